@@ -1,0 +1,10 @@
+//! `surefoot simulate`.
+
+/// Arguments of `surefoot simulate`.
+#[derive(clap::Args)]
+pub struct Args {}
+
+/// Runs the command.
+pub fn run(_args: &Args) -> crate::Outcome {
+    Err("not built yet".into())
+}

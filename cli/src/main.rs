@@ -1,0 +1,44 @@
+//! Surefoot without a window: the same use-cases, from the terminal.
+
+mod commands;
+
+use clap::{Parser, Subcommand};
+use std::process::ExitCode;
+
+#[derive(Parser)]
+#[command(name = "surefoot", version, about = "Self-ratings, practice at home, and the class picture, without a window.")]
+struct Cli {
+    #[command(subcommand)]
+    command: Command,
+}
+
+#[derive(Subcommand)]
+enum Command {
+    /// Weak spots, trends, calibration, groups, talk plan and share-safe tables for an instance file.
+    Insight(commands::insight::Args),
+    /// The state of memory after each review of each history in a file.
+    Memory(commands::memory::Args),
+    /// Let another program sit the practice schedule, one JSON object a line.
+    Rehearse(commands::rehearse::Args),
+    /// A simulated school year under our schedule and simple rivals.
+    Simulate(commands::simulate::Args),
+}
+
+/// What a command gives back: the words for the terminal's error stream when it failed.
+pub type Outcome = Result<(), String>;
+
+fn main() -> ExitCode {
+    let outcome = match Cli::parse().command {
+        Command::Insight(args) => commands::insight::run(&args),
+        Command::Memory(args) => commands::memory::run(&args),
+        Command::Rehearse(args) => commands::rehearse::run(&args),
+        Command::Simulate(args) => commands::simulate::run(&args),
+    };
+    match outcome {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(words) => {
+            eprintln!("surefoot: {words}");
+            ExitCode::FAILURE
+        }
+    }
+}

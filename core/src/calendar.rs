@@ -1,0 +1,1 @@
+//! School days, closures and the school year.

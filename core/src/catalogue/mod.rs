@@ -1,0 +1,1 @@
+//! Concepts, strands, "I can" statements, prerequisites and alignments.

@@ -1,0 +1,1 @@
+//! The files that travel: class pack, hand-in, carry file, seat code.

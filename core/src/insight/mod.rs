@@ -1,0 +1,1 @@
+//! What a class's reports say: weak spots, trend, calibration, groups, talk plan, disclosure control.

@@ -1,0 +1,1 @@
+//! Exercises: structured prompt, figure, exact answer, steps, hints, misconceptions.

@@ -1,0 +1,24 @@
+//! What Surefoot knows and does: concepts, the school calendar, ratings,
+//! exercises, the practice schedule, the files that travel, what the class
+//! picture says, and the two SQLite stores.
+//!
+//! Nothing here reads a clock, draws chance of its own, opens a window or
+//! reaches a network: `today` and `seed` come in as arguments.
+//!
+//! Data flows one way, and a lower room never imports a higher one:
+//! catalogue → rotation → rating and practice → exchange → store → insight →
+//! report, with [`student`] and [`teacher`] as the only doors for the shells.
+
+pub mod calendar;
+pub mod catalogue;
+pub mod exchange;
+pub mod insight;
+pub mod item;
+pub mod messages;
+pub mod practice;
+pub mod rating;
+pub mod report;
+pub mod rotation;
+pub mod store;
+pub mod student;
+pub mod teacher;

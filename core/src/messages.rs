@@ -1,0 +1,1 @@
+//! The words people read, in English and Spanish, from `shared/messages`.

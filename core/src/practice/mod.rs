@@ -1,0 +1,1 @@
+//! Home practice: memory, evidence, tonight's queue with its reasons.

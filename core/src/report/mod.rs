@@ -1,0 +1,1 @@
+//! Printable sheets and pages, CSV and XLSX.

@@ -1,0 +1,1 @@
+//! Which concept stands on which day of the rotation, and in which phase.

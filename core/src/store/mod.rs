@@ -1,0 +1,1 @@
+//! The two SQLite stores: a student's, and the teacher's desk.

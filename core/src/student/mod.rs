@@ -1,0 +1,1 @@
+//! The student's use-cases, one function each.

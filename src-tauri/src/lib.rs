@@ -1,0 +1,1 @@
+//! The Surefoot window.

@@ -1,0 +1,2 @@
+//! Test only.
+fn main() {}
