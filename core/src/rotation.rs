@@ -1,1 +1,337 @@
 //! Which concept stands on which day of the rotation, and in which phase.
+
+use crate::calendar::SchoolYear;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+use thiserror::Error;
+use ts_rs::TS;
+
+/// The longest rotation, in school days.
+pub const LONGEST_ROTATION_DAYS: usize = 20;
+
+/// Passes that count as the practice phase: the pass of the first lesson and
+/// the two after it. Common practice; no published source.
+pub const PRACTICE_PASSES: usize = 3;
+
+/// Why a rotation was refused.
+#[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
+#[serde(tag = "code", rename_all = "snake_case")]
+pub enum RotationError {
+    /// Not between 1 and [`LONGEST_ROTATION_DAYS`] days.
+    #[error("a rotation has 1 to {most} days, not {found}")]
+    Length {
+        /// Days as given.
+        found: usize,
+        /// [`LONGEST_ROTATION_DAYS`].
+        most: usize,
+    },
+    /// A concept stands on more than one place.
+    #[error("{concept} stands in the rotation more than once")]
+    Twice {
+        /// The concept's id.
+        concept: String,
+    },
+}
+
+/// Where a school day stands: pass and day, both from 0.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
+pub struct Position {
+    /// How often the rotation has been run through before, from 0.
+    pub pass: usize,
+    /// Day of the rotation, from 0.
+    pub day: usize,
+}
+
+/// How a concept is met on a date.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum Phase {
+    /// Before its first lesson: "Not yet" is what one expects.
+    Preview,
+    /// From the first lesson on, for [`PRACTICE_PASSES`] passes.
+    Practice,
+    /// After that.
+    Review,
+}
+
+/// The days of the rotation, each with its concepts in the order of the review.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub struct Rotation<C> {
+    days: Vec<Vec<C>>,
+}
+
+impl<C: Ord + Clone + ToString> Rotation<C> {
+    /// A checked rotation.
+    ///
+    /// # Errors
+    /// [`RotationError`] for a length outside 1 to 20 or a concept given twice.
+    pub fn new(days: Vec<Vec<C>>) -> Result<Self, RotationError> {
+        if days.is_empty() || days.len() > LONGEST_ROTATION_DAYS {
+            return Err(RotationError::Length {
+                found: days.len(),
+                most: LONGEST_ROTATION_DAYS,
+            });
+        }
+        let mut seen = BTreeSet::new();
+        for concept in days.iter().flatten() {
+            if !seen.insert(concept) {
+                return Err(RotationError::Twice {
+                    concept: concept.to_string(),
+                });
+            }
+        }
+        Ok(Self { days })
+    }
+
+    /// A balanced rotation: every concept once, day sizes within one of each
+    /// other, the concepts of each group (a strand) spread as evenly as they
+    /// go, and the order of `concepts` kept inside a day.
+    ///
+    /// Groups are dealt out one after the other, largest first, round and
+    /// round the days. Dealing without a break keeps both the day sizes and
+    /// each group's share of a day within one.
+    ///
+    /// # Errors
+    /// [`RotationError`] as [`Rotation::new`].
+    pub fn suggest<G: Ord>(concepts: &[(C, G)], days: usize) -> Result<Self, RotationError> {
+        if days == 0 || days > LONGEST_ROTATION_DAYS {
+            return Err(RotationError::Length {
+                found: days,
+                most: LONGEST_ROTATION_DAYS,
+            });
+        }
+        let mut groups: BTreeMap<&G, Vec<usize>> = BTreeMap::new();
+        for (index, (_, group)) in concepts.iter().enumerate() {
+            groups.entry(group).or_default().push(index);
+        }
+        let mut dealt: Vec<Vec<usize>> = groups.into_values().collect();
+        dealt.sort_by_key(|group| std::cmp::Reverse(group.len()));
+        let mut places: Vec<Vec<usize>> = vec![Vec::new(); days];
+        for (turn, index) in dealt.into_iter().flatten().enumerate() {
+            places[turn % days].push(index);
+        }
+        for day in &mut places {
+            day.sort_unstable();
+        }
+        Self::new(
+            places
+                .into_iter()
+                .map(|day| day.into_iter().map(|i| concepts[i].0.clone()).collect())
+                .collect(),
+        )
+    }
+
+    /// The days in order.
+    #[must_use]
+    pub fn days(&self) -> &[Vec<C>] {
+        &self.days
+    }
+
+    /// The days, given away.
+    #[must_use]
+    pub fn into_days(self) -> Vec<Vec<C>> {
+        self.days
+    }
+
+    /// Days in the rotation.
+    #[must_use]
+    pub fn day_count(&self) -> usize {
+        self.days.len()
+    }
+
+    /// On which day of the rotation a concept stands, from 0.
+    #[must_use]
+    pub fn day_of(&self, concept: &C) -> Option<usize> {
+        self.days.iter().position(|day| day.contains(concept))
+    }
+
+    /// Pass and day of a school day; nothing on a day without school.
+    #[must_use]
+    pub fn position(&self, year: &SchoolYear, date: NaiveDate) -> Option<Position> {
+        year.school_day_number(date)
+            .map(|number| self.position_of_number(number))
+    }
+
+    /// Pass and day of the school day with this number, from 0.
+    #[must_use]
+    pub fn position_of_number(&self, school_day: usize) -> Position {
+        Position {
+            pass: school_day / self.days.len(),
+            day: school_day % self.days.len(),
+        }
+    }
+
+    /// The pass that `date` falls in, school day or not; before the year, 0.
+    #[must_use]
+    pub fn pass_on(&self, year: &SchoolYear, date: NaiveDate) -> usize {
+        let through = year.school_days_before(date) + usize::from(year.is_school_day(date));
+        through.saturating_sub(1) / self.days.len()
+    }
+
+    /// How many passes the year holds, the last one perhaps cut short.
+    #[must_use]
+    pub fn pass_count(&self, year: &SchoolYear) -> usize {
+        year.school_days().count().div_ceil(self.days.len())
+    }
+
+    /// The concepts of a date, in the order of the review; empty without school.
+    #[must_use]
+    pub fn concepts_on(&self, year: &SchoolYear, date: NaiveDate) -> &[C] {
+        self.position(year, date)
+            .map_or(&[], |at| self.days[at.day].as_slice())
+    }
+
+    /// The next date after `date` on which the class meets this concept.
+    #[must_use]
+    pub fn next_meeting(
+        &self,
+        year: &SchoolYear,
+        concept: &C,
+        date: NaiveDate,
+    ) -> Option<NaiveDate> {
+        let day = self.day_of(concept)?;
+        year.school_days()
+            .enumerate()
+            .find(|(number, d)| *d > date && number % self.days.len() == day)
+            .map(|(_, d)| d)
+    }
+
+    /// The phase of a concept on `date`, by the date of its first lesson.
+    #[must_use]
+    pub fn phase(
+        &self,
+        year: &SchoolYear,
+        taught_from: Option<NaiveDate>,
+        date: NaiveDate,
+    ) -> Phase {
+        match taught_from {
+            None => Phase::Preview,
+            Some(first) if date < first => Phase::Preview,
+            Some(first) => {
+                let passes = self
+                    .pass_on(year, date)
+                    .saturating_sub(self.pass_on(year, first));
+                if passes < PRACTICE_PASSES {
+                    Phase::Practice
+                } else {
+                    Phase::Review
+                }
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::calendar::monday_to_friday;
+    use proptest::prelude::*;
+
+    fn date(text: &str) -> NaiveDate {
+        text.parse().unwrap()
+    }
+
+    fn year() -> SchoolYear {
+        SchoolYear::new(
+            date("2026-08-31"),
+            date("2027-05-07"),
+            monday_to_friday(),
+            BTreeSet::new(),
+        )
+        .unwrap()
+    }
+
+    fn numbered(concepts: usize, days: usize) -> Rotation<String> {
+        let named: Vec<_> = (0..concepts).map(|c| (format!("c{c:03}"), c % 5)).collect();
+        Rotation::suggest(&named, days).unwrap()
+    }
+
+    /// 180 school days are 18 passes of 10 days (common practice).
+    #[test]
+    fn a_year_of_180_days_is_18_passes_of_10() {
+        let rotation = numbered(60, 10);
+        assert_eq!(rotation.pass_count(&year()), 18);
+        let last = year().school_days().last().unwrap();
+        assert_eq!(
+            rotation.position(&year(), last),
+            Some(Position { pass: 17, day: 9 })
+        );
+        assert_eq!(
+            rotation.position(&year(), date("2026-08-31")),
+            Some(Position { pass: 0, day: 0 })
+        );
+        assert_eq!(
+            rotation.position(&year(), date("2026-09-14")),
+            Some(Position { pass: 1, day: 0 })
+        );
+        assert_eq!(rotation.position(&year(), date("2026-09-13")), None);
+        assert_eq!(rotation.pass_on(&year(), date("2026-09-13")), 0);
+    }
+
+    #[test]
+    fn phases_follow_the_first_lesson() {
+        let rotation = numbered(60, 10);
+        let taught = Some(date("2026-09-14"));
+        let phase = |d: &str| rotation.phase(&year(), taught, date(d));
+        assert_eq!(phase("2026-09-11"), Phase::Preview);
+        assert_eq!(phase("2026-09-14"), Phase::Practice);
+        assert_eq!(phase("2026-10-23"), Phase::Practice);
+        assert_eq!(phase("2026-10-26"), Phase::Review);
+        assert_eq!(
+            rotation.phase(&year(), None, date("2027-01-04")),
+            Phase::Preview
+        );
+    }
+
+    #[test]
+    fn bad_rotations_are_refused_by_reason() {
+        assert!(matches!(
+            Rotation::<String>::new(vec![]),
+            Err(RotationError::Length { found: 0, .. })
+        ));
+        assert!(matches!(
+            Rotation::<String>::new(vec![vec![]; 21]),
+            Err(RotationError::Length { found: 21, .. })
+        ));
+        assert_eq!(
+            Rotation::new(vec![vec!["a".to_owned()], vec!["a".to_owned()]]),
+            Err(RotationError::Twice {
+                concept: "a".into()
+            })
+        );
+    }
+
+    #[test]
+    fn the_next_meeting_is_the_next_time_its_day_comes_round() {
+        let rotation = numbered(60, 10);
+        let concept = rotation.days()[2][0].clone();
+        assert_eq!(
+            rotation.next_meeting(&year(), &concept, date("2026-08-31")),
+            Some(date("2026-09-02"))
+        );
+        assert_eq!(
+            rotation.next_meeting(&year(), &concept, date("2026-09-02")),
+            Some(date("2026-09-16"))
+        );
+    }
+
+    proptest! {
+        #[test]
+        fn a_suggested_rotation_is_balanced(strands in proptest::collection::vec(0_u8..6, 0..160), days in 1_usize..=20) {
+            let concepts: Vec<_> = strands.iter().enumerate().map(|(i, s)| (format!("c{i:03}"), *s)).collect();
+            let rotation = Rotation::suggest(&concepts, days).unwrap();
+            let sizes: Vec<_> = rotation.days().iter().map(Vec::len).collect();
+            prop_assert!(sizes.iter().max().unwrap() - sizes.iter().min().unwrap() <= 1);
+            let mut all: Vec<_> = rotation.days().iter().flatten().cloned().collect();
+            all.sort();
+            let expected: Vec<_> = concepts.iter().map(|(c, _)| c.clone()).collect();
+            prop_assert_eq!(all, expected);
+            for strand in 0..6 {
+                let of: BTreeSet<_> = concepts.iter().filter(|(_, s)| *s == strand).map(|(c, _)| c).collect();
+                let shares: Vec<_> = rotation.days().iter().map(|d| d.iter().filter(|c| of.contains(c)).count()).collect();
+                prop_assert!(shares.iter().max().unwrap() - shares.iter().min().unwrap() <= 1);
+            }
+        }
+    }
+}
