@@ -1,1 +1,105 @@
 //! A student's own view of a concept, and how the review went.
+
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// A self-rating. On the wire 0 to 3; on screens always stones and words.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
+#[serde(try_from = "u8", into = "u8")]
+#[ts(type = "0 | 1 | 2 | 3")]
+pub enum Confidence {
+    /// "Not yet".
+    NotYet,
+    /// "With help".
+    WithHelp,
+    /// "On my own".
+    OnMyOwn,
+    /// "Could teach it".
+    CouldTeach,
+}
+
+impl Confidence {
+    /// All four, lowest first.
+    pub const ALL: [Self; 4] = [
+        Self::NotYet,
+        Self::WithHelp,
+        Self::OnMyOwn,
+        Self::CouldTeach,
+    ];
+
+    /// 0 to 3.
+    #[must_use]
+    pub fn index(self) -> usize {
+        usize::from(u8::from(self))
+    }
+
+    /// Whether the student asks for help: Not yet or With help.
+    #[must_use]
+    pub fn needs_help(self) -> bool {
+        self <= Self::WithHelp
+    }
+}
+
+impl From<Confidence> for u8 {
+    fn from(confidence: Confidence) -> Self {
+        match confidence {
+            Confidence::NotYet => 0,
+            Confidence::WithHelp => 1,
+            Confidence::OnMyOwn => 2,
+            Confidence::CouldTeach => 3,
+        }
+    }
+}
+
+impl TryFrom<u8> for Confidence {
+    type Error = String;
+
+    fn try_from(number: u8) -> Result<Self, String> {
+        Self::ALL
+            .get(usize::from(number))
+            .copied()
+            .ok_or_else(|| format!("a confidence is 0 to 3, not {number}"))
+    }
+}
+
+/// How a concept went in the day's review, marked by the student.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum Outcome {
+    /// Got it right.
+    Right,
+    /// Got it wrong.
+    Wrong,
+    /// Did not get to it.
+    NotDone,
+}
+
+/// What came of a practice exercise.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum AnswerResult {
+    /// Right at the first try without a hint.
+    Alone,
+    /// Right with a hint or at the second try.
+    WithHelp,
+    /// Wrong twice, or the steps were asked for.
+    Wrong,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_confidence_is_a_number_from_0_to_3_on_the_wire() {
+        for (number, confidence) in Confidence::ALL.into_iter().enumerate() {
+            assert_eq!(
+                serde_json::to_string(&confidence).unwrap(),
+                number.to_string()
+            );
+            assert_eq!(confidence.index(), number);
+        }
+        assert!(serde_json::from_str::<Confidence>("4").is_err());
+        assert!(Confidence::WithHelp.needs_help() && !Confidence::OnMyOwn.needs_help());
+    }
+}

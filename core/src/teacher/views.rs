@@ -1,0 +1,368 @@
+//! What the teacher's screens are given.
+
+use crate::calendar::SchoolYear;
+use crate::exchange::{Flag, Refusal};
+use crate::rating::{Confidence, Outcome};
+use crate::rotation::Phase;
+use crate::student::views::ConceptName;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// A class in a line.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassSummary {
+    /// The class's id.
+    pub id: String,
+    /// The teacher's name for it.
+    pub title: String,
+    /// Seats in it.
+    pub seats: usize,
+    /// Seats from which a hand-in has come.
+    pub seats_joined: usize,
+    /// Concepts in its rotation.
+    pub concepts: usize,
+    /// The newest report.
+    pub newest_report: Option<NaiveDate>,
+    /// The version of the last class pack made, 0 for none.
+    pub pack_version: u32,
+    /// Whether something changed since that pack.
+    pub pack_outdated: bool,
+}
+
+/// What a new class is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NewClass {
+    /// The teacher's name for it, 1 to 60 characters.
+    pub title: String,
+    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    pub names: Vec<String>,
+    /// The school year.
+    pub year: SchoolYear,
+    /// Grades whose concepts are taken from the built-in catalogue.
+    pub grades: Vec<u8>,
+    /// Days in the rotation, 1 to 20.
+    pub rotation_days: usize,
+    /// How many concepts a day at most; the rotation takes the first that fit.
+    pub concepts_a_day: usize,
+}
+
+/// A seat of a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Seat {
+    /// 1, 2, 3 ... in the order of the roster.
+    pub number: u32,
+    /// Given name or code, when the teacher entered one.
+    pub name: Option<String>,
+    /// The code on the join slip.
+    pub code: String,
+    /// Devices whose hand-ins count for this seat.
+    pub devices: usize,
+    /// A device that claims this seat with a key of its own and waits for a decision.
+    pub held_devices: Vec<String>,
+    /// The newest report from this seat.
+    pub newest_report: Option<NaiveDate>,
+}
+
+/// Everything about a class's set-up.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassSetup {
+    /// The class in a line.
+    pub summary: ClassSummary,
+    /// Its seats.
+    pub seats: Vec<Seat>,
+    /// Its school year.
+    pub year: SchoolYear,
+    /// School days in the year.
+    pub school_days: usize,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// The rotation, day by day.
+    pub rotation: Vec<Vec<PlacedConcept>>,
+}
+
+/// A concept in its place.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PlacedConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Grade 3 to 6.
+    pub grade: u8,
+    /// The date of its first lesson.
+    pub taught_from: Option<NaiveDate>,
+    /// Its phase today.
+    pub phase: Phase,
+}
+
+/// A file that was written.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct FileMade {
+    /// The file's name.
+    pub file_name: String,
+    /// Where it was put, as the shell names it; nothing when the person changed their mind.
+    pub place: Option<String>,
+    /// Its size.
+    pub bytes: usize,
+}
+
+/// What became of one file of an import.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct FileAccount {
+    /// The file's name.
+    pub file_name: String,
+    /// The verdict.
+    pub verdict: Verdict,
+    /// The seat it belongs to.
+    pub seat: Option<u32>,
+    /// The seat's name.
+    pub name: Option<String>,
+    /// The class it belongs to.
+    pub class_title: Option<String>,
+    /// Check-ins and practice counts that were new.
+    pub new_entries: usize,
+    /// Things to look at that did not stop the import.
+    pub flags: Vec<Flag>,
+}
+
+/// The verdict on a file.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Verdict {
+    /// The first from this seat.
+    New,
+    /// Newer than what was here.
+    Updated,
+    /// Exactly what was here already.
+    Known,
+    /// Older than what was here; nothing changed.
+    Older,
+    /// From a second device with a key of its own; kept, and counted once the teacher accepts it.
+    Held,
+    /// Not taken; the file stays untouched where it is.
+    Refused {
+        /// Why.
+        refusal: Refusal,
+    },
+}
+
+/// The account of an import.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ImportAccount {
+    /// Names the import in the journal.
+    #[ts(type = "number")]
+    pub import: i64,
+    /// The date it was made.
+    pub made_on: NaiveDate,
+    /// File by file, in the order of their names.
+    pub files: Vec<FileAccount>,
+    /// Whether it was stopped before the end; what was read counts.
+    pub cancelled: bool,
+    /// Whether it was undone since.
+    pub undone: bool,
+}
+
+/// The class picture.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Board {
+    /// The class.
+    pub class_title: String,
+    /// What "today" is.
+    pub today: NaiveDate,
+    /// The pass of today, from 0.
+    pub pass: usize,
+    /// Day of the rotation today, from 1, on a school day.
+    pub day: Option<usize>,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// Seats in the class.
+    pub seats: usize,
+    /// Seats from which something has come.
+    pub seats_reporting: usize,
+    /// Days since the newest report.
+    pub newest_report_days: Option<i64>,
+    /// The median over the reporting seats of the days since their newest report.
+    pub typical_report_days: Option<i64>,
+    /// One row a concept, weakest first.
+    pub rows: Vec<BoardRow>,
+}
+
+/// A concept on the board.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct BoardRow {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Grade 3 to 6.
+    pub grade: u8,
+    /// Its phase today.
+    pub phase: Phase,
+    /// Day of the rotation, from 1.
+    pub day: usize,
+    /// Rank among the weak spots, 1 is weakest; nothing where nobody reported.
+    pub rank: Option<usize>,
+    /// Estimated share of the class that has it, 0 to 1.
+    pub has_it: Option<f64>,
+    /// The likely range of that share, low end.
+    pub low: Option<f64>,
+    /// The likely range of that share, high end.
+    pub high: Option<f64>,
+    /// Students with at least one report on it.
+    pub reporters: usize,
+    /// Whether so few reported that one should ask first.
+    pub ask_first: bool,
+    /// Of the last rating of each reporter: how many chose each, `NotYet` first.
+    pub latest: [u32; 4],
+    /// Of the last marked result of each reporter: right and wrong.
+    pub results: [u32; 2],
+    /// Practice answers by everyone: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    pub newest_days: Option<i64>,
+    /// Which way it is moving, where that can be said.
+    pub trend: Trend,
+    /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
+    pub passes: Vec<PassCell>,
+    /// The commonest mistakes: code and count, most first, at most five.
+    pub mistakes: Vec<MistakeCount>,
+}
+
+/// Which way a concept is moving.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum Trend {
+    /// Ratings go up, beyond what chance does.
+    Rising,
+    /// Ratings go down, beyond what chance does.
+    Falling,
+    /// Nothing beyond chance.
+    Steady,
+    /// Too little to say.
+    Unknown,
+}
+
+/// A concept in one pass.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PassCell {
+    /// Students who rated it.
+    pub rated: u32,
+    /// Of these, Not yet or With help.
+    pub needs: u32,
+}
+
+/// A mistake and how often it was made.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct MistakeCount {
+    /// The mistake's code.
+    pub code: String,
+    /// How often.
+    pub count: u32,
+}
+
+/// The students behind a concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ConceptReports {
+    /// The board's row for the concept.
+    pub row: BoardRow,
+    /// One line a seat, who needs it most first.
+    pub students: Vec<StudentReport>,
+}
+
+/// One student's reports on one concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentReport {
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// Chance of having it, 0 to 1, by everything that is known; nothing without a report.
+    pub has_it: Option<f64>,
+    /// Rating and result of each date, oldest first.
+    pub history: Vec<DatedReport>,
+    /// Practice answers: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    pub newest_days: Option<i64>,
+    /// Practice still assigned on this concept.
+    pub assigned: Option<AssignedAmount>,
+}
+
+/// How much of an assignment is done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct AssignedAmount {
+    /// Exercises done.
+    pub done: u32,
+    /// Exercises asked for.
+    pub of: u32,
+}
+
+/// A check-in as the teacher sees it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DatedReport {
+    /// School date.
+    pub date: NaiveDate,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
+/// What an assignment is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NewAssignment {
+    /// Concepts, 1 to 6.
+    pub concepts: Vec<String>,
+    /// Exercises of each concept, 1 to 20.
+    pub items_each: u32,
+    /// First evening.
+    pub from: NaiveDate,
+    /// Last evening.
+    pub due: NaiveDate,
+    /// Seats it is for; empty for the whole class.
+    pub seats: Vec<u32>,
+}
+
+/// An assignment and who did it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct AssignmentReport {
+    /// Its id.
+    pub id: String,
+    /// Its concepts.
+    pub concepts: Vec<ConceptName>,
+    /// Exercises of each concept.
+    pub items_each: u32,
+    /// First evening.
+    pub from: NaiveDate,
+    /// Last evening.
+    pub due: NaiveDate,
+    /// Whether it is for the whole class.
+    pub whole_class: bool,
+    /// Whether the last class pack carries it.
+    pub in_pack: bool,
+    /// Seats without a device yet: it cannot be sealed for them until their first hand-in.
+    pub waiting: Vec<u32>,
+    /// Who has done how much.
+    pub progress: Vec<SeatProgress>,
+}
+
+/// How far a seat is with an assignment.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatProgress {
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// Done of asked.
+    pub amount: AssignedAmount,
+}
+
+/// A join slip.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct JoinSlip {
+    /// The class.
+    pub class_title: String,
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// The code to type.
+    pub code: String,
+}
