@@ -1,1 +1,3 @@
 //! The teacher's use-cases, one function each.
+
+pub mod views;

@@ -1,0 +1,118 @@
+//! What the practice screen is given.
+
+use super::views::ConceptName;
+use crate::item::{Block, ItemView};
+use crate::practice::Reason;
+use crate::rating::Confidence;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// Where an evening's practice stands.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Session {
+    /// Exercises finished tonight.
+    pub finished: usize,
+    /// Minutes practised tonight.
+    pub minutes_done: f64,
+    /// Minutes meant for tonight.
+    pub minutes_planned: f64,
+    /// What would come next, at most six, each with its reason.
+    pub ahead: Vec<Ahead>,
+}
+
+/// A concept in tonight's queue.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Ahead {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Why it is there.
+    pub reason: Reason,
+}
+
+/// What the practice screen shows now.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum PracticeStep {
+    /// An exercise to answer.
+    Exercise(Box<OpenExercise>),
+    /// Tonight's minutes are done, or nothing is left.
+    Done(Summary),
+    /// Nothing can be practised yet: no concept has been taught.
+    NothingYet,
+}
+
+/// An exercise that stands open; it survives closing the program.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct OpenExercise {
+    /// Names this exercise in the calls that follow.
+    pub exercise: String,
+    /// The concept practised.
+    pub concept: ConceptName,
+    /// Why it is there.
+    pub reason: Reason,
+    /// 1 entry, 2 expected, 3 stretch.
+    pub level: u8,
+    /// Prompt and what to fill in; no answer.
+    pub item: ItemView,
+    /// The hints taken so far.
+    pub hints_taken: Vec<Vec<Block>>,
+    /// Wrong answers given so far, 0 or 1.
+    pub tries: u8,
+    /// How sure the student said to be, once said.
+    pub sure: Option<Confidence>,
+    /// Whether the steps of a like exercise should be shown first (first meeting).
+    pub worked_first: Option<Vec<Vec<Block>>>,
+    /// Where the evening stands.
+    pub session: Session,
+}
+
+/// What came of an answer.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Feedback {
+    /// Whether it was right.
+    pub right: bool,
+    /// Whether the exercise is finished; otherwise one more try is open.
+    pub finished: bool,
+    /// What is said about it: the recognised thought, or an equivalent form.
+    pub says: Vec<Block>,
+    /// The right answer, once finished.
+    pub answer: Option<Vec<Block>>,
+    /// The worked steps, once finished.
+    pub steps: Vec<Vec<Block>>,
+    /// Where the evening stands.
+    pub session: Session,
+}
+
+/// After a session: "you thought / you did".
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Summary {
+    /// Exercises finished tonight.
+    pub finished: usize,
+    /// Right without help.
+    pub alone: usize,
+    /// Right with a hint or at the second try.
+    pub with_help: usize,
+    /// Minutes practised tonight.
+    pub minutes: f64,
+    /// Concept by concept.
+    pub concepts: Vec<SummaryConcept>,
+    /// Whether more could be practised tonight.
+    pub more: bool,
+}
+
+/// One concept of the session.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct SummaryConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// The last rating in class, if any.
+    pub said: Option<Confidence>,
+    /// Exercises answered for each confidence said before the answer, `NotYet` first.
+    pub thought: [u32; 4],
+    /// Of these, right without help.
+    pub thought_right: [u32; 4],
+    /// Exercises finished.
+    pub finished: u32,
+    /// Right without help.
+    pub alone: u32,
+}
