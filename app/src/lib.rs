@@ -1,1 +1,72 @@
-//! The one door every shell uses.
+//! The one door every shell uses: clock, chance, files, jobs and the table of calls.
+
+mod args;
+mod bodies;
+mod contract;
+mod error;
+mod views;
+
+pub use args::*;
+pub use error::CallError;
+pub use views::*;
+
+use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
+use surefoot_core::student::views::{
+    HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
+};
+use surefoot_core::teacher::views::{
+    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, FileMade, ImportAccount,
+    JoinSlip,
+};
+
+/// The opened program.
+pub struct App {}
+
+contract::calls! { App, CallError;
+    start(Nothing) -> Start;
+    save_device_settings(DeviceSettings) -> Start;
+    make_sample(Nothing) -> JobId;
+    enter_sample(Nothing) -> Start;
+    leave_sample(Nothing) -> Start;
+    job(JobId) -> JobState;
+    cancel_job(JobId) -> JobState;
+
+    pick_class_pack(Nothing) -> Option<PackOffer>;
+    check_seat_code(SeatCodeTyped) -> Nothing;
+    join(Join) -> Profile;
+    today(StudentDay) -> Today;
+    check_in(CheckInTap) -> Today;
+    practice(PracticeAsked) -> PracticeStep;
+    sure(Sure) -> OpenExercise;
+    hint(ExerciseId) -> OpenExercise;
+    answer(AnswerGiven) -> Feedback;
+    show_steps(ExerciseId) -> Feedback;
+    practice_summary(StudentId) -> Summary;
+    my_path(StudentId) -> MyPath;
+    set_focus(Focus) -> MyPath;
+    hand_in_preview(StudentId) -> HandInPreview;
+    hand_in(StudentId) -> HandInMade;
+    take_class_pack(StudentId) -> Option<PackTaken>;
+    student_settings(StudentId) -> StudentSettings;
+    save_student_settings(NewStudentSettings) -> StudentSettings;
+
+    read_roster(RosterText) -> RosterNames;
+    create_class(CreateClass) -> ClassSummary;
+    class_setup(ClassId) -> ClassSetup;
+    name_seat(NameSeat) -> ClassSetup;
+    add_seats(AddSeats) -> ClassSetup;
+    set_taught_from(TaughtFrom) -> ClassSetup;
+    set_rotation(NewRotation) -> ClassSetup;
+    set_closures(NewClosures) -> ClassSetup;
+    join_slips(ClassId) -> Vec<JoinSlip>;
+    save_class_pack(ClassId) -> FileMade;
+    import_hand_ins(ImportAsked) -> Option<JobId>;
+    imports(Nothing) -> Vec<ImportAccount>;
+    undo_import(Nothing) -> Vec<ImportAccount>;
+    decide_device(DeviceDecision) -> ClassSetup;
+    board(ClassId) -> Board;
+    concept_reports(ClassConcept) -> ConceptReports;
+    assign(Assign) -> Vec<AssignmentReport>;
+    assignments(ClassId) -> Vec<AssignmentReport>;
+    withdraw_assignment(AssignmentId) -> Vec<AssignmentReport>;
+}

@@ -229,6 +229,7 @@ pub enum BlockPiece {
 
 /// Rows and columns of dots or squares.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[ts(rename = "ArrayFigure")]
 pub struct Array {
     /// Rows.
     pub rows: u32,

@@ -1,0 +1,2715 @@
+// Written by `WRITE_CONTRACT=1 cargo test -p surefoot-app --test contract`; do not edit.
+export type AddSeats = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Their names; an empty text is a seat without a name.
+ */
+names: Array<string>, };
+export type Ahead = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Why it is there.
+ */
+reason: Reason, };
+export type Angle = { 
+/**
+ * The parts, turning on from the first side; one part is a plain angle.
+ */
+parts: Array<AnglePart>, 
+/**
+ * How far the first side is turned from pointing right, anticlockwise.
+ */
+turn_degrees: number, 
+/**
+ * What is written at the whole angle, when there are parts.
+ */
+whole_label: Expr | null, };
+export type AnglePart = { 
+/**
+ * Its size.
+ */
+degrees: number, 
+/**
+ * What is written in it.
+ */
+label: Expr | null, };
+export type AnswerGiven = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The exercise.
+ */
+exercise: string, 
+/**
+ * What was filled in.
+ */
+response: Response, 
+/**
+ * Seconds since the exercise was shown or last answered, by the screen's own count.
+ */
+seconds: number, };
+export type AreaModel = { 
+/**
+ * Along the left side, from the top.
+ */
+rows: Array<Expr>, 
+/**
+ * Along the top, from the left.
+ */
+columns: Array<Expr>, 
+/**
+ * What stands in each cell, row by row; `None` is empty, `Blank` is asked for.
+ */
+cells: Array<Array<Expr | null>>, };
+export type Arg = { "kind": "count", 
+/**
+ * The number.
+ */
+value: number, } | { "kind": "number", 
+/**
+ * The number as text.
+ */
+text: string, } | { "kind": "numbers", 
+/**
+ * Each number as text.
+ */
+texts: Array<string>, } | { "kind": "math", 
+/**
+ * What to set.
+ */
+expr: Expr, } | { "kind": "text", 
+/**
+ * The words.
+ */
+text: string, } | { "kind": "word", 
+/**
+ * Its Fluent message id.
+ */
+id: string, };
+export type ArrayFigure = { 
+/**
+ * Rows.
+ */
+rows: number, 
+/**
+ * Things in each row.
+ */
+columns: number, 
+/**
+ * A cut below this many rows.
+ */
+split_row: number | null, 
+/**
+ * A cut right of this many columns.
+ */
+split_column: number | null, 
+/**
+ * Squares without gaps (an area) rather than dots.
+ */
+squares: boolean, };
+export type Assign = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * What it is made from.
+ */
+assignment: NewAssignment, };
+export type AssignedAmount = { 
+/**
+ * Exercises done.
+ */
+done: number, 
+/**
+ * Exercises asked for.
+ */
+of: number, };
+export type AssignmentId = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The assignment.
+ */
+assignment: string, };
+export type AssignmentReport = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its concepts.
+ */
+concepts: Array<ConceptName>, 
+/**
+ * Exercises of each concept.
+ */
+items_each: number, 
+/**
+ * First evening.
+ */
+from: string, 
+/**
+ * Last evening.
+ */
+due: string, 
+/**
+ * Whether it is for the whole class.
+ */
+whole_class: boolean, 
+/**
+ * Whether the last class pack carries it.
+ */
+in_pack: boolean, 
+/**
+ * Seats without a device yet: it cannot be sealed for them until their first hand-in.
+ */
+waiting: Array<number>, 
+/**
+ * Who has done how much.
+ */
+progress: Array<SeatProgress>, };
+export type Balance = { 
+/**
+ * Weights on the left pan.
+ */
+left: Array<Weight>, 
+/**
+ * Weights on the right pan.
+ */
+right: Array<Weight>, };
+export type Bar = { 
+/**
+ * Its name.
+ */
+label: Say, 
+/**
+ * Its height.
+ */
+value: number, };
+export type BarChart = { 
+/**
+ * What it is about.
+ */
+title: Say, 
+/**
+ * Its bars.
+ */
+bars: Array<Bar>, 
+/**
+ * Distance between marks of the scale.
+ */
+scale_step: number, 
+/**
+ * Top of the scale.
+ */
+scale_to: number, 
+/**
+ * Words at the scale.
+ */
+axis: Say, };
+export type BaseTenBlocks = { 
+/**
+ * Large cubes (ten flats each).
+ */
+large_cubes: number, 
+/**
+ * Flats (ten rods each).
+ */
+flats: number, 
+/**
+ * Rods (ten small cubes each).
+ */
+rods: number, 
+/**
+ * Small cubes.
+ */
+cubes: number, 
+/**
+ * Which block counts as one.
+ */
+one: BlockPiece, };
+export type Block = { "kind": "say", 
+/**
+ * The sentence.
+ */
+say: Say, } | { "kind": "math", 
+/**
+ * What to set.
+ */
+expr: Expr, } | { "kind": "figure", 
+/**
+ * The picture.
+ */
+figure: Figure, };
+export type BlockPiece = "cube" | "rod" | "flat" | "large_cube";
+export type Board = { 
+/**
+ * The class.
+ */
+class_title: string, 
+/**
+ * What "today" is.
+ */
+today: string, 
+/**
+ * The pass of today, from 0.
+ */
+pass: number, 
+/**
+ * Day of the rotation today, from 1, on a school day.
+ */
+day: number | null, 
+/**
+ * Passes in the year.
+ */
+pass_count: number, 
+/**
+ * Seats in the class.
+ */
+seats: number, 
+/**
+ * Seats from which something has come.
+ */
+seats_reporting: number, 
+/**
+ * Days since the newest report.
+ */
+newest_report_days: bigint | null, 
+/**
+ * The median over the reporting seats of the days since their newest report.
+ */
+typical_report_days: bigint | null, 
+/**
+ * One row a concept, weakest first.
+ */
+rows: Array<BoardRow>, };
+export type BoardRow = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Grade 3 to 6.
+ */
+grade: number, 
+/**
+ * Its phase today.
+ */
+phase: Phase, 
+/**
+ * Day of the rotation, from 1.
+ */
+day: number, 
+/**
+ * Rank among the weak spots, 1 is weakest; nothing where nobody reported.
+ */
+rank: number | null, 
+/**
+ * Estimated share of the class that has it, 0 to 1.
+ */
+has_it: number | null, 
+/**
+ * The likely range of that share, low end.
+ */
+low: number | null, 
+/**
+ * The likely range of that share, high end.
+ */
+high: number | null, 
+/**
+ * Students with at least one report on it.
+ */
+reporters: number, 
+/**
+ * Whether so few reported that one should ask first.
+ */
+ask_first: boolean, 
+/**
+ * Of the last rating of each reporter: how many chose each, `NotYet` first.
+ */
+latest: [number, number, number, number], 
+/**
+ * Of the last marked result of each reporter: right and wrong.
+ */
+results: [number, number], 
+/**
+ * Practice answers by everyone: alone, with help, wrong.
+ */
+practice: [number, number, number], 
+/**
+ * Days since the newest report on it.
+ */
+newest_days: bigint | null, 
+/**
+ * Which way it is moving, where that can be said.
+ */
+trend: Trend, 
+/**
+ * Pass by pass: how many rated, and how many of these chose Not yet or With help.
+ */
+passes: Array<PassCell>, 
+/**
+ * The commonest mistakes: code and count, most first, at most five.
+ */
+mistakes: Array<MistakeCount>, };
+export type BoxPlot = { 
+/**
+ * What it is about.
+ */
+title: Say, 
+/**
+ * Smallest value.
+ */
+least: Rational, 
+/**
+ * Lower quartile.
+ */
+lower_quartile: Rational, 
+/**
+ * Median.
+ */
+median: Rational, 
+/**
+ * Upper quartile.
+ */
+upper_quartile: Rational, 
+/**
+ * Greatest value.
+ */
+greatest: Rational, 
+/**
+ * Left end of the line.
+ */
+from: Rational, 
+/**
+ * Right end.
+ */
+to: Rational, 
+/**
+ * Distance between labelled ticks.
+ */
+step: Rational, 
+/**
+ * Words under the line.
+ */
+axis: Say, };
+export type CalendarError = { "code": "ends_before_start", 
+/**
+ * First day as given.
+ */
+first_day: string, 
+/**
+ * Last day as given.
+ */
+last_day: string, } | { "code": "too_long", 
+/**
+ * Calendar days from first to last.
+ */
+days: number, 
+/**
+ * [`LONGEST_YEAR_DAYS`].
+ */
+most: number, } | { "code": "no_such_weekday", 
+/**
+ * The number as given.
+ */
+found: number, } | { "code": "no_school_day" };
+export type CallError = { "code": "unknown_call", 
+/**
+ * The name asked for.
+ */
+name: string, } | { "code": "bad_arguments", 
+/**
+ * What the reader said.
+ */
+detail: string, } | { "code": "not_found", 
+/**
+ * `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`.
+ */
+what: string, } | { "code": "invalid", 
+/**
+ * The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`.
+ */
+field: string, 
+/**
+ * The rule it breaks: `empty`, `too_long`, `too_many`, `too_few`, `order`, `range`, `not_today`.
+ */
+rule: string, } | { "code": "calendar", 
+/**
+ * Why.
+ */
+error: CalendarError, } | { "code": "rotation", 
+/**
+ * Why.
+ */
+error: RotationError, } | { "code": "refused", 
+/**
+ * Why.
+ */
+refusal: Refusal, } | { "code": "seat_code", 
+/**
+ * Why.
+ */
+error: SeatCodeError, } | { "code": "unreadable_answer", 
+/**
+ * What was wrong with it.
+ */
+detail: string, } | { "code": "newer_store", 
+/**
+ * Its schema version.
+ */
+found: number, 
+/**
+ * The newest known here.
+ */
+known: number, } | { "code": "storage", 
+/**
+ * For the log; holds no names.
+ */
+detail: string, } | { "code": "files", 
+/**
+ * For the log.
+ */
+detail: string, } | { "code": "cancelled" };
+export type Cell = { "kind": "say", 
+/**
+ * The words.
+ */
+say: Say, } | { "kind": "math", 
+/**
+ * What to set.
+ */
+expr: Expr, };
+export type CheckInTap = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The school date.
+ */
+date: string, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * The rating.
+ */
+confidence: Confidence | null, 
+/**
+ * How it went.
+ */
+outcome: Outcome | null, };
+export type Choice = { 
+/**
+ * What it shows.
+ */
+shows: Block, };
+export type ClassConcept = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The concept.
+ */
+concept: string, };
+export type ClassId = { 
+/**
+ * The class's id.
+ */
+class: string, };
+export type ClassSetup = { 
+/**
+ * The class in a line.
+ */
+summary: ClassSummary, 
+/**
+ * Its seats.
+ */
+seats: Array<Seat>, 
+/**
+ * Its school year.
+ */
+year: SchoolYear, 
+/**
+ * School days in the year.
+ */
+school_days: number, 
+/**
+ * Passes in the year.
+ */
+pass_count: number, 
+/**
+ * The rotation, day by day.
+ */
+rotation: Array<Array<PlacedConcept>>, };
+export type ClassSummary = { 
+/**
+ * The class's id.
+ */
+id: string, 
+/**
+ * The teacher's name for it.
+ */
+title: string, 
+/**
+ * Seats in it.
+ */
+seats: number, 
+/**
+ * Seats from which a hand-in has come.
+ */
+seats_joined: number, 
+/**
+ * Concepts in its rotation.
+ */
+concepts: number, 
+/**
+ * The newest report.
+ */
+newest_report: string | null, 
+/**
+ * The version of the last class pack made, 0 for none.
+ */
+pack_version: number, 
+/**
+ * Whether something changed since that pack.
+ */
+pack_outdated: boolean, };
+export type Clock = { 
+/**
+ * 1 to 12.
+ */
+hour: number, 
+/**
+ * 0 to 59.
+ */
+minute: number, };
+export type CoinPile = { 
+/**
+ * Value of one piece, in hundredths.
+ */
+value_hundredths: number, 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * A note rather than a coin.
+ */
+note: boolean, };
+export type Coins = { 
+/**
+ * Largest first.
+ */
+pieces: Array<CoinPile>, };
+export type ColumnSign = "plus" | "minus" | "times";
+export type ColumnWork = { 
+/**
+ * The sign before the last number.
+ */
+sign: ColumnSign, 
+/**
+ * The numbers as exact decimals, aligned at the decimal point.
+ */
+numbers: Array<string>, 
+/**
+ * Small digits over each column, as text from the left; empty when none.
+ */
+carries: Array<string>, 
+/**
+ * Under the line; `None` while it is asked for.
+ */
+result: string | null, };
+export type ConceptId = string;
+export type ConceptName = { 
+/**
+ * The concept's id.
+ */
+id: string, 
+/**
+ * The strand's id, for its name in the messages (`strand-<id>`).
+ */
+strand: string, 
+/**
+ * Short title in the language asked for.
+ */
+title: string, 
+/**
+ * "I can" statement in the language asked for.
+ */
+i_can: string, 
+/**
+ * Whether there are exercises for it; without, it is self-rated only.
+ */
+has_exercises: boolean, };
+export type ConceptReports = { 
+/**
+ * The board's row for the concept.
+ */
+row: BoardRow, 
+/**
+ * One line a seat, who needs it most first.
+ */
+students: Array<StudentReport>, };
+export type Confidence = 0 | 1 | 2 | 3;
+export type CoordinateGrid = { 
+/**
+ * Edges and steps.
+ */
+frame: GridFrame, 
+/**
+ * Points with letters.
+ */
+points: Array<NamedPoint>, 
+/**
+ * Straight strokes through points, in order.
+ */
+paths: Array<GridPath>, };
+export type CreateClass = { 
+/**
+ * What it is made from.
+ */
+class: NewClass, };
+export type CubeBox = { 
+/**
+ * Left front bottom corner: across.
+ */
+x: number, 
+/**
+ * Into the picture.
+ */
+y: number, 
+/**
+ * Up.
+ */
+z: number, 
+/**
+ * Cubes across.
+ */
+width: number, 
+/**
+ * Cubes into the picture.
+ */
+depth: number, 
+/**
+ * Cubes up.
+ */
+height: number, };
+export type DataTable = { 
+/**
+ * Words over the columns.
+ */
+header: Array<Say>, 
+/**
+ * Rows of cells.
+ */
+rows: Array<Array<Cell>>, };
+export type DatedReport = { 
+/**
+ * School date.
+ */
+date: string, 
+/**
+ * The rating.
+ */
+confidence: Confidence | null, 
+/**
+ * How it went.
+ */
+outcome: Outcome | null, };
+export type DeviceDecision = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat's number.
+ */
+seat: number, 
+/**
+ * The device's id.
+ */
+device: string, 
+/**
+ * Whether its hand-ins count from now on; otherwise it is put aside.
+ */
+accept: boolean, };
+export type DeviceSettings = { 
+/**
+ * Language of the start and of the teacher's screens.
+ */
+language: Language, 
+/**
+ * Colours.
+ */
+theme: Theme, 
+/**
+ * Whether names are covered on the teacher's screens.
+ */
+names_covered: boolean, };
+export type DotColumn = { 
+/**
+ * The value.
+ */
+at: Rational, 
+/**
+ * How many dots.
+ */
+count: number, };
+export type DotPlot = { 
+/**
+ * What it is about.
+ */
+title: Say, 
+/**
+ * Left end of the line.
+ */
+from: Rational, 
+/**
+ * Right end.
+ */
+to: Rational, 
+/**
+ * Distance between ticks.
+ */
+step: Rational, 
+/**
+ * Ticks that carry a label.
+ */
+labels: Array<LineLabel>, 
+/**
+ * Columns of dots.
+ */
+columns: Array<DotColumn>, 
+/**
+ * Words under the line.
+ */
+axis: Say, };
+export type DoubleNumberLine = { 
+/**
+ * Upper line.
+ */
+upper: RatioRow, 
+/**
+ * Lower line, as many marks.
+ */
+lower: RatioRow, };
+export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
+export type Entry = { "kind": "whole_number", 
+/**
+ * The minus key is offered.
+ */
+signed: boolean, 
+/**
+ * Words after the box, such as a unit.
+ */
+unit: Say | null, } | { "kind": "decimal", 
+/**
+ * The minus key is offered.
+ */
+signed: boolean, 
+/**
+ * Words after the box.
+ */
+unit: Say | null, } | { "kind": "fraction", 
+/**
+ * The minus key is offered.
+ */
+signed: boolean, 
+/**
+ * Words after the boxes.
+ */
+unit: Say | null, } | { "kind": "mixed", 
+/**
+ * The minus key is offered.
+ */
+signed: boolean, 
+/**
+ * Words after the boxes.
+ */
+unit: Say | null, } | { "kind": "money" } | { "kind": "time", 
+/**
+ * Morning or afternoon is asked too.
+ */
+half_day: boolean, } | { "kind": "duration", 
+/**
+ * A box for hours beside the box for minutes.
+ */
+hours: boolean, } | { "kind": "comparison" } | { "kind": "one_choice", 
+/**
+ * In the order shown.
+ */
+choices: Array<Choice>, } | { "kind": "several_choices", 
+/**
+ * In the order shown.
+ */
+choices: Array<Choice>, } | { "kind": "ordering", 
+/**
+ * As they stand at first.
+ */
+things: Array<Choice>, 
+/**
+ * Words at the first place, such as "least".
+ */
+first: Say, 
+/**
+ * Words at the last place, such as "greatest".
+ */
+last: Say, } | { "kind": "expression", 
+/**
+ * The letters offered.
+ */
+letters: Array<string>, } | { "kind": "equation", 
+/**
+ * The letters offered.
+ */
+letters: Array<string>, 
+/**
+ * The signs offered.
+ */
+signs: Array<Sign>, } | { "kind": "coordinates", 
+/**
+ * The grid to tap, if any.
+ */
+frame: GridFrame | null, } | { "kind": "number_line_point", 
+/**
+ * The line; taps go to the nearest tick.
+ */
+line: NumberLine, } | { "kind": "number_line_ray", 
+/**
+ * The line; taps go to the nearest tick.
+ */
+line: NumberLine, } | { "kind": "angle", 
+/**
+ * The student turns a side on a protractor; else types the number.
+ */
+turned: boolean, } | { "kind": "shaded_fraction", 
+/**
+ * Bars or circles.
+ */
+shape: PartShape, 
+/**
+ * Wholes in a row.
+ */
+wholes: number, 
+/**
+ * Parts in each.
+ */
+parts: number, } | { "kind": "plot", 
+/**
+ * Bars, dots or pictures.
+ */
+style: PlotStyle, 
+/**
+ * Under each column.
+ */
+columns: Array<Choice>, 
+/**
+ * What one step of a column stands for.
+ */
+step: number, 
+/**
+ * Top of the scale.
+ */
+top: number, } | { "kind": "grid_area", 
+/**
+ * Rows of the grid.
+ */
+rows: number, 
+/**
+ * Columns of the grid.
+ */
+columns: number, } | { "kind": "quotient_remainder" } | { "kind": "several_numbers", 
+/**
+ * Words before each box.
+ */
+fields: Array<Say>, 
+/**
+ * Decimal key offered.
+ */
+decimals: boolean, 
+/**
+ * Minus key offered.
+ */
+signed: boolean, };
+export type EqualGroups = { 
+/**
+ * Groups.
+ */
+groups: number, 
+/**
+ * Things in each.
+ */
+each: number, 
+/**
+ * Things outside the groups.
+ */
+left_over: number, };
+export type ExerciseId = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The exercise.
+ */
+exercise: string, };
+export type Expr = { "kind": "number", 
+/**
+ * The number as text.
+ */
+text: string, } | { "kind": "variable", 
+/**
+ * The letter.
+ */
+name: string, } | { "kind": "blank" } | { "kind": "fraction", 
+/**
+ * Numerator.
+ */
+top: Expr, 
+/**
+ * Denominator.
+ */
+bottom: Expr, } | { "kind": "mixed", 
+/**
+ * The whole number.
+ */
+whole: Expr, 
+/**
+ * Numerator.
+ */
+top: Expr, 
+/**
+ * Denominator.
+ */
+bottom: Expr, } | { "kind": "sum", 
+/**
+ * Two or more.
+ */
+terms: Array<Expr>, } | { "kind": "difference", 
+/**
+ * Taken from.
+ */
+left: Expr, 
+/**
+ * Taken away.
+ */
+right: Expr, } | { "kind": "product", 
+/**
+ * Two or more.
+ */
+factors: Array<Expr>, 
+/**
+ * Without a sign between them.
+ */
+side_by_side: boolean, } | { "kind": "quotient", 
+/**
+ * Dividend.
+ */
+left: Expr, 
+/**
+ * Divisor.
+ */
+right: Expr, } | { "kind": "relation", 
+/**
+ * Left side.
+ */
+left: Expr, 
+/**
+ * The sign.
+ */
+sign: Sign, 
+/**
+ * Right side.
+ */
+right: Expr, } | { "kind": "group", 
+/**
+ * What stands in them.
+ */
+inner: Expr, } | { "kind": "power", 
+/**
+ * Base.
+ */
+base: Expr, 
+/**
+ * Exponent.
+ */
+exponent: Expr, } | { "kind": "negative", 
+/**
+ * Of what.
+ */
+inner: Expr, } | { "kind": "absolute", 
+/**
+ * Of what.
+ */
+inner: Expr, } | { "kind": "ratio", 
+/**
+ * First amount.
+ */
+left: Expr, 
+/**
+ * Second amount.
+ */
+right: Expr, } | { "kind": "percent", 
+/**
+ * How many of each hundred.
+ */
+inner: Expr, } | { "kind": "measure", 
+/**
+ * The number.
+ */
+amount: Expr, 
+/**
+ * Message id of the unit's sign.
+ */
+unit: string, } | { "kind": "money", 
+/**
+ * In hundredths.
+ */
+hundredths: number, } | { "kind": "time", 
+/**
+ * 1 to 12.
+ */
+hour: number, 
+/**
+ * 0 to 59.
+ */
+minute: number, } | { "kind": "pair", 
+/**
+ * Across.
+ */
+x: Expr, 
+/**
+ * Up.
+ */
+y: Expr, } | { "kind": "degrees", 
+/**
+ * How many.
+ */
+inner: Expr, };
+export type Feedback = { 
+/**
+ * Whether it was right.
+ */
+right: boolean, 
+/**
+ * Whether the exercise is finished; otherwise one more try is open.
+ */
+finished: boolean, 
+/**
+ * What is said about it: the recognised thought, or an equivalent form.
+ */
+says: Array<Block>, 
+/**
+ * The right answer, once finished.
+ */
+answer: Array<Block> | null, 
+/**
+ * The worked steps, once finished.
+ */
+steps: Array<Array<Block>>, 
+/**
+ * Where the evening stands.
+ */
+session: Session, };
+export type Figure = { 
+/**
+ * What the picture shows, in words. Says no more than the picture does.
+ */
+alt: Say, 
+/**
+ * What to draw.
+ */
+drawing: Drawing, };
+export type FileAccount = { 
+/**
+ * The file's name.
+ */
+file_name: string, 
+/**
+ * The verdict.
+ */
+verdict: Verdict, 
+/**
+ * The seat it belongs to.
+ */
+seat: number | null, 
+/**
+ * The seat's name.
+ */
+name: string | null, 
+/**
+ * The class it belongs to.
+ */
+class_title: string | null, 
+/**
+ * Check-ins and practice counts that were new.
+ */
+new_entries: number, 
+/**
+ * Things to look at that did not stop the import.
+ */
+flags: Array<Flag>, };
+export type FileMade = { 
+/**
+ * The file's name.
+ */
+file_name: string, 
+/**
+ * Where it was put, as the shell names it; nothing when the person changed their mind.
+ */
+place: string | null, 
+/**
+ * Its size.
+ */
+bytes: number, };
+export type Flag = { "code": "future_date", 
+/**
+ * The furthest date.
+ */
+date: string, 
+/**
+ * How many entries.
+ */
+entries: number, } | { "code": "outside_year", 
+/**
+ * The furthest date.
+ */
+date: string, 
+/**
+ * How many entries.
+ */
+entries: number, } | { "code": "unknown_concept", 
+/**
+ * How many concepts.
+ */
+concepts: number, };
+export type Focus = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * At most three concepts.
+ */
+concepts: Array<string>, };
+export type FractionGrid = { 
+/**
+ * Rows in the whole.
+ */
+rows: number, 
+/**
+ * Columns in the whole.
+ */
+columns: number, 
+/**
+ * Rows shaded one way, from the top.
+ */
+shaded_rows: number, 
+/**
+ * Columns shaded the other way, from the left.
+ */
+shaded_columns: number, };
+export type FractionStrips = { 
+/**
+ * Bars or circles.
+ */
+shape: PartShape, 
+/**
+ * One strip below the other, all of the same length per whole.
+ */
+strips: Array<Strip>, };
+export type GridFrame = { 
+/**
+ * Left edge.
+ */
+x_from: number, 
+/**
+ * Right edge.
+ */
+x_to: number, 
+/**
+ * Lower edge.
+ */
+y_from: number, 
+/**
+ * Upper edge.
+ */
+y_to: number, 
+/**
+ * Distance between grid lines across.
+ */
+x_step: number, 
+/**
+ * Distance between grid lines up.
+ */
+y_step: number, 
+/**
+ * Words at the axis across.
+ */
+x_title: Say | null, 
+/**
+ * Words at the axis up.
+ */
+y_title: Say | null, };
+export type GridPath = { 
+/**
+ * In order.
+ */
+points: Array<Point>, 
+/**
+ * Back to the first point.
+ */
+closed: boolean, };
+export type HalfDay = "am" | "pm";
+export type HandInMade = { 
+/**
+ * The file's name.
+ */
+file_name: string, 
+/**
+ * Where it was put, as the shell names it; nothing when the person changed their mind.
+ */
+place: string | null, 
+/**
+ * Size of the sealed file.
+ */
+bytes: number, 
+/**
+ * Check-ins in it.
+ */
+check_ins: number, 
+/**
+ * Exercises counted in it.
+ */
+answers: number, };
+export type HandInPreview = { 
+/**
+ * The class it goes to.
+ */
+class_title: string, 
+/**
+ * Check-ins it would hold.
+ */
+check_ins: number, 
+/**
+ * Exercises counted in it.
+ */
+answers: number, 
+/**
+ * When the last one was made.
+ */
+last_made_on: string | null, 
+/**
+ * Check-ins and exercises since the last one.
+ */
+new_since: number, 
+/**
+ * Days with check-ins.
+ */
+days: number, };
+export type Histogram = { 
+/**
+ * What it is about.
+ */
+title: Say, 
+/**
+ * Intervals from the left.
+ */
+bins: Array<HistogramBin>, 
+/**
+ * Distance between marks of the scale.
+ */
+scale_step: number, 
+/**
+ * Words under the intervals.
+ */
+axis: Say, };
+export type HistogramBin = { 
+/**
+ * Smallest value in it.
+ */
+from: number, 
+/**
+ * Greatest value in it.
+ */
+to: number, 
+/**
+ * How many values.
+ */
+count: number, };
+export type ImportAccount = { 
+/**
+ * Names the import in the journal.
+ */
+import: number, 
+/**
+ * The date it was made.
+ */
+made_on: string, 
+/**
+ * File by file, in the order of their names.
+ */
+files: Array<FileAccount>, 
+/**
+ * Whether it was stopped before the end; what was read counts.
+ */
+cancelled: boolean, 
+/**
+ * Whether it was undone since.
+ */
+undone: boolean, };
+export type ImportAsked = { 
+/**
+ * Where from.
+ */
+from: ImportFrom, };
+export type ImportFrom = "folder" | "files" | "sample_folder";
+export type InnerLine = { 
+/**
+ * One end.
+ */
+from: Point, 
+/**
+ * The other.
+ */
+to: Point, 
+/**
+ * What is written beside it.
+ */
+label: Expr | null, 
+/**
+ * Broken rather than drawn through.
+ */
+dashed: boolean, };
+export type ItemView = { 
+/**
+ * The concept it practises.
+ */
+concept: ConceptId, 
+/**
+ * Its level.
+ */
+level: Level, 
+/**
+ * What is shown.
+ */
+prompt: Array<Block>, 
+/**
+ * What the student fills in.
+ */
+entry: Entry, 
+/**
+ * How many hints can be asked for.
+ */
+hint_count: number, };
+export type JobId = { 
+/**
+ * Its number.
+ */
+job: number, };
+export type JobResult = { "kind": "sample_ready" } | { "kind": "import", 
+/**
+ * Its account.
+ */
+account: ImportAccount, } | { "kind": "failed", 
+/**
+ * Why.
+ */
+error: CallError, };
+export type JobState = { 
+/**
+ * Steps done.
+ */
+done: number, 
+/**
+ * Steps in all; 0 while unknown.
+ */
+total: number, 
+/**
+ * What came of it, once over.
+ */
+result: JobResult | null, };
+export type Join = { 
+/**
+ * The picked pack.
+ */
+pack: number, 
+/**
+ * The code from the slip, as typed.
+ */
+seat_code: string, 
+/**
+ * 1 to 24 characters; stays on this device.
+ */
+nickname: string, 
+/**
+ * A picture's id; stays on this device.
+ */
+picture: string, 
+/**
+ * The student's language.
+ */
+language: Language, };
+export type JoinSlip = { 
+/**
+ * The class.
+ */
+class_title: string, 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * The code to type.
+ */
+code: string, };
+export type Language = "en" | "es";
+export type Level = 1 | 2 | 3;
+export type LineJump = { 
+/**
+ * Start.
+ */
+from: Rational, 
+/**
+ * End.
+ */
+to: Rational, 
+/**
+ * What is written above the arc.
+ */
+label: Expr | null, };
+export type LineLabel = { 
+/**
+ * Where.
+ */
+at: Rational, 
+/**
+ * What is written there.
+ */
+label: Expr, };
+export type LinePoint = { 
+/**
+ * Where.
+ */
+at: Rational, 
+/**
+ * A letter or number above it.
+ */
+label: Expr | null, };
+export type LineRay = { 
+/**
+ * The end point.
+ */
+from: Rational, 
+/**
+ * An empty circle at the end point: it does not belong.
+ */
+open: boolean, 
+/**
+ * Towards greater numbers.
+ */
+rightward: boolean, };
+export type Lines = { 
+/**
+ * The parts of the drawing.
+ */
+strokes: Array<Stroke>, 
+/**
+ * Points with letters.
+ */
+points: Array<NamedPoint>, 
+/**
+ * Places with a right-angle mark.
+ */
+right_angles: Array<Point>, };
+export type MistakeCount = { 
+/**
+ * The mistake's code.
+ */
+code: string, 
+/**
+ * How often.
+ */
+count: number, };
+export type MyPath = { 
+/**
+ * The school year.
+ */
+year: SchoolYear, 
+/**
+ * The pass of today, from 0.
+ */
+pass: number, 
+/**
+ * Passes in the year.
+ */
+pass_count: number, 
+/**
+ * Strand by strand.
+ */
+concepts: Array<PathConcept>, 
+/**
+ * Concepts the student chose to work on, at most three.
+ */
+focus: Array<string>, 
+/**
+ * Check-ins this year, counted by concept and date.
+ */
+rated: number, 
+/**
+ * Exercises finished this year.
+ */
+practised: number, };
+export type NameSeat = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat's number.
+ */
+seat: number, 
+/**
+ * The name; nothing to take it away.
+ */
+name: string | null, };
+export type NamedPoint = { 
+/**
+ * Where.
+ */
+at: Point, 
+/**
+ * Its letter.
+ */
+name: string, };
+export type Net = { 
+/**
+ * Its faces, side by side.
+ */
+faces: Array<NetFace>, };
+export type NetFace = { 
+/**
+ * Corners in order.
+ */
+corners: Array<Point>, 
+/**
+ * What is written at the side from each corner to the next.
+ */
+side_labels: Array<Expr | null>, };
+export type NewAssignment = { 
+/**
+ * Concepts, 1 to 6.
+ */
+concepts: Array<string>, 
+/**
+ * Exercises of each concept, 1 to 20.
+ */
+items_each: number, 
+/**
+ * First evening.
+ */
+from: string, 
+/**
+ * Last evening.
+ */
+due: string, 
+/**
+ * Seats it is for; empty for the whole class.
+ */
+seats: Array<number>, };
+export type NewClass = { 
+/**
+ * The teacher's name for it, 1 to 60 characters.
+ */
+title: string, 
+/**
+ * Given names or codes, one a seat; an empty text is a seat without a name.
+ */
+names: Array<string>, 
+/**
+ * The school year.
+ */
+year: SchoolYear, 
+/**
+ * Grades whose concepts are taken from the built-in catalogue.
+ */
+grades: Array<number>, 
+/**
+ * Days in the rotation, 1 to 20.
+ */
+rotation_days: number, 
+/**
+ * How many concepts a day at most; the rotation takes the first that fit.
+ */
+concepts_a_day: number, };
+export type NewClosures = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Dates without school.
+ */
+closures: Array<string>, };
+export type NewRotation = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Concept ids day by day.
+ */
+days: Array<Array<string>>, };
+export type NewStudentSettings = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * Language of the screens.
+ */
+language: Language, 
+/**
+ * Minutes of an evening, within the teacher's bounds.
+ */
+minutes: number, };
+export type Nothing = Record<symbol, never>;
+export type NumberLine = { 
+/**
+ * Left (or lower) end.
+ */
+from: Rational, 
+/**
+ * Right (or upper) end.
+ */
+to: Rational, 
+/**
+ * Distance between tick marks.
+ */
+step: Rational, 
+/**
+ * Ticks that carry a label.
+ */
+labels: Array<LineLabel>, 
+/**
+ * Points drawn on the line.
+ */
+points: Array<LinePoint>, 
+/**
+ * Arcs above the line.
+ */
+jumps: Array<LineJump>, 
+/**
+ * Half-lines drawn thick, for inequalities.
+ */
+rays: Array<LineRay>, 
+/**
+ * Standing upright, as a thermometer.
+ */
+vertical: boolean, };
+export type OpenExercise = { 
+/**
+ * Names this exercise in the calls that follow.
+ */
+exercise: string, 
+/**
+ * The concept practised.
+ */
+concept: ConceptName, 
+/**
+ * Why it is there.
+ */
+reason: Reason, 
+/**
+ * 1 entry, 2 expected, 3 stretch.
+ */
+level: number, 
+/**
+ * Prompt and what to fill in; no answer.
+ */
+item: ItemView, 
+/**
+ * The hints taken so far.
+ */
+hints_taken: Array<Array<Block>>, 
+/**
+ * Wrong answers given so far, 0 or 1.
+ */
+tries: number, 
+/**
+ * How sure the student said to be, once said.
+ */
+sure: Confidence | null, 
+/**
+ * Whether the steps of a like exercise should be shown first (first meeting).
+ */
+worked_first: Array<Array<Block>> | null, 
+/**
+ * Where the evening stands.
+ */
+session: Session, };
+export type Outcome = "right" | "wrong" | "not_done";
+export type PackOffer = { 
+/**
+ * Names the picked pack in [`Join`].
+ */
+pack: number, 
+/**
+ * The class's title.
+ */
+class_title: string, 
+/**
+ * Concepts in its rotation.
+ */
+concepts: number, 
+/**
+ * First day of its school year.
+ */
+first_day: string, 
+/**
+ * Last day of its school year.
+ */
+last_day: string, };
+export type PackTaken = { 
+/**
+ * The version now held.
+ */
+version: number, 
+/**
+ * Assignments in it that are still open.
+ */
+open_assignments: number, };
+export type PartShape = "bar" | "circle";
+export type PassCell = { 
+/**
+ * Students who rated it.
+ */
+rated: number, 
+/**
+ * Of these, Not yet or With help.
+ */
+needs: number, };
+export type PathConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its phase today.
+ */
+phase: Phase, 
+/**
+ * The last rating of each pass so far.
+ */
+ratings: Array<Confidence | null>, 
+/**
+ * Exercises answered.
+ */
+answered: number, 
+/**
+ * Of these, right without help.
+ */
+alone: number, 
+/**
+ * Of these, right with a hint or at the second try.
+ */
+with_help: number, 
+/**
+ * When it was last practised.
+ */
+last_practised: string | null, };
+export type Phase = "preview" | "practice" | "review";
+export type PictureGraph = { 
+/**
+ * What it is about.
+ */
+title: Say, 
+/**
+ * Its rows.
+ */
+rows: Array<PictureRow>, 
+/**
+ * What one whole symbol stands for.
+ */
+each: number, 
+/**
+ * Words for the key, such as "each circle stands for 4 books".
+ */
+key: Say, };
+export type PictureRow = { 
+/**
+ * Its name.
+ */
+label: Say, 
+/**
+ * Symbols, counted in halves.
+ */
+half_symbols: number, };
+export type PlacedConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Grade 3 to 6.
+ */
+grade: number, 
+/**
+ * The date of its first lesson.
+ */
+taught_from: string | null, 
+/**
+ * Its phase today.
+ */
+phase: Phase, };
+export type PlotStyle = "bars" | "dots" | "pictures";
+export type Point = { 
+/**
+ * Across.
+ */
+x: Rational, 
+/**
+ * Up.
+ */
+y: Rational, };
+export type Polygon = { 
+/**
+ * Corners in order around the shape.
+ */
+corners: Array<Point>, 
+/**
+ * What is written at the side from each corner to the next.
+ */
+side_labels: Array<Expr | null>, 
+/**
+ * Corners (by place in the list) marked with a small square.
+ */
+right_angles: Array<number>, 
+/**
+ * Lines inside, such as a height or a line of symmetry.
+ */
+inner_lines: Array<InnerLine>, 
+/**
+ * Drawn on unit squares.
+ */
+on_grid: boolean, };
+export type PracticeAsked = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The concept asked for.
+ */
+concept: string | null, 
+/**
+ * Whether to go on though tonight's minutes are done.
+ */
+more: boolean, };
+export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
+export type Profile = { 
+/**
+ * Names the student's database file on this device.
+ */
+id: string, 
+/**
+ * As the student typed it.
+ */
+nickname: string, 
+/**
+ * One of the pictures that come with the program, by its id.
+ */
+picture: string, 
+/**
+ * The student's language.
+ */
+language: Language, 
+/**
+ * The class's title from its class pack.
+ */
+class_title: string, };
+export type Protractor = { 
+/**
+ * Size of the angle.
+ */
+degrees: number, 
+/**
+ * The fixed side points right (read the inner scale), else left.
+ */
+from_right: boolean, };
+export type RatioRow = { 
+/**
+ * What it counts.
+ */
+label: Say, 
+/**
+ * Its cells; `Blank` is asked for.
+ */
+cells: Array<Expr>, };
+export type RatioTable = { 
+/**
+ * Two or more rows of the same length.
+ */
+rows: Array<RatioRow>, };
+export type Rational = { 
+/**
+ * The numerator; carries the sign.
+ */
+top: number, 
+/**
+ * The denominator, greater than zero.
+ */
+bottom: number, };
+export type Reason = { "code": "assigned", 
+/**
+ * Last evening.
+ */
+due: string, 
+/**
+ * Exercises done of it.
+ */
+done: number, 
+/**
+ * Exercises asked for.
+ */
+of: number, } | { "code": "marked_not_yet", 
+/**
+ * The check-in's date.
+ */
+on: string, } | { "code": "marked_with_help", 
+/**
+ * The check-in's date.
+ */
+on: string, } | { "code": "wrong_last_time", 
+/**
+ * That answer's date.
+ */
+on: string, } | { "code": "time_to_see_again", 
+/**
+ * Days since it was last met.
+ */
+days: number, } | { "code": "focus" } | { "code": "first_practice" } | { "code": "before", 
+/**
+ * The concept that builds on it.
+ */
+concept: string, };
+export type Refusal = { "code": "too_large", 
+/**
+ * Size found, or the size at which reading stopped.
+ */
+found_bytes: number, 
+/**
+ * The cap.
+ */
+most_bytes: number, } | { "code": "unpacks_too_large", 
+/**
+ * The cap.
+ */
+most_bytes: number, } | { "code": "too_many_entries", 
+/**
+ * The cap.
+ */
+most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
+/**
+ * Its format number.
+ */
+found: number, 
+/**
+ * The newest format known here.
+ */
+known: number, } | { "code": "bad_content", 
+/**
+ * Where, as a path into the content.
+ */
+at: string, } | { "code": "seat_unknown" } | { "code": "not_newer", 
+/**
+ * Its version.
+ */
+found: number, 
+/**
+ * The version held.
+ */
+held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "unreadable" };
+export type Response = { "kind": "whole_number", 
+/**
+ * As typed.
+ */
+text: string, } | { "kind": "decimal", 
+/**
+ * As typed.
+ */
+text: string, } | { "kind": "fraction", 
+/**
+ * As typed.
+ */
+top: string, 
+/**
+ * As typed.
+ */
+bottom: string, } | { "kind": "mixed", 
+/**
+ * As typed.
+ */
+whole: string, 
+/**
+ * As typed.
+ */
+top: string, 
+/**
+ * As typed.
+ */
+bottom: string, } | { "kind": "money", 
+/**
+ * As typed, without the currency sign.
+ */
+text: string, } | { "kind": "time", 
+/**
+ * As typed.
+ */
+hour: string, 
+/**
+ * As typed.
+ */
+minute: string, 
+/**
+ * When asked.
+ */
+half_day: HalfDay | null, } | { "kind": "duration", 
+/**
+ * As typed; empty is none.
+ */
+hours: string, 
+/**
+ * As typed; empty is none.
+ */
+minutes: string, } | { "kind": "comparison", 
+/**
+ * Which.
+ */
+sign: Sign, } | { "kind": "one_choice", 
+/**
+ * From 0.
+ */
+index: number, } | { "kind": "several_choices", 
+/**
+ * From 0, any order.
+ */
+indexes: Array<number>, } | { "kind": "ordering", 
+/**
+ * Each place once.
+ */
+order: Array<number>, } | { "kind": "expression", 
+/**
+ * As typed, such as `3(x+2)`.
+ */
+text: string, } | { "kind": "equation", 
+/**
+ * As typed, such as `c=9t`.
+ */
+text: string, } | { "kind": "coordinates", 
+/**
+ * As typed or tapped.
+ */
+x: string, 
+/**
+ * As typed or tapped.
+ */
+y: string, } | { "kind": "number_line_point", 
+/**
+ * Where, on a tick.
+ */
+at: Rational, } | { "kind": "number_line_ray", 
+/**
+ * The end point.
+ */
+from: Rational, 
+/**
+ * Empty circle.
+ */
+open: boolean, 
+/**
+ * Towards greater numbers.
+ */
+rightward: boolean, } | { "kind": "angle", 
+/**
+ * As typed or turned.
+ */
+text: string, } | { "kind": "shaded_fraction", 
+/**
+ * From 0, each once.
+ */
+parts: Array<number>, } | { "kind": "plot", 
+/**
+ * One for each column.
+ */
+heights: Array<number>, } | { "kind": "grid_area", 
+/**
+ * (row, column) from 0, each once.
+ */
+cells: Array<[number, number]>, } | { "kind": "quotient_remainder", 
+/**
+ * As typed.
+ */
+quotient: string, 
+/**
+ * As typed; empty is none.
+ */
+remainder: string, } | { "kind": "several_numbers", 
+/**
+ * As typed, one for each field.
+ */
+texts: Array<string>, };
+export type RosterNames = { 
+/**
+ * One a seat.
+ */
+names: Array<string>, 
+/**
+ * Lines left out, each with its number from 1: empty, too long, or twice.
+ */
+left_out: Array<number>, };
+export type RosterText = { 
+/**
+ * The text.
+ */
+text: string, };
+export type RotationError = { "code": "length", 
+/**
+ * Days as given.
+ */
+found: number, 
+/**
+ * [`LONGEST_ROTATION_DAYS`].
+ */
+most: number, } | { "code": "twice", 
+/**
+ * The concept's id.
+ */
+concept: string, };
+export type Ruler = { 
+/**
+ * Message id of the unit's sign.
+ */
+unit: string, 
+/**
+ * Whole units shown.
+ */
+length: number, 
+/**
+ * Marks per unit.
+ */
+parts: number, 
+/**
+ * Where the thing starts.
+ */
+thing_from: Rational, 
+/**
+ * Where it ends.
+ */
+thing_to: Rational, };
+export type Say = { 
+/**
+ * The Fluent message id.
+ */
+id: string, 
+/**
+ * Its arguments by name.
+ */
+args: { [key in string]: Arg }, };
+export type Scale = { 
+/**
+ * A jug filled from below, or a weighing dial.
+ */
+shape: ScaleShape, 
+/**
+ * Top of the scale.
+ */
+to: number, 
+/**
+ * Distance between marks.
+ */
+step: number, 
+/**
+ * Distance between marks with numbers.
+ */
+label_step: number, 
+/**
+ * Where it stands.
+ */
+value: number, 
+/**
+ * Message id of the unit's sign.
+ */
+unit: string, };
+export type ScaleShape = "jug" | "dial";
+export type SchoolYear = { 
+/**
+ * First calendar day of the year.
+ */
+first_day: string, 
+/**
+ * Last calendar day of the year.
+ */
+last_day: string, 
+/**
+ * Weekdays on which the class meets, ISO 8601: 1 is Monday, 7 is Sunday.
+ */
+weekdays: number[], 
+/**
+ * Dates without school: holidays, closures, pupil-free days.
+ */
+closures: string[], };
+export type Seat = { 
+/**
+ * 1, 2, 3 ... in the order of the roster.
+ */
+number: number, 
+/**
+ * Given name or code, when the teacher entered one.
+ */
+name: string | null, 
+/**
+ * The code on the join slip.
+ */
+code: string, 
+/**
+ * Devices whose hand-ins count for this seat.
+ */
+devices: number, 
+/**
+ * A device that claims this seat with a key of its own and waits for a decision.
+ */
+held_devices: Array<string>, 
+/**
+ * The newest report from this seat.
+ */
+newest_report: string | null, };
+export type SeatCodeError = { "code": "length", 
+/**
+ * Signs typed, without spaces and dashes.
+ */
+found: number, 
+/**
+ * Signs a code has.
+ */
+expected: number, } | { "code": "sign", 
+/**
+ * The sign.
+ */
+sign: string, } | { "code": "check" };
+export type SeatCodeTyped = { 
+/**
+ * The picked pack.
+ */
+pack: number, 
+/**
+ * The code as typed.
+ */
+seat_code: string, };
+export type SeatProgress = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * Done of asked.
+ */
+amount: AssignedAmount, };
+export type Session = { 
+/**
+ * Exercises finished tonight.
+ */
+finished: number, 
+/**
+ * Minutes practised tonight.
+ */
+minutes_done: number, 
+/**
+ * Minutes meant for tonight.
+ */
+minutes_planned: number, 
+/**
+ * What would come next, at most six, each with its reason.
+ */
+ahead: Array<Ahead>, };
+export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
+export type Start = { 
+/**
+ * Today, as this device's calendar has it (in the sample class: the latest weekday).
+ */
+today: string, 
+/**
+ * Version of the program.
+ */
+version: string, 
+/**
+ * Whose data is open.
+ */
+world: World, 
+/**
+ * Whether the sample class has been made.
+ */
+sample_ready: boolean, 
+/**
+ * Students on this device.
+ */
+students: Array<Profile>, 
+/**
+ * Classes on this device.
+ */
+classes: Array<ClassSummary>, 
+/**
+ * Settings of this device.
+ */
+settings: DeviceSettings, };
+export type Strip = { 
+/**
+ * How many wholes stand in a row.
+ */
+wholes: number, 
+/**
+ * Equal parts in each whole.
+ */
+parts: number, 
+/**
+ * Parts shaded, from the left, over all the wholes.
+ */
+shaded: number, 
+/**
+ * What is written beside it.
+ */
+label: Expr | null, };
+export type Stroke = { 
+/**
+ * Segment, ray (arrow at `to`) or line (arrow at both ends).
+ */
+stroke: StrokeKind, 
+/**
+ * One end.
+ */
+from: Point, 
+/**
+ * The other.
+ */
+to: Point, };
+export type StrokeKind = "segment" | "ray" | "line";
+export type StudentDay = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The day asked for; nothing for today.
+ */
+date: string | null, };
+export type StudentId = { 
+/**
+ * The profile's id.
+ */
+student: string, };
+export type StudentReport = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * Chance of having it, 0 to 1, by everything that is known; nothing without a report.
+ */
+has_it: number | null, 
+/**
+ * Rating and result of each date, oldest first.
+ */
+history: Array<DatedReport>, 
+/**
+ * Practice answers: alone, with help, wrong.
+ */
+practice: [number, number, number], 
+/**
+ * Days since the newest report on it.
+ */
+newest_days: bigint | null, 
+/**
+ * Practice still assigned on this concept.
+ */
+assigned: AssignedAmount | null, };
+export type StudentSettings = { 
+/**
+ * Language of the screens.
+ */
+language: Language, 
+/**
+ * Minutes of an evening.
+ */
+minutes: number, 
+/**
+ * The fewest the teacher set.
+ */
+minutes_least: number, 
+/**
+ * The most the teacher set.
+ */
+minutes_most: number, };
+export type Summary = { 
+/**
+ * Exercises finished tonight.
+ */
+finished: number, 
+/**
+ * Right without help.
+ */
+alone: number, 
+/**
+ * Right with a hint or at the second try.
+ */
+with_help: number, 
+/**
+ * Minutes practised tonight.
+ */
+minutes: number, 
+/**
+ * Concept by concept.
+ */
+concepts: Array<SummaryConcept>, 
+/**
+ * Whether more could be practised tonight.
+ */
+more: boolean, };
+export type SummaryConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * The last rating in class, if any.
+ */
+said: Confidence | null, 
+/**
+ * Exercises answered for each confidence said before the answer, `NotYet` first.
+ */
+thought: [number, number, number, number], 
+/**
+ * Of these, right without help.
+ */
+thought_right: [number, number, number, number], 
+/**
+ * Exercises finished.
+ */
+finished: number, 
+/**
+ * Right without help.
+ */
+alone: number, };
+export type Sure = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The exercise.
+ */
+exercise: string, 
+/**
+ * How sure.
+ */
+sure: Confidence, };
+export type TapeBar = { 
+/**
+ * Its name.
+ */
+label: Say | null, 
+/**
+ * Its parts.
+ */
+parts: Array<TapePart>, 
+/**
+ * What is written over the whole bar.
+ */
+whole_label: Expr | null, };
+export type TapeDiagram = { 
+/**
+ * One below the other, starting at the same place.
+ */
+bars: Array<TapeBar>, };
+export type TapePart = { 
+/**
+ * Its length beside the others.
+ */
+length: number, 
+/**
+ * What is written in it.
+ */
+label: Expr | null, 
+/**
+ * Shaded.
+ */
+shaded: boolean, };
+export type TaughtFrom = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * The date; nothing for "not this year".
+ */
+date: string | null, };
+export type Theme = "system" | "light" | "dark" | "contrast";
+export type Today = { 
+/**
+ * The date shown.
+ */
+date: string, 
+/**
+ * What "today" is.
+ */
+today: string, 
+/**
+ * Pass and day from 1, when `date` is a school day.
+ */
+pass: number | null, 
+/**
+ * Day of the rotation from 1.
+ */
+day: number | null, 
+/**
+ * Days in the rotation.
+ */
+rotation_days: number, 
+/**
+ * The day's concepts in the order of the review; empty without school.
+ */
+concepts: Array<TodayConcept>, 
+/**
+ * The next school day, when today is none.
+ */
+next_school_day: string | null, 
+/**
+ * Recent school days with something left to rate, newest first, at most five.
+ */
+catch_up: Array<string>, };
+export type TodayConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Preview, practice or review on this date.
+ */
+phase: Phase, 
+/**
+ * The rating given, if any.
+ */
+confidence: Confidence | null, 
+/**
+ * How it went, if marked.
+ */
+outcome: Outcome | null, 
+/**
+ * The rating given last time the concept came round.
+ */
+last_confidence: Confidence | null, };
+export type Trend = "rising" | "falling" | "steady" | "unknown";
+export type UnitCubes = { 
+/**
+ * Boxes that touch without overlapping.
+ */
+boxes: Array<CubeBox>, 
+/**
+ * Draw each unit cube; else only the edges of the boxes.
+ */
+show_cubes: boolean, 
+/**
+ * What is written at width, depth and height of each box.
+ */
+labels: Array<[Expr | null, Expr | null, Expr | null]>, };
+export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "known" } | { "kind": "older" } | { "kind": "held" } | { "kind": "refused", 
+/**
+ * Why.
+ */
+refusal: Refusal, };
+export type Weight = { 
+/**
+ * What is written on each.
+ */
+label: Expr, 
+/**
+ * How many.
+ */
+count: number, };
+export type World = "own" | "sample";
+export interface Calls {
+  start: { args: Nothing; out: Start };
+  save_device_settings: { args: DeviceSettings; out: Start };
+  make_sample: { args: Nothing; out: JobId };
+  enter_sample: { args: Nothing; out: Start };
+  leave_sample: { args: Nothing; out: Start };
+  job: { args: JobId; out: JobState };
+  cancel_job: { args: JobId; out: JobState };
+  pick_class_pack: { args: Nothing; out: PackOffer | null };
+  check_seat_code: { args: SeatCodeTyped; out: Nothing };
+  join: { args: Join; out: Profile };
+  today: { args: StudentDay; out: Today };
+  check_in: { args: CheckInTap; out: Today };
+  practice: { args: PracticeAsked; out: PracticeStep };
+  sure: { args: Sure; out: OpenExercise };
+  hint: { args: ExerciseId; out: OpenExercise };
+  answer: { args: AnswerGiven; out: Feedback };
+  show_steps: { args: ExerciseId; out: Feedback };
+  practice_summary: { args: StudentId; out: Summary };
+  my_path: { args: StudentId; out: MyPath };
+  set_focus: { args: Focus; out: MyPath };
+  hand_in_preview: { args: StudentId; out: HandInPreview };
+  hand_in: { args: StudentId; out: HandInMade };
+  take_class_pack: { args: StudentId; out: PackTaken | null };
+  student_settings: { args: StudentId; out: StudentSettings };
+  save_student_settings: { args: NewStudentSettings; out: StudentSettings };
+  read_roster: { args: RosterText; out: RosterNames };
+  create_class: { args: CreateClass; out: ClassSummary };
+  class_setup: { args: ClassId; out: ClassSetup };
+  name_seat: { args: NameSeat; out: ClassSetup };
+  add_seats: { args: AddSeats; out: ClassSetup };
+  set_taught_from: { args: TaughtFrom; out: ClassSetup };
+  set_rotation: { args: NewRotation; out: ClassSetup };
+  set_closures: { args: NewClosures; out: ClassSetup };
+  join_slips: { args: ClassId; out: Array<JoinSlip> };
+  save_class_pack: { args: ClassId; out: FileMade };
+  import_hand_ins: { args: ImportAsked; out: JobId | null };
+  imports: { args: Nothing; out: Array<ImportAccount> };
+  undo_import: { args: Nothing; out: Array<ImportAccount> };
+  decide_device: { args: DeviceDecision; out: ClassSetup };
+  board: { args: ClassId; out: Board };
+  concept_reports: { args: ClassConcept; out: ConceptReports };
+  assign: { args: Assign; out: Array<AssignmentReport> };
+  assignments: { args: ClassId; out: Array<AssignmentReport> };
+  withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
+}
