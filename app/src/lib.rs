@@ -2,12 +2,18 @@
 
 mod args;
 mod bodies;
+mod clock;
 mod contract;
+mod door;
 mod error;
+mod folder;
 mod views;
 
 pub use args::*;
+pub use clock::{Clock, DeviceClock, StandingClock};
+pub use door::{FileDoor, FileKind, FileSource};
 pub use error::CallError;
+pub use folder::{file_at, files_in, write_atomic};
 pub use views::*;
 
 use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
