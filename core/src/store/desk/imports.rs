@@ -1,0 +1,270 @@
+//! Imports, their accounts, and the hand-ins kept.
+
+use super::super::StoreError;
+use super::super::columns::date_at;
+use super::DeskStore;
+use chrono::NaiveDate;
+use rusqlite::{OptionalExtension, params};
+
+/// Whether a device's hand-ins count.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum DeviceState {
+    /// They count.
+    Accepted,
+    /// The teacher has not decided yet.
+    Held,
+    /// The teacher decided that they do not count.
+    PutAside,
+}
+
+impl DeviceState {
+    pub(super) fn word(self) -> &'static str {
+        match self {
+            Self::Accepted => "accepted",
+            Self::Held => "held",
+            Self::PutAside => "put_aside",
+        }
+    }
+
+    pub(super) fn from_word(word: &str) -> Self {
+        match word {
+            "accepted" => Self::Accepted,
+            "held" => Self::Held,
+            _ => Self::PutAside,
+        }
+    }
+}
+
+/// A hand-in kept on the desk.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct HandInKept {
+    /// The import that brought it.
+    pub import: i64,
+    /// The seat.
+    pub seat: u32,
+    /// The device's id.
+    pub device: String,
+    /// The key that signed it, base64.
+    pub signing_key: String,
+    /// Its revision.
+    pub revision: u32,
+    /// Its school date.
+    pub made_on: NaiveDate,
+    /// SHA-256 of the payload, hex.
+    pub content_hash: String,
+    /// The payload, deflated JSON.
+    pub content: Vec<u8>,
+}
+
+/// A line of an import's account.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ImportFileRow {
+    /// The file's name.
+    pub file_name: String,
+    /// The verdict, JSON.
+    pub verdict: String,
+    /// The class it belongs to.
+    pub class: Option<String>,
+    /// The seat it belongs to.
+    pub seat: Option<u32>,
+    /// Entries that were new.
+    pub new_entries: usize,
+    /// Flags, JSON.
+    pub flags: String,
+}
+
+impl DeskStore {
+    /// Opens an import in the journal.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn begin_import(&self, made_on: NaiveDate) -> Result<i64, StoreError> {
+        self.connection.execute(
+            "INSERT INTO import (made_on) VALUES (?1)",
+            [made_on.to_string()],
+        )?;
+        Ok(self.connection.last_insert_rowid())
+    }
+
+    /// Marks an import as stopped on the way, or as undone.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn mark_import(
+        &self,
+        import: i64,
+        cancelled: bool,
+        undone: bool,
+    ) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE import SET cancelled = ?2, undone = ?3 WHERE id = ?1",
+            params![import, cancelled, undone],
+        )?;
+        Ok(())
+    }
+
+    /// Imports, newest first: number, date, stopped, undone.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn imports(&self) -> Result<Vec<(i64, NaiveDate, bool, bool)>, StoreError> {
+        self.rows(
+            "SELECT id, made_on, cancelled, undone FROM import ORDER BY id DESC",
+            [],
+            |row| Ok((row.get(0)?, date_at(row, 1)?, row.get(2)?, row.get(3)?)),
+        )
+    }
+
+    /// Writes a line of an import's account.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn add_import_file(&self, import: i64, file: &ImportFileRow) -> Result<(), StoreError> {
+        self.connection
+            .prepare_cached(
+                "INSERT INTO import_file (import, place, file_name, verdict, class, seat, new_entries, flags)
+                 VALUES (?1, (SELECT count(*) FROM import_file WHERE import = ?1), ?2, ?3, ?4, ?5, ?6, ?7)",
+            )?
+            .execute(params![
+                import,
+                file.file_name,
+                file.verdict,
+                file.class,
+                file.seat,
+                file.new_entries,
+                file.flags
+            ])?;
+        Ok(())
+    }
+
+    /// The account of an import in its order.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn import_files(&self, import: i64) -> Result<Vec<ImportFileRow>, StoreError> {
+        self.rows(
+            "SELECT file_name, verdict, class, seat, new_entries, flags FROM import_file
+             WHERE import = ?1 ORDER BY place",
+            [import],
+            |row| {
+                Ok(ImportFileRow {
+                    file_name: row.get(0)?,
+                    verdict: row.get(1)?,
+                    class: row.get(2)?,
+                    seat: row.get(3)?,
+                    new_entries: row.get(4)?,
+                    flags: row.get(5)?,
+                })
+            },
+        )
+    }
+
+    /// Keeps a hand-in; false when exactly this one is here already.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn keep_hand_in(&self, class: &str, kept: &HandInKept) -> Result<bool, StoreError> {
+        let added = self
+            .connection
+            .prepare_cached(
+                "INSERT OR IGNORE INTO hand_in (import, class, seat, device, signing_key, revision, made_on,
+                   content_hash, content) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+            )?
+            .execute(params![
+                kept.import,
+                class,
+                kept.seat,
+                kept.device,
+                kept.signing_key,
+                kept.revision,
+                kept.made_on.to_string(),
+                kept.content_hash,
+                kept.content
+            ])?;
+        Ok(added == 1)
+    }
+
+    /// The newest revision kept of a device.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn newest_revision(
+        &self,
+        class: &str,
+        seat: u32,
+        device: &str,
+        key: &str,
+    ) -> Result<Option<u32>, StoreError> {
+        Ok(self
+            .connection
+            .query_row(
+                "SELECT max(revision) FROM hand_in WHERE class = ?1 AND seat = ?2 AND device = ?3 AND signing_key = ?4",
+                params![class, seat, device, key],
+                |row| row.get(0),
+            )
+            .optional()?
+            .flatten())
+    }
+
+    /// Whether exactly this hand-in is kept.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn has_hand_in(
+        &self,
+        class: &str,
+        seat: u32,
+        content_hash: &str,
+    ) -> Result<bool, StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT EXISTS (SELECT 1 FROM hand_in WHERE class = ?1 AND seat = ?2 AND content_hash = ?3)",
+            params![class, seat, content_hash],
+            |row| row.get(0),
+        )?)
+    }
+
+    /// The hand-ins kept of a seat.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
+        self.rows(
+            "SELECT import, device, signing_key, revision, made_on, content_hash, content FROM hand_in
+             WHERE class = ?1 AND seat = ?2 ORDER BY id",
+            params![class, seat],
+            |row| {
+                Ok(HandInKept {
+                    import: row.get(0)?,
+                    seat,
+                    device: row.get(1)?,
+                    signing_key: row.get(2)?,
+                    revision: row.get(3)?,
+                    made_on: date_at(row, 4)?,
+                    content_hash: row.get(5)?,
+                    content: row.get(6)?,
+                })
+            },
+        )
+    }
+
+    /// Takes the hand-ins of an import away; gives the (class, seat) touched.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn drop_hand_ins(&self, import: i64) -> Result<Vec<(String, u32)>, StoreError> {
+        let touched = self.rows(
+            "SELECT DISTINCT class, seat FROM hand_in WHERE import = ?1 ORDER BY class, seat",
+            [import],
+            |row| Ok((row.get(0)?, row.get(1)?)),
+        )?;
+        self.connection
+            .execute("DELETE FROM hand_in WHERE import = ?1", [import])?;
+        // A device known only from that import is unknown again.
+        self.connection.execute(
+            "DELETE FROM device WHERE NOT EXISTS (SELECT 1 FROM hand_in h WHERE h.class = device.class
+               AND h.seat = device.seat AND h.device = device.device AND h.signing_key = device.signing_key)",
+            [],
+        )?;
+        Ok(touched)
+    }
+}

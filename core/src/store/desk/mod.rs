@@ -1,0 +1,66 @@
+//! The teacher's desk: one SQLite file with all classes.
+
+mod assignments;
+mod classes;
+mod imports;
+mod reports;
+mod seats;
+
+pub use assignments::AssignmentRow;
+pub use classes::ClassRow;
+pub use imports::{DeviceState, HandInKept, ImportFileRow};
+pub use reports::{CheckInReport, MistakeReport, PracticeReport};
+pub use seats::{DeviceRow, SeatRow};
+
+use super::migrate::Migration;
+use super::{Durability, StoreError};
+use rusqlite::{Connection, Row};
+use std::path::Path;
+
+/// "SFdk": a Surefoot desk.
+const KIND: i32 = 0x5346_646b;
+
+const MIGRATIONS: &[Migration] = &[Migration {
+    kind: KIND,
+    sql: include_str!("schema_1.sql"),
+}];
+
+/// An opened desk.
+pub struct DeskStore {
+    connection: Connection,
+}
+
+impl DeskStore {
+    /// Opens the desk at `path`, made if missing, brought up to this program's schema.
+    ///
+    /// # Errors
+    /// [`StoreError::Newer`] for a newer program's desk,
+    /// [`StoreError::OtherKind`] for another file, else SQLite's.
+    pub fn open(path: &Path, durability: Durability) -> Result<Self, StoreError> {
+        Ok(Self {
+            connection: super::open(path, durability, MIGRATIONS)?,
+        })
+    }
+
+    /// Runs several writes as one: all of them are on disk afterwards, or none.
+    ///
+    /// # Errors
+    /// The first error of `work`, or SQLite's at the commit.
+    pub fn together<T, E: From<StoreError>>(
+        &self,
+        work: impl FnOnce() -> Result<T, E>,
+    ) -> Result<T, E> {
+        super::together(&self.connection, work)
+    }
+
+    fn rows<T>(
+        &self,
+        sql: &str,
+        args: impl rusqlite::Params,
+        read: impl FnMut(&Row<'_>) -> rusqlite::Result<T>,
+    ) -> Result<Vec<T>, StoreError> {
+        let mut query = self.connection.prepare_cached(sql)?;
+        let rows = query.query_map(args, read)?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+}

@@ -1,0 +1,219 @@
+//! Reports: check-ins, practice counts and mistakes as derived from the hand-ins.
+
+use super::super::StoreError;
+use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
+use super::DeskStore;
+use crate::rating::{Confidence, Outcome};
+use chrono::NaiveDate;
+use rusqlite::params;
+
+/// A check-in that counts.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct CheckInReport {
+    /// The seat.
+    pub seat: u32,
+    /// The device it was tapped on.
+    pub device: String,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// Its place among the student's events.
+    pub sequence: u64,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
+/// Practice of a concept on a date by how sure the student said to be.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PracticeReport {
+    /// The seat.
+    pub seat: u32,
+    /// The device.
+    pub device: String,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// How sure, if said.
+    pub sure: Option<Confidence>,
+    /// Right alone.
+    pub alone: u32,
+    /// Right with help.
+    pub with_help: u32,
+    /// Wrong.
+    pub wrong: u32,
+}
+
+/// How often a mistake was made on a date.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct MistakeReport {
+    /// The seat.
+    pub seat: u32,
+    /// The device.
+    pub device: String,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// The mistake's code.
+    pub code: String,
+    /// How often.
+    pub times: u32,
+}
+
+impl DeskStore {
+    /// Takes all derived reports of a seat away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn clear_reports(&self, class: &str, seat: u32) -> Result<(), StoreError> {
+        for sql in [
+            "DELETE FROM check_in WHERE class = ?1 AND seat = ?2",
+            "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2",
+            "DELETE FROM mistake_count WHERE class = ?1 AND seat = ?2",
+        ] {
+            self.connection
+                .prepare_cached(sql)?
+                .execute(params![class, seat])?;
+        }
+        Ok(())
+    }
+
+    /// Writes a check-in that counts.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn add_check_in(&self, class: &str, report: &CheckInReport) -> Result<(), StoreError> {
+        let sequence =
+            i64::try_from(report.sequence).map_err(|e| StoreError::unreadable("sequence", e))?;
+        self.connection
+            .prepare_cached(
+                "INSERT INTO check_in (class, seat, device, school_date, concept, sequence, confidence, outcome)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+            )?
+            .execute(params![
+                class,
+                report.seat,
+                report.device,
+                report.date.to_string(),
+                report.concept,
+                sequence,
+                report.confidence.map(u8::from),
+                report.outcome.map(outcome_word)
+            ])?;
+        Ok(())
+    }
+
+    /// Writes practice counts.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn add_practice(&self, class: &str, report: &PracticeReport) -> Result<(), StoreError> {
+        self.connection
+            .prepare_cached(
+                "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help, wrong)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+            )?
+            .execute(params![
+                class,
+                report.seat,
+                report.device,
+                report.date.to_string(),
+                report.concept,
+                report.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
+                report.alone,
+                report.with_help,
+                report.wrong
+            ])?;
+        Ok(())
+    }
+
+    /// Writes a count of mistakes.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn add_mistakes(&self, class: &str, report: &MistakeReport) -> Result<(), StoreError> {
+        self.connection
+            .prepare_cached(
+                "INSERT INTO mistake_count (class, seat, device, school_date, concept, code, times)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+            )?
+            .execute(params![
+                class,
+                report.seat,
+                report.device,
+                report.date.to_string(),
+                report.concept,
+                report.code,
+                report.times
+            ])?;
+        Ok(())
+    }
+
+    /// The check-ins of a class by seat, date, concept, then sequence and device.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn check_ins(&self, class: &str) -> Result<Vec<CheckInReport>, StoreError> {
+        self.rows(
+            "SELECT seat, device, school_date, concept, sequence, confidence, outcome FROM check_in
+             WHERE class = ?1 ORDER BY seat, school_date, concept, sequence, device",
+            [class],
+            |row| {
+                Ok(CheckInReport {
+                    seat: row.get(0)?,
+                    device: row.get(1)?,
+                    date: date_at(row, 2)?,
+                    concept: row.get(3)?,
+                    sequence: row.get::<_, i64>(4)?.unsigned_abs(),
+                    confidence: confidence_at(row, 5)?,
+                    outcome: outcome_at(row, 6)?,
+                })
+            },
+        )
+    }
+
+    /// The practice counts of a class by seat, date and concept.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn practice(&self, class: &str) -> Result<Vec<PracticeReport>, StoreError> {
+        self.rows(
+            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong FROM practice_count
+             WHERE class = ?1 ORDER BY seat, school_date, concept, device, sure",
+            [class],
+            |row| {
+                Ok(PracticeReport {
+                    seat: row.get(0)?,
+                    device: row.get(1)?,
+                    date: date_at(row, 2)?,
+                    concept: row.get(3)?,
+                    sure: confidence_at(row, 4)?,
+                    alone: row.get(5)?,
+                    with_help: row.get(6)?,
+                    wrong: row.get(7)?,
+                })
+            },
+        )
+    }
+
+    /// Mistakes of a class: concept, code, how often up to `today`, most first.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn mistakes(
+        &self,
+        class: &str,
+        today: NaiveDate,
+    ) -> Result<Vec<(String, String, u32)>, StoreError> {
+        self.rows(
+            "SELECT concept, code, sum(times) FROM mistake_count WHERE class = ?1 AND school_date <= ?2
+             GROUP BY concept, code ORDER BY concept, 3 DESC, code",
+            params![class, today.to_string()],
+            |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+        )
+    }
+}

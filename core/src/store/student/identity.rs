@@ -1,0 +1,206 @@
+//! Who the student is on this device, the class packs taken, the focus, the
+//! hand-ins made.
+
+use super::super::StoreError;
+use super::StudentStore;
+use crate::student::views::Language;
+use chrono::NaiveDate;
+use rusqlite::{OptionalExtension, params};
+
+/// The student of a store.
+#[derive(Clone, PartialEq, Eq)]
+pub struct Student {
+    /// Random id of this installation's student, made at joining.
+    pub device: String,
+    /// Seed of the Ed25519 signing key.
+    pub signing_seed: [u8; 32],
+    /// The age X25519 identity that opens personal assignments.
+    pub sealing_identity: String,
+    /// The seat's token.
+    pub seat: String,
+    /// Stays on the device.
+    pub nickname: String,
+    /// Stays on the device.
+    pub picture: String,
+    /// Language of the screens.
+    pub language: Language,
+    /// Minutes of an evening.
+    pub minutes: u32,
+}
+
+/// A hand-in made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct HandInRow {
+    /// 1, 2, 3 ...
+    pub revision: u32,
+    /// School date.
+    pub made_on: NaiveDate,
+    /// The newest event in it.
+    pub last_sequence: i64,
+}
+
+fn language_word(language: Language) -> &'static str {
+    match language {
+        Language::En => "en",
+        Language::Es => "es",
+    }
+}
+
+impl StudentStore {
+    /// The student, if one has joined.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn student(&self) -> Result<Option<Student>, StoreError> {
+        self.connection
+            .query_row(
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes FROM student",
+                [],
+                |row| {
+                    Ok(Student {
+                        device: row.get(0)?,
+                        signing_seed: row.get(1)?,
+                        sealing_identity: row.get(2)?,
+                        seat: row.get(3)?,
+                        nickname: row.get(4)?,
+                        picture: row.get(5)?,
+                        language: if row.get_ref(6)?.as_str()? == "es" {
+                            Language::Es
+                        } else {
+                            Language::En
+                        },
+                        minutes: row.get(7)?,
+                    })
+                },
+            )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// Writes the student of this store, replacing what stood there.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
+             ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
+               nickname = ?5, picture = ?6, language = ?7, minutes = ?8",
+            params![
+                student.device,
+                student.signing_seed,
+                student.sealing_identity,
+                student.seat,
+                student.nickname,
+                student.picture,
+                language_word(student.language),
+                student.minutes
+            ],
+        )?;
+        Ok(())
+    }
+
+    /// The newest class pack, as the file came.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn class_pack(&self) -> Result<Option<Vec<u8>>, StoreError> {
+        self.connection
+            .query_row(
+                "SELECT file FROM class_pack ORDER BY version DESC LIMIT 1",
+                [],
+                |row| row.get(0),
+            )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// Keeps a class pack as it came. Older ones are let go.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_class_pack(
+        &self,
+        version: u32,
+        file: &[u8],
+        taken_on: NaiveDate,
+    ) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO class_pack (version, file, taken_on) VALUES (?1, ?2, ?3)
+             ON CONFLICT (version) DO UPDATE SET file = ?2, taken_on = ?3",
+            params![version, file, taken_on.to_string()],
+        )?;
+        self.connection.execute(
+            "DELETE FROM class_pack WHERE version < ?1",
+            params![version],
+        )?;
+        Ok(())
+    }
+
+    /// The focus concepts in their order.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn focus(&self) -> Result<Vec<String>, StoreError> {
+        let mut query = self
+            .connection
+            .prepare_cached("SELECT concept FROM focus ORDER BY place")?;
+        let rows = query.query_map([], |row| row.get(0))?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Replaces the focus concepts.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_focus(&self, concepts: &[String]) -> Result<(), StoreError> {
+        self.together(|| {
+            self.connection.execute("DELETE FROM focus", [])?;
+            for (place, concept) in concepts.iter().enumerate() {
+                self.connection.execute(
+                    "INSERT INTO focus (concept, place) VALUES (?1, ?2)",
+                    params![concept, place],
+                )?;
+            }
+            Ok(())
+        })
+    }
+
+    /// The newest hand-in made.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn last_hand_in(&self) -> Result<Option<HandInRow>, StoreError> {
+        let row: Option<(u32, String, i64)> = self
+            .connection
+            .query_row(
+                "SELECT revision, made_on, last_sequence FROM hand_in ORDER BY revision DESC LIMIT 1",
+                [],
+                |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+            )
+            .optional()?;
+        row.map(|(revision, made_on, last_sequence)| {
+            Ok(HandInRow {
+                revision,
+                made_on: made_on
+                    .parse()
+                    .map_err(|e| StoreError::unreadable("date", e))?,
+                last_sequence,
+            })
+        })
+        .transpose()
+    }
+
+    /// Notes a hand-in made.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_hand_in(&self, row: HandInRow) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO hand_in (revision, made_on, last_sequence) VALUES (?1, ?2, ?3)",
+            params![row.revision, row.made_on.to_string(), row.last_sequence],
+        )?;
+        Ok(())
+    }
+}
