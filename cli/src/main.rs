@@ -14,6 +14,10 @@ struct Cli {
 
 #[derive(Subcommand)]
 enum Command {
+    /// The concepts, and which codes of published standards they cover.
+    Catalogue(commands::catalogue::Args),
+    /// Exercises with answers, hints, steps and misconceptions, one JSON object a line.
+    Exercises(commands::exercises::Args),
     /// Weak spots, trends, calibration, groups, talk plan and share-safe tables for an instance file.
     Insight(commands::insight::Args),
     /// The state of memory after each review of each history in a file.
@@ -29,6 +33,8 @@ pub type Outcome = Result<(), String>;
 
 fn main() -> ExitCode {
     let outcome = match Cli::parse().command {
+        Command::Catalogue(args) => commands::catalogue::run(&args),
+        Command::Exercises(args) => commands::exercises::run(&args),
         Command::Insight(args) => commands::insight::run(&args),
         Command::Memory(args) => commands::memory::run(&args),
         Command::Rehearse(args) => commands::rehearse::run(&args),

@@ -120,6 +120,9 @@ pub enum FormRule {
     Expanded,
     /// The expression must be written as a product with brackets.
     Factored,
+    /// An expression must show the operations asked for, in any order that
+    /// commutes; its value alone is not enough.
+    SameSteps,
     /// The answer as it stands.
     Exact,
 }
@@ -236,6 +239,8 @@ pub enum FormNote {
     NotExpanded,
     /// Equal, not written as a product.
     NotFactored,
+    /// Equal in value, with other operations than asked for.
+    OtherSteps,
     /// Equal, written another way.
     OtherForm,
 }

@@ -31,8 +31,7 @@ pub const MATH_END: char = '\u{E001}';
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Arg {
-    /// A whole number: chooses the plural form. Shown through the second
-    /// argument `<name>-text`, which the renderer adds (grouped digits).
+    /// A whole number: chooses the plural form, and is shown with grouped digits.
     Count {
         /// The number.
         #[ts(type = "number")]

@@ -1,0 +1,36 @@
+//! The generators, one file per strand.
+
+mod addition_subtraction;
+mod data;
+mod decimals;
+mod expressions;
+mod fractions;
+mod geometry;
+mod measurement;
+mod multiplication;
+mod number_system;
+mod place_value;
+mod ratio;
+mod statistics;
+
+use super::make::Generator;
+
+/// Every generator.
+pub fn all() -> impl Iterator<Item = &'static Generator> {
+    [
+        place_value::GENERATORS,
+        addition_subtraction::GENERATORS,
+        multiplication::GENERATORS,
+        fractions::GENERATORS,
+        decimals::GENERATORS,
+        measurement::GENERATORS,
+        geometry::GENERATORS,
+        data::GENERATORS,
+        ratio::GENERATORS,
+        number_system::GENERATORS,
+        expressions::GENERATORS,
+        statistics::GENERATORS,
+    ]
+    .into_iter()
+    .flatten()
+}
