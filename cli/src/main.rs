@@ -6,7 +6,11 @@ use clap::{Parser, Subcommand};
 use std::process::ExitCode;
 
 #[derive(Parser)]
-#[command(name = "surefoot", version, about = "Self-ratings, practice at home, and the class picture, without a window.")]
+#[command(
+    name = "surefoot",
+    version,
+    about = "Self-ratings, practice at home, and the class picture, without a window."
+)]
 struct Cli {
     #[command(subcommand)]
     command: Command,

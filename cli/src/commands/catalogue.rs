@@ -43,7 +43,10 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
     if json {
         return crate::commands::print_json(&lines);
     }
-    println!("{:<32} {:>5}  {:<20} {:<9}  Title", "Concept", "Grade", "Strand", "Exercises");
+    println!(
+        "{:<32} {:>5}  {:<20} {:<9}  Title",
+        "Concept", "Grade", "Strand", "Exercises"
+    );
     for line in &lines {
         let concept = line.concept;
         println!(
@@ -102,7 +105,9 @@ fn print_coverage(catalogue: &Catalogue, json: bool) -> crate::Outcome {
             "{name}: {} of {} codes have a concept, {} have exercises",
             of.iter().filter(|row| !row.concepts.is_empty()).count(),
             of.len(),
-            of.iter().filter(|row| !row.with_exercises.is_empty()).count()
+            of.iter()
+                .filter(|row| !row.with_exercises.is_empty())
+                .count()
         );
     }
     println!(

@@ -66,9 +66,16 @@ pub fn run(args: &Args) -> crate::Outcome {
                 let written = if args.text {
                     write_text(&mut out, &item, &[en, es])
                 } else {
-                    serde_json::to_writer(&mut out, &Line { item: &item, en, es })
-                        .map_err(std::io::Error::from)
-                        .and_then(|()| writeln!(out))
+                    serde_json::to_writer(
+                        &mut out,
+                        &Line {
+                            item: &item,
+                            en,
+                            es,
+                        },
+                    )
+                    .map_err(std::io::Error::from)
+                    .and_then(|()| writeln!(out))
                 };
                 match written {
                     Ok(()) => {}
