@@ -11,6 +11,7 @@
 
 pub mod calendar;
 pub mod catalogue;
+pub mod class;
 pub mod exchange;
 pub mod insight;
 pub mod item;

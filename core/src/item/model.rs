@@ -245,6 +245,25 @@ pub enum FormNote {
     OtherForm,
 }
 
+impl FormNote {
+    /// The message that tells it.
+    #[must_use]
+    pub fn message_id(self) -> &'static str {
+        match self {
+            Self::NotSimplest => "form-not-simplest",
+            Self::NotMixed => "form-not-mixed",
+            Self::NotSingleFraction => "form-not-single-fraction",
+            Self::OtherBottom => "form-other-bottom",
+            Self::NotWhole => "form-not-whole",
+            Self::ExtraZeros => "form-extra-zeros",
+            Self::NotExpanded => "form-not-expanded",
+            Self::NotFactored => "form-not-factored",
+            Self::OtherSteps => "form-other-steps",
+            Self::OtherForm => "form-other-form",
+        }
+    }
+}
+
 impl Item {
     /// What the screen may see before the answer.
     #[must_use]

@@ -39,6 +39,8 @@ pub enum Reason {
     },
     /// Chosen by the student as a focus.
     Focus,
+    /// Asked for by the student just now.
+    Chosen,
     /// Taught in class, not practised yet.
     FirstPractice,
     /// Another concept builds on it.

@@ -60,10 +60,19 @@ pub struct OpenExercise {
     pub tries: u8,
     /// How sure the student said to be, once said.
     pub sure: Option<Confidence>,
-    /// Whether the steps of a like exercise should be shown first (first meeting).
-    pub worked_first: Option<Vec<Vec<Block>>>,
+    /// A like exercise with its steps, to be read first: at the first meeting.
+    pub worked_first: Option<WorkedExample>,
     /// Where the evening stands.
     pub session: Session,
+}
+
+/// An exercise that is worked for the student.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct WorkedExample {
+    /// Its prompt.
+    pub prompt: Vec<Block>,
+    /// Its steps.
+    pub steps: Vec<Vec<Block>>,
 }
 
 /// What came of an answer.

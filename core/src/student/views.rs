@@ -1,21 +1,12 @@
 //! What the student's screens are given.
 
 use crate::calendar::SchoolYear;
+pub use crate::catalogue::Language;
 use crate::rating::{Confidence, Outcome};
 use crate::rotation::Phase;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
-
-/// A language of the screens.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
-#[serde(rename_all = "snake_case")]
-pub enum Language {
-    /// English.
-    En,
-    /// Spanish.
-    Es,
-}
 
 /// A concept as a screen names it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]

@@ -1760,9 +1760,9 @@ tries: number,
  */
 sure: Confidence | null, 
 /**
- * Whether the steps of a like exercise should be shown first (first meeting).
+ * A like exercise with its steps, to be read first: at the first meeting.
  */
-worked_first: Array<Array<Block>> | null, 
+worked_first: WorkedExample | null, 
 /**
  * Where the evening stands.
  */
@@ -2007,7 +2007,7 @@ on: string, } | { "code": "time_to_see_again",
 /**
  * Days since it was last met.
  */
-days: number, } | { "code": "focus" } | { "code": "first_practice" } | { "code": "before", 
+days: number, } | { "code": "focus" } | { "code": "chosen" } | { "code": "first_practice" } | { "code": "before", 
 /**
  * The concept that builds on it.
  */
@@ -2666,6 +2666,15 @@ label: Expr,
  * How many.
  */
 count: number, };
+export type WorkedExample = { 
+/**
+ * Its prompt.
+ */
+prompt: Array<Block>, 
+/**
+ * Its steps.
+ */
+steps: Array<Array<Block>>, };
 export type World = "own" | "sample";
 export interface Calls {
   start: { args: Nothing; out: Start };

@@ -1,0 +1,79 @@
+//! What both sides know about a class: its year, rotation, first lessons and concepts.
+//!
+//! The student's side reads it out of the class pack, the teacher's out of the desk.
+
+use crate::calendar::SchoolYear;
+use crate::catalogue::{Concept, Language};
+use crate::item;
+use crate::rotation::{Phase, Rotation};
+use crate::student::views::ConceptName;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+
+/// The frame of a class's year.
+#[derive(Debug, Clone)]
+pub struct ClassFacts {
+    /// The teacher's name for the class.
+    pub title: String,
+    /// The school year.
+    pub year: SchoolYear,
+    /// The rotation by concept id.
+    pub rotation: Rotation<String>,
+    /// Dates of first lessons by concept id.
+    pub taught_from: BTreeMap<String, NaiveDate>,
+    /// The concepts by id.
+    pub concepts: BTreeMap<String, Concept>,
+}
+
+impl ClassFacts {
+    /// A concept as a screen names it. An unknown one keeps its id as its title.
+    #[must_use]
+    pub fn name(&self, concept: &str, language: Language) -> ConceptName {
+        let has_exercises = item::has_generator(concept);
+        match self.concepts.get(concept) {
+            Some(known) => ConceptName {
+                id: concept.to_owned(),
+                strand: known.strand.as_str().to_owned(),
+                title: known.title.get(language).to_owned(),
+                i_can: known.i_can.get(language).to_owned(),
+                has_exercises,
+            },
+            None => ConceptName {
+                id: concept.to_owned(),
+                strand: String::new(),
+                title: concept.to_owned(),
+                i_can: String::new(),
+                has_exercises,
+            },
+        }
+    }
+
+    /// The phase of a concept on a date.
+    #[must_use]
+    pub fn phase(&self, concept: &str, date: NaiveDate) -> Phase {
+        self.rotation
+            .phase(&self.year, self.taught_from.get(concept).copied(), date)
+    }
+
+    /// The concept ids of the rotation, strand by strand, grade by grade, in teaching order.
+    #[must_use]
+    pub fn by_strand(&self) -> Vec<&str> {
+        let mut ids: Vec<&str> = self
+            .rotation
+            .days()
+            .iter()
+            .flatten()
+            .map(String::as_str)
+            .collect();
+        ids.sort_by_key(|id| {
+            let known = self.concepts.get(*id);
+            (
+                known.map(|c| c.strand),
+                known.map(|c| c.grade),
+                self.taught_from.get(*id).copied(),
+                *id,
+            )
+        });
+        ids
+    }
+}

@@ -1,0 +1,506 @@
+//! Practice at home: one exercise after another, each with its reason.
+
+use super::practice_views::{
+    Ahead, Feedback, OpenExercise, PracticeStep, Session, Summary, SummaryConcept, WorkedExample,
+};
+use super::today::latest;
+use super::{Joined, StudentError};
+use crate::item::{self, Block, Item, Level, Response, Say};
+use crate::practice::memory::MemoryError;
+use crate::practice::{ConceptFacts, Evening, Event, EventKind, Reason, StudentMemory};
+use crate::rating::{AnswerResult, Confidence};
+use crate::rotation::Phase;
+use crate::store::StudentStore;
+use crate::store::student::{OpenRow, PracticeAnswer};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+
+/// Concepts of the queue that are shown ahead.
+const AHEAD_SHOWN: usize = 6;
+
+/// Seconds counted for one exercise at most: a tablet left lying is not practice.
+const MOST_SECONDS: u32 = 600;
+
+/// Minutes of an evening when the student asks to go on.
+const NO_END: f64 = f64::MAX;
+
+impl From<MemoryError> for StudentError {
+    fn from(error: MemoryError) -> Self {
+        Self::Exercise(error.to_string())
+    }
+}
+
+/// Everything the queue needs of one student.
+fn memory_of(store: &StudentStore, joined: &Joined) -> Result<StudentMemory, StudentError> {
+    let facts = &joined.facts;
+    let mut memory = StudentMemory::new(facts.rotation.days().iter().flatten().map(|concept| {
+        ConceptFacts {
+            key: concept.clone(),
+            prerequisites: facts
+                .concepts
+                .get(concept)
+                .map(|c| {
+                    c.prerequisites
+                        .iter()
+                        .map(|p| p.as_str().to_owned())
+                        .collect()
+                })
+                .unwrap_or_default(),
+            open_from: facts.taught_from.get(concept).copied(),
+            has_exercises: item::has_generator(concept),
+        }
+    }))?;
+    let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
+        .into_values()
+        .map(|e| {
+            let preview = facts.phase(&e.concept, e.date) == Phase::Preview;
+            (
+                e.sequence,
+                Event {
+                    date: e.date,
+                    concept: e.concept,
+                    kind: EventKind::CheckIn {
+                        confidence: e.confidence,
+                        outcome: e.outcome,
+                        preview,
+                    },
+                },
+            )
+        })
+        .collect();
+    events.extend(store.practice_answers()?.into_iter().map(|a| {
+        (
+            a.sequence,
+            Event {
+                date: a.date,
+                concept: a.concept,
+                kind: EventKind::Answer {
+                    level: a.level,
+                    result: a.result,
+                    minutes: f64::from(a.seconds) / 60.0,
+                },
+            },
+        )
+    }));
+    events.sort_by_key(|(sequence, event)| (event.date, *sequence));
+    for (_, event) in &events {
+        memory.apply(event)?;
+    }
+    Ok(memory)
+}
+
+fn evening_of(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    more: bool,
+) -> Result<Evening, StudentError> {
+    Ok(Evening {
+        today,
+        minutes: if more {
+            NO_END
+        } else {
+            f64::from(joined.student.minutes)
+        },
+        focus: store.focus()?,
+        assigned: joined.assignments.clone(),
+    })
+}
+
+fn session(
+    store: &StudentStore,
+    joined: &Joined,
+    memory: &StudentMemory,
+    evening: &Evening,
+) -> Result<Session, StudentError> {
+    let today = evening.today;
+    Ok(Session {
+        finished: store
+            .practice_answers()?
+            .iter()
+            .filter(|a| a.date == today)
+            .count(),
+        minutes_done: memory.minutes_on(today),
+        minutes_planned: f64::from(joined.student.minutes),
+        ahead: memory
+            .plan(evening, AHEAD_SHOWN)?
+            .into_iter()
+            .map(|entry| Ahead {
+                concept: joined.facts.name(&entry.concept, joined.student.language),
+                reason: entry.reason,
+            })
+            .collect(),
+    })
+}
+
+fn make(concept: &str, level: u8, seed: u64) -> Result<Item, StudentError> {
+    let level = Level::try_from(level).map_err(StudentError::Exercise)?;
+    item::generate(concept, level, seed).map_err(|e| StudentError::Exercise(e.to_string()))
+}
+
+fn show(
+    store: &StudentStore,
+    joined: &Joined,
+    memory: &StudentMemory,
+    evening: &Evening,
+    row: &OpenRow,
+) -> Result<OpenExercise, StudentError> {
+    let item = make(&row.concept, row.level, row.seed)?;
+    let first_meeting = memory
+        .track(&row.concept)
+        .is_none_or(|t| t.home_answers == 0);
+    let worked_first = if first_meeting && row.tries == 0 {
+        // Another seed, so that the example never gives the answer away.
+        let like = make(&row.concept, 1, row.seed ^ 1)?;
+        (like.prompt != item.prompt).then_some(WorkedExample {
+            prompt: like.prompt,
+            steps: like.steps,
+        })
+    } else {
+        None
+    };
+    Ok(OpenExercise {
+        exercise: row.exercise.clone(),
+        concept: joined.facts.name(&row.concept, joined.student.language),
+        reason: row.reason.clone(),
+        level: row.level,
+        hints_taken: item
+            .hints
+            .iter()
+            .take(row.hints as usize)
+            .cloned()
+            .collect(),
+        item: item.view(),
+        tries: row.tries,
+        sure: row.sure,
+        worked_first,
+        session: session(store, joined, memory, evening)?,
+    })
+}
+
+/// What to practise now: the exercise that stands open, else the next of the
+/// queue, or `asked` when a concept was asked for.
+///
+/// `seed` draws the numbers of a new exercise; it must be below 2^63.
+///
+/// # Errors
+/// [`StudentError::NoSuchConcept`] for an asked concept without exercises, or the store's.
+pub fn practice(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    asked: Option<&str>,
+    more: bool,
+    seed: u64,
+) -> Result<PracticeStep, StudentError> {
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, today, more)?;
+    if let Some(row) = store.open_exercise()? {
+        let same = asked.is_none_or(|a| a == row.concept);
+        if same && item::has_generator(&row.concept) {
+            return show(store, joined, &memory, &evening, &row)
+                .map(|open| PracticeStep::Exercise(Box::new(open)));
+        }
+    }
+    let (concept, level, reason) = match asked {
+        Some(concept) => {
+            if joined.facts.rotation.day_of(&concept.to_owned()).is_none()
+                || !item::has_generator(concept)
+            {
+                return Err(StudentError::NoSuchConcept);
+            }
+            (
+                concept.to_owned(),
+                memory.level_for(concept),
+                Reason::Chosen,
+            )
+        }
+        None => match memory.next(&evening)? {
+            Some(entry) => (entry.concept, entry.level, entry.reason),
+            None => {
+                let summary = summary_of(store, joined, today, &memory)?;
+                return Ok(if summary.finished == 0 && !summary.more {
+                    PracticeStep::NothingYet
+                } else {
+                    PracticeStep::Done(summary)
+                });
+            }
+        },
+    };
+    let row = OpenRow {
+        exercise: format!("{}-{seed:x}", store.next_sequence()?),
+        opened_on: today,
+        concept,
+        level: level.into(),
+        seed,
+        reason,
+        asked: asked.is_some(),
+        sure: None,
+        hints: 0,
+        tries: 0,
+        seconds: 0,
+        mistake: None,
+        response: None,
+    };
+    store.put_open_exercise(&row)?;
+    show(store, joined, &memory, &evening, &row).map(|open| PracticeStep::Exercise(Box::new(open)))
+}
+
+fn open_row(store: &StudentStore, exercise: &str) -> Result<OpenRow, StudentError> {
+    store
+        .open_exercise()?
+        .filter(|row| row.exercise == exercise)
+        .ok_or(StudentError::NoSuchExercise)
+}
+
+fn shown(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    row: &OpenRow,
+) -> Result<OpenExercise, StudentError> {
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, today, false)?;
+    show(store, joined, &memory, &evening, row)
+}
+
+/// Notes how sure the student says to be. It is said once, before the first answer.
+///
+/// # Errors
+/// [`StudentError::NoSuchExercise`] if another exercise stands open, or the store's.
+pub fn sure(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+    sure: Confidence,
+) -> Result<OpenExercise, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    if row.tries == 0 && row.hints == 0 {
+        row.sure = Some(sure);
+        store.put_open_exercise(&row)?;
+    }
+    shown(store, joined, today, &row)
+}
+
+/// Takes the next hint.
+///
+/// # Errors
+/// As [`sure`].
+pub fn hint(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+) -> Result<OpenExercise, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    let item = make(&row.concept, row.level, row.seed)?;
+    if (row.hints as usize) < item.hints.len() {
+        row.hints += 1;
+        store.put_open_exercise(&row)?;
+    }
+    shown(store, joined, today, &row)
+}
+
+/// Marks an answer. After a first wrong one, one more try is open; an answer
+/// that cannot be read counts as nothing.
+///
+/// # Errors
+/// [`StudentError::NoSuchExercise`], [`StudentError::UnreadableAnswer`], or the store's.
+pub fn answer(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+    response: &Response,
+    seconds: u32,
+) -> Result<Feedback, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    let item = make(&row.concept, row.level, row.seed)?;
+    let marked =
+        item::mark(&item, response).map_err(|e| StudentError::UnreadableAnswer(e.to_string()))?;
+    row.seconds = row.seconds.saturating_add(seconds).min(MOST_SECONDS);
+    let mut says: Vec<Block> = Vec::new();
+    if let Some(noticed) = &marked.noticed {
+        says.push(noticed.say.clone().into());
+        row.mistake
+            .get_or_insert_with(|| noticed.code.clone().into_owned());
+    }
+    if let Some(note) = marked.form_note {
+        says.push(Say::new(note.message_id()).into());
+    }
+    let written =
+        serde_json::to_string(response).map_err(|e| StudentError::Exercise(e.to_string()))?;
+    let first_response = row.response.get_or_insert(written).clone();
+    let result = match (marked.right, row.tries, row.hints) {
+        (true, 0, 0) => Some(AnswerResult::Alone),
+        (true, _, _) => Some(AnswerResult::WithHelp),
+        (false, 0, _) => None,
+        (false, _, _) => Some(AnswerResult::Wrong),
+    };
+    match result {
+        Some(result) => finish(
+            store,
+            joined,
+            today,
+            &row,
+            &item,
+            result,
+            first_response,
+            says,
+            marked.right,
+        ),
+        None => {
+            row.tries = 1;
+            store.put_open_exercise(&row)?;
+            let open = shown(store, joined, today, &row)?;
+            Ok(Feedback {
+                right: false,
+                finished: false,
+                says,
+                answer: None,
+                steps: Vec::new(),
+                session: open.session,
+            })
+        }
+    }
+}
+
+/// Gives the worked steps instead of an answer; the exercise counts as not done alone.
+///
+/// # Errors
+/// As [`answer`].
+pub fn show_steps(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+) -> Result<Feedback, StudentError> {
+    let row = open_row(store, exercise)?;
+    let item = make(&row.concept, row.level, row.seed)?;
+    let response = row.response.clone().unwrap_or_else(|| "null".to_owned());
+    finish(
+        store,
+        joined,
+        today,
+        &row,
+        &item,
+        AnswerResult::Wrong,
+        response,
+        Vec::new(),
+        false,
+    )
+}
+
+#[expect(
+    clippy::too_many_arguments,
+    reason = "one place where an exercise ends"
+)]
+fn finish(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    row: &OpenRow,
+    item: &Item,
+    result: AnswerResult,
+    response: String,
+    says: Vec<Block>,
+    right: bool,
+) -> Result<Feedback, StudentError> {
+    store.together(|| {
+        store.add_practice_answer(&PracticeAnswer {
+            device: joined.student.device.clone(),
+            sequence: store.next_sequence()?,
+            date: today,
+            concept: row.concept.clone(),
+            level: row.level,
+            generator_version: item.generator_version,
+            seed: row.seed,
+            sure: row.sure,
+            result,
+            mistake: row.mistake.clone(),
+            seconds: row.seconds,
+            response,
+        })?;
+        store.close_exercise()
+    })?;
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, today, false)?;
+    let worked = item.worked();
+    Ok(Feedback {
+        right,
+        finished: true,
+        says,
+        answer: Some(worked.answer),
+        steps: worked.steps,
+        session: session(store, joined, &memory, &evening)?,
+    })
+}
+
+/// Tonight's practice, looked back on.
+///
+/// # Errors
+/// The store's.
+pub fn practice_summary(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<Summary, StudentError> {
+    let memory = memory_of(store, joined)?;
+    summary_of(store, joined, today, &memory)
+}
+
+fn summary_of(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    memory: &StudentMemory,
+) -> Result<Summary, StudentError> {
+    let tonight: Vec<PracticeAnswer> = store
+        .practice_answers()?
+        .into_iter()
+        .filter(|a| a.date == today)
+        .collect();
+    let rated = latest(store.check_ins()?);
+    let said: BTreeMap<&str, Confidence> = rated
+        .iter()
+        .filter_map(|((_, concept), e)| e.confidence.map(|c| (concept.as_str(), c)))
+        .collect();
+    let mut seen = BTreeSet::new();
+    let mut concepts = Vec::new();
+    for concept in tonight.iter().map(|a| a.concept.as_str()) {
+        if !seen.insert(concept) {
+            continue;
+        }
+        let mut line = SummaryConcept {
+            concept: joined.facts.name(concept, joined.student.language),
+            said: said.get(concept).copied(),
+            thought: [0; 4],
+            thought_right: [0; 4],
+            finished: 0,
+            alone: 0,
+        };
+        for answer in tonight.iter().filter(|a| a.concept == concept) {
+            let alone = u32::from(answer.result == AnswerResult::Alone);
+            line.finished += 1;
+            line.alone += alone;
+            if let Some(sure) = answer.sure {
+                line.thought[sure.index()] += 1;
+                line.thought_right[sure.index()] += alone;
+            }
+        }
+        concepts.push(line);
+    }
+    let count = |result| tonight.iter().filter(|a| a.result == result).count();
+    let more = memory
+        .next(&evening_of(store, joined, today, true)?)?
+        .is_some();
+    Ok(Summary {
+        finished: tonight.len(),
+        alone: count(AnswerResult::Alone),
+        with_help: count(AnswerResult::WithHelp),
+        minutes: memory.minutes_on(today),
+        concepts,
+        more,
+    })
+}
