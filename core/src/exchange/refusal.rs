@@ -76,6 +76,14 @@ pub enum Refusal {
     /// The passphrase does not open it.
     #[error("the passphrase does not open it")]
     WrongPassphrase,
+    /// Its passphrase was stretched by more work than this device takes on.
+    #[error("asks for work factor {found}, at most {most} is taken")]
+    TooMuchWork {
+        /// Work factor asked for, log2 of scrypt's N.
+        found: u8,
+        /// The cap.
+        most: u8,
+    },
     /// The file could not be read from where it is.
     #[error("could not be read")]
     Unreadable,
@@ -125,7 +133,10 @@ pub enum SeatCodeError {
         #[ts(type = "string")]
         sign: char,
     },
-    /// The check character does not fit: a typing slip, or a slip from another class.
-    #[error("the check character does not fit this class")]
+    /// The check character does not fit: a typing slip.
+    #[error("the check character does not fit")]
     Check,
+    /// Typed without a slip, but from the slip of another class.
+    #[error("the code belongs to another class")]
+    OtherClass,
 }

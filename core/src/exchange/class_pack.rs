@@ -1,0 +1,258 @@
+//! What a class pack says: everything a student's device needs of the class.
+
+use super::Refusal;
+use super::ids::{AssignmentId, ClassId, DeviceId, SeatToken};
+use super::keys::{PublicKey, Recipient};
+use super::strict_json::bad;
+use super::wire::school_date;
+use crate::calendar::SchoolYear;
+use crate::catalogue::{ConceptId, Strand};
+use crate::rotation::Rotation;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// The newest class pack format known.
+pub const CLASS_PACK_FORMAT: u32 = 1;
+/// Characters of a class title.
+pub const MOST_TITLE_CHARS: usize = 60;
+/// Characters of a concept's title.
+pub const MOST_CONCEPT_TITLE_CHARS: usize = 120;
+/// Characters of an "I can" statement.
+pub const MOST_I_CAN_CHARS: usize = 300;
+/// Concepts of a class.
+pub const MOST_CONCEPTS: usize = 1_000;
+/// Concepts of one assignment.
+pub const MOST_ASSIGNED_CONCEPTS: usize = 6;
+/// Exercises of one concept in one assignment.
+pub const MOST_ITEMS_EACH: u32 = 20;
+/// Minutes of an evening that can be asked for.
+pub const MOST_MINUTES: u32 = 120;
+
+/// A class pack. `shared/schema/class-pack.schema.json`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ClassPack {
+    /// [`CLASS_PACK_FORMAT`].
+    pub format: u32,
+    /// The class.
+    pub class_id: ClassId,
+    /// 1, 2, 3 ...; a device takes only a higher one.
+    pub version: u32,
+    /// School date.
+    #[serde(with = "school_date")]
+    pub issued_on: NaiveDate,
+    /// The teacher's name for the class, 1 to 60 characters.
+    pub title: String,
+    /// The school year.
+    pub year: SchoolYear,
+    /// Which concept comes on which day of the rotation.
+    pub rotation: PackRotation,
+    /// Date of a concept's first lesson; without one it is not taught this year.
+    pub taught_from: BTreeMap<ConceptId, NaiveDate>,
+    /// The concepts of the class, by id.
+    pub concepts: Vec<PackConcept>,
+    /// Assignments for the whole class.
+    pub assignments: Vec<Assignment>,
+    /// Assignments for one seat, sealed for each of its devices.
+    pub sealed: Vec<SealedForSeat>,
+    /// What the teacher sets for practice.
+    pub practice: PracticeMinutes,
+    /// Whom hand-ins are sealed for.
+    pub class_recipient: Recipient,
+    /// The key this pack is signed with.
+    pub teacher_key: PublicKey,
+}
+
+/// The rotation in a class pack.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PackRotation {
+    /// Where the rotation starts, when not on the first school day.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub first_day: Option<NaiveDate>,
+    /// The days, each with its concepts in the order of the review.
+    pub days: Vec<Vec<ConceptId>>,
+}
+
+/// A concept as a class pack carries it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PackConcept {
+    /// Its id.
+    pub id: ConceptId,
+    /// Its strand.
+    pub strand: Strand,
+    /// Its school grade, 1 to 12.
+    pub grade: u8,
+    /// In English.
+    pub en: ConceptWords,
+    /// In Spanish.
+    pub es: ConceptWords,
+    /// Concepts that come before it; they need not be in the pack.
+    pub prerequisites: Vec<ConceptId>,
+}
+
+/// A concept's words in one language.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ConceptWords {
+    /// Short title, 1 to 120 characters.
+    pub title: String,
+    /// "I can" statement, 1 to 300 characters.
+    pub i_can: String,
+}
+
+/// Practice that the teacher asks for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Assignment {
+    /// Its id, unique in the class.
+    pub id: AssignmentId,
+    /// 1 to 6 concepts.
+    pub concepts: Vec<ConceptId>,
+    /// Exercises of each concept, 1 to 20.
+    pub items_each: u32,
+    /// First evening.
+    #[serde(with = "school_date")]
+    pub from: NaiveDate,
+    /// Last evening.
+    #[serde(with = "school_date")]
+    pub due: NaiveDate,
+}
+
+/// Assignments that only one device of one seat can open.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SealedForSeat {
+    /// The seat.
+    pub seat: SeatToken,
+    /// The device.
+    pub device: DeviceId,
+    /// A small age file, in base64 (RFC 4648, padded).
+    pub sealed: String,
+}
+
+/// Bounds for the minutes of an evening, within which the student chooses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PracticeMinutes {
+    /// The fewest, 1 or more.
+    pub minutes_least: u32,
+    /// The most, at most 120.
+    pub minutes_most: u32,
+}
+
+/// 1 to `most_chars` characters without controls.
+fn is_text(text: &str, most_chars: usize) -> bool {
+    (1..=most_chars).contains(&text.chars().count()) && !text.chars().any(char::is_control)
+}
+
+impl Assignment {
+    pub(super) fn check(&self, at: &str) -> Result<(), Refusal> {
+        let unique: BTreeSet<_> = self.concepts.iter().collect();
+        if !(1..=MOST_ASSIGNED_CONCEPTS).contains(&self.concepts.len())
+            || unique.len() != self.concepts.len()
+        {
+            return Err(bad(format!("{at}.concepts")));
+        }
+        if !(1..=MOST_ITEMS_EACH).contains(&self.items_each) {
+            return Err(bad(format!("{at}.items_each")));
+        }
+        if self.due < self.from {
+            return Err(bad(format!("{at}.due")));
+        }
+        Ok(())
+    }
+}
+
+/// Checks a list of assignments, ids unique.
+pub(super) fn check_assignments(assignments: &[Assignment]) -> Result<(), Refusal> {
+    let mut ids = BTreeSet::new();
+    for (place, assignment) in assignments.iter().enumerate() {
+        let at = format!("assignments[{place}]");
+        if !ids.insert(&assignment.id) {
+            return Err(bad(format!("{at}.id")));
+        }
+        assignment.check(&at)?;
+    }
+    Ok(())
+}
+
+impl ClassPack {
+    /// Checks what the types alone do not say.
+    ///
+    /// # Errors
+    /// [`Refusal::BadContent`] with the place, [`Refusal::TooManyEntries`].
+    pub fn check_content(&self) -> Result<(), Refusal> {
+        if self.format != CLASS_PACK_FORMAT {
+            return Err(bad("format"));
+        }
+        if self.version == 0 {
+            return Err(bad("version"));
+        }
+        if !is_text(&self.title, MOST_TITLE_CHARS) {
+            return Err(bad("title"));
+        }
+        self.year.check().map_err(|_| bad("year"))?;
+        self.check_concepts()?;
+        check_assignments(&self.assignments)?;
+        let mut devices = BTreeSet::new();
+        for (place, sealed) in self.sealed.iter().enumerate() {
+            if !devices.insert((&sealed.seat, &sealed.device)) {
+                return Err(bad(format!("sealed[{place}].device")));
+            }
+        }
+        let minutes = self.practice;
+        if minutes.minutes_least == 0
+            || minutes.minutes_most > MOST_MINUTES
+            || minutes.minutes_least > minutes.minutes_most
+        {
+            return Err(bad("practice"));
+        }
+        Ok(())
+    }
+
+    fn check_concepts(&self) -> Result<(), Refusal> {
+        if self.concepts.len() > MOST_CONCEPTS {
+            return Err(Refusal::TooManyEntries {
+                most: MOST_CONCEPTS as u64,
+            });
+        }
+        let mut known = BTreeSet::new();
+        for (place, concept) in self.concepts.iter().enumerate() {
+            if !known.insert(&concept.id) {
+                return Err(bad(format!("concepts[{place}].id")));
+            }
+            if !(1..=12).contains(&concept.grade) {
+                return Err(bad(format!("concepts[{place}].grade")));
+            }
+            for (language, words) in [("en", &concept.en), ("es", &concept.es)] {
+                if !is_text(&words.title, MOST_CONCEPT_TITLE_CHARS) {
+                    return Err(bad(format!("concepts[{place}].{language}.title")));
+                }
+                if !is_text(&words.i_can, MOST_I_CAN_CHARS) {
+                    return Err(bad(format!("concepts[{place}].{language}.i_can")));
+                }
+            }
+        }
+        Rotation::new(self.rotation.days.clone()).map_err(|_| bad("rotation.days"))?;
+        if let Some(concept) = self
+            .rotation
+            .days
+            .iter()
+            .flatten()
+            .find(|c| !known.contains(c))
+        {
+            return Err(bad(format!("rotation.days: {concept}")));
+        }
+        if let Some(concept) = self.taught_from.keys().find(|c| !known.contains(c)) {
+            return Err(bad(format!("taught_from: {concept}")));
+        }
+        let assigned = self.assignments.iter().flat_map(|a| &a.concepts);
+        if let Some(concept) = { assigned }.find(|c| !known.contains(c)) {
+            return Err(bad(format!("assignments: {concept}")));
+        }
+        Ok(())
+    }
+}

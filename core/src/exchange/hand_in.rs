@@ -1,0 +1,162 @@
+//! What a hand-in says: a student's whole record of the year, without a name.
+//!
+//! There is no free text in it, no time of day and no fact about the device.
+
+use super::ids::{ClassId, DeviceId, MistakeCode, SeatToken};
+use super::keys::{PublicKey, Recipient};
+use super::strict_json::bad;
+use super::wire::{present, school_date};
+use super::{Record, Refusal};
+use crate::catalogue::ConceptId;
+use crate::rating::{Confidence, Outcome};
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+
+/// The newest hand-in format known.
+pub const HAND_IN_FORMAT: u32 = 1;
+
+/// Answers one (device, date, concept) can have of one kind.
+pub const MOST_ANSWERS: u32 = 10_000;
+
+/// Kinds of mistakes one (device, date, concept) can have.
+pub const MOST_MISTAKE_CODES: usize = 64;
+
+/// A hand-in as it stands inside the seal. `shared/schema/hand-in.schema.json`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct HandIn {
+    /// [`HAND_IN_FORMAT`].
+    pub format: u32,
+    /// The class it is for.
+    pub class_id: ClassId,
+    /// Whose it is, by the token of the join slip.
+    pub seat: SeatToken,
+    /// The device that made it.
+    pub device: DeviceId,
+    /// 1, 2, 3 ... on that device.
+    pub revision: u32,
+    /// The school date on the device's clock.
+    #[serde(with = "school_date")]
+    pub made_on: NaiveDate,
+    /// The version of the class pack the device has.
+    pub pack_version: u32,
+    /// All check-ins of the year, by device, date and concept.
+    pub check_ins: Vec<CheckIn>,
+    /// All practice counts of the year, by device, date and concept.
+    pub practice: Vec<Practice>,
+    /// The key this hand-in is signed with.
+    pub device_key: PublicKey,
+    /// What personal assignments are sealed for.
+    pub device_recipient: Recipient,
+}
+
+/// What a student said about one concept on one school date, on one device.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CheckIn {
+    /// Where it was tapped.
+    pub device: DeviceId,
+    /// School date.
+    #[serde(with = "school_date")]
+    pub date: NaiveDate,
+    /// The concept.
+    pub concept: ConceptId,
+    /// Its place among all events the student's device had seen; see
+    /// `docs/exchange.md`. The highest of a (device, date, concept) counts.
+    pub sequence: u32,
+    /// The rating, if one stands.
+    #[serde(deserialize_with = "present")]
+    pub confidence: Option<Confidence>,
+    /// How the review went, if marked.
+    #[serde(deserialize_with = "present")]
+    pub outcome: Option<Outcome>,
+}
+
+/// What came of the practice of one concept on one school date, on one device.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Practice {
+    /// Where it was practised.
+    pub device: DeviceId,
+    /// School date.
+    #[serde(with = "school_date")]
+    pub date: NaiveDate,
+    /// The concept.
+    pub concept: ConceptId,
+    /// As in [`CheckIn::sequence`]: of the last answer counted.
+    pub sequence: u32,
+    /// Counts by how sure the student said to be, "not said" first; each once.
+    pub answers: Vec<AnswerCount>,
+    /// How often which recognised mistake was made.
+    pub mistakes: BTreeMap<MistakeCode, u32>,
+}
+
+/// Answers given at one degree of sureness.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct AnswerCount {
+    /// How sure the student said to be before answering.
+    #[serde(deserialize_with = "present")]
+    pub sure: Option<Confidence>,
+    /// Right at the first try without a hint.
+    pub alone: u32,
+    /// Right with a hint or at the second try.
+    pub with_help: u32,
+    /// Wrong twice, or the steps were asked for.
+    pub wrong: u32,
+}
+
+impl Practice {
+    fn check(&self, at: impl Fn(&str) -> String) -> Result<(), Refusal> {
+        let mut seen = BTreeSet::new();
+        for count in &self.answers {
+            let most = count.alone.max(count.with_help).max(count.wrong);
+            if most > MOST_ANSWERS || !seen.insert(count.sure) {
+                return Err(bad(at("answers")));
+            }
+        }
+        if self.mistakes.len() > MOST_MISTAKE_CODES
+            || self.mistakes.values().any(|&n| n == 0 || n > MOST_ANSWERS)
+        {
+            return Err(bad(at("mistakes")));
+        }
+        Ok(())
+    }
+}
+
+/// Checks entries beyond what their types say.
+pub(super) fn check_entries(check_ins: &[CheckIn], practice: &[Practice]) -> Result<(), Refusal> {
+    if let Some(place) = check_ins.iter().position(|entry| entry.sequence == 0) {
+        return Err(bad(format!("check_ins[{place}].sequence")));
+    }
+    for (place, entry) in practice.iter().enumerate() {
+        if entry.sequence == 0 {
+            return Err(bad(format!("practice[{place}].sequence")));
+        }
+        entry.check(|field| format!("practice[{place}].{field}"))?;
+    }
+    Ok(())
+}
+
+impl HandIn {
+    /// Checks what the types alone do not say.
+    ///
+    /// # Errors
+    /// [`Refusal::BadContent`] with the place.
+    pub fn check_content(&self) -> Result<(), Refusal> {
+        if self.format != HAND_IN_FORMAT {
+            return Err(bad("format"));
+        }
+        if self.revision == 0 {
+            return Err(bad("revision"));
+        }
+        check_entries(&self.check_ins, &self.practice)
+    }
+
+    /// The entries as a record: of each (device, date, concept) the highest sequence.
+    #[must_use]
+    pub fn record(&self) -> Record {
+        Record::from_entries(&self.check_ins, &self.practice)
+    }
+}

@@ -1,0 +1,2 @@
+mod round_trip;
+mod sample;
