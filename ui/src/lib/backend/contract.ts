@@ -2048,7 +2048,15 @@ found: number,
 /**
  * The version held.
  */
-held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "unreadable" };
+held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
+/**
+ * Work factor asked for, log2 of scrypt's N.
+ */
+found: number, 
+/**
+ * The cap.
+ */
+most: number, } | { "code": "unreadable" };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -2315,7 +2323,7 @@ expected: number, } | { "code": "sign",
 /**
  * The sign.
  */
-sign: string, } | { "code": "check" };
+sign: string, } | { "code": "check" } | { "code": "other_class" };
 export type SeatCodeTyped = { 
 /**
  * The picked pack.
