@@ -1,0 +1,152 @@
+//! The person at the screen, as far as the system's own dialogs go: picks what
+//! a test said beforehand, and lets files be saved into one folder.
+
+use chrono::NaiveDate;
+use std::collections::VecDeque;
+use std::path::PathBuf;
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use surefoot_app::{
+    CallError, Clock, FileDoor, FileKind, FileSource, file_at, files_in, write_atomic,
+};
+
+/// What the person does when asked where to save.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum SaveDecision {
+    /// Goes back without saving.
+    Decline,
+    /// Names a place that cannot be written.
+    Unwritable,
+}
+
+/// The stand-in for the person and the system's dialogs.
+pub struct Person {
+    saves: PathBuf,
+    picks: Mutex<VecDeque<Vec<PathBuf>>>,
+    decisions: Mutex<VecDeque<SaveDecision>>,
+    opened: Mutex<Vec<PathBuf>>,
+}
+
+fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+fn files(detail: impl ToString) -> CallError {
+    CallError::Files {
+        detail: detail.to_string(),
+    }
+}
+
+impl Person {
+    /// Somebody who saves everything into `saves`.
+    pub fn new(saves: PathBuf) -> Self {
+        Self {
+            saves,
+            picks: Mutex::default(),
+            decisions: Mutex::default(),
+            opened: Mutex::default(),
+        }
+    }
+
+    /// What will be picked the next time; nothing to go back without picking.
+    pub fn will_pick(&self, paths: Vec<PathBuf>) {
+        lock(&self.picks).push_back(paths);
+    }
+
+    /// What will be decided the next time something is to be saved.
+    pub fn will_decide(&self, decision: SaveDecision) {
+        lock(&self.decisions).push_back(decision);
+    }
+
+    /// Opens files with this program from elsewhere.
+    pub fn open_with(&self, paths: Vec<PathBuf>) {
+        lock(&self.opened).extend(paths);
+    }
+
+    /// What has been saved: names and sizes in bytes, in the order of the names.
+    pub fn saved(&self) -> std::io::Result<Vec<(String, u64)>> {
+        let mut found = Vec::new();
+        for entry in std::fs::read_dir(&self.saves)? {
+            let entry = entry?;
+            found.push((
+                entry.file_name().to_string_lossy().into_owned(),
+                entry.metadata()?.len(),
+            ));
+        }
+        found.sort();
+        Ok(found)
+    }
+
+    /// A dialog without an answer would wait for ever, so a test that did not
+    /// say what is picked gets an error.
+    fn picked(&self) -> Result<Vec<PathBuf>, CallError> {
+        lock(&self.picks)
+            .pop_front()
+            .ok_or_else(|| files("the test did not say what is picked"))
+    }
+}
+
+/// What the program is given; the server keeps the other end.
+pub struct Door(pub Arc<Person>);
+
+impl FileDoor for Door {
+    fn pick_file(&self, _kind: FileKind) -> Result<Option<FileSource>, CallError> {
+        Ok(self.0.picked()?.first().map(|path| file_at(path)))
+    }
+
+    fn pick_files(&self, _kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        let paths = self.0.picked()?;
+        Ok((!paths.is_empty()).then(|| paths.iter().map(|path| file_at(path)).collect()))
+    }
+
+    fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        match self.0.picked()?.first() {
+            None => Ok(None),
+            Some(folder) => files_in(folder, kind).map(Some).map_err(files),
+        }
+    }
+
+    fn save(
+        &self,
+        suggested_name: &str,
+        _kind: FileKind,
+        bytes: &[u8],
+    ) -> Result<Option<String>, CallError> {
+        let folder = match lock(&self.0.decisions).pop_front() {
+            Some(SaveDecision::Decline) => return Ok(None),
+            Some(SaveDecision::Unwritable) => self.0.saves.join("no such folder"),
+            None => self.0.saves.clone(),
+        };
+        let path = folder.join(suggested_name);
+        write_atomic(&path, bytes).map_err(files)?;
+        Ok(Some(path.display().to_string()))
+    }
+
+    fn take_opened(&self) -> Vec<FileSource> {
+        lock(&self.0.opened)
+            .drain(..)
+            .map(|path| file_at(&path))
+            .collect()
+    }
+}
+
+/// A clock that a test sets.
+#[derive(Clone)]
+pub struct TestClock(Arc<Mutex<NaiveDate>>);
+
+impl TestClock {
+    /// Standing at a date.
+    pub fn new(today: NaiveDate) -> Self {
+        Self(Arc::new(Mutex::new(today)))
+    }
+
+    /// Goes to another date.
+    pub fn set(&self, today: NaiveDate) {
+        *lock(&self.0) = today;
+    }
+}
+
+impl Clock for TestClock {
+    fn today(&self) -> NaiveDate {
+        *lock(&self.0)
+    }
+}
