@@ -1,3 +1,5 @@
+//! Checks the configuration and gathers it for the program.
+
 fn main() {
     tauri_build::build();
 }

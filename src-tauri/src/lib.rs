@@ -1,1 +1,96 @@
-//! The Surefoot window.
+//! The Surefoot window: one page, one command, and the system's own dialogs.
+//! Everything else is in `surefoot-app`, which knows nothing of windows.
+
+mod door;
+mod opened;
+mod sample;
+#[cfg(target_os = "android")]
+mod share_android;
+
+use std::sync::Arc;
+use surefoot_app::{App, CallError, DeviceClock};
+use tauri::{AppHandle, Manager as _, State, WebviewWindowBuilder};
+
+/// The opened program, or why it could not be opened: the page is shown either
+/// way, so that the person reads the reason.
+struct Program(Result<App, CallError>);
+
+/// The page's one way in: a call by name with its arguments as JSON. Calls read
+/// and write disks and wait for dialogs, so they run off the window's thread.
+#[tauri::command]
+async fn call(
+    app: AppHandle,
+    name: String,
+    args: serde_json::Value,
+) -> Result<serde_json::Value, CallError> {
+    tauri::async_runtime::spawn_blocking(move || {
+        let program: State<Program> = app.state();
+        match &program.0 {
+            Ok(program) => surefoot_app::dispatch(program, &name, args),
+            Err(error) => Err(error.clone()),
+        }
+    })
+    .await
+    .map_err(|e| CallError::Storage {
+        detail: e.to_string(),
+    })?
+}
+
+fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<()> {
+    let data = app.path().app_data_dir()?;
+    let door = door::SystemDoor::new(app.handle().clone(), Arc::clone(opened));
+    let program = App::open(&data, Box::new(door), Box::new(DeviceClock));
+    if let Ok(program) = &program
+        && std::env::args().any(|a| a == sample::FLAG)
+    {
+        sample::enter(program);
+    }
+    // The window comes last: its page may call at once.
+    app.manage(Program(program));
+    for window in &app.config().app.windows.clone() {
+        WebviewWindowBuilder::from_config(app.handle(), window)?.build()?;
+    }
+    Ok(())
+}
+
+/// Opens the window and stays until it is closed.
+#[cfg_attr(mobile, tauri::mobile_entry_point)]
+pub fn run() {
+    let opened = Arc::new(opened::Opened::default());
+    let builder = tauri::Builder::default();
+    #[cfg(desktop)]
+    let builder = {
+        let here = std::env::current_dir().unwrap_or_default();
+        opened.add_arguments(&std::env::args().collect::<Vec<_>>(), &here);
+        let opened = Arc::clone(&opened);
+        builder
+            .plugin(tauri_plugin_single_instance::init(
+                move |app, arguments, folder| {
+                    opened.add_arguments(&arguments, folder.as_ref());
+                    opened::tell(app);
+                },
+            ))
+            .plugin(tauri_plugin_window_state::Builder::default().build())
+    };
+    let for_setup = Arc::clone(&opened);
+    let built = builder
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_fs::init())
+        .invoke_handler(tauri::generate_handler![call])
+        .setup(move |app| Ok(set_up(app, &for_setup)?))
+        .build(tauri::generate_context!());
+    match built {
+        Ok(app) => app.run(move |app, event| {
+            #[cfg(any(target_os = "macos", target_os = "ios", target_os = "android"))]
+            if let tauri::RunEvent::Opened { urls } = &event {
+                opened.add_addresses(urls);
+                opened::tell(app);
+            }
+            let _ = (app, event, &opened);
+        }),
+        Err(error) => {
+            eprintln!("surefoot: the window cannot be opened: {error}");
+            std::process::exit(1);
+        }
+    }
+}

@@ -1,0 +1,39 @@
+//! Starting on the sample class (`--sample`), with its progress in the terminal.
+
+use std::io::{self, Write as _};
+use std::time::Duration;
+use surefoot_app::{App, CallError, JobResult, Nothing};
+
+/// The argument that asks for it.
+pub const FLAG: &str = "--sample";
+
+/// Makes the sample class unless it stands already, and goes into it. When that
+/// fails, the window opens where it would have without.
+pub fn enter(program: &App) {
+    if let Err(error) = try_enter(program) {
+        eprintln!("surefoot: the sample class could not be made: {error}");
+    }
+}
+
+fn try_enter(program: &App) -> Result<(), CallError> {
+    if !program.start(Nothing {})?.sample_ready {
+        let job = program.make_sample(Nothing {})?;
+        loop {
+            let state = program.job(job)?;
+            match state.result {
+                None => {
+                    eprint!(
+                        "\rMaking the sample class: {} of {} ",
+                        state.done, state.total
+                    );
+                    let _ = io::stderr().flush();
+                    std::thread::sleep(Duration::from_millis(200));
+                }
+                Some(JobResult::Failed { error }) => return Err(error),
+                Some(_) => break,
+            }
+        }
+        eprintln!();
+    }
+    program.enter_sample(Nothing {}).map(|_| ())
+}
