@@ -1,0 +1,176 @@
+//! Test only: what may name what in the source tree. Each rule takes a file's
+//! path from the top of the tree and its text, and gives what breaks it.
+
+mod tree;
+
+pub use tree::{SourceFile, source_files};
+
+/// A rule: what in one file breaks it, each as words for the person who reads
+/// the failed test.
+pub type Rule = fn(&SourceFile) -> Vec<String>;
+
+/// All rules, by name.
+pub const RULES: &[(&str, Rule)] = &[
+    (
+        "only src-tauri depends on tauri",
+        only_the_shell_depends_on_tauri,
+    ),
+    (
+        "only ui/src/lib/backend imports @tauri-apps",
+        only_the_backend_imports_tauri,
+    ),
+    (
+        "only core/src/store names rusqlite",
+        only_the_store_names_rusqlite,
+    ),
+    (
+        "no registry hosts and no machine's paths",
+        no_hosts_and_no_machine_paths,
+    ),
+    (
+        "locked packages come from the public registry",
+        locks_name_the_public_registry,
+    ),
+    ("words that belong to other programs", no_borrowed_words),
+];
+
+/// A crate that depends on tauri cannot be tested without a window.
+pub fn only_the_shell_depends_on_tauri(file: &SourceFile) -> Vec<String> {
+    if file.name() != "Cargo.toml" || file.path == "src-tauri/Cargo.toml" {
+        return Vec::new();
+    }
+    match file.text.parse::<toml::Table>() {
+        Ok(manifest) => dependencies(&manifest)
+            .into_iter()
+            .filter(|name| name == "tauri" || name.starts_with("tauri-"))
+            .collect(),
+        Err(error) => vec![format!("cannot be read: {error}")],
+    }
+}
+
+/// Names under every `…dependencies` table, at any depth, renames resolved.
+fn dependencies(table: &toml::Table) -> Vec<String> {
+    let mut found = Vec::new();
+    for (key, value) in table {
+        let Some(inner) = value.as_table() else {
+            continue;
+        };
+        if key.ends_with("dependencies") {
+            for (name, dependency) in inner {
+                let package = dependency.get("package").and_then(toml::Value::as_str);
+                found.push(package.unwrap_or(name).to_owned());
+            }
+        } else {
+            found.extend(dependencies(inner));
+        }
+    }
+    found
+}
+
+/// The screens must run in a browser for tests.
+pub fn only_the_backend_imports_tauri(file: &SourceFile) -> Vec<String> {
+    let is_screen =
+        file.path.starts_with("ui/") && ["ts", "js", "mjs", "svelte"].contains(&file.extension());
+    if !is_screen || file.path.starts_with("ui/src/lib/backend/") {
+        return Vec::new();
+    }
+    lines_with(&file.text, |line| line.contains("@tauri-apps"))
+}
+
+/// Whoever else touched the stores would have to know their rules.
+pub fn only_the_store_names_rusqlite(file: &SourceFile) -> Vec<String> {
+    let may = file.path.starts_with("core/src/store/")
+        || file.path.starts_with("tests/boundaries/")
+        || ["Cargo.toml", "core/Cargo.toml"].contains(&file.path.as_str());
+    let is_source = file.extension() == "rs" || file.name() == "Cargo.toml";
+    if may || !is_source {
+        return Vec::new();
+    }
+    lines_with(&file.text, |line| line.contains("rusqlite"))
+}
+
+/// What is written for people must hold on every machine.
+pub fn no_hosts_and_no_machine_paths(file: &SourceFile) -> Vec<String> {
+    const NEEDLES: &[&str] = &[
+        concat!("registry.npm", "js.org"),
+        concat!("index.crates", ".io"),
+        concat!("static.crates", ".io"),
+        concat!("files.python", "hosted.org"),
+        concat!("pypi", ".org/simple"),
+        concat!("proxy.golang", ".org"),
+        concat!("deb.debian", ".org"),
+        concat!("/ro", "ot/"),
+        concat!("/ho", "me/"),
+        concat!("/wo", "rk/"),
+        concat!("/Use", "rs/"),
+    ];
+    if file.is_lock() {
+        return Vec::new();
+    }
+    lines_with(&file.text, |line| {
+        NEEDLES.iter().any(|needle| names_place(line, needle))
+    })
+}
+
+/// Whether the needle stands where a host or an absolute path begins, not in
+/// the middle of a longer path.
+fn names_place(line: &str, needle: &str) -> bool {
+    line.match_indices(needle).any(|(at, _)| {
+        let before = line[..at].chars().next_back();
+        let inside_a_path = before.is_some_and(|c| c.is_alphanumeric() || "._-}*)~".contains(c));
+        !(needle.starts_with('/') && inside_a_path)
+    })
+}
+
+/// A lock file that names a mirror works on one network only.
+pub fn locks_name_the_public_registry(file: &SourceFile) -> Vec<String> {
+    let public = match file.name() {
+        "package-lock.json" => concat!("https://registry.npm", "js.org/"),
+        "Cargo.lock" => "registry+https://github.com/rust-lang/crates.io-index",
+        _ => return Vec::new(),
+    };
+    lines_with(&file.text, |line| {
+        let line = line.trim_start();
+        let names = line.starts_with("\"resolved\":") || line.starts_with("source =");
+        names && !line.contains(public)
+    })
+}
+
+/// What people read speaks the words of this program's own trade.
+pub fn no_borrowed_words(file: &SourceFile) -> Vec<String> {
+    const WORDS: &[&str] = &[
+        "deck",
+        "decks",
+        "flashcard",
+        "flashcards",
+        "streak",
+        "streaks",
+        "gem",
+        "gems",
+        "badge",
+        "badges",
+        "leaderboard",
+        "leaderboards",
+        "smiley",
+        "smileys",
+        "racha",
+        "insignia",
+    ];
+    const PHRASES: &[&str] = &["level up", "traffic light"];
+    if !file.path.starts_with("shared/messages/") {
+        return Vec::new();
+    }
+    lines_with(&file.text, |line| {
+        let line = line.to_lowercase();
+        let mut words = line.split(|c: char| !c.is_alphanumeric());
+        words.any(|word| WORDS.contains(&word)) || PHRASES.iter().any(|p| line.contains(p))
+    })
+}
+
+fn lines_with(text: &str, breaks: impl Fn(&str) -> bool) -> Vec<String> {
+    text.lines()
+        .enumerate()
+        .filter(|(_, line)| breaks(line))
+        .map(|(at, line)| format!("line {}: {}", at + 1, line.trim()))
+        .collect()
+}

@@ -1,0 +1,107 @@
+//! The tree keeps the rules, and each rule catches a planted fault.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
+
+use std::path::Path;
+use surefoot_boundaries::{RULES, SourceFile, source_files};
+
+fn file(path: &str, text: &str) -> SourceFile {
+    SourceFile {
+        path: path.to_owned(),
+        text: text.to_owned(),
+    }
+}
+
+/// The names of the rules that a file breaks.
+fn broken(path: &str, text: &str) -> Vec<&'static str> {
+    let file = file(path, text);
+    let breaks = RULES.iter().filter(|(_, rule)| !rule(&file).is_empty());
+    breaks.map(|(name, _)| *name).collect()
+}
+
+#[test]
+fn the_tree_keeps_every_rule() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let files = source_files(&top).unwrap();
+    for known in [
+        "Cargo.toml",
+        "src-tauri/Cargo.toml",
+        "core/src/lib.rs",
+        "LICENSE",
+    ] {
+        assert!(
+            files.iter().any(|f| f.path == known),
+            "{known} was not looked at"
+        );
+    }
+    let mut faults = Vec::new();
+    for file in &files {
+        for (name, rule) in RULES {
+            for words in rule(file) {
+                faults.push(format!("{}: {name}: {words}", file.path));
+            }
+        }
+    }
+    assert!(faults.is_empty(), "\n{}", faults.join("\n"));
+}
+
+#[test]
+fn a_second_crate_on_tauri_is_caught() {
+    let rule = ["only src-tauri depends on tauri"];
+    for text in [
+        "[dependencies]\ntauri = \"2\"",
+        "[target.'cfg(unix)'.dev-dependencies]\ntauri-plugin-fs = \"2\"",
+        "[workspace.dependencies]\nshell = { package = \"tauri\", version = \"2\" }",
+    ] {
+        assert_eq!(broken("app/Cargo.toml", text), rule, "{text}");
+        assert!(broken("src-tauri/Cargo.toml", text).is_empty());
+    }
+    assert!(broken("app/Cargo.toml", "[dependencies]\nserde = \"1\"").is_empty());
+}
+
+#[test]
+fn a_screen_that_imports_tauri_is_caught() {
+    let text = "import { invoke } from '@tauri-apps/api/core';";
+    let rule = ["only ui/src/lib/backend imports @tauri-apps"];
+    assert_eq!(broken("ui/src/Today.svelte", text), rule);
+    assert_eq!(broken("ui/src/lib/dates.ts", text), rule);
+    assert!(broken("ui/src/lib/backend/call.ts", text).is_empty());
+}
+
+#[test]
+fn sql_outside_the_store_is_caught() {
+    let text = "use rusqlite::Connection;";
+    let rule = ["only core/src/store names rusqlite"];
+    assert_eq!(broken("core/src/insight/mod.rs", text), rule);
+    assert_eq!(broken("app/tests/calls.rs", text), rule);
+    assert!(broken("core/src/store/desk.rs", text).is_empty());
+}
+
+#[test]
+fn a_machines_path_or_a_registry_host_is_caught() {
+    let rule = ["no registry hosts and no machine's paths"];
+    for place in [
+        concat!("/ho", "me/somebody/surefoot"),
+        concat!("see `/ro", "ot/.cargo`"),
+        concat!("https://registry.npm", "js.org/svelte"),
+    ] {
+        assert_eq!(broken("README.md", place), rule, "{place}");
+    }
+    assert!(broken("README.md", "pages/home/start, ~/work/x").is_empty());
+}
+
+#[test]
+fn a_mirror_in_a_lock_file_is_caught() {
+    let rule = ["locked packages come from the public registry"];
+    let text = "  \"resolved\": \"https://mirror.example/svelte.tgz\",";
+    assert_eq!(broken("ui/package-lock.json", text), rule);
+    let text = "source = \"registry+https://mirror.example/index\"";
+    assert_eq!(broken("Cargo.lock", text), rule);
+}
+
+#[test]
+fn a_borrowed_word_is_caught_where_people_read_it() {
+    let rule = ["words that belong to other programs"];
+    assert_eq!(broken("shared/messages/en/x.ftl", "x = A new badge!"), rule);
+    assert_eq!(broken("shared/messages/en/x.ftl", "x = Level up"), rule);
+    assert!(broken("shared/messages/en/x.ftl", "x = Decked out").is_empty());
+}
