@@ -1,0 +1,15 @@
+#!/usr/bin/env bash
+# Answers worked out by other programs, compared with ours. Every Python file in
+# tests/oracle that can be run is one; it exits with 0 when all agrees, and its
+# last line says "N passed, M failed" where it counts.
+. "$(dirname "$0")/lib.sh"
+
+need_rust
+c_compiler
+system_packages age
+check "python packages" venv
+check "command for the oracles" cargo build --locked -p surefoot-cli
+export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
+for oracle in $(grep -l '__main__' tests/oracle/*.py 2>/dev/null); do
+  check "oracle $(basename "$oracle" .py)" .venv/bin/python "$oracle"
+done

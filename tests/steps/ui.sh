@@ -1,0 +1,13 @@
+#!/usr/bin/env bash
+# Types, lints and unit tests of the screens; the built screens hold no test door.
+. "$(dirname "$0")/lib.sh"
+
+ui_packages
+check "screens types" npm --prefix ui run check
+check "screens lints" npm --prefix ui run lint
+check "screens tests" npm --prefix ui test
+check "screens build" ui_build
+no_test_door() {
+  ! grep -rl "/call/" ui/dist
+}
+check "no test door in what is installed" no_test_door

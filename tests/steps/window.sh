@@ -1,0 +1,13 @@
+#!/usr/bin/env bash
+# The real window, driven by WebDriver on a screen of its own.
+. "$(dirname "$0")/lib.sh"
+
+need_rust
+window_libraries
+check "window driver" window_driver
+check "screens build" ui_build
+check "window build" cargo build --locked -p surefoot-desktop
+for run in tests/window/*_run.py; do
+  check "window $(basename "$run" _run.py)" \
+    xvfb-run -a -s '-screen 0 1280x900x24' dbus-run-session -- python3 "$run"
+done
