@@ -235,6 +235,10 @@ pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
                 .into(),
             Arg::Math { .. } => format!("{MATH_START}{name}{MATH_END}").into(),
             Arg::Text { text } => text.to_string().into(),
+            Arg::Words { en, es } => match locale.language {
+                Language::En => en.clone().into(),
+                Language::Es => es.clone().into(),
+            },
             Arg::Word { id } => format(locale, id, None, None)?.into(),
         };
         args.set(name.to_string(), value);

@@ -139,6 +139,21 @@ impl Draft {
         self
     }
 
+    /// Adds the step from a fraction to its simplest form, if that differs.
+    #[must_use]
+    pub fn simplified(self, top: i64, bottom: i64) -> Self {
+        let simplest = super::expr::rational(Ratio::new(top, bottom), true);
+        let written = super::expr::frac(top, bottom);
+        if simplest == written {
+            self
+        } else {
+            self.step_with(
+                Say::new("fraction-step-simplest"),
+                super::expr::equal(written, simplest),
+            )
+        }
+    }
+
     /// Sets which equal forms are right.
     #[must_use]
     pub fn form(mut self, form: FormRule) -> Self {

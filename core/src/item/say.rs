@@ -58,6 +58,13 @@ pub enum Arg {
         /// The words.
         text: Cow<'static, str>,
     },
+    /// Words given in both languages by the generator, such as a number written out.
+    Words {
+        /// English.
+        en: String,
+        /// Spanish.
+        es: String,
+    },
     /// Another message without arguments, such as a unit or the name of a thing.
     Word {
         /// Its Fluent message id.
@@ -119,6 +126,18 @@ impl Say {
     #[must_use]
     pub fn text(self, name: &'static str, text: impl Into<Cow<'static, str>>) -> Self {
         self.with(name, Arg::Text { text: text.into() })
+    }
+
+    /// Adds words given in both languages.
+    #[must_use]
+    pub fn words(self, name: &'static str, words: crate::catalogue::Text2) -> Self {
+        self.with(
+            name,
+            Arg::Words {
+                en: words.en,
+                es: words.es,
+            },
+        )
     }
 
     /// Adds another message by its id.

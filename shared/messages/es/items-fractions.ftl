@@ -1,0 +1,233 @@
+fraction-hint-multiply = Multiplica arriba y abajo por el mismo número.
+fraction-hint-divide = Divide arriba y abajo entre el mismo número.
+fraction-hint-same = El tamaño no cambia. Solo cambian las partes.
+fraction-hint-bottoms = Mira los números de abajo: { $work }.
+fraction-step-multiply = Abajo se multiplica por { $factor }. Arriba también se multiplica por { $factor }.
+fraction-step-divide = Abajo se divide entre { $factor }. Arriba también se divide entre { $factor }.
+fraction-step-simplest = Escríbelo de la forma más simple.
+
+mixed-hint-apart = Trabaja por separado con los enteros y las fracciones.
+mixed-hint-over = Si las fracciones llegan a un entero o más, cambia por un entero.
+mixed-hint-trade = Si la primera fracción no alcanza, abre un entero: { $one }.
+mixed-step-wholes = Enteros: { $work }.
+mixed-step-parts = Fracciones: { $work }.
+mixed-step-trade = Es más de un entero: { $work }.
+mixed-step-open = La primera fracción no alcanza. Abre un entero. Quedan { $whole } y { $work }.
+
+unlike-hint-same = Solo puedes sumar o restar partes del mismo tamaño.
+unlike-hint-common = Corta las dos en { $bottom } partes.
+unlike-step-common = Usa { $bottom } como número de abajo en las dos.
+unlike-step-add = Suma las partes: { $work }.
+unlike-step-subtract = Resta las partes: { $work }.
+
+scaling-less = Menor
+scaling-equal = Igual
+scaling-more = Mayor
+
+g3-fraction-name-ask = ¿Qué fracción está sombreada?
+g3-fraction-name-ask-wholes = Una barra es un entero. ¿Qué fracción está sombreada en total?
+g3-fraction-name-ask-shade = Sombrea { $fraction } del entero.
+g3-fraction-name-hint-bottom = El número de abajo cuenta las partes iguales de un entero.
+g3-fraction-name-hint-top = El número de arriba cuenta las partes sombreadas.
+g3-fraction-name-step-bottom = Un entero tiene { $parts } partes iguales.
+g3-fraction-name-step-top = { $shaded ->
+    [one] { $shaded } parte está sombreada.
+   *[other] { $shaded } partes están sombreadas.
+}
+g3-fraction-name-step-shade = { $shaded ->
+    [one] Sombrea { $shaded } parte.
+   *[other] Sombrea { $shaded } partes.
+}
+g3-fraction-name-step-name = Así que la fracción es { $fraction }.
+
+g3-fraction-unit-on-line-ask-first = La recta de 0 a 1 está cortada en { $parts } partes iguales. ¿Qué número está en el punto?
+g3-fraction-unit-on-line-ask-parts = La primera marca después de 0 es { $fraction }. ¿Cuántas partes iguales hay de 0 a 1?
+g3-fraction-unit-on-line-ask-mark = Pon un punto en { $fraction }.
+g3-fraction-unit-on-line-hint-equal = Las partes de 0 a 1 son todas del mismo tamaño.
+g3-fraction-unit-on-line-hint-count = Cuenta los espacios, no las marcas.
+g3-fraction-unit-on-line-step-parts = Hay { $parts } espacios iguales de 0 a 1.
+g3-fraction-unit-on-line-step-first = Un espacio desde 0 es { $fraction }.
+
+g3-fraction-on-line-ask-name = ¿Qué fracción está en el punto?
+g3-fraction-on-line-ask-mark = Pon un punto en { $fraction }.
+g3-fraction-on-line-ask-steps = Empieza en 0. Da { $steps } pasos de { $step }. ¿En qué número estás?
+g3-fraction-on-line-line = Una recta numérica de 0 a { $to }. Cada entero está en { $parts } partes iguales. Hay un punto { $steps } partes después de 0.
+g3-fraction-on-line-hint-part = Cada entero está en { $parts } partes iguales.
+g3-fraction-on-line-hint-jump = Empieza en 0 y cuenta los saltos.
+g3-fraction-on-line-step-part = Un salto es { $step }.
+g3-fraction-on-line-step-jumps = { $steps } saltos desde 0 son { $fraction }.
+
+g3-fraction-same-size-ask = ¿Qué fracción es del mismo tamaño que { $fraction }?
+g3-fraction-same-size-hint-length = Busca el mismo largo.
+g3-fraction-same-size-hint-cut = Corta una barra del mismo largo en { $parts } partes.
+g3-fraction-same-size-step-cut = Corta la segunda barra en { $parts } partes y sombrea el mismo largo.
+g3-fraction-same-size-step-same = { $one } y { $two } son del mismo tamaño.
+
+g3-fraction-whole-numbers-hint-one = Un entero es { $one }.
+g3-fraction-whole-numbers-hint-many = Piensa en { $whole } enteros.
+g3-fraction-whole-numbers-step-one = { $parts ->
+    [one] Cada entero tiene { $parts } parte.
+   *[other] Cada entero tiene { $parts } partes.
+}
+g3-fraction-whole-numbers-step-many = { $whole } enteros tienen { $parts } partes.
+
+g3-fraction-compare-hint-same-top = Las dos tienen la misma cantidad de partes. ¿Cuáles partes son más grandes?
+g3-fraction-compare-hint-same-bottom = Las partes son del mismo tamaño. ¿Cuál tiene más partes?
+g3-fraction-compare-hint-picture = Compara las barras.
+g3-fraction-compare-step-same-top = Con un número mayor abajo, las partes son más pequeñas.
+g3-fraction-compare-step-same-bottom = Más partes del mismo tamaño hacen más.
+
+g4-fraction-compare-hint-half = ¿Es cada una mayor o menor que un medio?
+g4-fraction-compare-hint-common = Escribe las dos con { $bottom } abajo.
+g4-fraction-compare-step-common = Usa { $bottom } como número de abajo en las dos.
+g4-fraction-compare-step-left = Izquierda: { $work }.
+g4-fraction-compare-step-right = Derecha: { $work }.
+
+g4-fraction-join-parts-hint-same = Todas las partes son del mismo tamaño: { $part }.
+g4-fraction-join-parts-hint-count-on = { $parts ->
+    [one] Cuenta { $parts } parte más.
+   *[other] Cuenta { $parts } partes más.
+}
+g4-fraction-join-parts-hint-take = { $parts ->
+    [one] Quita { $parts } parte.
+   *[other] Quita { $parts } partes.
+}
+g4-fraction-join-parts-step-one = Un entero es { $one }.
+g4-fraction-join-parts-step-tops = Solo cambian los números de arriba: { $work }.
+
+g4-fraction-decompose-hint-parts = Cuenta partes de tamaño { $part }.
+g4-fraction-decompose-hint-whole = Esta es la cantidad completa.
+g4-fraction-decompose-step-total = Hay { $total } partes de { $part } en total.
+g4-fraction-decompose-step-known = { $known ->
+    [one] Tienes { $known } de ellas. Halla las demás.
+   *[other] Tienes { $known } de ellas. Halla las demás.
+}
+
+g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
+g4-fraction-copies-hint-picture = Cuenta las partes sombreadas.
+g4-fraction-copies-step-part = Un entero tiene { $parts } partes iguales. Una parte es una copia.
+g4-fraction-copies-step-count = Hay { $copies } copias.
+
+g4-fraction-times-whole-hint-groups = Piensa en { $n } grupos de { $fraction }.
+g4-fraction-times-whole-hint-picture = Toma esta cantidad { $n } veces.
+g4-fraction-times-whole-step-tops = Multiplica el número de partes: { $work }.
+g4-fraction-times-whole-step-bottom = Las partes no cambian de tamaño. Abajo sigue { $bottom }.
+
+g4-fraction-add-like-ask-1 = { $name } comió { $one } de un pastel. Después comió { $two } del mismo pastel. ¿Cuánto pastel es en total?
+g4-fraction-add-like-ask-2 = { $name } caminó { $one } de milla. Luego caminó { $two } de milla más. ¿Cuántas millas son en total?
+g4-fraction-add-like-ask-3 = { $name } llenó { $one } de un frasco con arroz. Luego puso { $two } de frasco más. ¿Cuántos frascos de arroz son?
+g4-fraction-add-like-ask-4 = { $name } tenía { $one } de yarda de cinta. Usó { $two } de yarda. ¿Cuántas yardas quedan?
+g4-fraction-add-like-ask-5 = Un tanque está lleno hasta { $one }. { $name } saca { $two } del tanque. ¿Qué parte del tanque sigue llena?
+g4-fraction-add-like-ask-6 = { $name } tiene { $one } de una bandeja de pan de maíz. Sus amigos comen { $two } de la bandeja. ¿Qué parte de la bandeja queda?
+g4-fraction-add-like-hint-join = Junta las dos cantidades.
+g4-fraction-add-like-hint-take = Quita la segunda cantidad de la primera.
+g4-fraction-add-like-hint-parts = Las dos cuentan partes de tamaño { $part }.
+
+g4-fraction-times-stories-ask-1 = { $name } llena { $n } vasos. En cada vaso cabe { $each } de pinta. ¿Cuántas pintas son?
+g4-fraction-times-stories-ask-2 = { $name } corre { $each } de milla cada día. ¿Cuántas millas son en { $n } días?
+g4-fraction-times-stories-ask-3 = Cada pan lleva { $each } de libra de harina. ¿Cuántas libras necesita { $name } para { $n } panes?
+g4-fraction-times-stories-ask-4 = { $name } pinta { $n } tablas. Cada tabla lleva { $each } de hora. ¿Cuántas horas son?
+g4-fraction-times-stories-hint-each = Cada vez se usa { $each }.
+g4-fraction-times-stories-hint-times = Multiplica la fracción por el número de veces.
+g4-fraction-times-stories-step-between = La respuesta está entre { $low } y { $high }.
+
+g5-fraction-stories-ask-1 = { $name } caminó { $one } de milla. Luego corrió { $two } de milla. ¿Cuántas millas son en total?
+g5-fraction-stories-ask-2 = { $name } usó { $one } de taza de leche. { $other } usó { $two } de taza. ¿Cuántas tazas usaron en total?
+g5-fraction-stories-ask-3 = { $name } leyó { $one } de hora. Después leyó { $two } de hora. ¿Cuántas horas son en total?
+g5-fraction-stories-ask-4 = { $name } tiene { $one } de yarda de cuerda y corta { $two } de yarda. ¿Cuántas yardas quedan?
+g5-fraction-stories-ask-5 = La planta de { $name } mide { $one } de pie. La planta de { $other } mide { $two } de pie. ¿Cuántos pies más mide la primera planta?
+g5-fraction-stories-ask-6 = Una botella está llena hasta { $one }. { $name } bebe { $two } de la botella. ¿Qué parte de la botella queda?
+g5-fraction-stories-hint-join = Junta las dos cantidades.
+g5-fraction-stories-hint-take = Quita la segunda cantidad de la primera.
+
+g5-fraction-as-division-ask-1 = { $amount ->
+    [one] { $amount } pan se reparte entre { $shares } personas. A todas les toca igual. ¿Cuántos panes le tocan a cada una?
+   *[other] { $amount } panes se reparten entre { $shares } personas. A todas les toca igual. ¿Cuántos panes le tocan a cada una?
+}
+g5-fraction-as-division-ask-2 = { $amount ->
+    [one] { $amount } litro de jugo llena { $shares } vasos. En todos hay lo mismo. ¿Cuántos litros hay en cada vaso?
+   *[other] { $amount } litros de jugo llenan { $shares } vasos. En todos hay lo mismo. ¿Cuántos litros hay en cada vaso?
+}
+g5-fraction-as-division-ask-3 = { $amount ->
+    [one] { $amount } yarda de hilo se corta en { $shares } trozos iguales. ¿Cuántas yardas mide cada trozo?
+   *[other] { $amount } yardas de hilo se cortan en { $shares } trozos iguales. ¿Cuántas yardas mide cada trozo?
+}
+g5-fraction-as-division-ask-4 = { $amount ->
+    [one] { $amount } libra de barro se separa en { $shares } bolas iguales. ¿Cuántas libras pesa cada bola?
+   *[other] { $amount } libras de barro se separan en { $shares } bolas iguales. ¿Cuántas libras pesa cada bola?
+}
+g5-fraction-as-division-hint-divide = Repartir es dividir. Escríbelo como fracción.
+g5-fraction-as-division-hint-one = Primero reparte un entero. A cada parte le toca { $part }.
+g5-fraction-as-division-step-each = { $amount ->
+    [one] A cada parte le toca { $part } de { $amount } entero.
+   *[other] A cada parte le toca { $part } de cada uno de los { $amount } enteros.
+}
+
+g5-fraction-multiply-hint-parts = { $take ->
+    [one] Corta la cantidad en { $parts } partes iguales. Toma { $take } de ellas.
+   *[other] Corta la cantidad en { $parts } partes iguales. Toma { $take } de ellas.
+}
+g5-fraction-multiply-hint-bar = La barra es toda la cantidad.
+g5-fraction-multiply-hint-square = Cuenta los cuadros sombreados de los dos modos.
+g5-fraction-multiply-step-tops = Multiplica los de arriba: { $work }.
+g5-fraction-multiply-step-bottoms = Multiplica los de abajo: { $work }.
+
+g5-fraction-area-ask = Un rectángulo mide { $width } por { $height } { $unit }. ¿Cuál es su área?
+g5-fraction-area-rectangle = Un rectángulo con lados { $width } y { $height }.
+g5-fraction-area-hint-multiply = El área es lado por lado.
+g5-fraction-area-hint-product = Calcula { $work }.
+g5-fraction-area-step-single = Escribe el número mixto como una fracción: { $work }.
+
+g5-scaling-compare-ask = No lo calcules. ¿Es { $work } menor, igual o mayor que { $number }?
+g5-scaling-compare-hint-look = Mira el otro factor: { $factor }.
+g5-scaling-compare-hint-one = ¿Es menor que 1, igual a 1 o mayor que 1?
+g5-scaling-compare-step-less = { $factor } es menor que 1.
+g5-scaling-compare-step-equal = { $factor } es igual a 1.
+g5-scaling-compare-step-more = { $factor } es mayor que 1.
+g5-scaling-compare-step-shrinks = Así que tomas solo una parte de { $number }. El producto es menor.
+g5-scaling-compare-step-stays = Así que tomas todo { $number }. El producto es igual.
+g5-scaling-compare-step-grows = Así que tomas { $number } y algo más. El producto es mayor.
+
+g5-scaling-reason-ask = Piensa en { $work }. ¿Qué es cierto?
+g5-scaling-reason-more-above = Es mayor que { $number }, porque { $factor } es mayor que 1.
+g5-scaling-reason-less-below = Es menor que { $number }, porque { $factor } es menor que 1.
+g5-scaling-reason-less-above = Es menor que { $number }, porque { $factor } es mayor que 1.
+g5-scaling-reason-more-below = Es mayor que { $number }, porque { $factor } es menor que 1.
+g5-scaling-reason-more-always = Es mayor que { $number }, porque multiplicar siempre agranda un número.
+g5-scaling-reason-less-always = Es menor que { $number }, porque una fracción siempre achica un número.
+g5-scaling-reason-hint-one = ¿Es { $factor } mayor o menor que 1?
+g5-scaling-reason-hint-bar = Esta es la fracción. Una barra es 1.
+g5-scaling-reason-step-above = { $factor } es mayor que 1.
+g5-scaling-reason-step-below = { $factor } es menor que 1.
+g5-scaling-reason-step-grows = Tomas { $number } una vez y algo más. Por eso el producto es mayor.
+g5-scaling-reason-step-shrinks = Tomas solo una parte de { $number }. Por eso el producto es menor.
+
+g5-fraction-multiply-stories-ask-1 = { $name } tiene { $two } de libra de nueces y come { $one } de eso. ¿Cuántas libras come?
+g5-fraction-multiply-stories-ask-2 = Un camino mide { $two } de milla. { $name } ya caminó { $one } de él. ¿Cuántas millas son?
+g5-fraction-multiply-stories-ask-3 = Una bolsa trae { $two } kg de semillas. { $name } compra { $one } bolsas. ¿Cuántos kg son?
+g5-fraction-multiply-stories-ask-4 = Una receta lleva { $two } tazas de avena. { $name } hace { $one } recetas. ¿Cuántas tazas son?
+g5-fraction-multiply-stories-hint-of = Aquí "de" quiere decir por.
+g5-fraction-multiply-stories-hint-work = Calcula { $work }.
+
+g5-unit-fraction-divided-hint-cut = La parte pequeña se corta en partes aún más pequeñas.
+g5-unit-fraction-divided-hint-share = Reparte { $part } entre { $n }.
+g5-unit-fraction-divided-hint-how-many = ¿Cuántos { $small } caben en { $large }?
+g5-unit-fraction-divided-step-each = Corta en { $n } cada una de las { $parts } partes del entero.
+g5-unit-fraction-divided-step-times = Ahora cuenta las partes del entero: { $work }.
+
+g5-divide-by-unit-fraction-hint-how-many = Pregunta: ¿cuántas veces cabe { $part }?
+g5-divide-by-unit-fraction-hint-one = En un entero caben { $parts } partes.
+g5-divide-by-unit-fraction-step-one = En un entero caben { $parts } partes de { $part }.
+g5-divide-by-unit-fraction-step-all = En todos los enteros: { $work }.
+
+g5-unit-fraction-stories-ask-1 = { $name } tiene { $n } tazas de arroz. Una cucharada grande es { $part } de taza. ¿Cuántas cucharadas son?
+g5-unit-fraction-stories-ask-2 = { $name } tiene { $n } yardas de cinta. Cada moño lleva { $part } de yarda. ¿Cuántos moños puede hacer?
+g5-unit-fraction-stories-ask-3 = Un paseo mide { $n } millas. Hay un letrero cada { $part } de milla, y uno al final. ¿Cuántos letreros hay después del inicio?
+g5-unit-fraction-stories-ask-4 = { $name } tiene { $part } de una bandeja de pan de maíz. { $n } amigos la comparten. A todos les toca igual. ¿Qué parte de una bandeja le toca a cada uno?
+g5-unit-fraction-stories-ask-5 = { $n } plantas comparten { $part } de galón de agua. A todas les toca igual. ¿Cuántos galones le tocan a cada una?
+g5-unit-fraction-stories-ask-6 = { $name } corta { $part } de yarda de cuerda en { $n } trozos iguales. ¿Cuántas yardas mide cada trozo?
+g5-unit-fraction-stories-hint-share = Divide la parte entre el número de partes iguales.
+g5-unit-fraction-stories-hint-cut = Corta en { $n } la parte sombreada.
+g5-unit-fraction-stories-hint-fit = Pregunta cuántas partes caben.
+g5-unit-fraction-stories-hint-one = ¿Cuántas veces cabe { $part } en un entero?
+g5-unit-fraction-stories-step-one = En un entero caben { $parts } partes.

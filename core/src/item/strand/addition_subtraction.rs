@@ -112,7 +112,7 @@ fn g3_subtract(m: &mut Make) -> Option<Draft> {
         (m.dice.from(210..=999), m.dice.from(115..=899)),
         // Across zeros.
         (
-            m.dice.step(200..=1000, 100) + m.dice.from(0..=9),
+            m.dice.step(200..=900, 100) + m.dice.from(0..=9),
             m.dice.from(115..=899),
         ),
     );
