@@ -40,7 +40,7 @@ const HEAD_BYTES: usize = MAGIC_BYTES + KEY_BYTES + SIGNATURE_BYTES;
 /// Stands before everything that is signed.
 const SIGNED_PREFIX: &[u8] = b"surefoot exchange signature v1\n";
 
-fn signed_message(kind: Kind, packed: &[u8]) -> Vec<u8> {
+pub(super) fn signed_message(kind: Kind, packed: &[u8]) -> Vec<u8> {
     [SIGNED_PREFIX, kind.magic(), packed].concat()
 }
 

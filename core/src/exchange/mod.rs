@@ -24,6 +24,7 @@ mod seat_code;
 mod strict_json;
 #[cfg(test)]
 mod tests;
+mod view;
 mod wire;
 
 pub use carry::{
@@ -45,3 +46,4 @@ pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
 pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};
 pub use refusal::{Flag, Refusal, SeatCodeError};
 pub use seat_code::{SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code};
+pub use view::{DayOfConcept, Said, View};

@@ -99,7 +99,7 @@ fn refusal_of(error: DecryptError) -> Refusal {
             found: required,
             most: MOST_WORK_FACTOR,
         },
-        DecryptError::UnknownFormat => Refusal::NotOurs,
+        // The version line was looked at before, so an unknown format is damage.
         _ => Refusal::Damaged,
     }
 }

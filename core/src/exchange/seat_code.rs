@@ -137,5 +137,9 @@ pub fn parse_seat_code(class: &ClassId, typed: &str) -> Result<SeatToken, SeatCo
     let token = signs
         .get(CLASS_SIGNS..CLASS_SIGNS + SeatToken::SIGNS)
         .unwrap_or_default();
-    SeatToken::new(String::from_utf8_lossy(token).into_owned()).map_err(|_| SeatCodeError::Check)
+    SeatToken::new(String::from_utf8_lossy(token).into_owned())
+        .ok()
+        // A code that is never given out cannot stand on a slip.
+        .filter(|token| code_signs(class, token).is_some())
+        .ok_or(SeatCodeError::Check)
 }

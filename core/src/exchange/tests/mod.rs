@@ -1,2 +1,7 @@
+mod age_vectors;
+mod faults;
+mod merge;
+mod mutation;
 mod round_trip;
 mod sample;
+mod seat_codes;
