@@ -14,6 +14,10 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 use std::sync::LazyLock;
 
+#[expect(
+    clippy::disallowed_methods,
+    reason = "only how long to look, not what is right"
+)]
 fn cases() -> u32 {
     std::env::var("EXCHANGE_CASES")
         .ok()
