@@ -179,8 +179,10 @@ pub struct Board {
     /// Seats from which something has come.
     pub seats_reporting: usize,
     /// Days since the newest report.
+    #[ts(type = "number | null")]
     pub newest_report_days: Option<i64>,
     /// The median over the reporting seats of the days since their newest report.
+    #[ts(type = "number | null")]
     pub typical_report_days: Option<i64>,
     /// One row a concept, weakest first.
     pub rows: Vec<BoardRow>,
@@ -216,6 +218,7 @@ pub struct BoardRow {
     /// Practice answers by everyone: alone, with help, wrong.
     pub practice: [u32; 3],
     /// Days since the newest report on it.
+    #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
     /// Which way it is moving, where that can be said.
     pub trend: Trend,
@@ -280,6 +283,7 @@ pub struct StudentReport {
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
     /// Days since the newest report on it.
+    #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
     /// Practice still assigned on this concept.
     pub assigned: Option<AssignedAmount>,

@@ -285,11 +285,11 @@ seats_reporting: number,
 /**
  * Days since the newest report.
  */
-newest_report_days: bigint | null, 
+newest_report_days: number | null, 
 /**
  * The median over the reporting seats of the days since their newest report.
  */
-typical_report_days: bigint | null, 
+typical_report_days: number | null, 
 /**
  * One row a concept, weakest first.
  */
@@ -350,7 +350,7 @@ practice: [number, number, number],
 /**
  * Days since the newest report on it.
  */
-newest_days: bigint | null, 
+newest_days: number | null, 
 /**
  * Which way it is moving, where that can be said.
  */
@@ -2462,7 +2462,7 @@ practice: [number, number, number],
 /**
  * Days since the newest report on it.
  */
-newest_days: bigint | null, 
+newest_days: number | null, 
 /**
  * Practice still assigned on this concept.
  */
