@@ -80,6 +80,12 @@ impl CarryFile {
         BASE64_STANDARD.encode(key.seed())
     }
 
+    /// Writes a class pack file as the field wants it.
+    #[must_use]
+    pub fn class_pack_text(file: &[u8]) -> String {
+        BASE64_STANDARD.encode(file)
+    }
+
     /// The signing key.
     ///
     /// # Errors

@@ -45,7 +45,7 @@ pub(super) fn signed_message(kind: Kind, packed: &[u8]) -> Vec<u8> {
 }
 
 /// The size a frame of `bytes` is filled up to: the least `least * 2^n` that
-/// holds it. A year's hand-ins then have three or four sizes in all.
+/// holds it. A year's hand-ins then have two or three sizes in all.
 #[must_use]
 pub(super) fn padded_bytes(bytes: usize, least: usize) -> usize {
     let mut size = least;

@@ -167,10 +167,7 @@ pub fn carry() -> CarryFile {
         made_on: date("2026-09-11"),
         signing_seed: CarryFile::seed_text(&student()),
         sealing_identity: student_identity().to_text(),
-        class_pack: {
-            use base64::Engine as _;
-            base64::prelude::BASE64_STANDARD.encode(sign_pack(&pack(), &teacher()).unwrap())
-        },
+        class_pack: CarryFile::class_pack_text(&sign_pack(&pack(), &teacher()).unwrap()),
         check_ins: hand_in.check_ins,
         practice: hand_in.practice,
         store: CarriedStore {

@@ -1,0 +1,352 @@
+#!/usr/bin/env python3
+"""Opens and makes the files that travel without any of our code.
+
+Sealing: the `age` program. Signatures: `cryptography`. Unpacking: zlib. Schema:
+`jsonschema` (2020-12). Check character: `python-stdnum` (ISO/IEC 7064 MOD
+37,36). Layouts are written here from docs/exchange.md. Our program only makes
+the files that are opened here, and opens those that are made here.
+
+    exchange_oracle.py [--fixture PATH]
+
+Ends with "N passed, M failed".
+"""
+import argparse
+import base64
+import copy
+import json
+import os
+import pathlib
+import pty
+import subprocess
+import sys
+import tempfile
+import zlib
+
+import jsonschema
+from cryptography.exceptions import InvalidSignature
+from cryptography.hazmat.primitives import serialization
+from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
+from stdnum.iso7064 import mod_37_36
+
+TOP = pathlib.Path(__file__).resolve().parents[2]
+PREFIX = b"surefoot exchange signature v1\n"
+passed = failed = 0
+
+
+def check(name, holds, detail=""):
+    global passed, failed
+    if holds:
+        passed += 1
+    else:
+        failed += 1
+        print(f"  FAILED  {name} {detail}")
+
+
+def fixture_program(given):
+    if given:
+        return given
+    subprocess.run(
+        ["cargo", "build", "--quiet", "--locked", "-p", "surefoot-core", "--example", "exchange_fixture"],
+        cwd=TOP,
+        check=True,
+    )
+    target = os.environ.get("CARGO_TARGET_DIR", str(TOP / "target"))
+    return str(pathlib.Path(target) / "debug" / "examples" / "exchange_fixture")
+
+
+def schema(name):
+    text = json.loads((TOP / "shared" / "schema" / f"{name}.schema.json").read_text())
+    jsonschema.Draft202012Validator.check_schema(text)
+    return jsonschema.Draft202012Validator(
+        text, format_checker=jsonschema.Draft202012Validator.FORMAT_CHECKER
+    )
+
+
+def unseal(sealed, identity_file):
+    """The plain text by the age program, or None."""
+    run = subprocess.run(["age", "-d", "-i", str(identity_file)], input=sealed, capture_output=True)
+    return run.stdout if run.returncode == 0 else None
+
+
+def seal(plain, recipient):
+    return subprocess.run(["age", "-r", recipient], input=plain, capture_output=True, check=True).stdout
+
+
+def unseal_by_passphrase(path, out, passphrase):
+    """The age program asks on a terminal, so it gets one."""
+    child, terminal = pty.fork()
+    if child == 0:
+        os.execvp("age", ["age", "-d", "-o", str(out), str(path)])
+    sent = False
+    while True:
+        try:
+            asked = os.read(terminal, 1024)
+        except OSError:
+            break
+        if not asked:
+            break
+        if not sent and b"assphrase" in asked:
+            os.write(terminal, passphrase.encode() + b"\n")
+            sent = True
+    return os.waitpid(child, 0)[1] == 0
+
+
+def signature_fits(key, signature, message):
+    try:
+        Ed25519PublicKey.from_public_bytes(key).verify(signature, message)
+        return True
+    except InvalidSignature:
+        return False
+
+
+def open_frame(frame, magic, step):
+    """Key and JSON text of a signed frame; padded when a step is given."""
+    assert frame[:8] == magic, frame[:8]
+    key, signature, rest = frame[8:40], frame[40:104], frame[104:]
+    if step:
+        length = int.from_bytes(rest[:4], "big")
+        packed, padding = rest[4 : 4 + length], rest[4 + length :]
+        assert not any(padding)
+        size = step
+        while size < 108 + length:
+            size *= 2
+        assert len(frame) == size, (len(frame), size)
+    else:
+        packed = rest
+    assert signature_fits(key, signature, PREFIX + magic + packed)
+    assert not signature_fits(key, signature, PREFIX + magic + packed + b"\0")
+    unpacker = zlib.decompressobj()
+    text = unpacker.decompress(packed)
+    assert unpacker.eof and not unpacker.unused_data
+    return key, text
+
+
+def make_frame(text, secret, magic=b"SFHAND1\n", prefix=PREFIX, step=16384):
+    packed = zlib.compress(text, 6)
+    key = secret.public_key().public_bytes(
+        serialization.Encoding.Raw, serialization.PublicFormat.Raw
+    )
+    frame = magic + key + secret.sign(prefix + magic + packed) + len(packed).to_bytes(4, "big") + packed
+    size = step
+    while size < len(frame):
+        size *= 2
+    return frame + bytes(size - len(frame))
+
+
+def no_name_twice(pairs):
+    names = [name for name, _ in pairs]
+    assert len(names) == len(set(names)), names
+    return dict(pairs)
+
+
+def read_json(text):
+    return json.loads(text, object_pairs_hook=no_name_twice)
+
+
+def attempt(name, action):
+    """A check that fails when the action raises."""
+    try:
+        result = action()
+        check(name, True)
+        return result
+    except Exception as error:  # any reason is a failed check
+        check(name, False, repr(error)[:300])
+        return None
+
+
+def free_text(node, where, found):
+    """Texts of a schema that are bound by no pattern and no list."""
+    if isinstance(node, dict):
+        if node.get("type") == "string" and not ({"pattern", "enum", "const"} & set(node)):
+            found.append(where)
+        for name, inner in node.items():
+            free_text(inner, f"{where}/{name}", found)
+    elif isinstance(node, list):
+        for place, inner in enumerate(node):
+            free_text(inner, f"{where}/{place}", found)
+    return found
+
+
+def ours_opened(program, folder, schemas, facts):
+    identity, student = folder / "class-identity.txt", folder / "student-identity.txt"
+
+    key, text = attempt(
+        "class pack: magic, signature, unpacking",
+        lambda: open_frame((folder / "class.sfclass").read_bytes(), b"SFPACK1\n", None),
+    )
+    pack = read_json(text)
+    attempt("class pack: schema", lambda: schemas["class-pack"].validate(pack))
+    check("class pack: names its key", base64.b64encode(key).decode() == pack["teacher_key"])
+    teacher_key = key
+
+    sealed = (folder / "year.sfhandin").read_bytes()
+    plain = unseal(sealed, identity)
+    check("hand-in: the age program opens it with the exported identity", plain is not None)
+    check("hand-in: no other identity opens it", unseal(sealed, student) is None)
+    check("hand-in: the recipient of the pack is the exported identity's",
+          subprocess.run(["age-keygen", "-y", str(identity)], capture_output=True, text=True).stdout.strip()
+          == pack["class_recipient"])
+    key, text = attempt("hand-in: magic, signature, padding, unpacking",
+                        lambda: open_frame(plain, b"SFHAND1\n", 16384))
+    hand_in = read_json(text)
+    attempt("hand-in: schema", lambda: schemas["hand-in"].validate(hand_in))
+    check("hand-in: names its key", base64.b64encode(key).decode() == hand_in["device_key"])
+    check("hand-in: a year of check-ins", len(hand_in["check_ins"]) == facts["check_ins"] == 1080)
+    check("hand-in: a year of practice", len(hand_in["practice"]) == facts["practice"] == 1080)
+    order = [(e["device"], e["date"], e["concept"]) for e in hand_in["check_ins"]]
+    check("hand-in: in order, each key once",
+          all((base64.urlsafe_b64decode(a[0] + "=="), a[1:]) < (base64.urlsafe_b64decode(b[0] + "=="), b[1:])
+              for a, b in zip(order, order[1:])))
+
+    entry = pack["sealed"][0]
+    plain = unseal(base64.b64decode(entry["sealed"], validate=True), student)
+    check("personal assignment: the device's identity opens it", plain is not None)
+    check("personal assignment: the class identity does not",
+          unseal(base64.b64decode(entry["sealed"]), identity) is None)
+    key, text = attempt("personal assignment: frame", lambda: open_frame(plain, b"SFPERS1\n", 1024))
+    personal = read_json(text)
+    attempt("personal assignment: schema", lambda: schemas["personal"].validate(personal))
+    check("personal assignment: signed by the teacher", key == teacher_key)
+    check("personal assignment: for this seat, device and pack",
+          (personal["seat"], personal["device"], personal["pack_version"])
+          == (entry["seat"], entry["device"], pack["version"]))
+
+    carried = folder / "carried"
+    check("carry file: the age program opens it with the passphrase",
+          unseal_by_passphrase(folder / "mine.sfcarry", carried, facts["passphrase"]))
+    _, text = attempt("carry file: frame", lambda: open_frame(carried.read_bytes(), b"SFCARR1\n", 65536))
+    carry = read_json(text)
+    attempt("carry file: schema", lambda: schemas["carry"].validate(carry))
+    check("carry file: takes the class pack along",
+          base64.b64decode(carry["class_pack"]) == (folder / "class.sfclass").read_bytes())
+    secret = Ed25519PrivateKey.from_private_bytes(base64.b64decode(carry["signing_seed"]))
+    public = secret.public_key().public_bytes(serialization.Encoding.Raw, serialization.PublicFormat.Raw)
+    check("carry file: takes the signing key along",
+          base64.b64encode(public).decode() == hand_in["device_key"])
+
+    slip = facts["slip"].replace("-", "")
+    check("seat code: ISO/IEC 7064 MOD 37,36", mod_37_36.is_valid(slip), slip)
+    check("seat code: holds the token", slip[3:8] == facts["seat"] and len(slip) == 9)
+    return hand_in
+
+
+def theirs_opened(program, folder, schemas, hand_in, facts):
+    """Files made here, read by our program."""
+    secret = Ed25519PrivateKey.from_private_bytes(bytes(range(32)))
+    public = secret.public_key().public_bytes(serialization.Encoding.Raw, serialization.PublicFormat.Raw)
+    small = {**hand_in, "check_ins": hand_in["check_ins"][:2], "practice": hand_in["practice"][:2],
+             "device_key": base64.b64encode(public).decode()}
+
+    def answer(plain, recipient=facts["class_recipient"]):
+        (folder / "theirs").write_bytes(seal(plain, recipient))
+        run = subprocess.run([program, "read", str(folder), "theirs"], capture_output=True, text=True, check=True)
+        return json.loads(run.stdout)
+
+    def text_of(value):
+        return json.dumps(value, ensure_ascii=False).encode()
+
+    def refusal(plain, **more):
+        return answer(plain, **more).get("refused", {}).get("code")
+
+    good = text_of(small)
+    attempt("made here: schema", lambda: schemas["hand-in"].validate(small))
+    check("made here: taken, and says the same", answer(make_frame(good, secret)).get("taken") == small)
+    check("made here: a year is taken",
+          answer(make_frame(text_of({**hand_in, "device_key": small["device_key"]}), secret)).get("taken") is not None)
+    stranger = subprocess.run(["age-keygen"], capture_output=True, text=True).stdout
+    stranger = next(line.split(": ")[1] for line in stranger.splitlines() if "public key" in line)
+    for name, found, expected in [
+        ("for another class", refusal(make_frame(good, secret), recipient=stranger), "wrong_class"),
+        ("of another class", refusal(make_frame(text_of({**small, "class_id": "A" * 22}), secret)), "wrong_class"),
+        ("of an unknown seat", refusal(make_frame(text_of({**small, "seat": "00000"}), secret)), "seat_unknown"),
+        ("signed without prefix", refusal(make_frame(good, secret, prefix=b"")), "bad_signature"),
+        ("of another kind", refusal(make_frame(good, secret, magic=b"SFCARR1\n")), "not_ours"),
+        ("of a newer kind", refusal(make_frame(good, secret, magic=b"SFHAND2\n")), "newer_format"),
+        ("of a newer format", refusal(make_frame(text_of({**small, "format": 2}), secret)), "newer_format"),
+        ("by another key", refusal(make_frame(text_of({**small, "device_key": hand_in["device_key"]}), secret)),
+         "bad_content"),
+        ("with a name twice", refusal(make_frame(good[:-1] + b',"format":1}', secret)), "bad_content"),
+        ("with a bomb", refusal(make_frame(b" " * (40 << 20), secret)), "unpacks_too_large"),
+        ("with something behind the padding", refusal(make_frame(good, secret)[:-1] + b"x"), "damaged"),
+        ("without a frame", refusal(b"hello there"), "not_ours"),
+    ]:
+        check(f"made here, {name}: {expected}", found == expected, str(found))
+    future = copy.deepcopy(small)
+    future["check_ins"][0]["date"] = "2027-12-24"
+    flags = {flag["code"]: flag for flag in answer(make_frame(text_of(future), secret))["flags"]}
+    check("made here, dated ahead: kept and flagged",
+          flags.get("future_date", {}).get("date") == "2027-12-24" and "outside_year" in flags, str(flags))
+
+    # The schema and our reader agree on what is a hand-in.
+    for name, change in changes():
+        value = copy.deepcopy(small)
+        change(value)
+        by_schema = schemas["hand-in"].is_valid(value)
+        by_us = "taken" in answer(make_frame(text_of(value), secret))
+        check(f"schema and program agree: {name}", by_schema == by_us, f"schema {by_schema}, program {by_us}")
+
+
+def changes():
+    """Ways to change a hand-in, some within the schema, most not."""
+
+    def put(path, value):
+        def change(document):
+            for step in path[:-1]:
+                document = document[step]
+            document[path[-1]] = value
+        return change
+
+    def drop(path):
+        def change(document):
+            for step in path[:-1]:
+                document = document[step]
+            del document[path[-1]]
+        return change
+
+    first, practice = ["check_ins", 0], ["practice", 0]
+    count = practice + ["answers", 0]
+    for path, values in [
+        (["nickname"], ["Zaza"]),
+        (["time_zone"], ["UTC"]),
+        (["revision"], [0, 1, 4294967295, 4294967296, -1, "1", 1.5, None, True]),
+        (["pack_version"], [0, 4294967296]),
+        (["made_on"], ["2027-05-28", "2027-02-29", "2027-5-28", "2027-05-28T08:00", " 2027-05-28", "+2027-05-2", 20270528]),
+        (["device"], ["A" * 22, "A" * 21 + "B", "A" * 21, "A" * 23, "A" * 21 + "="]),
+        (["device_recipient"], ["age1", "AGE1" + "Q" * 58]),
+        (["check_ins"], [[], None, {}]),
+        (first + ["confidence"], [0, 3, None, 4, -1, "2", 2.5, True]),
+        (first + ["outcome"], ["right", "wrong", "not_done", None, "Right", "perhaps"]),
+        (first + ["concept"], ["a", "a-b-9", "A", "a--b", "-a", "", "a" * 64, "a" * 65, "<b>"]),
+        (first + ["sequence"], [1, 0, 4294967295, 4294967296]),
+        (first + ["seconds"], [3]),
+        (first + ["note"], ["hello"]),
+        (count + ["sure"], [None, 0, 4, "sure"]),
+        (count + ["alone"], [0, 10000, 10001, -1]),
+        (practice + ["answers"], [[], None]),
+        (practice + ["mistakes"], [{}, {"a": 1}, {"a": 0}, {"a": 10001}, {"A b": 1}, {"=1+1": 1}, []]),
+    ]:
+        for value in values:
+            yield f"{'/'.join(map(str, path))} = {value!r}"[:90], put(path, value)
+    for path in [["revision"], ["device_key"], ["practice"], first + ["confidence"], first + ["outcome"],
+                 count + ["sure"], count + ["wrong"], practice + ["mistakes"]]:
+        yield f"without {'/'.join(map(str, path))}", drop(path)
+
+
+def main():
+    parser = argparse.ArgumentParser()
+    parser.add_argument("--fixture")
+    program = fixture_program(parser.parse_args().fixture)
+    schemas = {name: schema(name) for name in ["hand-in", "class-pack", "personal", "carry"]}
+    check("hand-in schema: no free text", free_text(schemas["hand-in"].schema, "", []) == [])
+    with tempfile.TemporaryDirectory() as folder:
+        folder = pathlib.Path(folder)
+        subprocess.run([program, "write", str(folder)], check=True)
+        facts = json.loads((folder / "facts.json").read_text())
+        hand_in = ours_opened(program, folder, schemas, facts)
+        theirs_opened(program, folder, schemas, hand_in, facts)
+    print(f"{passed} passed, {failed} failed")
+    return 1 if failed or not passed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
