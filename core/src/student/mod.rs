@@ -1,18 +1,27 @@
 //! The student's use-cases, one function each.
 
 mod error;
+mod hand_in;
+mod join;
 mod path;
 mod practice;
 pub mod practice_views;
+mod settings;
 mod today;
 pub mod views;
 
 pub use error::StudentError;
+pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
+pub use join::{
+    LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack, take_class_pack,
+};
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use practice::{answer, hint, practice, practice_summary, show_steps, sure};
+pub use settings::{save_settings, settings};
 pub use today::{check_in, today};
 
 use crate::class::ClassFacts;
+use crate::exchange::ClassPack;
 use crate::practice::Assigned;
 use crate::store::student::Student;
 
@@ -24,4 +33,6 @@ pub struct Joined {
     pub facts: ClassFacts,
     /// Assignments for the class and for this student.
     pub assignments: Vec<Assigned>,
+    /// The class pack held.
+    pub pack: ClassPack,
 }

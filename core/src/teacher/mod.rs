@@ -1,5 +1,70 @@
 //! The teacher's use-cases, one function each.
 
-pub mod pacing;
-pub mod roster;
+mod assign;
+mod board;
+mod classes;
+mod error;
+mod import;
+mod pack;
+mod pacing;
+mod picture;
+mod roster;
 pub mod views;
+
+pub use assign::{MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, withdraw_assignment};
+pub use board::{board, concept_reports};
+pub use classes::{
+    Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat, set_closures,
+    set_rotation, set_taught_from,
+};
+pub use error::TeacherError;
+pub use import::{Import, decide_device, imports, undo_import};
+pub use pack::{MadePack, join_slips, make_class_pack};
+pub use pacing::{choose_concepts, spread_first_lessons};
+pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
+
+use crate::catalogue::Catalogue;
+use crate::class::ClassFacts;
+use crate::rotation::Rotation;
+use crate::store::DeskStore;
+use crate::store::desk::{ClassRow, SeatRow};
+
+/// A class with its seats and the frame of its year.
+pub struct OpenClass {
+    /// As stored.
+    pub row: ClassRow,
+    /// Seats by number.
+    pub seats: Vec<SeatRow>,
+    /// Year, rotation, first lessons, concepts.
+    pub facts: ClassFacts,
+}
+
+/// Opens a class of the desk.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], or the store's.
+pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherError> {
+    let row = desk.class(class).map_err(|error| match error {
+        crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
+        other => TeacherError::Store(other),
+    })?;
+    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let rotation = Rotation::new(desk.rotation(class)?)?;
+    let concepts = rotation
+        .days()
+        .iter()
+        .flatten()
+        .filter_map(|id| catalogue.get(id).map(|concept| (id.clone(), concept.clone())))
+        .collect();
+    Ok(OpenClass {
+        seats: desk.seats(class)?,
+        facts: ClassFacts {
+            title: row.title.clone(),
+            year: row.year.clone(),
+            rotation,
+            taught_from: desk.taught_from(class)?,
+            concepts,
+        },
+        row,
+    })
+}

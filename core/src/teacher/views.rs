@@ -236,10 +236,14 @@ pub enum Trend {
     Rising,
     /// Ratings go down, beyond what chance does.
     Falling,
+    /// Perhaps up: clear on its own, not among so many concepts.
+    MaybeRising,
+    /// Perhaps down.
+    MaybeFalling,
     /// Nothing beyond chance.
-    Steady,
-    /// Too little to say.
-    Unknown,
+    NoClearChange,
+    /// Fewer than six passes with three raters: too soon to say.
+    TooSoon,
 }
 
 /// A concept in one pass.

@@ -6,6 +6,7 @@ use super::DeskStore;
 use crate::rating::{Confidence, Outcome};
 use chrono::NaiveDate;
 use rusqlite::params;
+use std::collections::BTreeMap;
 
 /// A check-in that counts.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -215,5 +216,29 @@ impl DeskStore {
             params![class, today.to_string()],
             |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
         )
+    }
+
+    /// The newest report of each seat between two dates, both counted.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn newest_reports(
+        &self,
+        class: &str,
+        first: NaiveDate,
+        last: NaiveDate,
+    ) -> Result<BTreeMap<u32, NaiveDate>, StoreError> {
+        Ok(self
+            .rows(
+                "SELECT seat, max(school_date) FROM (
+                   SELECT seat, school_date FROM check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
+                   UNION ALL
+                   SELECT seat, school_date FROM practice_count WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
+                 ) GROUP BY seat",
+                params![class, first.to_string(), last.to_string()],
+                |row| Ok((row.get(0)?, date_at(row, 1)?)),
+            )?
+            .into_iter()
+            .collect())
     }
 }

@@ -1,0 +1,226 @@
+//! The board: which concepts are weak now, how sure that is, who stands behind it.
+
+use super::assign::amounts;
+use super::picture::{Reports, newest_by_seat};
+use super::views::{
+    Board, BoardRow, ConceptReports, DatedReport, MistakeCount, PassCell, StudentReport, Trend,
+};
+use super::{OpenClass, TeacherError};
+use crate::catalogue::Language;
+use crate::insight::trend::Verdict;
+use crate::rating::Outcome;
+use crate::store::DeskStore;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+
+/// Mistakes listed for a concept at most.
+const MISTAKES_SHOWN: usize = 5;
+
+/// The class picture, weakest concept first, then those nobody reported on.
+///
+/// # Errors
+/// The store's.
+pub fn board(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, TeacherError> {
+    let reports = Reports::read(desk, class, today)?;
+    let mistakes = mistakes_by_concept(desk, class, today)?;
+    let newest = newest_by_seat(desk, class, today)?;
+    let mut ages: Vec<i64> = newest.values().map(|date| (today - *date).num_days()).collect();
+    ages.sort_unstable();
+    let mut rows: Vec<BoardRow> = (0..reports.concepts.len())
+        .map(|concept| row(class, &reports, &mistakes, concept, language, today))
+        .collect();
+    let rank: BTreeMap<&str, usize> = reports
+        .picture
+        .ranking
+        .iter()
+        .filter_map(|i| reports.concepts.get(*i))
+        .enumerate()
+        .map(|(rank, concept)| (concept.as_str(), rank))
+        .collect();
+    rows.sort_by_key(|row| (row.has_it.is_none(), rank.get(row.concept.id.as_str()).copied()));
+    for (index, row) in rows.iter_mut().enumerate() {
+        row.rank = row.has_it.map(|_| index + 1);
+    }
+    let at = class.facts.rotation.position(&class.facts.year, today);
+    Ok(Board {
+        class_title: class.row.title.clone(),
+        today,
+        pass: reports.pass,
+        day: at.map(|at| at.day + 1),
+        pass_count: class.facts.rotation.pass_count(&class.facts.year),
+        seats: reports.seats.len(),
+        seats_reporting: newest.len(),
+        newest_report_days: ages.first().copied(),
+        typical_report_days: ages.get(ages.len() / 2).copied(),
+        rows,
+    })
+}
+
+/// The students behind a concept, who needs it most first.
+///
+/// # Errors
+/// [`TeacherError::NotFound`] for a concept outside the rotation; the store's.
+pub fn concept_reports(
+    desk: &DeskStore,
+    class: &OpenClass,
+    concept: &str,
+    language: Language,
+    today: NaiveDate,
+) -> Result<ConceptReports, TeacherError> {
+    let reports = Reports::read(desk, class, today)?;
+    let index = reports
+        .concepts
+        .iter()
+        .position(|c| c == concept)
+        .ok_or(TeacherError::NotFound("concept"))?;
+    let mistakes = mistakes_by_concept(desk, class, today)?;
+    let mut row = row(class, &reports, &mistakes, index, language, today);
+    row.rank = row.has_it.and_then(|_| {
+        let place = reports.picture.ranking.iter().position(|i| *i == index)?;
+        Some(place + 1)
+    });
+    let assigned = amounts(desk, class, &reports.practice, concept, today)?;
+    let mut students: Vec<StudentReport> = class
+        .seats
+        .iter()
+        .enumerate()
+        .map(|(student, seat)| {
+            let history: Vec<DatedReport> = reports
+                .check_ins
+                .iter()
+                .filter(|r| r.seat == seat.number && r.concept == concept)
+                .map(|r| DatedReport {
+                    date: r.date,
+                    confidence: r.confidence,
+                    outcome: r.outcome,
+                })
+                .collect();
+            let mut practice = [0; 3];
+            let mut newest = history.last().map(|r| r.date);
+            for count in reports
+                .practice
+                .iter()
+                .filter(|r| r.seat == seat.number && r.concept == concept)
+            {
+                practice[0] += count.alone;
+                practice[1] += count.with_help;
+                practice[2] += count.wrong;
+                newest = newest.max(Some(count.date));
+            }
+            StudentReport {
+                seat: seat.number,
+                name: seat.name.clone(),
+                has_it: newest.and_then(|_| reports.picture.chance(student, index)).map(|c| c.mean()),
+                history,
+                practice,
+                newest_days: newest.map(|date| (today - date).num_days()),
+                assigned: assigned.get(&seat.number).copied(),
+            }
+        })
+        .collect();
+    students.sort_by(|a, b| match (a.has_it, b.has_it) {
+        (Some(x), Some(y)) => x.total_cmp(&y).then(a.seat.cmp(&b.seat)),
+        (x, y) => y.is_some().cmp(&x.is_some()).then(a.seat.cmp(&b.seat)),
+    });
+    Ok(ConceptReports { row, students })
+}
+
+fn mistakes_by_concept(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<BTreeMap<String, Vec<MistakeCount>>, TeacherError> {
+    let mut found: BTreeMap<String, Vec<MistakeCount>> = BTreeMap::new();
+    for (concept, code, count) in desk.mistakes(&class.row.id, today)? {
+        let listed = found.entry(concept).or_default();
+        if listed.len() < MISTAKES_SHOWN {
+            listed.push(MistakeCount { code, count });
+        }
+    }
+    Ok(found)
+}
+
+fn row(
+    class: &OpenClass,
+    reports: &Reports,
+    mistakes: &BTreeMap<String, Vec<MistakeCount>>,
+    index: usize,
+    language: Language,
+    today: NaiveDate,
+) -> BoardRow {
+    let facts = &class.facts;
+    let concept = reports.concepts.get(index).map_or("", String::as_str);
+    let mut passes = vec![PassCell { rated: 0, needs: 0 }; reports.pass + 1];
+    let mut latest = BTreeMap::new();
+    let mut result = BTreeMap::new();
+    let mut by_pass = BTreeMap::new();
+    let mut newest: Option<NaiveDate> = None;
+    for report in reports.check_ins.iter().filter(|r| r.concept == concept) {
+        if let Some(confidence) = report.confidence {
+            latest.insert(report.seat, confidence);
+            by_pass.insert((facts.rotation.pass_on(&facts.year, report.date), report.seat), confidence);
+        }
+        match report.outcome {
+            Some(Outcome::Right) => drop(result.insert(report.seat, true)),
+            Some(Outcome::Wrong) => drop(result.insert(report.seat, false)),
+            _ => {}
+        }
+        newest = newest.max(Some(report.date));
+    }
+    for ((pass, _), confidence) in &by_pass {
+        if let Some(cell) = passes.get_mut(*pass) {
+            cell.rated += 1;
+            cell.needs += u32::from(confidence.needs_help());
+        }
+    }
+    let mut counts = [0; 4];
+    for confidence in latest.values() {
+        counts[confidence.index()] += 1;
+    }
+    let count_results = |right: bool| u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX);
+    let mut practice = [0; 3];
+    let mut reporters: std::collections::BTreeSet<u32> = latest.keys().chain(result.keys()).copied().collect();
+    for report in reports.practice.iter().filter(|r| r.concept == concept) {
+        practice[0] += report.alone;
+        practice[1] += report.with_help;
+        practice[2] += report.wrong;
+        reporters.insert(report.seat);
+        newest = newest.max(Some(report.date));
+    }
+    let estimate = reports.picture.concepts.get(index).filter(|_| !reporters.is_empty());
+    BoardRow {
+        concept: facts.name(concept, language),
+        grade: facts.concepts.get(concept).map_or(0, |c| c.grade),
+        phase: facts.phase(concept, today),
+        day: facts.rotation.day_of(&concept.to_owned()).map_or(0, |d| d + 1),
+        rank: None,
+        has_it: estimate.map(|e| e.share),
+        low: estimate.map(|e| e.low.clamp(0.0, 1.0)),
+        high: estimate.map(|e| e.high.clamp(0.0, 1.0)),
+        reporters: reporters.len(),
+        ask_first: estimate.is_some_and(|e| e.few_reports),
+        latest: counts,
+        results: [count_results(true), count_results(false)],
+        practice,
+        newest_days: newest.map(|date| (today - date).num_days()),
+        trend: reports.trends.concepts.get(index).map_or(Trend::TooSoon, |t| trend(t.verdict)),
+        passes,
+        mistakes: mistakes.get(concept).cloned().unwrap_or_default(),
+    }
+}
+
+fn trend(verdict: Verdict) -> Trend {
+    match verdict {
+        Verdict::Rising => Trend::Rising,
+        Verdict::Falling => Trend::Falling,
+        Verdict::MaybeRising => Trend::MaybeRising,
+        Verdict::MaybeFalling => Trend::MaybeFalling,
+        Verdict::NoClearChange => Trend::NoClearChange,
+        Verdict::TooSoon => Trend::TooSoon,
+    }
+}

@@ -1,0 +1,421 @@
+//! Importing hand-ins: an account of every file, nothing dropped in silence.
+//!
+//! The desk keeps every hand-in as opened and derives the reports of a seat
+//! from those of its accepted devices. So an import can be stopped after any
+//! file, repeated, made in any order, or undone, with the same end state.
+
+use super::views::{FileAccount, ImportAccount, Verdict};
+use super::{OpenClass, TeacherError, open_class};
+use crate::exchange::{
+    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Record, Refusal,
+    SealingIdentity, SeatToken, open_hand_in,
+};
+use crate::store::DeskStore;
+use crate::store::desk::{
+    CheckInReport, DeviceRow, DeviceState, HandInKept, ImportFileRow, MistakeReport, PracticeReport,
+};
+use chrono::NaiveDate;
+use flate2::Compression;
+use flate2::read::ZlibDecoder;
+use flate2::write::ZlibEncoder;
+use sha2::{Digest, Sha256};
+use std::collections::{BTreeMap, BTreeSet};
+use std::io::{Read, Write};
+
+/// An import under way.
+pub struct Import<'a> {
+    desk: &'a DeskStore,
+    classes: Vec<(OpenClass, SealingIdentity)>,
+    number: i64,
+    today: NaiveDate,
+}
+
+fn faulty(error: impl std::fmt::Display) -> TeacherError {
+    TeacherError::Faulty(error.to_string())
+}
+
+impl<'a> Import<'a> {
+    /// Opens an import in the desk's journal.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn begin(desk: &'a DeskStore, today: NaiveDate) -> Result<Self, TeacherError> {
+        let mut classes = Vec::new();
+        for row in desk.classes()? {
+            let class = open_class(desk, &row.id)?;
+            let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity)?;
+            classes.push((class, identity));
+        }
+        Ok(Self {
+            desk,
+            classes,
+            number: desk.begin_import(today)?,
+            today,
+        })
+    }
+
+    /// Takes one file in, and writes its line of the account. What it brings
+    /// is on disk when this returns; a refused file changes nothing.
+    ///
+    /// # Errors
+    /// The store's; never for what stands in the file.
+    pub fn take(&self, file_name: &str, bytes: std::io::Result<impl Read>) -> Result<FileAccount, TeacherError> {
+        self.desk.together(|| {
+            let account = self.judge(file_name, bytes)?;
+            let class = account.1;
+            let account = account.0;
+            self.desk.add_import_file(
+                self.number,
+                &ImportFileRow {
+                    file_name: account.file_name.clone(),
+                    verdict: serde_json::to_string(&account.verdict).map_err(faulty)?,
+                    class,
+                    seat: account.seat,
+                    new_entries: account.new_entries,
+                    flags: serde_json::to_string(&account.flags).map_err(faulty)?,
+                },
+            )?;
+            Ok(account)
+        })
+    }
+
+    /// Closes the import and gives its whole account.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn end(self, cancelled: bool) -> Result<ImportAccount, TeacherError> {
+        if cancelled {
+            self.desk.mark_import(self.number, true, false)?;
+        }
+        imports(self.desk)?
+            .into_iter()
+            .find(|import| import.import == self.number)
+            .ok_or(TeacherError::NotFound("import"))
+    }
+
+    fn judge(
+        &self,
+        file_name: &str,
+        bytes: std::io::Result<impl Read>,
+    ) -> Result<(FileAccount, Option<String>), TeacherError> {
+        let refused = |refusal: Refusal| FileAccount {
+            file_name: file_name.to_owned(),
+            verdict: Verdict::Refused { refusal },
+            seat: None,
+            name: None,
+            class_title: None,
+            new_entries: 0,
+            flags: Vec::new(),
+        };
+        let Ok(bytes) = bytes else {
+            return Ok((refused(Refusal::Unreadable), None));
+        };
+        let opened = match open_hand_in(bytes, self.classes.iter().map(|(_, identity)| identity), &HAND_IN_CAPS) {
+            Ok(opened) => opened,
+            Err(refusal) => return Ok((refused(refusal), None)),
+        };
+        let Some((class, _)) = self
+            .classes
+            .iter()
+            .find(|(class, _)| class.row.id == opened.class_id().as_str())
+        else {
+            return Ok((refused(Refusal::WrongClass), None));
+        };
+        let checked = match self.check(class, opened)? {
+            Ok(checked) => checked,
+            Err(refusal) => {
+                let mut account = refused(refusal);
+                account.class_title = Some(class.row.title.clone());
+                return Ok((account, Some(class.row.id.clone())));
+            }
+        };
+        let (content, json, flags, held) = match &checked {
+            Checked::Taken(taken) => (taken.content(), taken.json(), taken.flags(), false),
+            Checked::Held(held) => (held.content(), held.json(), held.flags(), true),
+        };
+        let Some(seat) = class.seats.iter().find(|s| s.token == content.seat.as_str()) else {
+            return Ok((refused(Refusal::SeatUnknown), Some(class.row.id.clone())));
+        };
+        let (verdict, new_entries) = self.keep(class, seat.number, content, json, held)?;
+        let account = FileAccount {
+            file_name: file_name.to_owned(),
+            verdict,
+            seat: Some(seat.number),
+            name: seat.name.clone(),
+            class_title: Some(class.row.title.clone()),
+            new_entries,
+            flags: flags.to_vec(),
+        };
+        Ok((account, Some(class.row.id.clone())))
+    }
+
+    fn check(
+        &self,
+        class: &OpenClass,
+        opened: crate::exchange::OpenedHandIn,
+    ) -> Result<Result<Checked, Refusal>, TeacherError> {
+        let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
+        let mut by_number: BTreeMap<u32, SeatToken> = BTreeMap::new();
+        for seat in &class.seats {
+            let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
+            seats.insert(token.clone(), BTreeSet::new());
+            by_number.insert(seat.number, token);
+        }
+        for device in self.desk.devices(&class.row.id)? {
+            if device.state == DeviceState::Accepted
+                && let Some(keys) = by_number.get(&device.seat).and_then(|token| seats.get_mut(token))
+            {
+                keys.insert(PublicKey::new(device.signing_key).map_err(faulty)?);
+            }
+        }
+        let concepts = class.facts.concepts.values().map(|c| c.id.clone()).collect();
+        let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
+        Ok(opened.check(
+            &ClassToCheck {
+                class_id: &id,
+                first_day: class.facts.year.first_day,
+                last_day: class.facts.year.last_day,
+                seats: &seats,
+                concepts: &concepts,
+            },
+            self.today,
+        ))
+    }
+
+    fn keep(
+        &self,
+        class: &OpenClass,
+        seat: u32,
+        content: &HandIn,
+        json: &[u8],
+        held: bool,
+    ) -> Result<(Verdict, usize), TeacherError> {
+        let id = class.row.id.as_str();
+        let hash: String = Sha256::digest(json).iter().map(|byte| format!("{byte:02x}")).collect();
+        let (device, key) = (content.device.as_str(), content.device_key.as_str());
+        let known_state = self
+            .desk
+            .devices(id)?
+            .into_iter()
+            .find(|d| d.seat == seat && d.device == device && d.signing_key == key)
+            .map(|d| d.state);
+        let newest = self.desk.newest_revision(id, seat, device, key)?;
+        if self.desk.has_hand_in(id, seat, &hash)? {
+            return Ok((if held { Verdict::Held } else { Verdict::Known }, 0));
+        }
+        let mut compressed = ZlibEncoder::new(Vec::new(), Compression::default());
+        compressed.write_all(json).map_err(faulty)?;
+        self.desk.keep_hand_in(
+            id,
+            &HandInKept {
+                import: self.number,
+                seat,
+                device: device.to_owned(),
+                signing_key: key.to_owned(),
+                revision: content.revision,
+                made_on: content.made_on,
+                content_hash: hash,
+                content: compressed.finish().map_err(faulty)?,
+            },
+        )?;
+        self.desk.put_device(
+            id,
+            &DeviceRow {
+                seat,
+                device: device.to_owned(),
+                signing_key: key.to_owned(),
+                recipient: content.device_recipient.as_str().to_owned(),
+                state: known_state.unwrap_or(if held { DeviceState::Held } else { DeviceState::Accepted }),
+                first_seen_on: self.today,
+            },
+        )?;
+        if held {
+            return Ok((Verdict::Held, 0));
+        }
+        let new_entries = derive(self.desk, id, seat)?;
+        let verdict = match newest {
+            None if new_entries > 0 || known_state.is_none() => Verdict::New,
+            Some(newest) if newest > content.revision => Verdict::Older,
+            _ => Verdict::Updated,
+        };
+        Ok((verdict, new_entries))
+    }
+}
+
+fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
+    let mut json = Vec::new();
+    ZlibDecoder::new(kept.content.as_slice())
+        .take(HAND_IN_CAPS.unpacked_bytes as u64)
+        .read_to_end(&mut json)
+        .map_err(faulty)?;
+    serde_json::from_slice(&json).map_err(faulty)
+}
+
+/// Derives the reports of a seat anew from the hand-ins of its accepted
+/// devices; gives how many entries are new or changed.
+fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, TeacherError> {
+    let accepted: BTreeSet<(String, String)> = desk
+        .devices(class)?
+        .into_iter()
+        .filter(|d| d.seat == seat && d.state == DeviceState::Accepted)
+        .map(|d| (d.device, d.signing_key))
+        .collect();
+    let mut kept = desk.hand_ins(class, seat)?;
+    kept.retain(|k| accepted.contains(&(k.device.clone(), k.signing_key.clone())));
+    let newest_import = kept.iter().map(|k| k.import).max();
+    let mut record = Record::default();
+    let mut new_entries = 0;
+    // The newest hand-in goes in last, so that what it adds can be counted.
+    if let Some(last) = kept.pop() {
+        for hand_in in &kept {
+            record.merge(content_of(hand_in)?.record());
+        }
+        let added = record.merge(content_of(&last)?.record());
+        if newest_import.is_some() {
+            new_entries = added;
+        }
+    }
+    desk.clear_reports(class, seat)?;
+    for entry in record.check_in_entries() {
+        desk.add_check_in(
+            class,
+            &CheckInReport {
+                seat,
+                device: entry.device.as_str().to_owned(),
+                date: entry.date,
+                concept: entry.concept.as_str().to_owned(),
+                sequence: u64::from(entry.sequence),
+                confidence: entry.confidence,
+                outcome: entry.outcome,
+            },
+        )?;
+    }
+    for entry in record.practice_entries() {
+        for count in &entry.answers {
+            desk.add_practice(
+                class,
+                &PracticeReport {
+                    seat,
+                    device: entry.device.as_str().to_owned(),
+                    date: entry.date,
+                    concept: entry.concept.as_str().to_owned(),
+                    sure: count.sure,
+                    alone: count.alone,
+                    with_help: count.with_help,
+                    wrong: count.wrong,
+                },
+            )?;
+        }
+        for (code, times) in &entry.mistakes {
+            desk.add_mistakes(
+                class,
+                &MistakeReport {
+                    seat,
+                    device: entry.device.as_str().to_owned(),
+                    date: entry.date,
+                    concept: entry.concept.as_str().to_owned(),
+                    code: code.as_str().to_owned(),
+                    times: *times,
+                },
+            )?;
+        }
+    }
+    Ok(new_entries)
+}
+
+/// The journal of imports, newest first.
+///
+/// # Errors
+/// The store's.
+pub fn imports(desk: &DeskStore) -> Result<Vec<ImportAccount>, TeacherError> {
+    let mut titles = BTreeMap::new();
+    let mut names = BTreeMap::new();
+    for class in desk.classes()? {
+        for seat in desk.seats(&class.id)? {
+            names.insert((class.id.clone(), seat.number), seat.name);
+        }
+        titles.insert(class.id.clone(), class.title);
+    }
+    desk.imports()?
+        .into_iter()
+        .map(|(import, made_on, cancelled, undone)| {
+            let files = desk
+                .import_files(import)?
+                .into_iter()
+                .map(|file| {
+                    let flags: Vec<Flag> = serde_json::from_str(&file.flags).map_err(faulty)?;
+                    Ok(FileAccount {
+                        file_name: file.file_name,
+                        verdict: serde_json::from_str(&file.verdict).map_err(faulty)?,
+                        name: file
+                            .class
+                            .clone()
+                            .zip(file.seat)
+                            .and_then(|key| names.get(&key).cloned().flatten()),
+                        class_title: file.class.and_then(|class| titles.get(&class).cloned()),
+                        seat: file.seat,
+                        new_entries: file.new_entries,
+                        flags,
+                    })
+                })
+                .collect::<Result<_, TeacherError>>()?;
+            Ok(ImportAccount {
+                import,
+                made_on,
+                files,
+                cancelled,
+                undone,
+            })
+        })
+        .collect()
+}
+
+/// Undoes the last import that still stands: its hand-ins are let go and the
+/// reports derived anew from those that stay. The files themselves are where
+/// they were, and can be imported again.
+///
+/// # Errors
+/// [`TeacherError::NotFound`] when there is none, or the store's.
+pub fn undo_import(desk: &DeskStore) -> Result<(), TeacherError> {
+    desk.together(|| {
+        let (import, _, cancelled, _) = desk
+            .imports()?
+            .into_iter()
+            .find(|(_, _, _, undone)| !undone)
+            .ok_or(TeacherError::NotFound("import"))?;
+        for (class, seat) in desk.drop_hand_ins(import)? {
+            derive(desk, &class, seat)?;
+        }
+        desk.mark_import(import, cancelled, true)?;
+        Ok(())
+    })
+}
+
+/// Decides about a device that claims a seat with a key of its own. Put aside,
+/// it can still be accepted later; nothing of it is thrown away.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], or the store's.
+pub fn decide_device(
+    desk: &DeskStore,
+    class: &OpenClass,
+    seat: u32,
+    device: &str,
+    accept: bool,
+) -> Result<(), TeacherError> {
+    desk.together(|| {
+        let mut found = false;
+        for mut row in desk.devices(&class.row.id)? {
+            if row.seat == seat && row.device == device && row.state != DeviceState::Accepted {
+                row.state = if accept { DeviceState::Accepted } else { DeviceState::PutAside };
+                desk.put_device(&class.row.id, &row)?;
+                found = true;
+            }
+        }
+        if !found {
+            return Err(TeacherError::NotFound("device"));
+        }
+        derive(desk, &class.row.id, seat)?;
+        Ok(())
+    })
+}
