@@ -1,19 +1,31 @@
 //! The one door every shell uses: clock, chance, files, jobs and the table of calls.
 
+mod app;
 mod args;
-mod bodies;
+mod chance;
 mod clock;
 mod contract;
+pub mod demo;
 mod door;
 mod error;
+mod error_from;
 mod folder;
+mod jobs;
+mod places;
+mod start_calls;
+mod student_calls;
+mod teacher_calls;
 mod views;
 
+pub use app::{App, latest_weekday};
 pub use args::*;
 pub use clock::{Clock, DeviceClock, StandingClock};
 pub use door::{FileDoor, FileKind, FileSource};
 pub use error::CallError;
 pub use folder::{file_at, files_in, write_atomic};
+pub use jobs::Progress;
+pub use places::WorldPlaces;
+pub use teacher_calls::import_files;
 pub use views::*;
 
 use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
@@ -24,9 +36,6 @@ use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, FileMade, ImportAccount,
     JoinSlip,
 };
-
-/// The opened program.
-pub struct App {}
 
 contract::calls! { App, CallError;
     start(Nothing) -> Start;

@@ -18,10 +18,18 @@ struct Cli {
 
 #[derive(Subcommand)]
 enum Command {
+    /// The class picture of a desk.
+    Board(commands::board::Args),
     /// The concepts, and which codes of published standards they cover.
     Catalogue(commands::catalogue::Args),
+    /// The sample class, with real stores and real files.
+    Demo(commands::demo::Args),
     /// Exercises with answers, hints, steps and misconceptions, one JSON object a line.
     Exercises(commands::exercises::Args),
+    /// Small groups that would help most.
+    Groups(commands::groups::Args),
+    /// Hand-ins into a desk, with an account of every file.
+    Import(commands::import::Args),
     /// Weak spots, trends, calibration, groups, talk plan and share-safe tables for an instance file.
     Insight(commands::insight::Args),
     /// The state of memory after each review of each history in a file.
@@ -37,8 +45,12 @@ pub type Outcome = Result<(), String>;
 
 fn main() -> ExitCode {
     let outcome = match Cli::parse().command {
+        Command::Board(args) => commands::board::run(&args),
         Command::Catalogue(args) => commands::catalogue::run(&args),
+        Command::Demo(args) => commands::demo::run(&args),
         Command::Exercises(args) => commands::exercises::run(&args),
+        Command::Groups(args) => commands::groups::run(&args),
+        Command::Import(args) => commands::import::run(&args),
         Command::Insight(args) => commands::insight::run(&args),
         Command::Memory(args) => commands::memory::run(&args),
         Command::Rehearse(args) => commands::rehearse::run(&args),

@@ -1,15 +1,55 @@
 //! One file per command.
 
+pub mod board;
 pub mod catalogue;
+pub mod demo;
 pub mod exercises;
+pub mod groups;
+pub mod import;
 pub mod insight;
 pub mod memory;
 pub mod rehearse;
 pub mod simulate;
+mod table;
 
 /// Prints a value as JSON.
 pub fn print_json(value: &impl serde::Serialize) -> crate::Outcome {
     let text = serde_json::to_string_pretty(value).map_err(|error| error.to_string())?;
     println!("{text}");
     Ok(())
+}
+
+/// Opens a desk; one that is not there is not made.
+fn existing_desk(path: &std::path::Path) -> Result<surefoot_core::store::DeskStore, String> {
+    use surefoot_core::store::{DeskStore, Durability};
+    if !path.is_file() {
+        return Err(format!("{}: there is no desk here", path.display()));
+    }
+    DeskStore::open(path, Durability::Full).map_err(|error| format!("{}: {error}", path.display()))
+}
+
+/// The class asked for by id or title, or the only one.
+fn class_of(
+    desk: &surefoot_core::store::DeskStore,
+    asked: Option<&str>,
+) -> Result<surefoot_core::teacher::OpenClass, String> {
+    let classes = desk.classes().map_err(|error| error.to_string())?;
+    let chosen = match (asked, classes.as_slice()) {
+        (Some(asked), all) => all
+            .iter()
+            .find(|class| class.id == asked || class.title == asked),
+        (None, [only]) => Some(only),
+        (None, _) => None,
+    };
+    let Some(class) = chosen else {
+        let there: Vec<String> = classes
+            .iter()
+            .map(|class| format!("{} ({})", class.title, class.id))
+            .collect();
+        return Err(format!(
+            "name a class with --class; there are: {}",
+            there.join(", ")
+        ));
+    };
+    surefoot_core::teacher::open_class(desk, &class.id).map_err(|error| error.to_string())
 }

@@ -5,8 +5,8 @@ use super::views::HandInPreview;
 use super::{Joined, StudentError};
 use crate::catalogue::ConceptId;
 use crate::exchange::{
-    AnswerCount, CheckIn, DeviceId, HAND_IN_FORMAT, HandIn, MistakeCode, Practice, Refusal, SealingIdentity,
-    SeatToken, SigningKey, seal_hand_in,
+    AnswerCount, CheckIn, DeviceId, HAND_IN_FORMAT, HandIn, MistakeCode, Practice, Refusal,
+    SealingIdentity, SeatToken, SigningKey, seal_hand_in,
 };
 use crate::rating::{AnswerResult, Confidence};
 use crate::store::StudentStore;
@@ -31,7 +31,10 @@ pub struct SealedHandIn {
 ///
 /// # Errors
 /// The store's.
-pub fn hand_in_preview(store: &StudentStore, joined: &Joined) -> Result<HandInPreview, StudentError> {
+pub fn hand_in_preview(
+    store: &StudentStore,
+    joined: &Joined,
+) -> Result<HandInPreview, StudentError> {
     let last = store.last_hand_in()?;
     let rated = latest(store.check_ins()?);
     let answers = store.practice_answers()?;
@@ -43,7 +46,11 @@ pub fn hand_in_preview(store: &StudentStore, joined: &Joined) -> Result<HandInPr
         last_made_on: last.map(|row| row.made_on),
         new_since: rated.values().filter(|e| e.sequence > since).count()
             + answers.iter().filter(|a| a.sequence > since).count(),
-        days: rated.keys().map(|(date, _)| *date).collect::<BTreeSet<_>>().len(),
+        days: rated
+            .keys()
+            .map(|(date, _)| *date)
+            .collect::<BTreeSet<_>>()
+            .len(),
     })
 }
 
@@ -51,7 +58,11 @@ pub fn hand_in_preview(store: &StudentStore, joined: &Joined) -> Result<HandInPr
 ///
 /// # Errors
 /// The store's, or [`Refusal`] when the record breaks the format's bounds.
-pub fn make_hand_in(store: &StudentStore, joined: &Joined, today: NaiveDate) -> Result<SealedHandIn, StudentError> {
+pub fn make_hand_in(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<SealedHandIn, StudentError> {
     let student = &joined.student;
     let bad = |at: &str| Refusal::BadContent { at: at.to_owned() };
     let key = SigningKey::from_seed(&student.signing_seed);
@@ -75,7 +86,10 @@ pub fn make_hand_in(store: &StudentStore, joined: &Joined, today: NaiveDate) -> 
     };
     let bytes = seal_hand_in(&hand_in, &key, &joined.pack.class_recipient)?;
     Ok(SealedHandIn {
-        file_name: format!("{}-{today}-{revision}.sfhandin", hand_in.seat.as_str().to_lowercase()),
+        file_name: format!(
+            "{}-{today}-{revision}.sfhandin",
+            hand_in.seat.as_str().to_lowercase()
+        ),
         bytes,
         check_ins: hand_in.check_ins.len(),
         answers,
@@ -97,15 +111,21 @@ pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), Stu
 }
 
 fn number(sequence: i64) -> Result<u32, Refusal> {
-    u32::try_from(sequence).map_err(|_| Refusal::BadContent { at: "sequence".into() })
+    u32::try_from(sequence).map_err(|_| Refusal::BadContent {
+        at: "sequence".into(),
+    })
 }
 
 fn concept_id(concept: &str) -> Result<ConceptId, Refusal> {
-    ConceptId::new(concept).map_err(|_| Refusal::BadContent { at: "concept".into() })
+    ConceptId::new(concept).map_err(|_| Refusal::BadContent {
+        at: "concept".into(),
+    })
 }
 
 fn device_id(device: &str) -> Result<DeviceId, Refusal> {
-    DeviceId::new(device).map_err(|_| Refusal::BadContent { at: "device".into() })
+    DeviceId::new(device).map_err(|_| Refusal::BadContent {
+        at: "device".into(),
+    })
 }
 
 fn check_in_entries(store: &StudentStore) -> Result<Vec<CheckIn>, StudentError> {

@@ -4,8 +4,8 @@ use super::{Joined, StudentError};
 use crate::catalogue::{Concept, Language, Text2};
 use crate::class::ClassFacts;
 use crate::exchange::{
-    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, DeviceId, Refusal, SealingIdentity, SeatToken, open_pack,
-    open_personal, parse_seat_code,
+    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, DeviceId, Refusal, SealingIdentity,
+    SeatToken, open_pack, open_personal, parse_seat_code,
 };
 use crate::practice::Assigned;
 use crate::rotation::Rotation;
@@ -77,7 +77,8 @@ pub fn join(
         return Err(invalid("too_long"));
     }
     let content = pack.content();
-    let sealing = SealingIdentity::from_bytes(&new.sealing_seed).map_err(|e| StudentError::Exercise(e.to_string()))?;
+    let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
+        .map_err(|e| StudentError::Exercise(e.to_string()))?;
     let student = Student {
         device: DeviceId::from_bytes(&new.device).as_str().to_owned(),
         signing_seed: new.signing_seed,
@@ -86,7 +87,10 @@ pub fn join(
         nickname: nickname.to_owned(),
         picture: new.picture.to_owned(),
         language: new.language,
-        minutes: USUAL_MINUTES.clamp(content.practice.minutes_least, content.practice.minutes_most),
+        minutes: USUAL_MINUTES.clamp(
+            content.practice.minutes_least,
+            content.practice.minutes_most,
+        ),
     };
     store.together(|| {
         store.put_class_pack(content.version, pack.file(), today)?;
@@ -144,7 +148,11 @@ fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
 
 fn assigned(assignment: &Assignment) -> Assigned {
     Assigned {
-        concepts: assignment.concepts.iter().map(|c| c.as_str().to_owned()).collect(),
+        concepts: assignment
+            .concepts
+            .iter()
+            .map(|c| c.as_str().to_owned())
+            .collect(),
         items_each: assignment.items_each,
         from: assignment.from,
         due: assignment.due,
@@ -164,7 +172,11 @@ fn facts_of(pack: &ClassPack) -> Result<ClassFacts, StudentError> {
         rotation: Rotation::new(days).map_err(|_| Refusal::BadContent {
             at: "rotation.days".into(),
         })?,
-        taught_from: pack.taught_from.iter().map(|(c, d)| (c.as_str().to_owned(), *d)).collect(),
+        taught_from: pack
+            .taught_from
+            .iter()
+            .map(|(c, d)| (c.as_str().to_owned(), *d))
+            .collect(),
         concepts: pack
             .concepts
             .iter()

@@ -13,7 +13,8 @@ pub mod views;
 pub use error::StudentError;
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
-    LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack, take_class_pack,
+    LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack,
+    take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use practice::{answer, hint, practice, practice_summary, show_steps, sure};

@@ -48,7 +48,10 @@ pub fn assign(
         return Err(TeacherError::invalid("dates", "order"));
     }
     let seats: BTreeSet<u32> = new.seats.iter().copied().collect();
-    if seats.iter().any(|seat| !class.seats.iter().any(|s| s.number == *seat)) {
+    if seats
+        .iter()
+        .any(|seat| !class.seats.iter().any(|s| s.number == *seat))
+    {
         return Err(TeacherError::NotFound("seat"));
     }
     let id = AssignmentId::new(id).map_err(|e| TeacherError::Faulty(e.to_string()))?;
@@ -71,11 +74,16 @@ pub fn assign(
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], or the store's.
-pub fn withdraw_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), TeacherError> {
-    desk.withdraw_assignment(&class.row.id, id).map_err(|error| match error {
-        crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
-        other => other.into(),
-    })
+pub fn withdraw_assignment(
+    desk: &DeskStore,
+    class: &OpenClass,
+    id: &str,
+) -> Result<(), TeacherError> {
+    desk.withdraw_assignment(&class.row.id, id)
+        .map_err(|error| match error {
+            crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
+            other => other.into(),
+        })
 }
 
 /// Practice counted by (seat, concept) between two dates, capped for each concept.
@@ -85,7 +93,12 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
         .map(|concept| {
             practice
                 .iter()
-                .filter(|r| r.seat == seat && &r.concept == concept && r.date >= row.from && r.date <= row.due)
+                .filter(|r| {
+                    r.seat == seat
+                        && &r.concept == concept
+                        && r.date >= row.from
+                        && r.date <= row.due
+                })
                 .map(|r| r.alone + r.with_help + r.wrong)
                 .sum::<u32>()
                 .min(row.items_each)
@@ -116,13 +129,22 @@ pub fn assignments(
         .map(|row| {
             let of = row.items_each * u32::try_from(row.concepts.len()).unwrap_or(u32::MAX);
             AssignmentReport {
-                concepts: row.concepts.iter().map(|c| class.facts.name(c, language)).collect(),
+                concepts: row
+                    .concepts
+                    .iter()
+                    .map(|c| class.facts.name(c, language))
+                    .collect(),
                 items_each: row.items_each,
                 from: row.from,
                 due: row.due,
                 whole_class: row.whole_class,
                 in_pack,
-                waiting: row.seats.iter().copied().filter(|s| !with_device.contains(s)).collect(),
+                waiting: row
+                    .seats
+                    .iter()
+                    .copied()
+                    .filter(|s| !with_device.contains(s))
+                    .collect(),
                 progress: class
                     .seats
                     .iter()

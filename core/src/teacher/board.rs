@@ -9,6 +9,7 @@ use super::{OpenClass, TeacherError};
 use crate::catalogue::Language;
 use crate::insight::trend::Verdict;
 use crate::rating::Outcome;
+use crate::rotation::Phase;
 use crate::store::DeskStore;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -29,7 +30,10 @@ pub fn board(
     let reports = Reports::read(desk, class, today)?;
     let mistakes = mistakes_by_concept(desk, class, today)?;
     let newest = newest_by_seat(desk, class, today)?;
-    let mut ages: Vec<i64> = newest.values().map(|date| (today - *date).num_days()).collect();
+    let mut ages: Vec<i64> = newest
+        .values()
+        .map(|date| (today - *date).num_days())
+        .collect();
     ages.sort_unstable();
     let mut rows: Vec<BoardRow> = (0..reports.concepts.len())
         .map(|concept| row(class, &reports, &mistakes, concept, language, today))
@@ -42,7 +46,12 @@ pub fn board(
         .enumerate()
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
-    rows.sort_by_key(|row| (row.has_it.is_none(), rank.get(row.concept.id.as_str()).copied()));
+    rows.sort_by_key(|row| {
+        (
+            row.has_it.is_none(),
+            rank.get(row.concept.id.as_str()).copied(),
+        )
+    });
     for (index, row) in rows.iter_mut().enumerate() {
         row.rank = row.has_it.map(|_| index + 1);
     }
@@ -80,10 +89,11 @@ pub fn concept_reports(
         .ok_or(TeacherError::NotFound("concept"))?;
     let mistakes = mistakes_by_concept(desk, class, today)?;
     let mut row = row(class, &reports, &mistakes, index, language, today);
-    row.rank = row.has_it.and_then(|_| {
-        let place = reports.picture.ranking.iter().position(|i| *i == index)?;
-        Some(place + 1)
-    });
+    row.rank = board(desk, class, language, today)?
+        .rows
+        .iter()
+        .find(|r| r.concept.id == concept)
+        .and_then(|r| r.rank);
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
     let mut students: Vec<StudentReport> = class
         .seats
@@ -115,7 +125,9 @@ pub fn concept_reports(
             StudentReport {
                 seat: seat.number,
                 name: seat.name.clone(),
-                has_it: newest.and_then(|_| reports.picture.chance(student, index)).map(|c| c.mean()),
+                has_it: newest
+                    .and_then(|_| reports.picture.chance(student, index))
+                    .map(|c| c.mean()),
                 history,
                 practice,
                 newest_days: newest.map(|date| (today - date).num_days()),
@@ -163,7 +175,13 @@ fn row(
     for report in reports.check_ins.iter().filter(|r| r.concept == concept) {
         if let Some(confidence) = report.confidence {
             latest.insert(report.seat, confidence);
-            by_pass.insert((facts.rotation.pass_on(&facts.year, report.date), report.seat), confidence);
+            by_pass.insert(
+                (
+                    facts.rotation.pass_on(&facts.year, report.date),
+                    report.seat,
+                ),
+                confidence,
+            );
         }
         match report.outcome {
             Some(Outcome::Right) => drop(result.insert(report.seat, true)),
@@ -182,9 +200,12 @@ fn row(
     for confidence in latest.values() {
         counts[confidence.index()] += 1;
     }
-    let count_results = |right: bool| u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX);
+    let count_results = |right: bool| {
+        u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX)
+    };
     let mut practice = [0; 3];
-    let mut reporters: std::collections::BTreeSet<u32> = latest.keys().chain(result.keys()).copied().collect();
+    let mut reporters: std::collections::BTreeSet<u32> =
+        latest.keys().chain(result.keys()).copied().collect();
     for report in reports.practice.iter().filter(|r| r.concept == concept) {
         practice[0] += report.alone;
         practice[1] += report.with_help;
@@ -192,12 +213,19 @@ fn row(
         reporters.insert(report.seat);
         newest = newest.max(Some(report.date));
     }
-    let estimate = reports.picture.concepts.get(index).filter(|_| !reporters.is_empty());
+    let estimate = reports
+        .picture
+        .concepts
+        .get(index)
+        .filter(|_| !reporters.is_empty());
     BoardRow {
         concept: facts.name(concept, language),
         grade: facts.concepts.get(concept).map_or(0, |c| c.grade),
         phase: facts.phase(concept, today),
-        day: facts.rotation.day_of(&concept.to_owned()).map_or(0, |d| d + 1),
+        day: facts
+            .rotation
+            .day_of(&concept.to_owned())
+            .map_or(0, |d| d + 1),
         rank: None,
         has_it: estimate.map(|e| e.share),
         low: estimate.map(|e| e.low.clamp(0.0, 1.0)),
@@ -208,7 +236,11 @@ fn row(
         results: [count_results(true), count_results(false)],
         practice,
         newest_days: newest.map(|date| (today - date).num_days()),
-        trend: reports.trends.concepts.get(index).map_or(Trend::TooSoon, |t| trend(t.verdict)),
+        trend: reports
+            .trends
+            .concepts
+            .get(index)
+            .map_or(Trend::TooSoon, |t| trend(t.verdict)),
         passes,
         mistakes: mistakes.get(concept).cloned().unwrap_or_default(),
     }

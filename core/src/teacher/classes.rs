@@ -69,14 +69,22 @@ pub fn create_class(
     }
     let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
     let grades: BTreeSet<u8> = new.grades.iter().copied().collect();
-    let concepts = choose_concepts(catalogue, &grades, new.rotation_days.saturating_mul(new.concepts_a_day));
+    let concepts = choose_concepts(
+        catalogue,
+        &grades,
+        new.rotation_days.saturating_mul(new.concepts_a_day),
+    );
     if concepts.is_empty() {
         return Err(TeacherError::invalid("concepts", "too_few"));
     }
-    let by_strand: Vec<_> = concepts.iter().map(|c| (c.id.as_str().to_owned(), c.strand)).collect();
+    let by_strand: Vec<_> = concepts
+        .iter()
+        .map(|c| (c.id.as_str().to_owned(), c.strand))
+        .collect();
     let rotation = Rotation::suggest(&by_strand, new.rotation_days)?;
     let id = ClassId::from_bytes(&chance.class_id);
-    let sealing = SealingIdentity::from_bytes(&chance.sealing).map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let sealing = SealingIdentity::from_bytes(&chance.sealing)
+        .map_err(|e| TeacherError::Faulty(e.to_string()))?;
     let row = ClassRow {
         id: id.as_str().to_owned(),
         title,
@@ -159,11 +167,16 @@ fn class_id(class: &OpenClass) -> Result<ClassId, TeacherError> {
 
 /// The code on the slip of a seat.
 pub(super) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, TeacherError> {
-    let token = SeatToken::new(seat.token.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let token =
+        SeatToken::new(seat.token.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))?;
     make_seat_code(class, &token).ok_or_else(|| TeacherError::Faulty("seat token".into()))
 }
 
-fn summary(desk: &DeskStore, class: &OpenClass, today: NaiveDate) -> Result<ClassSummary, TeacherError> {
+fn summary(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<ClassSummary, TeacherError> {
     let newest = newest_by_seat(desk, class, today)?;
     Ok(ClassSummary {
         id: class.row.id.clone(),
@@ -242,7 +255,12 @@ pub fn class_setup(
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
-pub fn name_seat(desk: &DeskStore, class: &str, seat: u32, name: Option<&str>) -> Result<(), TeacherError> {
+pub fn name_seat(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+    name: Option<&str>,
+) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
         return Err(TeacherError::NotFound("seat"));
@@ -256,7 +274,12 @@ pub fn name_seat(desk: &DeskStore, class: &str, seat: u32, name: Option<&str>) -
 ///
 /// # Errors
 /// [`TeacherError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
-pub fn add_seats(desk: &DeskStore, class: &str, names: &[String], seed: &[u8; 32]) -> Result<(), TeacherError> {
+pub fn add_seats(
+    desk: &DeskStore,
+    class: &str,
+    names: &[String],
+    seed: &[u8; 32],
+) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
     let names = checked_names(names)?;
     if class.seats.len() + names.len() > MOST_SEATS {
@@ -292,11 +315,20 @@ pub fn set_taught_from(
 /// # Errors
 /// [`TeacherError::Rotation`] for a length or a concept twice,
 /// [`TeacherError::NotFound`] for a concept the catalogue does not have, or the store's.
-pub fn set_rotation(desk: &DeskStore, class: &str, days: Vec<Vec<String>>) -> Result<(), TeacherError> {
+pub fn set_rotation(
+    desk: &DeskStore,
+    class: &str,
+    days: Vec<Vec<String>>,
+) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
     let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
     let rotation = Rotation::new(days)?;
-    if rotation.days().iter().flatten().any(|c| catalogue.get(c).is_none()) {
+    if rotation
+        .days()
+        .iter()
+        .flatten()
+        .any(|c| catalogue.get(c).is_none())
+    {
         return Err(TeacherError::NotFound("concept"));
     }
     desk.together(|| desk.put_rotation(&class.row.id, rotation.days()))?;
@@ -307,7 +339,11 @@ pub fn set_rotation(desk: &DeskStore, class: &str, days: Vec<Vec<String>>) -> Re
 ///
 /// # Errors
 /// [`TeacherError::Calendar`] when no school day would be left, or the store's.
-pub fn set_closures(desk: &DeskStore, class: &str, closures: BTreeSet<NaiveDate>) -> Result<(), TeacherError> {
+pub fn set_closures(
+    desk: &DeskStore,
+    class: &str,
+    closures: BTreeSet<NaiveDate>,
+) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
     let year = SchoolYear {
         closures,

@@ -7,8 +7,8 @@
 use super::views::{FileAccount, ImportAccount, Verdict};
 use super::{OpenClass, TeacherError, open_class};
 use crate::exchange::{
-    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Record, Refusal,
-    SealingIdentity, SeatToken, open_hand_in,
+    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Record,
+    Refusal, SealingIdentity, SeatToken, open_hand_in,
 };
 use crate::store::DeskStore;
 use crate::store::desk::{
@@ -59,7 +59,11 @@ impl<'a> Import<'a> {
     ///
     /// # Errors
     /// The store's; never for what stands in the file.
-    pub fn take(&self, file_name: &str, bytes: std::io::Result<impl Read>) -> Result<FileAccount, TeacherError> {
+    pub fn take(
+        &self,
+        file_name: &str,
+        bytes: Result<impl Read, Refusal>,
+    ) -> Result<FileAccount, TeacherError> {
         self.desk.together(|| {
             let account = self.judge(file_name, bytes)?;
             let class = account.1;
@@ -96,7 +100,7 @@ impl<'a> Import<'a> {
     fn judge(
         &self,
         file_name: &str,
-        bytes: std::io::Result<impl Read>,
+        bytes: Result<impl Read, Refusal>,
     ) -> Result<(FileAccount, Option<String>), TeacherError> {
         let refused = |refusal: Refusal| FileAccount {
             file_name: file_name.to_owned(),
@@ -107,10 +111,8 @@ impl<'a> Import<'a> {
             new_entries: 0,
             flags: Vec::new(),
         };
-        let Ok(bytes) = bytes else {
-            return Ok((refused(Refusal::Unreadable), None));
-        };
-        let opened = match open_hand_in(bytes, self.classes.iter().map(|(_, identity)| identity), &HAND_IN_CAPS) {
+        let identities = self.classes.iter().map(|(_, identity)| identity);
+        let opened = match bytes.and_then(|bytes| open_hand_in(bytes, identities, &HAND_IN_CAPS)) {
             Ok(opened) => opened,
             Err(refusal) => return Ok((refused(refusal), None)),
         };
@@ -133,7 +135,11 @@ impl<'a> Import<'a> {
             Checked::Taken(taken) => (taken.content(), taken.json(), taken.flags(), false),
             Checked::Held(held) => (held.content(), held.json(), held.flags(), true),
         };
-        let Some(seat) = class.seats.iter().find(|s| s.token == content.seat.as_str()) else {
+        let Some(seat) = class
+            .seats
+            .iter()
+            .find(|s| s.token == content.seat.as_str())
+        else {
             return Ok((refused(Refusal::SeatUnknown), Some(class.row.id.clone())));
         };
         let (verdict, new_entries) = self.keep(class, seat.number, content, json, held)?;
@@ -163,12 +169,19 @@ impl<'a> Import<'a> {
         }
         for device in self.desk.devices(&class.row.id)? {
             if device.state == DeviceState::Accepted
-                && let Some(keys) = by_number.get(&device.seat).and_then(|token| seats.get_mut(token))
+                && let Some(keys) = by_number
+                    .get(&device.seat)
+                    .and_then(|token| seats.get_mut(token))
             {
                 keys.insert(PublicKey::new(device.signing_key).map_err(faulty)?);
             }
         }
-        let concepts = class.facts.concepts.values().map(|c| c.id.clone()).collect();
+        let concepts = class
+            .facts
+            .concepts
+            .values()
+            .map(|c| c.id.clone())
+            .collect();
         let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
         Ok(opened.check(
             &ClassToCheck {
@@ -191,7 +204,10 @@ impl<'a> Import<'a> {
         held: bool,
     ) -> Result<(Verdict, usize), TeacherError> {
         let id = class.row.id.as_str();
-        let hash: String = Sha256::digest(json).iter().map(|byte| format!("{byte:02x}")).collect();
+        let hash: String = Sha256::digest(json)
+            .iter()
+            .map(|byte| format!("{byte:02x}"))
+            .collect();
         let (device, key) = (content.device.as_str(), content.device_key.as_str());
         let known_state = self
             .desk
@@ -225,7 +241,11 @@ impl<'a> Import<'a> {
                 device: device.to_owned(),
                 signing_key: key.to_owned(),
                 recipient: content.device_recipient.as_str().to_owned(),
-                state: known_state.unwrap_or(if held { DeviceState::Held } else { DeviceState::Accepted }),
+                state: known_state.unwrap_or(if held {
+                    DeviceState::Held
+                } else {
+                    DeviceState::Accepted
+                }),
                 first_seen_on: self.today,
             },
         )?;
@@ -407,7 +427,11 @@ pub fn decide_device(
         let mut found = false;
         for mut row in desk.devices(&class.row.id)? {
             if row.seat == seat && row.device == device && row.state != DeviceState::Accepted {
-                row.state = if accept { DeviceState::Accepted } else { DeviceState::PutAside };
+                row.state = if accept {
+                    DeviceState::Accepted
+                } else {
+                    DeviceState::PutAside
+                };
                 desk.put_device(&class.row.id, &row)?;
                 found = true;
             }

@@ -4,23 +4,27 @@ mod assign;
 mod board;
 mod classes;
 mod error;
+mod groups;
 mod import;
-mod pack;
 mod pacing;
+mod pack;
 mod picture;
 mod roster;
 pub mod views;
 
-pub use assign::{MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, withdraw_assignment};
+pub use assign::{
+    MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, withdraw_assignment,
+};
 pub use board::{board, concept_reports};
 pub use classes::{
-    Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat, set_closures,
-    set_rotation, set_taught_from,
+    Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat,
+    set_closures, set_rotation, set_taught_from,
 };
 pub use error::TeacherError;
+pub use groups::{GroupWishes, suggest_groups};
 pub use import::{Import, decide_device, imports, undo_import};
-pub use pack::{MadePack, join_slips, make_class_pack};
 pub use pacing::{choose_concepts, spread_first_lessons};
+pub use pack::{MadePack, join_slips, make_class_pack};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
 
 use crate::catalogue::Catalogue;
@@ -54,7 +58,11 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherErr
         .days()
         .iter()
         .flatten()
-        .filter_map(|id| catalogue.get(id).map(|concept| (id.clone(), concept.clone())))
+        .filter_map(|id| {
+            catalogue
+                .get(id)
+                .map(|concept| (id.clone(), concept.clone()))
+        })
         .collect();
     Ok(OpenClass {
         seats: desk.seats(class)?,

@@ -5,9 +5,9 @@ use super::views::JoinSlip;
 use super::{OpenClass, TeacherError};
 use crate::catalogue::ConceptId;
 use crate::exchange::{
-    Assignment, AssignmentId, CLASS_PACK_FORMAT, ClassId, ClassPack, ConceptWords, DeviceId, PERSONAL_FORMAT,
-    PackConcept, PackRotation, PersonalAssignments, PracticeMinutes, Recipient, SealedForSeat, SealingIdentity,
-    SeatToken, SigningKey, seal_personal, sign_pack,
+    Assignment, AssignmentId, CLASS_PACK_FORMAT, ClassId, ClassPack, ConceptWords, DeviceId,
+    PERSONAL_FORMAT, PackConcept, PackRotation, PersonalAssignments, PracticeMinutes, Recipient,
+    SealedForSeat, SealingIdentity, SeatToken, SigningKey, seal_personal, sign_pack,
 };
 use crate::store::DeskStore;
 use crate::store::desk::{AssignmentRow, DeviceState};
@@ -59,10 +59,16 @@ pub(super) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, Teach
         personal.then_some(devices),
     ))
     .map_err(faulty)?;
-    Ok(Sha256::digest(content).iter().map(|byte| format!("{byte:02x}")).collect())
+    Ok(Sha256::digest(content)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect())
 }
 
-fn accepted_devices(desk: &DeskStore, class: &OpenClass) -> Result<Vec<(u32, String, String)>, TeacherError> {
+fn accepted_devices(
+    desk: &DeskStore,
+    class: &OpenClass,
+) -> Result<Vec<(u32, String, String)>, TeacherError> {
     Ok(desk
         .devices(&class.row.id)?
         .into_iter()
@@ -91,7 +97,11 @@ fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
 ///
 /// # Errors
 /// [`TeacherError::Refused`] when the class breaks the format's bounds, or the store's.
-pub fn make_class_pack(desk: &DeskStore, class: &OpenClass, today: NaiveDate) -> Result<MadePack, TeacherError> {
+pub fn make_class_pack(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<MadePack, TeacherError> {
     let facts = &class.facts;
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);
@@ -180,10 +190,16 @@ fn sealed(
     if standing.iter().all(|a| a.whole_class) {
         return Ok(Vec::new());
     }
-    let tokens: BTreeMap<u32, &str> = class.seats.iter().map(|s| (s.number, s.token.as_str())).collect();
+    let tokens: BTreeMap<u32, &str> = class
+        .seats
+        .iter()
+        .map(|s| (s.number, s.token.as_str()))
+        .collect();
     let mut sealed = Vec::new();
     for (seat, device, recipient) in accepted_devices(desk, class)? {
-        let Some(token) = tokens.get(&seat) else { continue };
+        let Some(token) = tokens.get(&seat) else {
+            continue;
+        };
         let personal = PersonalAssignments {
             format: PERSONAL_FORMAT,
             class_id: id.clone(),
@@ -209,7 +225,11 @@ fn file_stem(title: &str) -> String {
         .map(|c| if c.is_alphanumeric() { c } else { '-' })
         .collect();
     let stem = stem.trim_matches('-').to_lowercase();
-    if stem.is_empty() { "class".to_owned() } else { stem }
+    if stem.is_empty() {
+        "class".to_owned()
+    } else {
+        stem
+    }
 }
 
 /// The join slips of a class, seat by seat.

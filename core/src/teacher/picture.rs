@@ -32,12 +32,21 @@ pub(super) struct Reports {
 }
 
 impl Reports {
-    pub(super) fn read(desk: &DeskStore, class: &OpenClass, today: NaiveDate) -> Result<Self, TeacherError> {
+    pub(super) fn read(
+        desk: &DeskStore,
+        class: &OpenClass,
+        today: NaiveDate,
+    ) -> Result<Self, TeacherError> {
         let facts = &class.facts;
         let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
-        let concept_at: BTreeMap<&str, usize> = concepts.iter().enumerate().map(|(i, c)| (c.as_str(), i)).collect();
+        let concept_at: BTreeMap<&str, usize> = concepts
+            .iter()
+            .enumerate()
+            .map(|(i, c)| (c.as_str(), i))
+            .collect();
         let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
-        let seat_at: BTreeMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
+        let seat_at: BTreeMap<u32, usize> =
+            seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
         let counted = |date: NaiveDate| date <= today && facts.year.contains(date);
 
         // Across the devices of a seat the latest event of a (date, concept) counts.
@@ -60,15 +69,19 @@ impl Reports {
         let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
         let mut rated: BTreeMap<(usize, usize), Vec<(NaiveDate, Confidence)>> = BTreeMap::new();
         for report in &check_ins {
-            let (Some(&student), Some(&concept)) =
-                (seat_at.get(&report.seat), concept_at.get(report.concept.as_str()))
-            else {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
                 continue;
             };
             let of_pass = facts.rotation.pass_on(&facts.year, report.date);
             if let Some(confidence) = report.confidence {
                 evidence.rate(student, concept, of_pass, confidence)?;
-                rated.entry((student, concept)).or_default().push((report.date, confidence));
+                rated
+                    .entry((student, concept))
+                    .or_default()
+                    .push((report.date, confidence));
             }
             match report.outcome {
                 Some(Outcome::Right) => evidence.mark(student, concept, of_pass, true)?,
@@ -76,11 +89,13 @@ impl Reports {
                 Some(Outcome::NotDone) | None => {}
             }
         }
-        let mut counts: BTreeMap<(usize, usize, usize, Option<Confidence>), (u32, u32)> = BTreeMap::new();
+        let mut counts: BTreeMap<(usize, usize, usize, Option<Confidence>), (u32, u32)> =
+            BTreeMap::new();
         for report in &practice {
-            let (Some(&student), Some(&concept)) =
-                (seat_at.get(&report.seat), concept_at.get(report.concept.as_str()))
-            else {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
                 continue;
             };
             let before = rated
@@ -88,7 +103,9 @@ impl Reports {
                 .and_then(|r| r.iter().rev().find(|(on, _)| *on <= report.date))
                 .map(|(_, c)| *c);
             let of_pass = facts.rotation.pass_on(&facts.year, report.date);
-            let count = counts.entry((student, concept, of_pass, before)).or_default();
+            let count = counts
+                .entry((student, concept, of_pass, before))
+                .or_default();
             count.0 += report.alone;
             // With help is not yet having it.
             count.1 += report.with_help + report.wrong;

@@ -184,7 +184,7 @@ pub struct Board {
     /// The median over the reporting seats of the days since their newest report.
     #[ts(type = "number | null")]
     pub typical_report_days: Option<i64>,
-    /// One row a concept, weakest first.
+    /// One row a concept: weakest first, then those not taught yet, then those without a report.
     pub rows: Vec<BoardRow>,
 }
 
@@ -199,7 +199,7 @@ pub struct BoardRow {
     pub phase: Phase,
     /// Day of the rotation, from 1.
     pub day: usize,
-    /// Rank among the weak spots, 1 is weakest; nothing where nobody reported.
+    /// Rank among the weak spots, 1 is weakest; nothing before its first lesson and where nobody reported.
     pub rank: Option<usize>,
     /// Estimated share of the class that has it, 0 to 1.
     pub has_it: Option<f64>,
@@ -373,4 +373,37 @@ pub struct JoinSlip {
     pub name: Option<String>,
     /// The code to type.
     pub code: String,
+}
+
+/// Small groups as suggested.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct GroupsView {
+    /// The groups by slot.
+    pub groups: Vec<GroupView>,
+    /// Students who need something and found no place.
+    pub unplaced: Vec<GroupMember>,
+    /// How far from the best plan this one can be at most, 0 to 1.
+    pub proven_gap: f64,
+}
+
+/// A small group.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct GroupView {
+    /// When, from 0.
+    pub slot: usize,
+    /// On what.
+    pub concept: ConceptName,
+    /// Who.
+    pub members: Vec<GroupMember>,
+}
+
+/// A student of a group.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct GroupMember {
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// Chance of having the concept, 0 to 1.
+    pub has_it: Option<f64>,
 }

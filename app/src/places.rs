@@ -1,0 +1,98 @@
+//! Where things stand in the program's data folder.
+//!
+//! ```text
+//! settings.json        settings of this device
+//! own/desk.sqlite      the teacher's desk
+//! own/students/ID.sqlite
+//! sample/              the invented class: the same, and its shared folder
+//! sample/shared-folder/
+//! ```
+
+use crate::World;
+use std::path::{Path, PathBuf};
+
+/// The data folder.
+#[derive(Debug, Clone)]
+pub(crate) struct Places {
+    data: PathBuf,
+}
+
+impl Places {
+    pub(crate) fn new(data: &Path) -> Self {
+        Self {
+            data: data.to_owned(),
+        }
+    }
+
+    pub(crate) fn settings(&self) -> PathBuf {
+        self.data.join("settings.json")
+    }
+
+    pub(crate) fn world(&self, world: World) -> WorldPlaces {
+        WorldPlaces::new(&self.data.join(match world {
+            World::Own => "own",
+            World::Sample => "sample",
+        }))
+    }
+
+    /// Where the sample class is made before it takes its place.
+    pub(crate) fn sample_in_the_making(&self) -> PathBuf {
+        self.data.join("sample-in-the-making")
+    }
+
+    pub(crate) fn sample(&self) -> PathBuf {
+        self.data.join("sample")
+    }
+}
+
+/// The folder of one world.
+#[derive(Debug, Clone)]
+pub struct WorldPlaces {
+    folder: PathBuf,
+}
+
+impl WorldPlaces {
+    /// The world in this folder.
+    #[must_use]
+    pub fn new(folder: &Path) -> Self {
+        Self {
+            folder: folder.to_owned(),
+        }
+    }
+
+    /// The teacher's desk.
+    #[must_use]
+    pub fn desk(&self) -> PathBuf {
+        self.folder.join("desk.sqlite")
+    }
+
+    /// The folder of the students' stores.
+    #[must_use]
+    pub fn students(&self) -> PathBuf {
+        self.folder.join("students")
+    }
+
+    /// A student's store.
+    #[must_use]
+    pub fn student(&self, id: &str) -> PathBuf {
+        self.students().join(format!("{id}.sqlite"))
+    }
+
+    /// The sample class's stand-in for a shared folder.
+    #[must_use]
+    pub fn shared_folder(&self) -> PathBuf {
+        self.folder.join("shared-folder")
+    }
+
+    /// The sample class's class packs.
+    #[must_use]
+    pub fn class_packs(&self) -> PathBuf {
+        self.folder.join("class-packs")
+    }
+}
+
+/// Whether `id` can be a student's: what [`crate::App`] made, and nothing that
+/// could lead out of the folder.
+pub(crate) fn is_student_id(id: &str) -> bool {
+    !id.is_empty() && id.len() <= 40 && id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
+}

@@ -1,0 +1,141 @@
+//! Calls about the device: start, settings, the sample class, long jobs.
+
+use crate::app::{App, files, lock};
+use crate::demo::{self, DemoPlan};
+use crate::{CallError, DeviceSettings, JobId, JobResult, JobState, Nothing, Start, World};
+use std::fs;
+use surefoot_core::student;
+use surefoot_core::student::views::Profile;
+use surefoot_core::teacher;
+
+/// Students of the sample class that can be played.
+const SAMPLE_STUDENTS_SHOWN: usize = 3;
+
+impl App {
+    /// Where the program stands.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn start(&self, _: Nothing) -> Result<Start, CallError> {
+        let world = self.world();
+        let mut students = Vec::new();
+        for id in self.student_ids()? {
+            if world == World::Sample && students.len() == SAMPLE_STUDENTS_SHOWN {
+                break;
+            }
+            match self.profile(&id) {
+                Ok(profile) => students.push(profile),
+                // A store without a student was left by a join that did not finish.
+                Err(CallError::NotFound { .. }) => {}
+                Err(error) => return Err(error),
+            }
+        }
+        let today = self.this_day();
+        let classes = if self.here().desk().is_file() {
+            self.with_desk(|desk| Ok(teacher::classes(desk, today)?))?
+        } else {
+            Vec::new()
+        };
+        Ok(Start {
+            today,
+            version: env!("CARGO_PKG_VERSION").to_owned(),
+            world,
+            sample_ready: self.places.world(World::Sample).desk().is_file(),
+            students,
+            classes,
+            settings: lock(&self.state).settings.clone(),
+        })
+    }
+
+    pub(crate) fn profile(&self, id: &str) -> Result<Profile, CallError> {
+        self.with_student(id, |store| {
+            let joined = student::joined(store)?;
+            Ok(Profile {
+                id: id.to_owned(),
+                nickname: joined.student.nickname,
+                picture: joined.student.picture,
+                language: joined.student.language,
+                class_title: joined.facts.title,
+            })
+        })
+    }
+
+    /// Writes the settings of this device.
+    ///
+    /// # Errors
+    /// [`CallError::Files`].
+    pub fn save_device_settings(&self, settings: DeviceSettings) -> Result<Start, CallError> {
+        self.put_settings(settings)?;
+        self.start(Nothing {})
+    }
+
+    /// Makes the sample class anew, in a folder of its own.
+    ///
+    /// # Errors
+    /// None here; the job's result holds what goes wrong.
+    pub fn make_sample(&self, _: Nothing) -> Result<JobId, CallError> {
+        if self.world() == World::Sample {
+            return Err(CallError::Invalid {
+                field: "world".into(),
+                rule: "sample_open".into(),
+            });
+        }
+        self.close_stores();
+        let (making, place) = (self.places.sample_in_the_making(), self.places.sample());
+        let plan = DemoPlan::sample(crate::latest_weekday(self.device_today()));
+        Ok(self.jobs.start(move |progress| {
+            let clear = |folder: &std::path::Path| match fs::remove_dir_all(folder) {
+                Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(files(error)),
+                _ => Ok(()),
+            };
+            clear(&making)?;
+            let made = demo::make(&making, &plan, progress);
+            if let Err(error) = made {
+                clear(&making)?;
+                return Err(error);
+            }
+            clear(&place)?;
+            fs::rename(&making, &place).map_err(files)?;
+            Ok(JobResult::SampleReady)
+        }))
+    }
+
+    /// Opens the sample class.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`] before it has been made.
+    pub fn enter_sample(&self, _: Nothing) -> Result<Start, CallError> {
+        if !self.places.world(World::Sample).desk().is_file() {
+            return Err(CallError::NotFound {
+                what: "sample".into(),
+            });
+        }
+        lock(&self.state).world = World::Sample;
+        self.start(Nothing {})
+    }
+
+    /// Goes back to the person's own data.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn leave_sample(&self, _: Nothing) -> Result<Start, CallError> {
+        lock(&self.state).world = World::Own;
+        self.start(Nothing {})
+    }
+
+    /// How far a long job is.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`].
+    pub fn job(&self, id: JobId) -> Result<JobState, CallError> {
+        self.jobs.state(id, false)
+    }
+
+    /// Asks a long job to stop.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`].
+    pub fn cancel_job(&self, id: JobId) -> Result<JobState, CallError> {
+        self.jobs.state(id, true)
+    }
+}

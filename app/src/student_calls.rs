@@ -1,0 +1,330 @@
+//! Calls of the student's screens.
+
+use crate::app::{App, files};
+use crate::{
+    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, Focus, Join, NewStudentSettings,
+    Nothing, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped, StudentDay, StudentId, Sure,
+    World, chance, write_atomic,
+};
+use std::fs;
+use surefoot_core::store::{Durability, StudentStore};
+use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
+use surefoot_core::student::views::{
+    HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
+};
+use surefoot_core::student::{self, Joined, NewStudent};
+
+impl App {
+    fn as_student<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&StudentStore, &Joined) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_student(id, |store| {
+            let joined = student::joined(store)?;
+            work(store, &joined)
+        })
+    }
+
+    /// Lets the person pick a class pack.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a file that is none, [`CallError::Files`].
+    pub fn pick_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
+        let Some(source) = self.door.pick_file(FileKind::ClassPack)? else {
+            return Ok(None);
+        };
+        let pack = student::read_class_pack(source.open()?)?;
+        let content = pack.content();
+        let offer = PackOffer {
+            pack: 0,
+            class_title: content.title.clone(),
+            concepts: content.rotation.days.iter().map(Vec::len).sum(),
+            first_day: content.year.first_day,
+            last_day: content.year.last_day,
+        };
+        Ok(Some(PackOffer {
+            pack: self.keep_pack(pack),
+            ..offer
+        }))
+    }
+
+    /// Checks a seat code while it is typed.
+    ///
+    /// # Errors
+    /// [`CallError::SeatCode`], [`CallError::NotFound`].
+    pub fn check_seat_code(&self, typed: SeatCodeTyped) -> Result<Nothing, CallError> {
+        student::check_seat_code(&*self.kept_pack(typed.pack)?, &typed.seat_code)?;
+        Ok(Nothing {})
+    }
+
+    /// Joins a class.
+    ///
+    /// # Errors
+    /// [`CallError::SeatCode`], [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn join(&self, join: Join) -> Result<Profile, CallError> {
+        let pack = self.kept_pack(join.pack)?;
+        // Checked before a file is made, so that a typing slip leaves none behind.
+        student::check_seat_code(&pack, &join.seat_code)?;
+        let id = chance::hex::<8>()?;
+        let path = self.here().student(&id);
+        fs::create_dir_all(self.here().students()).map_err(files)?;
+        let joined = {
+            let store = StudentStore::open(&path, Durability::Full)?;
+            student::join(
+                &store,
+                &pack,
+                self.this_day(),
+                &NewStudent {
+                    device: chance::bytes()?,
+                    signing_seed: chance::bytes()?,
+                    sealing_seed: chance::bytes()?,
+                    seat_code: &join.seat_code,
+                    nickname: &join.nickname,
+                    picture: &join.picture,
+                    language: join.language,
+                },
+            )
+        };
+        if let Err(error) = joined {
+            // Nobody has joined with it yet, so there is nothing in it to lose.
+            let _ = fs::remove_file(&path);
+            return Err(error.into());
+        }
+        self.profile(&id)
+    }
+
+    /// A day of the review.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn today(&self, day: StudentDay) -> Result<Today, CallError> {
+        let today = self.this_day();
+        self.as_student(&day.student, |store, joined| {
+            Ok(student::today(store, joined, today, day.date)?)
+        })
+    }
+
+    /// A tap on Today, on disk when this returns.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], [`CallError::Invalid`], or the store's.
+    pub fn check_in(&self, tap: CheckInTap) -> Result<Today, CallError> {
+        let today = self.this_day();
+        self.as_student(&tap.student, |store, joined| {
+            student::check_in(
+                store,
+                joined,
+                today,
+                tap.date,
+                &tap.concept,
+                tap.confidence,
+                tap.outcome,
+            )?;
+            Ok(student::today(store, joined, today, Some(tap.date))?)
+        })
+    }
+
+    /// What to practise now.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn practice(&self, asked: PracticeAsked) -> Result<PracticeStep, CallError> {
+        let (today, seed) = (self.this_day(), chance::number()?);
+        self.as_student(&asked.student, |store, joined| {
+            let concept = asked.concept.as_deref();
+            Ok(student::practice(
+                store, joined, today, concept, asked.more, seed,
+            )?)
+        })
+    }
+
+    /// How sure the student says to be.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn sure(&self, said: Sure) -> Result<OpenExercise, CallError> {
+        let today = self.this_day();
+        self.as_student(&said.student, |store, joined| {
+            Ok(student::sure(
+                store,
+                joined,
+                today,
+                &said.exercise,
+                said.sure,
+            )?)
+        })
+    }
+
+    /// The next hint.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn hint(&self, id: ExerciseId) -> Result<OpenExercise, CallError> {
+        let today = self.this_day();
+        self.as_student(&id.student, |store, joined| {
+            Ok(student::hint(store, joined, today, &id.exercise)?)
+        })
+    }
+
+    /// Marks an answer.
+    ///
+    /// # Errors
+    /// [`CallError::UnreadableAnswer`], [`CallError::NotFound`], or the store's.
+    pub fn answer(&self, given: AnswerGiven) -> Result<Feedback, CallError> {
+        let today = self.this_day();
+        self.as_student(&given.student, |store, joined| {
+            Ok(student::answer(
+                store,
+                joined,
+                today,
+                &given.exercise,
+                &given.response,
+                given.seconds,
+            )?)
+        })
+    }
+
+    /// The worked steps instead of an answer.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn show_steps(&self, id: ExerciseId) -> Result<Feedback, CallError> {
+        let today = self.this_day();
+        self.as_student(&id.student, |store, joined| {
+            Ok(student::show_steps(store, joined, today, &id.exercise)?)
+        })
+    }
+
+    /// Tonight's practice, looked back on.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn practice_summary(&self, id: StudentId) -> Result<Summary, CallError> {
+        let today = self.this_day();
+        self.as_student(&id.student, |store, joined| {
+            Ok(student::practice_summary(store, joined, today)?)
+        })
+    }
+
+    /// The student's year.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn my_path(&self, id: StudentId) -> Result<MyPath, CallError> {
+        let today = self.this_day();
+        self.as_student(&id.student, |store, joined| {
+            Ok(student::my_path(store, joined, today)?)
+        })
+    }
+
+    /// Chooses the concepts to work on.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn set_focus(&self, focus: Focus) -> Result<MyPath, CallError> {
+        let today = self.this_day();
+        self.as_student(&focus.student, |store, joined| {
+            student::set_focus(store, joined, &focus.concepts)?;
+            Ok(student::my_path(store, joined, today)?)
+        })
+    }
+
+    /// What a hand-in would hold.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn hand_in_preview(&self, id: StudentId) -> Result<HandInPreview, CallError> {
+        self.as_student(&id.student, |store, joined| {
+            Ok(student::hand_in_preview(store, joined)?)
+        })
+    }
+
+    /// Makes a hand-in and puts it where the person says; in the sample class,
+    /// into its shared folder.
+    ///
+    /// # Errors
+    /// [`CallError::Files`], [`CallError::NotFound`], or the store's.
+    pub fn hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
+        let today = self.this_day();
+        let made = self.as_student(&id.student, |store, joined| {
+            Ok(student::make_hand_in(store, joined, today)?)
+        })?;
+        // The store is free while the person looks for a place.
+        let place = match self.world() {
+            World::Sample => {
+                let folder = self.here().shared_folder();
+                fs::create_dir_all(&folder).map_err(files)?;
+                write_atomic(&folder.join(&made.file_name), &made.bytes)?;
+                Some(String::new())
+            }
+            World::Own => self
+                .door
+                .save(&made.file_name, FileKind::HandIn, &made.bytes)?,
+        };
+        if place.is_some() {
+            self.with_student(&id.student, |store| {
+                Ok(student::note_hand_in(store, &made)?)
+            })?;
+        }
+        Ok(HandInMade {
+            file_name: made.file_name,
+            place,
+            bytes: made.bytes.len(),
+            check_ins: made.check_ins,
+            answers: made.answers,
+        })
+    }
+
+    /// Lets the person pick a newer class pack.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`], [`CallError::Files`], or the store's.
+    pub fn take_class_pack(&self, id: StudentId) -> Result<Option<PackTaken>, CallError> {
+        let today = self.this_day();
+        let source = match self.world() {
+            World::Own => self.door.pick_file(FileKind::ClassPack)?,
+            World::Sample => crate::demo::newest_class_pack(&self.here())?,
+        };
+        let Some(source) = source else {
+            return Ok(None);
+        };
+        let bytes = source.open()?;
+        let version = self.as_student(&id.student, |store, joined| {
+            Ok(student::take_class_pack(store, joined, today, bytes)?)
+        })?;
+        let open_assignments = self.as_student(&id.student, |_, joined| {
+            Ok(joined.assignments.iter().filter(|a| a.due >= today).count())
+        })?;
+        Ok(Some(PackTaken {
+            version,
+            open_assignments,
+        }))
+    }
+
+    /// The student's settings.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn student_settings(&self, id: StudentId) -> Result<StudentSettings, CallError> {
+        self.as_student(&id.student, |_, joined| Ok(student::settings(joined)))
+    }
+
+    /// Writes the student's settings.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn save_student_settings(
+        &self,
+        new: NewStudentSettings,
+    ) -> Result<StudentSettings, CallError> {
+        self.as_student(&new.student, |store, joined| {
+            Ok(student::save_settings(
+                store,
+                joined,
+                new.language,
+                new.minutes,
+            )?)
+        })
+    }
+}

@@ -1,0 +1,332 @@
+//! Calls of the teacher's screens.
+
+use crate::app::{App, files};
+use crate::{
+    AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
+    FileKind, FileSource, ImportAsked, ImportFrom, JobId, JobResult, NameSeat, NewClosures,
+    NewRotation, Nothing, Progress, RosterNames, RosterText, TaughtFrom, World, chance, files_in,
+    write_atomic,
+};
+use chrono::NaiveDate;
+use std::fs;
+use surefoot_core::store::{DeskStore, Durability};
+use surefoot_core::teacher::views::{
+    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, FileMade, ImportAccount,
+    JoinSlip,
+};
+use surefoot_core::teacher::{self, Chance, Import, OpenClass};
+
+/// Imports every file, one after the other. A stop takes effect between two
+/// files; what was taken in stays.
+///
+/// # Errors
+/// The store's.
+pub fn import_files(
+    desk: &DeskStore,
+    sources: Vec<FileSource>,
+    today: NaiveDate,
+    progress: &Progress,
+) -> Result<ImportAccount, CallError> {
+    progress.expect(sources.len());
+    let import = Import::begin(desk, today)?;
+    let mut stopped = false;
+    for source in sources {
+        if progress.stopped() {
+            stopped = true;
+            break;
+        }
+        let name = source.name().to_owned();
+        import.take(&name, source.open())?;
+        progress.step();
+    }
+    Ok(import.end(stopped)?)
+}
+
+impl App {
+    fn with_class<T>(
+        &self,
+        class: &str,
+        work: impl FnOnce(&DeskStore, &OpenClass) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_desk(|desk| work(desk, &teacher::open_class(desk, class)?))
+    }
+
+    fn setup_after(
+        &self,
+        class: &str,
+        work: impl FnOnce(&DeskStore) -> Result<(), CallError>,
+    ) -> Result<ClassSetup, CallError> {
+        let (language, today) = (self.language(), self.this_day());
+        self.with_desk(|desk| {
+            work(desk)?;
+            Ok(teacher::class_setup(desk, class, language, today)?)
+        })
+    }
+
+    /// The names in a pasted roster.
+    ///
+    /// # Errors
+    /// None.
+    pub fn read_roster(&self, roster: RosterText) -> Result<RosterNames, CallError> {
+        let (names, left_out) = teacher::read_roster(&roster.text);
+        Ok(RosterNames { names, left_out })
+    }
+
+    /// Makes a class.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::Calendar`], [`CallError::Rotation`], or the store's.
+    pub fn create_class(&self, new: CreateClass) -> Result<ClassSummary, CallError> {
+        let today = self.this_day();
+        let chance = Chance {
+            class_id: chance::bytes()?,
+            sealing: chance::bytes()?,
+            signing: chance::bytes()?,
+            seats: chance::bytes()?,
+        };
+        self.with_desk(|desk| Ok(teacher::create_class(desk, &new.class, &chance, today)?))
+    }
+
+    /// A class's set-up.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn class_setup(&self, id: ClassId) -> Result<ClassSetup, CallError> {
+        self.setup_after(&id.class, |_| Ok(()))
+    }
+
+    /// Names a seat.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], [`CallError::Invalid`], or the store's.
+    pub fn name_seat(&self, new: NameSeat) -> Result<ClassSetup, CallError> {
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::name_seat(
+                desk,
+                &new.class,
+                new.seat,
+                new.name.as_deref(),
+            )?)
+        })
+    }
+
+    /// Adds seats.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn add_seats(&self, new: AddSeats) -> Result<ClassSetup, CallError> {
+        let seed = chance::bytes()?;
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::add_seats(desk, &new.class, &new.names, &seed)?)
+        })
+    }
+
+    /// Sets the date of a concept's first lesson.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn set_taught_from(&self, new: TaughtFrom) -> Result<ClassSetup, CallError> {
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::set_taught_from(
+                desk,
+                &new.class,
+                &new.concept,
+                new.date,
+            )?)
+        })
+    }
+
+    /// Replaces the rotation.
+    ///
+    /// # Errors
+    /// [`CallError::Rotation`], [`CallError::NotFound`], or the store's.
+    pub fn set_rotation(&self, new: NewRotation) -> Result<ClassSetup, CallError> {
+        let class = new.class;
+        self.setup_after(&class, |desk| {
+            Ok(teacher::set_rotation(desk, &class, new.days)?)
+        })
+    }
+
+    /// Replaces the closures.
+    ///
+    /// # Errors
+    /// [`CallError::Calendar`], [`CallError::NotFound`], or the store's.
+    pub fn set_closures(&self, new: NewClosures) -> Result<ClassSetup, CallError> {
+        let class = new.class;
+        self.setup_after(&class, |desk| {
+            Ok(teacher::set_closures(
+                desk,
+                &class,
+                new.closures.into_iter().collect(),
+            )?)
+        })
+    }
+
+    /// The join slips.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn join_slips(&self, id: ClassId) -> Result<Vec<JoinSlip>, CallError> {
+        self.with_class(&id.class, |_, class| Ok(teacher::join_slips(class)?))
+    }
+
+    /// Makes the class pack and puts it where the person says; in the sample
+    /// class, beside its older ones.
+    ///
+    /// # Errors
+    /// [`CallError::Files`], [`CallError::NotFound`], or the store's.
+    pub fn save_class_pack(&self, id: ClassId) -> Result<FileMade, CallError> {
+        let today = self.this_day();
+        let made = self.with_class(&id.class, |desk, class| {
+            Ok(teacher::make_class_pack(desk, class, today)?)
+        })?;
+        let place = match self.world() {
+            World::Sample => {
+                let folder = self.here().class_packs();
+                fs::create_dir_all(&folder).map_err(files)?;
+                write_atomic(&folder.join(&made.file_name), &made.bytes)?;
+                Some(String::new())
+            }
+            World::Own => self
+                .door
+                .save(&made.file_name, FileKind::ClassPack, &made.bytes)?,
+        };
+        Ok(FileMade {
+            file_name: made.file_name,
+            place,
+            bytes: made.bytes.len(),
+        })
+    }
+
+    /// Starts an import; nothing when the person changed their mind.
+    ///
+    /// # Errors
+    /// [`CallError::Files`], or the store's.
+    pub fn import_hand_ins(&self, asked: ImportAsked) -> Result<Option<JobId>, CallError> {
+        let sources = match asked.from {
+            ImportFrom::Folder => self.door.pick_folder(FileKind::HandIn)?,
+            ImportFrom::Files => self.door.pick_files(FileKind::HandIn)?,
+            ImportFrom::SampleFolder => match self.world() {
+                World::Sample => Some(files_in(&self.here().shared_folder(), FileKind::HandIn)?),
+                World::Own => {
+                    return Err(CallError::NotFound {
+                        what: "sample".into(),
+                    });
+                }
+            },
+        };
+        let Some(sources) = sources else {
+            return Ok(None);
+        };
+        let (path, today) = (self.here().desk(), self.this_day());
+        Ok(Some(self.jobs.start(move |progress| {
+            // A connection of its own, so that the screens are not kept waiting.
+            let desk = DeskStore::open(&path, Durability::Full)?;
+            let account = import_files(&desk, sources, today, progress)?;
+            Ok(JobResult::Import { account })
+        })))
+    }
+
+    /// The journal of imports.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn imports(&self, _: Nothing) -> Result<Vec<ImportAccount>, CallError> {
+        self.with_desk(|desk| Ok(teacher::imports(desk)?))
+    }
+
+    /// Undoes the last import.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn undo_import(&self, _: Nothing) -> Result<Vec<ImportAccount>, CallError> {
+        self.with_desk(|desk| {
+            teacher::undo_import(desk)?;
+            Ok(teacher::imports(desk)?)
+        })
+    }
+
+    /// Decides about a device that claims a seat.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn decide_device(&self, decision: DeviceDecision) -> Result<ClassSetup, CallError> {
+        self.setup_after(&decision.class, |desk| {
+            let class = teacher::open_class(desk, &decision.class)?;
+            Ok(teacher::decide_device(
+                desk,
+                &class,
+                decision.seat,
+                &decision.device,
+                decision.accept,
+            )?)
+        })
+    }
+
+    /// The board.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn board(&self, id: ClassId) -> Result<Board, CallError> {
+        let (language, today) = (self.language(), self.this_day());
+        self.with_class(&id.class, |desk, class| {
+            Ok(teacher::board(desk, class, language, today)?)
+        })
+    }
+
+    /// The students behind a concept.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn concept_reports(&self, asked: ClassConcept) -> Result<ConceptReports, CallError> {
+        let (language, today) = (self.language(), self.this_day());
+        self.with_class(&asked.class, |desk, class| {
+            Ok(teacher::concept_reports(
+                desk,
+                class,
+                &asked.concept,
+                language,
+                today,
+            )?)
+        })
+    }
+
+    /// Assigns practice.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn assign(&self, new: Assign) -> Result<Vec<AssignmentReport>, CallError> {
+        let (language, today) = (self.language(), self.this_day());
+        let id = chance::hex::<8>()?;
+        self.with_class(&new.class, |desk, class| {
+            teacher::assign(desk, class, &new.assignment, &id, today)?;
+            Ok(teacher::assignments(desk, class, language)?)
+        })
+    }
+
+    /// The assignments that stand.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn assignments(&self, id: ClassId) -> Result<Vec<AssignmentReport>, CallError> {
+        let language = self.language();
+        self.with_class(&id.class, |desk, class| {
+            Ok(teacher::assignments(desk, class, language)?)
+        })
+    }
+
+    /// Takes an assignment back.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn withdraw_assignment(
+        &self,
+        id: AssignmentId,
+    ) -> Result<Vec<AssignmentReport>, CallError> {
+        let language = self.language();
+        self.with_class(&id.class, |desk, class| {
+            teacher::withdraw_assignment(desk, class, &id.assignment)?;
+            Ok(teacher::assignments(desk, class, language)?)
+        })
+    }
+}

@@ -1,0 +1,81 @@
+//! Tables for the terminal.
+
+use surefoot_core::teacher::views::{Board, GroupsView, Trend};
+
+/// A share in whole percent.
+pub fn percent(share: Option<f64>) -> String {
+    share.map_or_else(|| "-".to_owned(), |share| format!("{:.0} %", 100.0 * share))
+}
+
+fn trend(trend: Trend) -> &'static str {
+    match trend {
+        Trend::Rising => "rising",
+        Trend::Falling => "falling",
+        Trend::MaybeRising => "perhaps rising",
+        Trend::MaybeFalling => "perhaps falling",
+        Trend::NoClearChange => "no clear change",
+        Trend::TooSoon => "too soon to say",
+    }
+}
+
+/// The first rows of a board.
+pub fn print_board(board: &Board, most: usize) {
+    println!(
+        "{}: {} of {} seats have reported, typically {} days ago. Weakest first:",
+        board.class_title,
+        board.seats_reporting,
+        board.seats,
+        board
+            .typical_report_days
+            .map_or_else(|| "-".to_owned(), |days| days.to_string())
+    );
+    println!(
+        "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>6}  {:<22} trend",
+        "rank", "concept", "has it", "likely range", "reporters", "age", "Not yet/Help/Own/Teach"
+    );
+    for row in board.rows.iter().take(most) {
+        let range = match (row.low, row.high) {
+            (Some(low), Some(high)) => format!("{:.0} to {:.0} %", 100.0 * low, 100.0 * high),
+            _ => "-".to_owned(),
+        };
+        let latest = row.latest.map(|n| n.to_string()).join("/");
+        println!(
+            "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>5}d  {:<22} {}",
+            row.rank
+                .map_or_else(|| "-".to_owned(), |rank| rank.to_string()),
+            row.concept.title,
+            percent(row.has_it),
+            range,
+            row.reporters,
+            row.newest_days
+                .map_or_else(|| "-".to_owned(), |days| days.to_string()),
+            latest,
+            if row.ask_first {
+                "few have reported: ask first"
+            } else {
+                trend(row.trend)
+            }
+        );
+    }
+}
+
+/// Small groups.
+pub fn print_groups(groups: &GroupsView) {
+    println!("Small groups that would help most:");
+    for group in &groups.groups {
+        let members: Vec<String> = group
+            .members
+            .iter()
+            .map(|m| m.name.clone().unwrap_or_else(|| format!("seat {}", m.seat)))
+            .collect();
+        println!(
+            "  time {}, {}: {}",
+            group.slot + 1,
+            group.concept.title,
+            members.join(", ")
+        );
+    }
+    if groups.groups.is_empty() {
+        println!("  none: too little is known, or nobody needs one");
+    }
+}

@@ -1,0 +1,291 @@
+//! How far one student's ratings can be believed.
+//!
+//! Each rating is read as a claim about the share right; the bias is claimed
+//! minus found. Nothing is said until there is enough to say it with.
+//! Formulas, thresholds and sources: `docs/insight.md`, "Calibration".
+
+use super::stats::{Association, BrierParts, LevelCount, brier_parts, count, goodman_kruskal};
+
+/// Answers of a student on one concept, by the rating that went before.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct ConceptAnswers {
+    /// Right answers at each rating.
+    pub right: [usize; 4],
+    /// Wrong answers at each rating.
+    pub wrong: [usize; 4],
+}
+
+/// What must be there before a figure is shown, and how it is judged.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Settings {
+    /// The share right each rating claims: our convention, shown to the teacher.
+    pub claims: [f64; 4],
+    /// Bias beyond which, for sure, a student is over- or underconfident.
+    pub margin: f64,
+    /// The whole interval within this is "near".
+    pub near: f64,
+    /// Normal point of the interval.
+    pub z: f64,
+    /// Fewest answers for the bias.
+    pub bias_answers: usize,
+    /// Fewest right answers for gamma.
+    pub gamma_right: usize,
+    /// Fewest wrong answers for gamma.
+    pub gamma_wrong: usize,
+    /// Largest standard error of gamma.
+    pub gamma_error: f64,
+    /// Fewest answers for the Brier parts.
+    pub brier_answers: usize,
+    /// Fewest answers at each of two ratings for the Brier parts.
+    pub brier_at_level: usize,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            claims: [0.10, 0.40, 0.80, 0.95],
+            margin: 0.10,
+            near: 0.25,
+            z: 1.96,
+            bias_answers: 20,
+            gamma_right: 10,
+            gamma_wrong: 10,
+            gamma_error: 0.25,
+            brier_answers: 60,
+            brier_at_level: 5,
+        }
+    }
+}
+
+/// What may be said of a student's ratings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Verdict {
+    /// Claims clearly more than is found.
+    Over,
+    /// Claims clearly less than is found.
+    Under,
+    /// Claims close to what is found.
+    Near,
+    /// The interval is too wide to tell.
+    Unclear,
+    /// Fewer answers than needed.
+    TooLittle,
+}
+
+/// Claimed minus found share right.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Bias {
+    /// The difference; above 0 is overconfident.
+    pub bias: f64,
+    /// Its standard error, concepts taken as clusters where that is larger.
+    pub standard_error: f64,
+    /// Low end of the 95 % interval.
+    pub low: f64,
+    /// High end of the 95 % interval.
+    pub high: f64,
+}
+
+/// A student's calibration; a figure that may not be shown is `None`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Calibration {
+    /// Answers with a rating before them.
+    pub answers: usize,
+    /// The word on the bias.
+    pub verdict: Verdict,
+    /// The bias, from 20 answers on.
+    pub bias: Option<Bias>,
+    /// Whether surer answers were more often right.
+    pub gamma: Option<Association>,
+    /// The Brier score and its parts.
+    pub brier: Option<BrierParts>,
+}
+
+/// Measures one student over all concepts.
+#[must_use]
+pub fn calibration(concepts: &[ConceptAnswers], settings: &Settings) -> Calibration {
+    let mut right = [0usize; 4];
+    let mut wrong = [0usize; 4];
+    for concept in concepts {
+        for r in 0..4 {
+            right[r] += concept.right[r];
+            wrong[r] += concept.wrong[r];
+        }
+    }
+    let n_right: usize = right.iter().sum();
+    let n_wrong: usize = wrong.iter().sum();
+    let answers = n_right + n_wrong;
+
+    let bias = (answers > 0 && answers >= settings.bias_answers)
+        .then(|| bias(concepts, &right, &wrong, settings));
+    let gamma = (n_right >= settings.gamma_right && n_wrong >= settings.gamma_wrong)
+        .then(|| goodman_kruskal(&[wrong.to_vec(), right.to_vec()]))
+        .flatten()
+        .filter(|g| g.standard_error <= settings.gamma_error);
+    let filled = (0..4)
+        .filter(|r| right[*r] + wrong[*r] >= settings.brier_at_level)
+        .count();
+    let levels: Vec<LevelCount> = (0..4)
+        .map(|r| LevelCount {
+            forecast: settings.claims[r],
+            n: right[r] + wrong[r],
+            right: right[r],
+        })
+        .collect();
+    let brier = (answers >= settings.brier_answers && filled >= 2)
+        .then(|| brier_parts(&levels))
+        .flatten();
+    Calibration {
+        answers,
+        verdict: bias.map_or(Verdict::TooLittle, |b| verdict(&b, settings)),
+        bias,
+        gamma,
+        brier,
+    }
+}
+
+fn verdict(bias: &Bias, settings: &Settings) -> Verdict {
+    if bias.low > settings.margin {
+        Verdict::Over
+    } else if bias.high < -settings.margin {
+        Verdict::Under
+    } else if bias.low >= -settings.near && bias.high <= settings.near {
+        Verdict::Near
+    } else {
+        Verdict::Unclear
+    }
+}
+
+fn bias(
+    concepts: &[ConceptAnswers],
+    right: &[usize; 4],
+    wrong: &[usize; 4],
+    settings: &Settings,
+) -> Bias {
+    let (mut n, mut claimed, mut found, mut binomial) = (0.0, 0.0, 0.0, 0.0);
+    for r in 0..4 {
+        let here = count(right[r] + wrong[r]);
+        n += here;
+        claimed += here * settings.claims[r];
+        found += count(right[r]);
+        let share = (count(right[r]) + 1.0) / (here + 2.0);
+        binomial += here * share * (1.0 - share);
+    }
+    let bias = (claimed - found) / n;
+
+    // Answers on one concept stand or fall together (common practice:
+    // the cluster-robust variance of a mean).
+    let (mut clusters, mut squares) = (0.0, 0.0);
+    for concept in concepts {
+        let (mut n_c, mut surplus) = (0.0, 0.0);
+        for r in 0..4 {
+            let here = count(concept.right[r] + concept.wrong[r]);
+            n_c += here;
+            surplus += here * settings.claims[r] - count(concept.right[r]);
+        }
+        if n_c > 0.0 {
+            clusters += 1.0;
+            squares += (surplus - n_c * bias).powi(2);
+        }
+    }
+    let clustered = if clusters > 1.0 {
+        clusters / (clusters - 1.0) * squares / (n * n)
+    } else {
+        0.0
+    };
+    let standard_error = (binomial / (n * n)).max(clustered).sqrt();
+    Bias {
+        bias,
+        standard_error,
+        low: bias - settings.z * standard_error,
+        high: bias + settings.z * standard_error,
+    }
+}
+
+/// Each student's bias pulled towards the class, for sorting only:
+/// (τ²·b + se²·b̄)/(τ² + se²), τ² = max(0, var b − mean se²).
+#[must_use]
+pub fn biases_for_sorting(biases: &[Bias]) -> Vec<f64> {
+    if biases.len() < 2 {
+        return biases.iter().map(|b| b.bias).collect();
+    }
+    let n = count(biases.len());
+    let mean = biases.iter().map(|b| b.bias).sum::<f64>() / n;
+    let spread = biases.iter().map(|b| (b.bias - mean).powi(2)).sum::<f64>() / (n - 1.0);
+    let noise = biases.iter().map(|b| b.standard_error.powi(2)).sum::<f64>() / n;
+    let between = (spread - noise).max(0.0);
+    biases
+        .iter()
+        .map(|b| {
+            let own = b.standard_error.powi(2);
+            if between + own > 0.0 {
+                (between * b.bias + own * mean) / (between + own)
+            } else {
+                mean
+            }
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn one(right: [usize; 4], wrong: [usize; 4]) -> Calibration {
+        calibration(&[ConceptAnswers { right, wrong }], &Settings::default())
+    }
+
+    #[test]
+    fn nothing_is_said_of_nothing() {
+        let found = calibration(&[], &Settings::default());
+        assert_eq!(found.answers, 0);
+        assert_eq!(found.verdict, Verdict::TooLittle);
+        assert!(found.bias.is_none() && found.gamma.is_none() && found.brier.is_none());
+        assert_eq!(one([0, 0, 0, 19], [0; 4]).verdict, Verdict::TooLittle);
+    }
+
+    /// 40 of 40 right at "could teach it": bias .95 − 1 = −.05.
+    #[test]
+    fn all_right_is_near() {
+        let found = one([0, 0, 0, 40], [0; 4]);
+        assert_eq!(found.verdict, Verdict::Near);
+        assert!((found.bias.unwrap().bias + 0.05).abs() < 1e-12);
+        assert_eq!(one([0; 4], [0, 0, 0, 40]).verdict, Verdict::Over);
+        assert_eq!(one([40, 0, 0, 0], [0; 4]).verdict, Verdict::Under);
+    }
+
+    #[test]
+    fn sorting_pulls_the_uncertain_ones_further() {
+        let at = |bias: f64, standard_error: f64| Bias {
+            bias,
+            standard_error,
+            low: 0.0,
+            high: 0.0,
+        };
+        let sorted = biases_for_sorting(&[at(0.4, 0.05), at(0.4, 0.2), at(-0.4, 0.05)]);
+        assert!(sorted[0] > sorted[1] && sorted[1] > sorted[2]);
+        assert_eq!(biases_for_sorting(&[at(0.3, 0.1)]), vec![0.3]);
+    }
+
+    proptest! {
+        #[test]
+        fn the_interval_holds_the_bias_and_concept_order_is_no_matter(
+            cells in prop::collection::vec((prop::array::uniform4(0usize..6), prop::array::uniform4(0usize..6)), 0..12),
+        ) {
+            let mut concepts: Vec<ConceptAnswers> =
+                cells.into_iter().map(|(right, wrong)| ConceptAnswers { right, wrong }).collect();
+            let found = calibration(&concepts, &Settings::default());
+            concepts.reverse();
+            let other = calibration(&concepts, &Settings::default());
+            prop_assert_eq!(found.verdict, other.verdict);
+            prop_assert_eq!(found.bias.is_some(), found.answers >= 20);
+            if let (Some(a), Some(b)) = (found.bias, other.bias) {
+                prop_assert!(a.low <= a.bias && a.bias <= a.high);
+                prop_assert!((a.bias - b.bias).abs() < 1e-12 && (a.low - b.low).abs() < 1e-9);
+            }
+            if let Some(gamma) = found.gamma {
+                prop_assert!(gamma.gamma.abs() <= 1.0 && gamma.standard_error <= 0.25);
+            }
+        }
+    }
+}

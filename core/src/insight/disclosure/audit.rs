@@ -1,0 +1,50 @@
+//! What a reader can work out about the withheld cells.
+
+use super::flow::{CellGraph, NO_LIMIT};
+
+/// What the published cells and totals say about one withheld cell.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CellBounds {
+    /// Row, from 0.
+    pub row: usize,
+    /// Column, from 0.
+    pub column: usize,
+    /// Least count possible.
+    pub least: u64,
+    /// Most count possible.
+    pub most: u64,
+}
+
+impl CellBounds {
+    /// most − least.
+    #[must_use]
+    pub fn width(&self) -> u64 {
+        self.most - self.least
+    }
+}
+
+/// The exact least and most of every withheld cell, row by row, given every
+/// other cell, all row and column totals, and that no count is below 0.
+///
+/// The possible tables form a transport polytope, so both ends are whole and
+/// equal to maximum flows between the cell's row and column (Gusfield 1988,
+/// from memory).
+#[must_use]
+pub fn audit(table: &[Vec<u32>], withheld: &[Vec<bool>]) -> Vec<CellBounds> {
+    let graph = CellGraph::new(table, withheld);
+    let mut bounds = Vec::new();
+    for (row, counts) in table.iter().enumerate() {
+        for (column, count) in counts.iter().enumerate() {
+            if withheld[row][column] {
+                let (fall, rise) = graph.room(row, column, *count, NO_LIMIT);
+                bounds.push(CellBounds {
+                    row,
+                    column,
+                    least: u64::from(*count) - fall,
+                    most: u64::from(*count) + rise,
+                });
+            }
+        }
+    }
+    bounds
+}

@@ -1,0 +1,119 @@
+//! Tutoring groups: who sits together on which concept in which slot.
+//!
+//! A search always finds a valid plan; a mixed-integer model then improves
+//! it or proves how far from the best it can be. Model, limits and sources:
+//! `docs/insight.md`, "Groups".
+
+mod exact;
+mod model;
+mod order;
+mod search;
+mod split;
+mod state;
+mod weights;
+
+pub use exact::ExactLimits;
+use exact::Proven;
+pub use model::{GroupProblem, GroupProblemError, PlannedGroup, Violation};
+pub use search::SearchLimits;
+pub use weights::{WeightRule, weights};
+
+/// How much work to spend.
+#[derive(Debug, Clone, Default)]
+pub struct Limits {
+    /// Rounds and seed of the search.
+    pub search: SearchLimits,
+    /// Limits of the exact part; `None` leaves it out.
+    pub exact: Option<ExactLimits>,
+}
+
+/// A plan and how good it is known to be.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GroupPlan {
+    /// The groups, by slot, then concept, then members.
+    pub groups: Vec<PlannedGroup>,
+    /// Sum of weights plus coverage.
+    pub value: u64,
+    /// The best plan is worth at most `value / (1 − proven_gap)`; 0 means
+    /// proved best. From 0 to 1.
+    pub proven_gap: f64,
+}
+
+/// Plans groups: [`search_groups`], then [`prove_groups`] when asked for.
+///
+/// # Errors
+/// [`GroupProblemError`] when a number points outside the class or the sizes
+/// contradict one another.
+pub fn plan_groups(
+    problem: &GroupProblem,
+    limits: &Limits,
+) -> Result<GroupPlan, GroupProblemError> {
+    let found = search_groups(problem, &limits.search)?;
+    match &limits.exact {
+        Some(exact) => prove_groups(problem, found, exact),
+        None => Ok(found),
+    }
+}
+
+/// The search alone: quick, always valid, with a rough gap.
+///
+/// # Errors
+/// As [`plan_groups`].
+pub fn search_groups(
+    problem: &GroupProblem,
+    limits: &SearchLimits,
+) -> Result<GroupPlan, GroupProblemError> {
+    problem.check()?;
+    let units = model::Units::of(problem);
+    let found = search::search(problem, &units, limits);
+    Ok(finish(problem, exact::bound_only(problem, &units, found)))
+}
+
+/// Improves a valid plan or proves how good it is. A plan that breaks a rule
+/// is replaced by an empty one before the start.
+///
+/// # Errors
+/// As [`plan_groups`].
+pub fn prove_groups(
+    problem: &GroupProblem,
+    plan: GroupPlan,
+    limits: &ExactLimits,
+) -> Result<GroupPlan, GroupProblemError> {
+    problem.check()?;
+    let units = model::Units::of(problem);
+    let start = if problem.violations(&plan.groups).is_empty() {
+        plan.groups
+    } else {
+        Vec::new()
+    };
+    Ok(finish(
+        problem,
+        exact::improve(problem, &units, start, limits),
+    ))
+}
+
+fn finish(problem: &GroupProblem, proven: Proven) -> GroupPlan {
+    let mut groups = order::prerequisites_first(problem, proven.groups);
+    groups.sort();
+    let value = problem.value(&groups);
+    GroupPlan {
+        proven_gap: gap(value, proven.bound),
+        groups,
+        value,
+    }
+}
+
+/// The share of `bound` that `value` may miss.
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "plan values stay far below 2^52"
+)]
+fn gap(value: u64, bound: u64) -> f64 {
+    if bound <= value {
+        return 0.0;
+    }
+    (bound - value) as f64 / bound as f64
+}
+
+#[cfg(test)]
+mod tests;

@@ -1,0 +1,391 @@
+//! The problem of grouping, what makes a plan valid, and what it is worth.
+
+use std::collections::BTreeMap;
+use thiserror::Error;
+
+/// Who needs what, and the rules of the room.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct GroupProblem {
+    /// Worth of placing a student (outer) on a concept; 0 forbids it.
+    pub weights: Vec<Vec<u32>>,
+    /// Number of concepts.
+    pub concepts: usize,
+    /// Number of slots one after the other.
+    pub slots: usize,
+    /// Most groups at the same time.
+    pub groups_per_slot: usize,
+    /// Fewest students in a group.
+    pub size_min: usize,
+    /// Most students in a group.
+    pub size_max: usize,
+    /// Most groups on one concept in one slot.
+    pub copies: usize,
+    /// (concept, concept that builds on it).
+    pub prerequisites: Vec<(usize, usize)>,
+    /// Students who may not sit in one group.
+    pub apart: Vec<(usize, usize)>,
+    /// Students who, when both are there, sit together or not at all.
+    pub join: Vec<(usize, usize)>,
+    /// (student, slot) not there.
+    pub absent: Vec<(usize, usize)>,
+    /// Extra worth of each student placed at least once.
+    pub coverage: u32,
+}
+
+/// A group of the plan. Members ascend.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
+pub struct PlannedGroup {
+    /// Slot, from 0.
+    pub slot: usize,
+    /// Concept, from 0.
+    pub concept: usize,
+    /// Students, ascending.
+    pub members: Vec<usize>,
+}
+
+/// Why a problem cannot be planned.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum GroupProblemError {
+    /// A number points outside the class.
+    #[error("{what} {found} does not exist: there are {count}, numbered from 0")]
+    OutOfRange {
+        /// "student", "concept" or "slot".
+        what: &'static str,
+        /// The number as given.
+        found: usize,
+        /// How many there are.
+        count: usize,
+    },
+    /// A student's weights are not one a concept.
+    #[error("student {student} has {found} weights for {concepts} concepts")]
+    WeightCount {
+        /// Student, from 0.
+        student: usize,
+        /// Weights given.
+        found: usize,
+        /// Concepts.
+        concepts: usize,
+    },
+    /// The smallest size is 0 or above the largest.
+    #[error("groups of {size_min} to {size_max} students cannot be")]
+    Sizes {
+        /// Fewest.
+        size_min: usize,
+        /// Most.
+        size_max: usize,
+    },
+    /// More students × concepts × slots than can be planned in reasonable time.
+    #[error("{cells} possible placements are too many to plan")]
+    TooLarge {
+        /// Students × concepts × slots.
+        cells: usize,
+    },
+}
+
+/// The most students × concepts × slots planned.
+const MOST_CELLS: usize = 1_000_000;
+
+/// What is wrong with a plan, for a plan edited by hand.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Violation {
+    /// A slot, concept or student that does not exist.
+    Unknown(PlannedGroup),
+    /// A group with too few or too many members.
+    Size(PlannedGroup),
+    /// A student who does not need the concept.
+    NotNeeded {
+        /// Student.
+        student: usize,
+        /// Concept.
+        concept: usize,
+    },
+    /// A student who is not there in that slot.
+    Absent {
+        /// Student.
+        student: usize,
+        /// Slot.
+        slot: usize,
+    },
+    /// A student in two groups at the same time.
+    TwiceInSlot {
+        /// Student.
+        student: usize,
+        /// Slot.
+        slot: usize,
+    },
+    /// A student twice on the same concept.
+    TwiceOnConcept {
+        /// Student.
+        student: usize,
+        /// Concept.
+        concept: usize,
+    },
+    /// Two students in one group who may not be.
+    Together(usize, usize),
+    /// Two joined students, both there, not in the same group.
+    Split {
+        /// The pair as given.
+        pair: (usize, usize),
+        /// Slot.
+        slot: usize,
+    },
+    /// Too many groups in a slot.
+    TooManyGroups {
+        /// Slot.
+        slot: usize,
+    },
+    /// Too many groups on one concept in a slot.
+    TooManyCopies {
+        /// Slot.
+        slot: usize,
+        /// Concept.
+        concept: usize,
+    },
+}
+
+impl GroupProblem {
+    /// Number of students.
+    #[must_use]
+    pub fn students(&self) -> usize {
+        self.weights.len()
+    }
+
+    /// Whether the student is there in the slot.
+    #[must_use]
+    pub fn present(&self, student: usize, slot: usize) -> bool {
+        !self.absent.contains(&(student, slot))
+    }
+
+    /// Checks that every number points inside and sizes make sense.
+    ///
+    /// # Errors
+    /// [`GroupProblemError`].
+    pub fn check(&self) -> Result<(), GroupProblemError> {
+        let inside = |what, found, count| {
+            if found < count {
+                Ok(())
+            } else {
+                Err(GroupProblemError::OutOfRange { what, found, count })
+            }
+        };
+        if self.size_min == 0 || self.size_min > self.size_max {
+            return Err(GroupProblemError::Sizes {
+                size_min: self.size_min,
+                size_max: self.size_max,
+            });
+        }
+        let cells = self
+            .students()
+            .saturating_mul(self.concepts)
+            .saturating_mul(self.slots);
+        if cells > MOST_CELLS {
+            return Err(GroupProblemError::TooLarge { cells });
+        }
+        for (student, own) in self.weights.iter().enumerate() {
+            if own.len() != self.concepts {
+                return Err(GroupProblemError::WeightCount {
+                    student,
+                    found: own.len(),
+                    concepts: self.concepts,
+                });
+            }
+        }
+        for &(a, b) in self.apart.iter().chain(&self.join) {
+            inside("student", a, self.students())?;
+            inside("student", b, self.students())?;
+        }
+        for &(before, after) in &self.prerequisites {
+            inside("concept", before, self.concepts)?;
+            inside("concept", after, self.concepts)?;
+        }
+        for &(student, slot) in &self.absent {
+            inside("student", student, self.students())?;
+            inside("slot", slot, self.slots)?;
+        }
+        Ok(())
+    }
+
+    /// What a plan is worth; places outside the class count nothing.
+    #[must_use]
+    pub fn value(&self, groups: &[PlannedGroup]) -> u64 {
+        let mut placed = vec![false; self.students()];
+        let mut value = 0;
+        for group in groups {
+            for student in &group.members {
+                if let Some(weight) = self
+                    .weights
+                    .get(*student)
+                    .and_then(|own| own.get(group.concept))
+                {
+                    value += u64::from(*weight);
+                    placed[*student] = true;
+                }
+            }
+        }
+        let covered = placed.into_iter().filter(|p| *p).count();
+        value + u64::from(self.coverage) * covered as u64
+    }
+
+    /// Everything that is wrong with a plan; empty for a valid one.
+    #[must_use]
+    pub fn violations(&self, groups: &[PlannedGroup]) -> Vec<Violation> {
+        let mut wrong = Vec::new();
+        let mut seats: BTreeMap<(usize, usize), Vec<usize>> = BTreeMap::new();
+        let mut lessons: BTreeMap<(usize, usize), usize> = BTreeMap::new();
+        let mut running: BTreeMap<usize, usize> = BTreeMap::new();
+        let mut copies: BTreeMap<(usize, usize), usize> = BTreeMap::new();
+        for (number, group) in groups.iter().enumerate() {
+            if group.slot >= self.slots
+                || group.concept >= self.concepts
+                || group.members.iter().any(|m| *m >= self.students())
+            {
+                wrong.push(Violation::Unknown(group.clone()));
+                continue;
+            }
+            if !(self.size_min..=self.size_max).contains(&group.members.len()) {
+                wrong.push(Violation::Size(group.clone()));
+            }
+            *running.entry(group.slot).or_default() += 1;
+            *copies.entry((group.slot, group.concept)).or_default() += 1;
+            for &student in &group.members {
+                if self.weights[student][group.concept] == 0 {
+                    wrong.push(Violation::NotNeeded {
+                        student,
+                        concept: group.concept,
+                    });
+                }
+                if !self.present(student, group.slot) {
+                    wrong.push(Violation::Absent {
+                        student,
+                        slot: group.slot,
+                    });
+                }
+                seats.entry((student, group.slot)).or_default().push(number);
+                *lessons.entry((student, group.concept)).or_default() += 1;
+            }
+            for &(a, b) in &self.apart {
+                if group.members.contains(&a) && group.members.contains(&b) {
+                    wrong.push(Violation::Together(a, b));
+                }
+            }
+        }
+        for (&(student, slot), numbers) in &seats {
+            if numbers.len() > 1 {
+                wrong.push(Violation::TwiceInSlot { student, slot });
+            }
+        }
+        for ((student, concept), times) in lessons {
+            if times > 1 {
+                wrong.push(Violation::TwiceOnConcept { student, concept });
+            }
+        }
+        for &pair in &self.join {
+            for slot in 0..self.slots {
+                if self.present(pair.0, slot)
+                    && self.present(pair.1, slot)
+                    && seats.get(&(pair.0, slot)) != seats.get(&(pair.1, slot))
+                {
+                    wrong.push(Violation::Split { pair, slot });
+                }
+            }
+        }
+        for (slot, number) in running {
+            if number > self.groups_per_slot {
+                wrong.push(Violation::TooManyGroups { slot });
+            }
+        }
+        for ((slot, concept), number) in copies {
+            if number > self.copies {
+                wrong.push(Violation::TooManyCopies { slot, concept });
+            }
+        }
+        wrong
+    }
+}
+
+/// Students who move as one in a slot.
+#[derive(Debug, Clone)]
+pub(super) struct Unit {
+    /// Students, ascending.
+    pub members: Vec<usize>,
+    /// Worth on each concept without coverage; 0 forbids it.
+    pub weight: Vec<i64>,
+    /// Units of the same slot that may not share a group with this one.
+    pub apart: Vec<usize>,
+}
+
+/// Per slot, the units that can be placed at all.
+#[derive(Debug, Clone)]
+pub(super) struct Units {
+    pub slots: Vec<Vec<Unit>>,
+}
+
+impl Units {
+    /// Joins present students into units and drops the ones no group can take.
+    pub fn of(problem: &GroupProblem) -> Self {
+        let slots = (0..problem.slots)
+            .map(|s| Self::in_slot(problem, s))
+            .collect();
+        Self { slots }
+    }
+
+    fn in_slot(problem: &GroupProblem, slot: usize) -> Vec<Unit> {
+        let n = problem.students();
+        let present: Vec<bool> = (0..n).map(|i| problem.present(i, slot)).collect();
+        let mut name: Vec<usize> = (0..n).collect();
+        for &(a, b) in &problem.join {
+            if present[a] && present[b] && name[a] != name[b] {
+                let (keep, drop) = (name[a].min(name[b]), name[a].max(name[b]));
+                for label in &mut name {
+                    if *label == drop {
+                        *label = keep;
+                    }
+                }
+            }
+        }
+        let mut members: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
+        for student in (0..n).filter(|i| present[*i]) {
+            members.entry(name[student]).or_default().push(student);
+        }
+        let mut units: Vec<Unit> = members
+            .into_values()
+            .filter(|m| m.len() <= problem.size_max)
+            .filter(|m| {
+                !problem
+                    .apart
+                    .iter()
+                    .any(|(a, b)| m.contains(a) && m.contains(b))
+            })
+            .map(|members| {
+                let weight = (0..problem.concepts)
+                    .map(|c| {
+                        let all: Vec<i64> = members
+                            .iter()
+                            .map(|i| i64::from(problem.weights[*i][c]))
+                            .collect();
+                        if all.contains(&0) {
+                            0
+                        } else {
+                            all.iter().sum()
+                        }
+                    })
+                    .collect();
+                Unit {
+                    members,
+                    weight,
+                    apart: Vec::new(),
+                }
+            })
+            .filter(|unit| unit.weight.iter().any(|w| *w > 0))
+            .collect();
+        let of_student =
+            |units: &[Unit], i: &usize| units.iter().position(|u| u.members.contains(i));
+        for (a, b) in &problem.apart {
+            if let (Some(a), Some(b)) = (of_student(&units, a), of_student(&units, b)) {
+                units[a].apart.push(b);
+                units[b].apart.push(a);
+            }
+        }
+        units
+    }
+}

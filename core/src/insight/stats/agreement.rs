@@ -1,0 +1,146 @@
+//! Cohen's kappa: agreement of two raters beyond chance.
+
+use super::special::count;
+
+/// How far apart two ratings may be and still half agree.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum KappaWeights {
+    /// Only the same category agrees.
+    Equal,
+    /// 1 − |i − j| / (k − 1).
+    Linear,
+    /// 1 − ((i − j) / (k − 1))².
+    Quadratic,
+}
+
+/// Kappa with its standard error.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Kappa {
+    /// (observed − expected) / (1 − expected) agreement.
+    pub kappa: f64,
+    /// Large-sample standard error (Fleiss, Cohen & Everitt 1969, from memory).
+    pub standard_error: f64,
+    /// Pairs of ratings.
+    pub n: usize,
+}
+
+/// Weighted kappa of a square table: rows one rater, columns the other.
+/// `None` for an empty or ragged table, or when both raters always gave the
+/// same single category (0/0).
+#[must_use]
+pub fn weighted_kappa(table: &[Vec<usize>], weights: KappaWeights) -> Option<Kappa> {
+    let k = table.len();
+    let n: usize = table.iter().flatten().sum();
+    if k < 2 || n == 0 || table.iter().any(|row| row.len() != k) {
+        return None;
+    }
+    let total = count(n);
+    let share = |i: usize, j: usize| count(table[i][j]) / total;
+    let row: Vec<f64> = (0..k).map(|i| (0..k).map(|j| share(i, j)).sum()).collect();
+    let column: Vec<f64> = (0..k).map(|j| (0..k).map(|i| share(i, j)).sum()).collect();
+    let weight = |i: usize, j: usize| {
+        let distance = count(i.abs_diff(j)) / count(k - 1);
+        match weights {
+            KappaWeights::Equal => f64::from(u8::from(i == j)),
+            KappaWeights::Linear => 1.0 - distance,
+            KappaWeights::Quadratic => 1.0 - distance * distance,
+        }
+    };
+    let row_mean: Vec<f64> = (0..k)
+        .map(|i| (0..k).map(|j| column[j] * weight(i, j)).sum())
+        .collect();
+    let column_mean: Vec<f64> = (0..k)
+        .map(|j| (0..k).map(|i| row[i] * weight(i, j)).sum())
+        .collect();
+    let (mut observed, mut expected) = (0.0, 0.0);
+    for i in 0..k {
+        for j in 0..k {
+            observed += share(i, j) * weight(i, j);
+            expected += row[i] * column[j] * weight(i, j);
+        }
+    }
+    if 1.0 - expected < 1e-12 {
+        return None;
+    }
+    let kappa = (observed - expected) / (1.0 - expected);
+    let mut spread = 0.0;
+    for i in 0..k {
+        for j in 0..k {
+            let term = weight(i, j) - (row_mean[i] + column_mean[j]) * (1.0 - kappa);
+            spread += share(i, j) * term * term;
+        }
+    }
+    let centre = kappa - expected * (1.0 - kappa);
+    let variance = (spread - centre * centre) / (total * (1.0 - expected).powi(2));
+    Some(Kappa {
+        kappa,
+        standard_error: variance.max(0.0).sqrt(),
+        n,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn check(table: &[Vec<usize>], expected: [(f64, f64); 3]) {
+        let kinds = [
+            KappaWeights::Equal,
+            KappaWeights::Linear,
+            KappaWeights::Quadratic,
+        ];
+        for (weights, (kappa, se)) in kinds.into_iter().zip(expected) {
+            let found = weighted_kappa(table, weights).unwrap();
+            assert!((found.kappa - kappa).abs() < 1e-9, "{weights:?}");
+            assert!((found.standard_error - se).abs() < 1e-9, "{weights:?}");
+        }
+    }
+
+    /// Skin condition, SAS PROC FREQ "Getting Started" agreement study:
+    /// .3449 plain, .5082 linear; errors by statsmodels.
+    #[test]
+    fn skin_condition() {
+        check(
+            &[
+                vec![10, 4, 1, 0],
+                vec![5, 10, 12, 2],
+                vec![2, 4, 12, 5],
+                vec![0, 2, 6, 13],
+            ],
+            [
+                (0.344_875_346_3, 0.072_396_687_4),
+                (0.508_160_071_5, 0.065_508_381_0),
+                (0.660_722_891_6, 0.061_642_832_4),
+            ],
+        );
+    }
+
+    /// R package vcd, `SexualFun`: .1293 plain, .2374 linear.
+    #[test]
+    fn vcd_four_by_four() {
+        check(
+            &[
+                vec![7, 7, 2, 3],
+                vec![2, 8, 3, 7],
+                vec![1, 5, 4, 9],
+                vec![2, 8, 9, 14],
+            ],
+            [
+                (0.129_330_254_0, 0.068_598_532_5),
+                (0.237_380_627_6, 0.078_316_334_8),
+                (0.332_045_586_2, 0.097_297_522_0),
+            ],
+        );
+    }
+
+    #[test]
+    fn one_category_throughout_has_no_kappa() {
+        assert_eq!(
+            weighted_kappa(&[vec![5, 0], vec![0, 0]], KappaWeights::Linear),
+            None
+        );
+        assert_eq!(weighted_kappa(&[vec![1]], KappaWeights::Equal), None);
+        let all = weighted_kappa(&[vec![5, 0], vec![0, 4]], KappaWeights::Equal).unwrap();
+        assert!((all.kappa - 1.0).abs() < 1e-12);
+    }
+}

@@ -1,0 +1,116 @@
+//! Pulling many small shares together with a beta prior fitted by moments.
+
+use super::special::count;
+
+/// The smallest pseudo-count kept when the shares scatter more than any beta
+/// distribution can: the prior then says next to nothing.
+const LEAST_PSEUDO_COUNT: f64 = 1e-6;
+
+/// A beta prior: `alpha` pseudo-hits, `beta` pseudo-misses.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct BetaPrior {
+    /// Pseudo-hits.
+    pub alpha: f64,
+    /// Pseudo-misses.
+    pub beta: f64,
+}
+
+impl BetaPrior {
+    /// Posterior mean of a share after `hits` of `n`.
+    #[must_use]
+    pub fn mean_after(&self, hits: usize, n: usize) -> f64 {
+        (self.alpha + count(hits)) / (self.alpha + self.beta + count(n))
+    }
+
+    /// Posterior standard deviation after `hits` of `n`.
+    #[must_use]
+    pub fn sd_after(&self, hits: usize, n: usize) -> f64 {
+        let a = self.alpha + count(hits);
+        let b = self.beta + count(n) - count(hits);
+        (a * b / ((a + b) * (a + b) * (a + b + 1.0))).sqrt()
+    }
+}
+
+/// Fits a beta prior to raw shares by their mean and sample variance (Gelman
+/// et al., Bayesian Data Analysis, 3rd ed., section 5.1). `None` with fewer
+/// than two shares, when all are equal, or when the mean is 0 or 1.
+#[must_use]
+pub fn beta_by_moments(shares: &[f64]) -> Option<BetaPrior> {
+    if shares.len() < 2 {
+        return None;
+    }
+    let n = count(shares.len());
+    let mean = shares.iter().sum::<f64>() / n;
+    let variance = shares.iter().map(|s| (s - mean).powi(2)).sum::<f64>() / (n - 1.0);
+    if variance <= 0.0 || mean <= 0.0 || mean >= 1.0 {
+        return None;
+    }
+    let total = (mean * (1.0 - mean) / variance - 1.0).max(LEAST_PSEUDO_COUNT);
+    Some(BetaPrior {
+        alpha: mean * total,
+        beta: (1.0 - mean) * total,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Rat tumour data (Tarone 1982), fit on the first 70 groups, group 71
+    /// had 4 of 14: Gelman et al. 5.1 print 1.4, 8.6, .223 and .083.
+    #[test]
+    fn rat_tumours() {
+        let vectors: serde_json::Value = serde_json::from_str(include_str!(
+            "../../../../shared/vectors/insight/worked-examples.json"
+        ))
+        .unwrap();
+        let example = vectors["examples"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .find(|e| e["id"] == "beta-binomial-rats")
+            .unwrap();
+        let shares: Vec<f64> = example["inputs"]["y_over_n"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .take(70)
+            .map(|text| {
+                let (y, n) = text.as_str().unwrap().split_once('/').unwrap();
+                y.parse::<f64>().unwrap() / n.parse::<f64>().unwrap()
+            })
+            .collect();
+        let prior = beta_by_moments(&shares).unwrap();
+        assert!((prior.alpha - 1.356_149_391).abs() < 1e-9);
+        assert!((prior.beta - 8.615_057_891_3).abs() < 1e-9);
+        assert!((prior.mean_after(4, 14) - 0.223_440_952_6).abs() < 1e-9);
+        assert!((prior.sd_after(4, 14) - 0.083_358_301_9).abs() < 1e-9);
+    }
+
+    /// Our own numbers, by exact rational arithmetic: α = 31001/27750, β = 7483/9250.
+    #[test]
+    fn a_class_of_five_concepts() {
+        let hits = [9, 6, 3, 1, 14];
+        let n = [10, 8, 10, 4, 20];
+        let shares: Vec<f64> = hits
+            .iter()
+            .zip(n)
+            .map(|(&h, n)| count(h) / count(n))
+            .collect();
+        let prior = beta_by_moments(&shares).unwrap();
+        assert!((prior.alpha - 31001.0 / 27750.0).abs() < 1e-12);
+        assert!((prior.beta - 7483.0 / 9250.0).abs() < 1e-12);
+        let shrunk = [
+            0.848_318_477_1,
+            0.717_012_161_9,
+            0.345_221_332_5,
+            0.357_257_525_1,
+            0.689_458_46,
+        ];
+        for (i, expected) in shrunk.into_iter().enumerate() {
+            assert!((prior.mean_after(hits[i], n[i]) - expected).abs() < 1e-9);
+        }
+        assert_eq!(beta_by_moments(&[0.5]), None);
+        assert_eq!(beta_by_moments(&[0.5, 0.5]), None);
+    }
+}

@@ -1,0 +1,29 @@
+//! Statistics building blocks that the libraries in use do not give.
+//!
+//! `statrs` supplies the normal distribution, digamma and the log-gamma; what
+//! stands here is small, checked against published examples in its tests, and
+//! against scipy, statsmodels and scikit-learn by `tests/oracle`.
+
+mod agreement;
+mod association;
+mod beta_binomial;
+mod brier;
+mod isotonic;
+mod mann_kendall;
+mod many_tests;
+mod special;
+mod wilson;
+
+pub use agreement::{Kappa, KappaWeights, weighted_kappa};
+pub use association::{Association, goodman_kruskal, pair_counts};
+pub use beta_binomial::{BetaPrior, beta_by_moments};
+pub use brier::{BrierParts, LevelCount, brier_parts, brier_score};
+pub use isotonic::pool_adjacent_violators;
+pub use mann_kendall::{MannKendall, mann_kendall, theil_sen_slope};
+pub(super) use mann_kendall::{continuity_z, sign, tie_corrected_variance};
+pub use many_tests::benjamini_hochberg;
+pub(super) use special::count;
+pub use special::{
+    logistic, logit, mean, median, normal_cdf, normal_quantile, normal_two_sided, trigamma,
+};
+pub use wilson::wilson_interval;

@@ -1,0 +1,134 @@
+//! Small functions of one number, and means.
+
+use statrs::distribution::{ContinuousCDF, Normal};
+
+/// σ(x) = 1 / (1 + e^−x).
+#[must_use]
+pub fn logistic(x: f64) -> f64 {
+    1.0 / (1.0 + (-x).exp())
+}
+
+/// ln(p / (1 − p)); infinite at 0 and 1.
+#[must_use]
+pub fn logit(p: f64) -> f64 {
+    (p / (1.0 - p)).ln()
+}
+
+/// The standard normal distribution function.
+#[must_use]
+pub fn normal_cdf(z: f64) -> f64 {
+    Normal::standard().cdf(z)
+}
+
+/// The standard normal quantile of `p` in 0 to 1.
+#[must_use]
+pub fn normal_quantile(p: f64) -> f64 {
+    Normal::standard().inverse_cdf(p)
+}
+
+/// The two-sided probability of a standard normal value at least as far from
+/// 0 as `z`. Computed from the tail, so small probabilities keep their digits.
+#[must_use]
+pub fn normal_two_sided(z: f64) -> f64 {
+    statrs::function::erf::erfc(z.abs() / std::f64::consts::SQRT_2)
+}
+
+/// ψ₁(x), the derivative of digamma, for x > 0.
+///
+/// Recurrence ψ₁(x) = ψ₁(x+1) + 1/x² up to 12, then the asymptotic series
+/// (Abramowitz & Stegun 1964, 6.4.6 and 6.4.12; from memory).
+#[must_use]
+pub fn trigamma(x: f64) -> f64 {
+    if x.is_nan() || x <= 0.0 {
+        return f64::NAN;
+    }
+    let mut shifted = x;
+    let mut sum = 0.0;
+    while shifted < 12.0 {
+        sum += 1.0 / (shifted * shifted);
+        shifted += 1.0;
+    }
+    let inverse = 1.0 / shifted;
+    let square = inverse * inverse;
+    // Bernoulli numbers 1/6, −1/30, 1/42, −1/30, 5/66, −691/2730, 7/6.
+    let series = square
+        * (1.0 / 6.0
+            + square
+                * (-1.0 / 30.0
+                    + square
+                        * (1.0 / 42.0
+                            + square
+                                * (-1.0 / 30.0
+                                    + square
+                                        * (5.0 / 66.0
+                                            + square * (-691.0 / 2730.0 + square * 7.0 / 6.0))))));
+    sum + inverse + square / 2.0 + series * inverse
+}
+
+/// The mean; `None` of nothing.
+#[must_use]
+pub fn mean(values: &[f64]) -> Option<f64> {
+    if values.is_empty() {
+        return None;
+    }
+    Some(values.iter().sum::<f64>() / count(values.len()))
+}
+
+/// The median, the mean of the middle two for an even number; `None` of nothing.
+#[must_use]
+pub fn median(values: &[f64]) -> Option<f64> {
+    let mut sorted = values.to_vec();
+    sorted.sort_by(f64::total_cmp);
+    let half = sorted.len() / 2;
+    let upper = *sorted.get(half)?;
+    if sorted.len() % 2 == 1 {
+        return Some(upper);
+    }
+    let lower = *sorted.get(half.checked_sub(1)?)?;
+    Some((lower + upper) / 2.0)
+}
+
+/// A count as a real number; exact below 2^52, far above any class.
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "counts of pupils, concepts and answers stay far below 2^52"
+)]
+pub(crate) fn count(n: usize) -> f64 {
+    n as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// ψ₁(1) = π²/6, ψ₁(1/2) = π²/2 (Abramowitz & Stegun 6.4.3-6.4.4), ψ₁(2) = π²/6 − 1.
+    #[test]
+    fn trigamma_at_known_points() {
+        let square = std::f64::consts::PI.powi(2);
+        for (x, expected) in [
+            (1.0, square / 6.0),
+            (0.5, square / 2.0),
+            (2.0, square / 6.0 - 1.0),
+        ] {
+            assert!((trigamma(x) - expected).abs() < 1e-13, "{x}");
+        }
+        assert!(trigamma(0.0).is_nan());
+    }
+
+    #[test]
+    fn median_of_few() {
+        assert_eq!(median(&[]), None);
+        assert_eq!(median(&[3.0]), Some(3.0));
+        assert_eq!(median(&[4.0, 1.0, 3.0, 2.0]), Some(2.5));
+        assert_eq!(mean(&[1.0, 2.0]), Some(1.5));
+    }
+
+    /// Φ(1.959963984540054) = 0.975 (the 95 % point of any table).
+    #[test]
+    fn normal_tail_and_quantile_agree() {
+        assert!((normal_quantile(0.975) - 1.959_963_984_540_054).abs() < 1e-9);
+        assert!((normal_two_sided(1.959_963_984_540_054) - 0.05).abs() < 1e-10);
+        assert!((normal_cdf(-1.0) + normal_cdf(1.0) - 1.0).abs() < 1e-12);
+        assert!((logit(logistic(0.7)) - 0.7).abs() < 1e-12);
+    }
+}

@@ -1,0 +1,282 @@
+//! Today's few minutes: which concepts of the day deserve them, and how.
+//!
+//! The effects are assumptions of ours, settable and shown; the choice under
+//! them is exact. Sources: `docs/insight.md`, "Today's minutes".
+
+/// What to do with a concept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Way {
+    /// Teach it again: too few could explain it to one another.
+    TeachAgain,
+    /// Students explain it in pairs, then the answer.
+    PairTalk,
+    /// A short look together.
+    ShortLook,
+}
+
+/// Minutes and assumed effect of a way.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WayCost {
+    /// Minutes it takes.
+    pub minutes: u32,
+    /// Assumed share of wrong answers put right.
+    pub effect: f64,
+}
+
+/// The settings of the plan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Settings {
+    /// Class share below which it is taught again.
+    pub teach_again_below: f64,
+    /// Class share above which a short look will do.
+    pub short_look_above: f64,
+    /// Teach again.
+    pub teach_again: WayCost,
+    /// Pair talk.
+    pub pair_talk: WayCost,
+    /// Short look.
+    pub short_look: WayCost,
+    /// Extra worth of a wrong answer given surely.
+    pub sure_bonus: f64,
+    /// Extra worth of a falling concept.
+    pub falling_bonus: f64,
+    /// Factor for a concept discussed in the last pass.
+    pub just_discussed: f64,
+    /// Extra worth for each dependant due in the next ten days.
+    pub dependant_bonus: f64,
+    /// Most concepts in one talk.
+    pub most_concepts: usize,
+}
+
+impl Default for Settings {
+    fn default() -> Self {
+        Self {
+            teach_again_below: 0.35,
+            short_look_above: 0.70,
+            teach_again: WayCost {
+                minutes: 4,
+                effect: 0.45,
+            },
+            pair_talk: WayCost {
+                minutes: 2,
+                effect: 0.5,
+            },
+            short_look: WayCost {
+                minutes: 1,
+                effect: 0.3,
+            },
+            sure_bonus: 0.5,
+            falling_bonus: 0.2,
+            just_discussed: 0.5,
+            dependant_bonus: 0.25,
+            most_concepts: 2,
+        }
+    }
+}
+
+/// A concept of today's rotation day.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct TodayConcept {
+    /// Estimated share of the class that would succeed.
+    pub share: f64,
+    /// Σ over present students of their chance to fail.
+    pub expected_wrong: f64,
+    /// The same over those present whose last rating was 2 or 3.
+    pub sure_wrong: f64,
+    /// Whether its trend is falling.
+    pub falling: bool,
+    /// Whether it was discussed in the last pass.
+    pub discussed_last: bool,
+    /// Concepts building on it that are due in the next ten days.
+    pub dependants_soon: u32,
+}
+
+/// What one concept would cost and bring.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Offer {
+    /// The way that fits its class share.
+    pub way: Way,
+    /// Minutes it takes.
+    pub minutes: u32,
+    /// Worth in thousandths of a student put right.
+    pub value_thousandths: i64,
+}
+
+/// The plan: which concepts to talk about.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct TalkPlan {
+    /// Places in the list of today's concepts, in its order.
+    pub chosen: Vec<usize>,
+    /// Their worth together, in thousandths.
+    pub value_thousandths: i64,
+    /// Their minutes together.
+    pub minutes: u32,
+    /// Every concept's own offer, in the given order.
+    pub offers: Vec<Offer>,
+}
+
+/// The most worth that fits `minutes`; of equals the shortest, of those the
+/// first in the given order.
+#[must_use]
+pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> TalkPlan {
+    let offers: Vec<Offer> = today.iter().map(|c| offer(c, settings)).collect();
+    let mut best = TalkPlan {
+        chosen: Vec::new(),
+        value_thousandths: 0,
+        minutes: 0,
+        offers: Vec::new(),
+    };
+    let mut chosen = Vec::new();
+    extend(
+        &offers,
+        0,
+        minutes,
+        settings.most_concepts,
+        &mut chosen,
+        &mut best,
+    );
+    best.offers = offers;
+    best
+}
+
+/// Tries every set in the given order; a later one wins only if better.
+fn extend(
+    offers: &[Offer],
+    from: usize,
+    minutes: u32,
+    most: usize,
+    chosen: &mut Vec<usize>,
+    best: &mut TalkPlan,
+) {
+    if chosen.len() == most {
+        return;
+    }
+    for place in from..offers.len() {
+        chosen.push(place);
+        let used: u32 = chosen.iter().map(|p| offers[*p].minutes).sum();
+        if used <= minutes {
+            let value: i64 = chosen.iter().map(|p| offers[*p].value_thousandths).sum();
+            if value > best.value_thousandths
+                || (value == best.value_thousandths && used < best.minutes)
+            {
+                best.value_thousandths = value;
+                best.minutes = used;
+                best.chosen.clone_from(chosen);
+            }
+            extend(offers, place + 1, minutes, most, chosen, best);
+        }
+        chosen.pop();
+    }
+}
+
+fn offer(concept: &TodayConcept, settings: &Settings) -> Offer {
+    let (way, cost) = if concept.share < settings.teach_again_below {
+        (Way::TeachAgain, settings.teach_again)
+    } else if concept.share <= settings.short_look_above {
+        (Way::PairTalk, settings.pair_talk)
+    } else {
+        (Way::ShortLook, settings.short_look)
+    };
+    let mut value =
+        (concept.expected_wrong + settings.sure_bonus * concept.sure_wrong) * cost.effect;
+    if concept.falling {
+        value *= 1.0 + settings.falling_bonus;
+    }
+    if concept.discussed_last {
+        value *= settings.just_discussed;
+    }
+    value *= 1.0 + settings.dependant_bonus * f64::from(concept.dependants_soon);
+    Offer {
+        way,
+        minutes: cost.minutes,
+        value_thousandths: thousandths(value),
+    }
+}
+
+/// Rounds to thousandths, halves to even.
+#[expect(
+    clippy::cast_possible_truncation,
+    reason = "a class's worth is far inside i64, and the cast saturates"
+)]
+fn thousandths(value: f64) -> i64 {
+    (value * 1000.0).round_ties_even() as i64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    fn concept(share: f64, expected_wrong: f64) -> TodayConcept {
+        TodayConcept {
+            share,
+            expected_wrong,
+            sure_wrong: 0.0,
+            falling: false,
+            discussed_last: false,
+            dependants_soon: 0,
+        }
+    }
+
+    #[test]
+    fn the_way_follows_the_class_share() {
+        let today = [0.349, 0.35, 0.70, 0.701].map(|share| concept(share, 1.0));
+        let plan = talk_plan(&today, 10, &Settings::default());
+        let ways: Vec<Way> = plan.offers.iter().map(|o| o.way).collect();
+        assert_eq!(
+            ways,
+            [
+                Way::TeachAgain,
+                Way::PairTalk,
+                Way::PairTalk,
+                Way::ShortLook
+            ]
+        );
+    }
+
+    #[test]
+    fn nothing_fits_into_no_time() {
+        let plan = talk_plan(&[concept(0.5, 9.0)], 1, &Settings::default());
+        assert!(plan.chosen.is_empty());
+        assert_eq!(plan.value_thousandths, 0);
+        assert!(talk_plan(&[], 9, &Settings::default()).offers.is_empty());
+    }
+
+    #[test]
+    fn of_equals_the_shortest_then_the_first() {
+        // Equal worth: 6 × .5 in two minutes, 10 × .3 in one.
+        let today = [concept(0.5, 6.0), concept(0.9, 10.0), concept(0.9, 10.0)];
+        let settings = Settings {
+            most_concepts: 1,
+            ..Settings::default()
+        };
+        assert_eq!(talk_plan(&today, 4, &settings).chosen, vec![1]);
+    }
+
+    proptest! {
+        #[test]
+        fn no_other_set_is_better(
+            today in prop::collection::vec((0.0f64..1.0, 0.0f64..20.0, 0.0f64..8.0, any::<bool>(), any::<bool>(), 0u32..3), 0..7),
+            minutes in 0u32..9,
+        ) {
+            let today: Vec<TodayConcept> = today
+                .into_iter()
+                .map(|(share, expected_wrong, sure_wrong, falling, discussed_last, dependants_soon)| TodayConcept {
+                    share, expected_wrong, sure_wrong, falling, discussed_last, dependants_soon,
+                })
+                .collect();
+            let plan = talk_plan(&today, minutes, &Settings::default());
+            prop_assert!(plan.minutes <= minutes && plan.chosen.len() <= 2);
+            for a in 0..today.len() {
+                for b in a..today.len() {
+                    let set: Vec<&Offer> =
+                        if a == b { vec![&plan.offers[a]] } else { vec![&plan.offers[a], &plan.offers[b]] };
+                    if set.iter().map(|o| o.minutes).sum::<u32>() <= minutes {
+                        let value: i64 = set.iter().map(|o| o.value_thousandths).sum();
+                        prop_assert!(value <= plan.value_thousandths);
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,14 @@
+//! Many seeds from one, each for one purpose.
+
+use sha2::{Digest, Sha256};
+
+/// 32 bytes that depend on `seed` and on what they are for.
+#[must_use]
+pub fn derive(seed: u64, purpose: &str) -> [u8; 32] {
+    Sha256::new()
+        .chain_update(b"surefoot-seed-1\n")
+        .chain_update(seed.to_be_bytes())
+        .chain_update(purpose)
+        .finalize()
+        .into()
+}
