@@ -46,14 +46,15 @@ pub fn board(
         .enumerate()
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
-    rows.sort_by_key(|row| {
-        (
-            row.has_it.is_none(),
-            rank.get(row.concept.id.as_str()).copied(),
-        )
-    });
+    // What has not been taught cannot be a weak spot yet: it comes after what has.
+    let standing = |row: &BoardRow| match (row.has_it, row.phase) {
+        (None, _) => 2,
+        (Some(_), Phase::Preview) => 1,
+        (Some(_), _) => 0,
+    };
+    rows.sort_by_key(|row| (standing(row), rank.get(row.concept.id.as_str()).copied()));
     for (index, row) in rows.iter_mut().enumerate() {
-        row.rank = row.has_it.map(|_| index + 1);
+        row.rank = (standing(row) == 0).then_some(index + 1);
     }
     let at = class.facts.rotation.position(&class.facts.year, today);
     Ok(Board {

@@ -89,7 +89,15 @@ expr: Expr, } | { "kind": "text",
 /**
  * The words.
  */
-text: string, } | { "kind": "word", 
+text: string, } | { "kind": "words", 
+/**
+ * English.
+ */
+en: string, 
+/**
+ * Spanish.
+ */
+es: string, } | { "kind": "word", 
 /**
  * Its Fluent message id.
  */
@@ -291,7 +299,7 @@ newest_report_days: number | null,
  */
 typical_report_days: number | null, 
 /**
- * One row a concept, weakest first.
+ * One row a concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
 export type BoardRow = { 
@@ -312,7 +320,7 @@ phase: Phase,
  */
 day: number, 
 /**
- * Rank among the weak spots, 1 is weakest; nothing where nobody reported.
+ * Rank among the weak spots, 1 is weakest; nothing before its first lesson and where nobody reported.
  */
 rank: number | null, 
 /**
@@ -2646,7 +2654,7 @@ outcome: Outcome | null,
  * The rating given last time the concept came round.
  */
 last_confidence: Confidence | null, };
-export type Trend = "rising" | "falling" | "steady" | "unknown";
+export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type UnitCubes = { 
 /**
  * Boxes that touch without overlapping.
