@@ -1,0 +1,191 @@
+parity-even = Par
+parity-odd = Impar
+parity-unknown = No se puede saber
+number-prime = Primo
+number-composite = Compuesto
+number-neither = Ninguno de los dos
+ordinal-4 = cuarto
+ordinal-5 = quinto
+ordinal-6 = sexto
+ordinal-7 = séptimo
+written-hint-split = Separa un número en sus lugares: { $work }.
+written-hint-area = Halla cada parte. Luego suma las partes.
+written-step-add = Suma las partes.
+
+g3-multiply-equal-groups-ask-1 = Hay { $groups } bolsas. Cada bolsa tiene { $each } canicas. ¿Cuántas canicas hay?
+g3-multiply-equal-groups-ask-2 = Hay { $groups } botes. Cada bote tiene { $each } asientos. ¿Cuántos asientos hay?
+g3-multiply-equal-groups-ask-3 = Hay { $groups } platos. Cada plato tiene { $each } ciruelas. ¿Cuántas ciruelas hay?
+g3-multiply-equal-groups-ask-4 = Hay { $groups } cajas. Cada caja tiene { $each } plumas. ¿Cuántas plumas hay?
+g3-multiply-equal-groups-hint-groups = Hay { $groups } grupos de { $each }.
+g3-multiply-equal-groups-hint-count = Cuenta de { $each } en { $each }.
+
+g3-missing-factor-hint-family = Multiplicar y dividir van juntos. Usa lo que ya sabes.
+g3-missing-factor-hint-picture = Piensa en filas y columnas.
+g3-missing-factor-step-family = La operación es { $fact }.
+
+g3-multiply-properties-hint-split = Parte en dos cada una de las { $rows } filas.
+g3-multiply-properties-hint-cut = El corte forma dos multiplicaciones más pequeñas.
+g3-multiply-properties-step-split = Las dos partes forman la fila completa: { $work }.
+g3-multiply-properties-hint-any-order = Puedes multiplicar en cualquier orden.
+g3-multiply-properties-hint-first-two = Multiplica primero los dos primeros números.
+g3-multiply-properties-step-first-two = Primero: { $work }.
+
+g3-divide-as-missing-factor-ask = ¿Cuánto es { $divide }? Piensa: { $times }.
+g3-divide-as-missing-factor-hint-think = Busca el número que hace cierto { $times }.
+g3-divide-as-missing-factor-hint-rows = Pon { $total } puntos en { $rows } filas. ¿Cuántos hay en cada fila?
+g3-divide-as-missing-factor-step-fact = Sabes que { $fact }.
+
+g3-facts-multiply-hint-groups = { $groups ->
+    [one] Piensa en { $groups } grupo de { $each }.
+   *[other] Piensa en { $groups } grupos de { $each }.
+}
+g3-facts-multiply-hint-zero = Cero grupos, o grupos de cero, no hacen nada.
+g3-facts-multiply-hint-one = Un grupo de un número es ese número.
+g3-facts-multiply-hint-near = Empieza con una multiplicación que sabes. Luego suma lo que falta.
+g3-facts-multiply-hint-rows = { $rows } filas de { $each }, cortadas en dos partes.
+g3-facts-multiply-step-near = Primera parte: { $work }.
+g3-facts-multiply-step-rest = Segunda parte: { $work }.
+
+g3-facts-divide-hint-times = Piensa en la multiplicación.
+g3-facts-divide-hint-fact = Halla el número que falta: { $fact }.
+g3-facts-divide-step-fact = Sabes que { $fact }.
+
+g3-multiply-by-tens-hint-tens = { $n } es { $tens ->
+    [one] { $tens } decena
+   *[other] { $tens } decenas
+}.
+g3-multiply-by-tens-hint-fact = Primero calcula { $fact }.
+g3-multiply-by-tens-step-fact = La multiplicación es { $fact }.
+g3-multiply-by-tens-step-tens = { $tens } decenas son { $n }.
+
+g3-divide-share-ask-1 = { $name } reparte { $total } calcomanías entre { $n } amigos. A todos les toca igual. ¿Cuántas le tocan a cada uno?
+g3-divide-share-ask-2 = Se ponen { $total } lápices en { $n } vasos. Cada vaso lleva lo mismo. ¿Cuántos hay en cada vaso?
+g3-divide-share-ask-3 = Hay { $total } sillas en { $n } filas iguales. ¿Cuántas sillas hay en una fila?
+g3-divide-share-ask-4 = { $name } tiene { $total } cuentas y pone { $n } en cada hilo. ¿Cuántos hilos puede llenar?
+g3-divide-share-ask-5 = { $total } huevos van en cajas de { $n }. ¿Cuántas cajas se llenan?
+g3-divide-share-ask-6 = { $total } jugadores forman equipos de { $n }. ¿Cuántos equipos hay?
+g3-divide-share-hint-share = Reparte entre { $n }. ¿Cuánto toca a cada parte?
+g3-divide-share-hint-group = Haz grupos de { $n }. ¿Cuántos grupos hay?
+g3-divide-share-hint-fact = Usa una multiplicación: { $fact }.
+
+g3-multiply-divide-stories-ask-1 = Hay { $a } filas de sillas con { $b } sillas en cada fila. ¿Cuántas sillas hay?
+g3-multiply-divide-stories-ask-2 = { $name } compra { $a } paquetes de papel. Cada paquete tiene { $b } hojas. ¿Cuántas hojas son?
+g3-multiply-divide-stories-ask-3 = Una mesa mide { $a } bloques de largo. Cada bloque mide { $b } pulgadas. ¿Cuántas pulgadas mide la mesa?
+g3-multiply-divide-stories-ask-4 = Hay { $total } plantas en { $a } filas iguales. ¿Cuántas plantas hay en cada fila?
+g3-multiply-divide-stories-ask-5 = { $name } corta { $total } pulgadas de hilo en { $a } trozos iguales. ¿Cuántas pulgadas mide cada trozo?
+g3-multiply-divide-stories-ask-6 = { $a } amigos se reparten { $total } conchas. A todos les toca igual. ¿Cuántas conchas le tocan a cada uno?
+g3-multiply-divide-stories-hint-times = Hay { $a } grupos de { $b }.
+g3-multiply-divide-stories-hint-divide = Haz { $a } grupos iguales.
+g3-multiply-divide-stories-hint-picture = Piensa en filas.
+
+g3-two-step-stories-ask-1 = { $name } tiene { $have } centavos y compra { $n } plumas. Cada pluma cuesta { $each } centavos. ¿Cuántos centavos quedan?
+g3-two-step-stories-ask-2 = { $name } llena { $n } páginas con { $each } calcomanías cada una. Hay { $more } calcomanías más en una caja. ¿Cuántas calcomanías hay en total?
+g3-two-step-stories-ask-3 = { $name } recoge { $one } manzanas rojas y { $two } manzanas verdes. Van en { $n } bolsas. Cada bolsa lleva lo mismo. ¿Cuántas manzanas hay en una bolsa?
+g3-two-step-stories-ask-4 = { $name } pone { $total } tarjetas en { $n } montones iguales. Luego quita { $used } tarjetas de un montón. ¿Cuántas tarjetas quedan en ese montón?
+g3-two-step-stories-hint-cost = Primero halla cuánto cuestan las plumas.
+g3-two-step-stories-hint-letter-left = Sea m los centavos que quedan: { $equation }.
+g3-two-step-stories-step-left = Luego réstalo del dinero.
+g3-two-step-stories-hint-groups = Primero halla cuántas hay en los grupos.
+g3-two-step-stories-hint-letter-all = Sea m el total: { $equation }.
+g3-two-step-stories-step-more = Luego suma las demás.
+g3-two-step-stories-hint-join = Primero junta las dos cantidades.
+g3-two-step-stories-hint-share = Reparte en { $n } partes iguales.
+g3-two-step-stories-hint-use = { $used ->
+    [one] Luego quita { $used }.
+   *[other] Luego quita { $used }.
+}
+
+g4-times-as-many-ask-1 = ¿Cuántas veces { $small } es { $large }?
+g4-times-as-many-ask-2 = ¿Qué número es { $n } veces { $small }?
+g4-times-as-many-ask-3 = { $large } es { $n } veces un número. ¿Cuál es el número?
+g4-times-as-many-hint-times = "Veces" quiere decir multiplicar.
+g4-times-as-many-hint-bars = La barra larga está hecha de barras cortas.
+g4-times-as-many-hint-fact = Halla el número que falta.
+g4-times-as-many-bars = Una barra corta. Debajo, una barra de { $n } partes como esa.
+g4-times-as-many-step-fact = La multiplicación es { $fact }.
+g4-times-as-many-step-answer = Así que { $large } es { $n } veces { $small }.
+
+g4-comparison-stories-ask-1 = Una cinta mide { $small } cm. Una cuerda mide { $n } veces lo que mide la cinta. ¿Cuántos cm mide la cuerda?
+g4-comparison-stories-ask-2 = { $name } tiene { $small } sellos. { $other } tiene { $n } veces esa cantidad. ¿Cuántos sellos tiene { $other }?
+g4-comparison-stories-ask-3 = { $name } leyó { $large } páginas. Eso es { $n } veces lo que leyó { $other }. ¿Cuántas páginas leyó { $other }?
+g4-comparison-stories-ask-4 = Un árbol mide { $large } pies. Un arbusto mide { $small } pies. ¿Cuántas veces la altura del arbusto mide el árbol?
+g4-comparison-stories-ask-5 = { $name } tiene { $large } conchas. { $other } tiene { $small } conchas. ¿Cuántas conchas más tiene { $name }?
+g4-comparison-stories-hint-times = El problema dice "veces". Piensa en partes iguales.
+g4-comparison-stories-hint-more = El problema dice "cuántas más". Halla la diferencia.
+g4-comparison-stories-hint-bars = La barra larga está hecha de barras cortas.
+g4-comparison-stories-hint-fact = Halla el número que falta.
+g4-comparison-stories-hint-gap = ¿Cuánto hay de uno al otro?
+g4-comparison-stories-bars = Una barra corta. Debajo, una barra de { $n } partes como esa.
+g4-comparison-stories-step-times = Las cantidades se comparan por veces.
+g4-comparison-stories-step-more = Las cantidades se comparan por cuántas más.
+
+g4-multi-step-stories-ask-1 = { $total } niños viajan en camionetas. En cada camioneta caben { $by } niños. ¿Cuántas camionetas necesitan?
+g4-multi-step-stories-ask-1-two = { $one } niñas y { $two } niños viajan en camionetas. En cada camioneta caben { $by }. ¿Cuántas camionetas necesitan?
+g4-multi-step-stories-ask-2 = { $name } tiene { $total } mosaicos. Cada cuadro lleva { $by } mosaicos. ¿Cuántos cuadros completos puede hacer?
+g4-multi-step-stories-ask-2-two = { $name } tiene { $one } mosaicos azules y { $two } mosaicos blancos. Cada cuadro lleva { $by } mosaicos de cualquier color. ¿Cuántos cuadros completos puede hacer?
+g4-multi-step-stories-ask-3 = { $name } pone { $total } peras en cajas de { $by }. Todas las cajas quedan llenas. ¿Cuántas peras sobran?
+g4-multi-step-stories-ask-3-two = { $name } recoge { $one } peras y luego { $two } más. Van en cajas de { $by }. Todas las cajas quedan llenas. ¿Cuántas peras sobran?
+g4-multi-step-stories-hint-divide = Divide entre { $by }. Mira lo que sobra.
+g4-multi-step-stories-hint-rest-1 = Todos necesitan lugar. ¿Y los que sobran?
+g4-multi-step-stories-hint-rest-2 = Solo cuentan los completos.
+g4-multi-step-stories-hint-rest-3 = La pregunta pide lo que sobra.
+g4-multi-step-stories-step-join = Primero junta las dos cantidades.
+g4-multi-step-stories-step-divide = { $work } es { $quotient } con residuo { $rest }.
+g4-multi-step-stories-step-rest-1 = { $rest ->
+    [one] El último necesita una camioneta más. La respuesta es { $answer }.
+   *[other] Los últimos { $rest } necesitan una camioneta más. La respuesta es { $answer }.
+}
+g4-multi-step-stories-step-rest-2 = Los que sobran no forman uno completo. La respuesta es { $answer }.
+g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
+
+g3-number-patterns-ask-next = ¿Qué número sigue? { $terms }
+g3-number-patterns-ask-parity = ¿Es { $work } par o impar?
+g3-number-patterns-hint-gap = ¿Cuánto hay de un número al siguiente?
+g3-number-patterns-hint-up = La regla es: suma { $step }.
+g3-number-patterns-hint-down = La regla es: resta { $step }.
+g3-number-patterns-hint-pairs = Un número par se puede poner en parejas.
+g3-number-patterns-hint-last-digit = Mira solo las últimas cifras.
+g3-number-patterns-rule-odd-times-odd = Impar por impar es impar.
+g3-number-patterns-rule-even-times = Par por cualquier número es par.
+g3-number-patterns-rule-same-plus = Dos pares, o dos impares, suman un par.
+g3-number-patterns-rule-even-plus-odd = Par más impar es impar.
+g3-number-patterns-step-check = Comprueba: { $work }.
+
+g4-factor-pairs-ask-which = ¿Cuáles de estos son factores de { $n }? Elige todos.
+g4-factor-pairs-ask-count = ¿Cuántos pares de factores tiene { $n }?
+g4-factor-pairs-hint-rows = Pon { $n } puntos en filas iguales. ¿Con cuántas filas se puede?
+g4-factor-pairs-hint-try = Prueba 1, 2, 3 y así. Escribe los pares.
+g4-factor-pairs-step-all = { $pairs ->
+    [one] Hay { $pairs } par en total.
+   *[other] Hay { $pairs } pares en total.
+}
+
+g4-multiples-ask = ¿Cuáles de estos son múltiplos de { $n }? Elige todos.
+g4-multiples-hint-count = Cuenta de { $n } en { $n }: { $count }, y así.
+g4-multiples-hint-divide = Un múltiplo se puede dividir entre { $n } sin que sobre nada.
+
+g4-prime-composite-ask-one = ¿Es { $n } primo o compuesto?
+g4-prime-composite-ask-which = ¿Cuáles de estos números son primos? Elige todos.
+g4-prime-composite-hint-two = Un número primo tiene solo dos factores: 1 y él mismo.
+g4-prime-composite-hint-rows = Un número compuesto se puede poner en filas iguales de dos o más.
+g4-prime-composite-step-try = Ningún número de 2 hasta su mitad divide a { $n }.
+g4-prime-composite-step-prime = Así que { $n } es primo.
+g4-prime-composite-step-composite = Así que { $n } es compuesto.
+g4-prime-composite-step-not = { $n } no es primo: { $work }.
+g4-prime-composite-step-primes = Los números primos son { $primes }.
+
+g4-pattern-rule-ask-add = Un patrón empieza en { $start }. La regla es: suma { $by }. ¿Cuál es el número { $place }, el { $ordinal }?
+g4-pattern-rule-ask-times = Un patrón empieza en { $start }. La regla es: multiplica por { $by }. ¿Cuál es el número { $place }, el { $ordinal }?
+g4-pattern-rule-hint-first = El primer número es { $start }.
+g4-pattern-rule-hint-next = Sigue: { $work }.
+g4-pattern-rule-step-list = Los números son { $terms }.
+
+g4-divide-one-digit-ask = Divide. Escribe lo que sobra como residuo.
+g4-divide-one-digit-hint-left = Empieza por la izquierda. Divide un lugar a la vez.
+g4-divide-one-digit-hint-smaller = El residuo debe ser menor que { $by }.
+g4-divide-one-digit-step-check = Comprueba: { $work }.
+
+g5-divide-two-digit-hint-round = Redondea el divisor a { $round } para calcular cada cifra.
+g5-divide-two-digit-hint-tens = Usa primero decenas: { $ten }.
+g5-divide-two-digit-step-left = Empieza por la izquierda. Divide un lugar a la vez.
+g5-divide-two-digit-step-check = Comprueba: { $work }.

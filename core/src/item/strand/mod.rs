@@ -20,7 +20,10 @@ pub fn all() -> impl Iterator<Item = &'static Generator> {
     [
         place_value::GENERATORS,
         addition_subtraction::GENERATORS,
-        multiplication::GENERATORS,
+        multiplication::facts::GENERATORS,
+        multiplication::stories::GENERATORS,
+        multiplication::numbers::GENERATORS,
+        multiplication::written::GENERATORS,
         fractions::grade_3::GENERATORS,
         fractions::grade_4::GENERATORS,
         fractions::grade_4_stories::GENERATORS,
