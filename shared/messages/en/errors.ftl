@@ -1,0 +1,89 @@
+## What went wrong, what was kept, and what to do.
+error-kept = Nothing that you did before is lost.
+error-storage = This could not be saved or read.
+error-storage-do = Check that the device has free space. Then try again.
+error-files = The file could not be opened or written.
+error-files-do = Check the place and choose it again.
+error-bad-arguments = The program did not understand this step.
+error-bad-arguments-do = Close the program and open it again.
+error-unknown-call = The program does not know this step.
+error-unknown-call-do = Install the program anew. Your data stays.
+error-cancelled = You stopped this.
+error-newer-store = This data was made by a newer Surefoot.
+error-newer-store-do = Nothing was changed. Install the newer version to open it.
+error-unreadable-answer = That cannot be read as an answer. It does not count.
+error-unreadable-answer-do = Change it and try again.
+error-not-found = This is not here any more.
+error-not-found-student = This student is not on this device any more.
+error-not-found-class = This class is not on this device any more.
+error-not-found-seat = This seat is not in the class.
+error-not-found-concept = This concept is not in the class.
+error-not-found-exercise = This exercise is over. Open practice again.
+error-not-found-assignment = This assignment is not there any more.
+error-not-found-job = This work is over.
+error-not-found-pack = Choose the class pack again.
+error-invalid = This cannot be taken as it is.
+error-invalid-title-empty = Give the class a name.
+error-invalid-title-too-long = The name of the class is too long.
+error-invalid-nickname-empty = Type a nickname.
+error-invalid-nickname-too-long = This nickname is too long. Use 24 letters or fewer.
+error-invalid-names-empty = Add at least one seat.
+error-invalid-names-too-long = One of the names is too long.
+error-invalid-names-too-many = These are more seats than a class can have.
+error-invalid-dates-order = The first day must come before the last day.
+error-invalid-dates-not-today = Only today and days before can be marked.
+error-invalid-concepts-too-many = These are too many concepts. Take some out.
+error-invalid-concepts-too-few = Choose at least one concept.
+error-invalid-concepts-empty = Choose at least one concept.
+error-invalid-amount-range = Choose a number of exercises that is in range.
+error-invalid-minutes-range = Choose a number of minutes that your teacher allows.
+error-invalid-seats-empty = Choose at least one seat.
+error-calendar-ends-before-start = The last day of school is before the first.
+error-calendar-too-long = This school year is too long.
+error-calendar-no-such-weekday = There is no such day of the week.
+error-calendar-no-school-day = No school day is left in this year.
+error-rotation-length = The rotation has too few or too many days.
+error-rotation-twice = A concept stands in the rotation twice.
+
+## Files that were not taken.
+refusal-too-large = The file is too large.
+refusal-too-large-do = Nothing was changed. Check that it is the right file.
+refusal-unpacks-too-large = The file holds more than any real one.
+refusal-unpacks-too-large-do = Nothing was changed. Ask for a new file.
+refusal-too-many-entries = The file has too many entries.
+refusal-too-many-entries-do = Nothing was changed. Ask for a new file.
+refusal-not-ours = This is not a Surefoot file.
+refusal-not-ours-do = Nothing was changed. Choose another file.
+refusal-wrong-class = This file belongs to another class.
+refusal-wrong-class-do = Nothing was changed. Choose the file of this class.
+refusal-damaged = The file is damaged.
+refusal-damaged-do = Nothing was changed. Copy the file again, or ask for a new one.
+refusal-bad-signature = The file was changed by somebody after it was made.
+refusal-bad-signature-do = Nothing was taken from it. Ask for a new file.
+refusal-newer-format = The file was made by a newer Surefoot.
+refusal-newer-format-do = Nothing was changed. Install the newer version to open it.
+refusal-bad-content = The file holds something that does not belong there.
+refusal-bad-content-do = Nothing was taken from it. Ask for a new file.
+refusal-seat-unknown = No seat of the class fits this file.
+refusal-seat-unknown-do = Nothing was changed. Check the code on the slip.
+refusal-not-newer = You already have this class pack, or a newer one.
+refusal-not-newer-do = Nothing was changed. There is nothing you need to do.
+refusal-other-teacher = This class pack is not from your teacher.
+refusal-other-teacher-do = Nothing was changed. Ask your teacher for the pack.
+refusal-wrong-passphrase = The passphrase does not fit.
+refusal-wrong-passphrase-do = Nothing was changed. Type it again.
+refusal-too-much-work = Opening this file would take too long.
+refusal-too-much-work-do = Nothing was changed. Ask for a new file.
+refusal-unreadable = The file cannot be read.
+refusal-unreadable-do = Nothing was changed. Copy it again and choose it once more.
+
+## Codes from the slip.
+seat-code-length = { $found ->
+    [one] You typed { $found } sign. The code has { $expected }.
+   *[other] You typed { $found } signs. The code has { $expected }.
+}
+seat-code-sign = The sign { $sign } is in no code.
+seat-code-check = One sign is not right.
+seat-code-do = Look at the slip and type it again.
+seat-code-other-class = This code is for another class.
+seat-code-other-class-do = Choose the class pack of your class.

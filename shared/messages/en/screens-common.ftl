@@ -1,0 +1,62 @@
+## Words that several screens share.
+app-name = Surefoot
+one-moment = One moment …
+not-yet-here = Nothing here yet
+
+action-back = Back
+action-next = Next
+action-close = Close
+action-cancel = Cancel
+action-stop = Stop
+action-undo = Undo
+action-try-again = Try again
+action-save = Save
+action-print = Print
+action-done = Done
+action-change = Change
+action-start = Start
+
+confidence-0 = Not yet
+confidence-1 = With help
+confidence-2 = On my own
+confidence-3 = Could teach it
+confidence-none = Not rated
+
+outcome-right = Right
+outcome-wrong = Wrong
+outcome-not-done = Not done
+
+phase-preview = Preview
+phase-practice = Practice
+phase-review = Review
+
+language-en = English
+language-es = Español
+theme-system = As the device
+theme-light = Light
+theme-dark = Dark
+theme-contrast = High contrast
+
+## Mathematics read out.
+math-blank = blank
+math-plus = plus
+math-minus = minus
+math-times = times
+math-divided-by = divided by
+math-fraction = { $top } over { $bottom }
+math-mixed = { $whole } and { $top } over { $bottom }
+math-group = open bracket { $inner } close bracket
+math-power = { $base } to the power { $exponent }
+math-absolute = absolute value of { $inner }
+math-ratio = { $left } to { $right }
+math-percent = { $inner } percent
+math-pair = open bracket { $x }, { $y } close bracket
+math-degrees = { $inner } degrees
+math-sign-less = is less than
+math-sign-equal = equals
+math-sign-greater = is greater than
+math-sign-at-most = is at most
+math-sign-at-least = is at least
+math-sign-not-equal = is not equal to
+math-sign-about = is about
+math-sign-blank = a sign is missing

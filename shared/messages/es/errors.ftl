@@ -1,0 +1,89 @@
+## Qué pasó, qué se conservó y qué hacer.
+error-kept = No se perdió nada de lo que hiciste antes.
+error-storage = Esto no se pudo guardar o leer.
+error-storage-do = Mira si el dispositivo tiene espacio libre. Luego inténtalo otra vez.
+error-files = El archivo no se pudo abrir o escribir.
+error-files-do = Revisa el lugar y elígelo otra vez.
+error-bad-arguments = El programa no entendió este paso.
+error-bad-arguments-do = Cierra el programa y ábrelo otra vez.
+error-unknown-call = El programa no conoce este paso.
+error-unknown-call-do = Instala el programa de nuevo. Tus datos se quedan.
+error-cancelled = Tú lo paraste.
+error-newer-store = Estos datos son de un Surefoot más nuevo.
+error-newer-store-do = No se cambió nada. Instala la versión más nueva para abrirlos.
+error-unreadable-answer = Eso no se puede leer como respuesta. No cuenta.
+error-unreadable-answer-do = Cámbiala e inténtalo otra vez.
+error-not-found = Esto ya no está aquí.
+error-not-found-student = Este estudiante ya no está en este dispositivo.
+error-not-found-class = Esta clase ya no está en este dispositivo.
+error-not-found-seat = Este lugar no está en la clase.
+error-not-found-concept = Este concepto no está en la clase.
+error-not-found-exercise = Este ejercicio ya terminó. Abre la práctica otra vez.
+error-not-found-assignment = Esta tarea ya no está.
+error-not-found-job = Este trabajo ya terminó.
+error-not-found-pack = Elige otra vez el paquete de la clase.
+error-invalid = Esto no se puede aceptar así.
+error-invalid-title-empty = Ponle un nombre a la clase.
+error-invalid-title-too-long = El nombre de la clase es demasiado largo.
+error-invalid-nickname-empty = Escribe un apodo.
+error-invalid-nickname-too-long = Este apodo es demasiado largo. Usa 24 letras o menos.
+error-invalid-names-empty = Agrega al menos un lugar.
+error-invalid-names-too-long = Uno de los nombres es demasiado largo.
+error-invalid-names-too-many = Son más lugares de los que puede tener una clase.
+error-invalid-dates-order = El primer día debe ir antes del último.
+error-invalid-dates-not-today = Solo se puede marcar hoy y los días anteriores.
+error-invalid-concepts-too-many = Son demasiados conceptos. Quita algunos.
+error-invalid-concepts-too-few = Elige al menos un concepto.
+error-invalid-concepts-empty = Elige al menos un concepto.
+error-invalid-amount-range = Elige una cantidad de ejercicios permitida.
+error-invalid-minutes-range = Elige los minutos que permite tu maestra o maestro.
+error-invalid-seats-empty = Elige al menos un lugar.
+error-calendar-ends-before-start = El último día de clases es antes del primero.
+error-calendar-too-long = Este año escolar es demasiado largo.
+error-calendar-no-such-weekday = No hay tal día de la semana.
+error-calendar-no-school-day = No queda ningún día de clases en este año.
+error-rotation-length = La rotación tiene muy pocos o demasiados días.
+error-rotation-twice = Un concepto está dos veces en la rotación.
+
+## Archivos que no se aceptaron.
+refusal-too-large = El archivo es demasiado grande.
+refusal-too-large-do = No se cambió nada. Revisa si es el archivo correcto.
+refusal-unpacks-too-large = El archivo contiene más que uno verdadero.
+refusal-unpacks-too-large-do = No se cambió nada. Pide un archivo nuevo.
+refusal-too-many-entries = El archivo tiene demasiadas entradas.
+refusal-too-many-entries-do = No se cambió nada. Pide un archivo nuevo.
+refusal-not-ours = Este no es un archivo de Surefoot.
+refusal-not-ours-do = No se cambió nada. Elige otro archivo.
+refusal-wrong-class = Este archivo es de otra clase.
+refusal-wrong-class-do = No se cambió nada. Elige el archivo de esta clase.
+refusal-damaged = El archivo está dañado.
+refusal-damaged-do = No se cambió nada. Cópialo otra vez o pide uno nuevo.
+refusal-bad-signature = Alguien cambió el archivo después de hecho.
+refusal-bad-signature-do = No se tomó nada de él. Pide un archivo nuevo.
+refusal-newer-format = El archivo es de un Surefoot más nuevo.
+refusal-newer-format-do = No se cambió nada. Instala la versión más nueva para abrirlo.
+refusal-bad-content = El archivo contiene algo que no va ahí.
+refusal-bad-content-do = No se tomó nada de él. Pide un archivo nuevo.
+refusal-seat-unknown = Ningún lugar de la clase corresponde a este archivo.
+refusal-seat-unknown-do = No se cambió nada. Revisa el código de la hoja.
+refusal-not-newer = Ya tienes este paquete de la clase, o uno más nuevo.
+refusal-not-newer-do = No se cambió nada. No tienes que hacer nada.
+refusal-other-teacher = Este paquete no es de tu maestra o maestro.
+refusal-other-teacher-do = No se cambió nada. Pídele el paquete.
+refusal-wrong-passphrase = La frase secreta no corresponde.
+refusal-wrong-passphrase-do = No se cambió nada. Escríbela otra vez.
+refusal-too-much-work = Abrir este archivo tardaría demasiado.
+refusal-too-much-work-do = No se cambió nada. Pide un archivo nuevo.
+refusal-unreadable = El archivo no se puede leer.
+refusal-unreadable-do = No se cambió nada. Cópialo y elígelo otra vez.
+
+## Códigos de la hoja.
+seat-code-length = { $found ->
+    [one] Escribiste { $found } signo. El código tiene { $expected }.
+   *[other] Escribiste { $found } signos. El código tiene { $expected }.
+}
+seat-code-sign = El signo { $sign } no está en ningún código.
+seat-code-check = Hay un signo que no es correcto.
+seat-code-do = Mira la hoja y escríbelo otra vez.
+seat-code-other-class = Este código es de otra clase.
+seat-code-other-class-do = Elige el paquete de tu clase.

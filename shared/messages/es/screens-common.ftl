@@ -1,0 +1,62 @@
+## Palabras que comparten varias pantallas.
+app-name = Surefoot
+one-moment = Un momento …
+not-yet-here = Todavía no hay nada aquí
+
+action-back = Atrás
+action-next = Siguiente
+action-close = Cerrar
+action-cancel = Cancelar
+action-stop = Parar
+action-undo = Deshacer
+action-try-again = Intentar otra vez
+action-save = Guardar
+action-print = Imprimir
+action-done = Listo
+action-change = Cambiar
+action-start = Empezar
+
+confidence-0 = Todavía no
+confidence-1 = Con ayuda
+confidence-2 = Por mi cuenta
+confidence-3 = Podría enseñarlo
+confidence-none = Sin marcar
+
+outcome-right = Bien
+outcome-wrong = Mal
+outcome-not-done = Sin hacer
+
+phase-preview = Adelanto
+phase-practice = Práctica
+phase-review = Repaso
+
+language-en = English
+language-es = Español
+theme-system = Como el dispositivo
+theme-light = Claro
+theme-dark = Oscuro
+theme-contrast = Alto contraste
+
+## Matemáticas leídas en voz alta.
+math-blank = espacio vacío
+math-plus = más
+math-minus = menos
+math-times = por
+math-divided-by = entre
+math-fraction = { $top } sobre { $bottom }
+math-mixed = { $whole } y { $top } sobre { $bottom }
+math-group = abre paréntesis { $inner } cierra paréntesis
+math-power = { $base } elevado a { $exponent }
+math-absolute = valor absoluto de { $inner }
+math-ratio = { $left } a { $right }
+math-percent = { $inner } por ciento
+math-pair = abre paréntesis { $x }, { $y } cierra paréntesis
+math-degrees = { $inner } grados
+math-sign-less = es menor que
+math-sign-equal = es igual a
+math-sign-greater = es mayor que
+math-sign-at-most = es menor o igual que
+math-sign-at-least = es mayor o igual que
+math-sign-not-equal = no es igual a
+math-sign-about = es más o menos
+math-sign-blank = falta un signo

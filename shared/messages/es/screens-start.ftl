@@ -1,0 +1,60 @@
+## La primera pantalla, entrar a la clase y la clase de ejemplo.
+start-title = Surefoot
+start-lead = Mira lo que sabes. Trabaja en lo que sigue.
+start-who = ¿Quién eres?
+start-student = Soy estudiante
+start-student-text = Entra a tu clase con el código de tu hoja.
+start-teacher = Soy maestra o maestro
+start-teacher-text = Prepara una clase y mira lo que necesita.
+start-sample = Probar la clase de ejemplo
+start-sample-text = Explora una clase inventada. Allí nada es real.
+start-students = ¿Quién va a aprender?
+start-add-student = Otro estudiante
+start-desk = Escritorio docente
+start-settings = Idioma y colores
+start-language = Idioma
+start-theme = Colores
+
+sample-bar = Una clase inventada. Aquí nadie es real.
+sample-student = Tableta del estudiante
+sample-teacher = Escritorio docente
+sample-leave = Salir
+sample-making = Preparando la clase de ejemplo
+sample-making-text = Estudiantes inventados entran, marcan, practican y entregan. Tarda un momento.
+sample-progress = { $done } de { $total } pasos
+sample-stopped = Lo paraste. No se guardó nada de la clase de ejemplo.
+sample-nobody = La clase de ejemplo no tiene estudiantes en esta tableta.
+
+join-title = Entra a tu clase
+join-pack = Abre el paquete de la clase
+join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass.
+join-pack-button = Elegir el archivo
+join-pack-class = Clase
+join-pack-concepts = { $concepts ->
+    [one] { $concepts } concepto este año
+   *[other] { $concepts } conceptos este año
+}
+join-code = Escribe el código de tu hoja
+join-code-text = El código dice cuál es tu lugar. No lleva ningún nombre.
+join-code-label = Código
+join-code-good = El código es correcto.
+join-you = Elige un apodo y un dibujo
+join-you-text = Se quedan en este dispositivo. No uses tu nombre completo.
+join-nickname = Apodo
+join-picture = Dibujo
+join-language = Tu idioma
+join-finish = Entrar
+join-steps = Paso { $step } de { $steps }
+
+picture-fox = Zorro
+picture-owl = Búho
+picture-turtle = Tortuga
+picture-fish = Pez
+picture-snail = Caracol
+picture-bee = Abeja
+picture-hedgehog = Erizo
+picture-frog = Rana
+picture-oak = Hoja de roble
+picture-sunflower = Girasol
+picture-cactus = Cactus
+picture-mushroom = Hongo

@@ -1,0 +1,41 @@
+import { invoke, isTauri } from '@tauri-apps/api/core';
+import type { CallError, Calls } from './contract';
+
+export type CallName = keyof Calls;
+
+/** A call that did not do what was asked; what was stored before is still there. */
+export class CallFailed extends Error {
+  /** The reason as a code with its arguments; see the words `error-<code>`. */
+  readonly why: CallError;
+
+  constructor(why: CallError) {
+    super(why.code);
+    this.name = 'CallFailed';
+    this.why = why;
+  }
+}
+
+/** The one door to the program: inside the window, or over loopback in tests. */
+export async function call<N extends CallName>(
+  name: N,
+  args: Calls[N]['args'],
+): Promise<Calls[N]['out']> {
+  if (isTauri()) {
+    try {
+      return await invoke<Calls[N]['out']>('call', { name, args });
+    } catch (error) {
+      throw new CallFailed(asCallError(error));
+    }
+  }
+  if (!__TEST_BRIDGE__) throw new CallFailed({ code: 'files', detail: 'not inside the program' });
+  const answer = await fetch(`/call/${name}`, { method: 'POST', body: JSON.stringify(args) });
+  const body: unknown = await answer.json().catch(() => null);
+  if (!answer.ok) throw new CallFailed(asCallError(body));
+  return body as Calls[N]['out'];
+}
+
+/** Whatever came back, as an error that can be put into words. */
+function asCallError(error: unknown): CallError {
+  if (typeof error === 'object' && error !== null && 'code' in error) return error as CallError;
+  return { code: 'storage', detail: String(error) };
+}

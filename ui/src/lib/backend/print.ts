@@ -1,0 +1,4 @@
+/** Opens the system's print dialog on what the screen's print rules leave. */
+export function printPage(): void {
+  window.print();
+}

@@ -1,0 +1,35 @@
+import { call, type DeviceSettings, type Profile, type Start } from './backend';
+import { setTheme } from './theme/theme';
+import { setLanguage } from './words';
+
+/** What the program opened with: students, classes, settings, and whose data it is. */
+const state = $state<{ start: Start | null }>({ start: null });
+
+export function start(): Start | null {
+  return state.start;
+}
+
+/** Takes over what a call gave back, with its theme. */
+export function take(next: Start): Start {
+  state.start = next;
+  setTheme(next.settings.theme);
+  return next;
+}
+
+/** Reads it anew, for after something changed. */
+export async function refresh(): Promise<Start> {
+  return take(await call('start', {}));
+}
+
+/** The screens speak the student's language, elsewhere that of the device. */
+export function speakFor(student: Profile | null): void {
+  setLanguage(student?.language ?? state.start?.settings.language ?? 'en');
+}
+
+export async function saveSettings(settings: DeviceSettings): Promise<void> {
+  take(await call('save_device_settings', settings));
+}
+
+export function inSample(): boolean {
+  return state.start?.world === 'sample';
+}

@@ -1,0 +1,77 @@
+import { CallFailed, type CallError, type Refusal, type SeatCodeError } from '../backend';
+import { hasWords, number, say } from '../words';
+
+/** Whatever went wrong, as an error with words. */
+export function asError(thrown: unknown): CallError {
+  return thrown instanceof CallFailed
+    ? thrown.why
+    : { code: 'storage', detail: thrown instanceof Error ? thrown.message : String(thrown) };
+}
+
+/** What happened, that nothing was lost, what to do: a sentence each. */
+export function errorWords(error: CallError): string[] {
+  switch (error.code) {
+    case 'refused':
+      return refusalWords(error.refusal);
+    case 'seat_code':
+      return seatCodeWords(error.error);
+    case 'invalid': {
+      const id = `error-invalid-${error.field}-${error.rule}`.replaceAll('_', '-');
+      const what = say(hasWords(id) ? id : 'error-invalid');
+      return [what, say('error-kept')];
+    }
+    case 'calendar':
+    case 'rotation':
+      return [say(`error-${error.code}-${kebab(error.error.code)}`), say('error-kept')];
+    case 'not_found': {
+      const id = `error-not-found-${error.what}`;
+      return [say(hasWords(id) ? id : 'error-not-found'), say('error-kept')];
+    }
+    case 'newer_store':
+      return [say('error-newer-store'), say('error-newer-store-do')];
+    case 'unreadable_answer':
+      return [say('error-unreadable-answer'), say('error-unreadable-answer-do')];
+    case 'cancelled':
+      return [say('error-cancelled'), say('error-kept')];
+    case 'storage':
+    case 'files':
+    case 'bad_arguments':
+    case 'unknown_call':
+      return [
+        say(`error-${kebab(error.code)}`),
+        say('error-kept'),
+        say(`error-${kebab(error.code)}-do`),
+      ];
+  }
+}
+
+/** A file that was not taken: why, and what to do. */
+export function refusalWords(refusal: Refusal): string[] {
+  const args: Record<string, string> = {};
+  for (const [name, value] of Object.entries(refusal)) {
+    if (name !== 'code') args[name] = typeof value === 'number' ? number(value) : String(value);
+  }
+  const id = `refusal-${kebab(refusal.code)}`;
+  return [say(id, args), say(`${id}-do`)];
+}
+
+/** A seat code that was not taken. */
+export function seatCodeWords(error: SeatCodeError): string[] {
+  switch (error.code) {
+    case 'length':
+      return [
+        say('seat-code-length', { found: error.found, expected: error.expected }),
+        say('seat-code-do'),
+      ];
+    case 'sign':
+      return [say('seat-code-sign', { sign: error.sign }), say('seat-code-do')];
+    case 'check':
+      return [say('seat-code-check'), say('seat-code-do')];
+    case 'other_class':
+      return [say('seat-code-other-class'), say('seat-code-other-class-do')];
+  }
+}
+
+function kebab(code: string): string {
+  return code.replaceAll('_', '-');
+}

@@ -1,0 +1,45 @@
+import { LOCALES } from './bundles';
+import { language } from './words.svelte';
+
+/** A number for reading, such as 1,234. */
+export function number(value: number | bigint, digits = 0): string {
+  return new Intl.NumberFormat(LOCALES[language()], {
+    maximumFractionDigits: digits,
+  }).format(value);
+}
+
+/** A share from 0 to 1 as whole percent. */
+export function percent(share: number): string {
+  return new Intl.NumberFormat(LOCALES[language()], { style: 'percent' }).format(share);
+}
+
+/** An exact decimal such as `-1234.50`: digits grouped, none dropped, a true minus sign. */
+export function exact(text: string): string {
+  const [, sign, whole, part] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
+  if (whole === undefined) return text;
+  const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
+  return `${sign === '-' ? '−' : ''}${grouped}${part === undefined ? '' : `.${part}`}`;
+}
+
+/** How a date is shown. */
+export type DateStyle = 'day' | 'weekday' | 'short';
+
+const STYLES: Record<DateStyle, Intl.DateTimeFormatOptions> = {
+  day: { day: 'numeric', month: 'long', year: 'numeric' },
+  weekday: { weekday: 'long', day: 'numeric', month: 'long' },
+  short: { day: 'numeric', month: 'short' },
+};
+
+/** A date `YYYY-MM-DD` in words. */
+export function date(iso: string, style: DateStyle = 'weekday'): string {
+  const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
+  // Noon in UTC: the same calendar day wherever the device stands.
+  const at = new Date(Date.UTC(year, month - 1, day, 12));
+  const options = { ...STYLES[style], timeZone: 'UTC' };
+  return new Intl.DateTimeFormat(LOCALES[language()], options).format(at);
+}
+
+/** Things in a row: "a, b, and c". */
+export function list(things: string[]): string {
+  return new Intl.ListFormat(LOCALES[language()], { type: 'conjunction' }).format(things);
+}
