@@ -60,7 +60,7 @@ fn any_practice() -> impl Strategy<Value = Practice> {
         )
 }
 
-fn any_record() -> impl Strategy<Value = Record> {
+pub fn any_record() -> impl Strategy<Value = Record> {
     (vec(any_check_in(), 0..12), vec(any_practice(), 0..8))
         .prop_map(|(check_ins, practice)| Record::from_entries(&check_ins, &practice))
 }

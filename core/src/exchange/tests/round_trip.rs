@@ -200,3 +200,22 @@ fn a_second_key_of_a_seat_is_held_until_the_teacher_says_so() {
     let accepted = held.accept();
     assert!(!accepted.is_first_of_seat());
 }
+
+proptest::proptest! {
+    #![proptest_config(proptest::prelude::ProptestConfig::with_cases(300))]
+
+    #[test]
+    fn sealed_then_opened_any_record_is_the_same(record in super::merge::any_record()) {
+        let mut original = hand_in();
+        original.check_ins = record.check_in_entries();
+        original.practice = record.practice_entries();
+        let sealed = seal_hand_in(&original, &student(), &class_identity().recipient()).unwrap();
+        let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
+        let facts = Facts::with_keys([student().public()]);
+        let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
+            panic!("not taken");
+        };
+        proptest::prop_assert_eq!(checked.content(), &original);
+        proptest::prop_assert_eq!(checked.record(), record);
+    }
+}
