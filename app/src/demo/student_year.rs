@@ -93,7 +93,7 @@ pub(super) fn live_weeks(
         }
         for (concept, from) in &joined.facts.taught_from {
             if from == date {
-                learner.lesson(concept, *date);
+                learner.lesson(concept, plan.difficulties, *date);
             }
         }
         if learner.decides(0.95) {
