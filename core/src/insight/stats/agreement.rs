@@ -52,24 +52,21 @@ pub fn weighted_kappa(table: &[Vec<usize>], weights: KappaWeights) -> Option<Kap
     let column_mean: Vec<f64> = (0..k)
         .map(|j| (0..k).map(|i| row[i] * weight(i, j)).sum())
         .collect();
-    let (mut observed, mut expected) = (0.0, 0.0);
-    for i in 0..k {
-        for j in 0..k {
-            observed += share(i, j) * weight(i, j);
-            expected += row[i] * column[j] * weight(i, j);
-        }
-    }
+    let cells = || (0..k).flat_map(|i| (0..k).map(move |j| (i, j)));
+    let observed: f64 = cells().map(|(i, j)| share(i, j) * weight(i, j)).sum();
+    let expected: f64 = cells()
+        .map(|(i, j)| row[i] * column[j] * weight(i, j))
+        .sum();
     if 1.0 - expected < 1e-12 {
         return None;
     }
     let kappa = (observed - expected) / (1.0 - expected);
-    let mut spread = 0.0;
-    for i in 0..k {
-        for j in 0..k {
+    let spread: f64 = cells()
+        .map(|(i, j)| {
             let term = weight(i, j) - (row_mean[i] + column_mean[j]) * (1.0 - kappa);
-            spread += share(i, j) * term * term;
-        }
-    }
+            share(i, j) * term * term
+        })
+        .sum();
     let centre = kappa - expected * (1.0 - kappa);
     let variance = (spread - centre * centre) / (total * (1.0 - expected).powi(2));
     Some(Kappa {
