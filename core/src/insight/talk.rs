@@ -193,13 +193,13 @@ fn offer(concept: &TodayConcept, settings: &Settings) -> Offer {
     }
 }
 
-/// Rounds to thousandths, halves to even.
+/// Rounds to thousandths, halves up.
 #[expect(
     clippy::cast_possible_truncation,
     reason = "a class's worth is far inside i64, and the cast saturates"
 )]
 fn thousandths(value: f64) -> i64 {
-    (value * 1000.0).round_ties_even() as i64
+    (value * 1000.0 + 0.5).floor() as i64
 }
 
 #[cfg(test)]

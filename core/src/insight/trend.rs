@@ -160,7 +160,7 @@ fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
 }
 
 /// Median over pairs of passes of the change of the mean deviation from each
-/// student's own mean, per pass.
+/// student's own mean, per pass; passes with fewer than three raters are left out.
 fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<f64> {
     let mut deviations = vec![Vec::new(); passes];
     for own in series.iter().filter(|own| own.len() >= 2) {
@@ -173,6 +173,7 @@ fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<f64> {
     let points: Vec<(f64, f64)> = deviations
         .iter()
         .enumerate()
+        .filter(|(_, list)| list.len() >= RATERS_FOR_A_PASS)
         .filter_map(|(pass, list)| Some((f64::from(u32::try_from(pass).ok()?), mean(list)?)))
         .collect();
     super::stats::theil_sen_slope(&points)

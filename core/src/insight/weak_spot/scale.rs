@@ -109,9 +109,9 @@ fn level_values(class: &Pairs, settings: &Settings) -> [f64; 4] {
 
 fn shift(own: &Pairs, level_value: &[f64; 4], settings: &Settings) -> f64 {
     let (mut surplus, mut information) = (0.0, settings.shift_shrinkage);
-    for r in 0..4 {
-        surplus += own.right[r] - own.n[r] * level_value[r];
-        information += own.n[r] * level_value[r] * (1.0 - level_value[r]);
+    for ((n, right), value) in own.n.iter().zip(&own.right).zip(level_value) {
+        surplus += right - n * value;
+        information += n * value * (1.0 - value);
     }
     (surplus / information).clamp(-MOST_SHIFT, MOST_SHIFT)
 }
