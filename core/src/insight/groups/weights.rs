@@ -57,12 +57,12 @@ pub fn weights(
         .collect()
 }
 
-/// Rounds halves to even.
+/// Rounds halves up.
 #[expect(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
     reason = "a weight is a few thousands at most, and the cast saturates"
 )]
 fn whole(weight: f64) -> u32 {
-    weight.round_ties_even() as u32
+    (weight + 0.5).floor() as u32
 }
