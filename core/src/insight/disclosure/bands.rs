@@ -59,7 +59,7 @@ pub fn band(low: u32, reporters: u32) -> Option<Band> {
     let number = number_of(low);
     let mut counts = (0..=reporters).filter(|count| number_of(*count) == number);
     let from_count = counts.next()?;
-    let to_count = counts.last().unwrap_or(from_count);
+    let to_count = counts.next_back().unwrap_or(from_count);
     if to_count - from_count + 1 < FEWEST_COUNTS {
         return None;
     }
