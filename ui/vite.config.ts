@@ -1,10 +1,30 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+
+const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
+
+/** How many concepts the built-in catalogue has for each grade. */
+function conceptsByGrade(): Record<number, number> {
+  const counts: Record<number, number> = {};
+  for (const name of readdirSync(catalogue)) {
+    const grade = /^grade-(\d)\.toml$/.exec(name)?.[1];
+    if (grade === undefined) continue;
+    const text = readFileSync(catalogue + name, 'utf8');
+    counts[Number(grade)] = text.match(/^\[\[concept\]\]/gm)?.length ?? 0;
+  }
+  return counts;
+}
 
 export default defineConfig({
   plugins: [svelte()],
   // The door for tests in a browser; left out of what is shipped.
-  define: { __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1') },
+  define: {
+    __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),
+    // For the live totals while a class is set up, without the catalogue itself.
+    __CONCEPTS_BY_GRADE__: JSON.stringify(conceptsByGrade()),
+  },
   // The oldest engines we run in: WebKitGTK of Debian 12 and Android's WebView 111.
   build: {
     target: ['safari16.4', 'chrome111'],

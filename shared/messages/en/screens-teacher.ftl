@@ -1,0 +1,392 @@
+## The teacher's screens.
+tab-board = Board
+tab-files = Files
+tab-class = Class
+tab-assign = Assign
+
+desk-class = Class
+desk-new-class = New class …
+desk-screens = Screens
+desk-settings = Settings
+desk-language = Language
+desk-theme = Colors
+desk-leave = Leave the desk
+desk-promise = Names stay on this computer. Surefoot uses no network.
+desk-names-cover = Cover names
+desk-names-show = Show names
+desk-cover-key = Press N to cover or show the names
+desk-seat = Seat { $seat }
+desk-undone = Taken back.
+desk-age-none = no report yet
+desk-age-today = today
+desk-age-yesterday = yesterday
+desk-age-days = { $days ->
+    [one] { $days } day ago
+   *[other] { $days } days ago
+}
+
+## Board
+board-title = Board
+board-reporting = { $reporting } of { $seats } seats have reported. The newest report is from { $newest }, the typical one from { $typical }.
+board-reporting-none = { $seats ->
+    [one] Nothing has come yet from the one seat.
+   *[other] Nothing has come yet from the { $seats } seats.
+}
+board-today = Today is day { $day } of the rotation, pass { $pass } of { $passes }.
+board-no-school = No school today.
+board-empty-title = The class picture will stand here
+board-empty-words = Students rate each concept after the review and hand in a small file. Take their files in, and every concept gets its line: who has it, how sure that is, and which way it is moving.
+board-empty-do = Take in hand-ins
+board-empty-slips = Class pack and join slips
+board-filters = What the board shows
+board-filter-strand = Strand
+board-filter-phase = Phase
+board-filter-all = All
+board-filter-today = Only day { $day }, today
+board-shown = { $shown } of { $all } concepts
+board-show-all = Show all
+board-none-title = No concept fits these choices
+board-none-words = Other concepts are there; they are only not shown.
+board-own-view = Ratings are the students' own view. They are no grade and no diagnosis.
+board-caption = Concepts of { $title }, weakest first unless ordered otherwise
+board-col-rank = Rank
+board-col-concept = Concept
+board-col-has-it = Share that has it
+board-col-range = and its likely range
+board-col-reports = Reports
+board-col-ratings = Latest rating of each student
+board-col-results = Marked results
+board-col-practice = Practice answers
+board-col-trend = Trend
+board-col-passes = Needing help, by pass
+board-pass = Pass
+board-place = { $strand } · day { $day } · { $phase ->
+    [Preview] preview
+    [Practice] practice
+    [Review] review
+   *[other] { $phase }
+}
+board-range = { $low } to { $high }
+board-ask-first = few reports: ask first
+board-no-report = no report yet
+board-of = { $part } of { $all }
+board-right = { $count } right
+board-wrong = { $count } wrong
+board-alone = { $count } alone
+board-help-wrong = { $help } with help, { $wrong } wrong
+board-trend-rising = rising
+board-trend-falling = falling
+board-trend-steady = no clear change
+board-trend-unknown = too early to say
+board-pass-cell = of { $rated } who rated, { $share }
+
+## One concept and the students behind it
+concept-back = Board
+concept-grade = grade { $grade }
+concept-rank = rank { $rank } among the weak spots
+concept-ask-first = { $count ->
+    [0] Nobody has reported on this concept yet. Ask the class before you plan on it.
+    [one] Only { $count } student has reported on this concept. Ask the class before you plan on it.
+   *[other] Only { $count } students have reported on this concept. Ask the class before you plan on it.
+}
+concept-mistakes = Common mistakes in practice
+concept-mistake-unknown = Another mistake ({ $code })
+concept-times = { $count } ×
+concept-students = Students, who needs it most first
+concept-assign = { $count ->
+    [0] Assign practice
+    [one] Assign practice to { $count } student
+   *[other] Assign practice to { $count } students
+}
+concept-no-exercises = There are no exercises for this concept; it is self-rated only.
+concept-col-choose = For practice
+concept-col-student = Student
+concept-col-has-it = Chance of having it
+concept-col-history = Ratings and results, oldest first
+concept-col-age = Newest report
+concept-col-assigned = Assigned
+concept-choose = Choose { $name } for practice
+concept-earlier = { $count } earlier
+concept-practice-none = none
+concept-assigned = { $done } of { $of }
+
+## Files
+files-title = Files
+files-lead = Point to the folder where hand-ins arrive. A newer file replaces the older one from the same device, so nothing counts twice. The files stay where they are.
+files-take-sample = Take in the sample class's folder
+files-take-folder = Take in a folder
+files-take-files = Choose single files
+files-running = Reading the files
+files-progress = { $total ->
+    [0] Looking for files …
+   *[other] { $done } of { $total } files
+}
+files-stop = Stop
+files-empty-title = Every file will get its line here
+files-empty-words = After you take in a folder, this list tells for each file what became of it: new, updated, older than what is here, or not taken, and why.
+files-account = { $date }:
+files-account-none = there was no hand-in in it
+files-look = { $count ->
+    [one] { $count } to look at
+   *[other] { $count } to look at
+}
+files-cancelled = stopped before the end
+files-was-undone = undone
+files-undone = The import was undone. The files themselves are still where they were.
+files-tally-new = { $count } new
+files-tally-updated = { $count } updated
+files-tally-known = { $count } already here
+files-tally-older = { $count } older
+files-tally-held = { $count } waiting for your decision
+files-tally-refused = { $count } not taken
+files-col-verdict = What became of it
+files-col-who = From
+files-col-what = In words
+files-col-file = File
+files-verdict-new = New
+files-verdict-updated = Updated
+files-verdict-known = Already here
+files-verdict-known-words = Exactly this was taken in before. Nothing changed.
+files-verdict-older = Older
+files-verdict-older-words = Something newer from this device is here. Nothing changed.
+files-verdict-held = Waiting
+files-verdict-held-words = A second device claims this seat. It is kept, and counts once you accept the device above.
+files-verdict-refused = Not taken
+files-new-entries = { $count ->
+    [one] { $count } new entry
+   *[other] { $count } new entries
+}
+flag-future-date = { $entries ->
+    [one] { $entries } entry is dated in the future, up to { $date }. It is kept and shows once its day has come. Check the date of the device.
+   *[other] { $entries } entries are dated in the future, up to { $date }. They are kept and show once their day has come. Check the date of the device.
+}
+flag-outside-year = { $entries ->
+    [one] { $entries } entry lies outside the school year ({ $date }). It is kept but does not count.
+   *[other] { $entries } entries lie outside the school year (up to { $date }). They are kept but do not count.
+}
+flag-unknown-concept = { $concepts ->
+    [one] { $concepts } concept in it is not in this class. It is kept but not shown.
+   *[other] { $concepts } concepts in it are not in this class. They are kept but not shown.
+}
+held-title = A second device for the same seat
+held-words = This happens when a student joined on another device, or when someone typed the code of somebody else. Nothing from it counts until you decide.
+held-device = device { $device }, besides { $devices ->
+    [0] none accepted
+    [one] the one accepted
+   *[other] the { $devices } accepted
+}
+held-accept = Accept this device
+held-aside = Put it aside
+held-accepted = The device counts for { $name } from now on.
+held-put-aside = The device of { $name } was put aside.
+journal-title = What was taken in
+journal-undo = Undo the last import
+journal-undo-title = Undo the last import?
+journal-undo-words = { $count ->
+    [one] This takes back { $count } file taken in on { $date }. The board will be as it was before. You can take the file in again.
+   *[other] This takes back { $count } files taken in on { $date }. The board will be as it was before. You can take the files in again.
+}
+
+## Class
+class-parts = Parts of the set-up
+class-part-seats = Seats
+class-part-calendar = Calendar
+class-part-rotation = Rotation
+class-part-pack = Pack and slips
+seats-lead = Names are optional and stay on this computer. Hand-ins carry the seat only.
+seats-col-seat = Seat
+seats-col-name = Name
+seats-col-code = Code
+seats-col-devices = Devices
+seats-col-newest = Newest report
+seats-no-name = no name
+seats-name-of = Name of seat { $seat }
+seats-named = The name of seat { $seat } was changed.
+seats-devices = { $count ->
+    [0] not joined yet
+    [one] { $count } device
+   *[other] { $count } devices
+}
+seats-held = { $count ->
+    [one] { $count } waiting
+   *[other] { $count } waiting
+}
+seats-add = Add seats
+seats-add-hint = One name a line. Leave it empty for one seat without a name.
+seats-add-do = Add
+seats-added = { $count ->
+    [one] { $count } seat was added. It needs a join slip.
+   *[other] { $count } seats were added. They need join slips.
+}
+calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day without school to close it, or to open it again.
+calendar-closures = Days without school
+calendar-from = From
+calendar-to = To (if more than one day)
+calendar-close = Close
+calendar-open = Open again
+calendar-open-of = Open again: { $what }
+calendar-none = None yet. Every chosen weekday counts as a school day.
+calendar-range = { $days ->
+    [one] { $first } to { $last }, { $days } school day
+   *[other] { $first } to { $last }, { $days } school days
+}
+calendar-day = No school on { $date }
+calendar-changed = The calendar was changed. Days of the rotation move with it.
+calendar-fault-none = Choose the first day without school.
+calendar-fault-order = The last day comes before the first.
+calendar-fault-outside = These days lie outside the school year.
+calendar-fault-no-school = There is no school on these days anyway.
+rotation-lead = Drag a concept to another day, use its arrows, or press Alt with the left or right arrow key. A tap opens the students behind it.
+rotation-by-day = Day by day
+rotation-lessons = First lessons
+rotation-day = { $count ->
+    [one] Day { $day } · { $count } concept
+   *[other] Day { $day } · { $count } concepts
+}
+rotation-earlier = { $title }: one day earlier
+rotation-later = { $title }: one day later
+rotation-moved = { $title } is on day { $day } now.
+rotation-uneven = The days are uneven: up to { $most } concepts on one, { $least } on another. The review takes longer on full days.
+lessons-lead = The first lesson decides when a concept goes from preview to practice and then to review. An empty date means: not this year.
+lessons-col-first = First lesson
+lessons-col-day = Day
+lessons-col-phase = Today
+lessons-date-of = First lesson of { $title }
+lessons-not-this-year = not this year
+lessons-changed = The first lesson of { $title } was changed.
+
+## Class pack and join slips
+pack-none-yet = There is no class pack yet. Students need it to join.
+pack-outdated = Something changed since class pack { $version }. Students see the change once they open a new one.
+pack-save = Save the class pack
+pack-not-saved = No file was written. Nothing is lost; save it whenever you like.
+pack-saved = { $file } was saved: { $place }
+pack-version = Class pack { $version }
+pack-version-none = No class pack yet
+pack-changed = changed since
+pack-up-to-date = up to date
+pack-step-pack = Give out the class pack
+pack-step-pack-words = One file for the whole class. Put it where students can open it: a shared folder, a stick, the class page. It holds no names.
+pack-step-slips = Print the join slips
+pack-step-slips-words = { $count ->
+    [one] One slip with the code of the seat. The student types it once.
+   *[other] { $count } slips, one a seat, each with its code. The student types it once.
+}
+pack-step-hand-ins = Take in the hand-ins
+pack-step-hand-ins-words = Students make a hand-in with one tap. You point Surefoot to the folder where they arrive.
+slips-open = Show the slips
+slips-words = Cut along the broken lines. A slip is for one student only.
+slips-paper = Paper
+slips-letter = US Letter
+slips-a4 = A4
+slips-names = With names
+slips-how = Open the class pack in Surefoot and type this code.
+
+## Assign
+assign-title = Assign
+assign-new = New assignment
+assign-made = The assignment stands. Give out a new class pack so that it reaches the students.
+assign-withdrawn = The assignment was withdrawn. Practice that was done stays.
+assign-empty-title = Assigned practice will stand here
+assign-empty-words = Open a weak spot on the board, choose who needs it, and assign. It travels in the next class pack; here you see who did it.
+assign-empty-do = Open the board
+assign-each = { $count ->
+    [one] { $count } exercise of each concept
+   *[other] { $count } exercises of each concept
+}
+assign-dates = { $from } to { $due }
+assign-whole-class = Whole class
+assign-some = { $count ->
+    [one] { $count } student
+   *[other] Chosen students ({ $count })
+}
+assign-finished = { $done } of { $of } finished
+assign-over = over
+assign-not-in-pack = not in the class pack yet
+assign-waiting = { $count ->
+    [one] { $seats } has not joined or handed in yet; it can be sealed for that seat after the first hand-in.
+   *[other] Not joined or handed in yet: { $seats }. It can be sealed for them after their first hand-in.
+}
+assign-withdraw = Withdraw
+assign-withdraw-title = Withdraw this assignment?
+assign-withdraw-words = It goes from the students' practice with the next class pack. Practice that was done stays and counts.
+assign-concepts = Concepts
+assign-concepts-hint = One to six. Only concepts with exercises are offered.
+assign-concepts-add = Add a concept …
+assign-concepts-remove = Take out { $title }
+assign-amount = Exercises of each
+assign-from = First evening
+assign-due = Last evening
+assign-who = For whom
+assign-travels = It reaches students in the next class pack, sealed for each of them.
+assign-give = Assign
+assign-fault-concepts-none = Choose at least one concept.
+assign-fault-concepts-many = Choose at most six concepts.
+assign-fault-amount = Choose 1 to 20 exercises.
+assign-fault-dates = The last evening must not come before the first.
+assign-fault-seats = Choose at least one student.
+
+## A new class
+new-class-title = Set up a class
+new-class-lead = A class stands in two minutes. Everything but the number of days in the rotation can be changed later.
+new-class-name = Name of the class
+new-class-name-hint = As students know it, such as Room 12 or Grade 4 Math.
+new-class-seats = Seats
+new-class-seats-hint = One seat a student. Names stay on this computer; without names, seats are only numbered.
+new-class-by-names = Paste a list of names
+new-class-by-count = Only a number of seats
+new-class-roster = Names, one a line
+new-class-roster-hint = Given names or codes of your own. Of a line with several columns, only the first is taken in.
+new-class-names-read = { $count ->
+    [one] { $count } seat:
+   *[other] { $count } seats:
+}
+new-class-left-lines = { $count ->
+    [one] Left out, because it cannot be a name: line { $lines }.
+   *[other] Left out, because they cannot be names: lines { $lines }.
+}
+new-class-seat-count = Number of seats
+new-class-year = School year
+new-class-first-day = First day
+new-class-last-day = Last day
+new-class-weekdays = Class meets on
+new-class-closures = { $count ->
+    [0] Add days without school (can wait)
+    [one] Days without school: { $count }
+   *[other] Days without school: { $count }
+}
+new-class-grades = Grades
+new-class-grades-hint = The highest grade is taken whole, as far as it fits; earlier grades fill what is left, so that their concepts are reviewed.
+new-class-grade = Grade { $grade } ({ $count } concepts)
+new-class-rotation = Rotation
+new-class-rotation-hint = Every concept comes round once in a rotation. Surefoot suggests which concept goes on which day; you can move them.
+new-class-rotation-days = Days in the rotation
+new-class-a-day = Concepts a day
+new-class-sum = This makes
+new-class-sum-seats = seats
+new-class-sum-days = school days
+new-class-sum-passes = passes
+new-class-sum-concepts = concepts
+new-class-left-out = { $count ->
+    [one] { $count } concept of these grades does not fit. More days or more concepts a day take it in.
+   *[other] { $count } concepts of these grades do not fit. More days or more concepts a day take them in.
+}
+new-class-create = Create the class
+new-class-later = Names, closures, and days of concepts can be changed at any time.
+new-class-done = { $title } stands. Two things are left: give out the class pack and print the slips.
+new-class-faults = { $count ->
+    [one] One thing is missing or does not fit. It is marked.
+   *[other] { $count } things are missing or do not fit. They are marked.
+}
+new-class-fault-title-empty = Give the class a name.
+new-class-fault-title-long = Use 60 characters or fewer.
+new-class-fault-names-none = Paste at least one name, or choose a number of seats.
+new-class-fault-seats-none = Choose at least one seat.
+new-class-fault-seats-many = Choose 1 to 60 seats.
+new-class-fault-dates-none = Choose the first and the last day.
+new-class-fault-dates-order = The last day comes before the first.
+new-class-fault-dates-long = A school year has 400 days at most, from first to last.
+new-class-fault-no-day = With these days no school day is left.
+new-class-fault-weekdays = Choose at least one weekday.
+new-class-fault-grades = Choose at least one grade.
+new-class-fault-rotation = Choose 1 to 20 days and 1 to 12 concepts a day.

@@ -1,0 +1,392 @@
+## The teacher's screens.
+tab-board = Tablero
+tab-files = Archivos
+tab-class = Clase
+tab-assign = Asignar
+
+desk-class = Clase
+desk-new-class = Clase nueva …
+desk-screens = Pantallas
+desk-settings = Ajustes
+desk-language = Idioma
+desk-theme = Colores
+desk-leave = Salir del escritorio
+desk-promise = Los nombres se quedan en esta computadora. Surefoot no usa la red.
+desk-names-cover = Tapar nombres
+desk-names-show = Mostrar nombres
+desk-cover-key = Pulsa N para tapar o mostrar los nombres
+desk-seat = Asiento { $seat }
+desk-undone = Deshecho.
+desk-age-none = sin informe aún
+desk-age-today = hoy
+desk-age-yesterday = ayer
+desk-age-days = { $days ->
+    [one] hace { $days } día
+   *[other] hace { $days } días
+}
+
+## Board
+board-title = Tablero
+board-reporting = Han informado { $reporting } de { $seats } asientos. El informe más reciente: { $newest }; el típico: { $typical }.
+board-reporting-none = { $seats ->
+    [one] Aún no ha llegado nada del único asiento.
+   *[other] Aún no ha llegado nada de los { $seats } asientos.
+}
+board-today = Hoy es el día { $day } de la rotación, vuelta { $pass } de { $passes }.
+board-no-school = Hoy no hay clase.
+board-empty-title = Aquí estará la imagen de la clase
+board-empty-words = Los estudiantes valoran cada concepto después del repaso y entregan un archivo pequeño. Recibe sus archivos y cada concepto tendrá su línea: quién lo domina, con qué seguridad se sabe y hacia dónde va.
+board-empty-do = Recibir entregas
+board-empty-slips = Paquete de clase y papeles
+board-filters = Lo que muestra el tablero
+board-filter-strand = Área
+board-filter-phase = Fase
+board-filter-all = Todas
+board-filter-today = Solo el día { $day }, hoy
+board-shown = { $shown } de { $all } conceptos
+board-show-all = Mostrar todos
+board-none-title = Ningún concepto cumple estas condiciones
+board-none-words = Hay otros conceptos; solo no se muestran.
+board-own-view = Las valoraciones son la mirada de cada estudiante. No son una nota ni un diagnóstico.
+board-caption = Conceptos de { $title }, primero los más débiles si no se ordena de otro modo
+board-col-rank = Puesto
+board-col-concept = Concepto
+board-col-has-it = Parte que lo domina
+board-col-range = y su margen probable
+board-col-reports = Informes
+board-col-ratings = Última valoración de cada estudiante
+board-col-results = Resultados marcados
+board-col-practice = Respuestas en la práctica
+board-col-trend = Tendencia
+board-col-passes = Necesitan ayuda, por vuelta
+board-pass = Vuelta
+board-place = { $strand } · día { $day } · { $phase ->
+    [Anticipo] anticipo
+    [Práctica] práctica
+    [Repaso] repaso
+   *[other] { $phase }
+}
+board-range = de { $low } a { $high }
+board-ask-first = pocos informes: pregunta antes
+board-no-report = sin informe aún
+board-of = { $part } de { $all }
+board-right = { $count } bien
+board-wrong = { $count } mal
+board-alone = { $count } sin ayuda
+board-help-wrong = { $help } con ayuda, { $wrong } mal
+board-trend-rising = sube
+board-trend-falling = baja
+board-trend-steady = sin cambio claro
+board-trend-unknown = aún no se puede decir
+board-pass-cell = de { $rated } que valoraron, { $share }
+
+## One concept and the students behind it
+concept-back = Tablero
+concept-grade = grado { $grade }
+concept-rank = puesto { $rank } entre los puntos débiles
+concept-ask-first = { $count ->
+    [0] Nadie ha informado aún sobre este concepto. Pregunta a la clase antes de planear con él.
+    [one] Solo { $count } estudiante ha informado sobre este concepto. Pregunta a la clase antes de planear con él.
+   *[other] Solo { $count } estudiantes han informado sobre este concepto. Pregunta a la clase antes de planear con él.
+}
+concept-mistakes = Errores comunes en la práctica
+concept-mistake-unknown = Otro error ({ $code })
+concept-times = { $count } ×
+concept-students = Estudiantes, primero quien más lo necesita
+concept-assign = { $count ->
+    [0] Asignar práctica
+    [one] Asignar práctica a { $count } estudiante
+   *[other] Asignar práctica a { $count } estudiantes
+}
+concept-no-exercises = No hay ejercicios para este concepto; solo se valora.
+concept-col-choose = Para práctica
+concept-col-student = Estudiante
+concept-col-has-it = Probabilidad de dominarlo
+concept-col-history = Valoraciones y resultados, del más antiguo al más nuevo
+concept-col-age = Último informe
+concept-col-assigned = Asignado
+concept-choose = Elegir a { $name } para práctica
+concept-earlier = { $count } anteriores
+concept-practice-none = ninguna
+concept-assigned = { $done } de { $of }
+
+## Files
+files-title = Archivos
+files-lead = Indica la carpeta donde llegan las entregas. Un archivo más nuevo reemplaza al anterior del mismo dispositivo, así nada cuenta dos veces. Los archivos se quedan donde están.
+files-take-sample = Recibir la carpeta de la clase de muestra
+files-take-folder = Recibir una carpeta
+files-take-files = Elegir archivos sueltos
+files-running = Leyendo los archivos
+files-progress = { $total ->
+    [0] Buscando archivos …
+   *[other] { $done } de { $total } archivos
+}
+files-stop = Detener
+files-empty-title = Cada archivo tendrá aquí su línea
+files-empty-words = Después de recibir una carpeta, esta lista dice qué pasó con cada archivo: nuevo, actualizado, más antiguo que lo que hay, o no aceptado, y por qué.
+files-account = { $date }:
+files-account-none = no había ninguna entrega
+files-look = { $count ->
+    [one] { $count } por revisar
+   *[other] { $count } por revisar
+}
+files-cancelled = detenido antes del final
+files-was-undone = deshecho
+files-undone = La recepción se deshizo. Los archivos siguen donde estaban.
+files-tally-new = { $count } nuevos
+files-tally-updated = { $count } actualizados
+files-tally-known = { $count } ya estaban
+files-tally-older = { $count } más antiguos
+files-tally-held = { $count } esperan tu decisión
+files-tally-refused = { $count } no aceptados
+files-col-verdict = Qué pasó con él
+files-col-who = De
+files-col-what = En palabras
+files-col-file = Archivo
+files-verdict-new = Nuevo
+files-verdict-updated = Actualizado
+files-verdict-known = Ya estaba
+files-verdict-known-words = Esto mismo se recibió antes. No cambió nada.
+files-verdict-older = Más antiguo
+files-verdict-older-words = Ya hay algo más nuevo de este dispositivo. No cambió nada.
+files-verdict-held = En espera
+files-verdict-held-words = Un segundo dispositivo reclama este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
+files-verdict-refused = No aceptado
+files-new-entries = { $count ->
+    [one] { $count } entrada nueva
+   *[other] { $count } entradas nuevas
+}
+flag-future-date = { $entries ->
+    [one] { $entries } entrada tiene fecha futura, hasta el { $date }. Se guarda y se muestra cuando llegue su día. Revisa la fecha del dispositivo.
+   *[other] { $entries } entradas tienen fecha futura, hasta el { $date }. Se guardan y se muestran cuando llegue su día. Revisa la fecha del dispositivo.
+}
+flag-outside-year = { $entries ->
+    [one] { $entries } entrada queda fuera del año escolar ({ $date }). Se guarda pero no cuenta.
+   *[other] { $entries } entradas quedan fuera del año escolar (hasta el { $date }). Se guardan pero no cuentan.
+}
+flag-unknown-concept = { $concepts ->
+    [one] { $concepts } concepto no es de esta clase. Se guarda pero no se muestra.
+   *[other] { $concepts } conceptos no son de esta clase. Se guardan pero no se muestran.
+}
+held-title = Un segundo dispositivo para el mismo asiento
+held-words = Ocurre cuando un estudiante entró en otro dispositivo, o cuando alguien escribió el código de otra persona. Nada de él cuenta hasta que decidas.
+held-device = dispositivo { $device }, además de { $devices ->
+    [0] ninguno aceptado
+    [one] el aceptado
+   *[other] los { $devices } aceptados
+}
+held-accept = Aceptar este dispositivo
+held-aside = Dejarlo aparte
+held-accepted = Desde ahora el dispositivo cuenta para { $name }.
+held-put-aside = El dispositivo de { $name } quedó aparte.
+journal-title = Lo recibido
+journal-undo = Deshacer la última recepción
+journal-undo-title = ¿Deshacer la última recepción?
+journal-undo-words = { $count ->
+    [one] Esto retira { $count } archivo recibido el { $date }. El tablero quedará como antes. Puedes recibir el archivo otra vez.
+   *[other] Esto retira { $count } archivos recibidos el { $date }. El tablero quedará como antes. Puedes recibir los archivos otra vez.
+}
+
+## Class
+class-parts = Partes de la configuración
+class-part-seats = Asientos
+class-part-calendar = Calendario
+class-part-rotation = Rotación
+class-part-pack = Paquete y papeles
+seats-lead = Los nombres son opcionales y se quedan en esta computadora. Las entregas solo llevan el asiento.
+seats-col-seat = Asiento
+seats-col-name = Nombre
+seats-col-code = Código
+seats-col-devices = Dispositivos
+seats-col-newest = Último informe
+seats-no-name = sin nombre
+seats-name-of = Nombre del asiento { $seat }
+seats-named = Se cambió el nombre del asiento { $seat }.
+seats-devices = { $count ->
+    [0] aún no ha entrado
+    [one] { $count } dispositivo
+   *[other] { $count } dispositivos
+}
+seats-held = { $count ->
+    [one] { $count } en espera
+   *[other] { $count } en espera
+}
+seats-add = Añadir asientos
+seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.
+seats-add-do = Añadir
+seats-added = { $count ->
+    [one] Se añadió { $count } asiento. Necesita un papel.
+   *[other] Se añadieron { $count } asientos. Necesitan papeles.
+}
+calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes } vueltas de { $rotation } días. Toca un día para quitarle la clase o para devolvérsela.
+calendar-closures = Días sin clase
+calendar-from = Desde
+calendar-to = Hasta (si es más de un día)
+calendar-close = Quitar clase
+calendar-open = Devolver
+calendar-open-of = Devolver la clase: { $what }
+calendar-none = Ninguno aún. Cada día de la semana elegido cuenta como día de clase.
+calendar-range = { $days ->
+    [one] del { $first } al { $last }, { $days } día de clase
+   *[other] del { $first } al { $last }, { $days } días de clase
+}
+calendar-day = Sin clase el { $date }
+calendar-changed = El calendario cambió. Los días de la rotación se mueven con él.
+calendar-fault-none = Elige el primer día sin clase.
+calendar-fault-order = El último día va antes del primero.
+calendar-fault-outside = Estos días quedan fuera del año escolar.
+calendar-fault-no-school = Esos días no hay clase de todos modos.
+rotation-lead = Arrastra un concepto a otro día, usa sus flechas o pulsa Alt con la flecha izquierda o derecha. Un toque abre los estudiantes detrás de él.
+rotation-by-day = Día por día
+rotation-lessons = Primeras lecciones
+rotation-day = { $count ->
+    [one] Día { $day } · { $count } concepto
+   *[other] Día { $day } · { $count } conceptos
+}
+rotation-earlier = { $title }: un día antes
+rotation-later = { $title }: un día después
+rotation-moved = { $title } está ahora en el día { $day }.
+rotation-uneven = Los días son desiguales: hasta { $most } conceptos en uno, { $least } en otro. El repaso dura más en los días llenos.
+lessons-lead = La primera lección decide cuándo un concepto pasa de anticipo a práctica y luego a repaso. Sin fecha significa: este año no.
+lessons-col-first = Primera lección
+lessons-col-day = Día
+lessons-col-phase = Hoy
+lessons-date-of = Primera lección de { $title }
+lessons-not-this-year = este año no
+lessons-changed = Se cambió la primera lección de { $title }.
+
+## Class pack and join slips
+pack-none-yet = Aún no hay paquete de clase. Los estudiantes lo necesitan para entrar.
+pack-outdated = Algo cambió desde el paquete de clase { $version }. Los estudiantes verán el cambio cuando abran uno nuevo.
+pack-save = Guardar el paquete de clase
+pack-not-saved = No se escribió ningún archivo. No se perdió nada; guárdalo cuando quieras.
+pack-saved = Se guardó { $file }: { $place }
+pack-version = Paquete de clase { $version }
+pack-version-none = Aún sin paquete de clase
+pack-changed = cambió desde entonces
+pack-up-to-date = al día
+pack-step-pack = Reparte el paquete de clase
+pack-step-pack-words = Un archivo para toda la clase. Ponlo donde los estudiantes puedan abrirlo: una carpeta compartida, una memoria, la página de la clase. No lleva nombres.
+pack-step-slips = Imprime los papeles
+pack-step-slips-words = { $count ->
+    [one] Un papel con el código del asiento. El estudiante lo escribe una vez.
+   *[other] { $count } papeles, uno por asiento, cada uno con su código. El estudiante lo escribe una vez.
+}
+pack-step-hand-ins = Recibe las entregas
+pack-step-hand-ins-words = Los estudiantes hacen la entrega con un toque. Tú indicas a Surefoot la carpeta donde llegan.
+slips-open = Mostrar los papeles
+slips-words = Corta por las líneas discontinuas. Cada papel es para un solo estudiante.
+slips-paper = Papel
+slips-letter = Carta
+slips-a4 = A4
+slips-names = Con nombres
+slips-how = Abre el paquete de clase en Surefoot y escribe este código.
+
+## Assign
+assign-title = Asignar
+assign-new = Asignación nueva
+assign-made = La asignación está hecha. Reparte un paquete de clase nuevo para que llegue a los estudiantes.
+assign-withdrawn = La asignación se retiró. La práctica hecha se queda.
+assign-empty-title = Aquí estará la práctica asignada
+assign-empty-words = Abre un punto débil en el tablero, elige quién lo necesita y asigna. Viaja en el próximo paquete de clase; aquí verás quién la hizo.
+assign-empty-do = Abrir el tablero
+assign-each = { $count ->
+    [one] { $count } ejercicio de cada concepto
+   *[other] { $count } ejercicios de cada concepto
+}
+assign-dates = del { $from } al { $due }
+assign-whole-class = Toda la clase
+assign-some = { $count ->
+    [one] { $count } estudiante
+   *[other] Estudiantes elegidos ({ $count })
+}
+assign-finished = { $done } de { $of } terminaron
+assign-over = terminada
+assign-not-in-pack = aún no está en el paquete
+assign-waiting = { $count ->
+    [one] { $seats } aún no ha entrado o entregado; se puede sellar para ese asiento tras la primera entrega.
+   *[other] Aún no han entrado o entregado: { $seats }. Se puede sellar para ellos tras su primera entrega.
+}
+assign-withdraw = Retirar
+assign-withdraw-title = ¿Retirar esta asignación?
+assign-withdraw-words = Sale de la práctica de los estudiantes con el próximo paquete de clase. La práctica hecha se queda y cuenta.
+assign-concepts = Conceptos
+assign-concepts-hint = De uno a seis. Solo se ofrecen conceptos con ejercicios.
+assign-concepts-add = Añadir un concepto …
+assign-concepts-remove = Quitar { $title }
+assign-amount = Ejercicios de cada uno
+assign-from = Primera tarde
+assign-due = Última tarde
+assign-who = Para quién
+assign-travels = Llega a los estudiantes en el próximo paquete de clase, sellado para cada uno.
+assign-give = Asignar
+assign-fault-concepts-none = Elige al menos un concepto.
+assign-fault-concepts-many = Elige seis conceptos como máximo.
+assign-fault-amount = Elige de 1 a 20 ejercicios.
+assign-fault-dates = La última tarde no puede ir antes de la primera.
+assign-fault-seats = Elige al menos un estudiante.
+
+## A new class
+new-class-title = Preparar una clase
+new-class-lead = Una clase queda lista en dos minutos. Todo menos el número de días de la rotación se puede cambiar después.
+new-class-name = Nombre de la clase
+new-class-name-hint = Como la conocen los estudiantes, por ejemplo Salón 12 o Matemáticas 4.º.
+new-class-seats = Asientos
+new-class-seats-hint = Un asiento por estudiante. Los nombres se quedan en esta computadora; sin nombres, los asientos solo llevan número.
+new-class-by-names = Pegar una lista de nombres
+new-class-by-count = Solo un número de asientos
+new-class-roster = Nombres, uno por línea
+new-class-roster-hint = Nombres de pila o códigos propios. De una línea con varias columnas solo se toma la primera.
+new-class-names-read = { $count ->
+    [one] { $count } asiento:
+   *[other] { $count } asientos:
+}
+new-class-left-lines = { $count ->
+    [one] Se dejó fuera, porque no puede ser un nombre: línea { $lines }.
+   *[other] Se dejaron fuera, porque no pueden ser nombres: líneas { $lines }.
+}
+new-class-seat-count = Número de asientos
+new-class-year = Año escolar
+new-class-first-day = Primer día
+new-class-last-day = Último día
+new-class-weekdays = Hay clase los
+new-class-closures = { $count ->
+    [0] Añadir días sin clase (puede esperar)
+    [one] Días sin clase: { $count }
+   *[other] Días sin clase: { $count }
+}
+new-class-grades = Grados
+new-class-grades-hint = El grado más alto se toma entero, hasta donde cabe; los grados anteriores llenan lo que queda, para repasar sus conceptos.
+new-class-grade = Grado { $grade } ({ $count } conceptos)
+new-class-rotation = Rotación
+new-class-rotation-hint = Cada concepto aparece una vez en la rotación. Surefoot propone qué concepto va en qué día; puedes moverlos.
+new-class-rotation-days = Días de la rotación
+new-class-a-day = Conceptos por día
+new-class-sum = Resultado
+new-class-sum-seats = asientos
+new-class-sum-days = días de clase
+new-class-sum-passes = vueltas
+new-class-sum-concepts = conceptos
+new-class-left-out = { $count ->
+    [one] { $count } concepto de estos grados no cabe. Con más días o más conceptos por día entra.
+   *[other] { $count } conceptos de estos grados no caben. Con más días o más conceptos por día entran.
+}
+new-class-create = Crear la clase
+new-class-later = Nombres, días sin clase y días de los conceptos se pueden cambiar en cualquier momento.
+new-class-done = { $title } está lista. Faltan dos cosas: repartir el paquete de clase e imprimir los papeles.
+new-class-faults = { $count ->
+    [one] Falta algo o algo no encaja. Está marcado.
+   *[other] { $count } cosas faltan o no encajan. Están marcadas.
+}
+new-class-fault-title-empty = Pon un nombre a la clase.
+new-class-fault-title-long = Usa 60 caracteres o menos.
+new-class-fault-names-none = Pega al menos un nombre o elige un número de asientos.
+new-class-fault-seats-none = Elige al menos un asiento.
+new-class-fault-seats-many = Elige de 1 a 60 asientos.
+new-class-fault-dates-none = Elige el primer y el último día.
+new-class-fault-dates-order = El último día va antes del primero.
+new-class-fault-dates-long = Un año escolar tiene 400 días como máximo, del primero al último.
+new-class-fault-no-day = Con estos días no queda ningún día de clase.
+new-class-fault-weekdays = Elige al menos un día de la semana.
+new-class-fault-grades = Elige al menos un grado.
+new-class-fault-rotation = Elige de 1 a 20 días y de 1 a 12 conceptos por día.

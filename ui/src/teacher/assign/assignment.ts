@@ -1,0 +1,40 @@
+import type { NewAssignment } from '../../lib/backend';
+import { plusDays } from '../new-class/new-class';
+
+export const MOST_CONCEPTS = 6;
+export const MOST_ITEMS = 20;
+
+/** Evenings an assignment stands open unless the teacher says otherwise. */
+const USUAL_DAYS = 7;
+
+/** An assignment to begin with: a week from today, four exercises each. */
+export function beginAssignment(today: string, concepts: string[], seats: number[]): NewAssignment {
+  return {
+    concepts: concepts.slice(0, MOST_CONCEPTS),
+    items_each: 4,
+    from: today,
+    due: plusDays(today, USUAL_DAYS),
+    seats: [...seats].sort((a, b) => a - b),
+  };
+}
+
+export type AssignFault = 'concepts' | 'amount' | 'dates' | 'seats';
+
+/** What is wrong with it, as message ids by field; empty when it can be given. */
+export function assignFaults(
+  draft: NewAssignment,
+  whole_class: boolean,
+): Partial<Record<AssignFault, string>> {
+  const found: Partial<Record<AssignFault, string>> = {};
+  if (draft.concepts.length === 0) found.concepts = 'assign-fault-concepts-none';
+  if (draft.concepts.length > MOST_CONCEPTS) found.concepts = 'assign-fault-concepts-many';
+  const whole = Number.isInteger(draft.items_each);
+  if (!whole || draft.items_each < 1 || draft.items_each > MOST_ITEMS) {
+    found.amount = 'assign-fault-amount';
+  }
+  if (draft.from === '' || draft.due === '' || draft.due < draft.from) {
+    found.dates = 'assign-fault-dates';
+  }
+  if (!whole_class && draft.seats.length === 0) found.seats = 'assign-fault-seats';
+  return found;
+}

@@ -1,0 +1,71 @@
+import type { Board, BoardRow, Phase } from '../../lib/backend';
+
+/** Which rows of the board are shown, and in which order. */
+export interface BoardView {
+  strand: string;
+  phase: Phase | '';
+  /** Only the concepts of today's day of the rotation. */
+  today: boolean;
+  sort: SortKey;
+  /** The other way round. */
+  reversed: boolean;
+}
+
+export type SortKey = 'rank' | 'title' | 'day' | 'has_it' | 'reporters' | 'age';
+
+export const WHOLE_BOARD: BoardView = {
+  strand: '',
+  phase: '',
+  today: false,
+  sort: 'rank',
+  reversed: false,
+};
+
+/** What a row is ordered by; rows with nothing to go by come last either way. */
+const keys: Record<SortKey, (row: BoardRow) => number | string | null> = {
+  rank: (row) => row.rank,
+  title: (row) => row.concept.title,
+  day: (row) => row.day,
+  has_it: (row) => row.has_it,
+  reporters: (row) => row.reporters,
+  age: (row) => row.newest_days,
+};
+
+function compare(a: number | string, b: number | string): number {
+  if (typeof a === 'string' && typeof b === 'string') return a.localeCompare(b);
+  return Number(a) - Number(b);
+}
+
+export function shownRows(board: Board, view: BoardView): BoardRow[] {
+  const key = keys[view.sort];
+  const sign = view.reversed ? -1 : 1;
+  return board.rows
+    .filter((row) => view.strand === '' || row.concept.strand === view.strand)
+    .filter((row) => view.phase === '' || row.phase === view.phase)
+    .filter((row) => !view.today || row.day === board.day)
+    .map((row, place) => ({ row, place, by: key(row) }))
+    .sort((a, b) => {
+      if (a.by === null || b.by === null) {
+        return Number(a.by === null) - Number(b.by === null) || a.place - b.place;
+      }
+      return sign * compare(a.by, b.by) || a.place - b.place;
+    })
+    .map(({ row }) => row);
+}
+
+/** The strands on the board, in the order of their first concept. */
+export function strandsOf(board: Board): string[] {
+  return [...new Set(board.rows.map((row) => row.concept.strand))].sort();
+}
+
+/** The passes that fit beside each other: the latest ones up to today's. */
+export function shownPasses(board: Board, most: number): number[] {
+  const last = Math.min(board.pass, board.pass_count - 1);
+  const first = Math.max(0, last - most + 1);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => first + at);
+}
+
+/** Shade of a pass cell by the share needing help: 0 (nobody) to 4. */
+export function shade(needs: number, rated: number): number {
+  return rated === 0 || needs === 0 ? 0 : Math.min(4, 1 + Math.floor((needs / rated) * 4));
+}

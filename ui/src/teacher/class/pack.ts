@@ -1,0 +1,14 @@
+import { say } from '../../lib/words';
+import { desk } from '../desk.svelte';
+
+/** Saves the class pack where the teacher says, and says what came of it. */
+export async function savePack(classId: string): Promise<void> {
+  const made = await desk.ask('save_class_pack', { class: classId });
+  if (!made) return;
+  await desk.refresh();
+  desk.say(
+    made.place === null
+      ? say('pack-not-saved')
+      : say('pack-saved', { file: made.file_name, place: made.place }),
+  );
+}

@@ -1,0 +1,22 @@
+import type { PlacedConcept } from '../../lib/backend';
+
+/** Concept ids day by day. */
+export type Days = string[][];
+
+export const daysOf = (rotation: PlacedConcept[][]): Days =>
+  rotation.map((day) => day.map(({ concept }) => concept.id));
+
+/** The rotation with a concept at the end of another day (from 0); others stay in order. */
+export function moved(days: Days, concept: string, to: number): Days {
+  if (to < 0 || to >= days.length || days[to]?.includes(concept)) return days;
+  return days.map((day, at) => {
+    const without = day.filter((id) => id !== concept);
+    return at === to ? [...without, concept] : without;
+  });
+}
+
+/** The fullest and the emptiest day: how many concepts, and the difference. */
+export function load(days: Days): { most: number; least: number } {
+  const sizes = days.map((day) => day.length);
+  return { most: Math.max(0, ...sizes), least: sizes.length === 0 ? 0 : Math.min(...sizes) };
+}

@@ -1,0 +1,14 @@
+import { language, LOCALES } from '../lib/words';
+
+function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
+  return new Intl.DateTimeFormat(LOCALES[language()], { timeZone: 'UTC', ...options }).format(
+    new Date(`${date}T00:00:00Z`),
+  );
+}
+
+/** The name of ISO weekday 1 (Monday) to 7. 2024-01-01 was a Monday. */
+export const weekdayName = (weekday: number, width: 'short' | 'narrow' | 'long' = 'short') =>
+  inUtc(`2024-01-0${weekday}`, { weekday: width });
+
+/** "October 2026" of any date in the month. */
+export const monthName = (date: string) => inUtc(date, { year: 'numeric', month: 'long' });

@@ -1,0 +1,110 @@
+import { call, CallFailed } from '../lib/backend';
+import type { CallName, Calls, ClassSummary, DeviceSettings } from '../lib/backend';
+import { refresh, start, take } from '../lib/session.svelte';
+import { errorWords } from '../lib/ui';
+import { say } from '../lib/words';
+
+/** The parts of the class screen. */
+export type ClassPart = 'seats' | 'calendar' | 'rotation' | 'pack';
+
+/** What an assignment would start from. */
+export interface AssignmentOffer {
+  concepts: string[];
+  seats: number[];
+}
+
+/** What the teacher looks at. */
+export type Place =
+  | { at: 'board' }
+  | { at: 'concept'; concept: string }
+  | { at: 'files' }
+  | { at: 'class'; part: ClassPart }
+  | { at: 'assign'; offer: AssignmentOffer | null }
+  | { at: 'new-class' };
+
+/** Something that was done, said once; `undo` takes it back. */
+export interface Done {
+  words: string;
+  undo: (() => Promise<void>) | null;
+}
+
+/** Where the teacher's desk stands; its screens read and change it here. */
+class Desk {
+  place = $state.raw<Place>({ at: 'board' });
+  done = $state.raw<Done | null>(null);
+  trouble = $state('');
+  private chosen = $state<string | null>(null);
+
+  get classes(): ClassSummary[] {
+    return start()?.classes ?? [];
+  }
+
+  /** The class on the desk: the chosen one while it is there, else the first. */
+  get summary(): ClassSummary | null {
+    return this.classes.find((c) => c.id === this.chosen) ?? this.classes[0] ?? null;
+  }
+
+  get today(): string {
+    return start()?.today ?? '';
+  }
+
+  get covered(): boolean {
+    return start()?.settings.names_covered ?? false;
+  }
+
+  choose(classId: string): void {
+    this.chosen = classId;
+  }
+
+  /** Goes to a place; what was said at the last one goes. */
+  go(place: Place): void {
+    this.place = place;
+    this.done = null;
+    this.trouble = '';
+    window.scrollTo(0, 0);
+  }
+
+  /** A student's name, or the seat where there is none or names are covered. */
+  name(seat: number, name: string | null): string {
+    return name === null || this.covered ? say('desk-seat', { seat }) : name;
+  }
+
+  say(words: string, undo: (() => Promise<void>) | null = null): void {
+    this.done = { words, undo };
+    this.trouble = '';
+  }
+
+  /** A call whose failure is said on the screen; nothing then. */
+  async ask<N extends CallName>(
+    name: N,
+    args: Calls[N]['args'],
+  ): Promise<Calls[N]['out'] | undefined> {
+    return this.attempt(() => call(name, args));
+  }
+
+  /** Reads the classes anew, for after something changed. */
+  async refresh(): Promise<void> {
+    await this.attempt(refresh);
+  }
+
+  async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
+    const settings = start()?.settings;
+    if (!settings) return;
+    const after = await this.ask('save_device_settings', { ...settings, ...change });
+    if (after) take(after);
+  }
+
+  private async attempt<T>(doing: () => Promise<T>): Promise<T | undefined> {
+    try {
+      const out = await doing();
+      this.trouble = '';
+      return out;
+    } catch (error) {
+      if (!(error instanceof CallFailed)) throw error;
+      this.trouble = errorWords(error.why).join(' ');
+      return undefined;
+    }
+  }
+}
+
+export const desk = new Desk();
