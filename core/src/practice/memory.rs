@@ -60,10 +60,54 @@ impl From<fsrs::MemoryState> for MemoryState {
     }
 }
 
-/// The model could not be made or asked: never with the default parameters and finite states.
-#[derive(Debug, Clone, PartialEq, Eq, Error)]
-#[error("memory model: {0}")]
-pub struct MemoryError(String);
+/// What the memory model refuses.
+#[derive(Debug, Clone, PartialEq, Error)]
+pub enum MemoryError {
+    /// The crate would not take the parameters or the state.
+    #[error("memory model: {0}")]
+    Model(String),
+    /// Parameters of another number than 21, or not finite.
+    #[error("the memory model takes 21 finite parameters, found {found}")]
+    Parameters {
+        /// How many there were.
+        found: usize,
+    },
+    /// A rating outside 1 to 4: the crate itself would take it.
+    #[error("a rating is 1 to 4, not {found}")]
+    Rating {
+        /// The rating.
+        found: u32,
+    },
+    /// A retention at which the crate's gaps are endless, negative or not a number.
+    #[error("the recall aimed at must be 0.70 to 0.97, not {found}")]
+    Retention {
+        /// The retention.
+        found: f32,
+    },
+}
+
+/// A review of a plain history.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Review {
+    /// 1 to 4.
+    pub rating: u32,
+    /// Whole days since the review before; 0 for the first and for the same day.
+    pub elapsed_days: u32,
+}
+
+/// Memory after a review, with the gap to a recall aimed at.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct AfterReview {
+    /// Days until recall has fallen to 0.9.
+    pub stability: f32,
+    /// 1 (easy) to 10 (hard).
+    pub difficulty: f32,
+    /// Days until recall has fallen to the recall aimed at, unrounded.
+    pub interval: f32,
+    /// The same in whole days, half up, at least 1.
+    pub whole_days: u32,
+}
 
 /// What memory would be after each grade.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -91,6 +135,7 @@ impl After {
 /// The memory model, made once.
 pub struct Memory {
     model: FSRS,
+    decay: f32,
 }
 
 impl Memory {
@@ -100,8 +145,33 @@ impl Memory {
     /// [`MemoryError`] if the crate refuses its own defaults.
     pub fn new() -> Result<Self, MemoryError> {
         FSRS::new(&[])
-            .map(|model| Self { model })
-            .map_err(|e| MemoryError(format!("{e:?}")))
+            .map(|model| Self {
+                model,
+                decay: FSRS6_DEFAULT_DECAY,
+            })
+            .map_err(|e| MemoryError::Model(format!("{e:?}")))
+    }
+
+    /// The model with 21 parameters of its sixth version.
+    ///
+    /// # Errors
+    /// [`MemoryError::Parameters`] unless there are 21 finite ones: the crate
+    /// also takes shorter, older sets, and fills them up by guesses of its own.
+    pub fn with_parameters(parameters: &[f32]) -> Result<Self, MemoryError> {
+        let [.., decay] = parameters else {
+            return Err(MemoryError::Parameters { found: 0 });
+        };
+        if parameters.len() != 21 || parameters.iter().any(|p| !p.is_finite()) {
+            return Err(MemoryError::Parameters {
+                found: parameters.len(),
+            });
+        }
+        FSRS::new(parameters)
+            .map(|model| Self {
+                model,
+                decay: *decay,
+            })
+            .map_err(|e| MemoryError::Model(format!("{e:?}")))
     }
 
     /// Memory after each grade, `gap_days` after the last evidence (nothing before: `None`).
@@ -109,14 +179,78 @@ impl Memory {
     /// # Errors
     /// [`MemoryError`] for a state that is not finite.
     pub fn after(&self, state: Option<MemoryState>, gap_days: u32) -> Result<After, MemoryError> {
-        let next = self
-            .model
-            .next_states(state.map(MemoryState::crate_state), DUE_RECALL, gap_days)
-            .map_err(|e| MemoryError(format!("{e:?}")))?;
+        let next = self.next(state, DUE_RECALL, gap_days)?;
         Ok(After {
             wrong: next.again.memory.into(),
             helped: next.hard.memory.into(),
             alone: next.good.memory.into(),
         })
     }
+
+    fn next(
+        &self,
+        state: Option<MemoryState>,
+        retention: f32,
+        gap_days: u32,
+    ) -> Result<fsrs::NextStates, MemoryError> {
+        self.model
+            .next_states(state.map(MemoryState::crate_state), retention, gap_days)
+            .map_err(|e| MemoryError::Model(format!("{e:?}")))
+    }
+
+    /// Chance of recall under this model's parameters, `days` after the state was reached.
+    #[must_use]
+    pub fn recall(&self, state: MemoryState, days: f32) -> f32 {
+        fsrs::current_retrievability(state.crate_state(), days.max(0.0), self.decay)
+    }
+
+    /// Memory after each review of a plain history.
+    ///
+    /// # Errors
+    /// [`MemoryError::Retention`], [`MemoryError::Rating`], or the crate's.
+    pub fn replay(
+        &self,
+        reviews: &[Review],
+        retention: f32,
+    ) -> Result<Vec<AfterReview>, MemoryError> {
+        if !(0.70..=0.97).contains(&retention) {
+            return Err(MemoryError::Retention { found: retention });
+        }
+        let mut state = None;
+        let mut after = Vec::with_capacity(reviews.len());
+        for review in reviews {
+            let gap_days = if state.is_none() {
+                0
+            } else {
+                review.elapsed_days
+            };
+            let next = self.next(state, retention, gap_days)?;
+            let reached = match review.rating {
+                1 => next.again,
+                2 => next.hard,
+                3 => next.good,
+                4 => next.easy,
+                found => return Err(MemoryError::Rating { found }),
+            };
+            state = Some(reached.memory.into());
+            after.push(AfterReview {
+                stability: reached.memory.stability,
+                difficulty: reached.memory.difficulty,
+                interval: reached.interval,
+                whole_days: whole_days(reached.interval),
+            });
+        }
+        Ok(after)
+    }
+}
+
+/// Whole days of a gap: half up, at least one.
+fn whole_days(interval_days: f32) -> u32 {
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "gaps are bounded by the model at 36,500 days of stability"
+    )]
+    let days = (f64::from(interval_days) + 0.5).floor() as u32;
+    days.max(1)
 }

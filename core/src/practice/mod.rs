@@ -1,9 +1,15 @@
-//! Home practice: memory, evidence, tonight's queue with its reasons.
+//! Home practice: memory, evidence, what is believed of a student, tonight's
+//! queue with its reasons, and a simulator to measure it by.
 
+pub mod estimate;
+mod event;
 pub mod evidence;
 pub mod memory;
 pub mod queue;
 mod reason;
+pub mod rehearsal;
+pub mod simulate;
 
-pub use queue::{Assigned, ConceptFacts, Evening, Event, EventKind, QueueEntry, StudentMemory};
+pub use event::{Assigned, ConceptFacts, Evening, Event, EventKind, QueueEntry};
+pub use queue::StudentMemory;
 pub use reason::Reason;

@@ -1,17 +1,19 @@
 //! Tonight's queue: what to practise next, and why.
 
 use super::Reason;
+use super::estimate::{Aim, Belief, Estimator, Tuning};
+use super::event::{ConceptFacts, Evening, Event, EventKind, QueueEntry};
 use super::evidence::{
     Track, credit_of_answer, grade_of_answer, grade_of_class_result, pull_of_rating,
 };
-use super::memory::{DUE_RECALL, Grade, Memory, MemoryError, MemoryState};
+use super::memory::{DUE_RECALL, Grade, Memory, MemoryError};
 use crate::item::Level;
 use crate::rating::{AnswerResult, Confidence, Outcome};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
-/// Days ahead at which a lift in recall is worth having.
-const HORIZON_DAYS: f32 = 60.0;
+/// Days ahead that are aimed at when no date is named.
+const USUAL_GOAL_DAYS: i32 = 60;
 
 /// Exercises of one concept an evening at most, outside assignments.
 const MOST_OF_ONE_CONCEPT: u32 = 3;
@@ -22,101 +24,37 @@ const FOCUS_PULL: f64 = 1.5;
 /// Minutes an exercise takes before anything is known of the student.
 pub const USUAL_MINUTES: f64 = 1.2;
 
-/// What the class's plan says about a concept.
-#[derive(Debug, Clone, PartialEq)]
-pub struct ConceptFacts {
-    /// Its id.
-    pub key: String,
-    /// Ids of the concepts that come before it.
-    pub prerequisites: Vec<String>,
-    /// Day of the first lesson; nothing for not this year.
-    pub open_from: Option<NaiveDate>,
-    /// Whether it can be practised at home.
-    pub has_exercises: bool,
-}
-
-/// Something that happened, in order.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Event {
-    /// School date.
-    pub date: NaiveDate,
-    /// Concept.
-    pub concept: String,
-    /// What happened.
-    pub kind: EventKind,
-}
-
-/// Kinds of events.
-#[derive(Debug, Clone, PartialEq)]
-pub enum EventKind {
-    /// A check-in.
-    CheckIn {
-        /// The rating.
-        confidence: Option<Confidence>,
-        /// How it went.
-        outcome: Option<Outcome>,
-        /// Whether the concept was ahead of its first lesson: no evidence then.
-        preview: bool,
-    },
-    /// A finished exercise.
-    Answer {
-        /// 1 to 3.
-        level: u8,
-        /// What came of it.
-        result: AnswerResult,
-        /// Minutes it took.
-        minutes: f64,
-    },
-}
-
-/// Practice assigned by the teacher.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Assigned {
-    /// Concepts.
-    pub concepts: Vec<String>,
-    /// Exercises of each.
-    pub items_each: u32,
-    /// First evening.
-    pub from: NaiveDate,
-    /// Last evening.
-    pub due: NaiveDate,
-}
-
-/// The evening to plan.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Evening {
-    /// Its date.
-    pub today: NaiveDate,
-    /// Minutes meant for it.
-    pub minutes: f64,
-    /// The student's focus.
-    pub focus: Vec<String>,
-    /// Assignments that may stand.
-    pub assigned: Vec<Assigned>,
-}
-
-/// A place in the queue.
-#[derive(Debug, Clone, PartialEq)]
-pub struct QueueEntry {
-    /// The concept.
-    pub concept: String,
-    /// The level.
-    pub level: Level,
-    /// Why.
-    pub reason: Reason,
-    /// Minutes it will likely take.
-    pub minutes: f64,
-}
-
 /// Everything known of a student, brought up to date event by event.
 pub struct StudentMemory {
     memory: Memory,
-    facts: BTreeMap<String, ConceptFacts>,
-    tracks: BTreeMap<String, Track>,
+    estimator: Estimator,
+    facts: Vec<ConceptFacts>,
+    places: BTreeMap<String, usize>,
+    prerequisites: Vec<Vec<usize>>,
+    dependants: Vec<Vec<usize>>,
+    meetings: Vec<Vec<i32>>,
+    tracks: Vec<Option<Track>>,
+    beliefs: Vec<Belief>,
+    mean_ease: f64,
     answers: Vec<(NaiveDate, String)>,
     minutes: f64,
     tonight: (Option<NaiveDate>, f64),
     last_concept: Option<String>,
+}
+
+/// In what turn a concept comes: the lower first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+enum Turn {
+    /// Assigned by the teacher.
+    Assigned,
+    /// Open tonight.
+    Open,
+    /// Met in class today.
+    SeenToday,
+    /// Answered tonight already, so often.
+    Again(u32),
+    /// Answered as often as a concept may come while others are open.
+    Often(u32),
 }
 
 fn day_number(date: NaiveDate) -> i32 {
@@ -129,10 +67,59 @@ impl StudentMemory {
     /// # Errors
     /// [`MemoryError`] if the memory model cannot be made.
     pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
+        Self::tuned(facts, Tuning::USED)
+    }
+
+    /// Nothing known yet, under another tuning of the estimate.
+    ///
+    /// # Errors
+    /// [`MemoryError`] if the memory model cannot be made.
+    pub fn tuned(
+        facts: impl IntoIterator<Item = ConceptFacts>,
+        tuning: Tuning,
+    ) -> Result<Self, MemoryError> {
+        let facts: Vec<ConceptFacts> = facts.into_iter().collect();
+        let estimator = Estimator::new(tuning);
+        let places: BTreeMap<String, usize> = facts
+            .iter()
+            .enumerate()
+            .map(|(place, f)| (f.key.clone(), place))
+            .collect();
+        let prerequisites: Vec<Vec<usize>> = facts
+            .iter()
+            .map(|f| {
+                f.prerequisites
+                    .iter()
+                    .filter_map(|p| places.get(p).copied())
+                    .collect()
+            })
+            .collect();
+        let mut dependants = vec![Vec::new(); facts.len()];
+        for (place, before) in prerequisites.iter().enumerate() {
+            for p in before {
+                dependants[*p].push(place);
+            }
+        }
+        let mut beliefs = vec![Belief::default(); facts.len()];
+        for (belief, fact) in beliefs.iter_mut().zip(&facts) {
+            if let Some(open) = fact.open_from {
+                estimator.taught(belief, day_number(open));
+            }
+        }
         Ok(Self {
             memory: Memory::new()?,
-            facts: facts.into_iter().map(|f| (f.key.clone(), f)).collect(),
-            tracks: BTreeMap::new(),
+            estimator,
+            meetings: facts
+                .iter()
+                .map(|f| f.meetings.iter().copied().map(day_number).collect())
+                .collect(),
+            tracks: vec![None; facts.len()],
+            beliefs,
+            facts,
+            places,
+            prerequisites,
+            dependants,
+            mean_ease: 0.0,
             answers: Vec::new(),
             minutes: USUAL_MINUTES,
             tonight: (None, 0.0),
@@ -143,13 +130,15 @@ impl StudentMemory {
     /// What is known of one concept.
     #[must_use]
     pub fn track(&self, concept: &str) -> Option<&Track> {
-        self.tracks.get(concept)
+        self.places
+            .get(concept)
+            .and_then(|place| self.tracks[*place].as_ref())
     }
 
     /// The level an exercise of this concept would have now.
     #[must_use]
     pub fn level_for(&self, concept: &str) -> Level {
-        level_for(self.tracks.get(concept))
+        level_for(self.track(concept))
     }
 
     /// Minutes practised on `today`.
@@ -168,7 +157,12 @@ impl StudentMemory {
     /// [`MemoryError`], never with finite states.
     pub fn apply(&mut self, event: &Event) -> Result<(), MemoryError> {
         let day = day_number(event.date);
-        let track = self.tracks.entry(event.concept.clone()).or_default();
+        let Some(&place) = self.places.get(&event.concept) else {
+            // A concept the class no longer has: nothing to plan with it.
+            return Ok(());
+        };
+        let track = self.tracks[place].get_or_insert_default();
+        let belief = &mut self.beliefs[place];
         match event.kind {
             EventKind::CheckIn {
                 confidence,
@@ -180,6 +174,14 @@ impl StudentMemory {
                 }
                 if let Some(confidence) = confidence {
                     track.rating = Some((day, confidence));
+                }
+                if confidence.is_some() || outcome.is_some() {
+                    let right = match outcome {
+                        Some(Outcome::Right) => Some(true),
+                        Some(Outcome::Wrong) => Some(false),
+                        Some(Outcome::NotDone) | None => None,
+                    };
+                    self.estimator.class_meeting(belief, day, right);
                 }
                 if let Some(grade) = grade_of_class_result(outcome, confidence) {
                     track.last_class_day = Some(day);
@@ -201,6 +203,7 @@ impl StudentMemory {
                 track.answers += 1.0;
                 track.credits += credit_of_answer(result);
                 track.home_answers += 1;
+                self.estimator.answer(belief, day, result);
                 track.rating = None;
                 track.last_answer = Some((day, result));
                 track.minutes = Some(track.minutes.map_or(minutes, |m| 0.7 * m + 0.3 * minutes));
@@ -228,6 +231,9 @@ impl StudentMemory {
                 update(&self.memory, track, day, grade_of_answer(result))?;
             }
         }
+        self.mean_ease = self
+            .estimator
+            .student_mean(self.beliefs.iter(), self.mean_ease);
         Ok(())
     }
 
@@ -251,67 +257,77 @@ impl StudentMemory {
 
     fn ranked(&self, evening: &Evening) -> Result<Vec<QueueEntry>, MemoryError> {
         let today = evening.today;
-        let mut queue: Vec<(bool, f64, QueueEntry)> = Vec::new();
-        for (key, facts) in &self.facts {
-            let open = facts.open_from.is_some_and(|from| from <= today);
+        let over = self.minutes_on(today) >= evening.minutes;
+        let mut queue: Vec<(Turn, f64, usize)> = Vec::new();
+        for (place, facts) in self.facts.iter().enumerate() {
             if !facts.has_exercises {
                 continue;
             }
-            let track = self.tracks.get(key);
-            let assigned = self.assigned(evening, key);
-            if assigned.is_none() && (!open || !self.may_come(track, today)) {
+            let turn = if self.assigned(evening, &facts.key).is_some() {
+                Turn::Assigned
+            } else if facts.open_from.is_some_and(|from| from <= today) && !over {
+                self.turn(place, today)
+            } else {
+                // Assigned work is finished even when the minutes are used up.
                 continue;
-            }
-            let value = self.value(facts, track, today, evening)?;
-            let reason = match assigned {
-                Some((due, done, of)) => Reason::Assigned { due, done, of },
-                None => self.reason(key, track, evening),
             };
-            queue.push((
-                assigned.is_some(),
-                value,
-                QueueEntry {
-                    concept: key.clone(),
-                    level: level_for(track),
-                    reason,
-                    minutes: track.and_then(|t| t.minutes).unwrap_or(self.minutes),
-                },
-            ));
+            queue.push((turn, self.value(place, evening), place));
         }
-        if self.minutes_on(today) >= evening.minutes {
-            // Assigned work is finished even when the minutes are used up.
-            queue.retain(|(assigned, _, _)| *assigned);
-        }
-        queue.sort_by(|a, b| {
-            b.0.cmp(&a.0)
-                .then(b.1.total_cmp(&a.1))
-                .then_with(|| a.2.concept.cmp(&b.2.concept))
-        });
+        // What comes again only for want of others stands aside while others are open.
+        let best = queue.iter().map(|q| q.0).min();
+        let least = best.map_or(Turn::Open, |b| b.max(Turn::Open));
+        queue.retain(|q| q.0 <= least);
+        queue.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)).then(a.2.cmp(&b.2)));
         // Never the same concept twice running while another one is open.
         if queue.len() > 1
             && self.tonight.0 == Some(today)
-            && queue.first().map(|q| &q.2.concept) == self.last_concept.as_ref()
+            && queue
+                .first()
+                .is_some_and(|q| Some(&self.facts[q.2].key) == self.last_concept.as_ref())
         {
             queue.swap(0, 1);
         }
-        Ok(queue.into_iter().map(|(_, _, entry)| entry).collect())
+        Ok(queue
+            .into_iter()
+            .map(|(_, _, place)| {
+                let key = &self.facts[place].key;
+                let track = self.tracks[place].as_ref();
+                QueueEntry {
+                    concept: key.clone(),
+                    level: level_for(track),
+                    reason: match self.assigned(evening, key) {
+                        Some((due, done, of)) => Reason::Assigned { due, done, of },
+                        None => self.reason(key, track, evening),
+                    },
+                    minutes: track.and_then(|t| t.minutes).unwrap_or(self.minutes),
+                }
+            })
+            .collect())
     }
 
     /// Not on the day it was answered in class; a second time tonight only
-    /// after a wrong answer, three times at most.
-    fn may_come(&self, track: Option<&Track>, today: NaiveDate) -> bool {
-        let Some(track) = track else { return true };
+    /// after a wrong answer, three times at most; all that only while another
+    /// concept is open, so that an evening early in the year is not cut short.
+    fn turn(&self, place: usize, today: NaiveDate) -> Turn {
+        let Some(track) = &self.tracks[place] else {
+            return Turn::Open;
+        };
         let day = day_number(today);
-        if track.last_class_day == Some(day) {
-            return false;
+        let tonight = if track.tonight_day == day {
+            track.tonight_answers
+        } else {
+            0
+        };
+        let wrong = track
+            .last_answer
+            .is_some_and(|(_, r)| r == AnswerResult::Wrong);
+        match tonight {
+            0 if track.last_class_day == Some(day) => Turn::SeenToday,
+            0 => Turn::Open,
+            1..MOST_OF_ONE_CONCEPT if wrong => Turn::Open,
+            1..MOST_OF_ONE_CONCEPT => Turn::Again(tonight),
+            _ => Turn::Often(tonight),
         }
-        if track.tonight_day != day || track.tonight_answers == 0 {
-            return true;
-        }
-        track.tonight_answers < MOST_OF_ONE_CONCEPT
-            && track
-                .last_answer
-                .is_some_and(|(_, r)| r == AnswerResult::Wrong)
     }
 
     /// The assignment that asks for this concept now: due date, done, asked for.
@@ -336,56 +352,75 @@ impl StudentMemory {
             .min()
     }
 
-    /// Expected lift in recall two months on, for the minutes it takes.
-    fn value(
-        &self,
-        facts: &ConceptFacts,
-        track: Option<&Track>,
-        today: NaiveDate,
-        evening: &Evening,
-    ) -> Result<f64, MemoryError> {
-        let empty = Track::default();
-        let track = track.unwrap_or(&empty);
-        let day = day_number(today);
-        let gap = track
-            .last_evidence_day
-            .map_or(0, |last| u32::try_from(day - last).unwrap_or(0));
-        #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
-        let gap_days = gap as f32;
-        let (state, recall) = match track.state {
-            Some(state) => (state, state.recall(gap_days)),
-            None => (MemoryState::UNTESTED, 0.5),
-        };
-        let after = self.memory.after(track.state, gap)?;
-        let rise = recall * after.alone.recall(HORIZON_DAYS)
-            + (1.0 - recall) * after.wrong.recall(HORIZON_DAYS)
-            - state.recall(gap_days + HORIZON_DAYS);
-        let share = track.share_right();
-        let known: Vec<f64> = facts
-            .prerequisites
+    /// What is believed of a student's ease with a concept before answers on
+    /// it: the student's mean, and part of what the prerequisites differ from it.
+    fn prior(&self, place: usize) -> f64 {
+        let spread = self.estimator.tuning().spread;
+        let before = &self.prerequisites[place];
+        let tested: Vec<f64> = before
             .iter()
-            .filter_map(|p| self.tracks.get(p))
-            .map(Track::share_right)
+            .map(|p| &self.beliefs[*p])
+            .filter(|b| b.is_tested())
+            .map(|b| b.ease(self.mean_ease, spread) - self.mean_ease)
             .collect();
-        let ready = if known.is_empty() {
-            1.0
-        } else {
-            #[expect(clippy::cast_precision_loss, reason = "a handful")]
-            let mean = known.iter().sum::<f64>() / known.len() as f64;
-            0.5 + 0.5 * mean
-        };
+        if tested.is_empty() {
+            return self.mean_ease;
+        }
+        #[expect(clippy::cast_precision_loss, reason = "a handful")]
+        let mean = tested.iter().sum::<f64>() / tested.len() as f64;
+        self.mean_ease + self.estimator.tuning().carry_over * mean
+    }
+
+    /// How far what comes before is known: half, and half by the share known.
+    fn ready(&self, place: usize, day: i32) -> f64 {
+        let before = &self.prerequisites[place];
+        if before.is_empty() {
+            return 1.0;
+        }
+        #[expect(clippy::cast_precision_loss, reason = "a handful")]
+        let mean = before
+            .iter()
+            .map(|p| self.estimator.knows(&self.beliefs[*p], self.mean_ease, day))
+            .sum::<f64>()
+            / before.len() as f64;
+        0.5 + 0.5 * mean
+    }
+
+    /// Expected gain at the date aimed at, for the minutes it takes.
+    fn value(&self, place: usize, evening: &Evening) -> f64 {
+        let empty = Track::default();
+        let track = self.tracks[place].as_ref().unwrap_or(&empty);
+        let tuning = self.estimator.tuning();
+        let today = day_number(evening.today);
+        let goal = evening
+            .goal
+            .map_or(today + USUAL_GOAL_DAYS, day_number)
+            .max(today + tuning.least_days);
+        let meetings = &self.meetings[place];
+        let from = meetings.partition_point(|day| *day <= today);
+        let upto = meetings.partition_point(|day| *day <= goal);
+        let prospect = self.estimator.prospect(
+            &self.beliefs[place],
+            self.prior(place),
+            self.ready(place, today),
+            &Aim {
+                today,
+                goal,
+                meetings: &meetings[from..upto.max(from)],
+            },
+        );
+        #[expect(clippy::cast_precision_loss, reason = "a handful")]
+        let unlocks = 1.0 + tuning.unlocking * (self.dependants[place].len() as f64).min(3.0) / 3.0;
         let relative_minutes =
             (track.minutes.unwrap_or(self.minutes) / self.minutes).clamp(0.5, 2.0);
-        let focus = if evening.focus.contains(&facts.key) {
+        let focus = if evening.focus.contains(&self.facts[place].key) {
             FOCUS_PULL
         } else {
             1.0
         };
         let pull = pull_of_rating(track.rating.map(|(_, c)| c));
-        Ok(
-            f64::from(rise.max(0.0)) * share * (1.0 - share) * ready * pull * focus
-                / relative_minutes.sqrt(),
-        )
+        prospect.gain.max(0.0) * unlocks * pull * focus
+            / relative_minutes.powf(tuning.minutes_power)
     }
 
     fn reason(&self, key: &str, track: Option<&Track>, evening: &Evening) -> Reason {
@@ -418,7 +453,7 @@ impl StudentMemory {
     /// Whether a concept's recall has fallen to where it counts as due.
     #[must_use]
     pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
-        self.tracks.get(concept).is_some_and(|track| {
+        self.track(concept).is_some_and(|track| {
             track
                 .state
                 .zip(track.last_evidence_day)

@@ -48,6 +48,7 @@ fn memory_of(store: &StudentStore, joined: &Joined) -> Result<StudentMemory, Stu
                 .unwrap_or_default(),
             open_from: facts.taught_from.get(concept).copied(),
             has_exercises: item::has_generator(concept),
+            meetings: Vec::new(),
         }
     }))?;
     let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
@@ -103,6 +104,7 @@ fn evening_of(
             f64::from(joined.student.minutes)
         },
         focus: store.focus()?,
+        goal: None,
         assigned: joined.assignments.clone(),
     })
 }

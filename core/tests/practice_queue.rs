@@ -1,0 +1,284 @@
+//! What holds of tonight's queue whatever happened before.
+
+use chrono::{Days, NaiveDate};
+use proptest::prelude::*;
+use surefoot_core::practice::memory::{Grade, Memory, MemoryState};
+use surefoot_core::practice::{
+    Assigned, ConceptFacts, Evening, Event, EventKind, Reason, StudentMemory,
+};
+use surefoot_core::rating::{AnswerResult, Confidence, Outcome};
+
+const CONCEPTS: usize = 8;
+
+fn day(number: u64) -> NaiveDate {
+    NaiveDate::from_ymd_opt(2026, 9, 1)
+        .unwrap()
+        .checked_add_days(Days::new(number))
+        .unwrap()
+}
+
+fn facts() -> Vec<ConceptFacts> {
+    (0..CONCEPTS)
+        .map(|c| ConceptFacts {
+            key: format!("c{c}"),
+            prerequisites: if c >= 2 {
+                vec![format!("c{}", c - 2)]
+            } else {
+                Vec::new()
+            },
+            open_from: Some(day(c as u64 * 3)),
+            has_exercises: true,
+            meetings: (0..18).map(|pass| day(c as u64 + pass * 14)).collect(),
+        })
+        .collect()
+}
+
+fn evening(today: NaiveDate) -> Evening {
+    Evening {
+        today,
+        minutes: 8.0,
+        focus: Vec::new(),
+        assigned: Vec::new(),
+        goal: Some(day(270)),
+    }
+}
+
+/// Events as (days since the last, concept, what).
+fn histories() -> impl Strategy<Value = Vec<(u64, usize, u8)>> {
+    prop::collection::vec((0_u64..12, 0..CONCEPTS, 0_u8..18), 0..40)
+}
+
+fn build(history: &[(u64, usize, u8)]) -> (StudentMemory, u64) {
+    let mut memory = StudentMemory::new(facts()).unwrap();
+    let mut today = 0;
+    for (gap, concept, what) in history {
+        today += gap;
+        let kind = match what {
+            0..3 => EventKind::Answer {
+                level: 2,
+                result: [
+                    AnswerResult::Alone,
+                    AnswerResult::WithHelp,
+                    AnswerResult::Wrong,
+                ][usize::from(*what)],
+                minutes: 1.0,
+            },
+            _ => EventKind::CheckIn {
+                confidence: Confidence::try_from((what - 3) % 5).ok(),
+                outcome: [Some(Outcome::Right), Some(Outcome::Wrong), None]
+                    [usize::from((what - 3) / 5)],
+                preview: today < *concept as u64 * 3,
+            },
+        };
+        memory
+            .apply(&Event {
+                date: day(today),
+                concept: format!("c{concept}"),
+                kind,
+            })
+            .unwrap();
+    }
+    (memory, today)
+}
+
+fn answer(memory: &mut StudentMemory, concept: &str, on: u64, minutes: f64) {
+    memory
+        .apply(&Event {
+            date: day(on),
+            concept: concept.to_owned(),
+            kind: EventKind::Answer {
+                level: 2,
+                result: AnswerResult::Alone,
+                minutes,
+            },
+        })
+        .unwrap();
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    /// A worse answer never leads to a longer gap.
+    #[test]
+    fn more_failure_never_lengthens_a_gap(
+        grades in prop::collection::vec((0_u32..200, 0_usize..3), 1..12),
+        gap in 0_u32..200,
+    ) {
+        let memory = Memory::new().unwrap();
+        let all = [Grade::Wrong, Grade::Helped, Grade::Alone];
+        let mut state: Option<MemoryState> = None;
+        for (days, grade) in grades {
+            state = Some(memory.after(state, days).unwrap().with(all[grade]));
+        }
+        let after = memory.after(state, gap).unwrap();
+        prop_assert!(after.wrong.stability_days <= after.helped.stability_days);
+        prop_assert!(after.helped.stability_days <= after.alone.stability_days);
+        // The curve falls, so a shorter stability is due sooner.
+        prop_assert!(after.wrong.recall(30.0) <= after.alone.recall(30.0));
+    }
+
+    /// A rating by itself writes no memory, whatever it is.
+    #[test]
+    fn a_rating_alone_never_changes_memory(history in histories(), concept in 0..CONCEPTS) {
+        for confidence in Confidence::ALL {
+            let (mut memory, today) = build(&history);
+            let key = format!("c{concept}");
+            let before = memory.track(&key).and_then(|t| t.state);
+            memory.apply(&Event {
+                date: day(today + 1),
+                concept: key.clone(),
+                kind: EventKind::CheckIn { confidence: Some(confidence), outcome: None, preview: false },
+            }).unwrap();
+            prop_assert_eq!(memory.track(&key).and_then(|t| t.state), before);
+        }
+    }
+
+    /// A higher rating never brings a concept up earlier than a lower one does.
+    #[test]
+    fn a_higher_rating_never_moves_a_concept_up(history in histories(), concept in 0..CONCEPTS) {
+        let place = |confidence| {
+            let (mut memory, today) = build(&history);
+            let key = format!("c{concept}");
+            memory.apply(&Event {
+                date: day(today + 1),
+                concept: key.clone(),
+                kind: EventKind::CheckIn { confidence: Some(confidence), outcome: None, preview: false },
+            }).unwrap();
+            memory.plan(&evening(day(today + 2)), 99).unwrap()
+                .iter().position(|e| e.concept == key)
+        };
+        let places: Vec<_> = Confidence::ALL.into_iter().map(place).collect();
+        for pair in places.windows(2) {
+            prop_assert!(pair[0] <= pair[1], "{places:?}");
+        }
+    }
+
+    /// Only open concepts, no two neighbours alike while another is open,
+    /// at most three of one concept while others are open, an end by the minutes.
+    #[test]
+    fn an_evening_keeps_its_bounds(history in histories(), minutes in 4_u32..=16) {
+        let (mut memory, before) = build(&history);
+        let today = before + 1;
+        let mut evening = evening(day(today));
+        evening.minutes = f64::from(minutes);
+        let open = (0..CONCEPTS).filter(|c| *c as u64 * 3 <= today).count();
+        let mut last: Option<String> = None;
+        let mut items = 0_u32;
+        while let Some(entry) = memory.next(&evening).unwrap() {
+            let number: u64 = entry.concept[1..].parse().unwrap();
+            prop_assert!(number * 3 <= today, "{} is not open", entry.concept);
+            if open > 1 {
+                prop_assert_ne!(Some(&entry.concept), last.as_ref());
+            }
+            answer(&mut memory, &entry.concept, today, 1.0);
+            last = Some(entry.concept);
+            items += 1;
+            prop_assert!(items <= minutes);
+        }
+        prop_assert_eq!(items, minutes);
+    }
+
+    /// The same events, the same queue.
+    #[test]
+    fn the_queue_is_determined(history in histories()) {
+        let (a, today) = build(&history);
+        let (b, _) = build(&history);
+        let evening = evening(day(today));
+        prop_assert_eq!(a.plan(&evening, 99).unwrap(), b.plan(&evening, 99).unwrap());
+    }
+}
+
+#[test]
+fn assigned_practice_comes_first_within_its_dates_and_ends() {
+    let (mut memory, _) = build(&[]);
+    let mut evening = evening(day(30));
+    evening.assigned = vec![Assigned {
+        concepts: vec!["c7".into()],
+        items_each: 2,
+        from: day(30),
+        due: day(31),
+    }];
+    let assigned = |memory: &StudentMemory, evening: &Evening| {
+        memory
+            .plan(evening, 99)
+            .unwrap()
+            .iter()
+            .filter(|e| matches!(e.reason, Reason::Assigned { .. }))
+            .count()
+    };
+    let first = memory.next(&evening).unwrap().unwrap();
+    assert_eq!(first.concept, "c7");
+    assert_eq!(
+        first.reason,
+        Reason::Assigned {
+            due: day(31),
+            done: 0,
+            of: 2
+        }
+    );
+    answer(&mut memory, "c7", 30, 9.0);
+    // The minutes are used up; what is assigned is finished all the same.
+    assert_eq!(memory.next(&evening).unwrap().unwrap().concept, "c7");
+    answer(&mut memory, "c7", 30, 1.0);
+    assert_eq!(memory.next(&evening).unwrap(), None);
+    evening.today = day(31);
+    assert_eq!(assigned(&memory, &evening), 0);
+    let (fresh, _) = build(&[]);
+    for (today, count) in [(29, 0), (30, 1), (31, 1), (32, 0)] {
+        evening.today = day(today);
+        assert_eq!(assigned(&fresh, &evening), count, "day {today}");
+    }
+}
+
+#[test]
+fn a_preview_is_no_evidence() {
+    let (mut memory, _) = build(&[]);
+    memory
+        .apply(&Event {
+            date: day(0),
+            concept: "c7".into(),
+            kind: EventKind::CheckIn {
+                confidence: Some(Confidence::CouldTeach),
+                outcome: Some(Outcome::Right),
+                preview: true,
+            },
+        })
+        .unwrap();
+    let track = memory.track("c7").unwrap();
+    assert_eq!(track.state, None);
+    assert_eq!(track.rating, None);
+    assert!(track.answers.abs() < f64::EPSILON);
+}
+
+#[test]
+fn only_the_first_answer_of_a_date_moves_memory() {
+    let (mut memory, _) = build(&[]);
+    answer(&mut memory, "c0", 5, 1.0);
+    let state = memory.track("c0").unwrap().state;
+    answer(&mut memory, "c0", 5, 1.0);
+    assert_eq!(memory.track("c0").unwrap().state, state);
+    assert!((memory.track("c0").unwrap().answers - 2.0).abs() < f64::EPSILON);
+}
+
+#[test]
+fn a_focus_raises_a_concept_and_does_not_fill_the_evening() {
+    let (mut memory, _) = build(&[]);
+    let mut evening = evening(day(40));
+    let place = |memory: &StudentMemory, evening: &Evening| {
+        memory
+            .plan(evening, 99)
+            .unwrap()
+            .iter()
+            .position(|e| e.concept == "c6")
+            .unwrap()
+    };
+    let plain = place(&memory, &evening);
+    evening.focus = vec!["c6".into()];
+    assert!(place(&memory, &evening) <= plain);
+    let mut counts = 0;
+    while let Some(entry) = memory.next(&evening).unwrap() {
+        counts += u32::from(entry.concept == "c6");
+        answer(&mut memory, &entry.concept, 40, 1.0);
+    }
+    assert!(counts <= 1, "{counts}");
+}
