@@ -9,6 +9,7 @@ mod class;
 mod groups;
 mod plan;
 mod sharesafe;
+mod statistics;
 
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
@@ -28,7 +29,7 @@ pub struct Args {
     #[arg(long, value_name = "FILE")]
     instances: PathBuf,
     /// For groups: seconds a case may take.
-    #[arg(long, value_name = "SECONDS", default_value_t = 4.0)]
+    #[arg(long, value_name = "SECONDS", default_value_t = 3.0)]
     seconds: f64,
 }
 
@@ -48,6 +49,8 @@ enum Method {
     Plan,
     /// Tables without small cells.
     Sharesafe,
+    /// Single statistics, for checks by outside programs.
+    Statistics,
 }
 
 /// Runs the command.
@@ -80,6 +83,7 @@ fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
         Method::Groups => each(file, "cases", |case| groups::answer(case, file, seconds)),
         Method::Plan => each(file, "cases", |case| plan::answer(case, file)),
         Method::Sharesafe => sharesafe::answer(file),
+        Method::Statistics => each(file, "cases", statistics::answer),
     }
 }
 
