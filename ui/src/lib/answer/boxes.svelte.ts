@@ -1,0 +1,40 @@
+/** The texts in the boxes of an answer, and the box that the pad writes into. */
+export class Boxes {
+  texts: string[] = $state([]);
+  active = $state(0);
+  inputs: (HTMLInputElement | null)[] = [];
+
+  constructor(count: number) {
+    this.texts = Array.from({ length: count }, () => '');
+  }
+
+  /** Puts a sign where the caret is. */
+  type(sign: string): void {
+    this.#replace(sign, false);
+  }
+
+  /** Takes out the sign before the caret. */
+  erase(): void {
+    this.#replace('', true);
+  }
+
+  next(): void {
+    this.active = (this.active + 1) % this.texts.length;
+    this.inputs[this.active]?.focus();
+  }
+
+  #replace(sign: string, before: boolean): void {
+    const text = this.texts[this.active] ?? '';
+    const input = this.inputs[this.active];
+    const end = input?.selectionEnd ?? text.length;
+    let from = input?.selectionStart ?? text.length;
+    if (before && from === end) from = Math.max(0, from - 1);
+    this.texts[this.active] = text.slice(0, from) + sign + text.slice(end);
+    const caret = from + sign.length;
+    // Once the box shows the new text.
+    queueMicrotask(() => {
+      input?.focus();
+      input?.setSelectionRange(caret, caret);
+    });
+  }
+}

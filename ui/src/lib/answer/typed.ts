@@ -1,0 +1,143 @@
+import type { Entry, HalfDay, Response, Sign } from '../backend/contract';
+import { SIGNS } from '../math/spoken';
+import { plain, say } from '../words';
+
+/** How the boxes of an entry stand. */
+export type Layout = 'row' | 'fraction' | 'mixed' | 'time';
+
+/** An entry that is filled in by typing into boxes. */
+export interface Typed {
+  layout: Layout;
+  /** The name of each box. */
+  labels: string[];
+  /** Words after the boxes, such as a unit. */
+  unit: string | null;
+  /** Keys beside the digits, as they are typed. */
+  keys: string[];
+  /** The answer once enough is filled in. */
+  response: (texts: string[], half: HalfDay | null) => Response | null;
+}
+
+const filled = (text: string | undefined): text is string => (text ?? '').trim() !== '';
+const minus = (signed: boolean) => (signed ? ['−'] : []);
+const sign = (of: Sign) => SIGNS[of];
+
+/** The boxes of an entry; nothing for one that is tapped rather than typed. */
+export function typed(entry: Entry): Typed | null {
+  const one = (
+    label: string,
+    keys: string[],
+    response: (text: string) => Response,
+    unit: string | null = null,
+  ): Typed => ({
+    layout: 'row',
+    labels: [label],
+    unit,
+    keys,
+    response: ([text]) => (filled(text) ? response(text) : null),
+  });
+  switch (entry.kind) {
+    case 'whole_number':
+    case 'decimal': {
+      const { kind } = entry;
+      const keys = [...(kind === 'decimal' ? ['.'] : []), ...minus(entry.signed)];
+      return one(say('answer-box'), keys, (text) => ({ kind, text }), unitOf(entry));
+    }
+    case 'money':
+      return one(say('answer-amount'), ['.'], (text) => ({ kind: 'money', text }));
+    case 'angle':
+      if (entry.turned) return null;
+      return one(say('answer-degrees'), [], (text) => ({ kind: 'angle', text }), '°');
+    case 'expression':
+      return one(
+        say('answer-expression'),
+        [...entry.letters, '+', '−', '×', '÷', '/', '(', ')', '^'],
+        (text) => ({ kind: 'expression', text }),
+      );
+    case 'equation':
+      return one(
+        say('answer-equation'),
+        [...entry.letters, ...entry.signs.map(sign), '+', '−', '×', '÷', '/', '(', ')'],
+        (text) => ({ kind: 'equation', text }),
+      );
+    case 'fraction':
+      return {
+        layout: 'fraction',
+        labels: [say('answer-top'), say('answer-bottom')],
+        unit: unitOf(entry),
+        keys: minus(entry.signed),
+        response: ([top, bottom = '']) => (filled(top) ? { kind: 'fraction', top, bottom } : null),
+      };
+    case 'mixed':
+      return {
+        layout: 'mixed',
+        labels: [say('answer-whole'), say('answer-top'), say('answer-bottom')],
+        unit: unitOf(entry),
+        keys: minus(entry.signed),
+        response: ([whole = '', top = '', bottom = '']) =>
+          filled(whole) || filled(top) ? { kind: 'mixed', whole, top, bottom } : null,
+      };
+    case 'time':
+      return {
+        layout: 'time',
+        labels: [say('answer-hour'), say('answer-minute')],
+        unit: null,
+        keys: [],
+        response: ([hour, minute], half) =>
+          filled(hour) && filled(minute) && (half !== null || !entry.half_day)
+            ? { kind: 'time', hour, minute, half_day: entry.half_day ? half : null }
+            : null,
+      };
+    case 'duration':
+      return {
+        layout: 'row',
+        labels: entry.hours ? [say('answer-hours'), say('answer-minute')] : [say('answer-minute')],
+        unit: null,
+        keys: [],
+        response: (texts) => {
+          const [hours = '', minutes = ''] = entry.hours ? texts : ['', texts[0]];
+          return filled(hours) || filled(minutes) ? { kind: 'duration', hours, minutes } : null;
+        },
+      };
+    case 'coordinates':
+      return {
+        layout: 'row',
+        labels: [say('answer-x'), say('answer-y')],
+        unit: null,
+        keys: ['−', '.', '/'],
+        response: ([x, y]) => (filled(x) && filled(y) ? { kind: 'coordinates', x, y } : null),
+      };
+    case 'quotient_remainder':
+      return {
+        layout: 'row',
+        labels: [say('answer-quotient'), say('answer-remainder')],
+        unit: null,
+        keys: [],
+        response: ([quotient, remainder = '']) =>
+          filled(quotient) ? { kind: 'quotient_remainder', quotient, remainder } : null,
+      };
+    case 'several_numbers':
+      return {
+        layout: 'row',
+        labels: entry.fields.map(plain),
+        unit: null,
+        keys: [...(entry.decimals ? ['.'] : []), ...minus(entry.signed)],
+        response: (texts) =>
+          texts.every(filled) ? { kind: 'several_numbers', texts: [...texts] } : null,
+      };
+    case 'comparison':
+    case 'one_choice':
+    case 'several_choices':
+    case 'ordering':
+    case 'number_line_point':
+    case 'number_line_ray':
+    case 'shaded_fraction':
+    case 'plot':
+    case 'grid_area':
+      return null;
+  }
+}
+
+function unitOf(entry: Extract<Entry, { unit: unknown }>): string | null {
+  return entry.unit ? plain(entry.unit) : null;
+}

@@ -1,0 +1,100 @@
+import type { Point, Rational } from '../backend/contract';
+
+/** A rational as a place on the screen. */
+export function value(of: Rational): number {
+  return of.top / of.bottom;
+}
+
+/** Where a value of `from..to` lies on a stretch of pixels. */
+export function scale(from: number, to: number, low: number, high: number): (v: number) => number {
+  const span = to - from || 1;
+  return (v) => low + ((v - from) / span) * (high - low);
+}
+
+/** The values from `from` to `to` by `step`, both ends included. */
+export function ticks(from: number, to: number, step: number): number[] {
+  const count = Math.round((to - from) / step);
+  return Array.from({ length: count + 1 }, (_, at) => from + at * step);
+}
+
+/** A point of the plane on the screen, and the size of the picture, for points that must all fit. */
+export interface Plane {
+  at: (point: Point) => { x: number; y: number };
+  unit: number;
+  width: number;
+  height: number;
+}
+
+/** Fits points into a picture at most `most` pixels long, with a margin for labels. */
+export function plane(points: Point[], most: number, margin: number): Plane {
+  const xs = points.map((p) => value(p.x));
+  const ys = points.map((p) => value(p.y));
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const unit = most / Math.max(right - left, high - low, 1e-9);
+  return {
+    at: (p) => ({
+      x: margin + (value(p.x) - left) * unit,
+      y: margin + (high - value(p.y)) * unit,
+    }),
+    unit,
+    width: 2 * margin + (right - left) * unit,
+    height: 2 * margin + (high - low) * unit,
+  };
+}
+
+/** Points as the attribute of a polygon. */
+export function outline(points: { x: number; y: number }[]): string {
+  return points.map(({ x, y }) => `${x.toFixed(2)},${y.toFixed(2)}`).join(' ');
+}
+
+/** A place at an angle (anticlockwise from the right) around a centre. */
+export function around(
+  cx: number,
+  cy: number,
+  r: number,
+  degrees: number,
+): { x: number; y: number } {
+  const turn = (degrees * Math.PI) / 180;
+  return { x: cx + r * Math.cos(turn), y: cy - r * Math.sin(turn) };
+}
+
+/** An arc anticlockwise from one angle to another, as an outline. */
+export function arc(cx: number, cy: number, r: number, from: number, to: number): string {
+  const a = around(cx, cy, r, from);
+  const b = around(cx, cy, r, to);
+  const large = to - from > 180 ? 1 : 0;
+  return `M${a.x} ${a.y}A${r} ${r} 0 ${large} 0 ${b.x} ${b.y}`;
+}
+
+/** A sector of a circle cut into `parts`, counted clockwise from the top. */
+export function sector(cx: number, cy: number, r: number, at: number, parts: number): string {
+  if (parts === 1)
+    return `M${cx - r} ${cy}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0z`;
+  const a = around(cx, cy, r, 90 - (at * 360) / parts);
+  const b = around(cx, cy, r, 90 - ((at + 1) * 360) / parts);
+  return `M${cx} ${cy}L${a.x} ${a.y}A${r} ${r} 0 0 1 ${b.x} ${b.y}z`;
+}
+
+/** The middle of two places, pushed off the line between them, away from `from`. */
+export function beside(
+  a: { x: number; y: number },
+  b: { x: number; y: number },
+  away: { x: number; y: number },
+  by: number,
+): { x: number; y: number } {
+  const mid = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
+  const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
+  let [nx, ny] = [-(b.y - a.y) / length, (b.x - a.x) / length];
+  if (nx * (mid.x - away.x) + ny * (mid.y - away.y) < 0) [nx, ny] = [-nx, -ny];
+  return { x: mid.x + nx * by, y: mid.y + ny * by };
+}
+
+/** The middle of some places. */
+export function centre(points: { x: number; y: number }[]): { x: number; y: number } {
+  const n = points.length || 1;
+  return {
+    x: points.reduce((sum, p) => sum + p.x, 0) / n,
+    y: points.reduce((sum, p) => sum + p.y, 0) / n,
+  };
+}

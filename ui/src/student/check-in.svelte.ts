@@ -1,0 +1,68 @@
+import { call, type CallError, type Confidence, type Outcome, type Today } from '../lib/backend';
+import { asError } from '../lib/ui';
+
+/**
+ * A day's check-in. A tap shows at once and is sent at once; the taps are sent
+ * one after the other, so that the last one is the one that counts.
+ */
+export class CheckIn {
+  today: Today = $state.raw() as Today;
+  error: CallError | null = $state(null);
+
+  readonly #student: string;
+  #sending: Promise<void> = Promise.resolve();
+  /** Concepts with a tap that has not been stored. */
+  readonly #open = new Set<string>();
+
+  constructor(student: string, today: Today) {
+    this.#student = student;
+    this.today = today;
+  }
+
+  rate(concept: string, confidence: Confidence): void {
+    this.#change(concept, { confidence });
+  }
+
+  mark(concept: string, outcome: Outcome | null): void {
+    this.#change(concept, { outcome });
+  }
+
+  /** Sends anew what could not be stored. */
+  again(): void {
+    this.error = null;
+    for (const concept of this.#open) this.#send(concept);
+  }
+
+  #change(concept: string, change: { confidence: Confidence } | { outcome: Outcome | null }): void {
+    this.today = {
+      ...this.today,
+      concepts: this.today.concepts.map((row) =>
+        row.concept.id === concept ? { ...row, ...change } : row,
+      ),
+    };
+    this.#open.add(concept);
+    this.#send(concept);
+  }
+
+  #send(concept: string): void {
+    this.#sending = this.#sending.then(async () => {
+      const row = this.today.concepts.find((one) => one.concept.id === concept);
+      if (!row || !this.#open.delete(concept)) return;
+      try {
+        const stored = await call('check_in', {
+          student: this.#student,
+          date: this.today.date,
+          concept,
+          confidence: row.confidence,
+          outcome: row.outcome,
+        });
+        this.error = null;
+        // The rows keep the later taps that are still on their way.
+        this.today = { ...this.today, catch_up: stored.catch_up };
+      } catch (thrown) {
+        this.#open.add(concept);
+        this.error = asError(thrown);
+      }
+    });
+  }
+}
