@@ -12,6 +12,8 @@ export class CheckIn {
   readonly #student: string;
   #sending: Promise<void> = Promise.resolve();
   /** Concepts with a tap that has not been stored. */
+  // Not shown, so nothing needs to follow its changes.
+  // eslint-disable-next-line svelte/prefer-svelte-reactivity
   readonly #open = new Set<string>();
 
   constructor(student: string, today: Today) {

@@ -41,29 +41,29 @@ export function typed(entry: Entry): Typed | null {
     case 'decimal': {
       const { kind } = entry;
       const keys = [...(kind === 'decimal' ? ['.'] : []), ...minus(entry.signed)];
-      return one(say('answer-box'), keys, (text) => ({ kind, text }), unitOf(entry));
+      return one(say('entry-box'), keys, (text) => ({ kind, text }), unitOf(entry));
     }
     case 'money':
-      return one(say('answer-amount'), ['.'], (text) => ({ kind: 'money', text }));
+      return one(say('entry-amount'), ['.'], (text) => ({ kind: 'money', text }));
     case 'angle':
       if (entry.turned) return null;
-      return one(say('answer-degrees'), [], (text) => ({ kind: 'angle', text }), '°');
+      return one(say('entry-degrees'), [], (text) => ({ kind: 'angle', text }), '°');
     case 'expression':
       return one(
-        say('answer-expression'),
+        say('entry-expression'),
         [...entry.letters, '+', '−', '×', '÷', '/', '(', ')', '^'],
         (text) => ({ kind: 'expression', text }),
       );
     case 'equation':
       return one(
-        say('answer-equation'),
+        say('entry-equation'),
         [...entry.letters, ...entry.signs.map(sign), '+', '−', '×', '÷', '/', '(', ')'],
         (text) => ({ kind: 'equation', text }),
       );
     case 'fraction':
       return {
         layout: 'fraction',
-        labels: [say('answer-top'), say('answer-bottom')],
+        labels: [say('entry-top'), say('entry-bottom')],
         unit: unitOf(entry),
         keys: minus(entry.signed),
         response: ([top, bottom = '']) => (filled(top) ? { kind: 'fraction', top, bottom } : null),
@@ -71,7 +71,7 @@ export function typed(entry: Entry): Typed | null {
     case 'mixed':
       return {
         layout: 'mixed',
-        labels: [say('answer-whole'), say('answer-top'), say('answer-bottom')],
+        labels: [say('entry-whole'), say('entry-top'), say('entry-bottom')],
         unit: unitOf(entry),
         keys: minus(entry.signed),
         response: ([whole = '', top = '', bottom = '']) =>
@@ -80,7 +80,7 @@ export function typed(entry: Entry): Typed | null {
     case 'time':
       return {
         layout: 'time',
-        labels: [say('answer-hour'), say('answer-minute')],
+        labels: [say('entry-hour'), say('entry-minute')],
         unit: null,
         keys: [],
         response: ([hour, minute], half) =>
@@ -91,7 +91,7 @@ export function typed(entry: Entry): Typed | null {
     case 'duration':
       return {
         layout: 'row',
-        labels: entry.hours ? [say('answer-hours'), say('answer-minute')] : [say('answer-minute')],
+        labels: entry.hours ? [say('entry-hours'), say('entry-minute')] : [say('entry-minute')],
         unit: null,
         keys: [],
         response: (texts) => {
@@ -102,7 +102,7 @@ export function typed(entry: Entry): Typed | null {
     case 'coordinates':
       return {
         layout: 'row',
-        labels: [say('answer-x'), say('answer-y')],
+        labels: [say('entry-x'), say('entry-y')],
         unit: null,
         keys: ['−', '.', '/'],
         response: ([x, y]) => (filled(x) && filled(y) ? { kind: 'coordinates', x, y } : null),
@@ -110,7 +110,7 @@ export function typed(entry: Entry): Typed | null {
     case 'quotient_remainder':
       return {
         layout: 'row',
-        labels: [say('answer-quotient'), say('answer-remainder')],
+        labels: [say('entry-quotient'), say('entry-remainder')],
         unit: null,
         keys: [],
         response: ([quotient, remainder = '']) =>

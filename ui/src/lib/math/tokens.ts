@@ -69,5 +69,7 @@ export function row(expr: Expr): string {
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 function raised(text: string): string {
-  return /^\d+$/.test(text) ? [...text].map((d) => RAISED[Number(d)]).join('') : `^${text}`;
+  return /^\d+$/.test(text)
+    ? text.replace(/\d/g, (digit) => RAISED.charAt(Number(digit)))
+    : `^${text}`;
 }
