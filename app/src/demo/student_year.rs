@@ -14,9 +14,9 @@ use surefoot_core::store::{Durability, StudentStore};
 use surefoot_core::student::practice_views::PracticeStep;
 use surefoot_core::student::{self, Joined, NewStudent};
 
-/// Pictures that students choose from.
+/// Pictures that students choose from; the screens draw them by these ids.
 const PICTURES: [&str; 8] = [
-    "otter", "heron", "fern", "acorn", "snail", "pine", "trout", "moth",
+    "fox", "owl", "turtle", "fish", "snail", "bee", "hedgehog", "frog",
 ];
 
 /// Exercises of an evening at most.
@@ -73,7 +73,7 @@ pub(super) fn live_weeks(
             picture: PICTURES
                 .get(plan.number % PICTURES.len())
                 .copied()
-                .unwrap_or("otter"),
+                .unwrap_or("fox"),
             // Every fourth student works in Spanish.
             language: if plan.number % 4 == 3 {
                 Language::Es

@@ -142,7 +142,7 @@ impl Device {
             pack: offer.pack,
             seat_code: seat_code.into(),
             nickname: nickname.into(),
-            picture: "otter".into(),
+            picture: "fox".into(),
             language: Language::En,
         })
     }
