@@ -4,7 +4,7 @@
 
 need_rust
 c_compiler
-system_packages chromium
+system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
 check "bridge" cargo build --locked -p surefoot-bridge -p surefoot-cli
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
