@@ -57,14 +57,14 @@ board-col-reports = Reports
 board-col-ratings = Latest rating of each student
 board-col-results = Marked results
 board-col-practice = Practice answers
+board-col-practice-short = Practice
 board-col-trend = Trend
 board-col-passes = Needing help, by pass
 board-pass = Pass
 board-place = { $strand } · day { $day } · { $phase ->
-    [Preview] preview
-    [Practice] practice
-    [Review] review
-   *[other] { $phase }
+    [preview] preview
+    [practice] practice
+   *[review] review
 }
 board-range = { $low } to { $high }
 board-ask-first = few reports: ask first
@@ -76,8 +76,10 @@ board-alone = { $count } alone
 board-help-wrong = { $help } with help, { $wrong } wrong
 board-trend-rising = rising
 board-trend-falling = falling
-board-trend-steady = no clear change
-board-trend-unknown = too early to say
+board-trend-maybe-rising = perhaps rising
+board-trend-maybe-falling = perhaps falling
+board-trend-no-clear-change = no clear change
+board-trend-too-soon = too soon to say
 board-pass-cell = of { $rated } who rated, { $share }
 
 ## One concept and the students behind it
@@ -177,6 +179,10 @@ held-device = device { $device }, besides { $devices ->
 }
 held-accept = Accept this device
 held-aside = Put it aside
+held-accept-title = Accept this device?
+held-accept-words = What it handed in counts for { $name } from now on, beside what is there.
+held-aside-title = Put this device aside?
+held-aside-words = What it handed in will not count for { $name }. Its files stay where they are.
 held-accepted = The device counts for { $name } from now on.
 held-put-aside = The device of { $name } was put aside.
 journal-title = What was taken in
@@ -211,6 +217,7 @@ seats-held = { $count ->
     [one] { $count } waiting
    *[other] { $count } waiting
 }
+seats-assign-to = Assign practice to { $name }
 seats-add = Add seats
 seats-add-hint = One name a line. Leave it empty for one seat without a name.
 seats-add-do = Add
@@ -218,13 +225,13 @@ seats-added = { $count ->
     [one] { $count } seat was added. It needs a join slip.
    *[other] { $count } seats were added. They need join slips.
 }
-calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day without school to close it, or to open it again.
+calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day to take school off it, or to put it back.
 calendar-closures = Days without school
 calendar-from = From
 calendar-to = To (if more than one day)
-calendar-close = Close
-calendar-open = Open again
-calendar-open-of = Open again: { $what }
+calendar-close = No school then
+calendar-open = School again
+calendar-open-of = School again: { $what }
 calendar-none = None yet. Every chosen weekday counts as a school day.
 calendar-range = { $days ->
     [one] { $first } to { $last }, { $days } school day
@@ -273,6 +280,7 @@ pack-step-slips-words = { $count ->
    *[other] { $count } slips, one a seat, each with its code. The student types it once.
 }
 pack-step-hand-ins = Take in the hand-ins
+pack-step-hand-ins-do = Open Files
 pack-step-hand-ins-words = Students make a hand-in with one tap. You point Surefoot to the folder where they arrive.
 slips-open = Show the slips
 slips-words = Cut along the broken lines. A slip is for one student only.

@@ -57,14 +57,14 @@ board-col-reports = Informes
 board-col-ratings = Última valoración de cada estudiante
 board-col-results = Resultados marcados
 board-col-practice = Respuestas en la práctica
+board-col-practice-short = Práctica
 board-col-trend = Tendencia
 board-col-passes = Necesitan ayuda, por vuelta
 board-pass = Vuelta
 board-place = { $strand } · día { $day } · { $phase ->
-    [Anticipo] anticipo
-    [Práctica] práctica
-    [Repaso] repaso
-   *[other] { $phase }
+    [preview] anticipo
+    [practice] práctica
+   *[review] repaso
 }
 board-range = de { $low } a { $high }
 board-ask-first = pocos informes: pregunta antes
@@ -76,8 +76,10 @@ board-alone = { $count } sin ayuda
 board-help-wrong = { $help } con ayuda, { $wrong } mal
 board-trend-rising = sube
 board-trend-falling = baja
-board-trend-steady = sin cambio claro
-board-trend-unknown = aún no se puede decir
+board-trend-maybe-rising = quizá sube
+board-trend-maybe-falling = quizá baja
+board-trend-no-clear-change = sin cambio claro
+board-trend-too-soon = aún es pronto
 board-pass-cell = de { $rated } que valoraron, { $share }
 
 ## One concept and the students behind it
@@ -177,6 +179,10 @@ held-device = dispositivo { $device }, además de { $devices ->
 }
 held-accept = Aceptar este dispositivo
 held-aside = Dejarlo aparte
+held-accept-title = ¿Aceptar este dispositivo?
+held-accept-words = Lo que entregó cuenta desde ahora para { $name }, junto a lo que hay.
+held-aside-title = ¿Dejar aparte este dispositivo?
+held-aside-words = Lo que entregó no contará para { $name }. Sus archivos se quedan donde están.
 held-accepted = Desde ahora el dispositivo cuenta para { $name }.
 held-put-aside = El dispositivo de { $name } quedó aparte.
 journal-title = Lo recibido
@@ -211,6 +217,7 @@ seats-held = { $count ->
     [one] { $count } en espera
    *[other] { $count } en espera
 }
+seats-assign-to = Asignar práctica a { $name }
 seats-add = Añadir asientos
 seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.
 seats-add-do = Añadir
@@ -222,9 +229,9 @@ calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes
 calendar-closures = Días sin clase
 calendar-from = Desde
 calendar-to = Hasta (si es más de un día)
-calendar-close = Quitar clase
-calendar-open = Devolver
-calendar-open-of = Devolver la clase: { $what }
+calendar-close = Sin clase
+calendar-open = Con clase
+calendar-open-of = Con clase otra vez: { $what }
 calendar-none = Ninguno aún. Cada día de la semana elegido cuenta como día de clase.
 calendar-range = { $days ->
     [one] del { $first } al { $last }, { $days } día de clase
@@ -273,6 +280,7 @@ pack-step-slips-words = { $count ->
    *[other] { $count } papeles, uno por asiento, cada uno con su código. El estudiante lo escribe una vez.
 }
 pack-step-hand-ins = Recibe las entregas
+pack-step-hand-ins-do = Abrir Archivos
 pack-step-hand-ins-words = Los estudiantes hacen la entrega con un toque. Tú indicas a Surefoot la carpeta donde llegan.
 slips-open = Mostrar los papeles
 slips-words = Corta por las líneas discontinuas. Cada papel es para un solo estudiante.

@@ -1,4 +1,4 @@
-import type { Board, BoardRow, Phase } from '../../lib/backend';
+import type { Board, BoardRow, Phase, Trend } from '../../lib/backend';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -69,3 +69,9 @@ export function shownPasses(board: Board, most: number): number[] {
 export function shade(needs: number, rated: number): number {
   return rated === 0 || needs === 0 ? 0 : Math.min(4, 1 + Math.floor((needs / rated) * 4));
 }
+
+/** Message id of a trend. */
+export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_', '-')}`;
+
+/** Whether it moves beyond what chance does. */
+export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';

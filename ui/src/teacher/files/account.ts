@@ -6,9 +6,17 @@ type Kind = Verdict['kind'];
 export const needsLook = (file: FileAccount) =>
   file.verdict.kind === 'refused' || file.verdict.kind === 'held' || file.flags.length > 0;
 
-/** The files to look at first, then the others; each in the order of their names. */
+/** What changed something comes before what changed nothing. */
+const changed = (file: FileAccount) =>
+  file.verdict.kind === 'new' || file.verdict.kind === 'updated' ? 0 : 1;
+
+/** The files to look at first, then those that brought something, then the others. */
 export function lookFirst(files: FileAccount[]): FileAccount[] {
-  return [...files.filter(needsLook), ...files.filter((file) => !needsLook(file))];
+  const rank = (file: FileAccount) => (needsLook(file) ? -1 : changed(file));
+  return files
+    .map((file, place) => ({ file, place }))
+    .sort((a, b) => rank(a.file) - rank(b.file) || a.place - b.place)
+    .map(({ file }) => file);
 }
 
 const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'held', 'refused'];

@@ -1,0 +1,77 @@
+import { expect, test } from 'vitest';
+import type { Board, BoardRow } from '../../lib/backend';
+import { shade, shownPasses, shownRows, strandsOf, WHOLE_BOARD } from './board';
+
+function row(id: string, change: Partial<BoardRow>): BoardRow {
+  return {
+    concept: { id, strand: 'fractions', title: id, i_can: '', has_exercises: true },
+    grade: 4,
+    phase: 'practice',
+    day: 1,
+    rank: null,
+    has_it: null,
+    low: null,
+    high: null,
+    reporters: 0,
+    ask_first: true,
+    latest: [0, 0, 0, 0],
+    results: [0, 0],
+    practice: [0, 0, 0],
+    newest_days: null,
+    trend: 'too_soon',
+    passes: [],
+    mistakes: [],
+    ...change,
+  };
+}
+
+const board: Board = {
+  class_title: 'Room 7',
+  today: '2026-11-24',
+  pass: 4,
+  day: 2,
+  pass_count: 18,
+  seats: 24,
+  seats_reporting: 24,
+  newest_report_days: 1,
+  typical_report_days: 2,
+  rows: [
+    row('weak', { rank: 1, has_it: 0.3, day: 2, reporters: 20, newest_days: 3 }),
+    row('unheard', { phase: 'preview' }),
+    row('strong', { rank: 2, has_it: 0.9, day: 1, reporters: 24, newest_days: 1 }),
+  ],
+};
+const ids = (rows: BoardRow[]) => rows.map((one) => one.concept.id);
+
+test('weakest first, and what nobody reported on last', () => {
+  expect(ids(shownRows(board, WHOLE_BOARD))).toEqual(['weak', 'strong', 'unheard']);
+});
+
+test('turned round, what nobody reported on still comes last', () => {
+  const view = { ...WHOLE_BOARD, sort: 'has_it' as const, reversed: true };
+  expect(ids(shownRows(board, view))).toEqual(['strong', 'weak', 'unheard']);
+});
+
+test('filters take away what does not fit', () => {
+  expect(ids(shownRows(board, { ...WHOLE_BOARD, today: true }))).toEqual(['weak']);
+  expect(ids(shownRows(board, { ...WHOLE_BOARD, phase: 'preview' }))).toEqual(['unheard']);
+  expect(ids(shownRows(board, { ...WHOLE_BOARD, strand: 'data' }))).toEqual([]);
+});
+
+test('strands come once each', () => {
+  expect(strandsOf(board)).toEqual(['fractions']);
+});
+
+test('the latest passes are shown, up to the pass of today', () => {
+  expect(shownPasses(board, 3)).toEqual([2, 3, 4]);
+  expect(shownPasses({ ...board, pass: 0 }, 6)).toEqual([0]);
+  expect(shownPasses({ ...board, pass: 30 }, 2)).toEqual([16, 17]);
+});
+
+test('the shade grows with the share needing help', () => {
+  expect(shade(0, 20)).toBe(0);
+  expect(shade(0, 0)).toBe(0);
+  expect(shade(1, 20)).toBe(1);
+  expect(shade(10, 20)).toBe(3);
+  expect(shade(20, 20)).toBe(4);
+});

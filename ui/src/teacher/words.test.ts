@@ -1,0 +1,55 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { hasWords, sayIn } from '../lib/words';
+import { trendWords } from './board/board';
+
+const sources = readdirSync('src/teacher', { recursive: true, encoding: 'utf8' })
+  .filter((file) => /\.(svelte|ts)$/.test(file) && !file.endsWith('.test.ts'))
+  .map((file) => readFileSync(`src/teacher/${file}`, 'utf8'));
+
+test('every message that the screens name is there', () => {
+  const ids = sources.flatMap((text) =>
+    [...text.matchAll(/'((?:[a-z]+-)+[a-z0-9]+(?:-[a-z0-9]+)*)'/g)].map((match) => match[1] ?? ''),
+  );
+  const ours = ids.filter((id) =>
+    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag)-/.test(
+      id,
+    ),
+  );
+  // Hooks for the tests share the look of ids.
+  const hooks = new Set(
+    sources.flatMap((text) =>
+      [...text.matchAll(/data-testid="([\w-]+)"/g)].map((match) => match[1]),
+    ),
+  );
+  expect(ours.length).toBeGreaterThan(200);
+  expect(ours.filter((id) => !hasWords(id) && !hooks.has(id))).toEqual([]);
+});
+
+test('every value that comes by code has its words', () => {
+  const trends = [
+    'rising',
+    'falling',
+    'maybe_rising',
+    'maybe_falling',
+    'no_clear_change',
+    'too_soon',
+  ] as const;
+  const verdicts = ['new', 'updated', 'known', 'older', 'held', 'refused'];
+  const ids = [
+    ...trends.map(trendWords),
+    ...verdicts.flatMap((kind) => [`files-tally-${kind}`, `files-verdict-${kind}`]),
+    ...['known', 'older', 'held'].map((kind) => `files-verdict-${kind}-words`),
+    ...['seats', 'calendar', 'rotation', 'pack'].map((part) => `class-part-${part}`),
+    ...['preview', 'practice', 'review'].map((phase) => `phase-${phase}`),
+    ...['right', 'wrong', 'not-done'].map((outcome) => `outcome-${outcome}`),
+    ...['system', 'light', 'dark', 'contrast'].map((theme) => `theme-${theme}`),
+  ];
+  expect(ids.filter((id) => !hasWords(id))).toEqual([]);
+});
+
+test('the place of a concept is worded in both languages', () => {
+  const place = { strand: 'x', day: 3, phase: 'practice' };
+  expect(sayIn('en', 'board-place', place)).toBe('x · day 3 · practice');
+  expect(sayIn('es', 'board-place', place)).toBe('x · día 3 · práctica');
+});
