@@ -33,6 +33,7 @@ class Desk {
   place = $state.raw<Place>({ at: 'board' });
   done = $state.raw<Done | null>(null);
   trouble = $state('');
+  private saving: Promise<void> = Promise.resolve();
   private chosen = $state<string | null>(null);
 
   get classes(): ClassSummary[] {
@@ -87,11 +88,15 @@ class Desk {
     await this.attempt(refresh);
   }
 
-  async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
-    const settings = start()?.settings;
-    if (!settings) return;
-    const after = await this.ask('save_device_settings', { ...settings, ...change });
-    if (after) take(after);
+  /** One change after the other, so that a quick second one builds on the first. */
+  saveSettings(change: Partial<DeviceSettings>): Promise<void> {
+    this.saving = this.saving.then(async () => {
+      const settings = start()?.settings;
+      if (!settings) return;
+      const after = await this.ask('save_device_settings', { ...settings, ...change });
+      if (after) take(after);
+    });
+    return this.saving;
   }
 
   private async attempt<T>(doing: () => Promise<T>): Promise<T | undefined> {
