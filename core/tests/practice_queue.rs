@@ -82,13 +82,23 @@ fn build(history: &[(u64, usize, u8)]) -> (StudentMemory, u64) {
 }
 
 fn answer(memory: &mut StudentMemory, concept: &str, on: u64, minutes: f64) {
+    answer_with(memory, concept, on, minutes, AnswerResult::Alone);
+}
+
+fn answer_with(
+    memory: &mut StudentMemory,
+    concept: &str,
+    on: u64,
+    minutes: f64,
+    result: AnswerResult,
+) {
     memory
         .apply(&Event {
             date: day(on),
             concept: concept.to_owned(),
             kind: EventKind::Answer {
                 level: 2,
-                result: AnswerResult::Alone,
+                result,
                 minutes,
             },
         })
@@ -156,7 +166,11 @@ proptest! {
     /// Only open concepts, no two neighbours alike while another is open,
     /// at most three of one concept while others are open, an end by the minutes.
     #[test]
-    fn an_evening_keeps_its_bounds(history in histories(), minutes in 4_u32..=16) {
+    fn an_evening_keeps_its_bounds(
+        history in histories(),
+        minutes in 4_u32..=16,
+        results in prop::collection::vec(0_usize..3, 16),
+    ) {
         let (mut memory, before) = build(&history);
         let today = before + 1;
         let mut evening = evening(day(today));
@@ -167,10 +181,12 @@ proptest! {
         while let Some(entry) = memory.next(&evening).unwrap() {
             let number: u64 = entry.concept[1..].parse().unwrap();
             prop_assert!(number * 3 <= today, "{} is not open", entry.concept);
-            if open > 1 {
+            if open > 1 && items > 0 {
                 prop_assert_ne!(Some(&entry.concept), last.as_ref());
             }
-            answer(&mut memory, &entry.concept, today, 1.0);
+            let result = [AnswerResult::Alone, AnswerResult::WithHelp, AnswerResult::Wrong]
+                [results[items as usize]];
+            answer_with(&mut memory, &entry.concept, today, 1.0, result);
             last = Some(entry.concept);
             items += 1;
             prop_assert!(items <= minutes);

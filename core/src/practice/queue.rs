@@ -276,7 +276,10 @@ impl StudentMemory {
         // What comes again only for want of others stands aside while others are open.
         let best = queue.iter().map(|q| q.0).min();
         let least = best.map_or(Turn::Open, |b| b.max(Turn::Open));
-        queue.retain(|q| q.0 <= least);
+        // Two must stay, so that no concept has to follow itself.
+        if queue.iter().filter(|q| q.0 <= least).count() > 1 {
+            queue.retain(|q| q.0 <= least);
+        }
         queue.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)).then(a.2.cmp(&b.2)));
         // Never the same concept twice running while another one is open.
         if queue.len() > 1
