@@ -60,9 +60,7 @@ impl App {
         clock: Box<dyn Clock>,
     ) -> Result<Self, CallError> {
         let places = Places::new(data);
-        for world in [World::Own] {
-            fs::create_dir_all(places.world(world).students()).map_err(files)?;
-        }
+        fs::create_dir_all(places.world(World::Own).students()).map_err(files)?;
         let settings = read_settings(&places.settings());
         Ok(Self {
             places,

@@ -138,10 +138,9 @@ fn seat_students(
 ) -> Result<(), TeacherError> {
     let there = desk.seats(class.as_str())?;
     let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
-    let mut number = there.iter().map(|s| s.number).max().unwrap_or(0);
-    let mut draw = number;
-    for name in names {
-        number += 1;
+    let last = there.iter().map(|s| s.number).max().unwrap_or(0);
+    let mut draw = last;
+    for (number, name) in (last + 1..).zip(names) {
         let token = loop {
             draw += 1;
             let token = draw_seat_token(class, seed, draw);

@@ -265,7 +265,7 @@ impl<'a> Import<'a> {
 fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
     let mut json = Vec::new();
     ZlibDecoder::new(kept.content.as_slice())
-        .take(HAND_IN_CAPS.unpacked_bytes as u64)
+        .take(HAND_IN_CAPS.unpacked_bytes)
         .read_to_end(&mut json)
         .map_err(faulty)?;
     serde_json::from_slice(&json).map_err(faulty)

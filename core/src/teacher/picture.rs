@@ -89,8 +89,9 @@ impl Reports {
                 Some(Outcome::NotDone) | None => {}
             }
         }
-        let mut counts: BTreeMap<(usize, usize, usize, Option<Confidence>), (u32, u32)> =
-            BTreeMap::new();
+        // Right and wrong answers by student, concept, pass and the rating before.
+        type Place = (usize, usize, usize, Option<Confidence>);
+        let mut counts: BTreeMap<Place, (u32, u32)> = BTreeMap::new();
         for report in &practice {
             let (Some(&student), Some(&concept)) = (
                 seat_at.get(&report.seat),

@@ -80,6 +80,7 @@ fn add_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Plus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut carry = 0;
+    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
     for place in 0..da.len().max(db.len()) {
         let (x, y) = (digit(&da, place), digit(&db, place));
         let total = x + y + carry;
@@ -144,6 +145,7 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Minus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut borrowed = 0;
+    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
     for place in 0..da.len() {
         let (x, y) = (digit(&da, place) - borrowed, digit(&db, place));
         let short = x < y;

@@ -212,7 +212,7 @@ fn divide_two_digit(m: &mut Make) -> Option<Draft> {
     let by = m.dice.from(m.level.pick(11..=25, 12..=49, 21..=98));
     let q = m.dice.from(m.level.pick(4..=40, 12..=99, 21..=409));
     let total = by * q;
-    keep(total <= 9_999 && total >= 100 && q != by && by % 10 != 0)?;
+    keep((100..=9_999).contains(&total) && q != by && by % 10 != 0)?;
     let without_zero = from_digits(
         &digits(q)
             .into_iter()
