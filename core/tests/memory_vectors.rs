@@ -2,6 +2,13 @@
 //! (the crate fsrs 6.6.2, the Python package fsrs 6.3.2, the npm package
 //! ts-fsrs 5.4.2); see the file's `about` and `rules`.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test that cannot go on fails"
+)]
+
 use serde_json::Value;
 use std::collections::BTreeMap;
 use surefoot_core::practice::memory::{Memory, MemoryError, MemoryState, Review};

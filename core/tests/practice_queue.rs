@@ -1,5 +1,12 @@
 //! What holds of tonight's queue whatever happened before.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test that cannot go on fails"
+)]
+
 use chrono::{Days, NaiveDate};
 use proptest::prelude::*;
 use surefoot_core::practice::memory::{Grade, Memory, MemoryState};

@@ -1,5 +1,12 @@
 //! The main job through the one door, on real stores and real files.
 
+#![allow(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    reason = "a test that cannot go on fails"
+)]
+
 mod bad_files;
 mod student_days;
 mod support;
