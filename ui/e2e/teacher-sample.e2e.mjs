@@ -67,6 +67,11 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   });
 
   await step('practice is assigned to those who need it, and taken back', async () => {
+    const { classes } = await (await post('/call/start', {})).json();
+    const board = await (await post('/call/board', { class: classes[0].id })).json();
+    const weakest = board.rows.find(({ concept }) => concept.has_exercises);
+    await hook('tab-board').click();
+    await hook(`board-row-${weakest.concept.id}`).click();
     await hook('assign-chosen').click();
     await hook('assign-give').waitFor();
     await scan('assign-form');
@@ -199,6 +204,11 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('tab-board').click();
     await rows.first().waitFor();
     await scan(`${name}-board`);
+    const over = await page.evaluate(() => {
+      const { scrollWidth, clientWidth } = document.querySelector('table').parentElement;
+      return scrollWidth - clientWidth;
+    });
+    check(`${name}: the whole board fits beside each other`, over <= 0, over);
     await rows.first().click();
     await page.locator('tbody tr').first().waitFor();
     await scan(`${name}-concept`);
