@@ -24,7 +24,7 @@ export async function startBridge({ today, data } = {}) {
   const own = data ?? mkdtempSync(join(tmpdir(), 'surefoot-e2e-'));
   const binary = process.env.BRIDGE ?? join(TOP, 'target/debug/surefoot-bridge');
   const args = ['--dist', join(TOP, 'ui/dist-bridge'), '--data', own];
-  args.push("--config", join(TOP, "src-tauri/tauri.conf.json"));
+  args.push('--config', join(TOP, 'src-tauri/tauri.conf.json'));
   if (today) args.push('--today', today);
   const child = spawn(binary, args, { stdio: ['ignore', 'pipe', 'inherit'] });
   const lines = createInterface({ input: child.stdout });
