@@ -95,7 +95,7 @@ export async function openPage(browser, url, size, options = {}) {
 /** The findings of axe on the page as it stands: all rules, all severities. */
 export async function axe(page) {
   // Colours that are still changing would be measured on their way.
-  await page.evaluate(() => Promise.all(document.getAnimations().map((a) => a.finished)));
+  await page.evaluate(() => Promise.allSettled(document.getAnimations().map((a) => a.finished)));
   await page.evaluate(AXE);
   const { violations } = await page.evaluate(() => window.axe.run(document));
   return violations.map(

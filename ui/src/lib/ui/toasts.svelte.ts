@@ -7,7 +7,7 @@ export interface Toast {
 }
 
 /** Long enough to read and to reach; a note with a way back stays longer. */
-const SHOWN_MS = 6000;
+const SHOWN_MS = 4000;
 const SHOWN_WITH_UNDO_MS = 12000;
 
 let nextId = 0;
