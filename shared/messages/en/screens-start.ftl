@@ -48,7 +48,7 @@ join-steps = Step { $step } of { $steps }
 
 picture-otter = Otter
 picture-heron = Heron
-picture-trout = Trout
+picture-fish = Fish
 picture-moth = Moth
 picture-fern = Fern
 picture-acorn = Acorn

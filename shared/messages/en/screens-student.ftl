@@ -12,7 +12,7 @@ today-day = Day { $day } of { $days }
 today-rate = How well do you know { $title }?
 today-outcome = How did { $title } go?
 today-preview = Preview
-today-preview-note = Preview: your class has not learned this yet. Not yet is just fine.
+today-preview-note = Preview: not learned yet in class. “Not yet” is just fine.
 today-left = { $left ->
     [one] { $left } more to mark
    *[other] { $left } more to mark

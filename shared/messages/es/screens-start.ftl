@@ -48,7 +48,7 @@ join-steps = Paso { $step } de { $steps }
 
 picture-otter = Nutria
 picture-heron = Garza
-picture-trout = Trucha
+picture-fish = Pez
 picture-moth = Polilla
 picture-fern = Helecho
 picture-acorn = Bellota

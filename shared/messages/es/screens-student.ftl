@@ -12,7 +12,7 @@ today-day = Día { $day } de { $days }
 today-rate = ¿Qué tan bien sabes { $title }?
 today-outcome = ¿Cómo te fue con { $title }?
 today-preview = Adelanto
-today-preview-note = Adelanto: tu clase todavía no lo aprendió. Todavía no está muy bien.
+today-preview-note = Adelanto: aún no se vio en clase. «Todavía no» está bien.
 today-left = { $left ->
     [one] Falta { $left } por marcar
    *[other] Faltan { $left } por marcar

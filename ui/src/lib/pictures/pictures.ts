@@ -29,7 +29,7 @@ export const PICTURES: Record<string, readonly Shape[]> = {
     ['M26 11l12-4-10 8z', 'night'],
     eye(22, 15, 1.8),
   ],
-  trout: [
+  fish: [
     ['M6 20l14 12L6 44c-2-8-2-16 0-24z', 'moss'],
     ['M14 32c8-20 34-20 44 0-10 20-36 20-44 0z', 'moss'],
     ['M18 36c10 12 30 10 38-2-12 4-26 4-38 2z', 'cream'],
