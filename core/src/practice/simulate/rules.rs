@@ -9,6 +9,9 @@ use crate::practice::memory::{Memory, MemoryError, MemoryState};
 use crate::practice::rehearsal::Rehearsal;
 use crate::rating::AnswerResult;
 
+/// Longest gap of the doubling rule: a year.
+const LONGEST_GAP_DAYS: i32 = 365;
+
 /// A rule by name.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum RuleName {
@@ -106,7 +109,11 @@ impl<'a> Rule<'a> {
 
     fn remember(&mut self, student: usize, concept: usize, day: i32, right: bool) {
         let memo = &mut self.memos[student][concept];
-        memo.gap_days = if right { (memo.gap_days * 2).max(2) } else { 1 };
+        memo.gap_days = if right {
+            (memo.gap_days * 2).clamp(2, LONGEST_GAP_DAYS)
+        } else {
+            1
+        };
         memo.last_day = day;
     }
 
