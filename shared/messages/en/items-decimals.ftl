@@ -1,0 +1,53 @@
+decimal-hint-places = Compare the ones first. Then compare the tenths, then the hundredths.
+decimal-hint-even = Write as many places in both: { $left } and { $right }.
+decimal-hint-line-up = Line up the decimal points.
+decimal-hint-zeros = Fill empty places with zeros: { $work }.
+decimal-hint-as-wholes = Multiply as if there were no points: { $work }.
+decimal-hint-places-together = { $places ->
+    [one] The factors have { $places } decimal place together. The product has as many.
+   *[other] The factors have { $places } decimal places together. The product has as many.
+}
+decimal-hint-whole-divisor = Make the divisor a whole number. Do the same to both numbers.
+decimal-hint-point-up = The point in the answer stands above the point in the number you divide.
+decimal-hint-check = Think of it as times: { $work }.
+decimal-step-both = Multiply both by { $factor }: { $work }.
+decimal-place-whole = whole number
+decimal-place-tenth = tenth
+decimal-place-hundredth = hundredth
+
+g4-tenths-hundredths-hint-one = One tenth is ten hundredths.
+g4-tenths-hundredths-hint-rods = A rod is one tenth. It is made of ten small cubes.
+g4-tenths-hundredths-hint-blocks = Here are the tenths. Each rod is ten hundredths.
+g4-tenths-hundredths-step-ten = { $tenths ->
+    [one] { $tenths } tenth has ten times as many hundredths.
+   *[other] { $tenths } tenths have ten times as many hundredths.
+}
+
+g4-decimal-write-ask = Write it as a decimal.
+g4-decimal-write-hint-tenths = Tenths stand in the first place after the point.
+g4-decimal-write-hint-hundredths = Hundredths stand in the second place after the point.
+g4-decimal-write-hint-blocks = A flat is 1. A rod is a tenth. A small cube is a hundredth.
+g4-decimal-write-step-tenths = { $tenths ->
+    [one] { $tenths } tenth goes right after the point.
+   *[other] { $tenths } tenths go right after the point.
+}
+g4-decimal-write-step-hundredths = Tenths place: { $tenths }. Hundredths place: { $hundredths }.
+
+g4-decimal-on-line-ask-name = The line is cut into { $parts } equal parts. What decimal is at the point?
+g4-decimal-on-line-ask-mark = Put a point at { $value }.
+g4-decimal-on-line-line = A number line from { $from } to { $to } in { $parts } equal parts.
+g4-decimal-on-line-line-point = A number line from { $from } to { $to } in { $parts } equal parts. A point is { $marks } parts after the left end.
+g4-decimal-on-line-hint-parts = How much is one of the { $parts } parts?
+g4-decimal-on-line-hint-jump = Count the jumps from the left end.
+g4-decimal-on-line-step-size = Each part is { $step }.
+g4-decimal-on-line-step-count = { $marks ->
+    [one] Go { $marks } part from { $from } to get to { $value }.
+   *[other] Go { $marks } parts from { $from } to get to { $value }.
+}
+
+g5-decimal-read-write-ask = Write it as a decimal.
+g5-decimal-read-write-hint-places = After the point come tenths, hundredths, thousandths.
+g5-decimal-read-write-hint-zero = A place with no part gets a 0.
+g5-decimal-read-write-step-digits = Tenths: { $tenths }. Hundredths: { $hundredths }. Thousandths: { $thousandths }.
+
+g5-decimal-round-ask = Round { $n } to the nearest { $place } ({ $unit }).

@@ -1,0 +1,127 @@
+quadrant-1 = Primer cuadrante
+quadrant-2 = Segundo cuadrante
+quadrant-3 = Tercer cuadrante
+quadrant-4 = Cuarto cuadrante
+order-coldest = Más fría
+order-warmest = Más cálida
+order-lowest = Más baja
+order-highest = Más alta
+order-least = Menor
+order-greatest = Mayor
+absolute-more = Mayor
+absolute-less = Menor
+absolute-same = Igual
+
+g6-fraction-divide-hint-fit = ¿Cuántas veces cabe { $part } en { $amount }?
+g6-fraction-divide-hint-times = Dividir entre una fracción es lo mismo que multiplicar por { $turned }.
+
+g6-divide-multi-digit-hint-multiples = Escribe algunos múltiplos del divisor: { $multiples }.
+g6-divide-multi-digit-hint-first = Empieza por la izquierda. Divide un lugar a la vez.
+g6-divide-multi-digit-step-place = Divide { $rest }: quita { $work }.
+
+g6-greatest-common-factor-ask = ¿Cuál es el máximo común divisor de { $a } y { $b }?
+g6-greatest-common-factor-hint-list = Factores de { $n }: { $factors }.
+g6-greatest-common-factor-hint-common = ¿Cuáles dividen también al otro número? Toma el mayor.
+g6-greatest-common-factor-step-list = Factores de { $n }: { $factors }.
+g6-greatest-common-factor-step-common = Los dos tienen { $common }. El mayor es { $right }.
+
+g6-least-common-multiple-ask = ¿Cuál es el mínimo común múltiplo de { $a } y { $b }?
+g6-least-common-multiple-hint-list = Múltiplos de { $n }: { $multiples }, y así.
+g6-least-common-multiple-hint-first = Para en el primero que también se divide entre { $n }.
+g6-least-common-multiple-step-list = Múltiplos de { $n }: { $multiples }.
+g6-least-common-multiple-step-first = El primero en las dos listas es { $right }.
+
+g6-common-factor-sum-ask = Escribe la suma como producto. Pon el máximo común divisor delante del paréntesis.
+g6-common-factor-sum-hint-factor = Halla el número mayor que divide a { $a } y a { $b }.
+g6-common-factor-sum-hint-form = Se ve así: { $form }.
+g6-common-factor-sum-step-factor = El máximo común divisor es { $g }.
+
+g6-signed-meaning-ask-1 = Hace { $n } grados bajo cero. Escribe la temperatura como número.
+g6-signed-meaning-ask-2 = Hace { $n } grados sobre cero. Escribe la temperatura como número.
+g6-signed-meaning-ask-3 = Un buzo está { $n } pies bajo el nivel del mar. Escribe la altura como número.
+g6-signed-meaning-ask-4 = Una cabaña está { $n } pies sobre el nivel del mar. Escribe la altura como número.
+g6-signed-meaning-ask-5 = { $name } debe { $n } dólares. Escribe el saldo como número.
+g6-signed-meaning-ask-6 = { $name } tiene { $n } dólares y no debe nada. Escribe el saldo como número.
+g6-signed-meaning-ask-7 = Un ascensor está { $n } escalones bajo el suelo. El suelo es 0. Escribe su lugar como número.
+g6-signed-meaning-ask-8 = Un ascensor está { $n } escalones sobre el suelo. El suelo es 0. Escribe su lugar como número.
+g6-signed-meaning-zero-1 = Un termómetro marca { $value } grados. ¿Qué significa 0 ahí?
+g6-signed-meaning-zero-2 = Un lugar tiene { $value } pies de altura. ¿Qué significa 0 ahí?
+g6-signed-meaning-zero-3 = Un saldo es de { $value } dólares. ¿Qué significa 0 ahí?
+g6-signed-meaning-zero-4 = Un ascensor está en { $value }. ¿Qué significa 0 ahí?
+g6-signed-meaning-zero-1-right = El punto entre bajo cero y sobre cero grados
+g6-signed-meaning-zero-2-right = El nivel del mar
+g6-signed-meaning-zero-3-right = No deber nada ni tener nada
+g6-signed-meaning-zero-4-right = El suelo
+g6-signed-meaning-zero-nothing = No hay nada que medir
+g6-signed-meaning-zero-least = Lo menor que puede haber
+g6-signed-meaning-hint-zero = El cero es donde se juntan los dos lados.
+g6-signed-meaning-hint-line = ¿De qué lado del cero está?
+g6-signed-meaning-step-below = Está del lado bajo cero, así que el número es negativo.
+g6-signed-meaning-step-above = Está del lado sobre cero, así que el número es positivo.
+g6-signed-meaning-step-number = El número es { $value }.
+
+g6-opposites-ask = ¿Cuál es el opuesto de { $value }?
+g6-opposites-ask-twice = ¿Cuál es el opuesto del opuesto de { $value }?
+g6-opposites-hint-side = Los opuestos están igual de lejos de 0, uno a cada lado.
+g6-opposites-hint-line = Mira los dos lados de 0.
+g6-opposites-line = Una recta numérica con 0 en el centro y { $size } de distancia a cada lado.
+g6-opposites-step-once = Ve al otro lado de 0, igual de lejos.
+g6-opposites-step-twice = Ve al otro lado de 0. Luego regresa.
+g6-opposites-step-answer = Es { $right }.
+
+g6-quadrants-ask-quadrant = ¿En qué cuadrante está { $point }?
+g6-quadrants-ask-x = Refleja { $point } en el eje x. ¿Dónde está el punto reflejado?
+g6-quadrants-ask-y = Refleja { $point } en el eje y. ¿Dónde está el punto reflejado?
+g6-quadrants-ask-both = Refleja { $point } en el eje x. Luego refléjalo en el eje y. ¿Dónde queda?
+g6-quadrants-hint-signs = Mira los dos signos. El primero dice izquierda o derecha. El segundo dice arriba o abajo.
+g6-quadrants-hint-order = Los cuadrantes van de arriba a la derecha, a arriba a la izquierda, abajo a la izquierda y abajo a la derecha.
+g6-quadrants-hint-mirror = El punto reflejado está igual de lejos del eje, del otro lado.
+g6-quadrants-grid = Una cuadrícula de coordenadas de −10 a 10 en los dos sentidos.
+g6-quadrants-grid-point = Una cuadrícula de coordenadas con el punto P en { $x } a lo ancho y { $y } a lo alto.
+g6-quadrants-step-right = El primer número es positivo: a la derecha.
+g6-quadrants-step-left = El primer número es negativo: a la izquierda.
+g6-quadrants-step-up = El segundo número es positivo: arriba.
+g6-quadrants-step-down = El segundo número es negativo: abajo.
+g6-quadrants-step-x = En el eje x, solo el segundo número cambia de signo.
+g6-quadrants-step-y = En el eje y, solo el primer número cambia de signo.
+g6-quadrants-step-both = Los dos números cambian de signo.
+
+g6-rational-on-line-ask = Pon un punto en { $value }.
+g6-rational-on-line-hint-left = Los números negativos están a la izquierda de 0.
+g6-rational-on-line-hint-parts = { $parts ->
+    [one] Cada marca es un entero.
+   *[other] Cada entero está en { $parts } partes iguales.
+}
+g6-rational-on-line-step-between = Está entre { $low } y { $high }, o en uno de ellos.
+
+g6-compare-rational-hint-left = En la recta, el número que está más a la izquierda es menor.
+g6-compare-rational-hint-line = Piensa dónde está cada uno.
+g6-compare-rational-step-left = { $less } está más a la izquierda, así que es menor.
+
+g6-order-in-context-ask-1 = Pon en orden las temperaturas.
+g6-order-in-context-ask-2 = Pon en orden las alturas. El nivel del mar es 0.
+g6-order-in-context-ask-3 = Pon en orden los saldos.
+g6-order-in-context-hint-line = Piensa en una recta numérica. El menor está más a la izquierda.
+g6-order-in-context-hint-negative = Bajo cero, un tamaño mayor es un número menor.
+g6-order-in-context-step-order = Desde el menor: { $order }.
+
+g6-absolute-value-ask = Halla el valor absoluto.
+g6-absolute-value-ask-distance = ¿A qué distancia de 0 está { $value } en la recta numérica?
+g6-absolute-value-hint-distance = El valor absoluto es la distancia a 0. Nunca es negativo.
+g6-absolute-value-hint-line = Cuenta desde 0.
+
+g6-absolute-vs-order-ask-1-size = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿La segunda deuda es mayor o menor que la primera?
+g6-absolute-vs-order-ask-1-number = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿El segundo saldo es mayor o menor que el primero?
+g6-absolute-vs-order-ask-2-size = Un buzo está a { $one } pies. Otro está a { $two } pies. ¿La segunda profundidad es mayor o menor que la primera?
+g6-absolute-vs-order-ask-2-number = Un buzo está a { $one } pies. Otro está a { $two } pies. ¿La segunda altura es mayor o menor que la primera?
+g6-absolute-vs-order-hint-zero = Una deuda o una profundidad es un tamaño: lo lejos que está de 0.
+g6-absolute-vs-order-hint-left = Un saldo o una altura es un número: puede estar a la izquierda o a la derecha de otro en la recta.
+g6-absolute-vs-order-step-size = Los tamaños son { $one } y { $two }.
+g6-absolute-vs-order-step-lower = { $two } está más abajo que { $one }, pero su tamaño es mayor.
+g6-absolute-vs-order-step-higher = { $two } está más arriba que { $one }, pero su tamaño es menor.
+
+g6-coordinate-distance-ask = ¿Qué distancia hay de { $one } a { $two }?
+g6-coordinate-distance-hint-same = Una coordenada es igual. Mira la otra.
+g6-coordinate-distance-hint-zero = Halla a qué distancia de 0 está cada punto en esa línea.
+g6-coordinate-distance-grid = Una cuadrícula de coordenadas con A en { $x1 } a lo ancho y { $y1 } a lo alto, y B en { $x2 } a lo ancho y { $y2 } a lo alto.
+g6-coordinate-distance-step-from-zero = Desde 0 hay { $one } hasta el primer punto y { $two } hasta el segundo.

@@ -1,13 +1,16 @@
-from tasks import bound, task
+from tasks import bound, exact, task
 
 
 @task("add")
 def add(s):
-    return sum(s["numbers"])
+    return sum(exact(n) for n in s["numbers"])
 
 
 @task("subtract")
 def subtract(s):
+    if "pair" in s:
+        left, right = map(exact, s["pair"])
+        return left - right
     return s["from"] - s["take"]
 
 
