@@ -67,10 +67,22 @@ def expr_value(e):
     return None
 
 
-def choice_content(choice, text):
-    """What a choice says: a number where it is one, else its words."""
+def units_of(choices):
+    return {
+        c["shows"]["expr"]["unit"]
+        for c in choices
+        if c["shows"]["kind"] == "math" and c["shows"]["expr"]["kind"] == "measure"
+    }
+
+
+def choice_content(choice, text, with_unit=False):
+    """What a choice says: a number where it is one (with its unit if the choices
+    differ in units), else its words."""
     block = choice["shows"]
     if block["kind"] == "math":
+        if with_unit:
+            unit = block["expr"]["unit"].removeprefix("unit-").replace("-", " ")
+            return (expr_value(block["expr"]), unit)
         value = expr_value(block["expr"])
         if value is not None:
             return value
@@ -103,7 +115,8 @@ def answer_value(answer, item):
         lines = item["en"]["entry"].split("\n")
         if kind == "ordering":
             lines = lines[2:]
-        contents = [choice_content(c, line) for c, line in zip(choices, lines)]
+        with_unit = len(units_of(choices)) > 1
+        contents = [choice_content(c, line, with_unit) for c, line in zip(choices, lines)]
         if len(lines) != len(choices):
             contents = [choice_content(c, "") for c in choices]
         if kind == "one_choice":
@@ -183,7 +196,8 @@ def fault_of(item):
     if item["answer"]["kind"] == "one_choice":
         entry = item["entry"]
         lines = item["en"]["entry"].split("\n")
-        contents = [choice_content(c, line) for c, line in zip(entry["choices"], lines)]
+        with_unit = len(units_of(entry["choices"])) > 1
+        contents = [choice_content(c, line, with_unit) for c, line in zip(entry["choices"], lines)]
         if sum(tasks.same(wanted, c) for c in contents) != 1:
             return "the right choice stands more than once"
     wrong = []

@@ -1,0 +1,104 @@
+question-tall-each = How tall is each student in my class?
+question-books-each = How many books did each student read this month?
+question-sleep-each = How long does each student sleep at night?
+question-pets-each = How many pets does each family on my street have?
+question-walk-each = How far does each student walk to school?
+question-rain-each = How much rain fell on each day of the year?
+question-seeds-each = How many seeds are in each apple of a box?
+question-mass-each = How heavy is each dog in the park?
+question-tall-one = How tall is my brother?
+question-books-one = How many books did I read this month?
+question-sleep-one = When did I go to bed last night?
+question-pets-one = How many pets does my family have?
+question-walk-one = How far is it from my home to the school?
+question-rain-one = How much rain fell here last Monday?
+question-seeds-one = How many seeds are in this apple?
+question-mass-one = How heavy is my dog?
+plot-pages = Pages read
+plot-axis-pages = Pages
+plot-goals = Goals in games
+plot-axis-goals = Goals
+plot-days = Days at the pool
+plot-axis-days = Days
+plot-siblings = People at home
+plot-axis-people = People
+plot-minutes = Time to get to school
+plot-axis-minutes = Minutes
+shape-even = About the same on both sides of the middle
+shape-tail-right = Most values are low, with a tail to the right
+shape-tail-left = Most values are high, with a tail to the left
+measure-median = median
+measure-mean = mean
+measure-range = range
+measure-iqr = interquartile range
+kind-middle = The middle of the data
+kind-spread = The spread of the data
+kind-count = How many values there are
+
+g6-statistical-questions-ask = Which question expects answers that vary?
+g6-statistical-questions-hint-vary = Look for a question about many, not about one.
+g6-statistical-questions-hint-one = If there is just one answer, it does not vary.
+g6-statistical-questions-step-answer = The answers vary here: { $question }
+
+g6-distribution-shape-ask = What is the shape of the data?
+g6-distribution-shape-ask-peak = Which value comes most often?
+g6-distribution-shape-hint-tall = Look for the highest column of dots.
+g6-distribution-shape-hint-line = Read the value on the line below it.
+g6-distribution-shape-step-peak = The column at { $value } has { $dots } dots.
+g6-distribution-shape-hint-peak = Where are most of the dots?
+g6-distribution-shape-hint-tail = Is there a long thin part on one side?
+g6-distribution-shape-step-even = The left side looks like the right side.
+g6-distribution-shape-step-right = The thin part is on the right.
+g6-distribution-shape-step-left = The thin part is on the left.
+
+g6-measure-kind-ask = For the data { $data } the { $measure } is { $value }. What does this number tell?
+g6-measure-kind-hint-middle = Does it stand for a typical value?
+g6-measure-kind-hint-spread = Or does it tell how far apart the values are?
+g6-measure-kind-step-median = The median is the value in the middle.
+g6-measure-kind-step-mean = The mean is the equal share.
+g6-measure-kind-step-range = The range goes from the least to the greatest.
+g6-measure-kind-step-iqr = The interquartile range is the width of the middle half.
+g6-measure-kind-step-so-middle = So it tells the middle.
+g6-measure-kind-step-so-spread = So it tells the spread.
+
+g6-data-displays-ask-median = What is the median of the data?
+g6-data-displays-ask-histogram = How many values are { $from } or more?
+g6-data-displays-ask-range = What is the range of the data?
+g6-data-displays-ask-iqr = What is the interquartile range of the data?
+g6-data-displays-hint-count = Count all the dots first.
+g6-data-displays-hint-middle = The middle one is dot number { $place } from the left.
+g6-data-displays-step-total = There are { $total } dots.
+g6-data-displays-step-middle = It stands at { $middle }.
+g6-data-displays-hint-bars = Take the bar that starts at { $from } and all bars to its right.
+g6-data-displays-hint-heights = Add their heights.
+g6-data-displays-hint-box = The ends of the lines are the least and the greatest. The box is the middle half.
+g6-data-displays-hint-range = The range is the greatest take away the least.
+g6-data-displays-hint-iqr = The interquartile range is the width of the box.
+
+g6-count-data-ask = How many values are there in the data?
+g6-count-data-hint-dot = Each dot is one value.
+g6-count-data-hint-add = Add the dots of all columns.
+
+g6-median-ask = Find the median of { $data }.
+g6-median-hint-order = Put the values in order first.
+g6-median-hint-middle = The median is the one in the middle.
+g6-median-hint-two = There are two in the middle. Go half way between them.
+g6-median-step-order = In order: { $order }.
+g6-median-step-middle = The middle one is { $middle }.
+
+g6-mean-ask = Find the mean of { $data }.
+g6-mean-hint-share = The mean is the equal share.
+g6-mean-hint-add = Add all values. Then divide by { $n }.
+
+g6-interquartile-range-ask = Find the interquartile range of { $data }.
+g6-interquartile-range-rule = If there is one value in the middle, it belongs to no half.
+g6-interquartile-range-hint-order = Put the values in order. Cut them in two halves.
+g6-interquartile-range-hint-halves = Find the median of each half. Take one away from the other.
+g6-interquartile-range-step-order = In order: { $order }.
+g6-interquartile-range-step-quartiles = The medians of the halves are { $low } and { $high }.
+
+g6-mean-absolute-deviation-ask = Find the mean absolute deviation of { $data }.
+g6-mean-absolute-deviation-hint-mean = First find the mean.
+g6-mean-absolute-deviation-hint-gaps = How far is each value from { $mean }? Find the mean of these gaps.
+g6-mean-absolute-deviation-step-mean = The mean: { $work }.
+g6-mean-absolute-deviation-step-gaps = The gaps are { $gaps }.

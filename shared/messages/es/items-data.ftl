@@ -1,0 +1,68 @@
+graph-fruit = Fruta vendida
+graph-count-fruit = Cantidad de frutas
+fruit-apples = manzanas
+fruit-pears = peras
+fruit-plums = ciruelas
+fruit-figs = higos
+graph-travel = Cómo llegan los estudiantes a la escuela
+graph-count-students = Cantidad de estudiantes
+travel-walk = a pie
+travel-bus = en autobús
+travel-bike = en bicicleta
+travel-car = en carro
+graph-birds = Aves vistas
+graph-count-birds = Cantidad de aves
+bird-doves = palomas
+bird-ducks = patos
+bird-owls = búhos
+bird-wrens = chochines
+graph-kind = Clase
+plot-leaves = Largo de las hojas
+plot-shells = Largo de las conchas
+plot-jars = Agua en los frascos
+plot-inches = Pulgadas
+plot-cups = Tazas
+
+g3-scaled-graphs-ask-more = Mira "{ $one }" y "{ $two }". ¿Cuántos más hay del primero?
+g3-scaled-graphs-ask-both = Mira "{ $one }" y "{ $two }". ¿Cuántos hay de los dos juntos?
+g3-scaled-graphs-ask-two = Suma "{ $one }" y "{ $two }". ¿Cuántos más son que "{ $three }"?
+g3-scaled-graphs-hint-scale = Mira primero la escala. ¿Cuánto vale un paso o un símbolo?
+g3-scaled-graphs-hint-bar = La escala va de { $step } en { $step }. Lee dónde acaba cada barra.
+g3-scaled-graphs-hint-picture = Cada símbolo vale { $step }. Multiplica.
+g3-scaled-graphs-step-value = { $name }: { $work }.
+
+g3-build-bar-graph-ask = Haz una gráfica de barras de la tabla. La escala va de { $step } en { $step }.
+g3-build-bar-graph-table-3 = Una tabla: { $a } { $va }, { $b } { $vb }, { $c } { $vc }.
+g3-build-bar-graph-table-4 = Una tabla: { $a } { $va }, { $b } { $vb }, { $c } { $vc }, { $d } { $vd }.
+g3-build-bar-graph-hint-scale = Cada paso de la escala vale { $step }.
+g3-build-bar-graph-hint-each = Haz una barra a la vez. Para en el número de la tabla.
+g3-build-bar-graph-step-first = { $marks ->
+    [one] La barra de { $name } acaba en { $value }. Es { $marks } paso.
+   *[other] La barra de { $name } acaba en { $value }. Son { $marks } pasos.
+}
+
+g3-measure-line-plot-ask-ruler = ¿Cuánto mide la barra?
+g3-measure-line-plot-ask-dots = Una marca es { $step } de pulgada. ¿Cuántas hojas miden { $value } pulgadas?
+g3-measure-line-plot-ask-longer = Una marca es { $step } de pulgada. ¿Cuántas hojas miden más de { $value } pulgadas?
+g3-measure-line-plot-hint-parts = Cada pulgada está en { $parts } partes iguales.
+g3-measure-line-plot-hint-whole = Cuenta las pulgadas enteras. Luego cuenta las partes.
+g3-measure-line-plot-hint-start = La barra no empieza en 0. Mira dónde empieza y dónde acaba.
+g3-measure-line-plot-step-whole = La barra acaba después de { $whole }.
+g3-measure-line-plot-step-part = Mide { $length } pulgadas.
+g3-measure-line-plot-hint-dot = Cada punto es una hoja.
+g3-measure-line-plot-hint-find = Busca { $value } en la recta.
+g3-measure-line-plot-step-count = Cuenta los puntos: { $right }.
+
+g4-line-plot-ask-range = Una marca es { $step } de pulgada. ¿Cuánto más mide la concha más larga que la más corta?
+g4-line-plot-ask-total = Una marca es { $step } de pulgada. Toma todas las conchas del largo más común. Ponlas una tras otra. ¿Cuánto mide la fila?
+g4-line-plot-hint-ends = Busca la primera y la última marca con puntos.
+g4-line-plot-hint-difference = Resta la más corta de la más larga.
+g4-line-plot-hint-most = Busca la marca con más puntos.
+g4-line-plot-hint-times = Multiplica el largo por la cantidad de puntos.
+g4-line-plot-step-ends = La más larga mide { $long }. La más corta mide { $short }.
+g4-line-plot-step-most = { $count } conchas miden { $value } pulgadas.
+
+g5-line-plot-ask = Una marca es { $step } de taza. Toda el agua se reparte para que cada frasco tenga lo mismo. ¿Cuánto hay en cada frasco?
+g5-line-plot-hint-total = Primero suma toda el agua.
+g5-line-plot-hint-count = Hay { $count } frascos. Reparte entre ellos.
+g5-line-plot-step-total = Toda el agua son { $total } tazas.

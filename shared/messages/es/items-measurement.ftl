@@ -1,0 +1,190 @@
+g3-time-tell-ask = ¿Qué hora marca el reloj?
+g3-time-tell-hint-short = La aguja corta dice la hora que ya pasó.
+g3-time-tell-hint-long = La aguja larga dice los minutos. Cada número son 5 minutos. Cada marca pequeña es 1 minuto.
+g3-time-tell-step-hour = La aguja corta pasó de { $hour } y no llega a { $next }.
+g3-time-tell-step-fives = { $fives ->
+    [one] La aguja larga está en { $fives }: cuenta 5. Son { $minute } minutos.
+   *[other] La aguja larga está en { $fives }: cuenta de 5 en 5 esas veces. Son { $minute } minutos.
+}
+g3-time-tell-step-minutes = { $rest ->
+    [one] Cuenta de 5 en 5 hasta { $low }. Luego cuenta { $rest } más. Son { $minute } minutos.
+   *[other] Cuenta de 5 en 5 hasta { $low }. Luego cuenta { $rest } más. Son { $minute } minutos.
+}
+
+g3-time-elapsed-ask-1 = { $name } lee desde { $from } hasta { $to }. ¿Cuántos minutos son?
+g3-time-elapsed-ask-2 = Un paseo empieza a las { $from } y termina a las { $to }. ¿Cuántos minutos camina { $name }?
+g3-time-elapsed-ask-end = { $name } empieza a las { $at } y juega { $minutes } minutos. ¿Qué hora es entonces?
+g3-time-elapsed-ask-start = { $name } termina a las { $at }. Tardó { $minutes } minutos. ¿A qué hora empezó?
+g3-time-elapsed-line = Una línea de tiempo de { $from } a { $to }. Cada marca vale 10 minutos.
+g3-time-elapsed-hint-hour = ¿Hay una hora en punto en medio? Para ahí primero.
+g3-time-elapsed-hint-line = Usa una línea de tiempo.
+g3-time-elapsed-hint-on = Avanza { $minutes } minutos.
+g3-time-elapsed-hint-back = Retrocede { $minutes } minutos.
+g3-time-elapsed-step-same-hour = Las dos horas están en la misma hora.
+g3-time-elapsed-step-to-hour = { $minutes ->
+    [one] Hasta la siguiente hora en punto hay { $minutes } minuto.
+   *[other] Hasta la siguiente hora en punto hay { $minutes } minutos.
+}
+g3-time-elapsed-step-past = { $minutes ->
+    [one] Después de la hora hay { $minutes } minuto más.
+   *[other] Después de la hora hay { $minutes } minutos más.
+}
+g3-time-elapsed-step-rest = { $minutes ->
+    [one] Luego { $minutes } minuto más. Son las { $at }.
+   *[other] Luego { $minutes } minutos más. Son las { $at }.
+}
+g3-time-elapsed-step-back-hour = { $minutes ->
+    [one] Hacia atrás hasta la hora en punto hay { $minutes } minuto.
+   *[other] Hacia atrás hasta la hora en punto hay { $minutes } minutos.
+}
+g3-time-elapsed-step-back-rest = { $minutes ->
+    [one] Luego { $minutes } minuto más hacia atrás. Son las { $at }.
+   *[other] Luego { $minutes } minutos más hacia atrás. Son las { $at }.
+}
+
+g3-mass-volume-ask-jug = ¿Cuánta agua hay en la jarra?
+g3-mass-volume-ask-dial = ¿Qué marca la balanza?
+g3-mass-volume-ask-times-1 = { $n } latas pesan { $each } gramos cada una. ¿Cuántos gramos son en total?
+g3-mass-volume-ask-times-2 = En { $n } vasos caben { $each } mililitros en cada uno. ¿Cuántos mililitros son en total?
+g3-mass-volume-ask-less-1 = { $name } tiene { $a } gramos de harina y usa { $b } gramos. ¿Cuántos gramos quedan?
+g3-mass-volume-ask-less-2 = { $name } tiene { $a } mililitros de jugo y bebe { $b } mililitros. ¿Cuántos mililitros quedan?
+g3-mass-volume-ask-share-1 = { $total } gramos de arroz van en { $n } bolsas. Todas llevan lo mismo. ¿Cuántos gramos hay en cada bolsa?
+g3-mass-volume-ask-share-2 = { $total } mililitros de leche llenan { $n } vasos. Todos llevan lo mismo. ¿Cuántos mililitros hay en cada vaso?
+g3-mass-volume-hint-between = Está entre { $low } y { $high }.
+g3-mass-volume-hint-mark = Hay { $parts } partes pequeñas de un número al siguiente. ¿Cuánto vale una?
+g3-mass-volume-hint-times = Todos son iguales. Multiplica.
+g3-mass-volume-hint-less = Se quita algo. Halla lo que queda.
+g3-mass-volume-hint-share = A todos les toca igual. Divide.
+g3-mass-volume-hint-work = Calcula { $work }.
+g3-mass-volume-step-mark = Cada parte pequeña vale { $step }.
+g3-mass-volume-step-count = { $marks ->
+    [one] Sube { $marks } parte desde { $low }. Es { $value }.
+   *[other] Sube { $marks } partes desde { $low }. Es { $value }.
+}
+
+g3-area-unit-square-ask-one = Un cuadrado tiene lados de 1 { $unit }. ¿Cuál es su área?
+g3-area-unit-square-ask-row = Hay { $n } cuadrados en fila. Cada uno tiene lados de 1 { $unit }. ¿Cuál es el área de la fila?
+g3-area-unit-square-hint-unit = Un cuadrado con lados de 1 unidad es una unidad cuadrada.
+g3-area-unit-square-hint-count = El área cuenta cuadrados.
+g3-area-unit-square-step-count = Cuenta los cuadrados: { $area }.
+
+g3-area-cover-ask-gaps = { $name } pone { $a } cuadrados unidad sobre una figura. Todavía caben { $b } más. ¿Cuál es el área de la figura?
+g3-area-cover-ask-overlaps = { $name } pone { $a } cuadrados unidad sobre una figura, pero { $b } de ellos están encima de otros. La figura queda cubierta. ¿Cuál es su área?
+g3-area-cover-hint-rule = Los cuadrados deben cubrir la figura sin huecos y sin estar unos sobre otros.
+g3-area-cover-hint-gaps = Los huecos son parte de la figura. Llénalos.
+g3-area-cover-hint-overlaps = Un cuadrado encima de otros no cubre nada nuevo. No lo cuentes.
+
+g3-area-count-ask = ¿Cuál es el área de la figura?
+g3-area-count-shape = Una figura sobre cuadrados unidad. Cuadrados en sus filas desde arriba: { $rows }.
+g3-area-count-hint-count = Cuenta los cuadrados de adentro.
+g3-area-count-hint-rows = Cuenta cada fila. Luego suma.
+g3-area-count-step-rows = Las filas tienen { $rows } cuadrados.
+
+g3-area-tile-ask-tiles = Un piso tiene { $rows } filas de mosaicos con { $each } en cada fila. Cada mosaico es una unidad cuadrada. ¿Cuál es el área?
+g3-area-tile-ask-mark = Marca un rectángulo con { $rows } filas y un área de { $area } cuadrados.
+g3-area-tile-ask-missing = Un rectángulo de { $area } cuadrados unidad tiene { $rows } filas iguales. ¿Cuántos cuadrados hay en cada fila?
+g3-area-tile-hint-rows = Todas las filas son iguales.
+g3-area-tile-hint-fact = Usa una multiplicación: { $fact }.
+g3-area-tile-step-rows = Hay { $rows } filas de { $each }.
+
+g3-area-rectangle-ask-1 = Una alfombra mide { $width } por { $height } { $unit }. ¿Cuál es su área?
+g3-area-rectangle-ask-2 = Un jardín mide { $width } por { $height } { $unit }. ¿Cuál es su área?
+g3-area-rectangle-ask-3 = Una pared mide { $width } por { $height } { $unit }. ¿Cuál es su área?
+g3-area-rectangle-shape = Un rectángulo con lados { $width } y { $height }.
+g3-area-rectangle-hint-rows = Piensa en { $height } filas de { $width } cuadrados.
+g3-area-rectangle-step-multiply = Multiplica los dos lados.
+
+g3-area-split-ask = Un rectángulo tiene { $height } filas. Está cortado en una parte de { $a } de ancho y otra de { $b } de ancho. ¿Cuál es el área total?
+g3-area-split-hint-parts = Halla el área de cada parte. Luego suma.
+g3-area-split-hint-first = Empieza con { $work }.
+
+g3-area-l-shape-ask = ¿Cuál es el área de la figura?
+g3-area-l-shape-shape = Una figura en L. Abajo mide { $w }. El lado derecho mide { $h }. Luego sube { $up }. Arriba mide { $top }.
+g3-area-l-shape-shape-left = Una figura en L. Abajo mide { $w }. El lado derecho mide { $h }. El lado izquierdo mide { $left }. Arriba mide { $top }.
+g3-area-l-shape-hint-cut = Corta la figura en dos rectángulos.
+g3-area-l-shape-hint-low = El rectángulo de abajo es { $work }.
+g3-area-l-shape-step-low = Parte de abajo: { $work }.
+g3-area-l-shape-step-high = Parte de arriba: { $work }.
+
+g3-perimeter-ask-around = ¿Cuál es el perímetro en { $unit }?
+g3-perimeter-ask-side = Un rectángulo tiene un perímetro de { $perimeter } { $unit }. Un lado mide { $side } { $unit }. ¿Cuánto mide el otro lado?
+g3-perimeter-ask-missing = Una figura de cuatro lados tiene un perímetro de { $perimeter } { $unit }. Tres lados miden { $sides } { $unit }. ¿Cuánto mide el cuarto lado?
+g3-perimeter-rectangle = Un rectángulo con lados { $width } y { $height }.
+g3-perimeter-hint-around = El perímetro es el contorno de la figura. Suma todos los lados.
+g3-perimeter-hint-opposite = En un rectángulo, los lados opuestos son iguales.
+g3-perimeter-hint-half = Dos lados se conocen. Los otros dos son iguales entre sí.
+g3-perimeter-hint-known = Primero suma los lados que conoces: { $work }.
+g3-perimeter-step-two = Los dos lados conocidos: { $work }.
+
+g4-area-perimeter-rules-ask-area = Un rectángulo tiene un área de { $area } { $square }. Un lado mide { $side } { $unit }. ¿Cuánto mide el otro lado?
+g4-area-perimeter-rules-ask-perimeter = Un rectángulo tiene un perímetro de { $perimeter } { $unit }. Un lado mide { $side } { $unit }. ¿Cuánto mide el otro lado?
+g4-area-perimeter-rules-ask-both = Un rectángulo tiene un área de { $area } { $square }. Un lado mide { $side } { $unit }. ¿Cuál es su perímetro?
+g4-area-perimeter-rules-hint-area = El área es lado por lado.
+g4-area-perimeter-rules-hint-perimeter = El perímetro tiene cada lado dos veces.
+g4-area-perimeter-rules-hint-work = Halla el número que falta: { $work }.
+g4-area-perimeter-rules-hint-then = Primero halla el otro lado. Luego recorre el contorno.
+
+g4-units-convert-hint-one = { $one }
+g4-units-convert-table = Una tabla. 1 { $large } son { $factor } { $small }, 2 { $large } son { $double } { $small }; se preguntan { $n } { $large }.
+
+g5-units-convert-hint-one = { $one }
+g5-units-convert-hint-divide = Para una unidad mayor, divide.
+g5-units-convert-hint-multiply = Para una unidad menor, multiplica.
+
+g4-measure-stories-ask-1 = { $name } tiene { $n } m de cuerda y corta { $b } cm. ¿Cuántos cm quedan?
+g4-measure-stories-ask-2 = { $name } pone { $n } kg de harina en { $k } bolsas iguales. ¿Cuántos gramos hay en cada bolsa?
+g4-measure-stories-ask-3 = { $name } trabaja { $n } horas y { $b } minutos. ¿Cuántos minutos son?
+g4-measure-stories-ask-4 = { $n } litros de jugo llenan { $k } frascos iguales. ¿Cuántos mililitros hay en cada frasco?
+g4-measure-stories-hint-same = Primero escribe los dos en la misma unidad pequeña.
+g4-measure-stories-hint-one = { $one }
+
+g4-money-stories-ask-total = { $name } compra un libro de { $a } y un mapa de { $b }. ¿Cuál es el total?
+g4-money-stories-ask-change = { $name } compra una pelota de { $price } y paga con { $paid }. ¿Cuánto es el cambio?
+g4-money-stories-ask-each = { $name } compra { $n } macetas. Cada una cuesta { $price }. ¿Cuál es el total?
+g4-money-stories-hint-line-up = Alinea dólares con dólares y centavos con centavos.
+g4-money-stories-hint-estimate = Es más o menos { $about }.
+g4-money-stories-hint-count-up = Cuenta desde el precio hasta lo que se pagó.
+g4-money-stories-hint-next = Primero cuenta hasta { $next }.
+g4-money-stories-hint-times = Todas cuestan lo mismo. Multiplica.
+g4-money-stories-hint-apart = Separa dólares y centavos: { $dollars } y { $cents }.
+g4-money-stories-step-up = Hasta { $next } hay { $gap }.
+g4-money-stories-step-dollars = Dólares: { $work }.
+g4-money-stories-step-cents = Centavos: { $work }.
+
+g5-volume-unit-cube-ask-one = Un cubo tiene aristas de 1 { $unit }. ¿Cuál es su volumen?
+g5-volume-unit-cube-ask-row = Hay { $n } cubos en fila. Cada uno tiene aristas de 1 { $unit }. ¿Cuál es el volumen de la fila?
+g5-volume-unit-cube-hint-unit = Un cubo con aristas de 1 unidad es una unidad cúbica.
+g5-volume-unit-cube-hint-count = El volumen cuenta cubos.
+g5-volume-unit-cube-step-count = Cuenta los cubos: { $volume }.
+
+g5-volume-pack-ask-gaps = { $name } pone { $a } cubos unidad en una caja. Todavía caben { $b } más. ¿Cuál es el volumen de la caja?
+g5-volume-pack-ask-out = Una caja está llena con { $a } cubos unidad. { $name } corta una parte de la caja donde caben { $b } de ellos. ¿Cuál es el volumen del resto?
+g5-volume-pack-hint-rule = Los cubos deben llenar el cuerpo sin huecos.
+g5-volume-pack-hint-gaps = El espacio que falta es parte de la caja. Llénalo.
+g5-volume-pack-hint-out = La parte cortada ya no está. No la cuentes.
+
+g5-volume-count-ask = ¿Cuántos cubos unidad llenan la caja?
+g5-volume-count-hint-layer = Cuenta los cubos de la capa de abajo.
+g5-volume-count-hint-layers = Hay { $layers } capas. Algunos cubos no se ven.
+g5-volume-count-step-layer = Una capa: { $work }.
+g5-volume-count-step-layers = Todas las capas: { $work }.
+
+g5-volume-box-ask = ¿Cuál es el volumen de la caja?
+g5-volume-box-hint-base = Primero halla el área de la base. Luego multiplica por la altura.
+g5-volume-box-hint-work = Calcula { $work }.
+g5-volume-box-step-base = Base: { $work }.
+g5-volume-box-step-height = Por la altura: { $work }.
+
+g5-volume-rules-ask-volume = Una caja tiene una base de { $base } cm cuadrados y mide { $height } cm de alto. ¿Cuál es su volumen?
+g5-volume-rules-ask-height = Una caja tiene un volumen de { $volume } cm cúbicos. Su base es de { $base } cm cuadrados. ¿Cuánto mide de alto?
+g5-volume-rules-ask-edge = Una caja tiene un volumen de { $volume } cm cúbicos. Mide { $width } cm de largo y { $depth } cm de ancho. ¿Cuánto mide de alto?
+g5-volume-rules-hint-base = El volumen es área de la base por altura.
+g5-volume-rules-hint-work = Calcula { $work }.
+g5-volume-rules-step-divide = Divide el volumen entre el área de la base.
+
+g5-volume-add-ask = Dos cajas forman un cuerpo. ¿Cuál es su volumen?
+g5-volume-add-solid = Una caja de { $w } de largo, { $d } de fondo y { $h } de alto. Encima hay una caja de { $w2 } de largo, del mismo fondo, y { $h2 } de alto.
+g5-volume-add-hint-two = Halla el volumen de cada caja. Luego suma.
+g5-volume-add-hint-lower = La caja de abajo: { $work }.
+g5-volume-add-step-lower = Caja de abajo: { $work }.
+g5-volume-add-step-upper = Caja de arriba: { $work }.

@@ -1,0 +1,104 @@
+question-tall-each = ¿Cuánto mide cada estudiante de mi clase?
+question-books-each = ¿Cuántos libros leyó cada estudiante este mes?
+question-sleep-each = ¿Cuánto duerme cada estudiante por la noche?
+question-pets-each = ¿Cuántas mascotas tiene cada familia de mi calle?
+question-walk-each = ¿Cuánto camina cada estudiante a la escuela?
+question-rain-each = ¿Cuánto llovió cada día del año?
+question-seeds-each = ¿Cuántas semillas hay en cada manzana de una caja?
+question-mass-each = ¿Cuánto pesa cada perro del parque?
+question-tall-one = ¿Cuánto mide mi hermano?
+question-books-one = ¿Cuántos libros leí este mes?
+question-sleep-one = ¿A qué hora me acosté anoche?
+question-pets-one = ¿Cuántas mascotas tiene mi familia?
+question-walk-one = ¿Qué distancia hay de mi casa a la escuela?
+question-rain-one = ¿Cuánto llovió aquí el lunes pasado?
+question-seeds-one = ¿Cuántas semillas hay en esta manzana?
+question-mass-one = ¿Cuánto pesa mi perro?
+plot-pages = Páginas leídas
+plot-axis-pages = Páginas
+plot-goals = Goles en los partidos
+plot-axis-goals = Goles
+plot-days = Días en la alberca
+plot-axis-days = Días
+plot-siblings = Personas en casa
+plot-axis-people = Personas
+plot-minutes = Tiempo para llegar a la escuela
+plot-axis-minutes = Minutos
+shape-even = Más o menos igual a los dos lados del centro
+shape-tail-right = La mayoría de los valores son bajos, con una cola a la derecha
+shape-tail-left = La mayoría de los valores son altos, con una cola a la izquierda
+measure-median = mediana
+measure-mean = media
+measure-range = diferencia entre el mayor y el menor
+measure-iqr = diferencia entre cuartiles
+kind-middle = El centro de los datos
+kind-spread = La dispersión de los datos
+kind-count = Cuántos valores hay
+
+g6-statistical-questions-ask = ¿Qué pregunta espera respuestas que varían?
+g6-statistical-questions-hint-vary = Busca una pregunta sobre muchos, no sobre uno.
+g6-statistical-questions-hint-one = Si hay una sola respuesta, no varía.
+g6-statistical-questions-step-answer = Aquí las respuestas varían: { $question }
+
+g6-distribution-shape-ask = ¿Qué forma tienen los datos?
+g6-distribution-shape-ask-peak = ¿Qué valor sale más veces?
+g6-distribution-shape-hint-tall = Busca la columna de puntos más alta.
+g6-distribution-shape-hint-line = Lee el valor en la recta, debajo de ella.
+g6-distribution-shape-step-peak = La columna en { $value } tiene { $dots } puntos.
+g6-distribution-shape-hint-peak = ¿Dónde está la mayoría de los puntos?
+g6-distribution-shape-hint-tail = ¿Hay una parte larga y delgada en un lado?
+g6-distribution-shape-step-even = El lado izquierdo se parece al derecho.
+g6-distribution-shape-step-right = La parte delgada está a la derecha.
+g6-distribution-shape-step-left = La parte delgada está a la izquierda.
+
+g6-measure-kind-ask = Para los datos { $data } la { $measure } es { $value }. ¿Qué dice este número?
+g6-measure-kind-hint-middle = ¿Representa un valor típico?
+g6-measure-kind-hint-spread = ¿O dice qué tan separados están los valores?
+g6-measure-kind-step-median = La mediana es el valor del centro.
+g6-measure-kind-step-mean = La media es el reparto igual.
+g6-measure-kind-step-range = Va del menor al mayor.
+g6-measure-kind-step-iqr = Es el ancho de la mitad del centro.
+g6-measure-kind-step-so-middle = Así que dice el centro.
+g6-measure-kind-step-so-spread = Así que dice la dispersión.
+
+g6-data-displays-ask-median = ¿Cuál es la mediana de los datos?
+g6-data-displays-ask-histogram = ¿Cuántos valores son { $from } o más?
+g6-data-displays-ask-range = ¿Cuál es el rango de los datos?
+g6-data-displays-ask-iqr = ¿Cuál es el rango intercuartílico de los datos?
+g6-data-displays-hint-count = Primero cuenta todos los puntos.
+g6-data-displays-hint-middle = El del centro es el punto número { $place } desde la izquierda.
+g6-data-displays-step-total = Hay { $total } puntos.
+g6-data-displays-step-middle = Está en { $middle }.
+g6-data-displays-hint-bars = Toma la barra que empieza en { $from } y todas las de su derecha.
+g6-data-displays-hint-heights = Suma sus alturas.
+g6-data-displays-hint-box = Los extremos de las líneas son el menor y el mayor. La caja es la mitad del centro.
+g6-data-displays-hint-range = El rango es el mayor menos el menor.
+g6-data-displays-hint-iqr = El rango intercuartílico es el ancho de la caja.
+
+g6-count-data-ask = ¿Cuántos valores hay en los datos?
+g6-count-data-hint-dot = Cada punto es un valor.
+g6-count-data-hint-add = Suma los puntos de todas las columnas.
+
+g6-median-ask = Halla la mediana de { $data }.
+g6-median-hint-order = Primero pon los valores en orden.
+g6-median-hint-middle = La mediana es el del centro.
+g6-median-hint-two = Hay dos en el centro. Busca la mitad entre ellos.
+g6-median-step-order = En orden: { $order }.
+g6-median-step-middle = El del centro es { $middle }.
+
+g6-mean-ask = Halla la media de { $data }.
+g6-mean-hint-share = La media es el reparto igual.
+g6-mean-hint-add = Suma todos los valores. Luego divide entre { $n }.
+
+g6-interquartile-range-ask = Halla el rango intercuartílico de { $data }.
+g6-interquartile-range-rule = Si hay un valor en el centro, no está en ninguna mitad.
+g6-interquartile-range-hint-order = Pon los valores en orden. Córtalos en dos mitades.
+g6-interquartile-range-hint-halves = Halla la mediana de cada mitad. Resta una de la otra.
+g6-interquartile-range-step-order = En orden: { $order }.
+g6-interquartile-range-step-quartiles = Las medianas de las mitades son { $low } y { $high }.
+
+g6-mean-absolute-deviation-ask = Halla la desviación media absoluta de { $data }.
+g6-mean-absolute-deviation-hint-mean = Primero halla la media.
+g6-mean-absolute-deviation-hint-gaps = ¿A qué distancia de { $mean } está cada valor? Halla la media de esas distancias.
+g6-mean-absolute-deviation-step-mean = La media: { $work }.
+g6-mean-absolute-deviation-step-gaps = Las distancias son { $gaps }.

@@ -11,7 +11,7 @@ def subtract(s):
     if "pair" in s:
         left, right = map(exact, s["pair"])
         return left - right
-    return s["from"] - s["take"]
+    return exact(s["from"]) - exact(s["take"])
 
 
 @task("missing_addend")

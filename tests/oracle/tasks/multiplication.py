@@ -31,10 +31,11 @@ def solve_for_x(s):
         exact_text = re.sub(r"\d+(\.\d+)?", lambda m: f"Fraction('{m.group()}')", text)
         return eval(exact_text, {"Fraction": Fraction, "x": x})  # our own statement
 
-    # Fast path: whole numbers in reach; else sympy.
-    for x in range(1, 1500):
-        if side(left, Fraction(x)) == side(right, Fraction(x)):
-            return x
+    # a/x or a plain multiple: two probes tell a linear equation's solution.
+    if "/ x" not in left:
+        at_one, at_two = (side(left, Fraction(x)) - side(right, Fraction(x)) for x in (1, 2))
+        slope = at_two - at_one
+        return 1 - at_one / slope
     x = sympy.Symbol("x")
     found = sympy.solve(sympy.sympify(left, rational=True) - sympy.sympify(right, rational=True), x)
     assert len(found) == 1

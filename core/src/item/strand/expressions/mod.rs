@@ -1,0 +1,5 @@
+//! Expressions, equations and inequalities.
+
+pub mod equations;
+pub mod numbers;
+pub mod rewrite;

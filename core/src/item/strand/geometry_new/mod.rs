@@ -1,0 +1,6 @@
+//! Shapes, angles, lines, the coordinate grid, area of polygons.
+
+pub mod angles;
+pub mod grids;
+pub mod shapes;
+pub mod solids;

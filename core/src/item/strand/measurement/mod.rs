@@ -1,0 +1,6 @@
+//! Time, mass, length, money, area, perimeter, volume.
+
+pub mod area;
+pub mod time;
+pub mod units;
+pub mod volume;
