@@ -19,15 +19,23 @@ pub const GENERATORS: &[Generator] = &[
 ];
 
 fn degrees(value: i64) -> Answer {
-    Answer::Angle { degrees: value, within: 0 }
+    Answer::Angle {
+        degrees: value,
+        within: 0,
+    }
 }
 
 fn turn(m: &mut Make) -> Option<Draft> {
-    let bottom = m.dice.pick(m.level.pick(&[2, 4][..], &[3, 4, 5, 6, 8][..], &[5, 6, 8, 10, 12][..]));
+    let bottom = m.dice.pick(m.level.pick(
+        &[2, 4][..],
+        &[3, 4, 5, 6, 8][..],
+        &[5, 6, 8, 10, 12][..],
+    ));
     let top = m.dice.from(1..=bottom - 1);
     keep(gcd(top, bottom) == 1)?;
     let value = 360 * top / bottom;
-    let back = m.level == crate::item::Level::Entry && m.dice.one_in(2) || m.level == crate::item::Level::Stretch && m.dice.one_in(3);
+    let back = m.level == crate::item::Level::Entry && m.dice.one_in(2)
+        || m.level == crate::item::Level::Stretch && m.dice.one_in(3);
     if back {
         return Some(
             Draft::new(json!({"task": "part_of_turn", "degrees": value}))
@@ -44,15 +52,32 @@ fn turn(m: &mut Make) -> Option<Draft> {
     let story = m.level.pick(1, m.dice.from(1..=2), 1);
     Some(
         Draft::new(json!({"task": "degrees_of_turn", "part": format!("{top}/{bottom}")}))
-            .ask(m.say(&format!("ask-{story}")).math("part", frac(top, bottom)))
+            .ask(
+                m.say(&format!("ask-{story}"))
+                    .math("part", frac(top, bottom)),
+            )
             .answer(Entry::Angle { turned: false }, degrees(value))
             .hint(m.say("hint-full"))
-            .hint(m.say("hint-one").math("work", quotient(num(360), num(bottom))))
+            .hint(
+                m.say("hint-one")
+                    .math("work", quotient(num(360), num(bottom))),
+            )
             .step(equal(quotient(num(360), num(bottom)), num(360 / bottom)))
             .step(equal(product([num(top), num(360 / bottom)]), num(value)))
-            .mistake_if(180 * top % bottom == 0, "turn-out-of-180", degrees(180 * top / bottom))
-            .mistake_if(180 * top % bottom != 0, "other-part-of-turn", degrees(360 - value))
-            .mistake_unless_same("one-part-of-turn-only", degrees(if top > 1 { 360 / bottom } else { 100 / bottom })),
+            .mistake_if(
+                180 * top % bottom == 0,
+                "turn-out-of-180",
+                degrees(180 * top / bottom),
+            )
+            .mistake_if(
+                180 * top % bottom != 0,
+                "other-part-of-turn",
+                degrees(360 - value),
+            )
+            .mistake_unless_same(
+                "one-part-of-turn-only",
+                degrees(if top > 1 { 360 / bottom } else { 100 / bottom }),
+            ),
     )
 }
 
@@ -96,7 +121,11 @@ fn one_degree(m: &mut Make) -> Option<Draft> {
 }
 
 fn measure(m: &mut Make) -> Option<Draft> {
-    let value = m.level.pick(m.dice.from(2..=16) * 10, m.dice.from(3..=34) * 5, m.dice.from(12..=168));
+    let value = m.level.pick(
+        m.dice.from(2..=16) * 10,
+        m.dice.from(3..=34) * 5,
+        m.dice.from(12..=168),
+    );
     let from_right = m.level.pick(true, m.dice.one_in(2), m.dice.one_in(2));
     keep(value != 90 && (m.level != crate::item::Level::Stretch || value % 5 != 0))?;
     let kind_acute = value < 90;
@@ -106,20 +135,44 @@ fn measure(m: &mut Make) -> Option<Draft> {
             .ask(protractor(value, from_right))
             .answer(Entry::Angle { turned: false }, degrees(value))
             .hint(m.say("hint-zero"))
-            .hint(m.say(if kind_acute { "hint-acute" } else { "hint-obtuse" }))
-            .step(m.say(if from_right { "step-right" } else { "step-left" }))
+            .hint(m.say(if kind_acute {
+                "hint-acute"
+            } else {
+                "hint-obtuse"
+            }))
+            .step(m.say(if from_right {
+                "step-right"
+            } else {
+                "step-left"
+            }))
             .step(m.say("step-read").count("degrees", value))
             .mistake("other-protractor-scale", degrees(180 - value))
-            .mistake("protractor-read-by-ten-off", degrees(if value >= 160 { value - 10 } else { value + 10 })),
+            .mistake(
+                "protractor-read-by-ten-off",
+                degrees(if value >= 160 { value - 10 } else { value + 10 }),
+            ),
     )
 }
 
 fn add(m: &mut Make) -> Option<Draft> {
-    let (total, name) = m.level.pick((90, "right"), m.dice.pick(&[(90, "right"), (180, "straight")]), m.dice.pick(&[(180, "straight"), (0, "given"), (360, "full")]));
-    let total = if total == 0 { m.dice.from(100..=170) } else { total };
+    let (total, name) = m.level.pick(
+        (90, "right"),
+        m.dice.pick(&[(90, "right"), (180, "straight")]),
+        m.dice
+            .pick(&[(180, "straight"), (0, "given"), (360, "full")]),
+    );
+    let total = if total == 0 {
+        m.dice.from(100..=170)
+    } else {
+        total
+    };
     let three = m.level == crate::item::Level::Stretch;
     let a = m.dice.from(12..=total / 2);
-    let b = if three { m.dice.from(10..=total / 3) } else { 0 };
+    let b = if three {
+        m.dice.from(10..=total / 3)
+    } else {
+        0
+    };
     let right = total - a - b;
     keep(right >= 8 && right != a && right != b && a != b)?;
     let mut parts = vec![(a, Some(num(a)))];
@@ -127,9 +180,17 @@ fn add(m: &mut Make) -> Option<Draft> {
         parts.push((b, Some(num(b))));
     }
     parts.push((right, Some(Expr::Blank)));
-    let alt = m.say(if three { "angle-three" } else { "angle-two" }).count("a", a).count("b", b).count("total", total);
+    let alt = m
+        .say(if three { "angle-three" } else { "angle-two" })
+        .count("a", a)
+        .count("b", b)
+        .count("total", total);
     let known: Vec<i64> = if three { vec![a, b] } else { vec![a] };
-    let statement = if name == "given" { json!({"task": "missing_angle_of", "total": total, "known": known}) } else { json!({"task": "missing_angle", "whole": name, "known": known}) };
+    let statement = if name == "given" {
+        json!({"task": "missing_angle_of", "total": total, "known": known})
+    } else {
+        json!({"task": "missing_angle", "whole": name, "known": known})
+    };
     let mut ask = m.say(&format!("ask-{name}"));
     if name == "given" {
         ask = ask.count("total", total);
@@ -151,7 +212,11 @@ fn add(m: &mut Make) -> Option<Draft> {
         draft
             .step(equal(difference(num(total), num(a + b)), num(right)))
             .mistake_if(wrong > 0, "wrong-whole-angle", degrees(wrong))
-            .mistake_if(wrong <= 0, "stopped-after-one-step", degrees((a + b).min(360)))
+            .mistake_if(
+                wrong <= 0,
+                "stopped-after-one-step",
+                degrees((a + b).min(360)),
+            )
             .mistake_if(three, "left-out-one-part", degrees(total - a))
             .mistake_if(!three, "kept-the-number", degrees(a)),
     )
@@ -169,8 +234,19 @@ fn lines(m: &mut Make) -> Option<Draft> {
         return Some(
             Draft::new(json!({"task": "angle_kind", "degrees": value}))
                 .ask(m.say("ask-angle").count("degrees", value))
-                .ask(angle(vec![(value, None)], None, m.say("angle").count("degrees", value)))
-                .one_of_listed(vec![("acute-and-obtuse-mixed-up", says("angle-acute")), ("near-right-taken-as-right", says("angle-right")), ("acute-and-obtuse-mixed-up", says("angle-obtuse"))], kind)
+                .ask(angle(
+                    vec![(value, None)],
+                    None,
+                    m.say("angle").count("degrees", value),
+                ))
+                .one_of_listed(
+                    vec![
+                        ("acute-and-obtuse-mixed-up", says("angle-acute")),
+                        ("near-right-taken-as-right", says("angle-right")),
+                        ("acute-and-obtuse-mixed-up", says("angle-obtuse")),
+                    ],
+                    kind,
+                )
                 .hint(m.say("hint-right"))
                 .hint(m.say("hint-corner"))
                 .step(m.say("hint-right"))
@@ -179,25 +255,56 @@ fn lines(m: &mut Make) -> Option<Draft> {
     }
     let pair = m.level != crate::item::Level::Entry;
     let n = m.dice.from(1..=4);
-    let letters = m.dice.pick(&[("A", "B"), ("C", "D"), ("P", "Q"), ("R", "S")]);
+    let letters = m
+        .dice
+        .pick(&[("A", "B"), ("C", "D"), ("P", "Q"), ("R", "S")]);
     if !pair {
         let kind = m.dice.from(0..=2) as usize;
         let stroke = [StrokeKind::Segment, StrokeKind::Ray, StrokeKind::Line][kind];
         let (from, to) = (at(0, 0), at(4, n));
         let drawing = Drawing::Lines(Lines {
             strokes: vec![Stroke { stroke, from, to }],
-            points: vec![NamedPoint { at: from, name: letters.0.into() }, NamedPoint { at: to, name: letters.1.into() }],
+            points: vec![
+                NamedPoint {
+                    at: from,
+                    name: letters.0.into(),
+                },
+                NamedPoint {
+                    at: to,
+                    name: letters.1.into(),
+                },
+            ],
             right_angles: Vec::new(),
         });
         return Some(
-            Draft::new(json!({"task": "stroke_kind", "ends": 2 - kind, "points": [letters.0, letters.1]}))
-                .ask(m.say("ask-stroke").text("a", letters.0).text("b", letters.1))
-                .ask(figure(drawing, m.say("stroke").count("ends", 2 - kind as i64).count("arrows", kind as i64).text("a", letters.0).text("b", letters.1)))
-                .one_of_listed(vec![("line-and-segment-mixed-up", says("stroke-segment")), ("ray-and-line-mixed-up", says("stroke-ray")), ("line-and-segment-mixed-up", says("stroke-line"))], kind)
-                .hint(m.say("hint-arrows"))
-                .hint(m.say("hint-ends"))
-                .step(m.say("hint-ends"))
-                .step(m.say(["step-segment", "step-ray", "step-line"][kind])),
+            Draft::new(
+                json!({"task": "stroke_kind", "ends": 2 - kind, "points": [letters.0, letters.1]}),
+            )
+            .ask(
+                m.say("ask-stroke")
+                    .text("a", letters.0)
+                    .text("b", letters.1),
+            )
+            .ask(figure(
+                drawing,
+                m.say("stroke")
+                    .count("ends", 2 - kind as i64)
+                    .count("arrows", kind as i64)
+                    .text("a", letters.0)
+                    .text("b", letters.1),
+            ))
+            .one_of_listed(
+                vec![
+                    ("line-and-segment-mixed-up", says("stroke-segment")),
+                    ("ray-and-line-mixed-up", says("stroke-ray")),
+                    ("line-and-segment-mixed-up", says("stroke-line")),
+                ],
+                kind,
+            )
+            .hint(m.say("hint-arrows"))
+            .hint(m.say("hint-ends"))
+            .step(m.say("hint-ends"))
+            .step(m.say(["step-segment", "step-ray", "step-line"][kind])),
         );
     }
     let kind = m.dice.from(0..=2) as usize;
@@ -210,21 +317,60 @@ fn lines(m: &mut Make) -> Option<Draft> {
         _ => (dx, dy + m.dice.from(2..=4)),
     };
     let start = if kind == 0 { at(0, 3) } else { at(0, 0) };
-    let end = if kind == 0 { at(ex, ey + 3) } else { at(ex, ey) };
+    let end = if kind == 0 {
+        at(ex, ey + 3)
+    } else {
+        at(ex, ey)
+    };
     let back = if kind == 0 { start } else { at(-ex, -ey) };
     let drawing = Drawing::Lines(Lines {
         strokes: vec![
-            Stroke { stroke: StrokeKind::Line, from: at(-dx, -dy), to: at(dx, dy) },
-            Stroke { stroke: StrokeKind::Line, from: back, to: end },
+            Stroke {
+                stroke: StrokeKind::Line,
+                from: at(-dx, -dy),
+                to: at(dx, dy),
+            },
+            Stroke {
+                stroke: StrokeKind::Line,
+                from: back,
+                to: end,
+            },
         ],
         points: Vec::new(),
-        right_angles: if kind == 1 { vec![at(0, 0)] } else { Vec::new() },
+        right_angles: if kind == 1 {
+            vec![at(0, 0)]
+        } else {
+            Vec::new()
+        },
     });
     Some(
         Draft::new(json!({"task": "line_pair", "directions": [[dx, dy], [ex, ey]]}))
             .ask(m.say("ask-pair"))
-            .ask(figure(drawing, Say::new(["g4-lines-angles-pair-parallel", "g4-lines-angles-pair-square", "g4-lines-angles-pair-crossing"][kind]).count("x1", dx).count("y1", dy).count("x2", ex).count("y2", ey)))
-            .one_of_listed(vec![("parallel-and-perpendicular-mixed-up", says("pair-parallel")), ("parallel-and-perpendicular-mixed-up", says("pair-perpendicular")), ("right-angle-or-gap-not-seen", says("pair-neither"))], kind)
+            .ask(figure(
+                drawing,
+                Say::new(
+                    [
+                        "g4-lines-angles-pair-parallel",
+                        "g4-lines-angles-pair-square",
+                        "g4-lines-angles-pair-crossing",
+                    ][kind],
+                )
+                .count("x1", dx)
+                .count("y1", dy)
+                .count("x2", ex)
+                .count("y2", ey),
+            ))
+            .one_of_listed(
+                vec![
+                    ("parallel-and-perpendicular-mixed-up", says("pair-parallel")),
+                    (
+                        "parallel-and-perpendicular-mixed-up",
+                        says("pair-perpendicular"),
+                    ),
+                    ("right-angle-or-gap-not-seen", says("pair-neither")),
+                ],
+                kind,
+            )
             .hint(m.say("hint-parallel"))
             .hint(m.say("hint-perpendicular"))
             .step(m.say("hint-parallel"))

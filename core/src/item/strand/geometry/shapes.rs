@@ -40,19 +40,42 @@ fn quad(name: &str, size: i64) -> Vec<Point> {
 }
 
 fn picture(name: &'static str, size: i64) -> Figure {
-    polygon(quad(name, size), vec![None; 4], if matches!(name, "shape-square" | "shape-rectangle") { vec![0, 1, 2, 3] } else { Vec::new() }, Say::new("shape-picture").word("shape", name))
+    polygon(
+        quad(name, size),
+        vec![None; 4],
+        if matches!(name, "shape-square" | "shape-rectangle") {
+            vec![0, 1, 2, 3]
+        } else {
+            Vec::new()
+        },
+        Say::new("shape-picture").word("shape", name),
+    )
 }
 
 /// What can be said of a four-sided shape, as (message id, holds).
 fn facts(quad: (&'static str, bool, bool, u8)) -> [(&'static str, bool); 4] {
-    [("fact-equal-sides", quad.1), ("fact-right-angles", quad.2), ("fact-two-parallel-pairs", quad.3 == 2), ("fact-one-parallel-pair", quad.3 == 1)]
+    [
+        ("fact-equal-sides", quad.1),
+        ("fact-right-angles", quad.2),
+        ("fact-two-parallel-pairs", quad.3 == 2),
+        ("fact-one-parallel-pair", quad.3 == 1),
+    ]
 }
 
 fn families(m: &mut Make) -> Option<Draft> {
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
     if kind == 1 {
         // How many sides or corners a shape has.
-        let (name, sides) = m.dice.pick(&[("shape-triangle", 3), ("shape-quadrilateral", 4), ("shape-pentagon", 5), ("shape-hexagon", 6), ("shape-octagon", 8), ("shape-square", 4), ("shape-rectangle", 4), ("shape-rhombus", 4)]);
+        let (name, sides) = m.dice.pick(&[
+            ("shape-triangle", 3),
+            ("shape-quadrilateral", 4),
+            ("shape-pentagon", 5),
+            ("shape-hexagon", 6),
+            ("shape-octagon", 8),
+            ("shape-square", 4),
+            ("shape-rectangle", 4),
+            ("shape-rhombus", 4),
+        ]);
         let corners = m.dice.one_in(2);
         return Some(
             Draft::new(json!({"task": "side_count", "shape": &name[6..], "count": if corners { "corners" } else { "sides" }}))
@@ -68,40 +91,89 @@ fn families(m: &mut Make) -> Option<Draft> {
     }
     let shape = m.dice.pick(&QUADS);
     if kind == 2 {
-        let families: [(&'static str, bool); 4] = [("family-quadrilateral", true), ("family-rectangle", shape.2), ("family-rhombus", shape.1), ("family-triangle", false)];
+        let families: [(&'static str, bool); 4] = [
+            ("family-quadrilateral", true),
+            ("family-rectangle", shape.2),
+            ("family-rhombus", shape.1),
+            ("family-triangle", false),
+        ];
         let right: Vec<&str> = families.iter().filter(|f| f.1).map(|f| &f.0[7..]).collect();
         let size = m.dice.from(1..=3);
-        let answer = |fits: &dyn Fn(usize) -> bool| crate::item::Answer::SeveralChoices { indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect() };
-        let draft = Draft::new(json!({"task": "families_of", "shape": &shape.0[6..], "size": size}))
-            .ask(m.say("ask-families").word("shape", shape.0).count("size", size))
-            .ask(picture(shape.0, size))
-            .all_of(families.iter().map(|(id, fits)| (*fits, says(id))).collect())
-            .hint(m.say("hint-rectangle"))
-            .hint(m.say("hint-rhombus"))
-            .step(m.say("hint-rectangle"))
-            .step(m.say("hint-rhombus"))
-            .step(m.say("step-quadrilateral"));
+        let answer = |fits: &dyn Fn(usize) -> bool| crate::item::Answer::SeveralChoices {
+            indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+        };
+        let draft =
+            Draft::new(json!({"task": "families_of", "shape": &shape.0[6..], "size": size}))
+                .ask(
+                    m.say("ask-families")
+                        .word("shape", shape.0)
+                        .count("size", size),
+                )
+                .ask(picture(shape.0, size))
+                .all_of(
+                    families
+                        .iter()
+                        .map(|(id, fits)| (*fits, says(id)))
+                        .collect(),
+                )
+                .hint(m.say("hint-rectangle"))
+                .hint(m.say("hint-rhombus"))
+                .step(m.say("hint-rectangle"))
+                .step(m.say("hint-rhombus"))
+                .step(m.say("step-quadrilateral"));
         return Some(
             draft
                 .mistake_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
-                .mistake_if(right.len() == 1, "all-four-sided-shapes-are-rectangles", answer(&|i| i <= 1))
-                .mistake("family-of-four-sides-left-out", if right.len() > 1 { answer(&|i| i > 0 && families[i].1) } else { answer(&|i| i == 3) }),
+                .mistake_if(
+                    right.len() == 1,
+                    "all-four-sided-shapes-are-rectangles",
+                    answer(&|i| i <= 1),
+                )
+                .mistake(
+                    "family-of-four-sides-left-out",
+                    if right.len() > 1 {
+                        answer(&|i| i > 0 && families[i].1)
+                    } else {
+                        answer(&|i| i == 3)
+                    },
+                ),
         );
     }
     // A shape that belongs to one family and not to another.
-    let (inside, outside) = m.dice.pick(&[("shape-rhombus", "family-rectangle"), ("shape-rectangle", "family-rhombus"), ("shape-parallelogram", "family-rectangle"), ("shape-trapezoid", "family-rectangle"), ("shape-trapezoid", "family-rhombus"), ("shape-parallelogram", "family-rhombus"), ("shape-square", "family-rectangle"), ("shape-square", "family-rhombus")]);
+    let (inside, outside) = m.dice.pick(&[
+        ("shape-rhombus", "family-rectangle"),
+        ("shape-rectangle", "family-rhombus"),
+        ("shape-parallelogram", "family-rectangle"),
+        ("shape-trapezoid", "family-rectangle"),
+        ("shape-trapezoid", "family-rhombus"),
+        ("shape-parallelogram", "family-rhombus"),
+        ("shape-square", "family-rectangle"),
+        ("shape-square", "family-rhombus"),
+    ]);
     let belongs = inside == "shape-square";
     Some(
         Draft::new(json!({"task": "is_in_family", "shape": &inside[6..], "family": &outside[7..]}))
-            .ask(m.say("ask-belongs").word("shape", inside).word("family", outside))
+            .ask(
+                m.say("ask-belongs")
+                    .word("shape", inside)
+                    .word("family", outside),
+            )
             .ask(picture(inside, 1))
             .one_of_listed(
-                vec![("family-too-wide", says("common-yes")), ("square-left-out-of-family", says("common-no")), ("shape-by-its-name-only", says("shape-depends"))],
+                vec![
+                    ("family-too-wide", says("common-yes")),
+                    ("square-left-out-of-family", says("common-no")),
+                    ("shape-by-its-name-only", says("shape-depends")),
+                ],
                 usize::from(!belongs),
             )
             .hint(m.say("hint-rectangle"))
             .hint(m.say("hint-rhombus"))
-            .step(m.say(if outside == "family-rectangle" { "hint-rectangle" } else { "hint-rhombus" }))
+            .step(m.say(if outside == "family-rectangle" {
+                "hint-rectangle"
+            } else {
+                "hint-rhombus"
+            }))
             .step(m.say(if belongs { "step-belongs" } else { "step-not" })),
     )
 }
@@ -109,7 +181,11 @@ fn families(m: &mut Make) -> Option<Draft> {
 fn equal_parts(m: &mut Make) -> Option<Draft> {
     let parts = m.dice.pick(&[2, 3, 4, 6, 8]);
     let round = m.dice.one_in(2);
-    let picture = if round { circle(parts, 1) } else { strip(parts, 1) };
+    let picture = if round {
+        circle(parts, 1)
+    } else {
+        strip(parts, 1)
+    };
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
     let shape = if round { "shape-circle" } else { "shape-bar" };
     let draft = match kind {
@@ -169,12 +245,19 @@ fn classify(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "triangle_by_angles", "angles": angles}))
                 .ask(m.say("ask-triangle").numbers("angles", &angles))
                 .one_of_listed(
-                    vec![("largest-angle-misjudged", says("triangle-right")), ("largest-angle-misjudged", says("triangle-obtuse")), ("small-angles-decide", says("triangle-acute"))],
+                    vec![
+                        ("largest-angle-misjudged", says("triangle-right")),
+                        ("largest-angle-misjudged", says("triangle-obtuse")),
+                        ("small-angles-decide", says("triangle-acute")),
+                    ],
                     kind,
                 )
                 .hint(m.say("hint-largest"))
                 .hint(m.say("hint-ninety"))
-                .step(m.say("step-largest").count("angle", angles.iter().copied().max()?))
+                .step(
+                    m.say("step-largest")
+                        .count("angle", angles.iter().copied().max()?),
+                )
                 .step(m.say(["step-right", "step-obtuse", "step-acute"][kind])),
         );
     }
@@ -182,24 +265,41 @@ fn classify(m: &mut Make) -> Option<Draft> {
     let size = m.dice.from(1..=3);
     let all = facts(shape);
     keep(m.level != crate::item::Level::Entry || shape.3 == 2)?;
-    let answer = |fits: &dyn Fn(usize) -> bool| crate::item::Answer::SeveralChoices { indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect() };
+    let answer = |fits: &dyn Fn(usize) -> bool| crate::item::Answer::SeveralChoices {
+        indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+    };
     let right: Vec<usize> = (0..4).filter(|i| all[*i].1).collect();
     Some(
         Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..], "size": size}))
-            .ask(m.say("ask-facts").word("shape", shape.0).count("size", size))
+            .ask(
+                m.say("ask-facts")
+                    .word("shape", shape.0)
+                    .count("size", size),
+            )
             .ask(picture(shape.0, size))
             .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
             .hint(m.say("hint-parallel"))
             .hint(m.say("hint-sides"))
             .step(m.say("hint-parallel"))
             .step(m.say("step-shape").word("shape", shape.0))
-            .mistake_if(right.len() > 1, "one-property-only", answer(&|i| i == right[0]))
-            .mistake_if(right.len() == 1, "slanted-sides-taken-as-equal", answer(&|i| i == right[0] || i == 0))
-            .mistake("parallel-pairs-miscounted", answer(&|i| match i {
-                2 => !all[2].1,
-                3 => !all[3].1,
-                _ => all[i].1,
-            })),
+            .mistake_if(
+                right.len() > 1,
+                "one-property-only",
+                answer(&|i| i == right[0]),
+            )
+            .mistake_if(
+                right.len() == 1,
+                "slanted-sides-taken-as-equal",
+                answer(&|i| i == right[0] || i == 0),
+            )
+            .mistake(
+                "parallel-pairs-miscounted",
+                answer(&|i| match i {
+                    2 => !all[2].1,
+                    3 => !all[3].1,
+                    _ => all[i].1,
+                }),
+            ),
     )
 }
 
@@ -220,8 +320,21 @@ fn fold_corners(name: &str) -> Vec<Point> {
         // Coordinates in hundredths of the radius, near enough for a drawing.
         "fold-equilateral" => vec![at(0, 100), at(-87, -50), at(87, -50)],
         "fold-isosceles" => vec![at(0, 120), at(-50, -60), at(50, -60)],
-        "fold-pentagon" => vec![at(0, 100), at(-95, 31), at(-59, -81), at(59, -81), at(95, 31)],
-        "fold-hexagon" => vec![at(100, 0), at(50, 87), at(-50, 87), at(-100, 0), at(-50, -87), at(50, -87)],
+        "fold-pentagon" => vec![
+            at(0, 100),
+            at(-95, 31),
+            at(-59, -81),
+            at(59, -81),
+            at(95, 31),
+        ],
+        "fold-hexagon" => vec![
+            at(100, 0),
+            at(50, 87),
+            at(-50, 87),
+            at(-100, 0),
+            at(-50, -87),
+            at(50, -87),
+        ],
         quad_name => quad(quad_name, 1),
     }
 }
@@ -231,7 +344,12 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
     let (name, lines) = m.dice.pick(shapes);
     let corners = fold_corners(name);
     let sides = corners.len() as i64;
-    let figure = polygon_with_lines(corners.clone(), vec![None; corners.len()], Vec::new(), Say::new("shape-picture").word("shape", name));
+    let figure = polygon_with_lines(
+        corners.clone(),
+        vec![None; corners.len()],
+        Vec::new(),
+        Say::new("shape-picture").word("shape", name),
+    );
     let short = name.split_once('-').map_or(name, |(_, rest)| rest);
     let ask = m.dice.one_in(2);
     Some(
@@ -271,8 +389,19 @@ fn properties(m: &mut Make) -> Option<Draft> {
     let (family, property, holds) = m.dice.pick(&PROPERTIES);
     Some(
         Draft::new(json!({"task": "all_have", "family": &family[4..], "property": &property[9..]}))
-            .ask(m.say("ask").word("family", family).word("property", property))
-            .one_of_listed(vec![("some-taken-for-all", says("common-yes")), ("wider-family-property-forgotten", says("common-no")), ("depends-on-size", says("property-size"))], usize::from(!holds))
+            .ask(
+                m.say("ask")
+                    .word("family", family)
+                    .word("property", property),
+            )
+            .one_of_listed(
+                vec![
+                    ("some-taken-for-all", says("common-yes")),
+                    ("wider-family-property-forgotten", says("common-no")),
+                    ("depends-on-size", says("property-size")),
+                ],
+                usize::from(!holds),
+            )
             .hint(m.say("hint-family"))
             .hint(m.say("hint-example"))
             .step(m.say(match family {
@@ -300,7 +429,11 @@ const INSIDE: [(&str, &str); 8] = [
 fn tree(m: &mut Make) -> Option<Draft> {
     let (narrow, wide) = m.dice.pick(&INSIDE);
     let flipped = m.dice.one_in(2);
-    let pair = if flipped { (wide, narrow) } else { (narrow, wide) };
+    let pair = if flipped {
+        (wide, narrow)
+    } else {
+        (narrow, wide)
+    };
     let statement = json!({"task": "wider_family", "pair": [&pair.0[4..], &pair.1[4..]]});
     let choice = |family: &'static str| -> Block { says(family) };
     let right = if flipped { 0 } else { 1 };
@@ -317,7 +450,11 @@ fn tree(m: &mut Make) -> Option<Draft> {
             )
             .hint(m.say("hint-rules"))
             .hint(m.say("hint-more"))
-            .step(m.say("step-every").word("narrow", narrow).word("wide", wide))
+            .step(
+                m.say("step-every")
+                    .word("narrow", narrow)
+                    .word("wide", wide),
+            )
             .step(m.say("step-so").word("wide", wide)),
     )
 }

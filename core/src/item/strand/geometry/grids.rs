@@ -14,9 +14,14 @@ pub const GENERATORS: &[Generator] = &[
 ];
 
 fn coordinates(m: &mut Make) -> Option<Draft> {
-    let (x, y) = (m.dice.from(1..=m.level.pick(9, 10, 10)), m.dice.from(1..=m.level.pick(9, 10, 10)));
+    let (x, y) = (
+        m.dice.from(1..=m.level.pick(9, 10, 10)),
+        m.dice.from(1..=m.level.pick(9, 10, 10)),
+    );
     keep(x != y)?;
-    let kind = m.level.pick(m.dice.from(1..=2), m.dice.from(1..=3), m.dice.from(3..=3));
+    let kind = m
+        .level
+        .pick(m.dice.from(1..=2), m.dice.from(1..=3), m.dice.from(3..=3));
     let swapped = point(y, x);
     let draft = match kind {
         1 => Draft::new(json!({"task": "walk_to_point", "right": x, "up": y}))
@@ -26,37 +31,71 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
             .mistake("walk-added", point(x + y, 0)),
         2 => Draft::new(json!({"task": "name_point", "x": x, "y": y}))
             .ask(m.say("ask-name"))
-            .ask(grid(first_quadrant(10), &[("A", x, y)], Vec::new(), m.say("grid").number("x", x).number("y", y)))
+            .ask(grid(
+                first_quadrant(10),
+                &[("A", x, y)],
+                Vec::new(),
+                m.say("grid").number("x", x).number("y", y),
+            ))
             .answer(Entry::Coordinates { frame: None }, point(x, y))
             .mistake("coordinates-swapped", swapped)
             .mistake("counted-points-not-steps", point(x + 1, y + 1)),
         _ => {
-            let (dx, dy) = m.level.pick((0, 0), (0, 0), (m.dice.from(-3..=4), m.dice.from(-3..=4)));
+            let (dx, dy) = m
+                .level
+                .pick((0, 0), (0, 0), (m.dice.from(-3..=4), m.dice.from(-3..=4)));
             let (tx, ty) = (x + dx, y + dy);
             keep((0..=10).contains(&tx) && (0..=10).contains(&ty) && tx != ty)?;
             if dx == 0 && dy == 0 {
                 keep(m.level != crate::item::Level::Stretch)?;
                 Draft::new(json!({"task": "name_point", "x": x, "y": y}))
                     .ask(m.say("ask-mark").math("point", pair(num(x), num(y))))
-                    .answer(Entry::Coordinates { frame: Some(first_quadrant(10)) }, point(x, y))
+                    .answer(
+                        Entry::Coordinates {
+                            frame: Some(first_quadrant(10)),
+                        },
+                        point(x, y),
+                    )
                     .mistake("coordinates-swapped", swapped)
                     .mistake("counted-points-not-steps", point(x - 1, y - 1))
             } else {
-                keep(dx != 0 && dy != 0 && dx != dy && (0..=10).contains(&(x + dy)) && (0..=10).contains(&(y + dx)))?;
+                keep(
+                    dx != 0
+                        && dy != 0
+                        && dx != dy
+                        && (0..=10).contains(&(x + dy))
+                        && (0..=10).contains(&(y + dx)),
+                )?;
                 Draft::new(json!({"task": "move_point", "from": [x, y], "across": dx, "up": dy}))
-                    .ask(m.say(match (dx > 0, dy > 0) {
-                        (true, true) => "ask-move-right-up",
-                        (true, false) => "ask-move-right-down",
-                        (false, true) => "ask-move-left-up",
-                        (false, false) => "ask-move-left-down",
-                    }).math("point", pair(num(x), num(y))).count("dx", dx.abs()).count("dy", dy.abs()))
-                    .answer(Entry::Coordinates { frame: Some(first_quadrant(10)) }, point(tx, ty))
+                    .ask(
+                        m.say(match (dx > 0, dy > 0) {
+                            (true, true) => "ask-move-right-up",
+                            (true, false) => "ask-move-right-down",
+                            (false, true) => "ask-move-left-up",
+                            (false, false) => "ask-move-left-down",
+                        })
+                        .math("point", pair(num(x), num(y)))
+                        .count("dx", dx.abs())
+                        .count("dy", dy.abs()),
+                    )
+                    .answer(
+                        Entry::Coordinates {
+                            frame: Some(first_quadrant(10)),
+                        },
+                        point(tx, ty),
+                    )
                     .mistake("across-and-up-swapped-in-move", point(x + dy, y + dx))
                     .mistake("moved-wrong-way-on-grid", point(x - dx, y - dy))
             }
         }
     };
-    Some(draft.hint(m.say("hint-first")).hint(m.say("hint-zero")).step(m.say("hint-first")).step(m.say("step-second")))
+    Some(
+        draft
+            .hint(m.say("hint-first"))
+            .hint(m.say("hint-zero"))
+            .step(m.say("hint-first"))
+            .step(m.say("step-second")),
+    )
 }
 
 fn stories(m: &mut Make) -> Option<Draft> {
@@ -66,13 +105,21 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let y = |x: i64| k * x + b;
     keep(y(4) <= 20 && (k > 1 || b > 0 || m.level == crate::item::Level::Entry))?;
     let names = ["A", "B", "C", "D"];
-    let points: Vec<(&'static str, i64, i64)> = xs.iter().zip(names).map(|(x, n)| (n, *x, y(*x))).collect();
+    let points: Vec<(&'static str, i64, i64)> =
+        xs.iter().zip(names).map(|(x, n)| (n, *x, y(*x))).collect();
     let at = m.dice.from(1..=4);
     keep(y(at) != at)?;
     let story = m.dice.from(1..=2);
     let pairs: Vec<[i64; 2]> = xs.iter().map(|x| [*x, y(*x)]).collect();
     let kind = m.level.pick(1, m.dice.from(1..=2), 2);
-    let picture = grid(frame(0, 5, 0, 20, 1), &points, Vec::new(), (0..4).fold(m.say("grid"), |say, i| say.number(["y1", "y2", "y3", "y4"][i], y(i as i64 + 1))));
+    let picture = grid(
+        frame(0, 5, 0, 20, 1),
+        &points,
+        Vec::new(),
+        (0..4).fold(m.say("grid"), |say, i| {
+            say.number(["y1", "y2", "y3", "y4"][i], y(i as i64 + 1))
+        }),
+    );
     let other = if at < 4 { at + 1 } else { at - 1 };
     let draft = if kind == 1 {
         Draft::new(json!({"task": "read_value_at", "points": pairs, "x": at}))
@@ -84,7 +131,11 @@ fn stories(m: &mut Make) -> Option<Draft> {
     } else {
         let (from, to) = (1, m.dice.from(3..=4));
         Draft::new(json!({"task": "change_between", "points": pairs, "from": from, "to": to}))
-            .ask(m.say(&format!("ask-change-{story}")).count("from", from).count("to", to))
+            .ask(
+                m.say(&format!("ask-change-{story}"))
+                    .count("from", from)
+                    .count("to", to),
+            )
             .ask(picture)
             .whole(y(to) - y(from))
             .mistake("gave-the-last-value", whole(y(to)))
@@ -105,29 +156,63 @@ fn polygons(m: &mut Make) -> Option<Draft> {
         (m.dice.from(-8..=-1), m.dice.from(-8..=2)),
         (m.dice.from(-8..=-1), m.dice.from(-8..=-1)),
     );
-    let (w, h) = (m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)), m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)));
+    let (w, h) = (
+        m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)),
+        m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)),
+    );
     keep(w != h && x + w <= 9 && y + h <= 9)?;
     let corners = [(x, y), (x + w, y), (x + w, y + h), (x, y + h)];
     let shown = |c: (i64, i64)| pair(num(c.0), num(c.1));
-    let window = if x > 0 { first_quadrant(10) } else { frame(-10, 10, -10, 10, 1) };
-    let picture = grid(window.clone(), &[("A", corners[0].0, corners[0].1), ("B", corners[1].0, corners[1].1), ("C", corners[2].0, corners[2].1)], Vec::new(), m.say("grid").math("a", shown(corners[0])).math("b", shown(corners[1])).math("c", shown(corners[2])));
+    let window = if x > 0 {
+        first_quadrant(10)
+    } else {
+        frame(-10, 10, -10, 10, 1)
+    };
+    let picture = grid(
+        window.clone(),
+        &[
+            ("A", corners[0].0, corners[0].1),
+            ("B", corners[1].0, corners[1].1),
+            ("C", corners[2].0, corners[2].1),
+        ],
+        Vec::new(),
+        m.say("grid")
+            .math("a", shown(corners[0]))
+            .math("b", shown(corners[1]))
+            .math("c", shown(corners[2])),
+    );
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=3));
     let given: Vec<[i64; 2]> = corners[..3].iter().map(|c| [c.0, c.1]).collect();
     let full = grid(window, &[], vec![outline(&corners)], m.say("outline"));
-    let ask = |m: &Make, id: &str| m.say(id).math("a", shown(corners[0])).math("b", shown(corners[1])).math("c", shown(corners[2]));
+    let ask = |m: &Make, id: &str| {
+        m.say(id)
+            .math("a", shown(corners[0]))
+            .math("b", shown(corners[1]))
+            .math("c", shown(corners[2]))
+    };
     let draft = match kind {
         1 => Draft::new(json!({"task": "side_on_grid", "from": given[0], "to": given[1]}))
-            .ask(m.say("ask-side").math("a", shown(corners[0])).math("b", shown(corners[1])))
+            .ask(
+                m.say("ask-side")
+                    .math("a", shown(corners[0]))
+                    .math("b", shown(corners[1])),
+            )
             .ask(picture)
             .whole(w)
             .step(m.say("step-same"))
             .step(equal(difference(num(x + w), num(x)), num(w)))
             .mistake("counted-points-not-steps", whole(w + 1))
-            .mistake_unless_same("signs-left-out-of-distance", whole(((x + w).abs() - x.abs()).abs() + if x > 0 { w + 2 } else { 0 })),
+            .mistake_unless_same(
+                "signs-left-out-of-distance",
+                whole(((x + w).abs() - x.abs()).abs() + if x > 0 { w + 2 } else { 0 }),
+            ),
         2 => Draft::new(json!({"task": "fourth_corner", "corners": given}))
             .ask(ask(m, "ask-corner"))
             .ask(picture)
-            .answer(Entry::Coordinates { frame: None }, point(corners[3].0, corners[3].1))
+            .answer(
+                Entry::Coordinates { frame: None },
+                point(corners[3].0, corners[3].1),
+            )
             .step(m.say("step-left"))
             .step(shown(corners[3]))
             .mistake("coordinates-swapped", point(corners[3].1, corners[3].0))
@@ -137,9 +222,16 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .ask(picture)
             .whole(2 * (w + h))
             .step(m.say("step-sides").count("w", w).count("h", h))
-            .step(equal(sum([num(w), num(h), num(w), num(h)]), num(2 * (w + h))))
+            .step(equal(
+                sum([num(w), num(h), num(w), num(h)]),
+                num(2 * (w + h)),
+            ))
             .mistake("two-sides-only", whole(w + h))
             .mistake("area-for-perimeter", whole(w * h)),
     };
-    Some(draft.hint(m.say("hint-straight")).hint_with(m.say("hint-draw"), full))
+    Some(
+        draft
+            .hint(m.say("hint-straight"))
+            .hint_with(m.say("hint-draw"), full),
+    )
 }
