@@ -70,14 +70,6 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
             noticed: None,
         });
     }
-    // An expression asked for step by step may be equal in value only.
-    if item.form == FormRule::SameSteps && same_value(&item.answer, &written, &letters) {
-        return Ok(Marked {
-            right: false,
-            form_note: Some(FormNote::OtherSteps),
-            noticed: None,
-        });
-    }
     let noticed = item
         .mistakes
         .iter()
@@ -88,9 +80,13 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
             code: mistake.code.clone(),
             say: mistake.say.clone(),
         });
+    // An expression asked for step by step may be equal in value only.
+    let form_note = (item.form == FormRule::SameSteps
+        && same_value(&item.answer, &written, &letters))
+    .then_some(FormNote::OtherSteps);
     Ok(Marked {
         right: false,
-        form_note: None,
+        form_note,
         noticed,
     })
 }

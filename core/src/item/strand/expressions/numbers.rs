@@ -228,8 +228,8 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
 }
 
 fn powers(m: &mut Make) -> Option<Draft> {
-    let base = m.dice.from(m.level.pick(2..=6, 2..=10, 2..=12));
-    let exponent = m.dice.from(m.level.pick(2..=2, 2..=4, 2..=4));
+    let base = m.dice.from(m.level.pick(2..=9, 2..=10, 2..=12));
+    let exponent = m.dice.from(m.level.pick(2..=3, 2..=4, 2..=4));
     keep(!(base == 2 && exponent == 2) && base.pow(exponent as u32) <= 20_000)?;
     let value = base.pow(exponent as u32);
     let outer = m.level.pick(1, 1, m.dice.from(2..=9));

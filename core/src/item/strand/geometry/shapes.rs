@@ -186,7 +186,9 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
     } else {
         strip(parts, 1)
     };
-    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    let kind = m
+        .level
+        .pick(m.dice.from(1..=2), m.dice.from(1..=2), m.dice.from(2..=3));
     let shape = if round { "shape-circle" } else { "shape-bar" };
     let draft = match kind {
         1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
