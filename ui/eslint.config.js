@@ -14,6 +14,7 @@ export default defineConfig(
     ignores: [
       'dist',
       'dist-bridge',
+      'dist-gallery',
       'node_modules',
       'coverage',
       'e2e/**',

@@ -2,7 +2,7 @@
 export class Boxes {
   texts: string[] = $state([]);
   active = $state(0);
-  inputs: (HTMLInputElement | null)[] = [];
+  inputs: (HTMLInputElement | null)[] = $state([]);
 
   constructor(count: number) {
     this.texts = Array.from({ length: count }, () => '');
