@@ -8,7 +8,10 @@ figure-strips = Two bars of the same length. One is in { $parts } equal parts wi
 figure-fraction-grid = A square cut into { $rows } rows and { $columns } columns. { $shadedrows } of the rows are shaded one way, { $shadedcolumns } of the columns the other way.
 figure-array = Dots in { $rows } rows, { $columns } in each row.
 figure-array-split = Dots in { $rows } rows, { $columns } in each row, with a cut after { $split } in each row.
-figure-squares = Unit squares in { $rows } rows, { $columns } in each row.
+figure-squares = { $rows ->
+    [one] { $columns } unit squares in a row.
+   *[other] Unit squares in { $rows } rows, { $columns } in each row.
+}
 figure-squares-split = Unit squares in { $rows } rows, { $columns } in each row, with a cut after { $split } in each row.
 figure-groups = Dots in { $groups } groups, { $each } in each group.
 figure-groups-left = Dots in { $groups } groups, { $each } in each group, and { $left } outside.

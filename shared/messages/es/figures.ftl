@@ -8,7 +8,10 @@ figure-strips = Dos barras del mismo largo. Una está en { $parts } partes igual
 figure-fraction-grid = Un cuadrado cortado en { $rows } filas y { $columns } columnas. { $shadedrows } filas están sombreadas de un modo y { $shadedcolumns } columnas de otro.
 figure-array = Puntos en { $rows } filas, { $columns } en cada fila.
 figure-array-split = Puntos en { $rows } filas, { $columns } en cada fila, con un corte después de { $split } en cada fila.
-figure-squares = Cuadrados unidad en { $rows } filas, { $columns } en cada fila.
+figure-squares = { $rows ->
+    [one] { $columns } cuadrados unidad en una fila.
+   *[other] Cuadrados unidad en { $rows } filas, { $columns } en cada fila.
+}
 figure-squares-split = Cuadrados unidad en { $rows } filas, { $columns } en cada fila, con un corte después de { $split } en cada fila.
 figure-groups = Puntos en { $groups } grupos, { $each } en cada grupo.
 figure-groups-left = Puntos en { $groups } grupos, { $each } en cada grupo, y { $left } fuera.

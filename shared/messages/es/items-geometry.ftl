@@ -49,7 +49,7 @@ tree-neither = Ninguna está dentro de la otra
 
 g3-shape-families-ask-sides = ¿Cuántos lados tiene un { $shape }?
 g3-shape-families-ask-corners = ¿Cuántos vértices tiene un { $shape }?
-g3-shape-families-ask-families = Este es un { $shape }. Es el número { $size }. ¿Qué nombres le quedan? Elige todos.
+g3-shape-families-ask-families = Este es un { $shape }. ¿Qué nombres le quedan? Elige todos.
 g3-shape-families-ask-belongs = ¿Es todo { $shape } también un { $family }?
 g3-shape-families-hint-walk = Piensa en recorrer el contorno de la figura.
 g3-shape-families-hint-same = Una figura plana tiene tantos vértices como lados.
@@ -67,7 +67,7 @@ g3-shape-equal-parts-hint-equal = Las partes deben ser del mismo tamaño. Cuént
 g3-shape-equal-parts-hint-one = Una parte va arriba. El número de todas las partes va abajo.
 
 g4-classify-shapes-ask-triangle = Un triángulo tiene ángulos de { $angles } grados. ¿De qué clase es?
-g4-classify-shapes-ask-facts = Este es un { $shape }. Es el número { $size }. ¿Qué es cierto? Elige todo.
+g4-classify-shapes-ask-facts = Este es un { $shape }. ¿Qué es cierto? Elige todo.
 g4-classify-shapes-hint-largest = Mira el ángulo mayor.
 g4-classify-shapes-hint-ninety = ¿Es menor que 90, justo 90 o mayor que 90 grados?
 g4-classify-shapes-hint-parallel = Los lados paralelos siempre están a la misma distancia.

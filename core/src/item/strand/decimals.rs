@@ -244,7 +244,10 @@ fn compare_hundredths(m: &mut Make) -> Option<Draft> {
         (m.dice.from(1..=9), 1),
         (m.dice.from(1..=39), 1),
     );
-    compare_draft(m, Dec::new(a, pa), Dec::new(b, pb))
+    let (a, b) = (Dec::new(a, pa), Dec::new(b, pb));
+    let gap = a.ratio() - b.ratio();
+    keep(gap < Ratio::from(1) && gap > Ratio::from(-1))?;
+    compare_draft(m, a, b)
 }
 
 fn compare_thousandths(m: &mut Make) -> Option<Draft> {

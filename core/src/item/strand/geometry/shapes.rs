@@ -102,25 +102,20 @@ fn families(m: &mut Make) -> Option<Draft> {
         let answer = |fits: &dyn Fn(usize) -> bool| crate::item::Answer::SeveralChoices {
             indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
         };
-        let draft =
-            Draft::new(json!({"task": "families_of", "shape": &shape.0[6..], "size": size}))
-                .ask(
-                    m.say("ask-families")
-                        .word("shape", shape.0)
-                        .count("size", size),
-                )
-                .ask(picture(shape.0, size))
-                .all_of(
-                    families
-                        .iter()
-                        .map(|(id, fits)| (*fits, says(id)))
-                        .collect(),
-                )
-                .hint(m.say("hint-rectangle"))
-                .hint(m.say("hint-rhombus"))
-                .step(m.say("hint-rectangle"))
-                .step(m.say("hint-rhombus"))
-                .step(m.say("step-quadrilateral"));
+        let draft = Draft::new(json!({"task": "families_of", "shape": &shape.0[6..]}))
+            .ask(m.say("ask-families").word("shape", shape.0))
+            .ask(picture(shape.0, size))
+            .all_of(
+                families
+                    .iter()
+                    .map(|(id, fits)| (*fits, says(id)))
+                    .collect(),
+            )
+            .hint(m.say("hint-rectangle"))
+            .hint(m.say("hint-rhombus"))
+            .step(m.say("hint-rectangle"))
+            .step(m.say("hint-rhombus"))
+            .step(m.say("step-quadrilateral"));
         return Some(
             draft
                 .mistake_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
@@ -272,12 +267,8 @@ fn classify(m: &mut Make) -> Option<Draft> {
     };
     let right: Vec<usize> = (0..4).filter(|i| all[*i].1).collect();
     Some(
-        Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..], "size": size}))
-            .ask(
-                m.say("ask-facts")
-                    .word("shape", shape.0)
-                    .count("size", size),
-            )
+        Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..]}))
+            .ask(m.say("ask-facts").word("shape", shape.0))
             .ask(picture(shape.0, size))
             .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
             .hint(m.say("hint-parallel"))
