@@ -77,8 +77,10 @@ try {
         const name = `${size}-${language}-${theme}`;
         if (!name.includes(only)) continue;
         await page.goto(bridge.url);
+        await page.getByTestId('start-teacher').waitFor();
         if (await page.getByTestId('bar-leave').isVisible()) {
           await page.getByTestId('bar-leave').tap();
+          await page.getByTestId('start-sample').waitFor();
         }
         await page.getByTestId(`language-${language}`).tap();
         await page.getByTestId(`theme-${theme}`).tap();

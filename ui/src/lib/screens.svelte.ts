@@ -31,8 +31,11 @@ export function go(to: Screen): void {
 
 /** Changes the screen without a step to go back to, as between tabs. */
 export function turn(to: Screen): void {
+  const place = shown.screen;
   stack[depth] = to;
-  show(to);
+  shown.screen = to;
+  // The same place shown anew stays where it is scrolled to.
+  if (!('tab' in place && 'tab' in to && place.tab === to.tab)) window.scrollTo(0, 0);
 }
 
 /** Goes to a screen from which nothing leads back. */
