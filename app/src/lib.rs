@@ -47,6 +47,7 @@ contract::calls! { App, CallError;
     cancel_job(JobId) -> JobState;
 
     pick_class_pack(Nothing) -> Option<PackOffer>;
+    opened_class_pack(Nothing) -> Option<PackOffer>;
     check_seat_code(SeatCodeTyped) -> Nothing;
     join(Join) -> Profile;
     today(StudentDay) -> Today;

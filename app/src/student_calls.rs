@@ -2,9 +2,9 @@
 
 use crate::app::{App, files};
 use crate::{
-    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, Focus, Join, NewStudentSettings,
-    Nothing, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped, StudentDay, StudentId, Sure,
-    World, chance, write_atomic,
+    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, FileSource, Focus, Join,
+    NewStudentSettings, Nothing, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped, StudentDay,
+    StudentId, Sure, World, chance, write_atomic,
 };
 use std::fs;
 use surefoot_core::store::{Durability, StudentStore};
@@ -31,9 +31,21 @@ impl App {
     /// # Errors
     /// [`CallError::Refused`] for a file that is none, [`CallError::Files`].
     pub fn pick_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
-        let Some(source) = self.door.pick_file(FileKind::ClassPack)? else {
-            return Ok(None);
-        };
+        let picked = self.door.pick_file(FileKind::ClassPack)?;
+        picked.map(|source| self.offer(source)).transpose()
+    }
+
+    /// The class pack that another program opened with this one since the last
+    /// time this was asked; of several, the last.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a file that is none.
+    pub fn opened_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
+        let opened = self.door.take_opened().pop();
+        opened.map(|source| self.offer(source)).transpose()
+    }
+
+    fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
         let pack = student::read_class_pack(source.open()?)?;
         let content = pack.content();
         let offer = PackOffer {
@@ -43,10 +55,10 @@ impl App {
             first_day: content.year.first_day,
             last_day: content.year.last_day,
         };
-        Ok(Some(PackOffer {
+        Ok(PackOffer {
             pack: self.keep_pack(pack),
             ..offer
-        }))
+        })
     }
 
     /// Checks a seat code while it is typed.

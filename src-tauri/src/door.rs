@@ -3,7 +3,7 @@
 //! where an address will do.
 
 use crate::opened::Opened;
-use std::io::{self, Read};
+use std::io::Read;
 use std::sync::Arc;
 use surefoot_app::{CallError, FileDoor, FileKind, FileSource};
 use tauri::{AppHandle, Manager as _, Runtime};
@@ -57,8 +57,8 @@ impl<R: Runtime> SystemDoor<R> {
                 && !path.metadata()?.is_file()
             {
                 // Opening a pipe would wait for ever.
-                return Err(io::Error::new(
-                    io::ErrorKind::InvalidInput,
+                return Err(std::io::Error::new(
+                    std::io::ErrorKind::InvalidInput,
                     "not a regular file",
                 ));
             }

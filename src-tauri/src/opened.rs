@@ -1,9 +1,8 @@
 //! Files that another program opened with this one. They can come before the
 //! page is there, so they wait until it asks.
 
-use std::path::Path;
 use std::sync::{Mutex, PoisonError};
-use tauri::{AppHandle, Emitter as _, Manager as _, Runtime};
+use tauri::{AppHandle, Emitter as _, Runtime};
 use tauri_plugin_dialog::FilePath;
 
 /// Told to the page when something new waits. It carries nothing.
@@ -16,7 +15,7 @@ pub struct Opened(Mutex<Vec<FilePath>>);
 impl Opened {
     /// Takes the files out of a command line whose paths start at `folder`.
     #[cfg(desktop)]
-    pub fn add_arguments(&self, arguments: &[String], folder: &Path) {
+    pub fn add_arguments(&self, arguments: &[String], folder: &std::path::Path) {
         let files = arguments.iter().skip(1).filter(|a| !a.starts_with('-'));
         self.add(files.map(|file| match tauri::Url::parse(file) {
             Ok(address) if address.scheme() == "file" => FilePath::Url(address),
@@ -49,7 +48,7 @@ impl Opened {
 pub fn tell<R: Runtime>(app: &AppHandle<R>) {
     // A window that is just closing need not come to the front.
     #[cfg(desktop)]
-    if let Some(window) = app.get_webview_window("main") {
+    if let Some(window) = tauri::Manager::get_webview_window(app, "main") {
         let _ = window.unminimize();
         let _ = window.set_focus();
     }
@@ -60,6 +59,7 @@ pub fn tell<R: Runtime>(app: &AppHandle<R>) {
 mod tests {
     #![allow(clippy::unwrap_used)]
     use super::*;
+    use std::path::Path;
 
     #[test]
     fn a_command_line_gives_its_files_from_its_own_folder_once() {

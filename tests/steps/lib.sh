@@ -136,7 +136,7 @@ make_venv() {
 
 # The WebDriver that starts the window.
 window_driver() {
-  system_packages xvfb xauth dbus webkit2gtk-driver python3 fonts-dejavu-core
+  system_packages xvfb xauth dbus webkit2gtk-driver openbox xdotool python3 fonts-dejavu-core
   stamped tauri-driver tests/steps/tauri-driver.version -- install_window_driver >&2
 }
 

@@ -4,9 +4,10 @@ that shows it."""
 
 import pathlib
 import re
+import subprocess
 import tempfile
 
-from driver import Checks, Window
+from driver import PROGRAM, Checks, Window, environment
 
 # Making the sample class simulates a class over weeks, with real files.
 SAMPLE_SECONDS = 300
@@ -146,11 +147,19 @@ with Window(home) as window:
         picture(window, "9-board-after")
     print(f"        {concept}\n        before: {before!r}\n        after:  {board_row(window, concept)!r}")
 
-with Window(home) as window:
+packs = sorted(home.rglob("*.sfclass"))
+with Window(home, [str(packs[0])]) as window:
+    with checks.step("a class pack that starts the program leads to its class"):
+        window.hook("join-next")
+        window.press("join-back")
     with checks.step("after a new start the check-in is still there"):
         window.press("start-sample")
         window.press("bar-student")
         window.press("tab-today")
         window.wait(lambda: chosen(window, f"rate-{concept}-0"), "the rating")
+    with checks.step("a class pack opened while the window is there leads to its class"):
+        subprocess.run([PROGRAM, packs[-1]], env=environment(home), timeout=20, check=True)
+        window.hook("join-next")
+        picture(window, "10-opened-pack")
 
 checks.finish()

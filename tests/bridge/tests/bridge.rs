@@ -144,3 +144,20 @@ fn a_person_picks_what_the_test_said() {
     assert!(text.contains(r#""code":"refused""#), "{text}");
     assert!(bridge.ask("GET /test/saved", "").1.ends_with("[]"));
 }
+
+#[test]
+fn a_file_opened_from_elsewhere_is_given_once() {
+    let bridge = Bridge::start();
+    let (status, text) = bridge.ask("POST /call/opened_class_pack", "{}");
+    assert_eq!(status, 200, "{text}");
+    assert!(text.ends_with("null"), "{text}");
+    let not_a_pack = serde_json::json!([bridge.folder.path().join("secret")]);
+    assert_eq!(
+        bridge.ask("POST /test/open", &not_a_pack.to_string()).0,
+        200
+    );
+    let (status, text) = bridge.ask("POST /call/opened_class_pack", "{}");
+    assert_eq!(status, 422);
+    assert!(text.contains(r#""code":"refused""#), "{text}");
+    assert_eq!(bridge.ask("POST /call/opened_class_pack", "{}").0, 200);
+}

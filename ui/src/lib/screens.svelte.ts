@@ -1,11 +1,11 @@
-import type { Profile } from './backend';
+import type { PackOffer, Profile } from './backend';
 
 export type StudentTab = 'today' | 'practice' | 'path' | 'handin' | 'settings';
 
 /** What is on the screen. The desk keeps its own places inside `teacher`. */
 export type Screen =
   | { name: 'start' }
-  | { name: 'join' }
+  | { name: 'join'; offer?: PackOffer }
   | { name: 'student'; student: Profile; tab: StudentTab; concept?: string }
   | { name: 'teacher'; class?: string; tab?: string; concept?: string };
 

@@ -2701,6 +2701,7 @@ export interface Calls {
   job: { args: JobId; out: JobState };
   cancel_job: { args: JobId; out: JobState };
   pick_class_pack: { args: Nothing; out: PackOffer | null };
+  opened_class_pack: { args: Nothing; out: PackOffer | null };
   check_seat_code: { args: SeatCodeTyped; out: Nothing };
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };

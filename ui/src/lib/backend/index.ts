@@ -1,3 +1,4 @@
 export { call, CallFailed, type CallName } from './call';
+export { onOpened } from './opened';
 export { printPage } from './print';
 export type * from './contract';
