@@ -23,5 +23,7 @@ export LIBSQLITE3_SYS_USE_PKG_CONFIG=1 PKG_CONFIG_ALLOW_CROSS=1
 export WRY_ANDROID_PACKAGE=org.surefoot.app WRY_ANDROID_LIBRARY=surefoot_lib
 export WRY_ANDROID_KOTLIN_FILES_OUT_DIR=$scratch/kotlin
 export TAURI_ANDROID_PROJECT_PATH=$scratch/android
+# Nothing of it is run but build scripts and macros, so none of it is optimised.
 "$tools/cargo" check --locked -Zbuild-std=std,panic_abort --target aarch64-linux-android \
+  --config 'profile.dev.opt-level=0' --config 'profile.dev.package."*".opt-level=0' \
   -p surefoot-core -p surefoot-app -p surefoot-cli -p surefoot-desktop "$@"

@@ -150,6 +150,9 @@ class Window:
 
     def shot(self, name):
         SHOTS.mkdir(parents=True, exist_ok=True)
+        # The page is painted after its script has run, and colours take a moment to change.
+        self.script_async("const done = arguments[0]; setTimeout(() => requestAnimationFrame("
+                          "() => requestAnimationFrame(() => done(true))), 400)")
         picture = self.request("GET", f"{self.session}/screenshot")
         (SHOTS / f"{name}.png").write_bytes(base64.b64decode(picture))
 

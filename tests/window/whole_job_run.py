@@ -64,6 +64,12 @@ def chosen(window, hook):
                       window.attribute(element, "aria-checked"))
 
 
+def all_chosen(window, concepts):
+    """Whether every concept stands as this run marked it."""
+    return all(chosen(window, f"rate-{c}-0") and chosen(window, f"outcome-{c}-wrong")
+               for c in concepts)
+
+
 def answer_one(window):
     """Says how sure, fills in something that may well be wrong, gives it, and
     waits for what comes of it. An exercise that is answered by hand on a
@@ -113,7 +119,7 @@ with Window(home) as window:
         for name in concepts:
             window.press(f"rate-{name}-0")
             window.press(f"outcome-{name}-wrong")
-        window.wait(lambda: all(chosen(window, f"rate-{n}-0") for n in concepts), "all chosen")
+        window.wait(lambda: all_chosen(window, concepts), "all chosen")
         picture(window, "4-check-in")
 
     with checks.step("practice takes an answer and says what it makes of it"):
@@ -152,14 +158,16 @@ with Window(home, [str(packs[0])]) as window:
     with checks.step("a class pack that starts the program leads to its class"):
         window.hook("join-next")
         window.press("join-back")
-    with checks.step("after a new start the check-in is still there"):
+    with checks.step("after a new start every rating and outcome is still there"):
         window.press("start-sample")
         window.press("bar-student")
         window.press("tab-today")
-        window.wait(lambda: chosen(window, f"rate-{concept}-0"), "the rating")
+        window.wait(lambda: hooks(window, "rate-"), "the day")
+        window.wait(lambda: all_chosen(window, concepts), "all as marked")
+        picture(window, "10-after-a-new-start")
     with checks.step("a class pack opened while the window is there leads to its class"):
         subprocess.run([PROGRAM, packs[-1]], env=environment(home), timeout=20, check=True)
         window.hook("join-next")
-        picture(window, "10-opened-pack")
+        picture(window, "11-opened-pack")
 
 checks.finish()
