@@ -182,6 +182,17 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
             .map_or(&[], |at| self.days[at.day].as_slice())
     }
 
+    /// Every date of the year on which the class meets this concept, in order.
+    #[must_use]
+    pub fn meetings(&self, year: &SchoolYear, concept: &C) -> Vec<NaiveDate> {
+        let day = self.day_of(concept);
+        year.school_days()
+            .enumerate()
+            .filter(|(number, _)| Some(number % self.days.len()) == day)
+            .map(|(_, date)| date)
+            .collect()
+    }
+
     /// The next date after `date` on which the class meets this concept.
     #[must_use]
     pub fn next_meeting(
@@ -313,6 +324,14 @@ mod tests {
         assert_eq!(
             rotation.next_meeting(&year(), &concept, date("2026-09-02")),
             Some(date("2026-09-16"))
+        );
+        let all = rotation.meetings(&year(), &concept);
+        assert_eq!(all.len(), 18);
+        assert_eq!(all[..2], [date("2026-09-02"), date("2026-09-16")]);
+        assert!(
+            rotation
+                .meetings(&year(), &"elsewhere".to_owned())
+                .is_empty()
         );
     }
 

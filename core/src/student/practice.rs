@@ -48,7 +48,7 @@ fn memory_of(store: &StudentStore, joined: &Joined) -> Result<StudentMemory, Stu
                 .unwrap_or_default(),
             open_from: facts.taught_from.get(concept).copied(),
             has_exercises: item::has_generator(concept),
-            meetings: Vec::new(),
+            meetings: facts.rotation.meetings(&facts.year, concept),
         }
     }))?;
     let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
@@ -104,7 +104,8 @@ fn evening_of(
             f64::from(joined.student.minutes)
         },
         focus: store.focus()?,
-        goal: None,
+        // What is practised should still be there when the year ends.
+        goal: Some(joined.facts.year.last_day),
         assigned: joined.assignments.clone(),
     })
 }
