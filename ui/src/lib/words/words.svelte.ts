@@ -1,15 +1,29 @@
 import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
-import { bundles } from './bundles';
+import { load, loaded } from './bundles';
 
 /** The language of the screens; what reads it changes with it. */
 const chosen = $state<{ language: Language }>({ language: 'en' });
+let asked: Language = 'en';
 
 export function language(): Language {
   return chosen.language;
 }
 
+/** Speaks a language: at once when it is loaded, else as soon as it is. */
 export function setLanguage(to: Language): void {
+  asked = to;
+  if (loaded(to)) speak(to);
+  else void loadWords(to);
+}
+
+/** Loads a language, and speaks it if it is still the one asked for. */
+export async function loadWords(to: Language): Promise<void> {
+  await load(to);
+  if (asked === to) speak(to);
+}
+
+function speak(to: Language): void {
   chosen.language = to;
   document.documentElement.lang = to;
 }
@@ -19,30 +33,30 @@ export function say(id: string, args?: Record<string, FluentVariable>): string {
   return sayIn(chosen.language, id, args);
 }
 
-/** An attribute of a message, such as the teacher's name of a mistake. */
-export function sayPart(id: string, part: string): string {
-  const bundle = bundles[chosen.language];
-  const pattern = bundle.getMessage(id)?.attributes[part];
-  return pattern ? bundle.formatPattern(pattern) : missing(id);
-}
-
-/** As `say`, in a language of its own: for the choice of a language. */
+/** As `say`, in a language that is loaded. */
 export function sayIn(
   language: Language,
   id: string,
   args?: Record<string, FluentVariable>,
 ): string {
-  const bundle = bundles[language];
-  const pattern = bundle.getMessage(id)?.value;
+  const bundle = loaded(language);
+  const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
   const errors: Error[] = [];
   const text = bundle.formatPattern(pattern, args ?? null, errors);
   return errors.length > 0 ? missing(id) : text;
 }
 
+/** An attribute of a message, such as the teacher's name of a mistake. */
+export function sayPart(id: string, part: string): string {
+  const bundle = loaded(chosen.language);
+  const pattern = bundle?.getMessage(id)?.attributes[part];
+  return pattern ? bundle.formatPattern(pattern) : missing(id);
+}
+
 /** Whether there is such a message in the language of the screens. */
 export function hasWords(id: string): boolean {
-  return bundles[chosen.language].hasMessage(id);
+  return loaded(chosen.language)?.hasMessage(id) ?? false;
 }
 
 function missing(id: string): string {
