@@ -6,7 +6,7 @@ import svelteConfig from './svelte.config.js';
 
 /** Only src/lib/backend knows what the screens run in. */
 const oneDoor = {
-  'no-restricted-imports': ['error', { patterns: [{ group: [`@tauri-apps/*`] }] }],
+  'no-restricted-imports': ['error', { patterns: [{ group: ['@tauri-apps/*'] }] }],
 };
 
 export default defineConfig(

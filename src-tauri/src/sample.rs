@@ -1,6 +1,6 @@
 //! Starting on the sample class (`--sample`), with its progress in the terminal.
 
-use std::io::{self, Write as _};
+use std::io::{self, IsTerminal as _, Write as _};
 use std::time::Duration;
 use surefoot_app::{App, CallError, JobResult, Nothing};
 
@@ -17,23 +17,26 @@ pub fn enter(program: &App) {
 
 fn try_enter(program: &App) -> Result<(), CallError> {
     if !program.start(Nothing {})?.sample_ready {
+        eprintln!("Making the sample class");
+        let told_on = io::stderr().is_terminal();
         let job = program.make_sample(Nothing {})?;
         loop {
             let state = program.job(job)?;
             match state.result {
                 None => {
-                    eprint!(
-                        "\rMaking the sample class: {} of {} ",
-                        state.done, state.total
-                    );
-                    let _ = io::stderr().flush();
+                    if told_on {
+                        eprint!("\r{} of {} ", state.done, state.total);
+                        let _ = io::stderr().flush();
+                    }
                     std::thread::sleep(Duration::from_millis(200));
                 }
                 Some(JobResult::Failed { error }) => return Err(error),
                 Some(_) => break,
             }
         }
-        eprintln!();
+        if told_on {
+            eprintln!();
+        }
     }
     program.enter_sample(Nothing {}).map(|_| ())
 }

@@ -134,15 +134,9 @@ make_venv() {
   .venv/bin/pip install --quiet --disable-pip-version-check -r tests/oracle/requirements.txt
 }
 
-# The WebDriver that starts the window.
+# What drives the window, and the screen it stands on.
 window_driver() {
   system_packages xvfb xauth dbus webkit2gtk-driver openbox xdotool python3 fonts-dejavu-core
-  stamped tauri-driver tests/steps/tauri-driver.version -- install_window_driver >&2
-}
-
-install_window_driver() {
-  cargo install tauri-driver --locked --debug --version "$(cat tests/steps/tauri-driver.version)" \
-    --root target/tools --target-dir target/tools-build --quiet
 }
 
 # --- counting -----------------------------------------------------------------

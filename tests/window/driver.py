@@ -17,7 +17,6 @@ import urllib.request
 
 TOP = pathlib.Path(__file__).resolve().parents[2]
 PROGRAM = pathlib.Path(os.environ.get("SUREFOOT_WINDOW", TOP / "target/debug/surefoot-desktop"))
-DRIVER = TOP / "target/tools/bin/tauri-driver"
 SHOTS = TOP / "shots/window"
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"  # the specification's own key
 PATIENCE_SECONDS = 20
@@ -56,16 +55,17 @@ class Window:
 
     def __enter__(self):
         self.port = free_port()
-        native = shutil.which("WebKitWebDriver")
-        if not native or not DRIVER.exists():
-            raise SystemExit("needs WebKitWebDriver and target/tools/bin/tauri-driver")
+        driver = shutil.which("WebKitWebDriver")
+        if not driver:
+            raise SystemExit("needs WebKitWebDriver")
         self.log = open(self.home / "driver.log", "ab")
         self.driver = subprocess.Popen(
-            [DRIVER, "--port", str(self.port), "--native-port", str(free_port()),
-             "--native-driver", native],
-            env=environment(self.home), stdout=self.log, stderr=self.log, start_new_session=True)
-        options = {"application": str(PROGRAM), "args": self.arguments}
-        wanted = {"capabilities": {"alwaysMatch": {"tauri:options": options, "browserName": "wry"}}}
+            [driver, f"--port={self.port}", "--host=127.0.0.1"],
+            # The window lets itself be driven only when told so.
+            env=environment(self.home) | {"TAURI_WEBVIEW_AUTOMATION": "true"},
+            stdout=self.log, stderr=self.log, start_new_session=True)
+        options = {"binary": str(PROGRAM), "args": self.arguments}
+        wanted = {"capabilities": {"alwaysMatch": {"webkitgtk:browserOptions": options}}}
         try:
             self.session = f"/session/{self.wait(lambda: self.open_session(wanted))}"
         except BaseException:

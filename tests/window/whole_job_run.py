@@ -170,4 +170,8 @@ with Window(home, [str(packs[0])]) as window:
         window.hook("join-next")
         picture(window, "11-opened-pack")
 
+with Window(home, ["--sample"]) as window:
+    with checks.step("a start on the sample class is in it at once"):
+        window.hook("bar-teacher")
+
 checks.finish()
