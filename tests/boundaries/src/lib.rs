@@ -1,6 +1,8 @@
 //! Test only: what may name what in the source tree. Each rule takes a file's
 //! path from the top of the tree and its text, and gives what breaks it.
 
+use std::collections::BTreeSet;
+
 mod tree;
 
 pub use tree::{SourceFile, source_files};
@@ -65,6 +67,64 @@ fn dependencies(table: &toml::Table) -> Vec<String> {
         }
     }
     found
+}
+
+/// What the workspace, the screens and the oracles depend on: every name once,
+/// by the manifests among `files`. Crates of our own are left out.
+///
+/// # Errors
+/// A manifest that cannot be read, by its path.
+pub fn dependencies_of(files: &[SourceFile]) -> Result<BTreeSet<String>, String> {
+    let mut found = BTreeSet::new();
+    for file in files {
+        match file.name() {
+            "Cargo.toml" => {
+                let manifest = file
+                    .text
+                    .parse::<toml::Table>()
+                    .map_err(|error| format!("{}: {error}", file.path))?;
+                found.extend(dependencies(&manifest));
+            }
+            "package.json" => {
+                let manifest = serde_json::from_str::<serde_json::Value>(&file.text)
+                    .map_err(|error| format!("{}: {error}", file.path))?;
+                for kind in ["dependencies", "devDependencies"] {
+                    let names = manifest.get(kind).and_then(serde_json::Value::as_object);
+                    found.extend(names.into_iter().flat_map(|names| names.keys().cloned()));
+                }
+            }
+            "requirements.txt" => found.extend(
+                file.text
+                    .lines()
+                    .map(|line| {
+                        line.split(['=', '<', '>', '#', '['])
+                            .next()
+                            .unwrap_or_default()
+                    })
+                    .map(|name| name.trim().to_owned())
+                    .filter(|name| !name.is_empty()),
+            ),
+            _ => {}
+        }
+    }
+    found.retain(|name| !name.starts_with("surefoot"));
+    Ok(found)
+}
+
+/// Those of `names` that no table row of `page` gives a reason for: a row is
+/// `| name, name | reason |`.
+#[must_use]
+pub fn without_reason(names: &BTreeSet<String>, page: &str) -> Vec<String> {
+    let reasoned: BTreeSet<&str> = page
+        .lines()
+        .filter_map(|line| line.strip_prefix('|')?.split_once('|'))
+        .filter(|(_, reason)| reason.trim_matches([' ', '|', '-']).len() > 1)
+        .flat_map(|(cell, _)| cell.split([',', ' ', '(', ')', '`']))
+        .collect();
+    let missing = names
+        .iter()
+        .filter(|name| !reasoned.contains(name.as_str()));
+    missing.cloned().collect()
 }
 
 /// The screens must run in a browser for tests.

@@ -2,7 +2,7 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use std::path::Path;
-use surefoot_boundaries::{RULES, SourceFile, source_files};
+use surefoot_boundaries::{RULES, SourceFile, dependencies_of, source_files, without_reason};
 
 fn file(path: &str, text: &str) -> SourceFile {
     SourceFile {
@@ -104,4 +104,27 @@ fn a_borrowed_word_is_caught_where_people_read_it() {
     assert_eq!(broken("shared/messages/en/x.ftl", "x = A new badge!"), rule);
     assert_eq!(broken("shared/messages/en/x.ftl", "x = Level up"), rule);
     assert!(broken("shared/messages/en/x.ftl", "x = Decked out").is_empty());
+}
+
+#[test]
+fn every_dependency_has_its_reason() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let files = source_files(&top).unwrap();
+    let names = dependencies_of(&files).unwrap();
+    for known in ["serde", "tauri", "svelte", "sympy"] {
+        assert!(names.contains(known), "{known} was not looked at");
+    }
+    let page = files.iter().find(|f| f.path == "DEVELOPERS.md").unwrap();
+    assert_eq!(without_reason(&names, &page.text), Vec::<String>::new());
+}
+
+#[test]
+fn a_dependency_without_a_reason_is_caught() {
+    let files = [file(
+        "core/Cargo.toml",
+        "[dependencies]\nserde = \"1\"\nrand = \"1\"",
+    )];
+    let names = dependencies_of(&files).unwrap();
+    let page = "| crate | why |\n|---|---|\n| serde | values |\n| rand | |";
+    assert_eq!(without_reason(&names, page), ["rand"]);
 }
