@@ -1,4 +1,5 @@
 import { call, type DeviceSettings, type Profile, type Start } from './backend';
+import { inOrder } from './in-order';
 import { setTheme } from './theme/theme';
 import { setLanguage } from './words';
 
@@ -26,8 +27,14 @@ export function speakFor(student: Profile | null): void {
   setLanguage(student?.language ?? state.start?.settings.language ?? 'en');
 }
 
-export async function saveSettings(settings: DeviceSettings): Promise<void> {
-  take(await call('save_device_settings', settings));
+const oneByOne = inOrder();
+
+/** Changes what is set for the device; changes in quick succession all count. */
+export function changeSettings(change: Partial<DeviceSettings>): Promise<void> {
+  return oneByOne(async () => {
+    const settings = state.start?.settings;
+    if (settings) take(await call('save_device_settings', { ...settings, ...change }));
+  });
 }
 
 export function inSample(): boolean {

@@ -1,6 +1,6 @@
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings } from '../lib/backend';
-import { refresh, start, take } from '../lib/session.svelte';
+import { changeSettings, refresh, start } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { say } from '../lib/words';
 
@@ -33,7 +33,6 @@ class Desk {
   place = $state.raw<Place>({ at: 'board' });
   done = $state.raw<Done | null>(null);
   trouble = $state('');
-  private saving: Promise<void> = Promise.resolve();
   private chosen = $state<string | null>(null);
 
   get classes(): ClassSummary[] {
@@ -88,15 +87,8 @@ class Desk {
     await this.attempt(refresh);
   }
 
-  /** One change after the other, so that a quick second one builds on the first. */
-  saveSettings(change: Partial<DeviceSettings>): Promise<void> {
-    this.saving = this.saving.then(async () => {
-      const settings = start()?.settings;
-      if (!settings) return;
-      const after = await this.ask('save_device_settings', { ...settings, ...change });
-      if (after) take(after);
-    });
-    return this.saving;
+  async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
+    await this.attempt(() => changeSettings(change));
   }
 
   private async attempt<T>(doing: () => Promise<T>): Promise<T | undefined> {
