@@ -26,12 +26,15 @@ try {
   await enterSample(tablet);
   await tablet.getByTestId('bar-student').tap();
   await tablet.locator('[data-testid^="rate-"]').first().waitFor();
-  const ratings = await tablet.locator('[data-testid^="rate-"]').evaluateAll((found) => [
-    ...new Set(found.map((one) => one.dataset.testid.slice('rate-'.length, -'-0'.length))),
-  ]);
+  const ratings = await tablet
+    .locator('[data-testid^="rate-"]')
+    .evaluateAll((found) => [
+      ...new Set(found.map((one) => one.dataset.testid.slice('rate-'.length, -'-0'.length))),
+    ]);
   for (const [at, concept] of ratings.slice(0, 4).entries()) {
     await tablet.getByTestId(`rate-${concept}-${[2, 1, 0, 2][at]}`).tap();
-    if (at < 3) await tablet.getByTestId(`outcome-${concept}-${at === 1 ? 'wrong' : 'right'}`).tap();
+    if (at < 3)
+      await tablet.getByTestId(`outcome-${concept}-${at === 1 ? 'wrong' : 'right'}`).tap();
   }
   await picture(tablet, 'today');
 
