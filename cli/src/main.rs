@@ -1,6 +1,9 @@
 //! Surefoot without a window: the same use-cases, from the terminal.
 
+#![cfg_attr(not(test), warn(clippy::print_stdout))]
+
 mod commands;
+mod out;
 
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;

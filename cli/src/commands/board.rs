@@ -1,6 +1,7 @@
 //! `surefoot board`: the class picture of a desk.
 
 use super::table::print_board;
+use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock};
@@ -34,7 +35,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
     let board = teacher::board(&desk, &class, Language::En, today).map_err(|e| e.to_string())?;
     if args.json {
-        println!("{}", json!(board));
+        put_line!("{}", json!(board));
     } else {
         print_board(&board, usize::MAX);
     }

@@ -1,5 +1,6 @@
 //! `surefoot catalogue`: the concepts, and which published codes they cover.
 
+use crate::out::put_line;
 use surefoot_core::catalogue::{Catalogue, Concept, Marking, coverage};
 use surefoot_core::item::has_generator;
 
@@ -43,13 +44,16 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
     if json {
         return crate::commands::print_json(&lines);
     }
-    println!(
+    put_line!(
         "{:<32} {:>5}  {:<20} {:<9}  Title",
-        "Concept", "Grade", "Strand", "Exercises"
+        "Concept",
+        "Grade",
+        "Strand",
+        "Exercises"
     );
     for line in &lines {
         let concept = line.concept;
-        println!(
+        put_line!(
             "{:<32} {:>5}  {:<20} {:<9}  {}",
             concept.id.as_str(),
             concept.grade,
@@ -58,7 +62,7 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
             concept.title.en
         );
     }
-    println!(
+    put_line!(
         "{} concepts, {} with exercises",
         lines.len(),
         lines.iter().filter(|line| line.exercises).count()
@@ -88,20 +92,20 @@ fn print_coverage(catalogue: &Catalogue, json: bool) -> crate::Outcome {
                 }
             })
             .collect();
-        println!(
+        put_line!(
             "{:<13} {:<8} {}",
             row.standard.code,
             marking,
             concepts.join(" ")
         );
     }
-    println!("(a concept in brackets has no exercises)");
+    put_line!("(a concept in brackets has no exercises)");
     for (name, wanted) in [("Common Core", false), ("England key stage 2", true)] {
         let of: Vec<_> = rows
             .iter()
             .filter(|row| row.standard.code.starts_with("KS2") == wanted)
             .collect();
-        println!(
+        put_line!(
             "{name}: {} of {} codes have a concept, {} have exercises",
             of.iter().filter(|row| !row.concepts.is_empty()).count(),
             of.len(),
@@ -110,7 +114,7 @@ fn print_coverage(catalogue: &Catalogue, json: bool) -> crate::Outcome {
                 .count()
         );
     }
-    println!(
+    put_line!(
         "{} concepts, {} with exercises",
         catalogue.concepts().len(),
         catalogue

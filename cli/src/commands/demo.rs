@@ -1,6 +1,7 @@
 //! `surefoot demo`: the sample class, with real stores and real files.
 
 use super::table::{percent, print_board, print_groups};
+use crate::out::put_line;
 use chrono::NaiveDate;
 use indicatif::{ProgressBar, ProgressStyle};
 use serde_json::json;
@@ -89,17 +90,20 @@ pub fn run(args: &Args) -> crate::Outcome {
     )
     .map_err(|e| e.to_string())?;
     if args.json {
-        println!(
+        put_line!(
             "{}",
             json!({ "summary": summary, "board": board, "groups": groups })
         );
         return Ok(());
     }
-    println!(
+    put_line!(
         "{}: {} students, {} school days up to {}.",
-        summary.title, summary.students, summary.school_days, summary.today
+        summary.title,
+        summary.students,
+        summary.school_days,
+        summary.today
     );
-    println!(
+    put_line!(
         "{} check-ins, {} exercises, {} hand-ins made in {:.1} s; {} imported, {} refused in {:.1} s.",
         summary.check_ins,
         summary.answers,
@@ -115,7 +119,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         .take(2 * summary.planted_weak.len())
         .filter(|row| summary.planted_weak.contains(&row.concept.id))
         .count();
-    println!(
+    put_line!(
         "{} of the {} concepts planted as weak are among the first {} of the board ({}).\n",
         among_top,
         summary.planted_weak.len(),
@@ -125,16 +129,16 @@ pub fn run(args: &Args) -> crate::Outcome {
         ))
     );
     print_board(&board, 12);
-    println!();
+    put_line!();
     print_groups(&groups);
-    println!("\nWhat is where:");
+    put_line!("\nWhat is where:");
     for (what, path) in [
         ("the teacher's desk", &summary.desk),
         ("a store for each student", &summary.student_stores),
         ("the hand-ins", &summary.shared_folder),
         ("the class packs", &summary.class_packs),
     ] {
-        println!("  {what:<26} {}", path.display());
+        put_line!("  {what:<26} {}", path.display());
     }
     Ok(())
 }

@@ -1,7 +1,7 @@
 //! `surefoot exercises`: exercises with everything about them, a JSON object a line.
 
 use std::io::Write;
-use surefoot_core::catalogue::Language;
+use surefoot_core::catalogue::{Catalogue, Language};
 use surefoot_core::item::text::{blocks_text, entry_text};
 use surefoot_core::item::{Block, Item, Level, concepts_with_exercises, generate};
 use surefoot_core::messages::{Locale, say};
@@ -50,6 +50,13 @@ pub fn run(args: &Args) -> crate::Outcome {
     let concepts: Vec<&str> = if args.concept == "all" {
         concepts_with_exercises().collect()
     } else {
+        let catalogue = Catalogue::built_in().map_err(|error| error.to_string())?;
+        if catalogue.get(&args.concept).is_none() {
+            return Err(format!(
+                "there is no concept {}; `surefoot catalogue` lists them",
+                args.concept
+            ));
+        }
         vec![&args.concept]
     };
     let levels: Vec<Level> = match args.level {

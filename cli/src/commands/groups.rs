@@ -1,6 +1,7 @@
 //! `surefoot groups`: small groups that would help most.
 
 use super::table::print_groups;
+use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock};
@@ -46,7 +47,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let groups = teacher::suggest_groups(&desk, &class, Language::En, today, &wishes)
         .map_err(|e| e.to_string())?;
     if args.json {
-        println!("{}", json!(groups));
+        put_line!("{}", json!(groups));
     } else {
         print_groups(&groups);
     }

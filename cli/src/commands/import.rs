@@ -1,5 +1,6 @@
 //! `surefoot import`: hand-ins into a desk, with an account of every file.
 
+use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
@@ -42,7 +43,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let account =
         import_files(&desk, sources, today, &Progress::default()).map_err(|e| e.to_string())?;
     if args.json {
-        println!("{}", json!(account));
+        put_line!("{}", json!(account));
         return Ok(());
     }
     for file in &account.files {
@@ -59,7 +60,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         } else {
             " (look at its dates or concepts)"
         };
-        println!(
+        put_line!(
             "{:<40} seat {:<4} {:>5} new entries  {verdict}{flags}",
             file.file_name,
             file.seat
@@ -67,7 +68,7 @@ pub fn run(args: &Args) -> crate::Outcome {
             file.new_entries
         );
     }
-    println!(
+    put_line!(
         "{} files; refused ones stay untouched where they are.",
         account.files.len()
     );

@@ -12,10 +12,12 @@ pub mod rehearse;
 pub mod simulate;
 mod table;
 
+use crate::out::put_line;
+
 /// Prints a value as JSON.
 pub fn print_json(value: &impl serde::Serialize) -> crate::Outcome {
     let text = serde_json::to_string_pretty(value).map_err(|error| error.to_string())?;
-    println!("{text}");
+    put_line!("{text}");
     Ok(())
 }
 

@@ -1,5 +1,6 @@
 //! `surefoot simulate`: a school year under our schedule and simple rivals.
 
+use crate::out::put_line;
 use indicatif::{ProgressBar, ProgressStyle};
 use serde_json::json;
 use surefoot_core::practice::simulate::knowledge::Kind;
@@ -53,7 +54,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     bar.finish_and_clear();
     if args.json {
         let seeds = [setup.seeds.first(), setup.seeds.last()];
-        println!(
+        put_line!(
             "{}",
             json!({ "seeds": seeds, "students": setup.students, "concepts": setup.concepts,
                     "minutes": setup.minutes, "models": tables })
@@ -62,7 +63,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         for table in &tables {
             print(table);
         }
-        println!(
+        put_line!(
             "Seeds {} to {}, {} students and {} concepts a class, {} minutes an evening.",
             args.seed,
             args.seed.saturating_add(args.classes - 1),
@@ -70,7 +71,7 @@ pub fn run(args: &Args) -> crate::Outcome {
             args.concepts,
             args.minutes
         );
-        println!(
+        put_line!(
             "Edge: (rule - random) / (oracle - random). Simulated students, no real children."
         );
     }
@@ -78,8 +79,8 @@ pub fn run(args: &Args) -> crate::Outcome {
 }
 
 fn print(table: &ModelTable) {
-    println!("Learner model: {}", table.model);
-    println!(
+    put_line!("Learner model: {}", table.model);
+    put_line!(
         "{:<14} {:>6} {:>7} {:>16} {:>7} {:>7} {:>16} {:>7} {:>6} {:>7} {:>8}",
         "rule",
         "class",
@@ -94,7 +95,7 @@ fn print(table: &ModelTable) {
         "minutes"
     );
     for l in &table.lines {
-        println!(
+        put_line!(
             "{:<14} {:>6.3} {:>+7.3} {:>16} {:>7.3} {:>+7.3} {:>16} {:>7.2} {:>6.2} {:>7.2} {:>8.0}",
             l.rule,
             l.class,
@@ -109,9 +110,9 @@ fn print(table: &ModelTable) {
             l.minutes
         );
     }
-    println!();
+    put_line!();
     plot(&table.lines);
-    println!();
+    put_line!();
 }
 
 fn interval([low, high]: [f64; 2]) -> String {
@@ -128,7 +129,7 @@ fn plot(lines: &[Line]) {
                 reason = "a share of 60 characters"
             )]
             let length = (value.clamp(0.0, 1.0) * 60.0).round() as usize;
-            println!("{name:<14} |{:<60}| {value:.3}", sign.repeat(length));
+            put_line!("{name:<14} |{:<60}| {value:.3}", sign.repeat(length));
         }
     }
 }

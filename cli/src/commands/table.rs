@@ -1,5 +1,6 @@
 //! Tables for the terminal.
 
+use crate::out::put_line;
 use surefoot_core::teacher::views::{Board, GroupsView, Trend};
 
 /// A share in whole percent.
@@ -20,7 +21,7 @@ fn trend(trend: Trend) -> &'static str {
 
 /// The first rows of a board.
 pub fn print_board(board: &Board, most: usize) {
-    println!(
+    put_line!(
         "{}: {} of {} seats have reported, typically {} days ago. Weakest first:",
         board.class_title,
         board.seats_reporting,
@@ -29,9 +30,15 @@ pub fn print_board(board: &Board, most: usize) {
             .typical_report_days
             .map_or_else(|| "-".to_owned(), |days| days.to_string())
     );
-    println!(
+    put_line!(
         "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>6}  {:<22} trend",
-        "rank", "concept", "has it", "likely range", "reporters", "age", "Not yet/Help/Own/Teach"
+        "rank",
+        "concept",
+        "has it",
+        "likely range",
+        "reporters",
+        "age",
+        "Not yet/Help/Own/Teach"
     );
     for row in board.rows.iter().take(most) {
         let range = match (row.low, row.high) {
@@ -39,7 +46,7 @@ pub fn print_board(board: &Board, most: usize) {
             _ => "-".to_owned(),
         };
         let latest = row.latest.map(|n| n.to_string()).join("/");
-        println!(
+        put_line!(
             "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>5}d  {:<22} {}",
             row.rank
                 .map_or_else(|| "-".to_owned(), |rank| rank.to_string()),
@@ -61,14 +68,14 @@ pub fn print_board(board: &Board, most: usize) {
 
 /// Small groups.
 pub fn print_groups(groups: &GroupsView) {
-    println!("Small groups that would help most:");
+    put_line!("Small groups that would help most:");
     for group in &groups.groups {
         let members: Vec<String> = group
             .members
             .iter()
             .map(|m| m.name.clone().unwrap_or_else(|| format!("seat {}", m.seat)))
             .collect();
-        println!(
+        put_line!(
             "  time {}, {}: {}",
             group.slot + 1,
             group.concept.title,
@@ -76,6 +83,6 @@ pub fn print_groups(groups: &GroupsView) {
         );
     }
     if groups.groups.is_empty() {
-        println!("  none: too little is known, or nobody needs one");
+        put_line!("  none: too little is known, or nobody needs one");
     }
 }
