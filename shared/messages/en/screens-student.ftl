@@ -170,6 +170,7 @@ handin-not-time = The time of day
 handin-make = Make my file
 handin-made = Your file is made
 handin-made-place = It is here: { $place }
+handin-made-sample = It went to the sample class's folder. The teacher's desk can take it in.
 handin-made-file = File: { $file }
 handin-not-saved = You went back. No file was made. Nothing is lost.
 handin-last = You made the last one on { $date }.

@@ -170,6 +170,7 @@ handin-not-time = La hora del día
 handin-make = Hacer mi archivo
 handin-made = Tu archivo está hecho
 handin-made-place = Está aquí: { $place }
+handin-made-sample = Está en la carpeta de la clase de ejemplo. El escritorio docente puede recibirlo.
 handin-made-file = Archivo: { $file }
 handin-not-saved = Volviste atrás. No se hizo ningún archivo. No se perdió nada.
 handin-last = Hiciste el último el { $date }.
