@@ -1,7 +1,8 @@
 //! Tables for the terminal.
 
 use crate::out::put_line;
-use surefoot_core::teacher::views::{Board, GroupsView, Trend};
+use surefoot_core::teacher::group_views::GroupsView;
+use surefoot_core::teacher::views::{Board, Trend};
 
 /// A share in whole percent.
 pub fn percent(share: Option<f64>) -> String {

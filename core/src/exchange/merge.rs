@@ -120,6 +120,23 @@ impl Record {
         changed
     }
 
+    /// What another record would bring: its entries that are new here or newer.
+    #[must_use]
+    pub fn newer_in(&self, other: Self) -> Self {
+        Self {
+            check_ins: other
+                .check_ins
+                .into_iter()
+                .filter(|(key, state)| self.check_ins.get(key).is_none_or(|here| state > here))
+                .collect(),
+            practice: other
+                .practice
+                .into_iter()
+                .filter(|(key, state)| self.practice.get(key).is_none_or(|here| state > here))
+                .collect(),
+        }
+    }
+
     /// Entries in it.
     #[must_use]
     pub fn entries(&self) -> usize {

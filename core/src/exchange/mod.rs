@@ -23,7 +23,7 @@ mod sealing;
 mod seat_code;
 mod strict_json;
 #[cfg(test)]
-mod tests;
+pub(crate) mod tests;
 mod view;
 mod wire;
 

@@ -1,9 +1,10 @@
 //! The board: which concepts are weak now, how sure that is, who stands behind it.
 
 use super::assign::amounts;
-use super::picture::{Reports, newest_by_seat};
+use super::picture::{Reports, newest_by_seat, trends_of};
 use super::views::{
-    Board, BoardRow, ConceptReports, DatedReport, MistakeCount, PassCell, StudentReport, Trend,
+    Board, BoardRow, ConceptReports, DatedReport, DatedSight, MistakeCount, PassCell,
+    StudentReport, Trend,
 };
 use super::{OpenClass, TeacherError};
 use crate::catalogue::Language;
@@ -17,6 +18,9 @@ use std::collections::BTreeMap;
 /// Mistakes listed for a concept at most.
 const MISTAKES_SHOWN: usize = 5;
 
+/// Normal point of the 80 % interval, as in the estimate for the class.
+const INTERVAL_Z: f64 = 1.2816;
+
 /// The class picture, weakest concept first, then those nobody reported on.
 ///
 /// # Errors
@@ -27,9 +31,28 @@ pub fn board(
     language: Language,
     today: NaiveDate,
 ) -> Result<Board, TeacherError> {
-    let reports = Reports::read(desk, class, today)?;
-    let mistakes = mistakes_by_concept(desk, class, today)?;
-    let newest = newest_by_seat(desk, class, today)?;
+    board_of(desk, class, &[], language, today)
+}
+
+/// The picture of a group of seats; of the whole class when `group` is empty.
+/// What the class knows still informs each student's estimate.
+///
+/// # Errors
+/// [`TeacherError::NotFound`] for a seat that is not there, or the store's.
+pub fn board_of(
+    desk: &DeskStore,
+    class: &OpenClass,
+    group: &[u32],
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, TeacherError> {
+    let mut reports = Reports::read(desk, class, today)?;
+    let mut newest = newest_by_seat(desk, class, today)?;
+    if !group.is_empty() {
+        restrict(&mut reports, group)?;
+        newest.retain(|seat, _| group.contains(seat));
+    }
+    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
     let mut ages: Vec<i64> = newest
         .values()
         .map(|date| (today - *date).num_days())
@@ -60,6 +83,11 @@ pub fn board(
     Ok(Board {
         class_title: class.row.title.clone(),
         today,
+        group: if group.is_empty() {
+            Vec::new()
+        } else {
+            reports.seats.clone()
+        },
         pass: reports.pass,
         day: at.map(|at| at.day + 1),
         pass_count: class.facts.rotation.pass_count(&class.facts.year),
@@ -69,6 +97,60 @@ pub fn board(
         typical_report_days: ages.get(ages.len() / 2).copied(),
         rows,
     })
+}
+
+/// Leaves only some seats in the reports. The share of a concept is then the
+/// mean of their chances, with the spread of those chances as its uncertainty.
+fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
+    let places: Vec<usize> = group
+        .iter()
+        .map(|seat| {
+            let at = reports.seats.iter().position(|s| s == seat);
+            at.ok_or(TeacherError::NotFound("seat"))
+        })
+        .collect::<Result<_, _>>()?;
+    reports.trends = trends_of(&reports.evidence, &places, reports.pass)?;
+    reports.check_ins.retain(|r| group.contains(&r.seat));
+    reports.practice.retain(|r| group.contains(&r.seat));
+    reports.observations.retain(|r| group.contains(&r.seat));
+    let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
+    for concept in 0..reports.concepts.len() {
+        let (mut sum, mut variance) = (0.0, 0.0);
+        for place in &places {
+            if let Some(chance) = reports.picture.chance(*place, concept) {
+                let weight = chance.success + chance.failure;
+                sum += chance.mean();
+                variance += chance.success * chance.failure / (weight * weight * (weight + 1.0));
+            }
+        }
+        let heard = reports
+            .check_ins
+            .iter()
+            .map(|r| (&r.concept, r.seat))
+            .chain(reports.practice.iter().map(|r| (&r.concept, r.seat)))
+            .filter(|(c, _)| reports.concepts.get(concept) == Some(*c))
+            .map(|(_, seat)| seat)
+            .collect::<std::collections::BTreeSet<u32>>()
+            .len();
+        if let Some(estimate) = reports.picture.concepts.get_mut(concept) {
+            estimate.share = sum / size;
+            estimate.sd = variance.sqrt() / size;
+            let reach = INTERVAL_Z * estimate.sd;
+            estimate.low = (estimate.share - reach).max(0.0);
+            estimate.high = (estimate.share + reach).min(1.0);
+            estimate.sure_need = 1.0 - estimate.share - reach;
+            // Of a small group, ask first while fewer than half have said something.
+            estimate.few_reports = heard * 2 < places.len();
+        }
+    }
+    let picture = &mut reports.picture;
+    let needs: Vec<f64> = picture.concepts.iter().map(|c| c.sure_need).collect();
+    picture.ranking.sort_by(|a, b| {
+        let of = |at: &usize| needs.get(*at).copied().unwrap_or(0.0);
+        of(b).total_cmp(&of(a)).then(a.cmp(b))
+    });
+    reports.seats = group.to_vec();
+    Ok(())
 }
 
 /// The students behind a concept, who needs it most first.
@@ -88,7 +170,7 @@ pub fn concept_reports(
         .iter()
         .position(|c| c == concept)
         .ok_or(TeacherError::NotFound("concept"))?;
-    let mistakes = mistakes_by_concept(desk, class, today)?;
+    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
     let mut row = row(class, &reports, &mistakes, index, language, today);
     row.rank = board(desk, class, language, today)?
         .rows
@@ -107,6 +189,7 @@ pub fn concept_reports(
                 .filter(|r| r.seat == seat.number && r.concept == concept)
                 .map(|r| DatedReport {
                     date: r.date,
+                    pass: class.facts.rotation.pass_on(&class.facts.year, r.date),
                     confidence: r.confidence,
                     outcome: r.outcome,
                 })
@@ -130,6 +213,16 @@ pub fn concept_reports(
                     .and_then(|_| reports.picture.chance(student, index))
                     .map(|c| c.mean()),
                 history,
+                seen: reports
+                    .observations
+                    .iter()
+                    .filter(|r| r.seat == seat.number && r.concept == concept)
+                    .map(|r| DatedSight {
+                        date: r.date,
+                        rating: r.rating,
+                        has_it: r.has_it,
+                    })
+                    .collect(),
                 practice,
                 newest_days: newest.map(|date| (today - date).num_days()),
                 assigned: assigned.get(&seat.number).copied(),
@@ -146,14 +239,25 @@ pub fn concept_reports(
 fn mistakes_by_concept(
     desk: &DeskStore,
     class: &OpenClass,
+    seats: &[u32],
     today: NaiveDate,
 ) -> Result<BTreeMap<String, Vec<MistakeCount>>, TeacherError> {
-    let mut found: BTreeMap<String, Vec<MistakeCount>> = BTreeMap::new();
-    for (concept, code, count) in desk.mistakes(&class.row.id, today)? {
-        let listed = found.entry(concept).or_default();
-        if listed.len() < MISTAKES_SHOWN {
-            listed.push(MistakeCount { code, count });
+    let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
+    for found in desk.mistakes_by_seat(&class.row.id, today)? {
+        if seats.contains(&found.seat) {
+            *sums.entry((found.concept, found.code)).or_default() += found.times;
         }
+    }
+    let mut found: BTreeMap<String, Vec<MistakeCount>> = BTreeMap::new();
+    for ((concept, code), count) in sums {
+        found
+            .entry(concept)
+            .or_default()
+            .push(MistakeCount { code, count });
+    }
+    for listed in found.values_mut() {
+        listed.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
+        listed.truncate(MISTAKES_SHOWN);
     }
     Ok(found)
 }
@@ -213,6 +317,10 @@ fn row(
         practice[2] += report.wrong;
         reporters.insert(report.seat);
         newest = newest.max(Some(report.date));
+    }
+    for seen in reports.observations.iter().filter(|r| r.concept == concept) {
+        reporters.insert(seen.seat);
+        newest = newest.max(Some(seen.date));
     }
     let estimate = reports
         .picture

@@ -55,13 +55,12 @@ pub fn create_class(
     chance: &Chance,
     today: NaiveDate,
 ) -> Result<ClassSummary, TeacherError> {
-    let title = checked_title(&new.title)?;
+    checked_title(&new.title)?;
     new.year.check()?;
-    let names = checked_names(&new.names)?;
-    if names.is_empty() {
+    if new.names.is_empty() {
         return Err(TeacherError::invalid("names", "too_few"));
     }
-    if names.len() > MOST_SEATS {
+    if new.names.len() > MOST_SEATS {
         return Err(TeacherError::invalid("names", "too_many"));
     }
     if new.concepts_a_day == 0 || new.concepts_a_day > MOST_CONCEPTS_A_DAY {
@@ -82,6 +81,42 @@ pub fn create_class(
         .map(|c| (c.id.as_str().to_owned(), c.strand))
         .collect();
     let rotation = Rotation::suggest(&by_strand, new.rotation_days)?;
+    make_class(
+        desk,
+        &new.title,
+        &new.names,
+        &new.year,
+        rotation.days(),
+        &spread_first_lessons(&concepts, &new.year),
+        chance,
+        today,
+    )
+}
+
+/// Makes a class from all its parts.
+#[expect(
+    clippy::too_many_arguments,
+    reason = "the parts of a class, each checked here once for every way to make one"
+)]
+pub(super) fn make_class(
+    desk: &DeskStore,
+    title: &str,
+    names: &[String],
+    year: &SchoolYear,
+    rotation: &[Vec<String>],
+    first_lessons: &BTreeMap<String, NaiveDate>,
+    chance: &Chance,
+    today: NaiveDate,
+) -> Result<ClassSummary, TeacherError> {
+    let title = checked_title(title)?;
+    year.check()?;
+    let names = checked_names(names)?;
+    if names.is_empty() {
+        return Err(TeacherError::invalid("names", "too_few"));
+    }
+    if names.len() > MOST_SEATS {
+        return Err(TeacherError::invalid("names", "too_many"));
+    }
     let id = ClassId::from_bytes(&chance.class_id);
     let sealing = SealingIdentity::from_bytes(&chance.sealing)
         .map_err(|e| TeacherError::Faulty(e.to_string()))?;
@@ -91,22 +126,22 @@ pub fn create_class(
         made_on: today,
         sealing_identity: sealing.to_text(),
         signing_seed: chance.signing,
-        year: new.year.clone(),
+        year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
     };
     desk.together(|| -> Result<(), TeacherError> {
         desk.add_class(&row)?;
-        desk.put_rotation(&row.id, rotation.days())?;
-        for (concept, date) in spread_first_lessons(&concepts, &new.year) {
-            desk.put_taught_from(&row.id, &concept, Some(date))?;
+        desk.put_rotation(&row.id, rotation)?;
+        for (concept, date) in first_lessons {
+            desk.put_taught_from(&row.id, concept, Some(*date))?;
         }
         seat_students(desk, &id, &names, &chance.seats)
     })?;
     summary(desk, &open_class(desk, &row.id)?, today)
 }
 
-fn checked_title(title: &str) -> Result<String, TeacherError> {
+pub(super) fn checked_title(title: &str) -> Result<String, TeacherError> {
     let title = title.trim();
     if title.is_empty() || title.chars().any(char::is_control) {
         return Err(TeacherError::invalid("title", "empty"));

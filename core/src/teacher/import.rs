@@ -5,18 +5,15 @@
 //! file, repeated, made in any order, or undone, with the same end state.
 
 use super::views::{FileAccount, ImportAccount, Verdict};
-use super::{OpenClass, TeacherError, open_class};
+use super::{OpenClass, TeacherError, derive, open_class};
 use crate::exchange::{
-    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Record,
-    Refusal, SealingIdentity, SeatToken, open_hand_in,
+    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Refusal,
+    SealingIdentity, SeatToken, open_hand_in,
 };
 use crate::store::DeskStore;
-use crate::store::desk::{
-    CheckInReport, DeviceRow, DeviceState, HandInKept, ImportFileRow, MistakeReport, PracticeReport,
-};
+use crate::store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow};
 use chrono::NaiveDate;
 use flate2::Compression;
-use flate2::read::ZlibDecoder;
 use flate2::write::ZlibEncoder;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -219,7 +216,7 @@ impl<'a> Import<'a> {
         if self.desk.has_hand_in(id, seat, &hash)? {
             return Ok((if held { Verdict::Held } else { Verdict::Known }, 0));
         }
-        let mut compressed = ZlibEncoder::new(Vec::new(), Compression::default());
+        let mut compressed = ZlibEncoder::new(Vec::new(), Compression::fast());
         compressed.write_all(json).map_err(faulty)?;
         self.desk.keep_hand_in(
             id,
@@ -252,7 +249,7 @@ impl<'a> Import<'a> {
         if held {
             return Ok((Verdict::Held, 0));
         }
-        let new_entries = derive(self.desk, id, seat)?;
+        let new_entries = derive::add(self.desk, id, seat, content.record())?;
         let verdict = match newest {
             None if new_entries > 0 || known_state.is_none() => Verdict::New,
             Some(newest) if newest > content.revision => Verdict::Older,
@@ -260,87 +257,6 @@ impl<'a> Import<'a> {
         };
         Ok((verdict, new_entries))
     }
-}
-
-fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
-    let mut json = Vec::new();
-    ZlibDecoder::new(kept.content.as_slice())
-        .take(HAND_IN_CAPS.unpacked_bytes)
-        .read_to_end(&mut json)
-        .map_err(faulty)?;
-    serde_json::from_slice(&json).map_err(faulty)
-}
-
-/// Derives the reports of a seat anew from the hand-ins of its accepted
-/// devices; gives how many entries are new or changed.
-fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, TeacherError> {
-    let accepted: BTreeSet<(String, String)> = desk
-        .devices(class)?
-        .into_iter()
-        .filter(|d| d.seat == seat && d.state == DeviceState::Accepted)
-        .map(|d| (d.device, d.signing_key))
-        .collect();
-    let mut kept = desk.hand_ins(class, seat)?;
-    kept.retain(|k| accepted.contains(&(k.device.clone(), k.signing_key.clone())));
-    let newest_import = kept.iter().map(|k| k.import).max();
-    let mut record = Record::default();
-    let mut new_entries = 0;
-    // The newest hand-in goes in last, so that what it adds can be counted.
-    if let Some(last) = kept.pop() {
-        for hand_in in &kept {
-            record.merge(content_of(hand_in)?.record());
-        }
-        let added = record.merge(content_of(&last)?.record());
-        if newest_import.is_some() {
-            new_entries = added;
-        }
-    }
-    desk.clear_reports(class, seat)?;
-    for entry in record.check_in_entries() {
-        desk.add_check_in(
-            class,
-            &CheckInReport {
-                seat,
-                device: entry.device.as_str().to_owned(),
-                date: entry.date,
-                concept: entry.concept.as_str().to_owned(),
-                sequence: u64::from(entry.sequence),
-                confidence: entry.confidence,
-                outcome: entry.outcome,
-            },
-        )?;
-    }
-    for entry in record.practice_entries() {
-        for count in &entry.answers {
-            desk.add_practice(
-                class,
-                &PracticeReport {
-                    seat,
-                    device: entry.device.as_str().to_owned(),
-                    date: entry.date,
-                    concept: entry.concept.as_str().to_owned(),
-                    sure: count.sure,
-                    alone: count.alone,
-                    with_help: count.with_help,
-                    wrong: count.wrong,
-                },
-            )?;
-        }
-        for (code, times) in &entry.mistakes {
-            desk.add_mistakes(
-                class,
-                &MistakeReport {
-                    seat,
-                    device: entry.device.as_str().to_owned(),
-                    date: entry.date,
-                    concept: entry.concept.as_str().to_owned(),
-                    code: code.as_str().to_owned(),
-                    times: *times,
-                },
-            )?;
-        }
-    }
-    Ok(new_entries)
 }
 
 /// The journal of imports, newest first.
@@ -404,7 +320,7 @@ pub fn undo_import(desk: &DeskStore) -> Result<(), TeacherError> {
             .find(|(_, _, _, undone)| !undone)
             .ok_or(TeacherError::NotFound("import"))?;
         for (class, seat) in desk.drop_hand_ins(import)? {
-            derive(desk, &class, seat)?;
+            derive::derive(desk, &class, seat)?;
         }
         desk.mark_import(import, cancelled, true)?;
         Ok(())
@@ -439,7 +355,7 @@ pub fn decide_device(
         if !found {
             return Err(TeacherError::NotFound("device"));
         }
-        derive(desk, &class.row.id, seat)?;
+        derive::derive(desk, &class.row.id, seat)?;
         Ok(())
     })
 }

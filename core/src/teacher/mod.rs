@@ -2,30 +2,54 @@
 
 mod assign;
 mod board;
+mod changes;
 mod classes;
+mod compare;
+mod copy;
+mod derive;
+mod entry;
 mod error;
+mod group_days;
+pub mod group_views;
 mod groups;
 mod import;
 mod pacing;
 mod pack;
 mod picture;
 mod roster;
+mod roster_file;
+mod sample;
+mod table;
+mod talk;
+pub mod teaching_views;
+#[cfg(test)]
+mod tests;
 pub mod views;
 
 pub use assign::{
     MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, withdraw_assignment,
 };
-pub use board::{board, concept_reports};
+pub use board::{board, board_of, concept_reports};
+pub use changes::{
+    delete_class, move_year, remove_seat, rename_class, seat_holdings, spare_concepts,
+};
 pub use classes::{
     Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat,
     set_closures, set_rotation, set_taught_from,
 };
+pub use compare::{comparison, student_page};
+pub use copy::copy_class;
+pub use entry::{entry_day, make_entry};
 pub use error::TeacherError;
-pub use groups::{GroupWishes, suggest_groups};
+pub use group_days::{group_page, groups_desk, keep_group_wishes, keep_groups, record_group};
+pub use group_views::GroupWishes;
+pub use groups::{GroupEffort, plan as plan_groups, suggest_groups, weigh_groups};
 pub use import::{Import, decide_device, imports, undo_import};
 pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pack::{MadePack, join_slips, make_class_pack};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
+pub use roster_file::{MOST_ROSTER_BYTES, read_roster_files};
+pub use talk::{MOST_TALK_MINUTES, note_talk, talk};
 
 use crate::catalogue::Catalogue;
 use crate::class::ClassFacts;

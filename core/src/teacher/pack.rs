@@ -112,6 +112,11 @@ pub fn make_class_pack(
         .assignments(&class.row.id)?
         .into_iter()
         .filter(|a| a.due >= today)
+        .filter_map(|mut a| {
+            // A concept taken out of the rotation since is in no pack.
+            a.concepts.retain(|c| facts.concepts.contains_key(c));
+            (!a.concepts.is_empty()).then_some(a)
+        })
         .collect();
     let mut concepts = Vec::new();
     for concept in facts.rotation.days().iter().flatten() {

@@ -6,7 +6,7 @@ use crate::insight::trend::{Trends, trends};
 use crate::insight::weak_spot::{ClassPicture, Settings, class_picture};
 use crate::rating::{Confidence, Outcome};
 use crate::store::DeskStore;
-use crate::store::desk::{CheckInReport, PracticeReport};
+use crate::store::desk::{CheckInReport, ObservationRow, PAPER, PracticeReport};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
@@ -23,6 +23,10 @@ pub(super) struct Reports {
     pub check_ins: Vec<CheckInReport>,
     /// Practice counts, oldest first.
     pub practice: Vec<PracticeReport>,
+    /// What the teacher saw, oldest first.
+    pub observations: Vec<ObservationRow>,
+    /// The same reports as the estimates take them.
+    pub evidence: Evidence,
     /// The pass of the date.
     pub pass: usize,
     /// What the reports say.
@@ -52,9 +56,17 @@ impl Reports {
         // Across the devices of a seat the latest event of a (date, concept) counts.
         // Rows come ordered by sequence and device, so the last one wins.
         let mut latest: BTreeMap<(u32, NaiveDate, String), CheckInReport> = BTreeMap::new();
-        for report in desk.check_ins(&class.row.id)? {
+        for mut report in desk.check_ins(&class.row.id)? {
             if counted(report.date) && concept_at.contains_key(report.concept.as_str()) {
-                latest.insert((report.seat, report.date, report.concept.clone()), report);
+                let key = (report.seat, report.date, report.concept.clone());
+                // Paper stands above a device for what was written on it, no more.
+                if report.device == PAPER
+                    && let Some(tapped) = latest.get(&key)
+                {
+                    report.confidence = report.confidence.or(tapped.confidence);
+                    report.outcome = report.outcome.or(tapped.outcome);
+                }
+                latest.insert(key, report);
             }
         }
         let mut check_ins: Vec<CheckInReport> = latest.into_values().collect();
@@ -65,8 +77,15 @@ impl Reports {
             .filter(|r| counted(r.date) && concept_at.contains_key(r.concept.as_str()))
             .collect();
 
+        let observations: Vec<ObservationRow> = desk
+            .observations(&class.row.id)?
+            .into_iter()
+            .filter(|r| counted(r.date) && concept_at.contains_key(r.concept.as_str()))
+            .collect();
+
         let pass = facts.rotation.pass_on(&facts.year, today);
         let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
+        let mut marks: Vec<(NaiveDate, usize, usize, bool)> = Vec::new();
         let mut rated: BTreeMap<(usize, usize), Vec<(NaiveDate, Confidence)>> = BTreeMap::new();
         for report in &check_ins {
             let (Some(&student), Some(&concept)) = (
@@ -83,11 +102,26 @@ impl Reports {
                     .or_default()
                     .push((report.date, confidence));
             }
-            match report.outcome {
-                Some(Outcome::Right) => evidence.mark(student, concept, of_pass, true)?,
-                Some(Outcome::Wrong) => evidence.mark(student, concept, of_pass, false)?,
-                Some(Outcome::NotDone) | None => {}
+            let right = match report.outcome {
+                Some(Outcome::Right) => true,
+                Some(Outcome::Wrong) => false,
+                Some(Outcome::NotDone) | None => continue,
+            };
+            marks.push((report.date, student, concept, right));
+        }
+        // What the teacher saw stands above what was marked on the same date.
+        for seen in &observations {
+            if let (Some(&student), Some(&concept)) = (
+                seat_at.get(&seen.seat),
+                concept_at.get(seen.concept.as_str()),
+            ) {
+                marks.push((seen.date, student, concept, seen.has_it));
             }
+        }
+        marks.sort_by_key(|(date, ..)| *date);
+        for (date, student, concept, right) in marks {
+            let of_pass = facts.rotation.pass_on(&facts.year, date);
+            evidence.mark(student, concept, of_pass, right)?;
         }
         // Right and wrong answers by student, concept, pass and the rating before.
         type Place = (usize, usize, usize, Option<Confidence>);
@@ -128,11 +162,32 @@ impl Reports {
             seats,
             check_ins,
             practice,
+            observations,
+            evidence,
             pass,
             picture,
             trends,
         })
     }
+}
+
+/// The trends of some students alone, by their places.
+pub(super) fn trends_of(
+    evidence: &Evidence,
+    students: &[usize],
+    pass: usize,
+) -> Result<Trends, TeacherError> {
+    let mut own = Evidence::new(students.len(), evidence.concepts(), evidence.passes())?;
+    for (place, student) in students.iter().enumerate() {
+        for concept in 0..evidence.concepts() {
+            for of_pass in 0..evidence.passes() {
+                if let Some(rating) = evidence.rating(*student, concept, of_pass) {
+                    own.rate(place, concept, of_pass, rating)?;
+                }
+            }
+        }
+    }
+    Ok(trends(&own, pass, TREND_RATE))
 }
 
 /// The newest report of each seat that has one, of dates that have come.

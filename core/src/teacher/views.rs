@@ -47,6 +47,39 @@ pub struct NewClass {
     pub concepts_a_day: usize,
 }
 
+/// What a copy of a class is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct CopyClass {
+    /// The class whose rotation and pace are taken.
+    pub from: String,
+    /// The teacher's name for the new one, 1 to 60 characters.
+    pub title: String,
+    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    pub names: Vec<String>,
+    /// The new school year.
+    pub year: SchoolYear,
+}
+
+/// What stands in picked roster files.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RosterFile {
+    /// Whether they are a OneRoster export.
+    pub one_roster: bool,
+    /// The classes in them, by title.
+    pub classes: Vec<RosterClass>,
+}
+
+/// A class of a roster file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RosterClass {
+    /// Its title there, or the file's name; empty when the files name no class.
+    pub title: String,
+    /// Given names or codes, in the order of the file.
+    pub names: Vec<String>,
+    /// Lines that could not be a name.
+    pub left_out: usize,
+}
+
 /// A seat of a class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Seat {
@@ -79,6 +112,19 @@ pub struct ClassSetup {
     pub pass_count: usize,
     /// The rotation, day by day.
     pub rotation: Vec<Vec<PlacedConcept>>,
+}
+
+/// What the desk holds of a seat, and what goes when the seat is removed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatHoldings {
+    /// Hand-ins kept.
+    pub hand_ins: u32,
+    /// Ratings and results, from devices or from paper.
+    pub reports: u32,
+    /// Practice answers.
+    pub answers: u32,
+    /// What the teacher saw.
+    pub observations: u32,
 }
 
 /// A concept in its place.
@@ -168,6 +214,8 @@ pub struct Board {
     pub class_title: String,
     /// What "today" is.
     pub today: NaiveDate,
+    /// The seats it is restricted to; empty for the whole class.
+    pub group: Vec<u32>,
     /// The pass of today, from 0.
     pub pass: usize,
     /// Day of the rotation today, from 1, on a school day.
@@ -284,6 +332,8 @@ pub struct StudentReport {
     pub has_it: Option<f64>,
     /// Rating and result of each date, oldest first.
     pub history: Vec<DatedReport>,
+    /// What the teacher saw, oldest first.
+    pub seen: Vec<DatedSight>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
     /// Days since the newest report on it.
@@ -302,11 +352,24 @@ pub struct AssignedAmount {
     pub of: u32,
 }
 
+/// What the teacher saw on a date.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DatedSight {
+    /// School date.
+    pub date: NaiveDate,
+    /// On the students' own scale, if rated.
+    pub rating: Option<Confidence>,
+    /// Whether the student has it.
+    pub has_it: bool,
+}
+
 /// A check-in as the teacher sees it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DatedReport {
     /// School date.
     pub date: NaiveDate,
+    /// The pass of the date, from 0.
+    pub pass: usize,
     /// The rating.
     pub confidence: Option<Confidence>,
     /// How it went.
@@ -373,37 +436,4 @@ pub struct JoinSlip {
     pub name: Option<String>,
     /// The code to type.
     pub code: String,
-}
-
-/// Small groups as suggested.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct GroupsView {
-    /// The groups by slot.
-    pub groups: Vec<GroupView>,
-    /// Students who need something and found no place.
-    pub unplaced: Vec<GroupMember>,
-    /// How far from the best plan this one can be at most, 0 to 1.
-    pub proven_gap: f64,
-}
-
-/// A small group.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct GroupView {
-    /// When, from 0.
-    pub slot: usize,
-    /// On what.
-    pub concept: ConceptName,
-    /// Who.
-    pub members: Vec<GroupMember>,
-}
-
-/// A student of a group.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct GroupMember {
-    /// The seat.
-    pub seat: u32,
-    /// Its name.
-    pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
-    pub has_it: Option<f64>,
 }

@@ -1,6 +1,6 @@
 mod age_vectors;
 mod faults;
-mod merge;
+pub(crate) mod merge;
 mod mutation;
 mod round_trip;
 mod sample;

@@ -123,7 +123,7 @@ impl DeskStore {
         self.connection
             .prepare_cached(
                 "INSERT INTO import_file (import, place, file_name, verdict, class, seat, new_entries, flags)
-                 VALUES (?1, (SELECT count(*) FROM import_file WHERE import = ?1), ?2, ?3, ?4, ?5, ?6, ?7)",
+                 VALUES (?1, (SELECT coalesce(max(place), -1) + 1 FROM import_file WHERE import = ?1), ?2, ?3, ?4, ?5, ?6, ?7)",
             )?
             .execute(params![
                 import,

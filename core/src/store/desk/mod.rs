@@ -1,16 +1,22 @@
 //! The teacher's desk: one SQLite file with all classes.
 
 mod assignments;
+mod changes;
 mod classes;
+mod groups;
 mod imports;
 mod reports;
 mod seats;
+mod teaching;
 
 pub use assignments::AssignmentRow;
+pub use changes::SeatHoldings;
 pub use classes::ClassRow;
+pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use reports::{CheckInReport, MistakeReport, PracticeReport};
 pub use seats::{DeviceRow, SeatRow};
+pub use teaching::{ObservationRow, PAPER, PaperCheckIn};
 
 use super::migrate::Migration;
 use super::{Durability, StoreError};
@@ -20,10 +26,16 @@ use std::path::Path;
 /// "SFdk": a Surefoot desk.
 const KIND: i32 = 0x5346_646b;
 
-const MIGRATIONS: &[Migration] = &[Migration {
-    kind: KIND,
-    sql: include_str!("schema_1.sql"),
-}];
+const MIGRATIONS: &[Migration] = &[
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_1.sql"),
+    },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_2.sql"),
+    },
+];
 
 /// An opened desk.
 pub struct DeskStore {

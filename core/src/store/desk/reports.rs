@@ -2,10 +2,10 @@
 
 use super::super::StoreError;
 use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
-use super::DeskStore;
+use super::{DeskStore, PAPER};
 use crate::rating::{Confidence, Outcome};
 use chrono::NaiveDate;
-use rusqlite::params;
+use rusqlite::{Row, params};
 use std::collections::BTreeMap;
 
 /// A check-in that counts.
@@ -38,6 +38,8 @@ pub struct PracticeReport {
     pub date: NaiveDate,
     /// Concept.
     pub concept: String,
+    /// Sequence of the entry that this is a part of.
+    pub sequence: u32,
     /// How sure, if said.
     pub sure: Option<Confidence>,
     /// Right alone.
@@ -115,8 +117,8 @@ impl DeskStore {
     pub fn add_practice(&self, class: &str, report: &PracticeReport) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
-                "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help, wrong)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+                "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,
+                   wrong, sequence) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
             )?
             .execute(params![
                 class,
@@ -127,7 +129,8 @@ impl DeskStore {
                 report.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
                 report.alone,
                 report.with_help,
-                report.wrong
+                report.wrong,
+                report.sequence
             ])?;
         Ok(())
     }
@@ -154,26 +157,55 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The check-ins of a class by seat, date, concept, then sequence and device.
+    /// The check-ins of a class by seat, date, concept, then sequence and device;
+    /// what was typed in from paper comes last of its date, under [`PAPER`].
     ///
     /// # Errors
     /// SQLite's, or an unreadable value.
     pub fn check_ins(&self, class: &str) -> Result<Vec<CheckInReport>, StoreError> {
         self.rows(
+            "SELECT seat, device, school_date, concept, sequence, confidence, outcome, 0 AS typed
+             FROM check_in WHERE class = ?1
+             UNION ALL
+             SELECT seat, ?2, school_date, concept, 0, confidence, outcome, 1
+             FROM paper_check_in WHERE class = ?1
+             ORDER BY seat, school_date, concept, typed, sequence, device",
+            [class, PAPER],
+            check_in_at,
+        )
+    }
+
+    /// [`DeskStore::check_ins`] of one date.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn check_ins_on(
+        &self,
+        class: &str,
+        date: NaiveDate,
+    ) -> Result<Vec<CheckInReport>, StoreError> {
+        self.rows(
+            "SELECT seat, device, school_date, concept, sequence, confidence, outcome, 0 AS typed
+             FROM check_in WHERE class = ?1 AND school_date = ?3
+             UNION ALL
+             SELECT seat, ?2, school_date, concept, 0, confidence, outcome, 1
+             FROM paper_check_in WHERE class = ?1 AND school_date = ?3
+             ORDER BY seat, school_date, concept, typed, sequence, device",
+            params![class, PAPER, date.to_string()],
+            check_in_at,
+        )
+    }
+
+    /// The check-ins that devices handed in for one seat.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn check_ins_of(&self, class: &str, seat: u32) -> Result<Vec<CheckInReport>, StoreError> {
+        self.rows(
             "SELECT seat, device, school_date, concept, sequence, confidence, outcome FROM check_in
-             WHERE class = ?1 ORDER BY seat, school_date, concept, sequence, device",
-            [class],
-            |row| {
-                Ok(CheckInReport {
-                    seat: row.get(0)?,
-                    device: row.get(1)?,
-                    date: date_at(row, 2)?,
-                    concept: row.get(3)?,
-                    sequence: row.get::<_, i64>(4)?.unsigned_abs(),
-                    confidence: confidence_at(row, 5)?,
-                    outcome: outcome_at(row, 6)?,
-                })
-            },
+             WHERE class = ?1 AND seat = ?2",
+            params![class, seat],
+            check_in_at,
         )
     }
 
@@ -183,38 +215,124 @@ impl DeskStore {
     /// SQLite's, or an unreadable value.
     pub fn practice(&self, class: &str) -> Result<Vec<PracticeReport>, StoreError> {
         self.rows(
-            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong FROM practice_count
-             WHERE class = ?1 ORDER BY seat, school_date, concept, device, sure",
+            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
+             FROM practice_count WHERE class = ?1 ORDER BY seat, school_date, concept, device, sure",
             [class],
+            practice_at,
+        )
+    }
+
+    /// The practice counts of one seat, "not said" first in each entry.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn practice_of(&self, class: &str, seat: u32) -> Result<Vec<PracticeReport>, StoreError> {
+        self.rows(
+            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
+             FROM practice_count WHERE class = ?1 AND seat = ?2
+             ORDER BY device, school_date, concept, practice_count.sure",
+            params![class, seat],
+            practice_at,
+        )
+    }
+
+    /// The mistakes of one seat.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn mistakes_of(&self, class: &str, seat: u32) -> Result<Vec<MistakeReport>, StoreError> {
+        self.rows(
+            "SELECT seat, device, school_date, concept, code, times FROM mistake_count
+             WHERE class = ?1 AND seat = ?2",
+            params![class, seat],
             |row| {
-                Ok(PracticeReport {
+                Ok(MistakeReport {
                     seat: row.get(0)?,
                     device: row.get(1)?,
                     date: date_at(row, 2)?,
                     concept: row.get(3)?,
-                    sure: confidence_at(row, 4)?,
-                    alone: row.get(5)?,
-                    with_help: row.get(6)?,
-                    wrong: row.get(7)?,
+                    code: row.get(4)?,
+                    times: row.get(5)?,
                 })
             },
         )
     }
 
-    /// Mistakes of a class: concept, code, how often up to `today`, most first.
+    /// Takes one check-in of a device away.
     ///
     /// # Errors
     /// SQLite's.
-    pub fn mistakes(
+    pub fn drop_check_in(
+        &self,
+        class: &str,
+        seat: u32,
+        device: &str,
+        date: NaiveDate,
+        concept: &str,
+    ) -> Result<(), StoreError> {
+        self.connection
+            .prepare_cached(
+                "DELETE FROM check_in WHERE class = ?1 AND seat = ?2 AND device = ?3
+                 AND school_date = ?4 AND concept = ?5",
+            )?
+            .execute(params![class, seat, device, date.to_string(), concept])?;
+        Ok(())
+    }
+
+    /// Takes the practice counts and mistakes of one device, date and concept away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn drop_practice(
+        &self,
+        class: &str,
+        seat: u32,
+        device: &str,
+        date: NaiveDate,
+        concept: &str,
+    ) -> Result<(), StoreError> {
+        for sql in [
+            "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2 AND device = ?3
+             AND school_date = ?4 AND concept = ?5",
+            "DELETE FROM mistake_count WHERE class = ?1 AND seat = ?2 AND device = ?3
+             AND school_date = ?4 AND concept = ?5",
+        ] {
+            self.connection.prepare_cached(sql)?.execute(params![
+                class,
+                seat,
+                device,
+                date.to_string(),
+                concept
+            ])?;
+        }
+        Ok(())
+    }
+
+    /// Mistakes of a class up to `today`, summed by seat, concept and code; the
+    /// date is that of the newest.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn mistakes_by_seat(
         &self,
         class: &str,
         today: NaiveDate,
-    ) -> Result<Vec<(String, String, u32)>, StoreError> {
+    ) -> Result<Vec<MistakeReport>, StoreError> {
         self.rows(
-            "SELECT concept, code, sum(times) FROM mistake_count WHERE class = ?1 AND school_date <= ?2
-             GROUP BY concept, code ORDER BY concept, 3 DESC, code",
+            "SELECT seat, max(school_date), concept, code, sum(times) FROM mistake_count
+             WHERE class = ?1 AND school_date <= ?2
+             GROUP BY seat, concept, code ORDER BY seat, concept, 5 DESC, code",
             params![class, today.to_string()],
-            |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+            |row| {
+                Ok(MistakeReport {
+                    seat: row.get(0)?,
+                    device: String::new(),
+                    date: date_at(row, 1)?,
+                    concept: row.get(2)?,
+                    code: row.get(3)?,
+                    times: row.get(4)?,
+                })
+            },
         )
     }
 
@@ -233,6 +351,8 @@ impl DeskStore {
                 "SELECT seat, max(school_date) FROM (
                    SELECT seat, school_date FROM check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
                    UNION ALL
+                   SELECT seat, school_date FROM paper_check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
+                   UNION ALL
                    SELECT seat, school_date FROM practice_count WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
                  ) GROUP BY seat",
                 params![class, first.to_string(), last.to_string()],
@@ -241,4 +361,30 @@ impl DeskStore {
             .into_iter()
             .collect())
     }
+}
+
+fn check_in_at(row: &Row<'_>) -> rusqlite::Result<CheckInReport> {
+    Ok(CheckInReport {
+        seat: row.get(0)?,
+        device: row.get(1)?,
+        date: date_at(row, 2)?,
+        concept: row.get(3)?,
+        sequence: row.get::<_, i64>(4)?.unsigned_abs(),
+        confidence: confidence_at(row, 5)?,
+        outcome: outcome_at(row, 6)?,
+    })
+}
+
+fn practice_at(row: &Row<'_>) -> rusqlite::Result<PracticeReport> {
+    Ok(PracticeReport {
+        seat: row.get(0)?,
+        device: row.get(1)?,
+        date: date_at(row, 2)?,
+        concept: row.get(3)?,
+        sure: confidence_at(row, 4)?,
+        alone: row.get(5)?,
+        with_help: row.get(6)?,
+        wrong: row.get(7)?,
+        sequence: row.get(8)?,
+    })
 }

@@ -1,0 +1,236 @@
+//! Rename, move the year, remove a seat, delete a class.
+
+use super::{Desk, date, new_class};
+use crate::calendar::SchoolYear;
+use crate::catalogue::Language;
+use crate::teacher::views::{CopyClass, NewAssignment};
+use crate::teacher::{
+    Chance, TeacherError, add_seats, assign, board, class_setup, copy_class, delete_class,
+    make_class_pack, move_year, open_class, remove_seat, rename_class, seat_holdings, set_closures,
+    set_rotation, spare_concepts,
+};
+
+#[test]
+fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
+    let desk = Desk::with_seats(2);
+    let today = date("2026-11-02");
+    make_class_pack(&desk.store, &desk.open(), today).unwrap();
+    rename_class(&desk.store, &desk.class, "  Room 2 ").unwrap();
+    let setup = class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    assert_eq!(setup.summary.title, "Room 2");
+    assert!(setup.summary.pack_outdated);
+    for bad in [" ", "a\nb", &"x".repeat(61)] {
+        assert!(matches!(
+            rename_class(&desk.store, &desk.class, bad),
+            Err(TeacherError::Invalid { field: "title", .. })
+        ));
+    }
+}
+
+#[test]
+fn the_year_moves_and_moves_back_without_losing_anything() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    let set_up = || class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    let closures = [date("2026-09-07"), date("2027-05-05")].into();
+    set_closures(&desk.store, &desk.class, closures).unwrap();
+    let concept = desk.concept(0);
+    desk.rate(1, "2026-08-31", &concept, 0);
+    let before = set_up();
+    let rated = || {
+        board(&desk.store, &desk.open(), Language::En, today)
+            .unwrap()
+            .rows
+            .iter()
+            .map(|r| r.latest.iter().sum::<u32>())
+            .sum::<u32>()
+    };
+    assert_eq!(rated(), 1);
+
+    move_year(
+        &desk.store,
+        &desk.class,
+        date("2026-09-01"),
+        date("2027-04-30"),
+        [1, 2, 3, 4].into(),
+    )
+    .unwrap();
+    let moved = set_up();
+    assert_eq!(moved.year.closures, before.year.closures);
+    assert!(moved.school_days < before.school_days);
+    assert_eq!(rated(), 0, "what lies outside the year does not count");
+
+    let year = &before.year;
+    move_year(
+        &desk.store,
+        &desk.class,
+        year.first_day,
+        year.last_day,
+        year.weekdays.clone(),
+    )
+    .unwrap();
+    assert_eq!(set_up(), before);
+    assert_eq!(rated(), 1);
+
+    let backwards = move_year(
+        &desk.store,
+        &desk.class,
+        year.last_day,
+        year.first_day,
+        year.weekdays.clone(),
+    );
+    assert!(matches!(backwards, Err(TeacherError::Calendar(_))));
+    assert_eq!(set_up(), before);
+}
+
+#[test]
+fn a_removed_seat_leaves_nothing_and_the_others_everything() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    let concept = desk.concept(0);
+    for seat in [2, 3] {
+        desk.rate(seat, "2026-10-26", &concept, 1);
+        desk.keep_hand_in(seat);
+    }
+    let assigned = |seats: Vec<u32>, id: &str| {
+        let new = NewAssignment {
+            concepts: vec![concept.clone()],
+            items_each: 2,
+            from: today,
+            due: today,
+            seats,
+        };
+        assign(&desk.store, &desk.open(), &new, id, today).unwrap();
+    };
+    assigned(vec![3], "00000000000000a1");
+    assigned(vec![2, 3], "00000000000000a2");
+    let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
+    assert_eq!((held.hand_ins, held.reports, held.answers), (1, 1, 0));
+
+    remove_seat(&desk.store, &desk.class, 3).unwrap();
+    let seats: Vec<u32> = desk.open().seats.iter().map(|s| s.number).collect();
+    assert_eq!(seats, [1, 2]);
+    let left = desk.store.check_ins(&desk.class).unwrap();
+    assert!(left.iter().all(|r| r.seat == 2) && left.len() == 1);
+    assert!(desk.store.hand_ins(&desk.class, 3).unwrap().is_empty());
+    assert_eq!(desk.store.devices(&desk.class).unwrap().len(), 1);
+    let standing = desk.store.assignments(&desk.class).unwrap();
+    assert_eq!(standing.len(), 1, "one was for this seat only");
+    assert_eq!(standing[0].seats, [2]);
+    assert!(seat_holdings(&desk.store, &desk.class, 3).is_err());
+
+    // A new seat may get the number; nothing of the old one comes with it.
+    add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
+    let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
+    assert_eq!((held.hand_ins, held.reports), (0, 0));
+}
+
+#[test]
+fn the_last_seat_stays() {
+    let desk = Desk::with_seats(2);
+    remove_seat(&desk.store, &desk.class, 1).unwrap();
+    assert!(matches!(
+        remove_seat(&desk.store, &desk.class, 2),
+        Err(TeacherError::Invalid { field: "seats", .. })
+    ));
+    assert!(matches!(
+        remove_seat(&desk.store, &desk.class, 7),
+        Err(TeacherError::NotFound("seat"))
+    ));
+}
+
+#[test]
+fn a_deleted_class_leaves_the_other_alone() {
+    let desk = Desk::with_seats(2);
+    let other = new_class(&desk.store, "Room 9 (invented)", 2, 50);
+    desk.rate(1, "2026-10-26", &desk.concept(0), 1);
+    desk.keep_hand_in(1);
+    delete_class(&desk.store, &desk.class).unwrap();
+    let left = desk.store.classes().unwrap();
+    assert_eq!(left.len(), 1);
+    assert_eq!(left[0].id, other);
+    assert!(desk.store.check_ins(&desk.class).unwrap().is_empty());
+    assert!(desk.store.hand_ins(&desk.class, 1).unwrap().is_empty());
+    assert!(matches!(
+        delete_class(&desk.store, &desk.class),
+        Err(TeacherError::NotFound(_))
+    ));
+}
+
+#[test]
+fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
+    let desk = Desk::with_seats(2);
+    let today = date("2026-11-02");
+    let days = desk.open().facts.rotation.days().to_vec();
+    let out = days[0][0].clone();
+    let new = NewAssignment {
+        concepts: vec![out.clone(), days[1][0].clone()],
+        items_each: 2,
+        from: today,
+        due: today,
+        seats: vec![],
+    };
+    assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
+    let spare = |store| {
+        spare_concepts(store, &desk.class, Language::Es)
+            .unwrap()
+            .iter()
+            .any(|c| c.concept.id == out && c.concept.title != out)
+    };
+    assert!(!spare(&desk.store));
+    let mut without = days.clone();
+    without[0].remove(0);
+    set_rotation(&desk.store, &desk.class, without).unwrap();
+    assert!(spare(&desk.store));
+    make_class_pack(&desk.store, &desk.open(), today).unwrap();
+    set_rotation(&desk.store, &desk.class, days).unwrap();
+    assert!(!spare(&desk.store));
+}
+
+#[test]
+fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
+    let desk = Desk::with_seats(3);
+    set_closures(&desk.store, &desk.class, [date("2026-09-07")].into()).unwrap();
+    desk.rate(1, "2026-09-08", &desk.concept(0), 1);
+    let model = desk.open();
+    let copy = CopyClass {
+        from: desk.class.clone(),
+        title: "Next year (invented)".into(),
+        names: vec!["N1".into(), String::new()],
+        year: SchoolYear::new(
+            date("2027-08-30"),
+            date("2028-05-05"),
+            [1, 2, 3, 4].into(),
+            [date("2027-09-06")].into(),
+        )
+        .unwrap(),
+    };
+    let chance = Chance {
+        class_id: [77; 16],
+        sealing: [78; 32],
+        signing: [79; 32],
+        seats: [80; 32],
+    };
+    let made = copy_class(&desk.store, &copy, &chance, date("2027-06-01")).unwrap();
+    let copied = open_class(&desk.store, &made.id).unwrap();
+    assert_eq!(copied.facts.rotation, model.facts.rotation);
+    assert_eq!(copied.facts.year, copy.year);
+    assert_eq!(copied.seats.len(), 2);
+    for (concept, date) in &model.facts.taught_from {
+        let number = model.facts.year.school_days_before(*date);
+        match copied.facts.taught_from.get(concept) {
+            Some(moved) => assert_eq!(copied.facts.year.school_days_before(*moved), number),
+            None => assert!(number >= copied.facts.year.school_days().count()),
+        }
+    }
+    assert!(desk.store.check_ins(&made.id).unwrap().is_empty());
+    assert_ne!(copied.row.sealing_identity, model.row.sealing_identity);
+    let unknown = CopyClass {
+        from: "00".into(),
+        ..copy
+    };
+    assert!(matches!(
+        copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
+        Err(TeacherError::NotFound(_))
+    ));
+}
