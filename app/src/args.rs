@@ -4,6 +4,8 @@ use serde::{Deserialize, Serialize};
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::student::views::Language;
+use surefoot_core::teacher::group_views::{GroupChosen, GroupWishes};
+use surefoot_core::teacher::teaching_views::EntryMade;
 use surefoot_core::teacher::views::{NewAssignment, NewClass};
 use ts_rs::TS;
 
@@ -158,6 +160,38 @@ pub struct NewRotation {
     pub days: Vec<Vec<String>>,
 }
 
+/// A class's new title.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RenameClass {
+    /// The class.
+    pub class: String,
+    /// The teacher's name for it, 1 to 60 characters.
+    pub title: String,
+}
+
+/// The frame of the year as edited; closures and first lessons keep their dates.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct MoveYear {
+    /// The class.
+    pub class: String,
+    /// First day of the year.
+    pub first_day: chrono::NaiveDate,
+    /// Last day of the year.
+    pub last_day: chrono::NaiveDate,
+    /// Weekdays on which the class meets, 1 is Monday.
+    #[ts(type = "number[]")]
+    pub weekdays: std::collections::BTreeSet<u8>,
+}
+
+/// A seat of a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatId {
+    /// The class.
+    pub class: String,
+    /// The seat's number.
+    pub seat: u32,
+}
+
 /// The closures as edited.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewClosures {
@@ -226,9 +260,115 @@ pub struct AssignmentId {
     pub assignment: String,
 }
 
-/// Something from the catalogue.
+/// The board of some seats alone.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct CatalogueAsked {
-    /// Grades asked for.
-    pub grades: Vec<u8>,
+pub struct GroupBoard {
+    /// The class.
+    pub class: String,
+    /// The seats.
+    pub group: Vec<u32>,
+}
+
+/// Small groups asked for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupsAsked {
+    /// The class.
+    pub class: String,
+    /// Room, pairs and absences; kept for the next time.
+    pub wishes: GroupWishes,
+    /// Whether to prove how good the groups are, which takes a second or so.
+    pub prove: bool,
+}
+
+/// Small groups edited by hand, to be weighed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupsEdited {
+    /// The class.
+    pub class: String,
+    /// Room, pairs and absences.
+    pub wishes: GroupWishes,
+    /// The groups as they stand.
+    pub groups: Vec<GroupChosen>,
+    /// The suggestion's bound on every plan.
+    #[ts(type = "number")]
+    pub best_at_most: u64,
+}
+
+/// Small groups of a day to keep, in place of any kept before.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupsKept {
+    /// The class.
+    pub class: String,
+    /// The day.
+    pub date: chrono::NaiveDate,
+    /// The groups; none to take the day away.
+    pub groups: Vec<GroupChosen>,
+}
+
+/// One page for a group.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupPageAsked {
+    /// The class.
+    pub class: String,
+    /// On what.
+    pub concept: String,
+    /// Who.
+    pub seats: Vec<u32>,
+}
+
+/// What came of a group for one student.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupResult {
+    /// The class.
+    pub class: String,
+    /// The day of the group.
+    pub date: chrono::NaiveDate,
+    /// The seat.
+    pub seat: u32,
+    /// The concept.
+    pub concept: String,
+    /// Has it, or needs more; nothing to take the record back.
+    pub has_it: Option<bool>,
+}
+
+/// Today's talk.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct TalkAsked {
+    /// The class.
+    pub class: String,
+    /// Minutes there are, 1 to 20.
+    pub minutes: u32,
+}
+
+/// A concept talked about, or not.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct TalkNoted {
+    /// The class.
+    pub class: String,
+    /// The day.
+    pub date: chrono::NaiveDate,
+    /// The concept.
+    pub concept: String,
+    /// Whether it was talked about.
+    pub talked: bool,
+}
+
+/// A day to fill in; nothing for the latest school day.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct EntryAsked {
+    /// The class.
+    pub class: String,
+    /// The day.
+    pub date: Option<chrono::NaiveDate>,
+}
+
+/// Cells filled in, in their order.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Entries {
+    /// The class.
+    pub class: String,
+    /// The day.
+    pub date: chrono::NaiveDate,
+    /// The cells.
+    pub made: Vec<EntryMade>,
 }

@@ -15,6 +15,7 @@ mod places;
 mod start_calls;
 mod student_calls;
 mod teacher_calls;
+mod teaching_calls;
 mod views;
 
 pub use app::{App, latest_weekday};
@@ -32,9 +33,11 @@ use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeSte
 use surefoot_core::student::views::{
     HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
 };
+use surefoot_core::teacher::group_views::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_core::teacher::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_core::teacher::views::{
-    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, FileMade, ImportAccount,
-    JoinSlip,
+    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
+    ImportAccount, JoinSlip, PlacedConcept, RosterFile, SeatHoldings,
 };
 
 contract::calls! { App, CallError;
@@ -67,10 +70,18 @@ contract::calls! { App, CallError;
     save_student_settings(NewStudentSettings) -> StudentSettings;
 
     read_roster(RosterText) -> RosterNames;
+    pick_roster(Nothing) -> Option<RosterFile>;
     create_class(CreateClass) -> ClassSummary;
+    copy_class(CopyClass) -> ClassSummary;
     class_setup(ClassId) -> ClassSetup;
     name_seat(NameSeat) -> ClassSetup;
     add_seats(AddSeats) -> ClassSetup;
+    rename_class(RenameClass) -> ClassSetup;
+    move_year(MoveYear) -> ClassSetup;
+    seat_holdings(SeatId) -> SeatHoldings;
+    remove_seat(SeatId) -> ClassSetup;
+    delete_class(ClassId) -> Nothing;
+    spare_concepts(ClassId) -> Vec<PlacedConcept>;
     set_taught_from(TaughtFrom) -> ClassSetup;
     set_rotation(NewRotation) -> ClassSetup;
     set_closures(NewClosures) -> ClassSetup;
@@ -81,6 +92,19 @@ contract::calls! { App, CallError;
     undo_import(Nothing) -> Vec<ImportAccount>;
     decide_device(DeviceDecision) -> ClassSetup;
     board(ClassId) -> Board;
+    group_board(GroupBoard) -> Board;
+    comparison(ClassId) -> Comparison;
+    student_page(SeatId) -> StudentPage;
+    talk(TalkAsked) -> TalkView;
+    note_talk(TalkNoted) -> Nothing;
+    groups_desk(ClassId) -> GroupsDesk;
+    suggest_groups(GroupsAsked) -> GroupsView;
+    weigh_groups(GroupsEdited) -> GroupsView;
+    keep_groups(GroupsKept) -> GroupsDesk;
+    group_page(GroupPageAsked) -> GroupPage;
+    record_group(GroupResult) -> GroupsDesk;
+    entry_day(EntryAsked) -> EntryDay;
+    make_entries(Entries) -> Nothing;
     concept_reports(ClassConcept) -> ConceptReports;
     assign(Assign) -> Vec<AssignmentReport>;
     assignments(ClassId) -> Vec<AssignmentReport>;

@@ -3,16 +3,16 @@
 use crate::app::{App, files};
 use crate::{
     AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
-    FileKind, FileSource, ImportAsked, ImportFrom, JobId, JobResult, NameSeat, NewClosures,
-    NewRotation, Nothing, Progress, RosterNames, RosterText, TaughtFrom, World, chance, files_in,
-    write_atomic,
+    FileKind, FileSource, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult, MoveYear,
+    NameSeat, NewClosures, NewRotation, Nothing, Progress, RenameClass, RosterNames, RosterText,
+    SeatId, TaughtFrom, World, chance, files_in, write_atomic,
 };
 use chrono::NaiveDate;
 use std::fs;
 use surefoot_core::store::{DeskStore, Durability};
 use surefoot_core::teacher::views::{
-    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, FileMade, ImportAccount,
-    JoinSlip,
+    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
+    ImportAccount, JoinSlip, PlacedConcept, RosterFile, SeatHoldings,
 };
 use surefoot_core::teacher::{self, Chance, Import, OpenClass};
 
@@ -43,7 +43,7 @@ pub fn import_files(
 }
 
 impl App {
-    fn with_class<T>(
+    pub(crate) fn with_class<T>(
         &self,
         class: &str,
         work: impl FnOnce(&DeskStore, &OpenClass) -> Result<T, CallError>,
@@ -85,6 +85,41 @@ impl App {
             seats: chance::bytes()?,
         };
         self.with_desk(|desk| Ok(teacher::create_class(desk, &new.class, &chance, today)?))
+    }
+
+    /// Reads a roster out of files that the person picks; nothing when they
+    /// changed their mind. Only names and titles leave the files.
+    ///
+    /// # Errors
+    /// [`CallError::Files`], [`CallError::Refused`] for a file too large or
+    /// unreadable, [`CallError::Invalid`] when no name is in it.
+    pub fn pick_roster(&self, _: Nothing) -> Result<Option<RosterFile>, CallError> {
+        let Some(sources) = self.door.pick_files(FileKind::Csv)? else {
+            return Ok(None);
+        };
+        let files = sources
+            .into_iter()
+            .map(|source| {
+                let name = source.name().to_owned();
+                Ok((name, source.read(teacher::MOST_ROSTER_BYTES)?))
+            })
+            .collect::<Result<Vec<_>, CallError>>()?;
+        Ok(Some(teacher::read_roster_files(&files)?))
+    }
+
+    /// Makes a class with the set-up of another one.
+    ///
+    /// # Errors
+    /// As [`App::create_class`], and [`CallError::NotFound`].
+    pub fn copy_class(&self, copy: CopyClass) -> Result<ClassSummary, CallError> {
+        let today = self.this_day();
+        let chance = Chance {
+            class_id: chance::bytes()?,
+            sealing: chance::bytes()?,
+            signing: chance::bytes()?,
+            seats: chance::bytes()?,
+        };
+        self.with_desk(|desk| Ok(teacher::copy_class(desk, &copy, &chance, today)?))
     }
 
     /// A class's set-up.
@@ -160,6 +195,68 @@ impl App {
                 new.closures.into_iter().collect(),
             )?)
         })
+    }
+
+    /// Renames the class.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn rename_class(&self, new: RenameClass) -> Result<ClassSetup, CallError> {
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::rename_class(desk, &new.class, &new.title)?)
+        })
+    }
+
+    /// Changes first day, last day and weekdays.
+    ///
+    /// # Errors
+    /// [`CallError::Calendar`], [`CallError::NotFound`], or the store's.
+    pub fn move_year(&self, new: MoveYear) -> Result<ClassSetup, CallError> {
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::move_year(
+                desk,
+                &new.class,
+                new.first_day,
+                new.last_day,
+                new.weekdays.clone(),
+            )?)
+        })
+    }
+
+    /// What the desk holds of a seat.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn seat_holdings(&self, id: SeatId) -> Result<SeatHoldings, CallError> {
+        self.with_desk(|desk| Ok(teacher::seat_holdings(desk, &id.class, id.seat)?))
+    }
+
+    /// Removes a seat with all that came from it, for good.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
+        self.setup_after(&id.class, |desk| {
+            Ok(teacher::remove_seat(desk, &id.class, id.seat)?)
+        })
+    }
+
+    /// Deletes a class with all that came in for it, for good.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn delete_class(&self, id: ClassId) -> Result<Nothing, CallError> {
+        self.with_desk(|desk| Ok(teacher::delete_class(desk, &id.class)?))?;
+        Ok(Nothing {})
+    }
+
+    /// Concepts of the catalogue that are not in the rotation.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn spare_concepts(&self, id: ClassId) -> Result<Vec<PlacedConcept>, CallError> {
+        let language = self.language();
+        self.with_desk(|desk| Ok(teacher::spare_concepts(desk, &id.class, language)?))
     }
 
     /// The join slips.
@@ -271,6 +368,23 @@ impl App {
         let (language, today) = (self.language(), self.this_day());
         self.with_class(&id.class, |desk, class| {
             Ok(teacher::board(desk, class, language, today)?)
+        })
+    }
+
+    /// The board of some seats alone.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn group_board(&self, asked: GroupBoard) -> Result<Board, CallError> {
+        let (language, today) = (self.language(), self.this_day());
+        self.with_class(&asked.class, |desk, class| {
+            Ok(teacher::board_of(
+                desk,
+                class,
+                &asked.group,
+                language,
+                today,
+            )?)
         })
     }
 

@@ -67,6 +67,8 @@ export async function withDesk(today, doing) {
     };
     const scan = async (name) => {
       await shot(name);
+      // A page loaded anew has to be given it again.
+      if (await page.evaluate(() => !window.axe)) await page.evaluate(axe);
       const { violations } = await page.evaluate(
         (tags) => window.axe.run(document, { runOnly: tags }),
         AXE_TAGS,

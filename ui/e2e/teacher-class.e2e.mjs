@@ -1,5 +1,15 @@
 // From nothing to a class with its pack: the first minutes of a teacher, in Chromium.
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { check, withDesk } from './desk-browser.mjs';
+
+const rosters = mkdtempSync(join(tmpdir(), 'surefoot-rosters-'));
+const roster = (name, lines) => {
+  const path = join(rosters, name);
+  writeFileSync(path, lines.join('\r\n'));
+  return path;
+};
 
 await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   const hook = (name) => page.getByTestId(name);
@@ -100,4 +110,134 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.getByText(/^Class pack \d+$/).waitFor();
     await page.getByText('up to date').waitFor();
   });
+
+  await step('the class is renamed, and named back', async () => {
+    await hook('class-name').click();
+    await scan('class-name');
+    await page.getByLabel('Name of the class').fill('Room 5, Willow Bend');
+    await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Room 5, Willow Bend' }).waitFor();
+    await page.getByText('changed since').first().waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Room 4, Willow Bend' }).waitFor();
+  });
+
+  await step('dates and weekdays move, the effect is told, and they move back', async () => {
+    await hook('class-calendar').click();
+    await hook('year-change').click();
+    await page.getByLabel('Last day').fill('2027-04-30');
+    await page.getByRole('checkbox', { name: 'Fri' }).uncheck();
+    await page.getByText('(now 170 and 17)').waitFor();
+    await scan('year-form');
+    await page.getByLabel('Last day').fill('2026-08-01');
+    await page.getByText('The last day comes before the first.').waitFor();
+    check('it cannot be saved', await page.getByRole('button', { name: 'Save' }).isDisabled());
+    await page.getByLabel('Last day').fill('2027-04-30');
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.getByText('132 school days, 14 passes of 10 days').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('170 school days, 17 passes of 10 days').waitFor();
+  });
+
+  await step('a concept is taken out and put back, and another one added', async () => {
+    await hook('class-rotation').click();
+    await hook('rotation-concepts').click();
+    await hook('rotation-add').locator('option').nth(5).waitFor({ state: 'attached' });
+    await scan('rotation-concepts');
+    const placed = () => page.locator('button.concept').count();
+    const before = await placed();
+    await hook('rotation-take-out').selectOption({ index: 1 });
+    await page.getByRole('button', { name: 'Take it out' }).click();
+    await page.getByText('is no longer in the rotation').waitFor();
+    check('one less', (await placed()) === before - 1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    check('as many as before', (await placed()) === before);
+    await hook('rotation-add').selectOption({ index: 1 });
+    await page.getByRole('button', { name: 'Add the concept' }).click();
+    await page.getByText('was added to day').waitFor();
+    check('one more', (await placed()) === before + 1);
+  });
+
+  await step('a seat is removed after a question', async () => {
+    await hook('class-seats').click();
+    await hook('seat-remove-2').click();
+    await page.getByText('Nothing has come from this seat yet').waitFor();
+    await scan('seat-remove');
+    await page.getByRole('dialog').getByRole('button', { name: 'Cancel' }).click();
+    check('four seats still', (await page.locator('tbody tr').count()) === 4);
+    await hook('seat-remove-2').click();
+    await hook('seat-remove-do').click();
+    await page.getByText('Bao is no longer in the class').waitFor();
+    const seats = await page.locator('tbody th').allInnerTexts();
+    check('the others keep their numbers', seats.join() === '1,3,4', seats);
+  });
+
+  const pick = (paths) =>
+    page.request.post(new URL('/test/pick', url).href, { data: JSON.stringify(paths) });
+  await step('seats come from a table; only names of it are taken in', async () => {
+    await hook('class-seats').click();
+    await pick([roster('late.csv', ['Id;Nombre;Correo', '7;Dara;dara@example.org', '8;Eli;e@x'])]);
+    await hook('roster-file').click();
+    await page.waitForFunction(() => document.querySelector('textarea').value === 'Dara\nEli');
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await page.getByText('2 seats were added').waitFor();
+  });
+
+  await step('a second class takes the rotation over, its students from OneRoster', async () => {
+    const users =
+      'sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password';
+    const user = (id, name) =>
+      `${id},,,true,s,student,${id},,${name},Invented,,,${id}@example.org,,,,04,secret`;
+    const enrolled = (user_id, class_id) => `e${user_id},,,${class_id},s,${user_id},student,,,`;
+    await page.getByRole('combobox', { name: 'Class' }).selectOption('');
+    await pick([
+      roster('users.csv', [users, user('u1', 'Fay'), user('u2', 'Gus'), user('u3', 'Hana')]),
+      roster('enrollments.csv', [
+        'sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role,primary,beginDate,endDate',
+        enrolled('u1', 'c1'),
+        enrolled('u2', 'c2'),
+        enrolled('u3', 'c2'),
+      ]),
+      roster('classes.csv', [
+        'sourcedId,status,dateLastModified,title,grades,courseSourcedId,classCode,classType,location,schoolSourcedId,termSourcedIds,subjects,subjectCodes,periods',
+        'c1,,,Room 8,04,k,,homeroom,,s,t,,,',
+        'c2,,,Room 9,04,k,,homeroom,,s,t,,,',
+      ]),
+    ]);
+    await hook('roster-file').click();
+    await hook('roster-class-1').waitFor();
+    await scan('roster-classes');
+    await hook('roster-class-1').click();
+    await page.getByText('2 seats:').waitFor();
+    check('the title came along', (await hook('new-class-name').inputValue()) === 'Room 9');
+    await hook('new-class-copy').selectOption({ label: 'Room 4, Willow Bend' });
+    await hook('new-class-grade-4').waitFor({ state: 'detached' });
+    await scan('new-class-copy');
+    await hook('new-class-create').click();
+    await page.getByText('Room 9 stands').waitFor();
+    await hook('class-rotation').click();
+    await page.locator('button.concept').first().waitFor();
+    check('as many concepts', (await page.locator('button.concept').count()) === concepts + 1);
+    const stored = await (await page.request.get(new URL('/test/saved', url).href)).text();
+    check('nothing of the file was kept', !stored.includes('secret'));
+    await page.getByRole('combobox', { name: 'Class' }).selectOption('Room 4, Willow Bend');
+  });
+
+  await step('a class is deleted only when its name was typed', async () => {
+    await hook('class-name').click();
+    await hook('class-delete').click();
+    const go = page.getByRole('dialog').getByRole('button', { name: 'Delete for good' });
+    check('not yet', await go.isDisabled());
+    await scan('class-delete');
+    await hook('class-delete-typed').fill('room 4, willow bend');
+    await go.click();
+    await page.getByText('Room 4, Willow Bend was deleted').waitFor();
+    const left = await page
+      .getByRole('combobox', { name: 'Class' })
+      .locator('option')
+      .allInnerTexts();
+    check('only the other class is left', left.length === 2 && left[0] === 'Room 9', left);
+  });
 });
+rmSync(rosters, { recursive: true });

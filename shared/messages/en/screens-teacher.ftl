@@ -199,6 +199,23 @@ class-part-seats = Seats
 class-part-calendar = Calendar
 class-part-rotation = Rotation
 class-part-pack = Pack and slips
+class-change = Name …
+class-change-title = This class
+class-name-hint = Students see it once they open the next class pack.
+class-renamed = The class has a new name.
+class-delete = Delete this class …
+class-delete-title = Delete { $title }?
+class-delete-words = { $seats ->
+    [one] Its one seat goes from this computer, with every report, every observation, and the keys that open its hand-ins.
+   *[other] Its { $seats } seats go from this computer, with every report, every observation, and the keys that open its hand-ins.
+} { $joined ->
+    [0] Nobody has handed in yet.
+    [one] One student has handed in.
+   *[other] { $joined } students have handed in.
+} This cannot be undone.
+class-delete-type = To go on, type the name of the class: { $title }
+class-delete-do = Delete for good
+class-deleted = { $title } was deleted.
 seats-lead = Names are optional and stay on this computer. Hand-ins carry the seat only.
 seats-col-seat = Seat
 seats-col-name = Name
@@ -218,6 +235,22 @@ seats-held = { $count ->
    *[other] { $count } waiting
 }
 seats-assign-to = Assign practice to { $name }
+seats-remove = Remove
+seats-remove-of = Remove { $name }
+seats-remove-title = Remove { $name } from the class?
+seats-remove-nothing = Nothing has come from this seat yet.
+seats-remove-what = This goes with it from this computer:
+seats-remove-hand-ins = { $count ->
+    [one] { $count } hand-in
+   *[other] { $count } hand-ins
+}
+seats-remove-reports = Ratings and results: { $count }
+seats-remove-answers = Practice answers: { $count }
+seats-remove-observations = Your observations: { $count }
+seats-remove-for-good = This cannot be undone.
+seats-remove-slip = The code on its slip no longer joins. Other seats keep their numbers and codes.
+seats-remove-do = Remove for good
+seats-removed = { $name } is no longer in the class.
 seats-add = Add seats
 seats-add-hint = One name a line. Leave it empty for one seat without a name.
 seats-add-do = Add
@@ -239,6 +272,14 @@ calendar-range = { $days ->
 }
 calendar-day = No school on { $date }
 calendar-changed = The calendar was changed. Days of the rotation move with it.
+calendar-year-change = Change dates or weekdays
+calendar-year-words = Closures, first lessons and reports keep their dates. Days of the rotation are counted anew; reports outside the year are kept but do not count.
+calendar-year-effect = This makes { $days } school days and { $passes } passes (now { $before_days } and { $before_passes }).
+calendar-year-changed = The school year was changed. Days of the rotation move with it.
+calendar-lessons-outside = { $count ->
+    [one] One first lesson lies outside the school year.
+   *[other] { $count } first lessons lie outside the school year.
+}
 calendar-fault-none = Choose the first day without school.
 calendar-fault-order = The last day comes before the first.
 calendar-fault-outside = These days lie outside the school year.
@@ -253,6 +294,16 @@ rotation-day = { $count ->
 rotation-earlier = { $title }: one day earlier
 rotation-later = { $title }: one day later
 rotation-moved = { $title } is on day { $day } now.
+rotation-concepts = Add or take out concepts
+rotation-choose = Choose …
+rotation-add = Add from the catalogue
+rotation-add-hint = It goes to the lightest day. Set its first lesson afterwards.
+rotation-add-do = Add the concept
+rotation-added = { $title } was added to day { $day }.
+rotation-take-out = Take out of the rotation
+rotation-take-out-hint = Its reports are kept and come back with it.
+rotation-take-out-do = Take it out
+rotation-taken-out = { $title } is no longer in the rotation.
 rotation-uneven = The days are uneven: up to { $most } concepts on one, { $least } on another. The review takes longer on full days.
 lessons-lead = The first lesson decides when a concept goes from preview to practice and then to review. An empty date means: not this year.
 lessons-col-first = First lesson
@@ -363,6 +414,20 @@ new-class-closures = { $count ->
     [one] Days without school: { $count }
    *[other] Days without school: { $count }
 }
+roster-file = From a file …
+roster-file-hint = CSV with names, or the CSV files of a OneRoster export (choose users, enrollments and classes together). Only given names or codes are taken in.
+roster-file-classes = Which class?
+roster-file-class = { $count ->
+    [one] { $title } ({ $count } student)
+   *[other] { $title } ({ $count } students)
+}
+roster-file-left-out = { $count ->
+    [one] { $count } line of the file was left out: it cannot be a name, or the class is full.
+   *[other] { $count } lines of the file were left out: they cannot be names, or the class is full.
+}
+new-class-copy = Rotation and first lessons
+new-class-copy-hint = A new rotation is suggested from the grades, or taken over from a class you have. First lessons then keep their place in the year.
+new-class-copy-none = Suggest a new rotation
 new-class-grades = Grades
 new-class-grades-hint = The highest grade is taken whole, as far as it fits; earlier grades fill what is left, so that their concepts are reviewed.
 new-class-grade = Grade { $grade } ({ $count } concepts)
@@ -380,7 +445,7 @@ new-class-left-out = { $count ->
    *[other] { $count } concepts of these grades do not fit. More days or more concepts a day take them in.
 }
 new-class-create = Create the class
-new-class-later = Names, closures, and days of concepts can be changed at any time.
+new-class-later = Names, seats, dates, closures, concepts and their days can be changed at any time.
 new-class-done = { $title } stands. Two things are left: give out the class pack and print the slips.
 new-class-faults = { $count ->
     [one] One thing is missing or does not fit. It is marked.

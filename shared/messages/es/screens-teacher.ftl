@@ -199,6 +199,23 @@ class-part-seats = Asientos
 class-part-calendar = Calendario
 class-part-rotation = Rotación
 class-part-pack = Paquete y papeles
+class-change = Nombre …
+class-change-title = Esta clase
+class-name-hint = Los estudiantes lo ven cuando abren el próximo paquete de clase.
+class-renamed = La clase tiene un nombre nuevo.
+class-delete = Borrar esta clase …
+class-delete-title = ¿Borrar { $title }?
+class-delete-words = { $seats ->
+    [one] Su único asiento se borra de esta computadora, con cada informe, cada observación y las llaves que abren sus entregas.
+   *[other] Sus { $seats } asientos se borran de esta computadora, con cada informe, cada observación y las llaves que abren sus entregas.
+} { $joined ->
+    [0] Nadie ha entregado aún.
+    [one] Ha entregado un estudiante.
+   *[other] Han entregado { $joined } estudiantes.
+} Esto no se puede deshacer.
+class-delete-type = Para seguir, escribe el nombre de la clase: { $title }
+class-delete-do = Borrar para siempre
+class-deleted = Se borró { $title }.
 seats-lead = Los nombres son opcionales y se quedan en esta computadora. Las entregas solo llevan el asiento.
 seats-col-seat = Asiento
 seats-col-name = Nombre
@@ -218,6 +235,22 @@ seats-held = { $count ->
    *[other] { $count } en espera
 }
 seats-assign-to = Asignar práctica a { $name }
+seats-remove = Quitar
+seats-remove-of = Quitar: { $name }
+seats-remove-title = ¿Quitar de la clase? ({ $name })
+seats-remove-nothing = Aún no ha llegado nada de este asiento.
+seats-remove-what = Con él se borra de esta computadora:
+seats-remove-hand-ins = { $count ->
+    [one] { $count } entrega
+   *[other] { $count } entregas
+}
+seats-remove-reports = Valoraciones y resultados: { $count }
+seats-remove-answers = Respuestas de práctica: { $count }
+seats-remove-observations = Tus observaciones: { $count }
+seats-remove-for-good = Esto no se puede deshacer.
+seats-remove-slip = El código de su papel ya no sirve. Los demás asientos conservan número y código.
+seats-remove-do = Quitar para siempre
+seats-removed = Ya no está en la clase: { $name }.
 seats-add = Añadir asientos
 seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.
 seats-add-do = Añadir
@@ -239,6 +272,14 @@ calendar-range = { $days ->
 }
 calendar-day = Sin clase el { $date }
 calendar-changed = El calendario cambió. Los días de la rotación se mueven con él.
+calendar-year-change = Cambiar fechas o días de la semana
+calendar-year-words = Los cierres, las primeras lecciones y los informes conservan sus fechas. Los días de la rotación se cuentan de nuevo; los informes fuera del año se guardan pero no cuentan.
+calendar-year-effect = Así son { $days } días de clase y { $passes } vueltas (ahora { $before_days } y { $before_passes }).
+calendar-year-changed = El año escolar cambió. Los días de la rotación se mueven con él.
+calendar-lessons-outside = { $count ->
+    [one] Una primera lección queda fuera del año escolar.
+   *[other] { $count } primeras lecciones quedan fuera del año escolar.
+}
 calendar-fault-none = Elige el primer día sin clase.
 calendar-fault-order = El último día va antes del primero.
 calendar-fault-outside = Estos días quedan fuera del año escolar.
@@ -253,6 +294,16 @@ rotation-day = { $count ->
 rotation-earlier = { $title }: un día antes
 rotation-later = { $title }: un día después
 rotation-moved = { $title } está ahora en el día { $day }.
+rotation-concepts = Agregar o quitar conceptos
+rotation-choose = Elige …
+rotation-add = Agregar del catálogo
+rotation-add-hint = Va al día con menos conceptos. Después fija su primera lección.
+rotation-add-do = Agregar el concepto
+rotation-added = { $title } se agregó al día { $day }.
+rotation-take-out = Quitar de la rotación
+rotation-take-out-hint = Sus informes se guardan y vuelven con él.
+rotation-take-out-do = Quitarlo
+rotation-taken-out = { $title } ya no está en la rotación.
 rotation-uneven = Los días son desiguales: hasta { $most } conceptos en uno, { $least } en otro. El repaso dura más en los días llenos.
 lessons-lead = La primera lección decide cuándo un concepto pasa de anticipo a práctica y luego a repaso. Sin fecha significa: este año no.
 lessons-col-first = Primera lección
@@ -363,6 +414,20 @@ new-class-closures = { $count ->
     [one] Días sin clase: { $count }
    *[other] Días sin clase: { $count }
 }
+roster-file = De un archivo …
+roster-file-hint = Un CSV con nombres, o los CSV de una exportación OneRoster (elige juntos users, enrollments y classes). Solo se toman nombres de pila o códigos.
+roster-file-classes = ¿Qué clase?
+roster-file-class = { $count ->
+    [one] { $title } ({ $count } estudiante)
+   *[other] { $title } ({ $count } estudiantes)
+}
+roster-file-left-out = { $count ->
+    [one] Se dejó fuera { $count } línea del archivo: no puede ser un nombre, o la clase está llena.
+   *[other] Se dejaron fuera { $count } líneas del archivo: no pueden ser nombres, o la clase está llena.
+}
+new-class-copy = Rotación y primeras lecciones
+new-class-copy-hint = Se propone una rotación nueva según los grados, o se toma la de una clase que ya tienes. Las primeras lecciones conservan entonces su lugar en el año.
+new-class-copy-none = Proponer una rotación nueva
 new-class-grades = Grados
 new-class-grades-hint = El grado más alto se toma entero, hasta donde cabe; los grados anteriores llenan lo que queda, para repasar sus conceptos.
 new-class-grade = Grado { $grade } ({ $count } conceptos)
@@ -380,7 +445,7 @@ new-class-left-out = { $count ->
    *[other] { $count } conceptos de estos grados no caben. Con más días o más conceptos por día entran.
 }
 new-class-create = Crear la clase
-new-class-later = Nombres, días sin clase y días de los conceptos se pueden cambiar en cualquier momento.
+new-class-later = Nombres, asientos, fechas, días sin clase, conceptos y sus días se pueden cambiar en cualquier momento.
 new-class-done = { $title } está lista. Faltan dos cosas: repartir el paquete de clase e imprimir los papeles.
 new-class-faults = { $count ->
     [one] Falta algo o algo no encaja. Está marcado.

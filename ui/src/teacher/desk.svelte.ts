@@ -16,7 +16,12 @@ export interface AssignmentOffer {
 /** What the teacher looks at. */
 export type Place =
   | { at: 'board' }
-  | { at: 'concept'; concept: string }
+  | { at: 'compare' }
+  | { at: 'concept'; concept: string; pass?: number }
+  | { at: 'student'; seat: number }
+  | { at: 'talk' }
+  | { at: 'groups' }
+  | { at: 'enter' }
   | { at: 'files' }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }

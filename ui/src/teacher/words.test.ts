@@ -12,7 +12,7 @@ test('every message that the screens name is there', () => {
     [...text.matchAll(/'((?:[a-z]+-)+[a-z0-9]+(?:-[a-z0-9]+)*)'/g)].map((match) => match[1] ?? ''),
   );
   const ours = ids.filter((id) =>
-    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag)-/.test(
+    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag|groups|talk|enter|compare|roster-file)-/.test(
       id,
     ),
   );
@@ -43,6 +43,27 @@ test('every value that comes by code has its words', () => {
     ...['seats', 'calendar', 'rotation', 'pack'].map((part) => `class-part-${part}`),
     ...['preview', 'practice', 'review'].map((phase) => `phase-${phase}`),
     ...['right', 'wrong', 'not-done'].map((outcome) => `outcome-${outcome}`),
+    ...['teach-again', 'pair-talk', 'short-look'].map((way) => `talk-way-${way}`),
+    ...['slip', 'answer', 'steps', 'concept'].map((step) => `talk-next-${step}`),
+    ...['over', 'under', 'near', 'unclear', 'too-little'].map((word) => `compare-verdict-${word}`),
+    ...['rating', 'outcome', 'seen'].flatMap((mode) => [
+      `enter-mode-${mode}`,
+      `enter-keys-${mode}`,
+      `enter-foot-${mode}`,
+    ]),
+    ...['board', 'compare'].map((part) => `board-part-${part}`),
+    ...[
+      'size',
+      'not-needed',
+      'absent',
+      'twice-in-slot',
+      'twice-on-concept',
+      'apart',
+      'split',
+      'too-many-groups',
+      'too-many-copies',
+      'no-such-slot',
+    ].map((kind) => `groups-broken-${kind}`),
     ...['system', 'light', 'dark', 'contrast'].map((theme) => `theme-${theme}`),
   ];
   expect(ids.filter((id) => !hasWords(id))).toEqual([]);

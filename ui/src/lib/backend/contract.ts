@@ -8,6 +8,24 @@ class: string,
  * Their names; an empty text is a seat without a name.
  */
 names: Array<string>, };
+export type Agreement = { 
+/**
+ * Rows: the student's rating; columns: the teacher's. Counts of pairs.
+ */
+table: [[number, number, number, number], [number, number, number, number], [number, number, number, number], [number, number, number, number]], 
+/**
+ * Pairs of ratings.
+ */
+pairs: number, 
+/**
+ * Weighted kappa (quadratic weights); nothing below ten pairs, or when
+ * both always said the same one thing.
+ */
+kappa: number | null, 
+/**
+ * Its standard error.
+ */
+standard_error: number | null, };
 export type Ahead = { 
 /**
  * The concept.
@@ -271,6 +289,10 @@ class_title: string,
  */
 today: string, 
 /**
+ * The seats it is restricted to; empty for the whole class.
+ */
+group: Array<number>, 
+/**
  * The pass of today, from 0.
  */
 pass: number, 
@@ -433,6 +455,7 @@ most: number, } | { "code": "no_such_weekday",
  * The number as given.
  */
 found: number, } | { "code": "no_school_day" };
+export type CalibrationVerdict = "over" | "under" | "near" | "unclear" | "too_little";
 export type CallError = { "code": "unknown_call", 
 /**
  * The name asked for.
@@ -642,7 +665,49 @@ carries: Array<string>,
  * Under the line; `None` while it is asked for.
  */
 result: string | null, };
+export type Comparison = { 
+/**
+ * Last rating high, yet it went wrong; most wrong first.
+ */
+sure_but_wrong: Array<Mismatch>, 
+/**
+ * Last rating low, yet it went right; most right first.
+ */
+unsure_but_right: Array<Mismatch>, 
+/**
+ * How far each student's ratings can be believed.
+ */
+students: Array<StudentCalibration>, 
+/**
+ * The commonest mistakes over all concepts.
+ */
+mistakes: Array<ConceptMistake>, 
+/**
+ * Students' ratings against the teacher's observations.
+ */
+agreement: Agreement, };
 export type ConceptId = string;
+export type ConceptMistake = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * The mistake's code.
+ */
+code: string, 
+/**
+ * How often it was made.
+ */
+count: number, 
+/**
+ * By how many students.
+ */
+students: number, 
+/**
+ * Days since it was last made.
+ */
+newest_days: number, };
 export type ConceptName = { 
 /**
  * The concept's id.
@@ -687,6 +752,23 @@ points: Array<NamedPoint>,
  * Straight strokes through points, in order.
  */
 paths: Array<GridPath>, };
+export type CopyClass = { 
+/**
+ * The class whose rotation and pace are taken.
+ */
+from: string, 
+/**
+ * The teacher's name for the new one, 1 to 60 characters.
+ */
+title: string, 
+/**
+ * Given names or codes, one a seat; an empty text is a seat without a name.
+ */
+names: Array<string>, 
+/**
+ * The new school year.
+ */
+year: SchoolYear, };
 export type CreateClass = { 
 /**
  * What it is made from.
@@ -732,6 +814,10 @@ export type DatedReport = {
  */
 date: string, 
 /**
+ * The pass of the date, from 0.
+ */
+pass: number, 
+/**
  * The rating.
  */
 confidence: Confidence | null, 
@@ -739,6 +825,19 @@ confidence: Confidence | null,
  * How it went.
  */
 outcome: Outcome | null, };
+export type DatedSight = { 
+/**
+ * School date.
+ */
+date: string, 
+/**
+ * On the students' own scale, if rated.
+ */
+rating: Confidence | null, 
+/**
+ * Whether the student has it.
+ */
+has_it: boolean, };
 export type DeviceDecision = { 
 /**
  * The class.
@@ -817,6 +916,19 @@ upper: RatioRow,
  */
 lower: RatioRow, };
 export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
+export type Entries = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The day.
+ */
+date: string, 
+/**
+ * The cells.
+ */
+made: Array<EntryMade>, };
 export type Entry = { "kind": "whole_number", 
 /**
  * The minus key is offered.
@@ -954,6 +1066,104 @@ decimals: boolean,
  * Minus key offered.
  */
 signed: boolean, };
+export type EntryAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The day.
+ */
+date: string | null, };
+export type EntryCell = { 
+/**
+ * The rating typed in from paper.
+ */
+rating: Confidence | null, 
+/**
+ * The result typed in from paper.
+ */
+outcome: Outcome | null, 
+/**
+ * The rating that a device handed in.
+ */
+device_rating: Confidence | null, 
+/**
+ * The result that a device handed in.
+ */
+device_outcome: Outcome | null, 
+/**
+ * What the teacher saw.
+ */
+seen: Confidence | null, 
+/**
+ * After a small group: whether the student has it.
+ */
+group_result: boolean | null, };
+export type EntryDay = { 
+/**
+ * The school date.
+ */
+date: string, 
+/**
+ * Day of the rotation, from 1; nothing on a day without school.
+ */
+day: number | null, 
+/**
+ * The school day before, if any.
+ */
+earlier: string | null, 
+/**
+ * The school day after, up to today.
+ */
+later: string | null, 
+/**
+ * The concepts of the day in the order of the review.
+ */
+concepts: Array<ConceptName>, 
+/**
+ * One row a seat.
+ */
+rows: Array<EntryRow>, };
+export type EntryMade = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * What was filled in.
+ */
+value: EntryValue, };
+export type EntryRow = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * One cell a concept.
+ */
+cells: Array<EntryCell>, };
+export type EntryValue = { "kind": "rating", 
+/**
+ * The rating.
+ */
+rating: Confidence | null, } | { "kind": "outcome", 
+/**
+ * The result.
+ */
+outcome: Outcome | null, } | { "kind": "seen", 
+/**
+ * On the students' own scale.
+ */
+rating: Confidence | null, };
 export type EqualGroups = { 
 /**
  * Groups.
@@ -1283,6 +1493,280 @@ points: Array<Point>,
  * Back to the first point.
  */
 closed: boolean, };
+export type GroupBoard = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seats.
+ */
+group: Array<number>, };
+export type GroupChosen = { 
+/**
+ * When, from 0.
+ */
+slot: number, 
+/**
+ * On what.
+ */
+concept: string, 
+/**
+ * Who.
+ */
+seats: Array<number>, };
+export type GroupFault = { 
+/**
+ * Which rule.
+ */
+kind: GroupFaultKind, 
+/**
+ * The students concerned.
+ */
+students: Array<GroupMember>, 
+/**
+ * When, from 0.
+ */
+slot: number | null, 
+/**
+ * The concept concerned.
+ */
+concept: ConceptName | null, };
+export type GroupFaultKind = "size" | "not_needed" | "absent" | "twice_in_slot" | "twice_on_concept" | "apart" | "split" | "too_many_groups" | "too_many_copies" | "no_such_slot";
+export type GroupMember = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * Chance of having the concept, 0 to 1.
+ */
+has_it: number | null, };
+export type GroupPage = { 
+/**
+ * On what.
+ */
+concept: ConceptName, 
+/**
+ * Grade 3 to 6.
+ */
+grade: number, 
+/**
+ * Who, with what they said last.
+ */
+members: Array<PageMember>, 
+/**
+ * Mistakes of these students on the concept, most first.
+ */
+mistakes: Array<MistakeCount>, 
+/**
+ * Concepts it builds on that not all of them have.
+ */
+first: Array<PageFirst>, 
+/**
+ * Exercises to do together, from first steps to a stretch.
+ */
+exercises: Array<SampleExercise>, };
+export type GroupPageAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * On what.
+ */
+concept: string, 
+/**
+ * Who.
+ */
+seats: Array<number>, };
+export type GroupRecord = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Whether the student has it; otherwise needs more.
+ */
+has_it: boolean, };
+export type GroupResult = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The day of the group.
+ */
+date: string, 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Has it, or needs more; nothing to take the record back.
+ */
+has_it: boolean | null, };
+export type GroupView = { 
+/**
+ * When, from 0.
+ */
+slot: number, 
+/**
+ * On what.
+ */
+concept: ConceptName, 
+/**
+ * Who.
+ */
+members: Array<GroupMember>, };
+export type GroupWishes = { 
+/**
+ * Times at which groups meet, one after the other, 1 to 6.
+ */
+slots: number, 
+/**
+ * Groups at the same time, 1 to 12.
+ */
+groups_at_once: number, 
+/**
+ * Fewest students of a group.
+ */
+size_least: number, 
+/**
+ * Most students of a group, at most 12. Groups of two to five gain most
+ * (EEF toolkit, small group tuition); above six the gain falls off.
+ */
+size_most: number, 
+/**
+ * Seats that must not sit together.
+ */
+keep_apart: Array<[number, number]>, 
+/**
+ * Seats that should sit together.
+ */
+keep_together: Array<[number, number]>, 
+/**
+ * Seats that are not there today.
+ */
+absent: Array<number>, };
+export type GroupsAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Room, pairs and absences; kept for the next time.
+ */
+wishes: GroupWishes, 
+/**
+ * Whether to prove how good the groups are, which takes a second or so.
+ */
+prove: boolean, };
+export type GroupsDesk = { 
+/**
+ * What "today" is.
+ */
+today: string, 
+/**
+ * Every seat.
+ */
+seats: Array<GroupMember>, 
+/**
+ * The wishes as last given; who is absent today.
+ */
+wishes: GroupWishes, 
+/**
+ * Concepts of the rotation that have been taught, weakest first.
+ */
+concepts: Array<ConceptName>, 
+/**
+ * Groups that were kept, newest day first, at most ten days.
+ */
+kept: Array<GroupsOfDay>, };
+export type GroupsEdited = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Room, pairs and absences.
+ */
+wishes: GroupWishes, 
+/**
+ * The groups as they stand.
+ */
+groups: Array<GroupChosen>, 
+/**
+ * The suggestion's bound on every plan.
+ */
+best_at_most: number, };
+export type GroupsKept = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The day.
+ */
+date: string, 
+/**
+ * The groups; none to take the day away.
+ */
+groups: Array<GroupChosen>, };
+export type GroupsOfDay = { 
+/**
+ * The day.
+ */
+date: string, 
+/**
+ * The groups by slot.
+ */
+groups: Array<GroupView>, 
+/**
+ * What the teacher recorded afterwards.
+ */
+records: Array<GroupRecord>, };
+export type GroupsView = { 
+/**
+ * The groups by slot.
+ */
+groups: Array<GroupView>, 
+/**
+ * Students who need something and found no place.
+ */
+unplaced: Array<GroupMember>, 
+/**
+ * Students who need something that is planned for and are there.
+ */
+in_need: number, 
+/**
+ * Worth of the plan: needs met, and students reached.
+ */
+value: number, 
+/**
+ * No plan under these wishes is worth more.
+ */
+best_at_most: number, 
+/**
+ * How far from the best plan this one can be at most, 0 to 1; 0 is proved best.
+ */
+proven_gap: number, 
+/**
+ * Rules that the plan breaks; a suggestion breaks none.
+ */
+faults: Array<GroupFault>, };
 export type HalfDay = "am" | "pm";
 export type HandInMade = { 
 /**
@@ -1549,6 +2033,31 @@ points: Array<NamedPoint>,
  * Places with a right-angle mark.
  */
 right_angles: Array<Point>, };
+export type Mismatch = { 
+/**
+ * Who.
+ */
+student: GroupMember, 
+/**
+ * On what.
+ */
+concept: ConceptName, 
+/**
+ * The last rating.
+ */
+rating: Confidence, 
+/**
+ * Its date.
+ */
+rated_on: string, 
+/**
+ * Results since that rating, self-marked or seen by the teacher: right and wrong.
+ */
+results: [number, number], 
+/**
+ * Practice answers since that rating: alone, with help, wrong.
+ */
+practice: [number, number, number], };
 export type MistakeCount = { 
 /**
  * The mistake's code.
@@ -1558,6 +2067,23 @@ code: string,
  * How often.
  */
 count: number, };
+export type MoveYear = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * First day of the year.
+ */
+first_day: string, 
+/**
+ * Last day of the year.
+ */
+last_day: string, 
+/**
+ * Weekdays on which the class meets, 1 is Monday.
+ */
+weekdays: number[], };
 export type MyPath = { 
 /**
  * The school year.
@@ -1806,6 +2332,40 @@ version: number,
  * Assignments in it that are still open.
  */
 open_assignments: number, };
+export type PageFirst = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Members who seem not to have it.
+ */
+lacking: Array<GroupMember>, };
+export type PageMember = { 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Its name.
+ */
+name: string | null, 
+/**
+ * Chance of having the concept, 0 to 1.
+ */
+has_it: number | null, 
+/**
+ * The last rating.
+ */
+rating: Confidence | null, 
+/**
+ * The last result marked.
+ */
+outcome: Outcome | null, 
+/**
+ * Practice answers: alone, with help, wrong.
+ */
+practice: [number, number, number], };
 export type PartShape = "bar" | "circle";
 export type PassCell = { 
 /**
@@ -2065,6 +2625,15 @@ found: number,
  * The cap.
  */
 most: number, } | { "code": "unreadable" };
+export type RenameClass = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The teacher's name for it, 1 to 60 characters.
+ */
+title: string, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -2194,6 +2763,28 @@ remainder: string, } | { "kind": "several_numbers",
  * As typed, one for each field.
  */
 texts: Array<string>, };
+export type RosterClass = { 
+/**
+ * Its title there, or the file's name; empty when the files name no class.
+ */
+title: string, 
+/**
+ * Given names or codes, in the order of the file.
+ */
+names: Array<string>, 
+/**
+ * Lines that could not be a name.
+ */
+left_out: number, };
+export type RosterFile = { 
+/**
+ * Whether they are a OneRoster export.
+ */
+one_roster: boolean, 
+/**
+ * The classes in them, by title.
+ */
+classes: Array<RosterClass>, };
 export type RosterNames = { 
 /**
  * One a seat.
@@ -2242,6 +2833,36 @@ thing_from: Rational,
  * Where it ends.
  */
 thing_to: Rational, };
+export type SampleExercise = { 
+/**
+ * The exercise.
+ */
+item: ItemView, 
+/**
+ * The answer in words or figures.
+ */
+answer: Array<Block>, 
+/**
+ * The worked solution.
+ */
+steps: Array<Array<Block>>, 
+/**
+ * A slip that leads to a wrong answer here.
+ */
+slip: SampleSlip | null, };
+export type SampleSlip = { 
+/**
+ * Its code.
+ */
+code: string, 
+/**
+ * The wrong answer.
+ */
+answer: Array<Block>, 
+/**
+ * What to tell a student who made it.
+ */
+say: Say, };
 export type Say = { 
 /**
  * The Fluent message id.
@@ -2341,6 +2962,32 @@ pack: number,
  * The code as typed.
  */
 seat_code: string, };
+export type SeatHoldings = { 
+/**
+ * Hand-ins kept.
+ */
+hand_ins: number, 
+/**
+ * Ratings and results, from devices or from paper.
+ */
+reports: number, 
+/**
+ * Practice answers.
+ */
+answers: number, 
+/**
+ * What the teacher saw.
+ */
+observations: number, };
+export type SeatId = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat's number.
+ */
+seat: number, };
 export type SeatProgress = { 
 /**
  * The seat.
@@ -2432,6 +3079,68 @@ from: Point,
  */
 to: Point, };
 export type StrokeKind = "segment" | "ray" | "line";
+export type StudentCalibration = { 
+/**
+ * Who.
+ */
+student: GroupMember, 
+/**
+ * Answers with a rating before them.
+ */
+answers: number, 
+/**
+ * The word on it.
+ */
+verdict: CalibrationVerdict, 
+/**
+ * Claimed minus found share right; nothing below 20 answers.
+ */
+bias: number | null, 
+/**
+ * Low end of its 95 % interval.
+ */
+low: number | null, 
+/**
+ * High end of its 95 % interval.
+ */
+high: number | null, 
+/**
+ * Goodman and Kruskal's gamma: whether surer answers were more often right.
+ */
+gamma: number | null, };
+export type StudentConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its phase today.
+ */
+phase: Phase, 
+/**
+ * Chance of having it, 0 to 1.
+ */
+has_it: number, 
+/**
+ * The last rating.
+ */
+rating: Confidence | null, 
+/**
+ * The last result marked.
+ */
+outcome: Outcome | null, 
+/**
+ * Practice answers: alone, with help, wrong.
+ */
+practice: [number, number, number], 
+/**
+ * Whether the teacher last saw that the student has it.
+ */
+seen: boolean | null, 
+/**
+ * Days since the newest report.
+ */
+newest_days: number, };
 export type StudentDay = { 
 /**
  * The profile's id.
@@ -2446,6 +3155,23 @@ export type StudentId = {
  * The profile's id.
  */
 student: string, };
+export type StudentPage = { 
+/**
+ * Who.
+ */
+student: GroupMember, 
+/**
+ * How far the ratings can be believed.
+ */
+calibration: StudentCalibration, 
+/**
+ * Concepts with a report, those needed most first.
+ */
+concepts: Array<StudentConcept>, 
+/**
+ * Concepts without a report.
+ */
+without_report: number, };
 export type StudentReport = { 
 /**
  * The seat.
@@ -2463,6 +3189,10 @@ has_it: number | null,
  * Rating and result of each date, oldest first.
  */
 history: Array<DatedReport>, 
+/**
+ * What the teacher saw, oldest first.
+ */
+seen: Array<DatedSight>, 
 /**
  * Practice answers: alone, with help, wrong.
  */
@@ -2555,6 +3285,131 @@ exercise: string,
  * How sure.
  */
 sure: Confidence, };
+export type TalkAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Minutes there are, 1 to 20.
+ */
+minutes: number, };
+export type TalkConcept = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its phase.
+ */
+phase: Phase, 
+/**
+ * Whether it deserves the minutes.
+ */
+chosen: boolean, 
+/**
+ * Whether it was talked about on that day.
+ */
+talked: boolean, 
+/**
+ * How to go about it; nothing before the first lesson or without a report.
+ */
+way: TalkWay | null, 
+/**
+ * Minutes that takes.
+ */
+minutes: number, 
+/**
+ * What it would bring, in students put right.
+ */
+worth: number, 
+/**
+ * Estimated share of the class that has it.
+ */
+has_it: number | null, 
+/**
+ * Low end of its likely range.
+ */
+low: number | null, 
+/**
+ * High end of its likely range.
+ */
+high: number | null, 
+/**
+ * Students expected to get it wrong, of those there.
+ */
+expected_wrong: number, 
+/**
+ * Of these, expected among those whose last rating was On my own or Could teach it.
+ */
+sure_wrong: number, 
+/**
+ * Which way it is moving.
+ */
+trend: Trend, 
+/**
+ * Whether it was talked about in this pass or the last.
+ */
+talked_lately: boolean, 
+/**
+ * Concepts building on it whose first lesson is within ten school days.
+ */
+dependants_soon: Array<ConceptName>, 
+/**
+ * The commonest mistakes.
+ */
+mistakes: Array<MistakeCount>, 
+/**
+ * One exercise to discuss, with the common slip.
+ */
+exercise: SampleExercise | null, };
+export type TalkNoted = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The day.
+ */
+date: string, 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Whether it was talked about.
+ */
+talked: boolean, };
+export type TalkView = { 
+/**
+ * The class.
+ */
+class_title: string, 
+/**
+ * The school day it is for.
+ */
+date: string, 
+/**
+ * Whether that is today; otherwise today is without school.
+ */
+is_today: boolean, 
+/**
+ * Day of the rotation, from 1; nothing when the year is over.
+ */
+day: number | null, 
+/**
+ * Minutes there are.
+ */
+minutes: number, 
+/**
+ * Minutes the chosen concepts take.
+ */
+minutes_used: number, 
+/**
+ * Every concept of the day: the chosen ones first, in the order of the review.
+ */
+concepts: Array<TalkConcept>, };
+export type TalkWay = "teach_again" | "pair_talk" | "short_look";
 export type TapeBar = { 
 /**
  * Its name.
@@ -2720,10 +3575,18 @@ export interface Calls {
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
   read_roster: { args: RosterText; out: RosterNames };
+  pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
+  copy_class: { args: CopyClass; out: ClassSummary };
   class_setup: { args: ClassId; out: ClassSetup };
   name_seat: { args: NameSeat; out: ClassSetup };
   add_seats: { args: AddSeats; out: ClassSetup };
+  rename_class: { args: RenameClass; out: ClassSetup };
+  move_year: { args: MoveYear; out: ClassSetup };
+  seat_holdings: { args: SeatId; out: SeatHoldings };
+  remove_seat: { args: SeatId; out: ClassSetup };
+  delete_class: { args: ClassId; out: Nothing };
+  spare_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   set_rotation: { args: NewRotation; out: ClassSetup };
   set_closures: { args: NewClosures; out: ClassSetup };
@@ -2734,6 +3597,19 @@ export interface Calls {
   undo_import: { args: Nothing; out: Array<ImportAccount> };
   decide_device: { args: DeviceDecision; out: ClassSetup };
   board: { args: ClassId; out: Board };
+  group_board: { args: GroupBoard; out: Board };
+  comparison: { args: ClassId; out: Comparison };
+  student_page: { args: SeatId; out: StudentPage };
+  talk: { args: TalkAsked; out: TalkView };
+  note_talk: { args: TalkNoted; out: Nothing };
+  groups_desk: { args: ClassId; out: GroupsDesk };
+  suggest_groups: { args: GroupsAsked; out: GroupsView };
+  weigh_groups: { args: GroupsEdited; out: GroupsView };
+  keep_groups: { args: GroupsKept; out: GroupsDesk };
+  group_page: { args: GroupPageAsked; out: GroupPage };
+  record_group: { args: GroupResult; out: GroupsDesk };
+  entry_day: { args: EntryAsked; out: EntryDay };
+  make_entries: { args: Entries; out: Nothing };
   concept_reports: { args: ClassConcept; out: ConceptReports };
   assign: { args: Assign; out: Array<AssignmentReport> };
   assignments: { args: ClassId; out: Array<AssignmentReport> };

@@ -28,6 +28,7 @@ function row(id: string, change: Partial<BoardRow>): BoardRow {
 const board: Board = {
   class_title: 'Room 7',
   today: '2026-11-24',
+  group: [],
   pass: 4,
   day: 2,
   pass_count: 18,

@@ -4,6 +4,8 @@ import type { Board, BoardRow, Phase, Trend } from '../../lib/backend';
 export interface BoardView {
   strand: string;
   phase: Phase | '';
+  /** Only these seats; none for the whole class. */
+  group: number[];
   /** Only the concepts of today's day of the rotation. */
   today: boolean;
   sort: SortKey;
@@ -16,6 +18,7 @@ export type SortKey = 'rank' | 'title' | 'day' | 'has_it' | 'reporters' | 'age';
 export const WHOLE_BOARD: BoardView = {
   strand: '',
   phase: '',
+  group: [],
   today: false,
   sort: 'rank',
   reversed: false,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { closedDates, closureRanges, months, withDates } from './calendar';
-import { load, moved } from './rotation';
+import { lightest, load, moved } from './rotation';
+import { lessonsOutside, yearFault, yearSum } from './year';
 
 const week = [1, 2, 3, 4, 5];
 
@@ -51,5 +52,37 @@ describe('a concept moved to another day', () => {
   });
   test('the load is told from the fullest to the emptiest day', () => {
     expect(load(days)).toEqual({ most: 2, least: 0 });
+  });
+});
+
+test('the lightest day is the first of the shortest', () => {
+  expect(lightest([['a', 'b'], ['c'], ['d']])).toBe(1);
+  expect(lightest([[], ['c']])).toBe(0);
+});
+
+describe('a year as edited', () => {
+  const year = {
+    first_day: '2026-08-31',
+    last_day: '2026-09-11',
+    weekdays: week,
+    closures: ['2026-09-07'],
+  };
+  test('counts its school days and passes', () => {
+    expect(yearSum(year, 4)).toEqual({ school_days: 9, passes: 3 });
+    expect(yearFault(year)).toBeUndefined();
+  });
+  test.each([
+    [{ first_day: '' }, 'new-class-fault-dates-none'],
+    [{ last_day: '2026-08-30' }, 'new-class-fault-dates-order'],
+    [{ last_day: '2028-08-30' }, 'new-class-fault-dates-long'],
+    [{ weekdays: [] }, 'new-class-fault-weekdays'],
+    [{ weekdays: [6], last_day: '2026-09-04' }, 'new-class-fault-no-day'],
+  ])('%j is %s', (change, id) => {
+    expect(yearFault({ ...year, ...change })).toBe(id);
+  });
+  test('tells first lessons that lie outside', () => {
+    const placed = (taught_from: string | null) => ({ taught_from }) as never;
+    const rotation = [[placed('2026-08-30'), placed(null)], [placed('2026-08-31')]];
+    expect(lessonsOutside(rotation, year)).toBe(1);
   });
 });

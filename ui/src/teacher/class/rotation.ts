@@ -20,3 +20,7 @@ export function load(days: Days): { most: number; least: number } {
   const sizes = days.map((day) => day.length);
   return { most: Math.max(0, ...sizes), least: sizes.length === 0 ? 0 : Math.min(...sizes) };
 }
+
+/** The day (from 0) with the fewest concepts; of equals the first. */
+export const lightest = (days: Days): number =>
+  days.reduce((best, day, at) => (day.length < (days[best]?.length ?? Infinity) ? at : best), 0);

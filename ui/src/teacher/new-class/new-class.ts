@@ -1,4 +1,4 @@
-import type { NewClass } from '../../lib/backend';
+import type { CopyClass, NewClass } from '../../lib/backend';
 
 /** What the form for a new class holds. */
 export interface ClassForm {
@@ -14,6 +14,10 @@ export interface ClassForm {
   grades: number[];
   rotation_days: number;
   concepts_a_day: number;
+  /** The class whose rotation and pace are copied; nothing for a new rotation. */
+  copy_from: string;
+  /** Concepts in that class's rotation. */
+  copied_concepts: number;
 }
 
 export const MOST_SEATS = 60;
@@ -56,6 +60,8 @@ export function defaultForm(today: string): ClassForm {
     grades: [],
     rotation_days: 10,
     concepts_a_day: 6,
+    copy_from: '',
+    copied_concepts: 0,
   };
 }
 
@@ -78,12 +84,14 @@ export function totals(form: ClassForm, conceptsByGrade: Record<number, number>)
   const school_days = datesBetween(form.first_day, form.last_day).filter(
     (date) => form.weekdays.includes(weekdayOf(date)) && !closures.has(date),
   ).length;
-  const offered = form.grades.reduce((sum, grade) => sum + (conceptsByGrade[grade] ?? 0), 0);
+  const copied = form.copy_from !== '';
+  const by_grades = form.grades.reduce((sum, grade) => sum + (conceptsByGrade[grade] ?? 0), 0);
+  const offered = copied ? form.copied_concepts : by_grades;
   return {
     seats: form.by_names ? form.names.length : form.seat_count,
     school_days,
     passes: form.rotation_days > 0 ? Math.ceil(school_days / form.rotation_days) : 0,
-    concepts: Math.min(offered, form.rotation_days * form.concepts_a_day),
+    concepts: copied ? offered : Math.min(offered, form.rotation_days * form.concepts_a_day),
     offered,
   };
 }
@@ -109,6 +117,7 @@ export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, 
     found.dates = 'new-class-fault-no-day';
   }
   if (form.weekdays.length === 0) found.weekdays = 'new-class-fault-weekdays';
+  if (form.copy_from !== '') return found;
   if (form.grades.length === 0) found.grades = 'new-class-fault-grades';
   const whole = (n: number, most: number) => Number.isInteger(n) && n >= 1 && n <= most;
   if (
@@ -120,8 +129,8 @@ export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, 
   return found;
 }
 
-/** The form as the call takes it. */
-export function asNewClass(form: ClassForm): NewClass {
+/** What a new class and a copy have alike. */
+function frame(form: ClassForm): Pick<NewClass, 'title' | 'names' | 'year'> {
   const names = form.by_names ? form.names : Array.from({ length: form.seat_count }, () => '');
   return {
     title: form.title.trim(),
@@ -132,6 +141,19 @@ export function asNewClass(form: ClassForm): NewClass {
       weekdays: [...form.weekdays].sort((a, b) => a - b),
       closures: [...form.closures].sort(),
     },
+  };
+}
+
+/** The form as the call for a copy takes it. */
+export const asCopyClass = (form: ClassForm): CopyClass => ({
+  ...frame(form),
+  from: form.copy_from,
+});
+
+/** The form as the call takes it. */
+export function asNewClass(form: ClassForm): NewClass {
+  return {
+    ...frame(form),
     grades: [...form.grades].sort((a, b) => a - b),
     rotation_days: form.rotation_days,
     concepts_a_day: form.concepts_a_day,

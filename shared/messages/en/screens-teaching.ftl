@@ -1,0 +1,254 @@
+## The screens a teacher works with in class: talk, groups, entering a day,
+## ratings beside results.
+tab-talk = Talk
+tab-groups = Groups
+tab-enter = Enter
+
+## The board for a group, and its second part
+board-parts = Parts of the board
+board-part-board = Concepts
+board-part-compare = Ratings and results
+board-group-all = Whole class · choose a group …
+board-group-some = { $count ->
+    [one] Only { $count } student: { $who }
+   *[other] Only { $count } students: { $who }
+}
+board-group-kept = { $date }: { $concept }
+board-group-clear = Whole class
+concept-pass = { $count ->
+    [0] Pass { $pass }: nobody rated
+    [one] Pass { $pass }: { $count } student rated
+   *[other] Pass { $pass }: { $count } students rated
+}
+concept-pass-all = Close this pass
+concept-seen = you saw:
+
+## Ratings beside results
+compare-title = Ratings and results
+compare-lead = Where a student's own rating and what came of it do not fit, a short talk helps both ways.
+compare-empty-title = Ratings will stand beside results here
+compare-empty-words = Once students have rated concepts and marked or practised them, this shows who is sure but wrong, who is right but unsure, and which mistakes come back.
+compare-sure = Sure, but wrong
+compare-sure-words = Last rating On my own or Could teach it, and since then more wrong than right, at least twice.
+compare-sure-none = Nobody at the moment.
+compare-unsure = Right, but unsure
+compare-unsure-words = Last rating Not yet or With help, and since then more right than wrong, at least twice.
+compare-unsure-none = Nobody at the moment.
+compare-since = { $right } right, { $wrong } wrong
+compare-more = Show all { $count }
+compare-fewer = Show fewer
+compare-mistakes = Common mistakes
+compare-mistakes-none = No mistake has been recognised in practice yet.
+compare-col-mistake = Mistake
+compare-col-students = Students
+compare-col-times = Times
+compare-col-last = Last made
+compare-students = How far the ratings can be believed
+compare-students-words = Each rating is read as a claim: Not yet 10, With help 40, On my own 80, Could teach it 95 right answers in 100. The difference to what was found is shown with its 95 % range, from 20 answers on.
+compare-col-verdict = In a word
+compare-col-bias = Claimed minus found, of 100
+compare-col-gamma = Surer more often right (gamma)
+compare-col-answers = Answers
+compare-bias = { $bias } ({ $low } to { $high })
+compare-verdict-over = Claims more than is found
+compare-verdict-under = Claims less than is found
+compare-verdict-near = Close to what is found
+compare-verdict-unclear = Not clear yet
+compare-verdict-too-little = Too little to say
+compare-agreement = Your observations beside the ratings
+compare-agreement-none = You have not noted an observation yet that can be laid beside a rating of the same pass.
+compare-agreement-caption = Rows: the student's rating. Columns: what you saw in the same pass.
+compare-kappa = Weighted kappa { $kappa } (standard error { $error }) from { $pairs } pairs: 0 is agreement by chance, 1 is full agreement.
+compare-kappa-little = { $pairs ->
+    [one] { $pairs } pair so far; a weighted kappa is told from 10 on.
+   *[other] { $pairs } pairs so far; a weighted kappa is told from 10 on, and only where ratings differ.
+}
+compare-observe = Note observations
+student-assign = { $count ->
+    [0] Nothing to assign
+    [one] Assign practice on { $count } concept
+   *[other] Assign practice on { $count } concepts
+}
+student-bias = claims { $bias } of 100 (range { $low } to { $high }), from { $answers } answers
+student-answers = { $answers ->
+    [one] { $answers } answer with a rating before it
+   *[other] { $answers } answers with a rating before them
+}
+student-col-rating = Last rating
+student-col-result = Last result
+student-col-seen = You saw
+student-without = { $count ->
+    [one] There is no report on { $count } more concept.
+   *[other] There is no report on { $count } more concepts.
+}
+
+## Talk
+talk-title = Talk
+talk-today = Today is day { $day } of the rotation.
+talk-next = No school today. This is for { $date }, day { $day }.
+talk-over = The school year is over.
+talk-have = Minutes there are
+talk-minutes = { $minutes } min
+talk-chosen = { $count ->
+    [one] This one deserves the minutes ({ $minutes } min)
+   *[other] These deserve the minutes ({ $minutes } min)
+}
+talk-none = None of today's concepts needs the minutes more than the review itself does.
+talk-others = The others of the day
+talk-empty-title = No concept stands on this day
+talk-empty-words = The talk plan takes the concepts of the day's review. This day has none.
+talk-way-teach-again = Teach it again
+talk-way-pair-talk = Explain it in pairs
+talk-way-short-look = A short look together
+talk-why-wrong = { $count ->
+    [0] Almost all of those here would get it right.
+    [1] About 1 of those here would get it wrong.
+   *[other] About { $count } of those here would get it wrong.
+}
+talk-why-sure = { $count ->
+    [1] About 1 of them feels sure: a slip that surprises is remembered.
+   *[other] About { $count } of them feel sure: a slip that surprises is remembered.
+}
+talk-why-falling = Ratings are falling.
+talk-why-dependants = { $count ->
+    [one] { $concepts } builds on it within ten school days.
+   *[other] { $concepts } build on it within ten school days.
+}
+talk-why-mistake = Most common mistake: { $mistake }.
+talk-why-lately = It was talked about in this pass or the last, so it counts half.
+talk-why-preview = Not taught yet: "Not yet" is what one expects.
+talk-why-no-report = No report yet: ask the class first.
+talk-show = Show on the projector
+talk-talked = Talked about
+talk-foot = What a talk brings is an assumption: 45 of 100 wrong answers put right by teaching again, 50 by explaining in pairs, 30 by a short look. The choice under it is exact. The projector shows no name.
+talk-slip = Someone answered
+talk-slip-ask = How could one get there?
+talk-answer = The answer
+talk-steps = Step by step
+talk-next-slip = A common slip
+talk-next-answer = The answer
+talk-next-steps = Step by step
+talk-next-concept = Next concept
+talk-place = { $at } of { $of }
+talk-no-exercise = There is no exercise for this concept. Take one from the review.
+
+## Groups
+groups-title = Groups
+groups-lead = Who would gain most by sitting together on what, from the weakest concepts that have been taught.
+groups-empty-title = Groups will stand here
+groups-empty-words = Once hand-ins are in and a concept has been taught, Surefoot suggests who sits together on what.
+groups-wishes = { $slots ->
+    [one] { $slots } time
+   *[other] { $slots } times
+}, up to { $at_once } groups at once, { $least } to { $most } students, { $absent ->
+    [0] nobody absent
+   *[other] { $absent } absent
+}
+groups-slots = Times, one after the other
+groups-at-once = Groups at once
+groups-size-least = Fewest in a group
+groups-size-most = Most in a group
+groups-fault-slots = Choose 1 to 6 times.
+groups-fault-at-once = Choose 1 to 12 groups at once.
+groups-fault-size = Choose 1 to 12 students, the fewest not above the most.
+groups-absent = Absent today
+groups-apart = Keep apart
+groups-together = Keep together
+groups-pair-first = First student
+groups-pair-second = Second student
+groups-pair-choose = Choose …
+groups-pair-add = Add
+groups-pair = { $first } and { $second }
+groups-pair-remove = Take out: { $pair }
+groups-suggest = Suggest groups
+groups-suggest-anew = Suggest anew
+groups-keep = Keep for today
+groups-drop = Put the suggestion away
+groups-kept = The groups are kept for today. Afterwards, record who has it.
+groups-reached = { $placed } of { $need } students who need something have a place.
+groups-best = No other plan under these wishes is better: this is proved.
+groups-gap = At most { $gap } from the best possible plan.
+groups-rough = How good it is has not been proved.
+groups-proving = Checking how good it can get …
+groups-breaks = { $count ->
+    [one] It breaks one rule:
+   *[other] It breaks { $count } rules:
+}
+groups-none = Nobody needs a group under these wishes, or none can be formed.
+groups-slot = Time { $slot }
+groups-idle = { $count ->
+    [one] { $count } student without a group at this time
+   *[other] { $count } students without a group at this time
+}
+groups-wants = needs something
+groups-unplaced = { $count ->
+    [one] No place was found for { $who }.
+   *[other] No place was found for { $who }.
+}
+groups-concept = Concept of the group
+groups-page = One-page plan
+groups-move = Move …
+groups-move-of = Move { $name }
+groups-move-to = Time { $slot }: { $concept }
+groups-move-out = Out of the group
+groups-move-new = New group at this time on
+groups-moved = { $name } was moved.
+groups-concept-changed = A group at time { $slot } has another concept.
+groups-broken-size = Time { $slot }, { $concept }: { $count } students; wished are { $least } to { $most }.
+groups-broken-not-needed = { $who } does not need { $concept }.
+groups-broken-absent = { $who } is absent today.
+groups-broken-twice-in-slot = { $who } sits in two groups at time { $slot }.
+groups-broken-twice-on-concept = { $who } is twice on { $concept }.
+groups-broken-apart = { $who } are to be kept apart.
+groups-broken-split = { $who } are to be kept together (time { $slot }).
+groups-broken-too-many-groups = Time { $slot } has more than { $at_once } groups.
+groups-broken-too-many-copies = Time { $slot } has more than two groups on { $concept }.
+groups-broken-no-such-slot = There is no time { $slot } in the wishes.
+groups-today = Groups of today
+groups-earlier = Earlier groups
+groups-recorded = · { $done } of { $of } recorded
+groups-record-words = One tap each: it counts in the estimate as a result. A second tap takes it back.
+groups-record-of = What came of it for { $name }
+groups-has-it = Has it
+groups-needs-more = Needs more
+groups-let-go-do = Take these groups away
+groups-let-go = The groups were taken away. What was recorded stays.
+groups-page-members = Who
+groups-page-chance = · has it: { $share }
+groups-page-first = Look at this first
+groups-page-lacking = { $count ->
+    [one] { $who } may lack it.
+   *[other] { $who } may lack it.
+}
+groups-page-look = What to look for
+groups-page-no-mistakes = No mistake of these students has been recognised on this concept yet. Let them explain their steps.
+groups-page-exercises = Exercises, from first steps to a stretch
+groups-page-answer = Answer:
+groups-page-slip = A slip ({ $mistake }):
+
+## Entering a day
+enter-title = Enter a day
+enter-day = Day { $day } of the rotation
+enter-no-school = No school on this day
+enter-earlier = Day before
+enter-later = Day after
+enter-empty-title = No concept stands on this day
+enter-empty-words = Paper charts and observations belong to a day of the review. Go to a school day.
+enter-modes = What is entered
+enter-mode-rating = Ratings from paper
+enter-mode-outcome = Results from paper
+enter-mode-seen = What I saw
+enter-tally = { $done } of { $all } cells
+enter-saving = · saving …
+enter-keys-rating = Keys 0 to 3 fill a cell and go on; arrows move; Enter goes to the next student; Delete clears.
+enter-keys-outcome = Key 1 is right, 0 is wrong, 2 is not done; arrows move; Enter goes to the next student; Delete clears.
+enter-keys-seen = Keys 0 to 3 note what you saw, on the students' own scale; beside it stands their rating.
+enter-foot-rating = What a device handed in stands in slanted figures. Paper stands above it; clearing brings it back.
+enter-foot-outcome = What a device handed in stands in slanted words. Paper stands above it; clearing brings it back.
+enter-foot-seen = Observations count in the estimate as results: On my own and Could teach it as right, the others as wrong. How they agree with the ratings stands under Board, Ratings and results.
+enter-grid = Students by concepts
+enter-pad = Fill the chosen cell
+enter-clear = Clear
+enter-cell-empty = empty
+enter-cell-device = { $what }, from the device
+enter-cell-both = { $seen }; student: { $own }

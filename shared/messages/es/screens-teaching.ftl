@@ -1,0 +1,255 @@
+## The screens a teacher works with in class: talk, groups, entering a day,
+## ratings beside results.
+tab-talk = Charla
+tab-groups = Grupos
+tab-enter = Anotar
+
+## The board for a group, and its second part
+board-parts = Partes del tablero
+board-part-board = Conceptos
+board-part-compare = Valoraciones y resultados
+board-group-all = Toda la clase · elegir un grupo …
+board-group-some = { $count ->
+    [one] Solo { $count } estudiante: { $who }
+   *[other] Solo { $count } estudiantes: { $who }
+}
+board-group-kept = { $date }: { $concept }
+board-group-clear = Toda la clase
+concept-pass = { $count ->
+    [0] Vuelta { $pass }: nadie valoró
+    [one] Vuelta { $pass }: valoró { $count } estudiante
+   *[other] Vuelta { $pass }: valoraron { $count } estudiantes
+}
+concept-pass-all = Cerrar esta vuelta
+concept-seen = viste:
+
+## Ratings beside results
+compare-title = Valoraciones y resultados
+compare-lead = Donde la valoración propia y lo que salió no encajan, una charla corta ayuda en ambos sentidos.
+compare-empty-title = Aquí estarán las valoraciones junto a los resultados
+compare-empty-words = Cuando los estudiantes hayan valorado conceptos y los hayan marcado o practicado, aquí se ve quién está seguro pero falla, quién acierta sin estar seguro y qué errores vuelven.
+compare-sure = Seguros, pero con errores
+compare-sure-words = Última valoración Por mi cuenta o Podría enseñarlo, y desde entonces más errores que aciertos, al menos dos.
+compare-sure-none = Nadie por ahora.
+compare-unsure = Aciertan, pero no están seguros
+compare-unsure-words = Última valoración Todavía no o Con ayuda, y desde entonces más aciertos que errores, al menos dos.
+compare-unsure-none = Nadie por ahora.
+compare-since = { $right } bien, { $wrong } mal
+compare-more = Mostrar los { $count }
+compare-fewer = Mostrar menos
+compare-mistakes = Errores frecuentes
+compare-mistakes-none = Aún no se ha reconocido ningún error en la práctica.
+compare-col-mistake = Error
+compare-col-students = Estudiantes
+compare-col-times = Veces
+compare-col-last = Última vez
+compare-students = Hasta dónde creer las valoraciones
+compare-students-words = Cada valoración se lee como una afirmación: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95 aciertos de 100. La diferencia con lo encontrado se muestra con su margen del 95 %, desde 20 respuestas.
+compare-col-verdict = En una palabra
+compare-col-bias = Afirmado menos hallado, de 100
+compare-col-gamma = Más seguro, más aciertos (gamma)
+compare-col-answers = Respuestas
+compare-bias = { $bias } (de { $low } a { $high })
+compare-verdict-over = Afirma más de lo hallado
+compare-verdict-under = Afirma menos de lo hallado
+compare-verdict-near = Cerca de lo hallado
+compare-verdict-unclear = Aún no está claro
+compare-verdict-too-little = Muy poco para decir algo
+compare-agreement = Tus observaciones junto a las valoraciones
+compare-agreement-none = Aún no has anotado una observación que se pueda poner junto a una valoración de la misma vuelta.
+compare-agreement-caption = Filas: la valoración del estudiante. Columnas: lo que viste en la misma vuelta.
+compare-kappa = Kappa ponderada { $kappa } (error estándar { $error }) con { $pairs } pares: 0 es acuerdo por azar, 1 es acuerdo total.
+compare-kappa-little = { $pairs ->
+    [one] { $pairs } par hasta ahora; la kappa ponderada se dice desde 10.
+   *[other] { $pairs } pares hasta ahora; la kappa ponderada se dice desde 10, y solo si hay diferencias.
+}
+compare-observe = Anotar observaciones
+student-assign = { $count ->
+    [0] Nada que asignar
+    [one] Asignar práctica de { $count } concepto
+   *[other] Asignar práctica de { $count } conceptos
+}
+student-bias = afirma { $bias } de 100 (de { $low } a { $high }), con { $answers } respuestas
+student-answers = { $answers ->
+    [one] { $answers } respuesta con valoración previa
+   *[other] { $answers } respuestas con valoración previa
+}
+student-col-rating = Última valoración
+student-col-result = Último resultado
+student-col-seen = Viste
+student-without = { $count ->
+    [one] No hay informe de { $count } concepto más.
+   *[other] No hay informe de { $count } conceptos más.
+}
+
+## Talk
+talk-title = Charla
+talk-today = Hoy es el día { $day } de la rotación.
+talk-next = Hoy no hay clase. Esto es para el { $date }, día { $day }.
+talk-over = El año escolar terminó.
+talk-have = Minutos que hay
+talk-minutes = { $minutes } min
+talk-chosen = { $count ->
+    [one] Este merece los minutos ({ $minutes } min)
+   *[other] Estos merecen los minutos ({ $minutes } min)
+}
+talk-none = Ningún concepto de hoy necesita los minutos más que el propio repaso.
+talk-others = Los demás del día
+talk-empty-title = No hay conceptos en este día
+talk-empty-words = El plan de charla toma los conceptos del repaso del día. Este día no tiene ninguno.
+talk-way-teach-again = Enseñarlo de nuevo
+talk-way-pair-talk = Explicarlo en parejas
+talk-way-short-look = Un vistazo juntos
+talk-why-wrong = { $count ->
+    [0] Casi todos los presentes acertarían.
+    [1] Fallaría más o menos 1 de los presentes.
+   *[other] Fallarían más o menos { $count } de los presentes.
+}
+talk-why-sure = { $count ->
+    [1] Más o menos 1 de ellos se siente seguro: un error que sorprende se recuerda.
+   *[other] Más o menos { $count } de ellos se sienten seguros: un error que sorprende se recuerda.
+}
+talk-why-falling = Las valoraciones bajan.
+talk-why-dependants = { $count ->
+    [one] { $concepts } se apoya en él en los próximos diez días de clase.
+   *[other] { $concepts } se apoyan en él en los próximos diez días de clase.
+}
+talk-why-mistake = Error más frecuente: { $mistake }.
+talk-why-lately = Se habló de él en esta vuelta o en la anterior; por eso cuenta la mitad.
+talk-why-preview = Aún no se ha enseñado: "Todavía no" es lo esperable.
+talk-why-no-report = Sin informe aún: pregunta antes a la clase.
+talk-show = Mostrar en el proyector
+talk-talked = Ya se habló
+talk-foot = Lo que logra una charla es un supuesto: enseñar de nuevo corrige 45 de 100 errores, explicar en parejas 50, un vistazo 30. La elección con ese supuesto es exacta. El proyector no muestra nombres.
+talk-slip = Alguien respondió
+talk-slip-ask = ¿Cómo se puede llegar ahí?
+talk-answer = La respuesta
+talk-steps = Paso a paso
+talk-next-slip = Un error frecuente
+talk-next-answer = La respuesta
+talk-next-steps = Paso a paso
+talk-next-concept = Concepto siguiente
+talk-place = { $at } de { $of }
+talk-no-exercise = No hay ejercicio de este concepto. Toma uno del repaso.
+
+## Groups
+groups-title = Grupos
+groups-lead = Quién ganaría más al sentarse junto a quién y con qué, entre los conceptos más débiles ya enseñados.
+groups-empty-title = Aquí estarán los grupos
+groups-empty-words = Cuando haya entregas y un concepto se haya enseñado, Surefoot propone quién se sienta con quién y con qué.
+groups-wishes = { $slots ->
+    [one] { $slots } turno
+   *[other] { $slots } turnos
+}, hasta { $at_once } grupos a la vez, de { $least } a { $most } estudiantes, { $absent ->
+    [0] nadie ausente
+    [one] { $absent } ausente
+   *[other] { $absent } ausentes
+}
+groups-slots = Turnos, uno tras otro
+groups-at-once = Grupos a la vez
+groups-size-least = Mínimo por grupo
+groups-size-most = Máximo por grupo
+groups-fault-slots = Elige de 1 a 6 turnos.
+groups-fault-at-once = Elige de 1 a 12 grupos a la vez.
+groups-fault-size = Elige de 1 a 12 estudiantes, el mínimo no mayor que el máximo.
+groups-absent = Ausentes hoy
+groups-apart = Separar
+groups-together = Juntar
+groups-pair-first = Primer estudiante
+groups-pair-second = Segundo estudiante
+groups-pair-choose = Elige …
+groups-pair-add = Agregar
+groups-pair = { $first } y { $second }
+groups-pair-remove = Quitar: { $pair }
+groups-suggest = Proponer grupos
+groups-suggest-anew = Proponer de nuevo
+groups-keep = Guardar para hoy
+groups-drop = Descartar la propuesta
+groups-kept = Los grupos quedan guardados para hoy. Después, anota quién lo domina.
+groups-reached = { $placed } de { $need } estudiantes que necesitan algo tienen lugar.
+groups-best = Ningún otro plan con estos deseos es mejor: está demostrado.
+groups-gap = A lo sumo a { $gap } del mejor plan posible.
+groups-rough = No se ha demostrado qué tan bueno es.
+groups-proving = Comprobando hasta dónde se puede mejorar …
+groups-breaks = { $count ->
+    [one] Rompe una regla:
+   *[other] Rompe { $count } reglas:
+}
+groups-none = Nadie necesita un grupo con estos deseos, o no se puede formar ninguno.
+groups-slot = Turno { $slot }
+groups-idle = { $count ->
+    [one] { $count } estudiante sin grupo en este turno
+   *[other] { $count } estudiantes sin grupo en este turno
+}
+groups-wants = necesita algo
+groups-unplaced = { $count ->
+    [one] No se halló lugar para { $who }.
+   *[other] No se halló lugar para { $who }.
+}
+groups-concept = Concepto del grupo
+groups-page = Plan de una página
+groups-move = Mover …
+groups-move-of = Mover: { $name }
+groups-move-to = Turno { $slot }: { $concept }
+groups-move-out = Fuera del grupo
+groups-move-new = Grupo nuevo en este turno sobre
+groups-moved = Cambió de lugar: { $name }.
+groups-concept-changed = Un grupo del turno { $slot } tiene otro concepto.
+groups-broken-size = Turno { $slot }, { $concept }: { $count } estudiantes; se desean de { $least } a { $most }.
+groups-broken-not-needed = { $who } no necesita { $concept }.
+groups-broken-absent = { $who } está ausente hoy.
+groups-broken-twice-in-slot = { $who } está en dos grupos en el turno { $slot }.
+groups-broken-twice-on-concept = { $who } está dos veces en { $concept }.
+groups-broken-apart = Deben estar separados: { $who }.
+groups-broken-split = Deben estar juntos: { $who } (turno { $slot }).
+groups-broken-too-many-groups = El turno { $slot } tiene más de { $at_once } grupos.
+groups-broken-too-many-copies = El turno { $slot } tiene más de dos grupos sobre { $concept }.
+groups-broken-no-such-slot = No hay turno { $slot } en los deseos.
+groups-today = Grupos de hoy
+groups-earlier = Grupos anteriores
+groups-recorded = · { $done } de { $of } anotados
+groups-record-words = Un toque por estudiante: cuenta como resultado en la estimación. Otro toque lo deshace.
+groups-record-of = Lo que resultó para { $name }
+groups-has-it = Lo domina
+groups-needs-more = Necesita más
+groups-let-go-do = Quitar estos grupos
+groups-let-go = Se quitaron los grupos. Lo anotado se conserva.
+groups-page-members = Quién
+groups-page-chance = · lo domina: { $share }
+groups-page-first = Mirar esto primero
+groups-page-lacking = { $count ->
+    [one] Quizá le falta a { $who }.
+   *[other] Quizá les falta a { $who }.
+}
+groups-page-look = En qué fijarse
+groups-page-no-mistakes = Aún no se ha reconocido ningún error de estos estudiantes en este concepto. Pídeles que expliquen sus pasos.
+groups-page-exercises = Ejercicios, de los primeros pasos a un reto
+groups-page-answer = Respuesta:
+groups-page-slip = Un error ({ $mistake }):
+
+## Entering a day
+enter-title = Anotar un día
+enter-day = Día { $day } de la rotación
+enter-no-school = Ese día no hay clase
+enter-earlier = Día anterior
+enter-later = Día siguiente
+enter-empty-title = No hay conceptos en este día
+enter-empty-words = Las hojas y las observaciones son de un día del repaso. Ve a un día de clase.
+enter-modes = Qué se anota
+enter-mode-rating = Valoraciones en papel
+enter-mode-outcome = Resultados en papel
+enter-mode-seen = Lo que vi
+enter-tally = { $done } de { $all } casillas
+enter-saving = · guardando …
+enter-keys-rating = Las teclas 0 a 3 llenan una casilla y avanzan; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
+enter-keys-outcome = La tecla 1 es bien, 0 es mal, 2 es sin hacer; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
+enter-keys-seen = Las teclas 0 a 3 anotan lo que viste, en la escala de los estudiantes; al lado está su valoración.
+enter-foot-rating = Lo que entregó un aparato está en cursiva. El papel va por encima; al borrarlo, vuelve.
+enter-foot-outcome = Lo que entregó un aparato está en cursiva. El papel va por encima; al borrarlo, vuelve.
+enter-foot-seen = Las observaciones cuentan como resultados en la estimación: Por mi cuenta y Podría enseñarlo como bien, las demás como mal. Cómo coinciden con las valoraciones está en Tablero, Valoraciones y resultados.
+enter-grid = Estudiantes por conceptos
+enter-pad = Llenar la casilla elegida
+enter-clear = Borrar
+enter-cell-empty = vacía
+enter-cell-device = { $what }, del aparato
+enter-cell-both = { $seen }; estudiante: { $own }

@@ -1,0 +1,80 @@
+import type { Confidence, EntryCell, EntryDay, EntryValue, Outcome } from '../../lib/backend';
+
+/** What is filled in: ratings or results of paper charts, or what the teacher saw. */
+export type EntryMode = 'rating' | 'outcome' | 'seen';
+export const MODES: EntryMode[] = ['rating', 'outcome', 'seen'];
+
+/** The results by their key. */
+export const OUTCOME_KEYS: Record<string, Outcome> = {
+  '0': 'wrong',
+  '1': 'right',
+  '2': 'not_done',
+};
+
+/** A place in the grid, both from 0. */
+export interface Place {
+  row: number;
+  column: number;
+}
+
+/** What a key fills in; nothing for a key that fills nothing, `null` inside takes it away. */
+export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
+  const away = key === 'Backspace' || key === 'Delete';
+  if (mode === 'outcome') {
+    const outcome = away ? null : OUTCOME_KEYS[key];
+    return outcome === undefined ? undefined : { kind: 'outcome', outcome };
+  }
+  if (!away && !/^[0-3]$/.test(key)) return undefined;
+  const rating = away ? null : (Number(key) as Confidence);
+  return { kind: mode, rating };
+}
+
+/** The cell with a value filled in. */
+export function filled(cell: EntryCell, value: EntryValue): EntryCell {
+  if (value.kind === 'rating') return { ...cell, rating: value.rating };
+  if (value.kind === 'outcome') return { ...cell, outcome: value.outcome };
+  // A rating of the teacher stands in place of a record after a group.
+  return { ...cell, seen: value.rating, group_result: null };
+}
+
+/** What would take the filling in of a cell back. */
+export function before(cell: EntryCell, mode: EntryMode): EntryValue {
+  if (mode === 'outcome') return { kind: 'outcome', outcome: cell.outcome };
+  return { kind: mode, rating: mode === 'rating' ? cell.rating : cell.seen };
+}
+
+/** Where a key leads; the same place where there is no way on. */
+export function placeAfter(at: Place, key: string, rows: number, columns: number): Place | null {
+  const { row, column } = at;
+  const moves: Record<string, Place> = {
+    ArrowLeft: { row, column: column - 1 },
+    ArrowRight: { row, column: column + 1 },
+    ArrowUp: { row: row - 1, column },
+    ArrowDown: { row: row + 1, column },
+    Home: { row, column: 0 },
+    End: { row, column: columns - 1 },
+    Enter: { row: row + 1, column: 0 },
+  };
+  const to = moves[key];
+  if (!to) return null;
+  const inside = to.row >= 0 && to.row < rows && to.column >= 0 && to.column < columns;
+  return inside ? to : at;
+}
+
+/** The next cell to fill: to the right, then the next student's first. */
+export function onward(at: Place, rows: number, columns: number): Place {
+  if (at.column < columns - 1) return { row: at.row, column: at.column + 1 };
+  return at.row < rows - 1 ? { row: at.row + 1, column: 0 } : at;
+}
+
+/** How many cells have something of the mode. */
+export function tally(day: EntryDay, mode: EntryMode): { done: number; all: number } {
+  const cells = day.rows.flatMap((row) => row.cells);
+  const has = (cell: EntryCell) =>
+    mode === 'rating'
+      ? (cell.rating ?? cell.device_rating) !== null
+      : mode === 'outcome'
+        ? (cell.outcome ?? cell.device_outcome) !== null
+        : cell.seen !== null || cell.group_result !== null;
+  return { done: cells.filter(has).length, all: cells.length };
+}

@@ -1,0 +1,51 @@
+import { expect, test } from 'vitest';
+import { goodness, moved, onConcept, started, wishFault } from './groups';
+
+const groups = [
+  { slot: 0, concept: 'a', seats: [1, 3] },
+  { slot: 0, concept: 'b', seats: [2] },
+  { slot: 1, concept: 'a', seats: [1] },
+];
+
+test('a student moves from group to group, and an empty group goes', () => {
+  expect(moved(groups, 3, 0, 1).map((g) => g.seats)).toEqual([[1], [2, 3], [1]]);
+  expect(moved(groups, 2, 1, 0).map((g) => g.seats)).toEqual([[1, 2, 3], [1]]);
+  expect(moved(groups, 9, null, 1).map((g) => g.seats)).toEqual([[1, 3], [2, 9], [1]]);
+  expect(moved(groups, 3, 0, null).map((g) => g.seats)).toEqual([[1], [2], [1]]);
+  expect(moved(groups, 3, 0, 0)).toBe(groups);
+});
+
+test('a new group stands in its slot with the one who starts it', () => {
+  const after = started(groups, 2, 1, 0, 'c');
+  expect(after).toContainEqual({ slot: 0, concept: 'c', seats: [2] });
+  expect(after.map((g) => g.slot)).toEqual([0, 0, 1]);
+  expect(started(groups, 7, null, 1, 'c')).toHaveLength(4);
+});
+
+test('a group changes its concept and no other does', () => {
+  expect(onConcept(groups, 2, 'z').map((g) => g.concept)).toEqual(['a', 'b', 'z']);
+});
+
+test.each([
+  [0, 'best'],
+  [0.03, 'gap'],
+  [1, 'rough'],
+])('a gap of %d is said as %s', (proven_gap, word) => {
+  expect(goodness({ proven_gap } as never)).toBe(word);
+});
+
+test('wishes that cannot be are named', () => {
+  const wishes = {
+    slots: 2,
+    groups_at_once: 3,
+    size_least: 2,
+    size_most: 5,
+    keep_apart: [],
+    keep_together: [],
+    absent: [],
+  };
+  expect(wishFault(wishes)).toBeUndefined();
+  expect(wishFault({ ...wishes, slots: 0 })).toBe('groups-fault-slots');
+  expect(wishFault({ ...wishes, groups_at_once: NaN })).toBe('groups-fault-at-once');
+  expect(wishFault({ ...wishes, size_least: 6 })).toBe('groups-fault-size');
+});

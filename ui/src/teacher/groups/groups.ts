@@ -1,0 +1,69 @@
+import type { GroupChosen, GroupsView, GroupView, GroupWishes } from '../../lib/backend';
+
+/** Slots, groups at once, and students of a group at most. */
+export const MOST_SLOTS = 6;
+export const MOST_AT_ONCE = 12;
+export const MOST_SIZE = 12;
+
+/** The groups as the calls take them. */
+export const chosenOf = (groups: GroupView[]): GroupChosen[] =>
+  groups.map(({ slot, concept, members }) => ({
+    slot,
+    concept: concept.id,
+    seats: members.map((one) => one.seat),
+  }));
+
+/**
+ * The groups with a seat taken out of one group (nothing: it has no place yet)
+ * and put into another (nothing: no group). Groups left empty go.
+ */
+export function moved(
+  groups: GroupChosen[],
+  seat: number,
+  from: number | null,
+  to: number | null,
+): GroupChosen[] {
+  if (from === to) return groups;
+  return groups
+    .map((group, at) => {
+      if (at === from) return { ...group, seats: group.seats.filter((one) => one !== seat) };
+      if (at === to && !group.seats.includes(seat)) {
+        return { ...group, seats: [...group.seats, seat].sort((a, b) => a - b) };
+      }
+      return group;
+    })
+    .filter((group) => group.seats.length > 0);
+}
+
+/** The groups with a seat in a new group of its own. */
+export function started(
+  groups: GroupChosen[],
+  seat: number,
+  from: number | null,
+  slot: number,
+  concept: string,
+): GroupChosen[] {
+  const without = from === null ? groups : moved(groups, seat, from, null);
+  return [...without, { slot, concept, seats: [seat] }].sort((a, b) => a.slot - b.slot);
+}
+
+/** The groups with another concept for one of them. */
+export const onConcept = (groups: GroupChosen[], at: number, concept: string): GroupChosen[] =>
+  groups.map((group, place) => (place === at ? { ...group, concept } : group));
+
+/** Message id of how good a plan is known to be. */
+export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' {
+  if (view.proven_gap < 0.0005) return 'best';
+  return view.proven_gap < 0.5 ? 'gap' : 'rough';
+}
+
+/** What is wrong with the wishes, as a message id; nothing when they can be planned. */
+export function wishFault(wishes: GroupWishes): string | undefined {
+  const whole = (n: number, most: number) => Number.isInteger(n) && n >= 1 && n <= most;
+  if (!whole(wishes.slots, MOST_SLOTS)) return 'groups-fault-slots';
+  if (!whole(wishes.groups_at_once, MOST_AT_ONCE)) return 'groups-fault-at-once';
+  if (!whole(wishes.size_most, MOST_SIZE) || !whole(wishes.size_least, wishes.size_most)) {
+    return 'groups-fault-size';
+  }
+  return undefined;
+}

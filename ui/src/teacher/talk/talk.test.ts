@@ -1,0 +1,44 @@
+import { expect, test } from 'vitest';
+import type { TalkConcept } from '../../lib/backend';
+import { projectorSteps, reasons } from './talk';
+
+const concept: TalkConcept = {
+  concept: { id: 'a', strand: 'x', title: 'A', i_can: '', has_exercises: true },
+  phase: 'practice',
+  chosen: true,
+  talked: false,
+  way: 'pair_talk',
+  minutes: 2,
+  worth: 3,
+  has_it: 0.5,
+  low: 0.4,
+  high: 0.6,
+  expected_wrong: 11.6,
+  sure_wrong: 2.4,
+  trend: 'falling',
+  talked_lately: false,
+  dependants_soon: [],
+  mistakes: [],
+  exercise: null,
+};
+
+test('the reasons stand in the order of their weight', () => {
+  const found = reasons(concept);
+  expect(found).toHaveLength(3);
+  expect(found[0]).toContain('12');
+  expect(found[1]).toContain('2');
+});
+
+test('a concept without a way says why', () => {
+  expect(reasons({ ...concept, way: null, phase: 'preview' })).toHaveLength(1);
+  const unheard = reasons({ ...concept, way: null });
+  expect(unheard).not.toEqual(reasons({ ...concept, way: null, phase: 'preview' }));
+});
+
+test('the projector goes from the exercise by the slip to the answer and the steps', () => {
+  const exercise = { item: {}, answer: [], steps: [[]], slip: {} } as never;
+  expect(projectorSteps({ ...concept, exercise })).toEqual(['exercise', 'slip', 'answer', 'steps']);
+  const bare = { item: {}, answer: [], steps: [], slip: null } as never;
+  expect(projectorSteps({ ...concept, exercise: bare })).toEqual(['exercise', 'answer']);
+  expect(projectorSteps(concept)).toEqual(['exercise']);
+});

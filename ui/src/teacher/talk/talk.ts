@@ -1,0 +1,49 @@
+import type { TalkConcept } from '../../lib/backend';
+import { list, number, say } from '../../lib/words';
+import { mistakeWords } from '../board/mistakes';
+
+/** Minutes that can be chosen. */
+export const MINUTES = [2, 3, 4, 5, 6, 8, 10];
+export const USUAL_MINUTES = 4;
+
+/** From this many students on, "sure but wrong" is worth a word. */
+const SURE_WORTH_SAYING = 0.5;
+
+/** Why a concept deserves the minutes, or why not: a sentence each, strongest first. */
+export function reasons(concept: TalkConcept): string[] {
+  if (concept.way === null) {
+    return [say(concept.phase === 'preview' ? 'talk-why-preview' : 'talk-why-no-report')];
+  }
+  const found = [say('talk-why-wrong', { count: number(Math.round(concept.expected_wrong)) })];
+  if (concept.sure_wrong >= SURE_WORTH_SAYING) {
+    found.push(
+      say('talk-why-sure', { count: number(Math.max(1, Math.round(concept.sure_wrong))) }),
+    );
+  }
+  if (concept.trend === 'falling') found.push(say('talk-why-falling'));
+  if (concept.dependants_soon.length > 0) {
+    found.push(
+      say('talk-why-dependants', {
+        count: concept.dependants_soon.length,
+        concepts: list(concept.dependants_soon.map((one) => one.title)),
+      }),
+    );
+  }
+  const [mistake] = concept.mistakes;
+  if (mistake) found.push(say('talk-why-mistake', { mistake: mistakeWords(mistake.code) }));
+  if (concept.talked_lately) found.push(say('talk-why-lately'));
+  return found;
+}
+
+/** What the projector shows of a concept, one after the other. */
+export type ProjectorStep = 'exercise' | 'slip' | 'answer' | 'steps';
+
+/** The steps that a concept has. */
+export function projectorSteps(concept: TalkConcept): ProjectorStep[] {
+  if (!concept.exercise) return ['exercise'];
+  const steps: ProjectorStep[] = ['exercise'];
+  if (concept.exercise.slip) steps.push('slip');
+  steps.push('answer');
+  if (concept.exercise.steps.length > 0) steps.push('steps');
+  return steps;
+}
