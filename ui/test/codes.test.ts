@@ -9,7 +9,7 @@ function codes(type: string): string[] {
   const start = contract.indexOf(`export type ${type} = `);
   const end = contract.indexOf('export type ', start + 1);
   const text = contract.slice(start, end < 0 ? undefined : end);
-  return [...text.matchAll(/"code": "(\w+)"/g)].map((found) => found[1]!);
+  return [...text.matchAll(/"code": "(\w+)"/g)].map((found) => found[1] ?? '');
 }
 
 /** Every sentence a code needs; a code that the program adds is missed here. */
