@@ -32,7 +32,7 @@ pub use carry::{
 };
 pub use class_pack::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, ConceptWords, PackConcept, PackRotation,
-    PracticeMinutes, SealedForSeat,
+    PracticeRules, SealedForSeat,
 };
 pub use hand_in::{AnswerCount, CheckIn, HAND_IN_FORMAT, HandIn, Practice};
 pub use hand_in_file::{

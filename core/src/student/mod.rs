@@ -1,10 +1,12 @@
 //! The student's use-cases, one function each.
 
 mod error;
+mod evening;
 mod hand_in;
 mod join;
 mod path;
 mod practice;
+mod practice_summary;
 pub mod practice_views;
 mod settings;
 mod today;
@@ -17,8 +19,9 @@ pub use join::{
     take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
-pub use practice::{answer, hint, practice, practice_summary, show_steps, sure};
-pub use settings::{save_settings, settings};
+pub use practice::{answer, hint, practice, show_steps, sure};
+pub use practice_summary::practice_summary;
+pub use settings::{Wishes, save_settings, settings};
 pub use today::{check_in, today};
 
 use crate::class::ClassFacts;

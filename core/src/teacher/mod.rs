@@ -35,7 +35,7 @@ pub use changes::{
 };
 pub use classes::{
     Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat,
-    set_closures, set_rotation, set_taught_from,
+    set_closures, set_practice, set_rotation, set_taught_from,
 };
 pub use compare::{comparison, student_page};
 pub use copy::copy_class;

@@ -35,6 +35,10 @@ const MIGRATIONS: &[Migration] = &[
         kind: KIND,
         sql: include_str!("schema_2.sql"),
     },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_3.sql"),
+    },
 ];
 
 /// An opened desk.

@@ -16,10 +16,16 @@ use std::path::Path;
 /// "SFst": a Surefoot student's store.
 const KIND: i32 = 0x5346_7374;
 
-const MIGRATIONS: &[Migration] = &[Migration {
-    kind: KIND,
-    sql: include_str!("schema_1.sql"),
-}];
+const MIGRATIONS: &[Migration] = &[
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_1.sql"),
+    },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_2.sql"),
+    },
+];
 
 /// An opened student's store.
 pub struct StudentStore {
