@@ -1,13 +1,19 @@
 //! The opened program: its folder, its clock, its door to files, its stores.
 
+use crate::copies::clear_parts;
 use crate::jobs::Jobs;
+use crate::pin_calls::Pins;
 use crate::places::{Places, WorldPlaces, is_student_id};
-use crate::{CallError, Clock, DeviceSettings, FileDoor, Theme, World, write_atomic};
+use crate::watch::Watching;
+use crate::{
+    CallError, Clock, DeviceSettings, FileDoor, FileSource, StoreName, Theme, World, write_atomic,
+};
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::{Duration, Instant};
 use surefoot_core::catalogue::Language;
 use surefoot_core::exchange::CheckedPack;
 use surefoot_core::store::{DeskStore, Durability, StudentStore};
@@ -21,6 +27,7 @@ pub struct App {
     pub(crate) door: Box<dyn FileDoor>,
     pub(crate) jobs: Jobs,
     clock: Box<dyn Clock>,
+    pub(crate) opened_at: Instant,
     pub(crate) state: Mutex<State>,
     stores: Mutex<Stores>,
 }
@@ -30,12 +37,68 @@ pub(crate) struct State {
     pub(crate) world: World,
     pub(crate) settings: DeviceSettings,
     pub(crate) packs: BTreeMap<u32, Arc<CheckedPack>>,
+    /// The sealed file picked last, until it is opened.
+    pub(crate) sealed: Option<(u32, Vec<u8>)>,
+    /// Why a daily copy could not be made, by the store's path.
+    pub(crate) copy_trouble: BTreeMap<PathBuf, CallError>,
+    /// Whose PIN has been typed.
+    pub(crate) pins: Pins,
+    /// The folder watched for hand-ins.
+    pub(crate) watching: Option<Watching>,
+    /// Hand-ins opened from elsewhere, waiting to be imported.
+    pub(crate) opened: Vec<FileSource>,
 }
 
+/// The stores that are open.
 #[derive(Default)]
-struct Stores {
+pub(crate) struct Stores {
     desks: BTreeMap<PathBuf, Arc<Mutex<DeskStore>>>,
     students: BTreeMap<PathBuf, Arc<Mutex<StudentStore>>>,
+}
+
+/// Between two looks whether a store is free.
+const LOOK_AGAIN: Duration = Duration::from_millis(5);
+
+/// Looks before a store that is not free is reported as busy: five seconds.
+const MOST_LOOKS: u32 = 1_000;
+
+fn close<T>(mut store: Arc<Mutex<T>>) -> Result<(), CallError> {
+    for _ in 0..MOST_LOOKS {
+        match Arc::try_unwrap(store) {
+            Ok(last) => {
+                drop(last);
+                return Ok(());
+            }
+            // A call is at work on it.
+            Err(shared) => store = shared,
+        }
+        std::thread::sleep(LOOK_AGAIN);
+    }
+    Err(CallError::StoreBusy)
+}
+
+impl Stores {
+    /// Closes a store; afterwards nothing of this program has its files open.
+    pub(crate) fn let_go(&mut self, path: &Path) -> Result<(), CallError> {
+        if let Some(desk) = self.desks.remove(path) {
+            close(desk)?;
+        }
+        if let Some(student) = self.students.remove(path) {
+            close(student)?;
+        }
+        Ok(())
+    }
+
+    /// Closes every store.
+    pub(crate) fn let_go_of_all(&mut self) -> Result<(), CallError> {
+        while let Some((_, desk)) = self.desks.pop_first() {
+            close(desk)?;
+        }
+        while let Some((_, student)) = self.students.pop_first() {
+            close(student)?;
+        }
+        Ok(())
+    }
 }
 
 pub(crate) fn files(error: impl std::fmt::Display) -> CallError {
@@ -61,16 +124,23 @@ impl App {
     ) -> Result<Self, CallError> {
         let places = Places::new(data);
         fs::create_dir_all(places.world(World::Own).students()).map_err(files)?;
+        clear_parts(places.world(World::Own).folder())?;
         let settings = read_settings(&places.settings());
         Ok(Self {
             places,
             door,
             jobs: Jobs::new()?,
             clock,
+            opened_at: Instant::now(),
             state: Mutex::new(State {
                 world: World::Own,
                 settings,
                 packs: BTreeMap::new(),
+                sealed: None,
+                copy_trouble: BTreeMap::new(),
+                pins: Pins::default(),
+                watching: None,
+                opened: Vec::new(),
             }),
             stores: Mutex::default(),
         })
@@ -121,7 +191,13 @@ impl App {
             match stores.desks.get(&path) {
                 Some(desk) => Arc::clone(desk),
                 None => {
-                    let desk = Arc::new(Mutex::new(DeskStore::open(&path, self.durability())?));
+                    self.refuse_emptied(&StoreName::Desk)?;
+                    let was_there = path.is_file();
+                    let desk = DeskStore::open(&path, self.durability())?;
+                    if was_there {
+                        self.keep_copy(&StoreName::Desk, false, |into| desk.copy_into(into));
+                    }
+                    let desk = Arc::new(Mutex::new(desk));
                     stores.desks.insert(path, Arc::clone(&desk));
                     desk
                 }
@@ -131,7 +207,23 @@ impl App {
         work(&desk)
     }
 
+    /// A student's store, once the PIN has been typed where one is set.
     pub(crate) fn with_student<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&StudentStore) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_student_unasked(id, |store| {
+            if !self.is_open(id) && store.pin()?.is_some() {
+                return Err(CallError::Locked);
+            }
+            work(store)
+        })
+    }
+
+    /// A student's store without asking for the PIN: for the list of students,
+    /// and for the PIN itself.
+    pub(crate) fn with_student_unasked<T>(
         &self,
         id: &str,
         work: impl FnOnce(&StudentStore) -> Result<T, CallError>,
@@ -148,10 +240,16 @@ impl App {
             match stores.students.get(&path) {
                 Some(store) => Arc::clone(store),
                 None => {
+                    let name = StoreName::Student {
+                        student: id.to_owned(),
+                    };
+                    self.refuse_emptied(&name)?;
                     if !path.is_file() {
                         return Err(missing());
                     }
-                    let store = Arc::new(Mutex::new(StudentStore::open(&path, self.durability())?));
+                    let store = StudentStore::open(&path, self.durability())?;
+                    self.keep_copy(&name, false, |into| store.copy_into(into));
+                    let store = Arc::new(Mutex::new(store));
                     stores.students.insert(path, Arc::clone(&store));
                     store
                 }
@@ -159,6 +257,14 @@ impl App {
         };
         let store = lock(&store);
         work(&store)
+    }
+
+    /// Does something while no call can open a store.
+    pub(crate) fn with_stores_held<T>(
+        &self,
+        work: impl FnOnce(&mut Stores) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        work(&mut lock(&self.stores))
     }
 
     /// Lets go of every opened store, for instance before a folder is replaced.

@@ -1,7 +1,6 @@
 //! What the calls are given.
 
 use serde::{Deserialize, Serialize};
-use surefoot_core::exchange::PracticeRules;
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::student::views::Language;
@@ -96,8 +95,6 @@ pub struct NewStudentSettings {
     pub language: Language,
     /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
-    /// Evenings a week, within the teacher's bounds.
-    pub evenings: u32,
 }
 
 /// Roster text as pasted: a name a line, or a column of a table.
@@ -204,15 +201,6 @@ pub struct NewClosures {
     pub closures: Vec<chrono::NaiveDate>,
 }
 
-/// What a teacher sets for practice at home.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct NewPractice {
-    /// The class.
-    pub class: String,
-    /// Bounds, and a test to aim at.
-    pub practice: PracticeRules,
-}
-
 /// What to import.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
@@ -221,6 +209,8 @@ pub enum ImportFrom {
     Folder,
     /// Files the person picks.
     Files,
+    /// Files that were opened with the program or dropped on its window.
+    Opened,
     /// The sample class's shared folder; only in the sample class.
     SampleFolder,
 }

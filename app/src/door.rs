@@ -17,6 +17,10 @@ pub enum FileKind {
     HandIn,
     /// A student's own sealed copy for a second device.
     CarryFile,
+    /// A whole store, sealed for the person it belongs to.
+    Backup,
+    /// A class with its keys and names, sealed for the teacher's second computer.
+    ClassKey,
     /// A printable sheet.
     Pdf,
     /// A table as comma-separated text.
@@ -25,10 +29,12 @@ pub enum FileKind {
 
 impl FileKind {
     /// All kinds.
-    pub const ALL: [Self; 5] = [
+    pub const ALL: [Self; 7] = [
         Self::ClassPack,
         Self::HandIn,
         Self::CarryFile,
+        Self::Backup,
+        Self::ClassKey,
         Self::Pdf,
         Self::Csv,
     ];
@@ -40,25 +46,44 @@ impl FileKind {
             Self::ClassPack => "sfclass",
             Self::HandIn => "sfhandin",
             Self::CarryFile => "sfcarry",
+            Self::Backup => "sfbackup",
+            Self::ClassKey => "sfkey",
             Self::Pdf => "pdf",
             Self::Csv => "csv",
         }
     }
 
-    /// The media type; our own three stand in the unregistered tree.
+    /// The extensions of files that a person may pick for this kind: hand-ins
+    /// also come many in a zip.
+    #[must_use]
+    pub fn picked_extensions(self) -> &'static [&'static str] {
+        match self {
+            Self::ClassPack => &["sfclass"],
+            Self::HandIn => &["sfhandin", "zip"],
+            Self::CarryFile => &["sfcarry"],
+            Self::Backup => &["sfbackup"],
+            Self::ClassKey => &["sfkey"],
+            Self::Pdf => &["pdf"],
+            Self::Csv => &["csv"],
+        }
+    }
+
+    /// The media type; our own stand in the unregistered tree.
     #[must_use]
     pub fn media_type(self) -> &'static str {
         match self {
             Self::ClassPack => "application/x-surefoot-class",
             Self::HandIn => "application/x-surefoot-handin",
             Self::CarryFile => "application/x-surefoot-carry",
+            Self::Backup => "application/x-surefoot-backup",
+            Self::ClassKey => "application/x-surefoot-key",
             Self::Pdf => "application/pdf",
             Self::Csv => "text/csv",
         }
     }
 }
 
-type Opener = Box<dyn FnOnce() -> io::Result<Box<dyn Read + Send>> + Send>;
+type Opener = Box<dyn FnOnce() -> Result<Box<dyn Read + Send>, Refusal> + Send>;
 
 /// A file not opened yet: its name, and a way to read it once.
 pub struct FileSource {
@@ -82,7 +107,15 @@ impl FileSource {
     ) -> Self {
         Self {
             name: name.into(),
-            open: Box::new(open),
+            open: Box::new(|| open().map_err(|_| Refusal::Unreadable)),
+        }
+    }
+
+    /// A source that is known not to be taken, so that it shows up in an account.
+    pub fn refused(name: impl Into<String>, refusal: Refusal) -> Self {
+        Self {
+            name: name.into(),
+            open: Box::new(|| Err(refusal)),
         }
     }
 
@@ -102,7 +135,7 @@ impl FileSource {
     /// # Errors
     /// [`Refusal::Unreadable`] when it is gone, not a file, or not for us to read.
     pub fn open(self) -> Result<Box<dyn Read + Send>, Refusal> {
-        (self.open)().map_err(|_| Refusal::Unreadable)
+        (self.open)()
     }
 
     /// Reads the whole of it, but never more than `most_bytes`.
@@ -149,6 +182,15 @@ pub trait FileDoor: Send + Sync {
     /// # Errors
     /// [`CallError::Files`] when no picker can be shown or the folder cannot be read.
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError>;
+
+    /// Lets the person pick a folder that stays where it is; `None` also where
+    /// folders have no path.
+    ///
+    /// # Errors
+    /// [`CallError::Files`] when no picker can be shown.
+    fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+        Ok(None)
+    }
 
     /// Lets the person say where a file goes, and puts it there whole or not
     /// at all. Gives the place in words.

@@ -26,7 +26,7 @@ pub enum CallError {
     /// The thing named is not there (any more).
     #[error("no such {what}")]
     NotFound {
-        /// `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`.
+        /// `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`, `copy`, `file`.
         what: String,
     },
     /// A value that a person entered cannot be taken.
@@ -74,6 +74,33 @@ pub enum CallError {
         found: u32,
         /// The newest known here.
         known: u32,
+    },
+    /// The store is damaged. It stays as it was found; a copy can take its place.
+    #[error("the store is damaged: {detail}")]
+    DamagedStore {
+        /// For the log.
+        detail: String,
+    },
+    /// No room on the disk.
+    #[error("the disk is full")]
+    DiskFull,
+    /// The store's file or folder is missing or cannot be written.
+    #[error("the store cannot be written: {detail}")]
+    NotWritable {
+        /// For the log.
+        detail: String,
+    },
+    /// Another program, or a call still under way, keeps the store.
+    #[error("the store is in use")]
+    StoreBusy,
+    /// The student's PIN has not been typed.
+    #[error("locked by a PIN")]
+    Locked,
+    /// A wait after wrong tries is not over.
+    #[error("wait {wait_seconds} s")]
+    PinWait {
+        /// Seconds left.
+        wait_seconds: u32,
     },
     /// The store could not be read or written. What was acknowledged before is on disk.
     #[error("store: {detail}")]

@@ -10,6 +10,13 @@ impl From<StoreError> for CallError {
     fn from(error: StoreError) -> Self {
         match error {
             StoreError::Newer { found, known } => Self::NewerStore { found, known },
+            StoreError::Damaged { detail } => Self::DamagedStore { detail },
+            StoreError::OtherKind => Self::DamagedStore {
+                detail: error.to_string(),
+            },
+            StoreError::Full => Self::DiskFull,
+            StoreError::NotWritable { detail } => Self::NotWritable { detail },
+            StoreError::Busy => Self::StoreBusy,
             StoreError::Missing(what) => Self::NotFound { what: what.into() },
             other => Self::Storage {
                 detail: other.to_string(),
@@ -76,8 +83,11 @@ impl From<TeacherError> for CallError {
 
 impl From<std::io::Error> for CallError {
     fn from(error: std::io::Error) -> Self {
-        Self::Files {
-            detail: error.to_string(),
+        match error.kind() {
+            std::io::ErrorKind::StorageFull => Self::DiskFull,
+            _ => Self::Files {
+                detail: error.to_string(),
+            },
         }
     }
 }

@@ -27,9 +27,10 @@ pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
     let mut paths: Vec<PathBuf> = Vec::new();
     for entry in fs::read_dir(folder)? {
         let path = entry?.path();
-        let fits = path
-            .extension()
-            .is_some_and(|found| found.eq_ignore_ascii_case(kind.extension()));
+        let fits = path.extension().is_some_and(|found| {
+            let extensions = kind.picked_extensions();
+            extensions.iter().any(|e| found.eq_ignore_ascii_case(e))
+        });
         if fits {
             paths.push(path);
         }

@@ -110,6 +110,12 @@ impl Jobs {
         JobId { job: number }
     }
 
+    /// Whether a job is at work.
+    pub(crate) fn any_running(&self) -> bool {
+        let jobs = self.jobs.lock().unwrap_or_else(PoisonError::into_inner);
+        jobs.values().any(|job| !is_over(job))
+    }
+
     pub(crate) fn state(&self, id: JobId, stop: bool) -> Result<JobState, CallError> {
         let jobs = self.jobs.lock().unwrap_or_else(PoisonError::into_inner);
         let job = jobs

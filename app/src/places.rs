@@ -2,8 +2,12 @@
 //!
 //! ```text
 //! settings.json        settings of this device
+//! watch.json           the folder watched for hand-ins
 //! own/desk.sqlite      the teacher's desk
 //! own/students/ID.sqlite
+//! own/copies/desk/DATE.sqlite
+//! own/copies/students/ID/DATE.sqlite
+//! own/aside/           stores that were replaced, never deleted by the program itself
 //! sample/              the invented class: the same, and its shared folder
 //! sample/shared-folder/
 //! ```
@@ -26,6 +30,11 @@ impl Places {
 
     pub(crate) fn settings(&self) -> PathBuf {
         self.data.join("settings.json")
+    }
+
+    /// The folder watched for hand-ins, and what has been taken in from it.
+    pub(crate) fn watch(&self) -> PathBuf {
+        self.data.join("watch.json")
     }
 
     pub(crate) fn world(&self, world: World) -> WorldPlaces {
@@ -76,6 +85,30 @@ impl WorldPlaces {
     #[must_use]
     pub fn student(&self, id: &str) -> PathBuf {
         self.students().join(format!("{id}.sqlite"))
+    }
+
+    /// The folder of everything of this world.
+    #[must_use]
+    pub(crate) fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// The folder of the desk's own copies.
+    #[must_use]
+    pub(crate) fn desk_copies(&self) -> PathBuf {
+        self.folder.join("copies").join("desk")
+    }
+
+    /// The folder of the copies of all students' stores, one folder a student.
+    #[must_use]
+    pub(crate) fn student_copies(&self) -> PathBuf {
+        self.folder.join("copies").join("students")
+    }
+
+    /// Where replaced stores are put.
+    #[must_use]
+    pub(crate) fn aside(&self) -> PathBuf {
+        self.folder.join("aside")
     }
 
     /// The sample class's stand-in for a shared folder.

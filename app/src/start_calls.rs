@@ -2,11 +2,15 @@
 
 use crate::app::{App, files, lock};
 use crate::demo::{self, DemoPlan};
-use crate::{CallError, DeviceSettings, JobId, JobResult, JobState, Nothing, Start, World};
+use crate::{
+    CallError, DeviceSettings, JobId, JobResult, JobState, Nothing, Start, StoreName, World,
+};
+use chrono::NaiveDate;
 use std::fs;
 use surefoot_core::student;
 use surefoot_core::student::views::Profile;
 use surefoot_core::teacher;
+use surefoot_core::teacher::views::ClassSummary;
 
 /// Students of the sample class that can be played.
 const SAMPLE_STUDENTS_SHOWN: usize = 3;
@@ -19,7 +23,8 @@ impl App {
     pub fn start(&self, _: Nothing) -> Result<Start, CallError> {
         let world = self.world();
         let mut students = Vec::new();
-        for id in self.student_ids()? {
+        let mut damaged = Vec::new();
+        for id in self.student_ids_with_copies()? {
             if world == World::Sample && students.len() == SAMPLE_STUDENTS_SHOWN {
                 break;
             }
@@ -27,14 +32,18 @@ impl App {
                 Ok(profile) => students.push(profile),
                 // A store without a student was left by a join that did not finish.
                 Err(CallError::NotFound { .. }) => {}
-                Err(error) => return Err(error),
+                // One student's trouble keeps no other from working.
+                Err(error) => damaged.push(self.damaged(StoreName::Student { student: id }, error)),
             }
         }
         let today = self.this_day();
-        let classes = if self.here().desk().is_file() {
-            self.with_desk(|desk| Ok(teacher::classes(desk, today)?))?
-        } else {
-            Vec::new()
+        let has_desk = self.here().desk().is_file() || self.here().desk_copies().is_dir();
+        let classes = match self.classes_of_desk(has_desk, today) {
+            Ok(classes) => classes,
+            Err(error) => {
+                damaged.push(self.damaged(StoreName::Desk, error));
+                Vec::new()
+            }
         };
         Ok(Start {
             today,
@@ -43,14 +52,32 @@ impl App {
             sample_ready: self.places.world(World::Sample).desk().is_file(),
             students,
             classes,
+            damaged,
+            years_over: match world {
+                World::Own => self.years_over(),
+                World::Sample => Vec::new(),
+            },
             settings: lock(&self.state).settings.clone(),
         })
     }
 
+    fn classes_of_desk(
+        &self,
+        has_desk: bool,
+        today: NaiveDate,
+    ) -> Result<Vec<ClassSummary>, CallError> {
+        if has_desk {
+            self.with_desk(|desk| Ok(teacher::classes(desk, today)?))
+        } else {
+            Ok(Vec::new())
+        }
+    }
+
     pub(crate) fn profile(&self, id: &str) -> Result<Profile, CallError> {
-        self.with_student(id, |store| {
+        self.with_student_unasked(id, |store| {
             let joined = student::joined(store)?;
             Ok(Profile {
+                has_pin: store.pin()?.is_some(),
                 id: id.to_owned(),
                 nickname: joined.student.nickname,
                 picture: joined.student.picture,

@@ -1,18 +1,19 @@
 //! Calls of the student's screens.
 
-use crate::app::{App, files};
+use crate::app::{App, files, lock};
 use crate::{
     AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, FileSource, Focus, Join,
-    NewStudentSettings, Nothing, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped, StudentDay,
-    StudentId, Sure, World, chance, write_atomic,
+    NewStudentSettings, Nothing, OpenedFiles, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped,
+    StoreName, StudentDay, StudentId, Sure, World, chance, write_atomic,
 };
 use std::fs;
+use surefoot_core::exchange::{BACKUP_CAPS, CARRY_CAPS};
 use surefoot_core::store::{Durability, StudentStore};
 use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_core::student::views::{
     HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
 };
-use surefoot_core::student::{self, Joined, NewStudent, Wishes};
+use surefoot_core::student::{self, Joined, NewStudent};
 
 impl App {
     fn as_student<T>(
@@ -35,14 +36,41 @@ impl App {
         picked.map(|source| self.offer(source)).transpose()
     }
 
-    /// The class pack that another program opened with this one since the last
-    /// time this was asked; of several, the last.
+    /// What another program opened with this one, or what was dropped on its
+    /// window, since the last time this was asked. Of class packs, carry files
+    /// and backups the last; hand-ins and zips all wait for an import.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a file that is none.
-    pub fn opened_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
-        let opened = self.door.take_opened().pop();
-        opened.map(|source| self.offer(source)).transpose()
+    /// [`CallError::Refused`] for a class pack that is none; hand-ins are
+    /// judged by their import.
+    pub fn opened_files(&self, _: Nothing) -> Result<OpenedFiles, CallError> {
+        let mut opened = OpenedFiles {
+            pack: None,
+            hand_ins: 0,
+            carry: None,
+            backup: None,
+        };
+        for source in self.door.take_opened() {
+            let name = source.name().to_owned();
+            let extension = name
+                .rsplit_once('.')
+                .map(|(_, end)| end.to_ascii_lowercase())
+                .unwrap_or_default();
+            let is = |kind: FileKind| kind.picked_extensions().contains(&extension.as_str());
+            if is(FileKind::HandIn) {
+                lock(&self.state).opened.push(source);
+            } else if is(FileKind::CarryFile) {
+                let bytes = source.read(CARRY_CAPS.sealed_bytes)?;
+                opened.carry = Some(self.keep_sealed(name, bytes));
+            } else if is(FileKind::Backup) {
+                let bytes = source.read(BACKUP_CAPS.sealed_bytes)?;
+                opened.backup = Some(self.keep_sealed(name, bytes));
+            } else {
+                opened.pack = Some(self.offer(source)?);
+            }
+        }
+        opened.hand_ins = lock(&self.state).opened.len();
+        Ok(opened)
     }
 
     fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
@@ -276,7 +304,12 @@ impl App {
         };
         if place.is_some() {
             self.with_student(&id.student, |store| {
-                Ok(student::note_hand_in(store, &made)?)
+                student::note_hand_in(store, &made)?;
+                let name = StoreName::Student {
+                    student: id.student.clone(),
+                };
+                self.keep_copy(&name, true, |into| store.copy_into(into));
+                Ok(())
             })?;
         }
         Ok(HandInMade {
@@ -319,9 +352,7 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn student_settings(&self, id: StudentId) -> Result<StudentSettings, CallError> {
-        self.as_student(&id.student, |_, joined| {
-            Ok(student::settings(joined, self.this_day()))
-        })
+        self.as_student(&id.student, |_, joined| Ok(student::settings(joined)))
     }
 
     /// Writes the student's settings.
@@ -336,12 +367,8 @@ impl App {
             Ok(student::save_settings(
                 store,
                 joined,
-                self.this_day(),
-                Wishes {
-                    language: new.language,
-                    minutes: new.minutes,
-                    evenings: new.evenings,
-                },
+                new.language,
+                new.minutes,
             )?)
         })
     }

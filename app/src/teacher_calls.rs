@@ -1,14 +1,17 @@
 //! Calls of the teacher's screens.
 
-use crate::app::{App, files};
+use crate::app::{App, files, lock};
+use crate::copies::make_copy;
+use crate::zip_files::unzipped;
 use crate::{
     AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
     FileKind, FileSource, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult, MoveYear,
-    NameSeat, NewClosures, NewPractice, NewRotation, Nothing, Progress, RenameClass, RosterNames,
-    RosterText, SeatId, TaughtFrom, World, chance, files_in, write_atomic,
+    NameSeat, NewClosures, NewRotation, Nothing, Progress, RenameClass, RosterNames, RosterText,
+    SeatId, StoreName, TaughtFrom, World, chance, files_in, write_atomic,
 };
 use chrono::NaiveDate;
 use std::fs;
+use std::path::Path;
 use surefoot_core::store::{DeskStore, Durability};
 use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
@@ -27,6 +30,7 @@ pub fn import_files(
     today: NaiveDate,
     progress: &Progress,
 ) -> Result<ImportAccount, CallError> {
+    let sources = unzipped(sources);
     progress.expect(sources.len());
     let import = Import::begin(desk, today)?;
     let mut stopped = false;
@@ -231,22 +235,23 @@ impl App {
         self.with_desk(|desk| Ok(teacher::seat_holdings(desk, &id.class, id.seat)?))
     }
 
-    /// Removes a seat with all that came from it, for good.
+    /// Removes a seat with all that came from it, for good, and the copies that
+    /// still hold it.
     ///
     /// # Errors
     /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
     pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
-        self.setup_after(&id.class, |desk| {
-            Ok(teacher::remove_seat(desk, &id.class, id.seat)?)
-        })
+        self.remove_from_desk(|desk| Ok(teacher::remove_seat(desk, &id.class, id.seat)?))?;
+        self.setup_after(&id.class, |_| Ok(()))
     }
 
-    /// Deletes a class with all that came in for it, for good.
+    /// Deletes a class with all that came in for it, for good, and the copies
+    /// that still hold it.
     ///
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn delete_class(&self, id: ClassId) -> Result<Nothing, CallError> {
-        self.with_desk(|desk| Ok(teacher::delete_class(desk, &id.class)?))?;
+        self.remove_from_desk(|desk| Ok(teacher::delete_class(desk, &id.class)?))?;
         Ok(Nothing {})
     }
 
@@ -257,16 +262,6 @@ impl App {
     pub fn spare_concepts(&self, id: ClassId) -> Result<Vec<PlacedConcept>, CallError> {
         let language = self.language();
         self.with_desk(|desk| Ok(teacher::spare_concepts(desk, &id.class, language)?))
-    }
-
-    /// Sets the bounds of practice at home, and the test it aims at.
-    ///
-    /// # Errors
-    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
-    pub fn set_practice(&self, new: NewPractice) -> Result<ClassSetup, CallError> {
-        self.setup_after(&new.class, |desk| {
-            Ok(teacher::set_practice(desk, &new.class, new.practice)?)
-        })
     }
 
     /// The join slips.
@@ -313,6 +308,7 @@ impl App {
         let sources = match asked.from {
             ImportFrom::Folder => self.door.pick_folder(FileKind::HandIn)?,
             ImportFrom::Files => self.door.pick_files(FileKind::HandIn)?,
+            ImportFrom::Opened => Some(std::mem::take(&mut lock(&self.state).opened)),
             ImportFrom::SampleFolder => match self.world() {
                 World::Sample => Some(files_in(&self.here().shared_folder(), FileKind::HandIn)?),
                 World::Own => {
@@ -325,13 +321,32 @@ impl App {
         let Some(sources) = sources else {
             return Ok(None);
         };
+        // Opened once here, so that a damaged desk is told before anything is read.
+        self.with_desk(|_| Ok(()))?;
+        Ok(Some(self.start_import(sources, |_| Ok(()))?))
+    }
+
+    /// Starts an import; `after` is done once it is over, with its account.
+    pub(crate) fn start_import(
+        &self,
+        sources: Vec<FileSource>,
+        after: impl FnOnce(&ImportAccount) -> Result<(), CallError> + Send + 'static,
+    ) -> Result<JobId, CallError> {
         let (path, today) = (self.here().desk(), self.this_day());
-        Ok(Some(self.jobs.start(move |progress| {
+        let copies = (self.world() == World::Own).then(|| self.here().desk_copies());
+        let copy_day = self.device_today();
+        Ok(self.jobs.start(move |progress| {
             // A connection of its own, so that the screens are not kept waiting.
             let desk = DeskStore::open(&path, Durability::Full)?;
             let account = import_files(&desk, sources, today, progress)?;
+            if let Some(folder) = copies {
+                // What came in is in today's copy too. The import stands without it.
+                let copied = |into: &Path| desk.copy_into(into);
+                let _ = make_copy(&folder, copy_day, &StoreName::Desk, true, copied);
+            }
+            after(&account)?;
             Ok(JobResult::Import { account })
-        })))
+        }))
     }
 
     /// The journal of imports.

@@ -1,6 +1,6 @@
 //! What the screens are given that is about the device, not about a class.
 
-use crate::CallError;
+use crate::{CallError, DamagedStore, YearOver};
 use serde::{Deserialize, Serialize};
 use surefoot_core::student::views::{Language, Profile};
 use surefoot_core::teacher::views::{ClassSummary, ImportAccount};
@@ -60,6 +60,10 @@ pub struct Start {
     pub students: Vec<Profile>,
     /// Classes on this device.
     pub classes: Vec<ClassSummary>,
+    /// Stores that cannot be opened, for the person to decide about.
+    pub damaged: Vec<DamagedStore>,
+    /// School years that are over while their data is still here.
+    pub years_over: Vec<YearOver>,
     /// Settings of this device.
     pub settings: DeviceSettings,
 }

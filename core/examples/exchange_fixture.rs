@@ -4,7 +4,9 @@
 //! ```text
 //! exchange_fixture write FOLDER       class.sfclass, year.sfhandin, class-identity.txt,
 //!                                     student-identity.txt, mine.sfcarry, facts.json
+//!                                     my.sfbackup
 //! exchange_fixture read FOLDER FILE   the JSON of a hand-in, or its refusal
+//! exchange_fixture backup FOLDER FILE id and kind of a backup, or its refusal; its store as `opened.sqlite`
 //! ```
 #![expect(
     clippy::disallowed_methods,
@@ -21,6 +23,7 @@ use surefoot_core::calendar::SchoolYear;
 use surefoot_core::catalogue::{ConceptId, Strand};
 use surefoot_core::exchange::*;
 use surefoot_core::rating::{Confidence, Outcome};
+use surefoot_core::store::Durability;
 
 type Outcomes<T> = Result<T, Box<dyn Error>>;
 
@@ -123,10 +126,9 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             &world.teacher,
             &recipient,
         )?],
-        practice: PracticeRules {
+        practice: PracticeMinutes {
             minutes_least: 5,
             minutes_most: 15,
-            ..PracticeRules::USUAL
         },
         class_recipient: world.class.recipient(),
         teacher_key: world.teacher.public(),
@@ -217,6 +219,18 @@ fn write(folder: &Path) -> Outcomes<()> {
     fs::write(folder.join("class.sfclass"), &pack_file)?;
     fs::write(folder.join("year.sfhandin"), &sealed)?;
     fs::write(folder.join("mine.sfcarry"), seal_carry(&carry, PASSPHRASE)?)?;
+    let store = folder.join("store.sqlite");
+    surefoot_core::store::DeskStore::open(&folder.join("desk.sqlite"), Durability::Full)?
+        .copy_into(&store)?;
+    let backup = BackupFile {
+        kind: BackupKind::Desk,
+        id: "desk".to_owned(),
+        store: fs::read(&store)?,
+    };
+    fs::write(
+        folder.join("my.sfbackup"),
+        seal_backup(&backup, PASSPHRASE)?,
+    )?;
     fs::write(
         folder.join("class-identity.txt"),
         world.class.to_identity_file(),
@@ -271,11 +285,25 @@ fn read(folder: &Path, file: &str) -> Outcomes<()> {
     Ok(())
 }
 
+fn backup(folder: &Path, file: &str) -> Outcomes<()> {
+    let opened = open_backup(fs::File::open(folder.join(file))?, PASSPHRASE);
+    let answer = match opened {
+        Ok(backup) => {
+            fs::write(folder.join("opened.sqlite"), &backup.store)?;
+            serde_json::json!({ "id": backup.id, "kind": format!("{:?}", backup.kind) })
+        }
+        Err(refusal) => serde_json::json!({ "refused": refusal }),
+    };
+    println!("{answer}");
+    Ok(())
+}
+
 fn main() -> Outcomes<()> {
     let arguments: Vec<String> = std::env::args().skip(1).collect();
     match arguments.iter().map(String::as_str).collect::<Vec<_>>()[..] {
         ["write", folder] => write(Path::new(folder)),
         ["read", folder, file] => read(Path::new(folder), file),
-        _ => Err("exchange_fixture write FOLDER | read FOLDER FILE".into()),
+        ["backup", folder, file] => backup(Path::new(folder), file),
+        _ => Err("exchange_fixture write FOLDER | read FOLDER FILE | backup FOLDER FILE".into()),
     }
 }

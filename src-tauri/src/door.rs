@@ -32,8 +32,8 @@ impl<R: Runtime> SystemDoor<R> {
         let dialog = self.app.dialog().file();
         #[cfg(desktop)]
         {
-            let extension = kind.extension();
-            let dialog = dialog.add_filter(format!("*.{extension}"), &[extension]);
+            let extensions = kind.picked_extensions();
+            let dialog = dialog.add_filter(format!("*.{}", extensions.join(", *.")), extensions);
             match self.app.get_webview_window("main") {
                 Some(window) => dialog.set_parent(&window),
                 None => dialog,
@@ -110,6 +110,14 @@ impl<R: Runtime> FileDoor for SystemDoor<R> {
             .map_err(files)
     }
 
+    #[cfg(desktop)]
+    fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+        let picked = self.dialog(FileKind::HandIn).blocking_pick_folder();
+        picked
+            .map(|folder| folder.into_path().map_err(files))
+            .transpose()
+    }
+
     /// Android's picker gives no folders here, so the files are picked in it.
     #[cfg(not(desktop))]
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
@@ -179,7 +187,18 @@ impl<R: Runtime> FileDoor for SystemDoor<R> {
     }
 
     fn take_opened(&self) -> Vec<FileSource> {
-        let waiting = self.opened.take();
-        waiting.into_iter().map(|at| self.source(at)).collect()
+        let mut sources = Vec::new();
+        for at in self.opened.take() {
+            // A folder dropped on the window stands for the hand-ins in it.
+            #[cfg(desktop)]
+            if let Ok(path) = at.clone().into_path()
+                && path.is_dir()
+            {
+                sources.extend(surefoot_app::files_in(&path, FileKind::HandIn).unwrap_or_default());
+                continue;
+            }
+            sources.push(self.source(at));
+        }
+        sources
     }
 }

@@ -76,6 +76,17 @@ pub fn run() {
     let built = builder
         .plugin(tauri_plugin_dialog::init())
         .plugin(tauri_plugin_fs::init())
+        .on_window_event({
+            let opened = Arc::clone(&opened);
+            move |window, event| {
+                if let tauri::WindowEvent::DragDrop(tauri::DragDropEvent::Drop { paths, .. }) =
+                    event
+                {
+                    opened.add_paths(paths);
+                    opened::tell(window.app_handle());
+                }
+            }
+        })
         .invoke_handler(tauri::generate_handler![call])
         .setup(move |app| Ok(set_up(app, &for_setup)?))
         .build(tauri::generate_context!());

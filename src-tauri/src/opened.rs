@@ -31,6 +31,11 @@ impl Opened {
         self.add(files.cloned().map(FilePath::Url));
     }
 
+    /// Takes files and folders dropped on the window.
+    pub fn add_paths(&self, paths: &[std::path::PathBuf]) {
+        self.add(paths.iter().cloned().map(FilePath::Path));
+    }
+
     fn add(&self, files: impl Iterator<Item = FilePath>) {
         self.0
             .lock()

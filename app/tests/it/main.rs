@@ -8,7 +8,13 @@
 )]
 
 mod bad_files;
+mod disks;
+mod keeping;
+mod removal;
+mod second_device;
+mod shared_tablet;
 mod student_days;
 mod support;
 mod teacher_desk;
 mod whole_job;
+mod zips;

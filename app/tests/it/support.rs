@@ -6,11 +6,13 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 use surefoot_app::{
-    App, CallError, ClassId, CreateClass, FileDoor, FileKind, FileSource, ImportAsked, ImportFrom,
-    JobId, JobResult, Join, Nothing, StandingClock, file_at, files_in, write_atomic,
+    App, CallError, CheckInTap, ClassId, CreateClass, FileDoor, FileKind, FileSource, ImportAsked,
+    ImportFrom, JobId, JobResult, Join, Nothing, StandingClock, StudentDay, StudentId, file_at,
+    files_in, write_atomic,
 };
 use surefoot_core::calendar::{SchoolYear, monday_to_friday};
 use surefoot_core::catalogue::Language;
+use surefoot_core::rating::Confidence;
 use surefoot_core::student::views::Profile;
 use surefoot_core::teacher::views::{ClassSummary, ImportAccount, NewClass};
 use tempfile::TempDir;
@@ -27,6 +29,15 @@ pub struct Hands {
 }
 
 impl Hands {
+    /// Somebody who saves into this folder.
+    #[allow(dead_code, reason = "used by the crash test")]
+    pub fn saving_to(folder: &Path) -> Self {
+        Self {
+            next: Arc::default(),
+            saved: folder.to_owned(),
+        }
+    }
+
     pub fn will_pick(&self, path: &Path) {
         self.next.lock().unwrap().push_back(path.to_owned());
     }
@@ -49,6 +60,10 @@ impl FileDoor for Hands {
         self.pick()
             .map(|path| Ok(files_in(&path, kind)?))
             .transpose()
+    }
+
+    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+        Ok(self.pick())
     }
 
     fn save(&self, name: &str, _: FileKind, bytes: &[u8]) -> Result<Option<String>, CallError> {
@@ -85,6 +100,15 @@ impl Device {
     /// The program is closed, a day passes, it is opened again.
     pub fn to(&mut self, today: &str) {
         self.app = open(self.folder.path(), &self.hands, today);
+    }
+
+    /// The program is closed; what stands there instead is empty and elsewhere.
+    pub fn close(&mut self) {
+        self.app = open(
+            &self.folder.path().join("closed"),
+            &self.hands,
+            "2000-01-01",
+        );
     }
 
     pub fn finish(&self, job: JobId) -> JobResult {
@@ -146,6 +170,74 @@ impl Device {
             language: Language::En,
         })
     }
+}
+
+/// A tap on the first concept of the day.
+pub fn rate(device: &Device, student: &str, confidence: Confidence) {
+    let today = device
+        .app
+        .today(StudentDay {
+            student: student.into(),
+            date: None,
+        })
+        .unwrap();
+    device
+        .app
+        .check_in(CheckInTap {
+            student: student.into(),
+            date: today.date,
+            concept: today.concepts[0].concept.id.clone(),
+            confidence: Some(confidence),
+            outcome: None,
+        })
+        .unwrap();
+}
+
+/// The rating of the first concept on a day.
+pub fn rating(device: &Device, student: &str, on: &str) -> Option<Confidence> {
+    device
+        .app
+        .today(StudentDay {
+            student: student.into(),
+            date: Some(date(on)),
+        })
+        .unwrap()
+        .concepts[0]
+        .confidence
+}
+
+/// The student hands in; gives the file.
+pub fn hand_in(device: &Device, student: &str) -> PathBuf {
+    let made = device
+        .app
+        .hand_in(StudentId {
+            student: student.into(),
+        })
+        .unwrap();
+    device.hands.saved.join(made.file_name)
+}
+
+/// A class of three on a desk, and a tablet on which the first has joined.
+pub fn class_and_tablet(today: &str) -> (Device, String, Device, String) {
+    let desk = Device::on(today);
+    let class = desk
+        .new_class("Room 7 (invented)", &["Amara", "Bao", "Carlos"])
+        .id;
+    let pack = desk.pack_of(&class);
+    let tablet = Device::on(today);
+    let student = tablet
+        .join(&pack, &seat_code(&desk, &class, 0), "Sky")
+        .unwrap()
+        .id;
+    (desk, class, tablet, student)
+}
+
+/// The code of a seat, from 0.
+pub fn seat_code(desk: &Device, class: &str, seat: usize) -> String {
+    let id = ClassId {
+        class: class.into(),
+    };
+    desk.app.join_slips(id).unwrap()[seat].code.clone()
 }
 
 fn open(folder: &Path, hands: &Hands, today: &str) -> App {

@@ -18,6 +18,7 @@ pub(super) enum Kind {
     HandIn,
     Personal,
     Carry,
+    ClassKey,
 }
 
 impl Kind {
@@ -27,6 +28,7 @@ impl Kind {
             Self::HandIn => b"SFHAND1\n",
             Self::Personal => b"SFPERS1\n",
             Self::Carry => b"SFCARR1\n",
+            Self::ClassKey => b"SFCKEY1\n",
         }
     }
 }

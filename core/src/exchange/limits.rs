@@ -60,6 +60,27 @@ pub const CARRY_CAPS: Caps = Caps {
     depth: 24,
 };
 
+/// For a class key file, which holds the keys and the roster of one class.
+pub const CLASS_KEY_CAPS: Caps = Caps {
+    sealed_bytes: MIB + 64 * 1024,
+    unpacked_bytes: 4 * MIB,
+    list_entries: 2_000,
+    values: 20_000,
+    text_bytes: 4 * 1024,
+    depth: 6,
+};
+
+/// For a backup: a desk with six full classes and every weekly hand-in kept is
+/// well under 100 MiB. Lists, texts and depth do not arise: it holds no JSON.
+pub const BACKUP_CAPS: Caps = Caps {
+    sealed_bytes: 256 * MIB,
+    unpacked_bytes: 512 * MIB,
+    list_entries: 0,
+    values: 0,
+    text_bytes: 0,
+    depth: 0,
+};
+
 /// The longest age header read, in bytes. One for a single recipient has about
 /// 200 to 500. Without this cap a header without end costs quadratic time.
 pub const MOST_HEADER_BYTES: usize = 8 * 1024;

@@ -6,7 +6,9 @@
 //! authentic, well-formed), then *checked* (belongs here). Only what is checked
 //! can be merged or used. `docs/exchange.md` describes every byte.
 
+mod backup_file;
 mod carry;
+mod class_key;
 mod class_pack;
 mod frame;
 mod hand_in;
@@ -27,12 +29,14 @@ pub(crate) mod tests;
 mod view;
 mod wire;
 
+pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
 pub use carry::{
     CARRY_FORMAT, CarriedStore, CarryFile, LEAST_PASSPHRASE_CHARS, open_carry, seal_carry,
 };
+pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
 pub use class_pack::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, ConceptWords, PackConcept, PackRotation,
-    PracticeRules, SealedForSeat,
+    PracticeMinutes, SealedForSeat,
 };
 pub use hand_in::{AnswerCount, CheckIn, HAND_IN_FORMAT, HandIn, Practice};
 pub use hand_in_file::{
@@ -40,7 +44,9 @@ pub use hand_in_file::{
 };
 pub use ids::{AssignmentId, ClassId, DeviceId, IdError, MistakeCode, SEAT_SIGNS, SeatToken};
 pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
-pub use limits::{CARRY_CAPS, CLASS_PACK_CAPS, Caps, HAND_IN_CAPS, PERSONAL_CAPS};
+pub use limits::{
+    BACKUP_CAPS, CARRY_CAPS, CLASS_KEY_CAPS, CLASS_PACK_CAPS, Caps, HAND_IN_CAPS, PERSONAL_CAPS,
+};
 pub use merge::{CheckInState, Key, PracticeState, Record};
 pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
 pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};

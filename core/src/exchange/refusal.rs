@@ -84,6 +84,9 @@ pub enum Refusal {
         /// The cap.
         most: u8,
     },
+    /// Inside a zip, under a name that leads out of it.
+    #[error("its name leads out of the zip")]
+    UnsafeName,
     /// The file could not be read from where it is.
     #[error("could not be read")]
     Unreadable,

@@ -2,10 +2,8 @@
 //! transaction. Released files never change; a copy is made before one runs.
 
 use super::StoreError;
-use rusqlite::backup::Backup;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 use std::path::Path;
-use std::time::Duration;
 
 /// One step: the schema version it leads to is its place in the list, from 1.
 pub(super) struct Migration {
@@ -66,9 +64,7 @@ fn has_tables(connection: &Connection) -> Result<bool, StoreError> {
 fn copy_aside(connection: &Connection, path: &Path, found: u32) -> Result<(), StoreError> {
     let mut name = path.as_os_str().to_owned();
     name.push(format!(".before-{}", found + 1));
-    let mut copy = Connection::open(Path::new(&name))?;
-    Backup::new(connection, &mut copy)?.run_to_completion(256, Duration::ZERO, None)?;
-    Ok(())
+    super::copy::copy_into(connection, Path::new(&name))
 }
 
 #[cfg(test)]

@@ -5,11 +5,19 @@
 //! `synchronous = FULL`).
 
 mod columns;
+mod copy;
+#[cfg(test)]
+mod data_sheet;
 pub mod desk;
 mod error;
 mod migrate;
+#[cfg(test)]
+mod released;
 pub mod student;
+#[cfg(test)]
+mod trouble;
 
+pub use copy::copy_file;
 pub use desk::DeskStore;
 pub use error::StoreError;
 pub use student::StudentStore;
@@ -51,6 +59,8 @@ fn open(
     connection.pragma_update(None, "secure_delete", true)?;
     // Temporary files of other places may be out of reach on Android.
     connection.pragma_update(None, "temp_store", "MEMORY")?;
+    // Before anything is changed: a damaged store is left as it was found.
+    copy::check_pages(&connection, "quick_check")?;
     migrate::run(&mut connection, path, migrations)?;
     Ok(connection)
 }

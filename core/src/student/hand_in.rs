@@ -128,7 +128,7 @@ fn device_id(device: &str) -> Result<DeviceId, Refusal> {
     })
 }
 
-fn check_in_entries(store: &StudentStore) -> Result<Vec<CheckIn>, StudentError> {
+pub(super) fn check_in_entries(store: &StudentStore) -> Result<Vec<CheckIn>, StudentError> {
     store
         .check_ins()?
         .into_iter()
@@ -152,7 +152,7 @@ struct Counted {
     mistakes: BTreeMap<MistakeCode, u32>,
 }
 
-fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
+pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
     let mut counted: BTreeMap<(String, NaiveDate, String), Counted> = BTreeMap::new();
     for answer in store.practice_answers()? {
         let entry = counted

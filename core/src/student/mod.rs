@@ -1,17 +1,18 @@
 //! The student's use-cases, one function each.
 
+mod carry;
 mod error;
-mod evening;
 mod hand_in;
 mod join;
 mod path;
+mod pin;
 mod practice;
-mod practice_summary;
 pub mod practice_views;
 mod settings;
 mod today;
 pub mod views;
 
+pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
 pub use error::StudentError;
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
@@ -19,9 +20,12 @@ pub use join::{
     take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
-pub use practice::{answer, hint, practice, show_steps, sure};
-pub use practice_summary::practice_summary;
-pub use settings::{Wishes, save_settings, settings};
+pub use pin::{
+    LEAST_PIN_DIGITS, MOST_PIN_DIGITS, pin_wait_seconds, reset_pin, set_pin, try_pin,
+    wrong_pin_tries,
+};
+pub use practice::{answer, hint, practice, practice_summary, show_steps, sure};
+pub use settings::{save_settings, settings};
 pub use today::{check_in, today};
 
 use crate::class::ClassFacts;

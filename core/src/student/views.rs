@@ -36,6 +36,8 @@ pub struct Profile {
     pub language: Language,
     /// The class's title from its class pack.
     pub class_title: String,
+    /// Whether a PIN must be typed first.
+    pub has_pin: bool,
 }
 
 /// A day of the review as one student sees it.
@@ -155,12 +157,4 @@ pub struct StudentSettings {
     pub minutes_least: u32,
     /// The most the teacher set.
     pub minutes_most: u32,
-    /// Evenings a week.
-    pub evenings: u32,
-    /// The fewest the teacher allows.
-    pub evenings_least: u32,
-    /// The most the teacher allows.
-    pub evenings_most: u32,
-    /// A test that practice aims at, while it lies ahead.
-    pub test_on: Option<NaiveDate>,
 }

@@ -3,6 +3,7 @@
 mod assign;
 mod board;
 mod changes;
+mod class_key;
 mod classes;
 mod compare;
 mod copy;
@@ -16,6 +17,7 @@ mod import;
 mod pacing;
 mod pack;
 mod picture;
+mod removal;
 mod roster;
 mod roster_file;
 mod sample;
@@ -33,9 +35,10 @@ pub use board::{board, board_of, concept_reports};
 pub use changes::{
     delete_class, move_year, remove_seat, rename_class, seat_holdings, spare_concepts,
 };
+pub use class_key::{export_class, import_class, read_class_key};
 pub use classes::{
     Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat,
-    set_closures, set_practice, set_rotation, set_taught_from,
+    set_closures, set_rotation, set_taught_from,
 };
 pub use compare::{comparison, student_page};
 pub use copy::copy_class;
@@ -47,6 +50,7 @@ pub use groups::{GroupEffort, plan as plan_groups, suggest_groups, weigh_groups}
 pub use import::{Import, decide_device, imports, undo_import};
 pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pack::{MadePack, join_slips, make_class_pack};
+pub use removal::{classes_over, skip_pack_versions};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
 pub use roster_file::{MOST_ROSTER_BYTES, read_roster_files};
 pub use talk::{MOST_TALK_MINUTES, note_talk, talk};

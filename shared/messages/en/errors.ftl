@@ -11,6 +11,26 @@ error-unknown-call-do = Install the program anew. Your data stays.
 error-cancelled = You stopped this.
 error-newer-store = This data was made by a newer Surefoot.
 error-newer-store-do = Nothing was changed. Install the newer version to open it.
+error-damaged-store = This data cannot be read any more.
+error-damaged-store-do = The file was left as it is. A copy can take its place on the first screen.
+error-disk-full = There is no free space left on this device.
+error-disk-full-do = Make room. Then try again.
+error-not-writable = Surefoot cannot write where it keeps its data.
+error-not-writable-do = Check that the folder is there and can be written. Then open Surefoot again.
+error-store-busy = Another program is using this data.
+error-store-busy-do = Close the other window of Surefoot. Then try again.
+error-locked = Type the PIN first.
+error-pin-wait = { $wait_seconds ->
+    [one] Wait { $wait_seconds } second. Then try again.
+   *[other] Wait { $wait_seconds } seconds. Then try again.
+}
+error-not-found-copy = This copy is not there any more.
+error-not-found-file = Choose the file again.
+error-invalid-world-sample-open = Leave the sample class first.
+error-invalid-job-running = Something is still at work. Wait until it is done.
+error-invalid-pin-digits = A PIN has 4 to 8 digits.
+error-invalid-seat-code-other-seat = This code is for another seat.
+error-invalid-class-already-here = This class is on this computer already.
 error-unreadable-answer = That cannot be read as an answer. It does not count.
 error-unreadable-answer-do = Change it and try again.
 error-not-found = This is not here any more.
@@ -37,10 +57,6 @@ error-invalid-concepts-too-few = Choose at least one concept.
 error-invalid-concepts-empty = Choose at least one concept.
 error-invalid-amount-range = Choose a number of exercises that is in range.
 error-invalid-minutes-range = Choose a number of minutes that your teacher allows.
-error-invalid-evenings-range = Choose a number of evenings that your teacher allows.
-error-invalid-practice-minutes = Minutes go from 1 to 120, and the fewest come first.
-error-invalid-practice-evenings = Evenings go from 1 to 7, and the fewest come first.
-error-invalid-practice-test-on = The test must lie in the school year.
 error-invalid-seats-empty = Choose at least one seat.
 error-invalid-seats-too-few = A class keeps at least one seat. Delete the class instead.
 error-invalid-roster-empty = No name was found in this file.
@@ -86,6 +102,8 @@ refusal-wrong-passphrase = The passphrase does not fit.
 refusal-wrong-passphrase-do = Nothing was changed. Type it again.
 refusal-too-much-work = Opening this file would take too long.
 refusal-too-much-work-do = Nothing was changed. Ask for a new file.
+refusal-unsafe-name = The name of this file leads out of its zip.
+refusal-unsafe-name-do = Nothing was taken from it. Ask for a new file.
 refusal-unreadable = The file cannot be read.
 refusal-unreadable-do = Nothing was changed. Copy it again and choose it once more.
 

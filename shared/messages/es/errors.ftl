@@ -11,6 +11,26 @@ error-unknown-call-do = Instala el programa de nuevo. Tus datos se quedan.
 error-cancelled = Tú lo paraste.
 error-newer-store = Estos datos son de un Surefoot más nuevo.
 error-newer-store-do = No se cambió nada. Instala la versión más nueva para abrirlos.
+error-damaged-store = Estos datos ya no se pueden leer.
+error-damaged-store-do = El archivo se dejó como está. Una copia puede tomar su lugar en la primera pantalla.
+error-disk-full = No queda espacio libre en este dispositivo.
+error-disk-full-do = Haz espacio. Luego inténtalo otra vez.
+error-not-writable = Surefoot no puede escribir donde guarda sus datos.
+error-not-writable-do = Mira si la carpeta está y se puede escribir. Luego abre Surefoot otra vez.
+error-store-busy = Otro programa está usando estos datos.
+error-store-busy-do = Cierra la otra ventana de Surefoot. Luego inténtalo otra vez.
+error-locked = Primero escribe el PIN.
+error-pin-wait = { $wait_seconds ->
+    [one] Espera { $wait_seconds } segundo. Luego inténtalo otra vez.
+   *[other] Espera { $wait_seconds } segundos. Luego inténtalo otra vez.
+}
+error-not-found-copy = Esta copia ya no está.
+error-not-found-file = Elige el archivo otra vez.
+error-invalid-world-sample-open = Primero sal de la clase de ejemplo.
+error-invalid-job-running = Algo está todavía en marcha. Espera a que termine.
+error-invalid-pin-digits = Un PIN tiene de 4 a 8 cifras.
+error-invalid-seat-code-other-seat = Este código es de otro lugar.
+error-invalid-class-already-here = Esta clase ya está en esta computadora.
 error-unreadable-answer = Eso no se puede leer como respuesta. No cuenta.
 error-unreadable-answer-do = Cámbiala e inténtalo otra vez.
 error-not-found = Esto ya no está aquí.
@@ -37,10 +57,6 @@ error-invalid-concepts-too-few = Elige al menos un concepto.
 error-invalid-concepts-empty = Elige al menos un concepto.
 error-invalid-amount-range = Elige una cantidad de ejercicios permitida.
 error-invalid-minutes-range = Elige los minutos que permite tu maestra o maestro.
-error-invalid-evenings-range = Elige las noches que permite tu maestra o maestro.
-error-invalid-practice-minutes = Los minutos van de 1 a 120, y primero el mínimo.
-error-invalid-practice-evenings = Las noches van de 1 a 7, y primero el mínimo.
-error-invalid-practice-test-on = El examen debe estar dentro del año escolar.
 error-invalid-seats-empty = Elige al menos un lugar.
 error-invalid-seats-too-few = Una clase conserva al menos un asiento. Mejor borra la clase.
 error-invalid-roster-empty = No se encontró ningún nombre en este archivo.
@@ -86,6 +102,8 @@ refusal-wrong-passphrase = La frase secreta no corresponde.
 refusal-wrong-passphrase-do = No se cambió nada. Escríbela otra vez.
 refusal-too-much-work = Abrir este archivo tardaría demasiado.
 refusal-too-much-work-do = No se cambió nada. Pide un archivo nuevo.
+refusal-unsafe-name = El nombre de este archivo lleva fuera de su zip.
+refusal-unsafe-name-do = No se tomó nada de él. Pide un archivo nuevo.
 refusal-unreadable = El archivo no se puede leer.
 refusal-unreadable-do = No se cambió nada. Cópialo y elígelo otra vez.
 

@@ -105,6 +105,10 @@ impl FileDoor for Door {
         }
     }
 
+    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+        Ok(self.0.picked()?.into_iter().next())
+    }
+
     fn save(
         &self,
         suggested_name: &str,
@@ -124,7 +128,10 @@ impl FileDoor for Door {
     fn take_opened(&self) -> Vec<FileSource> {
         lock(&self.0.opened)
             .drain(..)
-            .map(|path| file_at(&path))
+            .flat_map(|path| match path.is_dir() {
+                true => files_in(&path, FileKind::HandIn).unwrap_or_default(),
+                false => vec![file_at(&path)],
+            })
             .collect()
     }
 }

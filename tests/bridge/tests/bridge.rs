@@ -148,16 +148,16 @@ fn a_person_picks_what_the_test_said() {
 #[test]
 fn a_file_opened_from_elsewhere_is_given_once() {
     let bridge = Bridge::start();
-    let (status, text) = bridge.ask("POST /call/opened_class_pack", "{}");
+    let (status, text) = bridge.ask("POST /call/opened_files", "{}");
     assert_eq!(status, 200, "{text}");
-    assert!(text.ends_with("null"), "{text}");
+    assert!(text.contains(r#""pack":null"#), "{text}");
     let not_a_pack = serde_json::json!([bridge.folder.path().join("secret")]);
     assert_eq!(
         bridge.ask("POST /test/open", &not_a_pack.to_string()).0,
         200
     );
-    let (status, text) = bridge.ask("POST /call/opened_class_pack", "{}");
+    let (status, text) = bridge.ask("POST /call/opened_files", "{}");
     assert_eq!(status, 422);
     assert!(text.contains(r#""code":"refused""#), "{text}");
-    assert_eq!(bridge.ask("POST /call/opened_class_pack", "{}").0, 200);
+    assert_eq!(bridge.ask("POST /call/opened_files", "{}").0, 200);
 }

@@ -5,6 +5,7 @@ mod changes;
 mod classes;
 mod groups;
 mod imports;
+mod removal;
 mod reports;
 mod seats;
 mod teaching;
@@ -26,7 +27,7 @@ use std::path::Path;
 /// "SFdk": a Surefoot desk.
 const KIND: i32 = 0x5346_646b;
 
-const MIGRATIONS: &[Migration] = &[
+pub(super) const MIGRATIONS: &[Migration] = &[
     Migration {
         kind: KIND,
         sql: include_str!("schema_1.sql"),
@@ -35,15 +36,11 @@ const MIGRATIONS: &[Migration] = &[
         kind: KIND,
         sql: include_str!("schema_2.sql"),
     },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_3.sql"),
-    },
 ];
 
 /// An opened desk.
 pub struct DeskStore {
-    connection: Connection,
+    pub(super) connection: Connection,
 }
 
 impl DeskStore {
@@ -67,6 +64,31 @@ impl DeskStore {
         work: impl FnOnce() -> Result<T, E>,
     ) -> Result<T, E> {
         super::together(&self.connection, work)
+    }
+
+    /// Copies the store as it stands into a new file.
+    ///
+    /// # Errors
+    /// SQLite's; then the file at `into` is not a copy.
+    pub fn copy_into(&self, into: &Path) -> Result<(), StoreError> {
+        super::copy::copy_into(&self.connection, into)
+    }
+
+    /// Checks that the file at `path` is a whole desk that this program can
+    /// open, without changing it.
+    ///
+    /// # Errors
+    /// [`StoreError::Damaged`], [`StoreError::OtherKind`], [`StoreError::Newer`], or SQLite's.
+    pub fn check_file(path: &Path) -> Result<(), StoreError> {
+        super::copy::check_file(path, MIGRATIONS)
+    }
+
+    /// Makes sure that what was deleted stands nowhere in the store's files any more.
+    ///
+    /// # Errors
+    /// [`StoreError::Busy`], or SQLite's.
+    pub fn leave_no_trace(&self) -> Result<(), StoreError> {
+        super::copy::leave_no_trace(&self.connection)
     }
 
     fn rows<T>(

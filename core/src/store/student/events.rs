@@ -80,6 +80,20 @@ impl StudentStore {
         )?)
     }
 
+    /// Whether an event of a device is here, of either kind.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn has_event(&self, device: &str, sequence: i64) -> Result<bool, StoreError> {
+        Ok(self
+            .connection
+            .prepare_cached(
+                "SELECT EXISTS (SELECT 1 FROM check_in WHERE device = ?1 AND sequence = ?2)
+                   OR EXISTS (SELECT 1 FROM practice_answer WHERE device = ?1 AND sequence = ?2)",
+            )?
+            .query_row(params![device, sequence], |row| row.get(0))?)
+    }
+
     /// Appends a check-in.
     ///
     /// # Errors

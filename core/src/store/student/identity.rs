@@ -26,8 +26,6 @@ pub struct Student {
     pub language: Language,
     /// Minutes of an evening.
     pub minutes: u32,
-    /// Evenings a week.
-    pub evenings: u32,
 }
 
 /// A hand-in made.
@@ -56,8 +54,7 @@ impl StudentStore {
     pub fn student(&self) -> Result<Option<Student>, StoreError> {
         self.connection
             .query_row(
-                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings
-                 FROM student",
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes FROM student",
                 [],
                 |row| {
                     Ok(Student {
@@ -73,7 +70,6 @@ impl StudentStore {
                             Language::En
                         },
                         minutes: row.get(7)?,
-                        evenings: row.get(8)?,
                     })
                 },
             )
@@ -87,11 +83,10 @@ impl StudentStore {
     /// SQLite's.
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
-            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
-               evenings)
-             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)
+            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
              ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
-               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9",
+               nickname = ?5, picture = ?6, language = ?7, minutes = ?8",
             params![
                 student.device,
                 student.signing_seed,
@@ -100,8 +95,7 @@ impl StudentStore {
                 student.nickname,
                 student.picture,
                 language_word(student.language),
-                student.minutes,
-                student.evenings
+                student.minutes
             ],
         )?;
         Ok(())

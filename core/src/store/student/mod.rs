@@ -3,10 +3,12 @@
 mod events;
 mod exercise;
 mod identity;
+mod pin;
 
 pub use events::{CheckInEvent, PracticeAnswer};
 pub use exercise::OpenRow;
 pub use identity::{HandInRow, Student};
+pub use pin::PinRow;
 
 use super::migrate::Migration;
 use super::{Durability, StoreError};
@@ -16,7 +18,7 @@ use std::path::Path;
 /// "SFst": a Surefoot student's store.
 const KIND: i32 = 0x5346_7374;
 
-const MIGRATIONS: &[Migration] = &[
+pub(super) const MIGRATIONS: &[Migration] = &[
     Migration {
         kind: KIND,
         sql: include_str!("schema_1.sql"),
@@ -29,7 +31,7 @@ const MIGRATIONS: &[Migration] = &[
 
 /// An opened student's store.
 pub struct StudentStore {
-    connection: Connection,
+    pub(super) connection: Connection,
 }
 
 impl StudentStore {
@@ -45,6 +47,17 @@ impl StudentStore {
         })
     }
 
+    /// Opens a copy only to look at it: nothing of it is changed, not even its schema.
+    ///
+    /// # Errors
+    /// As [`StudentStore::check_file`].
+    pub fn open_to_look(path: &Path) -> Result<Self, StoreError> {
+        Self::check_file(path)?;
+        Ok(Self {
+            connection: super::copy::read_only(path)?,
+        })
+    }
+
     /// Runs several writes as one: all of them are on disk afterwards, or none.
     ///
     /// # Errors
@@ -54,5 +67,30 @@ impl StudentStore {
         work: impl FnOnce() -> Result<T, E>,
     ) -> Result<T, E> {
         super::together(&self.connection, work)
+    }
+
+    /// Copies the store as it stands into a new file.
+    ///
+    /// # Errors
+    /// SQLite's; then the file at `into` is not a copy.
+    pub fn copy_into(&self, into: &Path) -> Result<(), StoreError> {
+        super::copy::copy_into(&self.connection, into)
+    }
+
+    /// Checks that the file at `path` is a whole student's store that this program can
+    /// open, without changing it.
+    ///
+    /// # Errors
+    /// [`StoreError::Damaged`], [`StoreError::OtherKind`], [`StoreError::Newer`], or SQLite's.
+    pub fn check_file(path: &Path) -> Result<(), StoreError> {
+        super::copy::check_file(path, MIGRATIONS)
+    }
+
+    /// Makes sure that what was deleted stands nowhere in the store's files any more.
+    ///
+    /// # Errors
+    /// [`StoreError::Busy`], or SQLite's.
+    pub fn leave_no_trace(&self) -> Result<(), StoreError> {
+        super::copy::leave_no_trace(&self.connection)
     }
 }

@@ -205,6 +205,15 @@ waiting: Array<number>,
  * Who has done how much.
  */
 progress: Array<SeatProgress>, };
+export type BackUp = { 
+/**
+ * Of which store.
+ */
+store: StoreName, 
+/**
+ * At least 8 characters.
+ */
+passphrase: string, };
 export type Balance = { 
 /**
  * Weights on the left pan.
@@ -466,7 +475,7 @@ name: string, } | { "code": "bad_arguments",
  */
 detail: string, } | { "code": "not_found", 
 /**
- * `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`.
+ * `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`, `copy`, `file`.
  */
 what: string, } | { "code": "invalid", 
 /**
@@ -504,7 +513,19 @@ found: number,
 /**
  * The newest known here.
  */
-known: number, } | { "code": "storage", 
+known: number, } | { "code": "damaged_store", 
+/**
+ * For the log.
+ */
+detail: string, } | { "code": "disk_full" } | { "code": "not_writable", 
+/**
+ * For the log.
+ */
+detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": "pin_wait", 
+/**
+ * Seconds left.
+ */
+wait_seconds: number, } | { "code": "storage", 
 /**
  * For the log; holds no names.
  */
@@ -513,6 +534,36 @@ detail: string, } | { "code": "files",
  * For the log.
  */
 detail: string, } | { "code": "cancelled" };
+export type CarryAsked = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * At least 8 characters.
+ */
+passphrase: string, };
+export type CarryDone = { 
+/**
+ * The student of this device who has it now.
+ */
+student: string, 
+/**
+ * Whether the student is new on this device.
+ */
+new_here: boolean, 
+/**
+ * Check-ins that were new here.
+ */
+check_ins: number, 
+/**
+ * Finished exercises that were new here.
+ */
+answers: number, 
+/**
+ * Where the program stands now.
+ */
+start: Start, };
 export type Cell = { "kind": "say", 
 /**
  * The words.
@@ -562,6 +613,15 @@ export type ClassId = {
  * The class's id.
  */
 class: string, };
+export type ClassKeyAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * At least 8 characters.
+ */
+passphrase: string, };
 export type ClassSetup = { 
 /**
  * The class in a line.
@@ -586,11 +646,7 @@ pass_count: number,
 /**
  * The rotation, day by day.
  */
-rotation: Array<Array<PlacedConcept>>, 
-/**
- * What is set for practice at home.
- */
-practice: PracticeRules, };
+rotation: Array<Array<PlacedConcept>>, };
 export type ClassSummary = { 
 /**
  * The class's id.
@@ -756,6 +812,15 @@ points: Array<NamedPoint>,
  * Straight strokes through points, in order.
  */
 paths: Array<GridPath>, };
+export type Copies = { 
+/**
+ * Newest first.
+ */
+copies: Array<StoredCopy>, 
+/**
+ * Why the last daily copy could not be made, if it could not.
+ */
+trouble: CallError | null, };
 export type CopyClass = { 
 /**
  * The class whose rotation and pace are taken.
@@ -773,6 +838,7 @@ names: Array<string>,
  * The new school year.
  */
 year: SchoolYear, };
+export type CopyKind = "daily" | "before_change" | "replaced";
 export type CreateClass = { 
 /**
  * What it is made from.
@@ -803,6 +869,23 @@ depth: number,
  * Cubes up.
  */
 height: number, };
+export type DamagedStore = { 
+/**
+ * Which.
+ */
+store: StoreName, 
+/**
+ * The student's nickname as the newest good copy has it.
+ */
+nickname: string | null, 
+/**
+ * Why it cannot be opened.
+ */
+why: CallError, 
+/**
+ * The newest copy that is whole.
+ */
+last_good: StoredCopy | null, };
 export type DataTable = { 
 /**
  * Words over the columns.
@@ -1874,7 +1957,7 @@ export type ImportAsked = {
  * Where from.
  */
 from: ImportFrom, };
-export type ImportFrom = "folder" | "files" | "sample_folder";
+export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
 export type InnerLine = { 
 /**
  * One end.
@@ -2208,15 +2291,6 @@ class: string,
  * Dates without school.
  */
 closures: Array<string>, };
-export type NewPractice = { 
-/**
- * The class.
- */
-class: string, 
-/**
- * Bounds, and a test to aim at.
- */
-practice: PracticeRules, };
 export type NewRotation = { 
 /**
  * The class.
@@ -2238,11 +2312,7 @@ language: Language,
 /**
  * Minutes of an evening, within the teacher's bounds.
  */
-minutes: number, 
-/**
- * Evenings a week, within the teacher's bounds.
- */
-evenings: number, };
+minutes: number, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2318,6 +2388,32 @@ worked_first: WorkedExample | null,
  * Where the evening stands.
  */
 session: Session, };
+export type OpenSealed = { 
+/**
+ * The picked file.
+ */
+picked: number, 
+/**
+ * Its passphrase.
+ */
+passphrase: string, };
+export type OpenedFiles = { 
+/**
+ * The last class pack among them.
+ */
+pack: PackOffer | null, 
+/**
+ * Hand-ins and zips among them; they wait for an import from `opened`.
+ */
+hand_ins: number, 
+/**
+ * A carry file among them, waiting for its passphrase.
+ */
+carry: PickedSealed | null, 
+/**
+ * A backup among them, waiting for its passphrase.
+ */
+backup: PickedSealed | null, };
 export type Outcome = "right" | "wrong" | "not_done";
 export type PackOffer = { 
 /**
@@ -2423,6 +2519,15 @@ with_help: number,
  */
 last_practised: string | null, };
 export type Phase = "preview" | "practice" | "review";
+export type PickedSealed = { 
+/**
+ * Names it in the call that opens it.
+ */
+picked: number, 
+/**
+ * Its name.
+ */
+file_name: string, };
 export type PictureGraph = { 
 /**
  * What it is about.
@@ -2449,6 +2554,24 @@ label: Say,
  * Symbols, counted in halves.
  */
 half_symbols: number, };
+export type PinReset = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The code on the slip, as typed.
+ */
+seat_code: string, };
+export type PinTyped = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * 4 to 8 digits.
+ */
+pin: string, };
 export type PlacedConcept = { 
 /**
  * The concept.
@@ -2510,27 +2633,6 @@ concept: string | null,
  * Whether to go on though tonight's minutes are done.
  */
 more: boolean, };
-export type PracticeRules = { 
-/**
- * The fewest minutes an evening, 1 or more.
- */
-minutes_least: number, 
-/**
- * The most, at most 120.
- */
-minutes_most: number, 
-/**
- * The fewest evenings a week, 1 or more.
- */
-evenings_least: number, 
-/**
- * The most, at most 7.
- */
-evenings_most: number, 
-/**
- * The next test, within the school year.
- */
-test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
 export type Profile = { 
 /**
@@ -2552,7 +2654,11 @@ language: Language,
 /**
  * The class's title from its class pack.
  */
-class_title: string, };
+class_title: string, 
+/**
+ * Whether a PIN must be typed first.
+ */
+has_pin: boolean, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -2662,7 +2768,12 @@ found: number,
 /**
  * The cap.
  */
-most: number, } | { "code": "unreadable" };
+most: number, } | { "code": "unsafe_name" } | { "code": "unreadable" };
+export type RemoveStudent = { 
+/**
+ * The profile's id.
+ */
+student: string, };
 export type RenameClass = { 
 /**
  * The class.
@@ -2801,6 +2912,28 @@ remainder: string, } | { "kind": "several_numbers",
  * As typed, one for each field.
  */
 texts: Array<string>, };
+export type RestoreCopy = { 
+/**
+ * Of which store.
+ */
+store: StoreName, 
+/**
+ * The copy's name.
+ */
+name: string, };
+export type Restored = { 
+/**
+ * Which.
+ */
+store: StoreName, 
+/**
+ * Whether another one stood in its place and was put aside.
+ */
+put_aside: boolean, 
+/**
+ * Where the program stands now.
+ */
+start: Start, };
 export type RosterClass = { 
 /**
  * Its title there, or the file's name; empty when the files name no class.
@@ -3049,7 +3182,7 @@ finished: number,
  */
 minutes_done: number, 
 /**
- * Minutes meant for tonight: less what the evening before ran over.
+ * Minutes meant for tonight.
  */
 minutes_planned: number, 
 /**
@@ -3083,9 +3216,39 @@ students: Array<Profile>,
  */
 classes: Array<ClassSummary>, 
 /**
+ * Stores that cannot be opened, for the person to decide about.
+ */
+damaged: Array<DamagedStore>, 
+/**
+ * School years that are over while their data is still here.
+ */
+years_over: Array<YearOver>, 
+/**
  * Settings of this device.
  */
 settings: DeviceSettings, };
+export type StoreName = { "kind": "desk" } | { "kind": "student", 
+/**
+ * The profile's id.
+ */
+student: string, };
+export type StoredCopy = { 
+/**
+ * Names it in [`RestoreCopy`].
+ */
+name: string, 
+/**
+ * Why it is there.
+ */
+kind: CopyKind, 
+/**
+ * The day it was made, where that is known.
+ */
+made_on: string | null, 
+/**
+ * Its size.
+ */
+bytes: number, };
 export type Strip = { 
 /**
  * How many wholes stand in a row.
@@ -3259,23 +3422,7 @@ minutes_least: number,
 /**
  * The most the teacher set.
  */
-minutes_most: number, 
-/**
- * Evenings a week.
- */
-evenings: number, 
-/**
- * The fewest the teacher allows.
- */
-evenings_least: number, 
-/**
- * The most the teacher allows.
- */
-evenings_most: number, 
-/**
- * A test that practice aims at, while it lies ahead.
- */
-test_on: string | null, };
+minutes_most: number, };
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -3293,14 +3440,6 @@ with_help: number,
  * Minutes practised tonight.
  */
 minutes: number, 
-/**
- * Evenings practised this week before tonight.
- */
-evenings_done: number, 
-/**
- * Evenings a week that the student means to practise.
- */
-evenings_planned: number, 
 /**
  * Concept by concept.
  */
@@ -3585,11 +3724,37 @@ show_cubes: boolean,
  * What is written at width, depth and height of each box.
  */
 labels: Array<[Expr | null, Expr | null, Expr | null]>, };
+export type Unlocked = { "kind": "open" } | { "kind": "wrong", 
+/**
+ * Seconds.
+ */
+wait_seconds: number, } | { "kind": "wait", 
+/**
+ * Seconds left.
+ */
+wait_seconds: number, };
 export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "known" } | { "kind": "older" } | { "kind": "held" } | { "kind": "refused", 
 /**
  * Why.
  */
 refusal: Refusal, };
+export type Watch = { 
+/**
+ * Where it is; nothing when none is watched.
+ */
+folder: string | null, 
+/**
+ * Whether this device can watch a folder at all.
+ */
+possible: boolean, 
+/**
+ * An import that the last look started.
+ */
+job: JobId | null, 
+/**
+ * Why the folder could not be looked at.
+ */
+trouble: CallError | null, };
 export type Weight = { 
 /**
  * What is written on each.
@@ -3609,6 +3774,31 @@ prompt: Array<Block>,
  */
 steps: Array<Array<Block>>, };
 export type World = "own" | "sample";
+export type YearOver = { "kind": "class", 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * Its last school day.
+ */
+last_day: string, } | { "kind": "student", 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The nickname.
+ */
+nickname: string, 
+/**
+ * The class's last school day.
+ */
+last_day: string, };
 export interface Calls {
   start: { args: Nothing; out: Start };
   save_device_settings: { args: DeviceSettings; out: Start };
@@ -3617,8 +3807,14 @@ export interface Calls {
   leave_sample: { args: Nothing; out: Start };
   job: { args: JobId; out: JobState };
   cancel_job: { args: JobId; out: JobState };
+  copies: { args: StoreName; out: Copies };
+  restore_copy: { args: RestoreCopy; out: Restored };
+  back_up: { args: BackUp; out: FileMade };
+  pick_backup: { args: Nothing; out: PickedSealed | null };
+  restore_backup: { args: OpenSealed; out: Restored };
+  remove_everything: { args: Nothing; out: Start };
   pick_class_pack: { args: Nothing; out: PackOffer | null };
-  opened_class_pack: { args: Nothing; out: PackOffer | null };
+  opened_files: { args: Nothing; out: OpenedFiles };
   check_seat_code: { args: SeatCodeTyped; out: Nothing };
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };
@@ -3636,6 +3832,15 @@ export interface Calls {
   take_class_pack: { args: StudentId; out: PackTaken | null };
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
+  unlock: { args: PinTyped; out: Unlocked };
+  lock_students: { args: Nothing; out: Nothing };
+  set_pin: { args: PinTyped; out: Nothing };
+  remove_pin: { args: StudentId; out: Nothing };
+  reset_pin: { args: PinReset; out: Nothing };
+  make_carry: { args: CarryAsked; out: FileMade };
+  pick_carry: { args: Nothing; out: PickedSealed | null };
+  take_carry: { args: OpenSealed; out: CarryDone };
+  remove_student: { args: RemoveStudent; out: Start };
   read_roster: { args: RosterText; out: RosterNames };
   pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
@@ -3652,12 +3857,17 @@ export interface Calls {
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   set_rotation: { args: NewRotation; out: ClassSetup };
   set_closures: { args: NewClosures; out: ClassSetup };
-  set_practice: { args: NewPractice; out: ClassSetup };
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
   imports: { args: Nothing; out: Array<ImportAccount> };
   undo_import: { args: Nothing; out: Array<ImportAccount> };
+  watch: { args: Nothing; out: Watch };
+  watch_folder: { args: Nothing; out: Watch };
+  unwatch_folder: { args: Nothing; out: Watch };
+  export_class: { args: ClassKeyAsked; out: FileMade };
+  pick_class_key: { args: Nothing; out: PickedSealed | null };
+  import_class: { args: OpenSealed; out: Start };
   decide_device: { args: DeviceDecision; out: ClassSetup };
   board: { args: ClassId; out: Board };
   group_board: { args: GroupBoard; out: Board };

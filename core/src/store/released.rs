@@ -1,0 +1,101 @@
+//! Every released schema, as a store that the program of that time had filled:
+//! it opens today with everything in it, and a copy of it was made before.
+
+use super::desk::DeskStore;
+use super::student::{self, StudentStore};
+use super::{Durability, desk};
+use crate::student as use_cases;
+use crate::teacher;
+use chrono::NaiveDate;
+use rusqlite::Connection;
+use std::path::{Path, PathBuf};
+
+/// By schema, from 1.
+const STUDENT: &[&str] = &[include_str!("fixtures/student_1.sql")];
+const DESK: &[&str] = &[include_str!("fixtures/desk_1.sql")];
+
+fn laid_out(folder: &Path, name: &str, text: &str) -> PathBuf {
+    let path = folder.join(name);
+    let store = Connection::open(&path).unwrap();
+    store.execute_batch(text).unwrap();
+    path
+}
+
+fn day(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+#[test]
+fn every_schema_before_todays_has_its_fixture() {
+    assert!(STUDENT.len() + 1 >= student::MIGRATIONS.len());
+    assert!(DESK.len() + 1 >= desk::MIGRATIONS.len());
+}
+
+#[test]
+fn a_students_store_of_every_schema_opens_with_everything_in_it() {
+    for (place, text) in STUDENT.iter().enumerate() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = laid_out(folder.path(), "a.sqlite", text);
+        let store = StudentStore::open(&path, Durability::Full).unwrap();
+        let joined = use_cases::joined(&store).unwrap();
+        assert_eq!(joined.student.nickname, "Fatou");
+        assert_eq!(joined.student.picture, "fox");
+        assert_eq!(joined.student.minutes, 8);
+        assert_eq!(joined.pack.version, 1);
+        let check_ins = store.check_ins().unwrap();
+        assert_eq!(
+            check_ins
+                .iter()
+                .map(|e| &e.device)
+                .collect::<std::collections::BTreeSet<_>>()
+                .len(),
+            1
+        );
+        assert_eq!(store.practice_answers().unwrap().len(), 20);
+        assert_eq!(store.last_hand_in().unwrap().unwrap().revision, 1);
+        assert!(store.pin().unwrap().is_none());
+        // All 42 taps are there; the last of each concept and day counts.
+        let taps: i64 = Connection::open(&path)
+            .unwrap()
+            .query_row("SELECT count(*) FROM check_in", [], |row| row.get(0))
+            .unwrap();
+        assert_eq!(taps, 42);
+        assert!(!check_ins.is_empty() && check_ins.len() <= 42);
+        // What is done from now on goes behind it, and it can be handed in.
+        use_cases::set_pin(&store, "4071", [1; 16]).unwrap();
+        let made = use_cases::make_hand_in(&store, &joined, day("2026-09-09")).unwrap();
+        assert_eq!((made.check_ins, made.answers), (check_ins.len(), 20));
+        drop(store);
+        StudentStore::check_file(&path).unwrap();
+        let copy = folder.path().join(format!("a.sqlite.before-{}", place + 2));
+        if place + 1 < student::MIGRATIONS.len() {
+            StudentStore::check_file(&copy).unwrap();
+            let looked = StudentStore::open_to_look(&copy).unwrap();
+            assert_eq!(looked.student().unwrap().unwrap().nickname, "Fatou");
+        }
+    }
+}
+
+#[test]
+fn a_desk_of_every_schema_opens_with_everything_in_it() {
+    for text in DESK {
+        let folder = tempfile::tempdir().unwrap();
+        let path = laid_out(folder.path(), "desk.sqlite", text);
+        let desk = DeskStore::open(&path, Durability::Full).unwrap();
+        let today = day("2026-09-09");
+        let classes = teacher::classes(&desk, today).unwrap();
+        assert_eq!(classes.len(), 1);
+        assert_eq!(classes[0].seats, 2);
+        assert_eq!(classes[0].seats_joined, 2);
+        let class = teacher::open_class(&desk, &classes[0].id).unwrap();
+        let board = teacher::board(&desk, &class, crate::catalogue::Language::En, today).unwrap();
+        assert_eq!(board.seats_reporting, 2);
+        assert_eq!(teacher::imports(&desk).unwrap()[0].files.len(), 2);
+        assert_eq!(desk.check_ins(&class.row.id).unwrap().len(), 60);
+        // The reports can still be derived from the hand-ins kept.
+        teacher::undo_import(&desk).unwrap();
+        assert!(desk.check_ins(&class.row.id).unwrap().is_empty());
+        drop(desk);
+        DeskStore::check_file(&path).unwrap();
+    }
+}
