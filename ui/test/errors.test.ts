@@ -21,6 +21,7 @@ const REFUSALS: OfCode<Refusal> = {
   other_teacher: { code: 'other_teacher' },
   wrong_passphrase: { code: 'wrong_passphrase' },
   too_much_work: { code: 'too_much_work', found: 30, most: 18 },
+  unsafe_name: { code: 'unsafe_name' },
   unreadable: { code: 'unreadable' },
 };
 const SEAT_CODES: OfCode<SeatCodeError> = {
@@ -41,6 +42,12 @@ const ERRORS: OfCode<CallError> = {
   unreadable_answer: { code: 'unreadable_answer', detail: 'x' },
   newer_store: { code: 'newer_store', found: 9, known: 1 },
   storage: { code: 'storage', detail: 'x' },
+  damaged_store: { code: 'damaged_store', detail: 'x' },
+  disk_full: { code: 'disk_full' },
+  not_writable: { code: 'not_writable', detail: 'x' },
+  store_busy: { code: 'store_busy' },
+  locked: { code: 'locked' },
+  pin_wait: { code: 'pin_wait', wait_seconds: 5 },
   files: { code: 'files', detail: 'x' },
   cancelled: { code: 'cancelled' },
 };

@@ -1,10 +1,10 @@
-import type { PackOffer, Profile } from './backend';
+import type { OpenedFiles, PackOffer, Profile } from './backend';
 
 export type StudentTab = 'today' | 'practice' | 'path' | 'handin' | 'settings';
 
 /** What is on the screen. The desk keeps its own places inside `teacher`. */
 export type Screen =
-  | { name: 'start' }
+  | { name: 'start'; opened?: OpenedFiles }
   | { name: 'join'; offer?: PackOffer }
   | { name: 'student'; student: Profile; tab: StudentTab; concept?: string }
   | { name: 'teacher'; class?: string; tab?: string; concept?: string };

@@ -22,7 +22,8 @@ export type Place =
   | { at: 'talk' }
   | { at: 'groups' }
   | { at: 'enter' }
-  | { at: 'files' }
+  | { at: 'files'; opened?: boolean }
+  | { at: 'safe' }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }
   | { at: 'new-class' };

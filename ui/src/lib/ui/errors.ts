@@ -12,7 +12,9 @@ export function asError(thrown: unknown): CallError {
 export function errorWords(error: CallError): string[] {
   switch (error.code) {
     case 'refused':
-      return refusalWords(error.refusal);
+      return error.refusal.code === 'bad_content' && error.refusal.at === 'passphrase'
+        ? [say('safe-passphrase-short')]
+        : refusalWords(error.refusal);
     case 'seat_code':
       return seatCodeWords(error.error);
     case 'invalid': {
@@ -29,11 +31,20 @@ export function errorWords(error: CallError): string[] {
     }
     case 'newer_store':
       return [say('error-newer-store'), say('error-newer-store-do')];
+    case 'damaged_store':
+      return [say('error-damaged-store'), say('error-damaged-store-do')];
+    case 'locked':
+      return [say('error-locked'), say('error-kept')];
+    case 'pin_wait':
+      return [say('error-pin-wait', { wait_seconds: error.wait_seconds }), say('error-kept')];
     case 'unreadable_answer':
       return [say('error-unreadable-answer'), say('error-unreadable-answer-do')];
     case 'cancelled':
       return [say('error-cancelled'), say('error-kept')];
     case 'storage':
+    case 'disk_full':
+    case 'not_writable':
+    case 'store_busy':
     case 'files':
     case 'bad_arguments':
     case 'unknown_call':
