@@ -1,7 +1,38 @@
 #!/usr/bin/env bash
-# The tests that take long: those marked as ignored.
+# The tests that take long, and a table of what they did:
+#   CRASH_KILLS      kills of a writing program (1,000)
+#   EXCHANGE_CASES   changed files for each of ten readers (1,000,000)
 . "$(dirname "$0")/lib.sh"
 
 need_rust
 c_compiler
-check "long rust tests" cargo test --locked --no-fail-fast -- --ignored
+export CRASH_KILLS=${CRASH_KILLS:-1000}
+cases=${EXCHANGE_CASES:-1000000}
+kills_log=$LOGS/kills-at-random-points.log
+files_log=$LOGS/changed-files.log
+
+long_rust_tests() {
+  cargo test --locked --no-fail-fast -- --ignored --skip thousand_kills
+}
+kills() {
+  cargo test --locked -p surefoot-app --test crash -- --ignored --nocapture thousand_kills
+}
+changed_files() {
+  EXCHANGE_CASES=$cases cargo test --locked -p surefoot-core --lib exchange::tests::mutation
+}
+
+check "long rust tests" long_rust_tests
+check "kills at random points" kills
+check "changed files" changed_files
+
+# found LOG WORDS: the number behind the words in a log.
+found() { awk -v words="$2" 'index($0, words) == 1 { print $NF; exit }' "$1"; }
+readers=$(grep -c '^test exchange::tests::mutation::.* ok$' "$files_log" || true)
+printf '\n  %-34s %12s\n' \
+  "kills" "$(found "$kills_log" kills)" \
+  "check-ins acknowledged" "$(found "$kills_log" 'check-ins acknowledged')" \
+  "exercises acknowledged" "$(found "$kills_log" 'exercises acknowledged')" \
+  "imports acknowledged" "$(found "$kills_log" 'imports acknowledged')" \
+  "losses" "$(found "$kills_log" losses)" \
+  "readers tried" "$readers" \
+  "changed files tried" "$((readers * cases))"
