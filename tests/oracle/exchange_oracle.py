@@ -17,6 +17,7 @@ import json
 import os
 import pathlib
 import pty
+import sqlite3
 import subprocess
 import sys
 import tempfile
@@ -73,11 +74,18 @@ def seal(plain, recipient):
 
 
 def unseal_by_passphrase(path, out, passphrase):
-    """The age program asks on a terminal, so it gets one."""
+    return on_terminal(["age", "-d", "-o", str(out), str(path)], passphrase)
+
+
+def seal_by_passphrase(path, out, passphrase):
+    return on_terminal(["age", "-p", "-o", str(out), str(path)], passphrase)
+
+
+def on_terminal(command, passphrase):
+    """The age program asks on a terminal, so it gets one; a new passphrase it asks twice."""
     child, terminal = pty.fork()
     if child == 0:
-        os.execvp("age", ["age", "-d", "-o", str(out), str(path)])
-    sent = False
+        os.execvp(command[0], command)
     while True:
         try:
             asked = os.read(terminal, 1024)
@@ -85,9 +93,8 @@ def unseal_by_passphrase(path, out, passphrase):
             break
         if not asked:
             break
-        if not sent and b"assphrase" in asked:
+        if b"assphrase" in asked and b":" in asked:
             os.write(terminal, passphrase.encode() + b"\n")
-            sent = True
     return os.waitpid(child, 0)[1] == 0
 
 
@@ -224,10 +231,45 @@ def ours_opened(program, folder, schemas, facts):
     check("carry file: takes the signing key along",
           base64.b64encode(public).decode() == hand_in["device_key"])
 
+    backed_up(program, folder, facts)
     slip = facts["slip"].replace("-", "")
     check("seat code: ISO/IEC 7064 MOD 37,36", mod_37_36.is_valid(slip), slip)
     check("seat code: holds the token", slip[3:8] == facts["seat"] and len(slip) == 9)
     return hand_in
+
+
+def backed_up(program, folder, facts):
+    """Backups, both ways."""
+    plain = folder / "backup-plain"
+    check("backup: the age program opens it with the passphrase",
+          unseal_by_passphrase(folder / "my.sfbackup", plain, facts["passphrase"]))
+    text = plain.read_bytes()
+    check("backup: magic, kind and id", text[:14] == b"SFBACK1\nT\x04desk", str(text[:14]))
+    store = zlib.decompress(text[14:])
+    check("backup: holds the store whole", store == (folder / "store.sqlite").read_bytes())
+    (folder / "unpacked.sqlite").write_bytes(store)
+    with sqlite3.connect(folder / "unpacked.sqlite") as found:
+        check("backup: SQLite finds it whole",
+              found.execute("PRAGMA integrity_check").fetchall() == [("ok",)])
+        check("backup: the store is a desk",
+              found.execute("SELECT count(*) FROM class").fetchone() == (0,))
+
+    def answer(plain):
+        made = folder / "made-plain"
+        made.write_bytes(plain)
+        (folder / "made.sfbackup").unlink(missing_ok=True)
+        check("backup made here: the age program seals it",
+              seal_by_passphrase(made, folder / "made.sfbackup", facts["passphrase"]))
+        run = subprocess.run([program, "backup", str(folder), "made.sfbackup"],
+                             capture_output=True, text=True, check=True)
+        return json.loads(run.stdout)
+
+    words = b"SFBACK1\nS\x05abc-1" + zlib.compress(b"a store of some kind" * 999)
+    check("backup made here: opens here", answer(words) == {"id": "abc-1", "kind": "Student"})
+    check("backup made here: its store comes out",
+          (folder / "opened.sqlite").read_bytes() == b"a store of some kind" * 999)
+    check("backup made here, with a name that leads out",
+          answer(b"SFBACK1\nS\x04../x" + zlib.compress(b"x")).get("refused", {}).get("code") == "bad_content")
 
 
 def theirs_opened(program, folder, schemas, hand_in, facts):
