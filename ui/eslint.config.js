@@ -15,6 +15,7 @@ export default defineConfig(
       'dist',
       'dist-bridge',
       'dist-gallery',
+      'dist-contact',
       'node_modules',
       'coverage',
       'e2e/**',

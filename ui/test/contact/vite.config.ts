@@ -1,0 +1,11 @@
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { defineConfig } from 'vite';
+
+/** Test only: the page that shows exercises side by side and times how they are drawn. */
+export default defineConfig({
+  root: import.meta.dirname,
+  base: './',
+  plugins: [svelte({ configFile: '../../svelte.config.js' })],
+  define: { __TEST_BRIDGE__: 'false' },
+  build: { outDir: '../../dist-contact', emptyOutDir: true, assetsInlineLimit: 0 },
+});
