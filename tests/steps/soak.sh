@@ -2,6 +2,7 @@
 # The tests that take long, and a table of what they did:
 #   CRASH_KILLS      kills of a writing program (1,000)
 #   EXCHANGE_CASES   changed files for each of ten readers (1,000,000)
+# The oracle of the exercises goes over 2,000 seeds.
 . "$(dirname "$0")/lib.sh"
 
 need_rust
@@ -24,6 +25,10 @@ changed_files() {
 check "long rust tests" long_rust_tests
 check "kills at random points" kills
 check "changed files" changed_files
+check "python packages" venv
+check "command for the oracle" cargo build --locked -p surefoot-cli
+check "exercises over 2,000 seeds" .venv/bin/python tests/oracle/items_oracle.py \
+  --surefoot "$CARGO_TARGET_DIR/debug/surefoot" --seeds 2000 --report target/exercises-oracle.json
 
 # found LOG WORDS: the number behind the words in a log.
 found() { awk -v words="$2" 'index($0, words) == 1 { print $NF; exit }' "$1"; }

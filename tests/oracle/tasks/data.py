@@ -3,6 +3,11 @@ from fractions import Fraction
 from tasks import exact, task
 
 
+def mixed(text):
+    """A mixed number such as 2 1/4."""
+    return sum(Fraction(part) for part in text.split())
+
+
 def scaled(s, key):
     return s[key] * s.get("step", 1)
 
@@ -25,6 +30,14 @@ def graph_two_step(s):
 @task("bar_heights")
 def bar_heights(s):
     return list(s["values"])
+
+
+@task("dot_heights")
+def dot_heights(s):
+    """The line has five marks from the first to the last, equally far apart."""
+    first, last = mixed(s["first"]), mixed(s["last"])
+    data = [mixed(length) for length in s["lengths"]]
+    return [data.count(first + k * (last - first) / 4) for k in range(5)]
 
 
 @task("ruler_length")

@@ -267,3 +267,8 @@ def pyramid_surface(s):
 def first_quadrant(s):
     numbers = [v for k, v in s.items() if k in ("x", "y", "right", "up") and s["task"] != "move_point"]
     return all(0 <= n <= 20 for n in numbers)
+
+
+@task("angle_to_make")
+def angle_to_make(s):
+    return s["degrees"]

@@ -12,6 +12,11 @@ def equal_groups(s):
     return sum(s["each"] for _ in range(s["groups"]))
 
 
+@task("array_to_mark")
+def array_to_mark(s):
+    return tuple(sorted((s["rows"], s["each"])))
+
+
 @task("multiply")
 def multiply(s):
     return math.prod(exact(n) for n in s["numbers"])
