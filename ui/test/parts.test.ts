@@ -65,10 +65,10 @@ test('arrows go round', () => {
 test.each(Object.entries(FIGURES))('a %s is drawn and has its words', (_, drawings) => {
   for (const drawing of drawings) {
     const { container, unmount } = render(Figure, {
-      figure: { alt: word('figure-coins'), drawing },
+      figure: { alt: word('common-work-out'), drawing },
     });
     const seen = container.querySelector('svg[role=img], table');
-    expect(seen?.getAttribute('aria-label')).toBe('Coins and notes.');
+    expect(seen?.getAttribute('aria-label')).toBe('Work it out.');
     expect(container.innerHTML).not.toMatch(/NaN|undefined|Infinity|⟨/);
     unmount();
   }

@@ -11,6 +11,7 @@ pub mod practice_views;
 mod settings;
 mod today;
 pub mod views;
+mod worked_first;
 
 pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
 pub use error::StudentError;

@@ -1,9 +1,10 @@
 //! Practice at home: one exercise after another, each with its reason.
 
 use super::practice_views::{
-    Ahead, Feedback, OpenExercise, PracticeStep, Session, Summary, SummaryConcept, WorkedExample,
+    Ahead, Feedback, OpenExercise, PracticeStep, Session, Summary, SummaryConcept,
 };
 use super::today::latest;
+use super::worked_first::{example_due, example_for};
 use super::{Joined, StudentError};
 use crate::item::{self, Block, Item, Level, Response, Say};
 use crate::practice::memory::MemoryError;
@@ -141,6 +142,16 @@ fn make(concept: &str, level: u8, seed: u64) -> Result<Item, StudentError> {
     item::generate(concept, level, seed).map_err(|e| StudentError::Exercise(e.to_string()))
 }
 
+/// How the exercises of a concept ended so far, the earliest first.
+fn results_of(store: &StudentStore, concept: &str) -> Result<Vec<AnswerResult>, StudentError> {
+    Ok(store
+        .practice_answers()?
+        .into_iter()
+        .filter(|a| a.concept == concept)
+        .map(|a| a.result)
+        .collect())
+}
+
 fn show(
     store: &StudentStore,
     joined: &Joined,
@@ -149,16 +160,8 @@ fn show(
     row: &OpenRow,
 ) -> Result<OpenExercise, StudentError> {
     let item = make(&row.concept, row.level, row.seed)?;
-    let first_meeting = memory
-        .track(&row.concept)
-        .is_none_or(|t| t.home_answers == 0);
-    let worked_first = if first_meeting && row.tries == 0 {
-        // Another seed, so that the example never gives the answer away.
-        let like = make(&row.concept, 1, row.seed ^ 1)?;
-        (like.prompt != item.prompt).then_some(WorkedExample {
-            prompt: like.prompt,
-            steps: like.steps,
-        })
+    let worked_first = if row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
+        example_for(&item)
     } else {
         None
     };

@@ -60,7 +60,7 @@ pub struct OpenExercise {
     pub tries: u8,
     /// How sure the student said to be, once said.
     pub sure: Option<Confidence>,
-    /// A like exercise with its steps, to be read first: at the first meeting.
+    /// A like exercise with its steps, to be read first: in turn with the first exercises.
     pub worked_first: Option<WorkedExample>,
     /// Where the evening stands.
     pub session: Session,
@@ -71,8 +71,12 @@ pub struct OpenExercise {
 pub struct WorkedExample {
     /// Its prompt.
     pub prompt: Vec<Block>,
+    /// What there is to choose from or to put in order; empty for other entries.
+    pub choices: Vec<Block>,
     /// Its steps.
     pub steps: Vec<Vec<Block>>,
+    /// Its answer.
+    pub answer: Vec<Block>,
 }
 
 /// What came of an answer.

@@ -26,10 +26,20 @@ figure-cubes = A box of unit cubes: { $width } across, { $depth } deep, { $heigh
 figure-box = A box: { $width } across, { $depth } deep, { $height } high.
 figure-protractor-right = A protractor on an angle. One side is at 0 on the inner scale. The other side is at { $inner } on the inner scale and { $outer } on the outer scale.
 figure-protractor-left = A protractor on an angle. One side is at 0 on the outer scale. The other side is at { $inner } on the inner scale and { $outer } on the outer scale.
-figure-ruler = A ruler in { $unit }, each in { $parts } parts. A bar goes from { $from } to { $to }.
-figure-jug = A jug with a scale in { $unit }. Each { $step } is in { $parts } parts. The water is { $marks } marks above { $label }.
-figure-dial = A dial in { $unit }. Each { $step } is in { $parts } parts. The hand is { $marks } marks past { $label }.
-figure-coins = Coins and notes.
+figure-ruler-inch = inch
+figure-ruler-centimeter = centimeter
+figure-ruler = A ruler. Each { $unit } is in { $parts } equal parts. A bar goes from { $from } to { $to }.
+figure-jug = A jug with a scale in { $unit }. Each { $step } is in { $parts } parts. The water is { $marks ->
+    [0] at
+    [one] { $marks } mark above
+   *[other] { $marks } marks above
+} { $label }.
+figure-dial = A dial in { $unit }. Each { $step } is in { $parts } parts. The hand is { $marks ->
+    [0] at
+    [one] { $marks } mark past
+   *[other] { $marks } marks past
+} { $label }.
+figure-coins = Coins and notes, in dollars: { $values }.
 figure-bars-3 = Bar graph: { $title }. Bars for { $a }, { $b }, { $c }, with heights { $values }. The scale goes by { $step }.
 figure-bars-4 = Bar graph: { $title }. Bars for { $a }, { $b }, { $c }, { $d }, with heights { $values }. The scale goes by { $step }.
 figure-pictures-3 = Picture graph: { $title }. Rows for { $a }, { $b }, { $c }, with { $symbols } symbols. Each symbol stands for { $each }.

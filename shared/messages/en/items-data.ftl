@@ -52,6 +52,14 @@ g3-measure-line-plot-step-part = Its length is { $length } inches.
 g3-measure-line-plot-hint-dot = Each dot is one leaf.
 g3-measure-line-plot-hint-find = Find { $value } on the line.
 g3-measure-line-plot-step-count = Count the dots: { $right }.
+g3-measure-line-plot-ask-build = Eight leaves are this long, in inches: { $a }, { $b }, { $c }, { $d }, { $e }, { $f }, { $g }, { $h }. Make the dot plot.
+g3-measure-line-plot-hint-one-dot = Put one dot for each leaf.
+g3-measure-line-plot-hint-how-many = How many leaves are { $value } inches long? Put that many dots.
+g3-measure-line-plot-step-column = { $count ->
+    [one] { $count } leaf is { $value } inches long. So there is { $count } dot.
+   *[other] { $count } leaves are { $value } inches long. So there are { $count } dots.
+}
+g3-measure-line-plot-step-all = From left to right the dots are { $heights }.
 
 g4-line-plot-ask-range = One mark is { $step } inch. How much longer is the longest shell than the shortest?
 g4-line-plot-ask-total = One mark is { $step } inch. Take all shells of the length that most have. Lay them end to end. How long is the row?

@@ -64,6 +64,7 @@ g3-shape-equal-parts-ask-part = The shape is cut in equal parts. What fraction i
 g3-shape-equal-parts-ask-how-many = Each part of a { $shape } is { $fraction } of it. How many equal parts are there?
 g3-shape-equal-parts-ask-again = A { $shape } is cut into { $parts } equal parts. Each part is cut into { $again } equal parts. What fraction of the whole is one small part?
 g3-shape-equal-parts-hint-equal = The parts must all be the same size. Count them all.
+g3-shape-equal-parts-step-one = One of { $parts } equal parts is { $fraction }.
 g3-shape-equal-parts-hint-one = One part goes on top. The number of all parts goes at the bottom.
 
 g4-classify-shapes-ask-triangle = A triangle has angles of { $angles } degrees. What kind is it?
@@ -109,6 +110,9 @@ g4-angle-measure-hint-obtuse = It is more than a right angle. So it is more than
 g4-angle-measure-step-right = The inner scale starts at 0 here.
 g4-angle-measure-step-left = The outer scale starts at 0 here.
 g4-angle-measure-step-read = On that scale the other side is at { $degrees }.
+g4-angle-measure-ask-make = Turn the side. Make an angle of { $degrees } degrees.
+g4-angle-measure-hint-make = Start at 0 on the right. Stay on that scale.
+g4-angle-measure-step-make = On that scale the other side goes to { $degrees }.
 
 g4-angle-add-ask-right = The angles make a right angle. How large is the missing angle?
 g4-angle-add-ask-straight = The angles make a straight line. How large is the missing angle?
@@ -126,7 +130,15 @@ g4-lines-angles-ask-angle = An angle has { $degrees } degrees. What kind is it?
 g4-lines-angles-ask-stroke = What is the drawing through { $a } and { $b }?
 g4-lines-angles-ask-pair = What are the two lines to each other?
 g4-lines-angles-angle = An angle of { $degrees } degrees.
-g4-lines-angles-stroke = A straight stroke through { $a } and { $b } with { $ends } ends and { $arrows } arrows.
+g4-lines-angles-stroke = A straight stroke through { $a } and { $b } with { $ends ->
+    [0] no ends
+    [one] { $ends } end
+   *[other] { $ends } ends
+} and { $arrows ->
+    [0] no arrows
+    [one] { $arrows } arrow
+   *[other] { $arrows } arrows
+}.
 g4-lines-angles-pair-parallel = Two lines. Each goes { $x1 } across and { $y1 } up. They never meet.
 g4-lines-angles-pair-square = Two lines that cross. One goes { $x1 } across and { $y1 } up. The other goes { $x2 } across and { $y2 } up. There is a square mark.
 g4-lines-angles-pair-crossing = Two lines that cross. One goes { $x1 } across and { $y1 } up. The other goes { $x2 } across and { $y2 } up.
@@ -180,6 +192,8 @@ g5-coordinates-stories-ask-change-1 = Across: hours. Up: miles walked. How many 
 g5-coordinates-stories-ask-change-2 = Across: weeks. Up: height of a plant in cm. How many cm does it grow from week { $from } to week { $to }?
 g5-coordinates-stories-grid = A grid with points at 1, 2, 3 and 4 across. They are { $y1 }, { $y2 }, { $y3 } and { $y4 } up.
 g5-coordinates-stories-hint-across = Find the number across first.
+g5-coordinates-stories-step-point = The point is { $point }. Its second number tells how high.
+g5-coordinates-stories-step-points = The points are { $from } and { $to }. Compare the second numbers.
 g5-coordinates-stories-hint-up = Go up to the point. Read how high it is.
 
 g6-polygons-on-grid-ask-side = How long is the side from { $a } to { $b }?

@@ -125,6 +125,7 @@ g4-area-perimeter-rules-hint-work = Find the missing number: { $work }.
 g4-area-perimeter-rules-hint-then = First find the other side. Then go around.
 
 g4-units-convert-hint-one = { $one }
+g4-units-convert-table-short = A table. 1 { $large } is { $factor } { $small }, { $n } { $large } are asked for.
 g4-units-convert-table = A table. 1 { $large } is { $factor } { $small }, 2 { $large } are { $double } { $small }, { $n } { $large } are asked for.
 
 g5-units-convert-hint-one = { $one }

@@ -18,6 +18,10 @@ g3-multiply-equal-groups-ask-3 = There are { $groups } plates. Each plate has { 
 g3-multiply-equal-groups-ask-4 = There are { $groups } boxes. Each box has { $each } pens. How many pens are there?
 g3-multiply-equal-groups-hint-groups = There are { $groups } groups of { $each }.
 g3-multiply-equal-groups-hint-count = Count by { $each }.
+g3-multiply-equal-groups-ask-mark = Show { $work } as equal rows. Mark the squares.
+g3-multiply-equal-groups-hint-rows = It is { $groups } rows of { $each }.
+g3-multiply-equal-groups-hint-under = Mark { $each } squares in a row. Put the next row right under it.
+g3-multiply-equal-groups-step-rows = Make { $groups } rows.
 
 g3-missing-factor-hint-family = Times and divide belong together. Use the fact you know.
 g3-missing-factor-hint-picture = Think of rows and columns.

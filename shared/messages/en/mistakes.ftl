@@ -731,3 +731,7 @@ mistake-volume-for-surface = That is the space inside. Surface is the outside.
     .name = Volume for surface area
 mistake-three-faces-only = Each face has a face like it on the other side.
     .name = Counted three faces only
+mistake-repeated-length-shown-once = A length that is there twice gets two dots.
+    .name = Showed a repeated value once
+mistake-last-length-left-out = One leaf has no dot. Check off each length.
+    .name = Left out one value of the data

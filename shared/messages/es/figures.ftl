@@ -26,10 +26,20 @@ figure-cubes = Una caja de cubos unidad: { $width } de ancho, { $depth } de fond
 figure-box = Una caja: { $width } de ancho, { $depth } de fondo, { $height } de alto.
 figure-protractor-right = Un transportador sobre un ángulo. Un lado está en 0 de la escala interior. El otro lado está en { $inner } de la escala interior y en { $outer } de la exterior.
 figure-protractor-left = Un transportador sobre un ángulo. Un lado está en 0 de la escala exterior. El otro lado está en { $inner } de la escala interior y en { $outer } de la exterior.
-figure-ruler = Una regla en { $unit }, cada unidad en { $parts } partes. Una barra va de { $from } a { $to }.
-figure-jug = Una jarra con escala en { $unit }. Cada { $step } está en { $parts } partes. El agua está { $marks } marcas sobre { $label }.
-figure-dial = Una balanza de aguja en { $unit }. Cada { $step } está en { $parts } partes. La aguja está { $marks } marcas después de { $label }.
-figure-coins = Monedas y billetes.
+figure-ruler-inch = pulgada
+figure-ruler-centimeter = centímetro
+figure-ruler = Una regla. Cada { $unit } está en { $parts } partes iguales. Una barra va de { $from } a { $to }.
+figure-jug = Una jarra con escala en { $unit }. Cada { $step } está en { $parts } partes. El agua está { $marks ->
+    [0] en
+    [one] { $marks } marca sobre
+   *[other] { $marks } marcas sobre
+} { $label }.
+figure-dial = Una balanza de aguja en { $unit }. Cada { $step } está en { $parts } partes. La aguja está { $marks ->
+    [0] en
+    [one] { $marks } marca después de
+   *[other] { $marks } marcas después de
+} { $label }.
+figure-coins = Monedas y billetes, en dólares: { $values }.
 figure-bars-3 = Gráfica de barras: { $title }. Barras para { $a }, { $b }, { $c }, con alturas { $values }. La escala va de { $step } en { $step }.
 figure-bars-4 = Gráfica de barras: { $title }. Barras para { $a }, { $b }, { $c }, { $d }, con alturas { $values }. La escala va de { $step } en { $step }.
 figure-pictures-3 = Gráfica de dibujos: { $title }. Filas para { $a }, { $b }, { $c }, con { $symbols } símbolos. Cada símbolo vale { $each }.

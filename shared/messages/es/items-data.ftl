@@ -52,6 +52,14 @@ g3-measure-line-plot-step-part = Mide { $length } pulgadas.
 g3-measure-line-plot-hint-dot = Cada punto es una hoja.
 g3-measure-line-plot-hint-find = Busca { $value } en la recta.
 g3-measure-line-plot-step-count = Cuenta los puntos: { $right }.
+g3-measure-line-plot-ask-build = Ocho hojas miden, en pulgadas: { $a }, { $b }, { $c }, { $d }, { $e }, { $f }, { $g }, { $h }. Haz el diagrama de puntos.
+g3-measure-line-plot-hint-one-dot = Pon un punto por cada hoja.
+g3-measure-line-plot-hint-how-many = ¿Cuántas hojas miden { $value } pulgadas? Pon esa cantidad de puntos.
+g3-measure-line-plot-step-column = { $count ->
+    [one] { $count } hoja mide { $value } pulgadas. Así que hay { $count } punto.
+   *[other] { $count } hojas miden { $value } pulgadas. Así que hay { $count } puntos.
+}
+g3-measure-line-plot-step-all = De izquierda a derecha los puntos son { $heights }.
 
 g4-line-plot-ask-range = Una marca es { $step } de pulgada. ¿Cuánto más mide la concha más larga que la más corta?
 g4-line-plot-ask-total = Una marca es { $step } de pulgada. Toma todas las conchas del largo más común. Ponlas una tras otra. ¿Cuánto mide la fila?

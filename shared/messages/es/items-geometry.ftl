@@ -64,6 +64,7 @@ g3-shape-equal-parts-ask-part = La figura está cortada en partes iguales. ¿Qu�
 g3-shape-equal-parts-ask-how-many = Cada parte de un { $shape } es { $fraction } de él. ¿Cuántas partes iguales hay?
 g3-shape-equal-parts-ask-again = Un { $shape } se corta en { $parts } partes iguales. Cada parte se corta en { $again } partes iguales. ¿Qué fracción del entero es una parte pequeña?
 g3-shape-equal-parts-hint-equal = Las partes deben ser del mismo tamaño. Cuéntalas todas.
+g3-shape-equal-parts-step-one = Una de { $parts } partes iguales es { $fraction }.
 g3-shape-equal-parts-hint-one = Una parte va arriba. El número de todas las partes va abajo.
 
 g4-classify-shapes-ask-triangle = Un triángulo tiene ángulos de { $angles } grados. ¿De qué clase es?
@@ -109,6 +110,9 @@ g4-angle-measure-hint-obtuse = Es mayor que un ángulo recto. Así que mide más
 g4-angle-measure-step-right = Aquí la escala interior empieza en 0.
 g4-angle-measure-step-left = Aquí la escala exterior empieza en 0.
 g4-angle-measure-step-read = En esa escala el otro lado está en { $degrees }.
+g4-angle-measure-ask-make = Gira el lado. Haz un ángulo de { $degrees } grados.
+g4-angle-measure-hint-make = Empieza en el 0 de la derecha. Sigue en esa escala.
+g4-angle-measure-step-make = En esa escala el otro lado va al { $degrees }.
 
 g4-angle-add-ask-right = Los ángulos forman un ángulo recto. ¿Cuánto mide el que falta?
 g4-angle-add-ask-straight = Los ángulos forman una línea recta. ¿Cuánto mide el que falta?
@@ -126,7 +130,15 @@ g4-lines-angles-ask-angle = Un ángulo mide { $degrees } grados. ¿De qué clase
 g4-lines-angles-ask-stroke = ¿Qué es el dibujo que pasa por { $a } y { $b }?
 g4-lines-angles-ask-pair = ¿Cómo son las dos rectas entre sí?
 g4-lines-angles-angle = Un ángulo de { $degrees } grados.
-g4-lines-angles-stroke = Un trazo recto por { $a } y { $b } con { $ends } extremos y { $arrows } flechas.
+g4-lines-angles-stroke = Un trazo recto por { $a } y { $b } con { $ends ->
+    [0] ningún extremo
+    [one] { $ends } extremo
+   *[other] { $ends } extremos
+} y { $arrows ->
+    [0] ninguna flecha
+    [one] { $arrows } flecha
+   *[other] { $arrows } flechas
+}.
 g4-lines-angles-pair-parallel = Dos rectas. Cada una va { $x1 } a lo ancho y { $y1 } hacia arriba. Nunca se juntan.
 g4-lines-angles-pair-square = Dos rectas que se cruzan. Una va { $x1 } a lo ancho y { $y1 } hacia arriba. La otra va { $x2 } a lo ancho y { $y2 } hacia arriba. Hay una marca cuadrada.
 g4-lines-angles-pair-crossing = Dos rectas que se cruzan. Una va { $x1 } a lo ancho y { $y1 } hacia arriba. La otra va { $x2 } a lo ancho y { $y2 } hacia arriba.
@@ -180,6 +192,8 @@ g5-coordinates-stories-ask-change-1 = A lo ancho: horas. Hacia arriba: millas ca
 g5-coordinates-stories-ask-change-2 = A lo ancho: semanas. Hacia arriba: altura de una planta en cm. ¿Cuántos cm crece de la semana { $from } a la semana { $to }?
 g5-coordinates-stories-grid = Una cuadrícula con puntos en 1, 2, 3 y 4 a lo ancho. Están a { $y1 }, { $y2 }, { $y3 } y { $y4 } de altura.
 g5-coordinates-stories-hint-across = Busca primero el número a lo ancho.
+g5-coordinates-stories-step-point = El punto es { $point }. Su segundo número dice la altura.
+g5-coordinates-stories-step-points = Los puntos son { $from } y { $to }. Compara los segundos números.
 g5-coordinates-stories-hint-up = Sube hasta el punto. Lee su altura.
 
 g6-polygons-on-grid-ask-side = ¿Cuánto mide el lado de { $a } a { $b }?

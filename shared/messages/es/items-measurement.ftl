@@ -125,6 +125,7 @@ g4-area-perimeter-rules-hint-work = Halla el número que falta: { $work }.
 g4-area-perimeter-rules-hint-then = Primero halla el otro lado. Luego recorre el contorno.
 
 g4-units-convert-hint-one = { $one }
+g4-units-convert-table-short = Una tabla. 1 { $large } son { $factor } { $small }; se preguntan { $n } { $large }.
 g4-units-convert-table = Una tabla. 1 { $large } son { $factor } { $small }, 2 { $large } son { $double } { $small }; se preguntan { $n } { $large }.
 
 g5-units-convert-hint-one = { $one }

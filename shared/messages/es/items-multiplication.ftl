@@ -18,6 +18,10 @@ g3-multiply-equal-groups-ask-3 = Hay { $groups } platos. Cada plato tiene { $eac
 g3-multiply-equal-groups-ask-4 = Hay { $groups } cajas. Cada caja tiene { $each } plumas. ¿Cuántas plumas hay?
 g3-multiply-equal-groups-hint-groups = Hay { $groups } grupos de { $each }.
 g3-multiply-equal-groups-hint-count = Cuenta de { $each } en { $each }.
+g3-multiply-equal-groups-ask-mark = Muestra { $work } con filas iguales. Marca los cuadrados.
+g3-multiply-equal-groups-hint-rows = Son { $groups } filas de { $each }.
+g3-multiply-equal-groups-hint-under = Marca { $each } cuadrados en una fila. Pon la fila siguiente justo debajo.
+g3-multiply-equal-groups-step-rows = Haz { $groups } filas.
 
 g3-missing-factor-hint-family = Multiplicar y dividir van juntos. Usa lo que ya sabes.
 g3-missing-factor-hint-picture = Piensa en filas y columnas.

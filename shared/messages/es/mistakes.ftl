@@ -731,3 +731,7 @@ mistake-volume-for-surface = Ese es el espacio de adentro. La superficie es lo d
     .name = Volumen en vez de superficie
 mistake-three-faces-only = Cada cara tiene otra igual del otro lado.
     .name = Contó solo tres caras
+mistake-repeated-length-shown-once = Una medida que está dos veces lleva dos puntos.
+    .name = Mostró una sola vez un valor repetido
+mistake-last-length-left-out = Una hoja no tiene punto. Marca cada medida.
+    .name = Dejó fuera un valor de los datos

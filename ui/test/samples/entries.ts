@@ -36,7 +36,7 @@ export const ENTRIES: { [K in Kind]: Extract<Entry, { kind: K }>[] } = {
         math(3, 4),
         say('common-yes'),
         ...(strip
-          ? [choice({ kind: 'figure', figure: { alt: word('figure-coins'), drawing: strip } })]
+          ? [choice({ kind: 'figure', figure: { alt: word('common-work-out'), drawing: strip } })]
           : []),
       ],
     },

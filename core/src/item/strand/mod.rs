@@ -1,4 +1,4 @@
-//! The generators, one file per strand.
+//! The generators, by strand.
 
 mod addition_subtraction;
 mod data;
@@ -29,7 +29,9 @@ pub fn all() -> impl Iterator<Item = &'static Generator> {
         fractions::grade_4_stories::GENERATORS,
         fractions::grade_5::GENERATORS,
         fractions::grade_5_multiply::GENERATORS,
-        decimals::GENERATORS,
+        decimals::places::GENERATORS,
+        decimals::order::GENERATORS,
+        decimals::operations::GENERATORS,
         measurement::time::GENERATORS,
         measurement::area::GENERATORS,
         measurement::units::GENERATORS,
@@ -38,13 +40,18 @@ pub fn all() -> impl Iterator<Item = &'static Generator> {
         geometry::angles::GENERATORS,
         geometry::grids::GENERATORS,
         geometry::solids::GENERATORS,
-        data::GENERATORS,
+        data::graphs::GENERATORS,
+        data::line_plots::GENERATORS,
         ratio::GENERATORS,
-        number_system::GENERATORS,
+        number_system::operations::GENERATORS,
+        number_system::signed::GENERATORS,
+        number_system::order::GENERATORS,
         expressions::numbers::GENERATORS,
-        expressions::rewrite::GENERATORS,
+        expressions::rewrite::write::GENERATORS,
+        expressions::rewrite::equal::GENERATORS,
         expressions::equations::GENERATORS,
-        statistics::GENERATORS,
+        statistics::questions::GENERATORS,
+        statistics::measures::GENERATORS,
     ]
     .into_iter()
     .flatten()

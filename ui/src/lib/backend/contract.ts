@@ -2381,7 +2381,7 @@ tries: number,
  */
 sure: Confidence | null, 
 /**
- * A like exercise with its steps, to be read first: at the first meeting.
+ * A like exercise with its steps, to be read first: in turn with the first exercises.
  */
 worked_first: WorkedExample | null, 
 /**
@@ -3770,9 +3770,17 @@ export type WorkedExample = {
  */
 prompt: Array<Block>, 
 /**
+ * What there is to choose from or to put in order; empty for other entries.
+ */
+choices: Array<Block>, 
+/**
  * Its steps.
  */
-steps: Array<Array<Block>>, };
+steps: Array<Array<Block>>, 
+/**
+ * Its answer.
+ */
+answer: Array<Block>, };
 export type World = "own" | "sample";
 export type YearOver = { "kind": "class", 
 /**

@@ -13,7 +13,7 @@ use serde_json::json;
 pub const GENERATORS: &[Generator] = &[
     Generator::new("g4-angle-turn", 1, turn),
     Generator::new("g4-angle-degrees", 1, one_degree),
-    Generator::new("g4-angle-measure", 1, measure),
+    Generator::new("g4-angle-measure", 2, measure),
     Generator::new("g4-angle-add", 1, add),
     Generator::new("g4-lines-angles", 1, lines),
 ];
@@ -129,6 +129,24 @@ fn measure(m: &mut Make) -> Option<Draft> {
     let from_right = m.level.pick(true, m.dice.one_in(2), m.dice.one_in(2));
     keep(value != 90 && (m.level != crate::item::Level::Stretch || value % 5 != 0))?;
     let kind_acute = value < 90;
+    let ten_off = if value >= 160 { value - 10 } else { value + 10 };
+    if m.level != crate::item::Level::Entry && m.dice.one_in(3) {
+        return Some(
+            Draft::new(json!({"task": "angle_to_make", "degrees": value}))
+                .ask(m.say("ask-make").count("degrees", value))
+                .answer(Entry::Angle { turned: true }, degrees(value))
+                .hint(m.say("hint-make"))
+                .hint(m.say(if kind_acute {
+                    "hint-acute"
+                } else {
+                    "hint-obtuse"
+                }))
+                .step(m.say("step-right"))
+                .step(m.say("step-make").count("degrees", value))
+                .mistake("other-protractor-scale", degrees(180 - value))
+                .mistake("protractor-read-by-ten-off", degrees(ten_off)),
+        );
+    }
     Some(
         Draft::new(json!({"task": "protractor_reading", "degrees": value}))
             .ask(m.say("ask"))
@@ -147,10 +165,7 @@ fn measure(m: &mut Make) -> Option<Draft> {
             }))
             .step(m.say("step-read").count("degrees", value))
             .mistake("other-protractor-scale", degrees(180 - value))
-            .mistake(
-                "protractor-read-by-ten-off",
-                degrees(if value >= 160 { value - 10 } else { value + 10 }),
-            ),
+            .mistake("protractor-read-by-ten-off", degrees(ten_off)),
     )
 }
 

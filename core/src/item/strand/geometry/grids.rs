@@ -2,15 +2,15 @@
 
 use crate::item::answer::Entry;
 use crate::item::draw::{first_quadrant, frame, grid, outline};
-use crate::item::expr::{difference, equal, num, pair, sum};
+use crate::item::expr::{difference, equal, group, num, pair, sum};
 use crate::item::make::{Draft, Generator, Make, keep, point, whole};
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-coordinates", 1, coordinates),
-    Generator::new("g5-coordinates-stories", 1, stories),
-    Generator::new("g6-polygons-on-grid", 1, polygons),
+    Generator::new("g5-coordinates", 2, coordinates),
+    Generator::new("g5-coordinates-stories", 2, stories),
+    Generator::new("g6-polygons-on-grid", 2, polygons),
 ];
 
 fn coordinates(m: &mut Make) -> Option<Draft> {
@@ -23,6 +23,7 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
         .level
         .pick(m.dice.from(1..=2), m.dice.from(1..=3), m.dice.from(3..=3));
     let swapped = point(y, x);
+    let mut end = (x, y);
     let draft = match kind {
         1 => Draft::new(json!({"task": "walk_to_point", "right": x, "up": y}))
             .ask(m.say("ask-walk").count("x", x).count("y", y))
@@ -66,6 +67,7 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
                         && (0..=10).contains(&(x + dy))
                         && (0..=10).contains(&(y + dx)),
                 )?;
+                end = (tx, ty);
                 Draft::new(json!({"task": "move_point", "from": [x, y], "across": dx, "up": dy}))
                     .ask(
                         m.say(match (dx > 0, dy > 0) {
@@ -94,7 +96,8 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-first"))
             .hint(m.say("hint-zero"))
             .step(m.say("hint-first"))
-            .step(m.say("step-second")),
+            .step(m.say("step-second"))
+            .step(pair(num(end.0), num(end.1))),
     )
 }
 
@@ -125,6 +128,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "read_value_at", "points": pairs, "x": at}))
             .ask(m.say(&format!("ask-at-{story}")).count("x", at))
             .ask(picture)
+            .step(m.say("hint-across"))
+            .step(m.say("step-point").math("point", pair(num(at), num(y(at)))))
             .whole(y(at))
             .mistake("coordinates-swapped", whole(at))
             .mistake("read-the-point-beside", whole(y(other)))
@@ -137,17 +142,20 @@ fn stories(m: &mut Make) -> Option<Draft> {
                     .count("to", to),
             )
             .ask(picture)
+            .step(
+                m.say("step-points")
+                    .math("from", pair(num(from), num(y(from))))
+                    .math("to", pair(num(to), num(y(to)))),
+            )
+            .step(equal(
+                difference(num(y(to)), num(y(from))),
+                num(y(to) - y(from)),
+            ))
             .whole(y(to) - y(from))
             .mistake("gave-the-last-value", whole(y(to)))
             .mistake_unless_same("added-instead", whole(y(to) + y(from)))
     };
-    Some(
-        draft
-            .hint(m.say("hint-across"))
-            .hint(m.say("hint-up"))
-            .step(m.say("hint-across"))
-            .step(m.say("hint-up")),
-    )
+    Some(draft.hint(m.say("hint-across")).hint(m.say("hint-up")))
 }
 
 fn polygons(m: &mut Make) -> Option<Draft> {
@@ -200,7 +208,10 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .ask(picture)
             .whole(w)
             .step(m.say("step-same"))
-            .step(equal(difference(num(x + w), num(x)), num(w)))
+            .step(equal(
+                difference(num(x + w), if x < 0 { group(num(x)) } else { num(x) }),
+                num(w),
+            ))
             .mistake("counted-points-not-steps", whole(w + 1))
             .mistake_unless_same(
                 "signs-left-out-of-distance",

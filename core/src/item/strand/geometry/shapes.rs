@@ -11,7 +11,7 @@ use serde_json::json;
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
     Generator::new("g3-shape-families", 1, families),
-    Generator::new("g3-shape-equal-parts", 1, equal_parts),
+    Generator::new("g3-shape-equal-parts", 2, equal_parts),
     Generator::new("g4-classify-shapes", 1, classify),
     Generator::new("g4-symmetry", 1, symmetry),
     Generator::new("g5-shape-properties", 1, properties),
@@ -185,6 +185,7 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
         .level
         .pick(m.dice.from(1..=2), m.dice.from(1..=2), m.dice.from(2..=3));
     let shape = if round { "shape-circle" } else { "shape-bar" };
+    let mut all = parts;
     let draft = match kind {
         1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
             .ask(m.say("ask-part"))
@@ -202,6 +203,7 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             let again = 2;
             let total = first * again;
             keep([4, 6, 8].contains(&total))?;
+            all = total;
             Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": &shape[6..]}))
                 .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
@@ -215,7 +217,11 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-equal"))
             .hint(m.say("hint-one"))
             .step(m.say("hint-equal"))
-            .step(m.say("hint-one")),
+            .step(
+                m.say("step-one")
+                    .count("parts", all)
+                    .math("fraction", frac(1, all)),
+            ),
     )
 }
 

@@ -11,7 +11,7 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-units-convert", 1, convert_down),
+    Generator::new("g4-units-convert", 2, convert_down),
     Generator::new("g4-measure-stories", 1, stories),
     Generator::new("g4-money-stories", 1, money_stories),
     Generator::new("g5-units-convert", 1, convert_both),
@@ -64,12 +64,31 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
     } else {
         json!({"task": "convert_and_add", "amount": n, "from": name(large), "to": name(small), "more": extra})
     };
+    // The pair for 2 stands there unless it is what is asked for.
+    let two = (n != 2).then_some(2);
     let picture = ratio_table(
         vec![
-            ratio_row(large, vec![num(1), num(2), num(n)]),
-            ratio_row(small, vec![num(factor), num(2 * factor), Expr::Blank]),
+            ratio_row(
+                large,
+                [Some(1), two, Some(n)]
+                    .into_iter()
+                    .flatten()
+                    .map(num)
+                    .collect(),
+            ),
+            ratio_row(
+                small,
+                [
+                    Some(num(factor)),
+                    two.map(|n| num(n * factor)),
+                    Some(Expr::Blank),
+                ]
+                .into_iter()
+                .flatten()
+                .collect(),
+            ),
         ],
-        m.say("table")
+        m.say(if n == 2 { "table-short" } else { "table" })
             .word("large", large)
             .word("small", small)
             .count("factor", factor)

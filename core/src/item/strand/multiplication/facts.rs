@@ -1,6 +1,7 @@
 //! Equal groups, times and divide facts, and the properties behind them.
 
-use crate::item::draw::{array, array_with, groups};
+use crate::item::answer::{Answer, Entry};
+use crate::item::draw::{array, array_with, groups, squares};
 use crate::item::expr::{Expr, equal, group, num, product, quotient, sum};
 use crate::item::make::{Draft, Generator, Make, keep, whole};
 use crate::item::say::Say;
@@ -8,7 +9,7 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-multiply-equal-groups", 1, equal_groups),
+    Generator::new("g3-multiply-equal-groups", 2, equal_groups),
     Generator::new("g3-missing-factor", 1, missing_factor),
     Generator::new("g3-multiply-properties", 1, properties),
     Generator::new("g3-divide-as-missing-factor", 1, divide_as_missing),
@@ -24,6 +25,9 @@ fn equal_groups(m: &mut Make) -> Option<Draft> {
         m.dice.from(2..=high),
     );
     keep(n != each && n + each != n * each)?;
+    if m.level != crate::item::Level::Stretch && n <= 7 && m.dice.one_in(4) {
+        return Some(array_to_mark(m, n, each));
+    }
     let (ask, _) = m.story(4);
     let mut draft = Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
         .ask(ask.count("groups", n).count("each", each));
@@ -41,6 +45,30 @@ fn equal_groups(m: &mut Make) -> Option<Draft> {
             .mistake("one-group-left-out", whole((n - 1) * each))
             .mistake_unless_same("one-group-too-many", whole((n + 1) * each)),
     )
+}
+
+/// Rows to mark on a grid. A grid turned by a quarter is right too.
+fn array_to_mark(m: &mut Make, n: i64, each: i64) -> Draft {
+    let area = |rows: i64| Answer::GridArea {
+        rows: rows as u32,
+        columns: each as u32,
+    };
+    let work = product([num(n), num(each)]);
+    Draft::new(json!({"task": "array_to_mark", "rows": n, "each": each}))
+        .ask(m.say("ask-mark").math("work", work))
+        .answer(
+            Entry::GridArea {
+                rows: 8,
+                columns: 10,
+            },
+            area(n),
+        )
+        .hint(m.say("hint-rows").count("groups", n).count("each", each))
+        .hint(m.say("hint-under").count("each", each))
+        .step(m.say("hint-under").count("each", each))
+        .step_with(m.say("step-rows").count("groups", n), squares(n, each))
+        .mistake("one-group-left-out", area(n - 1))
+        .mistake("one-group-too-many", area(n + 1))
 }
 
 /// A times fact that suits the level: (factor, factor).

@@ -1,74 +1,17 @@
-//! What a generator is made of: dice, a draft with its parts, and answers by kind.
-//! See `docs/exercises.md` for how to add one.
+//! An item on the way.
 
-use super::answer::{Answer, Choice, Entry};
-use super::decimal::Dec;
-use super::dice::Dice;
-use super::expr::{Expr, Sign};
-use super::figure::{Drawing, Figure};
-use super::model::{Block, FormRule, Level, Mistake};
-use super::number::Rational;
-use super::say::Say;
+use super::answers::{
+    choice, compare, decimal, equation, expression, fraction, mixed, several, whole,
+};
+use crate::item::answer::{Answer, Choice, Entry};
+use crate::item::decimal::Dec;
+use crate::item::dice::Dice;
+use crate::item::expr::Sign;
+use crate::item::model::{Block, FormRule, Mistake};
+use crate::item::say::Say;
 use num_rational::Ratio;
 use serde_json::Value;
 use std::borrow::Cow;
-
-/// One concept's generator.
-#[derive(Clone, Copy)]
-pub struct Generator {
-    /// The concept's id in the catalogue.
-    pub concept: &'static str,
-    /// Raised whenever the same seed gives another item than before.
-    pub version: u32,
-    /// Makes a draft; `None` when the numbers drawn do not suit, to draw again.
-    pub make: fn(&mut Make) -> Option<Draft>,
-}
-
-impl Generator {
-    /// A generator.
-    pub const fn new(
-        concept: &'static str,
-        version: u32,
-        make: fn(&mut Make) -> Option<Draft>,
-    ) -> Self {
-        Self {
-            concept,
-            version,
-            make,
-        }
-    }
-}
-
-/// What a generator is given.
-pub struct Make {
-    /// The concept's id: the start of its message ids.
-    pub concept: &'static str,
-    /// The level asked for.
-    pub level: Level,
-    /// Chance.
-    pub dice: Dice,
-}
-
-impl Make {
-    /// The concept's own message `<concept>-<suffix>`.
-    #[must_use]
-    pub fn say(&self, suffix: &str) -> Say {
-        Say::new(format!("{}-{suffix}", self.concept))
-    }
-
-    /// One of the concept's stories `<concept>-ask-1` to `-ask-<n>`, and its number.
-    #[must_use]
-    pub fn story(&mut self, n: i64) -> (Say, i64) {
-        let which = self.dice.from(1..=n);
-        (self.say(&format!("ask-{which}")), which)
-    }
-}
-
-/// `None` unless the condition holds: numbers that do not suit are drawn again.
-#[must_use]
-pub fn keep(condition: bool) -> Option<()> {
-    condition.then_some(())
-}
 
 /// An item on the way.
 #[derive(Clone, Debug)]
@@ -142,14 +85,14 @@ impl Draft {
     /// Adds the step from a fraction to its simplest form, if that differs.
     #[must_use]
     pub fn simplified(self, top: i64, bottom: i64) -> Self {
-        let simplest = super::expr::rational(Ratio::new(top, bottom), true);
-        let written = super::expr::frac(top, bottom);
+        let simplest = crate::item::expr::rational(Ratio::new(top, bottom), true);
+        let written = crate::item::expr::frac(top, bottom);
         if simplest == written {
             self
         } else {
             self.step_with(
                 Say::new("fraction-step-simplest"),
-                super::expr::equal(written, simplest),
+                crate::item::expr::equal(written, simplest),
             )
         }
     }
@@ -432,146 +375,4 @@ impl Draft {
             answer,
         )
     }
-}
-
-/// A whole number.
-#[must_use]
-pub fn whole(value: i64) -> Answer {
-    Answer::WholeNumber { value }
-}
-
-/// A decimal, without zeros at the end.
-#[must_use]
-pub fn decimal(value: Dec) -> Answer {
-    Answer::Decimal {
-        text: value.trimmed().to_string(),
-    }
-}
-
-/// A fraction as it stands.
-#[must_use]
-pub fn fraction(top: i64, bottom: i64) -> Answer {
-    Answer::Fraction { top, bottom }
-}
-
-/// A mixed number in lowest terms.
-#[must_use]
-pub fn mixed(value: Ratio<i64>) -> Answer {
-    let (top, bottom) = (value.numer().abs(), *value.denom());
-    Answer::Mixed {
-        negative: *value.numer() < 0,
-        whole: top / bottom,
-        top: top % bottom,
-        bottom,
-    }
-}
-
-/// A sign.
-#[must_use]
-pub fn compare(sign: Sign) -> Answer {
-    Answer::Comparison { sign }
-}
-
-/// A choice by its place.
-#[must_use]
-pub fn choice(index: u32) -> Answer {
-    Answer::OneChoice { index }
-}
-
-/// An amount of money.
-#[must_use]
-pub fn money(hundredths: i64) -> Answer {
-    Answer::Money { hundredths }
-}
-
-/// A time of day without half of the day.
-#[must_use]
-pub fn time(hour: i64, minute: i64) -> Answer {
-    Answer::Time {
-        hour: hour as u8,
-        minute: minute as u8,
-        half_day: None,
-    }
-}
-
-/// A length of time.
-#[must_use]
-pub fn duration(minutes: i64) -> Answer {
-    Answer::Duration { minutes }
-}
-
-/// An expression in the notation of typed responses.
-#[must_use]
-pub fn expression(text: impl Into<String>) -> Answer {
-    Answer::Expression { text: text.into() }
-}
-
-/// An equation in the notation of typed responses.
-#[must_use]
-pub fn equation(text: impl Into<String>) -> Answer {
-    Answer::Equation { text: text.into() }
-}
-
-/// A point of the grid.
-#[must_use]
-pub fn point(x: i64, y: i64) -> Answer {
-    Answer::Coordinates {
-        x: Rational::from(x),
-        y: Rational::from(y),
-    }
-}
-
-/// A quotient and remainder.
-#[must_use]
-pub fn division(quotient: i64, remainder: i64) -> Answer {
-    Answer::QuotientRemainder {
-        quotient,
-        remainder,
-    }
-}
-
-/// Several numbers.
-#[must_use]
-pub fn several<T: ToString>(values: impl IntoIterator<Item = T>) -> Answer {
-    Answer::SeveralNumbers {
-        texts: values.into_iter().map(|v| v.to_string()).collect(),
-    }
-}
-
-/// A choice that is mathematics.
-#[must_use]
-pub fn shows(expr: impl Into<Expr>) -> Block {
-    Block::Math { expr: expr.into() }
-}
-
-/// A choice that is words.
-#[must_use]
-pub fn says(id: &'static str) -> Block {
-    Block::Say { say: Say::new(id) }
-}
-
-/// A figure with its text alternative.
-#[must_use]
-pub fn figure(drawing: Drawing, alt: Say) -> Figure {
-    Figure { alt, drawing }
-}
-
-/// The digits of a whole number, the ones first.
-#[must_use]
-pub fn digits(mut n: i64) -> Vec<i64> {
-    let mut digits = Vec::new();
-    while n > 0 {
-        digits.push(n % 10);
-        n /= 10;
-    }
-    if digits.is_empty() {
-        digits.push(0);
-    }
-    digits
-}
-
-/// The whole number of these digits, the ones first.
-#[must_use]
-pub fn from_digits(digits: &[i64]) -> i64 {
-    digits.iter().rev().fold(0, |n, digit| n * 10 + digit)
 }

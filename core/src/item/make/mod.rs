@@ -1,0 +1,112 @@
+//! What a generator is made of: dice, a draft with its parts, and answers by kind.
+//! See `docs/exercises.md` for how to add one.
+
+mod answers;
+mod draft;
+
+pub use answers::{
+    choice, compare, decimal, division, duration, equation, expression, fraction, mixed, money,
+    point, several, time, whole,
+};
+pub use draft::Draft;
+
+use super::dice::Dice;
+use super::expr::Expr;
+use super::figure::{Drawing, Figure};
+use super::model::{Block, Level};
+use super::say::Say;
+
+/// One concept's generator.
+#[derive(Clone, Copy)]
+pub struct Generator {
+    /// The concept's id in the catalogue.
+    pub concept: &'static str,
+    /// Raised whenever the same seed gives another item than before.
+    pub version: u32,
+    /// Makes a draft; `None` when the numbers drawn do not suit, to draw again.
+    pub make: fn(&mut Make) -> Option<Draft>,
+}
+
+impl Generator {
+    /// A generator.
+    pub const fn new(
+        concept: &'static str,
+        version: u32,
+        make: fn(&mut Make) -> Option<Draft>,
+    ) -> Self {
+        Self {
+            concept,
+            version,
+            make,
+        }
+    }
+}
+
+/// What a generator is given.
+pub struct Make {
+    /// The concept's id: the start of its message ids.
+    pub concept: &'static str,
+    /// The level asked for.
+    pub level: Level,
+    /// Chance.
+    pub dice: Dice,
+}
+
+impl Make {
+    /// The concept's own message `<concept>-<suffix>`.
+    #[must_use]
+    pub fn say(&self, suffix: &str) -> Say {
+        Say::new(format!("{}-{suffix}", self.concept))
+    }
+
+    /// One of the concept's stories `<concept>-ask-1` to `-ask-<n>`, and its number.
+    #[must_use]
+    pub fn story(&mut self, n: i64) -> (Say, i64) {
+        let which = self.dice.from(1..=n);
+        (self.say(&format!("ask-{which}")), which)
+    }
+}
+
+/// `None` unless the condition holds: numbers that do not suit are drawn again.
+#[must_use]
+pub fn keep(condition: bool) -> Option<()> {
+    condition.then_some(())
+}
+
+/// A choice that is mathematics.
+#[must_use]
+pub fn shows(expr: impl Into<Expr>) -> Block {
+    Block::Math { expr: expr.into() }
+}
+
+/// A choice that is words.
+#[must_use]
+pub fn says(id: &'static str) -> Block {
+    Block::Say { say: Say::new(id) }
+}
+
+/// A figure with its text alternative.
+#[must_use]
+pub fn figure(drawing: Drawing, alt: Say) -> Figure {
+    Figure { alt, drawing }
+}
+
+/// The digits of a whole number, the ones first.
+#[must_use]
+pub fn digits(mut n: i64) -> Vec<i64> {
+    let mut digits = Vec::new();
+    while n > 0 {
+        digits.push(n % 10);
+        n /= 10;
+    }
+    if digits.is_empty() {
+        digits.push(0);
+    }
+    digits
+}
+
+/// The whole number of these digits, the ones first.
+#[must_use]
+pub fn from_digits(digits: &[i64]) -> i64 {
+    digits.iter().rev().fold(0, |n, digit| n * 10 + digit)
+}

@@ -1,0 +1,4 @@
+//! Graphs and line plots.
+
+pub mod graphs;
+pub mod line_plots;

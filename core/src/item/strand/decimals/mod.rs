@@ -1,0 +1,5 @@
+//! Tenths, hundredths and thousandths; the four operations.
+
+pub mod operations;
+pub mod order;
+pub mod places;

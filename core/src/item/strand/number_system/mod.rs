@@ -1,0 +1,5 @@
+//! Dividing fractions, factors and multiples, negative numbers, long decimals.
+
+pub mod operations;
+pub mod order;
+pub mod signed;

@@ -1,0 +1,4 @@
+//! Middle, spread and shape of data.
+
+pub mod measures;
+pub mod questions;
