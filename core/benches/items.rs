@@ -2,7 +2,11 @@
 //!
 //! `cargo bench -p surefoot-core --bench items`. Below 100,000 items a second it fails.
 
-#![allow(clippy::unwrap_used, reason = "a benchmark that cannot go on fails")]
+#![allow(
+    clippy::unwrap_used,
+    clippy::disallowed_methods,
+    reason = "a benchmark measures time, and fails when it cannot go on"
+)]
 
 use std::hint::black_box;
 use std::process::ExitCode;
