@@ -128,6 +128,7 @@ pub fn reset_pin(
 }
 
 #[cfg(test)]
+#[expect(clippy::disallowed_methods, reason = "looks at the store's file")]
 mod tests {
     use super::*;
     use crate::store::Durability;
