@@ -1,6 +1,7 @@
 //! What the calls are given.
 
 use serde::{Deserialize, Serialize};
+use surefoot_core::exchange::PracticeRules;
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::student::views::Language;
@@ -95,6 +96,8 @@ pub struct NewStudentSettings {
     pub language: Language,
     /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
+    /// Evenings a week, within the teacher's bounds.
+    pub evenings: u32,
 }
 
 /// Roster text as pasted: a name a line, or a column of a table.
@@ -199,6 +202,15 @@ pub struct NewClosures {
     pub class: String,
     /// Dates without school.
     pub closures: Vec<chrono::NaiveDate>,
+}
+
+/// What a teacher sets for practice at home.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NewPractice {
+    /// The class.
+    pub class: String,
+    /// Bounds, and a test to aim at.
+    pub practice: PracticeRules,
 }
 
 /// What to import.

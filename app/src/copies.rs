@@ -289,10 +289,9 @@ impl App {
         });
         let nickname = match (&store, &last_good) {
             (StoreName::Student { .. }, Some((path, _))) => StudentStore::open_to_look(path)
-                .and_then(|store| store.student())
+                .and_then(|store| store.nickname())
                 .ok()
-                .flatten()
-                .map(|student| student.nickname),
+                .flatten(),
             _ => None,
         };
         DamagedStore {

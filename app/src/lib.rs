@@ -110,6 +110,7 @@ contract::calls! { App, CallError;
     set_taught_from(TaughtFrom) -> ClassSetup;
     set_rotation(NewRotation) -> ClassSetup;
     set_closures(NewClosures) -> ClassSetup;
+    set_practice(NewPractice) -> ClassSetup;
     join_slips(ClassId) -> Vec<JoinSlip>;
     save_class_pack(ClassId) -> FileMade;
     import_hand_ins(ImportAsked) -> Option<JobId>;

@@ -13,7 +13,7 @@ use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeSte
 use surefoot_core::student::views::{
     HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
 };
-use surefoot_core::student::{self, Joined, NewStudent};
+use surefoot_core::student::{self, Joined, NewStudent, Wishes};
 
 impl App {
     fn as_student<T>(
@@ -352,7 +352,9 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn student_settings(&self, id: StudentId) -> Result<StudentSettings, CallError> {
-        self.as_student(&id.student, |_, joined| Ok(student::settings(joined)))
+        self.as_student(&id.student, |_, joined| {
+            Ok(student::settings(joined, self.this_day()))
+        })
     }
 
     /// Writes the student's settings.
@@ -367,8 +369,12 @@ impl App {
             Ok(student::save_settings(
                 store,
                 joined,
-                new.language,
-                new.minutes,
+                self.this_day(),
+                Wishes {
+                    language: new.language,
+                    minutes: new.minutes,
+                    evenings: new.evenings,
+                },
             )?)
         })
     }

@@ -6,8 +6,8 @@ use crate::zip_files::unzipped;
 use crate::{
     AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
     FileKind, FileSource, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult, MoveYear,
-    NameSeat, NewClosures, NewRotation, Nothing, Progress, RenameClass, RosterNames, RosterText,
-    SeatId, StoreName, TaughtFrom, World, chance, files_in, write_atomic,
+    NameSeat, NewClosures, NewPractice, NewRotation, Nothing, Progress, RenameClass, RosterNames,
+    RosterText, SeatId, StoreName, TaughtFrom, World, chance, files_in, write_atomic,
 };
 use chrono::NaiveDate;
 use std::fs;
@@ -262,6 +262,16 @@ impl App {
     pub fn spare_concepts(&self, id: ClassId) -> Result<Vec<PlacedConcept>, CallError> {
         let language = self.language();
         self.with_desk(|desk| Ok(teacher::spare_concepts(desk, &id.class, language)?))
+    }
+
+    /// Sets the bounds of practice at home, and the test it aims at.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn set_practice(&self, new: NewPractice) -> Result<ClassSetup, CallError> {
+        self.setup_after(&new.class, |desk| {
+            Ok(teacher::set_practice(desk, &new.class, new.practice)?)
+        })
     }
 
     /// The join slips.

@@ -126,9 +126,10 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             &world.teacher,
             &recipient,
         )?],
-        practice: PracticeMinutes {
+        practice: PracticeRules {
             minutes_least: 5,
             minutes_most: 15,
+            ..PracticeRules::USUAL
         },
         class_recipient: world.class.recipient(),
         teacher_key: world.teacher.public(),

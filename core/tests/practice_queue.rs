@@ -9,6 +9,7 @@
 
 use chrono::{Days, NaiveDate};
 use proptest::prelude::*;
+use surefoot_core::practice::estimate::{Belief, Estimator};
 use surefoot_core::practice::memory::{Grade, Memory, MemoryState};
 use surefoot_core::practice::{
     Assigned, ConceptFacts, Evening, Event, EventKind, Reason, StudentMemory,
@@ -44,6 +45,8 @@ fn evening(today: NaiveDate) -> Evening {
     Evening {
         today,
         minutes: 8.0,
+        most_minutes: 16.0,
+        evenings_a_week: 7,
         focus: Vec::new(),
         assigned: Vec::new(),
         goal: Some(day(270)),
@@ -211,16 +214,20 @@ proptest! {
     }
 }
 
+fn assignment(concepts: &[&str], items_each: u32, from: u64, due: u64) -> Vec<Assigned> {
+    vec![Assigned {
+        concepts: concepts.iter().map(|c| (*c).to_owned()).collect(),
+        items_each,
+        from: day(from),
+        due: day(due),
+    }]
+}
+
 #[test]
 fn assigned_practice_comes_first_within_its_dates_and_ends() {
     let (mut memory, _) = build(&[]);
     let mut evening = evening(day(30));
-    evening.assigned = vec![Assigned {
-        concepts: vec!["c7".into()],
-        items_each: 2,
-        from: day(30),
-        due: day(31),
-    }];
+    evening.assigned = assignment(&["c7"], 3, 30, 31);
     let assigned = |memory: &StudentMemory, evening: &Evening| {
         memory
             .plan(evening, 99)
@@ -236,21 +243,133 @@ fn assigned_practice_comes_first_within_its_dates_and_ends() {
         Reason::Assigned {
             due: day(31),
             done: 0,
-            of: 2
+            of: 3
         }
     );
     answer(&mut memory, "c7", 30, 9.0);
-    // The minutes are used up; what is assigned is finished all the same.
+    // The minutes are used up; half of what is assigned is done tonight all the same.
     assert_eq!(memory.next(&evening).unwrap().unwrap().concept, "c7");
     answer(&mut memory, "c7", 30, 1.0);
     assert_eq!(memory.next(&evening).unwrap(), None);
     evening.today = day(31);
+    assert_eq!(assigned(&memory, &evening), 1);
+    answer(&mut memory, "c7", 31, 1.0);
     assert_eq!(assigned(&memory, &evening), 0);
     let (fresh, _) = build(&[]);
     for (today, count) in [(29, 0), (30, 1), (31, 1), (32, 0)] {
         evening.today = day(today);
         assert_eq!(assigned(&fresh, &evening), count, "day {today}");
     }
+}
+
+/// Even on the due date, and with more than can be done, an evening ends at
+/// twice its minutes.
+#[test]
+fn assigned_work_never_takes_more_than_two_evenings() {
+    let (mut memory, _) = build(&[]);
+    let mut evening = evening(day(30));
+    evening.assigned = assignment(&["c4", "c5", "c6", "c7"], 20, 1, 30);
+    let mut items = 0;
+    let mut last = None;
+    while let Some(entry) = memory.next(&evening).unwrap() {
+        assert_ne!(Some(&entry.concept), last.as_ref());
+        answer(&mut memory, &entry.concept, 30, 1.0);
+        last = Some(entry.concept);
+        items += 1;
+        assert!(items <= 16);
+    }
+    assert_eq!(items, 16);
+}
+
+/// After three weeks without an evening every concept is overdue. Each evening
+/// is as long as any other, and within a few all have come up.
+#[test]
+fn a_backlog_is_spread_over_the_evenings_that_follow() {
+    let many: Vec<ConceptFacts> = (0..24)
+        .map(|c| ConceptFacts {
+            key: format!("c{c}"),
+            open_from: Some(day(0)),
+            has_exercises: true,
+            ..ConceptFacts::default()
+        })
+        .collect();
+    let mut memory = StudentMemory::new(many).unwrap();
+    for c in 0..24 {
+        answer(&mut memory, &format!("c{c}"), c / 8, 1.0);
+    }
+    let mut seen = std::collections::BTreeSet::new();
+    for today in 24..28 {
+        assert!((0..24).all(|c| seen.contains(&c) || memory.is_due(&format!("c{c}"), day(today))));
+        let evening = evening(day(today));
+        let mut items = 0;
+        while let Some(entry) = memory.next(&evening).unwrap() {
+            answer(&mut memory, &entry.concept, today, 1.0);
+            seen.insert(entry.concept[1..].parse::<u64>().unwrap());
+            items += 1;
+        }
+        assert_eq!(items, 8, "day {today}");
+    }
+    assert_eq!(seen.len(), 24);
+}
+
+/// How far apart two answers should lie grows with the days after which it
+/// should still be known: Cepeda et al. 2008 (over 1,350 learners).
+#[test]
+fn the_best_gap_grows_with_the_horizon() {
+    let estimator = Estimator::default();
+    let best_gap = |horizon: i32| {
+        (1..200)
+            .map(|gap| {
+                let mut belief = Belief::default();
+                estimator.taught(&mut belief, 0);
+                estimator.answer(&mut belief, 0, AnswerResult::Alone);
+                estimator.answer(&mut belief, gap, AnswerResult::Alone);
+                (gap, estimator.strength(&belief, gap + horizon))
+            })
+            .max_by(|a, b| a.1.total_cmp(&b.1))
+            .unwrap()
+            .0
+    };
+    let gaps = [7, 35, 70, 200].map(best_gap);
+    // Traces are told apart by steps of decay, so the last two may fall together.
+    assert!(gaps[0] < gaps[1] && gaps[1] < gaps[2], "{gaps:?}");
+    assert!(gaps[2] <= gaps[3] && gaps[3] < 199, "{gaps:?}");
+}
+
+/// Seen yesterday or three weeks ago: the nearer the date aimed at, the more
+/// the fresh one is worth against the old one.
+#[test]
+fn a_test_soon_changes_what_comes_first() {
+    let value = |goal: u64| {
+        let (mut memory, _) = build(&[]);
+        for (concept, on) in [("c0", 3), ("c0", 39), ("c1", 3), ("c1", 20)] {
+            answer(&mut memory, concept, on, 1.0);
+        }
+        let mut evening = evening(day(40));
+        evening.goal = Some(day(goal));
+        let plan = memory.plan(&evening, 99).unwrap();
+        plan.iter().map(|e| e.concept.clone()).collect::<Vec<_>>()
+    };
+    assert_ne!(value(50), value(270));
+}
+
+#[test]
+fn a_concept_that_another_builds_on_says_so() {
+    let (mut memory, _) = build(&[]);
+    answer(&mut memory, "c0", 10, 1.0);
+    answer_with(&mut memory, "c2", 11, 1.0, AnswerResult::Wrong);
+    let plan = memory.plan(&evening(day(20)), 99).unwrap();
+    let reason = |concept: &str| {
+        let found = plan.iter().find(|e| e.concept == concept);
+        found.unwrap().reason.clone()
+    };
+    assert_eq!(
+        reason("c0"),
+        Reason::Before {
+            concept: "c2".into()
+        }
+    );
+    assert_eq!(reason("c2"), Reason::WrongLastTime { on: day(11) });
 }
 
 #[test]
@@ -273,6 +392,40 @@ fn a_preview_is_no_evidence() {
     assert!(track.answers.abs() < f64::EPSILON);
 }
 
+/// A teacher's observation moves memory as an answer does, and the value of the
+/// concept less than one; before the concept may be practised it is nothing.
+#[test]
+fn an_observation_counts_once_the_concept_is_open() {
+    let observe = |memory: &mut StudentMemory, concept: &str, on: u64, seen| {
+        let kind = EventKind::Observation { seen };
+        let event = Event {
+            date: day(on),
+            concept: concept.to_owned(),
+            kind,
+        };
+        memory.apply(&event).unwrap();
+    };
+    let (mut early, _) = build(&[]);
+    observe(&mut early, "c7", 20, AnswerResult::Alone);
+    assert_eq!(early.track("c7").unwrap().state, None);
+    let state = |seen| {
+        let (mut observed, _) = build(&[]);
+        observe(&mut observed, "c0", 5, seen);
+        let (mut answered, _) = build(&[]);
+        answer_with(&mut answered, "c0", 5, 1.0, seen);
+        let state = |memory: &StudentMemory| memory.track("c0").unwrap().state.unwrap();
+        assert_eq!(state(&observed), state(&answered));
+        state(&observed).stability_days
+    };
+    assert!(state(AnswerResult::Wrong) < state(AnswerResult::WithHelp));
+    assert!(state(AnswerResult::WithHelp) < state(AnswerResult::Alone));
+    // Met in class: not again the same evening while others are open.
+    let (mut memory, _) = build(&[]);
+    observe(&mut memory, "c0", 30, AnswerResult::Wrong);
+    let plan = memory.plan(&evening(day(30)), 99).unwrap();
+    assert!(plan.iter().all(|e| e.concept != "c0"));
+}
+
 #[test]
 fn only_the_first_answer_of_a_date_moves_memory() {
     let (mut memory, _) = build(&[]);
@@ -281,6 +434,30 @@ fn only_the_first_answer_of_a_date_moves_memory() {
     answer(&mut memory, "c0", 5, 1.0);
     assert_eq!(memory.track("c0").unwrap().state, state);
     assert!((memory.track("c0").unwrap().answers - 2.0).abs() < f64::EPSILON);
+}
+
+/// Over a month of evenings three focus concepts come up more often than
+/// without the wish, and leave the other concepts half of the evenings' items.
+#[test]
+fn a_focus_raises_a_share_within_bounds() {
+    let share = |focus: &[&str]| {
+        let (mut memory, _) = build(&[]);
+        let (mut chosen, mut all) = (0, 0);
+        for today in 40..70 {
+            let mut evening = evening(day(today));
+            evening.minutes = 4.0;
+            evening.focus = focus.iter().map(|c| (*c).to_owned()).collect();
+            while let Some(entry) = memory.next(&evening).unwrap() {
+                chosen += u32::from(["c3", "c5", "c6"].contains(&entry.concept.as_str()));
+                all += 1;
+                answer(&mut memory, &entry.concept, today, 1.0);
+            }
+        }
+        f64::from(chosen) / f64::from(all)
+    };
+    let (without, with) = (share(&[]), share(&["c3", "c5", "c6"]));
+    assert!(with > without + 0.05, "{with} against {without}");
+    assert!(with < 0.6, "{with}");
 }
 
 #[test]

@@ -31,7 +31,7 @@ fn no_call_about_a_locked_student_answers() {
     let (_, _, tablet, sky, rain) = two();
     let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
         "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
-        "more": false, "language": "en", "minutes": 10, "pin": "1234", "passphrase": "seven quiet rivers",
+        "more": false, "language": "en", "minutes": 10, "evenings": 5, "pin": "1234", "passphrase": "seven quiet rivers",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
     for name in surefoot_app::CALL_NAMES {

@@ -9,7 +9,7 @@ use surefoot_core::catalogue::Language;
 use surefoot_core::exchange::{Refusal, SeatCodeError};
 use surefoot_core::item::{self, Level, Response};
 use surefoot_core::rating::{Confidence, Outcome};
-use surefoot_core::student::practice_views::{OpenExercise, PracticeStep};
+use surefoot_core::student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
 use surefoot_core::student::views::Today;
 
 /// A class of two, and a tablet on which Amara has joined.
@@ -261,36 +261,127 @@ fn giving_up_shows_the_steps_and_hints_are_kept() {
     ));
 }
 
+/// Answers every exercise right, each in a minute, until the evening is over.
+fn whole_evening(tablet: &Device, student: &str, more: bool) -> Summary {
+    for _ in 0..20 {
+        let asked = PracticeAsked {
+            more,
+            ..asked(student, None)
+        };
+        match tablet.app.practice(asked).unwrap() {
+            PracticeStep::Exercise(open) => answer_right(tablet, student, &open, 60),
+            PracticeStep::Done(summary) => return summary,
+            PracticeStep::NothingYet => panic!("something is open"),
+        }
+    }
+    panic!("the evening does not end");
+}
+
+fn answer_right(tablet: &Device, student: &str, open: &OpenExercise, seconds: u32) {
+    let level = Level::try_from(open.level).unwrap();
+    let item = item::generate(&open.concept.id, level, seed_of(open)).unwrap();
+    let feedback = tablet
+        .app
+        .answer(AnswerGiven {
+            student: student.into(),
+            exercise: open.exercise.clone(),
+            response: item::response_for(&item.answer),
+            seconds,
+        })
+        .unwrap();
+    assert!(feedback.right);
+}
+
+#[test]
+fn what_was_thought_stands_beside_what_was_done() {
+    let (_desk, tablet, student, _) = joined("2026-09-01");
+    for (sure, right) in [
+        (Confidence::CouldTeach, true),
+        (Confidence::CouldTeach, false),
+        (Confidence::NotYet, true),
+    ] {
+        let open = exercise(&tablet, &student);
+        let said = Sure {
+            student: student.clone(),
+            exercise: open.exercise.clone(),
+            sure,
+        };
+        tablet.app.sure(said).unwrap();
+        if right {
+            answer_right(&tablet, &student, &open, 20);
+        } else {
+            let id = ExerciseId {
+                student: student.clone(),
+                exercise: open.exercise.clone(),
+            };
+            tablet.app.show_steps(id).unwrap();
+        }
+    }
+    let summary = tablet
+        .app
+        .practice_summary(StudentId {
+            student: student.clone(),
+        })
+        .unwrap();
+    let sum = |of: fn(&SummaryConcept) -> [u32; 4]| {
+        summary.concepts.iter().map(of).fold([0; 4], |sum, one| {
+            std::array::from_fn(|place| sum[place] + one[place])
+        })
+    };
+    assert_eq!(sum(|c| c.thought), [1, 0, 0, 2]);
+    assert_eq!(sum(|c| c.thought_right), [1, 0, 0, 1]);
+}
+
+#[test]
+fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
+    // A Tuesday.
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let settings = |tablet: &Device, minutes, evenings| {
+        let new = NewStudentSettings {
+            student: student.clone(),
+            language: Language::En,
+            minutes,
+            evenings,
+        };
+        tablet.app.save_student_settings(new).unwrap();
+    };
+    settings(&tablet, 4, 2);
+    // Four minutes that run to six: two are taken off the next evening.
+    for seconds in [180, 180] {
+        let open = exercise(&tablet, &student);
+        answer_right(&tablet, &student, &open, seconds);
+    }
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!(
+        (done.finished, done.evenings_done, done.evenings_planned),
+        (2, 0, 2)
+    );
+    tablet.to("2026-09-02");
+    let open = exercise(&tablet, &student);
+    assert!((open.session.minutes_planned - 2.0).abs() < 1e-9);
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.evenings_done), (2, 1));
+    tablet.to("2026-09-03");
+    let free = whole_evening(&tablet, &student, false);
+    assert_eq!((free.finished, free.evenings_done, free.more), (0, 2, true));
+    let asked = PracticeAsked {
+        more: true,
+        ..asked(&student, None)
+    };
+    assert!(matches!(
+        tablet.app.practice(asked),
+        Ok(PracticeStep::Exercise(_))
+    ));
+    // A new week begins.
+    tablet.to("2026-09-07");
+    exercise(&tablet, &student);
+}
+
 #[test]
 fn the_evening_ends_when_its_minutes_are_used_up() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
-    let mut finished = 0;
-    let done = loop {
-        match tablet.app.practice(asked(&student, None)).unwrap() {
-            PracticeStep::Exercise(open) => {
-                let item = item::generate(
-                    &open.concept.id,
-                    Level::try_from(open.level).unwrap(),
-                    seed_of(&open),
-                )
-                .unwrap();
-                let feedback = tablet
-                    .app
-                    .answer(AnswerGiven {
-                        student: student.clone(),
-                        exercise: open.exercise.clone(),
-                        response: item::response_for(&item.answer),
-                        seconds: 60,
-                    })
-                    .unwrap();
-                assert!(feedback.right);
-                finished += 1;
-                assert!(finished < 20, "the evening does not end");
-            }
-            PracticeStep::Done(summary) => break summary,
-            PracticeStep::NothingYet => panic!("something is open"),
-        }
-    };
+    let done = whole_evening(&tablet, &student, false);
+    let finished = done.finished;
     // Eight minutes of one minute each, unless fewer concepts are open on the second day.
     assert_eq!((done.finished, done.alone), (finished, finished));
     assert!(finished == 8 || (finished > 0 && !done.more), "{finished}");
@@ -326,15 +417,22 @@ fn focus_and_minutes_have_bounds() {
     };
     assert_eq!(focus(&ids[..3]).unwrap().focus, ids[..3]);
     assert!(matches!(focus(&ids), Err(CallError::Invalid { .. })));
-    let minutes = |minutes| {
+    let settings = |minutes, evenings| {
         tablet.app.save_student_settings(NewStudentSettings {
             student: student.clone(),
             language: Language::Es,
             minutes,
+            evenings,
         })
     };
-    assert_eq!(minutes(12).unwrap().minutes, 12);
-    assert!(minutes(3).is_err() && minutes(17).is_err());
+    let saved = settings(12, 3).unwrap();
+    assert_eq!((saved.minutes, saved.evenings), (12, 3));
+    for (minutes, evenings, field) in [(3, 3, "minutes"), (17, 3, "minutes"), (12, 8, "evenings")] {
+        assert!(matches!(
+            settings(minutes, evenings),
+            Err(CallError::Invalid { field: found, .. }) if found == field
+        ));
+    }
 }
 
 #[test]

@@ -4,9 +4,10 @@ use crate::support::{Device, date};
 use std::path::{Path, PathBuf};
 use surefoot_app::{
     Assign, AssignmentId, CallError, CheckInTap, ClassConcept, ClassId, CreateClass,
-    DeviceDecision, NameSeat, NewRotation, Nothing, PracticeAsked, StudentDay, StudentId,
-    TaughtFrom,
+    DeviceDecision, NameSeat, NewPractice, NewRotation, Nothing, PracticeAsked, StudentDay,
+    StudentId, TaughtFrom,
 };
+use surefoot_core::exchange::PracticeRules;
 use surefoot_core::practice::Reason;
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::student::practice_views::PracticeStep;
@@ -194,6 +195,92 @@ fn names_lessons_and_rotation_are_edited() {
         setup.rotation[1].last().unwrap().taught_from,
         Some(date("2026-10-05"))
     );
+}
+
+#[test]
+fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
+    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let mut tablet = Device::on("2026-09-01");
+    let student = tablet
+        .join(&desk.pack_of(&class), &slips[0].code, "Sky")
+        .unwrap()
+        .id;
+    let before = desk.app.class_setup(id(&class)).unwrap();
+    assert_eq!(before.practice, PracticeRules::USUAL);
+    assert!(!before.summary.pack_outdated);
+    let set = |practice| {
+        desk.app.set_practice(NewPractice {
+            class: class.clone(),
+            practice,
+        })
+    };
+    let test_on = Some(date("2026-10-02"));
+    let narrow = PracticeRules {
+        minutes_least: 9,
+        minutes_most: 12,
+        evenings_least: 2,
+        evenings_most: 3,
+        test_on,
+    };
+    let setup = set(narrow).unwrap();
+    assert_eq!(setup.practice, narrow);
+    assert!(setup.summary.pack_outdated);
+    for (fault, bad) in [
+        (
+            "minutes",
+            PracticeRules {
+                minutes_least: 13,
+                ..narrow
+            },
+        ),
+        (
+            "minutes",
+            PracticeRules {
+                minutes_most: 121,
+                ..narrow
+            },
+        ),
+        (
+            "evenings",
+            PracticeRules {
+                evenings_least: 0,
+                ..narrow
+            },
+        ),
+        (
+            "evenings",
+            PracticeRules {
+                evenings_most: 8,
+                ..narrow
+            },
+        ),
+        (
+            "test_on",
+            PracticeRules {
+                test_on: Some(date("2030-01-01")),
+                ..narrow
+            },
+        ),
+    ] {
+        assert!(matches!(
+            set(bad),
+            Err(CallError::Invalid { field, rule }) if field == "practice" && rule == fault
+        ));
+    }
+    tablet.hands.will_pick(&desk.pack_of(&class));
+    let student_id = || StudentId {
+        student: student.clone(),
+    };
+    tablet.app.take_class_pack(student_id()).unwrap();
+    // Eight minutes on five evenings lie outside the new bounds.
+    let settings = tablet.app.student_settings(student_id()).unwrap();
+    assert_eq!((settings.minutes, settings.evenings), (9, 3));
+    assert_eq!(settings.test_on, test_on);
+    tablet.to("2026-10-02");
+    let settings = tablet.app.student_settings(student_id()).unwrap();
+    assert_eq!(settings.test_on, None);
 }
 
 #[test]

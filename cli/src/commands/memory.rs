@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::io::Write;
 use std::path::PathBuf;
+use surefoot_core::practice::fit::fit;
 use surefoot_core::practice::memory::{AfterReview, Memory, Review};
 
 /// Arguments of `surefoot memory`.
@@ -12,6 +13,10 @@ pub struct Args {
     /// A JSON file with `parameter_sets` and `histories`.
     #[arg(long)]
     histories: PathBuf,
+    /// Fit the model's parameters to all of them instead, and check the fit on
+    /// reviews held back.
+    #[arg(long)]
+    fit: bool,
 }
 
 #[derive(Deserialize)]
@@ -46,6 +51,10 @@ pub fn run(args: &Args) -> crate::Outcome {
         std::fs::read_to_string(&args.histories).map_err(|e| format!("cannot read {name}: {e}"))?;
     let asked: Histories =
         serde_json::from_str(&text).map_err(|e| format!("{name} is no file of histories: {e}"))?;
+    if args.fit {
+        let pooled: Vec<Vec<Review>> = asked.histories.into_iter().map(|h| h.reviews).collect();
+        return super::print_json(&fit(&pooled).map_err(|e| e.to_string())?);
+    }
     let mut models = BTreeMap::new();
     for (set, parameters) in &asked.parameter_sets {
         let model =

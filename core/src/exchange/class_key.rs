@@ -3,6 +3,7 @@
 
 use super::Refusal;
 use super::carry::LEAST_PASSPHRASE_CHARS;
+use super::class_pack::PracticeRules;
 use super::frame::{self, Kind};
 use super::ids::{ClassId, SeatToken};
 use super::keys::{SealingIdentity, SigningKey};
@@ -62,6 +63,8 @@ pub struct ClassKeyFile {
     pub taught_from: BTreeMap<String, NaiveDate>,
     /// Its seats.
     pub seats: Vec<KeySeat>,
+    /// Bounds of practice at home, and a test to aim at.
+    pub practice: PracticeRules,
     /// Version of the last class pack made.
     pub pack_version: u32,
 }

@@ -11,6 +11,7 @@ use crate::rotation::Rotation;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
+use ts_rs::TS;
 
 /// The newest class pack format known.
 pub const CLASS_PACK_FORMAT: u32 = 1;
@@ -28,6 +29,8 @@ pub const MOST_ASSIGNED_CONCEPTS: usize = 6;
 pub const MOST_ITEMS_EACH: u32 = 20;
 /// Minutes of an evening that can be asked for.
 pub const MOST_MINUTES: u32 = 120;
+/// Evenings of a week.
+pub const MOST_EVENINGS: u32 = 7;
 
 /// A class pack. `shared/schema/class-pack.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -57,7 +60,7 @@ pub struct ClassPack {
     /// Assignments for one seat, sealed for each of its devices.
     pub sealed: Vec<SealedForSeat>,
     /// What the teacher sets for practice.
-    pub practice: PracticeMinutes,
+    pub practice: PracticeRules,
     /// Whom hand-ins are sealed for.
     pub class_recipient: Recipient,
     /// The key this pack is signed with.
@@ -133,14 +136,59 @@ pub struct SealedForSeat {
     pub sealed: String,
 }
 
-/// Bounds for the minutes of an evening, within which the student chooses.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+/// What the teacher sets for practice at home: bounds within which the student
+/// chooses, and a test to aim at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
-pub struct PracticeMinutes {
-    /// The fewest, 1 or more.
+pub struct PracticeRules {
+    /// The fewest minutes an evening, 1 or more.
     pub minutes_least: u32,
     /// The most, at most 120.
     pub minutes_most: u32,
+    /// The fewest evenings a week, 1 or more.
+    #[serde(default = "one_evening")]
+    pub evenings_least: u32,
+    /// The most, at most 7.
+    #[serde(default = "every_evening")]
+    pub evenings_most: u32,
+    /// The next test, within the school year.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub test_on: Option<NaiveDate>,
+}
+
+fn one_evening() -> u32 {
+    1
+}
+
+fn every_evening() -> u32 {
+    MOST_EVENINGS
+}
+
+impl PracticeRules {
+    /// What stands before the teacher chooses.
+    pub const USUAL: Self = Self {
+        minutes_least: 4,
+        minutes_most: 16,
+        evenings_least: 1,
+        evenings_most: MOST_EVENINGS,
+        test_on: None,
+    };
+
+    /// Which of `minutes`, `evenings`, `test_on` breaks its bounds, if one does.
+    #[must_use]
+    pub fn fault(&self, year: &SchoolYear) -> Option<&'static str> {
+        let within =
+            |least: u32, most: u32, bound: u32| least >= 1 && least <= most && most <= bound;
+        if !within(self.minutes_least, self.minutes_most, MOST_MINUTES) {
+            Some("minutes")
+        } else if !within(self.evenings_least, self.evenings_most, MOST_EVENINGS) {
+            Some("evenings")
+        } else if self.test_on.is_some_and(|test| !year.contains(test)) {
+            Some("test_on")
+        } else {
+            None
+        }
+    }
 }
 
 /// 1 to `most_chars` characters without controls.
@@ -203,14 +251,10 @@ impl ClassPack {
                 return Err(bad(format!("sealed[{place}].device")));
             }
         }
-        let minutes = self.practice;
-        if minutes.minutes_least == 0
-            || minutes.minutes_most > MOST_MINUTES
-            || minutes.minutes_least > minutes.minutes_most
-        {
-            return Err(bad("practice"));
+        match self.practice.fault(&self.year) {
+            None => Ok(()),
+            Some(part) => Err(bad(format!("practice.{part}"))),
         }
-        Ok(())
     }
 
     fn check_concepts(&self) -> Result<(), Refusal> {

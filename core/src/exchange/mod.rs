@@ -36,7 +36,7 @@ pub use carry::{
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
 pub use class_pack::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, ConceptWords, PackConcept, PackRotation,
-    PracticeMinutes, SealedForSeat,
+    PracticeRules, SealedForSeat,
 };
 pub use hand_in::{AnswerCount, CheckIn, HAND_IN_FORMAT, HandIn, Practice};
 pub use hand_in_file::{

@@ -43,6 +43,8 @@ pub struct Tuning {
     pub slip: f64,
     /// How much a self-marked class result tells, against an answer at home.
     pub class_trust: f64,
+    /// How much a teacher's observation tells, against an answer at home.
+    pub observation_trust: f64,
     /// Share of what is believed of the prerequisites that carries over.
     pub carry_over: f64,
     /// Trace of a class meeting.
@@ -75,6 +77,7 @@ impl Tuning {
         guess: 0.12,
         slip: 0.08,
         class_trust: 0.6,
+        observation_trust: 0.8,
         carry_over: 0.3,
         class_weight: 0.5,
         taught_weight: 1.2,
@@ -89,6 +92,15 @@ impl Tuning {
 
 fn sigmoid(x: f64) -> f64 {
     1.0 / (1.0 + (-x).exp())
+}
+
+/// How far an answer speaks for knowing: with help it speaks against it.
+fn credit(result: AnswerResult) -> f64 {
+    match result {
+        AnswerResult::Alone => 1.0,
+        AnswerResult::WithHelp => 0.35,
+        AnswerResult::Wrong => 0.0,
+    }
 }
 
 /// The estimate's tables, made once.
@@ -211,7 +223,9 @@ impl Estimator {
         self.left[decay * MOST_DAYS + days]
     }
 
-    fn strength(&self, belief: &Belief, day: i32) -> f64 {
+    /// How strong the memory stands on a day: what is left of its traces.
+    #[must_use]
+    pub fn strength(&self, belief: &Belief, day: i32) -> f64 {
         belief
             .traces
             .iter()
@@ -254,14 +268,20 @@ impl Estimator {
         self.meet(belief, day, self.tuning.class_weight);
     }
 
+    /// What the teacher saw.
+    pub fn observation(&self, belief: &mut Belief, day: i32, seen: AnswerResult) {
+        self.weigh(belief, day, credit(seen), self.tuning.observation_trust);
+        self.meet(belief, day, self.tuning.class_weight);
+    }
+
     /// An answer at home.
     pub fn answer(&self, belief: &mut Belief, day: i32, result: AnswerResult) {
-        let (credit, weight) = match result {
-            AnswerResult::Alone => (1.0, 1.0),
-            AnswerResult::WithHelp => (0.35, self.tuning.helped_weight),
-            AnswerResult::Wrong => (0.0, self.tuning.wrong_weight),
+        let weight = match result {
+            AnswerResult::Alone => 1.0,
+            AnswerResult::WithHelp => self.tuning.helped_weight,
+            AnswerResult::Wrong => self.tuning.wrong_weight,
         };
-        self.weigh(belief, day, credit, 1.0);
+        self.weigh(belief, day, credit(result), 1.0);
         self.meet(belief, day, weight);
     }
 

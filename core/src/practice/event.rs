@@ -43,6 +43,11 @@ pub enum EventKind {
         /// Whether the concept was ahead of its first lesson: no evidence then.
         preview: bool,
     },
+    /// What the teacher saw the student do.
+    Observation {
+        /// Done alone, with help, or not.
+        seen: AnswerResult,
+    },
     /// A finished exercise.
     Answer {
         /// 1 to 3.
@@ -74,6 +79,10 @@ pub struct Evening {
     pub today: NaiveDate,
     /// Minutes meant for it.
     pub minutes: f64,
+    /// Minutes past which not even assigned work goes on.
+    pub most_minutes: f64,
+    /// Evenings a week on which the student practises, 1 to 7.
+    pub evenings_a_week: u32,
     /// The student's focus.
     pub focus: Vec<String>,
     /// Assignments that may stand.

@@ -109,6 +109,17 @@ pub struct AfterReview {
     pub whole_days: u32,
 }
 
+impl AfterReview {
+    /// The state reached.
+    #[must_use]
+    pub fn state(self) -> MemoryState {
+        MemoryState {
+            stability_days: self.stability,
+            difficulty: self.difficulty,
+        }
+    }
+}
+
 /// What memory would be after each grade.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct After {

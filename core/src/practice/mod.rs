@@ -4,12 +4,15 @@
 pub mod estimate;
 mod event;
 pub mod evidence;
+pub mod fit;
 pub mod memory;
-pub mod queue;
+mod queue;
 mod reason;
 pub mod rehearsal;
 pub mod simulate;
+mod student_memory;
+pub mod workload;
 
 pub use event::{Assigned, ConceptFacts, Evening, Event, EventKind, QueueEntry};
-pub use queue::StudentMemory;
 pub use reason::Reason;
+pub use student_memory::StudentMemory;

@@ -1,16 +1,14 @@
 //! Tonight's queue: what to practise next, and why.
 
 use super::Reason;
-use super::estimate::{Aim, Belief, Estimator, Tuning};
-use super::event::{ConceptFacts, Evening, Event, EventKind, QueueEntry};
-use super::evidence::{
-    Track, credit_of_answer, grade_of_answer, grade_of_class_result, pull_of_rating,
-};
-use super::memory::{DUE_RECALL, Grade, Memory, MemoryError};
-use crate::item::Level;
-use crate::rating::{AnswerResult, Confidence, Outcome};
+use super::estimate::Aim;
+use super::event::{Evening, QueueEntry};
+use super::evidence::{Track, pull_of_rating};
+use super::memory::MemoryError;
+use super::student_memory::{StudentMemory, day_number, level_for};
+use super::workload::owed_tonight;
+use crate::rating::{AnswerResult, Confidence};
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
 
 /// Days ahead that are aimed at when no date is named.
 const USUAL_GOAL_DAYS: i32 = 60;
@@ -21,32 +19,11 @@ const MOST_OF_ONE_CONCEPT: u32 = 3;
 /// How much a focus concept is preferred: enough to come up, not to fill the evening.
 const FOCUS_PULL: f64 = 1.5;
 
-/// Minutes an exercise takes before anything is known of the student.
-pub const USUAL_MINUTES: f64 = 1.2;
-
-/// Everything known of a student, brought up to date event by event.
-pub struct StudentMemory {
-    memory: Memory,
-    estimator: Estimator,
-    facts: Vec<ConceptFacts>,
-    places: BTreeMap<String, usize>,
-    prerequisites: Vec<Vec<usize>>,
-    dependants: Vec<Vec<usize>>,
-    meetings: Vec<Vec<i32>>,
-    tracks: Vec<Option<Track>>,
-    beliefs: Vec<Belief>,
-    mean_ease: f64,
-    answers: Vec<(NaiveDate, String)>,
-    minutes: f64,
-    tonight: (Option<NaiveDate>, f64),
-    last_concept: Option<String>,
-}
-
 /// In what turn a concept comes: the lower first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Turn {
-    /// Assigned by the teacher.
-    Assigned,
+    /// Assigned by the teacher, the earlier due first.
+    Assigned(NaiveDate),
     /// Open tonight.
     Open,
     /// Met in class today.
@@ -57,186 +34,17 @@ enum Turn {
     Often(u32),
 }
 
-fn day_number(date: NaiveDate) -> i32 {
-    chrono::Datelike::num_days_from_ce(&date)
+/// Where an assignment of one concept stands tonight.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Standing {
+    due: NaiveDate,
+    done: u32,
+    of: u32,
+    /// Whether more of it must be done tonight, so that all is done in time.
+    owed: bool,
 }
 
 impl StudentMemory {
-    /// Nothing known yet.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
-    pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
-        Self::tuned(facts, Tuning::USED)
-    }
-
-    /// Nothing known yet, under another tuning of the estimate.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
-    pub fn tuned(
-        facts: impl IntoIterator<Item = ConceptFacts>,
-        tuning: Tuning,
-    ) -> Result<Self, MemoryError> {
-        let facts: Vec<ConceptFacts> = facts.into_iter().collect();
-        let estimator = Estimator::new(tuning);
-        let places: BTreeMap<String, usize> = facts
-            .iter()
-            .enumerate()
-            .map(|(place, f)| (f.key.clone(), place))
-            .collect();
-        let prerequisites: Vec<Vec<usize>> = facts
-            .iter()
-            .map(|f| {
-                f.prerequisites
-                    .iter()
-                    .filter_map(|p| places.get(p).copied())
-                    .collect()
-            })
-            .collect();
-        let mut dependants = vec![Vec::new(); facts.len()];
-        for (place, before) in prerequisites.iter().enumerate() {
-            for p in before {
-                dependants[*p].push(place);
-            }
-        }
-        let mut beliefs = vec![Belief::default(); facts.len()];
-        for (belief, fact) in beliefs.iter_mut().zip(&facts) {
-            if let Some(open) = fact.open_from {
-                estimator.taught(belief, day_number(open));
-            }
-        }
-        Ok(Self {
-            memory: Memory::new()?,
-            estimator,
-            meetings: facts
-                .iter()
-                .map(|f| f.meetings.iter().copied().map(day_number).collect())
-                .collect(),
-            tracks: vec![None; facts.len()],
-            beliefs,
-            facts,
-            places,
-            prerequisites,
-            dependants,
-            mean_ease: 0.0,
-            answers: Vec::new(),
-            minutes: USUAL_MINUTES,
-            tonight: (None, 0.0),
-            last_concept: None,
-        })
-    }
-
-    /// What is known of one concept.
-    #[must_use]
-    pub fn track(&self, concept: &str) -> Option<&Track> {
-        self.places
-            .get(concept)
-            .and_then(|place| self.tracks[*place].as_ref())
-    }
-
-    /// The level an exercise of this concept would have now.
-    #[must_use]
-    pub fn level_for(&self, concept: &str) -> Level {
-        level_for(self.track(concept))
-    }
-
-    /// Minutes practised on `today`.
-    #[must_use]
-    pub fn minutes_on(&self, today: NaiveDate) -> f64 {
-        if self.tonight.0 == Some(today) {
-            self.tonight.1
-        } else {
-            0.0
-        }
-    }
-
-    /// Takes an event in.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
-    pub fn apply(&mut self, event: &Event) -> Result<(), MemoryError> {
-        let day = day_number(event.date);
-        let Some(&place) = self.places.get(&event.concept) else {
-            // A concept the class no longer has: nothing to plan with it.
-            return Ok(());
-        };
-        let track = self.tracks[place].get_or_insert_default();
-        let belief = &mut self.beliefs[place];
-        match event.kind {
-            EventKind::CheckIn {
-                confidence,
-                outcome,
-                preview,
-            } => {
-                if preview {
-                    return Ok(());
-                }
-                if let Some(confidence) = confidence {
-                    track.rating = Some((day, confidence));
-                }
-                if confidence.is_some() || outcome.is_some() {
-                    let right = match outcome {
-                        Some(Outcome::Right) => Some(true),
-                        Some(Outcome::Wrong) => Some(false),
-                        Some(Outcome::NotDone) | None => None,
-                    };
-                    self.estimator.class_meeting(belief, day, right);
-                }
-                if let Some(grade) = grade_of_class_result(outcome, confidence) {
-                    track.last_class_day = Some(day);
-                    track.answers += 1.0;
-                    track.credits += if outcome == Some(Outcome::Right) {
-                        1.0
-                    } else {
-                        0.0
-                    };
-                    update(&self.memory, track, day, grade)?;
-                }
-            }
-            EventKind::Answer {
-                level,
-                result,
-                minutes,
-            } => {
-                let minutes = minutes.clamp(0.1, 15.0);
-                track.answers += 1.0;
-                track.credits += credit_of_answer(result);
-                track.home_answers += 1;
-                self.estimator.answer(belief, day, result);
-                track.rating = None;
-                track.last_answer = Some((day, result));
-                track.minutes = Some(track.minutes.map_or(minutes, |m| 0.7 * m + 0.3 * minutes));
-                track.tonight_answers = if track.tonight_day == day {
-                    track.tonight_answers + 1
-                } else {
-                    1
-                };
-                track.tonight_day = day;
-                track.alone_in_a_row = if result == AnswerResult::Alone && level >= track.last_level
-                {
-                    track.alone_in_a_row + 1
-                } else {
-                    u32::from(result == AnswerResult::Alone)
-                };
-                track.last_level = level;
-                self.minutes = 0.95 * self.minutes + 0.05 * minutes;
-                self.tonight = if self.tonight.0 == Some(event.date) {
-                    (Some(event.date), self.tonight.1 + minutes)
-                } else {
-                    (Some(event.date), minutes)
-                };
-                self.last_concept = Some(event.concept.clone());
-                self.answers.push((event.date, event.concept.clone()));
-                update(&self.memory, track, day, grade_of_answer(result))?;
-            }
-        }
-        self.mean_ease = self
-            .estimator
-            .student_mean(self.beliefs.iter(), self.mean_ease);
-        Ok(())
-    }
-
     /// What comes next tonight; nothing when the minutes are used up or nothing is open.
     ///
     /// # Errors
@@ -257,19 +65,23 @@ impl StudentMemory {
 
     fn ranked(&self, evening: &Evening) -> Result<Vec<QueueEntry>, MemoryError> {
         let today = evening.today;
-        let over = self.minutes_on(today) >= evening.minutes;
+        let spent = self.minutes_on(today);
+        let over = spent >= evening.minutes;
         let mut queue: Vec<(Turn, f64, usize)> = Vec::new();
         for (place, facts) in self.facts.iter().enumerate() {
             if !facts.has_exercises {
                 continue;
             }
-            let turn = if self.assigned(evening, &facts.key).is_some() {
-                Turn::Assigned
-            } else if facts.open_from.is_some_and(|from| from <= today) && !over {
-                self.turn(place, today)
-            } else {
-                // Assigned work is finished even when the minutes are used up.
-                continue;
+            let turn = match self.assigned(evening, &facts.key) {
+                Some(assigned) if !over => Turn::Assigned(assigned.due),
+                // Past the minutes only what must be done tonight to be done in time.
+                Some(assigned) if assigned.owed && spent < evening.most_minutes => {
+                    Turn::Assigned(assigned.due)
+                }
+                None if !over && facts.open_from.is_some_and(|from| from <= today) => {
+                    self.turn(place, today)
+                }
+                _ => continue,
             };
             queue.push((turn, self.value(place, evening), place));
         }
@@ -299,7 +111,7 @@ impl StudentMemory {
                     concept: key.clone(),
                     level: level_for(track),
                     reason: match self.assigned(evening, key) {
-                        Some((due, done, of)) => Reason::Assigned { due, done, of },
+                        Some(Standing { due, done, of, .. }) => Reason::Assigned { due, done, of },
                         None => self.reason(key, track, evening),
                     },
                     minutes: track.and_then(|t| t.minutes).unwrap_or(self.minutes),
@@ -333,25 +145,33 @@ impl StudentMemory {
         }
     }
 
-    /// The assignment that asks for this concept now: due date, done, asked for.
-    fn assigned(&self, evening: &Evening, concept: &str) -> Option<(NaiveDate, u32, u32)> {
+    /// The assignment that asks for this concept now; of several, the earliest due.
+    fn assigned(&self, evening: &Evening, concept: &str) -> Option<Standing> {
+        let today = evening.today;
         evening
             .assigned
             .iter()
             .filter(|a| {
-                a.from <= evening.today
-                    && evening.today <= a.due
-                    && a.concepts.iter().any(|c| c == concept)
+                (a.from..=a.due).contains(&today) && a.concepts.iter().any(|c| c == concept)
             })
             .map(|a| {
-                let done = self
-                    .answers
-                    .iter()
-                    .filter(|(on, of)| *on >= a.from && *on <= a.due && of == concept)
-                    .count();
-                (a.due, u32::try_from(done).unwrap_or(u32::MAX), a.items_each)
+                let done_from = |from: NaiveDate| {
+                    let done = self.answers.iter().filter(|answered| {
+                        (from..=a.due).contains(&answered.date) && answered.concept == concept
+                    });
+                    u32::try_from(done.count()).unwrap_or(u32::MAX)
+                };
+                let (done, tonight) = (done_from(a.from), done_from(today));
+                let left = a.items_each.saturating_sub(done.saturating_sub(tonight));
+                let days_left = (a.due - today).num_days() + 1;
+                Standing {
+                    due: a.due,
+                    done,
+                    of: a.items_each,
+                    owed: tonight < owed_tonight(left, days_left, evening.evenings_a_week),
+                }
             })
-            .filter(|(_, done, of)| done < of)
+            .filter(|standing| standing.done < standing.of)
             .min()
     }
 
@@ -445,50 +265,31 @@ impl StudentMemory {
         if track.home_answers == 0 {
             return Reason::FirstPractice;
         }
+        let troubled = |place: &usize| {
+            self.facts[*place]
+                .open_from
+                .is_some_and(|from| from <= evening.today)
+                && self.tracks[*place].as_ref().is_some_and(|t| {
+                    t.rating.is_some_and(|(_, rating)| rating.needs_help())
+                        || t.last_answer
+                            .is_some_and(|(_, result)| result == AnswerResult::Wrong)
+                })
+        };
+        if let Some(after) = self.places.get(key).and_then(|place| {
+            self.dependants[*place]
+                .iter()
+                .copied()
+                .find(|p| troubled(p))
+        }) {
+            return Reason::Before {
+                concept: self.facts[after].key.clone(),
+            };
+        }
         let days = track
             .last_evidence_day
             .map_or(0, |last| day_number(evening.today) - last);
         Reason::TimeToSeeAgain {
             days: u32::try_from(days).unwrap_or(0),
         }
-    }
-
-    /// Whether a concept's recall has fallen to where it counts as due.
-    #[must_use]
-    pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
-        self.track(concept).is_some_and(|track| {
-            track
-                .state
-                .zip(track.last_evidence_day)
-                .is_some_and(|(state, last)| {
-                    #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
-                    let gap = (day_number(today) - last).max(0) as f32;
-                    state.recall(gap) <= DUE_RECALL
-                })
-        })
-    }
-}
-
-/// At most one update a concept and date: the first evidence of the day decides.
-fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<(), MemoryError> {
-    if track.last_evidence_day.is_some_and(|last| last >= day) {
-        return Ok(());
-    }
-    let gap = track
-        .last_evidence_day
-        .map_or(0, |last| u32::try_from(day - last).unwrap_or(0));
-    track.state = Some(memory.after(track.state, gap)?.with(grade));
-    track.last_evidence_day = Some(day);
-    Ok(())
-}
-
-/// Entry below half right, stretch after three alone in a row with four in five right.
-fn level_for(track: Option<&Track>) -> Level {
-    match track {
-        None => Level::Entry,
-        Some(track) if track.home_answers == 0 && track.share_right() < 0.6 => Level::Entry,
-        Some(track) if track.share_right() < 0.5 => Level::Entry,
-        Some(track) if track.alone_in_a_row >= 3 && track.share_right() >= 0.75 => Level::Stretch,
-        Some(_) => Level::Expected,
     }
 }

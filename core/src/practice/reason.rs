@@ -43,7 +43,7 @@ pub enum Reason {
     Chosen,
     /// Taught in class, not practised yet.
     FirstPractice,
-    /// Another concept builds on it.
+    /// Another concept builds on it, and the student has trouble with that one.
     Before {
         /// The concept that builds on it.
         concept: String,

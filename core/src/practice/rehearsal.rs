@@ -91,6 +91,8 @@ impl Rehearsal {
         let entry = self.students[student].next(&Evening {
             today: date(calendar_day),
             minutes: self.minutes,
+            most_minutes: self.minutes,
+            evenings_a_week: 7,
             focus: Vec::new(),
             assigned: Vec::new(),
             goal: self.goal,

@@ -30,6 +30,7 @@ struct Body {
     picture: String,
     language: Language,
     minutes: u32,
+    evenings: u32,
     focus: Vec<String>,
     answers: Vec<Answer>,
 }
@@ -92,6 +93,7 @@ pub fn make_carry(
         picture: student.picture.clone(),
         language: student.language,
         minutes: student.minutes,
+        evenings: student.evenings,
         focus: store.focus()?,
         answers,
     };
@@ -156,9 +158,16 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     let minutes = body
         .minutes
         .clamp(bounds.minutes_least, bounds.minutes_most);
+    let evenings = body
+        .evenings
+        .clamp(bounds.evenings_least, bounds.evenings_most);
     let pack_version = checked.content().version;
     Ok(Carried {
-        body: Body { minutes, ..body },
+        body: Body {
+            minutes,
+            evenings,
+            ..body
+        },
         pack,
         pack_version,
         carry,
@@ -228,6 +237,7 @@ pub fn take_carry(
                 picture: body.picture.clone(),
                 language: body.language,
                 minutes: body.minutes,
+                evenings: body.evenings,
             },
             |joined| joined.student.clone(),
         )

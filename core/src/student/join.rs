@@ -20,6 +20,9 @@ pub const LONGEST_NICKNAME_CHARACTERS: usize = 24;
 /// Minutes of an evening before the student chooses.
 const USUAL_MINUTES: u32 = 8;
 
+/// Evenings of a week before the student chooses.
+const USUAL_EVENINGS: u32 = 5;
+
 /// What a new student brings: chance drawn by the shell, and what was typed.
 pub struct NewStudent<'a> {
     /// 16 random bytes for the device id.
@@ -91,6 +94,10 @@ pub fn join(
             content.practice.minutes_least,
             content.practice.minutes_most,
         ),
+        evenings: USUAL_EVENINGS.clamp(
+            content.practice.evenings_least,
+            content.practice.evenings_most,
+        ),
     };
     store.together(|| {
         store.put_class_pack(content.version, pack.file(), today)?;
@@ -119,9 +126,17 @@ pub fn take_class_pack(
 /// # Errors
 /// [`StudentError::NotJoined`] for an empty store, or the store's.
 pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
-    let student = store.student()?.ok_or(StudentError::NotJoined)?;
+    let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
     let file = store.class_pack()?.ok_or(StudentError::NotJoined)?;
     let pack = read_class_pack(file.as_slice())?.into_content();
+    // A newer pack may have narrower bounds than those the student chose within.
+    let bounds = pack.practice;
+    student.minutes = student
+        .minutes
+        .clamp(bounds.minutes_least, bounds.minutes_most);
+    student.evenings = student
+        .evenings
+        .clamp(bounds.evenings_least, bounds.evenings_most);
     let facts = facts_of(&pack)?;
     let mut assignments: Vec<Assigned> = pack.assignments.iter().map(assigned).collect();
     assignments.extend(personal(&pack, &student).iter().map(assigned));

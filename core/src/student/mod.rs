@@ -2,11 +2,13 @@
 
 mod carry;
 mod error;
+mod evening;
 mod hand_in;
 mod join;
 mod path;
 mod pin;
 mod practice;
+mod practice_summary;
 pub mod practice_views;
 mod settings;
 mod today;
@@ -25,8 +27,9 @@ pub use pin::{
     LEAST_PIN_DIGITS, MOST_PIN_DIGITS, pin_wait_seconds, reset_pin, set_pin, try_pin,
     wrong_pin_tries,
 };
-pub use practice::{answer, hint, practice, practice_summary, show_steps, sure};
-pub use settings::{save_settings, settings};
+pub use practice::{answer, hint, practice, show_steps, sure};
+pub use practice_summary::practice_summary;
+pub use settings::{Wishes, save_settings, settings};
 pub use today::{check_in, today};
 
 use crate::class::ClassFacts;

@@ -1,141 +1,19 @@
 //! Practice at home: one exercise after another, each with its reason.
 
-use super::practice_views::{
-    Ahead, Feedback, OpenExercise, PracticeStep, Session, Summary, SummaryConcept,
-};
-use super::today::latest;
+use super::evening::{evening_of, memory_of, session};
+use super::practice_summary::summary_of;
+use super::practice_views::{Feedback, OpenExercise, PracticeStep};
 use super::worked_first::{example_due, example_for};
 use super::{Joined, StudentError};
 use crate::item::{self, Block, Item, Level, Response, Say};
-use crate::practice::memory::MemoryError;
-use crate::practice::{ConceptFacts, Evening, Event, EventKind, Reason, StudentMemory};
+use crate::practice::{Evening, Reason, StudentMemory};
 use crate::rating::{AnswerResult, Confidence};
-use crate::rotation::Phase;
 use crate::store::StudentStore;
 use crate::store::student::{OpenRow, PracticeAnswer};
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, BTreeSet};
-
-/// Concepts of the queue that are shown ahead.
-const AHEAD_SHOWN: usize = 6;
 
 /// Seconds counted for one exercise at most: a tablet left lying is not practice.
 const MOST_SECONDS: u32 = 600;
-
-/// Minutes of an evening when the student asks to go on.
-const NO_END: f64 = f64::MAX;
-
-impl From<MemoryError> for StudentError {
-    fn from(error: MemoryError) -> Self {
-        Self::Exercise(error.to_string())
-    }
-}
-
-/// Everything the queue needs of one student.
-fn memory_of(store: &StudentStore, joined: &Joined) -> Result<StudentMemory, StudentError> {
-    let facts = &joined.facts;
-    let mut memory = StudentMemory::new(facts.rotation.days().iter().flatten().map(|concept| {
-        ConceptFacts {
-            key: concept.clone(),
-            prerequisites: facts
-                .concepts
-                .get(concept)
-                .map(|c| {
-                    c.prerequisites
-                        .iter()
-                        .map(|p| p.as_str().to_owned())
-                        .collect()
-                })
-                .unwrap_or_default(),
-            open_from: facts.taught_from.get(concept).copied(),
-            has_exercises: item::has_generator(concept),
-            meetings: facts.rotation.meetings(&facts.year, concept),
-        }
-    }))?;
-    let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
-        .into_values()
-        .map(|e| {
-            let preview = facts.phase(&e.concept, e.date) == Phase::Preview;
-            (
-                e.sequence,
-                Event {
-                    date: e.date,
-                    concept: e.concept,
-                    kind: EventKind::CheckIn {
-                        confidence: e.confidence,
-                        outcome: e.outcome,
-                        preview,
-                    },
-                },
-            )
-        })
-        .collect();
-    events.extend(store.practice_answers()?.into_iter().map(|a| {
-        (
-            a.sequence,
-            Event {
-                date: a.date,
-                concept: a.concept,
-                kind: EventKind::Answer {
-                    level: a.level,
-                    result: a.result,
-                    minutes: f64::from(a.seconds) / 60.0,
-                },
-            },
-        )
-    }));
-    events.sort_by_key(|(sequence, event)| (event.date, *sequence));
-    for (_, event) in &events {
-        memory.apply(event)?;
-    }
-    Ok(memory)
-}
-
-fn evening_of(
-    store: &StudentStore,
-    joined: &Joined,
-    today: NaiveDate,
-    more: bool,
-) -> Result<Evening, StudentError> {
-    Ok(Evening {
-        today,
-        minutes: if more {
-            NO_END
-        } else {
-            f64::from(joined.student.minutes)
-        },
-        focus: store.focus()?,
-        // What is practised should still be there when the year ends.
-        goal: Some(joined.facts.year.last_day),
-        assigned: joined.assignments.clone(),
-    })
-}
-
-fn session(
-    store: &StudentStore,
-    joined: &Joined,
-    memory: &StudentMemory,
-    evening: &Evening,
-) -> Result<Session, StudentError> {
-    let today = evening.today;
-    Ok(Session {
-        finished: store
-            .practice_answers()?
-            .iter()
-            .filter(|a| a.date == today)
-            .count(),
-        minutes_done: memory.minutes_on(today),
-        minutes_planned: f64::from(joined.student.minutes),
-        ahead: memory
-            .plan(evening, AHEAD_SHOWN)?
-            .into_iter()
-            .map(|entry| Ahead {
-                concept: joined.facts.name(&entry.concept, joined.student.language),
-                reason: entry.reason,
-            })
-            .collect(),
-    })
-}
 
 fn make(concept: &str, level: u8, seed: u64) -> Result<Item, StudentError> {
     let level = Level::try_from(level).map_err(StudentError::Exercise)?;
@@ -200,7 +78,7 @@ pub fn practice(
     seed: u64,
 ) -> Result<PracticeStep, StudentError> {
     let memory = memory_of(store, joined)?;
-    let evening = evening_of(store, joined, today, more)?;
+    let evening = evening_of(store, joined, &memory, today, more)?;
     if let Some(row) = store.open_exercise()? {
         let same = asked.is_none_or(|a| a == row.concept);
         if same && item::has_generator(&row.concept) {
@@ -266,7 +144,7 @@ fn shown(
     row: &OpenRow,
 ) -> Result<OpenExercise, StudentError> {
     let memory = memory_of(store, joined)?;
-    let evening = evening_of(store, joined, today, false)?;
+    let evening = evening_of(store, joined, &memory, today, false)?;
     show(store, joined, &memory, &evening, row)
 }
 
@@ -431,7 +309,7 @@ fn finish(
         store.close_exercise()
     })?;
     let memory = memory_of(store, joined)?;
-    let evening = evening_of(store, joined, today, false)?;
+    let evening = evening_of(store, joined, &memory, today, false)?;
     let worked = item.worked();
     Ok(Feedback {
         right,
@@ -440,73 +318,5 @@ fn finish(
         answer: Some(worked.answer),
         steps: worked.steps,
         session: session(store, joined, &memory, &evening)?,
-    })
-}
-
-/// Tonight's practice, looked back on.
-///
-/// # Errors
-/// The store's.
-pub fn practice_summary(
-    store: &StudentStore,
-    joined: &Joined,
-    today: NaiveDate,
-) -> Result<Summary, StudentError> {
-    let memory = memory_of(store, joined)?;
-    summary_of(store, joined, today, &memory)
-}
-
-fn summary_of(
-    store: &StudentStore,
-    joined: &Joined,
-    today: NaiveDate,
-    memory: &StudentMemory,
-) -> Result<Summary, StudentError> {
-    let tonight: Vec<PracticeAnswer> = store
-        .practice_answers()?
-        .into_iter()
-        .filter(|a| a.date == today)
-        .collect();
-    let rated = latest(store.check_ins()?);
-    let said: BTreeMap<&str, Confidence> = rated
-        .iter()
-        .filter_map(|((_, concept), e)| e.confidence.map(|c| (concept.as_str(), c)))
-        .collect();
-    let mut seen = BTreeSet::new();
-    let mut concepts = Vec::new();
-    for concept in tonight.iter().map(|a| a.concept.as_str()) {
-        if !seen.insert(concept) {
-            continue;
-        }
-        let mut line = SummaryConcept {
-            concept: joined.facts.name(concept, joined.student.language),
-            said: said.get(concept).copied(),
-            thought: [0; 4],
-            thought_right: [0; 4],
-            finished: 0,
-            alone: 0,
-        };
-        for answer in tonight.iter().filter(|a| a.concept == concept) {
-            let alone = u32::from(answer.result == AnswerResult::Alone);
-            line.finished += 1;
-            line.alone += alone;
-            if let Some(sure) = answer.sure {
-                line.thought[sure.index()] += 1;
-                line.thought_right[sure.index()] += alone;
-            }
-        }
-        concepts.push(line);
-    }
-    let count = |result| tonight.iter().filter(|a| a.result == result).count();
-    let more = memory
-        .next(&evening_of(store, joined, today, true)?)?
-        .is_some();
-    Ok(Summary {
-        finished: tonight.len(),
-        alone: count(AnswerResult::Alone),
-        with_help: count(AnswerResult::WithHelp),
-        minutes: memory.minutes_on(today),
-        concepts,
-        more,
     })
 }

@@ -14,7 +14,7 @@ pub struct Session {
     pub finished: usize,
     /// Minutes practised tonight.
     pub minutes_done: f64,
-    /// Minutes meant for tonight.
+    /// Minutes meant for tonight: less what the evening before ran over.
     pub minutes_planned: f64,
     /// What would come next, at most six, each with its reason.
     pub ahead: Vec<Ahead>,
@@ -107,6 +107,10 @@ pub struct Summary {
     pub with_help: usize,
     /// Minutes practised tonight.
     pub minutes: f64,
+    /// Evenings practised this week before tonight.
+    pub evenings_done: u32,
+    /// Evenings a week that the student means to practise.
+    pub evenings_planned: u32,
     /// Concept by concept.
     pub concepts: Vec<SummaryConcept>,
     /// Whether more could be practised tonight.

@@ -3,44 +3,79 @@
 use super::views::StudentSettings;
 use super::{Joined, StudentError};
 use crate::catalogue::Language;
+use crate::exchange::PracticeRules;
 use crate::store::StudentStore;
+use crate::store::student::Student;
+use chrono::NaiveDate;
+
+/// What a student chooses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wishes {
+    /// Language of the screens.
+    pub language: Language,
+    /// Minutes an evening, within the teacher's bounds.
+    pub minutes: u32,
+    /// Evenings a week, within the teacher's bounds.
+    pub evenings: u32,
+}
 
 /// The settings with the teacher's bounds.
 #[must_use]
-pub fn settings(joined: &Joined) -> StudentSettings {
+pub fn settings(joined: &Joined, today: NaiveDate) -> StudentSettings {
+    settings_of(&joined.student, joined.pack.practice, today)
+}
+
+fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> StudentSettings {
     StudentSettings {
-        language: joined.student.language,
-        minutes: joined.student.minutes,
-        minutes_least: joined.pack.practice.minutes_least,
-        minutes_most: joined.pack.practice.minutes_most,
+        language: student.language,
+        minutes: student.minutes,
+        minutes_least: bounds.minutes_least,
+        minutes_most: bounds.minutes_most,
+        evenings: student.evenings,
+        evenings_least: bounds.evenings_least,
+        evenings_most: bounds.evenings_most,
+        test_on: bounds.test_on.filter(|test| *test > today),
     }
 }
 
 /// Writes the settings.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] for minutes outside the teacher's bounds, or the store's.
+/// [`StudentError::Invalid`] outside the teacher's bounds, or the store's.
 pub fn save_settings(
     store: &StudentStore,
     joined: &Joined,
-    language: Language,
-    minutes: u32,
+    today: NaiveDate,
+    wishes: Wishes,
 ) -> Result<StudentSettings, StudentError> {
     let bounds = joined.pack.practice;
-    if minutes < bounds.minutes_least || minutes > bounds.minutes_most {
-        return Err(StudentError::Invalid {
-            field: "minutes",
-            rule: "range",
-        });
+    for (field, found, least, most) in [
+        (
+            "minutes",
+            wishes.minutes,
+            bounds.minutes_least,
+            bounds.minutes_most,
+        ),
+        (
+            "evenings",
+            wishes.evenings,
+            bounds.evenings_least,
+            bounds.evenings_most,
+        ),
+    ] {
+        if !(least..=most).contains(&found) {
+            return Err(StudentError::Invalid {
+                field,
+                rule: "range",
+            });
+        }
     }
-    let mut student = joined.student.clone();
-    student.language = language;
-    student.minutes = minutes;
+    let student = Student {
+        language: wishes.language,
+        minutes: wishes.minutes,
+        evenings: wishes.evenings,
+        ..joined.student.clone()
+    };
     store.put_student(&student)?;
-    Ok(StudentSettings {
-        language,
-        minutes,
-        minutes_least: bounds.minutes_least,
-        minutes_most: bounds.minutes_most,
-    })
+    Ok(settings_of(&student, bounds, today))
 }

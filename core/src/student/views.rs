@@ -157,4 +157,12 @@ pub struct StudentSettings {
     pub minutes_least: u32,
     /// The most the teacher set.
     pub minutes_most: u32,
+    /// Evenings a week.
+    pub evenings: u32,
+    /// The fewest the teacher allows.
+    pub evenings_least: u32,
+    /// The most the teacher allows.
+    pub evenings_most: u32,
+    /// A test that practice aims at, while it lies ahead.
+    pub test_on: Option<NaiveDate>,
 }

@@ -46,6 +46,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
         rotation: class.facts.rotation.days().to_vec(),
         taught_from: class.facts.taught_from.clone(),
         seats,
+        practice: row.practice,
         pack_version: row.pack_version,
     };
     Ok(seal_class_key(&file, passphrase)?)
@@ -74,6 +75,9 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
     if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
         return Err(TeacherError::invalid("names", "too_many"));
     }
+    if let Some(rule) = file.practice.fault(&file.year) {
+        return Err(TeacherError::invalid("practice", rule));
+    }
     let rotation = Rotation::new(file.rotation.clone())?;
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     let known: BTreeSet<&str> = rotation
@@ -93,6 +97,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
             sealing_identity: file.sealing_identity.clone(),
             signing_seed: file.seed()?,
             year: file.year.clone(),
+            practice: file.practice,
             pack_version: file.pack_version,
             pack_stamp: String::new(),
         })?;

@@ -7,7 +7,9 @@ use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
 use super::{OpenClass, TeacherError, open_class, pack};
 use crate::calendar::SchoolYear;
 use crate::catalogue::{Catalogue, Language};
-use crate::exchange::{ClassId, SealingIdentity, SeatToken, draw_seat_token, make_seat_code};
+use crate::exchange::{
+    ClassId, PracticeRules, SealingIdentity, SeatToken, draw_seat_token, make_seat_code,
+};
 use crate::rotation::Rotation;
 use crate::store::DeskStore;
 use crate::store::desk::{ClassRow, DeviceState, SeatRow};
@@ -129,6 +131,7 @@ pub(super) fn make_class(
         year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
+        practice: PracticeRules::USUAL,
     };
     desk.together(|| -> Result<(), TeacherError> {
         desk.add_class(&row)?;
@@ -267,6 +270,7 @@ pub fn class_setup(
         year: facts.year.clone(),
         school_days: facts.year.school_days().count(),
         pass_count: facts.rotation.pass_count(&facts.year),
+        practice: class.row.practice,
         rotation: facts
             .rotation
             .days()
@@ -385,5 +389,22 @@ pub fn set_closures(
     };
     year.check()?;
     desk.together(|| desk.put_closures(&class.row.id, year.closures.iter().copied()))?;
+    Ok(())
+}
+
+/// Sets the bounds of practice at home, and the test it aims at.
+///
+/// # Errors
+/// [`TeacherError::Invalid`] at `practice`, or the store's.
+pub fn set_practice(
+    desk: &DeskStore,
+    class: &str,
+    practice: PracticeRules,
+) -> Result<(), TeacherError> {
+    let class = open_class(desk, class)?;
+    if let Some(rule) = practice.fault(&class.facts.year) {
+        return Err(TeacherError::invalid("practice", rule));
+    }
+    desk.put_practice(&class.row.id, &practice)?;
     Ok(())
 }

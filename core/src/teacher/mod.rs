@@ -38,7 +38,7 @@ pub use changes::{
 pub use class_key::{export_class, import_class, read_class_key};
 pub use classes::{
     Chance, LONGEST_TITLE_CHARACTERS, add_seats, class_setup, classes, create_class, name_seat,
-    set_closures, set_rotation, set_taught_from,
+    set_closures, set_practice, set_rotation, set_taught_from,
 };
 pub use compare::{comparison, student_page};
 pub use copy::copy_class;

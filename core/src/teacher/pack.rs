@@ -6,20 +6,14 @@ use super::{OpenClass, TeacherError};
 use crate::catalogue::ConceptId;
 use crate::exchange::{
     Assignment, AssignmentId, CLASS_PACK_FORMAT, ClassId, ClassPack, ConceptWords, DeviceId,
-    PERSONAL_FORMAT, PackConcept, PackRotation, PersonalAssignments, PracticeMinutes, Recipient,
-    SealedForSeat, SealingIdentity, SeatToken, SigningKey, seal_personal, sign_pack,
+    PERSONAL_FORMAT, PackConcept, PackRotation, PersonalAssignments, Recipient, SealedForSeat,
+    SealingIdentity, SeatToken, SigningKey, seal_personal, sign_pack,
 };
 use crate::store::DeskStore;
 use crate::store::desk::{AssignmentRow, DeviceState};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
-
-/// Minutes of an evening, within which students choose.
-const PRACTICE_MINUTES: PracticeMinutes = PracticeMinutes {
-    minutes_least: 4,
-    minutes_most: 16,
-};
 
 /// A class pack as a file.
 pub struct MadePack {
@@ -55,6 +49,7 @@ pub(super) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, Teach
         facts.rotation.days(),
         &facts.taught_from,
         &assignments,
+        &class.row.practice,
         // A new device matters only where something is sealed for it.
         personal.then_some(devices),
     ))
@@ -169,7 +164,7 @@ pub fn make_class_pack(
             .map(on_the_wire)
             .collect::<Result<_, _>>()?,
         sealed: sealed(desk, class, &id, &key, version, &standing)?,
-        practice: PRACTICE_MINUTES,
+        practice: class.row.practice,
         class_recipient: identity.recipient(),
         teacher_key: key.public(),
     };

@@ -1,7 +1,7 @@
 //! What the teacher's screens are given.
 
 use crate::calendar::SchoolYear;
-use crate::exchange::{Flag, Refusal};
+use crate::exchange::{Flag, PracticeRules, Refusal};
 use crate::rating::{Confidence, Outcome};
 use crate::rotation::Phase;
 use crate::student::views::ConceptName;
@@ -112,6 +112,8 @@ pub struct ClassSetup {
     pub pass_count: usize,
     /// The rotation, day by day.
     pub rotation: Vec<Vec<PlacedConcept>>,
+    /// What is set for practice at home.
+    pub practice: PracticeRules,
 }
 
 /// What the desk holds of a seat, and what goes when the seat is removed.

@@ -63,6 +63,8 @@ practice-over-text = { $finished ->
    *[other] You finished { $finished } exercises in { $minutes } min.
 }
 practice-over-none = You can come back any time. Nothing is lost.
+practice-week = This week: { $done } of { $planned } evenings
+practice-week-done = You have practised on all the evenings you planned this week. Tonight is free.
 practice-alone = On your own: { $count }
 practice-with-help = With a hint or a second try: { $count }
 practice-you-said = You marked it
@@ -192,6 +194,9 @@ handin-taken = { $open ->
 
 settings-minutes = How long is an evening?
 settings-minutes-of = { $minutes } min
+settings-evenings = How many evenings a week?
+settings-evenings-of = { $evenings }
+settings-test = Your teacher named a test on { $date }. Practice gets you ready for it.
 settings-language = Language
 settings-theme = Colors
 settings-saved = Saved.

@@ -63,6 +63,8 @@ practice-over-text = { $finished ->
    *[other] Terminaste { $finished } ejercicios en { $minutes } min.
 }
 practice-over-none = Puedes volver cuando quieras. No se pierde nada.
+practice-week = Esta semana: { $done } de { $planned } noches
+practice-week-done = Ya practicaste todas las noches que planeaste esta semana. Hoy tienes la noche libre.
 practice-alone = Por tu cuenta: { $count }
 practice-with-help = Con una pista o un segundo intento: { $count }
 practice-you-said = Marcaste
@@ -192,6 +194,9 @@ handin-taken = { $open ->
 
 settings-minutes = ¿Cuánto dura una noche?
 settings-minutes-of = { $minutes } min
+settings-evenings = ¿Cuántas noches por semana?
+settings-evenings-of = { $evenings }
+settings-test = Tu maestra o maestro anunció un examen: { $date }. La práctica te prepara para él.
 settings-language = Idioma
 settings-theme = Colores
 settings-saved = Guardado.

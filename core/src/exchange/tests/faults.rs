@@ -502,7 +502,18 @@ fn a_class_pack_with_a_fault_is_refused_by_name() {
         refused(&|p| p.assignments.push(assignment("a1"))),
         bad("assignments[1].id")
     );
-    assert_eq!(refused(&|p| p.practice.minutes_least = 16), bad("practice"));
+    assert_eq!(
+        refused(&|p| p.practice.minutes_least = 16),
+        bad("practice.minutes")
+    );
+    assert_eq!(
+        refused(&|p| p.practice.evenings_most = 8),
+        bad("practice.evenings")
+    );
+    assert_eq!(
+        refused(&|p| p.practice.test_on = Some(date("2027-06-05"))),
+        bad("practice.test_on")
+    );
     let stranger = SigningKey::from_seed(&[60; 32]);
     assert_eq!(
         sign_pack(&pack(), &stranger).unwrap_err(),

@@ -88,9 +88,12 @@ pub fn pack() -> ClassPack {
             .collect(),
         assignments: vec![assignment("a1")],
         sealed: Vec::new(),
-        practice: PracticeMinutes {
+        practice: PracticeRules {
             minutes_least: 5,
             minutes_most: 15,
+            evenings_least: 2,
+            evenings_most: 6,
+            test_on: Some(date("2026-11-13")),
         },
         class_recipient: class_identity().recipient(),
         teacher_key: teacher().public(),

@@ -4,8 +4,10 @@ use super::super::StoreError;
 use super::super::columns::date_at;
 use super::DeskStore;
 use crate::calendar::SchoolYear;
+use crate::exchange::PracticeRules;
 use chrono::NaiveDate;
 use rusqlite::params;
+use rusqlite::types::ValueRef;
 use std::collections::BTreeMap;
 
 /// A class as stored.
@@ -27,6 +29,8 @@ pub struct ClassRow {
     pub pack_version: u32,
     /// Stamp of that pack's content.
     pub pack_stamp: String,
+    /// What is set for practice at home.
+    pub practice: PracticeRules,
 }
 
 impl DeskStore {
@@ -37,7 +41,7 @@ impl DeskStore {
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
         let mut found = self.rows(
             "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
-               pack_stamp FROM class ORDER BY title, id",
+               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on FROM class ORDER BY title, id",
             [],
             |row| {
                 Ok(ClassRow {
@@ -60,6 +64,17 @@ impl DeskStore {
                     },
                     pack_version: row.get(8)?,
                     pack_stamp: row.get(9)?,
+                    practice: PracticeRules {
+                        minutes_least: row.get(10)?,
+                        minutes_most: row.get(11)?,
+                        evenings_least: row.get(12)?,
+                        evenings_most: row.get(13)?,
+                        test_on: if row.get_ref(14)? == ValueRef::Null {
+                            None
+                        } else {
+                            Some(date_at(row, 14)?)
+                        },
+                    },
                 })
             },
         )?;
@@ -109,7 +124,28 @@ impl DeskStore {
                 class.pack_stamp
             ],
         )?;
+        self.put_practice(&class.id, &class.practice)?;
         self.put_closures(&class.id, class.year.closures.iter().copied())
+    }
+
+    /// Writes what is set for practice at home.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_practice(&self, class: &str, practice: &PracticeRules) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET minutes_least = ?2, minutes_most = ?3, evenings_least = ?4, evenings_most = ?5,
+               test_on = ?6 WHERE id = ?1",
+            params![
+                class,
+                practice.minutes_least,
+                practice.minutes_most,
+                practice.evenings_least,
+                practice.evenings_most,
+                practice.test_on.map(|date| date.to_string())
+            ],
+        )?;
+        Ok(())
     }
 
     /// Replaces the closures of a class.

@@ -86,3 +86,10 @@ CREATE TABLE small_group_seat (
 -- The sequence of the entry that the counts are of, so that a later hand-in
 -- can be compared with what is here without opening the earlier ones again.
 ALTER TABLE practice_count ADD COLUMN sequence INTEGER NOT NULL DEFAULT 0;
+
+-- Bounds of practice at home, and a test to aim at.
+ALTER TABLE class ADD COLUMN minutes_least INTEGER NOT NULL DEFAULT 4;
+ALTER TABLE class ADD COLUMN minutes_most INTEGER NOT NULL DEFAULT 16;
+ALTER TABLE class ADD COLUMN evenings_least INTEGER NOT NULL DEFAULT 1;
+ALTER TABLE class ADD COLUMN evenings_most INTEGER NOT NULL DEFAULT 7;
+ALTER TABLE class ADD COLUMN test_on TEXT;

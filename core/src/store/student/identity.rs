@@ -26,6 +26,8 @@ pub struct Student {
     pub language: Language,
     /// Minutes of an evening.
     pub minutes: u32,
+    /// Evenings a week.
+    pub evenings: u32,
 }
 
 /// A hand-in made.
@@ -54,7 +56,8 @@ impl StudentStore {
     pub fn student(&self) -> Result<Option<Student>, StoreError> {
         self.connection
             .query_row(
-                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes FROM student",
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings
+                 FROM student",
                 [],
                 |row| {
                     Ok(Student {
@@ -70,9 +73,21 @@ impl StudentStore {
                             Language::En
                         },
                         minutes: row.get(7)?,
+                        evenings: row.get(8)?,
                     })
                 },
             )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// The nickname alone, which stands in a store of every schema.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn nickname(&self) -> Result<Option<String>, StoreError> {
+        self.connection
+            .query_row("SELECT nickname FROM student", [], |row| row.get(0))
             .optional()
             .map_err(Into::into)
     }
@@ -83,10 +98,11 @@ impl StudentStore {
     /// SQLite's.
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
-            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes)
-             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)
+            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
+               evenings)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)
              ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
-               nickname = ?5, picture = ?6, language = ?7, minutes = ?8",
+               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9",
             params![
                 student.device,
                 student.signing_seed,
@@ -95,7 +111,8 @@ impl StudentStore {
                 student.nickname,
                 student.picture,
                 language_word(student.language),
-                student.minutes
+                student.minutes,
+                student.evenings
             ],
         )?;
         Ok(())

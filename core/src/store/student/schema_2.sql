@@ -1,4 +1,4 @@
--- A student's store, version 2: an optional PIN for shared tablets.
+-- A student's store, version 2: an optional PIN for shared tablets, and evenings a week.
 
 -- The PIN itself is not stored, only what argon2id makes of it.
 CREATE TABLE pin (
@@ -9,3 +9,5 @@ CREATE TABLE pin (
     passes INTEGER NOT NULL,
     wrong_tries INTEGER NOT NULL DEFAULT 0  -- in a row
 ) STRICT;
+
+ALTER TABLE student ADD COLUMN evenings INTEGER NOT NULL DEFAULT 5;

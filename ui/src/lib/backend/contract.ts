@@ -646,7 +646,11 @@ pass_count: number,
 /**
  * The rotation, day by day.
  */
-rotation: Array<Array<PlacedConcept>>, };
+rotation: Array<Array<PlacedConcept>>, 
+/**
+ * What is set for practice at home.
+ */
+practice: PracticeRules, };
 export type ClassSummary = { 
 /**
  * The class's id.
@@ -2291,6 +2295,15 @@ class: string,
  * Dates without school.
  */
 closures: Array<string>, };
+export type NewPractice = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Bounds, and a test to aim at.
+ */
+practice: PracticeRules, };
 export type NewRotation = { 
 /**
  * The class.
@@ -2312,7 +2325,11 @@ language: Language,
 /**
  * Minutes of an evening, within the teacher's bounds.
  */
-minutes: number, };
+minutes: number, 
+/**
+ * Evenings a week, within the teacher's bounds.
+ */
+evenings: number, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2633,6 +2650,27 @@ concept: string | null,
  * Whether to go on though tonight's minutes are done.
  */
 more: boolean, };
+export type PracticeRules = { 
+/**
+ * The fewest minutes an evening, 1 or more.
+ */
+minutes_least: number, 
+/**
+ * The most, at most 120.
+ */
+minutes_most: number, 
+/**
+ * The fewest evenings a week, 1 or more.
+ */
+evenings_least: number, 
+/**
+ * The most, at most 7.
+ */
+evenings_most: number, 
+/**
+ * The next test, within the school year.
+ */
+test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
 export type Profile = { 
 /**
@@ -3182,7 +3220,7 @@ finished: number,
  */
 minutes_done: number, 
 /**
- * Minutes meant for tonight.
+ * Minutes meant for tonight: less what the evening before ran over.
  */
 minutes_planned: number, 
 /**
@@ -3422,7 +3460,23 @@ minutes_least: number,
 /**
  * The most the teacher set.
  */
-minutes_most: number, };
+minutes_most: number, 
+/**
+ * Evenings a week.
+ */
+evenings: number, 
+/**
+ * The fewest the teacher allows.
+ */
+evenings_least: number, 
+/**
+ * The most the teacher allows.
+ */
+evenings_most: number, 
+/**
+ * A test that practice aims at, while it lies ahead.
+ */
+test_on: string | null, };
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -3440,6 +3494,14 @@ with_help: number,
  * Minutes practised tonight.
  */
 minutes: number, 
+/**
+ * Evenings practised this week before tonight.
+ */
+evenings_done: number, 
+/**
+ * Evenings a week that the student means to practise.
+ */
+evenings_planned: number, 
 /**
  * Concept by concept.
  */
@@ -3865,6 +3927,7 @@ export interface Calls {
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   set_rotation: { args: NewRotation; out: ClassSetup };
   set_closures: { args: NewClosures; out: ClassSetup };
+  set_practice: { args: NewPractice; out: ClassSetup };
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
