@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { goodness, moved, onConcept, started, wishFault } from './groups';
+import { gapPercent, goodness, moved, onConcept, started, wishFault } from './groups';
 
 const groups = [
   { slot: 0, concept: 'a', seats: [1, 3] },
@@ -28,6 +28,7 @@ test('a group changes its concept and no other does', () => {
 
 test.each([
   [0, 'best'],
+  [0.00008, 'gap'],
   [0.03, 'gap'],
   [1, 'rough'],
 ])('a gap of %d is said as %s', (proven_gap, word) => {
@@ -48,4 +49,8 @@ test('wishes that cannot be are named', () => {
   expect(wishFault({ ...wishes, slots: 0 })).toBe('groups-fault-slots');
   expect(wishFault({ ...wishes, groups_at_once: NaN })).toBe('groups-fault-at-once');
   expect(wishFault({ ...wishes, size_least: 6 })).toBe('groups-fault-size');
+});
+
+test('a gap is never said smaller than it is', () => {
+  expect([0.00008, 0.03, 0.0301].map(gapPercent)).toEqual([0.1, 3, 3.1]);
 });

@@ -53,7 +53,7 @@ export const onConcept = (groups: GroupChosen[], at: number, concept: string): G
 
 /** Message id of how good a plan is known to be. */
 export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' {
-  if (view.proven_gap < 0.0005) return 'best';
+  if (view.proven_gap <= 0) return 'best';
   return view.proven_gap < 0.5 ? 'gap' : 'rough';
 }
 
@@ -67,3 +67,6 @@ export function wishFault(wishes: GroupWishes): string | undefined {
   }
   return undefined;
 }
+
+/** A gap in percent, never rounded down: what is said of it must hold. */
+export const gapPercent = (gap: number): number => Math.ceil(gap * 1000) / 10;
