@@ -134,6 +134,8 @@ class Window:
         return self.find(f'[data-testid="{name}"]', seconds)
 
     def click(self, element):
+        # As a person would: not where the bar at the foot lies over it.
+        self.script("arguments[0].scrollIntoView({ block: 'center' })", {ELEMENT: element})
         self.request("POST", f"{self.session}/element/{element}/click", {})
 
     def press(self, name, seconds=PATIENCE_SECONDS):
