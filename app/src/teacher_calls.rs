@@ -46,6 +46,15 @@ pub fn import_files(
     Ok(import.end(stopped)?)
 }
 
+fn chance_for_a_class() -> Result<Chance, CallError> {
+    Ok(Chance {
+        class_id: chance::bytes()?,
+        sealing: chance::bytes()?,
+        signing: chance::bytes()?,
+        seats: chance::bytes()?,
+    })
+}
+
 impl App {
     pub(crate) fn with_class<T>(
         &self,
@@ -82,12 +91,7 @@ impl App {
     /// [`CallError::Invalid`], [`CallError::Calendar`], [`CallError::Rotation`], or the store's.
     pub fn create_class(&self, new: CreateClass) -> Result<ClassSummary, CallError> {
         let today = self.this_day();
-        let chance = Chance {
-            class_id: chance::bytes()?,
-            sealing: chance::bytes()?,
-            signing: chance::bytes()?,
-            seats: chance::bytes()?,
-        };
+        let chance = chance_for_a_class()?;
         self.with_desk(|desk| Ok(teacher::create_class(desk, &new.class, &chance, today)?))
     }
 
@@ -117,12 +121,7 @@ impl App {
     /// As [`App::create_class`], and [`CallError::NotFound`].
     pub fn copy_class(&self, copy: CopyClass) -> Result<ClassSummary, CallError> {
         let today = self.this_day();
-        let chance = Chance {
-            class_id: chance::bytes()?,
-            sealing: chance::bytes()?,
-            signing: chance::bytes()?,
-            seats: chance::bytes()?,
-        };
+        let chance = chance_for_a_class()?;
         self.with_desk(|desk| Ok(teacher::copy_class(desk, &copy, &chance, today)?))
     }
 

@@ -6,8 +6,8 @@
 //! reaches a network: `today` and `seed` come in as arguments.
 //!
 //! Data flows one way, and a lower room never imports a higher one:
-//! catalogue → rotation → rating and practice → exchange → store → insight →
-//! report, with [`student`] and [`teacher`] as the only doors for the shells.
+//! catalogue → rotation → rating and practice → exchange → store → insight,
+//! with [`student`] and [`teacher`] as the only doors for the shells.
 
 pub mod calendar;
 pub mod catalogue;
@@ -19,7 +19,6 @@ pub mod learner;
 pub mod messages;
 pub mod practice;
 pub mod rating;
-pub mod report;
 pub mod rotation;
 pub mod seed;
 pub mod store;

@@ -76,7 +76,8 @@ pub fn groups_desk(
     })
 }
 
-fn member(
+/// A student as a member of a group on a concept of the reports.
+pub(super) fn member(
     class: &OpenClass,
     reports: &Reports,
     student: usize,

@@ -1,5 +1,6 @@
 //! Small groups: who would gain most by sitting together on what.
 
+use super::group_days::member;
 use super::group_views::{
     GroupChosen, GroupFault, GroupFaultKind, GroupMember, GroupView, GroupWishes, GroupsView,
 };
@@ -283,15 +284,8 @@ impl Room {
         student: usize,
         concept: Option<usize>,
     ) -> Option<GroupMember> {
-        let seat = class.seats.get(student)?;
-        Some(GroupMember {
-            seat: seat.number,
-            name: seat.name.clone(),
-            has_it: concept
-                .and_then(|at| self.concepts.get(at))
-                .and_then(|at| self.reports.picture.chance(student, *at))
-                .map(|chance| chance.mean()),
-        })
+        let concept = concept.and_then(|at| self.concepts.get(at)).copied();
+        member(class, &self.reports, student, concept)
     }
 
     fn fault(

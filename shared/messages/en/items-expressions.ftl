@@ -67,7 +67,11 @@ g6-expression-parts-step-coefficient = Look for the number in front of the lette
 g6-expression-parts-step-constant = Look for the term without a letter.
 g6-expression-parts-step-terms = Count the parts between the plus signs.
 g6-expression-parts-step-factors = Are they multiplied, or are they added?
-g6-expression-parts-step-list = { $terms }
+g6-expression-parts-step-result-coefficient = In { $term } the number in front is { $n }.
+g6-expression-parts-step-result-constant = { $n } has no letter.
+g6-expression-parts-step-result-terms = The terms are { $terms }. That makes { $n }.
+g6-expression-parts-step-result-factors = They are multiplied, so they are factors.
+g6-expression-parts-step-result-added = They are added, so they are terms.
 
 g6-equal-expressions-ask-expand = Write it without brackets. Join like terms.
 g6-equal-expressions-ask-factor = Write it as a product. Put the greatest common factor in front.

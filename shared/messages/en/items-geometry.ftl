@@ -78,6 +78,7 @@ g4-classify-shapes-step-right = It is just 90 degrees, so the triangle is a righ
 g4-classify-shapes-step-obtuse = It is more than 90 degrees, so the triangle is obtuse.
 g4-classify-shapes-step-acute = It is less than 90 degrees, so the triangle is acute.
 g4-classify-shapes-step-shape = Check each line for a { $shape }.
+g4-classify-shapes-step-true = True: { $fact }
 
 g4-symmetry-ask-count = How many lines of symmetry does the shape have? It is a { $shape }.
 g4-symmetry-ask-folds = In how many ways can you fold the shape so that both halves match? It is a { $shape }.

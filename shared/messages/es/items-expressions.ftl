@@ -67,7 +67,11 @@ g6-expression-parts-step-coefficient = Busca el número delante de la letra.
 g6-expression-parts-step-constant = Busca el término sin letra.
 g6-expression-parts-step-terms = Cuenta las partes entre los signos más.
 g6-expression-parts-step-factors = ¿Se multiplican o se suman?
-g6-expression-parts-step-list = { $terms }
+g6-expression-parts-step-result-coefficient = En { $term } el número de delante es { $n }.
+g6-expression-parts-step-result-constant = { $n } no lleva letra.
+g6-expression-parts-step-result-terms = Los términos son { $terms }. Son { $n }.
+g6-expression-parts-step-result-factors = Se multiplican, así que son factores.
+g6-expression-parts-step-result-added = Se suman, así que son términos.
 
 g6-equal-expressions-ask-expand = Escríbelo sin paréntesis. Junta los términos semejantes.
 g6-equal-expressions-ask-factor = Escríbelo como producto. Pon delante el máximo factor común.

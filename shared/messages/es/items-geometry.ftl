@@ -78,6 +78,7 @@ g4-classify-shapes-step-right = Mide justo 90 grados, así que el triángulo es 
 g4-classify-shapes-step-obtuse = Mide más de 90 grados, así que el triángulo es obtusángulo.
 g4-classify-shapes-step-acute = Mide menos de 90 grados, así que el triángulo es acutángulo.
 g4-classify-shapes-step-shape = Revisa cada frase para un { $shape }.
+g4-classify-shapes-step-true = Cierto: { $fact }
 
 g4-symmetry-ask-count = ¿Cuántos ejes de simetría tiene la figura? Es un { $shape }.
 g4-symmetry-ask-folds = ¿De cuántas maneras puedes doblar la figura para que coincidan las dos mitades? Es un { $shape }.

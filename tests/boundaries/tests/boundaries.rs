@@ -86,7 +86,7 @@ fn a_machines_path_or_a_registry_host_is_caught() {
     ] {
         assert_eq!(broken("README.md", place), rule, "{place}");
     }
-    assert!(broken("README.md", "pages/home/start, ~/work/x").is_empty());
+    assert!(broken("README.md", "pages/home/start, ~/a-class").is_empty());
 }
 
 #[test]

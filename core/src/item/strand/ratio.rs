@@ -316,7 +316,7 @@ fn percent_whole(m: &mut Make) -> Option<Draft> {
                         "work",
                         equal(
                             quotient(num(part), num(p)),
-                            crate::item::expr::rational(part.ratio() / p, false),
+                            num(Dec::exact(part.ratio() / p)?),
                         ),
                     )
                     .math("one", percent(num(1))),

@@ -272,15 +272,19 @@ fn classify(m: &mut Make) -> Option<Draft> {
         indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
     };
     let right: Vec<usize> = (0..4).filter(|i| all[*i].1).collect();
+    let mut draft = Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..]}))
+        .ask(m.say("ask-facts").word("shape", shape.0))
+        .ask(picture(shape.0, size))
+        .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
+        .hint(m.say("hint-parallel"))
+        .hint(m.say("hint-sides"))
+        .step(m.say("hint-parallel"))
+        .step(m.say("step-shape").word("shape", shape.0));
+    for (id, _) in all.into_iter().filter(|(_, holds)| *holds) {
+        draft = draft.step(m.say("step-true").word("fact", id));
+    }
     Some(
-        Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..]}))
-            .ask(m.say("ask-facts").word("shape", shape.0))
-            .ask(picture(shape.0, size))
-            .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
-            .hint(m.say("hint-parallel"))
-            .hint(m.say("hint-sides"))
-            .step(m.say("hint-parallel"))
-            .step(m.say("step-shape").word("shape", shape.0))
+        draft
             .mistake_if(
                 right.len() > 1,
                 "one-property-only",

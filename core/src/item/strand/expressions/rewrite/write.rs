@@ -134,6 +134,7 @@ fn parts(m: &mut Make) -> Option<Draft> {
     };
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=4));
     let base = |task: &str| json!({"task": task, "terms": terms, "letter": x});
+    let mut factors = false;
     let draft = match kind {
         1 => Draft::new(base("coefficient_of"))
             .ask(
@@ -159,6 +160,7 @@ fn parts(m: &mut Make) -> Option<Draft> {
             let inner = sum([var(x), num(c)]);
             let name = ["part-factors", "part-terms"];
             let ask_factors = m.dice.one_in(2);
+            factors = ask_factors;
             Draft::new(json!({"task": "name_parts", "outside": a, "inside": [x, c], "of": if ask_factors { "whole" } else { "inside" }}))
                 .ask(m.say(if ask_factors { "ask-name-factors" } else { "ask-name-terms" }).math("one", if ask_factors { num(a) } else { var(x) }).math("two", if ask_factors { group(inner.clone()) } else { num(c) }).math("expression", side_by_side([num(a), group(inner)])))
                 .one_of_listed(vec![("terms-and-factors-mixed-up", says(name[0])), ("terms-and-factors-mixed-up", says(name[1])), ("called-parts-coefficients", says("part-coefficients"))], usize::from(!ask_factors))
@@ -174,14 +176,19 @@ fn parts(m: &mut Make) -> Option<Draft> {
                 3 => "step-terms",
                 _ => "step-factors",
             }))
-            .step(m.say("step-list").text(
-                "terms",
-                if kind == 4 {
-                    format!("{a}({x} + {c})")
-                } else {
-                    terms.join(", ")
-                },
-            )),
+            .step(match kind {
+                1 => m
+                    .say("step-result-coefficient")
+                    .math("term", ax)
+                    .count("n", a),
+                2 => m.say("step-result-constant").count("n", c),
+                3 => m
+                    .say("step-result-terms")
+                    .text("terms", terms.join(", "))
+                    .count("n", terms.len() as i64),
+                _ if factors => m.say("step-result-factors"),
+                _ => m.say("step-result-added"),
+            }),
     )
 }
 

@@ -1,1 +1,0 @@
-//! Printable sheets and pages, CSV and XLSX.
