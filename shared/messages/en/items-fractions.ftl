@@ -71,7 +71,7 @@ g3-fraction-whole-numbers-step-one = { $parts ->
 }
 g3-fraction-whole-numbers-step-many = { $whole } wholes have { $parts } parts.
 
-g3-fraction-compare-hint-same-top = Both have as many parts. Which parts are larger?
+g3-fraction-compare-hint-same-top = Both take the same number of parts. Which parts are larger?
 g3-fraction-compare-hint-same-bottom = The parts are the same size. Which has more parts?
 g3-fraction-compare-hint-picture = Compare the bars.
 g3-fraction-compare-step-same-top = A larger bottom number means smaller parts.

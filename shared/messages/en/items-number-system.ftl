@@ -92,7 +92,15 @@ g6-rational-on-line-hint-parts = { $parts ->
     [one] Each mark is one whole.
    *[other] Each whole is in { $parts } equal parts.
 }
-g6-rational-on-line-step-between = It is between { $low } and { $high }, or at one of them.
+g6-rational-on-line-step-wholes = { $n ->
+    [one] Go one mark to the left of 0.
+   *[other] Go { $n } marks to the left of 0.
+}
+g6-rational-on-line-step-between = It is between { $low } and { $high }.
+g6-rational-on-line-step-parts = { $n ->
+    [one] From { $high } go one part to the left.
+   *[other] From { $high } go { $n } parts to the left.
+}
 
 g6-compare-rational-hint-left = On the line, the number more to the left is less.
 g6-compare-rational-hint-line = Think where each one stands.

@@ -92,7 +92,15 @@ g6-rational-on-line-hint-parts = { $parts ->
     [one] Cada marca es un entero.
    *[other] Cada entero está en { $parts } partes iguales.
 }
-g6-rational-on-line-step-between = Está entre { $low } y { $high }, o en uno de ellos.
+g6-rational-on-line-step-wholes = { $n ->
+    [one] Ve una marca a la izquierda de 0.
+   *[other] Ve { $n } marcas a la izquierda de 0.
+}
+g6-rational-on-line-step-between = Está entre { $low } y { $high }.
+g6-rational-on-line-step-parts = { $n ->
+    [one] Desde { $high } ve una parte a la izquierda.
+   *[other] Desde { $high } ve { $n } partes a la izquierda.
+}
 
 g6-compare-rational-hint-left = En la recta, el número que está más a la izquierda es menor.
 g6-compare-rational-hint-line = Piensa dónde está cada uno.

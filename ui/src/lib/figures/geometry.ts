@@ -17,9 +17,15 @@ export function ticks(from: number, to: number, step: number): number[] {
   return Array.from({ length: count + 1 }, (_, at) => from + at * step);
 }
 
+/** A place on the screen, in pixels of the picture. */
+export interface Place {
+  x: number;
+  y: number;
+}
+
 /** A point of the plane on the screen, and the size of the picture, for points that must all fit. */
 export interface Plane {
-  at: (point: Point) => { x: number; y: number };
+  at: (point: Point) => Place;
   unit: number;
   width: number;
   height: number;
@@ -44,7 +50,7 @@ export function plane(points: Point[], most: number, margin: number): Plane {
 }
 
 /** Points as the attribute of a polygon. */
-export function outline(points: { x: number; y: number }[]): string {
+export function outline(points: Place[]): string {
   return points.map(({ x, y }) => `${x.toFixed(2)},${y.toFixed(2)}`).join(' ');
 }
 
@@ -77,12 +83,7 @@ export function sector(cx: number, cy: number, r: number, at: number, parts: num
 }
 
 /** The middle of two places, pushed off the line between them, away from `from`. */
-export function beside(
-  a: { x: number; y: number },
-  b: { x: number; y: number },
-  away: { x: number; y: number },
-  by: number,
-): { x: number; y: number } {
+export function beside(a: Place, b: Place, away: Place, by: number): Place {
   const mid = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
   let [nx, ny] = [-(b.y - a.y) / length, (b.x - a.x) / length];
@@ -91,10 +92,17 @@ export function beside(
 }
 
 /** The middle of some places. */
-export function centre(points: { x: number; y: number }[]): { x: number; y: number } {
+export function centre(points: Place[]): Place {
   const n = points.length || 1;
   return {
     x: points.reduce((sum, p) => sum + p.x, 0) / n,
     y: points.reduce((sum, p) => sum + p.y, 0) / n,
   };
+}
+
+/** Circles as one path: many small shapes of their own take long to draw. */
+export function circles(middles: Place[], r: number): string {
+  return middles
+    .map((p) => `M${p.x - r} ${p.y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`)
+    .join('');
 }

@@ -190,9 +190,10 @@ fn add(m: &mut Make) -> Option<Draft> {
     };
     let right = total - a - b;
     keep(right >= 8 && right != a && right != b && a != b)?;
-    let mut parts = vec![(a, Some(num(a)))];
+    let written = |size: i64| Some(crate::item::expr::degrees(num(size)));
+    let mut parts = vec![(a, written(a))];
     if three {
-        parts.push((b, Some(num(b))));
+        parts.push((b, written(b)));
     }
     parts.push((right, Some(Expr::Blank)));
     let alt = m
@@ -212,7 +213,11 @@ fn add(m: &mut Make) -> Option<Draft> {
     }
     let mut draft = Draft::new(statement)
         .ask(ask)
-        .ask(angle(parts, (name == "given").then(|| num(total)), alt))
+        .ask(angle(
+            parts,
+            (name == "given").then(|| written(total)).flatten(),
+            alt,
+        ))
         .answer(Entry::Angle { turned: false }, degrees(right))
         .hint(m.say(&format!("hint-{name}")).count("total", total))
         .hint(m.say("hint-parts"));

@@ -310,12 +310,12 @@ fn surface(m: &mut Make) -> Option<Draft> {
     };
     let net = Net {
         faces: vec![
-            rect(d, d, w, h, [false, true]),
+            rect(d, d, w, h, [false, false]),
             rect(d, 0, w, d, [true, true]),
             rect(d, d + h, w, d, [false, false]),
             rect(0, d, d, h, [false, false]),
             rect(d + w, d, d, h, [false, false]),
-            rect(2 * d + w, d, w, h, [false, false]),
+            rect(2 * d + w, d, w, h, [false, true]),
         ],
     };
     Some(

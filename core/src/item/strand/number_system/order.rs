@@ -156,12 +156,23 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-left"))
             .hint_with(m.say("hint-parts").count("parts", bottom), line.figure())
             .step(m.say("hint-left"))
+            .mistake("sign-ignored-on-line", spot(-value));
+    let high = value.ceil().to_integer();
+    let draft = if bottom == 1 {
+        draft.step(m.say("step-wholes").count("n", -top))
+    } else {
+        draft
             .step(
                 m.say("step-between")
-                    .number("low", value.floor().to_integer())
-                    .number("high", value.floor().to_integer() + 1),
+                    .number("low", high - 1)
+                    .number("high", high),
             )
-            .mistake("sign-ignored-on-line", spot(-value));
+            .step(
+                m.say("step-parts")
+                    .number("high", high)
+                    .count("n", high * bottom - top),
+            )
+    };
     Some(if bottom > 1 && floor_side >= Ratio::from(-reach) {
         // −2.5 put between −2 and −1, or counted onward from −3 the wrong way.
         draft.mistake_unless_same(
