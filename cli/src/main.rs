@@ -39,6 +39,8 @@ enum Command {
     Memory(commands::memory::Args),
     /// Let another program sit the practice schedule, one JSON object a line.
     Rehearse(commands::rehearse::Args),
+    /// A practice sheet with its answer key, as a PDF.
+    Sheet(commands::sheet::Args),
     /// A simulated school year under our schedule and simple rivals.
     Simulate(commands::simulate::Args),
 }
@@ -57,6 +59,7 @@ fn main() -> ExitCode {
         Command::Insight(args) => commands::insight::run(&args),
         Command::Memory(args) => commands::memory::run(&args),
         Command::Rehearse(args) => commands::rehearse::run(&args),
+        Command::Sheet(args) => commands::sheet::run(&args),
         Command::Simulate(args) => commands::simulate::run(&args),
     };
     match outcome {

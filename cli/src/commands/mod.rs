@@ -9,6 +9,7 @@ pub mod import;
 pub mod insight;
 pub mod memory;
 pub mod rehearse;
+pub mod sheet;
 pub mod simulate;
 mod table;
 

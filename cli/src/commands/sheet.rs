@@ -1,0 +1,89 @@
+//! `surefoot sheet`: a practice sheet with its answer key as a PDF.
+
+use std::path::PathBuf;
+use surefoot_core::catalogue::Language;
+use surefoot_core::item::Level;
+use surefoot_core::messages::Locale;
+use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
+use surefoot_report::{Density, Look, Paper};
+
+/// Arguments of `surefoot sheet`.
+#[derive(clap::Args)]
+pub struct Args {
+    /// The concept's id; may stand several times for a sheet of several concepts.
+    #[arg(long, required = true)]
+    concept: Vec<String>,
+    /// 1 entry, 2 expected, 3 stretch.
+    #[arg(long, default_value_t = 2, value_parser = clap::value_parser!(u8).range(1..=3))]
+    level: u8,
+    /// The first seed: the same seed prints the same sheet.
+    #[arg(long, default_value_t = 1)]
+    seed: u64,
+    /// Exercises of each concept.
+    #[arg(long, default_value_t = 10)]
+    count: usize,
+    /// The paper.
+    #[arg(long, value_enum, default_value_t = PaperName::Letter)]
+    paper: PaperName,
+    /// Two columns, or one with space to work in.
+    #[arg(long, value_enum, default_value_t = DensityName::Roomy)]
+    density: DensityName,
+    /// The language.
+    #[arg(long, value_enum, default_value_t = LanguageName::En)]
+    language: LanguageName,
+    /// Where the PDF goes.
+    #[arg(long)]
+    out: PathBuf,
+}
+
+#[derive(Clone, Copy, clap::ValueEnum)]
+enum PaperName {
+    A4,
+    Letter,
+}
+
+#[derive(Clone, Copy, clap::ValueEnum)]
+enum DensityName {
+    Compact,
+    Roomy,
+}
+
+#[derive(Clone, Copy, clap::ValueEnum)]
+enum LanguageName {
+    En,
+    Es,
+}
+
+/// Runs the command.
+pub fn run(args: &Args) -> crate::Outcome {
+    let level = Level::try_from(args.level)?;
+    let look = Look {
+        locale: Locale::from(match args.language {
+            LanguageName::En => Language::En,
+            LanguageName::Es => Language::Es,
+        }),
+        paper: match args.paper {
+            PaperName::A4 => Paper::A4,
+            PaperName::Letter => Paper::Letter,
+        },
+        density: match args.density {
+            DensityName::Compact => Density::Compact,
+            DensityName::Roomy => Density::Roomy,
+        },
+    };
+    let wish = SheetWish {
+        parts: args
+            .concept
+            .iter()
+            .map(|concept| SheetPart {
+                concept: concept.clone(),
+                level,
+                count: args.count,
+                seed: args.seed,
+            })
+            .collect(),
+        ..SheetWish::default()
+    };
+    let bytes = practice_sheet(&wish, &look).map_err(|error| error.to_string())?;
+    std::fs::write(&args.out, bytes).map_err(|error| format!("{}: {error}", args.out.display()))
+}

@@ -1,0 +1,36 @@
+//! Why nothing could be printed.
+
+use surefoot_core::item::ItemError;
+use surefoot_core::messages::MessageError;
+use thiserror::Error;
+
+/// Why there is no report.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum ReportError {
+    /// There is nothing to print: no exercise, no student, no row.
+    #[error("there is nothing to print")]
+    Nothing,
+    /// There is no such concept.
+    #[error("there is no concept {id}")]
+    NoConcept {
+        /// The id asked for.
+        id: String,
+    },
+    /// More was asked for than a sheet takes.
+    #[error("{asked} exercises were asked for; a sheet takes {most}")]
+    TooMany {
+        /// How many were asked for.
+        asked: usize,
+        /// How many there may be.
+        most: usize,
+    },
+    /// No exercise can be made.
+    #[error(transparent)]
+    Item(#[from] ItemError),
+    /// A message is missing.
+    #[error(transparent)]
+    Message(#[from] MessageError),
+    /// The file could not be put together: a fault of the program.
+    #[error("the file could not be put together: {0}")]
+    Writer(String),
+}

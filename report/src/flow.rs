@@ -1,0 +1,259 @@
+//! From slabs to pages: what does not fit goes to the next page, groups that
+//! run over a page stay one group for those who listen.
+
+use crate::error::ReportError;
+use crate::font::{Face, width};
+use crate::inline::{Inline, Style, bold, lines, paragraph};
+use crate::mark::Mark;
+use crate::paper::{FOOT_LINE, Look, MARGIN};
+use crate::pdf;
+use crate::slab::{Part, Role, Sense, Slab};
+use crate::table::Table;
+use crate::words::Words;
+
+/// Marks on a page, named so that the structure can point at them.
+pub(crate) struct Content {
+    pub id: usize,
+    pub sense: Sense,
+    pub marks: Vec<Mark>,
+}
+
+/// The document's structure.
+pub(crate) enum Tree {
+    Leaf(usize),
+    Group(Role, Vec<Tree>),
+}
+
+/// A document being filled from the top.
+pub struct Document {
+    look: Look,
+    title: String,
+    foot: String,
+    pages: Vec<Vec<Content>>,
+    /// Open groups, outermost first; the first is the document.
+    open: Vec<(Role, Vec<Tree>)>,
+    next_id: usize,
+    y: f32,
+}
+
+impl Document {
+    /// An empty document. `foot` stands at the foot of each page, beside its number.
+    #[must_use]
+    pub fn new(look: Look, title: impl Into<String>, foot: impl Into<String>) -> Self {
+        Self {
+            look,
+            title: title.into(),
+            foot: foot.into(),
+            pages: vec![Vec::new()],
+            open: vec![(Role::Division, Vec::new())],
+            next_id: 0,
+            y: 0.0,
+        }
+    }
+
+    /// Width of the content in points.
+    #[must_use]
+    pub fn width(&self) -> f32 {
+        self.look.width()
+    }
+
+    /// Height left on this page in points.
+    #[must_use]
+    pub fn left(&self) -> f32 {
+        self.look.height() - self.y
+    }
+
+    /// Pages so far.
+    #[must_use]
+    pub fn page_count(&self) -> usize {
+        self.pages.len()
+    }
+
+    /// Begins a group; what is placed until [`Document::close`] belongs to it.
+    pub fn open(&mut self, role: Role) {
+        self.open.push((role, Vec::new()));
+    }
+
+    /// Ends the group begun last.
+    pub fn close(&mut self) {
+        if self.open.len() > 1
+            && let Some((role, trees)) = self.open.pop()
+            && let Some((_, outer)) = self.open.last_mut()
+            && !trees.is_empty()
+        {
+            outer.push(Tree::Group(role, trees));
+        }
+    }
+
+    /// Goes on at the top of a new page, unless this one is still empty.
+    pub fn new_page(&mut self) {
+        if self.y > 0.0 {
+            self.pages.push(Vec::new());
+            self.y = 0.0;
+        }
+    }
+
+    /// Leaves room, unless at the top of a page.
+    pub fn space(&mut self, height: f32) {
+        if self.y > 0.0 {
+            self.y += height;
+        }
+    }
+
+    /// Goes to a new page unless that height is left.
+    pub fn need(&mut self, height: f32) {
+        if self.left() < height {
+            self.new_page();
+        }
+    }
+
+    /// Places a slab below what is there. One that is larger than a page is
+    /// made smaller, never cut.
+    pub fn place(&mut self, slab: &Slab) {
+        let slab = slab
+            .clone()
+            .within(self.look.width() + 0.5, self.look.height());
+        self.need(slab.height);
+        let y = self.y;
+        let trees: Vec<Tree> = slab
+            .parts
+            .iter()
+            .filter_map(|part| self.take(part, MARGIN, MARGIN + y))
+            .collect();
+        if let Some((_, open)) = self.open.last_mut() {
+            open.extend(trees);
+        }
+        self.y += slab.height;
+    }
+
+    fn take(&mut self, part: &Part, dx: f32, dy: f32) -> Option<Tree> {
+        match part {
+            Part::Content(sense, marks) => {
+                let id = self.next_id;
+                self.next_id += 1;
+                let content = Content {
+                    id,
+                    sense: sense.clone(),
+                    marks: marks.iter().map(|m| m.moved(1.0, dx, dy)).collect(),
+                };
+                if let Some(page) = self.pages.last_mut() {
+                    page.push(content);
+                }
+                (*sense != Sense::Ornament).then_some(Tree::Leaf(id))
+            }
+            Part::Group(role, parts) => {
+                let trees: Vec<Tree> = parts.iter().filter_map(|p| self.take(p, dx, dy)).collect();
+                (!trees.is_empty()).then(|| Tree::Group(role.clone(), trees))
+            }
+        }
+    }
+
+    /// A heading; it never stands alone at the foot of a page.
+    pub fn heading(&mut self, level: u16, text: &str) {
+        let size = match level {
+            1 => 19.0,
+            2 => 13.5,
+            _ => 11.5,
+        };
+        self.space(if level == 1 { 0.0 } else { 12.0 });
+        let slab = paragraph(&bold(text), self.width(), Style::of(size))
+            .under(Role::Heading(level, text.to_string()));
+        self.need(slab.height + 70.0);
+        self.place(&slab);
+        self.space(if level == 1 { 2.0 } else { 3.0 });
+    }
+
+    /// A paragraph; its lines may run over a page.
+    pub fn paragraph(&mut self, inlines: &[Inline], style: Style) {
+        let set = lines(inlines, self.width(), style);
+        // Two lines stay together at the foot of a page.
+        self.need(set.iter().take(2).map(|l| l.height).sum());
+        self.open(Role::Paragraph);
+        for line in &set {
+            self.place(line);
+        }
+        self.close();
+    }
+
+    /// A table; its head stands again at the top of each page.
+    pub fn table(&mut self, table: &Table) {
+        let (head, rows) = table.laid_out(self.width());
+        let head_height = head.as_ref().map_or(0.0, |h| h.height);
+        self.need(head_height + rows.first().map_or(0.0, |r| r.height));
+        self.open(Role::Table(table.summary.clone()));
+        if let Some(head) = &head {
+            self.place(head);
+        }
+        let again = head.as_ref().map(as_ornament);
+        for row in &rows {
+            if self.left() < row.height {
+                self.new_page();
+                if let Some(again) = &again {
+                    self.place(again);
+                }
+            }
+            self.place(row);
+        }
+        self.close();
+    }
+
+    /// Writes the document.
+    ///
+    /// # Errors
+    /// When a message is missing, or the writer finds a fault.
+    pub fn finish(mut self) -> Result<Vec<u8>, ReportError> {
+        while self.open.len() > 1 {
+            self.close();
+        }
+        if self.pages.len() > 1 && self.pages.last().is_some_and(Vec::is_empty) {
+            self.pages.pop();
+        }
+        let words = Words::new(self.look.locale)?;
+        let (across, high) = self.look.paper.size();
+        let count = self.pages.len();
+        for (place, page) in self.pages.iter_mut().enumerate() {
+            let number = words.say(
+                "report-page",
+                &[("page", (place + 1).into()), ("pages", count.into())],
+            )?;
+            let size = 8.5;
+            let text = |x: f32, text: String| Mark::Text {
+                x,
+                y: high - FOOT_LINE,
+                size,
+                face: Face::Regular,
+                text,
+            };
+            let right = across - MARGIN - width(&number, Face::Regular, size);
+            let mut foot = self.foot.clone();
+            while width(&foot, Face::Regular, size) > right - MARGIN - 12.0 && foot.pop().is_some()
+            {
+            }
+            page.push(Content {
+                id: usize::MAX,
+                sense: Sense::Ornament,
+                marks: vec![text(MARGIN, foot), text(right, number)],
+            });
+        }
+        let trees = self.open.pop().map(|(_, trees)| trees).unwrap_or_default();
+        pdf::write(&self.look, &self.title, &self.pages, trees)
+    }
+}
+
+/// The same marks, said only once to those who listen.
+fn as_ornament(slab: &Slab) -> Slab {
+    fn marks(parts: &[Part], all: &mut Vec<Mark>) {
+        for part in parts {
+            match part {
+                Part::Content(_, more) => all.extend(more.iter().cloned()),
+                Part::Group(_, parts) => marks(parts, all),
+            }
+        }
+    }
+    let mut all = Vec::new();
+    marks(&slab.parts, &mut all);
+    Slab {
+        parts: vec![Part::Content(Sense::Ornament, all)],
+        ..slab.clone()
+    }
+}

@@ -1,0 +1,111 @@
+//! The embedded fonts, and how wide text is in them.
+
+use std::sync::OnceLock;
+use ttf_parser::{Face as Parsed, GlyphId};
+
+/// Regular or bold.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Face {
+    /// Weight 400.
+    #[default]
+    Regular,
+    /// Weight 700.
+    Bold,
+    /// Signs the words' font lacks.
+    Signs,
+}
+
+impl Face {
+    /// The font file.
+    #[must_use]
+    pub fn bytes(self) -> &'static [u8] {
+        match self {
+            Face::Regular => include_bytes!("../fonts/atkinson-hyperlegible-next-regular.ttf"),
+            Face::Bold => include_bytes!("../fonts/atkinson-hyperlegible-next-bold.ttf"),
+            Face::Signs => include_bytes!("../fonts/stix-two-math-signs.otf"),
+        }
+    }
+
+    fn parsed(self) -> Option<&'static Parsed<'static>> {
+        static PARSED: [OnceLock<Option<Parsed<'static>>>; 3] =
+            [OnceLock::new(), OnceLock::new(), OnceLock::new()];
+        PARSED[self as usize]
+            .get_or_init(|| Parsed::parse(self.bytes(), 0).ok())
+            .as_ref()
+    }
+
+    fn glyph(self, character: char) -> Option<GlyphId> {
+        self.parsed()?.glyph_index(character)
+    }
+}
+
+/// A character as it is drawn.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Drawn {
+    /// The font that has it.
+    pub face: Face,
+    /// Its glyph.
+    pub glyph: u16,
+    /// How far it moves on, in ems.
+    pub advance_em: f32,
+}
+
+/// Where a character is found: the font asked for, else the signs, else the
+/// replacement character, so that a missing one is seen and not lost.
+#[must_use]
+pub fn drawn(face: Face, character: char) -> Drawn {
+    let character = match character {
+        // Spaces of other widths are not in the fonts.
+        '\u{a0}' | '\u{202f}' | '\u{2009}' | '\n' | '\t' => ' ',
+        '\u{2010}' | '\u{2011}' => '-',
+        other => other,
+    };
+    let found = [(face, character), (Face::Signs, character)]
+        .into_iter()
+        .chain([(face, '\u{fffd}'), (face, '?')])
+        .find_map(|(face, character)| Some((face, face.glyph(character)?)));
+    let Some((face, glyph)) = found else {
+        return Drawn {
+            face,
+            glyph: 0,
+            advance_em: 0.5,
+        };
+    };
+    let advance_em = face.parsed().map_or(0.5, |font| {
+        f32::from(font.glyph_hor_advance(glyph).unwrap_or(500)) / f32::from(font.units_per_em())
+    });
+    Drawn {
+        face,
+        glyph: glyph.0,
+        advance_em,
+    }
+}
+
+/// The width of text in points.
+#[must_use]
+pub fn width(text: &str, face: Face, size: f32) -> f32 {
+    text.chars().map(|c| drawn(face, c).advance_em).sum::<f32>() * size
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_fonts_have_what_both_languages_and_mathematics_need() {
+        for face in [Face::Regular, Face::Bold] {
+            for c in "AaZz09áéíóúüñÁÉÍÓÚÜÑ¿¡«»×÷−±°¢$€…–—‘’“”·½ŁłŠšőğ≤≥≠≈⋅→".chars()
+            {
+                let found = drawn(face, c);
+                assert!(found.glyph != 0, "{c} is missing in {face:?}");
+                assert!(found.advance_em > 0.0, "{c} has no width");
+            }
+        }
+    }
+
+    #[test]
+    fn a_missing_character_is_seen() {
+        assert!(drawn(Face::Regular, '漢').glyph != 0);
+        assert!(width("iii", Face::Regular, 10.0) < width("mmm", Face::Regular, 10.0));
+    }
+}

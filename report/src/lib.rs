@@ -1,0 +1,23 @@
+//! What leaves Surefoot on paper and in tables: practice sheets, charts, family
+//! and conference pages, class summaries, CSV and XLSX.
+//!
+//! Pure: values in, bytes out. No files, no clock, no chance. The pages are
+//! tagged PDF (PDF/UA-1), the same bytes on every device.
+
+pub mod drawing;
+pub mod entry;
+pub mod error;
+pub mod flow;
+pub mod font;
+pub mod inline;
+pub mod mark;
+pub mod math;
+pub mod paper;
+mod pdf;
+pub mod sheet;
+pub mod slab;
+pub mod table;
+pub mod words;
+
+pub use error::ReportError;
+pub use paper::{Density, Look, Paper};

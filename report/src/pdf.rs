@@ -1,0 +1,246 @@
+//! Pages to a tagged PDF (PDF/UA-1) with krilla.
+
+use crate::error::ReportError;
+use crate::flow::{Content, Tree};
+use crate::font::{Drawn, Face, drawn};
+use crate::mark::{Mark, Pen, Step};
+use crate::paper::Look;
+use crate::slab::{Role, Sense};
+use krilla::color::luma;
+use krilla::configure::{Accessibility, ConfigurationBuilder};
+use krilla::geom::{PathBuilder, Point};
+use krilla::metadata::Metadata;
+use krilla::num::NormalizedF32;
+use krilla::page::PageSettings;
+use krilla::paint::{Fill, LineCap, LineJoin, Stroke, StrokeDash};
+use krilla::surface::Surface;
+use krilla::tagging::{
+    Artifact, ArtifactType, ContentTag, Identifier, ListNumbering, Node, SpanTag, TableHeaderScope,
+    Tag, TagGroup, TagKind, TagTree,
+};
+use krilla::text::{Font, GlyphId, KrillaGlyph};
+use krilla::{Document, SerializeSettings};
+use std::collections::BTreeMap;
+use std::num::NonZeroU16;
+
+struct Fonts([Font; 3]);
+
+impl Fonts {
+    fn load() -> Result<Self, ReportError> {
+        let load = |face: Face| {
+            Font::new(face.bytes().to_vec().into(), 0)
+                .ok_or_else(|| ReportError::Writer(format!("the font {face:?} cannot be read")))
+        };
+        Ok(Self([
+            load(Face::Regular)?,
+            load(Face::Bold)?,
+            load(Face::Signs)?,
+        ]))
+    }
+
+    fn of(&self, face: Face) -> Font {
+        self.0[face as usize].clone()
+    }
+}
+
+/// Writes pages and their structure.
+pub(crate) fn write(
+    look: &Look,
+    title: &str,
+    pages: &[Vec<Content>],
+    trees: Vec<Tree>,
+) -> Result<Vec<u8>, ReportError> {
+    let fault = |error: String| ReportError::Writer(error);
+    let configuration = ConfigurationBuilder::new()
+        .with_accessibility_validator(Accessibility::UA1)
+        .finish()
+        .map_err(|error| fault(format!("{error:?}")))?;
+    let mut document = Document::new_with(SerializeSettings {
+        configuration,
+        ..SerializeSettings::default()
+    });
+    let language = look.locale.language.as_str().to_string();
+    document.set_metadata(
+        Metadata::new()
+            .title(title.to_string())
+            .language(language.clone())
+            .creator("Surefoot".to_string()),
+    );
+    let fonts = Fonts::load()?;
+    let (width, height) = look.paper.size();
+    let settings =
+        PageSettings::from_wh(width, height).ok_or_else(|| fault("no such paper".to_string()))?;
+    let mut identifiers: BTreeMap<usize, Identifier> = BTreeMap::new();
+    for contents in pages {
+        let mut page = document.start_page_with(settings.clone());
+        let mut surface = page.surface();
+        for content in contents {
+            let identifier = surface.start_tagged(match &content.sense {
+                Sense::Text => ContentTag::Span(SpanTag::empty()),
+                Sense::ReadAs(words) => {
+                    ContentTag::Span(SpanTag::empty().with_actual_text(Some(words)))
+                }
+                Sense::Graphic => ContentTag::Other,
+                Sense::Ornament => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Other)),
+            });
+            for mark in &content.marks {
+                draw(&mut surface, &fonts, mark);
+            }
+            surface.end_tagged();
+            if content.sense != Sense::Ornament {
+                identifiers.insert(content.id, identifier);
+            }
+        }
+        surface.finish();
+        page.finish();
+    }
+    let mut tree = TagTree::new().with_lang(Some(language));
+    for node in trees {
+        if let Some(node) = tagged(node, &mut identifiers) {
+            tree.push(node);
+        }
+    }
+    document.set_tag_tree(tree);
+    document
+        .finish()
+        .map_err(|error| fault(format!("{error:?}")))
+}
+
+fn tagged(tree: Tree, identifiers: &mut BTreeMap<usize, Identifier>) -> Option<Node> {
+    match tree {
+        Tree::Leaf(id) => identifiers.remove(&id).map(Node::Leaf),
+        Tree::Group(role, trees) => {
+            let mut group = TagGroup::new(tag(role));
+            for tree in trees {
+                if let Some(node) = tagged(tree, identifiers) {
+                    group.push(node);
+                }
+            }
+            Some(Node::Group(group))
+        }
+    }
+}
+
+fn tag(role: Role) -> TagKind {
+    match role {
+        Role::Heading(level, title) => Tag::Hn(
+            NonZeroU16::new(level).unwrap_or(NonZeroU16::MIN),
+            Some(title),
+        )
+        .into(),
+        Role::Paragraph => Tag::P.into(),
+        Role::List => Tag::L(ListNumbering::Decimal).into(),
+        Role::Item => Tag::LI.into(),
+        Role::ItemLabel => Tag::Lbl.into(),
+        Role::ItemBody => Tag::LBody.into(),
+        Role::Figure(alt) => Tag::Figure(Some(alt)).into(),
+        Role::Table(summary) => Tag::Table.with_summary(Some(summary)).into(),
+        Role::Row => Tag::TR.into(),
+        Role::ColumnHead => Tag::TH(TableHeaderScope::Column).into(),
+        Role::RowHead => Tag::TH(TableHeaderScope::Row).into(),
+        Role::Cell => Tag::TD.into(),
+        Role::Division => Tag::Div.into(),
+    }
+}
+
+fn draw(surface: &mut Surface, fonts: &Fonts, mark: &Mark) {
+    match mark {
+        Mark::Text {
+            x,
+            y,
+            size,
+            face,
+            text,
+        } => draw_text(surface, fonts, (*x, *y), *size, *face, text),
+        Mark::Shape { path, fill, pen } => {
+            let mut outline = PathBuilder::new();
+            for step in path {
+                match *step {
+                    Step::Move(x, y) => outline.move_to(x, y),
+                    Step::Line(x, y) => outline.line_to(x, y),
+                    Step::Curve(a, b, c, d, x, y) => outline.cubic_to(a, b, c, d, x, y),
+                    Step::Close => outline.close(),
+                }
+            }
+            if let Some(outline) = outline.finish() {
+                surface.set_fill(fill.map(area));
+                surface.set_stroke(pen.map(line));
+                if fill.is_some() || pen.is_some() {
+                    surface.draw_path(&outline);
+                }
+            }
+        }
+    }
+}
+
+fn area(grey: u8) -> Fill {
+    Fill {
+        paint: luma::Color::new(grey).into(),
+        ..Fill::default()
+    }
+}
+
+fn line(pen: Pen) -> Stroke {
+    Stroke {
+        paint: luma::Color::new(pen.grey).into(),
+        width: pen.width,
+        line_cap: if pen.dash.is_some() {
+            LineCap::Butt
+        } else {
+            LineCap::Round
+        },
+        line_join: LineJoin::Round,
+        opacity: NormalizedF32::ONE,
+        dash: pen.dash.map(|(stroke, gap)| StrokeDash {
+            array: vec![stroke, gap],
+            offset: 0.0,
+        }),
+        ..Stroke::default()
+    }
+}
+
+/// Draws text in runs of one font.
+fn draw_text(
+    surface: &mut Surface,
+    fonts: &Fonts,
+    (mut x, y): (f32, f32),
+    size: f32,
+    face: Face,
+    text: &str,
+) {
+    surface.set_stroke(None);
+    surface.set_fill(Some(area(0)));
+    let mut run: Vec<KrillaGlyph> = Vec::new();
+    let mut run_face = face;
+    let mut run_width = 0.0;
+    let flush = |surface: &mut Surface, run: &mut Vec<KrillaGlyph>, face: Face, x: f32| {
+        if !run.is_empty() {
+            surface.draw_glyphs(Point::from_xy(x, y), run, fonts.of(face), text, size, false);
+            run.clear();
+        }
+    };
+    for (start, character) in text.char_indices() {
+        let Drawn {
+            face: found,
+            glyph,
+            advance_em,
+        } = drawn(face, character);
+        if found != run_face {
+            flush(surface, &mut run, run_face, x);
+            x += run_width * size;
+            run_width = 0.0;
+            run_face = found;
+        }
+        run.push(KrillaGlyph::new(
+            GlyphId::new(u32::from(glyph)),
+            advance_em,
+            0.0,
+            0.0,
+            0.0,
+            start..start + character.len_utf8(),
+            None,
+        ));
+        run_width += advance_em;
+    }
+    flush(surface, &mut run, run_face, x);
+}

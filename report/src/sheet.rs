@@ -1,0 +1,266 @@
+//! Practice sheets: exercises of one or several concepts, the answer key on a page apart.
+
+use crate::entry::{answer_place, blocks, key_inlines};
+use crate::error::ReportError;
+use crate::flow::Document;
+use crate::inline::{Align, Style, bold, paragraph, words};
+use crate::mark::{Mark, Pen, rounded};
+use crate::paper::{Density, Look};
+use crate::slab::{Part, Role, Sense, Slab};
+use crate::table::{Cell, Column, Table, Width};
+use crate::words::Words;
+use surefoot_core::catalogue::{Catalogue, Concept};
+use surefoot_core::item::{Item, Level, generate};
+
+/// Most exercises on one sheet.
+pub const MOST_EXERCISES: usize = 120;
+
+/// Exercises of one concept on a sheet.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct SheetPart {
+    /// The concept's id.
+    pub concept: String,
+    /// How far the exercises reach.
+    pub level: Level,
+    /// How many.
+    pub count: usize,
+    /// The seed of the first; the others follow.
+    pub seed: u64,
+}
+
+/// What a sheet is made from.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct SheetWish {
+    /// A line under the title, such as the name of a group; nothing for none.
+    pub for_whom: Option<String>,
+    /// The concepts, in order.
+    pub parts: Vec<SheetPart>,
+    /// Without the answer key.
+    pub without_key: bool,
+}
+
+/// A sheet as a PDF.
+///
+/// # Errors
+/// [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more
+/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] or the generator's error.
+pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
+    let asked: usize = wish.parts.iter().map(|part| part.count).sum();
+    if asked == 0 {
+        return Err(ReportError::Nothing);
+    }
+    if asked > MOST_EXERCISES {
+        return Err(ReportError::TooMany {
+            asked,
+            most: MOST_EXERCISES,
+        });
+    }
+    let catalogue =
+        Catalogue::built_in().map_err(|error| ReportError::Writer(error.to_string()))?;
+    let mut sets: Vec<(&Concept, &SheetPart, Vec<Item>)> = Vec::new();
+    for part in wish.parts.iter().filter(|part| part.count > 0) {
+        let concept = catalogue
+            .get(&part.concept)
+            .ok_or_else(|| ReportError::NoConcept {
+                id: part.concept.chars().take(80).collect(),
+            })?;
+        sets.push((concept, part, exercises(part)?));
+    }
+    let w = Words::new(look.locale)?;
+    let language = look.locale.language;
+    let title = match sets.as_slice() {
+        [(concept, ..)] => concept.title.get(language).to_string(),
+        _ => w.get("report-practice")?,
+    };
+    let marks: Vec<String> = sets
+        .iter()
+        .map(|(concept, part, items)| {
+            let version = items.first().map_or(0, |i| i.generator_version);
+            format!(
+                "{} · {} · {} · v{version}",
+                concept.id,
+                u8::from(part.level),
+                part.seed
+            )
+        })
+        .collect();
+    let mut page = Document::new(*look, title.clone(), marks.join("   "));
+    page.heading(1, &title);
+    page.place(&name_line(&w, page.width())?);
+    if let Some(whom) = &wish.for_whom {
+        page.paragraph(&words(whom.clone()), Style::of(10.5));
+    }
+    let one = sets.len() == 1;
+    let mut number = 0;
+    for (concept, _, items) in &sets {
+        if !one {
+            page.heading(2, concept.title.get(language));
+        }
+        page.paragraph(&words(concept.i_can.get(language)), Style::of(10.5));
+        page.space(6.0);
+        place_items(&mut page, &w, look, items, &mut number)?;
+    }
+    if !wish.without_key {
+        page.new_page();
+        let heading = w.say("report-key", &[("title", title.clone().into())])?;
+        page.heading(2, &heading);
+        number = 0;
+        for (concept, _, items) in &sets {
+            if !one {
+                page.heading(3, concept.title.get(language));
+            }
+            page.table(&key(&w, concept.title.get(language), items, &mut number)?);
+        }
+    }
+    page.finish()
+}
+
+/// The exercises of a part: seeds in a row, a repeated question left out.
+fn exercises(part: &SheetPart) -> Result<Vec<Item>, ReportError> {
+    let mut items: Vec<Item> = Vec::new();
+    let mut seed = part.seed;
+    // A generator with few different questions may repeat one in the end.
+    let tries = part.count as u64 * 8 + 40;
+    while items.len() < part.count {
+        let item = generate(&part.concept, part.level, seed)?;
+        let repeated = items
+            .iter()
+            .any(|i| i.prompt == item.prompt && i.entry == item.entry);
+        if !repeated || seed.wrapping_sub(part.seed) > tries {
+            items.push(item);
+        }
+        seed = seed.wrapping_add(1);
+    }
+    Ok(items)
+}
+
+/// "Name ____ Date ____".
+fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
+    let mut row = Slab::space(width, 26.0);
+    let size = 10.5;
+    let mut label = |text: String, x: f32, to: f32| {
+        let start = x + crate::font::width(&text, crate::font::Face::Regular, size) + 5.0;
+        row.parts.push(Part::Content(
+            Sense::Text,
+            vec![Mark::Text {
+                x,
+                y: 18.0,
+                size,
+                face: crate::font::Face::Regular,
+                text: format!("{text} "),
+            }],
+        ));
+        row.parts.push(Part::Content(
+            Sense::Ornament,
+            vec![Mark::Shape {
+                path: vec![
+                    crate::mark::Step::Move(start, 20.0),
+                    crate::mark::Step::Line(to, 20.0),
+                ],
+                fill: None,
+                pen: Some(Pen::ink(0.7)),
+            }],
+        ));
+    };
+    label(w.get("report-name")?, 0.0, width * 0.62);
+    label(w.get("report-date")?, width * 0.66, width);
+    Ok(row.under(Role::Paragraph))
+}
+
+fn place_items(
+    page: &mut Document,
+    w: &Words,
+    look: &Look,
+    items: &[Item],
+    number: &mut usize,
+) -> Result<(), ReportError> {
+    const GAP: f32 = 22.0;
+    let compact = look.density == Density::Compact;
+    let columns = if compact { 2 } else { 1 };
+    let wide = (page.width() - GAP * (columns - 1) as f32) / columns as f32;
+    page.open(Role::List);
+    for row in items.chunks(columns) {
+        let mut slab = Slab::default();
+        for (n, item) in row.iter().enumerate() {
+            *number += 1;
+            let set = exercise(w, item, *number, wide, compact)?;
+            slab.put(&set, n as f32 * (wide + GAP), 0.0);
+        }
+        page.place(&slab);
+        page.space(if compact { 9.0 } else { 12.0 });
+    }
+    page.close();
+    Ok(())
+}
+
+fn exercise(
+    w: &Words,
+    item: &Item,
+    number: usize,
+    wide: f32,
+    compact: bool,
+) -> Result<Slab, ReportError> {
+    let size = if compact { 11.0 } else { 12.5 };
+    let lead = 26.0;
+    let inner = wide - lead;
+    let label = paragraph(&bold(format!("{number}. ")), lead, Style::of(size));
+    let prompt = blocks(w, &item.prompt, inner, size)?;
+    let place = answer_place(w, &item.entry, inner, size)?;
+    let mut parts = vec![prompt, place];
+    if !compact {
+        parts.push(working_space(inner, 64.0));
+    }
+    let body = Slab::stacked(&parts, 3.0).under(Role::ItemBody);
+    let mut set = Slab::default();
+    set.put(&label.under(Role::ItemLabel), 0.0, 0.0);
+    set.put(&body, lead, 0.0);
+    set.width = wide;
+    Ok(set.under(Role::Item))
+}
+
+/// An empty frame to work in.
+fn working_space(wide: f32, high: f32) -> Slab {
+    let mut slab = Slab::space(wide, high + 4.0);
+    slab.parts.push(Part::Content(
+        Sense::Ornament,
+        vec![Mark::Shape {
+            path: rounded(0.5, 4.0, wide - 1.0, high, 5.0),
+            fill: None,
+            pen: Some(Pen::grey(0.6, 150)),
+        }],
+    ));
+    slab
+}
+
+fn key(w: &Words, title: &str, items: &[Item], number: &mut usize) -> Result<Table, ReportError> {
+    let size = 11.0;
+    let mut rows = Vec::new();
+    for item in items {
+        *number += 1;
+        rows.push(vec![
+            Cell::from(bold(format!("{number}. "))),
+            Cell::from(key_inlines(w, &item.worked().answer, size)?),
+        ]);
+    }
+    Ok(Table {
+        summary: w.say("report-key", &[("title", title.to_string().into())])?,
+        columns: vec![
+            Column {
+                width: Width::Points(48.0),
+                align: Align::Right,
+            },
+            Column {
+                width: Width::Share(1.0),
+                align: Align::Left,
+            },
+        ],
+        head: vec![
+            Cell::from(bold(w.get("report-number")?)),
+            Cell::from(bold(w.get("report-answer")?)),
+        ],
+        rows,
+        row_heads: true,
+        size,
+        row_height: 18.0,
+    })
+}
