@@ -386,3 +386,54 @@ pub struct Entries {
     /// The cells.
     pub made: Vec<EntryMade>,
 }
+
+/// What to print, and how.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PrintAsked {
+    /// The class's id.
+    pub class: String,
+    /// What.
+    pub what: Printed,
+    /// How.
+    pub look: PrintLook,
+}
+
+/// Something that can be printed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum Printed {
+    /// A practice sheet with fresh numbers.
+    Sheet {
+        /// Concepts, in order.
+        concepts: Vec<String>,
+        /// How far the exercises reach.
+        level: surefoot_core::item::Level,
+        /// Exercises of each concept.
+        count: u32,
+        /// With the answer key on a page apart.
+        with_key: bool,
+    },
+    /// A chart for self-ratings on paper.
+    Chart,
+}
+
+/// Language, paper and room.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PrintLook {
+    /// The language of the print.
+    pub language: Language,
+    /// The paper.
+    pub paper: PrintPaper,
+    /// With space to work or write in; else as little paper as will do.
+    pub roomy: bool,
+}
+
+/// A size of paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum PrintPaper {
+    /// 210 mm × 297 mm.
+    A4,
+    /// 8.5 in × 11 in.
+    Letter,
+}

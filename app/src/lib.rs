@@ -16,6 +16,7 @@ mod folder;
 mod jobs;
 mod pin_calls;
 mod places;
+mod print_calls;
 mod removal_calls;
 mod safety_views;
 mod start_calls;
@@ -141,4 +142,5 @@ contract::calls! { App, CallError;
     assign(Assign) -> Vec<AssignmentReport>;
     assignments(ClassId) -> Vec<AssignmentReport>;
     withdraw_assignment(AssignmentId) -> Vec<AssignmentReport>;
+    print(PrintAsked) -> FileMade;
 }

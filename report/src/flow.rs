@@ -24,6 +24,13 @@ pub(crate) enum Tree {
     Group(Role, Vec<Tree>),
 }
 
+/// Where a heading stands.
+pub(crate) struct Bookmark {
+    pub title: String,
+    pub page: usize,
+    pub y: f32,
+}
+
 /// A document being filled from the top.
 pub struct Document {
     look: Look,
@@ -34,6 +41,8 @@ pub struct Document {
     open: Vec<(Role, Vec<Tree>)>,
     next_id: usize,
     y: f32,
+    /// Headings with the page and height they stand at.
+    bookmarks: Vec<Bookmark>,
 }
 
 impl Document {
@@ -48,6 +57,7 @@ impl Document {
             open: vec![(Role::Division, Vec::new())],
             next_id: 0,
             y: 0.0,
+            bookmarks: Vec::new(),
         }
     }
 
@@ -159,6 +169,11 @@ impl Document {
         let slab = paragraph(&bold(text), self.width(), Style::of(size))
             .under(Role::Heading(level, text.to_string()));
         self.need(slab.height + 70.0);
+        self.bookmarks.push(Bookmark {
+            title: text.to_string(),
+            page: self.pages.len() - 1,
+            y: MARGIN + self.y,
+        });
         self.place(&slab);
         self.space(if level == 1 { 2.0 } else { 3.0 });
     }
@@ -236,7 +251,7 @@ impl Document {
             });
         }
         let trees = self.open.pop().map(|(_, trees)| trees).unwrap_or_default();
-        pdf::write(&self.look, &self.title, &self.pages, trees)
+        pdf::write(&self.look, &self.title, &self.pages, trees, &self.bookmarks)
     }
 }
 

@@ -22,7 +22,7 @@ impl Face {
         match self {
             Face::Regular => include_bytes!("../fonts/atkinson-hyperlegible-next-regular.ttf"),
             Face::Bold => include_bytes!("../fonts/atkinson-hyperlegible-next-bold.ttf"),
-            Face::Signs => include_bytes!("../fonts/stix-two-math-signs.otf"),
+            Face::Signs => include_bytes!("../fonts/stix-two-math-signs.ttf"),
         }
     }
 

@@ -4,6 +4,7 @@
 //! Pure: values in, bytes out. No files, no clock, no chance. The pages are
 //! tagged PDF (PDF/UA-1), the same bytes on every device.
 
+pub mod chart;
 pub mod drawing;
 pub mod entry;
 pub mod error;

@@ -200,3 +200,46 @@ impl Mark {
         }
     }
 }
+
+/// Left, top, right and bottom of what marks reach over; nothing without marks.
+#[must_use]
+pub fn reach(marks: &[Mark]) -> Option<(f32, f32, f32, f32)> {
+    let mut all: Option<(f32, f32, f32, f32)> = None;
+    let mut take = |x: f32, y: f32| {
+        let (l, t, r, b) = all.unwrap_or((x, y, x, y));
+        all = Some((l.min(x), t.min(y), r.max(x), b.max(y)));
+    };
+    for mark in marks {
+        match mark {
+            Mark::Text {
+                x,
+                y,
+                size,
+                face,
+                text,
+            } => {
+                take(*x, y - 0.76 * size);
+                take(x + crate::font::width(text, *face, *size), y + 0.22 * size);
+            }
+            Mark::Shape { path, pen, .. } => {
+                let half = pen.map_or(0.0, |pen| pen.width / 2.0);
+                let mut point = |x: f32, y: f32| {
+                    take(x - half, y - half);
+                    take(x + half, y + half);
+                };
+                for step in path {
+                    match *step {
+                        Step::Move(x, y) | Step::Line(x, y) => point(x, y),
+                        Step::Curve(a, b, c, d, x, y) => {
+                            point(a, b);
+                            point(c, d);
+                            point(x, y);
+                        }
+                        Step::Close => {}
+                    }
+                }
+            }
+        }
+    }
+    all
+}

@@ -1,16 +1,18 @@
 //! Pages to a tagged PDF (PDF/UA-1) with krilla.
 
 use crate::error::ReportError;
-use crate::flow::{Content, Tree};
+use crate::flow::{Bookmark, Content, Tree};
 use crate::font::{Drawn, Face, drawn};
 use crate::mark::{Mark, Pen, Step};
 use crate::paper::Look;
 use crate::slab::{Role, Sense};
 use krilla::color::luma;
 use krilla::configure::{Accessibility, ConfigurationBuilder};
+use krilla::destination::XyzDestination;
 use krilla::geom::{PathBuilder, Point};
 use krilla::metadata::Metadata;
 use krilla::num::NormalizedF32;
+use krilla::outline::{Outline, OutlineNode};
 use krilla::page::PageSettings;
 use krilla::paint::{Fill, LineCap, LineJoin, Stroke, StrokeDash};
 use krilla::surface::Surface;
@@ -49,6 +51,7 @@ pub(crate) fn write(
     title: &str,
     pages: &[Vec<Content>],
     trees: Vec<Tree>,
+    bookmarks: &[Bookmark],
 ) -> Result<Vec<u8>, ReportError> {
     let fault = |error: String| ReportError::Writer(error);
     let configuration = ConfigurationBuilder::new()
@@ -101,6 +104,12 @@ pub(crate) fn write(
         }
     }
     document.set_tag_tree(tree);
+    let mut outline = Outline::new();
+    for mark in bookmarks {
+        let place = XyzDestination::new(mark.page, Point::from_xy(0.0, mark.y));
+        outline.push_child(OutlineNode::new(mark.title.clone(), place));
+    }
+    document.set_outline(outline);
     document
         .finish()
         .map_err(|error| fault(format!("{error:?}")))

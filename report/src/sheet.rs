@@ -94,6 +94,9 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
     let mut number = 0;
     for (concept, _, items) in &sets {
         if !one {
+            // A heading stays with the first exercise under it.
+            let first = rows(&w, look, page.width(), &items[..1], &mut 0)?;
+            page.need(first.first().map_or(0.0, |row| row.height) + 58.0);
             page.heading(2, concept.title.get(language));
         }
         page.paragraph(&words(concept.i_can.get(language)), Style::of(10.5));
@@ -135,7 +138,7 @@ fn exercises(part: &SheetPart) -> Result<Vec<Item>, ReportError> {
 }
 
 /// "Name ____ Date ____".
-fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
+pub(crate) fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
     let mut row = Slab::space(width, 26.0);
     let size = 10.5;
     let mut label = |text: String, x: f32, to: f32| {
@@ -174,11 +177,33 @@ fn place_items(
     items: &[Item],
     number: &mut usize,
 ) -> Result<(), ReportError> {
+    let gap = if look.density == Density::Compact {
+        9.0
+    } else {
+        12.0
+    };
+    page.open(Role::List);
+    for row in rows(w, look, page.width(), items, number)? {
+        page.place(&row);
+        page.space(gap);
+    }
+    page.close();
+    Ok(())
+}
+
+/// Exercises laid out: two in a row when compact.
+fn rows(
+    w: &Words,
+    look: &Look,
+    width: f32,
+    items: &[Item],
+    number: &mut usize,
+) -> Result<Vec<Slab>, ReportError> {
     const GAP: f32 = 22.0;
     let compact = look.density == Density::Compact;
     let columns = if compact { 2 } else { 1 };
-    let wide = (page.width() - GAP * (columns - 1) as f32) / columns as f32;
-    page.open(Role::List);
+    let wide = (width - GAP * (columns - 1) as f32) / columns as f32;
+    let mut all = Vec::new();
     for row in items.chunks(columns) {
         let mut slab = Slab::default();
         for (n, item) in row.iter().enumerate() {
@@ -186,11 +211,9 @@ fn place_items(
             let set = exercise(w, item, *number, wide, compact)?;
             slab.put(&set, n as f32 * (wide + GAP), 0.0);
         }
-        page.place(&slab);
-        page.space(if compact { 9.0 } else { 12.0 });
+        all.push(slab);
     }
-    page.close();
-    Ok(())
+    Ok(all)
 }
 
 fn exercise(

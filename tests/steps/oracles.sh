@@ -6,7 +6,7 @@
 
 need_rust
 c_compiler
-system_packages age
+system_packages age poppler-utils
 check "python packages" venv
 check "command for the oracles" cargo build --locked -p surefoot-cli
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot

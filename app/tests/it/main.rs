@@ -10,6 +10,7 @@
 mod bad_files;
 mod disks;
 mod keeping;
+mod printing;
 mod removal;
 mod second_device;
 mod shared_tablet;

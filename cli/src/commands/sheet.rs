@@ -85,5 +85,6 @@ pub fn run(args: &Args) -> crate::Outcome {
         ..SheetWish::default()
     };
     let bytes = practice_sheet(&wish, &look).map_err(|error| error.to_string())?;
-    std::fs::write(&args.out, bytes).map_err(|error| format!("{}: {error}", args.out.display()))
+    surefoot_app::write_atomic(&args.out, &bytes)
+        .map_err(|error| format!("{}: {error}", args.out.display()))
 }

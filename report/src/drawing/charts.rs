@@ -41,11 +41,23 @@ pub(crate) fn grid_face(
     let y0 = y(0.clamp(frame.y_from, frame.y_to.max(frame.y_from)) as f32);
     sketch.segment((x0, TOP - 8.0), (x0, foot));
     sketch.segment((LEFT, y0), (right + 10.0, y0));
-    for v in xs.iter().filter(|v| **v != 0 || frame.x_from >= 0) {
+    // Where lines stand close, not every one has room for its number.
+    let every = if unit >= 26.0 {
+        1
+    } else if unit >= 15.0 {
+        2
+    } else {
+        5
+    };
+    let named = |v: i64, step: i64| v % (step.max(1) * every) == 0;
+    for v in xs
+        .iter()
+        .filter(|v| named(**v, frame.x_step) && (**v != 0 || frame.x_from >= 0))
+    {
         let text = sketch.number(v);
         sketch.text(&text, (x(*v as f32), y0 + 16.0), SMALL, Anchor::Middle);
     }
-    for v in ys.iter().filter(|v| **v != 0) {
+    for v in ys.iter().filter(|v| named(**v, frame.y_step) && **v != 0) {
         let text = sketch.number(v);
         sketch.text(&text, (x0 - 8.0, y(*v as f32)), SMALL, Anchor::End);
     }

@@ -15,6 +15,7 @@ pub(crate) use parts::strips;
 pub(crate) use shapes::protractor_face;
 pub(crate) use sketch::{Anchor, Sketch};
 
+use crate::mark::reach;
 use crate::slab::{Part, Role, Sense, Slab};
 use surefoot_core::item::{Drawing, Figure};
 use surefoot_core::messages::{Locale, MessageError, say};
@@ -34,10 +35,21 @@ pub fn figure(locale: Locale, figure: &Figure, most: f32) -> Result<Slab, Messag
 
 /// A sketch as a slab with its words.
 pub(crate) fn on_paper(sketch: Sketch, alt: String, most: f32) -> Slab {
+    // Paper is dear: the picture ends where its ink ends.
+    let (left, top, right, bottom) =
+        reach(&sketch.marks).unwrap_or((0.0, 0.0, sketch.width, sketch.height));
+    let air = 4.0;
     Slab {
-        width: sketch.width,
-        height: sketch.height,
-        parts: vec![Part::Content(Sense::Graphic, sketch.marks)],
+        width: right - left + 2.0 * air,
+        height: bottom - top + 2.0 * air,
+        parts: vec![Part::Content(
+            Sense::Graphic,
+            sketch
+                .marks
+                .iter()
+                .map(|mark| mark.moved(1.0, air - left, air - top))
+                .collect(),
+        )],
     }
     .scaled(SCALE)
     .within(most, 420.0)

@@ -16,3 +16,11 @@ report-draw-side = Draw the other side of the angle.
 report-shade = Shade the parts.
 report-draw-graph = Draw the graph.
 report-draw-squares = Shade the squares.
+
+## Self-rating charts.
+report-chart = My self-ratings
+report-chart-how = After the review, write how sure you are.
+report-chart-summary = Self-ratings by pass: { $day }
+report-own-view = This is your own view. It is not a grade.
+report-day = Day { $day }
+report-concept = Concept

@@ -16,3 +16,11 @@ report-draw-side = Dibuja el otro lado del ángulo.
 report-shade = Sombrea las partes.
 report-draw-graph = Dibuja la gráfica.
 report-draw-squares = Sombrea los cuadrados.
+
+## Tablas de autoevaluación.
+report-chart = Mis autoevaluaciones
+report-chart-how = Después del repaso, escribe qué tan seguro te sientes.
+report-chart-summary = Autoevaluaciones por vuelta: { $day }
+report-own-view = Es tu propia opinión. No es una calificación.
+report-day = Día { $day }
+report-concept = Concepto

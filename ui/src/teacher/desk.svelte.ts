@@ -24,6 +24,7 @@ export type Place =
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }
+  | { at: 'print' }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }
   | { at: 'new-class' };

@@ -2672,6 +2672,50 @@ evenings_most: number,
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
+export type PrintAsked = { 
+/**
+ * The class's id.
+ */
+class: string, 
+/**
+ * What.
+ */
+what: Printed, 
+/**
+ * How.
+ */
+look: PrintLook, };
+export type PrintLook = { 
+/**
+ * The language of the print.
+ */
+language: Language, 
+/**
+ * The paper.
+ */
+paper: PrintPaper, 
+/**
+ * With space to work or write in; else as little paper as will do.
+ */
+roomy: boolean, };
+export type PrintPaper = "a4" | "letter";
+export type Printed = { "kind": "sheet", 
+/**
+ * Concepts, in order.
+ */
+concepts: Array<string>, 
+/**
+ * How far the exercises reach.
+ */
+level: Level, 
+/**
+ * Exercises of each concept.
+ */
+count: number, 
+/**
+ * With the answer key on a page apart.
+ */
+with_key: boolean, } | { "kind": "chart" };
 export type Profile = { 
 /**
  * Names the student's database file on this device.
@@ -3958,4 +4002,5 @@ export interface Calls {
   assign: { args: Assign; out: Array<AssignmentReport> };
   assignments: { args: ClassId; out: Array<AssignmentReport> };
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
+  print: { args: PrintAsked; out: FileMade };
 }

@@ -1,0 +1,111 @@
+"""Printed practice sheets read back by another program.
+
+Poppler's pdfinfo and pdftotext open the files that `surefoot sheet` writes: a
+sheet is tagged, has the paper asked for and its language's words; its exercises
+stand in order; its key begins on a page of its own and gives the answers of the
+same seeds in order, fractions readable as `3/4`. What the answers are is not
+judged here (items_oracle.py does); this looks at whether paper says them.
+"""
+
+import json
+import os
+import re
+import subprocess
+import sys
+import tempfile
+
+SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
+# ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
+PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
+KEY = {"en": "Answer key", "es": "Respuestas:"}
+passed = failed = 0
+
+
+def check(holds, what):
+    global passed, failed
+    if holds:
+        passed += 1
+    else:
+        failed += 1
+        print("FAILED", what)
+
+
+def run(*args):
+    return subprocess.run(args, check=True, capture_output=True, text=True).stdout
+
+
+def squeezed(text):
+    return re.sub(r"\s+", "", text)
+
+
+def items(concept, level):
+    text = run(SUREFOOT, "exercises", "--concept", concept, "--level", str(level), "--count", "60")
+    return [json.loads(line) for line in text.splitlines()]
+
+
+def words(item, language):
+    """An item's answer as the terminal gives it."""
+    return item[language]["answer"].replace("\n", "; ")
+
+
+def expected(concept, level, count):
+    """The first `count` different questions from seed 1 on."""
+    chosen = []
+    for item in items(concept, level):
+        if all((item["prompt"], item["entry"]) != (c["prompt"], c["entry"]) for c in chosen):
+            chosen.append(item)
+    return chosen[:count]
+
+
+def sheet(folder, concept, level, count, paper, density, language):
+    out = os.path.join(folder, "sheet.pdf")
+    run(
+        SUREFOOT, "sheet", "--concept", concept, "--level", str(level), "--count", str(count),
+        "--paper", paper, "--density", density, "--language", language, "--out", out,
+    )
+    return out
+
+
+def look_at(folder, concept, nth):
+    level, count = nth % 3 + 1, 5
+    paper = ("a4", "letter")[nth % 2]
+    density = ("compact", "roomy")[nth // 2 % 2]
+    language = ("en", "es")[nth // 4 % 2]
+    name = f"{concept} level {level} {paper} {density} {language}"
+    out = sheet(folder, concept, level, count, paper, density, language)
+    info = run("pdfinfo", out)
+    check(re.search(r"^Tagged:\s+yes", info, re.M), f"{name}: not tagged")
+    size = re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info)
+    there = tuple(float(v) for v in size.groups())
+    check(all(abs(a - b) < 0.5 for a, b in zip(there, PAPERS[paper])), f"{name}: paper {there}")
+    pages = run("pdftotext", "-raw", out, "-").split("\f")
+    starts = [n for n, page in enumerate(pages) if page.lstrip().startswith(KEY[language])]
+    check(len(starts) == 1 and starts[0] > 0, f"{name}: key on a page apart, found {starts}")
+    if not starts:
+        return
+    exercises = "\n".join(pages[: starts[0]])
+    places = [re.search(rf"^{n}\. ", exercises, re.M) for n in range(1, count + 1)]
+    check(all(places), f"{name}: numbers of the exercises")
+    # The key: number and answer, one after the other.
+    key = squeezed("\n".join(pages[starts[0] :]))
+    at = 0
+    for n, item in enumerate(expected(concept, level, count), 1):
+        answer = squeezed(words(item, language))
+        found = key.find(f"{n}.{answer}", at)
+        check(found >= 0, f"{name}: answer {n} {answer!r} in {key[at:at + 120]!r}")
+        at = max(at, found)
+
+
+def main():
+    catalogue = run(SUREFOOT, "exercises", "--concept", "all", "--level", "1", "--count", "1")
+    concepts = [json.loads(line)["concept"] for line in catalogue.splitlines()]
+    check(len(concepts) >= 140, f"{len(concepts)} concepts with exercises")
+    with tempfile.TemporaryDirectory() as folder:
+        for nth, concept in enumerate(concepts):
+            look_at(folder, concept, nth)
+    print(f"{passed} passed, {failed} failed")
+    return failed != 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
