@@ -115,7 +115,7 @@ fn choices(
         slabs.push(row);
     }
     // Short choices stand side by side.
-    let widest = slabs.iter().map(|s| natural(s)).fold(0.0, f32::max) + 14.0;
+    let widest = slabs.iter().map(natural).fold(0.0, f32::max) + 14.0;
     let across = ((most / widest.max(1.0)) as usize).clamp(1, all.len().max(1));
     let step = most / across as f32;
     let mut rows = Vec::new();
