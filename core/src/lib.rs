@@ -11,6 +11,8 @@
 
 pub mod calendar;
 pub mod catalogue;
+#[cfg(test)]
+mod changed_bytes;
 pub mod class;
 pub mod exchange;
 pub mod insight;

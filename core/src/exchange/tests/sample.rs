@@ -100,6 +100,28 @@ pub fn pack() -> ClassPack {
     }
 }
 
+pub fn class_key() -> ClassKeyFile {
+    let pack = pack();
+    ClassKeyFile {
+        format: 1,
+        class_id: class_id(),
+        title: pack.title,
+        made_on: pack.issued_on,
+        sealing_identity: class_identity().to_identity_file(),
+        signing_seed: ClassKeyFile::seed_text(&[1; 32]),
+        year: pack.year,
+        rotation: vec![CONCEPTS.map(str::to_owned).to_vec()],
+        taught_from: BTreeMap::from([(CONCEPTS[0].to_owned(), date("2026-09-07"))]),
+        seats: vec![KeySeat {
+            number: 1,
+            token: seat(),
+            name: Some("Given".into()),
+        }],
+        practice: pack.practice,
+        pack_version: 1,
+    }
+}
+
 pub fn assignment(id: &str) -> Assignment {
     Assignment {
         id: AssignmentId::new(id).unwrap(),

@@ -133,3 +133,25 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
         })
     ));
 }
+
+proptest::proptest! {
+    #![proptest_config(crate::changed_bytes::long())]
+
+    #[test]
+    fn changed_rosters(changes in crate::changed_bytes::any_changes(), which in 0..4_usize) {
+        let mut files = [
+            ("users.csv", format!("{USERS_1_1}u1,,,true,s1,student,b,,Bao,Invented,,,b@example.org,1,2,,04,secret\r\n")),
+            ("enrollments.csv", format!("{ENROLLMENTS}e1,,,c1,s1,u1,student,false,,\r\n")),
+            ("classes.csv", format!("{CLASSES}c1,,,Room 4,04,k,,homeroom,,s1,t,,,\r\n")),
+            ("roles.csv", "sourcedId,status,dateLastModified,userSourcedId,roleType,role\r\nr,,,u1,primary,student\r\n".to_owned()),
+        ]
+        .map(|(name, text)| (name.to_owned(), text.into_bytes()));
+        files[which].1 = crate::changed_bytes::changed(&files[which].1, &changes);
+        for picked in [&files[..], &files[which..=which]] {
+            if let Ok(found) = read_roster_files(picked) {
+                let seats: usize = found.classes.iter().map(|class| class.names.len()).sum();
+                proptest::prop_assert!(seats > 0);
+            }
+        }
+    }
+}
