@@ -2,10 +2,10 @@
 
 use super::sketch::{Anchor, LABEL, SMALL, Sketch, around, scale as place, ticks, value};
 use crate::mark::{Step, ellipse, rectangle, rounded};
-use surefoot_core::item::Say;
 use surefoot_core::item::figure::{
     DoubleNumberLine, NumberLine, Ruler, Scale, ScaleShape, TapeDiagram,
 };
+use surefoot_core::item::{Expr, Say};
 use surefoot_core::messages::{Locale, MessageError, say};
 
 pub(crate) fn number_line(locale: Locale, line: &NumberLine) -> Result<Sketch, MessageError> {
@@ -116,20 +116,51 @@ pub(super) fn double_number_line(
     of: &DoubleNumberLine,
 ) -> Result<Sketch, MessageError> {
     const LEFT: f32 = 30.0;
-    let step = 500.0 / (of.upper.cells.len().saturating_sub(1)).max(1) as f32;
+    const LENGTH: f32 = 500.0;
+    let shares = pair_places(of);
     let mut sketch = Sketch::new(locale, 580.0, 216.0);
     sketch.say(&of.upper.label, (4.0, 14.0), LABEL, Anchor::Start)?;
     sketch.segment((LEFT, 76.0), (560.0, 76.0));
     sketch.segment((LEFT, 132.0), (560.0, 132.0));
     for (row, tick, label) in [(&of.upper, 67.0, 48.0), (&of.lower, 123.0, 162.0)] {
         for (n, cell) in row.cells.iter().enumerate() {
-            let x = LEFT + n as f32 * step;
+            let x = LEFT + shares.get(n).copied().unwrap_or_default() * LENGTH;
             sketch.segment((x, tick), (x, tick + 18.0));
             sketch.label(cell, (x, label), Anchor::Middle)?;
+        }
+        sketch.segment((LEFT, tick), (LEFT, tick + 18.0));
+        // Where there is room to write it.
+        if shares.iter().all(|share| share * LENGTH > 36.0) {
+            sketch.text("0", (LEFT, label), LABEL, Anchor::Middle);
         }
     }
     sketch.say(&of.lower.label, (4.0, 200.0), LABEL, Anchor::Start)?;
     Ok(sketch)
+}
+
+/// Where each pair stands, as a share of the line: as far from 0 as the pair says,
+/// or evenly where it does not say.
+fn pair_places(of: &DoubleNumberLine) -> Vec<f32> {
+    let count = of.upper.cells.len().max(1) as f32;
+    [&of.upper, &of.lower]
+        .into_iter()
+        .find_map(|row| {
+            let sizes: Vec<f32> = row
+                .cells
+                .iter()
+                .map(|cell| match cell {
+                    Expr::Number { text } => text.parse().ok().filter(|size| *size > 0.0),
+                    _ => None,
+                })
+                .collect::<Option<_>>()?;
+            let most = sizes.iter().copied().fold(f32::MIN_POSITIVE, f32::max);
+            Some(sizes.into_iter().map(|size| size / most).collect())
+        })
+        .unwrap_or_else(|| {
+            (1..=of.upper.cells.len())
+                .map(|n| n as f32 / count)
+                .collect()
+        })
 }
 
 pub(super) fn tape_diagram(locale: Locale, of: &TapeDiagram) -> Result<Sketch, MessageError> {

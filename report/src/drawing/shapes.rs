@@ -188,7 +188,13 @@ pub(super) fn polygon(locale: Locale, of: &Polygon) -> Result<Sketch, MessageErr
             sketch.segment(a, b);
         }
         if let Some(label) = &inner.label {
-            let at = beside(a, b, (a.0 - 99.0, a.1), 34.0);
+            // Inside, on the roomier side: outside it would read as a side's length.
+            let across = if (middle.0 - f32::midpoint(a.0, b.0)).abs() < 1.0 {
+                (a.0 - 99.0, a.1)
+            } else {
+                (a.0 + b.0 - middle.0, a.1 + b.1 - middle.1)
+            };
+            let at = beside(a, b, across, 20.0);
             sketch.label(label, at, Anchor::Middle)?;
         }
     }
@@ -233,8 +239,17 @@ pub(super) fn strokes(locale: Locale, of: &Lines) -> Sketch {
         };
         [leg(0.45), leg(-0.45)].concat()
     };
+    let named: Vec<Place> = of.points.iter().map(|p| plane.at(p.at)).collect();
     for stroke in &of.strokes {
-        let (a, b) = (plane.at(stroke.from), plane.at(stroke.to));
+        let (start, end) = (plane.at(stroke.from), plane.at(stroke.to));
+        let a = match stroke.stroke {
+            StrokeKind::Line => beyond(&named, end, start),
+            StrokeKind::Ray | StrokeKind::Segment => start,
+        };
+        let b = match stroke.stroke {
+            StrokeKind::Segment => end,
+            StrokeKind::Ray | StrokeKind::Line => beyond(&named, start, end),
+        };
         sketch.segment(a, b);
         match stroke.stroke {
             StrokeKind::Segment => {
@@ -260,11 +275,45 @@ pub(super) fn strokes(locale: Locale, of: &Lines) -> Sketch {
         ]);
     }
     for point in &of.points {
-        let (x, y) = plane.at(point.at);
-        sketch.spot((x, y), 5.0);
-        sketch.text(&point.name, (x - 14.0, y + 20.0), LABEL, Anchor::Middle);
+        let at = plane.at(point.at);
+        sketch.spot(at, 5.0);
+        let mut strokes = of
+            .strokes
+            .iter()
+            .map(|s| (plane.at(s.from), plane.at(s.to)));
+        let name = strokes
+            .find_map(|(a, b)| aside(at, a, b))
+            .unwrap_or((at.0 - 14.0, at.1 + 20.0));
+        sketch.text(&point.name, name, LABEL, Anchor::Middle);
     }
     sketch
+}
+
+/// The tip of an arrow: past a point named there, or the arrow would hide it.
+fn beyond(named: &[Place], from: Place, to: Place) -> Place {
+    let on = |p: &Place| (p.0 - to.0).hypot(p.1 - to.1) < 2.0;
+    let length = (to.0 - from.0).hypot(to.1 - from.1).max(1e-6);
+    let more = if named.iter().any(on) {
+        26.0 / length
+    } else {
+        0.0
+    };
+    (to.0 + (to.0 - from.0) * more, to.1 + (to.1 - from.1) * more)
+}
+
+/// Where the name of a point on a stroke stands: beside it, below rather than above.
+fn aside(point: Place, a: Place, b: Place) -> Option<Place> {
+    let length = (b.0 - a.0).hypot(b.1 - a.1).max(1e-6);
+    let (nx, ny) = (-(b.1 - a.1) / length, (b.0 - a.0) / length);
+    if ((point.0 - a.0) * nx + (point.1 - a.1) * ny).abs() > 2.0 {
+        return None;
+    }
+    let by = if ny < 0.0 || (ny == 0.0 && nx < 0.0) {
+        -21.0
+    } else {
+        21.0
+    };
+    Some((point.0 + nx * by, point.1 + ny * by))
 }
 
 pub(super) fn cubes(locale: Locale, of: &UnitCubes) -> Result<Sketch, MessageError> {
