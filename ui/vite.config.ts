@@ -30,6 +30,19 @@ export default defineConfig({
     target: ['safari16.4', 'chrome111'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What all screens share is one file, else it would fall apart into dozens.
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: 'lib',
+              test: /node_modules|student\/ScreenHead|src\/lib\/(?!words\/e[ns]\.ts)/,
+            },
+          ],
+        },
+      },
+    },
   },
   // The message files live outside this folder; development only.
   server: { fs: { allow: ['..'] } },

@@ -1,6 +1,6 @@
 import type { OpenedFiles, PackOffer, Profile } from './backend';
 
-export type StudentTab = 'today' | 'practice' | 'path' | 'handin' | 'settings';
+export type StudentTab = 'today' | 'practice' | 'path' | 'handin' | 'settings' | 'tools';
 
 /** What is on the screen. The desk keeps its own places inside `teacher`. */
 export type Screen =

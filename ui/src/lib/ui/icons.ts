@@ -25,6 +25,9 @@ export const ICONS = {
   board: 'M4 5h16v14H4zM4 10h16M9.5 10v9',
   file: 'M6 3h8l4 4v14H6zM14 3v4h4',
   table: 'M4 6h16v12H4zM4 12h16M12 6v12',
+  tools: 'M3 15h18v6H3zM7 15v3M11 15v2M15 15v3M19 15v2M6 12 12 3l6 9z',
+  aloud: 'M4 9v6h4l5 4V5L8 9zM16 9a4 4 0 0 1 0 6M18.5 6.5a8 8 0 0 1 0 11',
+  quiet: 'M4 9v6h4l5 4V5L8 9zM16 9.5l5 5M21 9.5l-5 5',
   half: 'M12 4a8 8 0 1 0 .01 0M12 4v16',
 } as const;
 

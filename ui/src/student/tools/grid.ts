@@ -1,0 +1,32 @@
+/** A grid of ten by ten: squares to mark, or points at the crossings of its lines. */
+export interface Grid {
+  kind: 'squares' | 'points';
+  /** Rows from the top times ten plus columns, from 0. */
+  squares: readonly number[];
+  /** In the order they were put, both coordinates from 0 to 10. */
+  points: readonly { x: number; y: number }[];
+}
+
+export const SIDE = 10;
+const MOST_POINTS = 8;
+export const START: Grid = { kind: 'squares', squares: [], points: [] };
+
+export function withKind(grid: Grid, kind: Grid['kind']): Grid {
+  return kind === grid.kind ? grid : { ...grid, kind };
+}
+
+/** Marks a square, or takes its mark away. */
+export function turn(grid: Grid, at: number): Grid {
+  const squares = grid.squares.includes(at)
+    ? grid.squares.filter((one) => one !== at)
+    : [...grid.squares, at];
+  return { ...grid, squares };
+}
+
+/** Puts a point, or takes it away where one is. */
+export function put(grid: Grid, x: number, y: number): Grid {
+  const others = grid.points.filter((p) => p.x !== x || p.y !== y);
+  if (others.length < grid.points.length) return { ...grid, points: others };
+  if (others.length >= MOST_POINTS) return grid;
+  return { ...grid, points: [...others, { x, y }] };
+}

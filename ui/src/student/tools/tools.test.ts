@@ -1,0 +1,191 @@
+import { fireEvent, render, screen } from '@testing-library/svelte';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { setLanguage } from '../../lib/words';
+import * as blocks from './blocks';
+import * as chart from './chart';
+import * as clock from './clock';
+import * as coins from './coins';
+import * as counters from './counters';
+import * as grid from './grid';
+import { History } from './history.svelte';
+import * as line from './line';
+import * as notes from './notes';
+import * as protractor from './protractor';
+import { roam } from './roam';
+import * as ruler from './ruler';
+import * as strips from './strips';
+import { TOOL_IDS, TOOLS } from './tools';
+
+beforeEach(() => setLanguage('en'));
+
+test('the way back goes through every step, and clearing is a step', () => {
+  const history = new History(0);
+  history.to(1);
+  history.to(2);
+  history.to(2);
+  history.clear();
+  const seen = [history.now];
+  while (history.canUndo) {
+    history.undo();
+    seen.push(history.now);
+  }
+  expect(seen).toEqual([0, 2, 1, 0]);
+  history.undo();
+  expect(history.now).toBe(0);
+});
+
+describe('number line', () => {
+  test('hops are kept, and none leaves the line', () => {
+    let now = line.hop(line.START, 3);
+    now = line.hop(now, -1);
+    expect(now).toMatchObject({
+      at: 2,
+      hops: [
+        { from: 0, to: 3 },
+        { from: 3, to: 2 },
+      ],
+    });
+    expect(line.hop(now, -3)).toBe(now);
+    expect(line.hop(now, 9)).toBe(now);
+  });
+  test('parts make ticks of fractions', () => {
+    const now = line.put(line.withParts(line.withRange(line.START, 0, 2), 4), 6);
+    expect(line.at(now, now.at)).toEqual({ top: 3, bottom: 2 });
+    expect(line.size(now, 1)).toEqual({ top: 1, bottom: 4 });
+  });
+  test('a line through zero begins at zero, where a hop is as long as elsewhere', () => {
+    const now = line.withRange(line.START, -10, 10);
+    expect(line.at(now, now.at)).toEqual({ top: 0, bottom: 1 });
+    expect(line.at(now, line.hop(now, -3).at)).toEqual({ top: -3, bottom: 1 });
+    expect(line.size(now, 3)).toEqual({ top: 3, bottom: 1 });
+  });
+  test('a long line is not cut into parts that cannot be told apart', () => {
+    expect(line.partsFor(0, 100)).toEqual([1]);
+    expect(line.withRange(line.withParts(line.START, 12), 0, 100).parts).toBe(1);
+    expect(line.partsFor(0, 1)).toEqual(line.PARTS);
+  });
+});
+
+test('fraction strips: shading stays on the strip, equal lengths are told', () => {
+  let now = strips.shade(strips.START, 1, 2);
+  expect(strips.same(now)).toEqual([[0, 1]]);
+  expect(strips.shade(now, 1, 5)).toBe(now);
+  expect(strips.shade(now, 1, -1)).toBe(now);
+  expect(strips.same(strips.shade(now, 1, 1))).toEqual([]);
+  for (let n = 0; n < 9; n += 1) now = strips.add(now, 3);
+  expect(now).toHaveLength(strips.MOST_STRIPS);
+  expect(strips.remove(now, 0)[0]).toEqual({ parts: 4, shaded: 2 });
+});
+
+test('base-ten blocks: a trade and its undoing keep the number', () => {
+  const worth = (of: blocks.Blocks) => of.reduce((sum, n, place) => sum + n * 10 ** place, 0);
+  let now: blocks.Blocks = blocks.START;
+  for (let n = 0; n < 12; n += 1) now = blocks.add(now, 0, 1);
+  const traded = blocks.trade(now, 0);
+  expect(traded).toEqual([2, 1, 0, 0]);
+  expect(worth(traded)).toBe(worth(now));
+  expect(blocks.split(traded, 1)).toEqual(now);
+  expect(blocks.trade(traded, 0)).toBe(traded);
+  expect(blocks.split(traded, 0)).toBe(traded);
+  expect(blocks.add(blocks.START, 2, -1)).toBe(blocks.START);
+});
+
+test('counters: fill a frame, then the next; a tap goes round', () => {
+  let now = counters.START;
+  for (let n = 0; n < 11; n += 1) now = counters.add(now, n < 9 ? 1 : 2);
+  expect([now.length, counters.count(now, 1), counters.count(now, 2)]).toEqual([20, 9, 2]);
+  expect(counters.count(counters.take(now, 2), 2)).toBe(1);
+  expect(counters.frames(now, 1)).toHaveLength(10);
+  expect(counters.frames(counters.START, 3)).toHaveLength(30);
+  let one = counters.START;
+  const seen = Array.from({ length: 3 }, () => (one = counters.turn(one, 4))[4]);
+  expect(seen).toEqual([1, 2, 0]);
+  now = counters.START;
+  for (let n = 0; n < 50; n += 1) now = counters.add(now, 1);
+  expect(counters.count(now, 1)).toBe(40);
+});
+
+test('hundred chart: counting on by seven, and no further than a hundred', () => {
+  let now = chart.withStep(chart.START, 7);
+  for (let n = 0; n < 20; n += 1) now = chart.countOn(now);
+  expect(now.marked.slice(0, 3)).toEqual([7, 14, 21]);
+  expect(now.marked.at(-1)).toBe(98);
+  expect(chart.turn(now, 14).marked).not.toContain(14);
+});
+
+test('protractor: between closed and straight', () => {
+  expect(protractor.open(protractor.START, 200).degrees).toBe(180);
+  expect(protractor.open(protractor.START, -5).degrees).toBe(0);
+  expect(protractor.flip(protractor.START, false)).toEqual({ degrees: 60, fromRight: false });
+});
+
+test('ruler: the ends keep their order and stay on the ruler', () => {
+  const { START } = ruler;
+  expect(ruler.move(START, 'to', 3).to).toBe(53);
+  expect(ruler.move(START, 'from', 50)).toBe(START);
+  expect(ruler.move(START, 'from', -1)).toBe(START);
+  expect(ruler.move(START, 'to', 101)).toBe(START);
+  expect(ruler.withUnit(START, 'unit-in')).toEqual({ unit: 'unit-in', from: 0, to: 48 });
+});
+
+test('clock: the hour goes with the minutes, both ways round twelve', () => {
+  expect(clock.drawn(clock.turn(clock.START, 65))).toEqual({ hour: 4, minute: 5 });
+  expect(clock.drawn(clock.turn(0, -1))).toEqual({ hour: 11, minute: 59 });
+  expect(clock.drawn(clock.turn(11 * 60 + 59, 1))).toEqual({ hour: 12, minute: 0 });
+});
+
+test('coins: none below nothing, no more than lie on the table', () => {
+  expect(coins.add(coins.START, 3, -1)).toBe(coins.START);
+  let now = coins.START;
+  for (let n = 0; n < 12; n += 1) now = coins.add(now, 3, 1);
+  expect(now[3]).toBe(coins.MOST);
+});
+
+test('grid: squares turn, points come and go', () => {
+  expect(grid.turn(grid.turn(grid.START, 7), 7).squares).toEqual([]);
+  const one = grid.put(grid.START, 2, 3);
+  expect(one.points).toEqual([{ x: 2, y: 3 }]);
+  expect(grid.put(one, 2, 3).points).toEqual([]);
+});
+
+test('notepad: strokes and words', () => {
+  const now = notes.draw(notes.START, [
+    { x: 1, y: 2 },
+    { x: 3, y: 4 },
+  ]);
+  expect(now.strokes.map(notes.outline)).toEqual(['M1 2L3 4']);
+  expect(notes.outline([{ x: 5, y: 5 }])).toBe('M5 5h0.01');
+  expect(notes.draw(now, [])).toBe(now);
+  expect(notes.write(now, 'half').text).toBe('half');
+});
+
+test('arrows stay in the field', () => {
+  expect(roam('ArrowRight', 9, 10, 10)).toBeNull();
+  expect(roam('ArrowLeft', 10, 10, 10)).toBeNull();
+  expect(roam('ArrowDown', 5, 10, 10)).toBe(15);
+  expect(roam('ArrowUp', 5, 10, 10)).toBeNull();
+  expect(roam('End', 11, 10, 10)).toBe(19);
+});
+
+describe.each(TOOL_IDS)('%s', (id) => {
+  test.each(['en', 'es'] as const)('tells its state, and takes steps back, in %s', async (to) => {
+    setLanguage(to);
+    const { default: Tool } = await TOOLS[id].load();
+    const history = TOOLS[id].history();
+    const { container } = render(Tool, { history });
+    const state = () => screen.getByTestId('tool-state').textContent;
+    const first = state();
+    expect(first).toBeTruthy();
+    // The first thing that changes what is told; every tool can be worked by these alone.
+    for (const button of container.querySelectorAll('button, textarea')) {
+      if (button instanceof HTMLTextAreaElement) {
+        await fireEvent.change(button, { target: { value: 'two words' } });
+      } else await fireEvent.click(button);
+      if (state() !== first) break;
+    }
+    expect(state()).not.toBe(first);
+    expect(container.innerHTML).not.toMatch(/NaN|undefined|Infinity|⟨/);
+    while (history.canUndo) await fireEvent.click(screen.getByTestId('tool-undo'));
+    expect(state()).toBe(first);
+  });
+});
