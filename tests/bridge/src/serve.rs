@@ -12,12 +12,12 @@
 
 use crate::person::{Person, SaveDecision, TestClock};
 use serde_json::{Value, json};
-use std::io::Read as _;
+use std::io::{Read as _, Write as _};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Component, Path, PathBuf};
 use std::sync::Arc;
 use surefoot_app::App;
-use tiny_http::{Header, Method, Request, Response};
+use tiny_http::{Method, Request};
 
 /// More than any call's arguments.
 const MOST_BODY_BYTES: u64 = 8 << 20;
@@ -65,19 +65,23 @@ impl Site {
     pub fn answer(&self, mut request: Request) {
         let answer = catch_unwind(AssertUnwindSafe(|| self.choose(&mut request)))
             .unwrap_or_else(|_| bare(500));
-        let mut response = Response::from_data(answer.body).with_status_code(answer.status);
-        for (name, value) in [
-            ("Content-Type", answer.media_type),
-            ("Content-Security-Policy", self.csp.as_str()),
-            ("X-Content-Type-Options", "nosniff"),
-            ("Cache-Control", "no-store"),
-        ] {
-            if let Ok(header) = Header::from_bytes(name, value) {
-                response.add_header(header);
-            }
-        }
+        // Every connection is closed after its answer: the server has few threads,
+        // and a browser that keeps six connections open would starve itself.
+        let head = format!(
+            "HTTP/1.1 {} \r\nContent-Length: {}\r\nContent-Type: {}\r\n\
+             Content-Security-Policy: {}\r\nX-Content-Type-Options: nosniff\r\n\
+             Cache-Control: no-store\r\nConnection: close\r\n\r\n",
+            answer.status,
+            answer.body.len(),
+            answer.media_type,
+            self.csp
+        );
+        let mut writer = request.into_writer();
         // The browser may have gone; there is nobody to tell.
-        let _ = request.respond(response);
+        let _ = writer
+            .write_all(head.as_bytes())
+            .and_then(|()| writer.write_all(&answer.body))
+            .and_then(|()| writer.flush());
     }
 
     fn choose(&self, request: &mut Request) -> Answer {
