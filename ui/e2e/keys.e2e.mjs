@@ -1,32 +1,15 @@
 // A student's day without touch or mouse: first screen, check-in, practice and
 // hand-in by keys alone, each stop seen by its ring.
-import { join } from 'node:path';
 import { checks, openPage, SIZES, startBridge, startChromium } from './bridge.mjs';
+import { makeClass, TODAY } from './own-class.mjs';
 
 const check = checks();
-const bridge = await startBridge({ today: '2026-09-16' });
+const bridge = await startBridge({ today: TODAY });
 const browser = await startChromium();
-const call = (name, args) => bridge.post(`/call/${name}`, args);
 
 try {
-  const { id } = await call('create_class', {
-    class: {
-      title: 'Room 3',
-      names: [''],
-      year: {
-        first_day: '2026-08-17',
-        last_day: '2027-05-28',
-        weekdays: [1, 2, 3, 4, 5],
-        closures: [],
-      },
-      grades: [4],
-      rotation_days: 10,
-      concepts_a_day: 3,
-    },
-  });
-  const [slip] = await call('join_slips', { class: id });
-  const made = await call('save_class_pack', { class: id });
-  await bridge.post('/test/pick', [join(bridge.data, 'saves', made.file_name)]);
+  const { codes, pack } = await makeClass(bridge, { seats: 1, grades: [4], conceptsADay: 3 });
+  await bridge.post('/test/pick', [pack]);
 
   const { page, trouble } = await openPage(browser, bridge.url, SIZES.landscape, {
     hasTouch: false,
@@ -62,7 +45,7 @@ try {
   await press('join-next');
   await page.getByTestId('join-code').waitFor();
   await tabTo('join-code');
-  await page.keyboard.type(slip.code);
+  await page.keyboard.type(codes[0]);
   await key('Enter');
   await page.getByTestId('join-nickname').waitFor();
   await tabTo('join-nickname');

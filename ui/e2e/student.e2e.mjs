@@ -1,6 +1,5 @@
 // A student's year begins: the class pack, the code, a day of check-ins on one
 // screen, practice by the pad and by keys, my path, and a hand-in that is a file.
-import { join } from 'node:path';
 import {
   axe,
   checks,
@@ -11,39 +10,16 @@ import {
   startChromium,
   tooSmall,
 } from './bridge.mjs';
+import { makeClass, TODAY } from './own-class.mjs';
 
-const TODAY = '2026-09-16';
 const check = checks();
 const bridge = await startBridge({ today: TODAY });
 const browser = await startChromium();
-const call = (name, args) => bridge.post(`/call/${name}`, args);
 
 async function looks(page, name) {
   check.none(`${name}: axe`, await axe(page));
   check.none(`${name}: sizes`, await tooSmall(page));
   check.that(`${name}: no sideways`, (await sideways(page)) <= 0);
-}
-
-/** A class with seven concepts a day, its pack on disk, and a code. */
-async function makeClass() {
-  const { id } = await call('create_class', {
-    class: {
-      title: 'Room 3',
-      names: ['', ''],
-      year: {
-        first_day: '2026-08-17',
-        last_day: '2027-05-28',
-        weekdays: [1, 2, 3, 4, 5],
-        closures: [],
-      },
-      grades: [4, 5],
-      rotation_days: 10,
-      concepts_a_day: 7,
-    },
-  });
-  const [slip] = await call('join_slips', { class: id });
-  const made = await call('save_class_pack', { class: id });
-  return { code: slip.code, pack: join(bridge.data, 'saves', made.file_name) };
 }
 
 try {
@@ -52,7 +28,8 @@ try {
   await looks(page, 'first screen');
 
   // --- joining
-  const { code, pack } = await makeClass();
+  const { codes, pack } = await makeClass(bridge);
+  const [code] = codes;
   await page.getByTestId('start-student').tap();
   await bridge.post('/test/pick', []);
   await page.getByTestId('join-pick').tap();

@@ -1,7 +1,8 @@
 // The hands-on tools: beside an exercise and on their own, each worked by keys
 // alone and told in words, in both languages and every size.
-import { axe, checks, enterSample, openPage, sideways, SIZES } from './bridge.mjs';
+import { axe, checks, openPage, sideways, SIZES } from './bridge.mjs';
 import { startBridge, startChromium, tooSmall } from './bridge.mjs';
+import { joinClass, makeClass, rateAll, TODAY } from './own-class.mjs';
 
 const TOOLS = [
   'line',
@@ -32,14 +33,14 @@ const WORKED = {
   counters: ['tool-counters-filled-more', ' ', 'Ten-frame 1: 1 filled, 0 ringed, 9 empty.'],
   chart: ['tool-chart-on', 'Enter', 'Marked: 10.'],
   protractor: [
-    'tool-protractor',
+    'tool-protractor-side',
     'ArrowRight',
     'A protractor on an angle. One side is at 0 on the inner scale. The other side is at 61 on the inner scale and 119 on the outer scale.',
   ],
   ruler: [
     'tool-ruler-to-1',
     'Enter',
-    'A ruler in cm, each in 10 parts. A bar goes from 0 to 5 and 1 mark.',
+    'A ruler. Each cm is in 10 equal parts. A bar goes from 0 to 5 and 1 mark.',
   ],
   clock: [
     'tool-clock-5',
@@ -52,7 +53,7 @@ const WORKED = {
 };
 
 const check = checks();
-const bridge = await startBridge();
+const bridge = await startBridge({ today: TODAY });
 const browser = await startChromium();
 
 try {
@@ -72,10 +73,11 @@ try {
     return false;
   }
 
-  await enterSample(page);
-  await page.getByTestId('bar-student').tap();
+  const { codes, pack } = await makeClass(bridge);
+  await joinClass(bridge, page, { code: codes[0], pack });
+  await rateAll(page);
   await page.getByTestId('tab-practice').tap();
-  await page.locator('[data-testid^="practice-"]').first().waitFor();
+  await page.getByTestId('practice-stop').waitFor();
 
   // --- beside an exercise
   const exercise = await page.getByTestId('practice-stop').isVisible();

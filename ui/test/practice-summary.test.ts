@@ -33,6 +33,7 @@ const show = (change: Partial<Summary>) =>
     summary: { ...summary, ...change },
     onmore: vi.fn(),
     onfinish: vi.fn(),
+    ontools: vi.fn(),
   });
 
 test('what was thought stands beside what was done, for each confidence that was said', () => {

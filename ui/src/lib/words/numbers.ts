@@ -1,11 +1,10 @@
 import { LOCALES } from './bundles';
 import { language } from './words.svelte';
 
-/** A number for reading, such as 1,234. */
+/** A number for reading, such as 1,234, with a true minus sign. */
 export function number(value: number | bigint, digits = 0): string {
-  return new Intl.NumberFormat(LOCALES[language()], {
-    maximumFractionDigits: digits,
-  }).format(value);
+  const format = new Intl.NumberFormat(LOCALES[language()], { maximumFractionDigits: digits });
+  return format.format(value).replace('-', '−');
 }
 
 /** A share from 0 to 1 as whole percent. */
