@@ -12,7 +12,10 @@ use std::path::{Path, PathBuf};
 
 /// By schema, from 1.
 const STUDENT: &[&str] = &[include_str!("fixtures/student_1.sql")];
-const DESK: &[&str] = &[include_str!("fixtures/desk_1.sql")];
+const DESK: &[&str] = &[
+    include_str!("fixtures/desk_1.sql"),
+    include_str!("fixtures/desk_2.sql"),
+];
 
 fn laid_out(folder: &Path, name: &str, text: &str) -> PathBuf {
     let path = folder.join(name);

@@ -10,6 +10,7 @@ mod pin;
 mod practice;
 mod practice_summary;
 pub mod practice_views;
+mod queue;
 mod settings;
 mod today;
 pub mod views;
@@ -29,6 +30,7 @@ pub use pin::{
 };
 pub use practice::{answer, hint, practice, show_steps, sure};
 pub use practice_summary::practice_summary;
+pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
 pub use today::{check_in, today};
 

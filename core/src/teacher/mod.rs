@@ -21,6 +21,9 @@ mod removal;
 mod roster;
 mod roster_file;
 mod sample;
+mod seat_practice;
+mod share;
+pub mod share_views;
 mod table;
 mod talk;
 pub mod teaching_views;
@@ -53,6 +56,8 @@ pub use pack::{MadePack, join_slips, make_class_pack};
 pub use removal::{classes_over, skip_pack_versions};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
 pub use roster_file::{MOST_ROSTER_BYTES, read_roster_files};
+pub use seat_practice::{SeatPractice, seat_practice};
+pub use share::{check_share_table, release_share_table, share_table};
 pub use talk::{MOST_TALK_MINUTES, note_talk, talk};
 
 use crate::catalogue::Catalogue;

@@ -6,7 +6,7 @@
 use super::SMALLEST_GROUP;
 
 /// Fewest counts a published band must leave possible.
-const FEWEST_COUNTS: u32 = 3;
+pub const FEWEST_COUNTS: u32 = 3;
 
 /// A published band: what a reader may know.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

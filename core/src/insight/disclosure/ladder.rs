@@ -69,13 +69,16 @@ pub fn choose_step(rows: &[RowCounts], limits: &CompletionLimits) -> Step {
     if banded(rows) {
         return Step::ConceptBands;
     }
-    if banded(&strands(rows)) {
+    if banded(&strand_rows(rows)) {
         return Step::StrandBands;
     }
     Step::ClassOnly
 }
 
-fn strands(rows: &[RowCounts]) -> Vec<RowCounts> {
+/// One row a strand: the mean of its concepts, rounded, by the reporters of the
+/// concept that has most.
+#[must_use]
+pub fn strand_rows(rows: &[RowCounts]) -> Vec<RowCounts> {
     let mut sums: std::collections::BTreeMap<usize, (u64, u64, u32)> =
         std::collections::BTreeMap::new();
     for row in rows {

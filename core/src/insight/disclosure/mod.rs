@@ -15,9 +15,9 @@ mod primary;
 mod releases;
 
 pub use audit::{CellBounds, audit};
-pub use bands::{Band, band};
+pub use bands::{Band, FEWEST_COUNTS, band};
 pub use completion::{Completion, CompletionLimits, complete};
-pub use ladder::{RowCounts, Step, choose_step};
+pub use ladder::{RowCounts, Step, choose_step, strand_rows};
 pub use primary::{Merged, merge_small, primary_cells};
 pub use releases::{ReleaseError, check_release};
 

@@ -5,6 +5,7 @@ mod changes;
 mod classes;
 mod groups;
 mod imports;
+mod releases;
 mod removal;
 mod reports;
 mod seats;
@@ -15,6 +16,7 @@ pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
+pub use releases::ReleaseRow;
 pub use reports::{CheckInReport, MistakeReport, PracticeReport};
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PAPER, PaperCheckIn};
@@ -35,6 +37,10 @@ pub(super) const MIGRATIONS: &[Migration] = &[
     Migration {
         kind: KIND,
         sql: include_str!("schema_2.sql"),
+    },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_3.sql"),
     },
 ];
 

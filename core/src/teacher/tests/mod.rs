@@ -6,6 +6,7 @@ mod derive;
 mod entry;
 mod groups;
 mod roster_file;
+mod share;
 mod talk;
 
 use super::views::NewClass;
