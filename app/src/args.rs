@@ -413,8 +413,97 @@ pub enum Printed {
         /// With the answer key on a page apart.
         with_key: bool,
     },
+    /// A practice sheet for one seat: what is assigned, then what is needed most.
+    SeatSheet {
+        /// The seat.
+        seat: u32,
+        /// Exercises of each concept.
+        count: u32,
+        /// With the answer key on a page apart.
+        with_key: bool,
+    },
     /// A chart for self-ratings on paper.
     Chart,
+    /// A report.
+    Report {
+        /// Which.
+        report: ReportWanted,
+    },
+}
+
+/// A report on one student, a group or the class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "of", rename_all = "snake_case")]
+pub enum ReportWanted {
+    /// For the family of one student: one page in plain words.
+    Family {
+        /// The seat.
+        seat: u32,
+    },
+    /// For a talk with one student.
+    Conference {
+        /// The seat.
+        seat: u32,
+    },
+    /// The class, for its teachers.
+    ClassSummary,
+    /// The class, for the school: no name and no small count.
+    ShareSafe,
+    /// A small group.
+    Group {
+        /// The concept.
+        concept: String,
+        /// Its seats.
+        seats: Vec<u32>,
+    },
+    /// Today's talk.
+    Talk {
+        /// Minutes there are.
+        minutes: u32,
+    },
+}
+
+/// A report to look at.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ReportAsked {
+    /// The class's id.
+    pub class: String,
+    /// Which report.
+    pub report: ReportWanted,
+    /// Its language.
+    pub language: Language,
+}
+
+/// A table to save for other programs.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct TableAsked {
+    /// The class's id.
+    pub class: String,
+    /// What stands in it.
+    pub table: TableWanted,
+    /// Language of its words.
+    pub language: Language,
+}
+
+/// Tables for other programs; none holds a name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum TableWanted {
+    /// Concept by pass, as CSV.
+    BoardCsv,
+    /// Concept by concept, as CSV.
+    SummaryCsv,
+    /// Both, as a workbook.
+    Workbook,
+}
+
+/// A print of a student's own, in the student's language.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct StudentPrint {
+    /// The student's id.
+    pub student: String,
+    /// The paper.
+    pub paper: PrintPaper,
 }
 
 /// Language, paper and room.

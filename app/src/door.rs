@@ -25,11 +25,13 @@ pub enum FileKind {
     Pdf,
     /// A table as comma-separated text.
     Csv,
+    /// A workbook (Office Open XML).
+    Xlsx,
 }
 
 impl FileKind {
     /// All kinds.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::ClassPack,
         Self::HandIn,
         Self::CarryFile,
@@ -37,6 +39,7 @@ impl FileKind {
         Self::ClassKey,
         Self::Pdf,
         Self::Csv,
+        Self::Xlsx,
     ];
 
     /// The file name's extension, without the dot.
@@ -50,6 +53,7 @@ impl FileKind {
             Self::ClassKey => "sfkey",
             Self::Pdf => "pdf",
             Self::Csv => "csv",
+            Self::Xlsx => "xlsx",
         }
     }
 
@@ -65,6 +69,7 @@ impl FileKind {
             Self::ClassKey => &["sfkey"],
             Self::Pdf => &["pdf"],
             Self::Csv => &["csv"],
+            Self::Xlsx => &["xlsx"],
         }
     }
 
@@ -79,6 +84,7 @@ impl FileKind {
             Self::ClassKey => "application/x-surefoot-key",
             Self::Pdf => "application/pdf",
             Self::Csv => "text/csv",
+            Self::Xlsx => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
         }
     }
 }

@@ -18,6 +18,7 @@ mod pin_calls;
 mod places;
 mod print_calls;
 mod removal_calls;
+mod report_calls;
 mod safety_views;
 mod start_calls;
 mod student_calls;
@@ -36,6 +37,7 @@ pub use error::CallError;
 pub use folder::{file_at, files_in, write_atomic};
 pub use jobs::Progress;
 pub use places::WorldPlaces;
+pub use report_calls::report_page;
 pub use safety_views::*;
 pub use teacher_calls::import_files;
 pub use views::*;
@@ -50,6 +52,7 @@ use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
     ImportAccount, JoinSlip, PlacedConcept, RosterFile, SeatHoldings,
 };
+use surefoot_report::page::ReportPage;
 
 contract::calls! { App, CallError;
     start(Nothing) -> Start;
@@ -143,4 +146,8 @@ contract::calls! { App, CallError;
     assignments(ClassId) -> Vec<AssignmentReport>;
     withdraw_assignment(AssignmentId) -> Vec<AssignmentReport>;
     print(PrintAsked) -> FileMade;
+    report(ReportAsked) -> ReportPage;
+    save_table(TableAsked) -> FileMade;
+    print_practice(StudentPrint) -> FileMade;
+    print_path(StudentPrint) -> FileMade;
 }

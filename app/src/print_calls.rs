@@ -1,20 +1,31 @@
 //! Calls that print: a PDF is made and handed to the person to keep.
 
 use crate::app::App;
-use crate::{CallError, FileKind, PrintAsked, PrintLook, PrintPaper, Printed, chance};
+use crate::{
+    CallError, FileKind, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint, chance,
+};
 use surefoot_core::item::{Level, has_generator};
 use surefoot_core::messages::Locale;
+use surefoot_core::student;
 use surefoot_core::teacher::views::FileMade;
+use surefoot_core::teacher::{self, OpenClass};
 use surefoot_report::chart::{Chart, self_rating_chart};
+use surefoot_report::path::path_pages;
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
 use surefoot_report::{Density, Look, Paper, ReportError};
+
+/// Concepts on a sheet for one student.
+const CONCEPTS_OF_ONE: usize = 6;
+
+/// Exercises of each concept on a sheet that the student prints.
+const OWN_EXERCISES: u32 = 3;
 
 impl App {
     /// Prints what was asked for into a file that the person places.
     ///
     /// # Errors
     /// [`CallError::Invalid`] for nothing or too much to print,
-    /// [`CallError::NotFound`] for a concept that is not there,
+    /// [`CallError::NotFound`] for a concept or seat that is not there,
     /// [`CallError::Files`], or the store's.
     pub fn print(&self, asked: PrintAsked) -> Result<FileMade, CallError> {
         let look = look(&asked.look);
@@ -25,36 +36,150 @@ impl App {
                 count,
                 with_key,
             } => {
-                // Short enough to be typed again.
-                let seed = chance::number()? % 1_000_000;
+                let seed = short_seed()?;
                 let wish = sheet(concepts, level, count, with_key, seed)?;
                 (
                     format!("practice-{seed}.pdf"),
                     practice_sheet(&wish, &look)?,
                 )
             }
+            Printed::SeatSheet {
+                seat,
+                count,
+                with_key,
+            } => {
+                let seed = short_seed()?;
+                let wish = self.seat_sheet(&asked.class, seat, count, with_key, seed)?;
+                (
+                    format!("practice-seat-{seat}-{seed}.pdf"),
+                    practice_sheet(&wish, &look)?,
+                )
+            }
             Printed::Chart => self.with_class(&asked.class, |_, class| {
-                let facts = &class.facts;
-                let days = facts
-                    .rotation
-                    .days()
-                    .iter()
-                    .map(|day| day.iter().filter_map(|id| facts.concepts.get(id)).collect())
-                    .collect();
-                let chart = Chart {
-                    class_title: &facts.title,
-                    days,
-                    pass_count: facts.rotation.pass_count(&facts.year),
-                };
-                Ok(("self-ratings.pdf".into(), self_rating_chart(&chart, &look)?))
+                Ok(("self-ratings.pdf".into(), chart(class, &look)?))
             })?,
+            Printed::Report { report } => return self.print_report(&asked.class, &report, &look),
         };
+        self.handed_over(file_name, FileKind::Pdf, &bytes)
+    }
+
+    /// Prints tonight's practice of a student, with its key on a page apart.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`] when nothing can be practised yet,
+    /// [`CallError::Locked`], [`CallError::Files`], or the store's.
+    pub fn print_practice(&self, asked: StudentPrint) -> Result<FileMade, CallError> {
+        let today = self.this_day();
+        let seed = short_seed()?;
+        let bytes = self.as_student(&asked.student, |store, joined| {
+            let queue = student::queue(store, joined, today, CONCEPTS_OF_ONE)?;
+            let parts = queue
+                .into_iter()
+                .map(|entry| SheetPart {
+                    concept: entry.concept,
+                    level: entry.level,
+                    count: OWN_EXERCISES as usize,
+                    seed,
+                })
+                .collect();
+            let wish = SheetWish {
+                parts,
+                ..SheetWish::default()
+            };
+            let look = own_look(joined.student.language, asked.paper);
+            Ok(practice_sheet(&wish, &look)?)
+        })?;
+        self.handed_over(format!("practice-{seed}.pdf"), FileKind::Pdf, &bytes)
+    }
+
+    /// Prints a student's path, for the folder.
+    ///
+    /// # Errors
+    /// As [`App::print_practice`].
+    pub fn print_path(&self, asked: StudentPrint) -> Result<FileMade, CallError> {
+        let today = self.this_day();
+        let bytes = self.as_student(&asked.student, |store, joined| {
+            let path = student::my_path(store, joined, today)?;
+            let look = own_look(joined.student.language, asked.paper);
+            Ok(path_pages(&path, &joined.facts.title, &look)?)
+        })?;
+        self.handed_over("my-path.pdf".into(), FileKind::Pdf, &bytes)
+    }
+
+    /// Lets the person place a file.
+    pub(crate) fn handed_over(
+        &self,
+        file_name: String,
+        kind: FileKind,
+        bytes: &[u8],
+    ) -> Result<FileMade, CallError> {
         Ok(FileMade {
-            place: self.door.save(&file_name, FileKind::Pdf, &bytes)?,
+            place: self.door.save(&file_name, kind, bytes)?,
             file_name,
             bytes: bytes.len(),
         })
     }
+
+    fn seat_sheet(
+        &self,
+        class: &str,
+        seat: u32,
+        count: u32,
+        with_key: bool,
+        seed: u64,
+    ) -> Result<SheetWish, CallError> {
+        let today = self.this_day();
+        self.with_class(class, |desk, class| {
+            let practice = teacher::seat_practice(desk, class, seat, today, CONCEPTS_OF_ONE)?;
+            Ok(SheetWish {
+                for_whom: class
+                    .seats
+                    .iter()
+                    .find(|s| s.number == seat)
+                    .and_then(|s| s.name.clone()),
+                parts: practice
+                    .into_iter()
+                    .map(|one| SheetPart {
+                        concept: one.concept.to_owned(),
+                        level: one.level,
+                        count: count as usize,
+                        seed,
+                    })
+                    .collect(),
+                without_key: !with_key,
+            })
+        })
+    }
+}
+
+/// A seed short enough to be typed again.
+fn short_seed() -> Result<u64, CallError> {
+    Ok(chance::number()? % 1_000_000)
+}
+
+fn chart(class: &OpenClass, look: &Look) -> Result<Vec<u8>, ReportError> {
+    let facts = &class.facts;
+    let days = facts
+        .rotation
+        .days()
+        .iter()
+        .map(|day| day.iter().filter_map(|id| facts.concepts.get(id)).collect())
+        .collect();
+    let chart = Chart {
+        class_title: &facts.title,
+        days,
+        pass_count: facts.rotation.pass_count(&facts.year),
+    };
+    self_rating_chart(&chart, look)
+}
+
+/// A student's print has room to work.
+fn own_look(language: surefoot_core::catalogue::Language, paper: PrintPaper) -> Look {
+    look(&PrintLook {
+        language,
+        paper,
+        roomy: true,
+    })
 }
 
 fn look(asked: &PrintLook) -> Look {

@@ -16,7 +16,7 @@ use surefoot_core::student::views::{
 use surefoot_core::student::{self, Joined, NewStudent, Wishes};
 
 impl App {
-    fn as_student<T>(
+    pub(crate) fn as_student<T>(
         &self,
         id: &str,
         work: impl FnOnce(&StudentStore, &Joined) -> Result<T, CallError>,

@@ -39,6 +39,10 @@ enum Command {
     Memory(commands::memory::Args),
     /// Let another program sit the practice schedule, one JSON object a line.
     Rehearse(commands::rehearse::Args),
+    /// A report as a PDF, or a table as CSV or XLSX.
+    Report(commands::report::Args),
+    /// What the school may see of a class: withheld cells and the audit.
+    ShareTable(commands::share_table::Args),
     /// A practice sheet with its answer key, as a PDF.
     Sheet(commands::sheet::Args),
     /// A simulated school year under our schedule and simple rivals.
@@ -59,6 +63,8 @@ fn main() -> ExitCode {
         Command::Insight(args) => commands::insight::run(&args),
         Command::Memory(args) => commands::memory::run(&args),
         Command::Rehearse(args) => commands::rehearse::run(&args),
+        Command::Report(args) => commands::report::run(&args),
+        Command::ShareTable(args) => commands::share_table::run(&args),
         Command::Sheet(args) => commands::sheet::run(&args),
         Command::Simulate(args) => commands::simulate::run(&args),
     };

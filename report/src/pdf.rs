@@ -139,6 +139,7 @@ fn tag(role: Role) -> TagKind {
         .into(),
         Role::Paragraph => Tag::P.into(),
         Role::List => Tag::L(ListNumbering::Decimal).into(),
+        Role::Bullets => Tag::L(ListNumbering::None).into(),
         Role::Item => Tag::LI.into(),
         Role::ItemLabel => Tag::Lbl.into(),
         Role::ItemBody => Tag::LBody.into(),

@@ -11,6 +11,8 @@ pub enum Role {
     Paragraph,
     /// A numbered list.
     List,
+    /// A list without numbers.
+    Bullets,
     /// An item of a list: a label and a body.
     Item,
     /// The number of an item.

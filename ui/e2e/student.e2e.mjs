@@ -123,6 +123,12 @@ try {
     await looks(page, `steps ${n}`);
     await page.getByTestId('practice-next').tap();
   }
+  await page.getByTestId('print-practice').tap();
+  await page.getByTestId('own-print-paper-a4').tap();
+  await looks(page, 'practice on paper');
+  await page.getByTestId('own-print-save').tap();
+  await page.getByText(/practice-\d+\.pdf was saved/).waitFor();
+  await page.getByRole('button', { name: 'Close' }).tap();
   await page.getByTestId('practice-stop').tap();
   await page.getByTestId('practice-summary').waitFor();
   await looks(page, 'summary');
@@ -140,6 +146,19 @@ try {
     (await page.locator('[data-testid^="focus-"][aria-pressed=true]').count()) === 3,
   );
   await looks(page, 'my path');
+  await page.getByTestId('print-path').tap();
+  await looks(page, 'my path on paper');
+  await bridge.post('/test/save', 'decline');
+  await page.getByTestId('own-print-save').tap();
+  await page.getByText('Nothing was saved.').waitFor();
+  await page.getByTestId('own-print-save').tap();
+  await page.getByText('my-path.pdf was saved.').waitFor();
+  {
+    const saved = await (await fetch(new URL('/test/saved', bridge.url))).json();
+    const prints = saved.filter((one) => one.name.endsWith('.pdf') && one.bytes > 5000);
+    check.that('two prints are files', prints.length === 2, saved);
+  }
+  await page.getByRole('button', { name: 'Close' }).tap();
 
   // --- hand in
   await page.getByTestId('tab-handin').tap();

@@ -12,6 +12,7 @@ mod disks;
 mod keeping;
 mod printing;
 mod removal;
+mod reports;
 mod second_device;
 mod shared_tablet;
 mod student_days;

@@ -9,6 +9,8 @@ pub mod import;
 pub mod insight;
 pub mod memory;
 pub mod rehearse;
+pub mod report;
+pub mod share_table;
 pub mod sheet;
 pub mod simulate;
 mod table;

@@ -36,9 +36,12 @@ pub struct Args {
     out: PathBuf,
 }
 
+/// The paper.
 #[derive(Clone, Copy, clap::ValueEnum)]
-enum PaperName {
+pub enum PaperName {
+    /// 210 mm × 297 mm.
     A4,
+    /// 8.5 in × 11 in.
     Letter,
 }
 
@@ -48,24 +51,39 @@ enum DensityName {
     Roomy,
 }
 
+/// The language.
 #[derive(Clone, Copy, clap::ValueEnum)]
-enum LanguageName {
+pub enum LanguageName {
+    /// English.
     En,
+    /// Spanish.
     Es,
+}
+
+impl From<PaperName> for Paper {
+    fn from(name: PaperName) -> Self {
+        match name {
+            PaperName::A4 => Self::A4,
+            PaperName::Letter => Self::Letter,
+        }
+    }
+}
+
+impl From<LanguageName> for Language {
+    fn from(name: LanguageName) -> Self {
+        match name {
+            LanguageName::En => Self::En,
+            LanguageName::Es => Self::Es,
+        }
+    }
 }
 
 /// Runs the command.
 pub fn run(args: &Args) -> crate::Outcome {
     let level = Level::try_from(args.level)?;
     let look = Look {
-        locale: Locale::from(match args.language {
-            LanguageName::En => Language::En,
-            LanguageName::Es => Language::Es,
-        }),
-        paper: match args.paper {
-            PaperName::A4 => Paper::A4,
-            PaperName::Letter => Paper::Letter,
-        },
+        locale: Locale::from(Language::from(args.language)),
+        paper: args.paper.into(),
         density: match args.density {
             DensityName::Compact => Density::Compact,
             DensityName::Roomy => Density::Roomy,

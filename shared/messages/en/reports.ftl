@@ -24,3 +24,163 @@ report-chart-summary = Self-ratings by pass: { $day }
 report-own-view = This is your own view. It is not a grade.
 report-day = Day { $day }
 report-concept = Concept
+
+## Dates and turns of phrase on reports.
+report-on = { $month } { $day }, { $year }
+report-month-1 = January
+report-month-2 = February
+report-month-3 = March
+report-month-4 = April
+report-month-5 = May
+report-month-6 = June
+report-month-7 = July
+report-month-8 = August
+report-month-9 = September
+report-month-10 = October
+report-month-11 = November
+report-month-12 = December
+report-seat = Seat { $seat }
+report-total = Total
+report-withheld = withheld
+report-whole-class = Whole class
+report-has-it = Has it
+report-needs-more = Needs more
+report-mistakes = Common mistakes
+report-exercises = Exercises
+report-no-reports = Nothing has been reported yet.
+report-caution = A rating is a student's own view. It is not a grade and not a diagnosis.
+report-trend-rising = rising
+report-trend-falling = falling
+report-trend-maybe-rising = perhaps rising
+report-trend-maybe-falling = perhaps falling
+report-trend-no-clear-change = no clear change
+report-trend-too-soon = too soon to say
+report-calibration-over = Claims more than is found.
+report-calibration-under = Claims less than is found.
+report-calibration-near = Ratings are close to what is found.
+report-calibration-unclear = Not clear yet.
+report-calibration-too-little = Too little to say.
+report-col-rating = Last rating
+report-col-result = Marked
+report-col-practice = Alone / helped / wrong
+report-col-seen = Teacher saw
+report-col-likely = Likely has it
+report-col-days = Days ago
+report-col-share = Share that has it
+report-col-trend = Way it moves
+report-col-strand = Strand
+report-col-class = Class
+report-col-phase = Phase
+report-col-raters = Students rating
+report-col-low = Not yet or With help
+report-col-high = On my own or Could teach it
+
+## The family page.
+report-family-title = How { $name } is doing in mathematics
+report-family-title-no-name = How your child is doing in mathematics
+report-family-what = Every mathematics lesson opens with a short review. After it, students say how sure they feel. This page shows what your child said last.
+report-family-well = What is going well
+report-family-well-none = Nothing stands here yet. It takes a few weeks.
+report-family-time = What needs more time
+report-family-time-none = Nothing was marked Not yet or With help lately.
+report-family-practice = Practice at home
+report-family-practice-none = No practice has come to school yet.
+report-family-help = How you can help
+report-family-help-1 = Ask: "What can you show me today?" Let your child do the talking.
+report-family-help-2 = Five to fifteen minutes on a few evenings is enough.
+report-family-help-3 = When something is hard, "not yet" is a good answer. Please tell the teacher.
+report-family-note = From the teacher
+report-family-caution = These are your child's own words about learning. They are not a grade and not a diagnosis. If you have questions, ask the teacher.
+
+## The conference page.
+report-conference-title = Talk with { $name }
+report-conference-title-seat = Talk with seat { $seat }
+report-conference-what = "Likely has it" is an estimate from everything reported. Practice is given as right alone, right with help, and wrong.
+report-conference-needed = Needed most
+report-conference-best = Stands best
+report-conference-believe = How far the ratings can be believed
+report-conference-agreed = What we agreed
+
+## The class summary.
+report-summary-title = Class summary
+report-summary-range = The share that has it is an estimate; the likely range stands in brackets. Weakest first.
+report-summary-caution = For the teachers of this class. Small counts can point to a child: for the school, use the share-safe table. A rating is a student's own view, not a grade and not a diagnosis.
+
+## The share-safe table.
+report-share-title = Class table for the school
+report-share-what = How many students last rated themselves Not yet or With help, of those who rated. Only concepts that have been taught.
+report-share-nothing = Nothing can be shown: fewer than { $least } students rated, or too few counts would be possible.
+report-share-rules = How it was made
+report-share-rule-group = Groups of fewer than { $least } students are withheld. There is no name and no seat in this table.
+report-share-rule-further = Further counts are withheld, so that totals do not give small ones away.
+report-share-rule-bands = A band stands in place of a share, so that nobody and everybody never show.
+
+## The group page.
+report-group-title = Small group: { $concept }
+report-group-members = Students of the group
+report-group-who = Student
+report-group-first = Look at first
+report-group-noticed = What we noticed
+
+## The talk plan.
+report-talk-title = Today's talk
+report-talk-none = Nothing asks for the few minutes today.
+report-talk-teach-again = Teach it again
+report-talk-pair-talk = Students explain it in pairs
+report-talk-short-look = A short look together
+report-talk-other = Also in today's review
+
+## My path.
+report-path = My path
+report-path-how = One column for each time round. Practice: right alone, of all answered.
+report-path-practice = Practice
+
+## Tables for other programs.
+report-grid-board = Board
+report-grid-summary = Class summary
+report-grid-id = Concept id
+report-grid-grade = Grade
+report-grid-day = Day of the rotation
+report-grid-rank = Rank
+report-grid-share = Share that has it
+report-grid-low = Likely range, low
+report-grid-high = Likely range, high
+report-grid-alone = Practice: alone
+report-grid-helped = Practice: with help
+report-grid-wrong = Practice: wrong
+report-grid-rated = Pass { $pass }: rated
+report-grid-needs = Pass { $pass }: Not yet or With help
+
+report-family-practised = { $count ->
+    [one] { $count } exercise so far: { $alone } right alone, { $helped } right with help, { $wrong } not right yet.
+   *[other] { $count } exercises so far: { $alone } right alone, { $helped } right with help, { $wrong } not right yet.
+}
+report-conference-answers = { $count ->
+    [one] { $verdict } ({ $count } answer with a rating before it)
+   *[other] { $verdict } ({ $count } answers with a rating before them)
+}
+report-summary-what = { $reporting } of { $seats } students have handed in.
+report-summary-other = { $count ->
+    [one] { $count } concept is not taught yet or has no report.
+   *[other] { $count } concepts are not taught yet or have no report.
+}
+report-share-audit = { $withheld ->
+    [0] Nothing is withheld. For a protected count at least { $possible } values stay possible.
+    [one] { $withheld } entry is withheld. Checked: for a protected count at least { $possible } values stay possible to whoever reads all of this table.
+   *[other] { $withheld } entries are withheld. Checked: for a protected count at least { $possible } values stay possible to whoever reads all of this table.
+}
+report-talk-way = { $minutes ->
+    [one] { $way }: { $minutes } minute.
+   *[other] { $way }: { $minutes } minutes.
+}
+report-path-counts = { $rated ->
+    [one] { $rated } rating
+   *[other] { $rated } ratings
+} and { $practised ->
+    [one] { $practised } exercise
+   *[other] { $practised } exercises
+} this year.
+report-share-nearly = { $differing ->
+    [one] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } student is in one and not in the other, and the two together could give that student's rating away. It takes { $least } or none.
+   *[other] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } students are in one and not in the other, and the two together could give their ratings away. It takes { $least } or none.
+}

@@ -202,3 +202,14 @@ settings-theme = Colors
 settings-saved = Saved.
 settings-other-student = Another student
 settings-stays = Your nickname and picture stay on this device.
+
+## A print of the student's own.
+practice-print = Practise on paper
+own-print-path = This makes a PDF of your year for your folder. Your name is not in it. Write it by hand.
+own-print-practice = This makes a PDF with tonight's practice. The answers are on a page of their own.
+own-print-paper = Paper
+own-print-letter = Letter
+own-print-a4 = A4
+own-print-save = Save as PDF
+own-print-saved = { $file } was saved.
+own-print-not-saved = Nothing was saved.

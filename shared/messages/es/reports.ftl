@@ -24,3 +24,163 @@ report-chart-summary = Autoevaluaciones por vuelta: { $day }
 report-own-view = Es tu propia opinión. No es una calificación.
 report-day = Día { $day }
 report-concept = Concepto
+
+## Fechas y frases en los informes.
+report-on = { $day } de { $month } de { $year }
+report-month-1 = enero
+report-month-2 = febrero
+report-month-3 = marzo
+report-month-4 = abril
+report-month-5 = mayo
+report-month-6 = junio
+report-month-7 = julio
+report-month-8 = agosto
+report-month-9 = septiembre
+report-month-10 = octubre
+report-month-11 = noviembre
+report-month-12 = diciembre
+report-seat = Puesto { $seat }
+report-total = Total
+report-withheld = reservado
+report-whole-class = Toda la clase
+report-has-it = Lo tiene
+report-needs-more = Necesita más
+report-mistakes = Errores frecuentes
+report-exercises = Ejercicios
+report-no-reports = Todavía no hay ningún informe.
+report-caution = Una autoevaluación es la opinión del propio estudiante. No es una calificación ni un diagnóstico.
+report-trend-rising = en aumento
+report-trend-falling = en descenso
+report-trend-maybe-rising = quizá en aumento
+report-trend-maybe-falling = quizá en descenso
+report-trend-no-clear-change = sin cambio claro
+report-trend-too-soon = muy pronto para saber
+report-calibration-over = Dice saber más de lo que se ve.
+report-calibration-under = Dice saber menos de lo que se ve.
+report-calibration-near = Las autoevaluaciones se acercan a lo que se ve.
+report-calibration-unclear = Todavía no está claro.
+report-calibration-too-little = Muy poco para saber.
+report-col-rating = Última opinión
+report-col-result = Resultado
+report-col-practice = Solo / con ayuda / mal
+report-col-seen = Vio el docente
+report-col-likely = Quizá lo tiene
+report-col-days = Hace días
+report-col-share = Parte que lo tiene
+report-col-trend = Hacia dónde va
+report-col-strand = Área
+report-col-class = Clase
+report-col-phase = Fase
+report-col-raters = Estudiantes que opinan
+report-col-low = Todavía no o con ayuda
+report-col-high = Por mi cuenta o Podría enseñarlo
+
+## La página para la familia.
+report-family-title = Cómo le va a { $name } en matemáticas
+report-family-title-no-name = Cómo le va a su hijo o hija en matemáticas
+report-family-what = Cada clase de matemáticas empieza con un repaso corto. Después, los estudiantes dicen qué tan seguros se sienten. Esta página muestra lo último que dijo su hijo o hija.
+report-family-well = Lo que va bien
+report-family-well-none = Todavía no hay nada aquí. Hacen falta unas semanas.
+report-family-time = Lo que necesita más tiempo
+report-family-time-none = Últimamente no marcó nada como «Todavía no» o «Con ayuda».
+report-family-practice = Práctica en casa
+report-family-practice-none = Todavía no ha llegado práctica a la escuela.
+report-family-help = Cómo puede ayudar
+report-family-help-1 = Pregunte: «¿Qué me puedes mostrar hoy?». Deje que hable su hijo o hija.
+report-family-help-2 = Bastan de cinco a quince minutos, algunas tardes.
+report-family-help-3 = Cuando algo cuesta, «todavía no» es una buena respuesta. Cuénteselo al docente.
+report-family-note = Del docente
+report-family-caution = Es lo que su hijo o hija opina de su aprendizaje. No es una calificación ni un diagnóstico. Si tiene preguntas, hable con el docente.
+
+## La página para la charla.
+report-conference-title = Charla con { $name }
+report-conference-title-seat = Charla con el puesto { $seat }
+report-conference-what = «Quizá lo tiene» es una estimación con todo lo informado. La práctica se da como bien sin ayuda, bien con ayuda y mal.
+report-conference-needed = Lo más necesario
+report-conference-best = Lo que mejor está
+report-conference-believe = Hasta dónde se puede confiar en las opiniones
+report-conference-agreed = En qué quedamos
+
+## El resumen de la clase.
+report-summary-title = Resumen de la clase
+report-summary-range = La parte que lo tiene es una estimación; entre paréntesis, el intervalo probable. Primero lo más débil.
+report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla segura para compartir. Una autoevaluación es la opinión del estudiante, no una calificación ni un diagnóstico.
+
+## La tabla segura para compartir.
+report-share-title = Tabla de la clase para la escuela
+report-share-what = Cuántos estudiantes se dieron por última vez «Todavía no» o «Con ayuda», de los que opinaron. Solo conceptos ya enseñados.
+report-share-nothing = No se puede mostrar nada: opinaron menos de { $least } estudiantes, o quedarían muy pocos números posibles.
+report-share-rules = Cómo se hizo
+report-share-rule-group = Se reservan los grupos de menos de { $least } estudiantes. En esta tabla no hay nombres ni puestos.
+report-share-rule-further = Se reservan más números, para que los totales no revelen los pequeños.
+report-share-rule-bands = En lugar de una parte exacta hay un intervalo, para que «nadie» y «todos» nunca se vean.
+
+## La página del grupo.
+report-group-title = Grupo pequeño: { $concept }
+report-group-members = Estudiantes del grupo
+report-group-who = Estudiante
+report-group-first = Mirar primero
+report-group-noticed = Lo que notamos
+
+## El plan de la charla.
+report-talk-title = La charla de hoy
+report-talk-none = Hoy nada pide los pocos minutos.
+report-talk-teach-again = Enseñarlo de nuevo
+report-talk-pair-talk = Explicarlo en parejas
+report-talk-short-look = Mirarlo juntos un momento
+report-talk-other = También en el repaso de hoy
+
+## Mi camino.
+report-path = Mi camino
+report-path-how = Una columna por cada vuelta. Práctica: bien sin ayuda, de todas las respuestas.
+report-path-practice = Práctica
+
+## Tablas para otros programas.
+report-grid-board = Tablero
+report-grid-summary = Resumen de la clase
+report-grid-id = Id del concepto
+report-grid-grade = Grado
+report-grid-day = Día de la rotación
+report-grid-rank = Lugar
+report-grid-share = Parte que lo tiene
+report-grid-low = Intervalo probable, mínimo
+report-grid-high = Intervalo probable, máximo
+report-grid-alone = Práctica: sin ayuda
+report-grid-helped = Práctica: con ayuda
+report-grid-wrong = Práctica: mal
+report-grid-rated = Vuelta { $pass }: opinaron
+report-grid-needs = Vuelta { $pass }: necesitan ayuda
+
+report-family-practised = { $count ->
+    [one] { $count } ejercicio hasta hoy: { $alone } bien sin ayuda, { $helped } bien con ayuda, { $wrong } todavía no.
+   *[other] { $count } ejercicios hasta hoy: { $alone } bien sin ayuda, { $helped } bien con ayuda, { $wrong } todavía no.
+}
+report-conference-answers = { $count ->
+    [one] { $verdict } ({ $count } respuesta con una opinión antes)
+   *[other] { $verdict } ({ $count } respuestas con una opinión antes)
+}
+report-summary-what = { $reporting } de { $seats } estudiantes han entregado.
+report-summary-other = { $count ->
+    [one] { $count } concepto todavía no se ha enseñado o no tiene informes.
+   *[other] { $count } conceptos todavía no se han enseñado o no tienen informes.
+}
+report-share-audit = { $withheld ->
+    [0] No se reserva nada. De un número protegido quedan al menos { $possible } valores posibles.
+    [one] Se reserva { $withheld } dato. Comprobado: de un número protegido quedan al menos { $possible } valores posibles para quien lea toda esta tabla.
+   *[other] Se reservan { $withheld } datos. Comprobado: de un número protegido quedan al menos { $possible } valores posibles para quien lea toda esta tabla.
+}
+report-talk-way = { $minutes ->
+    [one] { $way }: { $minutes } minuto.
+   *[other] { $way }: { $minutes } minutos.
+}
+report-path-counts = { $rated ->
+    [one] { $rated } opinión
+   *[other] { $rated } opiniones
+} y { $practised ->
+    [one] { $practised } ejercicio
+   *[other] { $practised } ejercicios
+} este año.
+report-share-nearly = { $differing ->
+    [one] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiante está en una y no en la otra, y las dos juntas podrían revelar lo que opinó. Hacen falta { $least }, o ninguno.
+   *[other] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiantes están en una y no en la otra, y las dos juntas podrían revelar lo que opinaron. Hacen falta { $least }, o ninguno.
+}

@@ -1,7 +1,7 @@
 ## La pantalla Imprimir del maestro.
 tab-print = Imprimir
 print-title = Imprimir
-print-words = Todo se guarda como PDF en blanco y negro, para mirarlo e imprimirlo.
+print-words = Las hojas, las tablas y los informes son PDF en blanco y negro que guardas e imprimes.
 print-what = Qué imprimir
 print-sheet = Hoja de práctica
 print-chart = Tabla de autoevaluación
@@ -31,4 +31,36 @@ print-save = Guardar como PDF
 print-saved = Se guardó { $file }. { $place }
 print-not-saved = No se guardó nada.
 print-fault-concepts = Elige al menos un concepto.
-print-fault-count = Elige de 1 a 20 ejercicios.
+print-fault-count = Elige de 1 a { $most } ejercicios.
+print-seat-sheet = Hoja para un estudiante
+print-seat-sheet-words = Hasta seis conceptos para un estudiante: primero lo que asignaste, luego lo que más falta según los informes. Para quien no tiene dispositivo o prefiere escribir.
+print-student = Estudiante
+print-reports = Informes
+print-tables = Tablas
+print-tables-words = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.
+print-table-workbook = Libro (XLSX)
+print-table-board-csv = Tablero (CSV)
+print-table-summary-csv = Resumen de la clase (CSV)
+print-report = Informe
+print-report-family = Página para la familia
+print-report-family-words = Una página con palabras sencillas para la familia de un estudiante. No aparece ningún otro estudiante.
+print-report-conference = Página para hablar con un estudiante
+print-report-conference-words = Opiniones, resultados, práctica y lo que viste, con espacio para lo que acuerden.
+print-report-group = Grupo pequeño
+print-report-group-words = Una página para un grupo pequeño: quiénes, qué sale mal, ejercicios y qué resultó.
+print-report-talk = La charla de hoy
+print-report-talk-words = Los conceptos que merecen los pocos minutos, cada uno con un ejercicio y el error frecuente. Sin nombres.
+print-report-class-summary = Resumen de la clase
+print-report-class-summary-words = Cada concepto con su estimación, las opiniones y la práctica. Para los docentes de esta clase.
+print-report-share-safe = Tabla de la clase para la escuela
+print-report-share-safe-words = Partes sin nombres, con los grupos pequeños reservados y comprobados. Se anota cada tabla guardada, porque dos tablas de casi la misma clase pueden revelar lo que dijo un estudiante.
+print-group = Grupo
+print-group-line = { $slot }: { $concept }
+print-group-none = Todavía no se ha guardado ningún grupo. Fórmalos en Grupos y guárdalos.
+print-will-seat-sheet = Hasta { $concepts } conceptos, { $exercises ->
+    [one] { $exercises } ejercicio
+   *[other] { $exercises } ejercicios
+} de cada uno con números nuevos. { $paper }, { $language }.
+print-will-report = Como se ve abajo. { $paper }, { $language }.
+print-will-table = Las palabras: { $language }.
+print-save-table = Guardar la tabla

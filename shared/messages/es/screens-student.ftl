@@ -202,3 +202,14 @@ settings-theme = Colores
 settings-saved = Guardado.
 settings-other-student = Otro estudiante
 settings-stays = Tu apodo y tu dibujo se quedan en este dispositivo.
+
+## Una impresión del propio estudiante.
+practice-print = Practicar en papel
+own-print-path = Esto hace un PDF de tu año para tu carpeta. No lleva tu nombre. Escríbelo a mano.
+own-print-practice = Esto hace un PDF con la práctica de hoy. Las respuestas van en una página aparte.
+own-print-paper = Papel
+own-print-letter = Carta
+own-print-a4 = A4
+own-print-save = Guardar como PDF
+own-print-saved = { $file } se guardó.
+own-print-not-saved = No se guardó nada.

@@ -2715,7 +2715,23 @@ count: number,
 /**
  * With the answer key on a page apart.
  */
-with_key: boolean, } | { "kind": "chart" };
+with_key: boolean, } | { "kind": "seat_sheet", 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Exercises of each concept.
+ */
+count: number, 
+/**
+ * With the answer key on a page apart.
+ */
+with_key: boolean, } | { "kind": "chart" } | { "kind": "report", 
+/**
+ * Which.
+ */
+report: ReportWanted, };
 export type Profile = { 
 /**
  * Names the student's database file on this device.
@@ -2750,6 +2766,23 @@ degrees: number,
  * The fixed side points right (read the inner scale), else left.
  */
 from_right: boolean, };
+export type RatedLine = { 
+/**
+ * The concept's title.
+ */
+title: string, 
+/**
+ * Its "I can" statement.
+ */
+i_can: string, 
+/**
+ * The rating.
+ */
+rating: Confidence | null, 
+/**
+ * The rating in words.
+ */
+words: string, };
 export type RatioRow = { 
 /**
  * What it counts.
@@ -2865,6 +2898,116 @@ class: string,
  * The teacher's name for it, 1 to 60 characters.
  */
 title: string, };
+export type ReportAsked = { 
+/**
+ * The class's id.
+ */
+class: string, 
+/**
+ * Which report.
+ */
+report: ReportWanted, 
+/**
+ * Its language.
+ */
+language: Language, };
+export type ReportColumn = { 
+/**
+ * Its name.
+ */
+title: string, 
+/**
+ * Its share of the width.
+ */
+share: number, 
+/**
+ * Whether it holds figures, which stand in the middle.
+ */
+figures: boolean, };
+export type ReportPage = { 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * Class and date.
+ */
+under: string, 
+/**
+ * What stands on it, from the top.
+ */
+parts: Array<ReportPart>, };
+export type ReportPart = { "kind": "heading", 
+/**
+ * Its words.
+ */
+text: string, } | { "kind": "words", 
+/**
+ * Its words.
+ */
+text: string, } | { "kind": "caution", 
+/**
+ * Its words.
+ */
+text: string, } | { "kind": "lines", 
+/**
+ * The lines.
+ */
+texts: Array<string>, } | { "kind": "ratings", 
+/**
+ * The lines.
+ */
+lines: Array<RatedLine>, } | { "kind": "table", 
+/**
+ * The table.
+ */
+table: ReportTable, } | { "kind": "content", 
+/**
+ * The blocks.
+ */
+blocks: Array<Block>, } | { "kind": "write", 
+/**
+ * What to write.
+ */
+label: string, 
+/**
+ * How many lines.
+ */
+lines: number, };
+export type ReportTable = { 
+/**
+ * What it is about, for those who listen.
+ */
+summary: string, 
+/**
+ * Its columns.
+ */
+columns: Array<ReportColumn>, 
+/**
+ * Its rows; the first cell names the row.
+ */
+rows: Array<Array<string>>, };
+export type ReportWanted = { "of": "family", 
+/**
+ * The seat.
+ */
+seat: number, } | { "of": "conference", 
+/**
+ * The seat.
+ */
+seat: number, } | { "of": "class_summary" } | { "of": "share_safe" } | { "of": "group", 
+/**
+ * The concept.
+ */
+concept: string, 
+/**
+ * Its seats.
+ */
+seats: Array<number>, } | { "of": "talk", 
+/**
+ * Minutes there are.
+ */
+minutes: number, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -3455,6 +3598,15 @@ concepts: Array<StudentConcept>,
  * Concepts without a report.
  */
 without_report: number, };
+export type StudentPrint = { 
+/**
+ * The student's id.
+ */
+student: string, 
+/**
+ * The paper.
+ */
+paper: PrintPaper, };
 export type StudentReport = { 
 /**
  * The seat.
@@ -3592,6 +3744,20 @@ exercise: string,
  * How sure.
  */
 sure: Confidence, };
+export type TableAsked = { 
+/**
+ * The class's id.
+ */
+class: string, 
+/**
+ * What stands in it.
+ */
+table: TableWanted, 
+/**
+ * Language of its words.
+ */
+language: Language, };
+export type TableWanted = "board_csv" | "summary_csv" | "workbook";
 export type TalkAsked = { 
 /**
  * The class.
@@ -4003,4 +4169,8 @@ export interface Calls {
   assignments: { args: ClassId; out: Array<AssignmentReport> };
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   print: { args: PrintAsked; out: FileMade };
+  report: { args: ReportAsked; out: ReportPage };
+  save_table: { args: TableAsked; out: FileMade };
+  print_practice: { args: StudentPrint; out: FileMade };
+  print_path: { args: StudentPrint; out: FileMade };
 }

@@ -1,0 +1,177 @@
+//! Reports: what is shown, what is noted, and prints of a student's own.
+
+use crate::support::{Device, class_and_tablet, date, rate};
+use surefoot_app::{
+    CallError, ClassId, Entries, EntryAsked, Nothing, PrintAsked, PrintLook, PrintPaper, Printed,
+    ReportAsked, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
+};
+use surefoot_core::catalogue::Language;
+use surefoot_core::rating::Confidence;
+use surefoot_core::teacher::teaching_views::{EntryMade, EntryValue};
+
+const TODAY: &str = "2026-11-24";
+
+/// A class of 24 that rated a day of late November on paper.
+fn rated_class() -> (Device, String) {
+    let desk = Device::on(TODAY);
+    let names: Vec<String> = (1..=24).map(|n| format!("Name{n}x")).collect();
+    let names: Vec<&str> = names.iter().map(String::as_str).collect();
+    let class = desk.new_class("Room 9 (invented)", &names).id;
+    let day = desk
+        .app
+        .entry_day(EntryAsked {
+            class: class.clone(),
+            date: None,
+        })
+        .unwrap();
+    let rating = |seat| {
+        if seat <= 10 {
+            Confidence::NotYet
+        } else {
+            Confidence::OnMyOwn
+        }
+    };
+    let cells = day.concepts.iter().flat_map(|concept| {
+        (1..=24).map(move |seat| EntryMade {
+            seat,
+            concept: concept.id.clone(),
+            value: EntryValue::Rating {
+                rating: Some(rating(seat)),
+            },
+        })
+    });
+    let made = Entries {
+        class: class.clone(),
+        date: date(TODAY),
+        made: cells.collect(),
+    };
+    desk.app.make_entries(made).unwrap();
+    (desk, class)
+}
+
+fn shown(desk: &Device, class: &str, report: ReportWanted) -> String {
+    let page = desk.app.report(ReportAsked {
+        class: class.into(),
+        report,
+        language: Language::En,
+    });
+    serde_json::to_string(&page.unwrap()).unwrap()
+}
+
+fn print(desk: &Device, class: &str, report: ReportWanted) -> Result<String, CallError> {
+    let made = desk.app.print(PrintAsked {
+        class: class.into(),
+        what: Printed::Report { report },
+        look: PrintLook {
+            language: Language::En,
+            paper: PrintPaper::Letter,
+            roomy: true,
+        },
+    })?;
+    Ok(made.file_name)
+}
+
+#[test]
+fn a_family_page_names_one_student_and_nobody_while_names_are_covered() {
+    let (desk, class) = rated_class();
+    let page = shown(&desk, &class, ReportWanted::Family { seat: 3 });
+    assert!(page.contains("Name3x"));
+    assert!(
+        (1..=24)
+            .filter(|n| *n != 3)
+            .all(|n| !page.contains(&format!("Name{n}x")))
+    );
+    let mut settings = desk.app.start(Nothing {}).unwrap().settings;
+    settings.names_covered = true;
+    desk.app.save_device_settings(settings).unwrap();
+    for report in [
+        ReportWanted::Family { seat: 3 },
+        ReportWanted::Conference { seat: 3 },
+    ] {
+        assert!(!shown(&desk, &class, report).contains("Name"));
+    }
+    assert!(matches!(
+        print(&desk, &class, ReportWanted::Family { seat: 99 }),
+        Err(CallError::NotFound { .. })
+    ));
+}
+
+#[test]
+fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
+    let (desk, class) = rated_class();
+    let page = shown(&desk, &class, ReportWanted::ShareSafe);
+    assert!(!page.contains("Name") && !page.contains("Seat"));
+    // Looking notes nothing: the table may be handed out, and again.
+    for _ in 0..2 {
+        print(&desk, &class, ReportWanted::ShareSafe).unwrap();
+    }
+    desk.app
+        .remove_seat(SeatId {
+            class: class.clone(),
+            seat: 24,
+        })
+        .unwrap();
+    assert!(shown(&desk, &class, ReportWanted::ShareSafe).contains("cannot be handed out"));
+    let refused = CallError::Invalid {
+        field: "share_table".into(),
+        rule: "nearly_same_class".into(),
+    };
+    assert_eq!(print(&desk, &class, ReportWanted::ShareSafe), Err(refused));
+}
+
+#[test]
+fn tables_are_saved_and_a_seat_gets_a_sheet() {
+    let (desk, class) = rated_class();
+    for (table, name) in [
+        (TableWanted::BoardCsv, "board-2026-11-24.csv"),
+        (TableWanted::SummaryCsv, "class-summary-2026-11-24.csv"),
+        (TableWanted::Workbook, "board-2026-11-24.xlsx"),
+    ] {
+        let made = desk
+            .app
+            .save_table(TableAsked {
+                class: class.clone(),
+                table,
+                language: Language::Es,
+            })
+            .unwrap();
+        assert_eq!(made.file_name, name);
+        let bytes = std::fs::read(desk.hands.saved.join(name)).unwrap();
+        assert!(!String::from_utf8_lossy(&bytes).contains("Name"));
+    }
+    let made = desk.app.print(PrintAsked {
+        class: class.clone(),
+        what: Printed::SeatSheet {
+            seat: 1,
+            count: 2,
+            with_key: true,
+        },
+        look: PrintLook {
+            language: Language::En,
+            paper: PrintPaper::A4,
+            roomy: false,
+        },
+    });
+    assert!(made.unwrap().file_name.starts_with("practice-seat-1-"));
+    let classes = desk.app.class_setup(ClassId { class });
+    assert_eq!(classes.unwrap().seats.len(), 24);
+}
+
+#[test]
+fn a_student_prints_the_evening_and_the_path() {
+    let (_desk, _class, tablet, student) = class_and_tablet("2026-09-16");
+    rate(&tablet, &student, Confidence::NotYet);
+    let asked = StudentPrint {
+        student,
+        paper: PrintPaper::A4,
+    };
+    for made in [
+        tablet.app.print_practice(asked.clone()).unwrap(),
+        tablet.app.print_path(asked.clone()).unwrap(),
+    ] {
+        let bytes = std::fs::read(tablet.hands.saved.join(&made.file_name)).unwrap();
+        assert!(bytes.starts_with(b"%PDF-") && bytes.len() == made.bytes);
+    }
+    // The same evening prints in the same order; nothing was used up by it.
+    assert!(tablet.app.print_practice(asked).is_ok());
+}

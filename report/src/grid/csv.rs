@@ -1,0 +1,142 @@
+//! CSV by RFC 4180: commas, CRLF, quotes where they must be.
+//!
+//! A text that a spreadsheet would take for a formula gets an apostrophe before
+//! it (OWASP, "CSV Injection"). A byte order mark in front lets spreadsheets read
+//! UTF-8; RFC 4180 says nothing on it.
+
+use super::{Grid, GridCell};
+use crate::error::ReportError;
+use csv_core::{Terminator, WriteResult, Writer, WriterBuilder};
+
+/// What a spreadsheet begins a formula with.
+const FORMULA_STARTS: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
+
+/// The grid as a CSV file.
+///
+/// # Errors
+/// [`ReportError::Writer`], a fault of the program.
+pub fn to_csv(grid: &Grid) -> Result<Vec<u8>, ReportError> {
+    let mut out = Out {
+        writer: WriterBuilder::new().terminator(Terminator::CRLF).build(),
+        bytes: "\u{feff}".as_bytes().to_vec(),
+    };
+    let head: Vec<String> = grid.head.iter().map(|name| guarded(name)).collect();
+    out.record(&head)?;
+    for row in &grid.rows {
+        let fields: Vec<String> = row.iter().map(written).collect();
+        out.record(&fields)?;
+    }
+    Ok(out.bytes)
+}
+
+fn written(cell: &GridCell) -> String {
+    match cell {
+        GridCell::Text(text) => guarded(text),
+        GridCell::Number(number) | GridCell::Share(number) => number.to_string(),
+        GridCell::Empty => String::new(),
+    }
+}
+
+fn guarded(text: &str) -> String {
+    if text.starts_with(FORMULA_STARTS) {
+        format!("'{text}")
+    } else {
+        text.to_string()
+    }
+}
+
+struct Out {
+    writer: Writer,
+    bytes: Vec<u8>,
+}
+
+impl Out {
+    fn record(&mut self, fields: &[String]) -> Result<(), ReportError> {
+        for (place, field) in fields.iter().enumerate() {
+            if place > 0 {
+                self.take(|writer, room| {
+                    let (result, written) = writer.delimiter(room);
+                    (result, 0, written)
+                })?;
+            }
+            let mut rest = field.as_bytes();
+            loop {
+                let mut room = [0_u8; 256];
+                let (result, read, written) = self.writer.field(rest, &mut room);
+                self.bytes.extend_from_slice(&room[..written]);
+                rest = &rest[read..];
+                if result == WriteResult::InputEmpty {
+                    break;
+                }
+            }
+        }
+        self.take(|writer, room| {
+            let (result, written) = writer.terminator(room);
+            (result, 0, written)
+        })
+    }
+
+    fn take(
+        &mut self,
+        write: impl FnOnce(&mut Writer, &mut [u8]) -> (WriteResult, usize, usize),
+    ) -> Result<(), ReportError> {
+        let mut room = [0_u8; 8];
+        let (result, _, written) = write(&mut self.writer, &mut room);
+        self.bytes.extend_from_slice(&room[..written]);
+        if result == WriteResult::InputEmpty {
+            Ok(())
+        } else {
+            Err(ReportError::Writer("CSV".into()))
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn csv(cells: &[&str]) -> String {
+        let grid = Grid {
+            title: "t".into(),
+            head: vec!["a".into(); cells.len()],
+            rows: vec![cells.iter().map(|c| GridCell::Text((*c).into())).collect()],
+        };
+        let text = String::from_utf8(to_csv(&grid).unwrap()).unwrap();
+        text.split_once("\r\n").unwrap().1.to_string()
+    }
+
+    #[test]
+    fn quotes_commas_and_lines_are_kept_by_quoting() {
+        let long = "x".repeat(1000);
+        assert_eq!(
+            csv(&["a,b", "say \"so\"", "one\r\ntwo", "", &long]),
+            format!("\"a,b\",\"say \"\"so\"\"\",\"one\r\ntwo\",,{long}\r\n")
+        );
+    }
+
+    #[test]
+    fn no_text_begins_like_a_formula() {
+        for text in ["=1+1", "+1", "-1", "@SUM(A1)", "\t=1", "\r=1"] {
+            let line = csv(&[text]);
+            assert!(line.trim_start_matches('"').starts_with('\''), "{line:?}");
+        }
+        assert_eq!(csv(&["3/4 = 0.75"]), "3/4 = 0.75\r\n");
+    }
+
+    #[test]
+    fn numbers_stay_numbers() {
+        let grid = Grid {
+            title: "t".into(),
+            head: vec!["n".into(), "s".into(), "e".into()],
+            rows: vec![vec![
+                GridCell::Number(-3.0),
+                GridCell::Share(0.625),
+                GridCell::Empty,
+            ]],
+        };
+        assert_eq!(
+            to_csv(&grid).unwrap(),
+            "\u{feff}n,s,e\r\n-3,0.625,\r\n".as_bytes()
+        );
+    }
+}

@@ -1,0 +1,246 @@
+"""Reports and tables of an invented class, read back by other programs.
+
+`surefoot demo` makes the class. Poppler reads the pages: tagged, the paper asked
+for, one page for a family, no other student's name (names are read from the
+desk's SQLite file), the caution in both languages. openpyxl reads the workbook
+and Python's csv module, in strict mode, the CSV: same cells, numbers as numbers,
+no formula. The share-safe table is judged by the ratings themselves, read from
+SQLite: bands in the manner of the U.S. EDFacts public files (from memory), rows
+of fewer than ten withheld (NCES 2011-603), and no name anywhere.
+"""
+
+import csv
+import io
+import json
+import os
+import re
+import sqlite3
+import subprocess
+import sys
+import tempfile
+
+import openpyxl
+
+SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
+TODAY = "2026-11-25"
+# ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
+PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
+CAUTION = {"en": "not a grade and not a diagnosis", "es": "No es una calificación ni un diagnóstico"}
+FAMILY_CAUTION = {
+    "en": "They are not a grade and not a diagnosis",
+    "es": "No es una calificación ni un diagnóstico",
+}
+passed = failed = 0
+
+
+def check(holds, what):
+    global passed, failed
+    if holds:
+        passed += 1
+    else:
+        failed += 1
+        print("FAILED", what)
+
+
+def run(*args):
+    return subprocess.run(args, check=True, capture_output=True, text=True).stdout
+
+
+def one_line(text):
+    return re.sub(r"\s+", " ", text)
+
+
+class Desk:
+    def __init__(self, folder, students, weeks):
+        folder = os.path.join(folder, f"class-of-{students}")
+        os.mkdir(folder)
+        plan = ("--students", str(students), "--weeks", str(weeks), "--seed", "3", "--today", TODAY)
+        made = json.loads(run(SUREFOOT, "demo", "--dir", os.path.join(folder, "demo"), *plan, "--json"))
+        self.path = made["summary"]["desk"]
+        self.board = made["board"]
+        self.folder = folder
+        with sqlite3.connect(f"file:{self.path}?mode=ro", uri=True) as store:
+            self.names = dict(store.execute("SELECT number, name FROM seat"))
+            self.last = last_ratings(store)
+
+    def report(self, of, *more, name="out"):
+        out = os.path.join(self.folder, name)
+        run(SUREFOOT, "report", "--desk", self.path, "--today", TODAY, "--of", of, "--out", out, *more)
+        return out
+
+
+def last_ratings(store):
+    """The last rating of each seat on each concept: of a day the latest tap counts."""
+    last = {}
+    lines = store.execute(
+        "SELECT seat, concept, school_date, sequence, confidence FROM check_in"
+        " WHERE school_date <= ? ORDER BY school_date, sequence",
+        (TODAY,),
+    )
+    days = {}
+    for seat, concept, day, _, confidence in lines:
+        days[seat, concept, day] = confidence
+    for (seat, concept, _day), confidence in sorted(days.items(), key=lambda one: one[0][2]):
+        if confidence is not None:
+            last[seat, concept] = confidence
+    return last
+
+
+def text_of(pdf):
+    return one_line(run("pdftotext", "-raw", pdf, "-"))
+
+
+def named_in(text, names):
+    return [n for n in names if re.search(rf"(?<!\w){re.escape(n)}(?!\w)", text)]
+
+
+def look_at_page(pdf, paper, what):
+    info = run("pdfinfo", pdf)
+    check(re.search(r"^Tagged:\s+yes", info, re.M), f"{what}: not tagged")
+    size = tuple(map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info).groups()))
+    check(all(abs(a - b) < 0.5 for a, b in zip(size, PAPERS[paper])), f"{what}: paper {size}")
+    return int(re.search(r"^Pages:\s+(\d+)", info, re.M).group(1))
+
+
+def families(desk):
+    for n, (seat, own) in enumerate(desk.names.items()):
+        paper = ("a4", "letter")[n % 2]
+        language = ("en", "es")[n // 2 % 2]
+        for of in ("family", "conference"):
+            what = f"{of} {seat} {paper} {language}"
+            pdf = desk.report(of, "--seat", str(seat), "--paper", paper, "--language", language)
+            check(look_at_page(pdf, paper, what) == 1, f"{what}: one page")
+            text = text_of(pdf)
+            check(named_in(text, [own]) == [own], f"{what}: the name")
+            others = [name for s, name in desk.names.items() if s != seat]
+            check(named_in(text, others) == [], f"{what}: others {named_in(text, others)}")
+            caution = (FAMILY_CAUTION if of == "family" else CAUTION)[language]
+            check(caution in text, f"{what}: the caution")
+
+
+def nameless(desk):
+    for of in ("class-summary", "talk", "share-safe"):
+        for language in ("en", "es"):
+            pdf = desk.report(of, "--language", language)
+            look_at_page(pdf, "letter", of)
+            text = text_of(pdf)
+            check(named_in(text, desk.names.values()) == [], f"{of} {language}: a name")
+            check(of == "talk" or CAUTION[language] in text or "no una calificación" in text, f"{of} {language}: caution")
+
+
+def band_of(low, raters):
+    """EDFacts manner: halves to 15, fifths to 30, tens to 60, with open ends."""
+    if raters < 10:
+        return None
+    if raters <= 15:
+        return "<50 %" if 2 * low < raters else "≥50 %"
+    step = 20 if raters <= 30 else 10
+    share = 100 * low / raters
+    if share <= step:
+        return f"≤{step} %"
+    if share >= 100 - step:
+        return f"≥{100 - step} %"
+    floor = int(share // step) * step
+    return f"{floor + 1 if floor == step else floor}–{floor + step - 1} %"
+
+
+def share_table(desk, handed_out):
+    text = run(SUREFOOT, "share-table", "--desk", desk.path, "--today", TODAY, "--json")
+    table = json.loads(text)
+    check(named_in(text, desk.names.values()) == [], "share-table: a name")
+    check(table["step"] == "concept_bands", f"step {table['step']}")
+    check(table["audit"]["safe"], "the audit")
+    check(table["standing"]["kind"] == "free", f"standing {table['standing']}")
+    page = text_of(desk.report("share-safe"))
+    withheld = 0
+    for row in table["rows"]:
+        concept = row["concept"]
+        ratings = [c for (_, at), c in desk.last.items() if at == concept["id"]]
+        low, raters = sum(r <= 1 for r in ratings), len(ratings)
+        name = f"{concept['id']} {low} of {raters}"
+        wanted = band_of(low, raters)
+        if row["shown"]["kind"] == "withheld":
+            withheld += 1
+            check(wanted is None, f"{name}: withheld")
+            continue
+        shown = row["shown"]
+        check(wanted is not None, f"{name}: shown")
+        to = shown["to_percent"]
+        share = 100 * low / raters
+        fits = shown["from_percent"] <= share and (share <= to if shown["to_included"] else share < to)
+        check(fits, f"{name}: {shown}")
+        check(shown["fewest_reporters"] <= raters <= (shown["most_reporters"] or 10**6), f"{name}: raters")
+        # At least three counts must fit the band, even to who knows how many rated.
+        counts = [n for n in range(raters + 1) if band_of(n, raters) == wanted]
+        check(len(counts) >= 3, f"{name}: {len(counts)} counts")
+        line = one_line(f"{concept['title']} ")
+        at = page.replace("≤ ", "≤").replace("≥ ", "≥").replace("< ", "<")
+        check(line in page and wanted in at, f"{name}: {wanted} on paper")
+    check(withheld == table["audit"]["withheld"], f"{withheld} withheld")
+    with sqlite3.connect(f"file:{desk.path}?mode=ro", uri=True) as store:
+        (noted,) = store.execute("SELECT count(*) FROM share_release").fetchone()
+        marks = store.execute("SELECT seat_mark FROM share_release_seat").fetchall()
+    check(noted == handed_out, f"{noted} tables noted as handed out")
+    check(len(marks) == handed_out * len(desk.names), f"{len(marks)} marks")
+    print(f"share-table: {len(table['rows'])} rows, {withheld} withheld, audit {table['audit']}")
+
+
+def tables(desk):
+    rows = desk.board["rows"]
+    for language in ("en", "es"):
+        book = openpyxl.load_workbook(desk.report("workbook", "--language", language, name="b.xlsx"))
+        board, summary = book.worksheets
+        cells = [cell for sheet in book.worksheets for line in sheet.iter_rows() for cell in line]
+        check(all(cell.data_type != "f" for cell in cells), f"{language}: a formula in the workbook")
+        for sheet, kind in ((board, "board-csv"), (summary, "summary-csv")):
+            raw = open(desk.report(kind, "--language", language, name="t.csv"), "rb").read()
+            check(raw.startswith(b"\xef\xbb\xbf"), f"{kind}: byte order mark")
+            text = raw.decode("utf-8-sig")
+            check(text.count("\r\n") == text.count("\n") == len(rows) + 1, f"{kind}: lines end in CRLF")
+            lines = list(csv.reader(io.StringIO(text, newline=""), strict=True))
+            check(len({len(line) for line in lines}) == 1, f"{kind}: as many fields in each line")
+            check(len(lines) == len(rows) + 1, f"{kind}: {len(lines)} lines")
+            texts = [f for line in lines for f in line if f and not re.fullmatch(r"-?\d+(\.\d+)?", f)]
+            check(not any(f[0] in "=+-@\t\r" for f in texts), f"{kind}: begins like a formula")
+            values = [["" if v is None else v for v in line] for line in sheet.iter_rows(values_only=True)]
+            same = len(values) == len(lines) and all(
+                str(v) == f or (f and not isinstance(v, str) and float(f) == float(v))
+                for there, here in zip(values, lines)
+                for v, f in zip(there, here)
+            )
+            check(same, f"{kind} {language}: CSV and workbook differ")
+        for n, row in enumerate(rows, 2):
+            line = [cell.value for cell in board[n]]
+            check(line[0] == row["concept"]["id"], f"{line[0]}: its row")
+            for place, cell in enumerate(row["passes"]):
+                there = tuple(line[6 + 2 * place : 8 + 2 * place])
+                check(there == (cell["rated"], cell["needs"]), f"{line[0]} pass {place + 1}: {there}")
+            line = [cell.value for cell in summary[n]]
+            check(line[12:16] == row["latest"], f"{line[0]}: ratings {line[12:16]}")
+            check(line[16:18] == row["results"] and line[18:21] == row["practice"], f"{line[0]}: results")
+            for value, wanted in zip(line[8:11], (row["has_it"], row["low"], row["high"])):
+                fits = value is None if wanted is None else abs(value - wanted) <= 0.0005 + 1e-12
+                check(fits, f"{line[0]}: {value} for {wanted}")
+            counts = [
+                sum(1 for (_, at), c in desk.last.items() if at == row["concept"]["id"] and c == r)
+                for r in range(4)
+            ]
+            check(line[12:16] == counts, f"{line[0]}: {line[12:16]} for {counts} in the store")
+
+
+def main():
+    with tempfile.TemporaryDirectory() as folder:
+        desk = Desk(folder, 24, 8)
+        check(len(desk.names) == 24 and all(desk.names.values()), "24 names")
+        families(desk)
+        nameless(desk)
+        share_table(desk, handed_out=3)
+        tables(desk)
+        # A small class early on: concepts that fewer than ten have rated.
+        share_table(Desk(folder, 11, 2), handed_out=1)
+    print(f"{passed} passed, {failed} failed")
+    return failed != 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
