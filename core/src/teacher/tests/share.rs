@@ -6,6 +6,9 @@ use crate::item::has_generator;
 use crate::teacher::share_views::{ShareShown, ShareStanding, ShareStep};
 use crate::teacher::{TeacherError, release_share_table, remove_seat, seat_practice, share_table};
 
+/// Everything has been taught.
+const LATE: &str = "2027-05-06";
+
 fn rated_by(seats: u32) -> Desk {
     let desk = Desk::with_seats(24);
     let concept = desk.concept(0);
@@ -18,7 +21,7 @@ fn rated_by(seats: u32) -> Desk {
 #[test]
 fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
     let desk = rated_by(24);
-    let today = date("2026-09-01");
+    let today = date(LATE);
     let table = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
     assert_eq!(table.standing, ShareStanding::Free { earlier: 0 });
     assert_eq!(
@@ -58,7 +61,7 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
 #[test]
 fn a_class_of_nine_gives_nothing_and_says_so() {
     let desk = rated_by(9);
-    let table = share_table(&desk.store, &desk.open(), Language::En, date("2026-09-01")).unwrap();
+    let table = share_table(&desk.store, &desk.open(), Language::En, date(LATE)).unwrap();
     assert_eq!(table.standing, ShareStanding::Nothing);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &table),
