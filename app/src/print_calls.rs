@@ -18,7 +18,7 @@ use surefoot_report::{Density, Look, Paper, ReportError};
 const CONCEPTS_OF_ONE: usize = 6;
 
 /// Exercises of each concept on a sheet that the student prints.
-const OWN_EXERCISES: u32 = 3;
+const OWN_EXERCISES: u32 = 2;
 
 impl App {
     /// Prints what was asked for into a file that the person places.

@@ -70,11 +70,11 @@ fn strand_table(
         align: Align::Middle,
     };
     let mut columns = vec![Column {
-        width: Width::Share(8.5),
+        width: Width::Share(7.4),
         align: Align::Left,
     }];
     columns.extend(passes.iter().map(|_| middle(1.0)));
-    columns.push(middle(3.2));
+    columns.push(middle(2.4));
     let mut head = vec![Cell::from(bold(w.get("report-concept")?))];
     head.extend(
         passes
@@ -106,7 +106,7 @@ fn strand_table(
         head,
         rows,
         row_heads: true,
-        size: 9.0,
+        size: 8.5,
         row_height: 18.0,
     })
 }

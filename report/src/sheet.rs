@@ -1,5 +1,6 @@
 //! Practice sheets: exercises of one or several concepts, the answer key on a page apart.
 
+use crate::drawing::figure;
 use crate::entry::{answer_place, blocks, key_inlines};
 use crate::error::ReportError;
 use crate::flow::Document;
@@ -10,7 +11,7 @@ use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
 use surefoot_core::catalogue::{Catalogue, Concept};
-use surefoot_core::item::{Item, Level, generate};
+use surefoot_core::item::{Block, Item, Level, generate};
 
 /// Most exercises on one sheet.
 pub const MOST_EXERCISES: usize = 120;
@@ -191,7 +192,7 @@ fn place_items(
     Ok(())
 }
 
-/// Exercises laid out: two in a row when compact.
+/// Exercises laid out: two in a row when compact and legible so.
 fn rows(
     w: &Words,
     look: &Look,
@@ -201,20 +202,47 @@ fn rows(
 ) -> Result<Vec<Slab>, ReportError> {
     const GAP: f32 = 22.0;
     let compact = look.density == Density::Compact;
-    let columns = if compact { 2 } else { 1 };
-    let wide = (width - GAP * (columns - 1) as f32) / columns as f32;
+    let half = (width - GAP) / 2.0;
+    let alone = items
+        .iter()
+        .map(|item| Ok(!compact || wants_room(w, item, half)?))
+        .collect::<Result<Vec<bool>, ReportError>>()?;
     let mut all = Vec::new();
-    for row in items.chunks(columns) {
+    let mut next = 0;
+    while let (Some(item), Some(single)) = (items.get(next), alone.get(next)) {
+        *number += 1;
+        // The last of an odd number is as wide as those above it.
+        let wide = if *single { width } else { half };
         let mut slab = Slab::default();
-        for (n, item) in row.iter().enumerate() {
+        slab.put(&exercise(w, item, *number, wide, compact)?, 0.0, 0.0);
+        next += 1;
+        if let (false, Some(item), Some(false)) = (single, items.get(next), alone.get(next)) {
             *number += 1;
-            let set = exercise(w, item, *number, wide, compact)?;
-            slab.put(&set, n as f32 * (wide + GAP), 0.0);
+            let beside = exercise(w, item, *number, half, compact)?;
+            slab.put(&beside, half + GAP, 0.0);
+            next += 1;
         }
         all.push(slab);
     }
     Ok(all)
 }
+
+/// Whether a picture of the exercise would become too small to read in that width.
+fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
+    /// Labels are 9 points high as they are drawn; below 7 they strain a child's eyes.
+    const LEAST_SCALE: f32 = 0.75;
+    for block in &item.prompt {
+        if let Block::Figure { figure: of } = block
+            && (wide - LEAD) < figure(w.locale, of, f32::MAX)?.width * LEAST_SCALE
+        {
+            return Ok(true);
+        }
+    }
+    Ok(false)
+}
+
+/// Room for the number of an exercise.
+const LEAD: f32 = 26.0;
 
 fn exercise(
     w: &Words,
@@ -224,9 +252,8 @@ fn exercise(
     compact: bool,
 ) -> Result<Slab, ReportError> {
     let size = if compact { 11.0 } else { 12.5 };
-    let lead = 26.0;
-    let inner = wide - lead;
-    let label = paragraph(&bold(format!("{number}. ")), lead, Style::of(size));
+    let inner = wide - LEAD;
+    let label = paragraph(&bold(format!("{number}. ")), LEAD, Style::of(size));
     let prompt = blocks(w, &item.prompt, inner, size)?;
     let place = answer_place(w, &item.entry, inner, size)?;
     let mut parts = vec![prompt, place];
@@ -236,7 +263,7 @@ fn exercise(
     let body = Slab::stacked(&parts, 3.0).under(Role::ItemBody);
     let mut set = Slab::default();
     set.put(&label.under(Role::ItemLabel), 0.0, 0.0);
-    set.put(&body, lead, 0.0);
+    set.put(&body, LEAD, 0.0);
     set.width = wide;
     Ok(set.under(Role::Item))
 }
