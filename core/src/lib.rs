@@ -9,8 +9,10 @@
 //! catalogue → rotation → rating and practice → exchange → store → insight,
 //! with [`student`] and [`teacher`] as the only doors for the shells.
 
+pub mod bank;
 pub mod calendar;
 pub mod catalogue;
+pub mod catalogue_file;
 #[cfg(test)]
 mod changed_bytes;
 pub mod class;

@@ -99,3 +99,8 @@ unit-dollars = dollars
 unit-cents = cents
 unit-degrees = degrees
 unit-times = times
+
+## What a teacher wrote: shown as it stands.
+own-words = { $words }
+own-first = First
+own-last = Last

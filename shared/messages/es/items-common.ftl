@@ -99,3 +99,8 @@ unit-dollars = dólares
 unit-cents = centavos
 unit-degrees = grados
 unit-times = veces
+
+## What a teacher wrote: shown as it stands.
+own-words = { $words }
+own-first = Primero
+own-last = Último
