@@ -19,9 +19,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::error::Error;
 use std::fs;
 use std::path::Path;
+use surefoot_core::bank::{OwnExercise, OwnForm, OwnKind, OwnText, OwnWrong};
 use surefoot_core::calendar::SchoolYear;
 use surefoot_core::catalogue::{ConceptId, Strand};
 use surefoot_core::exchange::*;
+use surefoot_core::item::Level;
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::store::Durability;
 
@@ -81,6 +83,42 @@ fn assignment(world: &World, id: &str) -> Outcomes<Assignment> {
     })
 }
 
+fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
+    let text = |text: &str| OwnText {
+        text: text.to_owned(),
+        es: Some(format!("{text} ñ")),
+    };
+    let made = OwnExercise {
+        concept: world.concepts[0].clone(),
+        level: Level::Expected,
+        kind: OwnKind::Fraction,
+        question: text("What is {1/4} + {2/4}?\nWrite a fraction."),
+        choices: Vec::new(),
+        answer: "3/4".to_owned(),
+        form: OwnForm::Any,
+        unit: None,
+        hints: vec![text("Fourths stay fourths.")],
+        steps: vec![OwnText::one("1 + 2 = 3")],
+        wrong: vec![OwnWrong {
+            answer: "3/8".to_owned(),
+            say: text("Only the tops are added."),
+        }],
+    };
+    let chosen = OwnExercise {
+        kind: OwnKind::SeveralChoices,
+        choices: vec![
+            OwnText::one("{2/4}"),
+            OwnText::one("{1/3}"),
+            OwnText::one("{3/6}"),
+        ],
+        question: OwnText::one("Which are equal to one half?"),
+        answer: "0 2".to_owned(),
+        wrong: Vec::new(),
+        ..made.clone()
+    };
+    Ok(vec![made, chosen])
+}
+
 fn pack(world: &World) -> Outcomes<ClassPack> {
     let recipient = world.student_identity.recipient();
     let words = |title: String, i_can: &str| ConceptWords {
@@ -126,6 +164,7 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             &world.teacher,
             &recipient,
         )?],
+        exercises: own_exercises(world)?,
         practice: PracticeRules {
             minutes_least: 5,
             minutes_most: 15,

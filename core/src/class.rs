@@ -2,6 +2,7 @@
 //!
 //! The student's side reads it out of the class pack, the teacher's out of the desk.
 
+use crate::bank::OwnExercise;
 use crate::calendar::SchoolYear;
 use crate::catalogue::{Concept, Language};
 use crate::item;
@@ -23,13 +24,27 @@ pub struct ClassFacts {
     pub taught_from: BTreeMap<String, NaiveDate>,
     /// The concepts by id.
     pub concepts: BTreeMap<String, Concept>,
+    /// The teacher's own exercises by concept id, in the order of their ids.
+    pub own_exercises: BTreeMap<String, Vec<OwnExercise>>,
 }
 
 impl ClassFacts {
+    /// The teacher's own exercises of a concept.
+    #[must_use]
+    pub fn own_of(&self, concept: &str) -> &[OwnExercise] {
+        self.own_exercises.get(concept).map_or(&[], Vec::as_slice)
+    }
+
+    /// Whether a concept can be practised: by exercises made here or by the teacher's own.
+    #[must_use]
+    pub fn has_exercises(&self, concept: &str) -> bool {
+        item::has_generator(concept) || !self.own_of(concept).is_empty()
+    }
+
     /// A concept as a screen names it. An unknown one keeps its id as its title.
     #[must_use]
     pub fn name(&self, concept: &str, language: Language) -> ConceptName {
-        let has_exercises = item::has_generator(concept);
+        let has_exercises = self.has_exercises(concept);
         match self.concepts.get(concept) {
             Some(known) => ConceptName {
                 id: concept.to_owned(),

@@ -11,7 +11,9 @@ use super::limits::{CARRY_WORK_FACTOR, CLASS_KEY_CAPS};
 use super::sealing::{read_capped, seal_with_passphrase, unseal_with_passphrase};
 use super::strict_json::{self, bad};
 use super::wire::school_date;
+use crate::bank::OwnExercise;
 use crate::calendar::SchoolYear;
+use crate::catalogue::Concept;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use chrono::NaiveDate;
@@ -20,8 +22,8 @@ use std::collections::BTreeMap;
 use std::fmt;
 use std::io::Read;
 
-/// The newest format of a class key file known.
-pub const CLASS_KEY_FORMAT: u32 = 1;
+/// The newest format of a class key file known: 1, or 2 with something of the teacher's own.
+pub const CLASS_KEY_FORMAT: u32 = 2;
 
 /// The least size of its frame; larger ones double.
 const CLASS_KEY_STEP_BYTES: usize = 64 * 1024;
@@ -42,7 +44,7 @@ pub struct KeySeat {
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassKeyFile {
-    /// [`CLASS_KEY_FORMAT`].
+    /// 1, or [`CLASS_KEY_FORMAT`] with own concepts or exercises.
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
@@ -65,6 +67,12 @@ pub struct ClassKeyFile {
     pub seats: Vec<KeySeat>,
     /// Bounds of practice at home, and a test to aim at.
     pub practice: PracticeRules,
+    /// Own concepts, by id; only in format 2.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub own_concepts: Vec<Concept>,
+    /// Own exercises; only in format 2.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub own_exercises: Vec<OwnExercise>,
     /// Version of the last class pack made.
     pub pack_version: u32,
 }
@@ -84,6 +92,16 @@ impl ClassKeyFile {
         BASE64_STANDARD.encode(seed)
     }
 
+    /// The format of a class key file with these.
+    #[must_use]
+    pub fn format_for(concepts: &[Concept], exercises: &[OwnExercise]) -> u32 {
+        if concepts.is_empty() && exercises.is_empty() {
+            1
+        } else {
+            CLASS_KEY_FORMAT
+        }
+    }
+
     /// The seed of the signing key.
     ///
     /// # Errors
@@ -97,8 +115,12 @@ impl ClassKeyFile {
     }
 
     fn check_content(&self) -> Result<(), Refusal> {
-        if self.format != CLASS_KEY_FORMAT {
+        if self.format != Self::format_for(&self.own_concepts, &self.own_exercises) {
             return Err(bad("format"));
+        }
+        for (place, own) in self.own_exercises.iter().enumerate() {
+            own.check()
+                .map_err(|_| bad(format!("own_exercises[{place}]")))?;
         }
         self.seed()?;
         SealingIdentity::from_identity_file(&self.sealing_identity)

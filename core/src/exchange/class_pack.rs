@@ -5,6 +5,7 @@ use super::ids::{AssignmentId, ClassId, DeviceId, SeatToken};
 use super::keys::{PublicKey, Recipient};
 use super::strict_json::bad;
 use super::wire::school_date;
+use crate::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use crate::calendar::SchoolYear;
 use crate::catalogue::{ConceptId, Strand};
 use crate::rotation::Rotation;
@@ -13,8 +14,11 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use ts_rs::TS;
 
-/// The newest class pack format known.
-pub const CLASS_PACK_FORMAT: u32 = 1;
+/// The newest class pack format known: 1, or 2 for a pack with own exercises. A pack
+/// without them is written as 1, so that a program of before reads it too.
+pub const CLASS_PACK_FORMAT: u32 = 2;
+/// The format of a pack without own exercises.
+pub const PLAIN_PACK_FORMAT: u32 = 1;
 /// Characters of a class title.
 pub const MOST_TITLE_CHARS: usize = 60;
 /// Characters of a concept's title.
@@ -36,7 +40,7 @@ pub const MOST_EVENINGS: u32 = 7;
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassPack {
-    /// [`CLASS_PACK_FORMAT`].
+    /// [`PLAIN_PACK_FORMAT`], or [`CLASS_PACK_FORMAT`] with own exercises.
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
@@ -59,6 +63,9 @@ pub struct ClassPack {
     pub assignments: Vec<Assignment>,
     /// Assignments for one seat, sealed for each of its devices.
     pub sealed: Vec<SealedForSeat>,
+    /// The teacher's own exercises, by concept and then by id; only in format 2, and never empty there.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub exercises: Vec<OwnExercise>,
     /// What the teacher sets for practice.
     pub practice: PracticeRules,
     /// Whom hand-ins are sealed for.
@@ -233,7 +240,7 @@ impl ClassPack {
     /// # Errors
     /// [`Refusal::BadContent`] with the place, [`Refusal::TooManyEntries`].
     pub fn check_content(&self) -> Result<(), Refusal> {
-        if self.format != CLASS_PACK_FORMAT {
+        if self.format != Self::format_for(&self.exercises) {
             return Err(bad("format"));
         }
         if self.version == 0 {
@@ -244,6 +251,7 @@ impl ClassPack {
         }
         self.year.check().map_err(|_| bad("year"))?;
         self.check_concepts()?;
+        self.check_exercises()?;
         check_assignments(&self.assignments)?;
         let mut devices = BTreeSet::new();
         for (place, sealed) in self.sealed.iter().enumerate() {
@@ -255,6 +263,42 @@ impl ClassPack {
             None => Ok(()),
             Some(part) => Err(bad(format!("practice.{part}"))),
         }
+    }
+
+    /// The format of a pack with these own exercises.
+    #[must_use]
+    pub fn format_for(exercises: &[OwnExercise]) -> u32 {
+        if exercises.is_empty() {
+            PLAIN_PACK_FORMAT
+        } else {
+            CLASS_PACK_FORMAT
+        }
+    }
+
+    fn check_exercises(&self) -> Result<(), Refusal> {
+        if self.exercises.len() > MOST_EXERCISES {
+            return Err(Refusal::TooManyEntries {
+                most: MOST_EXERCISES as u64,
+            });
+        }
+        let known: BTreeSet<_> = self.concepts.iter().map(|concept| &concept.id).collect();
+        let mut ids = BTreeSet::new();
+        let mut bytes = 0;
+        for (place, own) in self.exercises.iter().enumerate() {
+            let at = |part: &str| bad(format!("exercises[{place}]{part}"));
+            if !known.contains(&own.concept) {
+                return Err(at(".concept"));
+            }
+            own.check().map_err(|_| at(""))?;
+            if !ids.insert(own.id()) {
+                return Err(at(" given twice"));
+            }
+            bytes += own.json_bytes();
+        }
+        if bytes > MOST_BANK_BYTES {
+            return Err(bad("exercises"));
+        }
+        Ok(())
     }
 
     fn check_concepts(&self) -> Result<(), Refusal> {

@@ -60,14 +60,15 @@ pub const CARRY_CAPS: Caps = Caps {
     depth: 24,
 };
 
-/// For a class key file, which holds the keys and the roster of one class.
+/// For a class key file, which holds the keys, the roster and the teacher's own concepts
+/// and exercises of one class.
 pub const CLASS_KEY_CAPS: Caps = Caps {
-    sealed_bytes: MIB + 64 * 1024,
+    sealed_bytes: 4 * MIB + 64 * 1024,
     unpacked_bytes: 4 * MIB,
     list_entries: 2_000,
-    values: 20_000,
+    values: 200_000,
     text_bytes: 4 * 1024,
-    depth: 6,
+    depth: 8,
 };
 
 /// For a backup: a desk with six full classes and every weekly hand-in kept is

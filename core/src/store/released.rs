@@ -15,6 +15,7 @@ const STUDENT: &[&str] = &[include_str!("fixtures/student_1.sql")];
 const DESK: &[&str] = &[
     include_str!("fixtures/desk_1.sql"),
     include_str!("fixtures/desk_2.sql"),
+    include_str!("fixtures/desk_3.sql"),
 ];
 
 fn laid_out(folder: &Path, name: &str, text: &str) -> PathBuf {

@@ -3,7 +3,6 @@
 use super::practice_views::{Ahead, Session};
 use super::today::latest;
 use super::{Joined, StudentError};
-use crate::item;
 use crate::practice::memory::MemoryError;
 use crate::practice::workload::{MOST_ASSIGNED_EVENINGS, date_aimed_at};
 use crate::practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
@@ -43,7 +42,7 @@ pub(super) fn memory_of(
                 })
                 .unwrap_or_default(),
             open_from: facts.taught_from.get(concept).copied(),
-            has_exercises: item::has_generator(concept),
+            has_exercises: facts.has_exercises(concept),
             meetings: facts.rotation.meetings(&facts.year, concept),
         }
     }))?;

@@ -1,6 +1,7 @@
 //! Joining a class, and taking its newer class packs.
 
 use super::{Joined, StudentError};
+use crate::bank::OwnExercise;
 use crate::catalogue::{Concept, Language, Text2};
 use crate::class::ClassFacts;
 use crate::exchange::{
@@ -12,6 +13,7 @@ use crate::rotation::Rotation;
 use crate::store::StudentStore;
 use crate::store::student::Student;
 use chrono::NaiveDate;
+use std::collections::BTreeMap;
 use std::io::Read;
 
 /// Signs of a nickname at most.
@@ -181,8 +183,16 @@ fn facts_of(pack: &ClassPack) -> Result<ClassFacts, StudentError> {
         .iter()
         .map(|day| day.iter().map(|c| c.as_str().to_owned()).collect())
         .collect();
+    let mut own_exercises: BTreeMap<String, Vec<OwnExercise>> = BTreeMap::new();
+    for own in &pack.exercises {
+        own_exercises
+            .entry(own.concept.as_str().to_owned())
+            .or_default()
+            .push(own.clone());
+    }
     Ok(ClassFacts {
         title: pack.title.clone(),
+        own_exercises,
         year: pack.year.clone(),
         rotation: Rotation::new(days).map_err(|_| Refusal::BadContent {
             at: "rotation.days".into(),

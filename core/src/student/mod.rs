@@ -5,6 +5,7 @@ mod error;
 mod evening;
 mod hand_in;
 mod join;
+mod own_turn;
 mod path;
 mod pin;
 mod practice;

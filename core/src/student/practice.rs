@@ -4,7 +4,8 @@ use super::evening::{evening_of, memory_of, session};
 use super::practice_summary::summary_of;
 use super::practice_views::{Feedback, OpenExercise, PracticeStep};
 use super::worked_first::{example_due, example_for};
-use super::{Joined, StudentError};
+use super::{Joined, StudentError, own_turn};
+use crate::bank::OWN_VERSION;
 use crate::item::{self, Block, Item, Level, Response, Say};
 use crate::practice::{Evening, Reason, StudentMemory};
 use crate::rating::{AnswerResult, Confidence};
@@ -15,9 +16,22 @@ use chrono::NaiveDate;
 /// Seconds counted for one exercise at most: a tablet left lying is not practice.
 const MOST_SECONDS: u32 = 600;
 
-fn make(concept: &str, level: u8, seed: u64) -> Result<Item, StudentError> {
-    let level = Level::try_from(level).map_err(StudentError::Exercise)?;
-    item::generate(concept, level, seed).map_err(|e| StudentError::Exercise(e.to_string()))
+/// The exercise of a row: the teacher's own by its id, else made anew from its seed.
+fn make(joined: &Joined, row: &OpenRow) -> Result<Item, StudentError> {
+    if let Some(id) = own_turn::own_id(row) {
+        return own_turn::own_item(&joined.facts, &row.concept, id)
+            .ok_or(StudentError::NoSuchExercise);
+    }
+    let level = Level::try_from(row.level).map_err(StudentError::Exercise)?;
+    item::generate(&row.concept, level, row.seed).map_err(|e| StudentError::Exercise(e.to_string()))
+}
+
+/// Whether a row's exercise can still be shown: a newer class pack may lack it.
+fn stands(joined: &Joined, row: &OpenRow) -> bool {
+    match own_turn::own_id(row) {
+        Some(id) => own_turn::own_item(&joined.facts, &row.concept, id).is_some(),
+        None => item::has_generator(&row.concept),
+    }
 }
 
 /// How the exercises of a concept ended so far, the earliest first.
@@ -37,7 +51,7 @@ fn show(
     evening: &Evening,
     row: &OpenRow,
 ) -> Result<OpenExercise, StudentError> {
-    let item = make(&row.concept, row.level, row.seed)?;
+    let item = make(joined, row)?;
     let worked_first = if row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
         example_for(&item)
     } else {
@@ -81,7 +95,7 @@ pub fn practice(
     let evening = evening_of(store, joined, &memory, today, more)?;
     if let Some(row) = store.open_exercise()? {
         let same = asked.is_none_or(|a| a == row.concept);
-        if same && item::has_generator(&row.concept) {
+        if same && stands(joined, &row) {
             return show(store, joined, &memory, &evening, &row)
                 .map(|open| PracticeStep::Exercise(Box::new(open)));
         }
@@ -89,7 +103,7 @@ pub fn practice(
     let (concept, level, reason) = match asked {
         Some(concept) => {
             if joined.facts.rotation.day_of(&concept.to_owned()).is_none()
-                || !item::has_generator(concept)
+                || !joined.facts.has_exercises(concept)
             {
                 return Err(StudentError::NoSuchConcept);
             }
@@ -111,12 +125,23 @@ pub fn practice(
             }
         },
     };
+    let own = own_turn::turn(
+        &joined.facts,
+        &concept,
+        level,
+        &store.practice_answers()?,
+        today,
+    );
+    let sequence = store.next_sequence()?;
     let row = OpenRow {
-        exercise: format!("{}-{seed:x}", store.next_sequence()?),
+        exercise: match own {
+            Some(own) => own_turn::exercise_name(sequence, own.id()),
+            None => format!("{sequence}-{seed:x}"),
+        },
         opened_on: today,
         concept,
-        level: level.into(),
-        seed,
+        level: own.map_or(level, |own| own.level).into(),
+        seed: own.map_or(seed, |own| own.id().seed()),
         reason,
         asked: asked.is_some(),
         sure: None,
@@ -178,7 +203,7 @@ pub fn hint(
     exercise: &str,
 ) -> Result<OpenExercise, StudentError> {
     let mut row = open_row(store, exercise)?;
-    let item = make(&row.concept, row.level, row.seed)?;
+    let item = make(joined, &row)?;
     if (row.hints as usize) < item.hints.len() {
         row.hints += 1;
         store.put_open_exercise(&row)?;
@@ -200,15 +225,18 @@ pub fn answer(
     seconds: u32,
 ) -> Result<Feedback, StudentError> {
     let mut row = open_row(store, exercise)?;
-    let item = make(&row.concept, row.level, row.seed)?;
+    let item = make(joined, &row)?;
     let marked =
         item::mark(&item, response).map_err(|e| StudentError::UnreadableAnswer(e.to_string()))?;
     row.seconds = row.seconds.saturating_add(seconds).min(MOST_SECONDS);
     let mut says: Vec<Block> = Vec::new();
     if let Some(noticed) = &marked.noticed {
         says.push(noticed.say.clone().into());
-        row.mistake
-            .get_or_insert_with(|| noticed.code.clone().into_owned());
+        // Words of a teacher's own are no misconception that could be counted.
+        if item.generator_version != OWN_VERSION {
+            row.mistake
+                .get_or_insert_with(|| noticed.code.clone().into_owned());
+        }
     }
     if let Some(note) = marked.form_note {
         says.push(Say::new(note.message_id()).into());
@@ -261,7 +289,7 @@ pub fn show_steps(
     exercise: &str,
 ) -> Result<Feedback, StudentError> {
     let row = open_row(store, exercise)?;
-    let item = make(&row.concept, row.level, row.seed)?;
+    let item = make(joined, &row)?;
     let response = row.response.clone().unwrap_or_else(|| "null".to_owned());
     finish(
         store,

@@ -37,7 +37,7 @@ pub fn assign(
         if class.facts.rotation.day_of(concept).is_none() {
             return Err(TeacherError::NotFound("concept"));
         }
-        if !crate::item::has_generator(concept) {
+        if !class.facts.has_exercises(concept) {
             return Err(TeacherError::invalid("concepts", "no_exercises"));
         }
     }

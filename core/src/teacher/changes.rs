@@ -2,10 +2,9 @@
 
 use super::classes::checked_title;
 use super::views::{PlacedConcept, SeatHoldings};
-use super::{TeacherError, open_class};
+use super::{TeacherError, open_class, own};
 use crate::calendar::SchoolYear;
 use crate::catalogue::{Catalogue, Language};
-use crate::class::ClassFacts;
 use crate::rotation::Phase;
 use crate::store::DeskStore;
 use chrono::NaiveDate;
@@ -110,16 +109,11 @@ pub fn spare_concepts(
     let class = open_class(desk, class)?;
     let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
     // The catalogue names a concept in the same words as the class would.
-    let all = ClassFacts {
-        concepts: catalogue
-            .concepts()
-            .iter()
-            .map(|c| (c.id.as_str().to_owned(), c.clone()))
-            .collect(),
-        ..class.facts.clone()
-    };
-    Ok(catalogue
-        .in_teaching_order()
+    let all = own::facts_with_all(&class)?;
+    Ok(class
+        .own_concepts
+        .iter()
+        .chain(catalogue.in_teaching_order())
         .filter(|c| !class.facts.concepts.contains_key(c.id.as_str()))
         .map(|c| PlacedConcept {
             concept: all.name(c.id.as_str(), language),

@@ -2,11 +2,9 @@
 
 use super::classes::{checked_name, checked_title};
 use super::roster::MOST_SEATS;
-use super::{OpenClass, TeacherError};
-use crate::catalogue::Catalogue;
+use super::{OpenClass, TeacherError, own};
 use crate::exchange::{
-    CLASS_KEY_FORMAT, ClassId, ClassKeyFile, KeySeat, Refusal, SeatToken, open_class_key,
-    seal_class_key,
+    ClassId, ClassKeyFile, KeySeat, Refusal, SeatToken, open_class_key, seal_class_key,
 };
 use crate::rotation::Rotation;
 use crate::store::DeskStore;
@@ -35,8 +33,15 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
             })
         })
         .collect::<Result<_, TeacherError>>()?;
+    let own_exercises: Vec<_> = class
+        .facts
+        .own_exercises
+        .values()
+        .flatten()
+        .cloned()
+        .collect();
     let file = ClassKeyFile {
-        format: CLASS_KEY_FORMAT,
+        format: ClassKeyFile::format_for(&class.own_concepts, &own_exercises),
         class_id: ClassId::new(row.id.clone()).map_err(faulty)?,
         title: row.title.clone(),
         made_on: row.made_on,
@@ -47,6 +52,8 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
         taught_from: class.facts.taught_from.clone(),
         seats,
         practice: row.practice,
+        own_concepts: class.own_concepts.clone(),
+        own_exercises,
         pack_version: row.pack_version,
     };
     Ok(seal_class_key(&file, passphrase)?)
@@ -79,14 +86,14 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
         return Err(TeacherError::invalid("practice", rule));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
-    let catalogue = Catalogue::built_in().map_err(faulty)?;
+    let all = own::with_built_in(&file.own_concepts)?;
     let known: BTreeSet<&str> = rotation
         .days()
         .iter()
         .flatten()
         .map(String::as_str)
         .collect();
-    if known.iter().any(|concept| catalogue.get(concept).is_none()) {
+    if known.iter().any(|concept| !all.contains_key(*concept)) {
         return Err(TeacherError::NotFound("concept"));
     }
     desk.together(|| -> Result<(), TeacherError> {
@@ -101,6 +108,13 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
             pack_version: file.pack_version,
             pack_stamp: String::new(),
         })?;
+        own::put_all(
+            desk,
+            &id,
+            file.made_on,
+            &file.own_concepts,
+            &file.own_exercises,
+        )?;
         desk.put_rotation(&id, rotation.days())?;
         for (concept, date) in &file.taught_from {
             if known.contains(concept.as_str()) && file.year.contains(*date) {

@@ -4,7 +4,7 @@ use super::pacing::{choose_concepts, spread_first_lessons};
 use super::picture::newest_by_seat;
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
-use super::{OpenClass, TeacherError, open_class, pack};
+use super::{OpenClass, TeacherError, open_class, own, pack};
 use crate::calendar::SchoolYear;
 use crate::catalogue::{Catalogue, Language};
 use crate::exchange::{
@@ -90,6 +90,7 @@ pub fn create_class(
         &new.year,
         rotation.days(),
         &spread_first_lessons(&concepts, &new.year),
+        None,
         chance,
         today,
     )
@@ -107,6 +108,7 @@ pub(super) fn make_class(
     year: &SchoolYear,
     rotation: &[Vec<String>],
     first_lessons: &BTreeMap<String, NaiveDate>,
+    own_of: Option<&str>,
     chance: &Chance,
     today: NaiveDate,
 ) -> Result<ClassSummary, TeacherError> {
@@ -135,6 +137,9 @@ pub(super) fn make_class(
     };
     desk.together(|| -> Result<(), TeacherError> {
         desk.add_class(&row)?;
+        if let Some(from) = own_of {
+            desk.copy_own(from, &row.id)?;
+        }
         desk.put_rotation(&row.id, rotation)?;
         for (concept, date) in first_lessons {
             desk.put_taught_from(&row.id, concept, Some(*date))?;
@@ -359,13 +364,13 @@ pub fn set_rotation(
     days: Vec<Vec<String>>,
 ) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
-    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let all = own::with_built_in(&class.own_concepts)?;
     let rotation = Rotation::new(days)?;
     if rotation
         .days()
         .iter()
         .flatten()
-        .any(|c| catalogue.get(c).is_none())
+        .any(|c| !all.contains_key(c))
     {
         return Err(TeacherError::NotFound("concept"));
     }

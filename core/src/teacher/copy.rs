@@ -42,6 +42,7 @@ pub fn copy_class(
         year,
         from.facts.rotation.days(),
         &first_lessons,
+        Some(&from.row.id),
         chance,
         today,
     )

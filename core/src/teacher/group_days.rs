@@ -10,6 +10,7 @@ use super::picture::Reports;
 use super::sample::sample;
 use super::views::MistakeCount;
 use super::{OpenClass, TeacherError};
+use crate::bank::OwnExercise;
 use crate::catalogue::Language;
 use crate::item::Level;
 use crate::rating::Outcome;
@@ -310,7 +311,7 @@ pub fn group_page(
         })
         .collect();
     let seed = u64::from(today.num_days_from_ce().unsigned_abs());
-    let exercises = exercises(concept, seed, &wished);
+    let exercises = exercises(class.facts.own_of(concept), concept, seed, &wished);
     Ok(GroupPage {
         concept: class.facts.name(concept, language),
         grade: known.grade,
@@ -326,7 +327,12 @@ pub fn group_page(
 
 /// Exercises from first steps to a stretch, no two alike as far as the
 /// generator can vary them.
-fn exercises(concept: &str, seed: u64, wished: &[String]) -> Vec<SampleExercise> {
+fn exercises(
+    own: &[OwnExercise],
+    concept: &str,
+    seed: u64,
+    wished: &[String],
+) -> Vec<SampleExercise> {
     let mut found: Vec<SampleExercise> = Vec::new();
     for (level, nth) in [
         Level::Entry,
@@ -337,8 +343,15 @@ fn exercises(concept: &str, seed: u64, wished: &[String]) -> Vec<SampleExercise>
     .into_iter()
     .zip(0_u64..)
     {
-        let made = (0..TRIES_TO_DIFFER)
-            .filter_map(|at| sample(concept, level, seed * 1000 + nth * 200 + at * 25, wished));
+        let made = (0..TRIES_TO_DIFFER).filter_map(|at| {
+            sample(
+                own,
+                concept,
+                level,
+                seed * 1000 + nth * 200 + at * 25,
+                wished,
+            )
+        });
         let mut last = None;
         for exercise in made {
             if !found.iter().any(|f| f.item.prompt == exercise.item.prompt) {

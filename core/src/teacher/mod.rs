@@ -14,6 +14,9 @@ mod group_days;
 pub mod group_views;
 mod groups;
 mod import;
+mod own;
+mod own_catalogue;
+pub mod own_views;
 mod pacing;
 mod pack;
 mod picture;
@@ -51,6 +54,12 @@ pub use group_days::{group_page, groups_desk, keep_group_wishes, keep_groups, re
 pub use group_views::GroupWishes;
 pub use groups::{GroupEffort, plan as plan_groups, suggest_groups, weigh_groups};
 pub use import::{Import, decide_device, imports, undo_import};
+pub use own::{
+    Reading, check_exercises, import_exercises, own_desk, own_exercise, read_for_class,
+    remove_own_exercise, try_own_exercise, undo_own_import,
+};
+pub use own_catalogue::{import_concepts, read_concepts};
+use own_catalogue::{own_concept_lines, own_concepts};
 pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pack::{MadePack, join_slips, make_class_pack};
 pub use removal::{classes_over, skip_pack_versions};
@@ -60,7 +69,7 @@ pub use seat_practice::{SeatPractice, seat_practice};
 pub use share::{check_share_table, release_share_table, share_table};
 pub use talk::{MOST_TALK_MINUTES, note_talk, talk};
 
-use crate::catalogue::Catalogue;
+use crate::catalogue::Concept;
 use crate::class::ClassFacts;
 use crate::rotation::Rotation;
 use crate::store::DeskStore;
@@ -74,6 +83,8 @@ pub struct OpenClass {
     pub seats: Vec<SeatRow>,
     /// Year, rotation, first lessons, concepts.
     pub facts: ClassFacts,
+    /// The teacher's own concepts, in the rotation or not, by id.
+    pub own_concepts: Vec<Concept>,
 }
 
 /// Opens a class of the desk.
@@ -85,17 +96,14 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherErr
         crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
         other => TeacherError::Store(other),
     })?;
-    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let own_concepts = own_concepts(desk, class)?;
+    let all = own::with_built_in(&own_concepts)?;
     let rotation = Rotation::new(desk.rotation(class)?)?;
     let concepts = rotation
         .days()
         .iter()
         .flatten()
-        .filter_map(|id| {
-            catalogue
-                .get(id)
-                .map(|concept| (id.clone(), concept.clone()))
-        })
+        .filter_map(|id| all.get(id).map(|concept| (id.clone(), concept.clone())))
         .collect();
     Ok(OpenClass {
         seats: desk.seats(class)?,
@@ -105,7 +113,9 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherErr
             rotation,
             taught_from: desk.taught_from(class)?,
             concepts,
+            own_exercises: own::by_concept(desk, class)?,
         },
+        own_concepts,
         row,
     })
 }

@@ -2,12 +2,13 @@
 
 use super::classes::seat_code;
 use super::views::JoinSlip;
-use super::{OpenClass, TeacherError};
+use super::{OpenClass, TeacherError, own};
+use crate::bank::OwnExercise;
 use crate::catalogue::ConceptId;
 use crate::exchange::{
-    Assignment, AssignmentId, CLASS_PACK_FORMAT, ClassId, ClassPack, ConceptWords, DeviceId,
-    PERSONAL_FORMAT, PackConcept, PackRotation, PersonalAssignments, Recipient, SealedForSeat,
-    SealingIdentity, SeatToken, SigningKey, seal_personal, sign_pack,
+    Assignment, AssignmentId, ClassId, ClassPack, ConceptWords, DeviceId, PERSONAL_FORMAT,
+    PackConcept, PackRotation, PersonalAssignments, Recipient, SealedForSeat, SealingIdentity,
+    SeatToken, SigningKey, seal_personal, sign_pack,
 };
 use crate::store::DeskStore;
 use crate::store::desk::{AssignmentRow, DeviceState};
@@ -54,7 +55,13 @@ pub(super) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, Teach
         personal.then_some(devices),
     ))
     .map_err(faulty)?;
-    Ok(Sha256::digest(content)
+    let mut digest = Sha256::new();
+    digest.update(content);
+    // Only where there is something of the teacher's own: a class without stays as it was.
+    let own = own::stamp_part(facts)?;
+    digest.update(own);
+    Ok(digest
+        .finalize()
         .iter()
         .map(|byte| format!("{byte:02x}"))
         .collect())
@@ -135,8 +142,14 @@ pub fn make_class_pack(
         });
     }
     concepts.sort_by(|a, b| a.id.cmp(&b.id));
+    let exercises: Vec<OwnExercise> = facts
+        .own_exercises
+        .iter()
+        .filter(|(concept, _)| facts.concepts.contains_key(*concept))
+        .flat_map(|(_, all)| all.iter().cloned())
+        .collect();
     let pack = ClassPack {
-        format: CLASS_PACK_FORMAT,
+        format: ClassPack::format_for(&exercises),
         class_id: id.clone(),
         version,
         issued_on: today,
@@ -164,6 +177,7 @@ pub fn make_class_pack(
             .map(on_the_wire)
             .collect::<Result<_, _>>()?,
         sealed: sealed(desk, class, &id, &key, version, &standing)?,
+        exercises,
         practice: class.row.practice,
         class_recipient: identity.recipient(),
         teacher_key: key.public(),

@@ -1,20 +1,26 @@
 //! Exercises to do or discuss together, with the slip worth talking about.
 
 use super::group_views::{SampleExercise, SampleSlip};
-use crate::item::{Item, Level, generate};
+use crate::bank::OwnExercise;
+use crate::item::{Item, Level, generate, has_generator};
 
 /// Seeds tried until the wished slip can happen on an exercise.
 const MOST_TRIES: u64 = 24;
 
 /// An exercise on `concept`. Of the slips in `wished` (commonest first) the
 /// first one that can happen is shown with the answer it leads to; without
-/// one, any slip the exercise knows. `None` without a generator.
+/// one, any slip the exercise knows. A concept without a generator gives one of the
+/// teacher's own exercises; `None` without either.
 pub(super) fn sample(
+    own: &[OwnExercise],
     concept: &str,
     level: Level,
     seed: u64,
     wished: &[String],
 ) -> Option<SampleExercise> {
+    if !has_generator(concept) {
+        return own_sample(own, seed);
+    }
     let mut first: Option<Item> = None;
     for code in wished {
         for at in 0..MOST_TRIES {
@@ -31,6 +37,17 @@ pub(super) fn sample(
             .ok()
             .map(|item| shown(&item, None)),
     }
+}
+
+/// One of a concept's own exercises, by the seed. Its wrong answers have no name that
+/// could be talked about.
+fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
+    let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;
+    let item = own.get(place)?.item().ok()?;
+    Some(SampleExercise {
+        slip: None,
+        ..shown(&item, None)
+    })
 }
 
 fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
@@ -67,7 +84,7 @@ mod tests {
     fn every_concept_gives_an_exercise_whose_slip_differs_from_its_answer() {
         let mut with_slip = 0;
         for concept in concepts_with_exercises() {
-            let found = sample(concept, Level::Expected, 7, &[]).unwrap();
+            let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
             assert!(!found.item.prompt.is_empty() && !found.answer.is_empty());
             if let Some(slip) = &found.slip {
                 assert_ne!(slip.answer, found.answer, "{concept}");
@@ -82,10 +99,17 @@ mod tests {
         let concept = concepts_with_exercises().next().unwrap();
         let item = generate(concept, Level::Expected, 3).unwrap();
         let code = item.mistakes[0].code.clone().into_owned();
-        let wished = sample(concept, Level::Expected, 3, std::slice::from_ref(&code)).unwrap();
+        let wished = sample(
+            &[],
+            concept,
+            Level::Expected,
+            3,
+            std::slice::from_ref(&code),
+        )
+        .unwrap();
         assert_eq!(wished.slip.unwrap().code, code);
-        let unknown = sample(concept, Level::Expected, 3, &["no-such-slip".into()]).unwrap();
+        let unknown = sample(&[], concept, Level::Expected, 3, &["no-such-slip".into()]).unwrap();
         assert!(unknown.slip.is_some());
-        assert!(sample("no-such-concept", Level::Expected, 3, &[]).is_none());
+        assert!(sample(&[], "no-such-concept", Level::Expected, 3, &[]).is_none());
     }
 }

@@ -6,6 +6,7 @@ use super::sample::sample;
 use super::teaching_views::{TalkConcept, TalkView, TalkWay};
 use super::views::{BoardRow, Trend};
 use super::{OpenClass, TeacherError};
+use crate::bank::OwnExercise;
 use crate::catalogue::Language;
 use crate::insight::talk::{Settings, TodayConcept, Way, talk_plan};
 use crate::item::Level;
@@ -95,7 +96,7 @@ pub fn talk(
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
             mistakes: row.mistakes.clone(),
-            exercise: exercise(row, date),
+            exercise: exercise(facts.own_of(&row.concept.id), row, date),
         });
         if let Some(share) = row
             .has_it
@@ -189,10 +190,14 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
 }
 
 /// The same exercise all day, another one on the next meeting.
-fn exercise(row: &BoardRow, date: NaiveDate) -> Option<super::group_views::SampleExercise> {
+fn exercise(
+    own: &[OwnExercise],
+    row: &BoardRow,
+    date: NaiveDate,
+) -> Option<super::group_views::SampleExercise> {
     let wished: Vec<String> = row.mistakes.iter().map(|m| m.code.clone()).collect();
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
-    sample(&row.concept.id, Level::Expected, seed * 31, &wished)
+    sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
 }
 
 /// Notes that a concept was talked about on a date, or takes that back.

@@ -55,7 +55,7 @@ pub fn pack() -> ClassPack {
         i_can: i_can.into(),
     };
     ClassPack {
-        format: CLASS_PACK_FORMAT,
+        format: PLAIN_PACK_FORMAT,
         class_id: class_id(),
         version: 1,
         issued_on: date("2026-08-20"),
@@ -88,6 +88,7 @@ pub fn pack() -> ClassPack {
             .collect(),
         assignments: vec![assignment("a1")],
         sealed: Vec::new(),
+        exercises: Vec::new(),
         practice: PracticeRules {
             minutes_least: 5,
             minutes_most: 15,

@@ -6,6 +6,7 @@ mod classes;
 mod groups;
 mod imports;
 mod releases;
+mod own;
 mod removal;
 mod reports;
 mod seats;
@@ -17,6 +18,7 @@ pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use releases::ReleaseRow;
+pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use reports::{CheckInReport, MistakeReport, PracticeReport};
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PAPER, PaperCheckIn};
@@ -41,6 +43,10 @@ pub(super) const MIGRATIONS: &[Migration] = &[
     Migration {
         kind: KIND,
         sql: include_str!("schema_3.sql"),
+    },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_4.sql"),
     },
 ];
 

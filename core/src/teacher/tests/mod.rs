@@ -5,6 +5,7 @@ mod compare;
 mod derive;
 mod entry;
 mod groups;
+mod own;
 mod roster_file;
 mod share;
 mod talk;
