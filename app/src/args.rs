@@ -1,6 +1,8 @@
 //! What the calls are given.
 
 use serde::{Deserialize, Serialize};
+use surefoot_core::bank::LineRefused;
+use surefoot_core::catalogue_file::ConceptDraft;
 use surefoot_core::exchange::PracticeRules;
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
@@ -525,4 +527,55 @@ pub enum PrintPaper {
     A4,
     /// 8.5 in × 11 in.
     Letter,
+}
+
+/// Exercises of the teacher's own to take in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct OwnImportAsked {
+    /// The class.
+    pub class: String,
+    /// The concept that lines and items without one are for.
+    pub concept: Option<String>,
+}
+
+/// An import of the teacher's own.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct OwnImportId {
+    /// The class.
+    pub class: String,
+    /// Its number.
+    pub number: u32,
+}
+
+/// An own exercise.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct OwnExerciseId {
+    /// The class.
+    pub class: String,
+    /// Its id.
+    pub id: String,
+}
+
+/// An answer to try on an own exercise.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct OwnExerciseTry {
+    /// The class.
+    pub class: String,
+    /// Its id.
+    pub id: String,
+    /// The answer.
+    pub response: Response,
+}
+
+/// Concepts picked out of a file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ConceptsPicked {
+    /// The class.
+    pub class: String,
+    /// The file's name, for the account.
+    pub file: String,
+    /// What was picked, as the person left it.
+    pub drafts: Vec<ConceptDraft>,
+    /// What the reading refused, for the account.
+    pub refused: Vec<LineRefused>,
 }

@@ -27,11 +27,15 @@ pub enum FileKind {
     Csv,
     /// A workbook (Office Open XML).
     Xlsx,
+    /// Exercises of the teacher's own.
+    Bank,
+    /// Concepts of the teacher's or a publisher's own.
+    Catalogue,
 }
 
 impl FileKind {
     /// All kinds.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 10] = [
         Self::ClassPack,
         Self::HandIn,
         Self::CarryFile,
@@ -40,6 +44,8 @@ impl FileKind {
         Self::Pdf,
         Self::Csv,
         Self::Xlsx,
+        Self::Bank,
+        Self::Catalogue,
     ];
 
     /// The file name's extension, without the dot.
@@ -52,8 +58,8 @@ impl FileKind {
             Self::Backup => "sfbackup",
             Self::ClassKey => "sfkey",
             Self::Pdf => "pdf",
-            Self::Csv => "csv",
             Self::Xlsx => "xlsx",
+            Self::Csv | Self::Bank | Self::Catalogue => "csv",
         }
     }
 
@@ -70,6 +76,8 @@ impl FileKind {
             Self::Pdf => &["pdf"],
             Self::Csv => &["csv"],
             Self::Xlsx => &["xlsx"],
+            Self::Bank => &["csv", "xml", "zip"],
+            Self::Catalogue => &["csv", "json"],
         }
     }
 
@@ -83,8 +91,8 @@ impl FileKind {
             Self::Backup => "application/x-surefoot-backup",
             Self::ClassKey => "application/x-surefoot-key",
             Self::Pdf => "application/pdf",
-            Self::Csv => "text/csv",
             Self::Xlsx => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
+            Self::Csv | Self::Bank | Self::Catalogue => "text/csv",
         }
     }
 }

@@ -3,6 +3,7 @@
 mod app;
 mod args;
 mod backup_calls;
+mod bank_files;
 mod carry_calls;
 mod chance;
 mod clock;
@@ -14,6 +15,7 @@ mod error;
 mod error_from;
 mod folder;
 mod jobs;
+mod own_calls;
 mod pin_calls;
 mod places;
 mod print_calls;
@@ -31,6 +33,7 @@ mod zip_files;
 
 pub use app::{App, latest_weekday};
 pub use args::*;
+pub use bank_files::bank_files;
 pub use clock::{Clock, DeviceClock, StandingClock};
 pub use door::{FileDoor, FileKind, FileSource};
 pub use error::CallError;
@@ -42,11 +45,13 @@ pub use safety_views::*;
 pub use teacher_calls::import_files;
 pub use views::*;
 
+use surefoot_core::catalogue_file::CatalogueReading;
 use surefoot_core::student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_core::student::views::{
     HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today,
 };
 use surefoot_core::teacher::group_views::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_core::teacher::own_views::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_core::teacher::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
@@ -150,4 +155,12 @@ contract::calls! { App, CallError;
     save_table(TableAsked) -> FileMade;
     print_practice(StudentPrint) -> FileMade;
     print_path(StudentPrint) -> FileMade;
+    own_desk(ClassId) -> OwnDesk;
+    import_own_exercises(OwnImportAsked) -> Option<OwnDesk>;
+    undo_own_import(OwnImportId) -> OwnDesk;
+    remove_own_exercise(OwnExerciseId) -> OwnDesk;
+    own_exercise(OwnExerciseId) -> OwnExercisePage;
+    try_own_exercise(OwnExerciseTry) -> OwnTried;
+    pick_concepts(ClassId) -> Option<CatalogueReading>;
+    import_concepts(ConceptsPicked) -> OwnDesk;
 }

@@ -26,7 +26,7 @@ pub const MOST_UNPACKED_BYTES: u64 = 256 * 1024 * 1024;
 /// Characters of a name shown in the account.
 const LONGEST_NAME_CHARS: usize = 120;
 
-fn extension_is(name: &str, wanted: &str) -> bool {
+pub(crate) fn extension_is(name: &str, wanted: &str) -> bool {
     name.rsplit_once('.')
         .is_some_and(|(_, found)| found.eq_ignore_ascii_case(wanted))
 }
@@ -109,7 +109,7 @@ fn entries(zip_name: &str, bytes: Vec<u8>) -> Result<Vec<FileSource>, Refusal> {
 }
 
 /// Whether a name would lead out of the folder it were unpacked into, on any system.
-fn leads_out(name: &str) -> bool {
+pub(crate) fn leads_out(name: &str) -> bool {
     name.starts_with('/')
         || name.contains(['\\', ':', '\0'])
         || name.split('/').any(|part| part == "..")
@@ -117,7 +117,7 @@ fn leads_out(name: &str) -> bool {
 
 /// The name for the account: signs that steer a terminal or a line of text go,
 /// and its end stays when it is long.
-fn shown(zip_name: &str, entry: &str) -> String {
+pub(crate) fn shown(zip_name: &str, entry: &str) -> String {
     let plain: String = entry.chars().filter(|c| !c.is_control()).collect();
     let too_many = plain.chars().count().saturating_sub(LONGEST_NAME_CHARS);
     let end: String = plain.chars().skip(too_many).collect();

@@ -21,6 +21,8 @@ struct Cli {
 
 #[derive(Subcommand)]
 enum Command {
+    /// Exercises of the teacher's own: check files, mark answers, take files in.
+    Bank(commands::bank::Args),
     /// The class picture of a desk.
     Board(commands::board::Args),
     /// The concepts, and which codes of published standards they cover.
@@ -54,6 +56,7 @@ pub type Outcome = Result<(), String>;
 
 fn main() -> ExitCode {
     let outcome = match Cli::parse().command {
+        Command::Bank(args) => commands::bank::run(&args),
         Command::Board(args) => commands::board::run(&args),
         Command::Catalogue(args) => commands::catalogue::run(&args),
         Command::Demo(args) => commands::demo::run(&args),

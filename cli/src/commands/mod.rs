@@ -1,5 +1,6 @@
 //! One file per command.
 
+pub mod bank;
 pub mod board;
 pub mod catalogue;
 pub mod demo;
