@@ -18,6 +18,7 @@ const NEEDED: Record<string, (code: string) => string[]> = {
   SeatCodeError: (code) => [`seat-code-${code}`],
   CalendarError: (code) => [`error-calendar-${code}`],
   RotationError: (code) => [`error-rotation-${code}`],
+  LineFault: (code) => [`line-fault-${code}`],
   Reason: (code) => [`reason-${code}`],
 };
 

@@ -5,7 +5,7 @@ import { errorWords } from '../lib/ui';
 import { say } from '../lib/words';
 
 /** The parts of the class screen. */
-export type ClassPart = 'seats' | 'calendar' | 'rotation' | 'pack';
+export type ClassPart = 'seats' | 'calendar' | 'rotation' | 'exercises' | 'concepts' | 'pack';
 
 /** What an assignment would start from. */
 export interface AssignmentOffer {

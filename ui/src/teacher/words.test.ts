@@ -12,7 +12,7 @@ test('every message that the screens name is there', () => {
     [...text.matchAll(/'((?:[a-z]+-)+[a-z0-9]+(?:-[a-z0-9]+)*)'/g)].map((match) => match[1] ?? ''),
   );
   const ours = ids.filter((id) =>
-    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag|groups|talk|enter|compare|roster-file)-/.test(
+    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag|groups|talk|enter|compare|roster-file|own)-/.test(
       id,
     ),
   );
@@ -40,7 +40,9 @@ test('every value that comes by code has its words', () => {
     ...trends.map(trendWords),
     ...verdicts.flatMap((kind) => [`files-tally-${kind}`, `files-verdict-${kind}`]),
     ...['known', 'older', 'held'].map((kind) => `files-verdict-${kind}-words`),
-    ...['seats', 'calendar', 'rotation', 'pack'].map((part) => `class-part-${part}`),
+    ...['seats', 'calendar', 'rotation', 'exercises', 'concepts', 'pack'].map(
+      (part) => `class-part-${part}`,
+    ),
     ...['preview', 'practice', 'review'].map((phase) => `phase-${phase}`),
     ...['right', 'wrong', 'not-done'].map((outcome) => `outcome-${outcome}`),
     ...['teach-again', 'pair-talk', 'short-look'].map((way) => `talk-way-${way}`),

@@ -564,6 +564,28 @@ answers: number,
  * Where the program stands now.
  */
 start: Start, };
+export type CatalogueFormat = "csv" | "case";
+export type CatalogueReading = { 
+/**
+ * The file's name.
+ */
+file: string, 
+/**
+ * Its kind.
+ */
+format: CatalogueFormat, 
+/**
+ * The title of the package; empty for a table.
+ */
+title: string, 
+/**
+ * What could become a concept, in the order of the file.
+ */
+drafts: Array<ConceptDraft>, 
+/**
+ * What could not, and why.
+ */
+refused: Array<LineRefused>, };
 export type Cell = { "kind": "say", 
 /**
  * The words.
@@ -750,6 +772,63 @@ mistakes: Array<ConceptMistake>,
  * Students' ratings against the teacher's observations.
  */
 agreement: Agreement, };
+export type ConceptDraft = { 
+/**
+ * The line, from 1; 0 in a package.
+ */
+line: number, 
+/**
+ * The place in a package, such as `CFItems[3]`; empty in a table.
+ */
+at: string, 
+/**
+ * How other drafts name it: an id, a code or a package's identifier.
+ */
+key: string, 
+/**
+ * The id it will have.
+ */
+id: string, 
+/**
+ * A short title.
+ */
+title: string, 
+/**
+ * The same in Spanish; empty for the same words.
+ */
+title_es: string, 
+/**
+ * The "I can" statement.
+ */
+i_can: string, 
+/**
+ * The same in Spanish; empty for the same words.
+ */
+i_can_es: string, 
+/**
+ * Its strand, once chosen.
+ */
+strand: Strand | null, 
+/**
+ * Its school grade, once chosen.
+ */
+grade: number | null, 
+/**
+ * Keys, ids or titles of what comes before it.
+ */
+before: Array<string>, 
+/**
+ * Codes of published standards.
+ */
+codes: Array<string>, 
+/**
+ * What it stands under in its package; empty in a table.
+ */
+under: string, 
+/**
+ * Whether other items of its package stand under it.
+ */
+has_parts: boolean, };
 export type ConceptId = string;
 export type ConceptMistake = { 
 /**
@@ -802,6 +881,23 @@ row: BoardRow,
  * One line a seat, who needs it most first.
  */
 students: Array<StudentReport>, };
+export type ConceptsPicked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The file's name, for the account.
+ */
+file: string, 
+/**
+ * What was picked, as the person left it.
+ */
+drafts: Array<ConceptDraft>, 
+/**
+ * What the reading refused, for the account.
+ */
+refused: Array<LineRefused>, };
 export type Confidence = 0 | 1 | 2 | 3;
 export type CoordinateGrid = { 
 /**
@@ -2067,6 +2163,207 @@ name: string | null,
 code: string, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
+export type LineFault = { "code": "file_too_large", 
+/**
+ * The greatest size.
+ */
+most_bytes: number, } | { "code": "too_many_files", 
+/**
+ * The greatest number.
+ */
+most: number, } | { "code": "not_known" } | { "code": "not_utf8" } | { "code": "loose_quote" } | { "code": "line_too_long" } | { "code": "wrong_cells", 
+/**
+ * Cells of the line.
+ */
+found: number, 
+/**
+ * Cells of the heading.
+ */
+wanted: number, } | { "code": "missing_column", 
+/**
+ * Its name.
+ */
+column: string, } | { "code": "unknown_column", 
+/**
+ * As written, cut to 40 characters.
+ */
+column: string, } | { "code": "column_twice", 
+/**
+ * Its name.
+ */
+column: string, } | { "code": "empty", 
+/**
+ * The column or the part.
+ */
+column: string, } | { "code": "unknown_concept", 
+/**
+ * As written, cut to 80 characters.
+ */
+text: string, } | { "code": "two_concepts", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "unknown_kind", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "bad_level", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "bad_form", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "key_breaks_form" } | { "code": "too_long", 
+/**
+ * The column or the part.
+ */
+column: string, 
+/**
+ * Its length.
+ */
+chars: number, 
+/**
+ * The greatest length.
+ */
+most: number, } | { "code": "too_many", 
+/**
+ * What: `choices`, `hints`, `steps`, `wrong`.
+ */
+column: string, 
+/**
+ * How many.
+ */
+found: number, 
+/**
+ * The greatest number.
+ */
+most: number, } | { "code": "bad_character", 
+/**
+ * The column or the part.
+ */
+column: string, } | { "code": "bad_braces", 
+/**
+ * What stands in them, cut to 40 characters.
+ */
+text: string, } | { "code": "bad_answer", 
+/**
+ * As written, cut to 80 characters.
+ */
+text: string, 
+/**
+ * The kind.
+ */
+kind: string, } | { "code": "not_a_choice", 
+/**
+ * As written, cut to 80 characters.
+ */
+text: string, } | { "code": "too_few_choices" } | { "code": "choices_alike", 
+/**
+ * Which.
+ */
+text: string, } | { "code": "no_choices_here" } | { "code": "translation_parts", 
+/**
+ * The column.
+ */
+column: string, } | { "code": "wrong_is_right", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "wrong_twice", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "alone", 
+/**
+ * The column.
+ */
+column: string, } | { "code": "same_as_line", 
+/**
+ * The file.
+ */
+file: string, 
+/**
+ * The line.
+ */
+line: number, } | { "code": "already_there" } | { "code": "bank_full", 
+/**
+ * The greatest number.
+ */
+most: number, } | { "code": "bank_too_long", 
+/**
+ * The greatest size.
+ */
+most_bytes: number, } | { "code": "not_xml", 
+/**
+ * What the reader says.
+ */
+detail: string, } | { "code": "entities" } | { "code": "xml_too_large" } | { "code": "older_qti" } | { "code": "not_an_item", 
+/**
+ * The outermost element.
+ */
+element: string, } | { "code": "unknown_element", 
+/**
+ * Its name.
+ */
+element: string, } | { "code": "not_one_question", 
+/**
+ * How many.
+ */
+found: number, } | { "code": "no_declaration", 
+/**
+ * The name.
+ */
+text: string, } | { "code": "declaration_unfit", 
+/**
+ * The question's element.
+ */
+element: string, 
+/**
+ * As written.
+ */
+cardinality: string, 
+/**
+ * As written.
+ */
+base_type: string, } | { "code": "no_key" } | { "code": "unknown_processing", 
+/**
+ * The template, or what stands in its place.
+ */
+text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code": "keys_disagree" } | { "code": "not_a_number", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "unknown_strand", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "bad_grade", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "bad_id", 
+/**
+ * As written.
+ */
+text: string, } | { "code": "concept_there", 
+/**
+ * The id.
+ */
+text: string, } | { "code": "circle", 
+/**
+ * The ids around it.
+ */
+text: string, } | { "code": "concepts_full", 
+/**
+ * The greatest number.
+ */
+most: number, } | { "code": "not_a_package", 
+/**
+ * What is missing or wrong.
+ */
+detail: string, } | { "code": "no_concept_chosen" };
 export type LineJump = { 
 /**
  * Start.
@@ -2111,6 +2408,19 @@ open: boolean,
  * Towards greater numbers.
  */
 rightward: boolean, };
+export type LineRefused = { 
+/**
+ * The line, from 1; 0 in a file without lines.
+ */
+line: number, 
+/**
+ * The place in a file without lines, such as `CFItems[3].fullStatement`; else empty.
+ */
+at: string, 
+/**
+ * Why.
+ */
+fault: LineFault, };
 export type Lines = { 
 /**
  * The parts of the drawing.
@@ -2432,6 +2742,200 @@ carry: PickedSealed | null,
  */
 backup: PickedSealed | null, };
 export type Outcome = "right" | "wrong" | "not_done";
+export type OwnConceptLine = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its school grade.
+ */
+grade: number, 
+/**
+ * Codes of published standards.
+ */
+codes: Array<string>, 
+/**
+ * Titles of the concepts that come before it.
+ */
+before: Array<string>, 
+/**
+ * Whether it stands in the rotation.
+ */
+in_rotation: boolean, 
+/**
+ * Own exercises for it.
+ */
+exercises: number, };
+export type OwnDesk = { 
+/**
+ * Own exercises, by concept.
+ */
+exercises: Array<OwnExerciseLine>, 
+/**
+ * Own concepts, in the rotation or not.
+ */
+concepts: Array<OwnConceptLine>, 
+/**
+ * Imports of either, the newest first.
+ */
+imports: Array<OwnImport>, };
+export type OwnExerciseId = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its id.
+ */
+id: string, };
+export type OwnExerciseLine = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its concept.
+ */
+concept: ConceptName, 
+/**
+ * Whether the concept stands in the rotation: only then it travels.
+ */
+in_rotation: boolean, 
+/**
+ * 1 entry, 2 expected, 3 stretch.
+ */
+level: number, 
+/**
+ * The kind of its answer.
+ */
+kind: OwnKind, 
+/**
+ * Its question, as plain text.
+ */
+question: string, 
+/**
+ * Its answer, as plain text.
+ */
+answer: string, };
+export type OwnExercisePage = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * Its concept.
+ */
+concept: ConceptName, 
+/**
+ * As the student sees it.
+ */
+item: ItemView, 
+/**
+ * Its hints.
+ */
+hints: Array<Array<Block>>, };
+export type OwnExerciseTry = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * The answer.
+ */
+response: Response, };
+export type OwnFile = { 
+/**
+ * Its name.
+ */
+file: string, 
+/**
+ * What was taken.
+ */
+taken: Array<OwnLineTaken>, 
+/**
+ * What was not, and why.
+ */
+refused: Array<LineRefused>, };
+export type OwnImport = { 
+/**
+ * 1, 2, 3 ... in its class.
+ */
+number: number, 
+/**
+ * What it brought.
+ */
+kind: OwnImportKind, 
+/**
+ * School date.
+ */
+made_on: string, 
+/**
+ * Taken back.
+ */
+undone: boolean, 
+/**
+ * File by file.
+ */
+files: Array<OwnFile>, };
+export type OwnImportAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The concept that lines and items without one are for.
+ */
+concept: string | null, };
+export type OwnImportId = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its number.
+ */
+number: number, };
+export type OwnImportKind = "exercises" | "concepts";
+export type OwnKind = "whole_number" | "decimal" | "fraction" | "mixed_number" | "money" | "time" | "comparison" | "remainder" | "one_choice" | "several_choices" | "order";
+export type OwnLineTaken = { 
+/**
+ * The line, from 1; 0 in a file without lines.
+ */
+line: number, 
+/**
+ * The id of what came of it.
+ */
+id: string, 
+/**
+ * Its question or title.
+ */
+words: string, 
+/**
+ * Parts of the file that were left out.
+ */
+left_out: Array<string>, };
+export type OwnTried = { 
+/**
+ * Whether the answer was right.
+ */
+right: boolean, 
+/**
+ * What is said about it.
+ */
+says: Array<Block>, 
+/**
+ * The right answer.
+ */
+answer: Array<Block>, 
+/**
+ * The worked steps.
+ */
+steps: Array<Array<Block>>, };
 export type PackOffer = { 
 /**
  * Names the picked pack in [`Join`].
@@ -3474,6 +3978,7 @@ made_on: string | null,
  * Its size.
  */
 bytes: number, };
+export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
 export type Strip = { 
 /**
  * How many wholes stand in a row.
@@ -4173,4 +4678,12 @@ export interface Calls {
   save_table: { args: TableAsked; out: FileMade };
   print_practice: { args: StudentPrint; out: FileMade };
   print_path: { args: StudentPrint; out: FileMade };
+  own_desk: { args: ClassId; out: OwnDesk };
+  import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
+  undo_own_import: { args: OwnImportId; out: OwnDesk };
+  remove_own_exercise: { args: OwnExerciseId; out: OwnDesk };
+  own_exercise: { args: OwnExerciseId; out: OwnExercisePage };
+  try_own_exercise: { args: OwnExerciseTry; out: OwnTried };
+  pick_concepts: { args: ClassId; out: CatalogueReading | null };
+  import_concepts: { args: ConceptsPicked; out: OwnDesk };
 }

@@ -1,4 +1,10 @@
-import { CallFailed, type CallError, type Refusal, type SeatCodeError } from '../backend';
+import {
+  CallFailed,
+  type CallError,
+  type LineFault,
+  type Refusal,
+  type SeatCodeError,
+} from '../backend';
 import { hasWords, number, say } from '../words';
 
 /** Whatever went wrong, as an error with words. */
@@ -64,6 +70,15 @@ export function refusalWords(refusal: Refusal): string[] {
   }
   const id = `refusal-${kebab(refusal.code)}`;
   return [say(id, args), say(`${id}-do`)];
+}
+
+/** A line of a file that was not taken: why, and what helps. */
+export function faultWords(fault: LineFault): string {
+  const args: Record<string, string> = {};
+  for (const [name, value] of Object.entries(fault)) {
+    if (name !== 'code') args[name] = typeof value === 'number' ? number(value) : value;
+  }
+  return say(`line-fault-${kebab(fault.code)}`, args);
 }
 
 /** A seat code that was not taken. */

@@ -11,7 +11,7 @@ export { default as Stones } from './Stones.svelte';
 export { default as Tabs } from './Tabs.svelte';
 export { default as Toasts } from './Toasts.svelte';
 export { CONFIDENCES, confidenceWords } from './confidence';
-export { asError, errorWords, refusalWords, seatCodeWords } from './errors';
+export { asError, errorWords, faultWords, refusalWords, seatCodeWords } from './errors';
 export { placeAfter } from './roving';
 export { dismiss, toast, toasts } from './toasts.svelte';
 export type { IconName } from './icons';

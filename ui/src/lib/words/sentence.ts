@@ -34,7 +34,13 @@ function format(sentence: Say, aloud: boolean): string {
   const args = Object.entries(sentence.args).map(
     ([name, arg]) => [name, variable(name, arg, aloud)] as const,
   );
-  return say(sentence.id, Object.fromEntries(args));
+  const text = say(sentence.id, Object.fromEntries(args));
+  if (!aloud) return text;
+  // A teacher's words bring marks of their own for the mathematics in them.
+  return text.replaceAll(/\u{E000}([^\u{E001}]*)\u{E001}/gu, (_, name: string) => {
+    const arg = sentence.args[name];
+    return arg?.kind === 'math' ? spoken(arg.expr) : '';
+  });
 }
 
 /** The sentence as text and mathematics in their order. */

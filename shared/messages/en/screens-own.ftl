@@ -1,0 +1,133 @@
+## Exercises and concepts of the teacher's own.
+class-part-exercises = Own exercises
+class-part-concepts = Own concepts
+own-lead = Exercises that you wrote, for any concept. Students get them in turn with the program’s own, from the next class pack on.
+own-none = No exercises of your own yet. Take in a table (CSV) or QTI 3 items: each line is checked, and what does not fit is named.
+own-import = Take in exercises
+own-import-for = Concept of lines without one
+own-import-for-hint = A QTI item has no concept of its own; a table names one on each line.
+own-import-for-none = None: the file names them
+own-col-concept = Concept
+own-col-question = Question
+own-col-answer = Answer
+own-col-level = Level
+own-not-in-rotation = not in the rotation
+own-look = Look
+own-look-at = Look at: { $question }
+own-remove = Take away
+own-remove-it = Take away: { $question }
+own-remove-title = Take this exercise away?
+own-remove-words = “{ $question }” goes out of the class and, with the next class pack, from the students’ devices. What was practised stays counted.
+own-removed = The exercise was taken away.
+own-try-title = As a student sees it
+own-try = Check the answer
+own-try-fill = Fill in an answer first.
+own-try-hints = Hints
+own-try-note = Nothing is counted here.
+own-imports = What was taken in
+own-import-on = { $date }: { $count ->
+    [one] { $count } taken
+   *[other] { $count } taken
+}, { $refused } not
+own-import-undone = taken back
+own-undo = Take this import back
+own-undo-title = Take this import back?
+own-undo-words = What it brought goes. Its account stays here.
+own-undone = The import was taken back.
+own-imported = { $count ->
+    [one] { $count } was taken in
+   *[other] { $count } were taken in
+}; { $refused } could not be.
+own-line = Line { $line }
+own-refused = Could not be taken
+own-left-out = taken without: { $parts }
+own-account-file = { $file }: { $taken } taken, { $refused } not
+own-concepts-lead = Concepts of your own, from a table (CSV) or a CASE package of a standards publisher. Place them in the rotation like any other; students practise them with your own exercises.
+own-concepts-none = No concepts of your own yet.
+own-concepts-pick = Choose a file
+own-concepts-col-codes = Codes
+own-concepts-col-before = Comes after
+own-concepts-col-exercises = Own exercises
+own-concepts-placed = in the rotation
+own-concepts-place = Place in the rotation
+own-concepts-from = { $file }: which become concepts?
+own-concepts-count = { $picked } of { $all } chosen
+own-concepts-all = Choose all
+own-concepts-no = Choose none
+own-concepts-search = Search
+own-concepts-strand = Strand
+own-concepts-strand-all = Strand of those chosen
+own-concepts-grade = Grade
+own-concepts-grade-all = Grade of those chosen without one
+own-concepts-choose = Choose
+own-concepts-title = Title
+own-concepts-i-can = What students say they can do
+own-concepts-take = Make { $count ->
+    [one] { $count } concept
+   *[other] { $count } concepts
+}
+own-concepts-cancel = Leave it
+own-concepts-more = { $count } more: search for them.
+own-concepts-missing = Choose a strand and a grade for each.
+error-invalid-concepts-in-rotation = One of these concepts stands in the rotation. Take it out there first.
+error-invalid-answer-unreadable = That cannot be read as an answer.
+error-not-found-import = This import is not here any more.
+
+## Why a line was not taken, and what helps.
+line-fault-file-too-large = The file is larger than { $most_bytes } bytes. Make it smaller or split it.
+line-fault-too-many-files = More than { $most } files at once. Take the rest in a second import.
+line-fault-not-known = This is neither a table (CSV) nor a QTI 3 item, or it is empty or damaged. Save it again from where it was made.
+line-fault-not-utf8 = The text is not in UTF-8. Save the file as “CSV UTF-8”.
+line-fault-loose-quote = A quotation mark is not closed, or stands alone in a cell. Write "" for a quotation mark inside a quoted cell.
+line-fault-line-too-long = The line is too long or has too many cells. Shorten it.
+line-fault-wrong-cells = The line has { $found } cells, the heading has { $wanted }. Put text with commas in quotation marks.
+line-fault-missing-column = The heading has no column “{ $column }”. Add it.
+line-fault-unknown-column = There is no column “{ $column }”. Check how it is spelled.
+line-fault-column-twice = The column “{ $column }” stands twice. Keep one.
+line-fault-empty = “{ $column }” is empty. Fill it in.
+line-fault-unknown-concept = There is no concept “{ $text }” in the catalogue. Write its title or its id.
+line-fault-two-concepts = “{ $text }” names more than one concept. Write the id.
+line-fault-unknown-kind = “{ $text }” is no kind of answer. Write one such as whole number, fraction or one choice.
+line-fault-bad-level = The level is 1, 2 or 3, not “{ $text }”.
+line-fault-bad-form = The form “{ $text }” does not go with this kind of answer. Leave it empty to take every equal form.
+line-fault-key-breaks-form = The answer itself is not in the form asked for. Change the answer or the form.
+line-fault-too-long = “{ $column }” has { $chars } characters; { $most } fit. Shorten it.
+line-fault-too-many = There are { $found } { $column }; { $most } fit. Leave some out.
+line-fault-bad-character = “{ $column }” has a character that is no text. Type the text anew.
+line-fault-bad-braces = “{ $text }” in braces is no number. Write a fraction or a number in them, or take the braces away.
+line-fault-bad-answer = “{ $text }” is no answer of the kind “{ $kind }”.
+line-fault-not-a-choice = “{ $text }” is not one of the choices. Write it just as it stands there.
+line-fault-too-few-choices = A question to choose from needs two choices or more.
+line-fault-choices-alike = The choice “{ $text }” stands twice.
+line-fault-no-choices-here = This kind of answer has no choices. Leave the cell empty.
+line-fault-translation-parts = “{ $column }” does not have as many parts as the text it translates.
+line-fault-wrong-is-right = The wrong answer “{ $text }” is right.
+line-fault-wrong-twice = The wrong answer “{ $text }” stands twice.
+line-fault-alone = “{ $column }” stands alone: a wrong answer needs its feedback, and feedback its wrong answer.
+line-fault-same-as-line = The same exercise stands in line { $line } of { $file }.
+line-fault-already-there = The class has this exercise already.
+line-fault-bank-full = A class has room for { $most } own exercises. Take some away first.
+line-fault-bank-too-long = The exercises of the class are too long all together for the class pack. Take some away first.
+line-fault-not-xml = This is not well-formed XML: { $detail }. Save the item again from where it was made.
+line-fault-entities = A document type, or an entity beyond those of XML, is not taken. Take it out of the file.
+line-fault-xml-too-large = The item is nested too deep or has too many parts.
+line-fault-older-qti = This is an item of QTI 2. Export it as QTI 3.
+line-fault-not-an-item = “{ $element }” is no item of QTI 3.
+line-fault-unknown-element = “{ $element }” cannot be shown here, such as a picture or a table. Ask in words only.
+line-fault-not-one-question = The item has { $found } questions; one is taken. Make an item of each.
+line-fault-no-declaration = There is no response declaration “{ $text }”.
+line-fault-declaration-unfit = Cardinality “{ $cardinality }” and base type “{ $base_type }” do not go with { $element }.
+line-fault-no-key = The item does not say which answer is right.
+line-fault-unknown-processing = Marking by “{ $text }” is not taken. Use the template match_correct or map_response.
+line-fault-several-best = More than one response gets the most of the mapping. Give all others a lower value.
+line-fault-none-best = No response gets a value above zero.
+line-fault-keys-disagree = The correct response is not the one with the highest value.
+line-fault-not-a-number = “{ $text }” is no number.
+line-fault-unknown-strand = There is no strand “{ $text }”. Write one of the twelve, such as fractions.
+line-fault-bad-grade = The grade is 1 to 12, not “{ $text }”.
+line-fault-bad-id = “{ $text }” is no id: small letters and figures joined by single hyphens.
+line-fault-concept-there = There is a concept “{ $text }” already.
+line-fault-circle = What comes before goes round in a circle: { $text }.
+line-fault-concepts-full = A class has room for { $most } own concepts.
+line-fault-not-a-package = This is no CASE package: { $detail }.
+line-fault-no-concept-chosen = Choose the concept that the items are for, and take them in again.

@@ -1,0 +1,133 @@
+## Exercises and concepts of the teacher's own.
+class-part-exercises = Ejercicios propios
+class-part-concepts = Conceptos propios
+own-lead = Ejercicios que usted escribió, para cualquier concepto. Los estudiantes los reciben por turnos con los del programa, desde el próximo paquete de clase.
+own-none = Todavía no hay ejercicios propios. Importe una tabla (CSV) o ítems de QTI 3: se revisa cada línea y se nombra lo que no va.
+own-import = Importar ejercicios
+own-import-for = Concepto de las líneas sin concepto
+own-import-for-hint = Un ítem de QTI no tiene concepto; una tabla lo nombra en cada línea.
+own-import-for-none = Ninguno: lo dice el archivo
+own-col-concept = Concepto
+own-col-question = Pregunta
+own-col-answer = Respuesta
+own-col-level = Nivel
+own-not-in-rotation = no está en la rotación
+own-look = Ver
+own-look-at = Ver: { $question }
+own-remove = Quitar
+own-remove-it = Quitar: { $question }
+own-remove-title = ¿Quitar este ejercicio?
+own-remove-words = «{ $question }» sale de la clase y, con el próximo paquete, de los dispositivos. Lo practicado sigue contado.
+own-removed = El ejercicio se quitó.
+own-try-title = Como lo ve un estudiante
+own-try = Revisar la respuesta
+own-try-fill = Primero escriba una respuesta.
+own-try-hints = Pistas
+own-try-note = Aquí no se cuenta nada.
+own-imports = Lo importado
+own-import-on = { $date }: { $count ->
+    [one] { $count } aceptado
+   *[other] { $count } aceptados
+}, { $refused } no
+own-import-undone = deshecho
+own-undo = Deshacer esta importación
+own-undo-title = ¿Deshacer esta importación?
+own-undo-words = Lo que trajo se quita. El registro queda aquí.
+own-undone = La importación se deshizo.
+own-imported = { $count ->
+    [one] { $count } se importó
+   *[other] { $count } se importaron
+}; { $refused } no.
+own-line = Línea { $line }
+own-refused = No se pudo aceptar
+own-left-out = aceptado sin: { $parts }
+own-account-file = { $file }: { $taken } aceptados, { $refused } no
+own-concepts-lead = Conceptos propios, de una tabla (CSV) o de un paquete CASE de una editorial de estándares. Póngalos en la rotación como los demás; los estudiantes los practican con los ejercicios de usted.
+own-concepts-none = Todavía no hay conceptos propios.
+own-concepts-pick = Elegir un archivo
+own-concepts-col-codes = Códigos
+own-concepts-col-before = Viene después de
+own-concepts-col-exercises = Ejercicios propios
+own-concepts-placed = en la rotación
+own-concepts-place = Poner en la rotación
+own-concepts-from = { $file }: ¿cuáles serán conceptos?
+own-concepts-count = { $picked } de { $all } elegidos
+own-concepts-all = Elegir todos
+own-concepts-no = No elegir ninguno
+own-concepts-search = Buscar
+own-concepts-strand = Área
+own-concepts-strand-all = Área de los elegidos
+own-concepts-grade = Grado
+own-concepts-grade-all = Grado de los elegidos sin grado
+own-concepts-choose = Elija
+own-concepts-title = Título
+own-concepts-i-can = Lo que el estudiante dice que puede
+own-concepts-take = Crear { $count ->
+    [one] { $count } concepto
+   *[other] { $count } conceptos
+}
+own-concepts-cancel = Dejarlo
+own-concepts-more = { $count } más: búsquelos.
+own-concepts-missing = Elija un área y un grado para cada uno.
+error-invalid-concepts-in-rotation = Uno de estos conceptos está en la rotación. Primero quítelo ahí.
+error-invalid-answer-unreadable = Eso no se puede leer como respuesta.
+error-not-found-import = Esta importación ya no está aquí.
+
+## Why a line was not taken, and what helps.
+line-fault-file-too-large = El archivo tiene más de { $most_bytes } bytes. Hágalo más pequeño o divídalo.
+line-fault-too-many-files = Más de { $most } archivos a la vez. Importe los demás después.
+line-fault-not-known = No es una tabla (CSV) ni un ítem de QTI 3, o está vacío o dañado. Guárdelo otra vez donde se hizo.
+line-fault-not-utf8 = El texto no está en UTF-8. Guarde el archivo como «CSV UTF-8».
+line-fault-loose-quote = Una comilla no se cierra o está sola en una celda. Escriba "" para una comilla dentro de una celda entre comillas.
+line-fault-line-too-long = La línea es demasiado larga o tiene demasiadas celdas. Acórtela.
+line-fault-wrong-cells = La línea tiene { $found } celdas; el encabezado, { $wanted }. Ponga entre comillas los textos con comas.
+line-fault-missing-column = Falta la columna «{ $column }» en el encabezado. Añádala.
+line-fault-unknown-column = No existe la columna «{ $column }». Revise cómo está escrita.
+line-fault-column-twice = La columna «{ $column }» está dos veces. Deje una.
+line-fault-empty = «{ $column }» está vacío. Complételo.
+line-fault-unknown-concept = No hay un concepto «{ $text }» en el catálogo. Escriba su título o su id.
+line-fault-two-concepts = «{ $text }» nombra más de un concepto. Escriba el id.
+line-fault-unknown-kind = «{ $text }» no es un tipo de respuesta. Escriba uno como whole number, fraction u one choice.
+line-fault-bad-level = El nivel es 1, 2 o 3, no «{ $text }».
+line-fault-bad-form = La forma «{ $text }» no va con este tipo de respuesta. Déjela vacía para aceptar toda forma igual.
+line-fault-key-breaks-form = La respuesta misma no está en la forma pedida. Cambie la respuesta o la forma.
+line-fault-too-long = «{ $column }» tiene { $chars } caracteres; caben { $most }. Acórtelo.
+line-fault-too-many = Hay { $found } { $column }; caben { $most }. Quite algunos.
+line-fault-bad-character = «{ $column }» tiene un carácter que no es texto. Escríbalo de nuevo.
+line-fault-bad-braces = «{ $text }» entre llaves no es un número. Escriba ahí una fracción o un número, o quite las llaves.
+line-fault-bad-answer = «{ $text }» no es una respuesta del tipo «{ $kind }».
+line-fault-not-a-choice = «{ $text }» no es una de las opciones. Escríbalo tal como está ahí.
+line-fault-too-few-choices = Una pregunta de opciones necesita dos opciones o más.
+line-fault-choices-alike = La opción «{ $text }» está dos veces.
+line-fault-no-choices-here = Este tipo de respuesta no tiene opciones. Deje vacía la celda.
+line-fault-translation-parts = «{ $column }» no tiene tantas partes como el texto que traduce.
+line-fault-wrong-is-right = La respuesta incorrecta «{ $text }» es correcta.
+line-fault-wrong-twice = La respuesta incorrecta «{ $text }» está dos veces.
+line-fault-alone = «{ $column }» está solo: una respuesta incorrecta necesita su comentario, y al revés.
+line-fault-same-as-line = El mismo ejercicio está en la línea { $line } de { $file }.
+line-fault-already-there = La clase ya tiene este ejercicio.
+line-fault-bank-full = En una clase caben { $most } ejercicios propios. Quite algunos antes.
+line-fault-bank-too-long = Los ejercicios de la clase son demasiado largos en total para el paquete. Quite algunos antes.
+line-fault-not-xml = No es XML bien formado: { $detail }. Guarde el ítem otra vez donde se hizo.
+line-fault-entities = No se acepta un tipo de documento ni una entidad que no sea de XML. Quítelo del archivo.
+line-fault-xml-too-large = El ítem tiene demasiados niveles o demasiadas partes.
+line-fault-older-qti = Es un ítem de QTI 2. Expórtelo como QTI 3.
+line-fault-not-an-item = «{ $element }» no es un ítem de QTI 3.
+line-fault-unknown-element = «{ $element }» no se puede mostrar aquí, como una imagen o una tabla. Pregunte solo con palabras.
+line-fault-not-one-question = El ítem tiene { $found } preguntas; se acepta una. Haga un ítem de cada una.
+line-fault-no-declaration = No hay una declaración de respuesta «{ $text }».
+line-fault-declaration-unfit = La cardinalidad «{ $cardinality }» y el tipo «{ $base_type }» no van con { $element }.
+line-fault-no-key = El ítem no dice qué respuesta es correcta.
+line-fault-unknown-processing = No se acepta la corrección por «{ $text }». Use la plantilla match_correct o map_response.
+line-fault-several-best = Más de una respuesta obtiene el máximo. Dé a las demás un valor menor.
+line-fault-none-best = Ninguna respuesta obtiene un valor mayor que cero.
+line-fault-keys-disagree = La respuesta correcta no es la de mayor valor.
+line-fault-not-a-number = «{ $text }» no es un número.
+line-fault-unknown-strand = No hay un área «{ $text }». Escriba una de las doce, como fractions.
+line-fault-bad-grade = El grado es de 1 a 12, no «{ $text }».
+line-fault-bad-id = «{ $text }» no es un id: letras minúsculas y cifras unidas por guiones.
+line-fault-concept-there = Ya hay un concepto «{ $text }».
+line-fault-circle = Lo que va antes da la vuelta en círculo: { $text }.
+line-fault-concepts-full = En una clase caben { $most } conceptos propios.
+line-fault-not-a-package = No es un paquete CASE: { $detail }.
+line-fault-no-concept-chosen = Elija el concepto de los ítems e impórtelos otra vez.

@@ -1,0 +1,47 @@
+import type { ConceptDraft, OwnImport, Strand } from '../../lib/backend';
+
+/** The strands in the order of the catalogue. */
+export const STRANDS: Strand[] = [
+  'place-value',
+  'addition-subtraction',
+  'multiplication',
+  'fractions',
+  'decimals',
+  'measurement',
+  'geometry',
+  'data',
+  'ratio',
+  'number-system',
+  'expressions',
+  'statistics',
+];
+
+/** How many lines of an import were taken, and how many were not. */
+export function tally(one: OwnImport): { taken: number; refused: number } {
+  return {
+    taken: one.files.reduce((sum, file) => sum + file.taken.length, 0),
+    refused: one.files.reduce((sum, file) => sum + file.refused.length, 0),
+  };
+}
+
+/** Whether a draft has these words in its title, statement, codes or what it stands under. */
+export function matches(draft: ConceptDraft, words: string): boolean {
+  const wanted = words.trim().toLowerCase();
+  if (wanted === '') return true;
+  return [draft.title, draft.i_can, draft.under, ...draft.codes].some((text) =>
+    text.toLowerCase().includes(wanted),
+  );
+}
+
+/** The picked drafts with what was chosen for all of them where they say nothing themselves. */
+export function filled(
+  drafts: ConceptDraft[],
+  strand: Strand | null,
+  grade: number | null,
+): ConceptDraft[] {
+  return drafts.map((draft) => ({
+    ...draft,
+    strand: draft.strand ?? strand,
+    grade: draft.grade ?? grade,
+  }));
+}
