@@ -147,7 +147,7 @@ await withDesk('2026-09-16', async ({ page, url, data, step, scan }) => {
       await list.getByText('Read a gauge', { exact: true }).nth(1).isVisible(),
     );
     await hook('own-concepts-place').first().click();
-    await list.getByText('in the rotation').waitFor();
+    await list.getByText('in the rotation', { exact: true }).waitFor();
     await scan('concepts-list');
     await hook('own-undo').click();
     await page.getByRole('dialog').getByRole('button', { name: 'Take this import back' }).click();

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::catalogue::{Catalogue, Concept};
-use rand::{Rng, SeedableRng};
+use proptest::prelude::*;
 use std::collections::BTreeMap;
 
 const CSV: &[u8] = include_bytes!("../../../shared/samples/catalogue/stream-lab.csv");
@@ -147,25 +147,17 @@ fn a_package_that_is_none_is_told_by_its_place() {
     assert_eq!(broken.refused[0].line, 2);
 }
 
-#[test]
-fn changed_files_never_break_the_readers() {
-    let mut chance = rand_chacha::ChaCha8Rng::seed_from_u64(11);
-    for round in 0..600 {
-        let mut bytes = [CSV, FAULTS, CASE][round % 3].to_vec();
-        for _ in 0..chance.random_range(1..6) {
-            let at = chance.random_range(0..bytes.len());
-            match chance.random_range(0..3) {
-                0 => bytes[at] = chance.random(),
-                1 => {
-                    bytes.remove(at);
-                }
-                _ => bytes.truncate(at.max(1)),
-            }
-        }
+proptest! {
+    #![proptest_config(crate::changed_bytes::long())]
+
+    /// The readers answer, and what becomes a concept has our prefix.
+    #[test]
+    fn changed_catalogues(changes in crate::changed_bytes::any_changes(), which in 0..3_usize) {
+        let bytes = crate::changed_bytes::changed([CSV, FAULTS, CASE][which], &changes);
         let reading = read_catalogue("changed", &bytes);
         let (concepts, _) = made(&reading.drafts);
         for concept in concepts {
-            assert!(concept.id.as_str().starts_with(OWN_PREFIX));
+            prop_assert!(concept.id.as_str().starts_with(OWN_PREFIX));
         }
     }
 }

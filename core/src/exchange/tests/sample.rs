@@ -119,6 +119,8 @@ pub fn class_key() -> ClassKeyFile {
             name: Some("Given".into()),
         }],
         practice: pack.practice,
+        own_concepts: Vec::new(),
+        own_exercises: Vec::new(),
         pack_version: 1,
     }
 }
