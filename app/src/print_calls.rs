@@ -73,8 +73,10 @@ impl App {
         let seed = short_seed()?;
         let bytes = self.as_student(&asked.student, |store, joined| {
             let queue = student::queue(store, joined, today, CONCEPTS_OF_ONE)?;
+            // A sheet is made of fresh numbers; own exercises are on the screen alone.
             let parts = queue
                 .into_iter()
+                .filter(|entry| has_generator(&entry.concept))
                 .map(|entry| SheetPart {
                     concept: entry.concept,
                     level: entry.level,

@@ -52,7 +52,8 @@ fn show(
     row: &OpenRow,
 ) -> Result<OpenExercise, StudentError> {
     let item = make(joined, row)?;
-    let worked_first = if row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
+    let own = item.generator_version == OWN_VERSION;
+    let worked_first = if !own && row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
         example_for(&item)
     } else {
         None

@@ -170,6 +170,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
         let open = ask(&store, &joined, &concept, TODAY, seed);
         turns.push(is_own(&open));
         if is_own(&open) {
+            assert!(open.worked_first.is_none());
             assert!(shown.insert(format!("{:?}", open.item.prompt)));
         }
         // Closing and opening the program shows the same.
