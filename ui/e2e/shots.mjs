@@ -60,7 +60,7 @@ async function student(page, name) {
 
 async function teacher(page, name) {
   await page.getByTestId('bar-teacher').tap();
-  for (const tab of ['board', 'talk', 'groups', 'assign', 'enter', 'files', 'class']) {
+  for (const tab of ['board', 'talk', 'groups', 'assign', 'enter', 'print', 'files', 'class']) {
     const button = page.getByTestId(`tab-${tab}`);
     await button.waitFor();
     await button.tap();

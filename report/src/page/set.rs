@@ -52,6 +52,7 @@ fn laid_out(
             ReportPart::Caution { text: said } => {
                 document.space(8.0 * scale);
                 document.place(&framed(said, document.width(), text));
+                document.space(6.0 * scale);
             }
             ReportPart::Lines { texts } => {
                 document.open(Role::Bullets);

@@ -104,7 +104,7 @@ report-conference-agreed = What we agreed
 ## The class summary.
 report-summary-title = Class summary
 report-summary-range = The share that has it is an estimate; the likely range stands in brackets. Weakest first.
-report-summary-caution = For the teachers of this class. Small counts can point to a child: for the school, use the share-safe table. A rating is a student's own view, not a grade and not a diagnosis.
+report-summary-caution = For the teachers of this class. Small counts can point to a child: for the school, use the class table for the school. A rating is a student's own view, not a grade and not a diagnosis.
 
 ## The share-safe table.
 report-share-title = Class table for the school

@@ -104,7 +104,7 @@ report-conference-agreed = En qué quedamos
 ## El resumen de la clase.
 report-summary-title = Resumen de la clase
 report-summary-range = La parte que lo tiene es una estimación; entre paréntesis, el intervalo probable. Primero lo más débil.
-report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla segura para compartir. Una autoevaluación es la opinión del estudiante, no una calificación ni un diagnóstico.
+report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase para la escuela. Una autoevaluación es la opinión del estudiante, no una calificación ni un diagnóstico.
 
 ## La tabla segura para compartir.
 report-share-title = Tabla de la clase para la escuela
