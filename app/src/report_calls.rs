@@ -65,7 +65,10 @@ impl App {
         let language = look.locale.language;
         let one_page = matches!(
             report,
-            ReportWanted::Family { .. } | ReportWanted::Conference { .. } | ReportWanted::ShareSafe
+            ReportWanted::Family { .. }
+                | ReportWanted::Conference { .. }
+                | ReportWanted::ShareSafe
+                | ReportWanted::Group { .. }
         );
         let (bytes, table) = self.with_class(class, |desk, class| {
             let page = report_page(desk, class, report, language, today, true)?;
