@@ -226,12 +226,7 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
         let draft = &drafts[one.place];
         for before in &draft.before {
             match found(before, &names, held) {
-                Some(id) if id != one.concept.id => {
-                    if !one.concept.prerequisites.contains(&id) {
-                        one.concept.prerequisites.push(id);
-                    }
-                }
-                Some(_) => {
+                Some(id) if id == one.concept.id => {
                     unknown.insert(
                         one.place,
                         LineFault::Circle {
@@ -239,6 +234,8 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
                         },
                     );
                 }
+                Some(id) if one.concept.prerequisites.contains(&id) => {}
+                Some(id) => one.concept.prerequisites.push(id),
                 None if draft.at.is_empty() => {
                     unknown.insert(
                         one.place,
