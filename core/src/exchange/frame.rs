@@ -89,6 +89,8 @@ pub(super) fn write(
 pub(super) struct Opened {
     pub key: PublicKey,
     pub json: Vec<u8>,
+    /// The same, deflated, as it came.
+    pub packed: Vec<u8>,
 }
 
 /// Reads a frame: magic, signature, then, and only then, unpacks within the cap.
@@ -122,7 +124,8 @@ pub(super) fn read(
     let key = PublicKey::from_bytes(key).map_err(|_| Refusal::BadSignature)?;
     key.verify(&signed_message(kind, packed), signature)?;
     let json = unpack(packed, most_unpacked_bytes)?;
-    Ok(Opened { key, json })
+    let packed = packed.to_vec();
+    Ok(Opened { key, json, packed })
 }
 
 fn check_magic(kind: Kind, frame: &[u8]) -> Result<(), Refusal> {

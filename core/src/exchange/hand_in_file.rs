@@ -80,6 +80,7 @@ pub fn open_hand_in<'i>(
     Ok(OpenedHandIn {
         hand_in,
         json: opened.json,
+        packed: opened.packed,
     })
 }
 
@@ -103,6 +104,7 @@ pub struct ClassFacts<'a> {
 pub struct OpenedHandIn {
     hand_in: HandIn,
     json: Vec<u8>,
+    packed: Vec<u8>,
 }
 
 /// May be merged.
@@ -110,6 +112,7 @@ pub struct OpenedHandIn {
 pub struct CheckedHandIn {
     hand_in: HandIn,
     json: Vec<u8>,
+    packed: Vec<u8>,
     flags: Vec<Flag>,
     first_of_seat: bool,
 }
@@ -157,6 +160,7 @@ impl OpenedHandIn {
         let checked = CheckedHandIn {
             hand_in: self.hand_in,
             json: self.json,
+            packed: self.packed,
             flags,
             first_of_seat: keys.is_empty(),
         };
@@ -179,6 +183,12 @@ impl CheckedHandIn {
     #[must_use]
     pub fn json(&self) -> &[u8] {
         &self.json
+    }
+
+    /// That JSON as a zlib stream (RFC 1950), as it came in the file.
+    #[must_use]
+    pub fn packed(&self) -> &[u8] {
+        &self.packed
     }
 
     /// Its entries, ready to merge.
@@ -213,6 +223,12 @@ impl HeldHandIn {
         &self.0.json
     }
 
+    /// That JSON as a zlib stream (RFC 1950), as it came in the file.
+    #[must_use]
+    pub fn packed(&self) -> &[u8] {
+        &self.0.packed
+    }
+
     /// Things to look at.
     #[must_use]
     pub fn flags(&self) -> &[Flag] {
@@ -241,6 +257,17 @@ impl Odd {
 }
 
 fn flags_of(hand_in: &HandIn, class: &ClassFacts<'_>, today: NaiveDate) -> Vec<Flag> {
+    let usual = |date: NaiveDate, concept: &ConceptId| {
+        date <= today
+            && (class.first_day..=class.last_day).contains(&date)
+            && class.concepts.contains(concept)
+    };
+    let mut entries = (hand_in.check_ins.iter())
+        .map(|entry| (entry.date, &entry.concept))
+        .chain((hand_in.practice.iter()).map(|entry| (entry.date, &entry.concept)));
+    if entries.all(|(date, concept)| usual(date, concept)) {
+        return Vec::new();
+    }
     let record = hand_in.record();
     let (mut future, mut outside) = (Odd::default(), Odd::default());
     let mut unknown = BTreeSet::new();

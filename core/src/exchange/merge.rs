@@ -123,6 +123,9 @@ impl Record {
     /// What another record would bring: its entries that are new here or newer.
     #[must_use]
     pub fn newer_in(&self, other: Self) -> Self {
+        if self.entries() == 0 {
+            return other;
+        }
         Self {
             check_ins: other
                 .check_ins

@@ -8,6 +8,7 @@ use super::Refusal;
 use super::limits::Caps;
 use serde::Deserialize;
 use serde::de::{DeserializeOwned, DeserializeSeed, MapAccess, SeqAccess, Visitor};
+use std::borrow::Cow;
 use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 use std::fmt;
@@ -26,15 +27,19 @@ pub(super) fn read<T: DeserializeOwned>(
     known_format: u32,
 ) -> Result<T, Refusal> {
     walk(json, caps)?;
-    let head: Head = serde_json::from_slice(json).map_err(|_| bad("format"))?;
-    if head.format > known_format {
+    let format = format_of(json)?;
+    if format > known_format {
         return Err(Refusal::NewerFormat {
-            found: head.format,
+            found: format,
             known: known_format,
         });
     }
-    if head.format == 0 {
+    if format == 0 {
         return Err(bad("format"));
+    }
+    // Keeping the place costs time, so it is looked for only when there is a fault.
+    if let Ok(read) = serde_json::from_slice(json) {
+        return Ok(read);
     }
     let mut reader = serde_json::Deserializer::from_slice(json);
     serde_path_to_error::deserialize(&mut reader).map_err(|error| bad(error.path().to_string()))
@@ -48,9 +53,33 @@ pub(super) fn bad(at: impl Into<String>) -> Refusal {
     }
 }
 
-#[derive(Deserialize)]
-struct Head {
-    format: u32,
+/// The number under `format`, without reading on behind it. The text was walked
+/// before: it is whole JSON and no name stands in it twice.
+fn format_of(json: &[u8]) -> Result<u32, Refusal> {
+    struct Head<'f>(&'f Cell<Option<u32>>);
+    impl<'de> Visitor<'de> for Head<'_> {
+        type Value = ();
+
+        fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+            f.write_str("an object with a format")
+        }
+
+        fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<(), A::Error> {
+            while let Some(Name(name)) = map.next_key()? {
+                if name == "format" {
+                    self.0.set(Some(map.next_value()?));
+                    // Found: the error only ends the reading.
+                    return Err(serde::de::Error::custom("found"));
+                }
+                map.next_value::<serde::de::IgnoredAny>()?;
+            }
+            Ok(())
+        }
+    }
+    let found = Cell::new(None);
+    let mut reader = serde_json::Deserializer::from_slice(json);
+    let _ = serde::Deserializer::deserialize_map(&mut reader, Head(&found));
+    found.get().ok_or_else(|| bad("format"))
 }
 
 /// Walks the whole text without keeping it.
@@ -180,17 +209,48 @@ impl<'de> Visitor<'de> for Value<'_> {
 
     fn visit_map<A: MapAccess<'de>>(self, mut object: A) -> Result<(), A::Error> {
         let inner = self.deeper()?;
-        let mut names = BTreeSet::new();
-        while let Some(name) = object.next_key::<String>()? {
+        let mut names = Names::default();
+        let mut entries = 0;
+        while let Some(Name(name)) = object.next_key()? {
             self.text(&name)?;
-            if names.contains(&name) {
+            if names.has(&name) {
                 return Err(self.state.refuse(bad(format!("{name} given twice"))));
             }
-            names.insert(name);
-            self.state.count(names.len() as u64)?;
+            names.add(name);
+            entries += 1;
+            self.state.count(entries)?;
             object.next_value_seed(inner)?;
         }
         Ok(())
+    }
+}
+
+/// A name of an object, read in place where it holds no escapes.
+#[derive(Deserialize)]
+#[serde(transparent)]
+struct Name<'t>(#[serde(borrow)] Cow<'t, str>);
+
+/// The names of an object so far: most objects have few, which are quickest
+/// compared one by one.
+#[derive(Default)]
+struct Names<'t> {
+    few: Vec<Cow<'t, str>>,
+    many: BTreeSet<Cow<'t, str>>,
+}
+
+impl<'t> Names<'t> {
+    const FEW: usize = 8;
+
+    fn has(&self, name: &str) -> bool {
+        self.few.iter().any(|one| one == name) || self.many.contains(name)
+    }
+
+    fn add(&mut self, name: Cow<'t, str>) {
+        if self.few.len() < Self::FEW {
+            self.few.push(name);
+        } else {
+            self.many.insert(name);
+        }
     }
 }
 
@@ -222,6 +282,7 @@ mod tests {
             r#"{"format":1,"list":[],"list":[]}"#,
             r#"{"format":1,"list":[],"l\u0069st":[]}"#,
             r#"{"format":1,"list":[{"a":1,"a":2}]}"#,
+            r#"{"format":1,"list":[{"a":1,"b":1,"c":1,"d":1,"e":1,"f":1,"g":1,"h":1,"i":1,"j":1,"i":2}]}"#,
         ] {
             assert!(
                 matches!(refusal(json), Refusal::BadContent { at } if at.ends_with("given twice"))

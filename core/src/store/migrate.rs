@@ -17,6 +17,14 @@ fn version(connection: &Connection) -> Result<u32, StoreError> {
     Ok(connection.pragma_query_value(None, "user_version", |row| row.get(0))?)
 }
 
+/// Whether there is nothing to do.
+pub(super) fn is_current(
+    connection: &Connection,
+    migrations: &[Migration],
+) -> Result<bool, StoreError> {
+    Ok(usize::try_from(version(connection)?).is_ok_and(|found| found == migrations.len()))
+}
+
 pub(super) fn run(
     connection: &mut Connection,
     path: &Path,
@@ -81,7 +89,12 @@ mod tests {
     }
 
     fn opened(path: &Path, migrations: &[Migration]) -> Result<Connection, StoreError> {
-        super::super::open(path, super::super::Durability::Full, migrations)
+        super::super::open(
+            path,
+            super::super::Durability::Full,
+            migrations,
+            super::super::Look::Through,
+        )
     }
 
     #[test]

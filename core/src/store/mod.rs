@@ -41,10 +41,20 @@ pub enum Durability {
     Relaxed,
 }
 
+/// Whether every page is looked through as a store is opened.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Look {
+    /// Before anything is changed.
+    Through,
+    /// It was, shortly before; a migration looks through it all the same.
+    Past,
+}
+
 fn open(
     path: &Path,
     durability: Durability,
     migrations: &[Migration],
+    look: Look,
 ) -> Result<Connection, StoreError> {
     let mut connection = Connection::open(path)?;
     connection.busy_timeout(BUSY_WAIT)?;
@@ -62,7 +72,9 @@ fn open(
     // Temporary files of other places may be out of reach on Android.
     connection.pragma_update(None, "temp_store", "MEMORY")?;
     // Before anything is changed: a damaged store is left as it was found.
-    copy::check_pages(&connection, "quick_check")?;
+    if look == Look::Through || !migrate::is_current(&connection, migrations)? {
+        copy::check_pages(&connection, "quick_check")?;
+    }
     migrate::run(&mut connection, path, migrations)?;
     Ok(connection)
 }

@@ -13,11 +13,9 @@ use crate::exchange::{
 use crate::store::DeskStore;
 use crate::store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow};
 use chrono::NaiveDate;
-use flate2::Compression;
-use flate2::write::ZlibEncoder;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
-use std::io::{Read, Write};
+use std::io::Read;
 
 /// An import under way.
 pub struct Import<'a> {
@@ -128,9 +126,21 @@ impl<'a> Import<'a> {
                 return Ok((account, Some(class.row.id.clone())));
             }
         };
-        let (content, json, flags, held) = match &checked {
-            Checked::Taken(taken) => (taken.content(), taken.json(), taken.flags(), false),
-            Checked::Held(held) => (held.content(), held.json(), held.flags(), true),
+        let (content, json, packed, flags, held) = match &checked {
+            Checked::Taken(taken) => (
+                taken.content(),
+                taken.json(),
+                taken.packed(),
+                taken.flags(),
+                false,
+            ),
+            Checked::Held(held) => (
+                held.content(),
+                held.json(),
+                held.packed(),
+                held.flags(),
+                true,
+            ),
         };
         let Some(seat) = class
             .seats
@@ -139,7 +149,8 @@ impl<'a> Import<'a> {
         else {
             return Ok((refused(Refusal::SeatUnknown), Some(class.row.id.clone())));
         };
-        let (verdict, new_entries) = self.keep(class, seat.number, content, json, held)?;
+        let (verdict, new_entries) =
+            self.keep(class, seat.number, content, [json, packed], held)?;
         let account = FileAccount {
             file_name: file_name.to_owned(),
             verdict,
@@ -197,7 +208,7 @@ impl<'a> Import<'a> {
         class: &OpenClass,
         seat: u32,
         content: &HandIn,
-        json: &[u8],
+        [json, packed]: [&[u8]; 2],
         held: bool,
     ) -> Result<(Verdict, usize), TeacherError> {
         let id = class.row.id.as_str();
@@ -216,8 +227,6 @@ impl<'a> Import<'a> {
         if self.desk.has_hand_in(id, seat, &hash)? {
             return Ok((if held { Verdict::Held } else { Verdict::Known }, 0));
         }
-        let mut compressed = ZlibEncoder::new(Vec::new(), Compression::fast());
-        compressed.write_all(json).map_err(faulty)?;
         self.desk.keep_hand_in(
             id,
             &HandInKept {
@@ -228,7 +237,7 @@ impl<'a> Import<'a> {
                 revision: content.revision,
                 made_on: content.made_on,
                 content_hash: hash,
-                content: compressed.finish().map_err(faulty)?,
+                content: packed.to_vec(),
             },
         )?;
         self.desk.put_device(
@@ -327,8 +336,9 @@ pub fn undo_import(desk: &DeskStore) -> Result<(), TeacherError> {
     })
 }
 
-/// Decides about a device that claims a seat with a key of its own. Put aside,
-/// it can still be accepted later; nothing of it is thrown away.
+/// Decides about a device that claims a seat with a key of its own; without a
+/// decision it is held again. Put aside, it can still be accepted later; nothing
+/// of it is thrown away.
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], or the store's.
@@ -337,16 +347,17 @@ pub fn decide_device(
     class: &OpenClass,
     seat: u32,
     device: &str,
-    accept: bool,
+    accept: Option<bool>,
 ) -> Result<(), TeacherError> {
     desk.together(|| {
         let mut found = false;
         for mut row in desk.devices(&class.row.id)? {
-            if row.seat == seat && row.device == device && row.state != DeviceState::Accepted {
-                row.state = if accept {
-                    DeviceState::Accepted
-                } else {
-                    DeviceState::PutAside
+            let decided = row.state == DeviceState::Accepted && accept.is_some();
+            if row.seat == seat && row.device == device && !decided {
+                row.state = match accept {
+                    Some(true) => DeviceState::Accepted,
+                    Some(false) => DeviceState::PutAside,
+                    None => DeviceState::Held,
                 };
                 desk.put_device(&class.row.id, &row)?;
                 found = true;

@@ -1,14 +1,15 @@
 //! A class's reports, laid out for the estimates.
 
+use super::latest::{self, Counted, Passes};
 use super::{OpenClass, TeacherError};
 use crate::insight::evidence::{Evidence, PracticeCount};
 use crate::insight::trend::{Trends, trends};
 use crate::insight::weak_spot::{ClassPicture, Settings, class_picture};
 use crate::rating::{Confidence, Outcome};
 use crate::store::DeskStore;
-use crate::store::desk::{CheckInReport, ObservationRow, PAPER, PracticeReport};
+use crate::store::desk::{CheckInReport, ObservationRow, PracticeReport};
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashMap};
 
 /// False discovery rate of the trend verdicts.
 const TREND_RATE: f64 = 0.1;
@@ -27,8 +28,12 @@ pub(super) struct Reports {
     pub observations: Vec<ObservationRow>,
     /// The same reports as the estimates take them.
     pub evidence: Evidence,
+    /// The newest report of each seat that has one.
+    pub newest: BTreeMap<u32, NaiveDate>,
     /// The pass of the date.
     pub pass: usize,
+    /// The pass of every date.
+    pub passes: Passes,
     /// What the reports say.
     pub picture: ClassPicture,
     /// Which way concepts move.
@@ -43,39 +48,19 @@ impl Reports {
     ) -> Result<Self, TeacherError> {
         let facts = &class.facts;
         let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
-        let concept_at: BTreeMap<&str, usize> = concepts
+        let concept_at: HashMap<&str, usize> = concepts
             .iter()
             .enumerate()
             .map(|(i, c)| (c.as_str(), i))
             .collect();
         let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
-        let seat_at: BTreeMap<u32, usize> =
-            seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
+        let seat_at: HashMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
         let counted = |date: NaiveDate| date <= today && facts.year.contains(date);
-
-        // Across the devices of a seat the latest event of a (date, concept) counts.
-        // Rows come ordered by sequence and device, so the last one wins.
-        let mut latest: BTreeMap<(u32, NaiveDate, String), CheckInReport> = BTreeMap::new();
-        for mut report in desk.check_ins(&class.row.id)? {
-            if counted(report.date) && concept_at.contains_key(report.concept.as_str()) {
-                let key = (report.seat, report.date, report.concept.clone());
-                // Paper stands above a device for what was written on it, no more.
-                if report.device == PAPER
-                    && let Some(tapped) = latest.get(&key)
-                {
-                    report.confidence = report.confidence.or(tapped.confidence);
-                    report.outcome = report.outcome.or(tapped.outcome);
-                }
-                latest.insert(key, report);
-            }
-        }
-        let mut check_ins: Vec<CheckInReport> = latest.into_values().collect();
-        check_ins.sort_by_key(|r| r.date);
-        let practice: Vec<PracticeReport> = desk
-            .practice(&class.row.id)?
-            .into_iter()
-            .filter(|r| counted(r.date) && concept_at.contains_key(r.concept.as_str()))
-            .collect();
+        let Counted {
+            check_ins,
+            practice,
+            newest,
+        } = latest::counted(desk, class, today)?;
 
         let observations: Vec<ObservationRow> = desk
             .observations(&class.row.id)?
@@ -84,6 +69,7 @@ impl Reports {
             .collect();
 
         let pass = facts.rotation.pass_on(&facts.year, today);
+        let passes = Passes::of(&facts.rotation, &facts.year);
         let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
         let mut marks: Vec<(NaiveDate, usize, usize, bool)> = Vec::new();
         let mut rated: BTreeMap<(usize, usize), Vec<(NaiveDate, Confidence)>> = BTreeMap::new();
@@ -94,7 +80,7 @@ impl Reports {
             ) else {
                 continue;
             };
-            let of_pass = facts.rotation.pass_on(&facts.year, report.date);
+            let of_pass = passes.on(report.date);
             if let Some(confidence) = report.confidence {
                 evidence.rate(student, concept, of_pass, confidence)?;
                 rated
@@ -120,7 +106,7 @@ impl Reports {
         }
         marks.sort_by_key(|(date, ..)| *date);
         for (date, student, concept, right) in marks {
-            let of_pass = facts.rotation.pass_on(&facts.year, date);
+            let of_pass = passes.on(date);
             evidence.mark(student, concept, of_pass, right)?;
         }
         // Right and wrong answers by student, concept, pass and the rating before.
@@ -137,7 +123,7 @@ impl Reports {
                 .get(&(student, concept))
                 .and_then(|r| r.iter().rev().find(|(on, _)| *on <= report.date))
                 .map(|(_, c)| *c);
-            let of_pass = facts.rotation.pass_on(&facts.year, report.date);
+            let of_pass = passes.on(report.date);
             let count = counts
                 .entry((student, concept, of_pass, before))
                 .or_default();
@@ -164,10 +150,48 @@ impl Reports {
             practice,
             observations,
             evidence,
+            newest,
             pass,
+            passes,
             picture,
             trends,
         })
+    }
+}
+
+/// What was reported on one concept.
+#[derive(Default)]
+pub(super) struct OfConcept<'r> {
+    /// Its check-ins, oldest first.
+    pub check_ins: Vec<&'r CheckInReport>,
+    /// Its practice counts.
+    pub practice: Vec<&'r PracticeReport>,
+}
+
+impl Reports {
+    /// The reports concept by concept, in the order of the concepts.
+    pub(super) fn by_concept(&self) -> Vec<OfConcept<'_>> {
+        let places: HashMap<&str, usize> = self
+            .concepts
+            .iter()
+            .enumerate()
+            .map(|(at, concept)| (concept.as_str(), at))
+            .collect();
+        let mut found: Vec<OfConcept<'_>> = Vec::new();
+        found.resize_with(self.concepts.len(), OfConcept::default);
+        for report in &self.check_ins {
+            let place = places.get(report.concept.as_str());
+            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+                of.check_ins.push(report);
+            }
+        }
+        for report in &self.practice {
+            let place = places.get(report.concept.as_str());
+            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+                of.practice.push(report);
+            }
+        }
+        found
     }
 }
 

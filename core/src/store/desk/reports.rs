@@ -67,6 +67,24 @@ pub struct MistakeReport {
     pub times: u32,
 }
 
+/// A check-in as it is read, without copies of its texts.
+pub struct CheckInLine<'r> {
+    /// The seat.
+    pub seat: u32,
+    /// The device, or [`PAPER`].
+    pub device: &'r str,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: &'r str,
+    /// Its place among the student's events; 0 on paper.
+    pub sequence: u64,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
 impl DeskStore {
     /// Takes all derived reports of a seat away.
     ///
@@ -173,6 +191,70 @@ impl DeskStore {
             [class, PAPER],
             check_in_at,
         )
+    }
+
+    /// Goes through the check-ins of a class, in no order to rely on.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn each_check_in(
+        &self,
+        class: &str,
+        mut each: impl FnMut(CheckInLine<'_>),
+    ) -> Result<(), StoreError> {
+        for (sql, typed) in [
+            (
+                "SELECT seat, device, school_date, concept, sequence, confidence, outcome
+                 FROM check_in WHERE class = ?1",
+                false,
+            ),
+            (
+                "SELECT seat, NULL, school_date, concept, 0, confidence, outcome
+                 FROM paper_check_in WHERE class = ?1",
+                true,
+            ),
+        ] {
+            let mut query = self.connection.prepare_cached(sql)?;
+            let mut rows = query.query([class])?;
+            while let Some(row) = rows.next()? {
+                let sequence = row.get::<_, i64>(4)?;
+                each(CheckInLine {
+                    seat: row.get(0)?,
+                    device: if typed {
+                        PAPER
+                    } else {
+                        row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?
+                    },
+                    date: date_at(row, 2)?,
+                    concept: row.get_ref(3)?.as_str().map_err(rusqlite::Error::from)?,
+                    sequence: sequence.unsigned_abs(),
+                    confidence: confidence_at(row, 5)?,
+                    outcome: outcome_at(row, 6)?,
+                });
+            }
+        }
+        Ok(())
+    }
+
+    /// Goes through the practice counts of a class: each seat's by device,
+    /// date, concept, then how sure, "not said" first.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn each_practice(
+        &self,
+        class: &str,
+        mut each: impl FnMut(PracticeReport),
+    ) -> Result<(), StoreError> {
+        let mut query = self.connection.prepare_cached(
+            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
+             FROM practice_count WHERE class = ?1 ORDER BY class, seat, device, school_date, concept, practice_count.sure",
+        )?;
+        let mut rows = query.query([class])?;
+        while let Some(row) = rows.next()? {
+            each(practice_at(row)?);
+        }
+        Ok(())
     }
 
     /// [`DeskStore::check_ins`] of one date.

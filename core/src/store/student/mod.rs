@@ -43,7 +43,7 @@ impl StudentStore {
     /// [`StoreError::OtherKind`] for another file, else SQLite's.
     pub fn open(path: &Path, durability: Durability) -> Result<Self, StoreError> {
         Ok(Self {
-            connection: super::open(path, durability, MIGRATIONS)?,
+            connection: super::open(path, durability, MIGRATIONS, super::Look::Through)?,
         })
     }
 
