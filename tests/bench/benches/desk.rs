@@ -1,0 +1,400 @@
+//! What the teacher's desk costs: the board of a full year from a newly opened
+//! desk as classes are added, an import of full-year hand-ins beside its floor
+//! (opening the seal, inflating, and bare inserts into the same tables), and groups.
+//!
+//! `cargo bench -p surefoot-bench --bench desk`; with `-- --test`, each once.
+
+#![allow(
+    missing_docs,
+    clippy::unwrap_used,
+    reason = "a benchmark that cannot go on stops"
+)]
+
+#[path = "support/processor_time.rs"]
+mod processor_time;
+
+use age::x25519::Identity;
+use chrono::{Datelike, NaiveDate};
+use criterion::{BatchSize, Criterion, criterion_group, criterion_main};
+use flate2::read::ZlibDecoder;
+use processor_time::ProcessorTime;
+use rand::{Rng, SeedableRng};
+use rand_chacha::ChaCha8Rng;
+use std::collections::BTreeSet;
+use std::io::Read;
+use std::path::Path;
+use surefoot_core::calendar::SchoolYear;
+use surefoot_core::catalogue::{ConceptId, Language};
+use surefoot_core::exchange::{
+    AnswerCount, CheckIn, ClassId, DeviceId, HAND_IN_FORMAT, HandIn, MistakeCode, Practice,
+    SealingIdentity, SeatToken, SigningKey, seal_hand_in,
+};
+use surefoot_core::rating::{Confidence, Outcome};
+use surefoot_core::store::desk::{
+    CheckInReport, DeviceRow, DeviceState, MistakeReport, PracticeReport,
+};
+use surefoot_core::store::{DeskStore, Durability, StoreError};
+use surefoot_core::teacher::views::NewClass;
+use surefoot_core::teacher::{
+    Chance, GroupWishes, Import, OpenClass, board, create_class, open_class, suggest_groups,
+};
+use tempfile::TempDir;
+
+const SEATS_A_CLASS: usize = 35;
+/// From one class to ten thousand students.
+const CLASSES: [usize; 4] = [1, 6, 58, 286];
+/// Exercises of an evening land on this many concepts.
+const CONCEPTS_AN_EVENING: usize = 4;
+/// Magic, key, signature and length stand before what is packed (`docs/exchange.md`).
+const HEAD_BYTES: usize = 8 + 32 + 64 + 4;
+
+fn date(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+fn year() -> SchoolYear {
+    SchoolYear::new(
+        date("2026-08-31"),
+        date("2027-05-07"),
+        BTreeSet::from([1, 2, 3, 4, 5]),
+        BTreeSet::new(),
+    )
+    .unwrap()
+}
+
+fn last_day() -> NaiveDate {
+    year().last_day
+}
+
+fn bytes<const N: usize>(chance: &mut ChaCha8Rng) -> [u8; N] {
+    let mut bytes = [0; N];
+    chance.fill(&mut bytes[..]);
+    bytes
+}
+
+/// An empty desk with that many classes.
+fn desk_of(folder: &Path, classes: usize, chance: &mut ChaCha8Rng) -> (DeskStore, Vec<OpenClass>) {
+    let desk = DeskStore::open(&folder.join("desk.sqlite"), Durability::Full).unwrap();
+    let mut open = Vec::new();
+    for number in 1..=classes {
+        let new = NewClass {
+            title: format!("Class {number} (invented)"),
+            names: vec![String::new(); SEATS_A_CLASS],
+            year: year(),
+            grades: vec![4],
+            rotation_days: 10,
+            concepts_a_day: 6,
+        };
+        let drawn = Chance {
+            class_id: bytes(chance),
+            sealing: bytes(chance),
+            signing: bytes(chance),
+            seats: bytes(chance),
+        };
+        create_class(&desk, &new, &drawn, year().first_day).unwrap();
+    }
+    for row in desk.classes().unwrap() {
+        open.push(open_class(&desk, &row.id).unwrap());
+    }
+    (desk, open)
+}
+
+/// What one seat reports by the end of the year: every concept of every school
+/// day rated and marked, and practice on most evenings.
+fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaCha8Rng) -> HandIn {
+    let device = DeviceId::from_bytes(&bytes(chance));
+    let mut sequence = 0;
+    let mut next = || {
+        sequence += 1;
+        sequence
+    };
+    let (mut check_ins, mut practice) = (Vec::new(), Vec::new());
+    for (number, day) in class.facts.year.school_days().enumerate() {
+        let today = &class.facts.rotation.days()[number % 10];
+        for concept in today {
+            check_ins.push(CheckIn {
+                device: device.clone(),
+                date: day,
+                concept: ConceptId::new(concept.clone()).unwrap(),
+                sequence: next(),
+                confidence: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
+                outcome: Some([Outcome::Right, Outcome::Wrong][chance.random_range(0..2)]),
+            });
+        }
+        if day.weekday().number_from_monday() == 5 {
+            continue;
+        }
+        let all: Vec<&String> = class.facts.rotation.days().iter().flatten().collect();
+        let start = chance.random_range(0..all.len());
+        for step in 0..CONCEPTS_AN_EVENING {
+            practice.push(Practice {
+                device: device.clone(),
+                date: day,
+                concept: ConceptId::new(all[(start + step) % all.len()].clone()).unwrap(),
+                sequence: next(),
+                answers: vec![AnswerCount {
+                    sure: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
+                    alone: chance.random_range(0..3),
+                    with_help: chance.random_range(0..2),
+                    wrong: 1,
+                }],
+                // A slip is recognised on every other evening.
+                mistakes: (step % 2 == 0)
+                    .then(|| (MistakeCode::new("adds-all".to_owned()).unwrap(), 1))
+                    .into_iter()
+                    .collect(),
+            });
+        }
+    }
+    HandIn {
+        format: HAND_IN_FORMAT,
+        class_id: ClassId::new(class.row.id.clone()).unwrap(),
+        seat: SeatToken::new(class.seats[seat].token.clone()).unwrap(),
+        device,
+        revision: 1,
+        made_on: last_day(),
+        pack_version: 1,
+        check_ins,
+        practice,
+        device_key: key.public(),
+        device_recipient: SealingIdentity::from_bytes(&bytes(chance))
+            .unwrap()
+            .recipient(),
+    }
+}
+
+/// A hand-in in the clear with its sealed file.
+struct Made {
+    class: usize,
+    seat: u32,
+    content: HandIn,
+    file: Vec<u8>,
+}
+
+fn hand_ins(classes: &[OpenClass], chance: &mut ChaCha8Rng) -> Vec<Made> {
+    let mut made = Vec::new();
+    for (number, class) in classes.iter().enumerate() {
+        let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity).unwrap();
+        for seat in 0..class.seats.len() {
+            let key = SigningKey::from_seed(&bytes(chance));
+            let content = full_year(class, seat, &key, chance);
+            made.push(Made {
+                class: number,
+                seat: class.seats[seat].number,
+                file: seal_hand_in(&content, &key, &identity.recipient()).unwrap(),
+                content,
+            });
+        }
+    }
+    made
+}
+
+fn import_all(desk: &DeskStore, made: &[Made]) {
+    let import = Import::begin(desk, last_day()).unwrap();
+    for (number, one) in made.iter().enumerate() {
+        let name = format!("{number}.sfhandin");
+        let account = import.take(&name, Ok(one.file.as_slice())).unwrap();
+        assert!(account.new_entries > 0, "{:?}", account.verdict);
+    }
+    import.end(false).unwrap();
+}
+
+/// The least an import can do: the seal, the packing, and a row for each entry,
+/// one commit a file.
+fn floor(desk: &DeskStore, classes: &[OpenClass], made: &[Made]) {
+    for one in made {
+        let class = &classes[one.class].row;
+        let identity: Identity = class
+            .sealing_identity
+            .lines()
+            .find(|line| !line.starts_with('#'))
+            .unwrap()
+            .parse()
+            .unwrap();
+        let plain = age::decrypt(&identity, &one.file).unwrap();
+        let mut json = Vec::new();
+        ZlibDecoder::new(&plain[HEAD_BYTES..])
+            .read_to_end(&mut json)
+            .unwrap();
+        assert!(json.starts_with(b"{"));
+        desk.together(|| put(desk, &class.id, one.seat, &one.content))
+            .unwrap();
+    }
+}
+
+/// The rows of a hand-in, bare.
+fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(), StoreError> {
+    desk.put_device(
+        class,
+        &DeviceRow {
+            seat,
+            device: content.device.as_str().to_owned(),
+            signing_key: content.device_key.as_str().to_owned(),
+            recipient: content.device_recipient.as_str().to_owned(),
+            state: DeviceState::Accepted,
+            first_seen_on: last_day(),
+        },
+    )?;
+    for entry in &content.check_ins {
+        desk.add_check_in(
+            class,
+            &CheckInReport {
+                seat,
+                device: entry.device.as_str().to_owned(),
+                date: entry.date,
+                concept: entry.concept.as_str().to_owned(),
+                sequence: u64::from(entry.sequence),
+                confidence: entry.confidence,
+                outcome: entry.outcome,
+            },
+        )?;
+    }
+    for entry in &content.practice {
+        for count in &entry.answers {
+            desk.add_practice(
+                class,
+                &PracticeReport {
+                    seat,
+                    device: entry.device.as_str().to_owned(),
+                    date: entry.date,
+                    concept: entry.concept.as_str().to_owned(),
+                    sequence: entry.sequence,
+                    sure: count.sure,
+                    alone: count.alone,
+                    with_help: count.with_help,
+                    wrong: count.wrong,
+                },
+            )?;
+        }
+        for (code, times) in &entry.mistakes {
+            desk.add_mistakes(
+                class,
+                &MistakeReport {
+                    seat,
+                    device: entry.device.as_str().to_owned(),
+                    date: entry.date,
+                    concept: entry.concept.as_str().to_owned(),
+                    code: code.as_str().to_owned(),
+                    times: *times,
+                },
+            )?;
+        }
+    }
+    Ok(())
+}
+
+fn import(criterion: &mut Criterion<ProcessorTime>) {
+    let drawn = || ChaCha8Rng::seed_from_u64(1);
+    let plan = TempDir::new().unwrap();
+    let mut chance = drawn();
+    let (_, classes) = desk_of(plan.path(), 6, &mut chance);
+    let made = hand_ins(&classes, &mut chance);
+    let fresh = || {
+        let folder = TempDir::new().unwrap();
+        let (desk, _) = desk_of(folder.path(), 6, &mut drawn());
+        (folder, desk)
+    };
+    let mut group = criterion.benchmark_group("import of 210 full-year hand-ins");
+    group.sample_size(10);
+    group.bench_function("floor", |bencher| {
+        bencher.iter_batched(
+            fresh,
+            |(folder, desk)| {
+                floor(&desk, &classes, &made);
+                (folder, desk)
+            },
+            BatchSize::PerIteration,
+        );
+    });
+    group.bench_function("import", |bencher| {
+        bencher.iter_batched(
+            fresh,
+            |(folder, desk)| {
+                import_all(&desk, &made);
+                (folder, desk)
+            },
+            BatchSize::PerIteration,
+        );
+    });
+    group.finish();
+}
+
+/// Writes a class's year straight into the tables, as an import would leave them.
+fn lay_year(desk: &DeskStore, class: &OpenClass, chance: &mut ChaCha8Rng) {
+    desk.together(|| -> Result<(), StoreError> {
+        for seat in 0..class.seats.len() {
+            let key = SigningKey::from_seed(&bytes(chance));
+            let year = full_year(class, seat, &key, chance);
+            put(desk, &class.row.id, class.seats[seat].number, &year)?;
+        }
+        Ok(())
+    })
+    .unwrap();
+}
+
+/// The desk that a benchmark looks at: that many classes with a full year each.
+fn lived_desk(folder: &Path, classes: usize) -> String {
+    let mut chance = ChaCha8Rng::seed_from_u64(2);
+    let (desk, open) = desk_of(folder, classes, &mut chance);
+    for class in &open {
+        lay_year(&desk, class, &mut chance);
+    }
+    open[classes / 2].row.id.clone()
+}
+
+/// The board of one class, the desk newly opened each time to be read; beside it
+/// what looking through all pages costs, which the program does once when it
+/// opens a desk to work on it.
+fn board_of_a_year(criterion: &mut Criterion<ProcessorTime>) {
+    let mut group = criterion.benchmark_group("board of a full year, desk newly opened");
+    group.sample_size(10);
+    for classes in CLASSES {
+        // Ten thousand students take a minute to write: only when asked for by name.
+        let name = format!("{} students", classes * SEATS_A_CLASS);
+        if classes > 60 && !std::env::args().any(|asked| asked.contains(&name)) {
+            continue;
+        }
+        let folder = TempDir::new().unwrap();
+        let id = lived_desk(folder.path(), classes);
+        let path = folder.path().join("desk.sqlite");
+        group.bench_function(&name, |bencher| {
+            bencher.iter(|| {
+                let desk = DeskStore::open_again(&path, Durability::Full).unwrap();
+                let class = open_class(&desk, &id).unwrap();
+                board(&desk, &class, Language::En, last_day()).unwrap()
+            });
+        });
+        group.bench_function(format!("{name}, every page looked through"), |bencher| {
+            bencher.iter(|| DeskStore::open(&path, Durability::Full).unwrap());
+        });
+    }
+    group.finish();
+}
+
+/// Groups for a whole class on its fifteen weakest concepts, as at the first press.
+fn groups(criterion: &mut Criterion<ProcessorTime>) {
+    let folder = TempDir::new().unwrap();
+    let id = lived_desk(folder.path(), 1);
+    let desk = DeskStore::open_again(&folder.path().join("desk.sqlite"), Durability::Full).unwrap();
+    let class = open_class(&desk, &id).unwrap();
+    let mut group = criterion.benchmark_group("groups for 35 students on 15 concepts");
+    group.sample_size(10);
+    for slots in 1..=3 {
+        let wishes = GroupWishes {
+            slots,
+            ..GroupWishes::default()
+        };
+        group.bench_function(format!("{slots} times"), |bencher| {
+            bencher
+                .iter(|| suggest_groups(&desk, &class, Language::En, last_day(), &wishes).unwrap());
+        });
+    }
+    group.finish();
+}
+
+criterion_group! {
+    name = benches;
+    config = Criterion::default().with_measurement(ProcessorTime);
+    targets = import, board_of_a_year, groups
+}
+criterion_main!(benches);
