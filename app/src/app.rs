@@ -1,6 +1,7 @@
 //! The opened program: its folder, its clock, its door to files, its stores.
 
 use crate::copies::clear_parts;
+use crate::held::Held;
 use crate::jobs::Jobs;
 use crate::pin_calls::Pins;
 use crate::places::{Places, WorldPlaces, is_student_id};
@@ -29,6 +30,8 @@ pub struct App {
     clock: Box<dyn Clock>,
     pub(crate) opened_at: Instant,
     pub(crate) state: Mutex<State>,
+    /// What was removed last, while it can be brought back.
+    pub(crate) held: Arc<Mutex<Option<Held>>>,
     stores: Mutex<Stores>,
 }
 
@@ -142,6 +145,7 @@ impl App {
                 watching: None,
                 opened: Vec::new(),
             }),
+            held: Arc::default(),
             stores: Mutex::default(),
         })
     }
@@ -341,5 +345,6 @@ fn read_settings(path: &Path) -> DeviceSettings {
             language: Language::En,
             theme: Theme::System,
             names_covered: false,
+            guides_read: Vec::new(),
         })
 }

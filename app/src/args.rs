@@ -254,8 +254,35 @@ pub struct DeviceDecision {
     pub seat: u32,
     /// The device's id.
     pub device: String,
-    /// Whether its hand-ins count from now on; otherwise it is put aside.
-    pub accept: bool,
+    /// Whether its hand-ins count from now on, or it is put aside; nothing: undecided again.
+    pub accept: Option<bool>,
+}
+
+/// A pasted pacing list.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingText {
+    /// The class.
+    pub class: String,
+    /// As pasted.
+    pub text: String,
+}
+
+/// First lessons to set together.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct FirstLessons {
+    /// The class.
+    pub class: String,
+    /// Each concept with the date of its first lesson; nothing takes it away.
+    pub lessons: Vec<(String, Option<chrono::NaiveDate>)>,
+}
+
+/// A rotation to spread evenly.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RotationDays {
+    /// The class.
+    pub class: String,
+    /// Days in the rotation.
+    pub days: usize,
 }
 
 /// A new assignment.

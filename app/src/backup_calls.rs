@@ -150,6 +150,7 @@ impl App {
             BackupKind::Desk => StoreName::Desk,
             BackupKind::Student => StoreName::Student { student: backup.id },
         };
+        self.let_go_of_desk(&store);
         let put_aside = self.swap_in(&store, |into| {
             fs::write(into, &backup.store).map_err(files)?;
             self.brought_back(&store, into)
@@ -159,6 +160,13 @@ impl App {
             put_aside,
             start: self.start(Nothing {})?,
         })
+    }
+
+    /// What was removed from the desk belongs to the one that is replaced.
+    fn let_go_of_desk(&self, replaced: &StoreName) {
+        if *replaced == StoreName::Desk {
+            self.drop_held();
+        }
     }
 
     /// Puts a copy of this device in the place of its store; what stood there
@@ -177,6 +185,7 @@ impl App {
                 what: "copy".into(),
             })?;
         // Through SQLite, so that a log beside a replaced store comes along.
+        self.let_go_of_desk(&asked.store);
         let put_aside = self.swap_in(&asked.store, |into| {
             surefoot_core::store::copy_file(&copy, into)?;
             self.brought_back(&asked.store, into)

@@ -14,6 +14,7 @@ mod door;
 mod error;
 mod error_from;
 mod folder;
+mod held;
 mod jobs;
 mod own_calls;
 mod pin_calls;
@@ -55,7 +56,7 @@ use surefoot_core::teacher::own_views::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_core::teacher::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
-    ImportAccount, JoinSlip, PlacedConcept, RosterFile, SeatHoldings,
+    ImportAccount, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
 use surefoot_report::page::ReportPage;
 
@@ -114,9 +115,14 @@ contract::calls! { App, CallError;
     move_year(MoveYear) -> ClassSetup;
     seat_holdings(SeatId) -> SeatHoldings;
     remove_seat(SeatId) -> ClassSetup;
-    delete_class(ClassId) -> Nothing;
+    delete_class(ClassId) -> Start;
+    bring_back(Nothing) -> Start;
+    let_go(Nothing) -> Start;
     spare_concepts(ClassId) -> Vec<PlacedConcept>;
     set_taught_from(TaughtFrom) -> ClassSetup;
+    read_pacing(PacingText) -> PacingList;
+    set_first_lessons(FirstLessons) -> ClassSetup;
+    balanced_rotation(RotationDays) -> Vec<Vec<String>>;
     set_rotation(NewRotation) -> ClassSetup;
     set_closures(NewClosures) -> ClassSetup;
     set_practice(NewPractice) -> ClassSetup;
@@ -150,6 +156,7 @@ contract::calls! { App, CallError;
     assign(Assign) -> Vec<AssignmentReport>;
     assignments(ClassId) -> Vec<AssignmentReport>;
     withdraw_assignment(AssignmentId) -> Vec<AssignmentReport>;
+    restore_assignment(AssignmentId) -> Vec<AssignmentReport>;
     print(PrintAsked) -> FileMade;
     report(ReportAsked) -> ReportPage;
     save_table(TableAsked) -> FileMade;

@@ -2,11 +2,12 @@
 
 use crate::app::{App, files, lock};
 use crate::copies::with_end;
-use crate::{CallError, Nothing, RemoveStudent, Start, StoreName, YearOver};
+use crate::{CallError, Nothing, RemoveStudent, Removed, Start, StoreName, YearOver};
 use std::fs::{self, File};
 use std::io::{self, Write as _};
 use std::path::Path;
 use surefoot_core::store::DeskStore;
+use surefoot_core::store::desk::HeldRows;
 use surefoot_core::student;
 use surefoot_core::teacher;
 
@@ -104,15 +105,16 @@ impl App {
         self.start(Nothing {})
     }
 
-    /// Changes the desk for good: afterwards no copy of it stands here that
-    /// still holds what was removed.
+    /// Takes rows out of the desk: afterwards neither the desk nor a copy of it
+    /// here holds them. Until their time is up they can be brought back from memory.
     pub(crate) fn remove_from_desk(
         &self,
-        work: impl FnOnce(&DeskStore) -> Result<(), CallError>,
+        work: impl FnOnce(&DeskStore) -> Result<(Removed, HeldRows), CallError>,
     ) -> Result<(), CallError> {
         self.none_running()?;
         self.with_desk(|desk| {
-            work(desk)?;
+            let (about, rows) = work(desk)?;
+            self.hold(about, rows);
             desk.remove_empty_imports()?;
             desk.leave_no_trace()?;
             self.wipe_copies(&StoreName::Desk)?;
@@ -134,6 +136,7 @@ impl App {
             }
         }
         self.stop_watching();
+        self.drop_held();
         self.with_stores_held(|stores| {
             stores.let_go_of_all()?;
             wipe_folder(self.here().folder())?;

@@ -213,6 +213,19 @@ pub enum YearOver {
     },
 }
 
+/// A seat or a class that was removed and can still be brought back.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Removed {
+    /// The class.
+    pub class: String,
+    /// Its title.
+    pub title: String,
+    /// The seat; nothing when it was the whole class.
+    pub seat: Option<u32>,
+    /// Its name.
+    pub name: Option<String>,
+}
+
 /// The folder that is watched for hand-ins.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Watch {

@@ -57,6 +57,7 @@ impl App {
                 World::Own => self.years_over(),
                 World::Sample => Vec::new(),
             },
+            removed: self.removed(),
             settings: lock(&self.state).settings.clone(),
         })
     }
@@ -108,6 +109,8 @@ impl App {
             });
         }
         self.close_stores();
+        // The sample class made anew knows nothing of what was removed from the old one.
+        self.drop_held();
         let (making, place) = (self.places.sample_in_the_making(), self.places.sample());
         let plan = DemoPlan::sample(crate::latest_weekday(self.device_today()));
         Ok(self.jobs.start(move |progress| {

@@ -5,9 +5,10 @@ use crate::copies::make_copy;
 use crate::zip_files::unzipped;
 use crate::{
     AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
-    FileKind, FileSource, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult, MoveYear,
-    NameSeat, NewClosures, NewPractice, NewRotation, Nothing, Progress, RenameClass, RosterNames,
-    RosterText, SeatId, StoreName, TaughtFrom, World, chance, files_in, write_atomic,
+    FileKind, FileSource, FirstLessons, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult,
+    MoveYear, NameSeat, NewClosures, NewPractice, NewRotation, Nothing, PacingText, Progress,
+    Removed, RenameClass, RosterNames, RosterText, RotationDays, SeatId, Start, StoreName,
+    TaughtFrom, World, chance, files_in, write_atomic,
 };
 use chrono::NaiveDate;
 use std::fs;
@@ -15,7 +16,7 @@ use std::path::Path;
 use surefoot_core::store::{DeskStore, Durability};
 use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
-    ImportAccount, JoinSlip, PlacedConcept, RosterFile, SeatHoldings,
+    ImportAccount, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
 use surefoot_core::teacher::{self, Chance, Import, OpenClass};
 
@@ -174,6 +175,37 @@ impl App {
         })
     }
 
+    /// Reads a pacing list; nothing is changed.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn read_pacing(&self, asked: PacingText) -> Result<PacingList, CallError> {
+        let language = self.language();
+        self.with_class(&asked.class, |_, class| {
+            Ok(teacher::read_pacing(class, &asked.text, language))
+        })
+    }
+
+    /// Sets several first lessons together.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's; then none is set.
+    pub fn set_first_lessons(&self, new: FirstLessons) -> Result<ClassSetup, CallError> {
+        let class = new.class;
+        self.setup_after(&class, |desk| {
+            let lessons = new.lessons.into_iter().collect();
+            Ok(teacher::set_first_lessons(desk, &class, &lessons)?)
+        })
+    }
+
+    /// The rotation spread evenly anew; nothing is changed.
+    ///
+    /// # Errors
+    /// [`CallError::Rotation`], [`CallError::NotFound`], or the store's.
+    pub fn balanced_rotation(&self, asked: RotationDays) -> Result<Vec<Vec<String>>, CallError> {
+        self.with_desk(|desk| Ok(teacher::balanced_rotation(desk, &asked.class, asked.days)?))
+    }
+
     /// Replaces the rotation.
     ///
     /// # Errors
@@ -234,24 +266,42 @@ impl App {
         self.with_desk(|desk| Ok(teacher::seat_holdings(desk, &id.class, id.seat)?))
     }
 
-    /// Removes a seat with all that came from it, for good, and the copies that
-    /// still hold it.
+    /// Removes a seat with all that came from it, and the copies that still hold
+    /// it. For a while it can be brought back from memory.
     ///
     /// # Errors
     /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
     pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
-        self.remove_from_desk(|desk| Ok(teacher::remove_seat(desk, &id.class, id.seat)?))?;
+        self.remove_from_desk(|desk| {
+            let class = teacher::open_class(desk, &id.class)?;
+            let seat = class.seats.iter().find(|seat| seat.number == id.seat);
+            let about = Removed {
+                class: id.class.clone(),
+                title: class.row.title.clone(),
+                seat: Some(id.seat),
+                name: seat.and_then(|seat| seat.name.clone()),
+            };
+            Ok((about, teacher::remove_seat(desk, &id.class, id.seat)?))
+        })?;
         self.setup_after(&id.class, |_| Ok(()))
     }
 
-    /// Deletes a class with all that came in for it, for good, and the copies
-    /// that still hold it.
+    /// Deletes a class with all that came in for it, and the copies that still
+    /// hold it. For a while it can be brought back from memory.
     ///
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
-    pub fn delete_class(&self, id: ClassId) -> Result<Nothing, CallError> {
-        self.remove_from_desk(|desk| Ok(teacher::delete_class(desk, &id.class)?))?;
-        Ok(Nothing {})
+    pub fn delete_class(&self, id: ClassId) -> Result<Start, CallError> {
+        self.remove_from_desk(|desk| {
+            let about = Removed {
+                class: id.class.clone(),
+                title: teacher::open_class(desk, &id.class)?.row.title,
+                seat: None,
+                name: None,
+            };
+            Ok((about, teacher::delete_class(desk, &id.class)?))
+        })?;
+        self.start(Nothing {})
     }
 
     /// Concepts of the catalogue that are not in the rotation.
@@ -346,7 +396,7 @@ impl App {
         let copy_day = self.device_today();
         Ok(self.jobs.start(move |progress| {
             // A connection of its own, so that the screens are not kept waiting.
-            let desk = DeskStore::open(&path, Durability::Full)?;
+            let desk = DeskStore::open_again(&path, Durability::Full)?;
             let account = import_files(&desk, sources, today, progress)?;
             if let Some(folder) = copies {
                 // What came in is in today's copy too. The import stands without it.
@@ -474,6 +524,18 @@ impl App {
         let language = self.language();
         self.with_class(&id.class, |desk, class| {
             teacher::withdraw_assignment(desk, class, &id.assignment)?;
+            Ok(teacher::assignments(desk, class, language)?)
+        })
+    }
+
+    /// Lets an assignment that was taken back stand again.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], or the store's.
+    pub fn restore_assignment(&self, id: AssignmentId) -> Result<Vec<AssignmentReport>, CallError> {
+        let language = self.language();
+        self.with_class(&id.class, |desk, class| {
+            teacher::restore_assignment(desk, class, &id.assignment)?;
             Ok(teacher::assignments(desk, class, language)?)
         })
     }

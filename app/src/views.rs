@@ -43,6 +43,9 @@ pub struct DeviceSettings {
     pub theme: Theme,
     /// Whether names are covered on the teacher's screens.
     pub names_covered: bool,
+    /// Screens whose guide was read; `all`: none is shown by itself.
+    #[serde(default)]
+    pub guides_read: Vec<String>,
 }
 
 /// Where the program stands when it opens.
@@ -64,6 +67,8 @@ pub struct Start {
     pub damaged: Vec<DamagedStore>,
     /// School years that are over while their data is still here.
     pub years_over: Vec<YearOver>,
+    /// What was removed last from the desk, while it can be brought back.
+    pub removed: Option<crate::Removed>,
     /// Settings of this device.
     pub settings: DeviceSettings,
 }

@@ -123,3 +123,60 @@ fn the_end_of_the_year_asks_what_is_still_needed() {
     assert!(matches!(&over(&desk)[..], [YearOver::Class { class: c, .. }] if *c == class));
     assert!(matches!(&over(&tablet)[..], [YearOver::Student { student, .. }] if *student == sky));
 }
+
+#[test]
+fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
+    let (mut desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let inbox = tempfile::tempdir().unwrap();
+    fs::copy(hand_in(&tablet, &sky), inbox.path().join("a.sfhandin")).unwrap();
+    desk.import(inbox.path());
+    desk.to("2026-09-02");
+    let data = desk.folder.path().join("data");
+    let id = || ClassId {
+        class: class.clone(),
+    };
+    let board = |desk: &Device| desk.app.board(id()).unwrap();
+    let (seats, before) = (desk.app.class_setup(id()).unwrap().seats, board(&desk));
+    assert_eq!(before.seats_reporting, 1);
+    let gone = |desk: &Device| matches!(desk.app.bring_back(Nothing {}), Err(CallError::NotFound { what }) if what == "removed");
+    assert!(gone(&desk), "nothing has been removed yet");
+
+    let seat = SeatId {
+        class: class.clone(),
+        seat: 1,
+    };
+    desk.app.remove_seat(seat.clone()).unwrap();
+    assert!(
+        holding(&data, "Amara").is_empty(),
+        "gone from the disk at once"
+    );
+    let removed = desk.app.start(Nothing {}).unwrap().removed.unwrap();
+    assert_eq!(
+        (removed.seat, removed.name.as_deref()),
+        (Some(1), Some("Amara"))
+    );
+    assert!(desk.app.bring_back(Nothing {}).unwrap().removed.is_none());
+    assert_eq!(desk.app.class_setup(id()).unwrap().seats, seats);
+    assert_eq!(board(&desk), before);
+    assert_eq!(desk.app.imports(Nothing {}).unwrap().len(), 1);
+    assert!(holding(&data, "Amara").len() >= 2, "in today's copy too");
+    assert!(gone(&desk), "brought back once");
+
+    let start = desk.app.delete_class(id()).unwrap();
+    assert!(start.classes.is_empty() && start.removed.is_some());
+    assert!(holding(&data, "Room 7").is_empty());
+    let start = desk.app.bring_back(Nothing {}).unwrap();
+    assert_eq!(start.classes[0].id, class);
+    assert_eq!(board(&desk), before);
+
+    // Let go of, by hand or by closing the program, it is gone for good.
+    desk.app.remove_seat(seat.clone()).unwrap();
+    assert!(desk.app.let_go(Nothing {}).unwrap().removed.is_none());
+    assert!(gone(&desk));
+    desk.app.delete_class(id()).unwrap();
+    desk.to("2026-09-03");
+    assert!(desk.app.start(Nothing {}).unwrap().removed.is_none());
+    assert!(gone(&desk));
+    assert!(holding(&data, "Bao").is_empty());
+}

@@ -361,11 +361,19 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
             accept,
         })
     };
-    assert!(decide(false).unwrap().seats[0].held_devices.is_empty());
+    assert!(
+        decide(Some(false)).unwrap().seats[0]
+            .held_devices
+            .is_empty()
+    );
     assert_eq!(teach(&desk), 0);
     // Put aside is not thrown away.
-    assert_eq!(decide(true).unwrap().seats[0].devices, 2);
+    assert_eq!(decide(Some(true)).unwrap().seats[0].devices, 2);
     assert_eq!(teach(&desk), 6);
+    assert!(decide(Some(false)).is_err(), "it counts already");
+    // Undecided again, it counts no more and is asked about again.
+    assert_eq!(decide(None).unwrap().seats[0].held_devices.len(), 1);
+    assert_eq!(teach(&desk), 0);
 }
 
 #[test]
@@ -477,14 +485,19 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
             .map(|a| (a.done, a.of))
     };
     assert_eq!((of(1), of(2)), (None, Some((0, 3))));
-    let left = desk
-        .app
-        .withdraw_assignment(AssignmentId {
-            class: class.clone(),
-            assignment: listed[0].id.clone(),
-        })
-        .unwrap();
-    assert!(left.is_empty());
+    let which = || AssignmentId {
+        class: class.clone(),
+        assignment: listed[0].id.clone(),
+    };
+    assert!(desk.app.restore_assignment(which()).is_err(), "it stands");
+    assert!(desk.app.withdraw_assignment(which()).unwrap().is_empty());
+    let restored = desk.app.restore_assignment(which()).unwrap();
+    assert_eq!(restored.len(), 1);
+    assert_eq!(
+        (&restored[0].id, restored[0].due),
+        (&listed[0].id, listed[0].due)
+    );
+    assert!(desk.app.withdraw_assignment(which()).unwrap().is_empty());
     for bad in [
         NewAssignment {
             concepts: vec![],

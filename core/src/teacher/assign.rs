@@ -79,7 +79,28 @@ pub fn withdraw_assignment(
     class: &OpenClass,
     id: &str,
 ) -> Result<(), TeacherError> {
-    desk.withdraw_assignment(&class.row.id, id)
+    withdrawn(desk, class, id, true)
+}
+
+/// Lets an assignment that was taken back stand again.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], or the store's.
+pub fn restore_assignment(
+    desk: &DeskStore,
+    class: &OpenClass,
+    id: &str,
+) -> Result<(), TeacherError> {
+    withdrawn(desk, class, id, false)
+}
+
+fn withdrawn(
+    desk: &DeskStore,
+    class: &OpenClass,
+    id: &str,
+    withdrawn: bool,
+) -> Result<(), TeacherError> {
+    desk.withdraw_assignment(&class.row.id, id, withdrawn)
         .map_err(|error| match error {
             crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
             other => other.into(),

@@ -1,10 +1,10 @@
 //! The board: which concepts are weak now, how sure that is, who stands behind it.
 
 use super::assign::amounts;
-use super::picture::{Reports, newest_by_seat, trends_of};
+use super::picture::{OfConcept, Reports, trends_of};
 use super::views::{
     Board, BoardRow, ConceptReports, DatedReport, DatedSight, MistakeCount, PassCell,
-    StudentReport, Trend,
+    StudentReport, Trend, TrendTest,
 };
 use super::{OpenClass, TeacherError};
 use crate::catalogue::Language;
@@ -47,7 +47,7 @@ pub fn board_of(
     today: NaiveDate,
 ) -> Result<Board, TeacherError> {
     let mut reports = Reports::read(desk, class, today)?;
-    let mut newest = newest_by_seat(desk, class, today)?;
+    let mut newest = std::mem::take(&mut reports.newest);
     if !group.is_empty() {
         restrict(&mut reports, group)?;
         newest.retain(|seat, _| group.contains(seat));
@@ -58,8 +58,11 @@ pub fn board_of(
         .map(|date| (today - *date).num_days())
         .collect();
     ages.sort_unstable();
-    let mut rows: Vec<BoardRow> = (0..reports.concepts.len())
-        .map(|concept| row(class, &reports, &mistakes, concept, language, today))
+    let mut rows: Vec<BoardRow> = reports
+        .by_concept()
+        .iter()
+        .enumerate()
+        .map(|(concept, of)| row(class, &reports, of, &mistakes, concept, language, today))
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .picture
@@ -171,7 +174,11 @@ pub fn concept_reports(
         .position(|c| c == concept)
         .ok_or(TeacherError::NotFound("concept"))?;
     let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
-    let mut row = row(class, &reports, &mistakes, index, language, today);
+    let by_concept = reports.by_concept();
+    let of = by_concept
+        .get(index)
+        .ok_or(TeacherError::NotFound("concept"))?;
+    let mut row = row(class, &reports, of, &mistakes, index, language, today);
     row.rank = board(desk, class, language, today)?
         .rows
         .iter()
@@ -233,7 +240,17 @@ pub fn concept_reports(
         (Some(x), Some(y)) => x.total_cmp(&y).then(a.seat.cmp(&b.seat)),
         (x, y) => y.is_some().cmp(&x.is_some()).then(a.seat.cmp(&b.seat)),
     });
-    Ok(ConceptReports { row, students })
+    let trend = reports.trends.concepts.get(index);
+    Ok(ConceptReports {
+        row,
+        trend_test: TrendTest {
+            passes: trend.map_or(0, |t| t.passes),
+            slope: trend.and_then(|t| t.slope),
+            p: trend.map_or(1.0, |t| t.p),
+            concepts: reports.concepts.len(),
+        },
+        students,
+    })
 }
 
 fn mistakes_by_concept(
@@ -265,6 +282,7 @@ fn mistakes_by_concept(
 fn row(
     class: &OpenClass,
     reports: &Reports,
+    of: &OfConcept<'_>,
     mistakes: &BTreeMap<String, Vec<MistakeCount>>,
     index: usize,
     language: Language,
@@ -277,16 +295,10 @@ fn row(
     let mut result = BTreeMap::new();
     let mut by_pass = BTreeMap::new();
     let mut newest: Option<NaiveDate> = None;
-    for report in reports.check_ins.iter().filter(|r| r.concept == concept) {
+    for report in &of.check_ins {
         if let Some(confidence) = report.confidence {
             latest.insert(report.seat, confidence);
-            by_pass.insert(
-                (
-                    facts.rotation.pass_on(&facts.year, report.date),
-                    report.seat,
-                ),
-                confidence,
-            );
+            by_pass.insert((reports.passes.on(report.date), report.seat), confidence);
         }
         match report.outcome {
             Some(Outcome::Right) => drop(result.insert(report.seat, true)),
@@ -311,7 +323,7 @@ fn row(
     let mut practice = [0; 3];
     let mut reporters: std::collections::BTreeSet<u32> =
         latest.keys().chain(result.keys()).copied().collect();
-    for report in reports.practice.iter().filter(|r| r.concept == concept) {
+    for report in &of.practice {
         practice[0] += report.alone;
         practice[1] += report.with_help;
         practice[2] += report.wrong;

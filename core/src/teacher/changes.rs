@@ -5,8 +5,9 @@ use super::views::{PlacedConcept, SeatHoldings};
 use super::{TeacherError, open_class, own};
 use crate::calendar::SchoolYear;
 use crate::catalogue::{Catalogue, Language};
-use crate::rotation::Phase;
+use crate::rotation::{Phase, Rotation};
 use crate::store::DeskStore;
+use crate::store::desk::HeldRows;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 
@@ -68,12 +69,13 @@ pub fn seat_holdings(
     })
 }
 
-/// Takes a seat away for good, with all that came from it. The last seat of a
-/// class stays; its slip no longer joins, and its files are refused.
+/// Takes a seat away, with all that came from it, and gives the rows that went,
+/// which from then on stand nowhere else. The last seat of a class stays; the
+/// slip no longer joins, and its files are refused.
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for the last seat, or the store's.
-pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<(), TeacherError> {
+pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<HeldRows, TeacherError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
         return Err(TeacherError::NotFound("seat"));
@@ -81,19 +83,39 @@ pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<(), Teach
     if class.seats.len() == 1 {
         return Err(TeacherError::invalid("seats", "too_few"));
     }
-    desk.together(|| desk.remove_seat(&class.row.id, seat))?;
-    Ok(())
+    let held = desk.together(|| {
+        let held = desk.hold(&class.row.id, Some(seat))?;
+        desk.remove_seat(&class.row.id, seat)?;
+        Ok::<_, crate::store::StoreError>(held)
+    })?;
+    Ok(held)
 }
 
-/// Takes a class away for good, with its keys: hand-ins for it can never be
-/// opened again.
+/// Takes a class away with its keys, and gives the rows that went: without
+/// them, hand-ins for it can never be opened again.
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], or the store's.
-pub fn delete_class(desk: &DeskStore, class: &str) -> Result<(), TeacherError> {
+pub fn delete_class(desk: &DeskStore, class: &str) -> Result<HeldRows, TeacherError> {
     let class = open_class(desk, class)?;
-    desk.together(|| desk.remove_class(&class.row.id))?;
-    Ok(())
+    let held = desk.together(|| {
+        let held = desk.hold(&class.row.id, None)?;
+        desk.remove_class(&class.row.id)?;
+        Ok::<_, crate::store::StoreError>(held)
+    })?;
+    Ok(held)
+}
+
+/// Brings a removed seat or class back, as it was.
+///
+/// # Errors
+/// [`TeacherError::Invalid`] at `removed` when its place is taken, or the
+/// store's; nothing is changed then.
+pub fn bring_back(desk: &DeskStore, held: &HeldRows) -> Result<(), TeacherError> {
+    desk.put_back(held).map_err(|error| match error {
+        crate::store::StoreError::Missing(_) => TeacherError::invalid("removed", "taken"),
+        other => other.into(),
+    })
 }
 
 /// The catalogue's concepts that are not in the rotation, grade by grade in
@@ -122,4 +144,33 @@ pub fn spare_concepts(
             phase: Phase::Preview,
         })
         .collect())
+}
+
+/// The class's concepts spread evenly anew over a number of days: every concept
+/// once, days and the strands on them within one of each other. Nothing is changed.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], [`TeacherError::Rotation`] for a length, or the store's.
+pub fn balanced_rotation(
+    desk: &DeskStore,
+    class: &str,
+    days: usize,
+) -> Result<Vec<Vec<String>>, TeacherError> {
+    let class = open_class(desk, class)?;
+    let facts = &class.facts;
+    let mut ids: Vec<&String> = facts.rotation.days().iter().flatten().collect();
+    // In teaching order, as a new class has it.
+    ids.sort_by_key(|id| {
+        let known = facts.concepts.get(*id);
+        (
+            known.map(|c| c.grade),
+            facts.taught_from.get(*id).copied(),
+            *id,
+        )
+    });
+    let by_strand: Vec<_> = ids
+        .into_iter()
+        .map(|id| (id.clone(), facts.concepts.get(id).map(|c| c.strand)))
+        .collect();
+    Ok(Rotation::suggest(&by_strand, days)?.into_days())
 }

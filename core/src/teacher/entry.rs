@@ -145,6 +145,16 @@ pub fn make_entry(
                     has_it: rating >= Confidence::OnMyOwn,
                 },
             )?,
+            EntryValue::GroupResult { has_it } => desk.put_observation(
+                id,
+                &ObservationRow {
+                    seat: made.seat,
+                    date,
+                    concept: made.concept.clone(),
+                    rating: None,
+                    has_it,
+                },
+            )?,
             EntryValue::Seen { rating: None } => {
                 desk.drop_observation(id, made.seat, date, &made.concept)?;
             }

@@ -14,10 +14,12 @@ mod group_days;
 pub mod group_views;
 mod groups;
 mod import;
+mod latest;
 mod own;
 mod own_catalogue;
 pub mod own_views;
 mod pacing;
+mod pacing_list;
 mod pack;
 mod picture;
 mod removal;
@@ -35,11 +37,13 @@ mod tests;
 pub mod views;
 
 pub use assign::{
-    MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, withdraw_assignment,
+    MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, restore_assignment,
+    withdraw_assignment,
 };
 pub use board::{board, board_of, concept_reports};
 pub use changes::{
-    delete_class, move_year, remove_seat, rename_class, seat_holdings, spare_concepts,
+    balanced_rotation, bring_back, delete_class, move_year, remove_seat, rename_class,
+    seat_holdings, spare_concepts,
 };
 pub use class_key::{export_class, import_class, read_class_key};
 pub use classes::{
@@ -61,6 +65,7 @@ pub use own::{
 pub use own_catalogue::{import_concepts, read_concepts};
 use own_catalogue::{own_concept_lines, own_concepts};
 pub use pacing::{choose_concepts, spread_first_lessons};
+pub use pacing_list::{read_pacing, set_first_lessons};
 pub use pack::{MadePack, join_slips, make_class_pack};
 pub use removal::{classes_over, skip_pack_versions};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};

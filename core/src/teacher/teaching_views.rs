@@ -154,6 +154,11 @@ pub enum EntryValue {
         /// On the students' own scale.
         rating: Option<Confidence>,
     },
+    /// What was recorded after a small group, put back.
+    GroupResult {
+        /// Whether the student has it.
+        has_it: bool,
+    },
 }
 
 /// Ratings beside what came of it.

@@ -47,6 +47,49 @@ pub struct NewClass {
     pub concepts_a_day: usize,
 }
 
+/// What a pacing list says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingList {
+    /// Concepts with the date of their first lesson, in the order of the list.
+    pub found: Vec<PacingFound>,
+    /// Lines that cannot be taken.
+    pub missed: Vec<PacingMissed>,
+}
+
+/// A concept of a pacing list.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingFound {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Its first lesson by the list.
+    pub date: NaiveDate,
+    /// Its first lesson as it stands.
+    pub before: Option<NaiveDate>,
+}
+
+/// A line of a pacing list that cannot be taken.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingMissed {
+    /// The line, cut short.
+    pub line: String,
+    /// Why.
+    pub trouble: PacingTrouble,
+}
+
+/// Why a line of a pacing list cannot be taken.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum PacingTrouble {
+    /// No concept of the class is called so.
+    NoSuchConcept,
+    /// No date stands on the line or above it.
+    NoDate,
+    /// The date is outside the school year.
+    OutsideYear,
+    /// The concept stood further up already.
+    Twice,
+}
+
 /// What a copy of a class is made from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CopyClass {
@@ -319,8 +362,25 @@ pub struct MistakeCount {
 pub struct ConceptReports {
     /// The board's row for the concept.
     pub row: BoardRow,
+    /// The test behind its trend.
+    pub trend_test: TrendTest,
     /// One line a seat, who needs it most first.
     pub students: Vec<StudentReport>,
+}
+
+/// What a trend is said by: ratings compared inside each student over the passes
+/// (Mann 1945), widened for what moves a whole pass, with false discoveries
+/// among all concepts held to one in ten (Benjamini and Hochberg 1995).
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+pub struct TrendTest {
+    /// Passes with at least three raters; below six nothing is said.
+    pub passes: usize,
+    /// Median change of the rating (0 to 3) a pass; nothing below two passes.
+    pub slope: Option<f64>,
+    /// Two-sided probability of so clear a movement by chance.
+    pub p: f64,
+    /// Concepts tested together.
+    pub concepts: usize,
 }
 
 /// One student's reports on one concept.

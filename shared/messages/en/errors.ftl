@@ -125,3 +125,5 @@ seat-code-check = One sign is not right.
 seat-code-do = Look at the slip and type it again.
 seat-code-other-class = This code is for another class.
 seat-code-other-class-do = Choose the class pack of your class.
+error-not-found-removed = This can no longer be brought back.
+error-invalid-removed-taken = Something else stands in its place now. It cannot be brought back as long as that is there.

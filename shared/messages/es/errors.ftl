@@ -125,3 +125,5 @@ seat-code-check = Hay un signo que no es correcto.
 seat-code-do = Mira la hoja y escríbelo otra vez.
 seat-code-other-class = Este código es de otra clase.
 seat-code-other-class-do = Elige el paquete de tu clase.
+error-not-found-removed = Esto ya no se puede recuperar.
+error-invalid-removed-taken = Ahora hay otra cosa en su lugar. Mientras esté, no se puede recuperar.

@@ -96,14 +96,19 @@ impl DeskStore {
         })
     }
 
-    /// Takes an assignment back; it stays in the store, out of sight.
+    /// Takes an assignment back, out of sight but in the store, or lets it stand again.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such assignment; SQLite's.
-    pub fn withdraw_assignment(&self, class: &str, id: &str) -> Result<(), StoreError> {
+    /// [`StoreError::Missing`] for no such assignment in the other state; SQLite's.
+    pub fn withdraw_assignment(
+        &self,
+        class: &str,
+        id: &str,
+        withdrawn: bool,
+    ) -> Result<(), StoreError> {
         let changed = self.connection.execute(
-            "UPDATE assignment SET withdrawn = 1 WHERE class = ?1 AND id = ?2 AND withdrawn = 0",
-            params![class, id],
+            "UPDATE assignment SET withdrawn = ?3 WHERE class = ?1 AND id = ?2 AND withdrawn <> ?3",
+            params![class, id, withdrawn],
         )?;
         if changed == 0 {
             return Err(StoreError::Missing("assignment"));

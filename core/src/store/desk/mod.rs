@@ -4,6 +4,7 @@ mod assignments;
 mod changes;
 mod classes;
 mod groups;
+mod held;
 mod imports;
 mod own;
 mod releases;
@@ -16,10 +17,11 @@ pub use assignments::AssignmentRow;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
+pub use held::HeldRows;
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleaseRow;
-pub use reports::{CheckInReport, MistakeReport, PracticeReport};
+pub use reports::{CheckInLine, CheckInReport, MistakeReport, PracticeReport};
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PAPER, PaperCheckIn};
 
@@ -63,7 +65,18 @@ impl DeskStore {
     /// [`StoreError::OtherKind`] for another file, else SQLite's.
     pub fn open(path: &Path, durability: Durability) -> Result<Self, StoreError> {
         Ok(Self {
-            connection: super::open(path, durability, MIGRATIONS)?,
+            connection: super::open(path, durability, MIGRATIONS, super::Look::Through)?,
+        })
+    }
+
+    /// [`DeskStore::open`] of a desk that was looked through just before, or that
+    /// is only read: its pages are not looked through again.
+    ///
+    /// # Errors
+    /// As [`DeskStore::open`].
+    pub fn open_again(path: &Path, durability: Durability) -> Result<Self, StoreError> {
+        Ok(Self {
+            connection: super::open(path, durability, MIGRATIONS, super::Look::Past)?,
         })
     }
 

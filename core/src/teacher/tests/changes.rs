@@ -3,11 +3,13 @@
 use super::{Desk, date, new_class};
 use crate::calendar::SchoolYear;
 use crate::catalogue::Language;
+use crate::teacher::group_views::{GroupChosen, GroupWishes};
 use crate::teacher::views::{CopyClass, NewAssignment};
 use crate::teacher::{
-    Chance, TeacherError, add_seats, assign, board, class_setup, copy_class, delete_class,
-    make_class_pack, move_year, open_class, remove_seat, rename_class, seat_holdings, set_closures,
-    set_rotation, spare_concepts,
+    Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
+    delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
+    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_rotation,
+    spare_concepts,
 };
 
 #[test]
@@ -233,4 +235,96 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
         Err(TeacherError::NotFound(_))
     ));
+}
+
+/// Every row of every table, as text.
+fn everything(desk: &Desk) -> String {
+    desk.store.dump().unwrap()
+}
+
+#[test]
+fn what_was_removed_comes_back_as_it_was() {
+    let desk = Desk::with_seats(3);
+    new_class(&desk.store, "Room 9 (invented)", 2, 50);
+    let today = date("2026-11-02");
+    let concept = desk.concept(0);
+    for seat in [2, 3] {
+        desk.rate(seat, "2026-10-26", &concept, 1);
+        desk.keep_hand_in(seat);
+    }
+    let new = |seats: Vec<u32>| NewAssignment {
+        concepts: vec![concept.clone()],
+        items_each: 2,
+        from: today,
+        due: today,
+        seats,
+    };
+    assign(
+        &desk.store,
+        &desk.open(),
+        &new(vec![3]),
+        "00000000000000a1",
+        today,
+    )
+    .unwrap();
+    assign(
+        &desk.store,
+        &desk.open(),
+        &new(vec![2, 3]),
+        "00000000000000a2",
+        today,
+    )
+    .unwrap();
+    let wishes = GroupWishes {
+        keep_apart: vec![(1, 3)],
+        absent: vec![3],
+        ..GroupWishes::default()
+    };
+    keep_group_wishes(&desk.store, &desk.open(), today, &wishes).unwrap();
+    let group = GroupChosen {
+        slot: 0,
+        concept: concept.clone(),
+        seats: vec![2, 3],
+    };
+    keep_groups(&desk.store, &desk.open(), today, &[group]).unwrap();
+    record_group(&desk.store, &desk.open(), today, 3, &concept, Some(true)).unwrap();
+    let before = everything(&desk);
+
+    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    desk.store.remove_empty_imports().unwrap();
+    assert_ne!(everything(&desk), before);
+    bring_back(&desk.store, &seat).unwrap();
+    assert_eq!(everything(&desk), before);
+
+    let class = delete_class(&desk.store, &desk.class).unwrap();
+    desk.store.remove_empty_imports().unwrap();
+    assert!(!everything(&desk).contains(&desk.class));
+    bring_back(&desk.store, &class).unwrap();
+    assert_eq!(everything(&desk), before);
+    // Once is enough.
+    assert!(matches!(
+        bring_back(&desk.store, &class),
+        Err(TeacherError::Invalid {
+            field: "removed",
+            rule: "taken"
+        })
+    ));
+    assert_eq!(everything(&desk), before);
+}
+
+#[test]
+fn a_seat_whose_number_was_given_away_does_not_come_back() {
+    let desk = Desk::with_seats(3);
+    desk.rate(3, "2026-10-26", &desk.concept(0), 1);
+    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
+    let before = everything(&desk);
+    assert!(matches!(
+        bring_back(&desk.store, &seat),
+        Err(TeacherError::Invalid {
+            field: "removed",
+            ..
+        })
+    ));
+    assert_eq!(everything(&desk), before);
 }

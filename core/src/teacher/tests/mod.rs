@@ -6,6 +6,7 @@ mod derive;
 mod entry;
 mod groups;
 mod own;
+mod pacing_list;
 mod roster_file;
 mod share;
 mod talk;

@@ -878,6 +878,10 @@ export type ConceptReports = {
  */
 row: BoardRow, 
 /**
+ * The test behind its trend.
+ */
+trend_test: TrendTest, 
+/**
  * One line a seat, who needs it most first.
  */
 students: Array<StudentReport>, };
@@ -1039,9 +1043,9 @@ seat: number,
  */
 device: string, 
 /**
- * Whether its hand-ins count from now on; otherwise it is put aside.
+ * Whether its hand-ins count from now on, or it is put aside; nothing: undecided again.
  */
-accept: boolean, };
+accept: boolean | null, };
 export type DeviceSettings = { 
 /**
  * Language of the start and of the teacher's screens.
@@ -1054,7 +1058,11 @@ theme: Theme,
 /**
  * Whether names are covered on the teacher's screens.
  */
-names_covered: boolean, };
+names_covered: boolean, 
+/**
+ * Screens whose guide was read; `all`: none is shown by itself.
+ */
+guides_read: Array<string>, };
 export type DotColumn = { 
 /**
  * The value.
@@ -1350,7 +1358,11 @@ outcome: Outcome | null, } | { "kind": "seen",
 /**
  * On the students' own scale.
  */
-rating: Confidence | null, };
+rating: Confidence | null, } | { "kind": "group_result", 
+/**
+ * Whether the student has it.
+ */
+has_it: boolean, };
 export type EqualGroups = { 
 /**
  * Groups.
@@ -1582,6 +1594,15 @@ place: string | null,
  * Its size.
  */
 bytes: number, };
+export type FirstLessons = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Each concept with the date of its first lesson; nothing takes it away.
+ */
+lessons: Array<[string, string | null]>, };
 export type Flag = { "code": "future_date", 
 /**
  * The furthest date.
@@ -2936,6 +2957,47 @@ answer: Array<Block>,
  * The worked steps.
  */
 steps: Array<Array<Block>>, };
+export type PacingFound = { 
+/**
+ * The concept.
+ */
+concept: ConceptName, 
+/**
+ * Its first lesson by the list.
+ */
+date: string, 
+/**
+ * Its first lesson as it stands.
+ */
+before: string | null, };
+export type PacingList = { 
+/**
+ * Concepts with the date of their first lesson, in the order of the list.
+ */
+found: Array<PacingFound>, 
+/**
+ * Lines that cannot be taken.
+ */
+missed: Array<PacingMissed>, };
+export type PacingMissed = { 
+/**
+ * The line, cut short.
+ */
+line: string, 
+/**
+ * Why.
+ */
+trouble: PacingTrouble, };
+export type PacingText = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * As pasted.
+ */
+text: string, };
+export type PacingTrouble = "no_such_concept" | "no_date" | "outside_year" | "twice";
 export type PackOffer = { 
 /**
  * Names the picked pack in [`Join`].
@@ -3393,6 +3455,23 @@ export type RemoveStudent = {
  * The profile's id.
  */
 student: string, };
+export type Removed = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * The seat; nothing when it was the whole class.
+ */
+seat: number | null, 
+/**
+ * Its name.
+ */
+name: string | null, };
 export type RenameClass = { 
 /**
  * The class.
@@ -3699,6 +3778,15 @@ export type RosterText = {
  * The text.
  */
 text: string, };
+export type RotationDays = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Days in the rotation.
+ */
+days: number, };
 export type RotationError = { "code": "length", 
 /**
  * Days as given.
@@ -3952,6 +4040,10 @@ damaged: Array<DamagedStore>,
  * School years that are over while their data is still here.
  */
 years_over: Array<YearOver>, 
+/**
+ * What was removed last from the desk, while it can be brought back.
+ */
+removed: Removed | null, 
 /**
  * Settings of this device.
  */
@@ -4488,6 +4580,23 @@ outcome: Outcome | null,
  */
 last_confidence: Confidence | null, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
+export type TrendTest = { 
+/**
+ * Passes with at least three raters; below six nothing is said.
+ */
+passes: number, 
+/**
+ * Median change of the rating (0 to 3) a pass; nothing below two passes.
+ */
+slope: number | null, 
+/**
+ * Two-sided probability of so clear a movement by chance.
+ */
+p: number, 
+/**
+ * Concepts tested together.
+ */
+concepts: number, };
 export type UnitCubes = { 
 /**
  * Boxes that touch without overlapping.
@@ -4637,9 +4746,14 @@ export interface Calls {
   move_year: { args: MoveYear; out: ClassSetup };
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
-  delete_class: { args: ClassId; out: Nothing };
+  delete_class: { args: ClassId; out: Start };
+  bring_back: { args: Nothing; out: Start };
+  let_go: { args: Nothing; out: Start };
   spare_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
+  read_pacing: { args: PacingText; out: PacingList };
+  set_first_lessons: { args: FirstLessons; out: ClassSetup };
+  balanced_rotation: { args: RotationDays; out: Array<Array<string>> };
   set_rotation: { args: NewRotation; out: ClassSetup };
   set_closures: { args: NewClosures; out: ClassSetup };
   set_practice: { args: NewPractice; out: ClassSetup };
@@ -4673,6 +4787,7 @@ export interface Calls {
   assign: { args: Assign; out: Array<AssignmentReport> };
   assignments: { args: ClassId; out: Array<AssignmentReport> };
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
+  restore_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   print: { args: PrintAsked; out: FileMade };
   report: { args: ReportAsked; out: ReportPage };
   save_table: { args: TableAsked; out: FileMade };
