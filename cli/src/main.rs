@@ -49,6 +49,8 @@ enum Command {
     Sheet(commands::sheet::Args),
     /// A simulated school year under our schedule and simple rivals.
     Simulate(commands::simulate::Args),
+    /// Which concepts of the day deserve the few minutes of talk, and why.
+    Talk(commands::talk::Args),
 }
 
 /// What a command gives back: the words for the terminal's error stream when it failed.
@@ -70,6 +72,7 @@ fn main() -> ExitCode {
         Command::ShareTable(args) => commands::share_table::run(&args),
         Command::Sheet(args) => commands::sheet::run(&args),
         Command::Simulate(args) => commands::simulate::run(&args),
+        Command::Talk(args) => commands::talk::run(&args),
     };
     match outcome {
         Ok(()) => ExitCode::SUCCESS,

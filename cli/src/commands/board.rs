@@ -30,7 +30,7 @@ pub struct Args {
 /// # Errors
 /// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
-    let desk = super::existing_desk(&args.desk)?;
+    let desk = super::desk_to_read(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
     let board = teacher::board(&desk, &class, Language::En, today).map_err(|e| e.to_string())?;

@@ -6,6 +6,7 @@
 
 mod calibration;
 mod class;
+mod detection_table;
 mod groups;
 mod plan;
 mod sharesafe;
@@ -31,6 +32,13 @@ pub struct Args {
     /// For groups: seconds a case may take.
     #[arg(long, value_name = "SECONDS", default_value_t = 3.0)]
     seconds: f64,
+    /// For detection: print how well the weak concepts were found, beside simpler ways on the
+    /// same classes; needs the truth in the file.
+    #[arg(long)]
+    table: bool,
+    /// With --table: print JSON.
+    #[arg(long, requires = "table")]
+    json: bool,
 }
 
 #[derive(Clone, Copy, clap::ValueEnum)]
@@ -56,6 +64,13 @@ enum Method {
 /// Runs the command.
 pub fn run(args: &Args) -> crate::Outcome {
     let file = read(&args.instances)?;
+    if args.table {
+        return match args.method {
+            Method::Detection => detection_table::print(&file, args.json)
+                .map_err(|words| format!("{}: {words}", args.instances.display())),
+            _ => Err("--table is there for detection alone".into()),
+        };
+    }
     let answers = answer(args.method, &file, args.seconds)
         .map_err(|words| format!("{}: {words}", args.instances.display()))?;
     let text = serde_json::to_string(&answers).map_err(|e| e.to_string())?;

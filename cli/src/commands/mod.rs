@@ -15,8 +15,10 @@ pub mod share_table;
 pub mod sheet;
 pub mod simulate;
 mod table;
+pub mod talk;
 
 use crate::out::put_line;
+use surefoot_core::store::{DeskStore, Durability, StoreError};
 
 /// Prints a value as JSON.
 pub fn print_json(value: &impl serde::Serialize) -> crate::Outcome {
@@ -26,17 +28,28 @@ pub fn print_json(value: &impl serde::Serialize) -> crate::Outcome {
 }
 
 /// Opens a desk; one that is not there is not made.
-fn existing_desk(path: &std::path::Path) -> Result<surefoot_core::store::DeskStore, String> {
-    use surefoot_core::store::{DeskStore, Durability};
+fn existing_desk(path: &std::path::Path) -> Result<DeskStore, String> {
+    opened(path, DeskStore::open)
+}
+
+/// Opens a desk that is only read, without looking through all of it first.
+fn desk_to_read(path: &std::path::Path) -> Result<DeskStore, String> {
+    opened(path, DeskStore::open_again)
+}
+
+fn opened(
+    path: &std::path::Path,
+    open: impl FnOnce(&std::path::Path, Durability) -> Result<DeskStore, StoreError>,
+) -> Result<DeskStore, String> {
     if !path.is_file() {
         return Err(format!("{}: there is no desk here", path.display()));
     }
-    DeskStore::open(path, Durability::Full).map_err(|error| format!("{}: {error}", path.display()))
+    open(path, Durability::Full).map_err(|error| format!("{}: {error}", path.display()))
 }
 
 /// The class asked for by id or title, or the only one.
 fn class_of(
-    desk: &surefoot_core::store::DeskStore,
+    desk: &DeskStore,
     asked: Option<&str>,
 ) -> Result<surefoot_core::teacher::OpenClass, String> {
     let classes = desk.classes().map_err(|error| error.to_string())?;

@@ -2,6 +2,7 @@
 
 use crate::out::put_line;
 use surefoot_core::teacher::group_views::GroupsView;
+use surefoot_core::teacher::teaching_views::{TalkView, TalkWay};
 use surefoot_core::teacher::views::{Board, Trend};
 
 /// A share in whole percent.
@@ -86,4 +87,57 @@ pub fn print_groups(groups: &GroupsView) {
     if groups.groups.is_empty() {
         put_line!("  none: too little is known, or nobody needs one");
     }
+}
+
+/// A day's talk plan.
+pub fn print_talk(talk: &TalkView) {
+    let Some(day) = talk.day else {
+        put_line!("{}: the school year is over.", talk.class_title);
+        return;
+    };
+    put_line!(
+        "{}, {} (day {day} of the rotation): {} of {} minutes.",
+        talk.class_title,
+        talk.date,
+        talk.minutes_used,
+        talk.minutes
+    );
+    put_line!(
+        "{:<6} {:<42} {:<12} {:>3} {:>6} {:>6} {:>6} {:>6}  trend",
+        "",
+        "concept",
+        "way",
+        "min",
+        "worth",
+        "has it",
+        "wrong",
+        "sure"
+    );
+    for row in &talk.concepts {
+        put_line!(
+            "{:<6} {:<42} {:<12} {:>3} {:>6.2} {:>6} {:>6.1} {:>6.1}  {}{}",
+            if row.chosen { "talk" } else { "" },
+            row.concept.title,
+            match row.way {
+                Some(TalkWay::TeachAgain) => "teach again",
+                Some(TalkWay::PairTalk) => "pair talk",
+                Some(TalkWay::ShortLook) => "short look",
+                None => "-",
+            },
+            row.minutes,
+            row.worth,
+            percent(row.has_it),
+            row.expected_wrong,
+            row.sure_wrong,
+            trend(row.trend),
+            if row.talked_lately {
+                ", talked about lately"
+            } else {
+                ""
+            }
+        );
+    }
+    put_line!(
+        "Worth: students expected to be put right. Sure: of the wrong ones, those who rated themselves 2 or 3."
+    );
 }

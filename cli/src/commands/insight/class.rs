@@ -9,7 +9,7 @@ use surefoot_core::insight::{Evidence, PracticeCount, trend};
 use surefoot_core::rating::Confidence;
 
 /// One string a student and concept, one character a rotation.
-type Rows = Vec<Vec<String>>;
+pub type Rows = Vec<Vec<String>>;
 
 /// `[student, concept, rotation, rating before, right, wrong]`.
 #[derive(Deserialize)]
