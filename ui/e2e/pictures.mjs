@@ -26,6 +26,7 @@ try {
   await enterSample(tablet);
   await tablet.getByTestId('bar-student').tap();
   await tablet.locator('[data-testid^="rate-"]').first().waitFor();
+  await tablet.getByTestId('guide-hide').tap();
   const ratings = await tablet
     .locator('[data-testid^="rate-"]')
     .evaluateAll((found) => [

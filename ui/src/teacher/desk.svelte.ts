@@ -1,6 +1,6 @@
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings } from '../lib/backend';
-import { changeSettings, refresh, start } from '../lib/session.svelte';
+import { changeSettings, refresh, start, take } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { say } from '../lib/words';
 
@@ -51,6 +51,14 @@ class Desk {
     return this.classes.find((c) => c.id === this.chosen) ?? this.classes[0] ?? null;
   }
 
+  /** The guide of the screen that is shown. */
+  get guide(): string {
+    const { place } = this;
+    if (place.at === 'safe') return 'safe';
+    if (this.summary === null) return 'new-class';
+    return place.at === 'class' ? `class-${place.part}` : place.at;
+  }
+
   get today(): string {
     return start()?.today ?? '';
   }
@@ -96,6 +104,32 @@ class Desk {
 
   async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
     await this.attempt(() => changeSettings(change));
+  }
+
+  /** Brings back the seat or the class that was removed last; whether it came. */
+  async bringBack(): Promise<boolean> {
+    const removed = start()?.removed;
+    const after = await this.ask('bring_back', {});
+    if (!after) {
+      await this.attemptQuietly(refresh);
+      return false;
+    }
+    take(after);
+    if (removed) this.choose(removed.class);
+    return true;
+  }
+
+  /** Lets go of what was removed: from then on nobody can bring it back. */
+  async letGo(): Promise<void> {
+    const after = await this.ask('let_go', {});
+    if (after) take(after);
+  }
+
+  /** What goes wrong here is not said: something else is on the screen. */
+  private async attemptQuietly(doing: () => Promise<unknown>): Promise<void> {
+    const { trouble } = this;
+    await this.attempt(doing);
+    this.trouble = trouble;
   }
 
   private async attempt<T>(doing: () => Promise<T>): Promise<T | undefined> {

@@ -1,0 +1,78 @@
+import { changeSettings, start } from '../session.svelte';
+
+/** The screens with a guide, by message id: `guide-<at>-title`, `guide-<at>-1` and so on. */
+export const GUIDES = [
+  'board',
+  'compare',
+  'concept',
+  'student',
+  'talk',
+  'groups',
+  'assign',
+  'enter',
+  'files',
+  'class-seats',
+  'class-calendar',
+  'class-rotation',
+  'class-exercises',
+  'class-concepts',
+  'class-pack',
+  'print',
+  'safe',
+  'new-class',
+  'my-today',
+  'my-practice',
+  'my-path',
+  'my-handin',
+  'my-settings',
+] as const;
+export type GuideId = (typeof GUIDES)[number];
+
+/** In the list of guides read: none is shown by itself. */
+const ALL = 'all';
+
+/** The guide asked for by key or button; it stays until it is closed. */
+const asked = $state<{ at: string | null; focus: boolean }>({ at: null, focus: false });
+
+const read = (): string[] => start()?.settings.guides_read ?? [ALL];
+
+export const isGuide = (at: string): at is GuideId => (GUIDES as readonly string[]).includes(at);
+
+/** Whether the guide of a screen is open: asked for, or never read. */
+export function guideOpen(at: string): boolean {
+  if (!isGuide(at)) return false;
+  return asked.at === at || !(read().includes(at) || read().includes(ALL));
+}
+
+/** Whether the keys should go to the guide; told once. */
+export function guideWantsFocus(at: string): boolean {
+  const wants = asked.focus && asked.at === at;
+  asked.focus = false;
+  return wants;
+}
+
+/** Opens the guide of a screen, or closes it. */
+export async function turnGuide(at: string): Promise<void> {
+  if (guideOpen(at)) await closeGuide(at);
+  else {
+    asked.at = at;
+    asked.focus = true;
+  }
+}
+
+/** Closes a guide; it does not open by itself any more. */
+export async function closeGuide(at: string): Promise<void> {
+  asked.at = null;
+  const known = read();
+  if (known.includes(at) || known.includes(ALL)) return;
+  await changeSettings({ guides_read: [...known, at].sort() });
+}
+
+/** Closes every guide that was never read. */
+export async function hideGuides(): Promise<void> {
+  asked.at = null;
+  await changeSettings({ guides_read: [ALL] });
+}
+
+/** Lets every guide open by itself again. */
+export const showGuides = (): Promise<void> => changeSettings({ guides_read: [] });
