@@ -22,6 +22,40 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('new-class');
   });
 
+  const post = async (path, body) =>
+    (await page.request.post(new URL(path, url).href, { data: JSON.stringify(body) })).json();
+  await step('a first guide says what the screen is for, and goes for good', async () => {
+    await hook('guide').waitFor();
+    await hook('guide-close').click();
+    await hook('guide').waitFor({ state: 'detached' });
+    const { settings } = await post('/call/start', {});
+    check('it is noted on disk', settings.guides_read.join() === 'new-class', settings);
+  });
+
+  await step(
+    'the ? key opens the guide, gives it the keys, and Escape gives them back',
+    async () => {
+      await hook('guide-open').focus();
+      await page.keyboard.press('?');
+      await hook('guide').waitFor();
+      await page.waitForFunction(() => document.activeElement?.closest('[data-testid="guide"]'));
+      await scan('guide-by-key');
+      await page.keyboard.press('Escape');
+      await hook('guide').waitFor({ state: 'detached' });
+      await page.waitForFunction(() => document.activeElement?.dataset.testid === 'guide-open');
+      // In a field it is a sign like any other.
+      await hook('new-class-name').fill('');
+      await hook('new-class-name').press('?');
+      check('typed', (await hook('new-class-name').inputValue()) === '?');
+      check('no guide', (await hook('guide').count()) === 0);
+      await hook('new-class-name').fill('');
+      await hook('guide-open').click();
+      await hook('guide').waitFor();
+      await hook('guide-open').click();
+      await hook('guide').waitFor({ state: 'detached' });
+    },
+  );
+
   await step('what is missing is marked, and the first of it gets the keys', async () => {
     await hook('new-class-create').click();
     await page.getByText('3 things are missing or do not fit').waitFor();
@@ -159,6 +193,86 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     check('one more', (await placed()) === before + 1);
   });
 
+  await step('the checks tell an uneven rotation, and it is spread anew and back', async () => {
+    const uneven = () => hook('rotation-checks').locator('.look').count();
+    check('three checks', (await hook('rotation-checks').locator('li').count()) === 3);
+    const days = page.locator('.days > section');
+    const sizes = () =>
+      days.evaluateAll((all) => all.map((one) => one.querySelectorAll('button.concept').length));
+    const concept = days.first().locator('button.concept');
+    for (let turn = 0; turn < 3; turn += 1) {
+      await concept.first().focus();
+      await page.keyboard.press('Alt+ArrowRight');
+      await page.getByText('is on day 2 now').waitFor();
+      await page.waitForFunction(
+        (wanted) =>
+          document.querySelectorAll('.days > section')[0]?.querySelectorAll('button.concept')
+            .length <= wanted,
+        (await sizes())[0],
+      );
+    }
+    await page.getByText('The days are uneven').waitFor();
+    // Clear of the note at the foot, which would cover buttons in part.
+    await page.evaluate(() => window.scrollTo(0, 0));
+    await scan('rotation-uneven');
+    check('the load stands out', (await uneven()) >= 1, await uneven());
+    const before = await sizes();
+    await hook('rotation-balance').click();
+    await page.getByText('spread evenly over 10 days').waitFor();
+    const after = await sizes();
+    check('even days', Math.max(...after) - Math.min(...after) <= 1, after);
+    check('nothing stands out', (await uneven()) === 0, await uneven());
+    await scan('rotation-balanced');
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    check('as before', (await sizes()).join() === before.join(), await sizes());
+    await hook('rotation-days').fill('8');
+    await hook('rotation-balance').click();
+    await page.getByText('spread evenly over 8 days').waitFor();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+  });
+
+  await step('a concept is dragged to another day', async () => {
+    const days = page.locator('.days > section');
+    const text = async (at) =>
+      (await days.nth(at).locator('button.concept').allInnerTexts()).join();
+    // Both days in sight: a page that scrolls under the pressed button drags something else.
+    await page.setViewportSize({ width: 1280, height: 1800 });
+    const dragged = days.nth(4).locator('li').first();
+    const title = (await dragged.innerText()).split('\n')[1] ?? '';
+    await dragged.dragTo(days.nth(6));
+    await page.getByText('is on day 7 now').waitFor();
+    check('it stands on day 7', (await text(6)).includes(title), [title, await text(6)]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    check('and on day 5 again', (await text(4)).includes(title), title);
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+
+  await step('a pacing list sets first lessons at once, and they go back', async () => {
+    await hook('first-lessons').click();
+    const id = (await post('/call/start', {})).classes[0].id;
+    const setup = async () => (await post('/call/class_setup', { class: id })).rotation.flat();
+    const before = await setup();
+    const [a, b, c] = before.map((one) => one.concept);
+    await hook('pacing').click();
+    await hook('pacing-text').fill(
+      `${a.title}\t2026-10-05\n2026-10-12\n${b.title}\n"${c.id}", 10/13/2026\nNothing of ours, 2026-10-05`,
+    );
+    await hook('pacing-read').click();
+    await page.getByText('3 first lessons were found').waitFor();
+    await page.getByText('One line cannot be taken').waitFor();
+    await scan('pacing');
+    await hook('pacing-set').click();
+    await page.getByText('3 first lessons were set').waitFor();
+    const dates = (await setup()).slice(0, 3).map((one) => one.taught_from);
+    check('as the list says', dates.join() === '2026-10-05,2026-10-12,2026-10-13', dates);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    check('as before', JSON.stringify(await setup()) === JSON.stringify(before));
+  });
+
   await step('a seat is removed after a question', async () => {
     await hook('class-seats').click();
     await hook('seat-remove-2').click();
@@ -171,6 +285,30 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.getByText('Bao is no longer in the class').waitFor();
     const seats = await page.locator('tbody th').allInnerTexts();
     check('the others keep their numbers', seats.join() === '1,3,4', seats);
+    await hook('removed').waitFor();
+    await scan('seat-removed');
+  });
+
+  await step('the removed seat comes back by undo, and by the notice', async () => {
+    const seats = async () => (await page.locator('tbody th').allInnerTexts()).join();
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    check('all four seats', (await seats()) === '1,2,3,4', await seats());
+    check('nothing is held any more', (await hook('removed').count()) === 0);
+    await hook('seat-remove-2').click();
+    await hook('seat-remove-do').click();
+    await page.getByText('Bao is no longer in the class').waitFor();
+    await hook('tab-board').click();
+    await hook('tab-class').click();
+    await hook('removed-back').click();
+    await page.getByText('It is back, as it was.').waitFor();
+    check('four again', (await seats()) === '1,2,3,4', await seats());
+    await hook('seat-remove-2').click();
+    await hook('seat-remove-do').click();
+    await hook('removed-let-go').click();
+    await hook('removed').waitFor({ state: 'detached' });
+    const late = await page.request.post(new URL('/call/bring_back', url).href, { data: '{}' });
+    check('let go of, it is gone', late.status() === 422, late.status());
   });
 
   const pick = (paths) =>
@@ -227,7 +365,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('a class is deleted only when its name was typed', async () => {
     await hook('class-name').click();
     await hook('class-delete').click();
-    const go = page.getByRole('dialog').getByRole('button', { name: 'Delete for good' });
+    const go = page.getByRole('dialog').getByRole('button', { name: 'Delete', exact: true });
     check('not yet', await go.isDisabled());
     await scan('class-delete');
     await hook('class-delete-typed').fill('room 4, willow bend');
@@ -238,6 +376,10 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
       .locator('option')
       .allInnerTexts();
     check('only the other class is left', left.length === 2 && left[0] === 'Room 9', left);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    const back = await page.getByRole('combobox', { name: 'Class' }).locator('option').count();
+    check('and by undo it is back', back === 3, back);
   });
 });
 rmSync(rosters, { recursive: true });

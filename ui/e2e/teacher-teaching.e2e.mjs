@@ -53,6 +53,10 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     const button = page.getByRole('button', { name: 'Talked about' }).first();
     await button.click();
     await page.waitForFunction(() => document.querySelector('main [aria-pressed="true"]'));
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.waitForFunction(() => !document.querySelector('main [aria-pressed="true"]'));
+    await button.click();
+    await page.waitForFunction(() => document.querySelector('main [aria-pressed="true"]'));
     await hook('tab-board').click();
     await hook('tab-talk').click();
     await page.locator('main [aria-pressed="true"]').waitFor();
@@ -142,6 +146,14 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     const reports = await post('/call/concept_reports', { class: class_id, concept });
     const student = reports.students.find((one) => one.seat === Number(seat));
     check('it stands among the reports', student.seen.length === 1 && student.seen[0].has_it);
+    const chance = student.has_it;
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText('Taken back.').waitFor();
+    const without = (await post('/call/concept_reports', { class: class_id, concept })).students;
+    const undone = without.find((one) => one.seat === Number(seat));
+    check('taken back, it counts no more', undone.seen.length === 0 && undone.has_it < chance);
+    await record.click();
+    await page.getByText(/1 of \d+ recorded/).waitFor();
   });
 
   await step('the board shows a kept group alone, and opens a pass', async () => {
@@ -174,7 +186,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.getByText(`${cells} of ${cells} cells`).waitFor();
     await page.waitForFunction(() => !document.body.innerText.includes('saving'));
     const seconds = (Date.now() - began) / 1000;
-    console.log(`${cells} cells by keys in ${seconds.toFixed(1)} s`);
+    console.log(`${cells} cells: ${cells} keystrokes, one each, in ${seconds.toFixed(1)} s`);
     check('under a minute', seconds < 60, seconds);
     const after = await post('/call/entry_day', { class: class_id, date: day.date });
     const kept = after.rows.flatMap((row) => row.cells.map((cell) => cell.rating));
@@ -184,6 +196,33 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
       kept.slice(0, 9),
     );
     await scan('enter-filled');
+  });
+
+  await step('a line of like ratings takes one keystroke, and one to take it back', async () => {
+    await hook('enter-outcome').click();
+    const day = () => post('/call/entry_day', { class: class_id, date: null });
+    const { rows } = await day();
+    const empty = rows.map(({ cells }) =>
+      cells.filter((cell) => (cell.outcome ?? cell.device_outcome) === null),
+    );
+    const row = empty.findIndex((cells) => cells.length > 1);
+    check('a line with two empty cells', row >= 0);
+    await page.locator(`[data-cell="${row}-0"]`).focus();
+    await page.keyboard.press('Shift+Digit1');
+    await page.waitForFunction(() => !document.body.innerText.includes('saving'));
+    const typed = (await day()).rows[row].cells.filter((cell) => cell.outcome === 'right').length;
+    check('every empty cell is filled in', typed === empty[row].length, [typed, empty[row].length]);
+    await page.waitForFunction(
+      (at) => document.activeElement.dataset.cell === at,
+      `${Math.min(row + 1, rows.length - 1)}-0`,
+    );
+    await page.keyboard.press('Control+z');
+    await page.waitForFunction(() => !document.body.innerText.includes('saving'));
+    const left = (await day()).rows[row].cells.filter((cell) => cell.outcome !== null).length;
+    check('and all of it is taken back', left === 0, left);
+    const least = empty.filter((cells) => cells.length > 0).length;
+    console.log(`a day of like answers: ${least} keystrokes with Shift, one a student`);
+    await hook('enter-rating').click();
   });
 
   await step('the last key is taken back, and arrows and touch go as well', async () => {

@@ -212,9 +212,9 @@ class-delete-words = { $seats ->
     [0] Nobody has handed in yet.
     [one] One student has handed in.
    *[other] { $joined } students have handed in.
-} This cannot be undone.
+}
 class-delete-type = To go on, type the name of the class: { $title }
-class-delete-do = Delete for good
+class-delete-do = Delete
 class-deleted = { $title } was deleted.
 seats-lead = Names are optional and stay on this computer. Hand-ins carry the seat only.
 seats-col-seat = Seat
@@ -247,9 +247,8 @@ seats-remove-hand-ins = { $count ->
 seats-remove-reports = Ratings and results: { $count }
 seats-remove-answers = Practice answers: { $count }
 seats-remove-observations = Your observations: { $count }
-seats-remove-for-good = This cannot be undone.
 seats-remove-slip = The code on its slip no longer joins. Other seats keep their numbers and codes.
-seats-remove-do = Remove for good
+seats-remove-do = Remove
 seats-removed = { $name } is no longer in the class.
 seats-add = Add seats
 seats-add-hint = One name a line. Leave it empty for one seat without a name.

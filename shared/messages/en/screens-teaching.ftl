@@ -252,3 +252,45 @@ enter-clear = Clear
 enter-cell-empty = empty
 enter-cell-device = { $what }, from the device
 enter-cell-both = { $seen }; student: { $own }
+talk-marked = Noted as talked about: { $title }
+talk-unmarked = No longer noted as talked about: { $title }
+groups-record-kept = The record is kept and counts from now on.
+rotation-check-once = { $concepts } concepts, each on one day.
+rotation-check-load = Load: { $least } to { $most } concepts a day.
+rotation-check-strands = Strands: each is spread over the days as evenly as it goes.
+rotation-check-strands-uneven = Strands that crowd on some days: { $strands }.
+rotation-check-strand = { $strand } ({ $least } to { $most } a day)
+rotation-balance = Spread evenly anew
+rotation-balanced = The concepts are spread evenly over { $days } days.
+pacing-title = Paste a pacing list
+pacing-label = Pacing list
+pacing-hint = A concept and the date of its first lesson on each line, apart by a tab or comma: "Equivalent fractions, 2026-10-05" or "…, 10/5/2026". A date alone on a line counts for the concepts under it.
+pacing-read = Look through it
+pacing-found = { $count ->
+    [0] No first lesson was found.
+    [one] One first lesson was found. Nothing is changed yet.
+   *[other] { $count } first lessons were found. Nothing is changed yet.
+}
+pacing-missed = { $count ->
+    [one] One line cannot be taken:
+   *[other] { $count } lines cannot be taken:
+}
+pacing-before = (now { $date })
+pacing-no-such-concept = No concept of this class has this name.
+pacing-no-date = There is no date on the line or above it.
+pacing-outside-year = The date is outside the school year.
+pacing-twice = The concept stands further up already.
+pacing-set = { $count ->
+    [one] Set this first lesson
+   *[other] Set these { $count } first lessons
+}
+pacing-done = { $count ->
+    [one] One first lesson was set.
+   *[other] { $count } first lessons were set.
+}
+concept-trend-test = { $slope ->
+    [0] No change
+   *[other] { $slope } of a rating step
+} a pass, over { $passes } passes; p = { $p }. Each student is compared with themselves; of { $concepts } concepts, about one in ten called "moving" is chance.
+concept-trend-few = { $passes } passes with three raters or more so far; it takes six.
+enter-keys-row = Shift with a key fills in the rest of the student's line.

@@ -212,9 +212,9 @@ class-delete-words = { $seats ->
     [0] Nadie ha entregado aún.
     [one] Ha entregado un estudiante.
    *[other] Han entregado { $joined } estudiantes.
-} Esto no se puede deshacer.
+}
 class-delete-type = Para seguir, escribe el nombre de la clase: { $title }
-class-delete-do = Borrar para siempre
+class-delete-do = Borrar
 class-deleted = Se borró { $title }.
 seats-lead = Los nombres son opcionales y se quedan en esta computadora. Las entregas solo llevan el asiento.
 seats-col-seat = Asiento
@@ -247,9 +247,8 @@ seats-remove-hand-ins = { $count ->
 seats-remove-reports = Valoraciones y resultados: { $count }
 seats-remove-answers = Respuestas de práctica: { $count }
 seats-remove-observations = Tus observaciones: { $count }
-seats-remove-for-good = Esto no se puede deshacer.
 seats-remove-slip = El código de su papel ya no sirve. Los demás asientos conservan número y código.
-seats-remove-do = Quitar para siempre
+seats-remove-do = Quitar
 seats-removed = Ya no está en la clase: { $name }.
 seats-add = Añadir asientos
 seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.

@@ -253,3 +253,45 @@ enter-clear = Borrar
 enter-cell-empty = vacía
 enter-cell-device = { $what }, del aparato
 enter-cell-both = { $seen }; estudiante: { $own }
+talk-marked = Anotado como conversado: { $title }
+talk-unmarked = Ya no está anotado como conversado: { $title }
+groups-record-kept = La anotación se guardó y cuenta desde ahora.
+rotation-check-once = { $concepts } conceptos, cada uno en un solo día.
+rotation-check-load = Carga: de { $least } a { $most } conceptos por día.
+rotation-check-strands = Áreas: cada una está repartida por los días lo mejor posible.
+rotation-check-strands-uneven = Áreas que se juntan en algunos días: { $strands }.
+rotation-check-strand = { $strand } (de { $least } a { $most } por día)
+rotation-balance = Repartir de nuevo por igual
+rotation-balanced = Los conceptos están repartidos por igual en { $days } días.
+pacing-title = Pegar una lista de ritmo
+pacing-label = Lista de ritmo
+pacing-hint = En cada línea un concepto y la fecha de su primera lección, separados por tabulador o coma: "Fracciones equivalentes, 2026-10-05" o "…, 10/5/2026" (mes primero). Una fecha sola en una línea vale para los conceptos de abajo.
+pacing-read = Revisarla
+pacing-found = { $count ->
+    [0] No se encontró ninguna primera lección.
+    [one] Se encontró una primera lección. Aún no se cambia nada.
+   *[other] Se encontraron { $count } primeras lecciones. Aún no se cambia nada.
+}
+pacing-missed = { $count ->
+    [one] Una línea no se puede tomar:
+   *[other] { $count } líneas no se pueden tomar:
+}
+pacing-before = (ahora { $date })
+pacing-no-such-concept = Ningún concepto de esta clase se llama así.
+pacing-no-date = No hay fecha en la línea ni arriba.
+pacing-outside-year = La fecha está fuera del año escolar.
+pacing-twice = El concepto ya está más arriba.
+pacing-set = { $count ->
+    [one] Poner esta primera lección
+   *[other] Poner estas { $count } primeras lecciones
+}
+pacing-done = { $count ->
+    [one] Se puso una primera lección.
+   *[other] Se pusieron { $count } primeras lecciones.
+}
+concept-trend-test = { $slope ->
+    [0] Sin cambio
+   *[other] { $slope } de un paso de valoración
+} por pase, en { $passes } pases; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
+concept-trend-few = { $passes } pases con al menos tres valoraciones hasta ahora; hacen falta seis.
+enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

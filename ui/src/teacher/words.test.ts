@@ -1,6 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { GUIDES } from '../lib/guide/guide.svelte';
 import { hasWords, sayIn } from '../lib/words';
+import { loaded } from '../lib/words/bundles';
 import { trendWords } from './board/board';
 
 const sources = readdirSync('src/teacher', { recursive: true, encoding: 'utf8' })
@@ -12,7 +14,7 @@ test('every message that the screens name is there', () => {
     [...text.matchAll(/'((?:[a-z]+-)+[a-z0-9]+(?:-[a-z0-9]+)*)'/g)].map((match) => match[1] ?? ''),
   );
   const ours = ids.filter((id) =>
-    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag|groups|talk|enter|compare|roster-file|own)-/.test(
+    /^(desk|board|concept|files|held|journal|class-part|seats|calendar|rotation|lessons|pack|slips|assign|new-class|action|tab|flag|groups|talk|enter|compare|roster-file|own|pacing|removed|guide)-/.test(
       id,
     ),
   );
@@ -69,6 +71,21 @@ test('every value that comes by code has its words', () => {
     ...['system', 'light', 'dark', 'contrast'].map((theme) => `theme-${theme}`),
   ];
   expect(ids.filter((id) => !hasWords(id))).toEqual([]);
+});
+
+test('every guide has a title and a line in both languages', () => {
+  for (const at of GUIDES) {
+    for (const id of [`guide-${at}-title`, `guide-${at}-1`]) {
+      for (const language of ['en', 'es'] as const) {
+        expect(loaded(language)?.hasMessage(id), `${id} in ${language}`).toBe(true);
+      }
+    }
+  }
+});
+
+test('every trouble of a pacing list has its words', () => {
+  const troubles = ['no-such-concept', 'no-date', 'outside-year', 'twice'];
+  expect(troubles.filter((one) => !hasWords(`pacing-${one}`))).toEqual([]);
 });
 
 test('the place of a concept is worded in both languages', () => {

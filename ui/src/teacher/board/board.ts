@@ -1,4 +1,5 @@
-import type { Board, BoardRow, Phase, Trend } from '../../lib/backend';
+import type { Board, BoardRow, Phase, Trend, TrendTest } from '../../lib/backend';
+import { number, say } from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -78,3 +79,16 @@ export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_',
 
 /** Whether it moves beyond what chance does. */
 export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';
+
+/** The test behind a trend in words: how far, over how many passes, how likely by chance. */
+export function trendTest(trend: Trend, test: TrendTest): string {
+  if (trend === 'too_soon') return say('concept-trend-few', { passes: test.passes });
+  const slope = Math.round((test.slope ?? 0) * 100) / 100;
+  return say('concept-trend-test', {
+    slope: slope === 0 ? 0 : `${slope > 0 ? '+' : '−'}${number(Math.abs(slope), 2)}`,
+    passes: test.passes,
+    // Never smaller than it is.
+    p: number(Math.max(0.001, Math.ceil(test.p * 1000) / 1000), 3),
+    concepts: test.concepts,
+  });
+}

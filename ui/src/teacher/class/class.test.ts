@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { closedDates, closureRanges, months, withDates } from './calendar';
-import { lightest, load, moved } from './rotation';
+import { lightest, load, moved, unevenStrands } from './rotation';
 import { lessonsOutside, yearFault, yearSum } from './year';
 
 const week = [1, 2, 3, 4, 5];
@@ -85,4 +85,18 @@ describe('a year as edited', () => {
     const rotation = [[placed('2026-08-30'), placed(null)], [placed('2026-08-31')]];
     expect(lessonsOutside(rotation, year)).toBe(1);
   });
+});
+
+test('a strand is uneven when one day has two of it more than another', () => {
+  const placed = (strand: string, id: string) => ({
+    concept: { id, strand, title: id, i_can: id, has_exercises: true },
+    grade: 4,
+    taught_from: null,
+    phase: 'preview' as const,
+  });
+  const [a, b, c, d] = ['a', 'b', 'c', 'd'].map((id) => placed('data', id));
+  const x = placed('fractions', 'x');
+  if (!a || !b || !c || !d) throw new Error('four concepts');
+  expect(unevenStrands([[a, b], [c, x], [d]])).toEqual([]);
+  expect(unevenStrands([[a, b, x], [c, d], []])).toEqual([{ strand: 'data', least: 0, most: 2 }]);
 });

@@ -21,6 +21,22 @@ export function load(days: Days): { most: number; least: number } {
   return { most: Math.max(0, ...sizes), least: sizes.length === 0 ? 0 : Math.min(...sizes) };
 }
 
+/** Days in a rotation at most. */
+export const LONGEST_ROTATION = 20;
+
+/** Strands of which one day has at least two concepts more than another. */
+export function unevenStrands(
+  rotation: PlacedConcept[][],
+): { strand: string; least: number; most: number }[] {
+  const strands = [...new Set(rotation.flat().map(({ concept }) => concept.strand))].sort();
+  return strands
+    .map((strand) => {
+      const of = rotation.map((day) => day.filter((one) => one.concept.strand === strand).length);
+      return { strand, least: Math.min(...of), most: Math.max(...of) };
+    })
+    .filter(({ least, most }) => most - least > 1);
+}
+
 /** The day (from 0) with the fewest concepts; of equals the first. */
 export const lightest = (days: Days): number =>
   days.reduce((best, day, at) => (day.length < (days[best]?.length ?? Infinity) ? at : best), 0);

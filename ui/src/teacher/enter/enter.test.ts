@@ -30,6 +30,10 @@ test('what was filled in can be taken back', () => {
   expect(full).toMatchObject({ rating: 2, seen: 1 });
   expect(filled(full, before(cell, 'rating')).rating).toBeNull();
   expect(filled(full, before(cell, 'seen')).seen).toBeNull();
+  const met = { ...cell, group_result: false };
+  const seen = filled(met, { kind: 'seen', rating: 3 });
+  expect(seen.group_result).toBeNull();
+  expect(filled(seen, before(met, 'seen'))).toEqual(met);
 });
 
 test('filling goes to the right, then to the next student, and stays at the end', () => {

@@ -33,14 +33,18 @@ export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
 export function filled(cell: EntryCell, value: EntryValue): EntryCell {
   if (value.kind === 'rating') return { ...cell, rating: value.rating };
   if (value.kind === 'outcome') return { ...cell, outcome: value.outcome };
-  // A rating of the teacher stands in place of a record after a group.
-  return { ...cell, seen: value.rating, group_result: null };
+  // A rating of the teacher stands in place of a record after a group, and the other way round.
+  if (value.kind === 'seen') return { ...cell, seen: value.rating, group_result: null };
+  return { ...cell, seen: null, group_result: value.has_it };
 }
 
 /** What would take the filling in of a cell back. */
 export function before(cell: EntryCell, mode: EntryMode): EntryValue {
   if (mode === 'outcome') return { kind: 'outcome', outcome: cell.outcome };
-  return { kind: mode, rating: mode === 'rating' ? cell.rating : cell.seen };
+  if (mode === 'rating') return { kind: 'rating', rating: cell.rating };
+  return cell.group_result === null
+    ? { kind: 'seen', rating: cell.seen }
+    : { kind: 'group_result', has_it: cell.group_result };
 }
 
 /** Where a key leads; the same place where there is no way on. */
@@ -65,6 +69,13 @@ export function placeAfter(at: Place, key: string, rows: number, columns: number
 export function onward(at: Place, rows: number, columns: number): Place {
   if (at.column < columns - 1) return { row: at.row, column: at.column + 1 };
   return at.row < rows - 1 ? { row: at.row + 1, column: 0 } : at;
+}
+
+/** Whether a cell has nothing of the mode yet, from paper or from a device. */
+export function isEmpty(cell: EntryCell, mode: EntryMode): boolean {
+  if (mode === 'rating') return (cell.rating ?? cell.device_rating) === null;
+  if (mode === 'outcome') return (cell.outcome ?? cell.device_outcome) === null;
+  return cell.seen === null && cell.group_result === null;
 }
 
 /** How many cells have something of the mode. */
