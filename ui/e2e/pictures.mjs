@@ -26,7 +26,6 @@ try {
   await enterSample(tablet);
   await tablet.getByTestId('bar-student').tap();
   await tablet.locator('[data-testid^="rate-"]').first().waitFor();
-  await tablet.getByTestId('guide-hide').tap();
   const ratings = await tablet
     .locator('[data-testid^="rate-"]')
     .evaluateAll((found) => [
@@ -42,6 +41,7 @@ try {
   const wide = await open(SIZES.landscape);
   await wide.getByTestId('bar-student').tap();
   await wide.getByTestId('tab-practice').tap();
+  await wide.getByTestId('guide-hide').tap();
   await wide.getByTestId('practice-sure-1').tap();
   await wide.getByTestId('practice-show-steps').waitFor();
   await picture(wide, 'practice');

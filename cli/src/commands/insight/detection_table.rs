@@ -144,11 +144,7 @@ fn without_tick(ratings: &Rows, upto: usize) -> Vec<f64> {
     each_concept(ratings, |rows| {
         let (mut without, mut all) = (0.0, 0.0);
         for row in rows {
-            let last = row
-                .bytes()
-                .take(upto + 1)
-                .filter(|mark| *mark != b'.')
-                .last();
+            let last = row.bytes().take(upto + 1).rfind(|mark| *mark != b'.');
             all += 1.0;
             without += f64::from(u8::from(last.is_none_or(|mark| mark < b'2')));
         }

@@ -28,6 +28,12 @@ export const GUIDES = [
 ] as const;
 export type GuideId = (typeof GUIDES)[number];
 
+/**
+ * Open only when asked for: the check-in takes thirty seconds, and its concepts
+ * stand on one screen.
+ */
+const QUIET: readonly string[] = ['my-today'];
+
 /** In the list of guides read: none is shown by itself. */
 const ALL = 'all';
 
@@ -38,10 +44,11 @@ const read = (): string[] => start()?.settings.guides_read ?? [ALL];
 
 export const isGuide = (at: string): at is GuideId => (GUIDES as readonly string[]).includes(at);
 
-/** Whether the guide of a screen is open: asked for, or never read. */
+/** Whether the guide of a screen is open: asked for, or never read and not quiet. */
 export function guideOpen(at: string): boolean {
   if (!isGuide(at)) return false;
-  return asked.at === at || !(read().includes(at) || read().includes(ALL));
+  if (asked.at === at) return true;
+  return !(QUIET.includes(at) || read().includes(at) || read().includes(ALL));
 }
 
 /** Whether the keys should go to the guide; told once. */
@@ -64,7 +71,7 @@ export async function turnGuide(at: string): Promise<void> {
 export async function closeGuide(at: string): Promise<void> {
   asked.at = null;
   const known = read();
-  if (known.includes(at) || known.includes(ALL)) return;
+  if (QUIET.includes(at) || known.includes(at) || known.includes(ALL)) return;
   await changeSettings({ guides_read: [...known, at].sort() });
 }
 
