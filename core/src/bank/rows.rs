@@ -157,7 +157,9 @@ impl<'a> Rows<'a> {
 mod tests {
     use super::*;
 
-    fn read(text: &[u8]) -> Vec<Result<(u32, Vec<String>), (u32, RowFault)>> {
+    type ReadRow = Result<(u32, Vec<String>), (u32, RowFault)>;
+
+    fn read(text: &[u8]) -> Vec<ReadRow> {
         let mut rows = Rows::new(text);
         let mut all = Vec::new();
         while let Some(row) = rows.next_row() {
