@@ -7,6 +7,9 @@ window_libraries
 check "window driver" window_driver
 check "screens build" ui_build
 check "window build" cargo build --locked -p surefoot-desktop
+check "command for the exercises" cargo build --locked -p surefoot-cli
+contact_page() { (cd ui && node_modules/.bin/vite build --config test/contact/vite.config.ts); }
+check "page of exercises" contact_page
 for run in tests/window/*_run.py; do
   check "window $(basename "$run" _run.py)" \
     xvfb-run -a -s '-screen 0 1280x900x24' dbus-run-session -- python3 "$run"
