@@ -4,7 +4,8 @@ use crate::app::App;
 use crate::{
     CallError, FileKind, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint, chance,
 };
-use surefoot_core::item::{Level, has_generator};
+use surefoot_core::class::ClassFacts;
+use surefoot_core::item::Level;
 use surefoot_core::messages::Locale;
 use surefoot_core::student;
 use surefoot_core::teacher::views::FileMade;
@@ -18,7 +19,7 @@ use surefoot_report::{Density, Look, Paper, ReportError};
 const CONCEPTS_OF_ONE: usize = 6;
 
 /// Exercises of each concept on a sheet that the student prints.
-const OWN_EXERCISES: u32 = 2;
+const EXERCISES_OF_EACH: u32 = 2;
 
 impl App {
     /// Prints what was asked for into a file that the person places.
@@ -37,7 +38,17 @@ impl App {
                 with_key,
             } => {
                 let seed = short_seed()?;
-                let wish = sheet(concepts, level, count, with_key, seed)?;
+                let wish = self.with_class(&asked.class, |_, class| {
+                    let parts = concepts
+                        .iter()
+                        .map(|concept| part(&class.facts, concept, level, count, seed))
+                        .collect::<Result<_, _>>()?;
+                    Ok(SheetWish {
+                        parts,
+                        without_key: !with_key,
+                        ..SheetWish::default()
+                    })
+                })?;
                 (
                     format!("practice-{seed}.pdf"),
                     practice_sheet(&wish, &look)?,
@@ -73,17 +84,13 @@ impl App {
         let seed = short_seed()?;
         let bytes = self.as_student(&asked.student, |store, joined| {
             let queue = student::queue(store, joined, today, CONCEPTS_OF_ONE)?;
-            // A sheet is made of fresh numbers; own exercises are on the screen alone.
             let parts = queue
                 .into_iter()
-                .filter(|entry| has_generator(&entry.concept))
-                .map(|entry| SheetPart {
-                    concept: entry.concept,
-                    level: entry.level,
-                    count: OWN_EXERCISES as usize,
-                    seed,
+                .map(|entry| {
+                    let (concept, level) = (&entry.concept, entry.level);
+                    part(&joined.facts, concept, level, EXERCISES_OF_EACH, seed)
                 })
-                .collect();
+                .collect::<Result<_, _>>()?;
             let wish = SheetWish {
                 parts,
                 ..SheetWish::default()
@@ -141,13 +148,8 @@ impl App {
                     .and_then(|s| s.name.clone()),
                 parts: practice
                     .into_iter()
-                    .map(|one| SheetPart {
-                        concept: one.concept.to_owned(),
-                        level: one.level,
-                        count: count as usize,
-                        seed,
-                    })
-                    .collect(),
+                    .map(|one| part(&class.facts, one.concept, one.level, count, seed))
+                    .collect::<Result<_, _>>()?,
                 without_key: !with_key,
             })
         })
@@ -199,31 +201,26 @@ fn look(asked: &PrintLook) -> Look {
     }
 }
 
-fn sheet(
-    concepts: Vec<String>,
+/// Exercises of a concept, the teacher's own among them.
+fn part(
+    facts: &ClassFacts,
+    concept: &str,
     level: Level,
     count: u32,
-    with_key: bool,
     seed: u64,
-) -> Result<SheetWish, CallError> {
-    if let Some(concept) = concepts.iter().find(|c| !has_generator(c)) {
-        return Err(ReportError::NoConcept {
-            id: concept.clone(),
-        }
-        .into());
-    }
-    Ok(SheetWish {
-        for_whom: None,
-        parts: concepts
-            .into_iter()
-            .map(|concept| SheetPart {
-                concept,
-                level,
-                count: count as usize,
-                seed,
-            })
-            .collect(),
-        without_key: !with_key,
+) -> Result<SheetPart, ReportError> {
+    let known = facts
+        .concepts
+        .get(concept)
+        .ok_or_else(|| ReportError::NoConcept {
+            id: concept.chars().take(80).collect(),
+        })?;
+    Ok(SheetPart {
+        concept: known.clone(),
+        level,
+        count: count as usize,
+        seed,
+        own: facts.own_of(concept).to_vec(),
     })
 }
 

@@ -10,7 +10,7 @@ pub enum ReportError {
     /// There is nothing to print: no exercise, no student, no row.
     #[error("there is nothing to print")]
     Nothing,
-    /// There is no such concept.
+    /// There is no such concept, or it has no exercises.
     #[error("there is no concept {id}")]
     NoConcept {
         /// The id asked for.
@@ -27,6 +27,9 @@ pub enum ReportError {
     /// No exercise can be made.
     #[error(transparent)]
     Item(#[from] ItemError),
+    /// An own exercise that was taken in cannot be shown: a fault of the program.
+    #[error("an own exercise cannot be shown: {0}")]
+    Own(String),
     /// A message is missing.
     #[error(transparent)]
     Message(#[from] MessageError),

@@ -10,24 +10,15 @@ use crate::paper::{Density, Look};
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
-use surefoot_core::catalogue::{Catalogue, Concept};
-use surefoot_core::item::{Block, Item, Level, generate};
+use surefoot_core::catalogue::Concept;
+use surefoot_core::item::{Block, Item};
+
+mod part;
+
+pub use part::SheetPart;
 
 /// Most exercises on one sheet.
 pub const MOST_EXERCISES: usize = 120;
-
-/// Exercises of one concept on a sheet.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct SheetPart {
-    /// The concept's id.
-    pub concept: String,
-    /// How far the exercises reach.
-    pub level: Level,
-    /// How many.
-    pub count: usize,
-    /// The seed of the first; the others follow.
-    pub seed: u64,
-}
 
 /// What a sheet is made from.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -44,7 +35,8 @@ pub struct SheetWish {
 ///
 /// # Errors
 /// [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more
-/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] or the generator's error.
+/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without
+/// exercises, or the generator's error.
 pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
     let asked: usize = wish.parts.iter().map(|part| part.count).sum();
     if asked == 0 {
@@ -56,16 +48,9 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
             most: MOST_EXERCISES,
         });
     }
-    let catalogue =
-        Catalogue::built_in().map_err(|error| ReportError::Writer(error.to_string()))?;
     let mut sets: Vec<(&Concept, &SheetPart, Vec<Item>)> = Vec::new();
     for part in wish.parts.iter().filter(|part| part.count > 0) {
-        let concept = catalogue
-            .get(&part.concept)
-            .ok_or_else(|| ReportError::NoConcept {
-                id: part.concept.chars().take(80).collect(),
-            })?;
-        sets.push((concept, part, exercises(part)?));
+        sets.push((&part.concept, part, part.exercises()?));
     }
     let w = Words::new(look.locale)?;
     let language = look.locale.language;
@@ -75,15 +60,7 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
     };
     let marks: Vec<String> = sets
         .iter()
-        .map(|(concept, part, items)| {
-            let version = items.first().map_or(0, |i| i.generator_version);
-            format!(
-                "{} · {} · {} · v{version}",
-                concept.id,
-                u8::from(part.level),
-                part.seed
-            )
-        })
+        .map(|(_, part, items)| part.mark(items))
         .collect();
     let mut page = Document::new(*look, title.clone(), marks.join("   "));
     page.heading(1, &title);
@@ -117,25 +94,6 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
         }
     }
     page.finish()
-}
-
-/// The exercises of a part: seeds in a row, a repeated question left out.
-fn exercises(part: &SheetPart) -> Result<Vec<Item>, ReportError> {
-    let mut items: Vec<Item> = Vec::new();
-    let mut seed = part.seed;
-    // A generator with few different questions may repeat one in the end.
-    let tries = part.count as u64 * 8 + 40;
-    while items.len() < part.count {
-        let item = generate(&part.concept, part.level, seed)?;
-        let repeated = items
-            .iter()
-            .any(|i| i.prompt == item.prompt && i.entry == item.entry);
-        if !repeated || seed.wrapping_sub(part.seed) > tries {
-            items.push(item);
-        }
-        seed = seed.wrapping_add(1);
-    }
-    Ok(items)
 }
 
 /// "Name ____ Date ____".

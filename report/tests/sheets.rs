@@ -1,7 +1,8 @@
 //! Practice sheets of every concept, in both languages: each is a file that the
 //! writer's own PDF/UA-1 checks let pass.
 
-use surefoot_core::catalogue::Language;
+use surefoot_core::bank::{OwnExercise, OwnForm, OwnKind, OwnText};
+use surefoot_core::catalogue::{Catalogue, Concept, ConceptId, Language};
 use surefoot_core::item::{Level, concepts_with_exercises};
 use surefoot_core::messages::Locale;
 use surefoot_report::sheet::{MOST_EXERCISES, SheetPart, SheetWish, practice_sheet};
@@ -9,10 +10,40 @@ use surefoot_report::{Density, Look, Paper, ReportError};
 
 fn part(concept: &str, level: Level, count: usize, seed: u64) -> SheetPart {
     SheetPart {
-        concept: concept.to_string(),
+        concept: Catalogue::built_in().unwrap().get(concept).unwrap().clone(),
         level,
         count,
         seed,
+        own: Vec::new(),
+    }
+}
+
+/// A concept of the teacher's own, with no exercises made here.
+fn tides() -> Concept {
+    let built_in = Catalogue::built_in().unwrap();
+    let known = built_in.get(concepts_with_exercises().next().unwrap());
+    Concept {
+        id: ConceptId::new("own-tides").unwrap(),
+        ..known.unwrap().clone()
+    }
+}
+
+fn own(question: &str, level: Level) -> OwnExercise {
+    OwnExercise {
+        concept: ConceptId::new("own-tides").unwrap(),
+        level,
+        kind: OwnKind::WholeNumber,
+        question: OwnText {
+            text: question.into(),
+            es: None,
+        },
+        choices: Vec::new(),
+        answer: "7".into(),
+        form: OwnForm::Any,
+        unit: None,
+        hints: Vec::new(),
+        steps: Vec::new(),
+        wrong: Vec::new(),
     }
 }
 
@@ -83,11 +114,37 @@ fn what_cannot_be_printed_is_told() {
         })
     );
     assert_eq!(
-        made(vec![part("no-such-concept", Level::Entry, 3, 1)]),
+        made(vec![SheetPart {
+            concept: tides(),
+            ..part(concept, Level::Entry, 3, 1)
+        }]),
         Err(ReportError::NoConcept {
-            id: "no-such-concept".into()
+            id: "own-tides".into()
         })
     );
     // The largest seeds do not overflow.
     assert!(made(vec![part(concept, Level::Entry, 3, u64::MAX)]).is_ok());
+}
+
+#[test]
+fn own_exercises_print_like_the_others() {
+    let parts = vec![SheetPart {
+        concept: tides(),
+        own: vec![
+            own("How many hours are 420 minutes?", Level::Entry),
+            own("Find the depth: {3 1/2} + {7/2} = ?", Level::Stretch),
+        ],
+        ..part(
+            concepts_with_exercises().next().unwrap(),
+            Level::Entry,
+            5,
+            1,
+        )
+    }];
+    let wish = SheetWish {
+        parts,
+        ..SheetWish::default()
+    };
+    let bytes = practice_sheet(&wish, &Look::default()).unwrap();
+    assert!(bytes.starts_with(b"%PDF-1."));
 }

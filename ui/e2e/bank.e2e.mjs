@@ -239,5 +239,20 @@ await withDesk('2026-09-16', async ({ page, url, data, step, scan }) => {
       check('and stands in the hand-in', preview.answers === 1, preview);
     },
   );
+
+  await step('own exercises go on a printed sheet, alone where there are no others', async () => {
+    const { exercises } = await call('own_desk', { class: id });
+    const alone = exercises.find((one) => one.answer === '6').concept;
+    const printed = (concepts) =>
+      call('print', {
+        class: id,
+        what: { kind: 'sheet', concepts, level: 2, count: 4, with_key: true },
+        look: { language: 'es', paper: 'a4', roomy: true },
+      });
+    for (const concepts of [[alone.id], [concept.id, alone.id]]) {
+      const made = await printed(concepts);
+      check('a sheet', made?.place && made.bytes > 5000, made);
+    }
+  });
 });
 rmSync(folder, { recursive: true, force: true });

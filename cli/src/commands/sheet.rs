@@ -1,7 +1,7 @@
 //! `surefoot sheet`: a practice sheet with its answer key as a PDF.
 
 use std::path::PathBuf;
-use surefoot_core::catalogue::Language;
+use surefoot_core::catalogue::{Catalogue, Language};
 use surefoot_core::item::Level;
 use surefoot_core::messages::Locale;
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
@@ -89,17 +89,25 @@ pub fn run(args: &Args) -> crate::Outcome {
             DensityName::Roomy => Density::Roomy,
         },
     };
-    let wish = SheetWish {
-        parts: args
-            .concept
-            .iter()
-            .map(|concept| SheetPart {
+    let catalogue = Catalogue::built_in().map_err(|error| error.to_string())?;
+    let parts = args
+        .concept
+        .iter()
+        .map(|id| {
+            let concept = catalogue
+                .get(id)
+                .ok_or_else(|| format!("there is no concept {id}"))?;
+            Ok(SheetPart {
                 concept: concept.clone(),
                 level,
                 count: args.count,
                 seed: args.seed,
+                own: Vec::new(),
             })
-            .collect(),
+        })
+        .collect::<Result<_, String>>()?;
+    let wish = SheetWish {
+        parts,
         ..SheetWish::default()
     };
     let bytes = practice_sheet(&wish, &look).map_err(|error| error.to_string())?;

@@ -5,7 +5,7 @@ use super::board::board;
 use super::compare::student_page;
 use super::{OpenClass, TeacherError};
 use crate::catalogue::Language;
-use crate::item::{Level, has_generator};
+use crate::item::Level;
 use crate::rotation::Phase;
 use crate::store::DeskStore;
 use chrono::NaiveDate;
@@ -72,7 +72,7 @@ pub fn seat_practice<'a>(
     let mut found: Vec<SeatPractice> = Vec::new();
     for id in wanted {
         if let Some((concept, _)) = class.facts.concepts.get_key_value(&id)
-            && has_generator(concept)
+            && class.facts.has_exercises(concept)
             && found.iter().all(|f| f.concept != concept)
             && found.len() < most
         {

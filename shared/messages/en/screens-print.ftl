@@ -1,7 +1,7 @@
 ## The teacher's Print screen.
 tab-print = Print
 print-title = Print
-print-words = Sheets, charts and reports are PDFs in black and white that you save and print.
+print-words = Sheets, charts and reports are PDFs in black and white that you save and print. Exercises of your own stand on a sheet in turn with fresh ones.
 print-what = What to print
 print-sheet = Practice sheet
 print-chart = Self-rating chart

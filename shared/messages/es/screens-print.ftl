@@ -1,7 +1,7 @@
 ## La pantalla Imprimir del maestro.
 tab-print = Imprimir
 print-title = Imprimir
-print-words = Las hojas, las tablas y los informes son PDF en blanco y negro que guardas e imprimes.
+print-words = Las hojas, las tablas y los informes son PDF en blanco y negro que guardas e imprimes. En una hoja, tus ejercicios se alternan con otros nuevos.
 print-what = Qué imprimir
 print-sheet = Hoja de práctica
 print-chart = Tabla de autoevaluación
