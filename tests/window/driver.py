@@ -47,7 +47,8 @@ def environment(home):
 class Window:
     """One start of the program."""
 
-    def __init__(self, home, arguments=()):
+    def __init__(self, home, arguments=(), program=PROGRAM):
+        self.program = program
         self.home = pathlib.Path(home)
         self.home.mkdir(parents=True, exist_ok=True)
         self.home.chmod(0o700)
@@ -64,7 +65,7 @@ class Window:
             # The window lets itself be driven only when told so.
             env=environment(self.home) | {"TAURI_WEBVIEW_AUTOMATION": "true"},
             stdout=self.log, stderr=self.log, start_new_session=True)
-        options = {"binary": str(PROGRAM), "args": self.arguments}
+        options = {"binary": str(self.program), "args": self.arguments}
         wanted = {"capabilities": {"alwaysMatch": {"webkitgtk:browserOptions": options}}}
         try:
             self.session = f"/session/{self.wait(lambda: self.open_session(wanted))}"
@@ -74,6 +75,7 @@ class Window:
         return self
 
     def open_session(self, wanted):
+        self.asked = time.monotonic()
         try:
             return self.request("POST", "/session", wanted)["sessionId"]
         except (urllib.error.URLError, ConnectionError):
