@@ -72,8 +72,9 @@ pub fn run(args: &Args) -> crate::Outcome {
             args.minutes
         );
         put_line!(
-            "Edge: (rule - random) / (oracle - random). Simulated students, no real children."
+            "Edge: (rule - random) / (oracle - random). Slowest: the quarter of the concepts that takes longest."
         );
+        put_line!("Simulated students, no real children.");
     }
     Ok(())
 }
@@ -81,7 +82,7 @@ pub fn run(args: &Args) -> crate::Outcome {
 fn print(table: &ModelTable) {
     put_line!("Learner model: {}", table.model);
     put_line!(
-        "{:<14} {:>6} {:>7} {:>16} {:>7} {:>7} {:>16} {:>7} {:>6} {:>7} {:>8}",
+        "{:<14} {:>6} {:>7} {:>16} {:>7} {:>7} {:>16} {:>7} {:>6} {:>7} {:>8} {:>8}",
         "rule",
         "class",
         "-random",
@@ -92,11 +93,12 @@ fn print(table: &ModelTable) {
         "oracle%",
         "edge",
         "bottom",
+        "slowest",
         "minutes"
     );
     for l in &table.lines {
         put_line!(
-            "{:<14} {:>6.3} {:>+7.3} {:>16} {:>7.3} {:>+7.3} {:>16} {:>7.2} {:>6.2} {:>7.2} {:>8.0}",
+            "{:<14} {:>6.3} {:>+7.3} {:>16} {:>7.3} {:>+7.3} {:>16} {:>7.2} {:>6.2} {:>7.2} {:>8.3} {:>8.0}",
             l.rule,
             l.class,
             l.class_minus_random,
@@ -107,6 +109,7 @@ fn print(table: &ModelTable) {
             l.share_of_oracle,
             l.class_edge,
             l.bottom_edge,
+            l.slowest,
             l.minutes
         );
     }

@@ -69,7 +69,7 @@ impl Tuning {
     /// The values in use.
     pub const USED: Self = Self {
         decay_base: 0.2,
-        decay_by_strength: 0.08,
+        decay_by_strength: 0.1,
         slope: 1.2,
         threshold: 0.6,
         spread: 1.3,
@@ -84,7 +84,7 @@ impl Tuning {
         helped_weight: 0.85,
         wrong_weight: 0.5,
         unlocking: 0.3,
-        minutes_power: 0.5,
+        minutes_power: 0.7,
         ahead: 1.0,
         least_days: 10,
     };

@@ -46,6 +46,8 @@ pub struct Line {
     pub bottom_minus_random: f64,
     /// 95 % bootstrap interval of that difference, over classes.
     pub bottom_interval: [f64; 2],
+    /// Share known of the quarter of the concepts that takes longest.
+    pub slowest: f64,
     /// Share of what the oracle gains over no practice.
     pub share_of_oracle: f64,
     /// (rule - random) / (oracle - random), class.
@@ -132,8 +134,8 @@ pub fn compare(
             lines: Vec::new(),
         });
     }
-    // By rule, then by class: (class mean, bottom quarter, minutes, exercises).
-    let mut all: Vec<Vec<[f64; 4]>> = vec![Vec::new(); RuleName::ALL.len()];
+    // By rule, then by class: (class mean, bottom quarter, minutes, exercises, slowest concepts).
+    let mut all: Vec<Vec<[f64; 5]>> = vec![Vec::new(); RuleName::ALL.len()];
     for seed in &setup.seeds {
         let plan = YearPlan::invented(*seed, setup.concepts, setup.minutes);
         let mut bottom = Vec::new();
@@ -155,6 +157,11 @@ pub fn compare(
                 mean(bottom.iter().map(|s| of_student(&year.known[*s]))),
                 year.minutes,
                 year.exercises,
+                mean(
+                    year.known
+                        .iter()
+                        .flat_map(|known| year.slowest.iter().map(|concept| known[*concept])),
+                ),
             ]);
             step();
         }
@@ -187,6 +194,7 @@ pub fn compare(
                 bottom: at(place, 1),
                 bottom_minus_random: minus(1),
                 bottom_interval: interval(&differences(1)),
+                slowest: at(place, 4),
                 share_of_oracle: ratio(at(place, 0) - at(none, 0), at(oracle, 0) - at(none, 0)),
                 class_edge: edge(0),
                 bottom_edge: edge(1),
@@ -232,6 +240,8 @@ mod tests {
             let (random, ours) = (line(RuleName::Random), line(RuleName::Surefoot));
             assert!(ours.class_edge > 0.3, "{table:?}");
             assert!(ours.class > random.class && ours.bottom > random.bottom);
+            // Minutes count, but not so much that what takes long is left behind.
+            assert!(ours.slowest > random.slowest, "{table:?}");
             for other in &table.lines {
                 if other.rule != RuleName::None.words() {
                     assert!(

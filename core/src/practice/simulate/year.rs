@@ -12,6 +12,8 @@ use crate::practice::memory::MemoryError;
 pub struct YearResult {
     /// True share known at the year's end, by student and concept.
     pub known: Vec<Vec<f64>>,
+    /// The quarter of the concepts on which an exercise takes this class longest.
+    pub slowest: Vec<usize>,
     /// Practice minutes a student, on average.
     pub minutes: f64,
     /// Exercises a student, on average.
@@ -64,6 +66,7 @@ pub fn run(
             overrun[number] = (spent - budget).max(0.0);
         }
     }
+    let slowest = slowest_quarter(&class, plan.taught.len());
     let end = plan.calendar.last().copied().unwrap_or(0);
     #[expect(clippy::cast_precision_loss, reason = "a class")]
     let count = students.max(1) as f64;
@@ -72,7 +75,18 @@ pub fn run(
             .iter()
             .map(|s| (0..plan.taught.len()).map(|c| s.knows(c, end)).collect())
             .collect(),
+        slowest,
         minutes: minutes_all / count,
         exercises: exercises / count,
     })
+}
+
+fn slowest_quarter(class: &[SimStudent], concepts: usize) -> Vec<usize> {
+    let minutes: Vec<f64> = (0..concepts)
+        .map(|concept| class.iter().map(|s| s.usual_minutes(concept)).sum())
+        .collect();
+    let mut order: Vec<usize> = (0..concepts).collect();
+    order.sort_by(|a, b| minutes[*b].total_cmp(&minutes[*a]));
+    order.truncate(concepts.div_ceil(4));
+    order
 }
