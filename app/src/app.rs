@@ -5,9 +5,11 @@ use crate::held::Held;
 use crate::jobs::Jobs;
 use crate::pin_calls::Pins;
 use crate::places::{Places, WorldPlaces, is_student_id};
+use crate::voice::NoVoice;
 use crate::watch::Watching;
 use crate::{
-    CallError, Clock, DeviceSettings, FileDoor, FileSource, StoreName, Theme, World, write_atomic,
+    CallError, Clock, DeviceSettings, FileDoor, FileSource, StoreName, Theme, Voice, World,
+    write_atomic,
 };
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::collections::BTreeMap;
@@ -26,6 +28,7 @@ const PACKS_KEPT: usize = 4;
 pub struct App {
     pub(crate) places: Places,
     pub(crate) door: Box<dyn FileDoor>,
+    pub(crate) voice: Box<dyn Voice>,
     pub(crate) jobs: Jobs,
     clock: Box<dyn Clock>,
     pub(crate) opened_at: Instant,
@@ -132,6 +135,7 @@ impl App {
         Ok(Self {
             places,
             door,
+            voice: Box::new(NoVoice),
             jobs: Jobs::new()?,
             clock,
             opened_at: Instant::now(),

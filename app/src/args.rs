@@ -6,7 +6,7 @@ use surefoot_core::catalogue_file::ConceptDraft;
 use surefoot_core::exchange::PracticeRules;
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
-use surefoot_core::student::views::Language;
+use surefoot_core::student::views::{Goal, Language, StudentLook};
 use surefoot_core::teacher::group_views::{GroupChosen, GroupWishes};
 use surefoot_core::teacher::teaching_views::EntryMade;
 use surefoot_core::teacher::views::{NewAssignment, NewClass};
@@ -78,6 +78,15 @@ pub struct Focus {
     pub concepts: Vec<String>,
 }
 
+/// Goals in a student's own words, as they stand after a change.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Goals {
+    /// The profile's id.
+    pub student: String,
+    /// At most three, in their order.
+    pub goals: Vec<Goal>,
+}
+
 /// Practice of one concept asked for from My path; nothing for tonight's queue.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PracticeAsked {
@@ -100,6 +109,17 @@ pub struct NewStudentSettings {
     pub minutes: u32,
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
+    /// How the screens look and sound.
+    pub look: StudentLook,
+}
+
+/// A text to be read aloud.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ReadAloud {
+    /// The text, with its mathematics in words.
+    pub text: String,
+    /// The language it is in.
+    pub language: Language,
 }
 
 /// Roster text as pasted: a name a line, or a column of a table.
@@ -533,6 +553,17 @@ pub struct StudentPrint {
     pub student: String,
     /// The paper.
     pub paper: PrintPaper,
+}
+
+/// A print of a student's path.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PathPrint {
+    /// The student's id.
+    pub student: String,
+    /// The paper.
+    pub paper: PrintPaper,
+    /// Whether the student's own goals go on it.
+    pub with_goals: bool,
 }
 
 /// Language, paper and room.

@@ -1,5 +1,6 @@
 //! What a call can fail with, as codes the screens put into words.
 
+use crate::VoiceMissing;
 use serde::{Deserialize, Serialize};
 use surefoot_core::calendar::CalendarError;
 use surefoot_core::exchange::{Refusal, SeatCodeError};
@@ -32,7 +33,7 @@ pub enum CallError {
     /// A value that a person entered cannot be taken.
     #[error("{field} cannot be taken: {rule}")]
     Invalid {
-        /// The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`.
+        /// The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`, `goals`.
         field: String,
         /// The rule it breaks: `empty`, `too_long`, `too_many`, `too_few`, `order`, `range`, `not_today`.
         rule: String,
@@ -113,6 +114,12 @@ pub enum CallError {
     Files {
         /// For the log.
         detail: String,
+    },
+    /// Nothing can be read aloud here.
+    #[error("no voice: {missing:?}")]
+    NoVoice {
+        /// What is missing.
+        missing: VoiceMissing,
     },
     /// A long job was stopped by the person.
     #[error("stopped")]

@@ -2,7 +2,8 @@
 
 use crate::app::App;
 use crate::{
-    CallError, FileKind, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint, chance,
+    CallError, FileKind, PathPrint, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint,
+    chance,
 };
 use surefoot_core::class::ClassFacts;
 use surefoot_core::item::Level;
@@ -95,21 +96,24 @@ impl App {
                 parts,
                 ..SheetWish::default()
             };
-            let look = own_look(joined.student.language, asked.paper);
+            let look = own_look(joined.locale(), asked.paper);
             Ok(practice_sheet(&wish, &look)?)
         })?;
         self.handed_over(format!("practice-{seed}.pdf"), FileKind::Pdf, &bytes)
     }
 
-    /// Prints a student's path, for the folder.
+    /// Prints a student's path, for the folder; the goals only where the student says so.
     ///
     /// # Errors
     /// As [`App::print_practice`].
-    pub fn print_path(&self, asked: StudentPrint) -> Result<FileMade, CallError> {
+    pub fn print_path(&self, asked: PathPrint) -> Result<FileMade, CallError> {
         let today = self.this_day();
         let bytes = self.as_student(&asked.student, |store, joined| {
-            let path = student::my_path(store, joined, today)?;
-            let look = own_look(joined.student.language, asked.paper);
+            let mut path = student::my_path(store, joined, today)?;
+            if !asked.with_goals {
+                path.goals.clear();
+            }
+            let look = own_look(joined.locale(), asked.paper);
             Ok(path_pages(&path, &joined.facts.title, &look)?)
         })?;
         self.handed_over("my-path.pdf".into(), FileKind::Pdf, &bytes)
@@ -178,12 +182,15 @@ fn chart(class: &OpenClass, look: &Look) -> Result<Vec<u8>, ReportError> {
 }
 
 /// A student's print has room to work.
-fn own_look(language: surefoot_core::catalogue::Language, paper: PrintPaper) -> Look {
-    look(&PrintLook {
-        language,
-        paper,
-        roomy: true,
-    })
+fn own_look(locale: Locale, paper: PrintPaper) -> Look {
+    Look {
+        locale,
+        ..look(&PrintLook {
+            language: locale.language,
+            paper,
+            roomy: true,
+        })
+    }
 }
 
 fn look(asked: &PrintLook) -> Look {

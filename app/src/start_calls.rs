@@ -83,6 +83,7 @@ impl App {
                 nickname: joined.student.nickname,
                 picture: joined.student.picture,
                 language: joined.student.language,
+                look: joined.student.look,
                 class_title: joined.facts.title,
             })
         })

@@ -2,7 +2,7 @@
 
 use crate::app::{App, files, lock};
 use crate::{
-    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, FileSource, Focus, Join,
+    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, FileSource, Focus, Goals, Join,
     NewStudentSettings, Nothing, OpenedFiles, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped,
     StoreName, StudentDay, StudentId, Sure, World, chance, write_atomic,
 };
@@ -270,6 +270,18 @@ impl App {
         })
     }
 
+    /// Writes the student's goals.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
+    pub fn set_goals(&self, goals: Goals) -> Result<MyPath, CallError> {
+        let today = self.this_day();
+        self.as_student(&goals.student, |store, joined| {
+            student::set_goals(store, &goals.goals)?;
+            Ok(student::my_path(store, joined, today)?)
+        })
+    }
+
     /// What a hand-in would hold.
     ///
     /// # Errors
@@ -374,6 +386,7 @@ impl App {
                     language: new.language,
                     minutes: new.minutes,
                     evenings: new.evenings,
+                    look: new.look,
                 },
             )?)
         })

@@ -31,6 +31,26 @@ pub enum NumberStyle {
     CommaDecimal,
 }
 
+impl Locale {
+    /// The sign between ones and tenths.
+    #[must_use]
+    pub fn decimal_sign(self) -> &'static str {
+        match self.numbers {
+            NumberStyle::PointDecimal => ".",
+            NumberStyle::CommaDecimal => ",",
+        }
+    }
+
+    /// Between numbers in a row, where a comma could be taken for a decimal sign.
+    #[must_use]
+    pub fn number_break(self) -> &'static str {
+        match self.numbers {
+            NumberStyle::PointDecimal => ", ",
+            NumberStyle::CommaDecimal => "; ",
+        }
+    }
+}
+
 impl From<Language> for Locale {
     fn from(language: Language) -> Self {
         Self {
@@ -186,6 +206,29 @@ fn grouped(text: &str, style: NumberStyle) -> String {
     shown
 }
 
+/// Our own prose, written with `1,000` and `3.5`, for people who write numbers otherwise.
+#[must_use]
+pub fn prose(locale: Locale, text: &str) -> String {
+    if locale.numbers == NumberStyle::PointDecimal {
+        return text.to_owned();
+    }
+    let mut shown = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(start) = rest.find(|c: char| c.is_ascii_digit()) {
+        let (before, from) = rest.split_at(start);
+        let end = from
+            .find(|c: char| !c.is_ascii_digit() && c != ',' && c != '.')
+            .unwrap_or(from.len());
+        // A comma or a full stop behind a number belongs to the sentence.
+        let number = from.get(..end).unwrap_or(from).trim_end_matches([',', '.']);
+        shown.push_str(before);
+        shown.push_str(&format_number(locale, &number.replace(',', "")));
+        rest = from.get(number.len()..).unwrap_or_default();
+    }
+    shown.push_str(rest);
+    shown
+}
+
 /// A piece of a formatted sentence.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Piece {
@@ -228,10 +271,7 @@ pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
                 .iter()
                 .map(|text| format_number(locale, text))
                 .collect::<Vec<_>>()
-                .join(match locale.numbers {
-                    NumberStyle::PointDecimal => ", ",
-                    NumberStyle::CommaDecimal => "; ",
-                })
+                .join(locale.number_break())
                 .into(),
             Arg::Math { .. } => format!("{MATH_START}{name}{MATH_END}").into(),
             Arg::Text { text } => text.to_string().into(),
@@ -361,6 +401,11 @@ mod tests {
         assert_eq!(format_number(us, "-999"), "−999");
         assert_eq!(format_number(us, "1000"), "1,000");
         assert_eq!(format_number(comma, "1234.5"), "1\u{202f}234,5");
+        assert_eq!(
+            prose(comma, "Hasta 1,000, con 3.5 y 2."),
+            "Hasta 1\u{202f}000, con 3,5 y 2."
+        );
+        assert_eq!(prose(us, "Within 1,000."), "Within 1,000.");
     }
 
     #[test]

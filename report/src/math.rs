@@ -139,7 +139,7 @@ impl Setter {
             Expr::Pair { x, y } => self
                 .text("(")
                 .then(&self.set(x)?)
-                .then(&self.text(", "))
+                .then(&self.text(self.locale.number_break()))
                 .then(&self.set(y)?)
                 .then(&self.text(")")),
             Expr::Degrees { inner } => self.set(inner)?.then(&self.text("°")),

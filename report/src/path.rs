@@ -42,6 +42,7 @@ pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u
     page.paragraph(&bold(scale.join("   ·   ")), Style::of(10.0));
     page.paragraph(&words(w.get("report-path-how")?), Style::of(9.5));
     page.paragraph(&words(w.get("report-own-view")?), Style::of(9.5));
+    goals(&mut page, &w, path)?;
     let passes: Vec<usize> = (0..path.pass_count).collect();
     for passes in passes.chunks(MOST_PASSES) {
         for strand in path
@@ -57,6 +58,24 @@ pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u
         }
     }
     page.finish()
+}
+
+/// The student's own goals, with a box for each.
+fn goals(page: &mut Document, w: &Words, path: &MyPath) -> Result<(), ReportError> {
+    if path.goals.is_empty() {
+        return Ok(());
+    }
+    page.heading(2, &w.get("report-path-goals")?);
+    for goal in &path.goals {
+        let id = if goal.reached {
+            "report-path-goal-reached"
+        } else {
+            "report-path-goal"
+        };
+        let line = w.say(id, &[("goal", goal.words.clone().into())])?;
+        page.paragraph(&words(line), Style::of(10.5));
+    }
+    Ok(())
 }
 
 fn strand_table(

@@ -6,6 +6,10 @@ mod opened;
 mod sample;
 #[cfg(target_os = "android")]
 mod share_android;
+#[cfg(target_os = "android")]
+mod voice_android;
+#[cfg(desktop)]
+mod voice_desktop;
 
 use std::sync::Arc;
 use surefoot_app::{App, CallError, DeviceClock};
@@ -36,10 +40,27 @@ async fn call(
     })?
 }
 
+#[cfg(desktop)]
+fn with_voice(program: App, _app: &tauri::App) -> App {
+    program.with_voice(Box::new(voice_desktop::SystemVoice::default()))
+}
+
+#[cfg(target_os = "android")]
+fn with_voice(program: App, app: &tauri::App) -> App {
+    let voice = voice_android::TabletVoice::new(app.handle().clone());
+    program.with_voice(Box::new(voice))
+}
+
+#[cfg(not(any(desktop, target_os = "android")))]
+fn with_voice(program: App, _app: &tauri::App) -> App {
+    program
+}
+
 fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<()> {
     let data = app.path().app_data_dir()?;
     let door = door::SystemDoor::new(app.handle().clone(), Arc::clone(opened));
-    let program = App::open(&data, Box::new(door), Box::new(DeviceClock));
+    let program = App::open(&data, Box::new(door), Box::new(DeviceClock))
+        .map(|program| with_voice(program, app));
     if let Ok(program) = &program
         && std::env::args().any(|a| a == sample::FLAG)
     {

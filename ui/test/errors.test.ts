@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { CallError, Reason, Refusal, SeatCodeError } from '../src/lib/backend';
+import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../src/lib/backend';
 import { errorWords, refusalWords, seatCodeWords } from '../src/lib/ui';
 import { setLanguage } from '../src/lib/words';
 import { reasonWords } from '../src/student/reason';
@@ -49,8 +49,15 @@ const ERRORS: OfCode<CallError> = {
   locked: { code: 'locked' },
   pin_wait: { code: 'pin_wait', wait_seconds: 5 },
   files: { code: 'files', detail: 'x' },
+  no_voice: { code: 'no_voice', missing: 'speech_dispatcher' },
   cancelled: { code: 'cancelled' },
 };
+const MISSING_VOICES: VoiceMissing[] = [
+  'speech_dispatcher',
+  'system_voice',
+  'tablet_voice',
+  'everything',
+];
 const REASONS: OfCode<Reason> = {
   assigned: { code: 'assigned', due: '2026-09-18', done: 1, of: 4 },
   marked_not_yet: { code: 'marked_not_yet', on: '2026-09-16' },
@@ -71,6 +78,12 @@ describe.each(['en', 'es'] as const)('%s', (language) => {
     setLanguage(language);
     const words = errorWords(error);
     expect(words.length).toBeGreaterThanOrEqual(2);
+    expect(words.join(' ')).not.toMatch(MISSING);
+  });
+  test.each(MISSING_VOICES)('what helps where %s is missing', (missing) => {
+    setLanguage(language);
+    const words = errorWords({ code: 'no_voice', missing });
+    expect(words).toHaveLength(3);
     expect(words.join(' ')).not.toMatch(MISSING);
   });
   test.each(Object.values(REFUSALS))('refusal $code', (refusal) => {

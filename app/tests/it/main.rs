@@ -10,6 +10,7 @@
 mod bad_files;
 mod disks;
 mod keeping;
+mod own_ways;
 mod printing;
 mod removal;
 mod reports;

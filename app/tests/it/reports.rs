@@ -2,8 +2,8 @@
 
 use crate::support::{Device, class_and_tablet, date, rate};
 use surefoot_app::{
-    CallError, ClassId, Entries, EntryAsked, Nothing, PrintAsked, PrintLook, PrintPaper, Printed,
-    ReportAsked, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
+    CallError, ClassId, Entries, EntryAsked, Nothing, PathPrint, PrintAsked, PrintLook, PrintPaper,
+    Printed, ReportAsked, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
 };
 use surefoot_core::catalogue::Language;
 use surefoot_core::rating::Confidence;
@@ -167,7 +167,14 @@ fn a_student_prints_the_evening_and_the_path() {
     };
     for made in [
         tablet.app.print_practice(asked.clone()).unwrap(),
-        tablet.app.print_path(asked.clone()).unwrap(),
+        tablet
+            .app
+            .print_path(PathPrint {
+                student: asked.student.clone(),
+                paper: asked.paper,
+                with_goals: true,
+            })
+            .unwrap(),
     ] {
         let bytes = std::fs::read(tablet.hands.saved.join(&made.file_name)).unwrap();
         assert!(bytes.starts_with(b"%PDF-") && bytes.len() == made.bytes);

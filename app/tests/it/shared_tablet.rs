@@ -6,6 +6,7 @@ use surefoot_app::{
     StudentId, Unlocked, dispatch,
 };
 use surefoot_core::rating::Confidence;
+use surefoot_core::student::views::StudentLook;
 
 fn typed(student: &str, pin: &str) -> PinTyped {
     PinTyped {
@@ -31,7 +32,8 @@ fn no_call_about_a_locked_student_answers() {
     let (_, _, tablet, sky, rain) = two();
     let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
         "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
-        "more": false, "language": "en", "minutes": 10, "evenings": 5, "pin": "1234", "passphrase": "seven quiet rivers",
+        "more": false, "language": "en", "minutes": 10, "evenings": 5, "goals": [],
+        "look": StudentLook::default(), "pin": "1234", "passphrase": "seven quiet rivers",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
     for name in surefoot_app::CALL_NAMES {
@@ -51,6 +53,7 @@ fn no_call_about_a_locked_student_answers() {
             | "practice_summary"
             | "my_path"
             | "set_focus"
+            | "set_goals"
             | "hand_in_preview"
             | "hand_in"
             | "student_settings"
@@ -76,7 +79,7 @@ fn no_call_about_a_locked_student_answers() {
             }
         }
     }
-    assert_eq!(asked, 17);
+    assert_eq!(asked, 18);
     let start = tablet.app.start(Nothing {}).unwrap();
     let locked = start.students.iter().find(|s| s.id == sky).unwrap();
     assert!(locked.has_pin);

@@ -10,7 +10,7 @@ use surefoot_core::exchange::{Refusal, SeatCodeError};
 use surefoot_core::item::{self, Level, Response};
 use surefoot_core::rating::{Confidence, Outcome};
 use surefoot_core::student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
-use surefoot_core::student::views::Today;
+use surefoot_core::student::views::{StudentLook, Today};
 
 /// A class of two, and a tablet on which Amara has joined.
 fn joined(today: &str) -> (Device, Device, String, String) {
@@ -342,6 +342,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
             language: Language::En,
             minutes,
             evenings,
+            look: StudentLook::default(),
         };
         tablet.app.save_student_settings(new).unwrap();
     };
@@ -423,6 +424,7 @@ fn focus_and_minutes_have_bounds() {
             language: Language::Es,
             minutes,
             evenings,
+            look: StudentLook::default(),
         })
     };
     let saved = settings(12, 3).unwrap();

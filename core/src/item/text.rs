@@ -62,7 +62,7 @@ pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
             format!("${}", format_number(locale, &amount.to_string()))
         }
         Expr::Time { hour, minute } => format!("{hour}:{minute:02}"),
-        Expr::Pair { x, y } => format!("({}, {})", text(x)?, text(y)?),
+        Expr::Pair { x, y } => format!("({}{}{})", text(x)?, locale.number_break(), text(y)?),
         Expr::Degrees { inner } => format!("{}°", text(inner)?),
     })
 }

@@ -11,6 +11,7 @@ use crate::exchange::{
 use crate::rating::{AnswerResult, Confidence};
 use crate::store::student::{OpenRow, PracticeAnswer};
 use crate::student;
+use crate::student::views::{DecimalSign, Goal, StudentTheme};
 use rusqlite::Connection;
 use rusqlite::types::Value;
 use std::collections::BTreeMap;
@@ -107,9 +108,16 @@ fn personal(store: &StudentStore) {
     me.nickname = "Cloudberry Ünïcode".into();
     me.picture = "hedgehog".into();
     me.minutes = 13;
+    me.look.theme = StudentTheme::Contrast;
+    me.look.decimal_sign = DecimalSign::Comma;
     store.put_student(&me).unwrap();
     student::set_pin(store, "40719", [0xC3; 16]).unwrap();
     store.put_focus(&["g3-focus-of-mine".into()]).unwrap();
+    let goals = [Goal {
+        words: "Learn my sevens by Friday".into(),
+        reached: true,
+    }];
+    student::set_goals(store, &goals).unwrap();
     let sequence = store.next_sequence().unwrap();
     let date = "2026-09-08".parse().unwrap();
     store
@@ -261,14 +269,30 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         "focus.concept",
         "pin.salt",
         "pin.hash",
+        "student.theme",
+        "student.decimal_sign",
+        "goal.words",
     ] {
         assert!(looked_at.contains_key(needed), "{needed} was not looked at");
     }
-    for words in ["40719", "31415926", "27182818", "Cloudberry", "hedgehog"] {
+    for words in [
+        "40719",
+        "31415926",
+        "27182818",
+        "Cloudberry",
+        "hedgehog",
+        "sevens",
+    ] {
         assert!(!text.contains(words), "{words}");
     }
     // The file as it travels holds none of it either, nor does its name.
-    for words in ["Cloudberry", "hedgehog", "31415926", &joined.student.device] {
+    for words in [
+        "Cloudberry",
+        "hedgehog",
+        "31415926",
+        "sevens",
+        &joined.student.device,
+    ] {
         assert!(!holds(&made.bytes, words.as_bytes()) && !made.file_name.contains(words));
     }
     no_time_and_no_machine(&text);

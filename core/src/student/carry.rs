@@ -6,7 +6,8 @@
 
 use super::hand_in::{check_in_entries, practice_entries};
 use super::join::read_class_pack;
-use super::{Joined, StudentError};
+use super::views::{Goal, StudentLook};
+use super::{Joined, StudentError, goals};
 use crate::catalogue::Language;
 use crate::exchange::{
     CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, DeviceId, Refusal, SeatToken, SigningKey,
@@ -20,7 +21,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// The version of [`Body`].
-const BODY_VERSION: u32 = 1;
+const BODY_VERSION: u32 = 2;
 
 /// What a store adds to a carry file.
 #[derive(Serialize, Deserialize)]
@@ -33,6 +34,12 @@ struct Body {
     evenings: u32,
     focus: Vec<String>,
     answers: Vec<Answer>,
+    /// Since version 2.
+    #[serde(default)]
+    look: StudentLook,
+    /// Since version 2.
+    #[serde(default)]
+    goals: Vec<Goal>,
 }
 
 /// A finished exercise.
@@ -96,6 +103,8 @@ pub fn make_carry(
         evenings: student.evenings,
         focus: store.focus()?,
         answers,
+        look: student.look,
+        goals: store.goals()?,
     };
     let pack = store.class_pack()?.ok_or(StudentError::NotJoined)?;
     let carry = CarryFile {
@@ -149,6 +158,8 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     if body.answers.iter().any(|a| !(1..=3).contains(&a.level)) {
         return Err(bad("store.body.answers.level"));
     }
+    body.look.checked().map_err(|_| bad("store.body.look"))?;
+    let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
     let pack = carry.class_pack_file()?;
     let checked = read_class_pack(pack.as_slice())?;
     if checked.content().class_id != carry.class_id {
@@ -166,6 +177,7 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
         body: Body {
             minutes,
             evenings,
+            goals,
             ..body
         },
         pack,
@@ -238,13 +250,15 @@ pub fn take_carry(
                 language: body.language,
                 minutes: body.minutes,
                 evenings: body.evenings,
+                look: body.look,
             },
             |joined| joined.student.clone(),
         )
     };
     if joined.is_none() {
-        // Its own transaction; without a student the store counts as empty.
+        // Transactions of their own; without a student the store counts as empty.
         store.put_focus(&body.focus)?;
+        store.put_goals(&body.goals)?;
     }
     store.together(|| {
         if joined.is_none_or(|joined| joined.pack.version < carried.pack_version) {

@@ -143,7 +143,7 @@ pub(super) fn session(
             .plan(evening, AHEAD_SHOWN)?
             .into_iter()
             .map(|entry| Ahead {
-                concept: joined.facts.name(&entry.concept, joined.student.language),
+                concept: joined.name(&entry.concept),
                 reason: entry.reason,
             })
             .collect(),

@@ -1,5 +1,6 @@
 //! Joining a class, and taking its newer class packs.
 
+use super::views::StudentLook;
 use super::{Joined, StudentError};
 use crate::bank::OwnExercise;
 use crate::catalogue::{Concept, Language, Text2};
@@ -100,6 +101,7 @@ pub fn join(
             content.practice.evenings_least,
             content.practice.evenings_most,
         ),
+        look: StudentLook::default(),
     };
     store.together(|| {
         store.put_class_pack(content.version, pack.file(), today)?;

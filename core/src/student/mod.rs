@@ -3,8 +3,10 @@
 mod carry;
 mod error;
 mod evening;
+mod goals;
 mod hand_in;
 mod join;
+mod look;
 mod own_turn;
 mod path;
 mod pin;
@@ -19,11 +21,13 @@ mod worked_first;
 
 pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
 pub use error::StudentError;
+pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
     LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack,
     take_class_pack,
 };
+pub use look::TEXT_PERCENTS;
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{
     LEAST_PIN_DIGITS, MOST_PIN_DIGITS, pin_wait_seconds, reset_pin, set_pin, try_pin,
@@ -35,10 +39,13 @@ pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
 pub use today::{check_in, today};
 
+use crate::catalogue::Catalogue;
 use crate::class::ClassFacts;
 use crate::exchange::ClassPack;
+use crate::messages::{Locale, prose};
 use crate::practice::Assigned;
 use crate::store::student::Student;
+use views::ConceptName;
 
 /// A student who has joined, with the class as the newest class pack describes it.
 pub struct Joined {
@@ -50,4 +57,28 @@ pub struct Joined {
     pub assignments: Vec<Assigned>,
     /// The class pack held.
     pub pack: ClassPack,
+}
+
+impl Joined {
+    /// The student's language and way of writing numbers.
+    #[must_use]
+    pub fn locale(&self) -> Locale {
+        self.student.look.decimal_sign.locale(self.student.language)
+    }
+
+    /// A concept as this student reads it. A teacher's own words stay as they were typed.
+    #[must_use]
+    pub fn name(&self, concept: &str) -> ConceptName {
+        let locale = self.locale();
+        let name = self.facts.name(concept, locale.language);
+        if Catalogue::built_in().is_ok_and(|known| known.get(concept).is_some()) {
+            ConceptName {
+                title: prose(locale, &name.title),
+                i_can: prose(locale, &name.i_can),
+                ..name
+            }
+        } else {
+            name
+        }
+    }
 }

@@ -28,7 +28,7 @@ pub fn my_path(
         .into_iter()
         .map(|concept| {
             let mut path = PathConcept {
-                concept: facts.name(concept, joined.student.language),
+                concept: joined.name(concept),
                 phase: facts.phase(concept, today),
                 ratings: vec![None; pass + 1],
                 answered: 0,
@@ -62,6 +62,7 @@ pub fn my_path(
         pass_count: facts.rotation.pass_count(&facts.year),
         concepts,
         focus: store.focus()?,
+        goals: store.goals()?,
         rated: rated.values().filter(|e| e.confidence.is_some()).count(),
         practised: answers.len(),
     })

@@ -60,7 +60,7 @@ fn show(
     };
     Ok(OpenExercise {
         exercise: row.exercise.clone(),
-        concept: joined.facts.name(&row.concept, joined.student.language),
+        concept: joined.name(&row.concept),
         reason: row.reason.clone(),
         level: row.level,
         hints_taken: item
@@ -213,7 +213,7 @@ pub fn hint(
 }
 
 /// Marks an answer. After a first wrong one, one more try is open; an answer
-/// that cannot be read counts as nothing.
+/// that cannot be read counts as nothing. It is read, and kept, as if typed with a point.
 ///
 /// # Errors
 /// [`StudentError::NoSuchExercise`], [`StudentError::UnreadableAnswer`], or the store's.
@@ -227,6 +227,7 @@ pub fn answer(
 ) -> Result<Feedback, StudentError> {
     let mut row = open_row(store, exercise)?;
     let item = make(joined, &row)?;
+    let response = &response.clone().with_point(joined.locale().numbers);
     let marked =
         item::mark(&item, response).map_err(|e| StudentError::UnreadableAnswer(e.to_string()))?;
     row.seconds = row.seconds.saturating_add(seconds).min(MOST_SECONDS);

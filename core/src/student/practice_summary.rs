@@ -47,7 +47,7 @@ pub(super) fn summary_of(
             continue;
         }
         let mut line = SummaryConcept {
-            concept: joined.facts.name(concept, joined.student.language),
+            concept: joined.name(concept),
             said: said.get(concept).copied(),
             thought: [0; 4],
             thought_right: [0; 4],

@@ -1,6 +1,6 @@
 //! How a student wants to practise.
 
-use super::views::StudentSettings;
+use super::views::{StudentLook, StudentSettings};
 use super::{Joined, StudentError};
 use crate::catalogue::Language;
 use crate::exchange::PracticeRules;
@@ -17,6 +17,8 @@ pub struct Wishes {
     pub minutes: u32,
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
+    /// How the screens look and sound.
+    pub look: StudentLook,
 }
 
 /// The settings with the teacher's bounds.
@@ -35,13 +37,15 @@ fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> St
         evenings_least: bounds.evenings_least,
         evenings_most: bounds.evenings_most,
         test_on: bounds.test_on.filter(|test| *test > today),
+        look: student.look,
     }
 }
 
 /// Writes the settings.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] outside the teacher's bounds, or the store's.
+/// [`StudentError::Invalid`] outside the teacher's bounds or for a look that is not
+/// offered, or the store's.
 pub fn save_settings(
     store: &StudentStore,
     joined: &Joined,
@@ -74,6 +78,7 @@ pub fn save_settings(
         language: wishes.language,
         minutes: wishes.minutes,
         evenings: wishes.evenings,
+        look: wishes.look.checked()?,
         ..joined.student.clone()
     };
     store.put_student(&student)?;

@@ -51,7 +51,7 @@ pub fn today(
         .map(|concept| {
             let event = rated.get(&(date, concept.clone()));
             TodayConcept {
-                concept: facts.name(concept, joined.student.language),
+                concept: joined.name(concept),
                 phase: facts.phase(concept, date),
                 confidence: event.and_then(|e| e.confidence),
                 outcome: event.and_then(|e| e.outcome),

@@ -1,5 +1,6 @@
 //! What the student's screens are given.
 
+pub use super::look::{DecimalSign, StudentLook, StudentTheme};
 use crate::calendar::SchoolYear;
 pub use crate::catalogue::Language;
 use crate::rating::{Confidence, Outcome};
@@ -34,6 +35,8 @@ pub struct Profile {
     pub picture: String,
     /// The student's language.
     pub language: Language,
+    /// How the screens look and sound for the student.
+    pub look: StudentLook,
     /// The class's title from its class pack.
     pub class_title: String,
     /// Whether a PIN must be typed first.
@@ -89,10 +92,22 @@ pub struct MyPath {
     pub concepts: Vec<PathConcept>,
     /// Concepts the student chose to work on, at most three.
     pub focus: Vec<String>,
+    /// Goals in the student's own words, at most three. They stay on the device.
+    pub goals: Vec<Goal>,
     /// Check-ins this year, counted by concept and date.
     pub rated: usize,
     /// Exercises finished this year.
     pub practised: usize,
+}
+
+/// A goal in the student's own words.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct Goal {
+    /// A short note, as the student wrote it.
+    pub words: String,
+    /// Whether the student ticked it as reached.
+    pub reached: bool,
 }
 
 /// One concept on the path.
@@ -165,4 +180,6 @@ pub struct StudentSettings {
     pub evenings_most: u32,
     /// A test that practice aims at, while it lies ahead.
     pub test_on: Option<NaiveDate>,
+    /// How the screens look and sound.
+    pub look: StudentLook,
 }

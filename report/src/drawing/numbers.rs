@@ -164,7 +164,7 @@ pub(super) fn column_work(locale: Locale, of: &ColumnWork) -> Sketch {
         }
         if dotted {
             let at = (44.0 + before as f32 * STEP + point / 2.0, y(line));
-            sketch.text(".", at, DIGIT, Anchor::Middle);
+            sketch.text(locale.decimal_sign(), at, DIGIT, Anchor::Middle);
         }
         for (n, digit) in part.iter().enumerate() {
             let at = (x(n as isize), y(line));

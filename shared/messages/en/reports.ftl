@@ -134,6 +134,9 @@ report-talk-other = Also in today's review
 report-path = My path
 report-path-how = One column for each time round. Practice: right alone, of all answered.
 report-path-practice = Practice
+report-path-goals = My goals
+report-path-goal = · { $goal }
+report-path-goal-reached = · Reached: { $goal }
 
 ## Tables for other programs.
 report-grid-board = Board

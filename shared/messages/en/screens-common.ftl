@@ -36,6 +36,7 @@ theme-system = As the device
 theme-light = Light
 theme-dark = Dark
 theme-contrast = High contrast
+theme-device = As the device
 
 ## Mathematics read out.
 math-blank = blank
@@ -60,3 +61,24 @@ math-sign-at-least = is at least
 math-sign-not-equal = is not equal to
 math-sign-about = is about
 math-sign-blank = a sign is missing
+
+## Read aloud.
+aloud-read = Read aloud
+aloud-stop = Stop reading
+aloud-hint = Read hint { $number } aloud
+aloud-feedback = Read the answer part aloud
+aloud-none = Nothing can be read aloud
+aloud-choice = Choice { $number }: { $words }
+aloud-point = { $whole } point { $digits }
+aloud-comma = { $whole } comma { $digits }
+aloud-dollars = { $dollars ->
+    [one] { $dollars } dollar
+   *[other] { $dollars } dollars
+}
+aloud-money = { $dollars ->
+    [one] { $dollars } dollar
+   *[other] { $dollars } dollars
+} and { $cents ->
+    [one] { $cents } cent
+   *[other] { $cents } cents
+}

@@ -134,6 +134,9 @@ report-talk-other = También en el repaso de hoy
 report-path = Mi camino
 report-path-how = Una columna por cada vuelta. Práctica: bien sin ayuda, de todas las respuestas.
 report-path-practice = Práctica
+report-path-goals = Mis metas
+report-path-goal = · { $goal }
+report-path-goal-reached = · Lograda: { $goal }
 
 ## Tablas para otros programas.
 report-grid-board = Tablero

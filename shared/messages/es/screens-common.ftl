@@ -36,6 +36,7 @@ theme-system = Como el dispositivo
 theme-light = Claro
 theme-dark = Oscuro
 theme-contrast = Alto contraste
+theme-device = Como el dispositivo
 
 ## Matemáticas leídas en voz alta.
 math-blank = espacio vacío
@@ -60,3 +61,24 @@ math-sign-at-least = es mayor o igual que
 math-sign-not-equal = no es igual a
 math-sign-about = es más o menos
 math-sign-blank = falta un signo
+
+## Read aloud.
+aloud-read = Leer en voz alta
+aloud-stop = Dejar de leer
+aloud-hint = Leer la pista { $number } en voz alta
+aloud-feedback = Leer la respuesta en voz alta
+aloud-none = No se puede leer en voz alta
+aloud-choice = Opción { $number }: { $words }
+aloud-point = { $whole } punto { $digits }
+aloud-comma = { $whole } coma { $digits }
+aloud-dollars = { $dollars ->
+    [one] { $dollars } dólar
+   *[other] { $dollars } dólares
+}
+aloud-money = { $dollars ->
+    [one] { $dollars } dólar
+   *[other] { $dollars } dólares
+} con { $cents ->
+    [one] { $cents } centavo
+   *[other] { $cents } centavos
+}

@@ -3,6 +3,7 @@
 
 mod person;
 mod serve;
+mod voice;
 
 use chrono::NaiveDate;
 use clap::Parser;
@@ -51,12 +52,14 @@ fn run(arguments: Arguments) -> Result<(), String> {
     }
     let person = Arc::new(Person::new(saves));
     let clock = TestClock::new(arguments.today.unwrap_or_else(|| DeviceClock.today()));
+    let voice = voice::TestVoice::default();
     let app = App::open(
         &arguments.data,
         Box::new(person::Door(Arc::clone(&person))),
         Box::new(clock.clone()),
     )
-    .map_err(|e| e.to_string())?;
+    .map_err(|e| e.to_string())?
+    .with_voice(Box::new(voice.clone()));
     let server =
         tiny_http::Server::http(("127.0.0.1", arguments.port)).map_err(|e| e.to_string())?;
     let port = server.server_addr().to_ip().ok_or("no address")?.port();
@@ -67,6 +70,7 @@ fn run(arguments: Arguments) -> Result<(), String> {
         app,
         person,
         clock,
+        voice,
     };
     println!("http://{}/", site.host);
     std::thread::scope(|scope| {

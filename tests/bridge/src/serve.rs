@@ -8,9 +8,12 @@
 //! | `POST /test/open` | JSON list of paths opened with this program from elsewhere |
 //! | `POST /test/save` | `"decline"` or `"unwritable"`: the next save |
 //! | `POST /test/today` | `"YYYY-MM-DD"`: the day it is from now on |
+//! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how is read aloud from now on |
+//! | `GET /test/said` | `{ "said": [{ "language", "text" }], "stops" }` of the voice |
 //! | `GET /test/saved` | `[{ "name", "bytes" }]` of what has been saved |
 
 use crate::person::{Person, SaveDecision, TestClock};
+use crate::voice::{Manner, TestVoice};
 use serde_json::{Value, json};
 use std::io::{Read as _, Write as _};
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -36,6 +39,8 @@ pub struct Site {
     pub person: Arc<Person>,
     /// The day it is.
     pub clock: TestClock,
+    /// The system's speech.
+    pub voice: TestVoice,
 }
 
 struct Answer {
@@ -106,6 +111,14 @@ impl Site {
                 }
                 Err(_) => bare(500),
             },
+            (Method::Get, "/test/said") => {
+                let (said, stops) = self.voice.heard();
+                let said: Value = said
+                    .into_iter()
+                    .map(|(language, text)| json!({ "language": language, "text": text }))
+                    .collect();
+                data(200, &json!({ "said": said, "stops": stops }))
+            }
             (Method::Get, _) => self.file(path.trim_start_matches('/')),
             (Method::Post, _) => match read_body(request) {
                 Ok(body) => self.post(&path, body),
@@ -129,6 +142,15 @@ impl Site {
             "/test/pick" => serde_json::from_value(body).map(|paths| self.person.will_pick(paths)),
             "/test/open" => serde_json::from_value(body).map(|paths| self.person.open_with(paths)),
             "/test/today" => serde_json::from_value(body).map(|day| self.clock.set(day)),
+            "/test/voice" => {
+                self.voice.set(match body.as_str() {
+                    Some("quick") => Manner::Quick,
+                    Some("long") => Manner::Long,
+                    Some("missing") => Manner::Missing,
+                    _ => return bare(400),
+                });
+                Ok(())
+            }
             "/test/save" => match body.as_str() {
                 Some("decline") => {
                     self.person.will_decide(SaveDecision::Decline);

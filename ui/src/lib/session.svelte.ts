@@ -1,7 +1,7 @@
 import { call, type DeviceSettings, type Profile, type Start } from './backend';
 import { inOrder } from './in-order';
-import { setTheme } from './theme/theme';
-import { setLanguage } from './words';
+import { setLessMotion, setTextPercent, setTheme } from './theme/theme';
+import { setDecimalSign, setLanguage } from './words';
 
 /** What the program opened with: students, classes, settings, and whose data it is. */
 const state = $state<{ start: Start | null }>({ start: null });
@@ -10,10 +10,13 @@ export function start(): Start | null {
   return state.start;
 }
 
+/** Whose screens are shown, if a student's. */
+let shownFor: Profile | null = null;
+
 /** Takes over what a call gave back, with its theme. */
 export function take(next: Start): Start {
   state.start = next;
-  setTheme(next.settings.theme);
+  show();
   return next;
 }
 
@@ -22,9 +25,21 @@ export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
 }
 
-/** The screens speak the student's language, elsewhere that of the device. */
-export function speakFor(student: Profile | null): void {
-  setLanguage(student?.language ?? state.start?.settings.language ?? 'en');
+/** The screens speak and look as the student set them, elsewhere as the device is set. */
+export function showFor(student: Profile | null): void {
+  shownFor = student;
+  show();
+}
+
+function show(): void {
+  const settings = state.start?.settings;
+  const look = shownFor?.look;
+  setLanguage(shownFor?.language ?? settings?.language ?? 'en');
+  const own = look && look.theme !== 'device' ? look.theme : null;
+  setTheme(own ?? settings?.theme ?? 'system');
+  setTextPercent(look?.text_percent ?? 100);
+  setLessMotion(look?.less_motion ?? false);
+  setDecimalSign(look?.decimal_sign ?? 'language');
 }
 
 const oneByOne = inOrder();

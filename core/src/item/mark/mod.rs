@@ -4,6 +4,7 @@
 mod form;
 mod read;
 mod respond;
+mod signs;
 
 pub use respond::response_for;
 

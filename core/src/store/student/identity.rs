@@ -3,9 +3,9 @@
 
 use super::super::StoreError;
 use super::StudentStore;
-use crate::student::views::Language;
+use crate::student::views::{DecimalSign, Language, StudentLook, StudentTheme};
 use chrono::NaiveDate;
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{OptionalExtension, Row, params};
 
 /// The student of a store.
 #[derive(Clone, PartialEq, Eq)]
@@ -28,6 +28,8 @@ pub struct Student {
     pub minutes: u32,
     /// Evenings a week.
     pub evenings: u32,
+    /// How the screens look and sound.
+    pub look: StudentLook,
 }
 
 /// A hand-in made.
@@ -48,6 +50,43 @@ fn language_word(language: Language) -> &'static str {
     }
 }
 
+fn theme_word(theme: StudentTheme) -> &'static str {
+    match theme {
+        StudentTheme::Device => "device",
+        StudentTheme::Light => "light",
+        StudentTheme::Dark => "dark",
+        StudentTheme::Contrast => "contrast",
+    }
+}
+
+fn sign_word(sign: DecimalSign) -> &'static str {
+    match sign {
+        DecimalSign::Language => "language",
+        DecimalSign::Comma => "comma",
+        DecimalSign::Point => "point",
+    }
+}
+
+/// The look from its five columns, which the schema keeps to known words.
+fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
+    Ok(StudentLook {
+        theme: match row.get_ref(first)?.as_str()? {
+            "light" => StudentTheme::Light,
+            "dark" => StudentTheme::Dark,
+            "contrast" => StudentTheme::Contrast,
+            _ => StudentTheme::Device,
+        },
+        text_percent: row.get(first + 1)?,
+        decimal_sign: match row.get_ref(first + 2)?.as_str()? {
+            "comma" => DecimalSign::Comma,
+            "point" => DecimalSign::Point,
+            _ => DecimalSign::Language,
+        },
+        less_motion: row.get(first + 3)?,
+        reads_aloud: row.get(first + 4)?,
+    })
+}
+
 impl StudentStore {
     /// The student, if one has joined.
     ///
@@ -56,7 +95,8 @@ impl StudentStore {
     pub fn student(&self) -> Result<Option<Student>, StoreError> {
         self.connection
             .query_row(
-                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings,
+                   theme, text_percent, decimal_sign, less_motion, reads_aloud
                  FROM student",
                 [],
                 |row| {
@@ -74,6 +114,7 @@ impl StudentStore {
                         },
                         minutes: row.get(7)?,
                         evenings: row.get(8)?,
+                        look: look_at(row, 9)?,
                     })
                 },
             )
@@ -99,10 +140,11 @@ impl StudentStore {
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
-               evenings)
-             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)
+               evenings, theme, text_percent, decimal_sign, less_motion, reads_aloud)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)
              ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
-               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9",
+               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
+               text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14",
             params![
                 student.device,
                 student.signing_seed,
@@ -112,7 +154,12 @@ impl StudentStore {
                 student.picture,
                 language_word(student.language),
                 student.minutes,
-                student.evenings
+                student.evenings,
+                theme_word(student.look.theme),
+                student.look.text_percent,
+                sign_word(student.look.decimal_sign),
+                student.look.less_motion,
+                student.look.reads_aloud
             ],
         )?;
         Ok(())

@@ -2,6 +2,7 @@
 
 mod events;
 mod exercise;
+mod goals;
 mod identity;
 mod pin;
 
@@ -26,6 +27,10 @@ pub(super) const MIGRATIONS: &[Migration] = &[
     Migration {
         kind: KIND,
         sql: include_str!("schema_2.sql"),
+    },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_3.sql"),
     },
 ];
 

@@ -1,6 +1,6 @@
 import type { Entry, HalfDay, Response, Sign } from '../backend/contract';
 import { SIGNS } from '../math/spoken';
-import { plain, say } from '../words';
+import { decimalSign, plain, say } from '../words';
 
 /** How the boxes of an entry stand. */
 export type Layout = 'row' | 'fraction' | 'mixed' | 'time';
@@ -40,11 +40,11 @@ export function typed(entry: Entry): Typed | null {
     case 'whole_number':
     case 'decimal': {
       const { kind } = entry;
-      const keys = [...(kind === 'decimal' ? ['.'] : []), ...minus(entry.signed)];
+      const keys = [...(kind === 'decimal' ? [decimalSign()] : []), ...minus(entry.signed)];
       return one(say('entry-box'), keys, (text) => ({ kind, text }), unitOf(entry));
     }
     case 'money':
-      return one(say('entry-amount'), ['.'], (text) => ({ kind: 'money', text }));
+      return one(say('entry-amount'), [decimalSign()], (text) => ({ kind: 'money', text }));
     case 'angle':
       if (entry.turned) return null;
       return one(say('entry-degrees'), [], (text) => ({ kind: 'angle', text }), '°');
@@ -104,7 +104,7 @@ export function typed(entry: Entry): Typed | null {
         layout: 'row',
         labels: [say('entry-x'), say('entry-y')],
         unit: null,
-        keys: ['−', '.', '/'],
+        keys: ['−', decimalSign(), '/'],
         response: ([x, y]) => (filled(x) && filled(y) ? { kind: 'coordinates', x, y } : null),
       };
     case 'quotient_remainder':
@@ -121,7 +121,7 @@ export function typed(entry: Entry): Typed | null {
         layout: 'row',
         labels: entry.fields.map(plain),
         unit: null,
-        keys: [...(entry.decimals ? ['.'] : []), ...minus(entry.signed)],
+        keys: [...(entry.decimals ? [decimalSign()] : []), ...minus(entry.signed)],
         response: (texts) =>
           texts.every(filled) ? { kind: 'several_numbers', texts: [...texts] } : null,
       };

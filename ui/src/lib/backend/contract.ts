@@ -479,7 +479,7 @@ detail: string, } | { "code": "not_found",
  */
 what: string, } | { "code": "invalid", 
 /**
- * The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`.
+ * The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`, `goals`.
  */
 field: string, 
 /**
@@ -533,7 +533,11 @@ detail: string, } | { "code": "files",
 /**
  * For the log.
  */
-detail: string, } | { "code": "cancelled" };
+detail: string, } | { "code": "no_voice", 
+/**
+ * What is missing.
+ */
+missing: VoiceMissing, } | { "code": "cancelled" };
 export type CarryAsked = { 
 /**
  * The profile's id.
@@ -1029,6 +1033,7 @@ rating: Confidence | null,
  * Whether the student has it.
  */
 has_it: boolean, };
+export type DecimalSign = "language" | "comma" | "point";
 export type DeviceDecision = { 
 /**
  * The class.
@@ -1659,6 +1664,24 @@ shape: PartShape,
  * One strip below the other, all of the same length per whole.
  */
 strips: Array<Strip>, };
+export type Goal = { 
+/**
+ * A short note, as the student wrote it.
+ */
+words: string, 
+/**
+ * Whether the student ticked it as reached.
+ */
+reached: boolean, };
+export type Goals = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * At most three, in their order.
+ */
+goals: Array<Goal>, };
 export type GridFrame = { 
 /**
  * Left edge.
@@ -2528,6 +2551,10 @@ concepts: Array<PathConcept>,
  */
 focus: Array<string>, 
 /**
+ * Goals in the student's own words, at most three. They stay on the device.
+ */
+goals: Array<Goal>, 
+/**
  * Check-ins this year, counted by concept and date.
  */
 rated: number, 
@@ -2660,7 +2687,11 @@ minutes: number,
 /**
  * Evenings a week, within the teacher's bounds.
  */
-evenings: number, };
+evenings: number, 
+/**
+ * How the screens look and sound.
+ */
+look: StudentLook, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -3101,6 +3132,19 @@ with_help: number,
  * When it was last practised.
  */
 last_practised: string | null, };
+export type PathPrint = { 
+/**
+ * The student's id.
+ */
+student: string, 
+/**
+ * The paper.
+ */
+paper: PrintPaper, 
+/**
+ * Whether the student's own goals go on it.
+ */
+with_goals: boolean, };
 export type Phase = "preview" | "practice" | "review";
 export type PickedSealed = { 
 /**
@@ -3316,6 +3360,10 @@ picture: string,
  */
 language: Language, 
 /**
+ * How the screens look and sound for the student.
+ */
+look: StudentLook, 
+/**
  * The class's title from its class pack.
  */
 class_title: string, 
@@ -3372,6 +3420,15 @@ top: number,
  * The denominator, greater than zero.
  */
 bottom: number, };
+export type ReadAloud = { 
+/**
+ * The text, with its mathematics in words.
+ */
+text: string, 
+/**
+ * The language it is in.
+ */
+language: Language, };
 export type Reason = { "code": "assigned", 
 /**
  * Last evening.
@@ -4178,6 +4235,27 @@ export type StudentId = {
  * The profile's id.
  */
 student: string, };
+export type StudentLook = { 
+/**
+ * Colours.
+ */
+theme: StudentTheme, 
+/**
+ * Size of the text in percent, one of [`TEXT_PERCENTS`].
+ */
+text_percent: number, 
+/**
+ * The decimal sign.
+ */
+decimal_sign: DecimalSign, 
+/**
+ * No motion; else as the system says.
+ */
+less_motion: boolean, 
+/**
+ * Whether an exercise is read aloud as it opens.
+ */
+reads_aloud: boolean, };
 export type StudentPage = { 
 /**
  * Who.
@@ -4269,7 +4347,12 @@ evenings_most: number,
 /**
  * A test that practice aims at, while it lies ahead.
  */
-test_on: string | null, };
+test_on: string | null, 
+/**
+ * How the screens look and sound.
+ */
+look: StudentLook, };
+export type StudentTheme = "device" | "light" | "dark" | "contrast";
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -4624,6 +4707,7 @@ export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "kno
  * Why.
  */
 refusal: Refusal, };
+export type VoiceMissing = "speech_dispatcher" | "system_voice" | "tablet_voice" | "everything";
 export type Watch = { 
 /**
  * Where it is; nothing when none is watched.
@@ -4721,11 +4805,14 @@ export interface Calls {
   practice_summary: { args: StudentId; out: Summary };
   my_path: { args: StudentId; out: MyPath };
   set_focus: { args: Focus; out: MyPath };
+  set_goals: { args: Goals; out: MyPath };
   hand_in_preview: { args: StudentId; out: HandInPreview };
   hand_in: { args: StudentId; out: HandInMade };
   take_class_pack: { args: StudentId; out: PackTaken | null };
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
+  speak: { args: ReadAloud; out: Nothing };
+  stop_speaking: { args: Nothing; out: Nothing };
   unlock: { args: PinTyped; out: Unlocked };
   lock_students: { args: Nothing; out: Nothing };
   set_pin: { args: PinTyped; out: Nothing };
@@ -4792,7 +4879,7 @@ export interface Calls {
   report: { args: ReportAsked; out: ReportPage };
   save_table: { args: TableAsked; out: FileMade };
   print_practice: { args: StudentPrint; out: FileMade };
-  print_path: { args: StudentPrint; out: FileMade };
+  print_path: { args: PathPrint; out: FileMade };
   own_desk: { args: ClassId; out: OwnDesk };
   import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
   undo_own_import: { args: OwnImportId; out: OwnDesk };

@@ -1,5 +1,6 @@
 import type { Expr } from '../backend/contract';
 import { exact } from '../words/numbers';
+import { numberBreak } from '../words/signs.svelte';
 import { say } from '../words/words.svelte';
 import { money, SIGNS, time } from './spoken';
 
@@ -50,7 +51,7 @@ export function tokens(expr: Expr): Token[] {
     case 'time':
       return [{ text: time(expr.hour, expr.minute) }];
     case 'pair':
-      return [{ text: '(' }, ...joined([expr.x, expr.y], ', '), { text: ')' }];
+      return [{ text: '(' }, ...joined([expr.x, expr.y], numberBreak()), { text: ')' }];
     case 'degrees':
       return [...tokens(expr.inner), { text: '°' }];
   }

@@ -23,3 +23,14 @@ export function setTheme(theme: Theme): void {
 }
 
 for (const query of [dark, contrast]) query.addEventListener('change', apply);
+
+/** Sets all text, and what goes by its size, to so many percent. */
+export function setTextPercent(percent: number): void {
+  document.documentElement.dataset.text = String(percent);
+}
+
+/** Stops all motion; else the system's wish counts. */
+export function setLessMotion(less: boolean): void {
+  if (less) document.documentElement.dataset.motion = 'less';
+  else delete document.documentElement.dataset.motion;
+}

@@ -45,6 +45,12 @@ export function errorWords(error: CallError): string[] {
       return [say('error-pin-wait', { wait_seconds: error.wait_seconds }), say('error-kept')];
     case 'unreadable_answer':
       return [say('error-unreadable-answer'), say('error-unreadable-answer-do')];
+    case 'no_voice':
+      return [
+        say('error-no-voice'),
+        say('error-kept'),
+        say(`error-no-voice-${kebab(error.missing)}-do`),
+      ];
     case 'cancelled':
       return [say('error-cancelled'), say('error-kept')];
     case 'storage':

@@ -9,6 +9,7 @@ export { default as Options } from './Options.svelte';
 export { default as Progress } from './Progress.svelte';
 export { default as Stones } from './Stones.svelte';
 export { default as Tabs } from './Tabs.svelte';
+export { default as Tick } from './Tick.svelte';
 export { default as Toasts } from './Toasts.svelte';
 export { CONFIDENCES, confidenceWords } from './confidence';
 export { asError, errorWords, faultWords, refusalWords, seatCodeWords } from './errors';

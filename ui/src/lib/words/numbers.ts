@@ -1,15 +1,16 @@
 import { LOCALES } from './bundles';
+import { inSigns } from './signs.svelte';
 import { language } from './words.svelte';
 
 /** A number for reading, such as 1,234, with a true minus sign. */
 export function number(value: number | bigint, digits = 0): string {
   const format = new Intl.NumberFormat(LOCALES[language()], { maximumFractionDigits: digits });
-  return format.format(value).replace('-', '−');
+  return inSigns(format.format(value)).replace('-', '−');
 }
 
 /** A share from 0 to 1 as whole percent. */
 export function percent(share: number): string {
-  return new Intl.NumberFormat(LOCALES[language()], { style: 'percent' }).format(share);
+  return inSigns(new Intl.NumberFormat(LOCALES[language()], { style: 'percent' }).format(share));
 }
 
 /** An exact decimal such as `-1234.50`: digits grouped, none dropped, a true minus sign. */
@@ -17,7 +18,7 @@ export function exact(text: string): string {
   const [, sign, whole, part] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
   if (whole === undefined) return text;
   const grouped = whole.length > 3 ? whole.replace(/\B(?=(\d{3})+$)/g, ',') : whole;
-  return `${sign === '-' ? '−' : ''}${grouped}${part === undefined ? '' : `.${part}`}`;
+  return (sign === '-' ? '−' : '') + inSigns(part === undefined ? grouped : `${grouped}.${part}`);
 }
 
 /** How a date is shown. */

@@ -2,6 +2,7 @@ import type { FluentVariable } from '@fluent/bundle';
 import type { Arg, Expr, Say } from '../backend/contract';
 import { spoken } from '../math/spoken';
 import { exact } from './numbers';
+import { numberBreak } from './signs.svelte';
 import { language, say } from './words.svelte';
 
 /** Stand around an argument's name where mathematics goes into a sentence. */
@@ -18,7 +19,7 @@ function variable(name: string, arg: Arg, aloud: boolean): FluentVariable {
     case 'number':
       return exact(arg.text);
     case 'numbers':
-      return arg.texts.map(exact).join(', ');
+      return arg.texts.map(exact).join(numberBreak());
     case 'math':
       return aloud ? spoken(arg.expr) : MATH_START + name + MATH_END;
     case 'text':

@@ -1,6 +1,7 @@
 import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
 import { load, loaded } from './bundles';
+import { counted } from './counted';
 
 /** The language of the screens; what reads it changes with it. */
 const chosen = $state<{ language: Language }>({ language: 'en' });
@@ -43,7 +44,7 @@ export function sayIn(
   const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
   const errors: Error[] = [];
-  const text = bundle.formatPattern(pattern, args ?? null, errors);
+  const text = bundle.formatPattern(pattern, args ? counted(args) : null, errors);
   return errors.length > 0 ? missing(id) : text;
 }
 

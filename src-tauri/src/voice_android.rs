@@ -1,0 +1,177 @@
+//! Reading aloud on an Android tablet, by its text-to-speech service and JNI, so
+//! that no Kotlin of ours is needed.
+
+use jni::JNIEnv;
+use jni::errors::Result;
+use jni::objects::{GlobalRef, JObject, JValue};
+use std::sync::atomic::{AtomicU64, Ordering};
+use std::sync::{Mutex, PoisonError, mpsc};
+use std::time::Duration;
+use surefoot_app::{CallError, Language, Voice, VoiceMissing};
+use tauri::{AppHandle, Manager as _, Runtime};
+
+/// Long enough for a busy tablet to answer.
+const PATIENCE: Duration = Duration::from_secs(10);
+
+/// Between two looks whether the service is there, and whether it still reads.
+const LOOK_AGAIN: Duration = Duration::from_millis(200);
+
+/// Looks until the service counts as missing: it takes a while to come up.
+const MOST_LOOKS: u32 = 25;
+
+/// `TextToSpeech.SUCCESS`; also `LANG_AVAILABLE`, the least of those that will do.
+const SUCCESS: i32 = 0;
+
+/// The tablet's speech.
+pub struct TabletVoice<R: Runtime> {
+    app: AppHandle<R>,
+    service: Mutex<Option<GlobalRef>>,
+    turn: AtomicU64,
+}
+
+fn none() -> CallError {
+    CallError::NoVoice {
+        missing: VoiceMissing::TabletVoice,
+    }
+}
+
+impl<R: Runtime> TabletVoice<R> {
+    pub fn new(app: AppHandle<R>) -> Self {
+        Self {
+            app,
+            service: Mutex::default(),
+            turn: AtomicU64::new(0),
+        }
+    }
+
+    /// Does something on the tablet's own thread.
+    fn there<T: Send + 'static>(
+        &self,
+        work: impl FnOnce(&mut JNIEnv, &JObject) -> Result<T> + Send + 'static,
+    ) -> std::result::Result<T, CallError> {
+        let window = self.app.get_webview_window("main").ok_or_else(none)?;
+        let (tell, told) = mpsc::channel();
+        window
+            .with_webview(move |webview| {
+                webview.jni_handle().exec(move |env, activity, _webview| {
+                    let done = work(env, activity);
+                    if done.is_err() && env.exception_check().unwrap_or(false) {
+                        // Goes to the system's log; left standing it would end the program.
+                        let _ = env.exception_describe();
+                        let _ = env.exception_clear();
+                    }
+                    let _ = tell.send(done.ok());
+                });
+            })
+            .map_err(|_| none())?;
+        told.recv_timeout(PATIENCE).ok().flatten().ok_or_else(none)
+    }
+
+    /// The service, made once; it comes up by itself a little later.
+    fn service(&self) -> std::result::Result<GlobalRef, CallError> {
+        let mut service = self.service.lock().unwrap_or_else(PoisonError::into_inner);
+        if let Some(made) = &*service {
+            return Ok(made.clone());
+        }
+        let made = self.there(|env, activity| {
+            // No listener: an interface cannot be made by JNI, so it is asked instead.
+            let nothing = JObject::null();
+            let made = env.new_object(
+                "android/speech/tts/TextToSpeech",
+                "(Landroid/content/Context;Landroid/speech/tts/TextToSpeech$OnInitListener;)V",
+                &[activity.into(), (&nothing).into()],
+            )?;
+            env.new_global_ref(made)
+        })?;
+        *service = Some(made.clone());
+        Ok(made)
+    }
+}
+
+/// Hands a text over; whether it was taken.
+fn hand_over(env: &mut JNIEnv, service: &JObject, text: &str, language: &str) -> Result<bool> {
+    let language = env.new_string(language)?;
+    let place = env.new_object(
+        "java/util/Locale",
+        "(Ljava/lang/String;)V",
+        &[(&language).into()],
+    )?;
+    let set = env
+        .call_method(
+            service,
+            "setLanguage",
+            "(Ljava/util/Locale;)I",
+            &[(&place).into()],
+        )?
+        .i()?;
+    if set < SUCCESS {
+        return Ok(false);
+    }
+    let text = env.new_string(text)?;
+    let name = env.new_string("surefoot")?;
+    let nothing = JObject::null();
+    // QUEUE_FLUSH, in place of what was read before.
+    let taken = env
+        .call_method(
+            service,
+            "speak",
+            "(Ljava/lang/CharSequence;ILandroid/os/Bundle;Ljava/lang/String;)I",
+            &[
+                (&text).into(),
+                JValue::Int(0),
+                (&nothing).into(),
+                (&name).into(),
+            ],
+        )?
+        .i()?;
+    Ok(taken == SUCCESS)
+}
+
+impl<R: Runtime> Voice for TabletVoice<R> {
+    fn speak(&self, text: &str, language: Language) -> std::result::Result<(), CallError> {
+        let mine = self.turn.fetch_add(1, Ordering::SeqCst) + 1;
+        let is_mine = || self.turn.load(Ordering::SeqCst) == mine;
+        let service = self.service()?;
+        for look in 0.. {
+            let (service, text) = (service.clone(), text.to_owned());
+            let taken = self
+                .there(move |env, _| hand_over(env, service.as_obj(), &text, language.as_str()))?;
+            if taken {
+                break;
+            }
+            if look >= MOST_LOOKS {
+                return Err(none());
+            }
+            std::thread::sleep(LOOK_AGAIN);
+            if !is_mine() {
+                return Ok(());
+            }
+        }
+        // Whether it reads is asked only after it had the time to begin.
+        loop {
+            std::thread::sleep(LOOK_AGAIN);
+            let service = service.clone();
+            let reads = self.there(move |env, _| {
+                env.call_method(service.as_obj(), "isSpeaking", "()Z", &[])?
+                    .z()
+            })?;
+            if !reads || !is_mine() {
+                return Ok(());
+            }
+        }
+    }
+
+    fn stop(&self) {
+        self.turn.fetch_add(1, Ordering::SeqCst);
+        let service = self
+            .service
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .clone();
+        if let Some(service) = service {
+            // A service that is gone reads nothing.
+            let _ = self
+                .there(move |env, _| env.call_method(service.as_obj(), "stop", "()I", &[])?.i());
+        }
+    }
+}

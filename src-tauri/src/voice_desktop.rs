@@ -1,0 +1,261 @@
+//! Reading aloud on a computer, by the program for it that the system brings. It is
+//! started when it is needed, so that nothing of it must be there to install ours.
+
+use std::io::Write as _;
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::time::Duration;
+use surefoot_app::{CallError, Language, Voice, VoiceMissing};
+
+/// Between two looks whether it is over.
+const LOOK_AGAIN: Duration = Duration::from_millis(60);
+
+#[cfg(any(target_os = "macos", windows))]
+const MISSING: VoiceMissing = VoiceMissing::SystemVoice;
+#[cfg(not(any(target_os = "macos", windows)))]
+const MISSING: VoiceMissing = VoiceMissing::SpeechDispatcher;
+
+/// What is being read: counted, so that whoever waits knows its own.
+#[derive(Default)]
+struct Reading {
+    turn: u64,
+    child: Option<Child>,
+}
+
+/// The program that reads.
+#[cfg(target_os = "macos")]
+const READER: &str = "say";
+#[cfg(windows)]
+const READER: &str = "powershell";
+#[cfg(not(any(target_os = "macos", windows)))]
+const READER: &str = "spd-say";
+
+/// The system's speech.
+pub struct SystemVoice {
+    reader: PathBuf,
+    reading: Mutex<Reading>,
+}
+
+impl Default for SystemVoice {
+    fn default() -> Self {
+        Self::by(READER)
+    }
+}
+
+impl SystemVoice {
+    fn by(reader: impl Into<PathBuf>) -> Self {
+        Self {
+            reader: reader.into(),
+            reading: Mutex::default(),
+        }
+    }
+
+    fn reading(&self) -> MutexGuard<'_, Reading> {
+        self.reading.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Whether turn `mine` is still being read; its end by itself is looked at.
+    fn goes_on(&self, mine: u64) -> Result<bool, CallError> {
+        let mut reading = self.reading();
+        let Some(child) = reading.child.as_mut().filter(|_| reading.turn == mine) else {
+            return Ok(false);
+        };
+        match child.try_wait() {
+            Ok(None) => Ok(true),
+            Ok(Some(status)) if status.success() => {
+                reading.child = None;
+                Ok(false)
+            }
+            _ => {
+                reading.child = None;
+                Err(none())
+            }
+        }
+    }
+}
+
+fn none() -> CallError {
+    CallError::NoVoice { missing: MISSING }
+}
+
+impl Voice for SystemVoice {
+    fn speak(&self, text: &str, language: Language) -> Result<(), CallError> {
+        let mine = {
+            let mut reading = self.reading();
+            reading.turn += 1;
+            reading.child = Some(begin(&self.reader, text, language).ok_or_else(none)?);
+            reading.turn
+        };
+        while self.goes_on(mine)? {
+            std::thread::sleep(LOOK_AGAIN);
+        }
+        Ok(())
+    }
+
+    fn stop(&self) {
+        let Some(mut child) = self.reading().child.take() else {
+            return;
+        };
+        // It may be over by now.
+        let _ = child.kill();
+        let _ = child.wait();
+        silence(&self.reader);
+    }
+}
+
+/// Starts a program and gives it the text.
+fn started(mut command: Command, text: Option<&str>) -> Option<Child> {
+    command
+        .stdin(if text.is_some() {
+            Stdio::piped()
+        } else {
+            Stdio::null()
+        })
+        .stdout(Stdio::null())
+        .stderr(Stdio::null());
+    let mut child = command.spawn().ok()?;
+    if let (Some(text), Some(mut input)) = (text, child.stdin.take()) {
+        // One that is gone already is found out when its end is looked at.
+        let _ = input.write_all(text.as_bytes());
+    }
+    Some(child)
+}
+
+/// Speech Dispatcher, the voice of Linux desktops; it comes up by itself. `-w` waits
+/// until it is over. Short options alone: version 0.11 misreads `--stop`.
+#[cfg(not(any(target_os = "macos", windows)))]
+fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
+    let mut command = Command::new(reader);
+    command.args(["-w", "-N", "surefoot", "-l", language.as_str(), "--", text]);
+    started(command, None)
+}
+
+/// What was handed over goes on when its program ends, so the dispatcher is told.
+#[cfg(not(any(target_os = "macos", windows)))]
+fn silence(reader: &Path) {
+    let mut command = Command::new(reader);
+    command.arg("-S");
+    if let Some(mut child) = started(command, None) {
+        let _ = child.wait();
+    }
+}
+
+#[cfg(target_os = "macos")]
+fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
+    let list = Command::new(reader).args(["-v", "?"]).output().ok()?;
+    let list = String::from_utf8_lossy(&list.stdout).into_owned();
+    let mut command = Command::new(reader);
+    command.args(["-v", voice_of(&list, language)?, "-f", "-"]);
+    started(command, Some(text))
+}
+
+/// The first voice of a language in the list that `say -v ?` prints, one a line:
+/// name, place, `#`, a sentence. One of the United States comes first.
+#[cfg(any(target_os = "macos", test))]
+fn voice_of(list: &str, language: Language) -> Option<&str> {
+    let named = |begin: &str| {
+        list.lines().find_map(|line| {
+            let (head, _) = line.split_once('#')?;
+            let (name, place) = head.trim_end().rsplit_once(char::is_whitespace)?;
+            place.starts_with(begin).then(|| name.trim())
+        })
+    };
+    named(&format!("{}_US", language.as_str())).or_else(|| named(language.as_str()))
+}
+
+#[cfg(windows)]
+fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
+    use std::os::windows::process::CommandExt as _;
+    /// `CREATE_NO_WINDOW`.
+    const NO_WINDOW: u32 = 0x0800_0000;
+    let script = format!(
+        "[Console]::InputEncoding = [Text.Encoding]::UTF8; \
+         Add-Type -AssemblyName System.Speech; \
+         $s = New-Object System.Speech.Synthesis.SpeechSynthesizer; \
+         $v = $s.GetInstalledVoices() | Where-Object {{ $_.Enabled -and \
+         $_.VoiceInfo.Culture.TwoLetterISOLanguageName -eq '{}' }} | Select-Object -First 1; \
+         if (-not $v) {{ exit 3 }}; \
+         $s.SelectVoice($v.VoiceInfo.Name); $s.Speak([Console]::In.ReadToEnd())",
+        language.as_str()
+    );
+    let mut command = Command::new(reader);
+    command
+        .args(["-NoProfile", "-NonInteractive", "-Command", &script])
+        .creation_flags(NO_WINDOW);
+    started(command, Some(text))
+}
+
+/// The voice ends with its program.
+#[cfg(any(target_os = "macos", windows))]
+fn silence(_reader: &Path) {}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A reader of our own that notes its arguments, then does as told.
+    #[cfg(all(unix, not(target_os = "macos")))]
+    fn reader(folder: &Path, does: &str) -> SystemVoice {
+        use std::os::unix::fs::PermissionsExt as _;
+        let path = folder.join("reader");
+        let noted = folder.join("noted");
+        let script = format!(
+            "#!/bin/sh\nprintf '%s|' \"$@\" >> '{}'\n[ \"$1\" = -S ] && exit 0\n{does}\n",
+            noted.display()
+        );
+        std::fs::write(&path, script).unwrap();
+        std::fs::set_permissions(&path, std::fs::Permissions::from_mode(0o755)).unwrap();
+        SystemVoice::by(path)
+    }
+
+    #[test]
+    #[cfg(all(unix, not(target_os = "macos")))]
+    fn a_text_is_read_to_its_end_or_until_it_is_stopped() {
+        let folder = tempfile::tempdir().unwrap();
+        let noted = || std::fs::read_to_string(folder.path().join("noted")).unwrap();
+        let quick = reader(folder.path(), "exit 0");
+        assert_eq!(quick.speak("-3 \"más\" 2", Language::Es), Ok(()));
+        assert_eq!(noted(), "-w|-N|surefoot|-l|es|--|-3 \"más\" 2|");
+
+        let long = reader(folder.path(), "exec sleep 30");
+        let begun = std::time::Instant::now();
+        std::thread::scope(|scope| {
+            let reading = scope.spawn(|| long.speak("one", Language::En));
+            while !noted().contains("one") {
+                std::thread::sleep(LOOK_AGAIN);
+            }
+            long.stop();
+            assert_eq!(reading.join().unwrap(), Ok(()));
+        });
+        assert!(begun.elapsed() < Duration::from_secs(20));
+        assert!(noted().ends_with("-S|"));
+        // With nothing being read, nobody else's speech is stopped.
+        let before = noted();
+        long.stop();
+        assert_eq!(noted(), before);
+    }
+
+    #[test]
+    #[cfg(all(unix, not(target_os = "macos")))]
+    fn without_a_reader_or_with_one_that_fails_the_reason_is_named() {
+        let folder = tempfile::tempdir().unwrap();
+        let fails = reader(folder.path(), "exit 1");
+        let missing = SystemVoice::by(folder.path().join("not there"));
+        for voice in [fails, missing] {
+            assert_eq!(voice.speak("one", Language::En), Err(none()));
+        }
+    }
+
+    #[test]
+    fn a_voice_is_found_by_its_language() {
+        let list = "Alex                en_US    # Most people recognize me by my voice.\n\
+                    Bad News            en_US    # The light you see at the end of the tunnel.\n\
+                    Daniel              en_GB    # Hello, my name is Daniel.\n\
+                    Jorge               es_ES    # Hola, me llamo Jorge.\n\
+                    Paulina             es_MX    # Hola, me llamo Paulina.\n";
+        assert_eq!(voice_of(list, Language::En), Some("Alex"));
+        assert_eq!(voice_of(list, Language::Es), Some("Jorge"));
+        assert_eq!(voice_of("Thomas  fr_FR  # Bonjour", Language::Es), None);
+    }
+}

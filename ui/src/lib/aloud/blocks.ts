@@ -1,0 +1,36 @@
+import type { Block, Entry } from '../backend';
+import { spoken } from '../math/spoken';
+import { plain, say } from '../words';
+
+function words(block: Block): string {
+  switch (block.kind) {
+    case 'say':
+      return plain(block.say);
+    case 'math':
+      return spoken(block.expr);
+    case 'figure':
+      return plain(block.figure.alt);
+  }
+}
+
+/** Sentences, mathematics and pictures in words, a piece each. */
+export function blockWords(blocks: Block[]): string[] {
+  return blocks.map(words);
+}
+
+/** What is to be chosen from or put in order, numbered as it stands. */
+export function entryWords(entry: Entry): string[] {
+  const numbered = (pieces: string[]) =>
+    pieces.map((piece, place) => say('aloud-choice', { number: place + 1, words: piece }));
+  switch (entry.kind) {
+    case 'one_choice':
+    case 'several_choices':
+      return numbered(entry.choices.map((choice) => words(choice.shows)));
+    case 'ordering':
+      return numbered(entry.things.map((thing) => words(thing.shows)));
+    case 'several_numbers':
+      return entry.fields.map(plain);
+    default:
+      return [];
+  }
+}

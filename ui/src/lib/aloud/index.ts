@@ -1,0 +1,3 @@
+export { blockWords, entryWords } from './blocks';
+export { default as ReadAloud } from './ReadAloud.svelte';
+export { inTurn } from './speakable';
