@@ -136,7 +136,13 @@ entry-point = across { $x }, up { $y }
 
 path-title = My path
 path-lead = Your year so far. These are your own marks, not grades.
-path-counts = { $rated } marks · { $practised } exercises
+path-counts = { $rated ->
+    [one] { $rated } mark
+   *[other] { $rated } marks
+} · { $practised ->
+    [one] { $practised } exercise
+   *[other] { $practised } exercises
+}
 path-pass = Pass { $pass }
 path-passes = Your marks, pass by pass
 path-focus = My focus

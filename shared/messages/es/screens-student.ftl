@@ -136,7 +136,13 @@ entry-point = a lo ancho { $x }, hacia arriba { $y }
 
 path-title = Mi camino
 path-lead = Tu año hasta ahora. Son tus propias marcas, no calificaciones.
-path-counts = { $rated } marcas · { $practised } ejercicios
+path-counts = { $rated ->
+    [one] { $rated } marca
+   *[other] { $rated } marcas
+} · { $practised ->
+    [one] { $practised } ejercicio
+   *[other] { $practised } ejercicios
+}
 path-pass = Vuelta { $pass }
 path-passes = Tus marcas, vuelta por vuelta
 path-focus = Mi enfoque

@@ -9,9 +9,13 @@
     reason = "a benchmark that cannot go on stops"
 )]
 
+#[path = "support/processor_time.rs"]
+mod processor_time;
+
 use chrono::{Days, NaiveDate};
 use criterion::{Criterion, criterion_group, criterion_main};
 use fsrs::{FSRS, MemoryState};
+use processor_time::ProcessorTime;
 use std::hint::black_box;
 use surefoot_core::practice::estimate::Tuning;
 use surefoot_core::practice::memory::{Grade, Memory, MemoryState as OurState};
@@ -26,7 +30,7 @@ use surefoot_core::rating::AnswerResult;
 /// Ten updates of one state, as evidence comes in.
 const GAPS: [u32; 10] = [1, 2, 4, 0, 7, 14, 30, 3, 60, 14];
 
-fn state_update(criterion: &mut Criterion) {
+fn state_update(criterion: &mut Criterion<ProcessorTime>) {
     let mut group = criterion.benchmark_group("ten state updates");
     let bare = FSRS::new(&[]).unwrap();
     group.bench_function("bare crate", |bencher| {
@@ -91,7 +95,7 @@ fn student() -> StudentMemory {
     memory
 }
 
-fn queue(criterion: &mut Criterion) {
+fn queue(criterion: &mut Criterion<ProcessorTime>) {
     let memory = student();
     let evening = Evening {
         today: day(250),
@@ -107,7 +111,7 @@ fn queue(criterion: &mut Criterion) {
     });
 }
 
-fn class_year(criterion: &mut Criterion) {
+fn class_year(criterion: &mut Criterion<ProcessorTime>) {
     let plan = YearPlan::invented(101, 60, 8.0);
     let mut group = criterion.benchmark_group("year of 30 students, 60 concepts");
     group.sample_size(10);
@@ -130,5 +134,9 @@ fn class_year(criterion: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, state_update, queue, class_year);
+criterion_group! {
+    name = benches;
+    config = Criterion::default().with_measurement(ProcessorTime);
+    targets = state_update, queue, class_year
+}
 criterion_main!(benches);
