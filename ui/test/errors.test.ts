@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CallError, Reason, Refusal, SeatCodeError } from '../src/lib/backend';
-import { errorWords, refusalWords, seatCodeWords } from '../src/lib/ui';
+import { errorWords, refusalWords, seatCodeWords, type Trouble } from '../src/lib/ui';
 import { setLanguage } from '../src/lib/words';
 import { reasonWords } from '../src/student/reason';
 
@@ -51,6 +51,7 @@ const ERRORS: OfCode<CallError> = {
   files: { code: 'files', detail: 'x' },
   cancelled: { code: 'cancelled' },
 };
+const SCREEN_TROUBLES: Trouble[] = [{ code: 'part' }, { code: 'words', language: 'es' }];
 const REASONS: OfCode<Reason> = {
   assigned: { code: 'assigned', due: '2026-09-18', done: 1, of: 4 },
   marked_not_yet: { code: 'marked_not_yet', on: '2026-09-16' },
@@ -67,12 +68,15 @@ const REASONS: OfCode<Reason> = {
 const MISSING = /[⟨⟩{}]/;
 
 describe.each(['en', 'es'] as const)('%s', (language) => {
-  test.each(Object.values(ERRORS))('error $code says what happened and what to do', (error) => {
-    setLanguage(language);
-    const words = errorWords(error);
-    expect(words.length).toBeGreaterThanOrEqual(2);
-    expect(words.join(' ')).not.toMatch(MISSING);
-  });
+  test.each([...Object.values(ERRORS), ...SCREEN_TROUBLES])(
+    'error $code says what happened and what to do',
+    (error) => {
+      setLanguage(language);
+      const words = errorWords(error);
+      expect(words.length).toBeGreaterThanOrEqual(2);
+      expect(words.join(' ')).not.toMatch(MISSING);
+    },
+  );
   test.each(Object.values(REFUSALS))('refusal $code', (refusal) => {
     setLanguage(language);
     expect(refusalWords(refusal).join(' ')).not.toMatch(MISSING);

@@ -1,7 +1,7 @@
-import { call, type DeviceSettings, type Profile, type Start } from './backend';
+import { call, type DeviceSettings, type Language, type Profile, type Start } from './backend';
 import { inOrder } from './in-order';
 import { setTheme } from './theme/theme';
-import { setLanguage } from './words';
+import { language } from './words';
 
 /** What the program opened with: students, classes, settings, and whose data it is. */
 const state = $state<{ start: Start | null }>({ start: null });
@@ -22,9 +22,9 @@ export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
 }
 
-/** The screens speak the student's language, elsewhere that of the device. */
-export function speakFor(student: Profile | null): void {
-  setLanguage(student?.language ?? state.start?.settings.language ?? 'en');
+/** The language of a student's screens; elsewhere that of the device. */
+export function languageFor(student: Profile | null): Language {
+  return student?.language ?? state.start?.settings.language ?? language();
 }
 
 const oneByOne = inOrder();

@@ -1,4 +1,13 @@
 export { LOCALES } from './bundles';
 export { date, exact, list, number, percent } from './numbers';
 export { pieces, plain } from './sentence';
-export { hasWords, language, loadWords, say, sayIn, sayPart, setLanguage } from './words.svelte';
+export {
+  hasWords,
+  language,
+  loadWords,
+  say,
+  sayIn,
+  sayPart,
+  setLanguage,
+  wordsOf,
+} from './words.svelte';
