@@ -1,5 +1,6 @@
 import { mount } from 'svelte';
 import './lib/theme/base.css';
+import { keepFocus } from './lib/keep-focus';
 import { loadWords, setLanguage } from './lib/words';
 import App from './App.svelte';
 
@@ -21,8 +22,10 @@ async function firstWords(): Promise<boolean> {
   return false;
 }
 
-if (target && (await firstWords())) mount(App, { target });
-else if (target) {
+if (target && (await firstWords())) {
+  mount(App, { target });
+  keepFocus(target);
+} else if (target) {
   // The only words outside the message files: none of those could be opened.
   target.append(
     'Surefoot could not open its words. Nothing that you did before is lost. Close it and open it again. ',

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { axe } from '../bridge.mjs';
 
-const PAGE = ['common', 'targets', 'contrast', 'reflow']
+export const PAGE = ['common', 'targets', 'contrast', 'reflow']
   .map((name) => readFileSync(fileURLToPath(new URL(`page/${name}.js`, import.meta.url)), 'utf8'))
   .join('\n');
 export const THEMES = ['light', 'dark', 'contrast'];

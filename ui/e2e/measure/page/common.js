@@ -98,5 +98,13 @@ window.measure = (() => {
     return `${element.tagName.toLowerCase()}${id ? ` in ${id}` : ''} "${(element.textContent || element.getAttribute('aria-label') || '').trim().slice(0, 40)}"`;
   }
 
-  return { front, seen, worked, texts, colour, ratio, painted, named };
+  /** The hook of an element; a cell of the paper chart and a line of the board have their own. */
+  function hookOf(element) {
+    const { testid, cell, line } = element?.dataset ?? {};
+    if (testid !== undefined) return testid;
+    if (cell !== undefined) return `cell-${cell}`;
+    return line === undefined ? '' : `line-${line}`;
+  }
+
+  return { hookOf, front, seen, worked, texts, colour, ratio, painted, named };
 })();
