@@ -1,68 +1,129 @@
-// Measures of every screen: targets, contrast, reflow, axe.
+// Measures of every screen, against the real calls: targets, contrast, reflow, spacing
+// of text and axe at every stop of the ways in `walk`; the main work by keys alone;
+// evenings at home on four screens; the time of a tap.
+//
+// MEASURE_ALL=1 takes what the short run leaves to other runs or to one language: axe
+// in every theme and language, and contrast in both languages on all screens.
 import { checks, enterSample, openPage, SIZES, startBridge, startChromium } from './bridge.mjs';
 import { makeClass, TODAY } from './own-class.mjs';
+import { measureEvenings } from './measure/evening.mjs';
+import { studentByKeys, teacherByKeys } from './measure/keys.mjs';
 import { DESK, look, STUDENT, tally } from './measure/look.mjs';
+import { plantFaults } from './measure/planted.mjs';
+import { measureTaps } from './measure/taps.mjs';
+import { changeWords } from './measure/words.mjs';
 import { walkStudent } from './walk/student.mjs';
 import { walkOwnDesk, walkTeacher } from './walk/teacher.mjs';
 
+const ALL = process.env.MEASURE_ALL === '1';
+const LANGUAGES = ['en', 'es'];
+/** A day in the middle of the sample class's year. */
+const SAMPLE_DAY = '2026-11-24';
+const DESK_PAGE = { isMobile: false, hasTouch: false };
 const check = checks();
 const browser = await startChromium();
 const began = Date.now();
-const say = (words) => console.log(`${((Date.now() - began) / 1000).toFixed(0)} s: ${words}`);
-const only = (process.argv[2] ?? 'en,es').split(',');
-const parts = (process.argv[3] ?? 'student,teacher').split(',');
+const seconds = () => `${((Date.now() - began) / 1000).toFixed(0)} s`;
 
-/** Goes a way in both languages and measures at each of its stops. */
-async function measure(bridge, size, asked, walk, options = {}) {
-  for (const [at, language] of ['en', 'es'].entries()) {
-    if (!only.includes(language)) continue;
-    const { page, context, trouble } = await openPage(browser, bridge.url, size, {
-      reducedMotion: 'reduce',
-      ...options,
-    });
-    const sums = tally();
-    try {
-      await walk({ page, bridge, language, at }, (name) =>
-        look(page, `${language} ${name}`, asked, {
-          check,
-          sums,
-          size,
-          full: process.env.MEASURE_ALL === '1',
-          axeTheme: language === 'en' ? 'light' : 'dark',
-        }),
-      );
-    } catch (error) {
-      await page.screenshot({ path: '/tmp/measure-stopped.png' });
-      check.that(`${language}: the way to its end`, false, String(error.stack));
-    }
-    check.none(`${language}: no errors, nothing from elsewhere`, trouble);
-    say(`${language}: ${JSON.stringify(sums)}`);
-    await context.close();
+/** Does one part; what stops it does not stop the others. */
+async function part(name, doing) {
+  try {
+    await doing();
+  } catch (error) {
+    check.that(`${name} comes to its end`, false, String(error.stack));
   }
+  console.log(`${name} done after ${seconds()}`);
 }
-async function ofStudent() {
-  const bridge = await startBridge({ today: TODAY });
-  const { codes, pack } = await makeClass(bridge);
-  await measure(bridge, SIZES.tablet, STUDENT, ({ at, ...way }, stop) =>
-    walkStudent({ ...way, pack, code: codes[at], today: TODAY }, stop),
+
+/** Goes a way and measures at each of its stops. */
+async function measure(name, { size, asked, language, walk, options, ...how }) {
+  const { page, context, trouble } = await openPage(browser, how.bridge.url, size, {
+    reducedMotion: 'reduce',
+    ...options,
+  });
+  const sums = tally();
+  const at = (stop) => look(page, `${name} ${stop}`, asked, { ...how, check, sums, size });
+  await part(name, () => walk({ page, bridge: how.bridge, language }, at));
+  check.none(`${name}: no errors, nothing from elsewhere`, trouble);
+  const spared = Object.entries(sums.spared).filter(([, count]) => count > 0);
+  const lowest = sums.colours > 0 ? `, least contrast of text ${sums.lowest.toFixed(2)}` : '';
+  console.log(
+    `${name}: ${sums.stops} stops, ${sums.targets} targets, ${sums.colours} colours${lowest}; let pass: ` +
+      (spared.map(([why, count]) => `${count} ${why}`).join(', ') || 'nothing'),
   );
-  const desk = { isMobile: false, hasTouch: false };
-  await measure(bridge, SIZES.landscape, DESK, walkOwnDesk, desk);
-  await bridge.stop();
-}
-async function ofTeacher() {
-  const bridge = await startBridge({ today: '2026-11-24' });
-  const { page, context } = await openPage(browser, bridge.url, SIZES.landscape);
-  if (!(await page.getByTestId('bar-teacher').isVisible())) await enterSample(page);
   await context.close();
-  say('sample');
-  await measure(bridge, SIZES.landscape, DESK, walkTeacher, { isMobile: false, hasTouch: false });
-  await bridge.stop();
 }
+
+/** The sample class takes a while to make, so it is begun first. */
+async function sampleDesk() {
+  const bridge = await startBridge({ today: SAMPLE_DAY });
+  const { page, context } = await openPage(browser, bridge.url, SIZES.landscape);
+  await enterSample(page);
+  await context.close();
+  return bridge;
+}
+
+const sample = sampleDesk();
+const own = await startBridge({ today: TODAY });
 try {
-  if (parts.includes('student')) await ofStudent();
-  if (parts.includes('teacher')) await ofTeacher();
+  const { codes, pack } = await makeClass(own, { seats: 16 });
+  const seat = codes[Symbol.iterator]();
+  const code = () => seat.next().value;
+  await part('planted faults', () => plantFaults({ browser, bridge: own, check }));
+  await part('words', () => changeWords({ browser, bridge: own, check }));
+  await part('student by keys', () =>
+    studentByKeys({ browser, bridge: own, check, code: code(), pack }),
+  );
+  for (const language of LANGUAGES) {
+    // Colours are the same in both languages, and Spanish has the longer words.
+    const first = language === 'en' || ALL;
+    const how = { bridge: own, language };
+    await measure(`student ${language}`, {
+      ...how,
+      size: SIZES.tablet,
+      asked: STUDENT,
+      colours: first,
+      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [first ? 'light' : 'dark'],
+      walk: (way, at) => walkStudent({ ...way, pack, code: code(), today: TODAY }, at),
+    });
+    await measure(`own desk ${language}`, {
+      ...how,
+      size: SIZES.landscape,
+      asked: DESK,
+      colours: first,
+      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [first ? 'light' : 'dark'],
+      options: DESK_PAGE,
+      walk: walkOwnDesk,
+    });
+  }
+  const evenings = Array.from({ length: 8 }, code);
+  await part('evenings', () =>
+    measureEvenings({ browser, bridge: own, check, codes: evenings, pack }),
+  );
+  const desk = await sample;
+  await part('taps', () => measureTaps({ browser, bridge: own, check, code: code(), pack }));
+  await part('teacher by keys', () => teacherByKeys({ browser, bridge: desk, check }));
+  for (const language of ALL ? LANGUAGES : ['es']) {
+    await measure(`teacher ${language}`, {
+      bridge: desk,
+      language,
+      size: SIZES.landscape,
+      asked: DESK,
+      colours: true,
+      // The teacher's own runs take axe of these screens.
+      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [],
+      options: DESK_PAGE,
+      walk: walkTeacher,
+    });
+  }
+} catch (error) {
+  check.that('the run came to its end', false, String(error.stack));
 } finally {
   await browser.close();
+  await own.stop();
+  await sample.then(
+    (bridge) => bridge.stop(),
+    () => undefined,
+  );
   check.finish();
 }

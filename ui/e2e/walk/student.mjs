@@ -35,6 +35,8 @@ export async function walkStudent({ page, bridge, language, pack, code, today },
     await page.waitForFunction(() => !document.querySelector('dialog[open]'));
   };
 
+  const here = async () => (await bridge.post('/call/start', {})).students.map((one) => one.id);
+
   // --- joining
   await setDevice(bridge, { language, guides_read: ['all'] });
   await page.goto(bridge.url);
@@ -59,6 +61,7 @@ export async function walkStudent({ page, bridge, language, pack, code, today },
   await hook('join-picture-heron').click();
   await at('join-you');
   await hook(`join-language-${language}`).click();
+  const before = await here();
   await hook('join-finish').click();
 
   // --- today
@@ -180,10 +183,10 @@ export async function walkStudent({ page, bridge, language, pack, code, today },
   await hook('pin-set').click();
   await hook('pin-remove').waitFor();
   await hook('leave-student').click();
-  const students = page.locator('[data-testid^="student-"]');
-  await students.first().waitFor();
+  const mine = (await here()).find((id) => !before.includes(id));
+  await hook(`student-${mine}`).waitFor();
   await at('start-students');
-  await students.last().click();
+  await hook(`student-${mine}`).click();
   await hook('pin').fill('0000');
   await hook('pin-go').click();
   await page.getByRole('alert').waitFor();
