@@ -19,6 +19,7 @@ export default defineConfig(
       'node_modules',
       'coverage',
       'e2e/**',
+      'measure/**',
       'src/lib/backend/contract.ts',
     ],
   },

@@ -7,6 +7,7 @@ check "screens types" npm --prefix ui run check
 check "screens lints" npm --prefix ui run lint
 check "screens tests" npm --prefix ui test
 check "screens build" ui_build
+check "screens size" node ui/measure/bundle.mjs
 no_test_door() {
   ! grep -rl "/call/" ui/dist
 }

@@ -5,6 +5,7 @@ import { mkdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
+import { PAGE, settled, STUDENT } from './measure/look.mjs';
 import { axe, checks, openPage, sideways, SIZES, startChromium, tooSmall } from './bridge.mjs';
 
 const UI = fileURLToPath(new URL('../', import.meta.url));
@@ -184,11 +185,28 @@ try {
     await page.setViewportSize(viewport);
     check.that(`${name}: no sideways`, (await sideways(page)) <= 0, `${await sideways(page)} px`);
     check.none(`${name}: sizes`, await tooSmall(page));
+    await page.evaluate(PAGE);
+    check.none(`${name}: reflow`, await page.evaluate(() => window.measure.reflow()));
+    await page.evaluate(() => window.measure.spacing(true));
+    check.none(`${name}, spaced: reflow`, await page.evaluate(() => window.measure.reflow()));
+    await page.evaluate(() => window.measure.spacing(false));
+    const targets = await page.evaluate(
+      (least) => window.measure.targets(least, false),
+      STUDENT.target,
+    );
+    check.none(`${name}: targets`, targets.found);
+    check.that(`${name}: targets are looked at`, targets.looked > 100, targets.looked);
   }
   await page.setViewportSize(SIZES.tablet);
   for (const theme of ['light', 'dark', 'contrast']) {
     await page.evaluate((to) => (document.documentElement.dataset.theme = to), theme);
     check.none(`${theme}: axe`, await axe(page));
+    await settled(page);
+    const colours = await page.evaluate(
+      (args) => window.measure.contrast(...args),
+      [STUDENT.text, STUDENT.large, STUDENT.mark],
+    );
+    check.none(`${theme}: contrast`, colours.found);
     await page.screenshot({ path: join(SHOTS, `gallery-${theme}.png`), fullPage: true });
   }
   check.none('no errors, nothing from elsewhere', trouble);

@@ -1,113 +1,95 @@
-// Pictures of every screen in both languages, four sizes and three themes, into
-// shots/: node e2e/shots.mjs [part of a name]. The pictures are looked at by people.
-import { mkdirSync } from 'node:fs';
+// Pictures of every screen in both languages, on a large screen and a phone, light
+// and dark, into shots/, and sheets of them into shots/sheets:
+//
+//   node e2e/shots.mjs [part of a name]
+//
+// The stops are those of the ways in `walk`. The pictures are looked at by people.
+import { mkdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { enterSample, openPage, SIZES, startBridge, startChromium } from './bridge.mjs';
+import { settled, showTheme } from './measure/look.mjs';
+import { makeClass, TODAY } from './own-class.mjs';
+import { walkStudent } from './walk/student.mjs';
+import { walkOwnDesk, walkTeacher } from './walk/teacher.mjs';
 
 const OUT = fileURLToPath(new URL('../../shots/', import.meta.url));
 const LANGUAGES = ['en', 'es'];
-const THEMES = ['light', 'dark', 'contrast'];
+const THEMES = ['light', 'dark'];
+const SAMPLE_DAY = '2026-11-24';
+const A_SHEET = 8;
 const only = process.argv[2] ?? '';
+const made = new Map();
 
-mkdirSync(OUT, { recursive: true });
-const bridge = await startBridge();
+mkdirSync(`${OUT}sheets`, { recursive: true });
 const browser = await startChromium();
 
-async function shot(page, name) {
-  await page.evaluate(() => Promise.allSettled(document.getAnimations().map((a) => a.finished)));
-  await page.screenshot({ path: `${OUT}${name}.png`, fullPage: true });
-}
-
-/** Each student screen, ending with a summary. */
-async function student(page, name) {
-  await page.getByTestId('bar-student').tap();
-  await page.locator('[data-testid^="rate-"]').first().waitFor();
-  await shot(page, `${name}-today`);
-  await page.getByTestId('tab-practice').tap();
-  await page.locator('[data-testid^="practice-"]').first().waitFor();
-  const sure = page.getByTestId('practice-sure-1');
-  if (await sure.isVisible()) {
-    await shot(page, `${name}-practice-sure`);
-    await sure.tap();
-  }
-  await page
-    .locator(
-      '[data-testid="practice-show-steps"], [data-testid="practice-next"], [data-testid="practice-finish"], [data-testid="practice-to-today"]',
-    )
-    .first()
-    .waitFor();
-  if (await page.getByTestId('practice-show-steps').isVisible()) {
-    await shot(page, `${name}-practice-answer`);
-    await page.getByTestId('practice-show-steps').tap();
-    await page.getByTestId('practice-feedback').waitFor();
-    await shot(page, `${name}-practice-steps`);
-  }
-  if (await page.getByTestId('practice-stop').isVisible()) {
-    await page.getByTestId('practice-stop').tap();
-    await page.getByTestId('practice-summary').waitFor();
-    await shot(page, `${name}-practice-summary`);
-  }
-  await page.getByTestId('tab-path').tap();
-  await page.locator('[data-testid^="focus-"]').first().waitFor();
-  await shot(page, `${name}-path`);
-  await page.getByTestId('tab-handin').tap();
-  await page.getByTestId('hand-in-make').waitFor();
-  await shot(page, `${name}-handin`);
-  await page.getByTestId('student-settings').tap();
-  await page.getByTestId('leave-student').waitFor();
-  await shot(page, `${name}-settings`);
-}
-
-async function teacher(page, name) {
-  await page.getByTestId('bar-teacher').tap();
-  for (const tab of ['board', 'talk', 'groups', 'assign', 'enter', 'print', 'files', 'class']) {
-    const button = page.getByTestId(`tab-${tab}`);
-    await button.waitFor();
-    await button.tap();
-    await page.waitForTimeout(700);
-    await shot(page, `${name}-desk-${tab}`);
-  }
-}
-
-try {
-  for (const [size, viewport] of Object.entries(SIZES)) {
-    const { page, context } = await openPage(browser, bridge.url, viewport);
-    for (const language of LANGUAGES) {
+/** Goes a way and takes each stop in every size and theme. */
+async function take(bridge, kind, language, sizes, walk) {
+  const options = { reducedMotion: 'reduce' };
+  const { page, context } = await openPage(browser, bridge.url, SIZES[sizes[0]], options);
+  await walk({ page, bridge, language }, async (stop) => {
+    for (const size of sizes) {
+      await page.setViewportSize(SIZES[size]);
       for (const theme of THEMES) {
-        const name = `${size}-${language}-${theme}`;
+        const sheet = `${kind}-${language}-${size}-${theme}`;
+        const name = `${sheet}-${stop}`;
         if (!name.includes(only)) continue;
-        await page.goto(bridge.url);
-        await page.getByTestId('start-teacher').waitFor();
-        if (await page.getByTestId('bar-leave').isVisible()) {
-          await page.getByTestId('bar-leave').tap();
-          await page.getByTestId('start-sample').waitFor();
-        }
-        await page.getByTestId(`language-${language}`).tap();
-        await page.getByTestId(`theme-${theme}`).tap();
-        await page.locator(`html[lang=${language}][data-theme=${theme}]`).waitFor();
-        await shot(page, `${name}-start`);
-        await page.getByTestId('start-student').first().tap();
-        await page.getByTestId('join-pick').waitFor();
-        await shot(page, `${name}-join`);
-        await page.goto(bridge.url);
-        await enterSample(page);
-        await setStudentLanguage(page, language);
-        await student(page, name);
-        // The desk is made for a screen on a desk.
-        if (viewport.width >= 800) await teacher(page, name);
-        console.log(name);
+        await showTheme(page, theme);
+        await settled(page);
+        await page.screenshot({ path: `${OUT}${name}.png`, fullPage: true });
+        made.set(sheet, [...(made.get(sheet) ?? []), name]);
       }
     }
-    await context.close();
-  }
-} finally {
-  await browser.close();
-  await bridge.stop();
+    await showTheme(page, 'light');
+    await page.setViewportSize(SIZES[sizes[0]]);
+  });
+  await context.close();
+  console.log(`${kind} ${language}`);
 }
 
-async function setStudentLanguage(page, language) {
-  await page.getByTestId('bar-student').tap();
-  await page.getByTestId('student-settings').tap();
-  await page.getByTestId(`language-${language}`).tap();
-  await page.locator(`html[lang=${language}]`).waitFor();
+/** The pictures of one kind side by side, so that they can be looked over. */
+async function sheets() {
+  const page = await browser.newPage({ viewport: { width: 1720, height: 1200 } });
+  for (const [sheet, names] of made) {
+    const wide = sheet.includes('landscape');
+    const each = wide ? 6 : A_SHEET;
+    for (let at = 0; at < names.length; at += each) {
+      const pictures = names.slice(at, at + each).map((name) => {
+        const data = readFileSync(`${OUT}${name}.png`).toString('base64');
+        const label = name.slice(sheet.length + 1);
+        return `<figure><figcaption>${label}</figcaption><img src="data:image/png;base64,${data}"></figure>`;
+      });
+      await page.setContent(
+        `<style>body{margin:8px;display:grid;grid-template-columns:repeat(${wide ? 3 : 4},1fr);gap:8px;background:#888}
+        figure{margin:0}figcaption{font:14px sans-serif}img{width:100%;max-height:${wide ? 560 : 780}px;object-fit:cover;object-position:top}</style>${pictures.join('')}`,
+      );
+      const path = `${OUT}sheets/${sheet}-${String(at / each + 1).padStart(2, '0')}.png`;
+      await page.screenshot({ path, fullPage: true });
+    }
+  }
+  await page.close();
+}
+
+const own = await startBridge({ today: TODAY });
+const desk = await startBridge({ today: SAMPLE_DAY });
+try {
+  const { page, context } = await openPage(browser, desk.url, SIZES.landscape);
+  const sample = enterSample(page);
+  const { codes, pack } = await makeClass(own);
+  for (const [at, language] of LANGUAGES.entries()) {
+    const way = { pack, code: codes[at], today: TODAY };
+    await take(own, 'student', language, ['tablet', 'phone'], (here, stop) =>
+      walkStudent({ ...here, ...way }, stop),
+    );
+    await take(own, 'own-desk', language, ['landscape', 'phone'], walkOwnDesk);
+  }
+  await sample;
+  await context.close();
+  for (const language of LANGUAGES)
+    await take(desk, 'desk', language, ['landscape', 'phone'], walkTeacher);
+  await sheets();
+} finally {
+  await browser.close();
+  await own.stop();
+  await desk.stop();
 }

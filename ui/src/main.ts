@@ -1,11 +1,34 @@
 import { mount } from 'svelte';
 import './lib/theme/base.css';
+import { keepFocus } from './lib/keep-focus';
 import { loadWords, setLanguage } from './lib/words';
 import App from './App.svelte';
 
 const target = document.getElementById('app');
 // The device's language until the settings are read.
 const first = navigator.language.startsWith('es') ? 'es' : 'en';
-setLanguage(first);
-await loadWords(first);
-if (target) mount(App, { target });
+const other = first === 'es' ? 'en' : 'es';
+
+/** The device's language, or the other one rather than none. */
+async function firstWords(): Promise<boolean> {
+  for (const language of [first, other] as const) {
+    setLanguage(language);
+    const came = await loadWords(language).then(
+      () => true,
+      () => false,
+    );
+    if (came) return true;
+  }
+  return false;
+}
+
+if (target && (await firstWords())) {
+  mount(App, { target });
+  keepFocus(target);
+} else if (target) {
+  // The only words outside the message files: none of those could be opened.
+  target.append(
+    'Surefoot could not open its words. Nothing that you did before is lost. Close it and open it again. ',
+    '· Surefoot no pudo abrir sus palabras. No se perdió nada de lo que hiciste antes. Ciérralo y ábrelo otra vez.',
+  );
+}

@@ -40,6 +40,7 @@ const TEXT: [string, string][] = [
   ['plum', 'paper'],
   ['plum', 'sheet'],
   ['plum', 'plum-wash'],
+  ['plum', 'amber-wash'],
   ['teal', 'paper'],
   ['teal', 'sheet'],
   ['teal', 'teal-wash'],

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../src/lib/backend';
-import { errorWords, refusalWords, seatCodeWords } from '../src/lib/ui';
+import { errorWords, refusalWords, seatCodeWords, type Trouble } from '../src/lib/ui';
 import { setLanguage } from '../src/lib/words';
 import { reasonWords } from '../src/student/reason';
 
@@ -58,6 +58,7 @@ const MISSING_VOICES: VoiceMissing[] = [
   'tablet_voice',
   'everything',
 ];
+const SCREEN_TROUBLES: Trouble[] = [{ code: 'part' }, { code: 'words', language: 'es' }];
 const REASONS: OfCode<Reason> = {
   assigned: { code: 'assigned', due: '2026-09-18', done: 1, of: 4 },
   marked_not_yet: { code: 'marked_not_yet', on: '2026-09-16' },
@@ -74,12 +75,15 @@ const REASONS: OfCode<Reason> = {
 const MISSING = /[⟨⟩{}]/;
 
 describe.each(['en', 'es'] as const)('%s', (language) => {
-  test.each(Object.values(ERRORS))('error $code says what happened and what to do', (error) => {
-    setLanguage(language);
-    const words = errorWords(error);
-    expect(words.length).toBeGreaterThanOrEqual(2);
-    expect(words.join(' ')).not.toMatch(MISSING);
-  });
+  test.each([...Object.values(ERRORS), ...SCREEN_TROUBLES])(
+    'error $code says what happened and what to do',
+    (error) => {
+      setLanguage(language);
+      const words = errorWords(error);
+      expect(words.length).toBeGreaterThanOrEqual(2);
+      expect(words.join(' ')).not.toMatch(MISSING);
+    },
+  );
   test.each(MISSING_VOICES)('what helps where %s is missing', (missing) => {
     setLanguage(language);
     const words = errorWords({ code: 'no_voice', missing });

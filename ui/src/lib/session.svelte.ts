@@ -1,7 +1,7 @@
-import { call, type DeviceSettings, type Profile, type Start } from './backend';
+import { call, type DeviceSettings, type Language, type Profile, type Start } from './backend';
 import { inOrder } from './in-order';
 import { setLessMotion, setTextPercent, setTheme } from './theme/theme';
-import { setDecimalSign, setLanguage } from './words';
+import { language, setDecimalSign } from './words';
 
 /** What the program opened with: students, classes, settings, and whose data it is. */
 const state = $state<{ start: Start | null }>({ start: null });
@@ -25,18 +25,21 @@ export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
 }
 
-/** The screens speak and look as the student set them, elsewhere as the device is set. */
+/** The language of a student's screens; elsewhere that of the device. */
+export function languageFor(student: Profile | null): Language {
+  return student?.language ?? state.start?.settings.language ?? language();
+}
+
+/** The screens look as the student set them, elsewhere as the device is set. */
 export function showFor(student: Profile | null): void {
   shownFor = student;
   show();
 }
 
 function show(): void {
-  const settings = state.start?.settings;
   const look = shownFor?.look;
-  setLanguage(shownFor?.language ?? settings?.language ?? 'en');
   const own = look && look.theme !== 'device' ? look.theme : null;
-  setTheme(own ?? settings?.theme ?? 'system');
+  setTheme(own ?? state.start?.settings.theme ?? 'system');
   setTextPercent(look?.text_percent ?? 100);
   setLessMotion(look?.less_motion ?? false);
   setDecimalSign(look?.decimal_sign ?? 'language');

@@ -1,11 +1,15 @@
 import {
   CallFailed,
   type CallError,
+  type Language,
   type LineFault,
   type Refusal,
   type SeatCodeError,
 } from '../backend';
 import { hasWords, number, say } from '../words';
+
+/** A call that failed, or a file of the screens themselves that did not load. */
+export type Trouble = CallError | { code: 'part' } | { code: 'words'; language: Language };
 
 /** Whatever went wrong, as an error with words. */
 export function asError(thrown: unknown): CallError {
@@ -15,8 +19,16 @@ export function asError(thrown: unknown): CallError {
 }
 
 /** What happened, that nothing was lost, what to do: a sentence each. */
-export function errorWords(error: CallError): string[] {
+export function errorWords(error: Trouble): string[] {
   switch (error.code) {
+    case 'part':
+      return [say('error-part'), say('error-kept'), say('error-part-do')];
+    case 'words':
+      return [
+        say('error-words', { name: say(`language-${error.language}`) }),
+        say('error-kept'),
+        say('error-part-do'),
+      ];
     case 'refused':
       return error.refusal.code === 'bad_content' && error.refusal.at === 'passphrase'
         ? [say('safe-passphrase-short')]

@@ -2,4 +2,13 @@ export { LOCALES } from './bundles';
 export { date, exact, list, number, percent } from './numbers';
 export { decimalSign, inSigns, setDecimalSign } from './signs.svelte';
 export { pieces, plain } from './sentence';
-export { hasWords, language, loadWords, say, sayIn, sayPart, setLanguage } from './words.svelte';
+export {
+  hasWords,
+  language,
+  loadWords,
+  say,
+  sayIn,
+  sayPart,
+  setLanguage,
+  wordsOf,
+} from './words.svelte';

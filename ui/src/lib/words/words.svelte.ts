@@ -7,20 +7,35 @@ import { counted } from './counted';
 const chosen = $state<{ language: Language }>({ language: 'en' });
 let asked: Language = 'en';
 
+/** What came of loading a language; nothing while it was not asked for or is on its way. */
+const came = $state<Partial<Record<Language, 'loaded' | 'failed'>>>({});
+
 export function language(): Language {
   return chosen.language;
+}
+
+/** What came of loading a language, once something did. */
+export function wordsOf(language: Language): 'loaded' | 'failed' | undefined {
+  return came[language];
 }
 
 /** Speaks a language: at once when it is loaded, else as soon as it is. */
 export function setLanguage(to: Language): void {
   asked = to;
   if (loaded(to)) speak(to);
-  else void loadWords(to);
+  // A failure is said by the screen that waits for the words.
+  else loadWords(to).catch(() => undefined);
 }
 
 /** Loads a language, and speaks it if it is still the one asked for. */
 export async function loadWords(to: Language): Promise<void> {
-  await load(to);
+  try {
+    await load(to);
+    came[to] = 'loaded';
+  } catch (error) {
+    came[to] = 'failed';
+    throw error;
+  }
   if (asked === to) speak(to);
 }
 

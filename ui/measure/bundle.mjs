@@ -1,0 +1,79 @@
+// How much the page loads, gzipped and without fonts: node measure/bundle.mjs, after
+// a build. Follows what the built files name, from the page on. The limit holds for
+// all that a student in one language can come to load, every tool included. Teachers
+// load the desk on top of it; both languages and all screens are told beside.
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { gzipSync } from 'node:zlib';
+
+const LIMIT_BYTES = 200_000;
+const DIST = fileURLToPath(new URL('../dist/', import.meta.url));
+const text = (path) => readFileSync(DIST + path, 'utf8');
+const files = readdirSync(`${DIST}assets`).filter((name) => /\.(js|css)$/.test(name));
+const bytes = new Map(files.map((name) => [name, gzipSync(text(`assets/${name}`)).length]));
+
+/** The built files that a text names. */
+function named(words) {
+  return new Set(files.filter((name) => words.includes(name)));
+}
+
+/** What a script needs before it runs, and what it may load later. */
+function imports(name) {
+  if (!name.endsWith('.js')) return { now: new Set(), later: new Set() };
+  const words = text(`assets/${name}`);
+  const statics = words.match(/(?:import|from)\s*["'`]\.\/[^"'`]+["'`]/g) ?? [];
+  const now = named(statics.join());
+  const later = new Set([...named(words)].filter((one) => one !== name && !now.has(one)));
+  return { now, later };
+}
+
+/** All that loads from these on; `later` follows what is loaded on demand as well. */
+function closure(from, { later = false, without = [] } = {}) {
+  const found = new Set();
+  const open = [...from];
+  while (open.length > 0) {
+    const name = open.pop();
+    if (found.has(name) || without.some((part) => part.test(name))) continue;
+    found.add(name);
+    const next = imports(name);
+    open.push(...next.now, ...(later ? next.later : []));
+  }
+  return found;
+}
+
+const sum = (names) => [...names].reduce((all, name) => all + bytes.get(name), 0);
+const kb = (size) => `${(size / 1000).toFixed(1)} kB`;
+
+const DESK = /^Desk-/;
+const WORDS = { en: /^en-/, es: /^es-/ };
+const page = named(text('index.html'));
+let [passed, failed] = [0, 0];
+function check(words, holds) {
+  console.log(`${holds ? '' : 'FAILED '}${words}`);
+  if (holds) passed += 1;
+  else failed += 1;
+}
+
+for (const language of ['en', 'es']) {
+  const other = WORDS[language === 'en' ? 'es' : 'en'];
+  const own = files.filter((name) => WORDS[language].test(name));
+  const first = sum(closure([...page, ...own]));
+  const student = sum(closure(page, { later: true, without: [DESK, other] }));
+  const teacher = sum(closure(page, { later: true, without: [other] }));
+  check(
+    `${language}: ${kb(first)} for the first screen, ${kb(student)} with all of a student's ` +
+      `screens and tools (limit ${kb(LIMIT_BYTES)}); ${kb(teacher)} with the desk`,
+    own.length === 1 && first < student && student <= LIMIT_BYTES,
+  );
+}
+check(
+  'neither the desk nor any words load before they are asked for',
+  [...closure(page)].every((name) => ![DESK, WORDS.en, WORDS.es].some((part) => part.test(name))),
+);
+const all = closure(page, { later: true });
+check(
+  `${kb(sum(files))} in all, both languages and the desk, in ${files.length} files`,
+  files.every((name) => all.has(name)),
+);
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed > 0 ? 1 : 0;
