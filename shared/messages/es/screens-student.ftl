@@ -134,7 +134,13 @@ entry-point = a lo ancho { $x }, hacia arriba { $y }
 
 path-title = Mi camino
 path-lead = Tu año hasta ahora. Son tus propias marcas, no calificaciones.
-path-counts = { $rated } marcas · { $practised } ejercicios
+path-counts = { $rated ->
+    [one] { $rated } marca
+   *[other] { $rated } marcas
+} · { $practised ->
+    [one] { $practised } ejercicio
+   *[other] { $practised } ejercicios
+}
 path-pass = Vuelta { $pass }
 path-passes = Tus marcas, vuelta por vuelta
 path-focus = Mi enfoque
@@ -157,8 +163,11 @@ handin-lead = Haz un archivo sellado para tu maestra o maestro. Nadie más puede
 handin-class = Para { $class }
 handin-holds = Lo que lleva
 handin-holds-check-ins = { $check_ins ->
-    [one] { $check_ins } marca de { $days } días
-   *[other] { $check_ins } marcas de { $days } días
+    [one] { $check_ins } marca
+   *[other] { $check_ins } marcas
+} de { $days ->
+    [one] { $days } día
+   *[other] { $days } días
 }
 handin-holds-answers = { $answers ->
     [one] La cuenta de { $answers } ejercicio
