@@ -64,7 +64,7 @@ practice-over-text = { $finished ->
 }
 practice-over-none = You can come back any time. Nothing is lost.
 practice-week = This week: { $done } of { $planned } evenings
-practice-week-done = You have practised on all the evenings you planned this week. Tonight is free.
+practice-week-done = You have practiced on all the evenings you planned this week. Tonight is free.
 practice-alone = On your own: { $count }
 practice-with-help = With a hint or a second try: { $count }
 practice-you-said = You marked it
@@ -181,8 +181,11 @@ handin-lead = Make a sealed file for your teacher. Only your teacher can open it
 handin-class = For { $class }
 handin-holds = What it holds
 handin-holds-check-ins = { $check_ins ->
-    [one] { $check_ins } mark from { $days } days
-   *[other] { $check_ins } marks from { $days } days
+    [one] { $check_ins } mark
+   *[other] { $check_ins } marks
+} from { $days ->
+    [one] { $days } day
+   *[other] { $days } days
 }
 handin-holds-answers = { $answers ->
     [one] Counts of { $answers } exercise
@@ -240,7 +243,7 @@ settings-other-student = Another student
 settings-stays = Your nickname and picture stay on this device.
 
 ## A print of the student's own.
-practice-print = Practise on paper
+practice-print = Practice on paper
 own-print-path = This makes a PDF of your year for your folder. Your name is not in it. Write it by hand.
 own-print-practice = This makes a PDF with tonight's practice. The answers are on a page of their own.
 own-print-paper = Paper

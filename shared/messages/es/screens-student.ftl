@@ -181,8 +181,11 @@ handin-lead = Haz un archivo sellado para tu maestra o maestro. Nadie más puede
 handin-class = Para { $class }
 handin-holds = Lo que lleva
 handin-holds-check-ins = { $check_ins ->
-    [one] { $check_ins } marca de { $days } días
-   *[other] { $check_ins } marcas de { $days } días
+    [one] { $check_ins } marca
+   *[other] { $check_ins } marcas
+} de { $days ->
+    [one] { $days } día
+   *[other] { $days } días
 }
 handin-holds-answers = { $answers ->
     [one] La cuenta de { $answers } ejercicio

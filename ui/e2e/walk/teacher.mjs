@@ -76,7 +76,8 @@ export async function walkTeacher({ page, bridge, language }, at) {
   // --- groups
   await tab('groups');
   await hook('groups-suggest').waitFor();
-  await page.locator('main details summary').first().click();
+  const wishes = page.locator('main details').first();
+  if (!(await wishes.evaluate((details) => details.open))) await wishes.locator('summary').click();
   await at('groups-wishes');
   await hook('groups-suggest').click();
   await hook('groups-sum').waitFor();
