@@ -1,6 +1,8 @@
 //! Practice sheets of every concept, in both languages: each is a file that the
 //! writer's own PDF/UA-1 checks let pass.
 
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on stops")]
+
 use surefoot_core::bank::{OwnExercise, OwnForm, OwnKind, OwnText};
 use surefoot_core::catalogue::{Catalogue, Concept, ConceptId, Language};
 use surefoot_core::item::{Level, concepts_with_exercises};

@@ -13,10 +13,11 @@
 mod processor_time;
 
 use chrono::{Days, NaiveDate};
-use criterion::{Criterion, criterion_group, criterion_main};
+use criterion::{Criterion, SamplingMode, criterion_group, criterion_main};
 use fsrs::{FSRS, MemoryState};
 use processor_time::ProcessorTime;
 use std::hint::black_box;
+use std::time::Duration;
 use surefoot_core::practice::estimate::Tuning;
 use surefoot_core::practice::memory::{Grade, Memory, MemoryState as OurState};
 use surefoot_core::practice::simulate::knowledge::Kind;
@@ -32,6 +33,11 @@ const GAPS: [u32; 10] = [1, 2, 4, 0, 7, 14, 30, 3, 60, 14];
 
 fn state_update(criterion: &mut Criterion<ProcessorTime>) {
     let mut group = criterion.benchmark_group("ten state updates");
+    // Processor time moves by ticks of the system: samples must be long beside one.
+    group
+        .sampling_mode(SamplingMode::Flat)
+        .sample_size(30)
+        .measurement_time(Duration::from_secs(15));
     let bare = FSRS::new(&[]).unwrap();
     group.bench_function("bare crate", |bencher| {
         bencher.iter(|| {
