@@ -58,7 +58,10 @@ impl SystemVoice {
     /// Whether turn `mine` is still being read; its end by itself is looked at.
     fn goes_on(&self, mine: u64) -> Result<bool, CallError> {
         let mut reading = self.reading();
-        let Some(child) = reading.child.as_mut().filter(|_| reading.turn == mine) else {
+        if reading.turn != mine {
+            return Ok(false);
+        }
+        let Some(child) = reading.child.as_mut() else {
             return Ok(false);
         };
         match child.try_wait() {
