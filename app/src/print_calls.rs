@@ -5,6 +5,7 @@ use crate::{
     CallError, FileKind, PathPrint, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint,
     chance,
 };
+use surefoot_core::catalogue::Catalogue;
 use surefoot_core::class::ClassFacts;
 use surefoot_core::item::Level;
 use surefoot_core::messages::Locale;
@@ -216,14 +217,20 @@ fn part(
     count: u32,
     seed: u64,
 ) -> Result<SheetPart, ReportError> {
-    let known = facts
-        .concepts
-        .get(concept)
-        .ok_or_else(|| ReportError::NoConcept {
-            id: concept.chars().take(80).collect(),
-        })?;
+    let no_concept = || ReportError::NoConcept {
+        id: concept.chars().take(80).collect(),
+    };
+    // A concept of another grade can be printed too.
+    let known = match facts.concepts.get(concept) {
+        Some(known) => known.clone(),
+        None => Catalogue::built_in()
+            .map_err(|error| ReportError::Writer(error.to_string()))?
+            .get(concept)
+            .cloned()
+            .ok_or_else(no_concept)?,
+    };
     Ok(SheetPart {
-        concept: known.clone(),
+        concept: known,
         level,
         count: count as usize,
         seed,
