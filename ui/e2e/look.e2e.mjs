@@ -53,13 +53,21 @@ function words(page) {
 }
 
 const rootStyle = (page) =>
-  page.evaluate(() => ({
-    text: getComputedStyle(document.documentElement).fontSize,
-    theme: document.documentElement.dataset.theme,
-    lang: document.documentElement.lang,
-    motion: document.documentElement.dataset.motion ?? '',
-    moves: getComputedStyle(document.querySelector('button')).transitionDuration,
-  }));
+  page.evaluate(() => {
+    // Something that would move, wherever the screen has something that does.
+    const moving = document.createElement('i');
+    moving.style.transitionDuration = '140ms';
+    document.body.append(moving);
+    const moves = getComputedStyle(moving).transitionDuration;
+    moving.remove();
+    return {
+      text: getComputedStyle(document.documentElement).fontSize,
+      theme: document.documentElement.dataset.theme,
+      lang: document.documentElement.lang,
+      motion: document.documentElement.dataset.motion ?? '',
+      moves,
+    };
+  });
 
 async function set(page, testid) {
   await page.getByTestId(testid).click();
