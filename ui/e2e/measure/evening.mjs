@@ -32,6 +32,7 @@ async function student(bridge, { code, pack, language, nickname }) {
     language,
     minutes: now.minutes_least,
     evenings: now.evenings,
+    look: now.look,
   });
   return id;
 }

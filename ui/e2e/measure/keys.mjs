@@ -94,9 +94,7 @@ export async function studentByKeys({ browser, bridge, check, code, pack }) {
   await to('theme-');
   await key('ArrowRight');
   await done('the theme', undefined);
-  await key('Tab');
-  await key('Enter');
-  await done('the safe', 'back-up');
+  await act('safe-open', 'back-up');
   await act('back-up', 'passphrase');
   await leave();
   await act('remove-student', 'sure-go');
