@@ -413,8 +413,11 @@ try {
         await page.getByTestId('practice-sure-1').click();
         await page.getByTestId('answer-submit').waitFor();
         await looks(page, at('answering'));
-        if (await page.getByTestId('practice-hint').isVisible())
+        if (await page.getByTestId('practice-hint').isVisible()) {
           await page.getByTestId('practice-hint').click();
+          // A second tap while the first is at work does nothing.
+          await page.getByTestId('hint-aloud-0').waitFor();
+        }
         await page.getByTestId('practice-show-steps').click();
         await page.getByTestId('practice-next').waitFor();
         await looks(page, at('steps'));
