@@ -47,7 +47,9 @@ def fixture_program(given):
     if given:
         return given
     subprocess.run(
-        ["cargo", "build", "--quiet", "--locked", "-p", "surefoot-core", "--example", "exchange_fixture"],
+        # As the other steps build it, so that it is built once.
+        ["cargo", "build", "--quiet", "--locked", "--workspace", "--exclude", "surefoot-desktop",
+         "--bins", "--examples"],
         cwd=TOP,
         check=True,
     )

@@ -6,7 +6,7 @@ need_rust
 c_compiler
 system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
-check "bridge" cargo build --locked -p surefoot-bridge -p surefoot-cli
+check "bridge" commands
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
 export BRIDGE=$CARGO_TARGET_DIR/debug/surefoot-bridge
 CHROMIUM=$(command -v chromium || command -v chromium-browser || command -v google-chrome || true)

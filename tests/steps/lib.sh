@@ -100,6 +100,10 @@ c_compiler() { system_packages build-essential pkg-config; }
 # What the window is built with.
 window_libraries() { system_packages build-essential pkg-config libwebkit2gtk-4.1-dev; }
 
+# The command, the test bridge and the examples: built together wherever one of
+# them is needed, so that they share one build of what they have in common.
+commands() { cargo build --locked --workspace --exclude surefoot-desktop --bins --examples; }
+
 ui_packages() {
   need_node
   [ -d ui/node_modules ] || rm -f "$STAMPS/ui-packages"

@@ -8,7 +8,7 @@ need_rust
 c_compiler
 system_packages age poppler-utils
 check "python packages" venv
-check "command for the oracles" cargo build --locked -p surefoot-cli
+check "command for the oracles" commands
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
 for oracle in $(grep -l '__main__' tests/oracle/*.py 2>/dev/null); do
   check "oracle $(basename "$oracle" .py)" .venv/bin/python "$oracle"

@@ -7,7 +7,7 @@ window_libraries
 check "window driver" window_driver
 check "screens build" ui_build
 check "window build" cargo build --locked -p surefoot-desktop --bins --examples
-check "command for the exercises" cargo build --locked -p surefoot-cli
+check "command for the exercises" commands
 contact_page() { (cd ui && node_modules/.bin/vite build --config test/contact/vite.config.ts); }
 check "page of exercises" contact_page
 for run in tests/window/*_run.py; do
