@@ -73,8 +73,9 @@ if [ "$installs" = yes ]; then
     for kind in class:sfclass handin:sfhandin carry:sfcarry; do
       printf 'x' >"$folder/a.${kind#*:}"
       gio info -a standard::content-type "$folder/a.${kind#*:}" |
-        grep -q "application/x-surefoot-${kind%:*}\$"
-      gio mime "application/x-surefoot-${kind%:*}" | grep -q Surefoot.desktop
+        grep "application/x-surefoot-${kind%:*}\$"
+      # All of the answer is read, or its writer would fail.
+      gio mime "application/x-surefoot-${kind%:*}" | grep Surefoot.desktop
     done
     rm -rf "$folder"
   }
