@@ -138,6 +138,14 @@ export function sideways(page) {
   );
 }
 
+/** Scans a student's screen as it stands: axe, sizes, and nothing out to the side. */
+export async function scanned(check, page, name) {
+  check.none(`${name}: axe`, await axe(page));
+  check.none(`${name}: sizes`, await tooSmall(page));
+  const aside = await sideways(page);
+  check.that(`${name}: no sideways`, aside <= 0, `${aside} px`);
+}
+
 /** Counts what holds and what does not; `finish` says it and sets the exit status. */
 export function checks() {
   let [passed, failed] = [0, 0];

@@ -1,16 +1,7 @@
 // What a student sets and writes for themself, in both languages: text size, colours,
 // decimal sign and motion that are nobody else's; goals in own words; reading aloud.
 // At 200 % text on 320 px nothing is lost, in every theme.
-import {
-  axe,
-  checks,
-  openPage,
-  sideways,
-  SIZES,
-  startBridge,
-  startChromium,
-  tooSmall,
-} from './bridge.mjs';
+import { checks, openPage, scanned, SIZES, startBridge, startChromium } from './bridge.mjs';
 import { joinClass, makeClass, rateAll, TODAY } from './own-class.mjs';
 
 const check = checks();
@@ -35,11 +26,7 @@ async function until(holds, tries = 50) {
   return found;
 }
 
-async function looks(page, name) {
-  check.none(`${name}: axe`, await axe(page));
-  check.none(`${name}: sizes`, await tooSmall(page));
-  check.that(`${name}: no sideways`, (await sideways(page)) <= 0, `${await sideways(page)} px`);
-}
+const looks = (page, name) => scanned(check, page, name);
 
 /** Text and names of the screen, as eyes and screen readers get them. */
 function words(page) {

@@ -1,9 +1,9 @@
 // A student's year begins: the class pack, the code, a day of check-ins on one
 // screen, practice by the pad and by keys, my path, and a hand-in that is a file.
 import {
-  axe,
   checks,
   openPage,
+  scanned,
   sideways,
   SIZES,
   startBridge,
@@ -16,11 +16,7 @@ const check = checks();
 const bridge = await startBridge({ today: TODAY });
 const browser = await startChromium();
 
-async function looks(page, name) {
-  check.none(`${name}: axe`, await axe(page));
-  check.none(`${name}: sizes`, await tooSmall(page));
-  check.that(`${name}: no sideways`, (await sideways(page)) <= 0);
-}
+const looks = (page, name) => scanned(check, page, name);
 
 try {
   const { page, trouble } = await openPage(browser, bridge.url, SIZES.tablet);

@@ -3,20 +3,8 @@
 import { axe, checks, openPage, sideways, SIZES } from './bridge.mjs';
 import { startBridge, startChromium, tooSmall } from './bridge.mjs';
 import { joinClass, makeClass, rateAll, TODAY } from './own-class.mjs';
+import { TOOLS } from './walk/student.mjs';
 
-const TOOLS = [
-  'line',
-  'strips',
-  'blocks',
-  'counters',
-  'chart',
-  'protractor',
-  'ruler',
-  'clock',
-  'coins',
-  'grid',
-  'notes',
-];
 /** A stop of each tool, the key that works it, and what is then told. */
 const WORKED = {
   line: ['tool-line-on-1', 'Enter', 'The point is at 1. Hops from 0 to 1.'],
