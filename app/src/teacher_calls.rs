@@ -13,6 +13,8 @@ use crate::{
 use chrono::NaiveDate;
 use std::fs;
 use std::path::Path;
+use std::sync::mpsc;
+use std::thread;
 use surefoot_core::store::{DeskStore, Durability};
 use surefoot_core::teacher::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
@@ -20,8 +22,11 @@ use surefoot_core::teacher::views::{
 };
 use surefoot_core::teacher::{self, Chance, Import, OpenClass};
 
-/// Imports every file, one after the other. A stop takes effect between two
-/// files; what was taken in stays.
+/// Files that may stand opened while the desk is busy with the one before them.
+const OPENED_AHEAD: usize = 4;
+
+/// Imports every file, one after the other; the next ones are opened meanwhile.
+/// A stop takes effect between two files; what was taken in stays.
 ///
 /// # Errors
 /// The store's.
@@ -34,16 +39,27 @@ pub fn import_files(
     let sources = unzipped(sources);
     progress.expect(sources.len());
     let import = Import::begin(desk, today)?;
-    let mut stopped = false;
-    for source in sources {
-        if progress.stopped() {
-            stopped = true;
-            break;
+    let opener = import.opener();
+    let (opened, waiting) = mpsc::sync_channel(OPENED_AHEAD);
+    let stopped = thread::scope(|scope| -> Result<bool, CallError> {
+        scope.spawn(move || {
+            for source in sources {
+                let name = source.name().to_owned();
+                // Nobody waits any more after a stop or an error.
+                if opened.send((name, opener.open(source.open()))).is_err() {
+                    break;
+                }
+            }
+        });
+        for (name, file) in waiting {
+            if progress.stopped() {
+                return Ok(true);
+            }
+            import.take(&name, file)?;
+            progress.step();
         }
-        let name = source.name().to_owned();
-        import.take(&name, source.open())?;
-        progress.step();
-    }
+        Ok(false)
+    })?;
     Ok(import.end(stopped)?)
 }
 

@@ -21,6 +21,7 @@ pub mod insight;
 pub mod item;
 pub mod learner;
 pub mod messages;
+mod plain_date;
 pub mod practice;
 pub mod rating;
 pub mod rotation;

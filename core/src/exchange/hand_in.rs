@@ -157,6 +157,15 @@ impl HandIn {
     /// The entries as a record: of each (device, date, concept) the highest sequence.
     #[must_use]
     pub fn record(&self) -> Record {
-        Record::from_entries(&self.check_ins, &self.practice)
+        Record::from_entries(
+            self.check_ins.iter().cloned(),
+            self.practice.iter().cloned(),
+        )
+    }
+
+    /// [`HandIn::record`] without a copy.
+    #[must_use]
+    pub fn into_record(self) -> Record {
+        Record::from_entries(self.check_ins, self.practice)
     }
 }

@@ -197,6 +197,12 @@ impl CheckedHandIn {
         self.hand_in.record()
     }
 
+    /// [`CheckedHandIn::record`] without a copy.
+    #[must_use]
+    pub fn into_record(self) -> Record {
+        self.hand_in.into_record()
+    }
+
     /// Things to look at.
     #[must_use]
     pub fn flags(&self) -> &[Flag] {

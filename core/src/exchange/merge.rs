@@ -75,13 +75,16 @@ fn keep_greater<S: Ord>(map: &mut BTreeMap<Key, S>, key: Key, state: S) -> bool 
 impl Record {
     /// From entries in any order.
     #[must_use]
-    pub fn from_entries(check_ins: &[CheckIn], practice: &[Practice]) -> Self {
+    pub fn from_entries(
+        check_ins: impl IntoIterator<Item = CheckIn>,
+        practice: impl IntoIterator<Item = Practice>,
+    ) -> Self {
         let mut record = Self::default();
         for entry in check_ins {
             let key = Key {
-                device: entry.device.clone(),
+                device: entry.device,
                 date: entry.date,
-                concept: entry.concept.clone(),
+                concept: entry.concept,
             };
             let state = CheckInState {
                 sequence: entry.sequence,
@@ -92,16 +95,16 @@ impl Record {
         }
         for entry in practice {
             let key = Key {
-                device: entry.device.clone(),
+                device: entry.device,
                 date: entry.date,
-                concept: entry.concept.clone(),
+                concept: entry.concept,
             };
-            let mut answers = entry.answers.clone();
+            let mut answers = entry.answers;
             answers.sort_unstable();
             let state = PracticeState {
                 sequence: entry.sequence,
                 answers,
-                mistakes: entry.mistakes.clone(),
+                mistakes: entry.mistakes,
             };
             keep_greater(&mut record.practice, key, state);
         }

@@ -231,10 +231,11 @@ impl<'de> Visitor<'de> for Value<'_> {
 struct Name<'t>(#[serde(borrow)] Cow<'t, str>);
 
 /// The names of an object so far: most objects have few, which are quickest
-/// compared one by one.
+/// compared one by one and need no memory of their own.
 #[derive(Default)]
 struct Names<'t> {
-    few: Vec<Cow<'t, str>>,
+    few: [Cow<'t, str>; Names::FEW],
+    held: usize,
     many: BTreeSet<Cow<'t, str>>,
 }
 
@@ -242,14 +243,18 @@ impl<'t> Names<'t> {
     const FEW: usize = 8;
 
     fn has(&self, name: &str) -> bool {
-        self.few.iter().any(|one| one == name) || self.many.contains(name)
+        self.few.iter().take(self.held).any(|one| one == name) || self.many.contains(name)
     }
 
     fn add(&mut self, name: Cow<'t, str>) {
-        if self.few.len() < Self::FEW {
-            self.few.push(name);
-        } else {
-            self.many.insert(name);
+        match self.few.get_mut(self.held) {
+            Some(place) => {
+                *place = name;
+                self.held += 1;
+            }
+            None => {
+                self.many.insert(name);
+            }
         }
     }
 }

@@ -2,24 +2,33 @@
 
 /// A school date, exactly `YYYY-MM-DD`.
 pub(super) mod school_date {
+    use crate::plain_date::plain_date;
     use chrono::NaiveDate;
-    use serde::{Deserialize as _, Deserializer, Serializer, de::Error as _};
+    use serde::de::{Deserializer, Error, Visitor};
+    use serde::ser::Serializer;
+    use std::fmt;
 
     pub fn serialize<S: Serializer>(date: &NaiveDate, writer: S) -> Result<S::Ok, S::Error> {
         writer.collect_str(date)
     }
 
     pub fn deserialize<'de, D: Deserializer<'de>>(reader: D) -> Result<NaiveDate, D::Error> {
-        let text = String::deserialize(reader)?;
-        let shape_ok = text.len() == 10
-            && text.bytes().enumerate().all(|(place, byte)| match place {
-                4 | 7 => byte == b'-',
-                _ => byte.is_ascii_digit(),
-            });
-        text.parse()
-            .ok()
-            .filter(|_| shape_ok)
-            .ok_or_else(|| D::Error::custom("not a date as YYYY-MM-DD"))
+        reader.deserialize_str(Text)
+    }
+
+    /// Read where it stands, without a copy.
+    struct Text;
+
+    impl Visitor<'_> for Text {
+        type Value = NaiveDate;
+
+        fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+            f.write_str("a date as YYYY-MM-DD")
+        }
+
+        fn visit_str<E: Error>(self, text: &str) -> Result<NaiveDate, E> {
+            plain_date(text).ok_or_else(|| E::custom("not a date as YYYY-MM-DD"))
+        }
     }
 }
 

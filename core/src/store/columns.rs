@@ -1,5 +1,6 @@
 //! Columns that both stores read and write alike.
 
+use crate::plain_date::plain_date;
 use crate::rating::{AnswerResult, Confidence, Outcome};
 use chrono::NaiveDate;
 use rusqlite::Row;
@@ -12,26 +13,6 @@ pub(super) fn date_at(row: &Row<'_>, index: usize) -> rusqlite::Result<NaiveDate
     }
     text.parse()
         .map_err(|e| rusqlite::Error::FromSqlConversionFailure(index, Type::Text, Box::new(e)))
-}
-
-/// The date of a plain `YYYY-MM-DD`, as it is written here; far quicker than
-/// reading every form that a date can have.
-fn plain_date(text: &str) -> Option<NaiveDate> {
-    let [y1, y2, y3, y4, b'-', m1, m2, b'-', d1, d2] = *text.as_bytes() else {
-        return None;
-    };
-    let number = |digits: &[u8]| {
-        digits.iter().try_fold(0_u32, |sum, digit| {
-            digit
-                .is_ascii_digit()
-                .then(|| sum * 10 + u32::from(digit - b'0'))
-        })
-    };
-    NaiveDate::from_ymd_opt(
-        i32::try_from(number(&[y1, y2, y3, y4])?).ok()?,
-        number(&[m1, m2])?,
-        number(&[d1, d2])?,
-    )
 }
 
 pub(super) fn confidence_at(row: &Row<'_>, index: usize) -> rusqlite::Result<Option<Confidence>> {

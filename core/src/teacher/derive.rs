@@ -13,7 +13,7 @@ use crate::exchange::{
     Record,
 };
 use crate::store::DeskStore;
-use crate::store::desk::{CheckInReport, DeviceState, HandInKept, MistakeReport, PracticeReport};
+use crate::store::desk::{DeviceState, HandInKept, ReportPlace};
 use chrono::NaiveDate;
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeSet;
@@ -35,15 +35,15 @@ fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
 /// Derives the reports of a seat anew from the hand-ins of its accepted devices.
 pub(super) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), TeacherError> {
     let accepted: BTreeSet<(String, String)> = desk
-        .devices(class)?
+        .devices_of(class, seat)?
         .into_iter()
-        .filter(|d| d.seat == seat && d.state == DeviceState::Accepted)
+        .filter(|d| d.state == DeviceState::Accepted)
         .map(|d| (d.device, d.signing_key))
         .collect();
     let mut record = Record::default();
     for kept in desk.hand_ins(class, seat)? {
         if accepted.contains(&(kept.device.clone(), kept.signing_key.clone())) {
-            record.merge(content_of(&kept)?.record());
+            record.merge(content_of(&kept)?.into_record());
         }
     }
     desk.clear_reports(class, seat)?;
@@ -137,19 +137,9 @@ pub(super) fn read(desk: &DeskStore, class: &str, seat: u32) -> Result<Record, T
 }
 
 fn write(desk: &DeskStore, class: &str, seat: u32, record: &Record) -> Result<(), TeacherError> {
+    let mut writer = desk.report_writer(class, seat)?;
     for (key, state) in &record.check_ins {
-        desk.add_check_in(
-            class,
-            &CheckInReport {
-                seat,
-                device: key.device.as_str().to_owned(),
-                date: key.date,
-                concept: key.concept.as_str().to_owned(),
-                sequence: u64::from(state.sequence),
-                confidence: state.confidence,
-                outcome: state.outcome,
-            },
-        )?;
+        writer.check_in(place_of(key), *state)?;
     }
     for (key, state) in &record.practice {
         // An entry that counts nothing still has its row, which keeps its sequence.
@@ -165,34 +155,19 @@ fn write(desk: &DeskStore, class: &str, seat: u32, record: &Record) -> Result<()
             &state.answers
         };
         for count in counts {
-            desk.add_practice(
-                class,
-                &PracticeReport {
-                    seat,
-                    device: key.device.as_str().to_owned(),
-                    date: key.date,
-                    concept: key.concept.as_str().to_owned(),
-                    sequence: state.sequence,
-                    sure: count.sure,
-                    alone: count.alone,
-                    with_help: count.with_help,
-                    wrong: count.wrong,
-                },
-            )?;
+            writer.practice(place_of(key), state.sequence, *count)?;
         }
         for (code, times) in &state.mistakes {
-            desk.add_mistakes(
-                class,
-                &MistakeReport {
-                    seat,
-                    device: key.device.as_str().to_owned(),
-                    date: key.date,
-                    concept: key.concept.as_str().to_owned(),
-                    code: code.as_str().to_owned(),
-                    times: *times,
-                },
-            )?;
+            writer.mistake(place_of(key), code.as_str(), *times)?;
         }
     }
     Ok(())
+}
+
+fn place_of(key: &Key) -> ReportPlace<'_> {
+    ReportPlace {
+        device: key.device.as_str(),
+        date: key.date,
+        concept: key.concept.as_str(),
+    }
 }

@@ -6,9 +6,10 @@
 
 use super::views::{FileAccount, ImportAccount, Verdict};
 use super::{OpenClass, TeacherError, derive, open_class};
+use crate::catalogue::ConceptId;
 use crate::exchange::{
-    Checked, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn, PublicKey, Refusal,
-    SealingIdentity, SeatToken, open_hand_in,
+    Checked, CheckedHandIn, ClassFacts as ClassToCheck, ClassId, Flag, HAND_IN_CAPS, HandIn,
+    OpenedHandIn, PublicKey, Refusal, SealingIdentity, SeatToken, open_hand_in,
 };
 use crate::store::DeskStore;
 use crate::store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow};
@@ -20,13 +21,36 @@ use std::io::Read;
 /// An import under way.
 pub struct Import<'a> {
     desk: &'a DeskStore,
-    classes: Vec<(OpenClass, SealingIdentity)>,
+    classes: Vec<ImportClass>,
     number: i64,
     today: NaiveDate,
 }
 
+/// What is needed of a class for every file.
+struct ImportClass {
+    id: ClassId,
+    class: OpenClass,
+    identity: SealingIdentity,
+    concepts: BTreeSet<ConceptId>,
+}
+
 fn faulty(error: impl std::fmt::Display) -> TeacherError {
     TeacherError::Faulty(error.to_string())
+}
+
+/// Opens hand-ins of the classes of a desk.
+pub struct Opener {
+    identities: Vec<SealingIdentity>,
+}
+
+impl Opener {
+    /// Opens one file.
+    ///
+    /// # Errors
+    /// [`Refusal`], by name.
+    pub fn open(&self, bytes: Result<impl Read, Refusal>) -> Result<OpenedHandIn, Refusal> {
+        open_hand_in(bytes?, &self.identities, &HAND_IN_CAPS)
+    }
 }
 
 impl<'a> Import<'a> {
@@ -38,8 +62,14 @@ impl<'a> Import<'a> {
         let mut classes = Vec::new();
         for row in desk.classes()? {
             let class = open_class(desk, &row.id)?;
-            let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity)?;
-            classes.push((class, identity));
+            classes.push(ImportClass {
+                id: ClassId::new(row.id).map_err(faulty)?,
+                identity: SealingIdentity::from_identity_file(&class.row.sealing_identity)?,
+                concepts: (class.facts.concepts.values())
+                    .map(|concept| concept.id.clone())
+                    .collect(),
+                class,
+            });
         }
         Ok(Self {
             desk,
@@ -49,7 +79,18 @@ impl<'a> Import<'a> {
         })
     }
 
-    /// Takes one file in, and writes its line of the account. What it brings
+    /// What opens the files of this import, on another thread if need be: half
+    /// of the work on a file is done before the desk is asked.
+    #[must_use]
+    pub fn opener(&self) -> Opener {
+        Opener {
+            identities: (self.classes.iter())
+                .map(|class| class.identity.clone())
+                .collect(),
+        }
+    }
+
+    /// Takes one opened file in, and writes its line of the account. What it brings
     /// is on disk when this returns; a refused file changes nothing.
     ///
     /// # Errors
@@ -57,10 +98,10 @@ impl<'a> Import<'a> {
     pub fn take(
         &self,
         file_name: &str,
-        bytes: Result<impl Read, Refusal>,
+        opened: Result<OpenedHandIn, Refusal>,
     ) -> Result<FileAccount, TeacherError> {
         self.desk.together(|| {
-            let account = self.judge(file_name, bytes)?;
+            let account = self.judge(file_name, opened)?;
             let class = account.1;
             let account = account.0;
             self.desk.add_import_file(
@@ -95,7 +136,7 @@ impl<'a> Import<'a> {
     fn judge(
         &self,
         file_name: &str,
-        bytes: Result<impl Read, Refusal>,
+        opened: Result<OpenedHandIn, Refusal>,
     ) -> Result<(FileAccount, Option<String>), TeacherError> {
         let refused = |refusal: Refusal| FileAccount {
             file_name: file_name.to_owned(),
@@ -106,126 +147,129 @@ impl<'a> Import<'a> {
             new_entries: 0,
             flags: Vec::new(),
         };
-        let identities = self.classes.iter().map(|(_, identity)| identity);
-        let opened = match bytes.and_then(|bytes| open_hand_in(bytes, identities, &HAND_IN_CAPS)) {
+        let opened = match opened {
             Ok(opened) => opened,
             Err(refusal) => return Ok((refused(refusal), None)),
         };
-        let Some((class, _)) = self
-            .classes
-            .iter()
-            .find(|(class, _)| class.row.id == opened.class_id().as_str())
-        else {
+        let Some(class) = (self.classes.iter()).find(|class| class.id == *opened.class_id()) else {
             return Ok((refused(Refusal::WrongClass), None));
         };
-        let checked = match self.check(class, opened)? {
-            Ok(checked) => checked,
-            Err(refusal) => {
-                let mut account = refused(refusal);
-                account.class_title = Some(class.row.title.clone());
-                return Ok((account, Some(class.row.id.clone())));
+        let id = Some(class.id.as_str().to_owned());
+        let seat = (class.class.seats.iter()).find(|seat| seat.token == opened.seat().as_str());
+        let known = match seat {
+            Some(seat) => self.desk.devices_of(class.id.as_str(), seat.number)?,
+            None => Vec::new(),
+        };
+        let (checked, seat) = match (self.check(class, opened, &known)?, seat) {
+            (Ok(checked), Some(seat)) => (checked, seat),
+            (checked, _) => {
+                let mut account = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
+                account.class_title = Some(class.class.row.title.clone());
+                return Ok((account, id));
             }
         };
-        let (content, json, packed, flags, held) = match &checked {
-            Checked::Taken(taken) => (
-                taken.content(),
-                taken.json(),
-                taken.packed(),
-                taken.flags(),
-                false,
-            ),
-            Checked::Held(held) => (
-                held.content(),
-                held.json(),
-                held.packed(),
-                held.flags(),
-                true,
-            ),
+        let (flags, verdict, new_entries) = match checked {
+            Checked::Held(held) => {
+                let contents = [held.json(), held.packed()];
+                let first = DeviceState::Held;
+                self.keep(class, seat.number, held.content(), contents, first, &known)?;
+                (held.flags().to_vec(), Verdict::Held, 0)
+            }
+            Checked::Taken(taken) => {
+                let flags = taken.flags().to_vec();
+                let (verdict, new_entries) = self.merge(class, seat.number, taken, &known)?;
+                (flags, verdict, new_entries)
+            }
         };
-        let Some(seat) = class
-            .seats
-            .iter()
-            .find(|s| s.token == content.seat.as_str())
-        else {
-            return Ok((refused(Refusal::SeatUnknown), Some(class.row.id.clone())));
-        };
-        let (verdict, new_entries) =
-            self.keep(class, seat.number, content, [json, packed], held)?;
         let account = FileAccount {
             file_name: file_name.to_owned(),
             verdict,
             seat: Some(seat.number),
             name: seat.name.clone(),
-            class_title: Some(class.row.title.clone()),
+            class_title: Some(class.class.row.title.clone()),
             new_entries,
-            flags: flags.to_vec(),
+            flags,
         };
-        Ok((account, Some(class.row.id.clone())))
+        Ok((account, id))
     }
 
     fn check(
         &self,
-        class: &OpenClass,
-        opened: crate::exchange::OpenedHandIn,
+        class: &ImportClass,
+        opened: OpenedHandIn,
+        known: &[DeviceRow],
     ) -> Result<Result<Checked, Refusal>, TeacherError> {
-        let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
-        let mut by_number: BTreeMap<u32, SeatToken> = BTreeMap::new();
-        for seat in &class.seats {
-            let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
-            seats.insert(token.clone(), BTreeSet::new());
-            by_number.insert(seat.number, token);
-        }
-        for device in self.desk.devices(&class.row.id)? {
-            if device.state == DeviceState::Accepted
-                && let Some(keys) = by_number
-                    .get(&device.seat)
-                    .and_then(|token| seats.get_mut(token))
-            {
-                keys.insert(PublicKey::new(device.signing_key).map_err(faulty)?);
+        let mut keys = BTreeSet::new();
+        for device in known {
+            if device.state == DeviceState::Accepted {
+                keys.insert(PublicKey::new(device.signing_key.clone()).map_err(faulty)?);
             }
         }
-        let concepts = class
-            .facts
-            .concepts
-            .values()
-            .map(|c| c.id.clone())
-            .collect();
-        let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
+        // Only the seat that it says it is from is looked up.
+        let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
+        if (class.class.seats.iter()).any(|seat| seat.token == opened.seat().as_str()) {
+            seats.insert(opened.seat().clone(), keys);
+        }
+        let year = &class.class.facts.year;
         Ok(opened.check(
             &ClassToCheck {
-                class_id: &id,
-                first_day: class.facts.year.first_day,
-                last_day: class.facts.year.last_day,
+                class_id: &class.id,
+                first_day: year.first_day,
+                last_day: year.last_day,
                 seats: &seats,
-                concepts: &concepts,
+                concepts: &class.concepts,
             },
             self.today,
         ))
     }
 
+    /// Keeps a hand-in that counts, and adds what it brings to the reports.
+    fn merge(
+        &self,
+        class: &ImportClass,
+        seat: u32,
+        taken: CheckedHandIn,
+        known: &[DeviceRow],
+    ) -> Result<(Verdict, usize), TeacherError> {
+        let contents = [taken.json(), taken.packed()];
+        let first = DeviceState::Accepted;
+        let Some(before) = self.keep(class, seat, taken.content(), contents, first, known)? else {
+            return Ok((Verdict::Known, 0));
+        };
+        let revision = taken.content().revision;
+        let new_entries = derive::add(self.desk, class.id.as_str(), seat, taken.into_record())?;
+        let verdict = match before.newest_revision {
+            None if new_entries > 0 || !before.device_known => Verdict::New,
+            Some(newest) if newest > revision => Verdict::Older,
+            _ => Verdict::Updated,
+        };
+        Ok((verdict, new_entries))
+    }
+
+    /// Keeps a hand-in as it came; nothing when exactly this one is kept already.
+    /// A device not known before begins in the state `first`.
     fn keep(
         &self,
-        class: &OpenClass,
+        class: &ImportClass,
         seat: u32,
         content: &HandIn,
         [json, packed]: [&[u8]; 2],
-        held: bool,
-    ) -> Result<(Verdict, usize), TeacherError> {
-        let id = class.row.id.as_str();
-        let hash: String = Sha256::digest(json)
+        first: DeviceState,
+        known: &[DeviceRow],
+    ) -> Result<Option<Before>, TeacherError> {
+        let id = class.id.as_str();
+        let content_hash: String = Sha256::digest(json)
             .iter()
             .map(|byte| format!("{byte:02x}"))
             .collect();
         let (device, key) = (content.device.as_str(), content.device_key.as_str());
-        let known_state = self
-            .desk
-            .devices(id)?
-            .into_iter()
-            .find(|d| d.seat == seat && d.device == device && d.signing_key == key)
-            .map(|d| d.state);
-        let newest = self.desk.newest_revision(id, seat, device, key)?;
-        if self.desk.has_hand_in(id, seat, &hash)? {
-            return Ok((if held { Verdict::Held } else { Verdict::Known }, 0));
+        let known_state = known
+            .iter()
+            .find(|row| row.device == device && row.signing_key == key)
+            .map(|row| row.state);
+        let newest_revision = self.desk.newest_revision(id, seat, device, key)?;
+        if self.desk.has_hand_in(id, seat, &content_hash)? {
+            return Ok(None);
         }
         self.desk.keep_hand_in(
             id,
@@ -236,7 +280,7 @@ impl<'a> Import<'a> {
                 signing_key: key.to_owned(),
                 revision: content.revision,
                 made_on: content.made_on,
-                content_hash: hash,
+                content_hash,
                 content: packed.to_vec(),
             },
         )?;
@@ -247,25 +291,21 @@ impl<'a> Import<'a> {
                 device: device.to_owned(),
                 signing_key: key.to_owned(),
                 recipient: content.device_recipient.as_str().to_owned(),
-                state: known_state.unwrap_or(if held {
-                    DeviceState::Held
-                } else {
-                    DeviceState::Accepted
-                }),
+                state: known_state.unwrap_or(first),
                 first_seen_on: self.today,
             },
         )?;
-        if held {
-            return Ok((Verdict::Held, 0));
-        }
-        let new_entries = derive::add(self.desk, id, seat, content.record())?;
-        let verdict = match newest {
-            None if new_entries > 0 || known_state.is_none() => Verdict::New,
-            Some(newest) if newest > content.revision => Verdict::Older,
-            _ => Verdict::Updated,
-        };
-        Ok((verdict, new_entries))
+        Ok(Some(Before {
+            newest_revision,
+            device_known: known_state.is_some(),
+        }))
     }
+}
+
+/// What the desk knew of a device before a hand-in of it came.
+struct Before {
+    newest_revision: Option<u32>,
+    device_known: bool,
 }
 
 /// The journal of imports, newest first.

@@ -57,7 +57,7 @@ pub use error::TeacherError;
 pub use group_days::{group_page, groups_desk, keep_group_wishes, keep_groups, record_group};
 pub use group_views::GroupWishes;
 pub use groups::{GroupEffort, plan as plan_groups, suggest_groups, weigh_groups};
-pub use import::{Import, decide_device, imports, undo_import};
+pub use import::{Import, Opener, decide_device, imports, undo_import};
 pub use own::{
     Reading, check_exercises, import_exercises, own_desk, own_exercise, read_for_class,
     remove_own_exercise, try_own_exercise, undo_own_import,

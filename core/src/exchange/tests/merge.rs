@@ -62,7 +62,7 @@ fn any_practice() -> impl Strategy<Value = Practice> {
 
 pub fn any_record() -> impl Strategy<Value = Record> {
     (vec(any_check_in(), 0..12), vec(any_practice(), 0..8))
-        .prop_map(|(check_ins, practice)| Record::from_entries(&check_ins, &practice))
+        .prop_map(|(check_ins, practice)| Record::from_entries(check_ins, practice))
 }
 
 fn union(a: &Record, b: &Record) -> Record {
@@ -108,7 +108,7 @@ proptest! {
 
     #[test]
     fn the_highest_sequence_of_each_key_counts(check_ins in vec(any_check_in(), 0..30)) {
-        let record = Record::from_entries(&check_ins, &[]);
+        let record = Record::from_entries(check_ins.clone(), []);
         let mut highest = BTreeMap::new();
         for entry in &check_ins {
             let key = (entry.device.clone(), entry.date, entry.concept.clone());
@@ -125,13 +125,17 @@ proptest! {
 
     #[test]
     fn entries_go_out_and_come_back(record in any_record()) {
-        let again = Record::from_entries(&record.check_in_entries(), &record.practice_entries());
+        let again = Record::from_entries(record.check_in_entries(), record.practice_entries());
         prop_assert_eq!(again, record);
     }
 }
 
 fn view_of(check_ins: &[CheckIn], today: &str) -> View {
-    Record::from_entries(check_ins, &[]).view(date("2026-08-24"), date("2027-06-04"), date(today))
+    Record::from_entries(check_ins.to_vec(), []).view(
+        date("2026-08-24"),
+        date("2027-06-04"),
+        date(today),
+    )
 }
 
 #[test]
@@ -170,7 +174,7 @@ fn practice_adds_up_over_devices_and_never_twice_over_files() {
     let mut second = hand_in().practice[0].clone();
     second.device = device(9);
     first.push(second);
-    let view = Record::from_entries(&[], &first).view(
+    let view = Record::from_entries([], first).view(
         date("2026-08-24"),
         date("2027-06-04"),
         date("2026-09-08"),

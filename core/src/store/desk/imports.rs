@@ -197,11 +197,10 @@ impl DeskStore {
     ) -> Result<Option<u32>, StoreError> {
         Ok(self
             .connection
-            .query_row(
+            .prepare_cached(
                 "SELECT max(revision) FROM hand_in WHERE class = ?1 AND seat = ?2 AND device = ?3 AND signing_key = ?4",
-                params![class, seat, device, key],
-                |row| row.get(0),
-            )
+            )?
+            .query_row(params![class, seat, device, key], |row| row.get(0))
             .optional()?
             .flatten())
     }
@@ -216,11 +215,12 @@ impl DeskStore {
         seat: u32,
         content_hash: &str,
     ) -> Result<bool, StoreError> {
-        Ok(self.connection.query_row(
-            "SELECT EXISTS (SELECT 1 FROM hand_in WHERE class = ?1 AND seat = ?2 AND content_hash = ?3)",
-            params![class, seat, content_hash],
-            |row| row.get(0),
-        )?)
+        Ok(self
+            .connection
+            .prepare_cached(
+                "SELECT EXISTS (SELECT 1 FROM hand_in WHERE class = ?1 AND seat = ?2 AND content_hash = ?3)",
+            )?
+            .query_row(params![class, seat, content_hash], |row| row.get(0))?)
     }
 
     /// The hand-ins kept of a seat.

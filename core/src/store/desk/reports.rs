@@ -1,7 +1,7 @@
 //! Reports: check-ins, practice counts and mistakes as derived from the hand-ins.
 
 use super::super::StoreError;
-use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
+use super::super::columns::{confidence_at, date_at, outcome_at};
 use super::{DeskStore, PAPER};
 use crate::rating::{Confidence, Outcome};
 use chrono::NaiveDate;
@@ -100,78 +100,6 @@ impl DeskStore {
                 .prepare_cached(sql)?
                 .execute(params![class, seat])?;
         }
-        Ok(())
-    }
-
-    /// Writes a check-in that counts.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn add_check_in(&self, class: &str, report: &CheckInReport) -> Result<(), StoreError> {
-        let sequence =
-            i64::try_from(report.sequence).map_err(|e| StoreError::unreadable("sequence", e))?;
-        self.connection
-            .prepare_cached(
-                "INSERT INTO check_in (class, seat, device, school_date, concept, sequence, confidence, outcome)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
-            )?
-            .execute(params![
-                class,
-                report.seat,
-                report.device,
-                report.date.to_string(),
-                report.concept,
-                sequence,
-                report.confidence.map(u8::from),
-                report.outcome.map(outcome_word)
-            ])?;
-        Ok(())
-    }
-
-    /// Writes practice counts.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn add_practice(&self, class: &str, report: &PracticeReport) -> Result<(), StoreError> {
-        self.connection
-            .prepare_cached(
-                "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,
-                   wrong, sequence) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
-            )?
-            .execute(params![
-                class,
-                report.seat,
-                report.device,
-                report.date.to_string(),
-                report.concept,
-                report.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
-                report.alone,
-                report.with_help,
-                report.wrong,
-                report.sequence
-            ])?;
-        Ok(())
-    }
-
-    /// Writes a count of mistakes.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn add_mistakes(&self, class: &str, report: &MistakeReport) -> Result<(), StoreError> {
-        self.connection
-            .prepare_cached(
-                "INSERT INTO mistake_count (class, seat, device, school_date, concept, code, times)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
-            )?
-            .execute(params![
-                class,
-                report.seat,
-                report.device,
-                report.date.to_string(),
-                report.concept,
-                report.code,
-                report.times
-            ])?;
         Ok(())
     }
 

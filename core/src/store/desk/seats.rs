@@ -4,7 +4,7 @@ use super::super::StoreError;
 use super::super::columns::date_at;
 use super::{DeskStore, DeviceState};
 use chrono::NaiveDate;
-use rusqlite::params;
+use rusqlite::{Row, params};
 
 /// A seat as stored.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -95,16 +95,20 @@ impl DeskStore {
             "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
              WHERE class = ?1 ORDER BY seat, first_seen_on, rowid",
             [class],
-            |row| {
-                Ok(DeviceRow {
-                    seat: row.get(0)?,
-                    device: row.get(1)?,
-                    signing_key: row.get(2)?,
-                    recipient: row.get(3)?,
-                    state: DeviceState::from_word(row.get_ref(4)?.as_str()?),
-                    first_seen_on: date_at(row, 5)?,
-                })
-            },
+            device_at,
+        )
+    }
+
+    /// The devices of one seat, in no order to rely on.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn devices_of(&self, class: &str, seat: u32) -> Result<Vec<DeviceRow>, StoreError> {
+        self.rows(
+            "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
+             WHERE class = ?1 AND seat = ?2",
+            params![class, seat],
+            device_at,
         )
     }
 
@@ -130,4 +134,15 @@ impl DeskStore {
             ])?;
         Ok(())
     }
+}
+
+fn device_at(row: &Row<'_>) -> rusqlite::Result<DeviceRow> {
+    Ok(DeviceRow {
+        seat: row.get(0)?,
+        device: row.get(1)?,
+        signing_key: row.get(2)?,
+        recipient: row.get(3)?,
+        state: DeviceState::from_word(row.get_ref(4)?.as_str()?),
+        first_seen_on: date_at(row, 5)?,
+    })
 }

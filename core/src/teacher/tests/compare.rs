@@ -2,30 +2,28 @@
 
 use super::{Desk, date};
 use crate::catalogue::Language;
+use crate::exchange::AnswerCount;
 use crate::rating::{Confidence, Outcome};
-use crate::store::desk::{MistakeReport, PracticeReport};
+use crate::store::desk::ReportPlace;
 use crate::teacher::teaching_views::{CalibrationVerdict, EntryMade, EntryValue};
 use crate::teacher::{comparison, make_entry, student_page};
 
 const TODAY: &str = "2026-10-30";
 
 fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u32, wrong: u32) {
-    desk.store
-        .add_practice(
-            &desk.class,
-            &PracticeReport {
-                seat,
-                device: format!("{seat:032x}"),
-                date: date(on),
-                concept: concept.to_owned(),
-                sequence: 1,
-                sure: Some(sure.try_into().unwrap()),
-                alone,
-                with_help: 0,
-                wrong,
-            },
-        )
-        .unwrap();
+    let place = ReportPlace {
+        device: &format!("{seat:032x}"),
+        date: date(on),
+        concept,
+    };
+    let count = AnswerCount {
+        sure: Some(sure.try_into().unwrap()),
+        alone,
+        with_help: 0,
+        wrong,
+    };
+    let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
+    writer.practice(place, 1, count).unwrap();
 }
 
 fn compare(desk: &Desk) -> crate::teacher::teaching_views::Comparison {
@@ -79,15 +77,13 @@ fn mistakes_are_counted_by_students_first() {
     let desk = Desk::with_seats(3);
     let concept = desk.concept(0);
     let add = |seat: u32, code: &str, times: u32| {
-        let report = MistakeReport {
-            seat,
-            device: format!("{seat:032x}"),
+        let place = ReportPlace {
+            device: &format!("{seat:032x}"),
             date: date("2026-10-20"),
-            concept: concept.clone(),
-            code: code.to_owned(),
-            times,
+            concept: &concept,
         };
-        desk.store.add_mistakes(&desk.class, &report).unwrap();
+        let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
+        writer.mistake(place, code, times).unwrap();
     };
     add(1, "often-by-one", 9);
     add(1, "by-many", 1);

@@ -14,7 +14,8 @@ mod talk;
 use super::views::NewClass;
 use super::{Chance, OpenClass, create_class, open_class};
 use crate::calendar::{SchoolYear, monday_to_friday};
-use crate::store::desk::{CheckInReport, DeviceRow, DeviceState, HandInKept};
+use crate::exchange::CheckInState;
+use crate::store::desk::{DeviceRow, DeviceState, HandInKept, ReportPlace};
 use crate::store::{DeskStore, Durability};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
@@ -55,20 +56,18 @@ impl Desk {
 
     /// A rating as if a device had handed it in.
     pub fn rate(&self, seat: u32, on: &str, concept: &str, rating: u8) {
-        self.store
-            .add_check_in(
-                &self.class,
-                &CheckInReport {
-                    seat,
-                    device: format!("{seat:032x}"),
-                    date: date(on),
-                    concept: concept.to_owned(),
-                    sequence: 1,
-                    confidence: Some(rating.try_into().unwrap()),
-                    outcome: None,
-                },
-            )
-            .unwrap();
+        let place = ReportPlace {
+            device: &format!("{seat:032x}"),
+            date: date(on),
+            concept,
+        };
+        let state = CheckInState {
+            sequence: 1,
+            confidence: Some(rating.try_into().unwrap()),
+            outcome: None,
+        };
+        let mut writer = self.store.report_writer(&self.class, seat).unwrap();
+        writer.check_in(place, state).unwrap();
     }
 
     /// A device with a hand-in, whose content is never read here.
