@@ -70,7 +70,10 @@ try {
   await press('tab-practice');
   await page.getByTestId('practice-sure-0').waitFor();
   await tabTo('practice-sure-');
-  await key('2');
+  await key('ArrowRight');
+  check.that('an arrow only moves where a choice leads on', (await hook()) === 'practice-sure-1');
+  check.that('and leaves the question', !(await page.getByTestId('answer-submit').isVisible()));
+  await key('Enter');
   await page.getByTestId('answer-submit').waitFor();
   await press('practice-show-steps');
   await page.getByTestId('practice-next').waitFor();

@@ -270,7 +270,8 @@ fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(),
 }
 
 /// Twice: by the clock, which is what a teacher waits and what the target is
-/// about, and by the time of all processors.
+/// about, and by the processor time of the thread that writes, which holds on a
+/// busy machine as well; opening goes on beside it.
 fn import<M: Measurement>(criterion: &mut Criterion<M>, by: &str) {
     let drawn = || ChaCha8Rng::seed_from_u64(1);
     let plan = TempDir::new().unwrap();
@@ -384,14 +385,14 @@ fn import_by_the_clock(criterion: &mut Criterion<WallTime>) {
     import(criterion, "by the clock");
 }
 
-fn import_processor_time(criterion: &mut Criterion<ProcessorTime>) {
-    import(criterion, "processor time");
+fn import_by_the_thread_that_writes(criterion: &mut Criterion<ProcessorTime>) {
+    import(criterion, "the thread that writes");
 }
 
 criterion_group!(by_the_clock, import_by_the_clock);
 criterion_group! {
     name = processor_time_of;
     config = Criterion::default().with_measurement(ProcessorTime);
-    targets = import_processor_time, board_of_a_year, groups
+    targets = import_by_the_thread_that_writes, board_of_a_year, groups
 }
 criterion_main!(by_the_clock, processor_time_of);

@@ -16,6 +16,8 @@ export class Evening {
   feedback: Feedback | null = $state.raw(null);
   error: CallError | null = $state(null);
   busy = $state(false);
+  /** How sure the student just said to be: shown at once, before it is stored. */
+  saying: Confidence | null = $state(null);
 
   readonly #student: string;
   /** Asked for on another screen; for the first exercise only. */
@@ -60,7 +62,12 @@ export class Evening {
 
   sure(exercise: OpenExercise, sure: Confidence): Promise<void> {
     return this.#do(async () => {
-      this.#show(await call('sure', { ...this.#names(exercise), sure }));
+      this.saying = sure;
+      try {
+        this.#show(await call('sure', { ...this.#names(exercise), sure }));
+      } finally {
+        this.saying = null;
+      }
     });
   }
 

@@ -1,9 +1,8 @@
-import { language, LOCALES } from '../lib/words';
+import { dateFormat, language, LOCALES } from '../lib/words';
 
 function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
-  return new Intl.DateTimeFormat(LOCALES[language()], { timeZone: 'UTC', ...options }).format(
-    new Date(`${date}T00:00:00Z`),
-  );
+  const format = dateFormat(LOCALES[language()], { timeZone: 'UTC', ...options });
+  return format.format(new Date(`${date}T00:00:00Z`));
 }
 
 /** The name of ISO weekday 1 (Monday) to 7. 2024-01-01 was a Monday. */

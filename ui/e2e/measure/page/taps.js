@@ -1,7 +1,9 @@
-// Runs in the page. How long a tap takes until what it changes is drawn: from the
-// time the browser took the touch in (the stamp of its click) to the end of the first
-// frame in which the change is there. Beside it, Event Timing's own figure, which goes
-// on to the presentation and comes in steps of 8 ms.
+// Runs in the page. How long a tap takes until it is answered, that is until what it
+// changes is drawn: from the time the browser took the touch in (the stamp of its
+// click) to the end of the first frame in which the change is there. Some taps are
+// answered at once and then bring something from the program, which is timed as well.
+// Beside it, Event Timing's own figure, which goes on to the presentation and comes in
+// steps of 8 ms.
 window.taps = (() => {
   const found = [];
   const presented = new Map();
@@ -11,16 +13,21 @@ window.taps = (() => {
     'click',
     (event) => {
       if (!asked) return;
-      const { kind, holds } = asked;
+      const { kind, holds, brings } = asked;
       asked = null;
       const began = event.timeStamp;
+      const one = { kind, began };
       const frame = () =>
         requestAnimationFrame(() => {
           const { port1, port2 } = new MessageChannel();
-          const there = holds();
+          const brought = brings?.() ?? false;
+          const there = brought || holds();
           // Comes once the frame's layout and drawing are done.
           port1.onmessage = () => {
-            if (there) found.push({ kind, began, ms: performance.now() - began });
+            const ms = performance.now() - began;
+            if (there) one.ms ??= ms;
+            if (brought) one.broughtMs = ms;
+            if (there && (brought || !brings)) found.push(one);
             else frame();
           };
           port2.postMessage(null);
@@ -53,15 +60,20 @@ window.taps = (() => {
       const before = at(hook).ariaPressed;
       return () => at(hook).ariaPressed !== before;
     },
-    sure: () => () => at('answer-submit') !== null,
-    check: () => () => at('practice-feedback') !== null,
+    sure: (hook) => () => at(hook)?.ariaChecked === 'true',
+    check: (hook) => () => at(hook)?.ariaBusy === 'true',
+  };
+  /** What comes from the program after it. */
+  const BRINGS = {
+    sure: () => at('answer-submit') !== null,
+    check: () => at('practice-feedback') !== null,
   };
 
   return {
     found,
     /** Takes the time of the next tap. */
     next(kind, hook) {
-      asked = { kind, holds: CHANGES[kind](hook) };
+      asked = { kind, holds: CHANGES[kind](hook), brings: BRINGS[kind] };
       const box = at(hook).getBoundingClientRect();
       return { x: box.left + box.width / 2, y: box.top + box.height / 2 };
     },

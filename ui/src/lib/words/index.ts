@@ -1,4 +1,5 @@
 export { LOCALES } from './bundles';
+export { dateFormat } from './formats';
 export { date, exact, list, number, percent } from './numbers';
 export { decimalSign, inSigns, setDecimalSign } from './signs.svelte';
 export { pieces, plain } from './sentence';

@@ -1,16 +1,17 @@
 import { LOCALES } from './bundles';
+import { dateFormat, listFormat, numberFormat } from './formats';
 import { inSigns } from './signs.svelte';
 import { language } from './words.svelte';
 
 /** A number for reading, such as 1,234, with a true minus sign. */
 export function number(value: number | bigint, digits = 0): string {
-  const format = new Intl.NumberFormat(LOCALES[language()], { maximumFractionDigits: digits });
+  const format = numberFormat(LOCALES[language()], { maximumFractionDigits: digits });
   return inSigns(format.format(value)).replace('-', '−');
 }
 
 /** A share from 0 to 1 as whole percent. */
 export function percent(share: number): string {
-  return inSigns(new Intl.NumberFormat(LOCALES[language()], { style: 'percent' }).format(share));
+  return inSigns(numberFormat(LOCALES[language()], { style: 'percent' }).format(share));
 }
 
 /** An exact decimal such as `-1234.50`: digits grouped, none dropped, a true minus sign. */
@@ -36,10 +37,10 @@ export function date(iso: string, style: DateStyle = 'weekday'): string {
   // Noon in UTC: the same calendar day wherever the device stands.
   const at = new Date(Date.UTC(year, month - 1, day, 12));
   const options = { ...STYLES[style], timeZone: 'UTC' };
-  return new Intl.DateTimeFormat(LOCALES[language()], options).format(at);
+  return dateFormat(LOCALES[language()], options).format(at);
 }
 
 /** Things in a row: "a, b, and c". */
 export function list(things: string[]): string {
-  return new Intl.ListFormat(LOCALES[language()], { type: 'conjunction' }).format(things);
+  return listFormat(LOCALES[language()], { type: 'conjunction' }).format(things);
 }
