@@ -34,7 +34,7 @@ pub struct App {
     pub(crate) opened_at: Instant,
     pub(crate) state: Mutex<State>,
     /// What was removed last, while it can be brought back.
-    pub(crate) held: Arc<Mutex<Option<Held>>>,
+    pub(crate) held: Arc<Mutex<Held>>,
     stores: Mutex<Stores>,
 }
 

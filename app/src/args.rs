@@ -473,6 +473,8 @@ pub enum Printed {
     },
     /// A chart for self-ratings on paper.
     Chart,
+    /// A page for the family of every student who has reported, in one file.
+    FamilyPages,
     /// A report.
     Report {
         /// Which.

@@ -25,6 +25,8 @@ pub enum FileKind {
     Pdf,
     /// A table as comma-separated text.
     Csv,
+    /// A class list.
+    Roster,
     /// A workbook (Office Open XML).
     Xlsx,
     /// Exercises of the teacher's own.
@@ -35,7 +37,7 @@ pub enum FileKind {
 
 impl FileKind {
     /// All kinds.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 11] = [
         Self::ClassPack,
         Self::HandIn,
         Self::CarryFile,
@@ -43,6 +45,7 @@ impl FileKind {
         Self::ClassKey,
         Self::Pdf,
         Self::Csv,
+        Self::Roster,
         Self::Xlsx,
         Self::Bank,
         Self::Catalogue,
@@ -59,7 +62,7 @@ impl FileKind {
             Self::ClassKey => "sfkey",
             Self::Pdf => "pdf",
             Self::Xlsx => "xlsx",
-            Self::Csv | Self::Bank | Self::Catalogue => "csv",
+            Self::Csv | Self::Roster | Self::Bank | Self::Catalogue => "csv",
         }
     }
 
@@ -75,6 +78,7 @@ impl FileKind {
             Self::ClassKey => &["sfkey"],
             Self::Pdf => &["pdf"],
             Self::Csv => &["csv"],
+            Self::Roster => &["csv", "txt", "tsv", "zip"],
             Self::Xlsx => &["xlsx"],
             Self::Bank => &["csv", "xml", "zip"],
             Self::Catalogue => &["csv", "json"],
@@ -92,7 +96,7 @@ impl FileKind {
             Self::ClassKey => "application/x-surefoot-key",
             Self::Pdf => "application/pdf",
             Self::Xlsx => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-            Self::Csv | Self::Bank | Self::Catalogue => "text/csv",
+            Self::Csv | Self::Roster | Self::Bank | Self::Catalogue => "text/csv",
         }
     }
 }
@@ -217,6 +221,11 @@ pub trait FileDoor: Send + Sync {
         kind: FileKind,
         bytes: &[u8],
     ) -> Result<Option<String>, CallError>;
+
+    /// Whether [`FileDoor::share`] is there.
+    fn shares(&self) -> bool {
+        false
+    }
 
     /// Hands a file to another program by the system's share sheet; `false`
     /// where there is none, so that [`FileDoor::save`] is the way.

@@ -4,7 +4,7 @@ use crate::app::App;
 use crate::bank_files::bank_files;
 use crate::{
     CallError, ClassId, ConceptsPicked, FileKind, OwnExerciseId, OwnExerciseTry, OwnImportAsked,
-    OwnImportId,
+    OwnImportId, RemovedWhat,
 };
 use surefoot_core::catalogue_file::{CatalogueReading, MOST_CATALOGUE_BYTES};
 use surefoot_core::store::DeskStore;
@@ -58,24 +58,30 @@ impl App {
         .map(Some)
     }
 
-    /// Takes an import back.
+    /// Takes an import back. For a while what it brought can be brought back from memory.
     ///
     /// # Errors
     /// [`CallError::NotFound`], [`CallError::Invalid`] when one of its concepts is in the
     /// rotation, or the store's.
     pub fn undo_own_import(&self, id: OwnImportId) -> Result<OwnDesk, CallError> {
         self.own_after(&id.class, |desk| {
-            Ok(teacher::undo_own_import(desk, &id.class, id.number)?)
+            let class = teacher::open_class(desk, &id.class)?;
+            let rows = teacher::undo_own_import(desk, &id.class, id.number)?;
+            self.hold(&class, RemovedWhat::OwnImport, rows);
+            Ok(())
         })
     }
 
-    /// Takes one own exercise away.
+    /// Takes one own exercise away. For a while it can be brought back from memory.
     ///
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn remove_own_exercise(&self, id: OwnExerciseId) -> Result<OwnDesk, CallError> {
         self.own_after(&id.class, |desk| {
-            Ok(teacher::remove_own_exercise(desk, &id.class, &id.id)?)
+            let class = teacher::open_class(desk, &id.class)?;
+            let rows = teacher::remove_own_exercise(desk, &id.class, &id.id)?;
+            self.hold(&class, RemovedWhat::OwnExercise, rows);
+            Ok(())
         })
     }
 

@@ -71,6 +71,7 @@ impl App {
             Printed::Chart => self.with_class(&asked.class, |_, class| {
                 Ok(("self-ratings.pdf".into(), chart(class, &look)?))
             })?,
+            Printed::FamilyPages => self.family_pages(&asked.class, &look)?,
             Printed::Report { report } => return self.print_report(&asked.class, &report, &look),
         };
         self.handed_over(file_name, FileKind::Pdf, &bytes)

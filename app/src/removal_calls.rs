@@ -2,14 +2,14 @@
 
 use crate::app::{App, files, lock};
 use crate::copies::with_end;
-use crate::{CallError, Nothing, RemoveStudent, Removed, Start, StoreName, YearOver};
+use crate::{CallError, Nothing, RemoveStudent, RemovedWhat, Start, StoreName, YearOver};
 use std::fs::{self, File};
 use std::io::{self, Write as _};
 use std::path::Path;
 use surefoot_core::store::DeskStore;
 use surefoot_core::store::desk::HeldRows;
 use surefoot_core::student;
-use surefoot_core::teacher;
+use surefoot_core::teacher::{self, OpenClass};
 
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
@@ -109,12 +109,15 @@ impl App {
     /// here holds them. Until their time is up they can be brought back from memory.
     pub(crate) fn remove_from_desk(
         &self,
-        work: impl FnOnce(&DeskStore) -> Result<(Removed, HeldRows), CallError>,
+        class: &str,
+        what: impl FnOnce(&OpenClass) -> RemovedWhat,
+        work: impl FnOnce(&DeskStore) -> Result<HeldRows, CallError>,
     ) -> Result<(), CallError> {
         self.none_running()?;
         self.with_desk(|desk| {
-            let (about, rows) = work(desk)?;
-            self.hold(about, rows);
+            let class = teacher::open_class(desk, class)?;
+            let what = what(&class);
+            self.hold(&class, what, work(desk)?);
             desk.remove_empty_imports()?;
             desk.leave_no_trace()?;
             self.wipe_copies(&StoreName::Desk)?;

@@ -10,7 +10,7 @@ use surefoot_core::teacher::{self, OpenClass};
 use surefoot_report::Look;
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
 use surefoot_report::page::{
-    ReportPage, class_summary, conference, family, group, print, share_safe, talk,
+    ReportPage, class_summary, conference, family, group, print, print_each, share_safe, talk,
 };
 
 impl App {
@@ -99,6 +99,34 @@ impl App {
             })?;
         }
         Ok(made)
+    }
+}
+
+impl App {
+    /// A page for the family of every student who has reported, in one file.
+    pub(crate) fn family_pages(
+        &self,
+        class: &str,
+        look: &Look,
+    ) -> Result<(String, Vec<u8>), CallError> {
+        let today = self.this_day();
+        let language = look.locale.language;
+        let bytes = self.with_class(class, |desk, class| {
+            let mut pages = Vec::new();
+            for seat in &class.seats {
+                let page = teacher::student_page(desk, class, seat.number, language, today)?;
+                if !page.concepts.is_empty() {
+                    let title = &class.row.title;
+                    pages.push(family::family_page(&page, title, today, look.locale)?);
+                }
+            }
+            Ok(print_each(&class.row.title, &pages, look)?)
+        })?;
+        let bytes = bytes.ok_or_else(|| CallError::Invalid {
+            field: "students".into(),
+            rule: "no_reports".into(),
+        })?;
+        Ok((format!("family-pages-{today}.pdf"), bytes))
     }
 }
 

@@ -213,17 +213,43 @@ pub enum YearOver {
     },
 }
 
-/// A seat or a class that was removed and can still be brought back.
+/// Something that was removed from the desk and can still be brought back.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Removed {
+    /// Its number, by which it is brought back or let go of.
+    pub number: u32,
     /// The class.
     pub class: String,
     /// Its title.
     pub title: String,
-    /// The seat; nothing when it was the whole class.
-    pub seat: Option<u32>,
-    /// Its name.
-    pub name: Option<String>,
+    /// What it was.
+    pub what: RemovedWhat,
+}
+
+/// What was removed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum RemovedWhat {
+    /// The whole class.
+    Class,
+    /// A seat.
+    Seat {
+        /// Its number.
+        seat: u32,
+        /// Its name.
+        name: Option<String>,
+    },
+    /// An exercise of the teacher's own.
+    OwnExercise,
+    /// All that an import of own exercises or concepts brought.
+    OwnImport,
+}
+
+/// Something removed, by its number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RemovedId {
+    /// Its number.
+    pub number: u32,
 }
 
 /// The folder that is watched for hand-ins.

@@ -58,6 +58,7 @@ impl App {
                 World::Sample => Vec::new(),
             },
             removed: self.removed(),
+            shares: self.door.shares(),
             settings: lock(&self.state).settings.clone(),
         })
     }

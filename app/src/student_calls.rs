@@ -298,21 +298,45 @@ impl App {
     /// # Errors
     /// [`CallError::Files`], [`CallError::NotFound`], or the store's.
     pub fn hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
+        self.make_hand_in(&id, |name, bytes| {
+            let place = self.door.save(name, FileKind::HandIn, bytes)?;
+            Ok((place, false))
+        })
+    }
+
+    /// Makes a hand-in and gives it to another program by the system's share
+    /// sheet, or saves it as [`App::hand_in`] does where there is none.
+    ///
+    /// # Errors
+    /// As [`App::hand_in`].
+    pub fn share_hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
+        self.make_hand_in(&id, |name, bytes| {
+            if self.door.share(name, FileKind::HandIn, bytes)? {
+                return Ok((Some(String::new()), true));
+            }
+            Ok((self.door.save(name, FileKind::HandIn, bytes)?, false))
+        })
+    }
+
+    /// `hand_over` gives where the file went, and whether another program has it.
+    fn make_hand_in(
+        &self,
+        id: &StudentId,
+        hand_over: impl FnOnce(&str, &[u8]) -> Result<(Option<String>, bool), CallError>,
+    ) -> Result<HandInMade, CallError> {
         let today = self.this_day();
         let made = self.as_student(&id.student, |store, joined| {
             Ok(student::make_hand_in(store, joined, today)?)
         })?;
         // The store is free while the person looks for a place.
-        let place = match self.world() {
+        let (place, shared) = match self.world() {
             World::Sample => {
                 let folder = self.here().shared_folder();
                 fs::create_dir_all(&folder).map_err(files)?;
                 write_atomic(&folder.join(&made.file_name), &made.bytes)?;
-                Some(String::new())
+                (Some(String::new()), false)
             }
-            World::Own => self
-                .door
-                .save(&made.file_name, FileKind::HandIn, &made.bytes)?,
+            World::Own => hand_over(&made.file_name, &made.bytes)?,
         };
         if place.is_some() {
             self.with_student(&id.student, |store| {
@@ -327,6 +351,7 @@ impl App {
         Ok(HandInMade {
             file_name: made.file_name,
             place,
+            shared,
             bytes: made.bytes.len(),
             check_ins: made.check_ins,
             answers: made.answers,

@@ -2,12 +2,13 @@
 
 use crate::app::{App, files, lock};
 use crate::copies::make_copy;
+use crate::roster_files::roster_files;
 use crate::zip_files::unzipped;
 use crate::{
     AddSeats, Assign, AssignmentId, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision,
     FileKind, FileSource, FirstLessons, GroupBoard, ImportAsked, ImportFrom, JobId, JobResult,
     MoveYear, NameSeat, NewClosures, NewPractice, NewRotation, Nothing, PacingText, Progress,
-    Removed, RenameClass, RosterNames, RosterText, RotationDays, SeatId, Start, StoreName,
+    RemovedWhat, RenameClass, RosterNames, RosterText, RotationDays, SeatId, Start, StoreName,
     TaughtFrom, World, chance, files_in, write_atomic,
 };
 use chrono::NaiveDate;
@@ -119,16 +120,10 @@ impl App {
     /// [`CallError::Files`], [`CallError::Refused`] for a file too large or
     /// unreadable, [`CallError::Invalid`] when no name is in it.
     pub fn pick_roster(&self, _: Nothing) -> Result<Option<RosterFile>, CallError> {
-        let Some(sources) = self.door.pick_files(FileKind::Csv)? else {
+        let Some(sources) = self.door.pick_files(FileKind::Roster)? else {
             return Ok(None);
         };
-        let files = sources
-            .into_iter()
-            .map(|source| {
-                let name = source.name().to_owned();
-                Ok((name, source.read(teacher::MOST_ROSTER_BYTES)?))
-            })
-            .collect::<Result<Vec<_>, CallError>>()?;
+        let files = roster_files(sources)?;
         Ok(Some(teacher::read_roster_files(&files)?))
     }
 
@@ -288,16 +283,15 @@ impl App {
     /// # Errors
     /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
     pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
-        self.remove_from_desk(|desk| {
-            let class = teacher::open_class(desk, &id.class)?;
+        let what = |class: &OpenClass| {
             let seat = class.seats.iter().find(|seat| seat.number == id.seat);
-            let about = Removed {
-                class: id.class.clone(),
-                title: class.row.title.clone(),
-                seat: Some(id.seat),
+            RemovedWhat::Seat {
+                seat: id.seat,
                 name: seat.and_then(|seat| seat.name.clone()),
-            };
-            Ok((about, teacher::remove_seat(desk, &id.class, id.seat)?))
+            }
+        };
+        self.remove_from_desk(&id.class, what, |desk| {
+            Ok(teacher::remove_seat(desk, &id.class, id.seat)?)
         })?;
         self.setup_after(&id.class, |_| Ok(()))
     }
@@ -308,15 +302,11 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn delete_class(&self, id: ClassId) -> Result<Start, CallError> {
-        self.remove_from_desk(|desk| {
-            let about = Removed {
-                class: id.class.clone(),
-                title: teacher::open_class(desk, &id.class)?.row.title,
-                seat: None,
-                name: None,
-            };
-            Ok((about, teacher::delete_class(desk, &id.class)?))
-        })?;
+        self.remove_from_desk(
+            &id.class,
+            |_| RemovedWhat::Class,
+            |desk| Ok(teacher::delete_class(desk, &id.class)?),
+        )?;
         self.start(Nothing {})
     }
 

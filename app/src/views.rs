@@ -67,8 +67,10 @@ pub struct Start {
     pub damaged: Vec<DamagedStore>,
     /// School years that are over while their data is still here.
     pub years_over: Vec<YearOver>,
-    /// What was removed last from the desk, while it can be brought back.
-    pub removed: Option<crate::Removed>,
+    /// What was removed from the desk, while it can be brought back; the newest first.
+    pub removed: Vec<crate::Removed>,
+    /// Whether a file can be handed to another program by the system's share sheet.
+    pub shares: bool,
     /// Settings of this device.
     pub settings: DeviceSettings,
 }

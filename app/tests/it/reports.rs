@@ -97,6 +97,32 @@ fn a_family_page_names_one_student_and_nobody_while_names_are_covered() {
 }
 
 #[test]
+fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() {
+    let (desk, class) = rated_class();
+    let pages = |class: &str| {
+        desk.app.print(PrintAsked {
+            class: class.into(),
+            what: Printed::FamilyPages,
+            look: PrintLook {
+                language: Language::Es,
+                paper: PrintPaper::Letter,
+                roomy: true,
+            },
+        })
+    };
+    let made = pages(&class).unwrap();
+    let all = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
+    let one = print(&desk, &class, ReportWanted::Family { seat: 3 }).unwrap();
+    let one = std::fs::read(desk.hands.saved.join(one)).unwrap();
+    assert!(all.starts_with(b"%PDF") && all.len() > 3 * one.len());
+    let empty = desk.new_class("Room 8 (invented)", &["Ann"]).id;
+    assert!(matches!(
+        pages(&empty),
+        Err(CallError::Invalid { field, .. }) if field == "students"
+    ));
+}
+
+#[test]
 fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
     let (desk, class) = rated_class();
     let page = shown(&desk, &class, ReportWanted::ShareSafe);

@@ -5,7 +5,7 @@
 //! sources: `docs/insight.md`, "Trend".
 
 use super::evidence::Evidence;
-use super::stats::{benjamini_hochberg, mean, median, normal_two_sided};
+use super::stats::{Slope, benjamini_hochberg, mean, median, normal_two_sided, theil_sen};
 use super::stats::{continuity_z, sign, tie_corrected_variance};
 
 /// False discovery rate over the concepts of a class.
@@ -43,8 +43,8 @@ pub struct ConceptTrend {
     pub variance: f64,
     /// Variance of `s` when a pass may move everyone together.
     pub shared_variance: f64,
-    /// Median change of the rating per pass; `None` below two passes.
-    pub slope: Option<f64>,
+    /// Median change of the rating per pass, with its interval; `None` below two passes.
+    pub slope: Option<Slope>,
     /// Passes with at least three raters.
     pub passes: usize,
     /// Normal score.
@@ -161,7 +161,7 @@ fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
 
 /// Median over pairs of passes of the change of the mean deviation from each
 /// student's own mean, per pass; passes with fewer than three raters are left out.
-fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<f64> {
+fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<Slope> {
     let mut deviations = vec![Vec::new(); passes];
     for own in series.iter().filter(|own| own.len() >= 2) {
         let values: Vec<f64> = own.iter().map(|(_, rating)| *rating).collect();
@@ -176,7 +176,7 @@ fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<f64> {
         .filter(|(_, list)| list.len() >= RATERS_FOR_A_PASS)
         .filter_map(|(pass, list)| Some((f64::from(u32::try_from(pass).ok()?), mean(list)?)))
         .collect();
-    super::stats::theil_sen_slope(&points)
+    theil_sen(&points)
 }
 
 #[cfg(test)]
@@ -218,7 +218,7 @@ mod tests {
             FALSE_DISCOVERY_RATE,
         );
         assert_eq!(found.concepts[0].verdict, Verdict::Rising);
-        assert!(found.concepts[0].slope.unwrap() > 0.3);
+        assert!(found.concepts[0].slope.unwrap().median > 0.3);
     }
 
     /// The shared variance is that of S over all orders of the passes: checked

@@ -153,6 +153,8 @@ pub struct HandInMade {
     pub file_name: String,
     /// Where it was put, as the shell names it; nothing when the person changed their mind.
     pub place: Option<String>,
+    /// Handed to another program instead; whether that one sent it, it does not say.
+    pub shared: bool,
     /// Size of the sealed file.
     pub bytes: usize,
     /// Check-ins in it.

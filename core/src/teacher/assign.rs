@@ -65,6 +65,7 @@ pub fn assign(
             due: new.due,
             whole_class: seats.is_empty(),
             seats: seats.into_iter().collect(),
+            withdrawn: false,
         },
     )?;
     Ok(())
@@ -127,7 +128,7 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
         .sum()
 }
 
-/// The assignments that stand, with who has done how much.
+/// The assignments that stand, with who has done how much, then those taken back.
 ///
 /// # Errors
 /// The store's.
@@ -145,7 +146,7 @@ pub fn assignments(
         .collect();
     let in_pack = class.row.pack_stamp == pack::stamp(desk, class)?;
     Ok(desk
-        .assignments(&class.row.id)?
+        .all_assignments(&class.row.id)?
         .into_iter()
         .map(|row| {
             let of = row.items_each * u32::try_from(row.concepts.len()).unwrap_or(u32::MAX);
@@ -160,6 +161,7 @@ pub fn assignments(
                 due: row.due,
                 whole_class: row.whole_class,
                 in_pack,
+                withdrawn: row.withdrawn,
                 waiting: row
                     .seats
                     .iter()

@@ -245,7 +245,9 @@ pub fn concept_reports(
         row,
         trend_test: TrendTest {
             passes: trend.map_or(0, |t| t.passes),
-            slope: trend.and_then(|t| t.slope),
+            slope: trend.and_then(|t| t.slope).map(|slope| slope.median),
+            low: trend.and_then(|t| t.slope).map(|slope| slope.low),
+            high: trend.and_then(|t| t.slope).map(|slope| slope.high),
             p: trend.map_or(1.0, |t| t.p),
             concepts: reports.concepts.len(),
         },
@@ -290,7 +292,7 @@ fn row(
 ) -> BoardRow {
     let facts = &class.facts;
     let concept = reports.concepts.get(index).map_or("", String::as_str);
-    let mut passes = vec![PassCell { rated: 0, needs: 0 }; reports.pass + 1];
+    let mut passes = vec![PassCell::default(); reports.pass + 1];
     let mut latest = BTreeMap::new();
     let mut result = BTreeMap::new();
     let mut by_pass = BTreeMap::new();
@@ -298,7 +300,11 @@ fn row(
     for report in &of.check_ins {
         if let Some(confidence) = report.confidence {
             latest.insert(report.seat, confidence);
-            by_pass.insert((reports.passes.on(report.date), report.seat), confidence);
+            let pass = reports.passes.on(report.date);
+            by_pass.insert((pass, report.seat), confidence);
+            if let Some(cell) = passes.get_mut(pass) {
+                cell.last_on = cell.last_on.max(Some(report.date));
+            }
         }
         match report.outcome {
             Some(Outcome::Right) => drop(result.insert(report.seat, true)),

@@ -96,7 +96,8 @@ pub fn create_class(
     )
 }
 
-/// Makes a class from all its parts.
+/// Makes a class from all its parts; `like` another one it has that one's own
+/// exercises and concepts, bounds of practice, and room for groups.
 #[expect(
     clippy::too_many_arguments,
     reason = "the parts of a class, each checked here once for every way to make one"
@@ -108,7 +109,7 @@ pub(super) fn make_class(
     year: &SchoolYear,
     rotation: &[Vec<String>],
     first_lessons: &BTreeMap<String, NaiveDate>,
-    own_of: Option<&str>,
+    like: Option<&str>,
     chance: &Chance,
     today: NaiveDate,
 ) -> Result<ClassSummary, TeacherError> {
@@ -121,6 +122,14 @@ pub(super) fn make_class(
     if names.len() > MOST_SEATS {
         return Err(TeacherError::invalid("names", "too_many"));
     }
+    let practice = match like {
+        // Its test was last year's.
+        Some(from) => PracticeRules {
+            test_on: None,
+            ..desk.class(from)?.practice
+        },
+        None => PracticeRules::USUAL,
+    };
     let id = ClassId::from_bytes(&chance.class_id);
     let sealing = SealingIdentity::from_bytes(&chance.sealing)
         .map_err(|e| TeacherError::Faulty(e.to_string()))?;
@@ -133,12 +142,15 @@ pub(super) fn make_class(
         year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
-        practice: PracticeRules::USUAL,
+        practice,
     };
     desk.together(|| -> Result<(), TeacherError> {
         desk.add_class(&row)?;
-        if let Some(from) = own_of {
+        if let Some(from) = like {
             desk.copy_own(from, &row.id)?;
+            if let Some(room) = desk.group_room(from)? {
+                desk.put_group_room(&row.id, &room)?;
+            }
         }
         desk.put_rotation(&row.id, rotation)?;
         for (concept, date) in first_lessons {

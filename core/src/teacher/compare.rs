@@ -4,8 +4,8 @@
 use super::group_views::GroupMember;
 use super::picture::Reports;
 use super::teaching_views::{
-    Agreement, CalibrationVerdict, Comparison, ConceptMistake, Mismatch, StudentCalibration,
-    StudentConcept, StudentPage,
+    Agreement, CalibrationVerdict, Comparison, ConceptMistake, ForecastScore, Mismatch,
+    StudentCalibration, StudentConcept, StudentPage,
 };
 use super::{OpenClass, TeacherError};
 use crate::catalogue::Language;
@@ -38,13 +38,17 @@ pub fn comparison(
 ) -> Result<Comparison, TeacherError> {
     let reports = Reports::read(desk, class, today)?;
     let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
+    let mut mistakes = mistakes(desk, class, language, today)?;
+    let mistakes_left_out = mistakes.len().saturating_sub(MISTAKES_LISTED);
+    mistakes.truncate(MISTAKES_LISTED);
     Ok(Comparison {
         sure_but_wrong,
         unsure_but_right,
         students: (0..reports.seats.len())
             .filter_map(|student| student_calibration(class, &reports, student))
             .collect(),
-        mistakes: mistakes(desk, class, language, today)?,
+        mistakes,
+        mistakes_left_out,
         agreement: agreement(class, &reports),
     })
 }
@@ -207,6 +211,12 @@ fn student_calibration(
         low: found.bias.map(|b| b.low),
         high: found.bias.map(|b| b.high),
         gamma: found.gamma.map(|g| g.gamma),
+        brier: found.brier.map(|parts| ForecastScore {
+            score: parts.brier,
+            reliability: parts.reliability,
+            resolution: parts.resolution,
+            uncertainty: parts.uncertainty,
+        }),
     })
 }
 
@@ -241,7 +251,6 @@ fn mistakes(
         .collect();
     // How many make it says more than how often one does.
     listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
-    listed.truncate(MISTAKES_LISTED);
     Ok(listed)
 }
 

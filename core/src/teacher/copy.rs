@@ -7,7 +7,8 @@ use crate::store::DeskStore;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 
-/// Makes a class with the rotation and the pace of another one.
+/// Makes a class with the rotation, the pace, the bounds of practice, the room for
+/// groups and the own exercises and concepts of another one.
 ///
 /// First lessons keep their number of school days from the first day, as far
 /// as the new year reaches; year and students are the new class's own.

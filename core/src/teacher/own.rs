@@ -10,7 +10,9 @@ use crate::catalogue::{Catalogue, Concept, ConceptId, Language};
 use crate::class::ClassFacts;
 use crate::item::{Block, Response, Say, mark};
 use crate::store::DeskStore;
-use crate::store::desk::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
+use crate::store::desk::{
+    HeldRows, OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows,
+};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -226,12 +228,17 @@ fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, Teache
     })
 }
 
-/// Takes an import back: what it brought goes, its account stays.
+/// Takes an import back: what it brought goes, its account stays. Gives what goes,
+/// for [`super::bring_back`].
 ///
 /// # Errors
 /// [`TeacherError::NotFound`] for no such import, [`TeacherError::Invalid`] when one of
 /// its concepts stands in the rotation, or the store's.
-pub fn undo_own_import(desk: &DeskStore, class: &str, number: u32) -> Result<(), TeacherError> {
+pub fn undo_own_import(
+    desk: &DeskStore,
+    class: &str,
+    number: u32,
+) -> Result<HeldRows, TeacherError> {
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     let import = desk
@@ -246,24 +253,33 @@ pub fn undo_own_import(desk: &DeskStore, class: &str, number: u32) -> Result<(),
     if import.kind == OwnKindOfImport::Concepts && in_use {
         return Err(TeacherError::invalid("concepts", "in_rotation"));
     }
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<HeldRows, TeacherError> {
+        let held = desk.hold_own(id, OwnRows::Import(number))?;
         desk.remove_own_of_import(id, number)?;
         desk.mark_own_import_undone(id, number)?;
-        Ok(())
+        Ok(held)
     })
 }
 
-/// Takes one own exercise away.
+/// Takes one own exercise away. Gives what goes, for [`super::bring_back`].
 ///
 /// # Errors
 /// [`TeacherError::NotFound`], or the store's.
-pub fn remove_own_exercise(desk: &DeskStore, class: &str, id: &str) -> Result<(), TeacherError> {
+pub fn remove_own_exercise(
+    desk: &DeskStore,
+    class: &str,
+    id: &str,
+) -> Result<HeldRows, TeacherError> {
     let class = open_class(desk, class)?;
-    desk.remove_own_exercise(&class.row.id, id)
-        .map_err(|error| match error {
-            crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
-            other => other.into(),
-        })
+    desk.together(|| {
+        let held = desk.hold_own(&class.row.id, OwnRows::Exercise(id))?;
+        desk.remove_own_exercise(&class.row.id, id)
+            .map_err(|error| match error {
+                crate::store::StoreError::Missing(what) => TeacherError::NotFound(what),
+                other => other.into(),
+            })?;
+        Ok(held)
+    })
 }
 
 fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {

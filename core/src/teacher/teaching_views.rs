@@ -172,6 +172,8 @@ pub struct Comparison {
     pub students: Vec<StudentCalibration>,
     /// The commonest mistakes over all concepts.
     pub mistakes: Vec<ConceptMistake>,
+    /// Mistakes beyond these that are not listed.
+    pub mistakes_left_out: usize,
     /// Students' ratings against the teacher's observations.
     pub agreement: Agreement,
 }
@@ -210,6 +212,23 @@ pub struct StudentCalibration {
     pub high: Option<f64>,
     /// Goodman and Kruskal's gamma: whether surer answers were more often right.
     pub gamma: Option<f64>,
+    /// How good ratings are as forecasts; nothing below 60 answers, or when all
+    /// stand at one rating.
+    pub brier: Option<ForecastScore>,
+}
+
+/// The Brier score of ratings taken as forecasts of being right, in Murphy's three
+/// parts (1973): score = reliability - resolution + uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+pub struct ForecastScore {
+    /// Mean squared distance of what was claimed from what came; 0 is best, 1 worst.
+    pub score: f64,
+    /// How far each rating is from the share right after it; 0 is best.
+    pub reliability: f64,
+    /// How much the shares right differ between ratings; more is better.
+    pub resolution: f64,
+    /// The spread of the results themselves, the same for any ratings.
+    pub uncertainty: f64,
 }
 
 /// The word on a student's ratings.

@@ -340,12 +340,14 @@ pub enum Trend {
 }
 
 /// A concept in one pass.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PassCell {
     /// Students who rated it.
     pub rated: u32,
     /// Of these, Not yet or With help.
     pub needs: u32,
+    /// The newest rating of the pass.
+    pub last_on: Option<NaiveDate>,
 }
 
 /// A mistake and how often it was made.
@@ -377,6 +379,10 @@ pub struct TrendTest {
     pub passes: usize,
     /// Median change of the rating (0 to 3) a pass; nothing below two passes.
     pub slope: Option<f64>,
+    /// Low end of its 95 % interval (Sen 1968).
+    pub low: Option<f64>,
+    /// High end of its 95 % interval.
+    pub high: Option<f64>,
     /// Two-sided probability of so clear a movement by chance.
     pub p: f64,
     /// Concepts tested together.
@@ -470,6 +476,8 @@ pub struct AssignmentReport {
     pub whole_class: bool,
     /// Whether the last class pack carries it.
     pub in_pack: bool,
+    /// Taken back; it can be let stand again.
+    pub withdrawn: bool,
     /// Seats without a device yet: it cannot be sealed for them until their first hand-in.
     pub waiting: Vec<u32>,
     /// Who has done how much.

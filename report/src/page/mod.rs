@@ -9,7 +9,7 @@ mod set;
 pub mod share_safe;
 pub mod talk;
 
-pub use set::print;
+pub use set::{print, print_each};
 
 use serde::{Deserialize, Serialize};
 use surefoot_core::item::Block;

@@ -21,24 +21,60 @@ const SCALES: [f32; 4] = [1.0, 0.92, 0.84, 0.76];
 /// When a message is missing, or the writer finds a fault.
 pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8>, ReportError> {
     let w = Words::new(look.locale)?;
-    for scale in SCALES {
-        let document = laid_out(page, look, &w, scale)?;
-        if !on_one_page || document.page_count() == 1 {
-            return document.finish();
-        }
-    }
-    // What no size brings onto one page is easier to read as it is.
-    laid_out(page, look, &w, 1.0)?.finish()
+    let scale = scale_for(page, look, &w, on_one_page)?;
+    let mut document = Document::new(*look, page.title.clone(), page.under.clone());
+    lay_out(&mut document, page, &w, scale)?;
+    document.finish()
 }
 
-fn laid_out(
+/// Pages of one kind in one PDF, each beginning on a sheet of its own and, if it can
+/// be, kept to that. Nothing without a page.
+///
+/// # Errors
+/// As [`print`].
+pub fn print_each(
+    title: &str,
+    pages: &[ReportPage],
+    look: &Look,
+) -> Result<Option<Vec<u8>>, ReportError> {
+    let Some(first) = pages.first() else {
+        return Ok(None);
+    };
+    let w = Words::new(look.locale)?;
+    let mut document = Document::new(*look, title, first.under.clone());
+    for page in pages {
+        let scale = scale_for(page, look, &w, true)?;
+        document.new_page();
+        lay_out(&mut document, page, &w, scale)?;
+    }
+    document.finish().map(Some)
+}
+
+/// The size of letters at which a page is one, or the usual one: what no size
+/// brings onto one page is easier to read as it is.
+fn scale_for(
     page: &ReportPage,
     look: &Look,
     w: &Words,
+    on_one_page: bool,
+) -> Result<f32, ReportError> {
+    for scale in SCALES {
+        let mut document = Document::new(*look, page.title.clone(), page.under.clone());
+        lay_out(&mut document, page, w, scale)?;
+        if !on_one_page || document.page_count() == 1 {
+            return Ok(scale);
+        }
+    }
+    Ok(1.0)
+}
+
+fn lay_out(
+    document: &mut Document,
+    page: &ReportPage,
+    w: &Words,
     scale: f32,
-) -> Result<Document, ReportError> {
+) -> Result<(), ReportError> {
     let text = Style::of(11.0 * scale);
-    let mut document = Document::new(*look, page.title.clone(), page.under.clone());
     document.heading(1, &page.title);
     document.paragraph(&words(page.under.clone()), Style::of(10.0 * scale));
     document.space(5.0 * scale);
@@ -86,7 +122,7 @@ fn laid_out(
             }
         }
     }
-    Ok(document)
+    Ok(())
 }
 
 /// A caution in its frame.

@@ -24,6 +24,8 @@ pub struct Person {
     picks: Mutex<VecDeque<Vec<PathBuf>>>,
     decisions: Mutex<VecDeque<SaveDecision>>,
     opened: Mutex<Vec<PathBuf>>,
+    /// What was shared; nothing while there is no share sheet.
+    shared: Mutex<Option<Vec<(String, u64)>>>,
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
@@ -44,6 +46,7 @@ impl Person {
             picks: Mutex::default(),
             decisions: Mutex::default(),
             opened: Mutex::default(),
+            shared: Mutex::default(),
         }
     }
 
@@ -55,6 +58,16 @@ impl Person {
     /// What will be decided the next time something is to be saved.
     pub fn will_decide(&self, decision: SaveDecision) {
         lock(&self.decisions).push_back(decision);
+    }
+
+    /// Whether there is a share sheet from now on.
+    pub fn will_share(&self, shares: bool) {
+        *lock(&self.shared) = shares.then(Vec::new);
+    }
+
+    /// What has been shared: names and sizes in bytes, the oldest first.
+    pub fn shared(&self) -> Vec<(String, u64)> {
+        lock(&self.shared).clone().unwrap_or_default()
     }
 
     /// Opens files with this program from elsewhere.
@@ -123,6 +136,18 @@ impl FileDoor for Door {
         let path = folder.join(suggested_name);
         write_atomic(&path, bytes).map_err(files)?;
         Ok(Some(path.display().to_string()))
+    }
+
+    fn shares(&self) -> bool {
+        lock(&self.0.shared).is_some()
+    }
+
+    fn share(&self, name: &str, _kind: FileKind, bytes: &[u8]) -> Result<bool, CallError> {
+        let mut shared = lock(&self.0.shared);
+        if let Some(shared) = shared.as_mut() {
+            shared.push((name.to_owned(), bytes.len() as u64));
+        }
+        Ok(shared.is_some())
     }
 
     fn take_opened(&self) -> Vec<FileSource> {

@@ -10,7 +10,9 @@
 //! | `POST /test/today` | `"YYYY-MM-DD"`: the day it is from now on |
 //! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how is read aloud from now on |
 //! | `GET /test/said` | `{ "said": [{ "language", "text" }], "stops" }` of the voice |
+//! | `POST /test/shares` | `true` or `false`: whether there is a share sheet from now on |
 //! | `GET /test/saved` | `[{ "name", "bytes" }]` of what has been saved |
+//! | `GET /test/shared` | the same of what has been shared |
 
 use crate::person::{Person, SaveDecision, TestClock};
 use crate::voice::{Manner, TestVoice};
@@ -100,17 +102,10 @@ impl Site {
         let path = request.url().split('?').next().unwrap_or("/").to_owned();
         match (request.method(), path.as_str()) {
             (Method::Get, "/test/saved") => match self.person.saved() {
-                Ok(saved) => {
-                    let saved = saved.into_iter();
-                    data(
-                        200,
-                        &saved
-                            .map(|(name, bytes)| json!({ "name": name, "bytes": bytes }))
-                            .collect(),
-                    )
-                }
+                Ok(saved) => data(200, &sizes(saved)),
                 Err(_) => bare(500),
             },
+            (Method::Get, "/test/shared") => data(200, &sizes(self.person.shared())),
             (Method::Get, "/test/said") => {
                 let (said, stops) = self.voice.heard();
                 let said: Value = said
@@ -141,6 +136,9 @@ impl Site {
         let done = match path {
             "/test/pick" => serde_json::from_value(body).map(|paths| self.person.will_pick(paths)),
             "/test/open" => serde_json::from_value(body).map(|paths| self.person.open_with(paths)),
+            "/test/shares" => {
+                serde_json::from_value(body).map(|shares| self.person.will_share(shares))
+            }
             "/test/today" => serde_json::from_value(body).map(|day| self.clock.set(day)),
             "/test/voice" => {
                 self.voice.set(match body.as_str() {
@@ -204,4 +202,10 @@ fn read_body(request: &mut Request) -> Result<Value, u16> {
         return Err(413);
     }
     serde_json::from_slice(&body).map_err(|_| 400)
+}
+
+fn sizes(files: Vec<(String, u64)>) -> Value {
+    (files.into_iter())
+        .map(|(name, bytes)| json!({ "name": name, "bytes": bytes }))
+        .collect()
 }

@@ -182,7 +182,7 @@ pub fn trends(case: &Value, file: &Value) -> Result<Value, String> {
         .iter()
         .map(|c| {
             json!({
-                "S": c.s, "V": c.variance, "VP": c.shared_variance, "slope": c.slope,
+                "S": c.s, "V": c.variance, "VP": c.shared_variance, "slope": c.slope.map(|slope| slope.median),
                 "rotations": c.passes, "z": c.z, "p": c.p, "say": word(c.verdict),
             })
         })

@@ -77,7 +77,9 @@ pub fn answer(case: &Value) -> Result<Value, String> {
             let t = stats::mann_kendall(&values);
             json!([t.s, t.variance, t.z, t.p])
         }
-        Case::TheilSen { points } => json!(stats::theil_sen_slope(&points)),
+        Case::TheilSen { points } => {
+            json!(stats::theil_sen(&points).map(|slope| [slope.median, slope.low, slope.high]))
+        }
         Case::BenjaminiHochberg { p, rate } => json!(stats::benjamini_hochberg(&p, rate)),
         Case::BetaMoments { shares } => {
             json!(stats::beta_by_moments(&shares).map(|b| [b.alpha, b.beta]))

@@ -36,10 +36,25 @@ pub fn mann_kendall(values: &[f64]) -> MannKendall {
     }
 }
 
-/// The median of all pairwise slopes (Sen 1968, from memory); pairs at the
-/// same time are left out. `None` without a pair.
+/// 97.5 % of a normal variable lie below it.
+const NORMAL_975: f64 = 1.959_963_984_540_054;
+
+/// The median slope of a series, with its 95 % interval.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Slope {
+    /// The median of all pairwise slopes.
+    pub median: f64,
+    /// Low end of its 95 % interval.
+    pub low: f64,
+    /// High end of its 95 % interval.
+    pub high: f64,
+}
+
+/// The median of all pairwise slopes, and the slopes at the ranks that the
+/// variance of S puts around it (Sen 1968, from memory); pairs at the same time
+/// are left out. `None` without a pair.
 #[must_use]
-pub fn theil_sen_slope(points: &[(f64, f64)]) -> Option<f64> {
+pub fn theil_sen(points: &[(f64, f64)]) -> Option<Slope> {
     let mut slopes = Vec::new();
     for (place, (later, high)) in points.iter().enumerate() {
         for (earlier, low) in &points[..place] {
@@ -48,7 +63,25 @@ pub fn theil_sen_slope(points: &[(f64, f64)]) -> Option<f64> {
             }
         }
     }
-    median(&slopes)
+    slopes.sort_by(f64::total_cmp);
+    let pairs = count(slopes.len());
+    let values: Vec<f64> = points.iter().map(|(_, value)| *value).collect();
+    let reach = NORMAL_975 * tie_corrected_variance(&values).max(0.0).sqrt();
+    let rank = |at: f64| {
+        slopes
+            .iter()
+            .copied()
+            .zip(0_u32..)
+            .find(|(_, place)| f64::from(*place) >= at)
+    };
+    let last = slopes.last().copied()?;
+    let low = rank(((pairs - reach) / 2.0).round_ties_even() - 1.0);
+    let high = rank(((pairs + reach) / 2.0).round_ties_even());
+    Some(Slope {
+        median: median(&slopes)?,
+        low: low.map_or(last, |(slope, _)| slope),
+        high: high.map_or(last, |(slope, _)| slope),
+    })
 }
 
 /// [n(n−1)(2n+5) − Σ over ties u(u−1)(2u+5)] / 18.
@@ -103,7 +136,11 @@ mod tests {
         near(test.z, -1.224_744_871_391_589);
         assert!((test.p - 0.220_671_361_9).abs() < 1e-9);
         let points: Vec<(f64, f64)> = (1..).map(f64::from).zip(y).collect();
-        near(theil_sen_slope(&points).unwrap(), -0.056_25);
+        let slope = theil_sen(&points).unwrap();
+        near(slope.median, -0.056_25);
+        // The interval as by stats.theilslopes of scipy.
+        near(slope.low, -0.15);
+        near(slope.high, 0.04);
     }
 
     /// Helsel & Hirsch, Statistical Methods in Water Resources, chapter 10.
@@ -115,7 +152,11 @@ mod tests {
         near(test.variance, 44.333_333_333_333_336);
         assert!((test.p - 0.006_863_795).abs() < 1e-8);
         let points: Vec<(f64, f64)> = (1..).map(f64::from).zip(y).collect();
-        near(theil_sen_slope(&points).unwrap(), 1.0);
+        let slope = theil_sen(&points).unwrap();
+        near(slope.median, 1.0);
+        // The interval as by stats.theilslopes of scipy.
+        near(slope.low, 1.0);
+        near(slope.high, 3.5);
     }
 
     /// Ties: computed with pymannkendall 1.4.3.
@@ -132,6 +173,6 @@ mod tests {
     fn nothing_to_say_is_not_a_trend() {
         assert_eq!(mann_kendall(&[]).p, 1.0);
         assert_eq!(mann_kendall(&[2.0, 2.0]).z, 0.0);
-        assert_eq!(theil_sen_slope(&[(1.0, 1.0)]), None);
+        assert_eq!(theil_sen(&[(1.0, 1.0)]), None);
     }
 }

@@ -19,7 +19,7 @@ pub use association::{Association, goodman_kruskal, pair_counts};
 pub use beta_binomial::{BetaPrior, beta_by_moments};
 pub use brier::{BrierParts, LevelCount, brier_parts, brier_score};
 pub use isotonic::pool_adjacent_violators;
-pub use mann_kendall::{MannKendall, mann_kendall, theil_sen_slope};
+pub use mann_kendall::{MannKendall, Slope, mann_kendall, theil_sen};
 pub(super) use mann_kendall::{continuity_z, sign, tie_corrected_variance};
 pub use many_tests::benjamini_hochberg;
 pub(super) use special::count;

@@ -23,6 +23,8 @@ pub struct AssignmentRow {
     pub whole_class: bool,
     /// The seats it is for, when not for the whole class.
     pub seats: Vec<u32>,
+    /// Taken back, and kept so that it can be let stand again.
+    pub withdrawn: bool,
 }
 
 impl DeskStore {
@@ -31,9 +33,20 @@ impl DeskStore {
     /// # Errors
     /// SQLite's, or an unreadable date.
     pub fn assignments(&self, class: &str) -> Result<Vec<AssignmentRow>, StoreError> {
+        let mut all = self.all_assignments(class)?;
+        all.retain(|row| !row.withdrawn);
+        Ok(all)
+    }
+
+    /// All assignments of a class: those that stand, then those taken back, each
+    /// newest due date first.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn all_assignments(&self, class: &str) -> Result<Vec<AssignmentRow>, StoreError> {
         let mut found = self.rows(
-            "SELECT id, items_each, from_date, due_date, whole_class FROM assignment
-             WHERE class = ?1 AND withdrawn = 0 ORDER BY due_date DESC, from_date DESC, id",
+            "SELECT id, items_each, from_date, due_date, whole_class, withdrawn FROM assignment
+             WHERE class = ?1 ORDER BY withdrawn, due_date DESC, from_date DESC, id",
             [class],
             |row| {
                 Ok(AssignmentRow {
@@ -44,6 +57,7 @@ impl DeskStore {
                     due: date_at(row, 3)?,
                     whole_class: row.get(4)?,
                     seats: Vec::new(),
+                    withdrawn: row.get(5)?,
                 })
             },
         )?;

@@ -6,12 +6,23 @@ use super::DeskStore;
 use rusqlite::params_from_iter;
 use rusqlite::types::Value;
 
-/// Every row that goes with a seat or a class.
+/// Every row that goes with a seat, a class, or something of the teacher's own.
 pub struct HeldRows {
     class: String,
     tables: Vec<HeldTable>,
     /// Assignments that stand for nobody once the seat is gone.
     taken_back: Vec<String>,
+    /// The import of own things that was taken back.
+    undone: Option<u32>,
+}
+
+/// Things of the teacher's own.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum OwnRows<'i> {
+    /// One exercise, by its id.
+    Exercise(&'i str),
+    /// All that an import brought.
+    Import(u32),
 }
 
 struct HeldTable {
@@ -35,32 +46,13 @@ impl DeskStore {
             [],
             |row| row.get::<_, String>(0),
         )? {
-            let columns: Vec<String> = self.rows(
-                "SELECT name FROM pragma_table_info(?1) ORDER BY cid",
-                [&name],
-                |row| row.get(0),
-            )?;
+            let columns = self.columns(&name)?;
             let Some(which) = belongs(&name, &columns, seat.is_some()) else {
                 continue;
             };
-            let listed = quoted(&columns);
-            let sql = format!("SELECT {listed} FROM \"{name}\" WHERE {which}");
-            let mut query = self.connection.prepare(&sql)?;
             let mut given = vec![Value::Text(class.to_owned())];
             given.extend(seat.map(|seat| Value::Integer(i64::from(seat))));
-            let width = columns.len();
-            let rows = query
-                .query_map(params_from_iter(given), |row| {
-                    (0..width).map(|at| row.get(at)).collect()
-                })?
-                .collect::<Result<Vec<Vec<Value>>, _>>()?;
-            if !rows.is_empty() {
-                tables.push(HeldTable {
-                    name,
-                    columns,
-                    rows,
-                });
-            }
+            tables.extend(self.held_table(name, columns, &which, given)?);
         }
         let taken_back = match seat {
             None => Vec::new(),
@@ -76,7 +68,68 @@ impl DeskStore {
             class: class.to_owned(),
             tables,
             taken_back,
+            undone: None,
         })
+    }
+
+    /// Reads things of the teacher's own that are on their way out.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn hold_own(&self, class: &str, which: OwnRows<'_>) -> Result<HeldRows, StoreError> {
+        let (rule, given, undone) = match which {
+            OwnRows::Exercise(id) => ("id", Value::Text(id.to_owned()), None),
+            OwnRows::Import(number) => ("import", Value::Integer(i64::from(number)), Some(number)),
+        };
+        let mut tables = Vec::new();
+        for name in ["own_concept", "own_exercise"] {
+            if name == "own_concept" && undone.is_none() {
+                continue;
+            }
+            tables.extend(self.held_table(
+                name.to_owned(),
+                self.columns(name)?,
+                &format!("class = ?1 AND {rule} = ?2"),
+                vec![Value::Text(class.to_owned()), given.clone()],
+            )?);
+        }
+        Ok(HeldRows {
+            class: class.to_owned(),
+            tables,
+            taken_back: Vec::new(),
+            undone,
+        })
+    }
+
+    fn columns(&self, table: &str) -> Result<Vec<String>, StoreError> {
+        self.rows(
+            "SELECT name FROM pragma_table_info(?1) ORDER BY cid",
+            [table],
+            |row| row.get(0),
+        )
+    }
+
+    /// The rows of a table that fit, if there are any.
+    fn held_table(
+        &self,
+        name: String,
+        columns: Vec<String>,
+        which: &str,
+        given: Vec<Value>,
+    ) -> Result<Option<HeldTable>, StoreError> {
+        let listed = quoted(&columns);
+        let sql = format!("SELECT {listed} FROM \"{name}\" WHERE {which}");
+        let width = columns.len();
+        let rows = (self.connection.prepare(&sql)?)
+            .query_map(params_from_iter(given), |row| {
+                (0..width).map(|at| row.get(at)).collect()
+            })?
+            .collect::<Result<Vec<Vec<Value>>, _>>()?;
+        Ok((!rows.is_empty()).then_some(HeldTable {
+            name,
+            columns,
+            rows,
+        }))
     }
 
     /// Writes held rows back. Nothing is written when one of them has no place
@@ -85,6 +138,15 @@ impl DeskStore {
     /// # Errors
     /// [`StoreError::Missing`] then; SQLite's.
     pub fn put_back(&self, held: &HeldRows) -> Result<(), StoreError> {
+        let no_place = |error: StoreError| match error {
+            StoreError::Sqlite(error)
+                if error.sqlite_error_code() == Some(rusqlite::ErrorCode::ConstraintViolation) =>
+            {
+                StoreError::Missing("place")
+            }
+            other => other,
+        };
+        // What a row belongs to may be gone as well: the commit finds that.
         self.together(|| {
             // Rows refer to one another; at the commit all of them are there.
             self.connection
@@ -105,15 +167,7 @@ impl DeskStore {
                 );
                 let mut insert = self.connection.prepare(&sql)?;
                 for row in &table.rows {
-                    insert.execute(params_from_iter(row)).map_err(|error| {
-                        if error.sqlite_error_code()
-                            == Some(rusqlite::ErrorCode::ConstraintViolation)
-                        {
-                            StoreError::Missing("place")
-                        } else {
-                            error.into()
-                        }
-                    })?;
+                    insert.execute(params_from_iter(row))?;
                 }
             }
             for id in &held.taken_back {
@@ -122,8 +176,15 @@ impl DeskStore {
                     [&held.class, id],
                 )?;
             }
+            if let Some(number) = held.undone {
+                self.connection.execute(
+                    "UPDATE own_import SET undone = 0 WHERE class = ?1 AND number = ?2",
+                    rusqlite::params![held.class, number],
+                )?;
+            }
             Ok(())
         })
+        .map_err(no_place)
     }
 }
 

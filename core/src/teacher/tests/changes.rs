@@ -3,13 +3,15 @@
 use super::{Desk, date, new_class};
 use crate::calendar::SchoolYear;
 use crate::catalogue::Language;
+use crate::exchange::PracticeRules;
+use crate::store::desk::GroupRoomRow;
 use crate::teacher::group_views::{GroupChosen, GroupWishes};
 use crate::teacher::views::{CopyClass, NewAssignment};
 use crate::teacher::{
     Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
     delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
-    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_rotation,
-    spare_concepts,
+    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_practice,
+    set_rotation, spare_concepts,
 };
 
 #[test]
@@ -194,6 +196,19 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
     let desk = Desk::with_seats(3);
     set_closures(&desk.store, &desk.class, [date("2026-09-07")].into()).unwrap();
     desk.rate(1, "2026-09-08", &desk.concept(0), 1);
+    let room = GroupRoomRow {
+        slots: 2,
+        groups_at_once: 3,
+        size_least: 2,
+        size_most: 5,
+    };
+    desk.store.put_group_room(&desk.class, &room).unwrap();
+    let practice = PracticeRules {
+        test_on: Some(date("2027-04-20")),
+        minutes_most: PracticeRules::USUAL.minutes_most - 5,
+        ..PracticeRules::USUAL
+    };
+    set_practice(&desk.store, &desk.class, practice).unwrap();
     let model = desk.open();
     let copy = CopyClass {
         from: desk.class.clone(),
@@ -217,6 +232,16 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
     let copied = open_class(&desk.store, &made.id).unwrap();
     assert_eq!(copied.facts.rotation, model.facts.rotation);
     assert_eq!(copied.facts.year, copy.year);
+    let room = |class: &str| desk.store.group_room(class).unwrap();
+    assert!(room(&made.id).is_some() && room(&made.id) == room(&desk.class));
+    assert_ne!(copied.row.practice, PracticeRules::USUAL);
+    assert_eq!(
+        copied.row.practice,
+        PracticeRules {
+            test_on: None,
+            ..model.row.practice
+        }
+    );
     assert_eq!(copied.seats.len(), 2);
     for (concept, date) in &model.facts.taught_from {
         let number = model.facts.year.school_days_before(*date);

@@ -10,8 +10,8 @@ use crate::store::{Durability, StudentStore};
 use crate::student::practice_views::{OpenExercise, PracticeStep};
 use crate::student::{self, Joined, NewStudent};
 use crate::teacher::{
-    self, TeacherError, copy_class, import_concepts, import_exercises, make_class_pack, own_desk,
-    own_exercise, read_concepts, remove_own_exercise, set_rotation, set_taught_from,
+    self, TeacherError, bring_back, copy_class, import_concepts, import_exercises, make_class_pack,
+    own_desk, own_exercise, read_concepts, remove_own_exercise, set_rotation, set_taught_from,
     try_own_exercise, undo_own_import,
 };
 
@@ -117,10 +117,16 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
     assert_eq!((own.exercises.len(), own.imports.len()), (2, 2));
     // Taking the empty one back changes nothing, taking the first one back all.
-    undo_own_import(&desk.store, &desk.class, 2).unwrap();
-    undo_own_import(&desk.store, &desk.class, 1).unwrap();
+    let before = desk.store.dump().unwrap();
+    let empty = undo_own_import(&desk.store, &desk.class, 2).unwrap();
+    let held = undo_own_import(&desk.store, &desk.class, 1).unwrap();
     let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
     assert!(own.exercises.is_empty() && own.imports.iter().all(|i| i.undone));
+    // And all of it can come back.
+    bring_back(&desk.store, &held).unwrap();
+    bring_back(&desk.store, &empty).unwrap();
+    assert_eq!(desk.store.dump().unwrap(), before);
+    undo_own_import(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
         Err(TeacherError::NotFound("import"))
@@ -150,10 +156,15 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
             ..
         })
     ));
-    remove_own_exercise(&desk.store, &desk.class, &first.id).unwrap();
+    let before = desk.store.dump().unwrap();
+    let held = remove_own_exercise(&desk.store, &desk.class, &first.id).unwrap();
     assert!(tried("15").is_err());
     let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
     assert_eq!(own.exercises.len(), 1);
+    bring_back(&desk.store, &held).unwrap();
+    assert_eq!(desk.store.dump().unwrap(), before);
+    // It is there already, so it has no place a second time.
+    assert!(bring_back(&desk.store, &held).is_err());
 }
 
 #[test]
