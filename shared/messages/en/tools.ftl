@@ -1,7 +1,6 @@
 ## Hands-on tools beside an exercise and on their own.
 tools = Tools
 tools-open = Tools
-tools-close = Put tools away
 tools-pick = Take a tool
 tools-alone = Open the tools
 tools-lead = Try things out. Nothing here is handed in.

@@ -1,7 +1,6 @@
 ## Herramientas para probar, junto a un ejercicio o solas.
 tools = Herramientas
 tools-open = Herramientas
-tools-close = Guardar herramientas
 tools-pick = Toma una herramienta
 tools-alone = Abrir las herramientas
 tools-lead = Prueba cosas. Nada de esto se entrega.
