@@ -24,7 +24,7 @@ today-no-school = No school today
 today-no-school-next = Your next school day is { $date }.
 today-no-school-over = There is no school day ahead. You can still practice.
 today-to-practice = Practice now
-today-catch-up = Missed days
+today-catch-up = Days not marked
 today-catch-up-note = You can fill them in, or leave them.
 today-other-day = This is { $date }.
 today-back = Back to today
@@ -70,7 +70,10 @@ practice-with-help = With a hint or a second try: { $count }
 practice-you-said = You marked it
 practice-you-thought = You thought
 practice-you-did = You did
-practice-did = { $right } of { $count } on your own
+practice-did = { $right ->
+    [0] Not on your own yet
+   *[other] { $right } of { $count } on your own
+}
 practice-more = Practice more
 practice-finish = Finish
 
@@ -219,7 +222,7 @@ handin-taken = { $open ->
    *[other] You have the new class pack. { $open } assignments are open.
 }
 
-settings-minutes = How long is an evening?
+settings-minutes = How long do you practice each evening?
 settings-minutes-of = { $minutes } min
 settings-evenings = How many evenings a week?
 settings-evenings-of = { $evenings }
@@ -237,7 +240,7 @@ settings-motion-less = Less motion
 settings-aloud = Read aloud
 settings-aloud-off = When I ask
 settings-aloud-on = As an exercise opens
-settings-look-note = These are yours alone. They go back when you leave.
+settings-look-note = Only your screens change. They change back when you leave.
 settings-saved = Saved.
 settings-other-student = Another student
 settings-stays = Your nickname and picture stay on this device.

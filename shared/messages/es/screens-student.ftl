@@ -24,15 +24,15 @@ today-no-school = Hoy no hay clases
 today-no-school-next = Tu próximo día de clases es el { $date }.
 today-no-school-over = No quedan días de clases. Puedes practicar igual.
 today-to-practice = Practicar ahora
-today-catch-up = Días que faltan
-today-catch-up-note = Puedes completarlos o dejarlos.
+today-catch-up = Días sin marcar
+today-catch-up-note = Puedes marcarlos o dejarlos así.
 today-other-day = Este es el { $date }.
 today-back = Volver a hoy
 
 practice-title = Práctica
 practice-worked = Primero lee este
 practice-now-you = Ahora te toca a ti
-practice-sure = ¿Qué tan seguro es para ti?
+practice-sure = ¿Cuánta seguridad tienes?
 practice-check = Revisar mi respuesta
 practice-hint = { $left ->
     [one] Pista (queda { $left })
@@ -70,7 +70,10 @@ practice-with-help = Con una pista o un segundo intento: { $count }
 practice-you-said = Marcaste
 practice-you-thought = Pensaste
 practice-you-did = Hiciste
-practice-did = { $right } de { $count } por tu cuenta
+practice-did = { $right ->
+    [0] Todavía no por tu cuenta
+   *[other] { $right } de { $count } por tu cuenta
+}
 practice-more = Practicar más
 practice-finish = Terminar
 
@@ -191,7 +194,7 @@ handin-holds-answers = { $answers ->
     [one] La cuenta de { $answers } ejercicio
    *[other] La cuenta de { $answers } ejercicios
 }
-handin-holds-seat = El código de tu lugar
+handin-holds-seat = El código de tu asiento
 handin-not = Lo que no lleva
 handin-not-name = Tu nombre, tu apodo o tu dibujo
 handin-not-answers = Lo que escribiste como respuesta
@@ -219,7 +222,7 @@ handin-taken = { $open ->
    *[other] Tienes el paquete nuevo de la clase. Hay { $open } tareas abiertas.
 }
 
-settings-minutes = ¿Cuánto dura una noche?
+settings-minutes = ¿Cuánto practicas cada noche?
 settings-minutes-of = { $minutes } min
 settings-evenings = ¿Cuántas noches por semana?
 settings-evenings-of = { $evenings }
@@ -237,7 +240,7 @@ settings-motion-less = Menos movimiento
 settings-aloud = Leer en voz alta
 settings-aloud-off = Cuando lo pido
 settings-aloud-on = Al abrir un ejercicio
-settings-look-note = Son solo para ti. Se quitan cuando sales.
+settings-look-note = Solo cambian tus pantallas. Cuando sales, vuelven a ser como antes.
 settings-saved = Guardado.
 settings-other-student = Otro estudiante
 settings-stays = Tu apodo y tu dibujo se quedan en este dispositivo.
