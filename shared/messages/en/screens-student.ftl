@@ -147,6 +147,7 @@ path-counts = { $rated ->
    *[other] { $practised } exercises
 }
 path-pass = Pass { $pass }
+path-legend = Each pile of stones is one pass. The line marks this pass.
 path-passes = Your marks, pass by pass
 path-focus = My focus
 path-focus-text = Choose up to three concepts to work on.

@@ -147,6 +147,7 @@ path-counts = { $rated ->
    *[other] { $practised } ejercicios
 }
 path-pass = Vuelta { $pass }
+path-legend = Cada montón de piedras es una vuelta. La línea marca esta vuelta.
 path-passes = Tus marcas, vuelta por vuelta
 path-focus = Mi enfoque
 path-focus-text = Elige hasta tres conceptos para trabajarlos.
