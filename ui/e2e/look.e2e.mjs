@@ -352,6 +352,24 @@ try {
       !/[\u{E000}\u{E001}⟨□]/u.test(asked.text) && !/\d[.,]\d/.test(asked.text),
       asked.text,
     );
+    // The head: the student beside the title, the two buttons beside each other.
+    for (const size of ['phone', 'tablet']) {
+      await page.setViewportSize(SIZES[size]);
+      const head = await page.evaluate(() => {
+        const box = (css) => document.querySelector(css).getBoundingClientRect();
+        const [title, me] = [box('main h1'), box('[data-testid=student-settings]')];
+        return {
+          beside: me.top < title.bottom && me.right > title.right,
+          tools: box('[data-testid=practice-tools]').top,
+          stop: box('[data-testid=practice-stop]').top,
+        };
+      });
+      check.that(
+        of(`the head of practice keeps together, ${size}`),
+        head.beside && head.tools === head.stop,
+        head,
+      );
+    }
     await page.getByTestId('practice-sure-1').click();
     await page.getByTestId('answer-submit').waitFor();
     if (await page.getByTestId('practice-hint').isVisible()) {

@@ -29,7 +29,6 @@ join-title = Entra a tu clase
 join-pack = Abre el paquete de la clase
 join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass.
 join-pack-button = Elegir el archivo
-join-pack-class = Clase
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año
    *[other] { $concepts } conceptos este año
