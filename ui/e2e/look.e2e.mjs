@@ -352,6 +352,24 @@ try {
       !/[\u{E000}\u{E001}⟨□]/u.test(asked.text) && !/\d[.,]\d/.test(asked.text),
       asked.text,
     );
+    // The head: the student beside the title, the two buttons beside each other.
+    for (const size of ['phone', 'tablet']) {
+      await page.setViewportSize(SIZES[size]);
+      const head = await page.evaluate(() => {
+        const box = (css) => document.querySelector(css).getBoundingClientRect();
+        const [title, me] = [box('main h1'), box('[data-testid=student-settings]')];
+        return {
+          beside: me.top < title.bottom && me.right > title.right,
+          tools: box('[data-testid=practice-tools]').top,
+          stop: box('[data-testid=practice-stop]').top,
+        };
+      });
+      check.that(
+        of(`the head of practice keeps together, ${size}`),
+        head.beside && head.tools === head.stop,
+        head,
+      );
+    }
     await page.getByTestId('practice-sure-1').click();
     await page.getByTestId('answer-submit').waitFor();
     if (await page.getByTestId('practice-hint').isVisible()) {
@@ -415,6 +433,73 @@ try {
     }
     await page.setViewportSize(SIZES.tablet);
   }
+
+  // --- the system's own colours over the page: what is chosen is still told from the rest
+  await to(page, 'settings');
+  await set(page, 'text-100');
+  await page.emulateMedia({ forcedColors: 'active' });
+  const colours = (testid) =>
+    page.getByTestId(testid).evaluate((button) => {
+      const { backgroundColor, color } = getComputedStyle(button);
+      const stone = button.querySelector('ellipse.filled');
+      return { backgroundColor, color, stone: stone && getComputedStyle(stone).fill };
+    });
+  for (const [name, chosen, other] of [
+    ['a setting', 'text-100', 'text-125'],
+    ['the screen one is on', 'tab-today', 'tab-practice'],
+  ]) {
+    if (chosen.startsWith('tab')) await to(page, 'today');
+    const [on, off] = [await colours(chosen), await colours(other)];
+    check.that(
+      `forced colours: ${name} is told from the rest`,
+      on.backgroundColor !== off.backgroundColor && on.backgroundColor !== on.color,
+      { on, off },
+    );
+    await looks(page, `forced colours: ${name}`);
+  }
+  const rating = (await call('today', { student: wren.id, date: null })).concepts[0].concept.id;
+  await page.getByTestId(`rate-${rating}-2`).click();
+  await page.locator(`[data-testid="rate-${rating}-2"][aria-checked=true]`).waitFor();
+  const [picked, others] = [await colours(`rate-${rating}-2`), await colours(`rate-${rating}-1`)];
+  check.that(
+    'forced colours: the rating is told from the others, and its stones are seen',
+    picked.backgroundColor !== others.backgroundColor &&
+      picked.stone !== picked.backgroundColor &&
+      others.stone !== others.backgroundColor,
+    { picked, others },
+  );
+  await page.emulateMedia({ forcedColors: 'none' });
+
+  // --- a tablet whose page goes under the bars of the system
+  const system = await page.context().newCDPSession(page);
+  const insets = { top: 48, bottom: 60 };
+  await system.send('Emulation.setSafeAreaInsetsOverride', { insets });
+  await page.setViewportSize(SIZES.phone);
+  await page.waitForTimeout(300);
+  const clear = await page.evaluate(() => {
+    const box = (css) => document.querySelector(css).getBoundingClientRect();
+    return {
+      head: box('main h1').top + scrollY,
+      tabs: innerHeight - box('[data-testid=tab-today]').bottom,
+      foot: innerHeight - box('footer').bottom,
+      sideways: document.documentElement.scrollWidth - innerWidth,
+    };
+  });
+  check.that(
+    "nothing to read or to tap lies under the system's bars",
+    clear.head >= insets.top && clear.tabs >= insets.bottom && clear.foot <= 1,
+    clear,
+  );
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+  await page.waitForTimeout(200);
+  const end = await page.evaluate(
+    () =>
+      innerHeight -
+      document.querySelector('[data-testid=tab-today]').getBoundingClientRect().bottom,
+  );
+  check.that('nor at the end of the page', end >= insets.bottom, end);
+  await system.send('Emulation.setSafeAreaInsetsOverride', { insets: {} });
+  await page.setViewportSize(SIZES.tablet);
   check.none('nothing refused, no errors, nothing from elsewhere', trouble);
 } catch (error) {
   check.that('the run came to its end', false, String(error.stack));

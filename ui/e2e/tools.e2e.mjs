@@ -16,7 +16,7 @@ const WORKED = {
   blocks: [
     'tool-blocks-rods-more',
     'Enter',
-    'Base-ten blocks: 0 large cubes, 0 flats, 1 rods, 0 small cubes.',
+    'Base-ten blocks: 0 large cubes, 0 flats, 1 rod, 0 small cubes.',
   ],
   counters: ['tool-counters-filled-more', ' ', 'Ten-frame 1: 1 filled, 0 ringed, 9 empty.'],
   chart: ['tool-chart-on', 'Enter', 'Marked: 10.'],
@@ -30,6 +30,7 @@ const WORKED = {
     'Enter',
     'A ruler. Each cm is in 10 equal parts. A bar goes from 0 to 5 and 1 mark.',
   ],
+  timer: ['tool-timer-5', 'ArrowRight', 'Set to 10 minutes. You do not have to use it.'],
   clock: [
     'tool-clock-5',
     'Enter',

@@ -46,6 +46,14 @@ test('what was thought stands beside what was done, for each confidence that was
   expect(screen.getByTestId('practice-summary').textContent).toContain('2 of 3 evenings');
 });
 
+test('what came to nothing is not held up', () => {
+  const none = { thought: [0, 2, 0, 0], thought_right: [0, 0, 0, 0], finished: 2, alone: 0 };
+  show({ finished: 2, alone: 0, concepts: [{ concept, said: 1, ...none } as never] });
+  const { textContent: words } = screen.getByTestId('practice-summary');
+  expect(words).toContain('Not on your own yet');
+  expect(words).not.toMatch(/On your own: |second try|0.* of /);
+});
+
 test('an evening past those of the week is free, and more can be asked for', () => {
   show({ finished: 0, evenings_done: 3, concepts: [] });
   expect(screen.getByTestId('practice-summary').textContent).toContain('Tonight is free');

@@ -2,7 +2,7 @@ import { beforeEach, expect, test } from 'vitest';
 import type { Say } from '../src/lib/backend';
 import { row, tokens } from '../src/lib/math/tokens';
 import { spoken } from '../src/lib/math/spoken';
-import { date, exact, pieces, plain, say, setLanguage } from '../src/lib/words';
+import { date, exact, opening, pieces, plain, say, setLanguage } from '../src/lib/words';
 import { n, over } from './samples/figures';
 
 beforeEach(() => setLanguage('en'));
@@ -68,4 +68,13 @@ test('mathematics in a row and read out', () => {
   );
   expect(row({ kind: 'money', hundredths: 1250 })).toBe('$12.50');
   expect(row({ kind: 'time', hour: 7, minute: 5 })).toBe('7:05');
+});
+
+test('a date that stands at the beginning has a capital, one within a sentence none', () => {
+  setLanguage('es');
+  expect(opening(date('2026-09-16'))).toBe('Miércoles, 16 de septiembre');
+  expect(date('2026-09-16')).toBe('miércoles, 16 de septiembre');
+  expect(opening('')).toBe('');
+  setLanguage('en');
+  expect(opening(date('2026-09-16'))).toBe('Wednesday, September 16');
 });

@@ -129,11 +129,11 @@ refusal-unreadable-do = Nothing was changed. Copy it again and choose it once mo
 
 ## Codes from the slip.
 seat-code-length = { $found ->
-    [one] You typed { $found } sign. The code has { $expected }.
-   *[other] You typed { $found } signs. The code has { $expected }.
+    [one] You typed { $found } letter or number. The code has { $expected }.
+   *[other] You typed { $found } letters and numbers. The code has { $expected }.
 }
-seat-code-sign = The sign { $sign } is in no code.
-seat-code-check = One sign is not right.
+seat-code-sign = No code has { $sign } in it.
+seat-code-check = One letter or number is not right.
 seat-code-do = Look at the slip and type it again.
 seat-code-other-class = This code is for another class.
 seat-code-other-class-do = Choose the class pack of your class.

@@ -17,8 +17,29 @@ figure-groups = Dots in { $groups } groups, { $each } in each group.
 figure-groups-left = Dots in { $groups } groups, { $each } in each group, and { $left } outside.
 figure-clock = A clock. The short hand is between { $hour } and { $next }. The long hand is { $marks } small marks past 12.
 figure-clock-full = A clock. The short hand is at { $hour }. The long hand is at 12.
-figure-blocks = Base-ten blocks: { $large } large cubes, { $flats } flats, { $rods } rods, { $cubes } small cubes.
-figure-blocks-hundredths = Base-ten blocks where a flat is one: { $flats } flats, { $rods } rods, { $cubes } small cubes.
+figure-blocks = Base-ten blocks: { $large ->
+    [one] { $large } large cube
+   *[other] { $large } large cubes
+}, { $flats ->
+    [one] { $flats } flat
+   *[other] { $flats } flats
+}, { $rods ->
+    [one] { $rods } rod
+   *[other] { $rods } rods
+}, { $cubes ->
+    [one] { $cubes } small cube
+   *[other] { $cubes } small cubes
+}.
+figure-blocks-hundredths = Base-ten blocks where a flat is one: { $flats ->
+    [one] { $flats } flat
+   *[other] { $flats } flats
+}, { $rods ->
+    [one] { $rods } rod
+   *[other] { $rods } rods
+}, { $cubes ->
+    [one] { $cubes } small cube
+   *[other] { $cubes } small cubes
+}.
 figure-area-model = A rectangle cut into parts. Left side: { $rows }. Top side: { $columns }.
 figure-line = A number line from { $from } to { $to }.
 figure-line-parts = A number line from { $from } to { $to }. Each whole is in { $parts } equal parts.

@@ -1,7 +1,6 @@
 ## Words that several screens share.
 app-name = Surefoot
 one-moment = One moment …
-not-yet-here = Nothing here yet
 
 action-back = Back
 action-next = Next
@@ -12,9 +11,7 @@ action-undo = Undo
 action-try-again = Try again
 action-save = Save
 action-print = Print
-action-done = Done
 action-change = Change
-action-start = Start
 
 confidence-0 = Not yet
 confidence-1 = With help

@@ -1,7 +1,7 @@
 ## Copies, backups, second devices, PIN, removal.
 safe-title = Keep it safe
 safe-backup = Backup
-safe-backup-text = A sealed file with everything in it. Keep it somewhere else, for instance on a stick. Without its passphrase nobody can open it.
+safe-backup-text = A sealed file with everything in it. Keep it somewhere else, such as on a USB stick. Without its passphrase nobody can open it.
 safe-backup-make = Make a backup
 safe-backup-open = Open a backup
 safe-backup-made = The backup is saved: { $file }
@@ -54,7 +54,7 @@ safe-pin-of = PIN of { $name }
 safe-pin-wrong = This is not the PIN.
 safe-pin-forgot = Forgot it? Your teacher can type the code of your slip here. Nothing is lost by it.
 safe-pin-code = Code on the slip
-safe-pin-reset = Take the PIN away by the code
+safe-pin-reset = Take the PIN away with the code
 safe-remove = Remove
 safe-remove-student = Remove me from this device
 safe-remove-student-sure = Remove everything of { $name } from this device, the copies too? This cannot be taken back. Files that you saved or handed in elsewhere stay where they are.

@@ -29,7 +29,6 @@ join-title = Join your class
 join-pack = Open the class pack
 join-pack-text = Your teacher gave you a file. Its name ends in .sfclass.
 join-pack-button = Choose the file
-join-pack-class = Class
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concept this year
    *[other] { $concepts } concepts this year

@@ -19,12 +19,11 @@ today-left = { $left ->
 }
 today-done = All marked. Your check-in is saved.
 today-saved-note = Each tap is saved right away.
-today-last = Last time: { $rating }
 today-no-school = No school today
 today-no-school-next = Your next school day is { $date }.
 today-no-school-over = There is no school day ahead. You can still practice.
 today-to-practice = Practice now
-today-catch-up = Missed days
+today-catch-up = Days not marked
 today-catch-up-note = You can fill them in, or leave them.
 today-other-day = This is { $date }.
 today-back = Back to today
@@ -41,7 +40,6 @@ practice-hint = { $left ->
 practice-hint-label = Hint { $number }
 practice-show-steps = Show me the steps
 practice-right = Yes, that is right.
-practice-right-hand = You got there.
 practice-wrong-more = Not quite. You have one more try.
 practice-wrong = Not this time. Here is how it goes.
 practice-shown = Here is how it goes.
@@ -53,7 +51,6 @@ practice-stop = Stop for now
 practice-fill = Fill in your answer first.
 practice-time = { $done } of { $planned } min
 practice-time-label = Tonight: { $done } of { $planned } minutes
-practice-ahead = Coming up
 practice-nothing = No practice yet
 practice-nothing-text = First mark your concepts in Today. Then practice that fits you stands here.
 practice-to-today = Go to Today
@@ -70,7 +67,10 @@ practice-with-help = With a hint or a second try: { $count }
 practice-you-said = You marked it
 practice-you-thought = You thought
 practice-you-did = You did
-practice-did = { $right } of { $count } on your own
+practice-did = { $right ->
+    [0] Not on your own yet
+   *[other] { $right } of { $count } on your own
+}
 practice-more = Practice more
 practice-finish = Finish
 
@@ -96,7 +96,6 @@ entry-pad = Number pad
 entry-point-sign = Decimal point
 entry-comma-sign = Decimal comma
 entry-erase = Erase
-entry-clear = Clear
 entry-next-box = Next box
 entry-choose = Choose one
 entry-choose-all = Choose all that fit
@@ -144,6 +143,7 @@ path-counts = { $rated ->
    *[other] { $practised } exercises
 }
 path-pass = Pass { $pass }
+path-legend = Each pile of stones is one pass. The line marks this pass.
 path-passes = Your marks, pass by pass
 path-focus = My focus
 path-focus-text = Choose up to three concepts to work on.
@@ -170,9 +170,7 @@ path-practice = Practice
 path-practice-of = Practice { $title }
 path-results = { $alone } of { $answered } on your own
 path-no-results = No practice yet
-path-concept = Concept
 path-print = Print my path
-path-last = Now
 path-empty = Your path starts with your first check-in
 path-empty-text = Mark the concepts of a school day. They will stand here.
 
@@ -219,7 +217,7 @@ handin-taken = { $open ->
    *[other] You have the new class pack. { $open } assignments are open.
 }
 
-settings-minutes = How long is an evening?
+settings-minutes = How long do you practice each evening?
 settings-minutes-of = { $minutes } min
 settings-evenings = How many evenings a week?
 settings-evenings-of = { $evenings }
@@ -237,7 +235,7 @@ settings-motion-less = Less motion
 settings-aloud = Read aloud
 settings-aloud-off = When I ask
 settings-aloud-on = As an exercise opens
-settings-look-note = These are yours alone. They go back when you leave.
+settings-look-note = Only your screens change. They change back when you leave.
 settings-saved = Saved.
 settings-other-student = Another student
 settings-stays = Your nickname and picture stay on this device.

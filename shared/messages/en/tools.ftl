@@ -1,7 +1,6 @@
 ## Hands-on tools beside an exercise and on their own.
 tools = Tools
 tools-open = Tools
-tools-close = Put tools away
 tools-pick = Take a tool
 tools-alone = Open the tools
 tools-lead = Try things out. Nothing here is handed in.
@@ -80,6 +79,21 @@ tool-clock-hour = 1 h
 tool-clock-minutes = { $minutes } min
 tool-clock-on = Turn on { $time }
 tool-clock-back = Turn back { $time }
+
+tool-timer = Timer
+tool-timer-set = { $minutes ->
+    [one] Set to { $minutes } minute. You do not have to use it.
+   *[other] Set to { $minutes } minutes. You do not have to use it.
+}
+tool-timer-left = { $minutes ->
+    [one] { $minutes } minute is left.
+   *[other] { $minutes } minutes are left.
+}
+tool-timer-waits = It waits.
+tool-timer-over = The time is over. Go on as long as you like.
+tool-timer-minutes = Minutes
+tool-timer-start = Start
+tool-timer-wait = Wait
 
 tool-coins = Coins
 tool-coins-none = No coins yet.

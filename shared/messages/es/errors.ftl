@@ -40,14 +40,14 @@ error-not-found-file = Elige el archivo otra vez.
 error-invalid-world-sample-open = Primero sal de la clase de ejemplo.
 error-invalid-job-running = Algo está todavía en marcha. Espera a que termine.
 error-invalid-pin-digits = Un PIN tiene de 4 a 8 cifras.
-error-invalid-seat-code-other-seat = Este código es de otro lugar.
+error-invalid-seat-code-other-seat = Este código es de otro asiento.
 error-invalid-class-already-here = Esta clase ya está en esta computadora.
 error-unreadable-answer = Eso no se puede leer como respuesta. No cuenta.
 error-unreadable-answer-do = Cámbiala e inténtalo otra vez.
 error-not-found = Esto ya no está aquí.
 error-not-found-student = Este estudiante ya no está en este dispositivo.
 error-not-found-class = Esta clase ya no está en este dispositivo.
-error-not-found-seat = Este lugar no está en la clase.
+error-not-found-seat = Este asiento no está en la clase.
 error-not-found-concept = Este concepto no está en la clase.
 error-not-found-exercise = Este ejercicio ya terminó. Abre la práctica otra vez.
 error-not-found-assignment = Esta tarea ya no está.
@@ -58,9 +58,9 @@ error-invalid-title-empty = Ponle un nombre a la clase.
 error-invalid-title-too-long = El nombre de la clase es demasiado largo.
 error-invalid-nickname-empty = Escribe un apodo.
 error-invalid-nickname-too-long = Este apodo es demasiado largo. Usa 24 letras o menos.
-error-invalid-names-empty = Agrega al menos un lugar.
+error-invalid-names-empty = Agrega al menos un asiento.
 error-invalid-names-too-long = Uno de los nombres es demasiado largo.
-error-invalid-names-too-many = Son más lugares de los que puede tener una clase.
+error-invalid-names-too-many = Son más asientos de los que puede tener una clase.
 error-invalid-dates-order = El primer día debe ir antes del último.
 error-invalid-dates-not-today = Solo se puede marcar hoy y los días anteriores.
 error-invalid-concepts-too-many = Son demasiados conceptos. Quita algunos.
@@ -76,7 +76,7 @@ error-invalid-evenings-range = Elige las noches que permite tu maestra o maestro
 error-invalid-practice-minutes = Los minutos van de 1 a 120, y primero el mínimo.
 error-invalid-practice-evenings = Las noches van de 1 a 7, y primero el mínimo.
 error-invalid-practice-test-on = El examen debe estar dentro del año escolar.
-error-invalid-seats-empty = Elige al menos un lugar.
+error-invalid-seats-empty = Elige al menos un asiento.
 error-invalid-seats-too-few = Una clase conserva al menos un asiento. Mejor borra la clase.
 error-invalid-students-no-reports = Ningún estudiante de esta clase ha informado todavía; no hay página que hacer.
 error-invalid-roster-empty = No se encontró ningún nombre en este archivo.
@@ -112,8 +112,8 @@ refusal-newer-format = El archivo es de un Surefoot más nuevo.
 refusal-newer-format-do = No se cambió nada. Instala la versión más nueva para abrirlo.
 refusal-bad-content = El archivo contiene algo que no va ahí.
 refusal-bad-content-do = No se tomó nada de él. Pide un archivo nuevo.
-refusal-seat-unknown = Ningún lugar de la clase corresponde a este archivo.
-refusal-seat-unknown-do = No se cambió nada. Revisa el código de la hoja.
+refusal-seat-unknown = Ningún asiento de la clase corresponde a este archivo.
+refusal-seat-unknown-do = No se cambió nada. Revisa el código del papel.
 refusal-not-newer = Ya tienes este paquete de la clase, o uno más nuevo.
 refusal-not-newer-do = No se cambió nada. No tienes que hacer nada.
 refusal-other-teacher = Este paquete no es de tu maestra o maestro.
@@ -127,14 +127,14 @@ refusal-unsafe-name-do = No se tomó nada de él. Pide un archivo nuevo.
 refusal-unreadable = El archivo no se puede leer.
 refusal-unreadable-do = No se cambió nada. Cópialo y elígelo otra vez.
 
-## Códigos de la hoja.
+## Códigos del papel.
 seat-code-length = { $found ->
-    [one] Escribiste { $found } signo. El código tiene { $expected }.
-   *[other] Escribiste { $found } signos. El código tiene { $expected }.
+    [one] Escribiste { $found } letra o número. El código tiene { $expected }.
+   *[other] Escribiste { $found } letras y números. El código tiene { $expected }.
 }
-seat-code-sign = El signo { $sign } no está en ningún código.
-seat-code-check = Hay un signo que no es correcto.
-seat-code-do = Mira la hoja y escríbelo otra vez.
+seat-code-sign = Ningún código lleva { $sign }.
+seat-code-check = Una letra o un número no es correcto.
+seat-code-do = Mira el papel y escríbelo otra vez.
 seat-code-other-class = Este código es de otra clase.
 seat-code-other-class-do = Elige el paquete de tu clase.
 error-not-found-removed = Esto ya no se puede recuperar.

@@ -17,8 +17,29 @@ figure-groups = Puntos en { $groups } grupos, { $each } en cada grupo.
 figure-groups-left = Puntos en { $groups } grupos, { $each } en cada grupo, y { $left } fuera.
 figure-clock = Un reloj. La aguja corta está entre { $hour } y { $next }. La aguja larga está { $marks } marcas pequeñas después de 12.
 figure-clock-full = Un reloj. La aguja corta está en { $hour }. La aguja larga está en 12.
-figure-blocks = Bloques de base diez: { $large } cubos grandes, { $flats } placas, { $rods } barras, { $cubes } cubos pequeños.
-figure-blocks-hundredths = Bloques de base diez donde una placa vale uno: { $flats } placas, { $rods } barras, { $cubes } cubos pequeños.
+figure-blocks = Bloques de base diez: { $large ->
+    [one] { $large } cubo grande
+   *[other] { $large } cubos grandes
+}, { $flats ->
+    [one] { $flats } placa
+   *[other] { $flats } placas
+}, { $rods ->
+    [one] { $rods } barra
+   *[other] { $rods } barras
+}, { $cubes ->
+    [one] { $cubes } cubo pequeño
+   *[other] { $cubes } cubos pequeños
+}.
+figure-blocks-hundredths = Bloques de base diez donde una placa vale uno: { $flats ->
+    [one] { $flats } placa
+   *[other] { $flats } placas
+}, { $rods ->
+    [one] { $rods } barra
+   *[other] { $rods } barras
+}, { $cubes ->
+    [one] { $cubes } cubo pequeño
+   *[other] { $cubes } cubos pequeños
+}.
 figure-area-model = Un rectángulo cortado en partes. Lado izquierdo: { $rows }. Lado de arriba: { $columns }.
 figure-line = Una recta numérica de { $from } a { $to }.
 figure-line-parts = Una recta numérica de { $from } a { $to }. Cada entero está en { $parts } partes iguales.

@@ -1,7 +1,6 @@
 ## Palabras que comparten varias pantallas.
 app-name = Surefoot
 one-moment = Un momento …
-not-yet-here = Todavía no hay nada aquí
 
 action-back = Atrás
 action-next = Siguiente
@@ -12,9 +11,7 @@ action-undo = Deshacer
 action-try-again = Intentar otra vez
 action-save = Guardar
 action-print = Imprimir
-action-done = Listo
 action-change = Cambiar
-action-start = Empezar
 
 confidence-0 = Todavía no
 confidence-1 = Con ayuda

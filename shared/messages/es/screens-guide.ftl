@@ -92,11 +92,11 @@ guide-my-today-1 = Toca una piedra según tu seguridad. Luego toca cómo te fue.
 guide-my-today-2 = Se guarda enseguida. Lo puedes cambiar.
 
 guide-my-practice-title = Práctica
-guide-my-practice-1 = Di qué tan seguro te sientes. Luego resuelve.
+guide-my-practice-1 = Di cuánta seguridad tienes. Luego resuelve.
 guide-my-practice-2 = ¿No sale? Pide una pista o mira los pasos.
 
 guide-my-path-title = Mi camino
-guide-my-path-1 = Aquí está tu año. Más piedras dicen que te sientes más seguro.
+guide-my-path-1 = Aquí está tu año. Más piedras dicen que tienes más seguridad.
 guide-my-path-2 = Elige un concepto para trabajar en él.
 
 guide-my-handin-title = Entregar

@@ -1,7 +1,7 @@
 ## Copias, respaldos, segundo dispositivo, PIN, borrar.
 safe-title = Cuidar los datos
 safe-backup = Respaldo
-safe-backup-text = Un archivo sellado con todo. Guárdalo en otro lugar, por ejemplo en una memoria. Sin su frase nadie lo puede abrir.
+safe-backup-text = Un archivo sellado con todo. Guárdalo en otro lugar, como una memoria USB. Sin su frase nadie lo puede abrir.
 safe-backup-make = Hacer un respaldo
 safe-backup-open = Abrir un respaldo
 safe-backup-made = El respaldo está guardado: { $file }
@@ -31,7 +31,7 @@ safe-damaged-others = Todo lo demás en este dispositivo funciona. El archivo se
 safe-damaged-copy = Hay una copia buena del { $date }.
 safe-damaged-none = No hay una copia buena en este dispositivo. Si tienes un respaldo, ábrelo.
 safe-second = Segundo dispositivo
-safe-second-text = Lleva todo a otro dispositivo tuyo. Los dos entregan entonces por tu lugar.
+safe-second-text = Lleva todo a otro dispositivo tuyo. Los dos entregan entonces por tu asiento.
 safe-second-make = Hacer un archivo para llevar
 safe-second-made = El archivo para llevar está guardado: { $file }
 safe-second-open = Abrir un archivo para llevar

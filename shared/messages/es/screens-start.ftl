@@ -3,7 +3,7 @@ start-title = Surefoot
 start-lead = Mira lo que sabes. Trabaja en lo que sigue.
 start-who = ¿Quién eres?
 start-student = Soy estudiante
-start-student-text = Entra a tu clase con el código de tu hoja.
+start-student-text = Entra a tu clase con el código de tu papel.
 start-teacher = Soy maestra o maestro
 start-teacher-text = Prepara una clase y mira lo que necesita.
 start-sample = Probar la clase de ejemplo
@@ -29,13 +29,12 @@ join-title = Entra a tu clase
 join-pack = Abre el paquete de la clase
 join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass.
 join-pack-button = Elegir el archivo
-join-pack-class = Clase
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año
    *[other] { $concepts } conceptos este año
 }
-join-code = Escribe el código de tu hoja
-join-code-text = El código dice cuál es tu lugar. No lleva ningún nombre.
+join-code = Escribe el código de tu papel
+join-code-text = El código dice cuál es tu asiento. No lleva ningún nombre.
 join-code-label = Código
 join-code-good = El código es correcto.
 join-you = Elige un apodo y un dibujo

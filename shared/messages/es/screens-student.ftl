@@ -19,20 +19,19 @@ today-left = { $left ->
 }
 today-done = Todo marcado. Tu registro está guardado.
 today-saved-note = Cada toque se guarda enseguida.
-today-last = La última vez: { $rating }
 today-no-school = Hoy no hay clases
 today-no-school-next = Tu próximo día de clases es el { $date }.
 today-no-school-over = No quedan días de clases. Puedes practicar igual.
 today-to-practice = Practicar ahora
-today-catch-up = Días que faltan
-today-catch-up-note = Puedes completarlos o dejarlos.
+today-catch-up = Días sin marcar
+today-catch-up-note = Puedes marcarlos o dejarlos así.
 today-other-day = Este es el { $date }.
 today-back = Volver a hoy
 
 practice-title = Práctica
 practice-worked = Primero lee este
 practice-now-you = Ahora te toca a ti
-practice-sure = ¿Qué tan seguro es para ti?
+practice-sure = ¿Cuánta seguridad tienes?
 practice-check = Revisar mi respuesta
 practice-hint = { $left ->
     [one] Pista (queda { $left })
@@ -41,7 +40,6 @@ practice-hint = { $left ->
 practice-hint-label = Pista { $number }
 practice-show-steps = Muéstrame los pasos
 practice-right = Sí, es correcto.
-practice-right-hand = Lo lograste.
 practice-wrong-more = Casi. Tienes un intento más.
 practice-wrong = Esta vez no. Se hace así.
 practice-shown = Se hace así.
@@ -53,7 +51,6 @@ practice-stop = Parar por ahora
 practice-fill = Primero escribe tu respuesta.
 practice-time = { $done } de { $planned } min
 practice-time-label = Esta noche: { $done } de { $planned } minutos
-practice-ahead = Lo que sigue
 practice-nothing = Todavía no hay práctica
 practice-nothing-text = Primero marca tus conceptos en Hoy. Luego estará aquí la práctica para ti.
 practice-to-today = Ir a Hoy
@@ -70,7 +67,10 @@ practice-with-help = Con una pista o un segundo intento: { $count }
 practice-you-said = Marcaste
 practice-you-thought = Pensaste
 practice-you-did = Hiciste
-practice-did = { $right } de { $count } por tu cuenta
+practice-did = { $right ->
+    [0] Todavía no por tu cuenta
+   *[other] { $right } de { $count } por tu cuenta
+}
 practice-more = Practicar más
 practice-finish = Terminar
 
@@ -96,7 +96,6 @@ entry-pad = Teclado de números
 entry-point-sign = Punto decimal
 entry-comma-sign = Coma decimal
 entry-erase = Borrar
-entry-clear = Borrar todo
 entry-next-box = Otra casilla
 entry-choose = Elige una
 entry-choose-all = Elige todas las que van
@@ -144,6 +143,7 @@ path-counts = { $rated ->
    *[other] { $practised } ejercicios
 }
 path-pass = Vuelta { $pass }
+path-legend = Cada montón de piedras es una vuelta. La línea marca esta vuelta.
 path-passes = Tus marcas, vuelta por vuelta
 path-focus = Mi enfoque
 path-focus-text = Elige hasta tres conceptos para trabajarlos.
@@ -170,9 +170,7 @@ path-practice = Practicar
 path-practice-of = Practicar { $title }
 path-results = { $alone } de { $answered } por tu cuenta
 path-no-results = Sin práctica todavía
-path-concept = Concepto
 path-print = Imprimir mi camino
-path-last = Ahora
 path-empty = Tu camino empieza con tu primer registro
 path-empty-text = Marca los conceptos de un día de clases. Aquí estarán.
 
@@ -191,7 +189,7 @@ handin-holds-answers = { $answers ->
     [one] La cuenta de { $answers } ejercicio
    *[other] La cuenta de { $answers } ejercicios
 }
-handin-holds-seat = El código de tu lugar
+handin-holds-seat = El código de tu asiento
 handin-not = Lo que no lleva
 handin-not-name = Tu nombre, tu apodo o tu dibujo
 handin-not-answers = Lo que escribiste como respuesta
@@ -219,7 +217,7 @@ handin-taken = { $open ->
    *[other] Tienes el paquete nuevo de la clase. Hay { $open } tareas abiertas.
 }
 
-settings-minutes = ¿Cuánto dura una noche?
+settings-minutes = ¿Cuánto practicas cada noche?
 settings-minutes-of = { $minutes } min
 settings-evenings = ¿Cuántas noches por semana?
 settings-evenings-of = { $evenings }
@@ -237,7 +235,7 @@ settings-motion-less = Menos movimiento
 settings-aloud = Leer en voz alta
 settings-aloud-off = Cuando lo pido
 settings-aloud-on = Al abrir un ejercicio
-settings-look-note = Son solo para ti. Se quitan cuando sales.
+settings-look-note = Solo cambian tus pantallas. Cuando sales, vuelven a ser como antes.
 settings-saved = Guardado.
 settings-other-student = Otro estudiante
 settings-stays = Tu apodo y tu dibujo se quedan en este dispositivo.

@@ -1,7 +1,6 @@
 ## Herramientas para probar, junto a un ejercicio o solas.
 tools = Herramientas
 tools-open = Herramientas
-tools-close = Guardar herramientas
 tools-pick = Toma una herramienta
 tools-alone = Abrir las herramientas
 tools-lead = Prueba cosas. Nada de esto se entrega.
@@ -80,6 +79,21 @@ tool-clock-hour = 1 h
 tool-clock-minutes = { $minutes } min
 tool-clock-on = Adelantar { $time }
 tool-clock-back = Atrasar { $time }
+
+tool-timer = Temporizador
+tool-timer-set = { $minutes ->
+    [one] Puesto en { $minutes } minuto. No tienes que usarlo.
+   *[other] Puesto en { $minutes } minutos. No tienes que usarlo.
+}
+tool-timer-left = { $minutes ->
+    [one] Queda { $minutes } minuto.
+   *[other] Quedan { $minutes } minutos.
+}
+tool-timer-waits = Está en espera.
+tool-timer-over = Se acabó el tiempo. Sigue todo lo que quieras.
+tool-timer-minutes = Minutos
+tool-timer-start = Empezar
+tool-timer-wait = Esperar
 
 tool-coins = Monedas
 tool-coins-none = Todavía no hay monedas.

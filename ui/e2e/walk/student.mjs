@@ -14,6 +14,7 @@ export const TOOLS = [
   'protractor',
   'ruler',
   'clock',
+  'timer',
   'coins',
   'grid',
   'notes',

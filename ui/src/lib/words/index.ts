@@ -1,6 +1,6 @@
 export { LOCALES } from './bundles';
 export { dateFormat } from './formats';
-export { date, exact, list, number, percent } from './numbers';
+export { date, exact, list, number, opening, percent } from './numbers';
 export { decimalSign, inSigns, setDecimalSign } from './signs.svelte';
 export { pieces, plain } from './sentence';
 export {

@@ -40,6 +40,12 @@ export function date(iso: string, style: DateStyle = 'weekday'): string {
   return dateFormat(LOCALES[language()], options).format(at);
 }
 
+/** Words as they stand at the beginning: a Spanish day has no capital of its own. */
+export function opening(words: string): string {
+  const [first = ''] = words;
+  return first.toLocaleUpperCase(LOCALES[language()]) + words.slice(first.length);
+}
+
 /** Things in a row: "a, b, and c". */
 export function list(things: string[]): string {
   return listFormat(LOCALES[language()], { type: 'conjunction' }).format(things);

@@ -1,5 +1,5 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { setLanguage } from '../../lib/words';
 import * as blocks from './blocks';
 import * as chart from './chart';
@@ -14,6 +14,7 @@ import * as protractor from './protractor';
 import { roam } from './roam';
 import * as ruler from './ruler';
 import * as strips from './strips';
+import * as timer from './timer';
 import { TOOL_IDS, TOOLS } from './tools';
 
 beforeEach(() => setLanguage('en'));
@@ -157,6 +158,51 @@ test('notepad: strokes and words', () => {
   expect(notes.outline([{ x: 5, y: 5 }])).toBe('M5 5h0.01');
   expect(notes.draw(now, [])).toBe(now);
   expect(notes.write(now, 'half').text).toBe('half');
+});
+
+describe('timer', () => {
+  const AT = 1_000_000;
+  test('what ran stays run while it waits, and it ends at nothing', () => {
+    let now = timer.go(timer.withMinutes(2), AT);
+    expect(timer.face(timer.left(now, AT + 30_000))).toBe('1:30');
+    now = timer.wait(now, AT + 30_000);
+    expect(timer.left(now, AT + 900_000)).toBe(90_000);
+    now = timer.go(now, AT + 900_000);
+    expect(timer.left(now, AT + 989_001)).toBe(999);
+    expect(timer.face(999)).toBe('0:01');
+    expect(timer.left(now, AT + 5_000_000)).toBe(0);
+  });
+  test('over, it begins anew; a clock set back gives no time', () => {
+    const over = timer.go(timer.withMinutes(1), AT);
+    expect(timer.left(timer.go(over, AT + 60_000), AT + 60_000)).toBe(60_000);
+    expect(timer.left(over, AT - 60_000)).toBe(60_000);
+  });
+  test('runs on the screen, tells each minute, and then lets one go on', async () => {
+    vi.useFakeTimers({ now: AT });
+    try {
+      const { default: Tool } = await TOOLS.timer.load();
+      render(Tool, { history: TOOLS.timer.history() });
+      const state = () => screen.getByTestId('tool-state').textContent;
+      const face = () => screen.getByTestId('tool-timer-face').textContent.trim();
+      expect(state()).toContain('You do not have to use it');
+      await fireEvent.click(screen.getByTestId('tool-timer-2'));
+      await fireEvent.click(screen.getByTestId('tool-timer-turn'));
+      expect([face(), state()]).toEqual(['2:00', '2 minutes are left.']);
+      await vi.advanceTimersByTimeAsync(45_000);
+      expect([face(), state()]).toEqual(['1:15', '2 minutes are left.']);
+      await vi.advanceTimersByTimeAsync(15_000);
+      expect([face(), state()]).toEqual(['1:00', '1 minute is left.']);
+      await fireEvent.click(screen.getByTestId('tool-timer-turn'));
+      await vi.advanceTimersByTimeAsync(30_000);
+      expect([face(), state()]).toEqual(['1:00', '1 minute is left. It waits.']);
+      await fireEvent.click(screen.getByTestId('tool-timer-turn'));
+      await vi.advanceTimersByTimeAsync(61_000);
+      expect([face(), state()]).toEqual(['0:00', 'The time is over. Go on as long as you like.']);
+      expect(vi.getTimerCount()).toBe(0);
+    } finally {
+      vi.useRealTimers();
+    }
+  });
 });
 
 test('arrows stay in the field', () => {

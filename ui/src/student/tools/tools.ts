@@ -11,6 +11,7 @@ import { START as NOTES } from './notes';
 import { START as PROTRACTOR } from './protractor';
 import { START as RULER } from './ruler';
 import { START as STRIPS } from './strips';
+import { START as TIMER } from './timer';
 
 type Made = { default: Component<{ history: History<never> }> };
 
@@ -32,6 +33,7 @@ export const TOOLS = {
   protractor: tool(PROTRACTOR, () => import('./ProtractorTool.svelte')),
   ruler: tool(RULER, () => import('./RulerTool.svelte')),
   clock: tool(CLOCK, () => import('./ClockTool.svelte')),
+  timer: tool(TIMER, () => import('./TimerTool.svelte')),
   coins: tool(COINS, () => import('./CoinsTool.svelte')),
   grid: tool(GRID, () => import('./GridTool.svelte')),
   notes: tool(NOTES, () => import('./NotesTool.svelte')),
