@@ -171,6 +171,24 @@ try {
   const handIn = saved.find((file) => file.name.endsWith('.sfhandin'));
   check.that('the hand-in is a file', handIn?.bytes > 200, JSON.stringify(saved));
 
+  // Where the system has a share sheet, that is the first way.
+  const anew = async () => {
+    await page.reload();
+    await page.locator('[data-testid^="student-"]').first().tap();
+    await page.getByTestId('tab-handin').tap();
+    await page.getByTestId('hand-in-make').waitFor();
+  };
+  check.none('no share sheet, no such button', await page.getByTestId('hand-in-share').all());
+  await bridge.post('/test/shares', true);
+  await anew();
+  await page.getByTestId('hand-in-share').tap();
+  await page.getByText('It went to the app you chose.').waitFor();
+  await looks(page, 'hand in, shared');
+  const shared = await (await fetch(new URL('/test/shared', bridge.url))).json();
+  check.that('the hand-in is handed on', shared.length === 1 && shared[0].bytes > 200, shared);
+  await bridge.post('/test/shares', false);
+  await anew();
+
   // --- settings, in Spanish and in each theme
   await page.getByTestId('student-settings').tap();
   await page.getByTestId('language-es').tap();
