@@ -21,7 +21,11 @@ const SCALES: [f32; 4] = [1.0, 0.92, 0.84, 0.76];
 /// When a message is missing, or the writer finds a fault.
 pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8>, ReportError> {
     let w = Words::new(look.locale)?;
-    let scale = scale_for(page, look, &w, on_one_page)?;
+    // What no size brings onto one page is easier to read as it is.
+    let scale = match on_one_page {
+        true => scale_of_one_page(page, look, &w)?.unwrap_or(1.0),
+        false => 1.0,
+    };
     let mut document = Document::new(*look, page.title.clone(), page.under.clone());
     lay_out(&mut document, page, &w, scale)?;
     document.finish()
@@ -43,29 +47,27 @@ pub fn print_each(
     let w = Words::new(look.locale)?;
     let mut document = Document::new(*look, title, first.under.clone());
     for page in pages {
-        let scale = scale_for(page, look, &w, true)?;
+        let scale = scale_of_one_page(page, look, &w)?.unwrap_or(1.0);
         document.new_page();
         lay_out(&mut document, page, &w, scale)?;
     }
     document.finish().map(Some)
 }
 
-/// The size of letters at which a page is one, or the usual one: what no size
-/// brings onto one page is easier to read as it is.
-fn scale_for(
+/// The largest size of letters at which a page is one.
+fn scale_of_one_page(
     page: &ReportPage,
     look: &Look,
     w: &Words,
-    on_one_page: bool,
-) -> Result<f32, ReportError> {
+) -> Result<Option<f32>, ReportError> {
     for scale in SCALES {
         let mut document = Document::new(*look, page.title.clone(), page.under.clone());
         lay_out(&mut document, page, w, scale)?;
-        if !on_one_page || document.page_count() == 1 {
-            return Ok(scale);
+        if document.page_count() == 1 {
+            return Ok(Some(scale));
         }
     }
-    Ok(1.0)
+    Ok(None)
 }
 
 fn lay_out(
@@ -288,6 +290,7 @@ mod tests {
                 low: None,
                 high: None,
                 gamma: None,
+                brier: None,
             },
             concepts: ordered
                 .enumerate()
@@ -334,11 +337,13 @@ mod tests {
                         density: Density::Roomy,
                     };
                     let w = Words::new(locale).unwrap();
-                    let fits = SCALES
-                        .into_iter()
-                        .find(|s| laid_out(&page, &look, &w, *s).unwrap().page_count() == 1);
+                    let fits = scale_of_one_page(&page, &look, &w).unwrap();
                     assert!(fits.is_some(), "{} {paper:?} {language:?}", page.title);
                     assert!(print(&page, &look, true).unwrap().starts_with(b"%PDF-"));
+                    let three = [page.clone(), page.clone(), page.clone()];
+                    let pdf = print_each("x", &three, &look).unwrap().unwrap();
+                    assert!(String::from_utf8_lossy(&pdf).contains("/Count 3"));
+                    assert_eq!(print_each("x", &[], &look).unwrap(), None);
                 }
             }
         }
