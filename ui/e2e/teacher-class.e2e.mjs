@@ -151,7 +151,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.getByLabel('Name of the class').fill('Room 5, Willow Bend');
     await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
     await page.getByRole('heading', { level: 1, name: 'Room 5, Willow Bend' }).waitFor();
-    await page.getByText('changed since').first().waitFor();
+    await hook('class-pack').getByText('changed').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('heading', { level: 1, name: 'Room 4, Willow Bend' }).waitFor();
   });

@@ -76,7 +76,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('assign-give').waitFor();
     await scan('assign-form');
     await hook('assign-give').click();
-    await page.getByText('The assignment stands').waitFor();
+    await page.getByText('The assignment is made').waitFor();
     await page.getByText('Something changed since class pack').waitFor();
     await scan('assign');
     const before = await page.locator('article').count();
