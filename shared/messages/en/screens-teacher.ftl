@@ -73,6 +73,7 @@ board-of = { $part } of { $all }
 board-right = { $count } right
 board-wrong = { $count } wrong
 board-alone = { $count } alone
+board-with-help = { $count } with help
 board-help-wrong = { $help } with help, { $wrong } wrong
 board-trend-rising = rising
 board-trend-falling = falling

@@ -145,7 +145,7 @@ groups-wishes = { $slots ->
     [0] nobody absent
    *[other] { $absent } absent
 }
-groups-slots = Rounds, one after the other
+groups-slots = Rounds
 groups-at-once = Groups at once
 groups-size-least = Fewest in a group
 groups-size-most = Most in a group

@@ -73,6 +73,7 @@ board-of = { $part } de { $all }
 board-right = { $count } bien
 board-wrong = { $count } mal
 board-alone = { $count } sin ayuda
+board-with-help = { $count } con ayuda
 board-help-wrong = { $help } con ayuda, { $wrong } mal
 board-trend-rising = sube
 board-trend-falling = baja

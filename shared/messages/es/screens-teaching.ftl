@@ -146,7 +146,7 @@ groups-wishes = { $slots ->
     [one] { $absent } ausente
    *[other] { $absent } ausentes
 }
-groups-slots = Turnos, uno tras otro
+groups-slots = Turnos
 groups-at-once = Grupos a la vez
 groups-size-least = Mínimo por grupo
 groups-size-most = Máximo por grupo

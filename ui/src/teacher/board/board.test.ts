@@ -104,7 +104,7 @@ test('a pass tells share and counts in words', () => {
 });
 
 test('the place of a concept never begins a line with a dot', () => {
-  expect(placeWords(row('x', { day: 3 }))).toBe('Fractions\u00a0· day 3\u00a0· practice');
+  expect(placeWords(row('x', { day: 3 }))).toBe('Fractions\u00a0· day\u00a03\u00a0· practice');
 });
 
 test('measures stand in line: two places always', () => {
