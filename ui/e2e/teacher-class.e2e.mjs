@@ -133,7 +133,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('the pack is there after the program opens anew', async () => {
     await hook('class-pack').click();
     await hook('pack-save').click();
-    await page.getByText(/was saved:/).waitFor();
+    await page.getByText(/was saved\./).waitFor();
     const saved = await (await page.request.get(new URL('/test/saved', url).href)).json();
     check('one class pack on disk', /\.sfclass$/.test(saved.map((f) => f.name).join()), saved);
     await scan('pack-saved');

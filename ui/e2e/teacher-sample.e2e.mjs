@@ -196,7 +196,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('the class pack is saved and counted', async () => {
     await hook('class-pack').click();
     await hook('pack-save').click();
-    await page.getByText(/was saved:/).waitFor();
+    await page.getByText(/was saved\./).waitFor();
     await scan('pack');
   });
 

@@ -82,7 +82,6 @@ board-trend-maybe-falling = perhaps falling
 board-trend-no-clear-change = no clear change
 board-trend-too-soon = too soon to say
 board-pass-cell = { $needs } of { $rated } who rated need help, { $share }
-board-pass-of = Pass { $pass }: { $words }
 board-unranked = Not ranked: before the first lesson, or without a report
 
 ## One concept and the students behind it

@@ -82,7 +82,6 @@ board-trend-maybe-falling = quizá baja
 board-trend-no-clear-change = sin cambio claro
 board-trend-too-soon = aún es pronto
 board-pass-cell = { $needs } de { $rated } que valoraron necesitan ayuda, { $share }
-board-pass-of = Vuelta { $pass }: { $words }
 board-unranked = Sin puesto: antes de la primera lección, o sin informe
 
 ## One concept and the students behind it
