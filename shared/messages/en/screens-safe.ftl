@@ -61,6 +61,18 @@ safe-remove-student-sure = Remove everything of { $name } from this device, the 
 safe-removed = It is removed.
 safe-remove-text = A student or a class is removed on the class screen. The copies on this device that hold them are removed too; files that were saved elsewhere stay where they are.
 safe-remove-all = Remove everything
+safe-remove-all-what = { $classes ->
+    [one] { $classes } class
+   *[other] { $classes } classes
+} with { $seats ->
+    [one] { $seats } seat
+   *[other] { $seats } seats
+}, and { $students ->
+    [0] no student
+    [one] { $students } student
+   *[other] { $students } students
+} of this device.
+safe-remove-all-type = To go on, type: { $word }
 safe-remove-all-sure = Remove every class and every student from this device, with all copies? This cannot be taken back. Files that were saved elsewhere stay where they are.
 safe-remove-yes = Remove for good
 safe-year-over-class = The school year of { $title } ended on { $date }. Keep only what is still needed: make a backup if you must, then remove the class.

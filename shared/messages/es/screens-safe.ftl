@@ -61,6 +61,18 @@ safe-remove-student-sure = ¿Borrar todo lo de { $name } de este dispositivo, ta
 safe-removed = Está borrado.
 safe-remove-text = Un estudiante o una clase se borra en la pantalla de la clase. También se borran las copias de este dispositivo; los archivos guardados en otra parte se quedan donde están.
 safe-remove-all = Borrar todo
+safe-remove-all-what = { $classes ->
+    [one] { $classes } clase
+   *[other] { $classes } clases
+} con { $seats ->
+    [one] { $seats } asiento
+   *[other] { $seats } asientos
+}, y { $students ->
+    [0] ningún estudiante que trabaja
+    [one] { $students } estudiante que trabaja
+   *[other] { $students } estudiantes que trabajan
+} en este dispositivo.
+safe-remove-all-type = Para seguir, escribe: { $word }
 safe-remove-all-sure = ¿Borrar todas las clases y todos los estudiantes de este dispositivo, con todas las copias? No se puede deshacer. Los archivos guardados en otra parte se quedan donde están.
 safe-remove-yes = Borrar para siempre
 safe-year-over-class = El año escolar de { $title } terminó el { $date }. Guarda solo lo que aún se necesita: haz un respaldo si hace falta y luego borra la clase.
