@@ -123,6 +123,8 @@ await withDesk('2026-11-24', async ({ page, url, data, step, scan }) => {
     await page.getByRole('button', { name: 'Settings' }).click();
     await hook('desk-safe').click();
     await hook('remove-all').click();
+    check('not by one tap', await hook('sure-go').isDisabled());
+    await hook('remove-all-typed').fill('Remove everything');
     await hook('sure-go').click();
     await page.getByText('Type the PIN first.').waitFor();
     await scan('remove-all');

@@ -133,7 +133,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('the pack is there after the program opens anew', async () => {
     await hook('class-pack').click();
     await hook('pack-save').click();
-    await page.getByText(/was saved:/).waitFor();
+    await page.getByText(/was saved\./).waitFor();
     const saved = await (await page.request.get(new URL('/test/saved', url).href)).json();
     check('one class pack on disk', /\.sfclass$/.test(saved.map((f) => f.name).join()), saved);
     await scan('pack-saved');
@@ -151,7 +151,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.getByLabel('Name of the class').fill('Room 5, Willow Bend');
     await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
     await page.getByRole('heading', { level: 1, name: 'Room 5, Willow Bend' }).waitFor();
-    await page.getByText('changed since').first().waitFor();
+    await hook('class-pack').getByText('changed').waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('heading', { level: 1, name: 'Room 4, Willow Bend' }).waitFor();
   });
@@ -180,17 +180,52 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('rotation-concepts');
     const placed = () => page.locator('button.concept').count();
     const before = await placed();
-    await hook('rotation-take-out').selectOption({ index: 1 });
+    const one = (choice) =>
+      hook(choice)
+        .locator('option:not([value=""], [value^="grade:"])')
+        .first()
+        .getAttribute('value');
+    await hook('rotation-take-out').selectOption(await one('rotation-take-out'));
     await page.getByRole('button', { name: 'Take it out' }).click();
     await page.getByText('is no longer in the rotation').waitFor();
     check('one less', (await placed()) === before - 1);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Taken back.').waitFor();
     check('as many as before', (await placed()) === before);
-    await hook('rotation-add').selectOption({ index: 1 });
+    await hook('rotation-add').selectOption(await one('rotation-add'));
     await page.getByRole('button', { name: 'Add the concept' }).click();
     await page.getByText('was added to day').waitFor();
     check('one more', (await placed()) === before + 1);
+  });
+
+  await step('a whole grade is added at once, taken out at once, and taken back', async () => {
+    const placed = () => page.locator('button.concept').count();
+    const before = await placed();
+    const grade = hook('rotation-add').locator('option[value^="grade:"]').first();
+    const value = await grade.getAttribute('value');
+    const many = Number(/\((\d+)\)/.exec(await grade.innerText())[1]);
+    await hook('rotation-add').selectOption(value);
+    await page.getByRole('button', { name: 'Add the concept' }).click();
+    await page.getByText('were added to the lightest days').waitFor();
+    check('all of the grade are there', (await placed()) === before + many, [before, many]);
+    const fewer = () =>
+      page.waitForFunction((n) => document.querySelectorAll('button.concept').length === n, before);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await fewer();
+    const out = hook('rotation-take-out').locator('option[value^="grade:"]').first();
+    const gone = Number(/\((\d+)\)/.exec(await out.innerText())[1]);
+    await hook('rotation-take-out').selectOption(await out.getAttribute('value'));
+    const go = page.getByRole('button', { name: 'Take it out' });
+    if (gone === before) {
+      check('the rotation is never left empty', await go.isDisabled());
+      await hook('rotation-take-out').selectOption('');
+      return;
+    }
+    await go.click();
+    await page.getByText('are no longer in the rotation').waitFor();
+    check('all of the grade are gone', (await placed()) === before - gone, [before, gone]);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await fewer();
   });
 
   await step('the checks tell an uneven rotation, and it is spread anew and back', async () => {

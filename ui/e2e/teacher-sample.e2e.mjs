@@ -18,6 +18,18 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('board');
     const all = await rows.count();
     check('a full board', all > 30, all);
+    const ranks = await page
+      .locator('tbody tr')
+      .evaluateAll((lines) =>
+        lines.map((line) => (line.dataset.testid ? line.cells[0].innerText : 'heading')),
+      );
+    const heading = ranks.indexOf('heading');
+    check(
+      'a heading parts what has no rank',
+      ranks.slice(0, heading).every((rank) => Number(rank) > 0) &&
+        ranks.slice(heading + 1).every((rank) => rank === '–'),
+      ranks,
+    );
     await page.getByRole('button', { name: /^Only day/ }).click();
     const todays = await rows.count();
     check('fewer concepts on one day', todays > 0 && todays < all, todays);
@@ -76,7 +88,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('assign-give').waitFor();
     await scan('assign-form');
     await hook('assign-give').click();
-    await page.getByText('The assignment stands').waitFor();
+    await page.getByText('The assignment is made').waitFor();
     await page.getByText('Something changed since class pack').waitFor();
     await scan('assign');
     const before = await page.locator('article').count();
@@ -184,7 +196,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('the class pack is saved and counted', async () => {
     await hook('class-pack').click();
     await hook('pack-save').click();
-    await page.getByText(/was saved:/).waitFor();
+    await page.getByText(/was saved\./).waitFor();
     await scan('pack');
   });
 

@@ -84,6 +84,8 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     const first = hook('group-0').locator('li select').first();
     await first.selectOption('out:');
     await page.getByText('was moved').waitFor();
+    const note = await page.locator('.line p').first().innerText();
+    check('what it costs is told', /helps .*(less|more|as much)/.test(note), note);
     await page.waitForFunction(
       (was) => document.querySelector('[data-testid="groups-sum"]').innerText !== was,
       before,
@@ -94,6 +96,15 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
       (was) => document.querySelector('[data-testid="groups-sum"]').innerText === was,
       before,
     );
+  });
+
+  await step('a suggestion is discarded, and is back as it was', async () => {
+    const before = await hook('groups-sum').innerText();
+    await page.getByRole('button', { name: 'Discard the suggestion' }).click();
+    await page.waitForFunction(() => !document.querySelector('[data-testid="groups-sum"]'));
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await hook('groups-sum').waitFor();
+    check('the same plan', (await hook('groups-sum').innerText()) === before);
   });
 
   await step('a pair is kept apart and somebody is absent', async () => {
@@ -171,6 +182,15 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await page.locator('tbody td[class*="shade-"] button').first().click();
     await hook('concept-pass').waitFor();
     await scan('concept-pass');
+    const passes = hook('concept-passes').locator('button');
+    check(
+      'one pass is open',
+      (await passes.and(page.locator('[aria-pressed=true]')).count()) === 1,
+    );
+    await passes.and(page.locator('[aria-pressed=true]')).click();
+    await page.waitForFunction(() => !document.querySelector('[data-testid="concept-pass"]'));
+    await passes.last().click();
+    await hook('concept-pass').waitFor();
     await page.keyboard.press('Escape');
   });
 

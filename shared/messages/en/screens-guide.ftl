@@ -30,7 +30,7 @@ guide-talk-2 = Show puts one exercise on the projector, with a common slip to ta
 guide-talk-3 = Mark what you talked about: it counts less in the next days.
 
 guide-groups-title = Who sits together, on what
-guide-groups-1 = Say how many times and groups there are, who is absent, and who should or should not sit together. Then ask for groups.
+guide-groups-1 = Say how many rounds and groups there are, who is absent, and who should or should not sit together. Then ask for groups.
 guide-groups-2 = Move anyone by hand. What the change costs, and any rule it breaks, stands on top.
 guide-groups-3 = Keep the groups, print a page for each, and record afterwards who has it. The record counts on the board.
 

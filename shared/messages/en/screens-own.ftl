@@ -4,7 +4,7 @@ class-part-concepts = Own concepts
 own-lead = Exercises that you wrote, for any concept. Students get them in turn with the program’s own, from the next class pack on.
 own-none = No exercises of your own yet. Take in a table (CSV) or QTI 3 items: each line is checked, and what does not fit is named.
 own-import = Take in exercises
-own-import-for = Concept of lines without one
+own-import-for = Concept for lines that name none
 own-import-for-hint = A QTI item has no concept of its own; a table names one on each line.
 own-import-for-none = None: the file names them
 own-col-concept = Concept
@@ -50,15 +50,17 @@ own-concepts-col-before = Comes after
 own-concepts-col-exercises = Own exercises
 own-concepts-placed = in the rotation
 own-concepts-place = Place in the rotation
+own-concepts-place-all = Place all { $count } in the rotation
+own-concepts-placed-all = { $count } concepts were placed on the lightest days. Set their first lessons.
 own-concepts-from = { $file }: which become concepts?
 own-concepts-count = { $picked } of { $all } chosen
 own-concepts-all = Choose all
 own-concepts-no = Choose none
 own-concepts-search = Search
 own-concepts-strand = Strand
-own-concepts-strand-all = Strand of those chosen
+own-concepts-strand-all = Strand for the chosen ones
 own-concepts-grade = Grade
-own-concepts-grade-all = Grade of those chosen without one
+own-concepts-grade-all = Grade for chosen ones without one
 own-concepts-choose = Choose
 own-concepts-title = Title
 own-concepts-i-can = What students say they can do
@@ -66,7 +68,7 @@ own-concepts-take = Make { $count ->
     [one] { $count } concept
    *[other] { $count } concepts
 }
-own-concepts-cancel = Leave it
+own-concepts-cancel = Cancel
 own-concepts-more = { $count } more: search for them.
 own-concepts-missing = Choose a strand and a grade for each.
 error-invalid-concepts-in-rotation = One of these concepts stands in the rotation. Take it out there first.

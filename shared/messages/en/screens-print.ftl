@@ -1,7 +1,7 @@
 ## The teacher's Print screen.
 tab-print = Print
 print-title = Print
-print-words = Sheets, charts and reports are PDFs in black and white that you save and print. Exercises of your own stand on a sheet in turn with fresh ones.
+print-words = Sheets, charts and reports are PDFs in black and white that you save and print. On a sheet, your own exercises take turns with fresh ones.
 print-what = What to print
 print-sheet = Practice sheet
 print-chart = Self-rating chart
@@ -14,9 +14,9 @@ print-level-1 = First steps
 print-level-2 = What the grade expects
 print-level-3 = A stretch
 print-count = Exercises of each
-print-key = With the answer key, on a page apart
-print-language = Language of the print
-print-room = Room
+print-key = With the answer key, on a page of its own
+print-language = Language on paper
+print-room = Space
 print-roomy = With space to work
 print-compact = Compact, to save paper
 print-will-sheet = { $concepts ->

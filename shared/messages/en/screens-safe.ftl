@@ -61,6 +61,18 @@ safe-remove-student-sure = Remove everything of { $name } from this device, the 
 safe-removed = It is removed.
 safe-remove-text = A student or a class is removed on the class screen. The copies on this device that hold them are removed too; files that were saved elsewhere stay where they are.
 safe-remove-all = Remove everything
+safe-remove-all-what = { $classes ->
+    [one] { $classes } class
+   *[other] { $classes } classes
+} with { $seats ->
+    [one] { $seats } seat
+   *[other] { $seats } seats
+}, and { $students ->
+    [0] no student
+    [one] { $students } student
+   *[other] { $students } students
+} of this device.
+safe-remove-all-type = To go on, type: { $word }
 safe-remove-all-sure = Remove every class and every student from this device, with all copies? This cannot be taken back. Files that were saved elsewhere stay where they are.
 safe-remove-yes = Remove for good
 safe-year-over-class = The school year of { $title } ended on { $date }. Keep only what is still needed: make a backup if you must, then remove the class.
@@ -84,8 +96,8 @@ safe-note-special = Decisions about special education are made in your school's 
 safe-note-names = Whoever can read this computer's files can read the names in them. Lock the computer and encrypt its disk.
 removed-class = { $title } was deleted.
 removed-seat = { $name } was removed from { $title }.
-removed-words = On the disk it is gone. For ten minutes, or until Surefoot is closed, it can be brought back from memory.
+removed-words = On the disk it is gone. For ten minutes, until Surefoot is closed, or until something else is removed, it can be brought back from memory.
 removed-back = Bring back
-removed-let-go = Gone for good now
+removed-let-go = Delete it for good now
 removed-is-back = It is back, as it was.
-removed-warning = It goes from the disk and from the copies on this computer at once. For ten minutes, or until Surefoot is closed, it can be brought back; after that nobody can.
+removed-warning = It goes from the disk and from the copies on this computer at once. For ten minutes, until Surefoot is closed, or until something else is removed, it can be brought back; after that nobody can.

@@ -43,16 +43,16 @@ compare-col-mistake = Mistake
 compare-col-students = Students
 compare-col-times = Times
 compare-col-last = Last made
-compare-students = How far the ratings can be believed
-compare-students-words = Each rating is read as a claim: Not yet 10, With help 40, On my own 80, Could teach it 95 right answers in 100. The difference to what was found is shown with its 95 % range, from 20 answers on.
-compare-col-verdict = In a word
-compare-col-bias = Claimed minus found, of 100
-compare-col-gamma = Surer more often right (gamma)
+compare-students = How well each student's ratings fit the results
+compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. Forecast minus result stands with its 95% range, from 20 answers on.
+compare-col-verdict = In short
+compare-col-bias = Forecast minus result, in 100
+compare-col-gamma = The surer, the more often right (gamma)
 compare-col-answers = Answers
 compare-bias = { $bias } ({ $low } to { $high })
-compare-verdict-over = Claims more than is found
-compare-verdict-under = Claims less than is found
-compare-verdict-near = Close to what is found
+compare-verdict-over = Feels surer than results show
+compare-verdict-under = Feels less sure than results show
+compare-verdict-near = About as sure as results show
 compare-verdict-unclear = Not clear yet
 compare-verdict-too-little = Too little to say
 compare-agreement = Your observations beside the ratings
@@ -69,7 +69,7 @@ student-assign = { $count ->
     [one] Assign practice on { $count } concept
    *[other] Assign practice on { $count } concepts
 }
-student-bias = claims { $bias } of 100 (range { $low } to { $high }), from { $answers } answers
+student-bias = forecast minus result: { $bias } in 100 ({ $low } to { $high }), from { $answers } answers
 student-answers = { $answers ->
     [one] { $answers } answer with a rating before it
    *[other] { $answers } answers with a rating before them
@@ -87,14 +87,15 @@ talk-title = Talk
 talk-today = Today is day { $day } of the rotation.
 talk-next = No school today. This is for { $date }, day { $day }.
 talk-over = The school year is over.
-talk-have = Minutes there are
+talk-have = Minutes available
 talk-minutes = { $minutes } min
 talk-chosen = { $count ->
     [one] This one deserves the minutes ({ $minutes } min)
    *[other] These deserve the minutes ({ $minutes } min)
 }
 talk-none = None of today's concepts needs the minutes more than the review itself does.
-talk-others = The others of the day
+talk-unknown = Nothing can be said yet: no concept of this day has been taught and reported on.
+talk-others = The day's other concepts
 talk-empty-title = No concept stands on this day
 talk-empty-words = The talk plan takes the concepts of the day's review. This day has none.
 talk-way-teach-again = Teach it again
@@ -120,7 +121,7 @@ talk-why-preview = Not taught yet: "Not yet" is what one expects.
 talk-why-no-report = No report yet: ask the class first.
 talk-show = Show on the projector
 talk-talked = Talked about
-talk-foot = What a talk brings is an assumption: 45 of 100 wrong answers put right by teaching again, 50 by explaining in pairs, 30 by a short look. The choice under it is exact. The projector shows no name.
+talk-foot = Assumed: teaching again puts 45 of 100 wrong answers right, explaining in pairs 50, a short look 30. Under these numbers no other choice of at most two concepts does more. The projector shows no name.
 talk-slip = Someone answered
 talk-slip-ask = How could one get there?
 talk-answer = The answer
@@ -138,17 +139,17 @@ groups-lead = Who would gain most by sitting together on what, from the weakest 
 groups-empty-title = Groups will stand here
 groups-empty-words = Once hand-ins are in and a concept has been taught, Surefoot suggests who sits together on what.
 groups-wishes = { $slots ->
-    [one] { $slots } time
-   *[other] { $slots } times
+    [one] { $slots } round
+   *[other] { $slots } rounds
 }, up to { $at_once } groups at once, { $least } to { $most } students, { $absent ->
     [0] nobody absent
    *[other] { $absent } absent
 }
-groups-slots = Times, one after the other
+groups-slots = Rounds
 groups-at-once = Groups at once
 groups-size-least = Fewest in a group
 groups-size-most = Most in a group
-groups-fault-slots = Choose 1 to 6 times.
+groups-fault-slots = Choose 1 to 6 rounds.
 groups-fault-at-once = Choose 1 to 12 groups at once.
 groups-fault-size = Choose 1 to 12 students, the fewest not above the most.
 groups-absent = Absent today
@@ -163,7 +164,11 @@ groups-pair-remove = Take out: { $pair }
 groups-suggest = Suggest groups
 groups-suggest-anew = Suggest anew
 groups-keep = Keep for today
-groups-drop = Put the suggestion away
+groups-drop = Discard the suggestion
+groups-dropped = The suggestion was discarded.
+groups-anew = The groups were suggested anew; changes by hand are gone.
+groups-pair-kept = { $pair }: noted.
+groups-pair-gone = { $pair }: no longer noted.
 groups-kept = The groups are kept for today. Afterwards, record who has it.
 groups-reached = { $placed } of { $need } students who need something have a place.
 groups-best = No other plan under these wishes is better: this is proved.
@@ -175,10 +180,10 @@ groups-breaks = { $count ->
    *[other] It breaks { $count } rules:
 }
 groups-none = Nobody needs a group under these wishes, or none can be formed.
-groups-slot = Time { $slot }
+groups-slot = Round { $slot }
 groups-idle = { $count ->
-    [one] { $count } student without a group at this time
-   *[other] { $count } students without a group at this time
+    [one] { $count } student without a group in this round
+   *[other] { $count } students without a group in this round
 }
 groups-wants = needs something
 groups-unplaced = { $count ->
@@ -189,21 +194,24 @@ groups-concept = Concept of the group
 groups-page = One-page plan
 groups-move = Move …
 groups-move-of = Move { $name }
-groups-move-to = Time { $slot }: { $concept }
+groups-move-to = Round { $slot }: { $concept }
 groups-move-out = Out of the group
-groups-move-new = New group at this time on
+groups-move-new = New group in this round on
 groups-moved = { $name } was moved.
-groups-concept-changed = A group at time { $slot } has another concept.
-groups-broken-size = Time { $slot }, { $concept }: { $count } students; wished are { $least } to { $most }.
+groups-worth-less = The plan helps { $percent }% less than before.
+groups-worth-more = The plan helps { $percent }% more than before.
+groups-worth-same = The plan helps as much as before.
+groups-concept-changed = A group in round { $slot } has another concept.
+groups-broken-size = Round { $slot }, { $concept }: { $count } students; wished are { $least } to { $most }.
 groups-broken-not-needed = { $who } does not need { $concept }.
 groups-broken-absent = { $who } is absent today.
-groups-broken-twice-in-slot = { $who } sits in two groups at time { $slot }.
+groups-broken-twice-in-slot = { $who } sits in two groups in round { $slot }.
 groups-broken-twice-on-concept = { $who } is twice on { $concept }.
 groups-broken-apart = { $who } are to be kept apart.
-groups-broken-split = { $who } are to be kept together (time { $slot }).
-groups-broken-too-many-groups = Time { $slot } has more than { $at_once } groups.
-groups-broken-too-many-copies = Time { $slot } has more than two groups on { $concept }.
-groups-broken-no-such-slot = There is no time { $slot } in the wishes.
+groups-broken-split = { $who } are to be kept together (round { $slot }).
+groups-broken-too-many-groups = Round { $slot } has more than { $at_once } groups.
+groups-broken-too-many-copies = Round { $slot } has more than two groups on { $concept }.
+groups-broken-no-such-slot = There is no round { $slot } in the wishes.
 groups-today = Groups of today
 groups-earlier = Earlier groups
 groups-recorded = · { $done } of { $of } recorded
@@ -265,7 +273,7 @@ rotation-balanced = The concepts are spread evenly over { $days } days.
 pacing-title = Paste a pacing list
 pacing-label = Pacing list
 pacing-hint = A concept and the date of its first lesson on each line, apart by a tab or comma: "Equivalent fractions, 2026-10-05" or "…, 10/5/2026". A date alone on a line counts for the concepts under it.
-pacing-read = Look through it
+pacing-read = Check the list
 pacing-found = { $count ->
     [0] No first lesson was found.
     [one] One first lesson was found. Nothing is changed yet.

@@ -39,39 +39,39 @@ report-month-9 = septiembre
 report-month-10 = octubre
 report-month-11 = noviembre
 report-month-12 = diciembre
-report-seat = Puesto { $seat }
+report-seat = Asiento { $seat }
 report-total = Total
 report-withheld = reservado
 report-whole-class = Toda la clase
-report-has-it = Lo tiene
+report-has-it = Lo domina
 report-needs-more = Necesita más
 report-mistakes = Errores frecuentes
 report-exercises = Ejercicios
 report-no-reports = Todavía no hay ningún informe.
-report-caution = Una autoevaluación es la opinión del propio estudiante. No es una calificación ni un diagnóstico.
-report-trend-rising = en aumento
-report-trend-falling = en descenso
-report-trend-maybe-rising = quizá en aumento
-report-trend-maybe-falling = quizá en descenso
+report-caution = Una valoración es la mirada del propio estudiante. No es una calificación ni un diagnóstico.
+report-trend-rising = sube
+report-trend-falling = baja
+report-trend-maybe-rising = quizá sube
+report-trend-maybe-falling = quizá baja
 report-trend-no-clear-change = sin cambio claro
-report-trend-too-soon = muy pronto para saber
-report-calibration-over = Dice saber más de lo que se ve.
-report-calibration-under = Dice saber menos de lo que se ve.
-report-calibration-near = Las autoevaluaciones se acercan a lo que se ve.
+report-trend-too-soon = aún es pronto
+report-calibration-over = Más seguro de lo que muestran los resultados.
+report-calibration-under = Menos seguro de lo que muestran los resultados.
+report-calibration-near = Tan seguro como muestran los resultados.
 report-calibration-unclear = Todavía no está claro.
 report-calibration-too-little = Muy poco para saber.
-report-col-rating = Última opinión
+report-col-rating = Última valoración
 report-col-result = Resultado
 report-col-practice = Solo / con ayuda / mal
 report-col-seen = Vio el docente
-report-col-likely = Quizá lo tiene
+report-col-likely = Quizá lo domina
 report-col-days = Hace días
-report-col-share = Parte que lo tiene
-report-col-trend = Hacia dónde va
+report-col-share = Parte que lo domina
+report-col-trend = Tendencia
 report-col-strand = Área
 report-col-class = Clase
 report-col-phase = Fase
-report-col-raters = Estudiantes que opinan
+report-col-raters = Estudiantes que valoran
 report-col-low = Todavía no o con ayuda
 report-col-high = Por mi cuenta o Podría enseñarlo
 
@@ -94,24 +94,24 @@ report-family-caution = Es lo que su hijo o hija opina de su aprendizaje. No es 
 
 ## La página para la charla.
 report-conference-title = Charla con { $name }
-report-conference-title-seat = Charla con el puesto { $seat }
-report-conference-what = «Quizá lo tiene» es una estimación con todo lo informado. La práctica se da como bien sin ayuda, bien con ayuda y mal.
+report-conference-title-seat = Charla con el asiento { $seat }
+report-conference-what = «Quizá lo domina» es una estimación con todo lo informado. La práctica se da como bien sin ayuda, bien con ayuda y mal.
 report-conference-needed = Lo más necesario
 report-conference-best = Lo que mejor está
-report-conference-believe = Hasta dónde se puede confiar en las opiniones
+report-conference-believe = Cuánto encajan las valoraciones con los resultados
 report-conference-agreed = En qué quedamos
 
 ## El resumen de la clase.
 report-summary-title = Resumen de la clase
-report-summary-range = La parte que lo tiene es una estimación; entre paréntesis, el intervalo probable. Primero lo más débil.
-report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase para la escuela. Una autoevaluación es la opinión del estudiante, no una calificación ni un diagnóstico.
+report-summary-range = La parte que lo domina es una estimación; entre paréntesis, el intervalo probable. Primero lo más débil.
+report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase para la escuela. Una valoración es la mirada del estudiante, no una calificación ni un diagnóstico.
 
 ## La tabla segura para compartir.
 report-share-title = Tabla de la clase para la escuela
-report-share-what = Cuántos estudiantes se dieron por última vez «Todavía no» o «Con ayuda», de los que opinaron. Solo conceptos ya enseñados.
-report-share-nothing = No se puede mostrar nada: opinaron menos de { $least } estudiantes, o quedarían muy pocos números posibles.
+report-share-what = Cuántos estudiantes se dieron por última vez «Todavía no» o «Con ayuda», de los que valoraron. Solo conceptos ya enseñados.
+report-share-nothing = No se puede mostrar nada: valoraron menos de { $least } estudiantes, o quedarían muy pocos números posibles.
 report-share-rules = Cómo se hizo
-report-share-rule-group = Se reservan los grupos de menos de { $least } estudiantes. En esta tabla no hay nombres ni puestos.
+report-share-rule-group = Se reservan los grupos de menos de { $least } estudiantes. En esta tabla no hay nombres ni asientos.
 report-share-rule-further = Se reservan más números, para que los totales no revelen los pequeños.
 report-share-rule-bands = En lugar de una parte exacta hay un intervalo, para que «nadie» y «todos» nunca se vean.
 
@@ -144,14 +144,14 @@ report-grid-summary = Resumen de la clase
 report-grid-id = Id del concepto
 report-grid-grade = Grado
 report-grid-day = Día de la rotación
-report-grid-rank = Lugar
-report-grid-share = Parte que lo tiene
+report-grid-rank = Puesto
+report-grid-share = Parte que lo domina
 report-grid-low = Intervalo probable, mínimo
 report-grid-high = Intervalo probable, máximo
 report-grid-alone = Práctica: sin ayuda
 report-grid-helped = Práctica: con ayuda
 report-grid-wrong = Práctica: mal
-report-grid-rated = Vuelta { $pass }: opinaron
+report-grid-rated = Vuelta { $pass }: valoraron
 report-grid-needs = Vuelta { $pass }: necesitan ayuda
 
 report-family-practised = { $count ->
@@ -159,8 +159,8 @@ report-family-practised = { $count ->
    *[other] { $count } ejercicios hasta hoy: { $alone } bien sin ayuda, { $helped } bien con ayuda, { $wrong } todavía no.
 }
 report-conference-answers = { $count ->
-    [one] { $verdict } ({ $count } respuesta con una opinión antes)
-   *[other] { $verdict } ({ $count } respuestas con una opinión antes)
+    [one] { $verdict } ({ $count } respuesta con una valoración antes)
+   *[other] { $verdict } ({ $count } respuestas con una valoración antes)
 }
 report-summary-what = { $reporting } de { $seats } estudiantes han entregado.
 report-summary-other = { $count ->
@@ -184,6 +184,6 @@ report-path-counts = { $rated ->
    *[other] { $practised } ejercicios
 } este año.
 report-share-nearly = { $differing ->
-    [one] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiante está en una y no en la otra, y las dos juntas podrían revelar lo que opinó. Hacen falta { $least }, o ninguno.
-   *[other] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiantes están en una y no en la otra, y las dos juntas podrían revelar lo que opinaron. Hacen falta { $least }, o ninguno.
+    [one] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiante está en una y no en la otra, y las dos juntas podrían revelar lo que valoró. Hacen falta { $least }, o ninguno.
+   *[other] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiantes están en una y no en la otra, y las dos juntas podrían revelar lo que valoraron. Hacen falta { $least }, o ninguno.
 }

@@ -46,7 +46,7 @@ guide-enter-3 = Ctrl Z deshace la última tecla.
 
 guide-files-title = Aquí entran las entregas
 guide-files-1 = Elige la carpeta con los archivos, o haz que se vigile. Cada archivo tiene su línea: nuevo, actualizado, más viejo, rechazado y por qué.
-guide-files-2 = El mismo archivo dos veces cuenta una vez. La última importación se puede deshacer.
+guide-files-2 = El mismo archivo dos veces cuenta una vez. La última recepción se puede deshacer.
 guide-files-3 = Si otro dispositivo reclama un asiento, tú decides.
 
 guide-class-seats-title = Asientos y nombres

@@ -61,6 +61,18 @@ safe-remove-student-sure = ¿Borrar todo lo de { $name } de este dispositivo, ta
 safe-removed = Está borrado.
 safe-remove-text = Un estudiante o una clase se borra en la pantalla de la clase. También se borran las copias de este dispositivo; los archivos guardados en otra parte se quedan donde están.
 safe-remove-all = Borrar todo
+safe-remove-all-what = { $classes ->
+    [one] { $classes } clase
+   *[other] { $classes } clases
+} con { $seats ->
+    [one] { $seats } asiento
+   *[other] { $seats } asientos
+}, y { $students ->
+    [0] ningún estudiante que trabaja
+    [one] { $students } estudiante que trabaja
+   *[other] { $students } estudiantes que trabajan
+} en este dispositivo.
+safe-remove-all-type = Para seguir, escribe: { $word }
 safe-remove-all-sure = ¿Borrar todas las clases y todos los estudiantes de este dispositivo, con todas las copias? No se puede deshacer. Los archivos guardados en otra parte se quedan donde están.
 safe-remove-yes = Borrar para siempre
 safe-year-over-class = El año escolar de { $title } terminó el { $date }. Guarda solo lo que aún se necesita: haz un respaldo si hace falta y luego borra la clase.
@@ -79,13 +91,13 @@ safe-watch-at = Vigilada: { $folder }
 safe-watch-gone = La carpeta vigilada no se puede leer.
 safe-notes = Lo que hay que saber
 safe-note-law = La ley de tu lugar y las reglas de tu escuela sobre datos de niños van primero. Pregunta en tu escuela antes de empezar.
-safe-note-grade = Una autoevaluación es la opinión del propio estudiante. No es una nota ni un diagnóstico.
+safe-note-grade = Una valoración es la mirada del propio estudiante. No es una nota ni un diagnóstico.
 safe-note-special = Las decisiones sobre educación especial se toman en el procedimiento de tu escuela, nunca por este programa.
 safe-note-names = Quien puede leer los archivos de esta computadora puede leer los nombres. Bloquea la computadora y cifra su disco.
 removed-class = Se borró { $title }.
 removed-seat = Se quitó a { $name } de { $title }.
-removed-words = En el disco ya no está. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar de la memoria.
+removed-words = En el disco ya no está. Durante diez minutos, hasta que se cierre Surefoot o hasta que se quite otra cosa, se puede recuperar de la memoria.
 removed-back = Recuperar
 removed-let-go = Borrar ya para siempre
 removed-is-back = Está de vuelta, como estaba.
-removed-warning = Sale enseguida del disco y de las copias de esta computadora. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar; después nadie puede.
+removed-warning = Sale enseguida del disco y de las copias de esta computadora. Durante diez minutos, hasta que se cierre Surefoot o hasta que se quite otra cosa, se puede recuperar; después nadie puede.

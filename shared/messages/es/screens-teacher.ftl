@@ -10,7 +10,7 @@ desk-screens = Pantallas
 desk-settings = Ajustes
 desk-language = Idioma
 desk-theme = Colores
-desk-leave = Salir del escritorio
+desk-leave = Salir
 desk-promise = Los nombres se quedan en esta computadora. Surefoot no usa la red.
 desk-names-cover = Tapar nombres
 desk-names-show = Mostrar nombres
@@ -62,7 +62,7 @@ board-col-trend = Tendencia
 board-col-passes = Necesitan ayuda, por vuelta
 board-pass = Vuelta
 board-place = { $strand } · día { $day } · { $phase ->
-    [preview] anticipo
+    [preview] adelanto
     [practice] práctica
    *[review] repaso
 }
@@ -73,6 +73,7 @@ board-of = { $part } de { $all }
 board-right = { $count } bien
 board-wrong = { $count } mal
 board-alone = { $count } sin ayuda
+board-with-help = { $count } con ayuda
 board-help-wrong = { $help } con ayuda, { $wrong } mal
 board-trend-rising = sube
 board-trend-falling = baja
@@ -80,7 +81,8 @@ board-trend-maybe-rising = quizá sube
 board-trend-maybe-falling = quizá baja
 board-trend-no-clear-change = sin cambio claro
 board-trend-too-soon = aún es pronto
-board-pass-cell = de { $rated } que valoraron, { $share }
+board-pass-cell = { $needs } de { $rated } que valoraron necesitan ayuda, { $share }
+board-unranked = Sin puesto: antes de la primera lección, o sin informe
 
 ## One concept and the students behind it
 concept-back = Tablero
@@ -143,7 +145,7 @@ files-tally-held = { $count } esperan tu decisión
 files-tally-refused = { $count } no aceptados
 files-col-verdict = Qué pasó con él
 files-col-who = De
-files-col-what = En palabras
+files-col-what = Detalles
 files-col-file = Archivo
 files-verdict-new = Nuevo
 files-verdict-updated = Actualizado
@@ -250,12 +252,12 @@ seats-remove-observations = Tus observaciones: { $count }
 seats-remove-slip = El código de su papel ya no sirve. Los demás asientos conservan número y código.
 seats-remove-do = Quitar
 seats-removed = Ya no está en la clase: { $name }.
-seats-add = Añadir asientos
+seats-add = Agregar asientos
 seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.
-seats-add-do = Añadir
+seats-add-do = Agregar
 seats-added = { $count ->
-    [one] Se añadió { $count } asiento. Necesita un papel.
-   *[other] Se añadieron { $count } asientos. Necesitan papeles.
+    [one] Se agregó { $count } asiento. Necesita un papel.
+   *[other] Se agregaron { $count } asientos. Necesitan papeles.
 }
 calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes } vueltas de { $rotation } días. Toca un día para quitarle la clase o para devolvérsela.
 calendar-closures = Días sin clase
@@ -311,8 +313,11 @@ rotation-take-out = Quitar de la rotación
 rotation-take-out-hint = Sus informes se guardan y vuelven con él.
 rotation-take-out-do = Quitarlo
 rotation-taken-out = { $title } ya no está en la rotación.
+rotation-whole-grade = Todo el grado { $grade } ({ $count })
+rotation-grade-added = Se agregaron { $count } conceptos del grado { $grade } a los días con menos.
+rotation-grade-taken-out = { $count } conceptos del grado { $grade } ya no están en la rotación.
 rotation-uneven = Los días son desiguales: hasta { $most } conceptos en uno, { $least } en otro. El repaso dura más en los días llenos.
-lessons-lead = La primera lección decide cuándo un concepto pasa de anticipo a práctica y luego a repaso. Sin fecha significa: este año no.
+lessons-lead = La primera lección decide cuándo un concepto pasa de adelanto a práctica y luego a repaso. Sin fecha significa: este año no.
 lessons-col-first = Primera lección
 lessons-col-day = Día
 lessons-col-phase = Hoy
@@ -325,10 +330,10 @@ pack-none-yet = Aún no hay paquete de clase. Los estudiantes lo necesitan para 
 pack-outdated = Algo cambió desde el paquete de clase { $version }. Los estudiantes verán el cambio cuando abran uno nuevo.
 pack-save = Guardar el paquete de clase
 pack-not-saved = No se escribió ningún archivo. No se perdió nada; guárdalo cuando quieras.
-pack-saved = Se guardó { $file }: { $place }
+pack-saved = Se guardó { $file }. { $place }
 pack-version = Paquete de clase { $version }
 pack-version-none = Aún sin paquete de clase
-pack-changed = cambió desde entonces
+pack-changed = cambió
 pack-up-to-date = al día
 pack-step-pack = Reparte el paquete de clase
 pack-step-pack-words = Un archivo para toda la clase. Ponlo donde los estudiantes puedan abrirlo: una carpeta compartida, una memoria, la página de la clase. No lleva nombres.
@@ -378,7 +383,7 @@ assign-withdraw-title = ¿Retirar esta asignación?
 assign-withdraw-words = Sale de la práctica de los estudiantes con el próximo paquete de clase. La práctica hecha se queda y cuenta.
 assign-concepts = Conceptos
 assign-concepts-hint = De uno a seis. Solo se ofrecen conceptos con ejercicios.
-assign-concepts-add = Añadir un concepto …
+assign-concepts-add = Agregar un concepto …
 assign-concepts-remove = Quitar { $title }
 assign-amount = Ejercicios de cada uno
 assign-from = Primera tarde
@@ -394,7 +399,7 @@ assign-fault-seats = Elige al menos un estudiante.
 
 ## A new class
 new-class-title = Preparar una clase
-new-class-lead = Una clase queda lista en dos minutos. Todo menos el número de días de la rotación se puede cambiar después.
+new-class-lead = Una clase queda lista en dos minutos. Todo se puede cambiar después.
 new-class-name = Nombre de la clase
 new-class-name-hint = Como la conocen los estudiantes, por ejemplo Salón 12 o Matemáticas 4.º.
 new-class-seats = Asientos
@@ -417,7 +422,7 @@ new-class-first-day = Primer día
 new-class-last-day = Último día
 new-class-weekdays = Hay clase los
 new-class-closures = { $count ->
-    [0] Añadir días sin clase (puede esperar)
+    [0] Agregar días sin clase (puede esperar)
     [one] Días sin clase: { $count }
    *[other] Días sin clase: { $count }
 }

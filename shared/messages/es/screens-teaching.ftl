@@ -43,16 +43,16 @@ compare-col-mistake = Error
 compare-col-students = Estudiantes
 compare-col-times = Veces
 compare-col-last = Última vez
-compare-students = Hasta dónde creer las valoraciones
-compare-students-words = Cada valoración se lee como una afirmación: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95 aciertos de 100. La diferencia con lo encontrado se muestra con su margen del 95 %, desde 20 respuestas.
-compare-col-verdict = En una palabra
-compare-col-bias = Afirmado menos hallado, de 100
-compare-col-gamma = Más seguro, más aciertos (gamma)
+compare-students = Cuánto encajan las valoraciones de cada estudiante con los resultados
+compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95 %, desde 20 respuestas.
+compare-col-verdict = En breve
+compare-col-bias = Pronóstico menos resultado, de 100
+compare-col-gamma = Cuanto más seguro, más aciertos (gamma)
 compare-col-answers = Respuestas
 compare-bias = { $bias } (de { $low } a { $high })
-compare-verdict-over = Afirma más de lo hallado
-compare-verdict-under = Afirma menos de lo hallado
-compare-verdict-near = Cerca de lo hallado
+compare-verdict-over = Más seguro de lo que muestran los resultados
+compare-verdict-under = Menos seguro de lo que muestran los resultados
+compare-verdict-near = Tan seguro como muestran los resultados
 compare-verdict-unclear = Aún no está claro
 compare-verdict-too-little = Muy poco para decir algo
 compare-agreement = Tus observaciones junto a las valoraciones
@@ -69,7 +69,7 @@ student-assign = { $count ->
     [one] Asignar práctica de { $count } concepto
    *[other] Asignar práctica de { $count } conceptos
 }
-student-bias = afirma { $bias } de 100 (de { $low } a { $high }), con { $answers } respuestas
+student-bias = pronóstico menos resultado: { $bias } de 100 (de { $low } a { $high }), con { $answers } respuestas
 student-answers = { $answers ->
     [one] { $answers } respuesta con valoración previa
    *[other] { $answers } respuestas con valoración previa
@@ -87,14 +87,15 @@ talk-title = Charla
 talk-today = Hoy es el día { $day } de la rotación.
 talk-next = Hoy no hay clase. Esto es para el { $date }, día { $day }.
 talk-over = El año escolar terminó.
-talk-have = Minutos que hay
+talk-have = Minutos disponibles
 talk-minutes = { $minutes } min
 talk-chosen = { $count ->
     [one] Este merece los minutos ({ $minutes } min)
    *[other] Estos merecen los minutos ({ $minutes } min)
 }
 talk-none = Ningún concepto de hoy necesita los minutos más que el propio repaso.
-talk-others = Los demás del día
+talk-unknown = Aún no se puede decir nada: ningún concepto de este día se ha enseñado y tiene informes.
+talk-others = Los demás conceptos del día
 talk-empty-title = No hay conceptos en este día
 talk-empty-words = El plan de charla toma los conceptos del repaso del día. Este día no tiene ninguno.
 talk-way-teach-again = Enseñarlo de nuevo
@@ -120,7 +121,7 @@ talk-why-preview = Aún no se ha enseñado: "Todavía no" es lo esperable.
 talk-why-no-report = Sin informe aún: pregunta antes a la clase.
 talk-show = Mostrar en el proyector
 talk-talked = Ya se habló
-talk-foot = Lo que logra una charla es un supuesto: enseñar de nuevo corrige 45 de 100 errores, explicar en parejas 50, un vistazo 30. La elección con ese supuesto es exacta. El proyector no muestra nombres.
+talk-foot = Supuesto: enseñar de nuevo corrige 45 de 100 errores, explicar en parejas 50, un vistazo 30. Con estos números, ninguna otra elección de dos conceptos como máximo logra más. El proyector no muestra nombres.
 talk-slip = Alguien respondió
 talk-slip-ask = ¿Cómo se puede llegar ahí?
 talk-answer = La respuesta
@@ -145,7 +146,7 @@ groups-wishes = { $slots ->
     [one] { $absent } ausente
    *[other] { $absent } ausentes
 }
-groups-slots = Turnos, uno tras otro
+groups-slots = Turnos
 groups-at-once = Grupos a la vez
 groups-size-least = Mínimo por grupo
 groups-size-most = Máximo por grupo
@@ -165,6 +166,10 @@ groups-suggest = Proponer grupos
 groups-suggest-anew = Proponer de nuevo
 groups-keep = Guardar para hoy
 groups-drop = Descartar la propuesta
+groups-dropped = La propuesta se descartó.
+groups-anew = Se propusieron grupos de nuevo; los cambios a mano ya no están.
+groups-pair-kept = { $pair }: anotado.
+groups-pair-gone = { $pair }: ya no está anotado.
 groups-kept = Los grupos quedan guardados para hoy. Después, anota quién lo domina.
 groups-reached = { $placed } de { $need } estudiantes que necesitan algo tienen lugar.
 groups-best = Ningún otro plan con estos deseos es mejor: está demostrado.
@@ -194,6 +199,9 @@ groups-move-to = Turno { $slot }: { $concept }
 groups-move-out = Fuera del grupo
 groups-move-new = Grupo nuevo en este turno sobre
 groups-moved = Cambió de lugar: { $name }.
+groups-worth-less = El plan ayuda { $percent }% menos que antes.
+groups-worth-more = El plan ayuda { $percent }% más que antes.
+groups-worth-same = El plan ayuda tanto como antes.
 groups-concept-changed = Un grupo del turno { $slot } tiene otro concepto.
 groups-broken-size = Turno { $slot }, { $concept }: { $count } estudiantes; se desean de { $least } a { $most }.
 groups-broken-not-needed = { $who } no necesita { $concept }.
@@ -244,17 +252,17 @@ enter-saving = · guardando …
 enter-keys-rating = Las teclas 0 a 3 llenan una casilla y avanzan; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
 enter-keys-outcome = La tecla 1 es bien, 0 es mal, 2 es sin hacer; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
 enter-keys-seen = Las teclas 0 a 3 anotan lo que viste, en la escala de los estudiantes; al lado está su valoración.
-enter-foot-rating = Lo que entregó un aparato está en cursiva. El papel va por encima; al borrarlo, vuelve.
-enter-foot-outcome = Lo que entregó un aparato está en cursiva. El papel va por encima; al borrarlo, vuelve.
+enter-foot-rating = Lo que entregó un dispositivo está en cursiva. El papel va por encima; al borrarlo, vuelve.
+enter-foot-outcome = Lo que entregó un dispositivo está en cursiva. El papel va por encima; al borrarlo, vuelve.
 enter-foot-seen = Las observaciones cuentan como resultados en la estimación: Por mi cuenta y Podría enseñarlo como bien, las demás como mal. Cómo coinciden con las valoraciones está en Tablero, Valoraciones y resultados.
 enter-grid = Estudiantes por conceptos
 enter-pad = Llenar la casilla elegida
 enter-clear = Borrar
 enter-cell-empty = vacía
-enter-cell-device = { $what }, del aparato
+enter-cell-device = { $what }, del dispositivo
 enter-cell-both = { $seen }; estudiante: { $own }
-talk-marked = Anotado como conversado: { $title }
-talk-unmarked = Ya no está anotado como conversado: { $title }
+talk-marked = Anotado: ya se habló de { $title }.
+talk-unmarked = Ya no está anotado que se habló de { $title }.
 groups-record-kept = La anotación se guardó y cuenta desde ahora.
 rotation-check-once = { $concepts } conceptos, cada uno en un solo día.
 rotation-check-load = Carga: de { $least } a { $most } conceptos por día.
@@ -266,7 +274,7 @@ rotation-balanced = Los conceptos están repartidos por igual en { $days } días
 pacing-title = Pegar una lista de ritmo
 pacing-label = Lista de ritmo
 pacing-hint = En cada línea un concepto y la fecha de su primera lección, separados por tabulador o coma: "Fracciones equivalentes, 2026-10-05" o "…, 10/5/2026" (mes primero). Una fecha sola en una línea vale para los conceptos de abajo.
-pacing-read = Revisarla
+pacing-read = Revisar la lista
 pacing-found = { $count ->
     [0] No se encontró ninguna primera lección.
     [one] Se encontró una primera lección. Aún no se cambia nada.
@@ -292,6 +300,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] Sin cambio
    *[other] { $slope } de un paso de valoración
-} por pase, en { $passes } pases; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
-concept-trend-few = { $passes } pases con al menos tres valoraciones hasta ahora; hacen falta seis.
+} por vuelta, en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
+concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

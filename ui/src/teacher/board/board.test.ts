@@ -1,6 +1,17 @@
 import { expect, test } from 'vitest';
 import type { Board, BoardRow } from '../../lib/backend';
-import { shade, shownPasses, shownRows, strandsOf, WHOLE_BOARD } from './board';
+import { sayIn } from '../../lib/words';
+import {
+  firstUnranked,
+  passWords,
+  shade,
+  shownPasses,
+  shownRows,
+  strandsOf,
+  WHOLE_BOARD,
+} from './board';
+import { hundredths } from './calibration';
+import { placeWords } from './place';
 
 function row(id: string, change: Partial<BoardRow>): BoardRow {
   return {
@@ -53,6 +64,14 @@ test('turned round, what nobody reported on still comes last', () => {
   expect(ids(shownRows(board, view))).toEqual(['strong', 'weak', 'unheard']);
 });
 
+test('what has no rank is parted from what has one, in the order of ranks alone', () => {
+  const rows = shownRows(board, WHOLE_BOARD);
+  expect(firstUnranked(rows, WHOLE_BOARD)).toBe(2);
+  expect(firstUnranked(rows, { ...WHOLE_BOARD, sort: 'title' })).toBeNull();
+  expect(firstUnranked(rows.slice(0, 2), WHOLE_BOARD)).toBeNull();
+  expect(firstUnranked(rows.slice(2), WHOLE_BOARD)).toBeNull();
+});
+
 test('filters take away what does not fit', () => {
   expect(ids(shownRows(board, { ...WHOLE_BOARD, today: true }))).toEqual(['weak']);
   expect(ids(shownRows(board, { ...WHOLE_BOARD, phase: 'preview' }))).toEqual(['unheard']);
@@ -75,4 +94,25 @@ test('the shade grows with the share needing help', () => {
   expect(shade(1, 20)).toBe(1);
   expect(shade(10, 20)).toBe(3);
   expect(shade(20, 20)).toBe(4);
+});
+
+test('a pass tells share and counts in words', () => {
+  expect(passWords({ needs: 6, rated: 24 })).toBe(
+    sayIn('en', 'board-pass-cell', { needs: 6, rated: 24, share: '25%' }),
+  );
+  expect(passWords({ needs: 0, rated: 0 })).toBe(sayIn('en', 'board-no-report'));
+});
+
+test('the place of a concept never begins a line with a dot', () => {
+  expect(placeWords(row('x', { day: 3 }))).toBe('Fractions\u00a0· day\u00a03\u00a0· practice');
+});
+
+test('measures stand in line: two places always', () => {
+  expect([0.5, -0.25, 0.001, -0.001, 1].map(hundredths)).toEqual([
+    '0.50',
+    '−0.25',
+    '0.00',
+    '0.00',
+    '1.00',
+  ]);
 });

@@ -1,5 +1,5 @@
-import type { Board, BoardRow, Phase, Trend, TrendTest } from '../../lib/backend';
-import { number, say } from '../../lib/words';
+import type { Board, BoardRow, PassCell, Phase, Trend, TrendTest } from '../../lib/backend';
+import { number, percent, say } from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -57,6 +57,16 @@ export function shownRows(board: Board, view: BoardView): BoardRow[] {
     .map(({ row }) => row);
 }
 
+/**
+ * The place among the rows of the first that has no rank, in the order of ranks; none in
+ * another order, or where every row is alike.
+ */
+export function firstUnranked(rows: BoardRow[], view: BoardView): number | null {
+  if (view.sort !== 'rank') return null;
+  const at = rows.findIndex((row) => row.rank === null);
+  return at > 0 ? at : null;
+}
+
 /** The strands on the board, in the order of their first concept. */
 export function strandsOf(board: Board): string[] {
   return [...new Set(board.rows.map((row) => row.concept.strand))].sort();
@@ -73,6 +83,12 @@ export function shownPasses(board: Board, most: number): number[] {
 export function shade(needs: number, rated: number): number {
   return rated === 0 || needs === 0 ? 0 : Math.min(4, 1 + Math.floor((needs / rated) * 4));
 }
+
+/** A pass in words: how many of those who rated need help. */
+export const passWords = ({ needs, rated }: PassCell): string =>
+  rated === 0
+    ? say('board-no-report')
+    : say('board-pass-cell', { needs, rated, share: percent(needs / rated) });
 
 /** Message id of a trend. */
 export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_', '-')}`;

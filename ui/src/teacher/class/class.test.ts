@@ -1,6 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { closedDates, closureRanges, months, withDates } from './calendar';
-import { lightest, load, moved, unevenStrands } from './rotation';
+import {
+  choiceOf,
+  chosenBy,
+  lightest,
+  load,
+  moved,
+  spread,
+  unevenStrands,
+  wholeGrade,
+} from './rotation';
 import { lessonsOutside, yearFault, yearSum } from './year';
 
 const week = [1, 2, 3, 4, 5];
@@ -99,4 +108,26 @@ test('a strand is uneven when one day has two of it more than another', () => {
   if (!a || !b || !c || !d) throw new Error('four concepts');
   expect(unevenStrands([[a, b], [c, x], [d]])).toEqual([]);
   expect(unevenStrands([[a, b, x], [c, d], []])).toEqual([{ strand: 'data', least: 0, most: 2 }]);
+});
+
+test('several concepts go to the lightest day one after the other', () => {
+  expect(spread([['a', 'b'], ['c'], []], ['x', 'y', 'z'])).toEqual([
+    ['a', 'b'],
+    ['c', 'y'],
+    ['x', 'z'],
+  ]);
+  expect(spread([['a']], [])).toEqual([['a']]);
+});
+
+test('a choice names one concept or a whole grade', () => {
+  const placed = (id: string, grade: number) => ({ concept: { id }, grade }) as never;
+  const all = [placed('a', 3), placed('b', 4), placed('c', 3)];
+  const named = (value: string) => {
+    const choice = choiceOf(value);
+    return choice === null ? null : chosenBy(choice, all).map(({ concept }) => concept.id);
+  };
+  expect(named('')).toBeNull();
+  expect(named('b')).toEqual(['b']);
+  expect(named(wholeGrade(3))).toEqual(['a', 'c']);
+  expect(named(wholeGrade(5))).toEqual([]);
 });

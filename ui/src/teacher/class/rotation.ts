@@ -40,3 +40,31 @@ export function unevenStrands(
 /** The day (from 0) with the fewest concepts; of equals the first. */
 export const lightest = (days: Days): number =>
   days.reduce((best, day, at) => (day.length < (days[best]?.length ?? Infinity) ? at : best), 0);
+
+/** The rotation with concepts added, each on what is then the lightest day. */
+export function spread(days: Days, concepts: string[]): Days {
+  return concepts.reduce<Days>((now, concept) => {
+    const day = lightest(now);
+    return now.map((ids, at) => (at === day ? [...ids, concept] : ids));
+  }, days);
+}
+
+/** A choice of the form: one concept, or a whole grade. */
+export type Choice = { concept: string } | { grade: number };
+const WHOLE = 'grade:';
+export const wholeGrade = (grade: number): string => `${WHOLE}${grade}`;
+
+/** What a picked value means; nothing for no choice. */
+export function choiceOf(value: string): Choice | null {
+  if (value === '') return null;
+  return value.startsWith(WHOLE)
+    ? { grade: Number(value.slice(WHOLE.length)) }
+    : { concept: value };
+}
+
+/** The concepts that a choice names. */
+export function chosenBy(choice: Choice, offered: PlacedConcept[]): PlacedConcept[] {
+  return offered.filter((one) =>
+    'grade' in choice ? one.grade === choice.grade : one.concept.id === choice.concept,
+  );
+}

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { gapPercent, goodness, moved, onConcept, started, wishFault } from './groups';
+import { effectOf, gapPercent, goodness, moved, onConcept, started, wishFault } from './groups';
 
 const groups = [
   { slot: 0, concept: 'a', seats: [1, 3] },
@@ -49,6 +49,13 @@ test('wishes that cannot be are named', () => {
   expect(wishFault({ ...wishes, slots: 0 })).toBe('groups-fault-slots');
   expect(wishFault({ ...wishes, groups_at_once: NaN })).toBe('groups-fault-at-once');
   expect(wishFault({ ...wishes, size_least: 6 })).toBe('groups-fault-size');
+});
+
+test('what a change makes of a plan is told by its direction and percent', () => {
+  expect(effectOf(1000, 970)).toEqual({ kind: 'less', percent: 3 });
+  expect(effectOf(1000, 1025)).toEqual({ kind: 'more', percent: 2.5 });
+  expect(effectOf(1000, 1000)).toEqual({ kind: 'same', percent: 0 });
+  expect(effectOf(0, 500)).toEqual({ kind: 'same', percent: 0 });
 });
 
 test('a gap is never said smaller than it is', () => {

@@ -70,3 +70,13 @@ export function wishFault(wishes: GroupWishes): string | undefined {
 
 /** A gap in percent, never rounded down: what is said of it must hold. */
 export const gapPercent = (gap: number): number => Math.ceil(gap * 1000) / 10;
+
+/** What a change makes of a plan's worth: in which direction, and by how many percent. */
+export function effectOf(
+  before: number,
+  after: number,
+): { kind: 'less' | 'more' | 'same'; percent: number } {
+  const percent = before === 0 ? 0 : Math.round((Math.abs(after - before) / before) * 1000) / 10;
+  if (percent === 0) return { kind: 'same', percent };
+  return { kind: after < before ? 'less' : 'more', percent };
+}
