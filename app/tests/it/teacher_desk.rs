@@ -490,14 +490,16 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         assignment: listed[0].id.clone(),
     };
     assert!(desk.app.restore_assignment(which()).is_err(), "it stands");
-    assert!(desk.app.withdraw_assignment(which()).unwrap().is_empty());
+    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    assert!(withdrawn.len() == 1 && withdrawn[0].withdrawn, "and can come back");
     let restored = desk.app.restore_assignment(which()).unwrap();
-    assert_eq!(restored.len(), 1);
+    assert!(restored.len() == 1 && !restored[0].withdrawn);
     assert_eq!(
         (&restored[0].id, restored[0].due),
         (&listed[0].id, listed[0].due)
     );
-    assert!(desk.app.withdraw_assignment(which()).unwrap().is_empty());
+    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    assert!(withdrawn.len() == 1 && withdrawn[0].withdrawn, "and can come back");
     for bad in [
         NewAssignment {
             concepts: vec![],

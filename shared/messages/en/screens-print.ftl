@@ -35,6 +35,7 @@ print-fault-count = Choose 1 to { $most } exercises.
 print-seat-sheet = Sheet for one student
 print-seat-sheet-words = Up to six concepts for one student: what you assigned first, then what the reports say is needed most. For students without a device, or who would rather write.
 print-student = Student
+print-everyone = Everyone who has reported, a page each
 print-reports = Reports
 print-tables = Tables
 print-tables-words = For spreadsheets, without a name. Small counts can point to a child: for the school, use the class table under Reports.

@@ -96,8 +96,14 @@ safe-note-special = Decisions about special education are made in your school's 
 safe-note-names = Whoever can read this computer's files can read the names in them. Lock the computer and encrypt its disk.
 removed-class = { $title } was deleted.
 removed-seat = { $name } was removed from { $title }.
-removed-words = On the disk it is gone. For ten minutes, until Surefoot is closed, or until something else is removed, it can be brought back from memory.
+removed-own-exercise = An exercise of your own was taken out of { $title }.
+removed-own-import = An import of your own was taken back in { $title }.
+removed-more = { $count ->
+    [one] One more can be brought back
+   *[other] { $count } more can be brought back
+}
+removed-words = On the disk it is gone. For ten minutes, or until Surefoot is closed, it can be brought back from memory.
 removed-back = Bring back
 removed-let-go = Delete it for good now
 removed-is-back = It is back, as it was.
-removed-warning = It goes from the disk and from the copies on this computer at once. For ten minutes, until Surefoot is closed, or until something else is removed, it can be brought back; after that nobody can.
+removed-warning = It goes from the disk and from the copies on this computer at once. For ten minutes, or until Surefoot is closed, it can be brought back; after that nobody can.

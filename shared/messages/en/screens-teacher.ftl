@@ -82,6 +82,7 @@ board-trend-maybe-falling = perhaps falling
 board-trend-no-clear-change = no clear change
 board-trend-too-soon = too soon to say
 board-pass-cell = { $needs } of { $rated } who rated need help, { $share }
+board-pass-last = Last rating on { $date }.
 board-unranked = Not ranked: before the first lesson, or without a report
 
 ## One concept and the students behind it
@@ -379,6 +380,11 @@ assign-waiting = { $count ->
    *[other] Not joined or handed in yet: { $seats }. It can be sealed for them after their first hand-in.
 }
 assign-withdraw = Withdraw
+assign-withdrawn-list = { $count ->
+    [one] One withdrawn assignment
+   *[other] { $count } withdrawn assignments
+}
+assign-restore = Let it stand again
 assign-withdraw-title = Withdraw this assignment?
 assign-withdraw-words = It goes from the students' practice with the next class pack. Practice that was done stays and counts.
 assign-concepts = Concepts

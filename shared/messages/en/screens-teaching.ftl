@@ -37,6 +37,10 @@ compare-unsure-none = Nobody at the moment.
 compare-since = { $right } right, { $wrong } wrong
 compare-more = Show all { $count }
 compare-fewer = Show fewer
+compare-mistakes-left-out = { $count ->
+    [one] One rarer mistake is not listed.
+   *[other] { $count } rarer mistakes are not listed.
+}
 compare-mistakes = Common mistakes
 compare-mistakes-none = No mistake has been recognised in practice yet.
 compare-col-mistake = Mistake
@@ -44,10 +48,12 @@ compare-col-students = Students
 compare-col-times = Times
 compare-col-last = Last made
 compare-students = How well each student's ratings fit the results
-compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. Forecast minus result stands with its 95% range, from 20 answers on.
+compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. Forecast minus result stands with its 95% range, from 20 answers on. The Brier score, from 60 on, is 0 for perfect forecasts and 1 for the worst: what ratings are off, less what they tell apart, plus the spread of the results.
 compare-col-verdict = In short
 compare-col-bias = Forecast minus result, in 100
 compare-col-gamma = The surer, the more often right (gamma)
+compare-col-brier = Brier score
+compare-brier-parts = off { $reliability }, tell apart { $resolution }, spread { $uncertainty }
 compare-col-answers = Answers
 compare-bias = { $bias } ({ $low } to { $high })
 compare-verdict-over = Feels surer than results show
@@ -299,6 +305,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] No change
    *[other] { $slope } of a rating step
-} a pass, over { $passes } passes; p = { $p }. Each student is compared with themselves; of { $concepts } concepts, about one in ten called "moving" is chance.
+} a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves; of { $concepts } concepts, about one in ten called "moving" is chance.
 concept-trend-few = { $passes } passes with three raters or more so far; it takes six.
 enter-keys-row = Shift with a key fills in the rest of the student's line.

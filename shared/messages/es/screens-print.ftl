@@ -35,6 +35,7 @@ print-fault-count = Elige de 1 a { $most } ejercicios.
 print-seat-sheet = Hoja para un estudiante
 print-seat-sheet-words = Hasta seis conceptos para un estudiante: primero lo que asignaste, luego lo que más falta según los informes. Para quien no tiene dispositivo o prefiere escribir.
 print-student = Estudiante
+print-everyone = Todos los que han informado, una página cada uno
 print-reports = Informes
 print-tables = Tablas
 print-tables-words = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.

@@ -96,8 +96,14 @@ safe-note-special = Las decisiones sobre educación especial se toman en el proc
 safe-note-names = Quien puede leer los archivos de esta computadora puede leer los nombres. Bloquea la computadora y cifra su disco.
 removed-class = Se borró { $title }.
 removed-seat = Se quitó a { $name } de { $title }.
-removed-words = En el disco ya no está. Durante diez minutos, hasta que se cierre Surefoot o hasta que se quite otra cosa, se puede recuperar de la memoria.
+removed-own-exercise = Se quitó un ejercicio tuyo de { $title }.
+removed-own-import = Se deshizo una importación tuya en { $title }.
+removed-more = { $count ->
+    [one] Se puede recuperar uno más
+   *[other] Se pueden recuperar { $count } más
+}
+removed-words = En el disco ya no está. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar de la memoria.
 removed-back = Recuperar
 removed-let-go = Borrar ya para siempre
 removed-is-back = Está de vuelta, como estaba.
-removed-warning = Sale enseguida del disco y de las copias de esta computadora. Durante diez minutos, hasta que se cierre Surefoot o hasta que se quite otra cosa, se puede recuperar; después nadie puede.
+removed-warning = Sale enseguida del disco y de las copias de esta computadora. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar; después nadie puede.

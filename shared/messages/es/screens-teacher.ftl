@@ -82,6 +82,7 @@ board-trend-maybe-falling = quizá baja
 board-trend-no-clear-change = sin cambio claro
 board-trend-too-soon = aún es pronto
 board-pass-cell = { $needs } de { $rated } que valoraron necesitan ayuda, { $share }
+board-pass-last = Última valoración: { $date }.
 board-unranked = Sin puesto: antes de la primera lección, o sin informe
 
 ## One concept and the students behind it
@@ -379,6 +380,11 @@ assign-waiting = { $count ->
    *[other] Aún no han entrado o entregado: { $seats }. Se puede sellar para ellos tras su primera entrega.
 }
 assign-withdraw = Retirar
+assign-withdrawn-list = { $count ->
+    [one] Una asignación retirada
+   *[other] { $count } asignaciones retiradas
+}
+assign-restore = Ponerla de nuevo
 assign-withdraw-title = ¿Retirar esta asignación?
 assign-withdraw-words = Sale de la práctica de los estudiantes con el próximo paquete de clase. La práctica hecha se queda y cuenta.
 assign-concepts = Conceptos

@@ -37,6 +37,10 @@ compare-unsure-none = Nadie por ahora.
 compare-since = { $right } bien, { $wrong } mal
 compare-more = Mostrar los { $count }
 compare-fewer = Mostrar menos
+compare-mistakes-left-out = { $count ->
+    [one] Un error más raro no está en la lista.
+   *[other] { $count } errores más raros no están en la lista.
+}
 compare-mistakes = Errores frecuentes
 compare-mistakes-none = Aún no se ha reconocido ningún error en la práctica.
 compare-col-mistake = Error
@@ -44,10 +48,12 @@ compare-col-students = Estudiantes
 compare-col-times = Veces
 compare-col-last = Última vez
 compare-students = Cuánto encajan las valoraciones de cada estudiante con los resultados
-compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95 %, desde 20 respuestas.
+compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95 %, desde 20 respuestas. El índice de Brier, desde 60, es 0 con pronósticos perfectos y 1 con los peores: lo que se desvían las valoraciones, menos lo que distinguen, más la dispersión de los resultados.
 compare-col-verdict = En breve
 compare-col-bias = Pronóstico menos resultado, de 100
 compare-col-gamma = Cuanto más seguro, más aciertos (gamma)
+compare-col-brier = Índice de Brier
+compare-brier-parts = desvío { $reliability }, distinguen { $resolution }, dispersión { $uncertainty }
 compare-col-answers = Respuestas
 compare-bias = { $bias } (de { $low } a { $high })
 compare-verdict-over = Más seguro de lo que muestran los resultados
@@ -300,6 +306,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] Sin cambio
    *[other] { $slope } de un paso de valoración
-} por vuelta, en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
+} por vuelta (margen del 95 %: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
 concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

@@ -106,10 +106,17 @@ class Desk {
     await this.attempt(() => changeSettings(change));
   }
 
-  /** Brings back the seat or the class that was removed last; whether it came. */
-  async bringBack(): Promise<boolean> {
-    const removed = start()?.removed;
-    const after = await this.ask('bring_back', {});
+  /** What was removed just now, by which it can be brought back. */
+  async justRemoved(): Promise<number | undefined> {
+    await this.refresh();
+    return start()?.removed[0]?.number;
+  }
+
+  /** Brings back something that was removed; whether it came. */
+  async bringBack(number: number | undefined): Promise<boolean> {
+    if (number === undefined) return false;
+    const removed = start()?.removed.find((one) => one.number === number);
+    const after = await this.ask('bring_back', { number });
     if (!after) {
       await this.attemptQuietly(refresh);
       return false;
@@ -119,9 +126,10 @@ class Desk {
     return true;
   }
 
-  /** Lets go of what was removed: from then on nobody can bring it back. */
-  async letGo(): Promise<void> {
-    const after = await this.ask('let_go', {});
+  /** Lets go of something that was removed: from then on nobody can bring it back. */
+  async letGo(number: number | undefined): Promise<void> {
+    if (number === undefined) return;
+    const after = await this.ask('let_go', { number });
     if (after) take(after);
   }
 

@@ -198,6 +198,10 @@ whole_class: boolean,
  */
 in_pack: boolean, 
 /**
+ * Taken back; it can be let stand again.
+ */
+withdrawn: boolean, 
+/**
  * Seats without a device yet: it cannot be sealed for them until their first hand-in.
  */
 waiting: Array<number>, 
@@ -772,6 +776,10 @@ students: Array<StudentCalibration>,
  * The commonest mistakes over all concepts.
  */
 mistakes: Array<ConceptMistake>, 
+/**
+ * Mistakes beyond these that are not listed.
+ */
+mistakes_left_out: number, 
 /**
  * Students' ratings against the teacher's observations.
  */
@@ -1638,6 +1646,23 @@ student: string,
  * At most three concepts.
  */
 concepts: Array<string>, };
+export type ForecastScore = { 
+/**
+ * Mean squared distance of what was claimed from what came; 0 is best, 1 worst.
+ */
+score: number, 
+/**
+ * How far each rating is from the share right after it; 0 is best.
+ */
+reliability: number, 
+/**
+ * How much the shares right differ between ratings; more is better.
+ */
+resolution: number, 
+/**
+ * The spread of the results themselves, the same for any ratings.
+ */
+uncertainty: number, };
 export type FractionGrid = { 
 /**
  * Rows in the whole.
@@ -2008,6 +2033,10 @@ file_name: string,
  * Where it was put, as the shell names it; nothing when the person changed their mind.
  */
 place: string | null, 
+/**
+ * Handed to another program instead; whether that one sent it, it does not say.
+ */
+shared: boolean, 
 /**
  * Size of the sealed file.
  */
@@ -3102,7 +3131,11 @@ rated: number,
 /**
  * Of these, Not yet or With help.
  */
-needs: number, };
+needs: number, 
+/**
+ * The newest rating of the pass.
+ */
+last_on: string | null, };
 export type PathConcept = { 
 /**
  * The concept.
@@ -3337,7 +3370,7 @@ count: number,
 /**
  * With the answer key on a page apart.
  */
-with_key: boolean, } | { "kind": "chart" } | { "kind": "report", 
+with_key: boolean, } | { "kind": "chart" } | { "kind": "family_pages" } | { "kind": "report", 
 /**
  * Which.
  */
@@ -3514,6 +3547,10 @@ export type RemoveStudent = {
 student: string, };
 export type Removed = { 
 /**
+ * Its number, by which it is brought back or let go of.
+ */
+number: number, 
+/**
  * The class.
  */
 class: string, 
@@ -3522,13 +3559,23 @@ class: string,
  */
 title: string, 
 /**
- * The seat; nothing when it was the whole class.
+ * What it was.
  */
-seat: number | null, 
+what: RemovedWhat, };
+export type RemovedId = { 
+/**
+ * Its number.
+ */
+number: number, };
+export type RemovedWhat = { "kind": "class" } | { "kind": "seat", 
+/**
+ * Its number.
+ */
+seat: number, 
 /**
  * Its name.
  */
-name: string | null, };
+name: string | null, } | { "kind": "own_exercise" } | { "kind": "own_import" };
 export type RenameClass = { 
 /**
  * The class.
@@ -4098,9 +4145,13 @@ damaged: Array<DamagedStore>,
  */
 years_over: Array<YearOver>, 
 /**
- * What was removed last from the desk, while it can be brought back.
+ * What was removed from the desk, while it can be brought back; the newest first.
  */
-removed: Removed | null, 
+removed: Array<Removed>, 
+/**
+ * Whether a file can be handed to another program by the system's share sheet.
+ */
+shares: boolean, 
 /**
  * Settings of this device.
  */
@@ -4187,7 +4238,12 @@ high: number | null,
 /**
  * Goodman and Kruskal's gamma: whether surer answers were more often right.
  */
-gamma: number | null, };
+gamma: number | null, 
+/**
+ * How good ratings are as forecasts; nothing below 60 answers, or when all
+ * stand at one rating.
+ */
+brier: ForecastScore | null, };
 export type StudentConcept = { 
 /**
  * The concept.
@@ -4673,6 +4729,14 @@ passes: number,
  */
 slope: number | null, 
 /**
+ * Low end of its 95 % interval (Sen 1968).
+ */
+low: number | null, 
+/**
+ * High end of its 95 % interval.
+ */
+high: number | null, 
+/**
  * Two-sided probability of so clear a movement by chance.
  */
 p: number, 
@@ -4808,6 +4872,7 @@ export interface Calls {
   set_goals: { args: Goals; out: MyPath };
   hand_in_preview: { args: StudentId; out: HandInPreview };
   hand_in: { args: StudentId; out: HandInMade };
+  share_hand_in: { args: StudentId; out: HandInMade };
   take_class_pack: { args: StudentId; out: PackTaken | null };
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
@@ -4834,8 +4899,8 @@ export interface Calls {
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
   delete_class: { args: ClassId; out: Start };
-  bring_back: { args: Nothing; out: Start };
-  let_go: { args: Nothing; out: Start };
+  bring_back: { args: RemovedId; out: Start };
+  let_go: { args: RemovedId; out: Start };
   spare_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   read_pacing: { args: PacingText; out: PacingList };

@@ -97,10 +97,11 @@ test('the shade grows with the share needing help', () => {
 });
 
 test('a pass tells share and counts in words', () => {
-  expect(passWords({ needs: 6, rated: 24 })).toBe(
+  expect(passWords({ needs: 6, rated: 24, last_on: null })).toBe(
     sayIn('en', 'board-pass-cell', { needs: 6, rated: 24, share: '25%' }),
   );
-  expect(passWords({ needs: 0, rated: 0 })).toBe(sayIn('en', 'board-no-report'));
+  expect(passWords({ needs: 6, rated: 24, last_on: '2026-11-02' })).toContain('Nov 2');
+  expect(passWords({ needs: 0, rated: 0, last_on: null })).toBe(sayIn('en', 'board-no-report'));
 });
 
 test('the place of a concept never begins a line with a dot', () => {

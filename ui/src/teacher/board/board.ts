@@ -1,5 +1,5 @@
 import type { Board, BoardRow, PassCell, Phase, Trend, TrendTest } from '../../lib/backend';
-import { number, percent, say } from '../../lib/words';
+import { date, number, percent, say } from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -85,10 +85,12 @@ export function shade(needs: number, rated: number): number {
 }
 
 /** A pass in words: how many of those who rated need help. */
-export const passWords = ({ needs, rated }: PassCell): string =>
-  rated === 0
-    ? say('board-no-report')
-    : say('board-pass-cell', { needs, rated, share: percent(needs / rated) });
+export function passWords({ needs, rated, last_on }: PassCell): string {
+  if (rated === 0) return say('board-no-report');
+  const words = say('board-pass-cell', { needs, rated, share: percent(needs / rated) });
+  if (last_on === null) return words;
+  return `${words}. ${say('board-pass-last', { date: date(last_on, 'short') })}`;
+}
 
 /** Message id of a trend. */
 export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_', '-')}`;
@@ -96,12 +98,19 @@ export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_',
 /** Whether it moves beyond what chance does. */
 export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';
 
+/** A change with its sign, to two places. */
+function signed(change: number): string {
+  const rounded = Math.round(change * 100) / 100;
+  return rounded === 0 ? number(0) : `${rounded > 0 ? '+' : '−'}${number(Math.abs(rounded), 2)}`;
+}
+
 /** The test behind a trend in words: how far, over how many passes, how likely by chance. */
 export function trendTest(trend: Trend, test: TrendTest): string {
   if (trend === 'too_soon') return say('concept-trend-few', { passes: test.passes });
-  const slope = Math.round((test.slope ?? 0) * 100) / 100;
   return say('concept-trend-test', {
-    slope: slope === 0 ? 0 : `${slope > 0 ? '+' : '−'}${number(Math.abs(slope), 2)}`,
+    slope: signed(test.slope ?? 0) === number(0) ? 0 : signed(test.slope ?? 0),
+    low: signed(test.low ?? 0),
+    high: signed(test.high ?? 0),
     passes: test.passes,
     // Never smaller than it is.
     p: number(Math.max(0.001, Math.ceil(test.p * 1000) / 1000), 3),
