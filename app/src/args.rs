@@ -461,6 +461,8 @@ pub enum Printed {
         count: u32,
         /// With the answer key on a page apart.
         with_key: bool,
+        /// The numbers to have, as in a preview; fresh ones when not given.
+        seed: Option<u32>,
     },
     /// A practice sheet for one seat: what is assigned, then what is needed most.
     SeatSheet {
@@ -470,6 +472,8 @@ pub enum Printed {
         count: u32,
         /// With the answer key on a page apart.
         with_key: bool,
+        /// As of a sheet.
+        seed: Option<u32>,
     },
     /// A chart for self-ratings on paper.
     Chart,
@@ -512,17 +516,6 @@ pub enum ReportWanted {
         /// Minutes there are.
         minutes: u32,
     },
-}
-
-/// A report to look at.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct ReportAsked {
-    /// The class's id.
-    pub class: String,
-    /// Which report.
-    pub report: ReportWanted,
-    /// Its language.
-    pub language: Language,
 }
 
 /// A table to save for other programs.

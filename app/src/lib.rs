@@ -166,7 +166,7 @@ contract::calls! { App, CallError;
     withdraw_assignment(AssignmentId) -> Vec<AssignmentReport>;
     restore_assignment(AssignmentId) -> Vec<AssignmentReport>;
     print(PrintAsked) -> FileMade;
-    report(ReportAsked) -> ReportPage;
+    preview(PrintAsked) -> ReportPage;
     save_table(TableAsked) -> FileMade;
     print_practice(StudentPrint) -> FileMade;
     print_path(PathPrint) -> FileMade;

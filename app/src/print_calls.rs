@@ -1,6 +1,7 @@
 //! Calls that print: a PDF is made and handed to the person to keep.
 
-use crate::app::App;
+use crate::app::{App, lock};
+use crate::report_calls::report_page;
 use crate::{
     CallError, FileKind, PathPrint, PrintAsked, PrintLook, PrintPaper, Printed, StudentPrint,
     chance,
@@ -13,6 +14,9 @@ use surefoot_core::student;
 use surefoot_core::teacher::views::FileMade;
 use surefoot_core::teacher::{self, OpenClass};
 use surefoot_report::chart::{Chart, self_rating_chart};
+use surefoot_report::page::ReportPage;
+use surefoot_report::page::practice::practice_page;
+use surefoot_report::page::rating_chart::chart_page;
 use surefoot_report::path::path_pages;
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
 use surefoot_report::{Density, Look, Paper, ReportError};
@@ -32,49 +36,56 @@ impl App {
     /// [`CallError::Files`], or the store's.
     pub fn print(&self, asked: PrintAsked) -> Result<FileMade, CallError> {
         let look = look(&asked.look);
-        let (file_name, bytes) = match asked.what {
-            Printed::Sheet {
-                concepts,
-                level,
-                count,
-                with_key,
-            } => {
-                let seed = short_seed()?;
-                let wish = self.with_class(&asked.class, |_, class| {
-                    let parts = concepts
-                        .iter()
-                        .map(|concept| part(&class.facts, concept, level, count, seed))
-                        .collect::<Result<_, _>>()?;
-                    Ok(SheetWish {
-                        parts,
-                        without_key: !with_key,
-                        ..SheetWish::default()
-                    })
-                })?;
-                (
-                    format!("practice-{seed}.pdf"),
-                    practice_sheet(&wish, &look)?,
-                )
+        let (file_name, bytes) = match &asked.what {
+            Printed::Sheet { seed, .. } => {
+                let seed = seed_of(*seed)?;
+                let wish = self.sheet_wish(&asked, seed, true)?;
+                let bytes = practice_sheet(&wish, &look)?;
+                (format!("practice-{seed}.pdf"), bytes)
             }
-            Printed::SeatSheet {
-                seat,
-                count,
-                with_key,
-            } => {
-                let seed = short_seed()?;
-                let wish = self.seat_sheet(&asked.class, seat, count, with_key, seed)?;
-                (
-                    format!("practice-seat-{seat}-{seed}.pdf"),
-                    practice_sheet(&wish, &look)?,
-                )
+            Printed::SeatSheet { seat, seed, .. } => {
+                let seed = seed_of(*seed)?;
+                let wish = self.sheet_wish(&asked, seed, true)?;
+                let bytes = practice_sheet(&wish, &look)?;
+                (format!("practice-seat-{seat}-{seed}.pdf"), bytes)
             }
             Printed::Chart => self.with_class(&asked.class, |_, class| {
-                Ok(("self-ratings.pdf".into(), chart(class, &look)?))
+                let chart = self_rating_chart(&chart_of(class), &look)?;
+                Ok(("self-ratings.pdf".into(), chart))
             })?,
             Printed::FamilyPages => self.family_pages(&asked.class, &look)?,
-            Printed::Report { report } => return self.print_report(&asked.class, &report, &look),
+            Printed::Report { report } => return self.print_report(&asked.class, report, &look),
         };
         self.handed_over(file_name, FileKind::Pdf, &bytes)
+    }
+
+    /// What a print would hold, to look at; nothing is handed out by it. With a seed, a
+    /// sheet has the very exercises of the print. While names are covered it shows seats.
+    ///
+    /// # Errors
+    /// As [`App::print`]; [`CallError::Invalid`] for what has several pages of one kind.
+    pub fn preview(&self, asked: PrintAsked) -> Result<ReportPage, CallError> {
+        let look = look(&asked.look);
+        let covered = lock(&self.state).settings.names_covered;
+        match &asked.what {
+            Printed::Sheet { seed, .. } | Printed::SeatSheet { seed, .. } => {
+                let wish = self.sheet_wish(&asked, seed_of(*seed)?, !covered)?;
+                Ok(practice_page(&wish, look.locale)?)
+            }
+            Printed::Chart => self.with_class(&asked.class, |_, class| {
+                Ok(chart_page(&chart_of(class), look.density, look.locale)?)
+            }),
+            Printed::Report { report } => {
+                let (today, language) = (self.this_day(), look.locale.language);
+                self.with_class(&asked.class, |desk, class| {
+                    report_page(desk, class, report, language, today, !covered)
+                })
+            }
+            Printed::FamilyPages => Err(CallError::Invalid {
+                field: "report".into(),
+                rule: "one_by_one".into(),
+            }),
+        }
     }
 
     /// Prints tonight's practice of a student, with its key on a page apart.
@@ -135,30 +146,60 @@ impl App {
         })
     }
 
-    fn seat_sheet(
+    /// The exercises of a sheet that was asked for.
+    fn sheet_wish(
         &self,
-        class: &str,
-        seat: u32,
-        count: u32,
-        with_key: bool,
+        asked: &PrintAsked,
         seed: u64,
+        with_names: bool,
     ) -> Result<SheetWish, CallError> {
         let today = self.this_day();
-        self.with_class(class, |desk, class| {
-            let practice = teacher::seat_practice(desk, class, seat, today, CONCEPTS_OF_ONE)?;
+        self.with_class(&asked.class, |desk, class| {
+            let facts = &class.facts;
+            let (parts, for_whom, with_key) = match &asked.what {
+                Printed::Sheet {
+                    concepts,
+                    level,
+                    count,
+                    with_key,
+                    ..
+                } => {
+                    let parts = (concepts.iter())
+                        .map(|concept| part(facts, concept, *level, *count, seed))
+                        .collect::<Result<_, _>>()?;
+                    (parts, None, *with_key)
+                }
+                Printed::SeatSheet {
+                    seat,
+                    count,
+                    with_key,
+                    ..
+                } => {
+                    let practice =
+                        teacher::seat_practice(desk, class, *seat, today, CONCEPTS_OF_ONE)?;
+                    let parts = (practice.into_iter())
+                        .map(|one| part(facts, one.concept, one.level, *count, seed))
+                        .collect::<Result<_, _>>()?;
+                    let row = class.seats.iter().find(|row| row.number == *seat);
+                    let name = row.and_then(|row| row.name.clone());
+                    (parts, name.filter(|_| with_names), *with_key)
+                }
+                _ => (Vec::new(), None, false),
+            };
             Ok(SheetWish {
-                for_whom: class
-                    .seats
-                    .iter()
-                    .find(|s| s.number == seat)
-                    .and_then(|s| s.name.clone()),
-                parts: practice
-                    .into_iter()
-                    .map(|one| part(&class.facts, one.concept, one.level, count, seed))
-                    .collect::<Result<_, _>>()?,
+                for_whom,
+                parts,
                 without_key: !with_key,
             })
         })
+    }
+}
+
+/// The seed asked for, or a fresh one short enough to be typed again.
+fn seed_of(asked: Option<u32>) -> Result<u64, CallError> {
+    match asked {
+        Some(seed) => Ok(u64::from(seed)),
+        None => short_seed(),
     }
 }
 
@@ -167,7 +208,7 @@ fn short_seed() -> Result<u64, CallError> {
     Ok(chance::number()? % 1_000_000)
 }
 
-fn chart(class: &OpenClass, look: &Look) -> Result<Vec<u8>, ReportError> {
+fn chart_of(class: &OpenClass) -> Chart<'_> {
     let facts = &class.facts;
     let days = facts
         .rotation
@@ -175,12 +216,11 @@ fn chart(class: &OpenClass, look: &Look) -> Result<Vec<u8>, ReportError> {
         .iter()
         .map(|day| day.iter().filter_map(|id| facts.concepts.get(id)).collect())
         .collect();
-    let chart = Chart {
+    Chart {
         class_title: &facts.title,
         days,
         pass_count: facts.rotation.pass_count(&facts.year),
-    };
-    self_rating_chart(&chart, look)
+    }
 }
 
 /// A student's print has room to work.

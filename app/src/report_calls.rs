@@ -1,7 +1,7 @@
 //! Calls of the reports: shown on the screen, printed, and as tables.
 
-use crate::app::{App, lock};
-use crate::{CallError, FileKind, ReportAsked, ReportWanted, TableAsked, TableWanted};
+use crate::app::App;
+use crate::{CallError, FileKind, ReportWanted, TableAsked, TableWanted};
 use surefoot_core::catalogue::Language;
 use surefoot_core::messages::Locale;
 use surefoot_core::store::DeskStore;
@@ -14,19 +14,6 @@ use surefoot_report::page::{
 };
 
 impl App {
-    /// A report to look at; nothing is handed out by it. While names are covered it
-    /// shows seats.
-    ///
-    /// # Errors
-    /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
-    pub fn report(&self, asked: ReportAsked) -> Result<ReportPage, CallError> {
-        let today = self.this_day();
-        let covered = lock(&self.state).settings.names_covered;
-        self.with_class(&asked.class, |desk, class| {
-            report_page(desk, class, &asked.report, asked.language, today, !covered)
-        })
-    }
-
     /// Saves a table for other programs.
     ///
     /// # Errors

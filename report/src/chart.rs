@@ -25,23 +25,34 @@ pub struct Chart<'a> {
     pub pass_count: usize,
 }
 
+impl Chart<'_> {
+    /// Whether there is nothing to rate.
+    pub(crate) fn is_empty(&self) -> bool {
+        self.pass_count == 0 || self.days.iter().all(Vec::is_empty)
+    }
+}
+
+/// Most passes that stand in one table.
+pub(crate) fn passes_in_a_table(density: Density) -> usize {
+    match density {
+        Density::Compact => PASSES_COMPACT,
+        Density::Roomy => PASSES_ROOMY,
+    }
+}
+
 /// A chart as a PDF: compact has the whole year in one table a day, roomy has
 /// six passes in a table, and the "I can" statements.
 ///
 /// # Errors
 /// [`ReportError::Nothing`] without a concept or a pass.
 pub fn self_rating_chart(chart: &Chart, look: &Look) -> Result<Vec<u8>, ReportError> {
-    if chart.pass_count == 0 || chart.days.iter().all(Vec::is_empty) {
+    if chart.is_empty() {
         return Err(ReportError::Nothing);
     }
     let w = Words::new(look.locale)?;
     let title = w.get("report-chart")?;
     let compact = look.density == Density::Compact;
-    let most = if compact {
-        PASSES_COMPACT
-    } else {
-        PASSES_ROOMY
-    };
+    let most = passes_in_a_table(look.density);
     let mut page = Document::new(*look, title.clone(), chart.class_title);
     let all: Vec<usize> = (1..=chart.pass_count).collect();
     for passes in all.chunks(most) {

@@ -38,20 +38,7 @@ pub struct SheetWish {
 /// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without
 /// exercises, or the generator's error.
 pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
-    let asked: usize = wish.parts.iter().map(|part| part.count).sum();
-    if asked == 0 {
-        return Err(ReportError::Nothing);
-    }
-    if asked > MOST_EXERCISES {
-        return Err(ReportError::TooMany {
-            asked,
-            most: MOST_EXERCISES,
-        });
-    }
-    let mut sets: Vec<(&Concept, &SheetPart, Vec<Item>)> = Vec::new();
-    for part in wish.parts.iter().filter(|part| part.count > 0) {
-        sets.push((&part.concept, part, part.exercises()?));
-    }
+    let sets = sets(wish)?;
     let w = Words::new(look.locale)?;
     let language = look.locale.language;
     let title = match sets.as_slice() {
@@ -94,6 +81,27 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
         }
     }
     page.finish()
+}
+
+/// A concept with what was asked for and its exercises.
+pub(crate) type Set<'w> = (&'w Concept, &'w SheetPart, Vec<Item>);
+
+/// The exercises of each concept asked for.
+pub(crate) fn sets(wish: &SheetWish) -> Result<Vec<Set<'_>>, ReportError> {
+    let asked: usize = wish.parts.iter().map(|part| part.count).sum();
+    if asked == 0 {
+        return Err(ReportError::Nothing);
+    }
+    if asked > MOST_EXERCISES {
+        return Err(ReportError::TooMany {
+            asked,
+            most: MOST_EXERCISES,
+        });
+    }
+    (wish.parts.iter())
+        .filter(|part| part.count > 0)
+        .map(|part| Ok((&part.concept, part, part.exercises()?)))
+        .collect()
 }
 
 /// "Name ____ Date ____".

@@ -23,6 +23,7 @@ fn sheet(concept: &str, count: u32) -> Printed {
         level: Level::Expected,
         count,
         with_key: true,
+        seed: None,
     }
 }
 

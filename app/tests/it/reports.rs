@@ -3,7 +3,7 @@
 use crate::support::{Device, class_and_tablet, date, rate};
 use surefoot_app::{
     CallError, ClassId, Entries, EntryAsked, Nothing, PathPrint, PrintAsked, PrintLook, PrintPaper,
-    Printed, ReportAsked, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
+    Printed, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
 };
 use surefoot_core::catalogue::Language;
 use surefoot_core::rating::Confidence;
@@ -49,25 +49,25 @@ fn rated_class() -> (Device, String) {
     (desk, class)
 }
 
-fn shown(desk: &Device, class: &str, report: ReportWanted) -> String {
-    let page = desk.app.report(ReportAsked {
+fn asked(class: &str, what: Printed) -> PrintAsked {
+    PrintAsked {
         class: class.into(),
-        report,
-        language: Language::En,
-    });
-    serde_json::to_string(&page.unwrap()).unwrap()
-}
-
-fn print(desk: &Device, class: &str, report: ReportWanted) -> Result<String, CallError> {
-    let made = desk.app.print(PrintAsked {
-        class: class.into(),
-        what: Printed::Report { report },
+        what,
         look: PrintLook {
             language: Language::En,
             paper: PrintPaper::Letter,
             roomy: true,
         },
-    })?;
+    }
+}
+
+fn shown(desk: &Device, class: &str, report: ReportWanted) -> String {
+    let page = desk.app.preview(asked(class, Printed::Report { report }));
+    serde_json::to_string(&page.unwrap()).unwrap()
+}
+
+fn print(desk: &Device, class: &str, report: ReportWanted) -> Result<String, CallError> {
+    let made = desk.app.print(asked(class, Printed::Report { report }))?;
     Ok(made.file_name)
 }
 
@@ -97,19 +97,35 @@ fn a_family_page_names_one_student_and_nobody_while_names_are_covered() {
 }
 
 #[test]
+fn a_sheet_is_looked_at_before_it_is_printed_and_has_the_same_exercises() {
+    let (desk, class) = rated_class();
+    let sheet = |seed| Printed::SeatSheet {
+        seat: 3,
+        count: 2,
+        with_key: true,
+        seed,
+    };
+    let looked = |seed| {
+        let page = desk.app.preview(asked(&class, sheet(seed))).unwrap();
+        serde_json::to_string(&page).unwrap()
+    };
+    assert_eq!(looked(Some(7)), looked(Some(7)));
+    assert_ne!(looked(Some(7)), looked(Some(8)));
+    assert!(looked(Some(7)).contains("Name3x"));
+    let made = desk.app.print(asked(&class, sheet(Some(7)))).unwrap();
+    assert!(made.file_name.ends_with("-7.pdf"), "{}", made.file_name);
+    let chart = desk.app.preview(asked(&class, Printed::Chart)).unwrap();
+    assert!(chart.parts.len() > 10);
+    let mut settings = desk.app.start(Nothing {}).unwrap().settings;
+    settings.names_covered = true;
+    desk.app.save_device_settings(settings).unwrap();
+    assert!(!looked(Some(7)).contains("Name3x"));
+}
+
+#[test]
 fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() {
     let (desk, class) = rated_class();
-    let pages = |class: &str| {
-        desk.app.print(PrintAsked {
-            class: class.into(),
-            what: Printed::FamilyPages,
-            look: PrintLook {
-                language: Language::Es,
-                paper: PrintPaper::Letter,
-                roomy: true,
-            },
-        })
-    };
+    let pages = |class: &str| desk.app.print(asked(class, Printed::FamilyPages));
     let made = pages(&class).unwrap();
     let all = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
     let one = print(&desk, &class, ReportWanted::Family { seat: 3 }).unwrap();
@@ -171,6 +187,7 @@ fn tables_are_saved_and_a_seat_gets_a_sheet() {
             seat: 1,
             count: 2,
             with_key: true,
+            seed: None,
         },
         look: PrintLook {
             language: Language::En,

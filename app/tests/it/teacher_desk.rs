@@ -491,7 +491,10 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
     };
     assert!(desk.app.restore_assignment(which()).is_err(), "it stands");
     let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
-    assert!(withdrawn.len() == 1 && withdrawn[0].withdrawn, "and can come back");
+    assert!(
+        withdrawn.len() == 1 && withdrawn[0].withdrawn,
+        "and can come back"
+    );
     let restored = desk.app.restore_assignment(which()).unwrap();
     assert!(restored.len() == 1 && !restored[0].withdrawn);
     assert_eq!(
@@ -499,7 +502,10 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         (&listed[0].id, listed[0].due)
     );
     let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
-    assert!(withdrawn.len() == 1 && withdrawn[0].withdrawn, "and can come back");
+    assert!(
+        withdrawn.len() == 1 && withdrawn[0].withdrawn,
+        "and can come back"
+    );
     for bad in [
         NewAssignment {
             concepts: vec![],

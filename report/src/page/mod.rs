@@ -5,6 +5,8 @@ pub mod conference;
 pub mod family;
 pub mod group;
 mod phrases;
+pub mod practice;
+pub mod rating_chart;
 mod set;
 pub mod share_safe;
 pub mod talk;
@@ -12,7 +14,7 @@ pub mod talk;
 pub use set::{print, print_each};
 
 use serde::{Deserialize, Serialize};
-use surefoot_core::item::Block;
+use surefoot_core::item::{Block, ItemView};
 use surefoot_core::rating::Confidence;
 use ts_rs::TS;
 
@@ -65,6 +67,15 @@ pub enum ReportPart {
     Content {
         /// The blocks.
         blocks: Vec<Block>,
+    },
+    /// An exercise of a practice sheet.
+    Exercise {
+        /// Its number on the sheet.
+        number: u32,
+        /// What is asked.
+        item: ItemView,
+        /// Its answer; empty without a key.
+        answer: Vec<Block>,
     },
     /// Lines to write on.
     Write {

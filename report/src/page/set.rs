@@ -118,6 +118,16 @@ fn lay_out(
                 document.place(&blocks(w, of, document.width() * 0.6, 11.5 * scale)?);
                 document.space(3.0 * scale);
             }
+            // Practice sheets have a print of their own (`sheet`).
+            ReportPart::Exercise { number, item, .. } => {
+                document.paragraph(&bold(format!("{number}.")), text);
+                document.place(&blocks(
+                    w,
+                    &item.prompt,
+                    document.width() * 0.6,
+                    11.5 * scale,
+                )?);
+            }
             ReportPart::Write { label, lines } => {
                 document.space(10.0 * scale);
                 document.place(&to_write(label, *lines, document.width(), text.size));

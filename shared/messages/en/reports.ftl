@@ -20,6 +20,7 @@ report-draw-squares = Shade the squares.
 ## Self-rating charts.
 report-chart = My self-ratings
 report-chart-how = After the review, write how sure you are.
+report-chart-more = Passes { $from } to { $to } follow on sheets of their own.
 report-chart-summary = Self-ratings by pass: { $day }
 report-own-view = This is your own view. It is not a grade.
 report-day = Day { $day }

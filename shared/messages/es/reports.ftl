@@ -20,6 +20,7 @@ report-draw-squares = Sombrea los cuadrados.
 ## Tablas de autoevaluación.
 report-chart = Mis autoevaluaciones
 report-chart-how = Después del repaso, escribe qué tan seguro te sientes.
+report-chart-more = Las vueltas { $from } a { $to } siguen en hojas aparte.
 report-chart-summary = Autoevaluaciones por vuelta: { $day }
 report-own-view = Es tu propia opinión. No es una calificación.
 report-day = Día { $day }

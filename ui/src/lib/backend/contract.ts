@@ -3358,7 +3358,11 @@ count: number,
 /**
  * With the answer key on a page apart.
  */
-with_key: boolean, } | { "kind": "seat_sheet", 
+with_key: boolean, 
+/**
+ * The numbers to have, as in a preview; fresh ones when not given.
+ */
+seed: number | null, } | { "kind": "seat_sheet", 
 /**
  * The seat.
  */
@@ -3370,7 +3374,11 @@ count: number,
 /**
  * With the answer key on a page apart.
  */
-with_key: boolean, } | { "kind": "chart" } | { "kind": "family_pages" } | { "kind": "report", 
+with_key: boolean, 
+/**
+ * As of a sheet.
+ */
+seed: number | null, } | { "kind": "chart" } | { "kind": "family_pages" } | { "kind": "report", 
 /**
  * Which.
  */
@@ -3585,19 +3593,6 @@ class: string,
  * The teacher's name for it, 1 to 60 characters.
  */
 title: string, };
-export type ReportAsked = { 
-/**
- * The class's id.
- */
-class: string, 
-/**
- * Which report.
- */
-report: ReportWanted, 
-/**
- * Its language.
- */
-language: Language, };
 export type ReportColumn = { 
 /**
  * Its name.
@@ -3652,7 +3647,19 @@ table: ReportTable, } | { "kind": "content",
 /**
  * The blocks.
  */
-blocks: Array<Block>, } | { "kind": "write", 
+blocks: Array<Block>, } | { "kind": "exercise", 
+/**
+ * Its number on the sheet.
+ */
+number: number, 
+/**
+ * What is asked.
+ */
+item: ItemView, 
+/**
+ * Its answer; empty without a key.
+ */
+answer: Array<Block>, } | { "kind": "write", 
 /**
  * What to write.
  */
@@ -4941,7 +4948,7 @@ export interface Calls {
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   restore_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   print: { args: PrintAsked; out: FileMade };
-  report: { args: ReportAsked; out: ReportPage };
+  preview: { args: PrintAsked; out: ReportPage };
   save_table: { args: TableAsked; out: FileMade };
   print_practice: { args: StudentPrint; out: FileMade };
   print_path: { args: PathPrint; out: FileMade };
