@@ -116,7 +116,36 @@ await withDesk('2026-09-16', async ({ page, url, data, step, scan }) => {
       .first()
       .click();
     await page.getByText('The import was taken back.').waitFor();
-    check('one is left', (await hook('own-list').locator('tbody tr').count()) === 1);
+    const lines = (count) =>
+      page.waitForFunction(
+        (n) => document.querySelectorAll('[data-testid=own-list] tbody tr').length === n,
+        count,
+      );
+    await lines(1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await lines(4);
+    // One exercise and all of the import are held side by side.
+    const remove = async () => {
+      await hook('own-list')
+        .getByRole('button', { name: /^Take away: / })
+        .first()
+        .click();
+      await page.getByRole('dialog').getByRole('button').last().click();
+    };
+    await remove();
+    await lines(3);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await lines(4);
+    await remove();
+    await lines(3);
+    await hook('own-undo').first().click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Take this import back' }).click();
+    await page.getByText('The import was taken back.').waitFor();
+    await hook('removed').getByText('One more can be brought back').waitFor();
+    await scan('own-removed');
+    await hook('removed-let-go').first().click();
+    await hook('removed-let-go').first().click();
+    await hook('removed').waitFor({ state: 'detached' });
   });
 
   await step('concepts of a publisher: the teacher picks, and places one', async () => {

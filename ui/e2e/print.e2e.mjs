@@ -56,6 +56,22 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('print-language').selectOption('es');
     await hook('print-paper').selectOption('a4');
     await said('1 concept, 6 exercises with fresh numbers. A4, Español.');
+    const exercises = hook('report-page').locator('.exercise');
+    await exercises.nth(5).waitFor();
+    check('looked at as it will be', (await exercises.count()) === 6);
+    const first = await exercises.allInnerTexts();
+    check(
+      'with its answers',
+      first.every((text) => text.includes('Answer:')),
+      first[0],
+    );
+    await hook('print-other').click();
+    await page.waitForFunction(
+      (was) =>
+        !(document.querySelector('[data-testid=report-page]')?.innerText ?? was).includes(was),
+      first[0],
+    );
+    await scan('print-looked-at');
     await tabTo('print-save');
     await page.keyboard.press('Enter');
     await said(/practice-\d+\.pdf was saved/);
@@ -74,6 +90,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
   await step('a chart of the rotation is saved', async () => {
     await hook('print-what-chart').click();
     await said('One table for each day of the rotation.');
+    await hook('report-page').locator('table').nth(9).waitFor();
     await scan('print-chart');
     await hook('print-save').click();
     await said(/self-ratings\.pdf was saved/);
@@ -132,6 +149,11 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('print-family-es');
     await hook('print-save').click();
     await said(/family-seat-2-2026-11-24\.pdf was saved/);
+    await hook('print-seat').selectOption('0');
+    await hook('report-page').waitFor({ state: 'detached' });
+    await hook('print-save').click();
+    await said(/family-pages-2026-11-24\.pdf was saved/);
+    await hook('print-seat').selectOption('2');
     await hook('print-language').selectOption('en');
   });
 

@@ -342,7 +342,9 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('seat-remove-do').click();
     await hook('removed-let-go').click();
     await hook('removed').waitFor({ state: 'detached' });
-    const late = await page.request.post(new URL('/call/bring_back', url).href, { data: '{}' });
+    const late = await page.request.post(new URL('/call/bring_back', url).href, {
+      data: JSON.stringify({ number: 1 }),
+    });
     check('let go of, it is gone', late.status() === 422, late.status());
   });
 

@@ -97,6 +97,13 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
       (n) => document.querySelectorAll('article').length === n - 1,
       before,
     );
+    // It stays to be let stand again, whatever was said since.
+    await hook('tab-board').click();
+    await hook('tab-assign').click();
+    await hook('assign-withdrawn').locator('summary').click();
+    await scan('assign-withdrawn');
+    await page.getByRole('button', { name: 'Let it stand again' }).first().click();
+    await page.waitForFunction((n) => document.querySelectorAll('article').length === n, before);
   });
 
   await step('a folder is taken in with an account of every file', async () => {
