@@ -216,7 +216,7 @@ test('arrows stay in the field', () => {
 describe.each(TOOL_IDS)('%s', (id) => {
   test.each(['en', 'es'] as const)('tells its state, and takes steps back, in %s', async (to) => {
     setLanguage(to);
-    const { default: Tool } = await TOOLS[id].load();
+    const Tool = TOOLS[id].screen;
     const history = TOOLS[id].history();
     const { container } = render(Tool, { history });
     const state = () => screen.getByTestId('tool-state').textContent;

@@ -1,4 +1,16 @@
 import type { Component } from 'svelte';
+import BlocksTool from './BlocksTool.svelte';
+import ChartTool from './ChartTool.svelte';
+import ClockTool from './ClockTool.svelte';
+import CoinsTool from './CoinsTool.svelte';
+import CountersTool from './CountersTool.svelte';
+import GridTool from './GridTool.svelte';
+import LineTool from './LineTool.svelte';
+import NotesTool from './NotesTool.svelte';
+import ProtractorTool from './ProtractorTool.svelte';
+import RulerTool from './RulerTool.svelte';
+import StripsTool from './StripsTool.svelte';
+import TimerTool from './TimerTool.svelte';
 import { START as BLOCKS } from './blocks';
 import { START as CHART } from './chart';
 import { START as CLOCK } from './clock';
@@ -13,30 +25,31 @@ import { START as RULER } from './ruler';
 import { START as STRIPS } from './strips';
 import { START as TIMER } from './timer';
 
-type Made = { default: Component<{ history: History<never> }> };
-
-/** A tool: how it begins, and its screen, loaded when it is first taken. */
-function tool(start: unknown, load: () => Promise<unknown>) {
+/** A tool: how it begins, and its screen. */
+function tool<Value>(start: Value, screen: Component<{ history: History<Value> }>) {
   return {
     history: () => new History(start) as unknown as History<never>,
-    load: load as () => Promise<Made>,
+    screen: screen as unknown as Component<{ history: History<never> }>,
   };
 }
 
-/** The tools in the order of the box; their names are the messages `tool-<id>`. */
+/**
+ * The tools in the order of the box, and in one file with it, which loads when it is first
+ * opened; their names are the messages `tool-<id>`.
+ */
 export const TOOLS = {
-  line: tool(LINE, () => import('./LineTool.svelte')),
-  strips: tool(STRIPS, () => import('./StripsTool.svelte')),
-  blocks: tool(BLOCKS, () => import('./BlocksTool.svelte')),
-  counters: tool(COUNTERS, () => import('./CountersTool.svelte')),
-  chart: tool(CHART, () => import('./ChartTool.svelte')),
-  protractor: tool(PROTRACTOR, () => import('./ProtractorTool.svelte')),
-  ruler: tool(RULER, () => import('./RulerTool.svelte')),
-  clock: tool(CLOCK, () => import('./ClockTool.svelte')),
-  timer: tool(TIMER, () => import('./TimerTool.svelte')),
-  coins: tool(COINS, () => import('./CoinsTool.svelte')),
-  grid: tool(GRID, () => import('./GridTool.svelte')),
-  notes: tool(NOTES, () => import('./NotesTool.svelte')),
+  line: tool(LINE, LineTool),
+  strips: tool(STRIPS, StripsTool),
+  blocks: tool(BLOCKS, BlocksTool),
+  counters: tool(COUNTERS, CountersTool),
+  chart: tool(CHART, ChartTool),
+  protractor: tool(PROTRACTOR, ProtractorTool),
+  ruler: tool(RULER, RulerTool),
+  clock: tool(CLOCK, ClockTool),
+  timer: tool(TIMER, TimerTool),
+  coins: tool(COINS, CoinsTool),
+  grid: tool(GRID, GridTool),
+  notes: tool(NOTES, NotesTool),
 };
 
 export type ToolId = keyof typeof TOOLS;
