@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { clientOnly } from './build/client-only.ts';
 
 const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
 
@@ -18,7 +19,7 @@ function conceptsByGrade(): Record<number, number> {
 }
 
 export default defineConfig({
-  plugins: [svelte()],
+  plugins: [svelte(), clientOnly()],
   // The door for tests in a browser; left out of what is shipped.
   define: {
     __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),
@@ -30,14 +31,15 @@ export default defineConfig({
     target: ['safari16.4', 'chrome111'],
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
-    // What all screens share is one file, else it would fall apart into dozens.
+    // What starts and what students need is one file, the desk another, the tools a third:
+    // larger files pack better, and else they would fall apart into dozens.
     rolldownOptions: {
       output: {
         codeSplitting: {
           groups: [
             {
-              name: 'lib',
-              test: /node_modules|student\/ScreenHead|src\/lib\/(?!words\/e[ns]\.ts)/,
+              name: 'page',
+              test: /node_modules|src\/(lib|start|safe|main|App|student)(?!\/(tools|words\/e[ns]))|student\/tools\/.*css$/,
             },
           ],
         },

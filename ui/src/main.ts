@@ -22,13 +22,18 @@ async function firstWords(): Promise<boolean> {
   return false;
 }
 
-if (target && (await firstWords())) {
-  mount(App, { target });
-  keepFocus(target);
-} else if (target) {
+async function begin(place: HTMLElement): Promise<void> {
+  if (await firstWords()) {
+    mount(App, { target: place });
+    keepFocus(place);
+    return;
+  }
   // The only words outside the message files: none of those could be opened.
-  target.append(
+  place.append(
     'Surefoot could not open its words. Nothing that you did before is lost. Close it and open it again. ',
     '· Surefoot no pudo abrir sus palabras. No se perdió nada de lo que hiciste antes. Ciérralo y ábrelo otra vez.',
   );
 }
+
+// Not awaited here: the desk imports this file, and waits for no more than its own start.
+if (target) void begin(target);
