@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
-import { clientOnly } from './build/client-only.ts';
 
 const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
 
@@ -19,7 +18,7 @@ function conceptsByGrade(): Record<number, number> {
 }
 
 export default defineConfig({
-  plugins: [svelte(), clientOnly()],
+  plugins: [svelte()],
   // The door for tests in a browser; left out of what is shipped.
   define: {
     __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),

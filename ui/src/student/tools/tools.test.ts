@@ -180,8 +180,7 @@ describe('timer', () => {
   test('runs on the screen, tells each minute, and then lets one go on', async () => {
     vi.useFakeTimers({ now: AT });
     try {
-      const { default: Tool } = await TOOLS.timer.load();
-      render(Tool, { history: TOOLS.timer.history() });
+      render(TOOLS.timer.screen, { history: TOOLS.timer.history() });
       const state = () => screen.getByTestId('tool-state').textContent;
       const face = () => screen.getByTestId('tool-timer-face').textContent.trim();
       expect(state()).toContain('You do not have to use it');
