@@ -117,6 +117,7 @@ export async function walkTeacher({ page, bridge, language }, at) {
   for (const what of ['seat_sheet', 'chart', 'table', 'slips']) {
     await hook(`print-what-${what}`).click();
     await page.locator(`[data-testid="print-what-${what}"][aria-checked=true]`).waitFor();
+    if (what === 'chart' || what === 'seat_sheet') await hook('report-page').waitFor();
     await at(`print-${what}`);
   }
   await hook('print-what-report').click();
