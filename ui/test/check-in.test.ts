@@ -12,6 +12,7 @@ vi.mock('../src/lib/backend/call', async (real) => ({
 }));
 const { CheckIn } = await import('../src/student/check-in.svelte');
 const { CallFailed } = await import('../src/lib/backend');
+const { drawn } = await import('../src/lib/ui');
 
 const today = (): Today => ({
   date: '2026-09-16',
@@ -29,8 +30,11 @@ const today = (): Today => ({
   next_school_day: null,
   catch_up: [],
 });
-/** Lets what is due run. */
-const settle = () => new Promise((resolve) => setTimeout(resolve));
+/** Lets what is due run: a tap is sent once it is drawn. */
+const settle = async () => {
+  await drawn();
+  await new Promise((resolve) => setTimeout(resolve));
+};
 
 beforeEach(() => {
   waiting.length = 0;

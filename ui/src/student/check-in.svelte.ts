@@ -1,5 +1,5 @@
 import { call, type CallError, type Confidence, type Outcome, type Today } from '../lib/backend';
-import { asError } from '../lib/ui';
+import { asError, drawn } from '../lib/ui';
 
 /**
  * A day's check-in. A tap shows at once and is sent at once; the taps are sent
@@ -48,6 +48,7 @@ export class CheckIn {
 
   #send(concept: string): void {
     this.#sending = this.#sending.then(async () => {
+      await drawn();
       const row = this.today.concepts.find((one) => one.concept.id === concept);
       if (!row || !this.#open.delete(concept)) return;
       try {

@@ -8,7 +8,7 @@ import {
   type Response,
   type Session,
 } from '../lib/backend';
-import { asError } from '../lib/ui';
+import { asError, drawn } from '../lib/ui';
 
 /** An evening of practice: the exercise shown and what was said about the answer. */
 export class Evening {
@@ -61,14 +61,10 @@ export class Evening {
   }
 
   sure(exercise: OpenExercise, sure: Confidence): Promise<void> {
+    if (!this.busy) this.saying = sure;
     return this.#do(async () => {
-      this.saying = sure;
-      try {
-        this.#show(await call('sure', { ...this.#names(exercise), sure }));
-      } finally {
-        this.saying = null;
-      }
-    });
+      this.#show(await call('sure', { ...this.#names(exercise), sure }));
+    }).finally(() => (this.saying = null));
   }
 
   hint(exercise: OpenExercise): Promise<void> {
@@ -103,6 +99,7 @@ export class Evening {
     if (this.busy) return;
     this.busy = true;
     try {
+      await drawn();
       await doing();
       this.error = null;
     } catch (thrown) {

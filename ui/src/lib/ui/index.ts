@@ -14,6 +14,7 @@ export { default as Toasts } from './Toasts.svelte';
 export { CONFIDENCES, confidenceWords } from './confidence';
 export { asError, errorWords, faultWords, refusalWords, seatCodeWords } from './errors';
 export type { Trouble } from './errors';
+export { drawn } from './drawn';
 export { placeAfter } from './roving';
 export { dismiss, toast, toasts } from './toasts.svelte';
 export type { IconName } from './icons';
