@@ -78,7 +78,7 @@ pub fn print_groups(groups: &GroupsView) {
             .map(|m| m.name.clone().unwrap_or_else(|| format!("seat {}", m.seat)))
             .collect();
         put_line!(
-            "  time {}, {}: {}",
+            "  round {}, {}: {}",
             group.slot + 1,
             group.concept.title,
             members.join(", ")
