@@ -1,5 +1,4 @@
 ## Words that several screens share.
-app-name = Surefoot
 one-moment = One moment …
 
 action-back = Back

@@ -1,5 +1,4 @@
 ## Palabras que comparten varias pantallas.
-app-name = Surefoot
 one-moment = Un momento …
 
 action-back = Atrás
