@@ -43,7 +43,7 @@ beforeEach(() => {
 test('a tap shows before it is stored, with all that is known of the concept', async () => {
   const checkIn = new CheckIn('s', today());
   checkIn.rate('a', 2);
-  expect(checkIn.today.concepts[0]?.confidence).toBe(2);
+  expect(checkIn.rows[0]?.confidence).toBe(2);
   await settle();
   expect(waiting[0]?.tap).toEqual({
     student: 's',
@@ -65,7 +65,7 @@ test('taps go one after the other, and the last one counts', async () => {
   // The first answer is older than the second tap and does not take it back.
   waiting[0]?.go(today());
   await settle();
-  expect(checkIn.today.concepts[0]?.confidence).toBe(3);
+  expect(checkIn.rows[0]?.confidence).toBe(3);
   waiting[1]?.go(today());
   await settle();
   expect(waiting.map(({ tap }) => [tap.concept, tap.confidence, tap.outcome])).toEqual([
@@ -82,7 +82,7 @@ test('what could not be stored stays on the screen and can be sent anew', async 
   waiting[0]?.fail(new CallFailed({ code: 'storage', detail: 'full' }));
   await settle();
   expect(checkIn.error?.code).toBe('storage');
-  expect(checkIn.today.concepts[0]?.confidence).toBe(1);
+  expect(checkIn.rows[0]?.confidence).toBe(1);
   checkIn.again();
   await settle();
   expect(waiting[1]?.tap.confidence).toBe(1);

@@ -1,4 +1,11 @@
-import { call, type CallError, type Confidence, type Outcome, type Today } from '../lib/backend';
+import {
+  call,
+  type CallError,
+  type Confidence,
+  type Outcome,
+  type Today,
+  type TodayConcept,
+} from '../lib/backend';
 import { asError, drawn } from '../lib/ui';
 
 /**
@@ -6,7 +13,12 @@ import { asError, drawn } from '../lib/ui';
  * one after the other, so that the last one is the one that counts.
  */
 export class CheckIn {
-  today: Today = $state.raw() as Today;
+  /** The day; how its concepts stand is in `rows`. */
+  readonly day: Today;
+  /** Apart from the day, so that a tap draws nothing else anew. */
+  rows: TodayConcept[] = $state.raw([]);
+  /** Days that were missed. */
+  catchUp: string[] = $state.raw([]);
   error: CallError | null = $state(null);
 
   readonly #student: string;
@@ -18,7 +30,9 @@ export class CheckIn {
 
   constructor(student: string, today: Today) {
     this.#student = student;
-    this.today = today;
+    this.day = today;
+    this.rows = today.concepts;
+    this.catchUp = today.catch_up;
   }
 
   rate(concept: string, confidence: Confidence): void {
@@ -36,12 +50,7 @@ export class CheckIn {
   }
 
   #change(concept: string, change: { confidence: Confidence } | { outcome: Outcome | null }): void {
-    this.today = {
-      ...this.today,
-      concepts: this.today.concepts.map((row) =>
-        row.concept.id === concept ? { ...row, ...change } : row,
-      ),
-    };
+    this.rows = this.rows.map((row) => (row.concept.id === concept ? { ...row, ...change } : row));
     this.#open.add(concept);
     this.#send(concept);
   }
@@ -49,19 +58,19 @@ export class CheckIn {
   #send(concept: string): void {
     this.#sending = this.#sending.then(async () => {
       await drawn();
-      const row = this.today.concepts.find((one) => one.concept.id === concept);
+      const row = this.rows.find((one) => one.concept.id === concept);
       if (!row || !this.#open.delete(concept)) return;
       try {
         const stored = await call('check_in', {
           student: this.#student,
-          date: this.today.date,
+          date: this.day.date,
           concept,
           confidence: row.confidence,
           outcome: row.outcome,
         });
         this.error = null;
         // The rows keep the later taps that are still on their way.
-        this.today = { ...this.today, catch_up: stored.catch_up };
+        if (stored.catch_up.join() !== this.catchUp.join()) this.catchUp = stored.catch_up;
       } catch (thrown) {
         this.#open.add(concept);
         this.error = asError(thrown);
