@@ -6,6 +6,7 @@ use surefoot_core::catalogue_file::ConceptDraft;
 use surefoot_core::exchange::PracticeRules;
 use surefoot_core::item::Response;
 use surefoot_core::rating::{Confidence, Outcome};
+use surefoot_core::student::draft::Draft;
 use surefoot_core::student::views::{Goal, Language, StudentLook};
 use surefoot_core::teacher::group_views::{GroupChosen, GroupWishes};
 use surefoot_core::teacher::teaching_views::EntryMade;
@@ -54,6 +55,24 @@ pub struct Sure {
     pub exercise: String,
     /// How sure.
     pub sure: Confidence,
+}
+
+/// What stands in the answer of the open exercise, not yet checked.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct DraftKept {
+    /// The profile's id.
+    pub student: String,
+    /// The exercise.
+    pub exercise: String,
+    /// The answer as it stands; nothing when it was emptied.
+    pub draft: Option<Draft>,
+}
+
+/// The words of a language.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct WordsOf {
+    /// The language.
+    pub language: Language,
 }
 
 /// An answer.
@@ -107,6 +126,8 @@ pub struct NewStudentSettings {
     pub language: Language,
     /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
+    /// Exercises of an evening; nothing when it ends by minutes.
+    pub exercises: Option<u32>,
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.

@@ -3,10 +3,12 @@
 use crate::app::{App, files, lock};
 use crate::demo::{self, DemoPlan};
 use crate::{
-    CallError, DeviceSettings, JobId, JobResult, JobState, Nothing, Start, StoreName, World,
+    CallError, DeviceSettings, JobId, JobResult, JobState, MessageFile, Nothing, Start, StoreName,
+    WordsOf, World,
 };
 use chrono::NaiveDate;
 use std::fs;
+use surefoot_core::messages;
 use surefoot_core::student;
 use surefoot_core::student::views::Profile;
 use surefoot_core::teacher;
@@ -97,6 +99,19 @@ impl App {
     pub fn save_device_settings(&self, settings: DeviceSettings) -> Result<Start, CallError> {
         self.put_settings(settings)?;
         self.start(Nothing {})
+    }
+
+    /// The words of exercises and their pictures, which the screens need once one is shown.
+    ///
+    /// # Errors
+    /// None.
+    pub fn exercise_words(&self, of: WordsOf) -> Result<Vec<MessageFile>, CallError> {
+        Ok(messages::sources(of.language)
+            .map(|(area, text)| MessageFile {
+                area: area.to_owned(),
+                text: text.to_owned(),
+            })
+            .collect())
     }
 
     /// Makes the sample class anew, in a folder of its own.

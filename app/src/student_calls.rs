@@ -2,7 +2,7 @@
 
 use crate::app::{App, files, lock};
 use crate::{
-    AnswerGiven, CallError, CheckInTap, ExerciseId, FileKind, FileSource, Focus, Goals, Join,
+    AnswerGiven, CallError, CheckInTap, DraftKept, ExerciseId, FileKind, FileSource, Focus, Goals, Join,
     NewStudentSettings, Nothing, OpenedFiles, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped,
     StoreName, StudentDay, StudentId, Sure, World, chance, write_atomic,
 };
@@ -225,6 +225,17 @@ impl App {
         })
     }
 
+    /// Keeps what stands in the answer, so that stopping loses nothing of it.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], [`CallError::Invalid`] for one that is too long, or the store's.
+    pub fn keep_draft(&self, kept: DraftKept) -> Result<Nothing, CallError> {
+        self.as_student(&kept.student, |store, _| {
+            student::keep_draft(store, &kept.exercise, kept.draft.as_ref())?;
+            Ok(Nothing {})
+        })
+    }
+
     /// The worked steps instead of an answer.
     ///
     /// # Errors
@@ -410,6 +421,7 @@ impl App {
                 Wishes {
                     language: new.language,
                     minutes: new.minutes,
+                    exercises: new.exercises,
                     evenings: new.evenings,
                     look: new.look,
                 },

@@ -10,6 +10,15 @@ use ts_rs::TS;
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
 pub struct Nothing {}
 
+/// Messages in Fluent's form.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct MessageFile {
+    /// What it is about, such as `items-fractions`.
+    pub area: String,
+    /// Its text.
+    pub text: String,
+}
+
 /// Whose data the screens work on.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
@@ -30,8 +39,10 @@ pub enum Theme {
     Light,
     /// Dark.
     Dark,
-    /// High contrast.
+    /// High contrast, black on white.
     Contrast,
+    /// High contrast, white on black.
+    ContrastDark,
 }
 
 /// Settings of this device.

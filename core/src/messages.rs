@@ -1,7 +1,8 @@
 //! The words people read, in English and Spanish, from `shared/messages`.
 //!
-//! The screens read the same Fluent files. A file per area; both languages
-//! have the same keys, which a test checks.
+//! A file per area; both languages have the same keys, which a test checks. These
+//! are the words of exercises: sheets say them here, and the screens are given the
+//! same files by [`sources`], so that they stand in the program once.
 
 use crate::catalogue::Language;
 use crate::item::Arg;
@@ -120,6 +121,14 @@ message_files![
     "mistakes",
 ];
 
+/// The message files of exercises in a language: area and Fluent text of each.
+pub fn sources(language: Language) -> impl Iterator<Item = (&'static str, &'static str)> {
+    FILES.iter().map(move |(area, en, es)| match language {
+        Language::En => (*area, *en),
+        Language::Es => (*area, *es),
+    })
+}
+
 type Bundle = FluentBundle<FluentResource>;
 
 fn bundle(locale: Locale) -> Result<&'static Bundle, MessageError> {
@@ -153,12 +162,8 @@ fn load(locale: Locale) -> Result<Bundle, MessageError> {
         NumberStyle::PointDecimal => |value, _| counted(value, NumberStyle::PointDecimal),
         NumberStyle::CommaDecimal => |value, _| counted(value, NumberStyle::CommaDecimal),
     }));
-    for (name, en, es) in FILES {
-        let text = match language {
-            Language::En => en,
-            Language::Es => es,
-        };
-        let resource = FluentResource::try_new((*text).to_string())
+    for (name, text) in sources(language) {
+        let resource = FluentResource::try_new(text.to_owned())
             .map_err(|(_, errors)| unreadable(format!("{name}.ftl: {:?}", errors.first())))?;
         bundle
             .add_resource(resource)

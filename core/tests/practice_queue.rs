@@ -46,6 +46,7 @@ fn evening(today: NaiveDate) -> Evening {
         today,
         minutes: 8.0,
         most_minutes: 16.0,
+        exercises: None,
         evenings_a_week: 7,
         focus: Vec::new(),
         assigned: Vec::new(),
@@ -279,6 +280,30 @@ fn assigned_work_never_takes_more_than_two_evenings() {
         assert!(items <= 16);
     }
     assert_eq!(items, 16);
+}
+
+/// An evening by number ends there, however quick; assigned work that cannot wait goes
+/// on to twice the number; and the minutes end it too.
+#[test]
+fn an_evening_by_number_ends_at_its_number() {
+    let count = |minutes_each: f64, assigned: Vec<Assigned>| {
+        let (mut memory, _) = build(&[]);
+        let mut evening = evening(day(30));
+        evening.exercises = Some(6);
+        evening.assigned = assigned;
+        let mut items = 0;
+        while let Some(entry) = memory.next(&evening).unwrap() {
+            answer(&mut memory, &entry.concept, 30, minutes_each);
+            items += 1;
+            assert!(items <= 16);
+        }
+        items
+    };
+    let owed = || assignment(&["c4", "c5", "c6", "c7"], 20, 1, 30);
+    assert_eq!(count(0.1, Vec::new()), 6);
+    assert_eq!(count(0.1, owed()), 12);
+    assert_eq!(count(2.0, Vec::new()), 4);
+    assert_eq!(count(2.0, owed()), 8);
 }
 
 /// After three weeks without an evening every concept is overdue. Each evening

@@ -198,7 +198,7 @@ try {
     check.that(`${name}: targets are looked at`, targets.looked > 100, targets.looked);
   }
   await page.setViewportSize(SIZES.tablet);
-  for (const theme of ['light', 'dark', 'contrast']) {
+  for (const theme of ['light', 'dark', 'contrast', 'contrast_dark']) {
     await page.evaluate((to) => (document.documentElement.dataset.theme = to), theme);
     check.none(`${theme}: axe`, await axe(page));
     await settled(page);

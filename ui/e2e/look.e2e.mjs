@@ -401,7 +401,7 @@ try {
     // --- 200 % on 320 px, in every theme
     await set(page, 'text-200');
     await page.setViewportSize(SIZES.narrow);
-    for (const theme of ['light', 'dark', 'contrast']) {
+    for (const theme of ['light', 'dark', 'contrast', 'contrast_dark']) {
       const at = (name) => of(`${name} at 200 %, 320 px, ${theme}`);
       await to(page, 'settings');
       await set(page, `theme-${theme}`);

@@ -83,7 +83,7 @@ try {
       size: SIZES.tablet,
       asked: STUDENT,
       colours: first,
-      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [first ? 'light' : 'dark'],
+      axeThemes: ALL ? ['light', 'dark', 'contrast', 'contrast_dark'] : [first ? 'light' : 'dark'],
       walk: (way, at) => walkStudent({ ...way, pack, code: code(), today: TODAY }, at),
     });
     await measure(`own desk ${language}`, {
@@ -91,7 +91,7 @@ try {
       size: SIZES.landscape,
       asked: DESK,
       colours: first,
-      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [first ? 'light' : 'dark'],
+      axeThemes: ALL ? ['light', 'dark', 'contrast', 'contrast_dark'] : [first ? 'light' : 'dark'],
       options: DESK_PAGE,
       walk: walkOwnDesk,
     });
@@ -111,7 +111,7 @@ try {
       asked: DESK,
       colours: true,
       // The teacher's own runs take axe of these screens.
-      axeThemes: ALL ? ['light', 'dark', 'contrast'] : [],
+      axeThemes: ALL ? ['light', 'dark', 'contrast', 'contrast_dark'] : [],
       options: DESK_PAGE,
       walk: walkTeacher,
     });

@@ -195,7 +195,7 @@ try {
   await page.getByTestId('student-settings').tap();
   await page.getByTestId('language-es').tap();
   await page.locator('html[lang=es]').waitFor();
-  for (const theme of ['dark', 'contrast', 'light']) {
+  for (const theme of ['dark', 'contrast', 'contrast_dark', 'light']) {
     await page.getByTestId('tab-handin').tap();
     await page.getByTestId('student-settings').tap();
     await page.getByTestId(`theme-${theme}`).tap();

@@ -126,7 +126,7 @@ try {
     }
   }
   await page.setViewportSize(SIZES.tablet);
-  for (const theme of ['light', 'dark', 'contrast']) {
+  for (const theme of ['light', 'dark', 'contrast', 'contrast_dark']) {
     await page.getByTestId('student-settings').tap();
     if (theme === 'dark') await page.getByTestId('language-es').tap();
     await page.getByTestId(`theme-${theme}`).tap();

@@ -1,13 +1,16 @@
 // How much the page loads, gzipped and without fonts: node measure/bundle.mjs, after
 // a build. Follows what the built files name, from the page on. The limit holds for
-// all that a student in one language can come to load, every tool included. Teachers
-// load the desk on top of it; both languages and all screens are told beside.
+// all that anyone can come to load in one language, the desk and every tool included.
+// Both languages together are told beside, and so are the words of exercises, which
+// are not the page's: the program sends them once an exercise is shown.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 
 const LIMIT_BYTES = 200_000;
 const DIST = fileURLToPath(new URL('../dist/', import.meta.url));
+const MESSAGES = fileURLToPath(new URL('../../shared/messages/', import.meta.url));
+const EXERCISES = /^(items-.*|figures|mistakes)\.ftl$/;
 const text = (path) => readFileSync(DIST + path, 'utf8');
 const files = readdirSync(`${DIST}assets`).filter((name) => /\.(js|css)$/.test(name));
 const bytes = new Map(files.map((name) => [name, gzipSync(text(`assets/${name}`)).length]));
@@ -44,6 +47,13 @@ function closure(from, { later = false, without = [] } = {}) {
 const sum = (names) => [...names].reduce((all, name) => all + bytes.get(name), 0);
 const kb = (size) => `${(size / 1000).toFixed(1)} kB`;
 
+/** The messages that the program has for its sheets, packed as the page's files are. */
+function exerciseWords(language) {
+  const folder = `${MESSAGES}${language}/`;
+  const names = readdirSync(folder).filter((name) => EXERCISES.test(name));
+  return gzipSync(names.map((name) => readFileSync(folder + name, 'utf8')).join('')).length;
+}
+
 const DESK = /^Desk-/;
 const WORDS = { en: /^en-/, es: /^es-/ };
 const page = named(text('index.html'));
@@ -62,13 +72,19 @@ for (const language of ['en', 'es']) {
   const teacher = sum(closure(page, { later: true, without: [other] }));
   check(
     `${language}: ${kb(first)} for the first screen, ${kb(student)} with all of a student's ` +
-      `screens and tools (limit ${kb(LIMIT_BYTES)}); ${kb(teacher)} with the desk`,
-    own.length === 1 && first < student && student <= LIMIT_BYTES,
+      `screens and tools, ${kb(teacher)} with the desk (limit ${kb(LIMIT_BYTES)}); ` +
+      `${kb(exerciseWords(language))} of words of exercises come from the program`,
+    own.length === 1 && first < student && student < teacher && teacher <= LIMIT_BYTES,
   );
 }
 check(
   'neither the desk nor any words load before they are asked for',
   [...closure(page)].every((name) => ![DESK, WORDS.en, WORDS.es].some((part) => part.test(name))),
+);
+const words = files.map((name) => text(`assets/${name}`)).join('');
+check(
+  'no words of exercises are among them',
+  !/^(mistake|unit|figure)-[a-z-]+ = /m.test(words.replaceAll('\\n', '\n')),
 );
 const all = closure(page, { later: true });
 check(

@@ -1,8 +1,11 @@
 import { mount } from 'svelte';
 import './lib/theme/base.css';
 import { keepFocus } from './lib/keep-focus';
-import { loadWords, setLanguage } from './lib/words';
+import { call } from './lib/backend';
+import { exercisesFrom, loadWords, setLanguage } from './lib/words';
 import App from './App.svelte';
+
+exercisesFrom((language) => call('exercise_words', { language }));
 
 const target = document.getElementById('app');
 // The device's language until the settings are read.

@@ -62,7 +62,7 @@ test('black on white is 21 to 1', () => {
   expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 5);
 });
 
-describe.each(['light', 'dark', 'contrast'])('%s', (theme) => {
+describe.each(['light', 'dark', 'contrast', 'contrast_dark'])('%s', (theme) => {
   const of = colours(theme);
   test.each(TEXT)('text %s on %s has 7 to 1', (one, other) => {
     expect(contrast(of(one), of(other))).toBeGreaterThanOrEqual(7);

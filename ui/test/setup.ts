@@ -1,10 +1,13 @@
 import { cleanup } from '@testing-library/svelte';
 import { afterEach } from 'vitest';
-import { loadWords } from '../src/lib/words';
+import { loadExerciseWords, loadWords } from '../src/lib/words';
+import { exercisesFromFiles } from './exercise-files';
 
 // What happy-dom lacks, at the least the components need.
 window.scrollTo = () => undefined;
 
+exercisesFromFiles();
+await loadExerciseWords();
 await Promise.all([loadWords('en'), loadWords('es')]);
 
 afterEach(cleanup);

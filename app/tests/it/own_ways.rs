@@ -18,7 +18,7 @@ use surefoot_core::teacher::views::NewClass;
 const WORDS: &str = "seven quiet rivers";
 
 const LOOK: StudentLook = StudentLook {
-    theme: StudentTheme::Contrast,
+    theme: StudentTheme::ContrastDark,
     text_percent: 175,
     decimal_sign: DecimalSign::Comma,
     less_motion: true,
@@ -30,6 +30,7 @@ fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSett
         student: student.into(),
         language: Language::En,
         minutes: 10,
+        exercises: Some(9),
         evenings: 5,
         look,
     })

@@ -2,15 +2,16 @@
 
 use crate::support::{Device, date};
 use surefoot_app::{
-    AnswerGiven, CallError, CheckInTap, ClassId, ExerciseId, Focus, NewStudentSettings,
+    AnswerGiven, CallError, CheckInTap, ClassId, DraftKept, ExerciseId, Focus, NewStudentSettings,
     PracticeAsked, StudentDay, StudentId, Sure,
 };
 use surefoot_core::catalogue::Language;
 use surefoot_core::exchange::{Refusal, SeatCodeError};
 use surefoot_core::item::{self, Level, Response};
 use surefoot_core::rating::{Confidence, Outcome};
+use surefoot_core::student::draft::Draft;
 use surefoot_core::student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
-use surefoot_core::student::views::{StudentLook, Today};
+use surefoot_core::student::views::{DecimalSign, StudentLook, StudentSettings, Today};
 
 /// A class of two, and a tablet on which Amara has joined.
 fn joined(today: &str) -> (Device, Device, String, String) {
@@ -341,6 +342,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
             student: student.clone(),
             language: Language::En,
             minutes,
+            exercises: None,
             evenings,
             look: StudentLook::default(),
         };
@@ -395,6 +397,141 @@ fn the_evening_ends_when_its_minutes_are_used_up() {
     assert_eq!(path.practised, finished);
 }
 
+/// Settings of an evening, the rest as usual.
+fn evening(
+    tablet: &Device,
+    student: &str,
+    minutes: u32,
+    exercises: Option<u32>,
+) -> Result<StudentSettings, CallError> {
+    tablet.app.save_student_settings(NewStudentSettings {
+        student: student.into(),
+        language: Language::En,
+        minutes,
+        exercises,
+        evenings: 5,
+        look: StudentLook::default(),
+    })
+}
+
+#[test]
+fn an_evening_may_end_by_a_number_of_exercises() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let saved = evening(&tablet, &student, 4, Some(5)).unwrap();
+    // The teacher's 4 to 16 minutes leave room for 4 to 13.
+    assert_eq!(
+        (saved.exercises, saved.exercises_least, saved.exercises_most),
+        (Some(5), 4, 13)
+    );
+    // Quick or slow, it is over after five, though four minutes are long over.
+    for seconds in [10, 200, 20, 60, 10] {
+        let open = exercise(&tablet, &student);
+        assert_eq!(open.session.exercises_planned, Some(5));
+        answer_right(&tablet, &student, &open, seconds);
+    }
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.more), (5, true));
+    // Nothing is taken off the next evening, and the one before counts as practised.
+    tablet.to("2026-09-02");
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.evenings_done), (5, 1));
+    // Slow ones keep nobody past the teacher's most minutes.
+    tablet.to("2026-09-03");
+    for _ in 0..2 {
+        let open = exercise(&tablet, &student);
+        answer_right(&tablet, &student, &open, 500);
+    }
+    assert_eq!(whole_evening(&tablet, &student, false).finished, 2);
+    // And back to minutes; what was long ago is taken off nothing.
+    evening(&tablet, &student, 8, None).unwrap();
+    tablet.to("2026-09-14");
+    let open = exercise(&tablet, &student);
+    assert_eq!(open.session.exercises_planned, None);
+    assert!((open.session.minutes_planned - 8.0).abs() < 1e-9);
+    for exercises in [0, 3, 14] {
+        assert!(matches!(
+            evening(&tablet, &student, 8, Some(exercises)),
+            Err(CallError::Invalid { field, .. }) if field == "exercises"
+        ));
+    }
+}
+
+fn boxes(texts: &[&str]) -> Draft {
+    Draft::Boxes {
+        texts: texts.iter().map(|text| (*text).to_owned()).collect(),
+        half_day: None,
+    }
+}
+
+#[test]
+fn an_answer_that_is_not_checked_yet_stands_there_again() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    assert_eq!(open.draft, None);
+    let keep = |tablet: &Device, name: &str, draft: Option<Draft>| {
+        tablet.app.keep_draft(DraftKept {
+            student: student.clone(),
+            exercise: name.into(),
+            draft,
+        })
+    };
+    keep(&tablet, &open.exercise, Some(boxes(&["12", ""]))).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
+    // Also for the program opened anew, and for what is chosen rather than typed.
+    tablet.to("2026-09-01");
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
+    let tapped = Draft::Tapped {
+        response: Response::Ordering {
+            order: vec![2, 0, 1],
+        },
+    };
+    keep(&tablet, &open.exercise, Some(tapped.clone())).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, Some(tapped));
+    keep(&tablet, &open.exercise, None).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, None);
+
+    // What cannot be kept changes nothing.
+    keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
+    assert!(matches!(
+        keep(&tablet, &open.exercise, Some(boxes(&[&"7".repeat(5000)]))),
+        Err(CallError::Invalid { field, .. }) if field == "draft"
+    ));
+    assert!(matches!(
+        keep(&tablet, "another", Some(boxes(&["8"]))),
+        Err(CallError::NotFound { .. })
+    ));
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
+
+    // Numbers written in other signs would be read as others.
+    let mut look = StudentLook {
+        text_percent: 150,
+        ..StudentLook::default()
+    };
+    let save = |look: StudentLook| {
+        tablet
+            .app
+            .save_student_settings(NewStudentSettings {
+                student: student.clone(),
+                language: Language::En,
+                minutes: 8,
+                exercises: None,
+                evenings: 5,
+                look,
+            })
+            .unwrap()
+    };
+    save(look);
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
+    look.decimal_sign = DecimalSign::Comma;
+    save(look);
+    assert_eq!(exercise(&tablet, &student).draft, None);
+
+    // With the exercise its draft is over.
+    keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
+    answer_right(&tablet, &student, &open, 30);
+    assert_eq!(exercise(&tablet, &student).draft, None);
+}
+
 #[test]
 fn focus_and_minutes_have_bounds() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
@@ -423,6 +560,7 @@ fn focus_and_minutes_have_bounds() {
             student: student.clone(),
             language: Language::Es,
             minutes,
+            exercises: None,
             evenings,
             look: StudentLook::default(),
         })

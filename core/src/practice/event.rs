@@ -77,10 +77,12 @@ pub struct Assigned {
 pub struct Evening {
     /// Its date.
     pub today: NaiveDate,
-    /// Minutes meant for it.
+    /// Minutes after which it is over.
     pub minutes: f64,
     /// Minutes past which not even assigned work goes on.
     pub most_minutes: f64,
+    /// Exercises after which it is over as well, if it goes by their number.
+    pub exercises: Option<u32>,
     /// Evenings a week on which the student practises, 1 to 7.
     pub evenings_a_week: u32,
     /// The student's focus.

@@ -6,7 +6,7 @@ use super::event::{Evening, QueueEntry};
 use super::evidence::{Track, pull_of_rating};
 use super::memory::MemoryError;
 use super::student_memory::{StudentMemory, day_number, level_for};
-use super::workload::owed_tonight;
+use super::workload::{MOST_ASSIGNED_EVENINGS, owed_tonight};
 use crate::rating::{AnswerResult, Confidence};
 use chrono::NaiveDate;
 
@@ -45,7 +45,7 @@ struct Standing {
 }
 
 impl StudentMemory {
-    /// What comes next tonight; nothing when the minutes are used up or nothing is open.
+    /// What comes next tonight; nothing when the evening is over or nothing is open.
     ///
     /// # Errors
     /// [`MemoryError`], never with finite states.
@@ -66,7 +66,12 @@ impl StudentMemory {
     fn ranked(&self, evening: &Evening) -> Result<Vec<QueueEntry>, MemoryError> {
         let today = evening.today;
         let spent = self.minutes_on(today);
-        let over = spent >= evening.minutes;
+        let done = self.exercises_on(today);
+        let over = spent >= evening.minutes || evening.exercises.is_some_and(|of| done >= of);
+        let overdone = spent >= evening.most_minutes
+            || evening
+                .exercises
+                .is_some_and(|of| f64::from(done) >= f64::from(of) * MOST_ASSIGNED_EVENINGS);
         let mut queue: Vec<(Turn, f64, usize)> = Vec::new();
         for (place, facts) in self.facts.iter().enumerate() {
             if !facts.has_exercises {
@@ -74,8 +79,8 @@ impl StudentMemory {
             }
             let turn = match self.assigned(evening, &facts.key) {
                 Some(assigned) if !over => Turn::Assigned(assigned.due),
-                // Past the minutes only what must be done tonight to be done in time.
-                Some(assigned) if assigned.owed && spent < evening.most_minutes => {
+                // Past the end only what must be done tonight to be done in time.
+                Some(assigned) if assigned.owed && !overdone => {
                     Turn::Assigned(assigned.due)
                 }
                 None if !over && facts.open_from.is_some_and(|from| from <= today) => {

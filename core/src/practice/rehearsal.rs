@@ -92,6 +92,7 @@ impl Rehearsal {
             today: date(calendar_day),
             minutes: self.minutes,
             most_minutes: self.minutes,
+            exercises: None,
             evenings_a_week: 7,
             focus: Vec::new(),
             assigned: Vec::new(),

@@ -6,14 +6,11 @@ use super::evidence::{
     Track, credit_of_answer, grade_of_answer, grade_of_class_result, grade_of_observation,
 };
 use super::memory::{DUE_RECALL, Grade, Memory, MemoryError};
-use super::workload::{self, Answered};
+use super::workload::{self, Answered, EveningLength, USUAL_MINUTES};
 use crate::item::Level;
 use crate::rating::{AnswerResult, Outcome};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
-
-/// Minutes an exercise takes before anything is known of the student.
-const USUAL_MINUTES: f64 = 1.2;
 
 /// Everything known of a student, brought up to date event by event.
 pub struct StudentMemory {
@@ -136,8 +133,15 @@ impl StudentMemory {
 
     /// Evenings practised in the week of `today` before it.
     #[must_use]
-    pub fn evenings_before(&self, planned: f64, today: NaiveDate) -> u32 {
-        workload::evenings_before(planned, &self.answers, today)
+    pub fn evenings_before(&self, length: EveningLength, today: NaiveDate) -> u32 {
+        workload::evenings_before(length, &self.answers, today)
+    }
+
+    /// Exercises finished on `today`.
+    #[must_use]
+    pub fn exercises_on(&self, today: NaiveDate) -> u32 {
+        let tonight = self.answers.iter().filter(|a| a.date == today);
+        u32::try_from(tonight.count()).unwrap_or(u32::MAX)
     }
 
     /// Takes an event in.

@@ -8,13 +8,39 @@
 use chrono::{Datelike, Days, NaiveDate};
 use std::collections::BTreeMap;
 
+/// Minutes an exercise usually takes, before anything is known of it.
+pub const USUAL_MINUTES: f64 = 1.2;
+
 /// Days after which an overrun is forgotten.
 const OVERRUN_DAYS: i64 = 7;
 
 /// Share of an evening's minutes from which on it counts as practised.
 const EVENING_SHARE: f64 = 0.5;
 
-/// How far past the evening's minutes assigned work may go, in evenings.
+/// How long an evening is meant to be.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum EveningLength {
+    /// So many minutes.
+    Minutes(f64),
+    /// So many exercises.
+    Exercises(u32),
+}
+
+/// The fewest and the most exercises of an evening, where its bounds are set in
+/// minutes: as many as usually fit into them, one at least.
+#[must_use]
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "a few minutes, never below 0"
+)]
+pub fn exercise_bounds(minutes_least: u32, minutes_most: u32) -> (u32, u32) {
+    let of = |minutes: u32| f64::from(minutes) / USUAL_MINUTES;
+    let least = of(minutes_least).ceil().max(1.0) as u32;
+    (least, (of(minutes_most).floor() as u32).max(least))
+}
+
+/// How far past the evening's minutes or exercises assigned work may go, in evenings.
 pub const MOST_ASSIGNED_EVENINGS: f64 = 2.0;
 
 /// An exercise answered at home.
@@ -67,19 +93,26 @@ pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> 
 }
 
 /// Evenings practised in the week of `today` (Monday to Sunday, ISO 8601)
-/// before `today`. An evening counts from half its minutes on.
+/// before `today`. An evening counts from half its minutes or exercises on.
 #[must_use]
-pub fn evenings_before(planned: f64, answers: &[Answered], today: NaiveDate) -> u32 {
+pub fn evenings_before(length: EveningLength, answers: &[Answered], today: NaiveDate) -> u32 {
     let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
-    let mut minutes: BTreeMap<NaiveDate, f64> = BTreeMap::new();
+    let mut done: BTreeMap<NaiveDate, f64> = BTreeMap::new();
     for answer in answers {
         if (monday..today).contains(&answer.date) {
-            *minutes.entry(answer.date).or_default() += answer.minutes;
+            *done.entry(answer.date).or_default() += match length {
+                EveningLength::Minutes(_) => answer.minutes,
+                EveningLength::Exercises(_) => 1.0,
+            };
         }
     }
-    let practised = minutes
+    let planned = match length {
+        EveningLength::Minutes(minutes) => minutes,
+        EveningLength::Exercises(exercises) => f64::from(exercises),
+    };
+    let practised = done
         .values()
-        .filter(|spent| **spent >= planned * EVENING_SHARE);
+        .filter(|done| **done >= planned * EVENING_SHARE);
     u32::try_from(practised.count()).unwrap_or(7)
 }
 
@@ -168,13 +201,26 @@ mod tests {
             ("2026-09-09", &[2.0, 2.5]),
             ("2026-09-10", &[8.0]),
         ];
-        let count = |today| evenings_before(8.0, &answers(of), date(today));
+        let count = |today| evenings_before(EveningLength::Minutes(8.0), &answers(of), date(today));
         assert_eq!(count("2026-09-07"), 0);
         assert_eq!(count("2026-09-08"), 1);
         assert_eq!(count("2026-09-09"), 1);
         assert_eq!(count("2026-09-10"), 2);
         assert_eq!(count("2026-09-13"), 3);
         assert_eq!(count("2026-09-14"), 0);
+        // Of three exercises, two are half an evening and one is not.
+        let count = |today| evenings_before(EveningLength::Exercises(3), &answers(of), date(today));
+        assert_eq!(count("2026-09-09"), 0);
+        assert_eq!(count("2026-09-10"), 1);
+    }
+
+    #[test]
+    fn bounds_in_minutes_hold_for_exercises_too() {
+        assert_eq!(exercise_bounds(4, 16), (4, 13));
+        assert_eq!(exercise_bounds(12, 12), (10, 10));
+        // Bounds that no whole number of exercises fits between.
+        assert_eq!(exercise_bounds(1, 1), (1, 1));
+        assert_eq!(exercise_bounds(5, 5), (5, 5));
     }
 
     #[test]

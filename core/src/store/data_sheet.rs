@@ -108,7 +108,8 @@ fn personal(store: &StudentStore) {
     me.nickname = "Cloudberry Ünïcode".into();
     me.picture = "hedgehog".into();
     me.minutes = 13;
-    me.look.theme = StudentTheme::Contrast;
+    me.exercises = Some(11);
+    me.look.theme = StudentTheme::ContrastDark;
     me.look.decimal_sign = DecimalSign::Comma;
     store.put_student(&me).unwrap();
     student::set_pin(store, "40719", [0xC3; 16]).unwrap();
@@ -151,6 +152,7 @@ fn personal(store: &StudentStore) {
             seconds: 58_117,
             mistake: None,
             response: Some(r#"{"kind":"number","text":"27182818"}"#.into()),
+            draft: Some(r#"{"kind":"boxes","texts":["16180339"],"half_day":null}"#.into()),
         })
         .unwrap();
 }

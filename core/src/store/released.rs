@@ -2,11 +2,11 @@
 //! it opens today with everything in it, and a copy of it was made before.
 
 use super::desk::DeskStore;
-use super::student::{self, StudentStore};
+use super::student::{self as store_kind, StudentStore};
 use super::{Durability, desk};
 use crate::catalogue::Language;
 use crate::student as use_cases;
-use crate::student::views::{Goal, StudentLook};
+use crate::student::views::{DecimalSign, Goal, StudentLook, StudentTheme};
 use crate::teacher;
 use chrono::NaiveDate;
 use rusqlite::Connection;
@@ -16,6 +16,7 @@ use std::path::{Path, PathBuf};
 const STUDENT: &[&str] = &[
     include_str!("fixtures/student_1.sql"),
     include_str!("fixtures/student_2.sql"),
+    include_str!("fixtures/student_3.sql"),
 ];
 const DESK: &[&str] = &[
     include_str!("fixtures/desk_1.sql"),
@@ -36,7 +37,7 @@ fn day(text: &str) -> NaiveDate {
 
 #[test]
 fn every_schema_before_todays_has_its_fixture() {
-    assert!(STUDENT.len() + 1 >= student::MIGRATIONS.len());
+    assert!(STUDENT.len() + 1 >= store_kind::MIGRATIONS.len());
     assert!(DESK.len() + 1 >= desk::MIGRATIONS.len());
 }
 
@@ -73,8 +74,38 @@ fn a_students_store_of_every_schema_opens_with_everything_in_it() {
             assert_eq!(open.exercise, "63-2ccb5892ae1cb");
         }
         // What came later stands as if nobody had touched it, and can be written.
-        assert_eq!(joined.student.look, StudentLook::default());
-        assert!(store.goals().unwrap().is_empty());
+        if place < 2 {
+            assert_eq!(joined.student.look, StudentLook::default());
+            assert!(store.goals().unwrap().is_empty());
+        } else {
+            let look = StudentLook {
+                theme: StudentTheme::Contrast,
+                text_percent: 150,
+                decimal_sign: DecimalSign::Comma,
+                less_motion: true,
+                reads_aloud: false,
+            };
+            assert_eq!(joined.student.look, look);
+            let goals = store.goals().unwrap();
+            assert_eq!((goals.len(), goals[0].reached), (1, true));
+        }
+        assert_eq!(joined.student.exercises, None);
+        if let Some(open) = store.open_exercise().unwrap() {
+            assert_eq!(open.draft, None);
+            store.put_draft(Some("{}")).unwrap();
+            let again = store.open_exercise().unwrap().unwrap();
+            assert_eq!(again.draft.as_deref(), Some("{}"));
+        }
+        let dark = store_kind::Student {
+            exercises: Some(9),
+            look: StudentLook {
+                theme: StudentTheme::ContrastDark,
+                ..joined.student.look
+            },
+            ..joined.student.clone()
+        };
+        store.put_student(&dark).unwrap();
+        assert!(store.student().unwrap().unwrap() == dark);
         let goals = [Goal {
             words: "Know my sevens".into(),
             reached: false,
@@ -95,7 +126,7 @@ fn a_students_store_of_every_schema_opens_with_everything_in_it() {
         drop(store);
         StudentStore::check_file(&path).unwrap();
         let copy = folder.path().join(format!("a.sqlite.before-{}", place + 2));
-        if place + 1 < student::MIGRATIONS.len() {
+        if place + 1 < store_kind::MIGRATIONS.len() {
             StudentStore::check_file(&copy).unwrap();
             let looked = StudentStore::open_to_look(&copy).unwrap();
             assert_eq!(looked.nickname().unwrap().unwrap(), "Fatou");

@@ -13,6 +13,7 @@ use crate::exchange::{
     CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, DeviceId, Refusal, SeatToken, SigningKey,
     open_carry, seal_carry,
 };
+use crate::practice::workload::exercise_bounds;
 use crate::rating::{AnswerResult, Confidence};
 use crate::store::StudentStore;
 use crate::store::student::{CheckInEvent, PracticeAnswer, Student};
@@ -21,7 +22,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 
 /// The version of [`Body`].
-const BODY_VERSION: u32 = 2;
+const BODY_VERSION: u32 = 3;
 
 /// What a store adds to a carry file.
 #[derive(Serialize, Deserialize)]
@@ -40,6 +41,9 @@ struct Body {
     /// Since version 2.
     #[serde(default)]
     goals: Vec<Goal>,
+    /// Since version 3, which also knows one more theme in `look`.
+    #[serde(default)]
+    exercises: Option<u32>,
 }
 
 /// A finished exercise.
@@ -100,6 +104,7 @@ pub fn make_carry(
         picture: student.picture.clone(),
         language: student.language,
         minutes: student.minutes,
+        exercises: student.exercises,
         evenings: student.evenings,
         focus: store.focus()?,
         answers,
@@ -169,6 +174,8 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     let minutes = body
         .minutes
         .clamp(bounds.minutes_least, bounds.minutes_most);
+    let (least, most) = exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    let exercises = body.exercises.map(|of| of.clamp(least, most));
     let evenings = body
         .evenings
         .clamp(bounds.evenings_least, bounds.evenings_most);
@@ -176,6 +183,7 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     Ok(Carried {
         body: Body {
             minutes,
+            exercises,
             evenings,
             goals,
             ..body
@@ -249,6 +257,7 @@ pub fn take_carry(
                 picture: body.picture.clone(),
                 language: body.language,
                 minutes: body.minutes,
+                exercises: body.exercises,
                 evenings: body.evenings,
                 look: body.look,
             },

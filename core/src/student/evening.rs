@@ -4,7 +4,7 @@ use super::practice_views::{Ahead, Session};
 use super::today::latest;
 use super::{Joined, StudentError};
 use crate::practice::memory::MemoryError;
-use crate::practice::workload::{MOST_ASSIGNED_EVENINGS, date_aimed_at};
+use crate::practice::workload::{EveningLength, MOST_ASSIGNED_EVENINGS, date_aimed_at};
 use crate::practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
 use crate::rotation::Phase;
 use crate::store::StudentStore;
@@ -94,24 +94,32 @@ pub(super) fn evening_of(
     today: NaiveDate,
     more: bool,
 ) -> Result<Evening, StudentError> {
-    let planned = f64::from(joined.student.minutes);
-    let (minutes, most_minutes) = if more {
-        (NO_END, NO_END)
+    let length = joined.evening_length();
+    let (minutes, most_minutes, exercises) = if more {
+        (NO_END, NO_END, None)
     } else {
-        let week_done = memory.evenings_before(planned, today) >= joined.student.evenings;
+        let (minutes, planned, exercises) = match length {
+            EveningLength::Minutes(planned) => {
+                (memory.minutes_tonight(planned, today), planned, None)
+            }
+            // Slow exercises keep nobody longer than the teacher allows.
+            EveningLength::Exercises(of) => {
+                let most = f64::from(joined.pack.practice.minutes_most);
+                (most, most, Some(of))
+            }
+        };
+        let week_done = memory.evenings_before(length, today) >= joined.student.evenings;
         (
-            if week_done {
-                0.0
-            } else {
-                memory.minutes_tonight(planned, today)
-            },
+            if week_done { 0.0 } else { minutes },
             planned * MOST_ASSIGNED_EVENINGS,
+            exercises,
         )
     };
     Ok(Evening {
         today,
         minutes,
         most_minutes,
+        exercises,
         evenings_a_week: joined.student.evenings,
         focus: store.focus()?,
         assigned: joined.assignments.clone(),
@@ -139,6 +147,7 @@ pub(super) fn session(
             .count(),
         minutes_done: memory.minutes_on(today),
         minutes_planned: memory.minutes_tonight(f64::from(joined.student.minutes), today),
+        exercises_planned: joined.student.exercises,
         ahead: memory
             .plan(evening, AHEAD_SHOWN)?
             .into_iter()

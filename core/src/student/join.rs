@@ -9,6 +9,7 @@ use crate::exchange::{
     Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, DeviceId, Refusal, SealingIdentity,
     SeatToken, open_pack, open_personal, parse_seat_code,
 };
+use crate::practice::workload::exercise_bounds;
 use crate::practice::Assigned;
 use crate::rotation::Rotation;
 use crate::store::StudentStore;
@@ -97,6 +98,7 @@ pub fn join(
             content.practice.minutes_least,
             content.practice.minutes_most,
         ),
+        exercises: None,
         evenings: USUAL_EVENINGS.clamp(
             content.practice.evenings_least,
             content.practice.evenings_most,
@@ -138,6 +140,8 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
     student.minutes = student
         .minutes
         .clamp(bounds.minutes_least, bounds.minutes_most);
+    let (least, most) = exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    student.exercises = student.exercises.map(|of| of.clamp(least, most));
     student.evenings = student
         .evenings
         .clamp(bounds.evenings_least, bounds.evenings_most);

@@ -20,8 +20,10 @@ pub enum StudentTheme {
     Light,
     /// Dark.
     Dark,
-    /// High contrast.
+    /// High contrast, black on white.
     Contrast,
+    /// High contrast, white on black.
+    ContrastDark,
 }
 
 /// The sign between a number's ones and tenths.

@@ -1,6 +1,7 @@
 //! The student's use-cases, one function each.
 
 mod carry;
+pub mod draft;
 mod error;
 mod evening;
 mod goals;
@@ -20,6 +21,7 @@ pub mod views;
 mod worked_first;
 
 pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
+pub use draft::keep_draft;
 pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
@@ -44,6 +46,7 @@ use crate::class::ClassFacts;
 use crate::exchange::ClassPack;
 use crate::messages::{Locale, prose};
 use crate::practice::Assigned;
+use crate::practice::workload::EveningLength;
 use crate::store::student::Student;
 use views::ConceptName;
 
@@ -64,6 +67,15 @@ impl Joined {
     #[must_use]
     pub fn locale(&self) -> Locale {
         self.student.look.decimal_sign.locale(self.student.language)
+    }
+
+    /// How long the student means an evening to be.
+    #[must_use]
+    pub fn evening_length(&self) -> EveningLength {
+        match self.student.exercises {
+            Some(exercises) => EveningLength::Exercises(exercises),
+            None => EveningLength::Minutes(f64::from(self.student.minutes)),
+        }
     }
 
     /// A concept as this student reads it. A teacher's own words stay as they were typed.

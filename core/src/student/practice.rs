@@ -4,7 +4,7 @@ use super::evening::{evening_of, memory_of, session};
 use super::practice_summary::summary_of;
 use super::practice_views::{Feedback, OpenExercise, PracticeStep};
 use super::worked_first::{example_due, example_for};
-use super::{Joined, StudentError, own_turn};
+use super::{Joined, StudentError, draft, own_turn};
 use crate::bank::OWN_VERSION;
 use crate::item::{self, Block, Item, Level, Response, Say};
 use crate::practice::{Evening, Reason, StudentMemory};
@@ -72,6 +72,7 @@ fn show(
         item: item.view(),
         tries: row.tries,
         sure: row.sure,
+        draft: row.draft.as_deref().and_then(draft::read),
         worked_first,
         session: session(store, joined, memory, evening)?,
     })
@@ -151,12 +152,13 @@ pub fn practice(
         seconds: 0,
         mistake: None,
         response: None,
+        draft: None,
     };
     store.put_open_exercise(&row)?;
     show(store, joined, &memory, &evening, &row).map(|open| PracticeStep::Exercise(Box::new(open)))
 }
 
-fn open_row(store: &StudentStore, exercise: &str) -> Result<OpenRow, StudentError> {
+pub(super) fn open_row(store: &StudentStore, exercise: &str) -> Result<OpenRow, StudentError> {
     store
         .open_exercise()?
         .filter(|row| row.exercise == exercise)

@@ -74,7 +74,7 @@ pub(super) fn summary_of(
         alone: count(AnswerResult::Alone),
         with_help: count(AnswerResult::WithHelp),
         minutes: memory.minutes_on(today),
-        evenings_done: memory.evenings_before(f64::from(joined.student.minutes), today),
+        evenings_done: memory.evenings_before(joined.evening_length(), today),
         evenings_planned: joined.student.evenings,
         concepts,
         more,

@@ -1,5 +1,6 @@
 //! What the practice screen is given.
 
+use super::draft::Draft;
 use super::views::ConceptName;
 use crate::item::{Block, ItemView};
 use crate::practice::Reason;
@@ -16,6 +17,8 @@ pub struct Session {
     pub minutes_done: f64,
     /// Minutes meant for tonight: less what the evening before ran over.
     pub minutes_planned: f64,
+    /// Exercises meant for tonight; nothing when it ends by minutes.
+    pub exercises_planned: Option<u32>,
     /// What would come next, at most six, each with its reason.
     pub ahead: Vec<Ahead>,
 }
@@ -35,7 +38,7 @@ pub struct Ahead {
 pub enum PracticeStep {
     /// An exercise to answer.
     Exercise(Box<OpenExercise>),
-    /// Tonight's minutes are done, or nothing is left.
+    /// The evening is over, or nothing is left.
     Done(Summary),
     /// Nothing can be practised yet: no concept has been taught.
     NothingYet,
@@ -60,6 +63,8 @@ pub struct OpenExercise {
     pub tries: u8,
     /// How sure the student said to be, once said.
     pub sure: Option<Confidence>,
+    /// What stood in the answer when it was left, not yet checked.
+    pub draft: Option<Draft>,
     /// A like exercise with its steps, to be read first: in turn with the first exercises.
     pub worked_first: Option<WorkedExample>,
     /// Where the evening stands.

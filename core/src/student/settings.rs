@@ -4,6 +4,7 @@ use super::views::{StudentLook, StudentSettings};
 use super::{Joined, StudentError};
 use crate::catalogue::Language;
 use crate::exchange::PracticeRules;
+use crate::practice::workload::exercise_bounds;
 use crate::store::StudentStore;
 use crate::store::student::Student;
 use chrono::NaiveDate;
@@ -15,6 +16,9 @@ pub struct Wishes {
     pub language: Language,
     /// Minutes an evening, within the teacher's bounds.
     pub minutes: u32,
+    /// Exercises an evening, within as many as fit into the teacher's minutes; nothing
+    /// for an evening that ends by minutes.
+    pub exercises: Option<u32>,
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.
@@ -28,11 +32,16 @@ pub fn settings(joined: &Joined, today: NaiveDate) -> StudentSettings {
 }
 
 fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> StudentSettings {
+    let (exercises_least, exercises_most) =
+        exercise_bounds(bounds.minutes_least, bounds.minutes_most);
     StudentSettings {
         language: student.language,
         minutes: student.minutes,
         minutes_least: bounds.minutes_least,
         minutes_most: bounds.minutes_most,
+        exercises: student.exercises,
+        exercises_least,
+        exercises_most,
         evenings: student.evenings,
         evenings_least: bounds.evenings_least,
         evenings_most: bounds.evenings_most,
@@ -53,12 +62,20 @@ pub fn save_settings(
     wishes: Wishes,
 ) -> Result<StudentSettings, StudentError> {
     let bounds = joined.pack.practice;
+    let (exercises_least, exercises_most) =
+        exercise_bounds(bounds.minutes_least, bounds.minutes_most);
     for (field, found, least, most) in [
         (
             "minutes",
             wishes.minutes,
             bounds.minutes_least,
             bounds.minutes_most,
+        ),
+        (
+            "exercises",
+            wishes.exercises.unwrap_or(exercises_least),
+            exercises_least,
+            exercises_most,
         ),
         (
             "evenings",
@@ -77,10 +94,17 @@ pub fn save_settings(
     let student = Student {
         language: wishes.language,
         minutes: wishes.minutes,
+        exercises: wishes.exercises,
         evenings: wishes.evenings,
         look: wishes.look.checked()?,
         ..joined.student.clone()
     };
-    store.put_student(&student)?;
+    store.together(|| {
+        // What was typed in other signs would be read as another number.
+        if student.look.decimal_sign != joined.student.look.decimal_sign {
+            store.put_draft(None)?;
+        }
+        store.put_student(&student)
+    })?;
     Ok(settings_of(&student, bounds, today))
 }

@@ -174,6 +174,12 @@ pub struct StudentSettings {
     pub minutes_least: u32,
     /// The most the teacher set.
     pub minutes_most: u32,
+    /// Exercises of an evening; nothing when it ends by minutes.
+    pub exercises: Option<u32>,
+    /// The fewest that the teacher's minutes leave.
+    pub exercises_least: u32,
+    /// The most that the teacher's minutes leave.
+    pub exercises_most: u32,
     /// Evenings a week.
     pub evenings: u32,
     /// The fewest the teacher allows.

@@ -32,6 +32,7 @@ theme-system = As the device
 theme-light = Light
 theme-dark = Dark
 theme-contrast = High contrast
+theme-contrast-dark = High contrast, dark
 theme-device = As the device
 
 ## Mathematics read out.

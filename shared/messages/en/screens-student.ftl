@@ -50,6 +50,8 @@ practice-next = Next one
 practice-stop = Stop for now
 practice-fill = Fill in your answer first.
 practice-time = { $done } of { $planned } min
+practice-count = { $done } of { $planned }
+practice-count-label = Tonight: { $done } of { $planned } exercises
 practice-time-label = Tonight: { $done } of { $planned } minutes
 practice-nothing = No practice yet
 practice-nothing-text = First mark your concepts in Today. Then practice that fits you stands here.
@@ -217,6 +219,11 @@ handin-taken = { $open ->
    *[other] You have the new class pack. { $open } assignments are open.
 }
 
+settings-ends = When is an evening over?
+settings-ends-minutes = After some minutes
+settings-ends-exercises = After some exercises
+settings-exercises = How many exercises each evening?
+settings-exercises-note = It is also over after { $minutes } minutes.
 settings-minutes = How long do you practice each evening?
 settings-minutes-of = { $minutes } min
 settings-evenings = How many evenings a week?

@@ -32,6 +32,7 @@ theme-system = Como el dispositivo
 theme-light = Claro
 theme-dark = Oscuro
 theme-contrast = Alto contraste
+theme-contrast-dark = Alto contraste oscuro
 theme-device = Como el dispositivo
 
 ## Matemáticas leídas en voz alta.

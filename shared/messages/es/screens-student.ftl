@@ -50,6 +50,8 @@ practice-next = El siguiente
 practice-stop = Parar por ahora
 practice-fill = Primero escribe tu respuesta.
 practice-time = { $done } de { $planned } min
+practice-count = { $done } de { $planned }
+practice-count-label = Esta noche: { $done } de { $planned } ejercicios
 practice-time-label = Esta noche: { $done } de { $planned } minutos
 practice-nothing = Todavía no hay práctica
 practice-nothing-text = Primero marca tus conceptos en Hoy. Luego estará aquí la práctica para ti.
@@ -217,6 +219,11 @@ handin-taken = { $open ->
    *[other] Tienes el paquete nuevo de la clase. Hay { $open } tareas abiertas.
 }
 
+settings-ends = ¿Cuándo se acaba la práctica de cada noche?
+settings-ends-minutes = Después de unos minutos
+settings-ends-exercises = Después de unos ejercicios
+settings-exercises = ¿Cuántos ejercicios cada noche?
+settings-exercises-note = También se acaba a los { $minutes } minutos.
 settings-minutes = ¿Cuánto practicas cada noche?
 settings-minutes-of = { $minutes } min
 settings-evenings = ¿Cuántas noches por semana?

@@ -107,6 +107,7 @@ fn queue(criterion: &mut Criterion<ProcessorTime>) {
         today: day(250),
         minutes: 8.0,
         most_minutes: 16.0,
+        exercises: None,
         evenings_a_week: 5,
         focus: vec!["c010".into(), "c020".into(), "c030".into()],
         assigned: Vec::new(),

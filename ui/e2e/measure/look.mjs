@@ -7,7 +7,7 @@ import { axe } from '../bridge.mjs';
 export const PAGE = ['common', 'targets', 'contrast', 'reflow']
   .map((name) => readFileSync(fileURLToPath(new URL(`page/${name}.js`, import.meta.url)), 'utf8'))
   .join('\n');
-export const THEMES = ['light', 'dark', 'contrast'];
+export const THEMES = ['light', 'dark', 'contrast', 'contrast_dark'];
 
 /** What is asked of a screen: side of a target, contrast of text, of large text, of marks. */
 export const STUDENT = { target: 48, spaced: false, text: 7, large: 7, mark: 3 };

@@ -68,7 +68,7 @@ test('every value that comes by code has its words', () => {
       'too-many-copies',
       'no-such-slot',
     ].map((kind) => `groups-broken-${kind}`),
-    ...['system', 'light', 'dark', 'contrast'].map((theme) => `theme-${theme}`),
+    ...['system', 'light', 'dark', 'contrast', 'contrast-dark'].map((theme) => `theme-${theme}`),
   ];
   expect(ids.filter((id) => !hasWords(id))).toEqual([]);
 });

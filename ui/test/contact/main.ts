@@ -2,7 +2,8 @@ import { flushSync, mount, unmount } from 'svelte';
 import '../../src/lib/theme/base.css';
 import type { Block } from '../../src/lib/backend/contract';
 import Blocks from '../../src/lib/figures/Blocks.svelte';
-import { loadWords, setLanguage } from '../../src/lib/words';
+import { loadExerciseWords, loadWords, setLanguage } from '../../src/lib/words';
+import { exercisesFromFiles } from '../exercise-files';
 import Sheet from './Sheet.svelte';
 import type { Shown } from './shown';
 
@@ -48,4 +49,6 @@ function time(items: Shown[], runs: number): Times[] {
 }
 
 Object.assign(window, { contact: { show, time } });
+exercisesFromFiles();
+await loadExerciseWords();
 await loadWords('en');

@@ -1,8 +1,10 @@
 import { mount } from 'svelte';
 import '../../src/lib/theme/base.css';
-import { loadWords } from '../../src/lib/words';
+import { loadExerciseWords } from '../../src/lib/words';
+import { exercisesFromFiles } from '../exercise-files';
 import Gallery from './Gallery.svelte';
 
 const target = document.getElementById('app');
-await loadWords('en');
+exercisesFromFiles();
+await loadExerciseWords();
 if (target) mount(Gallery, { target });

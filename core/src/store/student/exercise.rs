@@ -38,6 +38,8 @@ pub struct OpenRow {
     pub mistake: Option<String>,
     /// The first wrong answer, as JSON.
     pub response: Option<String>,
+    /// What stands in the answer, not yet checked, as JSON.
+    pub draft: Option<String>,
 }
 
 impl StudentStore {
@@ -49,7 +51,7 @@ impl StudentStore {
         self.connection
             .query_row(
                 "SELECT exercise, opened_on, concept, level, seed, reason, asked, sure, hints, tries, seconds, mistake,
-                   response FROM open_exercise",
+                   response, draft FROM open_exercise",
                 [],
                 |row| {
                     Ok(OpenRow {
@@ -67,6 +69,7 @@ impl StudentStore {
                         seconds: row.get(10)?,
                         mistake: row.get(11)?,
                         response: row.get(12)?,
+                        draft: row.get(13)?,
                     })
                 },
             )
@@ -84,8 +87,8 @@ impl StudentStore {
             serde_json::to_string(&open.reason).map_err(|e| StoreError::unreadable("reason", e))?;
         self.connection.execute(
             "INSERT OR REPLACE INTO open_exercise (id, exercise, opened_on, concept, level, seed, reason, asked, sure,
-               hints, tries, seconds, mistake, response)
-             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13)",
+               hints, tries, seconds, mistake, response, draft)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
             params![
                 open.exercise,
                 open.opened_on.to_string(),
@@ -99,9 +102,20 @@ impl StudentStore {
                 open.tries,
                 open.seconds,
                 open.mistake,
-                open.response
+                open.response,
+                open.draft
             ],
         )?;
+        Ok(())
+    }
+
+    /// Writes what stands in the answer of the open exercise, as JSON; nothing takes it away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_draft(&self, draft: Option<&str>) -> Result<(), StoreError> {
+        self.connection
+            .execute("UPDATE open_exercise SET draft = ?1", params![draft])?;
         Ok(())
     }
 

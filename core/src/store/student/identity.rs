@@ -26,6 +26,8 @@ pub struct Student {
     pub language: Language,
     /// Minutes of an evening.
     pub minutes: u32,
+    /// Exercises of an evening; nothing when it ends by minutes.
+    pub exercises: Option<u32>,
     /// Evenings a week.
     pub evenings: u32,
     /// How the screens look and sound.
@@ -56,6 +58,7 @@ fn theme_word(theme: StudentTheme) -> &'static str {
         StudentTheme::Light => "light",
         StudentTheme::Dark => "dark",
         StudentTheme::Contrast => "contrast",
+        StudentTheme::ContrastDark => "contrast_dark",
     }
 }
 
@@ -74,6 +77,7 @@ fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
             "light" => StudentTheme::Light,
             "dark" => StudentTheme::Dark,
             "contrast" => StudentTheme::Contrast,
+            "contrast_dark" => StudentTheme::ContrastDark,
             _ => StudentTheme::Device,
         },
         text_percent: row.get(first + 1)?,
@@ -96,7 +100,7 @@ impl StudentStore {
         self.connection
             .query_row(
                 "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings,
-                   theme, text_percent, decimal_sign, less_motion, reads_aloud
+                   theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises
                  FROM student",
                 [],
                 |row| {
@@ -113,6 +117,7 @@ impl StudentStore {
                             Language::En
                         },
                         minutes: row.get(7)?,
+                        exercises: row.get(14)?,
                         evenings: row.get(8)?,
                         look: look_at(row, 9)?,
                     })
@@ -140,11 +145,11 @@ impl StudentStore {
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
-               evenings, theme, text_percent, decimal_sign, less_motion, reads_aloud)
-             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)
+               evenings, theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)
              ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
                nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
-               text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14",
+               text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14, exercises = ?15",
             params![
                 student.device,
                 student.signing_seed,
@@ -159,7 +164,8 @@ impl StudentStore {
                 student.look.text_percent,
                 sign_word(student.look.decimal_sign),
                 student.look.less_motion,
-                student.look.reads_aloud
+                student.look.reads_aloud,
+                student.exercises
             ],
         )?;
         Ok(())

@@ -32,6 +32,10 @@ pub(super) const MIGRATIONS: &[Migration] = &[
         kind: KIND,
         sql: include_str!("schema_3.sql"),
     },
+    Migration {
+        kind: KIND,
+        sql: include_str!("schema_4.sql"),
+    },
 ];
 
 /// An opened student's store.

@@ -1,11 +1,14 @@
+import type { Draft } from '../backend/contract';
+
 /** The texts in the boxes of an answer, and the box that the pad writes into. */
 export class Boxes {
   texts: string[] = $state([]);
   active = $state(0);
   inputs: (HTMLInputElement | null)[] = $state([]);
 
-  constructor(count: number) {
-    this.texts = Array.from({ length: count }, () => '');
+  constructor(count: number, draft: Draft | null = null) {
+    const before = draft?.kind === 'boxes' ? draft.texts : [];
+    this.texts = Array.from({ length: count }, (_, at) => before[at] ?? '');
   }
 
   /** Puts a sign where the caret is. */

@@ -1123,6 +1123,32 @@ upper: RatioRow,
  * Lower line, as many marks.
  */
 lower: RatioRow, };
+export type Draft = { "kind": "boxes", 
+/**
+ * What stands in each.
+ */
+texts: Array<string>, 
+/**
+ * The half of the day, once chosen.
+ */
+half_day: HalfDay | null, } | { "kind": "tapped", 
+/**
+ * As it would be checked.
+ */
+response: Response, };
+export type DraftKept = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The exercise.
+ */
+exercise: string, 
+/**
+ * The answer as it stands; nothing when it was emptied.
+ */
+draft: Draft | null, };
 export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
 export type Entries = { 
 /**
@@ -2507,6 +2533,15 @@ points: Array<NamedPoint>,
  * Places with a right-angle mark.
  */
 right_angles: Array<Point>, };
+export type MessageFile = { 
+/**
+ * What it is about, such as `items-fractions`.
+ */
+area: string, 
+/**
+ * Its text.
+ */
+text: string, };
 export type Mismatch = { 
 /**
  * Who.
@@ -2714,6 +2749,10 @@ language: Language,
  */
 minutes: number, 
 /**
+ * Exercises of an evening; nothing when it ends by minutes.
+ */
+exercises: number | null, 
+/**
  * Evenings a week, within the teacher's bounds.
  */
 evenings: number, 
@@ -2788,6 +2827,10 @@ tries: number,
  * How sure the student said to be, once said.
  */
 sure: Confidence | null, 
+/**
+ * What stood in the answer when it was left, not yet checked.
+ */
+draft: Draft | null, 
 /**
  * A like exercise with its steps, to be read first: in turn with the first exercises.
  */
@@ -4114,6 +4157,10 @@ minutes_done: number,
  */
 minutes_planned: number, 
 /**
+ * Exercises meant for tonight; nothing when it ends by minutes.
+ */
+exercises_planned: number | null, 
+/**
  * What would come next, at most six, each with its reason.
  */
 ahead: Array<Ahead>, };
@@ -4396,6 +4443,18 @@ minutes_least: number,
  */
 minutes_most: number, 
 /**
+ * Exercises of an evening; nothing when it ends by minutes.
+ */
+exercises: number | null, 
+/**
+ * The fewest that the teacher's minutes leave.
+ */
+exercises_least: number, 
+/**
+ * The most that the teacher's minutes leave.
+ */
+exercises_most: number, 
+/**
  * Evenings a week.
  */
 evenings: number, 
@@ -4415,7 +4474,7 @@ test_on: string | null,
  * How the screens look and sound.
  */
 look: StudentLook, };
-export type StudentTheme = "device" | "light" | "dark" | "contrast";
+export type StudentTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -4670,7 +4729,7 @@ concept: string,
  * The date; nothing for "not this year".
  */
 date: string | null, };
-export type Theme = "system" | "light" | "dark" | "contrast";
+export type Theme = "system" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Today = { 
 /**
  * The date shown.
@@ -4805,6 +4864,11 @@ label: Expr,
  * How many.
  */
 count: number, };
+export type WordsOf = { 
+/**
+ * The language.
+ */
+language: Language, };
 export type WorkedExample = { 
 /**
  * Its prompt.
@@ -4851,6 +4915,7 @@ last_day: string, };
 export interface Calls {
   start: { args: Nothing; out: Start };
   save_device_settings: { args: DeviceSettings; out: Start };
+  exercise_words: { args: WordsOf; out: Array<MessageFile> };
   make_sample: { args: Nothing; out: JobId };
   enter_sample: { args: Nothing; out: Start };
   leave_sample: { args: Nothing; out: Start };
@@ -4873,6 +4938,7 @@ export interface Calls {
   hint: { args: ExerciseId; out: OpenExercise };
   answer: { args: AnswerGiven; out: Feedback };
   show_steps: { args: ExerciseId; out: Feedback };
+  keep_draft: { args: DraftKept; out: Nothing };
   practice_summary: { args: StudentId; out: Summary };
   my_path: { args: StudentId; out: MyPath };
   set_focus: { args: Focus; out: MyPath };

@@ -1,6 +1,18 @@
-import type { Theme } from '../backend/contract';
+import type { StudentTheme, Theme } from '../backend/contract';
+import { say } from '../words';
 
-type Shown = 'light' | 'dark' | 'contrast';
+/** The colours there are. */
+const SHOWN = ['light', 'dark', 'contrast', 'contrast_dark'] as const;
+type Shown = (typeof SHOWN)[number];
+
+/** What can be set for the device, and for a student. */
+export const THEMES: Theme[] = ['system', ...SHOWN];
+export const STUDENT_THEMES: StudentTheme[] = ['device', ...SHOWN];
+
+/** A theme as it is called. */
+export function themeWords(theme: Theme | StudentTheme): string {
+  return say(`theme-${theme.replace('_', '-')}`);
+}
 
 const dark = window.matchMedia('(prefers-color-scheme: dark)');
 const contrast = window.matchMedia('(prefers-contrast: more)');
@@ -8,7 +20,7 @@ let asked: Theme = 'system';
 
 /** What the system asks for. */
 function ofSystem(): Shown {
-  if (contrast.matches) return 'contrast';
+  if (contrast.matches) return dark.matches ? 'contrast_dark' : 'contrast';
   return dark.matches ? 'dark' : 'light';
 }
 

@@ -1,5 +1,5 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
-import type { Language } from '../backend/contract';
+import type { Language, MessageFile } from '../backend/contract';
 
 /** `es-US` writes 1,234.5 as the classes here do; plain `es` would write 1234,5. */
 export const LOCALES: Record<Language, string> = { en: 'en-US', es: 'es-US' };
@@ -7,18 +7,47 @@ export const LOCALES: Record<Language, string> = { en: 'en-US', es: 'es-US' };
 const FILES = { en: () => import('./en'), es: () => import('./es') };
 const bundles: Partial<Record<Language, FluentBundle>> = {};
 
+/** Where the words of exercises come from: the program, which has them for its sheets. */
+let exerciseFiles: ((language: Language) => Promise<MessageFile[]>) | null = null;
+const withExercises = new Set<Language>();
+
+/** Tells where the words of exercises come from. */
+export function exercisesFrom(files: typeof exerciseFiles): void {
+  exerciseFiles = files;
+}
+
 /** The messages of a language, once they are loaded. */
 export function loaded(language: Language): FluentBundle | undefined {
   return bundles[language];
 }
 
-/** Loads the messages of one language; a slip in a file is an error at once. */
+/** Whether the words of exercises are among them. */
+export function hasExercises(language: Language): boolean {
+  return withExercises.has(language);
+}
+
+/** Loads the messages of the screens in one language; a slip in a file is an error at once. */
 export async function load(language: Language): Promise<void> {
   if (bundles[language]) return;
   const made = new FluentBundle(LOCALES[language], { useIsolating: false });
-  for (const [path, text] of Object.entries((await FILES[language]()).default)) {
-    const errors = made.addResource(new FluentResource(text));
-    if (errors.length > 0) throw new Error(`${path}: ${errors.map(String).join('; ')}`);
-  }
+  const files = (await FILES[language]()).default;
+  for (const [area, text] of Object.entries(files)) add(made, { area, text });
   bundles[language] = made;
+}
+
+/** Loads the words of exercises in one language behind those of the screens. */
+export async function loadExercises(language: Language): Promise<void> {
+  await load(language);
+  const bundle = bundles[language];
+  if (!bundle || !exerciseFiles || withExercises.has(language)) return;
+  const files = await exerciseFiles(language);
+  // Asked for twice at once, they are there when the second answer comes.
+  if (withExercises.has(language)) return;
+  for (const file of files) add(bundle, file);
+  withExercises.add(language);
+}
+
+function add(bundle: FluentBundle, { area, text }: MessageFile): void {
+  const errors = bundle.addResource(new FluentResource(text));
+  if (errors.length > 0) throw new Error(`${area}: ${errors.map(String).join('; ')}`);
 }

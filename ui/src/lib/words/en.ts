@@ -1,7 +1,10 @@
-/** The English message files; a chunk of its own, loaded when it is spoken. */
+/** The English message files of the screens; a chunk of its own, loaded when it is spoken. */
 export default import.meta.glob<string>(
-  // What only prints say stays with them.
-  ['../../../../shared/messages/en/*.ftl', '!../../../../shared/messages/en/reports.ftl'],
+  [
+    '../../../../shared/messages/en/*.ftl',
+    // What only prints say stays with them, and exercises bring their own words.
+    '!../../../../shared/messages/en/{reports,items-*,figures,mistakes}.ftl',
+  ],
   {
     query: '?raw',
     import: 'default',

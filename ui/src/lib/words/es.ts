@@ -1,7 +1,10 @@
-/** The Spanish message files; a chunk of its own, loaded when it is spoken. */
+/** The Spanish message files of the screens; a chunk of its own, loaded when it is spoken. */
 export default import.meta.glob<string>(
-  // What only prints say stays with them.
-  ['../../../../shared/messages/es/*.ftl', '!../../../../shared/messages/es/reports.ftl'],
+  [
+    '../../../../shared/messages/es/*.ftl',
+    // What only prints say stays with them, and exercises bring their own words.
+    '!../../../../shared/messages/es/{reports,items-*,figures,mistakes}.ftl',
+  ],
   {
     query: '?raw',
     import: 'default',

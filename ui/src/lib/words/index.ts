@@ -1,4 +1,4 @@
-export { LOCALES } from './bundles';
+export { exercisesFrom, LOCALES } from './bundles';
 export { dateFormat } from './formats';
 export { date, exact, list, number, opening, percent } from './numbers';
 export { decimalSign, inSigns, setDecimalSign } from './signs.svelte';
@@ -6,6 +6,7 @@ export { pieces, plain } from './sentence';
 export {
   hasWords,
   language,
+  loadExerciseWords,
   loadWords,
   say,
   sayIn,

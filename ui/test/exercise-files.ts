@@ -1,0 +1,18 @@
+import type { Language } from '../src/lib/backend/contract';
+import { exercisesFrom } from '../src/lib/words';
+
+const FILES = import.meta.glob<string>(
+  '../../shared/messages/{en,es}/{items-*,figures,mistakes}.ftl',
+  { query: '?raw', import: 'default', eager: true },
+);
+
+/** The words of exercises as the program gives them, for pages that run without it. */
+export function exercisesFromFiles(): void {
+  exercisesFrom((language: Language) =>
+    Promise.resolve(
+      Object.entries(FILES)
+        .filter(([path]) => path.includes(`/${language}/`))
+        .map(([path, text]) => ({ area: path.replace(/^.*\/|\.ftl$/g, ''), text })),
+    ),
+  );
+}
