@@ -1,0 +1,110 @@
+import { fireEvent, render } from '@testing-library/svelte';
+import { beforeEach, describe, expect, test } from 'vitest';
+import AnswerEntry from '../src/lib/answer/AnswerEntry.svelte';
+import type { Draft, Entry, Response } from '../src/lib/backend';
+import { setLanguage } from '../src/lib/words';
+import { ENTRIES } from './samples/entries';
+
+beforeEach(() => setLanguage('en'));
+
+interface Shown {
+  container: HTMLElement;
+  response: () => Response | null;
+  draft: () => Draft | null;
+  unmount: () => void;
+}
+
+function show(entry: Entry, draft: Draft | null): Shown {
+  let last: [Response | null, Draft | null] = [null, null];
+  const { container, unmount } = render(AnswerEntry, {
+    entry,
+    disabled: false,
+    draft,
+    onchange: (...now: [Response | null, Draft | null]) => (last = now),
+  });
+  return { container, unmount, response: () => last[0], draft: () => last[1] };
+}
+
+/** What stands there: what is seen and what is typed, without what was only announced. */
+function standing({ container }: Shown): string {
+  const copy = container.cloneNode(true) as HTMLElement;
+  for (const one of copy.querySelectorAll('[aria-live], [role=status]')) one.textContent = '';
+  // Where the keys are is not kept, and Svelte's marks differ from time to time.
+  for (const one of copy.querySelectorAll('[tabindex]')) one.removeAttribute('tabindex');
+  for (const one of copy.querySelectorAll('input')) one.classList.remove('active');
+  // Attributes stand in the order in which they were set.
+  for (const one of copy.querySelectorAll('*')) {
+    const all = [...one.attributes].map(({ name, value }): [string, string] => [name, value]);
+    for (const [name] of all) one.removeAttribute(name);
+    for (const [name, value] of all.sort()) one.setAttribute(name, value);
+  }
+  const typed = [...container.querySelectorAll('input')].map((one) => one.value);
+  return JSON.stringify(typed) + copy.innerHTML.replaceAll(/<!--.*?-->/g, '');
+}
+
+/** Fills in something, whatever the entry; the first box alone of several. */
+async function fill({ container }: Shown): Promise<void> {
+  const at = (hook: string) =>
+    container.querySelector<HTMLElement>(`[data-testid^="${hook}"]`) ?? null;
+  const field = at('answer-field-');
+  if (field) await fireEvent.input(field, { target: { value: '7' } });
+  for (const hook of [
+    'answer-half-pm',
+    'answer-choice-1',
+    'order-later-0',
+    'plot-more-1',
+    'answer-part-1',
+    'answer-square-0-1',
+  ]) {
+    const found = at(hook);
+    if (found) await fireEvent.click(found);
+  }
+  for (const hook of ['answer-line', 'answer-angle']) {
+    const found = at(hook);
+    if (!found) continue;
+    await fireEvent.keyDown(found, { key: 'ArrowRight' });
+    await fireEvent.keyDown(found, { key: 'ArrowRight' });
+  }
+  for (const hook of ['answer-ray-open', 'answer-ray-left']) {
+    const found = at(hook);
+    if (found) await fireEvent.click(found);
+  }
+}
+
+const ALL: [string, Entry][] = Object.entries(ENTRIES).flatMap(([kind, entries]) =>
+  entries.map((entry, place): [string, Entry] => [`${kind} ${place}`, entry]),
+);
+
+describe.each(ALL)('%s', (_, entry) => {
+  test('what was left stands there again, and would be checked as it is', async () => {
+    const empty = show(entry, null);
+    const before = standing(empty);
+    await fill(empty);
+    const [draft, left] = [empty.draft(), standing(empty)];
+    expect(left).not.toBe(before);
+    expect(draft).not.toBeNull();
+    empty.unmount();
+
+    // As the store gives it back.
+    const again = show(entry, JSON.parse(JSON.stringify(draft)) as Draft);
+    expect(standing(again)).toBe(left);
+    if (draft?.kind === 'boxes') expect(again.draft()).toEqual(draft);
+  });
+
+  test('what does not fit is left aside', () => {
+    const strange: Draft[] = [
+      { kind: 'boxes', texts: [], half_day: null },
+      { kind: 'tapped', response: { kind: 'ordering', order: [0] } },
+      { kind: 'tapped', response: { kind: 'plot', heights: [] } },
+      { kind: 'tapped', response: { kind: 'number_line_point', at: { top: 999, bottom: 7 } } },
+    ];
+    const empty = show(entry, null);
+    const before = standing(empty);
+    empty.unmount();
+    for (const draft of strange) {
+      const shown = show(entry, draft);
+      expect(standing(shown)).toBe(before);
+      shown.unmount();
+    }
+  });
+});
