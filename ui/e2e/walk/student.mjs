@@ -166,6 +166,11 @@ export async function walkStudent({ page, bridge, language, pack, code, today },
   await hook('student-settings').click();
   await hook('leave-student').waitFor();
   await at('settings');
+  await hook('ends-exercises').click();
+  await page.locator('[data-testid="ends-exercises"][aria-checked=true]').waitFor();
+  await at('settings-exercises');
+  await hook('ends-minutes').click();
+  await page.locator('[data-testid="ends-minutes"][aria-checked=true]').waitFor();
   await hook('student-safe').locator('summary').click();
   await hook('pin-new').waitFor();
   await at('settings-safe');
