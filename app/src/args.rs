@@ -498,6 +498,11 @@ pub enum Printed {
     },
     /// A chart for self-ratings on paper.
     Chart,
+    /// The join slips of every seat.
+    Slips {
+        /// Whether the names of the roster stand on them.
+        with_names: bool,
+    },
     /// A page for the family of every student who has reported, in one file.
     FamilyPages,
     /// A report.

@@ -19,6 +19,7 @@ use surefoot_report::page::practice::practice_page;
 use surefoot_report::page::rating_chart::chart_page;
 use surefoot_report::path::path_pages;
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
+use surefoot_report::slips::slip_pages;
 use surefoot_report::{Density, Look, Paper, ReportError};
 
 /// Concepts on a sheet for one student.
@@ -53,6 +54,11 @@ impl App {
                 let chart = self_rating_chart(&chart_of(class), &look)?;
                 Ok(("self-ratings.pdf".into(), chart))
             })?,
+            Printed::Slips { with_names } => self.with_class(&asked.class, |_, class| {
+                let slips = teacher::join_slips(class)?;
+                let pages = slip_pages(&slips, *with_names, &look)?;
+                Ok(("join-slips.pdf".into(), pages))
+            })?,
             Printed::FamilyPages => self.family_pages(&asked.class, &look)?,
             Printed::Report { report } => return self.print_report(&asked.class, report, &look),
         };
@@ -63,7 +69,8 @@ impl App {
     /// sheet has the very exercises of the print. While names are covered it shows seats.
     ///
     /// # Errors
-    /// As [`App::print`]; [`CallError::Invalid`] for what has several pages of one kind.
+    /// As [`App::print`]; [`CallError::Invalid`] for what has several pages of one kind,
+    /// and for slips, which are looked at as [`App::join_slips`] gives them.
     pub fn preview(&self, asked: PrintAsked) -> Result<ReportPage, CallError> {
         let look = look(&asked.look);
         let covered = lock(&self.state).settings.names_covered;
@@ -81,7 +88,7 @@ impl App {
                     report_page(desk, class, report, language, today, !covered)
                 })
             }
-            Printed::FamilyPages => Err(CallError::Invalid {
+            Printed::FamilyPages | Printed::Slips { .. } => Err(CallError::Invalid {
                 field: "report".into(),
                 rule: "one_by_one".into(),
             }),

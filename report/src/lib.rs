@@ -20,6 +20,7 @@ pub mod path;
 mod pdf;
 pub mod sheet;
 pub mod slab;
+pub mod slips;
 pub mod table;
 pub mod words;
 

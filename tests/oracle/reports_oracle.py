@@ -6,7 +6,9 @@ desk's SQLite file), the caution in both languages. openpyxl reads the workbook
 and Python's csv module, in strict mode, the CSV: same cells, numbers as numbers,
 no formula. The share-safe table is judged by the ratings themselves, read from
 SQLite: bands in the manner of the U.S. EDFacts public files (from memory), rows
-of fewer than ten withheld (NCES 2011-603), and no name anywhere.
+of fewer than ten withheld (NCES 2011-603), and no name anywhere. The join slips
+hold every seat once, each with a code of its own whose check character python-stdnum
+confirms (ISO/IEC 7064 MOD 37,36), and names only where asked for.
 """
 
 import csv
@@ -20,6 +22,7 @@ import sys
 import tempfile
 
 import openpyxl
+from stdnum.iso7064 import mod_37_36
 
 SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
 TODAY = "2026-11-25"
@@ -133,15 +136,15 @@ def band_of(low, raters):
     if raters < 10:
         return None
     if raters <= 15:
-        return "<50 %" if 2 * low < raters else "≥50 %"
+        return "<50%" if 2 * low < raters else "≥50%"
     step = 20 if raters <= 30 else 10
     share = 100 * low / raters
     if share <= step:
-        return f"≤{step} %"
+        return f"≤{step}%"
     if share >= 100 - step:
-        return f"≥{100 - step} %"
+        return f"≥{100 - step}%"
     floor = int(share // step) * step
-    return f"{floor + 1 if floor == step else floor}–{floor + step - 1} %"
+    return f"{floor + 1 if floor == step else floor}–{floor + step - 1}%"
 
 
 def wanted_band(low, raters):
@@ -252,12 +255,33 @@ def tables(desk):
             check(line[12:16] == counts, f"{line[0]}: {line[12:16]} for {counts} in the store")
 
 
+def slips(desk):
+    for n, paper in enumerate(PAPERS):
+        language = ("en", "es")[n]
+        more = ("--paper", paper, "--language", language)
+        pdf = desk.report("slips", *more)
+        what = f"slips {paper} {language}"
+        check(look_at_page(pdf, paper, what) in (2, 3), f"{what}: two or three sheets")
+        text = text_of(pdf)
+        seat = {"en": "Seat", "es": "Asiento"}[language]
+        numbers = sorted(int(found) for found in re.findall(rf"· {seat} (\d+)", text))
+        check(numbers == sorted(desk.names), f"{what}: seats {numbers}")
+        codes = re.findall(r"(?<![\w-])[0-9A-Z]{3}-?[0-9A-Z]{3}-?[0-9A-Z]{3}(?![\w-])", text)
+        check(len(codes) == len(set(codes)) == len(desk.names), f"{what}: {len(codes)} codes")
+        for code in codes:
+            check(mod_37_36.is_valid(code.replace("-", "")), f"{what}: check character of {code}")
+        for name in desk.names.values():
+            check(len(named_in(text, [name])) == 1, f"{what}: {name} is on a slip")
+        check(named_in(text_of(desk.report("slips", "--no-names", *more)), desk.names.values()) == [], f"{what}: no names")
+
+
 def main():
     with tempfile.TemporaryDirectory() as folder:
         desk = Desk(folder, 24, 8)
         check(len(desk.names) == 24 and all(desk.names.values()), "24 names")
         families(desk)
         nameless(desk)
+        slips(desk)
         share_table(desk, "concept_bands", handed_out=3)
         tables(desk)
         # A small class early on: many concepts that fewer than ten have rated. The seed

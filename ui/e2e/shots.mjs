@@ -1,5 +1,5 @@
 // Pictures of every screen in both languages, on a large screen and a phone, light
-// and dark, into shots/, and sheets of them into shots/sheets:
+// and dark (or those in THEMES), into shots/, and sheets of them into shots/sheets:
 //
 //   node e2e/shots.mjs [part of a name]
 //
@@ -14,7 +14,7 @@ import { walkOwnDesk, walkTeacher } from './walk/teacher.mjs';
 
 const OUT = fileURLToPath(new URL('../../shots/', import.meta.url));
 const LANGUAGES = ['en', 'es'];
-const THEMES = ['light', 'dark'];
+const THEMES = (process.env.THEMES ?? 'light,dark').split(',');
 const SAMPLE_DAY = '2026-11-24';
 const A_SHEET = 8;
 const only = process.argv[2] ?? '';

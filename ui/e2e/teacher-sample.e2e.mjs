@@ -212,6 +212,8 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('slips').locator('li').first().waitFor();
     check('a slip a seat', (await hook('slips').locator('li').count()) === 24);
     await scan('slips');
+    await hook('slips-save').click();
+    await page.getByText('join-slips.pdf was saved').waitFor();
     await page.emulateMedia({ media: 'print' });
     check('nothing but slips on paper', !(await page.getByTestId('tab-board').isVisible()));
     const pdf = await page.pdf({ preferCSSPageSize: true });

@@ -34,7 +34,8 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
     let concept = surefoot_core::item::concepts_with_exercises()
         .next()
         .unwrap();
-    for what in [sheet(concept, 6), Printed::Chart] {
+    let slips = Printed::Slips { with_names: true };
+    for what in [sheet(concept, 6), Printed::Chart, slips] {
         let made = desk.app.print(asked(&class, what, Language::Es)).unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
         assert_eq!(bytes.len(), made.bytes);

@@ -1,4 +1,4 @@
-//! `surefoot report`: a report as a PDF, or a table for other programs.
+//! `surefoot report`: a report or the join slips as a PDF, or a table for other programs.
 
 use super::sheet::{LanguageName, PaperName};
 use std::path::PathBuf;
@@ -8,6 +8,7 @@ use surefoot_core::messages::Locale;
 use surefoot_core::teacher;
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
 use surefoot_report::page::print;
+use surefoot_report::slips::slip_pages;
 use surefoot_report::{Density, Look};
 
 /// Arguments of `surefoot report`.
@@ -37,6 +38,9 @@ pub struct Args {
     /// The language.
     #[arg(long, value_enum, default_value_t = LanguageName::En)]
     language: LanguageName,
+    /// Without the names of the roster; for join slips.
+    #[arg(long)]
+    no_names: bool,
     /// Where the file goes.
     #[arg(long)]
     out: PathBuf,
@@ -61,6 +65,8 @@ enum What {
     SummaryCsv,
     /// Both, as XLSX.
     Workbook,
+    /// The join slips of every seat, to cut apart.
+    Slips,
 }
 
 /// Runs the command.
@@ -76,6 +82,11 @@ pub fn run(args: &Args) -> crate::Outcome {
     let words = |error: surefoot_report::ReportError| error.to_string();
     let board = || teacher::board(&desk, &class, language, today).map_err(|e| e.to_string());
     let seat = args.seat.unwrap_or_default();
+    let look = Look {
+        locale,
+        paper: args.paper.into(),
+        density: Density::Roomy,
+    };
     let report = match args.of {
         What::Family => ReportWanted::Family { seat },
         What::Conference => ReportWanted::Conference { seat },
@@ -91,6 +102,11 @@ pub fn run(args: &Args) -> crate::Outcome {
         What::SummaryCsv => {
             let grid = summary_grid(&board()?, locale).map_err(words)?;
             return write(args, &to_csv(&grid).map_err(words)?);
+        }
+        What::Slips => {
+            let slips = teacher::join_slips(&class).map_err(|e| e.to_string())?;
+            let pages = slip_pages(&slips, !args.no_names, &look).map_err(words)?;
+            return write(args, &pages);
         }
         What::Workbook => {
             let board = board()?;
@@ -111,11 +127,6 @@ pub fn run(args: &Args) -> crate::Outcome {
             Some(table)
         }
         _ => None,
-    };
-    let look = Look {
-        locale,
-        paper: args.paper.into(),
-        density: Density::Roomy,
     };
     let one_page = matches!(args.of, What::Family | What::Conference | What::ShareSafe);
     write(args, &print(&page, &look, one_page).map_err(words)?)?;

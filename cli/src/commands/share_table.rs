@@ -61,7 +61,7 @@ fn print(table: &ShareTable) {
                 from_percent,
                 to_percent,
                 ..
-            } => format!("{from_percent} to {to_percent} %"),
+            } => format!("{from_percent} to {to_percent}%"),
         };
         put_line!("  {name:<44} {shown}");
     }

@@ -7,7 +7,7 @@ use surefoot_core::teacher::views::{Board, Trend};
 
 /// A share in whole percent.
 pub fn percent(share: Option<f64>) -> String {
-    share.map_or_else(|| "-".to_owned(), |share| format!("{:.0} %", 100.0 * share))
+    share.map_or_else(|| "-".to_owned(), |share| format!("{:.0}%", 100.0 * share))
 }
 
 fn trend(trend: Trend) -> &'static str {
@@ -44,7 +44,7 @@ pub fn print_board(board: &Board, most: usize) {
     );
     for row in board.rows.iter().take(most) {
         let range = match (row.low, row.high) {
-            (Some(low), Some(high)) => format!("{:.0} to {:.0} %", 100.0 * low, 100.0 * high),
+            (Some(low), Some(high)) => format!("{:.0} to {:.0}%", 100.0 * low, 100.0 * high),
             _ => "-".to_owned(),
         };
         let latest = row.latest.map(|n| n.to_string()).join("/");

@@ -54,7 +54,7 @@ pub(super) fn practice(counts: [u32; 3]) -> String {
 
 /// A share as whole per cent.
 pub(super) fn percent(share: f64) -> String {
-    format!("{:.0} %", share * 100.0)
+    format!("{:.0}%", share * 100.0)
 }
 
 /// Which way a concept moves.

@@ -150,13 +150,13 @@ fn rows(w: &Words, table: &ShareTable) -> Drafted<ReportTable> {
     })
 }
 
-/// "≤ 20 %", "21–39 %", "≥ 80 %": the ends are open, so that nobody and
+/// "≤ 20%", "21–39%", "≥ 80%": the ends are open, so that nobody and
 /// everybody never show.
 fn band(from: u32, to: u32, to_included: bool) -> String {
     if from == 0 {
-        format!("{} {to} %", if to_included { "≤" } else { "<" })
+        format!("{} {to}%", if to_included { "≤" } else { "<" })
     } else if to >= 100 {
-        format!("≥ {from} %")
+        format!("≥ {from}%")
     } else {
         // The lowest band holds its upper edge, so the next begins above it.
         let step = to - from;
@@ -165,7 +165,7 @@ fn band(from: u32, to: u32, to_included: bool) -> String {
         } else {
             from
         };
-        format!("{low}–{} %", to - 1)
+        format!("{low}–{}%", to - 1)
     }
 }
 

@@ -41,6 +41,7 @@ report-month-10 = October
 report-month-11 = November
 report-month-12 = December
 report-seat = Seat { $seat }
+report-slips = Join slips
 report-total = Total
 report-withheld = withheld
 report-whole-class = Whole class

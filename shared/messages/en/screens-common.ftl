@@ -79,3 +79,4 @@ aloud-money = { $dollars ->
     [one] { $cents } cent
    *[other] { $cents } cents
 }
+slips-how = Open the class pack in Surefoot and type this code.

@@ -352,7 +352,6 @@ slips-paper = Paper
 slips-letter = US Letter
 slips-a4 = A4
 slips-names = With names
-slips-how = Open the class pack in Surefoot and type this code.
 
 ## Assign
 assign-title = Assign

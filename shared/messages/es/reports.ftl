@@ -41,6 +41,7 @@ report-month-10 = octubre
 report-month-11 = noviembre
 report-month-12 = diciembre
 report-seat = Asiento { $seat }
+report-slips = Papeles para unirse
 report-total = Total
 report-withheld = reservado
 report-whole-class = Toda la clase

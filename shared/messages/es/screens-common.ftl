@@ -79,3 +79,4 @@ aloud-money = { $dollars ->
     [one] { $cents } centavo
    *[other] { $cents } centavos
 }
+slips-how = Abre el paquete de clase en Surefoot y escribe este código.

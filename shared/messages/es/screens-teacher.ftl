@@ -352,7 +352,6 @@ slips-paper = Papel
 slips-letter = Carta
 slips-a4 = A4
 slips-names = Con nombres
-slips-how = Abre el paquete de clase en Surefoot y escribe este código.
 
 ## Assign
 assign-title = Asignar

@@ -48,7 +48,7 @@ compare-col-students = Estudiantes
 compare-col-times = Veces
 compare-col-last = Última vez
 compare-students = Cuánto encajan las valoraciones de cada estudiante con los resultados
-compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95 %, desde 20 respuestas. El índice de Brier, desde 60, es 0 con pronósticos perfectos y 1 con los peores: lo que se desvían las valoraciones, menos lo que distinguen, más la dispersión de los resultados.
+compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95%, desde 20 respuestas. El índice de Brier, desde 60, es 0 con pronósticos perfectos y 1 con los peores: lo que se desvían las valoraciones, menos lo que distinguen, más la dispersión de los resultados.
 compare-col-verdict = En breve
 compare-col-bias = Pronóstico menos resultado, de 100
 compare-col-gamma = Cuanto más seguro, más aciertos (gamma)
@@ -306,6 +306,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] Sin cambio
    *[other] { $slope } de un paso de valoración
-} por vuelta (margen del 95 %: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
+} por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
 concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

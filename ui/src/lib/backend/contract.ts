@@ -3421,7 +3421,11 @@ with_key: boolean,
 /**
  * As of a sheet.
  */
-seed: number | null, } | { "kind": "chart" } | { "kind": "family_pages" } | { "kind": "report", 
+seed: number | null, } | { "kind": "chart" } | { "kind": "slips", 
+/**
+ * Whether the names of the roster stand on them.
+ */
+with_names: boolean, } | { "kind": "family_pages" } | { "kind": "report", 
 /**
  * Which.
  */
