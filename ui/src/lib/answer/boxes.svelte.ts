@@ -32,12 +32,13 @@ export class Boxes {
     const end = input?.selectionEnd ?? text.length;
     let from = input?.selectionStart ?? text.length;
     if (before && from === end) from = Math.max(0, from - 1);
-    this.texts[this.active] = text.slice(0, from) + sign + text.slice(end);
-    const caret = from + sign.length;
-    // Once the box shows the new text.
-    queueMicrotask(() => {
-      input?.focus();
-      input?.setSelectionRange(caret, caret);
-    });
+    if (!input) {
+      this.texts[this.active] = text.slice(0, from) + sign + text.slice(end);
+      return;
+    }
+    if (document.activeElement !== input) input.focus();
+    // Text and caret in one step, so that the box is laid out once.
+    input.setRangeText(sign, from, end, 'end');
+    this.texts[this.active] = input.value;
   }
 }
