@@ -219,11 +219,11 @@ handin-taken = { $open ->
    *[other] You have the new class pack. { $open } assignments are open.
 }
 
-settings-ends = When is an evening over?
+settings-ends = When does practice end each evening?
 settings-ends-minutes = After some minutes
 settings-ends-exercises = After some exercises
 settings-exercises = How many exercises each evening?
-settings-exercises-note = It is also over after { $minutes } minutes.
+settings-exercises-note = It also ends after { $minutes } minutes.
 settings-minutes = How long do you practice each evening?
 settings-minutes-of = { $minutes } min
 settings-evenings = How many evenings a week?

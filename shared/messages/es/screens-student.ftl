@@ -219,11 +219,11 @@ handin-taken = { $open ->
    *[other] Tienes el paquete nuevo de la clase. Hay { $open } tareas abiertas.
 }
 
-settings-ends = ¿Cuándo se acaba la práctica de cada noche?
+settings-ends = ¿Cuándo termina la práctica de cada noche?
 settings-ends-minutes = Después de unos minutos
 settings-ends-exercises = Después de unos ejercicios
 settings-exercises = ¿Cuántos ejercicios cada noche?
-settings-exercises-note = También se acaba a los { $minutes } minutos.
+settings-exercises-note = También termina a los { $minutes } minutos.
 settings-minutes = ¿Cuánto practicas cada noche?
 settings-minutes-of = { $minutes } min
 settings-evenings = ¿Cuántas noches por semana?
