@@ -113,7 +113,7 @@ pub struct PracticeAsked {
     pub student: String,
     /// The concept asked for.
     pub concept: Option<String>,
-    /// Whether to go on though tonight's minutes are done.
+    /// Whether to go on though the evening is over.
     pub more: bool,
 }
 

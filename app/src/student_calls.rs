@@ -2,9 +2,9 @@
 
 use crate::app::{App, files, lock};
 use crate::{
-    AnswerGiven, CallError, CheckInTap, DraftKept, ExerciseId, FileKind, FileSource, Focus, Goals, Join,
-    NewStudentSettings, Nothing, OpenedFiles, PackOffer, PackTaken, PracticeAsked, SeatCodeTyped,
-    StoreName, StudentDay, StudentId, Sure, World, chance, write_atomic,
+    AnswerGiven, CallError, CheckInTap, DraftKept, ExerciseId, FileKind, FileSource, Focus, Goals,
+    Join, NewStudentSettings, Nothing, OpenedFiles, PackOffer, PackTaken, PracticeAsked,
+    SeatCodeTyped, StoreName, StudentDay, StudentId, Sure, World, chance, write_atomic,
 };
 use std::fs;
 use surefoot_core::exchange::{BACKUP_CAPS, CARRY_CAPS};

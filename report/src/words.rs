@@ -21,10 +21,6 @@ const FILES: &[(&str, &str)] = &[
         include_str!("../../shared/messages/en/strands.ftl"),
         include_str!("../../shared/messages/es/strands.ftl"),
     ),
-    (
-        include_str!("../../shared/messages/en/mistakes.ftl"),
-        include_str!("../../shared/messages/es/mistakes.ftl"),
-    ),
 ];
 
 type Bundle = FluentBundle<FluentResource>;
@@ -91,41 +87,12 @@ impl Words {
     /// # Errors
     /// When the message is missing or lacks an argument.
     pub fn say(&self, id: &str, args: &[(&'static str, Value)]) -> Result<String, MessageError> {
-        self.format(id, None, args)
-    }
-
-    /// A message without arguments.
-    ///
-    /// # Errors
-    /// When it is missing.
-    pub fn get(&self, id: &str) -> Result<String, MessageError> {
-        self.format(id, None, &[])
-    }
-
-    /// An attribute of a message, such as the teacher's name of a misconception.
-    ///
-    /// # Errors
-    /// When it is missing.
-    pub fn attribute(&self, id: &str, name: &str) -> Result<String, MessageError> {
-        self.format(id, Some(name), &[])
-    }
-
-    fn format(
-        &self,
-        id: &str,
-        attribute: Option<&str>,
-        args: &[(&'static str, Value)],
-    ) -> Result<String, MessageError> {
         let missing = || MessageError::Missing {
             id: id.to_string(),
             language: self.locale.language,
         };
         let message = self.bundle.get_message(id).ok_or_else(missing)?;
-        let pattern = match attribute {
-            Some(name) => message.get_attribute(name).map(|a| a.value()),
-            None => message.value(),
-        }
-        .ok_or_else(missing)?;
+        let pattern = message.value().ok_or_else(missing)?;
         let mut given = FluentArgs::new();
         for (name, value) in args {
             match value {
@@ -147,6 +114,14 @@ impl Words {
                 trouble: trouble.to_string(),
             }),
         }
+    }
+
+    /// A message without arguments.
+    ///
+    /// # Errors
+    /// When it is missing.
+    pub fn get(&self, id: &str) -> Result<String, MessageError> {
+        self.say(id, &[])
     }
 
     /// A number written for the place.

@@ -131,11 +131,26 @@ export function tooSmall(page) {
   });
 }
 
-/** Whether the page must be scrolled sideways. */
+/**
+ * By how much the page stands out to the side, in px; 0 or less when it does not. Where
+ * drawing is contained, what stands out widens no page, so parts are looked at as well.
+ */
 export function sideways(page) {
-  return page.evaluate(
-    () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-  );
+  return page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    const scrolls = (part) => {
+      for (let e = part.parentElement; e && e !== document.body; e = e.parentElement) {
+        if (getComputedStyle(e).overflowX !== 'visible') return true;
+      }
+      return false;
+    };
+    const out = [
+      ...document.querySelectorAll('button, input, select, textarea, svg, math, img, table'),
+    ]
+      .filter((e) => e.checkVisibility() && !e.closest('.unseen') && !scrolls(e))
+      .map((e) => Math.ceil(e.getBoundingClientRect().right - 1 - clientWidth));
+    return Math.max(scrollWidth - clientWidth, ...out, 0);
+  });
 }
 
 /** Scans a student's screen as it stands: axe, sizes, and nothing out to the side. */

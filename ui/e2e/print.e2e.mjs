@@ -214,7 +214,7 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await hook('report-page').getByText('Class table for the school').waitFor();
     const shown = await hook('report-page').innerText();
     check('no name and no seat', !/Amina|Bao|Tam|Seat \d/.test(shown), shown);
-    check('bands and withheld rows', /40–59 %/.test(shown) && /withheld/.test(shown), shown);
+    check('bands and withheld rows', /40–59%/.test(shown) && /withheld/.test(shown), shown);
     await scan('print-share-safe');
     await hook('print-save').click();
     await said(/class-table-2026-11-24\.pdf was saved/);

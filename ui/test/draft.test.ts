@@ -80,7 +80,7 @@ describe.each(ALL)('%s', (_, entry) => {
     const empty = show(entry, null);
     const before = standing(empty);
     await fill(empty);
-    const [draft, left] = [empty.draft(), standing(empty)];
+    const [draft, left, response] = [empty.draft(), standing(empty), empty.response()];
     expect(left).not.toBe(before);
     expect(draft).not.toBeNull();
     empty.unmount();
@@ -88,22 +88,29 @@ describe.each(ALL)('%s', (_, entry) => {
     // As the store gives it back.
     const again = show(entry, JSON.parse(JSON.stringify(draft)) as Draft);
     expect(standing(again)).toBe(left);
-    if (draft?.kind === 'boxes') expect(again.draft()).toEqual(draft);
+    expect(again.response()).toEqual(response);
+    expect(again.draft()).toEqual(draft);
   });
 
   test('what does not fit is left aside', () => {
     const strange: Draft[] = [
       { kind: 'boxes', texts: [], half_day: null },
+      { kind: 'tapped', response: { kind: 'one_choice', index: 9 } },
+      { kind: 'tapped', response: { kind: 'several_choices', indexes: [7, 8] } },
+      { kind: 'tapped', response: { kind: 'shaded_fraction', parts: [40] } },
+      { kind: 'tapped', response: { kind: 'grid_area', cells: [[9, 0]] } },
       { kind: 'tapped', response: { kind: 'ordering', order: [0] } },
+      { kind: 'tapped', response: { kind: 'ordering', order: [2, 2, 1] } },
       { kind: 'tapped', response: { kind: 'plot', heights: [] } },
       { kind: 'tapped', response: { kind: 'number_line_point', at: { top: 999, bottom: 7 } } },
     ];
     const empty = show(entry, null);
-    const before = standing(empty);
+    const [before, response] = [standing(empty), empty.response()];
     empty.unmount();
     for (const draft of strange) {
       const shown = show(entry, draft);
       expect(standing(shown)).toBe(before);
+      expect(shown.response()).toEqual(response);
       shown.unmount();
     }
   });

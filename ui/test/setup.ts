@@ -7,7 +7,7 @@ import { exercisesFromFiles } from './exercise-files';
 window.scrollTo = () => undefined;
 
 exercisesFromFiles();
-await loadExerciseWords();
 await Promise.all([loadWords('en'), loadWords('es')]);
+await Promise.all([loadExerciseWords('en'), loadExerciseWords('es')]);
 
 afterEach(cleanup);

@@ -38,7 +38,7 @@ pub struct Args {
     /// The language.
     #[arg(long, value_enum, default_value_t = LanguageName::En)]
     language: LanguageName,
-    /// Without the names of the roster; for join slips.
+    /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
     /// Where the file goes.
@@ -74,6 +74,9 @@ enum What {
 /// # Errors
 /// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
+    if args.no_names && args.of != What::Slips {
+        return Err("--no-names is for join slips".into());
+    }
     let desk = super::existing_desk(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());

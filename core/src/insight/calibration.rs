@@ -79,9 +79,9 @@ pub struct Bias {
     pub bias: f64,
     /// Its standard error, concepts taken as clusters where that is larger.
     pub standard_error: f64,
-    /// Low end of the 95 % interval.
+    /// Low end of the 95% interval.
     pub low: f64,
-    /// High end of the 95 % interval.
+    /// High end of the 95% interval.
     pub high: f64,
 }
 

@@ -39,7 +39,7 @@ pub struct Settings {
     pub student_shrinkage: f64,
     /// Weight of the class picture in a student's own estimate.
     pub class_weight: f64,
-    /// Normal point of the 80 % interval.
+    /// Normal point of the 80% interval.
     pub interval_z: f64,
     /// Sweeps of the additive fit.
     pub sweeps: usize,
@@ -90,9 +90,9 @@ pub struct ConceptEstimate {
     pub share: f64,
     /// Standard deviation of that estimate.
     pub sd: f64,
-    /// Low end of the likely range (80 %), at least 0.
+    /// Low end of the likely range (80%), at least 0.
     pub low: f64,
-    /// High end of the likely range (80 %), at most 1.
+    /// High end of the likely range (80%), at most 1.
     pub high: f64,
     /// Students with a report that still counts.
     pub raters: usize,

@@ -80,9 +80,7 @@ impl StudentMemory {
             let turn = match self.assigned(evening, &facts.key) {
                 Some(assigned) if !over => Turn::Assigned(assigned.due),
                 // Past the end only what must be done tonight to be done in time.
-                Some(assigned) if assigned.owed && !overdone => {
-                    Turn::Assigned(assigned.due)
-                }
+                Some(assigned) if assigned.owed && !overdone => Turn::Assigned(assigned.due),
                 None if !over && facts.open_from.is_some_and(|from| from <= today) => {
                     self.turn(place, today)
                 }

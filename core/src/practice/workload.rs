@@ -22,8 +22,13 @@ const EVENING_SHARE: f64 = 0.5;
 pub enum EveningLength {
     /// So many minutes.
     Minutes(f64),
-    /// So many exercises.
-    Exercises(u32),
+    /// So many exercises, and not more than these minutes.
+    Exercises {
+        /// Exercises.
+        count: u32,
+        /// The most minutes that the teacher allows.
+        most_minutes: f64,
+    },
 }
 
 /// The fewest and the most exercises of an evening, where its bounds are set in
@@ -93,26 +98,29 @@ pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> 
 }
 
 /// Evenings practised in the week of `today` (Monday to Sunday, ISO 8601)
-/// before `today`. An evening counts from half its minutes or exercises on.
+/// before `today`. An evening counts from half its minutes on; one by number also from
+/// half its exercises on.
 #[must_use]
 pub fn evenings_before(length: EveningLength, answers: &[Answered], today: NaiveDate) -> u32 {
     let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
-    let mut done: BTreeMap<NaiveDate, f64> = BTreeMap::new();
+    let mut done: BTreeMap<NaiveDate, (f64, u32)> = BTreeMap::new();
     for answer in answers {
         if (monday..today).contains(&answer.date) {
-            *done.entry(answer.date).or_default() += match length {
-                EveningLength::Minutes(_) => answer.minutes,
-                EveningLength::Exercises(_) => 1.0,
-            };
+            let (minutes, count) = done.entry(answer.date).or_default();
+            *minutes += answer.minutes;
+            *count += 1;
         }
     }
-    let planned = match length {
-        EveningLength::Minutes(minutes) => minutes,
-        EveningLength::Exercises(exercises) => f64::from(exercises),
-    };
-    let practised = done
-        .values()
-        .filter(|done| **done >= planned * EVENING_SHARE);
+    let practised = done.values().filter(|(minutes, count)| match length {
+        EveningLength::Minutes(planned) => *minutes >= planned * EVENING_SHARE,
+        EveningLength::Exercises {
+            count: planned,
+            most_minutes,
+        } => {
+            f64::from(*count) >= f64::from(planned) * EVENING_SHARE
+                || *minutes >= most_minutes * EVENING_SHARE
+        }
+    });
     u32::try_from(practised.count()).unwrap_or(7)
 }
 
@@ -209,9 +217,18 @@ mod tests {
         assert_eq!(count("2026-09-13"), 3);
         assert_eq!(count("2026-09-14"), 0);
         // Of three exercises, two are half an evening and one is not.
-        let count = |today| evenings_before(EveningLength::Exercises(3), &answers(of), date(today));
-        assert_eq!(count("2026-09-09"), 0);
-        assert_eq!(count("2026-09-10"), 1);
+        let count = |today, most_minutes| {
+            let length = EveningLength::Exercises {
+                count: 3,
+                most_minutes,
+            };
+            evenings_before(length, &answers(of), date(today))
+        };
+        assert_eq!(count("2026-09-09", 99.0), 0);
+        assert_eq!(count("2026-09-10", 99.0), 1);
+        // Nor does slow work count for nothing: one of eight minutes is half of sixteen.
+        assert_eq!(count("2026-09-11", 99.0), 1);
+        assert_eq!(count("2026-09-11", 16.0), 2);
     }
 
     #[test]

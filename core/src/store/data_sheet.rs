@@ -22,15 +22,18 @@ const NOTES: &str = include_str!("data_sheet.txt");
 const SHEET: &str = concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/data-sheet.md");
 const HEAD: &str = include_str!("data_sheet_head.md");
 
-/// (store, table.column) → (what it is, whether it leaves).
-fn notes() -> BTreeMap<(&'static str, &'static str), (&'static str, &'static str)> {
+/// (store, table.column) → (place, what it is, whether it leaves).
+fn notes() -> BTreeMap<(&'static str, &'static str), (usize, &'static str, &'static str)> {
     let mut found = BTreeMap::new();
-    for line in NOTES.lines().filter(|l| !l.starts_with('#')) {
+    for (place, line) in NOTES.lines().enumerate() {
+        if line.starts_with('#') {
+            continue;
+        }
         let parts: Vec<&str> = line.split(" | ").collect();
         let [store, column, what, leaves] = parts[..] else {
             panic!("{line}");
         };
-        let twice = found.insert((store, column), (what, leaves));
+        let twice = found.insert((store, column), (place, what, leaves));
         assert!(twice.is_none(), "{line} stands twice");
     }
     found
@@ -79,13 +82,19 @@ fn the_data_sheet_says_what_the_stores_hold() {
             sheet,
             "\n## {title}\n\n| column | what it is | leaves the device |\n|---|---|---|\n"
         );
+        let mut lines: Vec<(usize, String)> = Vec::new();
         for (table, column) in columns(connection) {
             let key = format!("{table}.{column}");
-            let Some((what, leaves)) = notes.get(&(name, key.as_str())) else {
+            let Some((place, what, leaves)) = notes.get(&(name, key.as_str())) else {
                 panic!("{name} {key} is not described in core/src/store/data_sheet.txt");
             };
-            used += 1;
-            let _ = writeln!(sheet, "| `{key}` | {what} | {leaves} |");
+            lines.push((*place, format!("| `{key}` | {what} | {leaves} |")));
+        }
+        used += lines.len();
+        // As they are described: a table written anew keeps its place.
+        lines.sort();
+        for (_, line) in lines {
+            let _ = writeln!(sheet, "{line}");
         }
     }
     assert_eq!(
@@ -225,7 +234,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
     let mut stays: Vec<(String, Vec<u8>)> = Vec::new();
     for (table, column) in columns(&store.connection) {
         let key = format!("{table}.{column}");
-        let (_, leaves) = notes[&("student", key.as_str())];
+        let (_, _, leaves) = notes[&("student", key.as_str())];
         let mut query = store
             .connection
             .prepare(&format!("SELECT DISTINCT {column} FROM {table}"))

@@ -5,6 +5,7 @@ use super::desk::DeskStore;
 use super::student::{self as store_kind, StudentStore};
 use super::{Durability, desk};
 use crate::catalogue::Language;
+use crate::exchange::{CARRY_CAPS, open_carry, seal_carry};
 use crate::student as use_cases;
 use crate::student::views::{DecimalSign, Goal, StudentLook, StudentTheme};
 use crate::teacher;
@@ -155,5 +156,42 @@ fn a_desk_of_every_schema_opens_with_everything_in_it() {
         assert!(desk.check_ins(&class.row.id).unwrap().is_empty());
         drop(desk);
         DeskStore::check_file(&path).unwrap();
+    }
+}
+
+/// A carry file as the program of each body's version wrote it opens with what it holds.
+#[test]
+fn a_carry_file_of_every_body_is_taken() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = laid_out(folder.path(), "a.sqlite", STUDENT[2]);
+    let store = StudentStore::open(&path, Durability::Full).unwrap();
+    let mut me = store.student().unwrap().unwrap();
+    me.exercises = Some(9);
+    store.put_student(&me).unwrap();
+    let joined = use_cases::joined(&store).unwrap();
+    let today = day("2026-09-09");
+    let words = "seven quiet rivers";
+    let made = use_cases::make_carry(&store, &joined, today, words).unwrap();
+    let newest = open_carry(made.as_slice(), words, &CARRY_CAPS).unwrap();
+    // What each version did not have yet.
+    let since: [&[&str]; 3] = [&["look", "goals", "exercises"], &["exercises"], &[]];
+    for (place, missing) in since.into_iter().enumerate() {
+        let mut carry = newest.clone();
+        carry.store.version = u32::try_from(place).unwrap() + 1;
+        let body = carry.store.body.as_object_mut().unwrap();
+        for name in missing {
+            assert!(body.remove(*name).is_some(), "{name}");
+        }
+        let bytes = seal_carry(&carry, words).unwrap();
+        let carried = use_cases::read_carry(&bytes, words).unwrap();
+        let other = folder.path().join(format!("{place}.sqlite"));
+        let second = StudentStore::open(&other, Durability::Full).unwrap();
+        use_cases::take_carry(&second, None, &carried, &[7; 16], today).unwrap();
+        let taken = use_cases::joined(&second).unwrap().student;
+        assert_eq!((taken.nickname.as_str(), taken.minutes), ("Fatou", 8));
+        assert_eq!(taken.exercises, (place == 2).then_some(9));
+        assert_eq!(taken.look == joined.student.look, place > 0);
+        assert_eq!(second.goals().unwrap().len(), usize::from(place > 0));
+        assert_eq!(second.practice_answers().unwrap().len(), 20);
     }
 }

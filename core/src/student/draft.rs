@@ -8,7 +8,7 @@ use crate::store::StudentStore;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// Bytes of a draft at most; the largest answer of ours takes a tenth of it.
+/// Bytes of a draft at most; the largest answer of ours takes a quarter of it.
 const MOST_BYTES: usize = 4096;
 
 /// An answer as far as it is filled in.

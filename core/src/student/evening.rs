@@ -103,10 +103,10 @@ pub(super) fn evening_of(
                 (memory.minutes_tonight(planned, today), planned, None)
             }
             // Slow exercises keep nobody longer than the teacher allows.
-            EveningLength::Exercises(of) => {
-                let most = f64::from(joined.pack.practice.minutes_most);
-                (most, most, Some(of))
-            }
+            EveningLength::Exercises {
+                count,
+                most_minutes,
+            } => (most_minutes, most_minutes, Some(count)),
         };
         let week_done = memory.evenings_before(length, today) >= joined.student.evenings;
         (

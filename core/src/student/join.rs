@@ -9,8 +9,8 @@ use crate::exchange::{
     Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, DeviceId, Refusal, SealingIdentity,
     SeatToken, open_pack, open_personal, parse_seat_code,
 };
-use crate::practice::workload::exercise_bounds;
 use crate::practice::Assigned;
+use crate::practice::workload::exercise_bounds;
 use crate::rotation::Rotation;
 use crate::store::StudentStore;
 use crate::store::student::Student;

@@ -73,7 +73,10 @@ impl Joined {
     #[must_use]
     pub fn evening_length(&self) -> EveningLength {
         match self.student.exercises {
-            Some(exercises) => EveningLength::Exercises(exercises),
+            Some(count) => EveningLength::Exercises {
+                count,
+                most_minutes: f64::from(self.pack.practice.minutes_most),
+            },
             None => EveningLength::Minutes(f64::from(self.student.minutes)),
         }
     }

@@ -18,7 +18,7 @@ use std::collections::BTreeMap;
 /// Mistakes listed for a concept at most.
 const MISTAKES_SHOWN: usize = 5;
 
-/// Normal point of the 80 % interval, as in the estimate for the class.
+/// Normal point of the 80% interval, as in the estimate for the class.
 const INTERVAL_Z: f64 = 1.2816;
 
 /// The class picture, weakest concept first, then those nobody reported on.

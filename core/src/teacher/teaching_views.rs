@@ -206,9 +206,9 @@ pub struct StudentCalibration {
     pub verdict: CalibrationVerdict,
     /// Claimed minus found share right; nothing below 20 answers.
     pub bias: Option<f64>,
-    /// Low end of its 95 % interval.
+    /// Low end of its 95% interval.
     pub low: Option<f64>,
-    /// High end of its 95 % interval.
+    /// High end of its 95% interval.
     pub high: Option<f64>,
     /// Goodman and Kruskal's gamma: whether surer answers were more often right.
     pub gamma: Option<f64>,

@@ -379,9 +379,9 @@ pub struct TrendTest {
     pub passes: usize,
     /// Median change of the rating (0 to 3) a pass; nothing below two passes.
     pub slope: Option<f64>,
-    /// Low end of its 95 % interval (Sen 1968).
+    /// Low end of its 95% interval (Sen 1968).
     pub low: Option<f64>,
-    /// High end of its 95 % interval.
+    /// High end of its 95% interval.
     pub high: Option<f64>,
     /// Two-sided probability of so clear a movement by chance.
     pub p: f64,

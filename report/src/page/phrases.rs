@@ -83,8 +83,7 @@ pub(super) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
 /// A mistake as a teacher reads it. A code of a newer program keeps its code.
 pub(super) fn mistake(w: &Words, code: &str) -> String {
     let id = format!("mistake-{}", code.replace('_', "-"));
-    w.attribute(&id, "name")
-        .unwrap_or_else(|_| code.to_string())
+    surefoot_core::messages::attribute(w.locale, &id, "name").unwrap_or_else(|_| code.to_string())
 }
 
 /// Mistakes with their counts.

@@ -72,6 +72,7 @@ error-invalid-amount-too-many = That is more than fits on one print. Take fewer.
 error-invalid-share-table-nothing = Too few students rated, so nothing of this table can be shown.
 error-invalid-share-table-nearly-same-class = A table of nearly the same class was handed out before. The two together could give a student away.
 error-invalid-minutes-range = Choose a number of minutes that your teacher allows.
+error-invalid-exercises-range = Choose a number of exercises that fits your teacher's minutes.
 error-invalid-evenings-range = Choose a number of evenings that your teacher allows.
 error-invalid-practice-minutes = Minutes go from 1 to 120, and the fewest come first.
 error-invalid-practice-evenings = Evenings go from 1 to 7, and the fewest come first.

@@ -50,7 +50,9 @@ practice-next = Next one
 practice-stop = Stop for now
 practice-fill = Fill in your answer first.
 practice-time = { $done } of { $planned } min
-practice-count = { $done } of { $planned }
+practice-count = { $done } of { $planned } done
+practice-count-over = { $done } done
+practice-count-over-label = Tonight: { $done } exercises, { $planned } were planned
 practice-count-label = Tonight: { $done } of { $planned } exercises
 practice-time-label = Tonight: { $done } of { $planned } minutes
 practice-nothing = No practice yet
@@ -220,10 +222,13 @@ handin-taken = { $open ->
 }
 
 settings-ends = When does practice end each evening?
-settings-ends-minutes = After some minutes
-settings-ends-exercises = After some exercises
+settings-ends-minutes = When the time is up
+settings-ends-exercises = When the exercises are done
 settings-exercises = How many exercises each evening?
-settings-exercises-note = It also ends after { $minutes } minutes.
+settings-exercises-note = { $minutes ->
+    [one] It also ends after { $minutes } minute.
+   *[other] It also ends after { $minutes } minutes.
+}
 settings-minutes = How long do you practice each evening?
 settings-minutes-of = { $minutes } min
 settings-evenings = How many evenings a week?

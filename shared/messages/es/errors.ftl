@@ -72,6 +72,7 @@ error-invalid-amount-too-many = Es más de lo que cabe en una impresión. Elige 
 error-invalid-share-table-nothing = Opinaron muy pocos estudiantes: no se puede mostrar nada de esta tabla.
 error-invalid-share-table-nearly-same-class = Antes se entregó una tabla de casi la misma clase. Las dos juntas podrían revelar lo que dijo un estudiante.
 error-invalid-minutes-range = Elige los minutos que permite tu maestra o maestro.
+error-invalid-exercises-range = Elige una cantidad de ejercicios que quepa en los minutos de tu maestra o maestro.
 error-invalid-evenings-range = Elige las noches que permite tu maestra o maestro.
 error-invalid-practice-minutes = Los minutos van de 1 a 120, y primero el mínimo.
 error-invalid-practice-evenings = Las noches van de 1 a 7, y primero el mínimo.

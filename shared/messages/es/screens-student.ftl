@@ -50,7 +50,9 @@ practice-next = El siguiente
 practice-stop = Parar por ahora
 practice-fill = Primero escribe tu respuesta.
 practice-time = { $done } de { $planned } min
-practice-count = { $done } de { $planned }
+practice-count = { $done } de { $planned } hechos
+practice-count-over = { $done } hechos
+practice-count-over-label = Esta noche: { $done } ejercicios; eran { $planned }
 practice-count-label = Esta noche: { $done } de { $planned } ejercicios
 practice-time-label = Esta noche: { $done } de { $planned } minutos
 practice-nothing = Todavía no hay práctica
@@ -220,10 +222,13 @@ handin-taken = { $open ->
 }
 
 settings-ends = ¿Cuándo termina la práctica de cada noche?
-settings-ends-minutes = Después de unos minutos
-settings-ends-exercises = Después de unos ejercicios
+settings-ends-minutes = Cuando se acaba el tiempo
+settings-ends-exercises = Cuando se acaban los ejercicios
 settings-exercises = ¿Cuántos ejercicios cada noche?
-settings-exercises-note = También termina a los { $minutes } minutos.
+settings-exercises-note = { $minutes ->
+    [one] También termina al cabo de { $minutes } minuto.
+   *[other] También termina al cabo de { $minutes } minutos.
+}
 settings-minutes = ¿Cuánto practicas cada noche?
 settings-minutes-of = { $minutes } min
 settings-evenings = ¿Cuántas noches por semana?

@@ -16,6 +16,9 @@ const stack: Screen[] = [FIRST];
 let depth = 0;
 const shown = $state<{ screen: Screen }>({ screen: FIRST });
 
+// A page that is loaded anew begins at its first screen, whatever lay there before.
+history.replaceState({ depth }, '');
+
 export function screen(): Screen {
   return shown.screen;
 }

@@ -10,16 +10,15 @@ import {
   type Session,
 } from '../lib/backend';
 import { asError, drawn } from '../lib/ui';
+import { asLeaving } from '../lib/leaving';
 import { loadExerciseWords } from '../lib/words';
-
-/** How long typing may pause before what stands there is kept. */
-const PAUSE_MS = 600;
+import { DraftKeeper } from './draft-keeper';
 
 /** An evening of practice: the exercise shown and what was said about the answer. */
 export class Evening {
   step: PracticeStep | null = $state.raw(null);
   feedback: Feedback | null = $state.raw(null);
-  error: CallError | null = $state(null);
+  error: CallError | null = $state.raw(null);
   busy = $state(false);
   /** How sure the student just said to be: shown at once, before it is stored. */
   saying: Confidence | null = $state(null);
@@ -30,16 +29,23 @@ export class Evening {
   #more = false;
   /** When the exercise was shown or last answered. */
   #since = 0;
-  /** What stands in the answer and has not been kept yet. */
-  #unkept: { exercise: OpenExercise; draft: Draft | null } | null = null;
-  /** The draft as it is kept. */
-  #kept = 'null';
-  #pause: ReturnType<typeof setTimeout> | undefined;
-  #keeping: Promise<void> = Promise.resolve();
+  readonly #drafts: DraftKeeper;
+  /** Said of a draft that could not be kept; gone once one could. */
+  #unkept: CallError | null = null;
 
   constructor(student: string, concept: string | null) {
     this.#student = student;
     this.#concept = concept;
+    this.#drafts = new DraftKeeper(
+      (exercise, draft) => call('keep_draft', { student, exercise, draft }),
+      (error) => {
+        if (error !== null) this.error = this.#unkept = asError(error);
+        else if (this.#unkept) {
+          if (this.error === this.#unkept) this.error = null;
+          this.#unkept = null;
+        }
+      },
+    );
   }
 
   get session(): Session | null {
@@ -52,7 +58,8 @@ export class Evening {
       // Both at once: the exercise, and the words to say it in.
       const [step] = await Promise.all([call('practice', args), loadExerciseWords()]);
       this.step = step;
-      this.#kept = JSON.stringify(step.kind === 'exercise' ? step.draft : null);
+      this.#drafts.opened(step.kind === 'exercise' ? step.draft : null);
+      this.#unkept = null;
       this.#concept = null;
       this.feedback = null;
       this.#since = performance.now();
@@ -60,7 +67,7 @@ export class Evening {
     });
   }
 
-  /** Goes on though the evening's minutes are done. */
+  /** Goes on though the evening is over. */
   more(): Promise<void> {
     this.#more = true;
     return this.next();
@@ -68,7 +75,8 @@ export class Evening {
 
   stop(): Promise<void> {
     return this.#do(async () => {
-      await this.keepNow();
+      // One that cannot be kept is told, and holds nobody up.
+      await this.#drafts.soon();
       const summary = await call('practice_summary', { student: this.#student });
       this.step = { kind: 'done', ...summary };
       this.feedback = null;
@@ -90,53 +98,34 @@ export class Evening {
     return this.#do(async () => {
       const seconds = Math.round((performance.now() - this.#since) / 1000);
       const args = { ...this.#names(exercise), response, seconds };
-      await this.#settle();
-      this.feedback = await call('answer', args);
-      this.#since = performance.now();
-      // After a first try it stays open, with what was tried.
-      if (this.feedback.finished) this.#unkept = null;
-      else await this.keepNow();
+      await this.#drafts.during(async () => {
+        this.feedback = await call('answer', args);
+        this.#since = performance.now();
+        // After a first try it stays open, with what was tried.
+        if (this.feedback.finished) this.#unkept = null;
+        return { over: this.feedback.finished };
+      });
     });
   }
 
   showSteps(exercise: OpenExercise): Promise<void> {
     return this.#do(async () => {
-      await this.#settle();
-      this.feedback = await call('show_steps', this.#names(exercise));
-      this.#unkept = null;
+      await this.#drafts.during(async () => {
+        this.feedback = await call('show_steps', this.#names(exercise));
+        this.#unkept = null;
+        return { over: true };
+      });
     });
   }
 
   /** Keeps what stands in the answer, once typing pauses: stopping loses nothing of it. */
   keep(exercise: OpenExercise, draft: Draft | null): void {
-    if (this.feedback?.finished) return;
-    this.#unkept = { exercise, draft };
-    clearTimeout(this.#pause);
-    this.#pause = setTimeout(() => void this.keepNow(), PAUSE_MS);
+    if (!this.feedback?.finished) this.#drafts.change(exercise.exercise, draft);
   }
 
   /** Keeps it now, as when the screen is left. */
-  keepNow(): Promise<void> {
-    clearTimeout(this.#pause);
-    const unkept = this.#unkept;
-    this.#unkept = null;
-    if (!unkept || JSON.stringify(unkept.draft) === this.#kept) return this.#keeping;
-    this.#kept = JSON.stringify(unkept.draft);
-    this.#keeping = this.#keeping.then(async () => {
-      try {
-        await call('keep_draft', { ...this.#names(unkept.exercise), draft: unkept.draft });
-      } catch (thrown) {
-        this.#kept = 'unknown';
-        this.error = asError(thrown);
-      }
-    });
-    return this.#keeping;
-  }
-
-  /** Lets what is being kept arrive, and starts nothing new. */
-  #settle(): Promise<void> {
-    clearTimeout(this.#pause);
-    return this.#keeping;
+  keepNow(): void {
+    asLeaving(this.#drafts.soon());
   }
 
   #names(exercise: OpenExercise): { student: string; exercise: string } {
@@ -154,7 +143,7 @@ export class Evening {
     try {
       await drawn();
       await doing();
-      this.error = null;
+      this.error = this.#unkept;
     } catch (thrown) {
       this.error = asError(thrown);
     } finally {

@@ -2,7 +2,7 @@ import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings } from '../lib/backend';
 import { changeSettings, refresh, start, take } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
-import { say } from '../lib/words';
+import { loadExerciseWords, say } from '../lib/words';
 
 /** The parts of the class screen. */
 export type ClassPart = 'seats' | 'calendar' | 'rotation' | 'exercises' | 'concepts' | 'pack';
@@ -103,7 +103,11 @@ class Desk {
   }
 
   async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
-    await this.attempt(() => changeSettings(change));
+    await this.attempt(async () => {
+      // The desk stays as its language changes, so that one's words are there before.
+      if (change.language) await loadExerciseWords(change.language);
+      await changeSettings(change);
+    });
   }
 
   /** What was removed just now, by which it can be brought back. */

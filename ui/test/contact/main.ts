@@ -17,7 +17,7 @@ export interface Times {
 async function show(items: Shown[], language: 'en' | 'es', figures: boolean): Promise<void> {
   const target = document.getElementById('app');
   if (!target) return;
-  await loadWords(language);
+  await Promise.all([loadWords(language), loadExerciseWords(language)]);
   setLanguage(language);
   target.replaceChildren();
   mount(Sheet, { target, props: { items, figures } });
@@ -50,5 +50,4 @@ function time(items: Shown[], runs: number): Times[] {
 
 Object.assign(window, { contact: { show, time } });
 exercisesFromFiles();
-await loadExerciseWords();
-await loadWords('en');
+await Promise.all([loadWords('en'), loadExerciseWords('en')]);

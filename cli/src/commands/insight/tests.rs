@@ -142,7 +142,7 @@ fn detection_finds_the_weak_concepts_better_than_simpler_ways() {
     assert!(mean[1..].iter().all(|way| way[0] < mean[0][0]), "{mean:?}");
 }
 
-/// At least 99 % of the proved optimum each and 99.8 % on average, no rule
+/// At least 99% of the proved optimum each and 99.8% on average, no rule
 /// broken (checked here from the case alone, not with the core's checker).
 #[test]
 fn groups_are_valid_and_close_to_the_optimum() {

@@ -101,7 +101,7 @@ fn attack_all_alike() {
     }
 }
 
-/// 8.3 % of 12 can only be 1: a band says "below half".
+/// 8.3% of 12 can only be 1: a band says "below half".
 #[test]
 fn attack_percent_gives_count() {
     let case = attack("percent gives count");

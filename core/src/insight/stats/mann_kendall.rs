@@ -36,17 +36,17 @@ pub fn mann_kendall(values: &[f64]) -> MannKendall {
     }
 }
 
-/// 97.5 % of a normal variable lie below it.
+/// 97.5% of a normal variable lie below it.
 const NORMAL_975: f64 = 1.959_963_984_540_054;
 
-/// The median slope of a series, with its 95 % interval.
+/// The median slope of a series, with its 95% interval.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Slope {
     /// The median of all pairwise slopes.
     pub median: f64,
-    /// Low end of its 95 % interval.
+    /// Low end of its 95% interval.
     pub low: f64,
-    /// High end of its 95 % interval.
+    /// High end of its 95% interval.
     pub high: f64,
 }
 

@@ -26,7 +26,7 @@ pub fn benjamini_hochberg(p_values: &[f64], rate: f64) -> Vec<bool> {
 mod tests {
     use super::*;
 
-    /// The fifteen p-values of Benjamini & Hochberg 1995, section 3: at 5 %
+    /// The fifteen p-values of Benjamini & Hochberg 1995, section 3: at 5%
     /// the procedure rejects the four smallest (from memory).
     #[test]
     fn the_example_of_1995() {

@@ -123,7 +123,7 @@ mod tests {
         assert_eq!(mean(&[1.0, 2.0]), Some(1.5));
     }
 
-    /// Φ(1.959963984540054) = 0.975 (the 95 % point of any table).
+    /// Φ(1.959963984540054) = 0.975 (the 95% point of any table).
     #[test]
     fn normal_tail_and_quantile_agree() {
         assert!((normal_quantile(0.975) - 1.959_963_984_540_054).abs() < 1e-9);

@@ -38,13 +38,13 @@ pub struct Line {
     pub class: f64,
     /// Its difference from random.
     pub class_minus_random: f64,
-    /// 95 % bootstrap interval of that difference, over classes.
+    /// 95% bootstrap interval of that difference, over classes.
     pub class_interval: [f64; 2],
     /// Share known by the bottom quarter (by what they know without practice).
     pub bottom: f64,
     /// Its difference from random.
     pub bottom_minus_random: f64,
-    /// 95 % bootstrap interval of that difference, over classes.
+    /// 95% bootstrap interval of that difference, over classes.
     pub bottom_interval: [f64; 2],
     /// Share known of the quarter of the concepts that takes longest.
     pub slowest: f64,
@@ -86,7 +86,7 @@ fn bottom_quarter(without: &YearResult) -> Vec<usize> {
     order
 }
 
-/// 95 % bootstrap interval of the mean over classes (Efron 1979, percentile).
+/// 95% bootstrap interval of the mean over classes (Efron 1979, percentile).
 fn interval(differences: &[f64]) -> [f64; 2] {
     let luck = Luck::new(20_260_901, 0);
     let count = differences.len();

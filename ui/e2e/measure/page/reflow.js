@@ -38,16 +38,6 @@ window.measure.reflow = () => {
     );
   }
 
-  for (const element of front().querySelectorAll('*')) {
-    if (!seen(element) || element.closest('svg, math')) continue;
-    const [x, y] = ways(element);
-    if (!['hidden', 'clip'].includes(x) && !['hidden', 'clip'].includes(y)) continue;
-    if (!element.textContent.trim() || element.matches('progress')) continue;
-    const cutX = ['hidden', 'clip'].includes(x) && element.scrollWidth > element.clientWidth + 1;
-    const cutY = ['hidden', 'clip'].includes(y) && element.scrollHeight > element.clientHeight + 1;
-    if (cutX || cutY) found.push(`cut off: ${named(element)}`);
-  }
-
   const holders = new Map();
   /** The part of the window in which something is seen, by what scrolls or cuts around it. */
   const seenWithin = (element) => {
@@ -68,6 +58,24 @@ window.measure.reflow = () => {
     }
     return found;
   };
+
+  // Where drawing is contained, what stands out widens no page.
+  for (const part of front().querySelectorAll('button, input, select, textarea, svg, math, img')) {
+    if (!seen(part) || part.parentElement.closest('svg, math') || scrolledWithin(part)) continue;
+    const { right, width } = part.getBoundingClientRect();
+    if (width > 1 && right > innerWidth + 1 && seenWithin(part.parentElement)[1] > innerWidth + 1)
+      found.push(`beyond the edge: ${named(part)}`);
+  }
+
+  for (const element of front().querySelectorAll('*')) {
+    if (!seen(element) || element.closest('svg, math')) continue;
+    const [x, y] = ways(element);
+    if (!['hidden', 'clip'].includes(x) && !['hidden', 'clip'].includes(y)) continue;
+    if (!element.textContent.trim() || element.matches('progress')) continue;
+    const cutX = ['hidden', 'clip'].includes(x) && element.scrollWidth > element.clientWidth + 1;
+    const cutY = ['hidden', 'clip'].includes(y) && element.scrollHeight > element.clientHeight + 1;
+    if (cutX || cutY) found.push(`cut off: ${named(element)}`);
+  }
 
   const boxes = [];
   const range = document.createRange();

@@ -3333,7 +3333,7 @@ student: string,
  */
 concept: string | null, 
 /**
- * Whether to go on though tonight's minutes are done.
+ * Whether to go on though the evening is over.
  */
 more: boolean, };
 export type PracticeRules = { 
@@ -4286,11 +4286,11 @@ verdict: CalibrationVerdict,
  */
 bias: number | null, 
 /**
- * Low end of its 95 % interval.
+ * Low end of its 95% interval.
  */
 low: number | null, 
 /**
- * High end of its 95 % interval.
+ * High end of its 95% interval.
  */
 high: number | null, 
 /**
@@ -4799,11 +4799,11 @@ passes: number,
  */
 slope: number | null, 
 /**
- * Low end of its 95 % interval (Sen 1968).
+ * Low end of its 95% interval (Sen 1968).
  */
 low: number | null, 
 /**
- * High end of its 95 % interval.
+ * High end of its 95% interval.
  */
 high: number | null, 
 /**

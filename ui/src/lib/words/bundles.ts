@@ -9,7 +9,6 @@ const bundles: Partial<Record<Language, FluentBundle>> = {};
 
 /** Where the words of exercises come from: the program, which has them for its sheets. */
 let exerciseFiles: ((language: Language) => Promise<MessageFile[]>) | null = null;
-const withExercises = new Set<Language>();
 
 /** Tells where the words of exercises come from. */
 export function exercisesFrom(files: typeof exerciseFiles): void {
@@ -21,31 +20,35 @@ export function loaded(language: Language): FluentBundle | undefined {
   return bundles[language];
 }
 
-/** Whether the words of exercises are among them. */
-export function hasExercises(language: Language): boolean {
-  return withExercises.has(language);
+/** Done once for each language, and again only after it failed. */
+function once(doing: (language: Language) => Promise<void>) {
+  const done = new Map<Language, Promise<void>>();
+  return (language: Language): Promise<void> => {
+    const asked =
+      done.get(language) ??
+      doing(language).catch((error: unknown) => {
+        done.delete(language);
+        throw error;
+      });
+    done.set(language, asked);
+    return asked;
+  };
 }
 
 /** Loads the messages of the screens in one language; a slip in a file is an error at once. */
-export async function load(language: Language): Promise<void> {
-  if (bundles[language]) return;
+export const load = once(async (language) => {
   const made = new FluentBundle(LOCALES[language], { useIsolating: false });
   const files = (await FILES[language]()).default;
   for (const [area, text] of Object.entries(files)) add(made, { area, text });
   bundles[language] = made;
-}
+});
 
 /** Loads the words of exercises in one language behind those of the screens. */
-export async function loadExercises(language: Language): Promise<void> {
-  await load(language);
+export const loadExercises = once(async (language) => {
+  const [files] = await Promise.all([exerciseFiles?.(language) ?? [], load(language)]);
   const bundle = bundles[language];
-  if (!bundle || !exerciseFiles || withExercises.has(language)) return;
-  const files = await exerciseFiles(language);
-  // Asked for twice at once, they are there when the second answer comes.
-  if (withExercises.has(language)) return;
-  for (const file of files) add(bundle, file);
-  withExercises.add(language);
-}
+  if (bundle) for (const file of files) add(bundle, file);
+});
 
 function add(bundle: FluentBundle, { area, text }: MessageFile): void {
   const errors = bundle.addResource(new FluentResource(text));

@@ -1,13 +1,11 @@
 import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
-import { hasExercises, load, loaded, loadExercises } from './bundles';
+import { load, loaded, loadExercises } from './bundles';
 import { counted } from './counted';
 
 /** The language of the screens; what reads it changes with it. */
 const chosen = $state<{ language: Language }>({ language: 'en' });
 let asked: Language = 'en';
-/** Whether exercises have been shown, so that their words are loaded with each language. */
-let exercises = false;
 
 /** What came of loading a language; nothing while it was not asked for or is on its way. */
 const came = $state<Partial<Record<Language, 'loaded' | 'failed'>>>({});
@@ -24,7 +22,7 @@ export function wordsOf(language: Language): 'loaded' | 'failed' | undefined {
 /** Speaks a language: at once when it is loaded, else as soon as it is. */
 export function setLanguage(to: Language): void {
   asked = to;
-  if (ready(to)) speak(to);
+  if (loaded(to)) speak(to);
   // A failure is said by the screen that waits for the words.
   else loadWords(to).catch(() => undefined);
 }
@@ -32,7 +30,7 @@ export function setLanguage(to: Language): void {
 /** Loads a language, and speaks it if it is still the one asked for. */
 export async function loadWords(to: Language): Promise<void> {
   try {
-    await (exercises ? loadExercises(to) : load(to));
+    await load(to);
     came[to] = 'loaded';
   } catch (error) {
     came[to] = 'failed';
@@ -41,14 +39,12 @@ export async function loadWords(to: Language): Promise<void> {
   if (asked === to) speak(to);
 }
 
-/** Loads the words of exercises, in this language and in every one spoken from now on. */
-export async function loadExerciseWords(): Promise<void> {
-  exercises = true;
-  await loadExercises(asked);
-}
-
-function ready(language: Language): boolean {
-  return loaded(language) !== undefined && (!exercises || hasExercises(language));
+/**
+ * Loads the words of exercises in a language, by itself the one spoken. What shows
+ * exercises waits for them.
+ */
+export function loadExerciseWords(of: Language = asked): Promise<void> {
+  return loadExercises(of);
 }
 
 function speak(to: Language): void {
