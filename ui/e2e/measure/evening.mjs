@@ -92,7 +92,14 @@ async function evening({ browser, bridge, check, language, place, id }) {
     back.exercise === again.exercise && back.sure === 2,
     [again.exercise, back.exercise, back.sure],
   );
-  check.that(`${name}: and the screen goes on from there`, await hook('answer-submit').isVisible());
+  // It waits for its words as well, which come with the first exercise after a start.
+  const goesOn = await hook('answer-submit')
+    .waitFor({ timeout: 5000 })
+    .then(
+      () => true,
+      () => false,
+    );
+  check.that(`${name}: and the screen goes on from there`, goesOn);
   await fillIn(page);
   await hook('practice-show-steps').tap();
   await hook('practice-next').waitFor();
