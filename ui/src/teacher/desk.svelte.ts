@@ -1,5 +1,5 @@
 import { call, CallFailed } from '../lib/backend';
-import type { CallName, Calls, ClassSummary, DeviceSettings } from '../lib/backend';
+import type { CallName, Calls, ClassSummary, DeviceSettings, FileMade } from '../lib/backend';
 import { changeSettings, refresh, start, take } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
@@ -87,6 +87,15 @@ class Desk {
   say(words: string, undo: (() => Promise<void>) | null = null): void {
     this.done = { words, undo };
     this.trouble = '';
+  }
+
+  /** Says of a print where it went. */
+  sayPrinted(made: FileMade): void {
+    this.say(
+      made.place === null
+        ? say('print-not-saved')
+        : say('print-saved', { file: made.file_name, place: made.place }),
+    );
   }
 
   /** A call whose failure is said on the screen; nothing then. */

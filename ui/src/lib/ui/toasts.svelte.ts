@@ -13,8 +13,10 @@ const SHOWN_WITH_UNDO_MS = 12000;
 let nextId = 0;
 export const toasts = $state<Toast[]>([]);
 
-/** Shows a note, with a way back where there is one. */
+/** Shows a note, with a way back where there is one. Without one, it takes its like's place. */
 export function toast(words: string, undo: (() => void) | null = null): void {
+  const like = undo ? undefined : toasts.find((shown) => !shown.undo && shown.words === words);
+  if (like) dismiss(like.id);
   const id = nextId++;
   toasts.push({ id, words, undo });
   setTimeout(() => dismiss(id), undo ? SHOWN_WITH_UNDO_MS : SHOWN_MS);
