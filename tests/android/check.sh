@@ -26,4 +26,4 @@ export TAURI_ANDROID_PROJECT_PATH=$scratch/android
 # Nothing of it is run but build scripts and macros, so none of it is optimised.
 "$tools/cargo" check --locked -Zbuild-std=std,panic_abort --target aarch64-linux-android \
   --config 'profile.dev.opt-level=0' --config 'profile.dev.package."*".opt-level=0' \
-  -p surefoot-core -p surefoot-app -p surefoot-cli -p surefoot-desktop "$@"
+  -p surefoot-app -p surefoot-cli -p surefoot-desktop "$@"

@@ -25,19 +25,18 @@ use std::collections::BTreeSet;
 use std::io::{Cursor, Read};
 use std::path::Path;
 use surefoot_app::{FileSource, Progress, import_files};
-use surefoot_core::calendar::SchoolYear;
-use surefoot_core::catalogue::{ConceptId, Language};
-use surefoot_core::exchange::{
-    AnswerCount, CheckIn, CheckInState, ClassId, DeviceId, HAND_IN_FORMAT, HandIn, MistakeCode,
-    Practice, SealingIdentity, SeatToken, SigningKey, seal_hand_in,
-};
-use surefoot_core::rating::{Confidence, Outcome};
-use surefoot_core::store::desk::{DeviceRow, DeviceState, ReportPlace};
-use surefoot_core::store::{DeskStore, Durability, StoreError};
-use surefoot_core::teacher::views::NewClass;
-use surefoot_core::teacher::{
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_catalogue::{ConceptId, Language};
+use surefoot_desk::views::NewClass;
+use surefoot_desk::{
     Chance, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
 };
+use surefoot_exchange::{HAND_IN_FORMAT, HandIn, SealingIdentity, SigningKey, seal_hand_in};
+use surefoot_record::{AnswerCount, CheckIn, CheckInState, Practice};
+use surefoot_record::{ClassId, DeviceId, MistakeCode, SeatToken};
+use surefoot_store::desk::{DeviceRow, DeviceState, ReportPlace};
+use surefoot_store::{DeskStore, Durability, StoreError};
 use tempfile::TempDir;
 
 const SEATS_A_CLASS: usize = 35;

@@ -18,15 +18,15 @@ use fsrs::{FSRS, MemoryState};
 use processor_time::ProcessorTime;
 use std::hint::black_box;
 use std::time::Duration;
-use surefoot_core::practice::estimate::Tuning;
-use surefoot_core::practice::memory::{Grade, Memory, MemoryState as OurState};
-use surefoot_core::practice::simulate::knowledge::Kind;
-use surefoot_core::practice::simulate::learner::Constants;
-use surefoot_core::practice::simulate::plan::YearPlan;
-use surefoot_core::practice::simulate::rules::RuleName;
-use surefoot_core::practice::simulate::year;
-use surefoot_core::practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
-use surefoot_core::rating::AnswerResult;
+use surefoot_catalogue::rating::AnswerResult;
+use surefoot_practice::estimate::Tuning;
+use surefoot_practice::memory::{Grade, Memory, MemoryState as OurState};
+use surefoot_practice::simulate::knowledge::Kind;
+use surefoot_practice::simulate::learner::Constants;
+use surefoot_practice::simulate::plan::YearPlan;
+use surefoot_practice::simulate::rules::RuleName;
+use surefoot_practice::simulate::year;
+use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
 
 /// Ten updates of one state, as evidence comes in.
 const GAPS: [u32; 10] = [1, 2, 4, 0, 7, 14, 30, 3, 60, 14];

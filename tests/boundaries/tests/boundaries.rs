@@ -25,7 +25,7 @@ fn the_tree_keeps_every_rule() {
     for known in [
         "Cargo.toml",
         "src-tauri/Cargo.toml",
-        "core/src/lib.rs",
+        "crates/catalogue/src/lib.rs",
         "LICENSE",
     ] {
         assert!(
@@ -52,10 +52,10 @@ fn a_second_crate_on_tauri_is_caught() {
         "[target.'cfg(unix)'.dev-dependencies]\ntauri-plugin-fs = \"2\"",
         "[workspace.dependencies]\nshell = { package = \"tauri\", version = \"2\" }",
     ] {
-        assert_eq!(broken("app/Cargo.toml", text), rule, "{text}");
+        assert_eq!(broken("crates/app/Cargo.toml", text), rule, "{text}");
         assert!(broken("src-tauri/Cargo.toml", text).is_empty());
     }
-    assert!(broken("app/Cargo.toml", "[dependencies]\nserde = \"1\"").is_empty());
+    assert!(broken("crates/app/Cargo.toml", "[dependencies]\nserde = \"1\"").is_empty());
 }
 
 #[test]
@@ -70,10 +70,10 @@ fn a_screen_that_imports_tauri_is_caught() {
 #[test]
 fn sql_outside_the_store_is_caught() {
     let text = "use rusqlite::Connection;";
-    let rule = ["only core/src/store names rusqlite"];
-    assert_eq!(broken("core/src/insight/mod.rs", text), rule);
-    assert_eq!(broken("app/tests/calls.rs", text), rule);
-    assert!(broken("core/src/store/desk.rs", text).is_empty());
+    let rule = ["only crates/store names rusqlite"];
+    assert_eq!(broken("crates/insight/src/lib.rs", text), rule);
+    assert_eq!(broken("crates/app/tests/calls.rs", text), rule);
+    assert!(broken("crates/store/src/desk.rs", text).is_empty());
 }
 
 #[test]
@@ -121,7 +121,7 @@ fn every_dependency_has_its_reason() {
 #[test]
 fn a_dependency_without_a_reason_is_caught() {
     let files = [file(
-        "core/Cargo.toml",
+        "crates/exercises/Cargo.toml",
         "[dependencies]\nserde = \"1\"\nrand = \"1\"",
     )];
     let names = dependencies_of(&files).unwrap();

@@ -1,0 +1,372 @@
+//! The sample class: an invented school, made with real stores and real files.
+//!
+//! Every simulated student joins with a seat code, checks in on each school
+//! day, practises in the evening and hands in sealed files, all through the
+//! same use-cases as the app; the desk imports them. Who knows what is decided
+//! by [`crate::demo::learner`], so that it can be compared with the board.
+
+mod learner;
+mod names;
+mod seeds;
+mod student_year;
+
+use crate::app::files;
+use crate::demo::learner::Difficulties;
+use crate::{
+    CallError, FileKind, FileSource, Progress, WorldPlaces, file_at, files_in, import_files,
+    write_atomic,
+};
+use chrono::{Datelike, Days, NaiveDate};
+use seeds::seed32;
+use serde::Serialize;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::time::Instant;
+use student_year::{HandInsAt, StudentPlan, live_weeks};
+use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
+use surefoot_desk::views::{NewAssignment, NewClass};
+use surefoot_desk::{self, Chance};
+use surefoot_store::{DeskStore, Durability};
+
+/// Weeks of the whole school year.
+const YEAR_WEEKS: u64 = 36;
+
+/// Concepts planted as weak.
+const PLANTED: usize = 4;
+
+/// What to make.
+#[derive(Debug, Clone)]
+pub struct DemoPlan {
+    /// Seats.
+    pub students: usize,
+    /// School weeks that have passed.
+    pub weeks: usize,
+    /// Draws names, knowledge and numbers; the same plan gives the same class.
+    pub seed: u64,
+    /// The day after the last simulated one: nothing is done on it yet.
+    pub today: NaiveDate,
+    /// Whether the last week's hand-ins wait in the shared folder, not imported yet.
+    pub leave_last_hand_ins: bool,
+}
+
+impl DemoPlan {
+    /// The sample class of the app.
+    #[must_use]
+    pub fn sample(today: NaiveDate) -> Self {
+        Self {
+            students: 24,
+            weeks: 8,
+            seed: 1,
+            today,
+            leave_last_hand_ins: true,
+        }
+    }
+}
+
+/// What stands where, and how long it took.
+#[derive(Debug, Clone, Serialize)]
+pub struct DemoSummary {
+    /// The class's id.
+    pub class: String,
+    /// Its title.
+    pub title: String,
+    /// Seats.
+    pub students: usize,
+    /// School days simulated.
+    pub school_days: usize,
+    /// The date the class stands at.
+    pub today: NaiveDate,
+    /// The concepts planted as weak.
+    pub planted_weak: Vec<String>,
+    /// Check-ins made by all students.
+    pub check_ins: usize,
+    /// Exercises finished by all students.
+    pub answers: usize,
+    /// Hand-in files made.
+    pub hand_ins: usize,
+    /// Files taken in, and files refused.
+    pub imported: usize,
+    /// Files refused.
+    pub refused: usize,
+    /// The desk.
+    pub desk: PathBuf,
+    /// The folder of the students' stores.
+    pub student_stores: PathBuf,
+    /// The folder of the hand-ins.
+    pub shared_folder: PathBuf,
+    /// The folder of the class packs.
+    pub class_packs: PathBuf,
+    /// Seconds for the students' weeks.
+    pub seconds_students: f64,
+    /// Seconds for the imports.
+    pub seconds_import: f64,
+}
+
+/// The newest class pack of a sample class.
+pub(crate) fn newest_class_pack(places: &WorldPlaces) -> Result<Option<FileSource>, CallError> {
+    let folder = places.class_packs();
+    let mut newest: Option<(std::time::SystemTime, PathBuf)> = None;
+    for entry in fs::read_dir(folder).map_err(files)?.filter_map(Result::ok) {
+        let changed = entry.metadata().and_then(|m| m.modified()).map_err(files)?;
+        let path = entry.path();
+        let is_pack = path
+            .extension()
+            .is_some_and(|e| e == FileKind::ClassPack.extension());
+        if is_pack && newest.as_ref().is_none_or(|(at, _)| changed >= *at) {
+            newest = Some((changed, path));
+        }
+    }
+    Ok(newest.map(|(_, path)| file_at(&path)))
+}
+
+fn school_year(today: NaiveDate, weeks: usize) -> Result<SchoolYear, CallError> {
+    let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
+    let first_day = monday - Days::new(7 * weeks as u64);
+    let last_day = first_day + Days::new(7 * YEAR_WEEKS - 3);
+    // A pupil-free Friday early in the year, so that the sample has a closure.
+    let closures = [first_day + Days::new(4 + 7 * 2)].into();
+    SchoolYear::new(first_day, last_day, monday_to_friday(), closures)
+        .map_err(|error| CallError::Calendar { error })
+}
+
+/// Makes a class in `folder`, which must be empty or missing.
+///
+/// # Errors
+/// [`CallError::Cancelled`] when `progress` was asked to stop, [`CallError::Files`], or a store's.
+pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoSummary, CallError> {
+    let places = WorldPlaces::new(folder);
+    for needed in [
+        places.students(),
+        places.shared_folder(),
+        places.class_packs(),
+    ] {
+        fs::create_dir_all(needed).map_err(files)?;
+    }
+    if places.desk().exists() {
+        return Err(CallError::Invalid {
+            field: "folder".into(),
+            rule: "not_empty".into(),
+        });
+    }
+    let desk = DeskStore::open(&places.desk(), Durability::Relaxed)?;
+    let names = names::names(plan.students, plan.seed);
+    let new = NewClass {
+        title: names::CLASS_TITLE.to_owned(),
+        names: names.clone(),
+        year: school_year(plan.today, plan.weeks)?,
+        grades: vec![3, 4],
+        rotation_days: 10,
+        concepts_a_day: 6,
+    };
+    let seed = |what: &str| seed32(plan.seed, what);
+    let mut class_id = [0; 16];
+    class_id.copy_from_slice(&seed("class")[..16]);
+    let chance = Chance {
+        class_id,
+        sealing: seed("sealing"),
+        signing: seed("signing"),
+        seats: seed("seats"),
+    };
+    let first_day = new.year.first_day;
+    let summary = surefoot_desk::create_class(&desk, &new, &chance, first_day)?;
+    let class = surefoot_desk::open_class(&desk, &summary.id)?;
+    let pack = save_pack(&desk, &places, &summary.id, first_day)?;
+    let codes: Vec<String> = surefoot_desk::join_slips(&class)?
+        .into_iter()
+        .map(|s| s.code)
+        .collect();
+
+    let school_days: Vec<NaiveDate> = class
+        .facts
+        .year
+        .school_days()
+        .take_while(|d| *d < plan.today)
+        .collect();
+    let planted = plant(&class, &school_days);
+    let difficulties = Difficulties::draw(
+        class
+            .facts
+            .rotation
+            .days()
+            .iter()
+            .flatten()
+            .map(String::as_str),
+        &planted,
+        plan.seed,
+    );
+    progress.expect(plan.students * plan.weeks.max(1) + plan.students);
+    let started = Instant::now();
+    let plans: Vec<StudentPlan<'_>> = (0..plan.students)
+        .map(|number| StudentPlan {
+            number,
+            seed: plan.seed,
+            code: codes.get(number).map_or("", String::as_str),
+            nickname: names.get(number).map_or("", String::as_str),
+            store: places.student(&format!("{:02}", number + 1)),
+            difficulties: &difficulties,
+            pack: &pack,
+            hand_ins: HandInsAt {
+                folder: places.shared_folder(),
+            },
+        })
+        .collect();
+    let counts = all_students(&plans, &school_days, progress)?;
+
+    // The last but one week's work is on the board; with `leave_last_hand_ins`
+    // the newest files wait, so that there is something to import.
+    let import_started = Instant::now();
+    let (mut imported, mut refused) = (0, 0);
+    let mut waiting = files_in(&places.shared_folder(), FileKind::HandIn).map_err(files)?;
+    let last_hand_in = school_days
+        .iter()
+        .rev()
+        .find(|d| student_year::is_hand_in_day(**d));
+    if plan.leave_last_hand_ins
+        && let Some(last) = last_hand_in
+    {
+        waiting.retain(|source| !source.name().contains(&last.to_string()));
+    }
+    let account = import_files(&desk, waiting, plan.today, &Progress::default())?;
+    for file in &account.files {
+        match file.verdict {
+            surefoot_desk::views::Verdict::Refused { .. } => refused += 1,
+            _ => imported += 1,
+        }
+    }
+    assign_weakest(&desk, &places, &summary.id, plan.today)?;
+    Ok(DemoSummary {
+        class: summary.id,
+        title: summary.title,
+        students: plan.students,
+        school_days: school_days.len(),
+        today: plan.today,
+        planted_weak: planted,
+        check_ins: counts.check_ins,
+        answers: counts.answers,
+        hand_ins: counts.hand_ins,
+        imported,
+        refused,
+        desk: places.desk(),
+        student_stores: places.students(),
+        shared_folder: places.shared_folder(),
+        class_packs: places.class_packs(),
+        seconds_students: (import_started - started).as_secs_f64(),
+        seconds_import: import_started.elapsed().as_secs_f64(),
+    })
+}
+
+/// Makes the next class pack and writes it beside the older ones.
+fn save_pack(
+    desk: &DeskStore,
+    places: &WorldPlaces,
+    class: &str,
+    today: NaiveDate,
+) -> Result<Vec<u8>, CallError> {
+    let class = surefoot_desk::open_class(desk, class)?;
+    let pack = surefoot_desk::make_class_pack(desk, &class, today)?;
+    write_atomic(&places.class_packs().join(&pack.file_name), &pack.bytes).map_err(files)?;
+    Ok(pack.bytes)
+}
+
+/// Concepts taught early enough to have been met several times, spread over the year's start.
+fn plant(class: &surefoot_desk::OpenClass, school_days: &[NaiveDate]) -> Vec<String> {
+    let Some(enough) = school_days.get(school_days.len() / 2) else {
+        return Vec::new();
+    };
+    let mut taught: Vec<(&String, NaiveDate)> = class
+        .facts
+        .taught_from
+        .iter()
+        .filter(|(_, from)| **from <= *enough)
+        .map(|(concept, from)| (concept, *from))
+        .collect();
+    taught.sort_by_key(|(concept, from)| (*from, (*concept).clone()));
+    let step = (taught.len() / PLANTED).max(1);
+    let mut planted: Vec<String> = taught
+        .iter()
+        .skip(step / 2)
+        .step_by(step)
+        .take(PLANTED)
+        .map(|(concept, _)| (*concept).clone())
+        .collect();
+    planted.sort();
+    planted
+}
+
+/// What all students did.
+#[derive(Debug, Clone, Copy, Default)]
+struct Counts {
+    check_ins: usize,
+    answers: usize,
+    hand_ins: usize,
+}
+
+/// Lives through every student's weeks, two students at a time.
+fn all_students(
+    plans: &[StudentPlan<'_>],
+    school_days: &[NaiveDate],
+    progress: &Progress,
+) -> Result<Counts, CallError> {
+    let next = AtomicUsize::new(0);
+    let counts = Mutex::new(Counts::default());
+    let failed: Mutex<Option<CallError>> = Mutex::new(None);
+    let threads = std::thread::available_parallelism().map_or(1, |n| n.get().min(4));
+    std::thread::scope(|scope| {
+        for _ in 0..threads {
+            scope.spawn(|| {
+                while let Some(plan) = plans.get(next.fetch_add(1, Ordering::Relaxed)) {
+                    match live_weeks(plan, school_days, progress) {
+                        Ok(made) => {
+                            let mut counts = crate::app::lock(&counts);
+                            counts.check_ins += made.check_ins;
+                            counts.answers += made.answers;
+                            counts.hand_ins += made.hand_ins;
+                        }
+                        Err(error) => {
+                            *crate::app::lock(&failed) = Some(error);
+                            progress.stop();
+                        }
+                    }
+                }
+            });
+        }
+    });
+    match failed
+        .into_inner()
+        .unwrap_or_else(std::sync::PoisonError::into_inner)
+    {
+        Some(error) => Err(error),
+        None => Ok(counts
+            .into_inner()
+            .unwrap_or_else(std::sync::PoisonError::into_inner)),
+    }
+}
+
+/// Assigns the weakest concept to the whole class, in a new class pack.
+fn assign_weakest(
+    desk: &DeskStore,
+    places: &WorldPlaces,
+    class: &str,
+    today: NaiveDate,
+) -> Result<(), CallError> {
+    let open = surefoot_desk::open_class(desk, class)?;
+    let board = surefoot_desk::board(desk, &open, surefoot_catalogue::Language::En, today)?;
+    let weakest = board
+        .rows
+        .iter()
+        .find(|row| row.rank.is_some() && row.concept.has_exercises);
+    if let Some(row) = weakest {
+        let new = NewAssignment {
+            concepts: vec![row.concept.id.clone()],
+            items_each: 4,
+            from: today,
+            due: today + Days::new(7),
+            seats: Vec::new(),
+        };
+        surefoot_desk::assign(desk, &open, &new, "sample-1", today)?;
+        save_pack(desk, places, class, today)?;
+    }
+    Ok(())
+}

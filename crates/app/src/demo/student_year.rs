@@ -1,0 +1,211 @@
+//! One simulated student's weeks: join, check in, practise, hand in.
+
+use super::Counts;
+use super::seeds::{number, seed32};
+use crate::app::files;
+use crate::demo::learner::{Difficulties, Learner};
+use crate::{CallError, Progress, write_atomic};
+use chrono::{Datelike, NaiveDate, Weekday};
+use std::path::PathBuf;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_exercises::{Item, Level, Response};
+use surefoot_store::{Durability, StudentStore};
+use surefoot_student::practice_views::PracticeStep;
+use surefoot_student::{self, Joined, NewStudent};
+
+/// Pictures that students choose from; the screens draw them by these ids.
+const PICTURES: [&str; 8] = [
+    "fox", "owl", "turtle", "fish", "snail", "bee", "hedgehog", "frog",
+];
+
+/// Exercises of an evening at most.
+const MOST_EXERCISES: usize = 8;
+
+/// Where hand-ins go.
+pub(super) struct HandInsAt {
+    pub folder: PathBuf,
+}
+
+/// What a simulated student needs.
+pub(super) struct StudentPlan<'a> {
+    pub number: usize,
+    pub seed: u64,
+    pub code: &'a str,
+    pub nickname: &'a str,
+    pub store: PathBuf,
+    pub difficulties: &'a Difficulties,
+    pub pack: &'a [u8],
+    pub hand_ins: HandInsAt,
+}
+
+/// Hand-ins are made on Fridays.
+pub(super) fn is_hand_in_day(date: NaiveDate) -> bool {
+    date.weekday() == Weekday::Fri
+}
+
+/// Lives through the school days, and says what was made.
+pub(super) fn live_weeks(
+    plan: &StudentPlan<'_>,
+    school_days: &[NaiveDate],
+    progress: &Progress,
+) -> Result<Counts, CallError> {
+    let own = |what: &str| format!("student {} {what}", plan.number);
+    let mut learner = Learner::draw(number(plan.seed, &own("learner")));
+    let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
+    let pack = surefoot_student::read_class_pack(plan.pack)?;
+    let first = school_days
+        .first()
+        .copied()
+        .unwrap_or(pack.content().year.first_day);
+    let mut device = [0; 16];
+    device.copy_from_slice(&seed32(plan.seed, &own("device"))[..16]);
+    surefoot_student::join(
+        &store,
+        &pack,
+        first,
+        &NewStudent {
+            device,
+            signing_seed: seed32(plan.seed, &own("signing")),
+            sealing_seed: seed32(plan.seed, &own("sealing")),
+            seat_code: plan.code,
+            nickname: plan.nickname,
+            picture: PICTURES
+                .get(plan.number % PICTURES.len())
+                .copied()
+                .unwrap_or("fox"),
+            // Every fourth student works in Spanish.
+            language: if plan.number % 4 == 3 {
+                Language::Es
+            } else {
+                Language::En
+            },
+        },
+    )?;
+    let joined = surefoot_student::joined(&store)?;
+    let mut counts = Counts::default();
+    // How often this student practises, and whether hand-ins are forgotten.
+    let evenings = 0.3 + 0.06 * f64::from(learner.picks(10));
+    let forgets = if plan.number % 9 == 8 { 0.6 } else { 0.06 };
+    for (nth, date) in school_days.iter().enumerate() {
+        if progress.stopped() {
+            return Err(CallError::Cancelled);
+        }
+        for (concept, from) in &joined.facts.taught_from {
+            if from == date {
+                learner.lesson(concept, plan.difficulties, *date);
+            }
+        }
+        if learner.decides(0.95) {
+            counts.check_ins += day_in_class(plan, &store, &joined, &mut learner, *date)?;
+        }
+        if learner.decides(evenings) {
+            counts.answers += evening(plan, &store, &joined, &mut learner, *date)?;
+        }
+        if is_hand_in_day(*date) && !learner.decides(forgets) {
+            let made = surefoot_student::make_hand_in(&store, &joined, *date)?;
+            write_atomic(&plan.hand_ins.folder.join(&made.file_name), &made.bytes)
+                .map_err(files)?;
+            surefoot_student::note_hand_in(&store, &made)?;
+            counts.hand_ins += 1;
+        }
+        if nth % 5 == 4 || nth + 1 == school_days.len() {
+            progress.step();
+        }
+    }
+    Ok(counts)
+}
+
+fn day_in_class(
+    plan: &StudentPlan<'_>,
+    store: &StudentStore,
+    joined: &Joined,
+    learner: &mut Learner,
+    date: NaiveDate,
+) -> Result<usize, CallError> {
+    let mut taps = 0;
+    let facts = &joined.facts;
+    for concept in facts.rotation.concepts_on(&facts.year, date) {
+        let outcome = learner.review(concept, plan.difficulties, date);
+        let confidence = learner.rate(concept, plan.difficulties, date);
+        let outcome = (outcome != Outcome::NotDone || learner.decides(0.5)).then_some(outcome);
+        surefoot_student::check_in(
+            store,
+            joined,
+            date,
+            date,
+            concept,
+            Some(confidence),
+            outcome,
+        )?;
+        taps += 1;
+    }
+    Ok(taps)
+}
+
+fn evening(
+    plan: &StudentPlan<'_>,
+    store: &StudentStore,
+    joined: &Joined,
+    learner: &mut Learner,
+    date: NaiveDate,
+) -> Result<usize, CallError> {
+    let mut finished = 0;
+    while finished < MOST_EXERCISES {
+        let seed = number(
+            plan.seed,
+            &format!("student {} {date} {finished}", plan.number),
+        );
+        let PracticeStep::Exercise(open) =
+            surefoot_student::practice(store, joined, date, None, false, seed)?
+        else {
+            break;
+        };
+        let level = Level::try_from(open.level).map_err(files)?;
+        let concept = open.concept.id.clone();
+        let Some(row) = store.open_exercise()? else {
+            break;
+        };
+        let item = surefoot_exercises::generate(&concept, level, row.seed).map_err(files)?;
+        let sure = learner.rate(&concept, plan.difficulties, date);
+        surefoot_student::sure(store, joined, date, &open.exercise, sure)?;
+        let seconds = 25 + learner.picks(70);
+        let right = learner.answer(&concept, plan.difficulties, date, false);
+        let response = response(&item, right, learner);
+        let feedback =
+            surefoot_student::answer(store, joined, date, &open.exercise, &response, seconds)?;
+        if !feedback.finished {
+            let right = learner.answer(&concept, plan.difficulties, date, true);
+            let response = if right {
+                surefoot_exercises::response_for(&item.answer)
+            } else {
+                wrong(&item, learner)
+            };
+            surefoot_student::answer(store, joined, date, &open.exercise, &response, seconds / 2)?;
+        }
+        finished += 1;
+    }
+    Ok(finished)
+}
+
+fn response(item: &Item, right: bool, learner: &mut Learner) -> Response {
+    if right {
+        surefoot_exercises::response_for(&item.answer)
+    } else {
+        wrong(item, learner)
+    }
+}
+
+/// A wrong answer: one of the misconceptions the exercise knows, most often the first.
+fn wrong(item: &Item, learner: &mut Learner) -> Response {
+    let count = u32::try_from(item.mistakes.len()).unwrap_or(0);
+    let at = if learner.decides(0.6) {
+        0
+    } else {
+        learner.picks(count)
+    };
+    match item.mistakes.get(at as usize) {
+        Some(mistake) => surefoot_exercises::response_for(&mistake.answer),
+        None => surefoot_exercises::response_for(&item.answer),
+    }
+}

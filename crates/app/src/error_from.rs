@@ -1,0 +1,93 @@
+//! From the errors of each area to the codes of the screens.
+
+use crate::CallError;
+use surefoot_desk::TeacherError;
+use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_store::StoreError;
+use surefoot_student::StudentError;
+
+impl From<StoreError> for CallError {
+    fn from(error: StoreError) -> Self {
+        match error {
+            StoreError::Newer { found, known } => Self::NewerStore { found, known },
+            StoreError::Damaged { detail } => Self::DamagedStore { detail },
+            StoreError::OtherKind => Self::DamagedStore {
+                detail: error.to_string(),
+            },
+            StoreError::Full => Self::DiskFull,
+            StoreError::NotWritable { detail } => Self::NotWritable { detail },
+            StoreError::Busy => Self::StoreBusy,
+            StoreError::Missing(what) => Self::NotFound { what: what.into() },
+            other => Self::Storage {
+                detail: other.to_string(),
+            },
+        }
+    }
+}
+
+impl From<Refusal> for CallError {
+    fn from(refusal: Refusal) -> Self {
+        Self::Refused { refusal }
+    }
+}
+
+impl From<SeatCodeError> for CallError {
+    fn from(error: SeatCodeError) -> Self {
+        Self::SeatCode { error }
+    }
+}
+
+impl From<StudentError> for CallError {
+    fn from(error: StudentError) -> Self {
+        let not_found = |what: &str| Self::NotFound { what: what.into() };
+        match error {
+            StudentError::NotJoined => not_found("student"),
+            StudentError::NoSuchConcept => not_found("concept"),
+            StudentError::NoSuchExercise => not_found("exercise"),
+            StudentError::NotADayToRate => Self::Invalid {
+                field: "dates".into(),
+                rule: "range".into(),
+            },
+            StudentError::Invalid { field, rule } => Self::Invalid {
+                field: field.into(),
+                rule: rule.into(),
+            },
+            StudentError::UnreadableAnswer(detail) => Self::UnreadableAnswer { detail },
+            StudentError::Exercise(detail) => Self::Storage { detail },
+            StudentError::Refused(refusal) => refusal.into(),
+            StudentError::SeatCode(error) => error.into(),
+            StudentError::Store(error) => error.into(),
+        }
+    }
+}
+
+impl From<TeacherError> for CallError {
+    fn from(error: TeacherError) -> Self {
+        match error {
+            TeacherError::NotFound(what) => Self::NotFound { what: what.into() },
+            TeacherError::Invalid { field, rule } => Self::Invalid {
+                field: field.into(),
+                rule: rule.into(),
+            },
+            TeacherError::Calendar(error) => Self::Calendar { error },
+            TeacherError::Rotation(error) => Self::Rotation { error },
+            TeacherError::Refused(refusal) => refusal.into(),
+            TeacherError::Evidence(error) => Self::Storage {
+                detail: error.to_string(),
+            },
+            TeacherError::Faulty(detail) => Self::Storage { detail },
+            TeacherError::Store(error) => error.into(),
+        }
+    }
+}
+
+impl From<std::io::Error> for CallError {
+    fn from(error: std::io::Error) -> Self {
+        match error.kind() {
+            std::io::ErrorKind::StorageFull => Self::DiskFull,
+            _ => Self::Files {
+                detail: error.to_string(),
+            },
+        }
+    }
+}

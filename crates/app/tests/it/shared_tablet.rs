@@ -1,0 +1,210 @@
+//! Several students on one tablet, with PINs.
+
+use crate::support::{Device, class_and_tablet, rate, rating, seat_code};
+use surefoot_app::{
+    BackUp, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName, StudentDay,
+    StudentId, Unlocked, dispatch,
+};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_record::StudentLook;
+
+fn typed(student: &str, pin: &str) -> PinTyped {
+    PinTyped {
+        student: student.into(),
+        pin: pin.into(),
+    }
+}
+
+/// Two students; the first has a PIN and is not at the tablet.
+fn two() -> (Device, String, Device, String, String) {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    let pack = desk.pack_of(&class);
+    let code = seat_code(&desk, &class, 1);
+    let rain = tablet.join(&pack, &code, "Rain").unwrap().id;
+    rate(&tablet, &sky, Confidence::NotYet);
+    tablet.app.set_pin(typed(&sky, "4071")).unwrap();
+    tablet.app.lock_students(Nothing {}).unwrap();
+    (desk, class, tablet, sky, rain)
+}
+
+#[test]
+fn no_call_about_a_locked_student_answers() {
+    let (_, _, tablet, sky, rain) = two();
+    let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
+        "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
+        "more": false, "language": "en", "minutes": 10, "exercises": null, "evenings": 5, "draft": null, "goals": [],
+        "look": StudentLook::default(), "pin": "1234", "passphrase": "seven quiet rivers",
+        "store": { "kind": "student", "student": sky } });
+    let mut asked = 0;
+    for name in surefoot_app::CALL_NAMES {
+        if matches!(
+            *name,
+            "unlock" | "reset_pin" | "copies" | "restore_copy" | "make_sample" | "enter_sample"
+        ) {
+            continue;
+        }
+        let answer = dispatch(&tablet.app, name, args.clone());
+        match *name {
+            "check_in"
+            | "today"
+            | "practice"
+            | "hint"
+            | "show_steps"
+            | "practice_summary"
+            | "keep_draft"
+            | "my_path"
+            | "set_focus"
+            | "set_goals"
+            | "hand_in_preview"
+            | "hand_in"
+            | "student_settings"
+            | "save_student_settings"
+            | "set_pin"
+            | "remove_pin"
+            | "make_carry"
+            | "remove_student"
+            | "back_up" => {
+                let mut args = args.clone();
+                if *name == "check_in" {
+                    args["date"] = "2026-09-01".into();
+                }
+                let answer = dispatch(&tablet.app, name, args);
+                assert_eq!(answer, Err(CallError::Locked), "{name}");
+                asked += 1;
+            }
+            _ => {
+                // Whatever else answers says nothing of what the student did.
+                if let Ok(value) = answer {
+                    assert!(!value.to_string().contains("not_yet"), "{name}");
+                }
+            }
+        }
+    }
+    assert_eq!(asked, 19);
+    let start = tablet.app.start(Nothing {}).unwrap();
+    let locked = start.students.iter().find(|s| s.id == sky).unwrap();
+    assert!(locked.has_pin);
+    // The other student is not held up.
+    rate(&tablet, &rain, Confidence::OnMyOwn);
+}
+
+#[test]
+fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
+    let (_, _, mut tablet, sky, _) = two();
+    for _ in 0..2 {
+        assert_eq!(
+            tablet.app.unlock(typed(&sky, "0000")).unwrap(),
+            Unlocked::Wrong { wait_seconds: 0 }
+        );
+    }
+    assert_eq!(
+        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        Unlocked::Open
+    );
+    assert_eq!(
+        rating(&tablet, &sky, "2026-09-01"),
+        Some(Confidence::NotYet)
+    );
+    tablet.to("2026-09-01");
+    let id = || StudentDay {
+        student: sky.clone(),
+        date: None,
+    };
+    assert_eq!(tablet.app.today(id()), Err(CallError::Locked));
+    for wait in [0, 0, 5] {
+        assert_eq!(
+            tablet.app.unlock(typed(&sky, "0000")).unwrap(),
+            Unlocked::Wrong { wait_seconds: wait }
+        );
+    }
+    // Also the right one waits, also after a new start.
+    for again in [false, true] {
+        if again {
+            tablet.to("2026-09-01");
+        }
+        let answer = tablet.app.unlock(typed(&sky, "4071")).unwrap();
+        assert!(
+            matches!(
+                answer,
+                Unlocked::Wait {
+                    wait_seconds: 1..=5
+                }
+            ),
+            "{answer:?}"
+        );
+    }
+    std::thread::sleep(std::time::Duration::from_millis(5_100));
+    assert_eq!(
+        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        Unlocked::Open
+    );
+}
+
+#[test]
+fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
+    let (desk, class, tablet, sky, _) = two();
+    let reset = |code: String| {
+        tablet.app.reset_pin(PinReset {
+            student: sky.clone(),
+            seat_code: code,
+        })
+    };
+    assert!(matches!(
+        reset(seat_code(&desk, &class, 1)),
+        Err(CallError::Invalid { rule, .. }) if rule == "other_seat"
+    ));
+    assert!(matches!(
+        reset("ABC".into()),
+        Err(CallError::SeatCode { .. })
+    ));
+    reset(seat_code(&desk, &class, 0)).unwrap();
+    assert_eq!(
+        rating(&tablet, &sky, "2026-09-01"),
+        Some(Confidence::NotYet)
+    );
+    let start = tablet.app.start(Nothing {}).unwrap();
+    assert!(start.students.iter().all(|s| !s.has_pin));
+    assert_eq!(start.students.len(), 2);
+}
+
+#[test]
+fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
+    let (_, _, tablet, sky, _) = two();
+    assert_eq!(
+        tablet.app.remove_pin(StudentId {
+            student: sky.clone()
+        }),
+        Err(CallError::Locked)
+    );
+    assert_eq!(
+        tablet.app.remove_student(RemoveStudent {
+            student: sky.clone()
+        }),
+        Err(CallError::Locked)
+    );
+    assert_eq!(
+        tablet.app.back_up(BackUp {
+            store: StoreName::Student {
+                student: sky.clone()
+            },
+            passphrase: "seven quiet rivers".into()
+        }),
+        Err(CallError::Locked)
+    );
+    tablet.app.unlock(typed(&sky, "4071")).unwrap();
+    assert!(matches!(
+        tablet.app.set_pin(typed(&sky, "12")),
+        Err(CallError::Invalid { .. })
+    ));
+    tablet.app.set_pin(typed(&sky, "998877")).unwrap();
+    tablet.app.lock_students(Nothing {}).unwrap();
+    assert_eq!(
+        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        Unlocked::Wrong { wait_seconds: 0 }
+    );
+    assert_eq!(
+        tablet.app.unlock(typed(&sky, "998877")).unwrap(),
+        Unlocked::Open
+    );
+    tablet.app.remove_pin(StudentId { student: sky }).unwrap();
+}

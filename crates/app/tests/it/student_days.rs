@@ -1,0 +1,588 @@
+//! A student joins, checks in, practises, hands in; the program is closed in between.
+
+use crate::support::{Device, date};
+use surefoot_app::{
+    AnswerGiven, CallError, CheckInTap, ClassId, DraftKept, ExerciseId, Focus, NewStudentSettings,
+    PracticeAsked, StudentDay, StudentId, Sure,
+};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_exercises::{Level, Response};
+use surefoot_record::{DecimalSign, StudentLook};
+use surefoot_student::draft::Draft;
+use surefoot_student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
+use surefoot_student::views::{StudentSettings, Today};
+
+/// A class of two, and a tablet on which Amara has joined.
+fn joined(today: &str) -> (Device, Device, String, String) {
+    let desk = Device::on(today);
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
+    let pack = desk.pack_of(&class);
+    let slips = desk
+        .app
+        .join_slips(ClassId {
+            class: class.clone(),
+        })
+        .unwrap();
+    let tablet = Device::on(today);
+    let profile = tablet
+        .join(&pack, &slips[0].code.to_lowercase(), "Sky")
+        .unwrap();
+    (desk, tablet, profile.id, class)
+}
+
+fn day(student: &str) -> StudentDay {
+    StudentDay {
+        student: student.into(),
+        date: None,
+    }
+}
+
+fn tap(
+    student: &str,
+    on: &str,
+    concept: &str,
+    confidence: Option<Confidence>,
+    outcome: Option<Outcome>,
+) -> CheckInTap {
+    CheckInTap {
+        student: student.into(),
+        date: date(on),
+        concept: concept.into(),
+        confidence,
+        outcome,
+    }
+}
+
+fn asked(student: &str, concept: Option<&str>) -> PracticeAsked {
+    PracticeAsked {
+        student: student.into(),
+        concept: concept.map(Into::into),
+        more: false,
+    }
+}
+
+fn exercise(tablet: &Device, student: &str) -> Box<OpenExercise> {
+    match tablet.app.practice(asked(student, None)).unwrap() {
+        PracticeStep::Exercise(open) => open,
+        other => panic!("{other:?}"),
+    }
+}
+
+fn rated(today: &Today) -> Vec<Option<Confidence>> {
+    today.concepts.iter().map(|c| c.confidence).collect()
+}
+
+#[test]
+fn a_typing_slip_and_a_slip_of_another_class_are_caught_on_the_device() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
+    let other = desk.new_class("Room 8 (invented)", &["Bao"]).id;
+    let pack = desk.pack_of(&class);
+    let code = |class: &str| {
+        desk.app
+            .join_slips(ClassId {
+                class: class.into(),
+            })
+            .unwrap()[0]
+            .code
+            .clone()
+    };
+    let tablet = Device::on("2026-09-01");
+    let mut slip = code(&class);
+    let last = slip.pop().unwrap();
+    slip.push(if last == '7' { '8' } else { '7' });
+    assert!(matches!(
+        tablet.join(&pack, &slip, "Sky"),
+        Err(CallError::SeatCode { .. })
+    ));
+    assert!(matches!(
+        tablet.join(&pack, &code(&other), "Sky"),
+        Err(CallError::SeatCode {
+            error: SeatCodeError::OtherClass
+        })
+    ));
+    assert!(
+        tablet
+            .app
+            .start(surefoot_app::Nothing {})
+            .unwrap()
+            .students
+            .is_empty()
+    );
+    assert!(tablet.join(&pack, &code(&class), "Sky").is_ok());
+}
+
+#[test]
+fn what_is_not_a_class_pack_is_refused_by_name() {
+    let tablet = Device::on("2026-09-01");
+    let path = tablet.folder.path().join("x.sfclass");
+    std::fs::write(&path, b"not a class pack").unwrap();
+    assert_eq!(
+        tablet.join(&path, "AAA", "Sky"),
+        Err(CallError::Refused {
+            refusal: Refusal::NotOurs
+        })
+    );
+}
+
+#[test]
+fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let today = tablet.app.today(day(&student)).unwrap();
+    assert_eq!(
+        (today.pass, today.day, today.concepts.len()),
+        (Some(1), Some(2), 6)
+    );
+    let first = today.concepts[0].concept.id.clone();
+    for confidence in [Confidence::NotYet, Confidence::OnMyOwn] {
+        let tap = tap(
+            &student,
+            "2026-09-01",
+            &first,
+            Some(confidence),
+            Some(Outcome::Right),
+        );
+        tablet.app.check_in(tap).unwrap();
+    }
+    tablet.to("2026-09-01");
+    let today = tablet.app.today(day(&student)).unwrap();
+    assert_eq!(today.concepts[0].confidence, Some(Confidence::OnMyOwn));
+    assert_eq!(today.concepts[0].outcome, Some(Outcome::Right));
+    let cleared = tap(&student, "2026-09-01", &first, None, None);
+    assert_eq!(rated(&tablet.app.check_in(cleared).unwrap()), vec![None; 6]);
+}
+
+#[test]
+fn days_without_school_and_days_to_come_cannot_be_rated_and_missed_ones_can() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let concept = tablet.app.today(day(&student)).unwrap().concepts[0]
+        .concept
+        .id
+        .clone();
+    let on = |d: &str| tap(&student, d, &concept, Some(Confidence::WithHelp), None);
+    assert!(matches!(
+        tablet.app.check_in(on("2026-09-15")),
+        Err(CallError::Invalid { .. })
+    ));
+    assert!(tablet.app.check_in(on("2026-09-01")).is_ok());
+    assert!(matches!(
+        tablet.app.check_in(on("2026-08-31")),
+        Err(CallError::NotFound { .. })
+    ));
+    tablet.to("2026-09-07");
+    let closed = tablet.app.today(day(&student)).unwrap();
+    assert!(closed.concepts.is_empty());
+    assert_eq!(closed.next_school_day, Some(date("2026-09-08")));
+    assert_eq!(
+        closed.catch_up,
+        ["2026-09-04", "2026-09-03", "2026-09-02", "2026-09-01"].map(date)
+    );
+}
+
+#[test]
+fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    let sure = Sure {
+        student: student.clone(),
+        exercise: open.exercise.clone(),
+        sure: Confidence::OnMyOwn,
+    };
+    assert_eq!(
+        tablet.app.sure(sure).unwrap().sure,
+        Some(Confidence::OnMyOwn)
+    );
+    tablet.to("2026-09-02");
+    let again = exercise(&tablet, &student);
+    assert_eq!(
+        (again.exercise.clone(), again.item.clone()),
+        (open.exercise, open.item)
+    );
+
+    let item = surefoot_exercises::generate(
+        &again.concept.id,
+        Level::try_from(again.level).unwrap(),
+        seed_of(&again),
+    )
+    .unwrap();
+    assert_eq!(item.view(), again.item);
+    let give = |response: Response| {
+        tablet.app.answer(AnswerGiven {
+            student: student.clone(),
+            exercise: again.exercise.clone(),
+            response,
+            seconds: 20,
+        })
+    };
+    let unreadable = give(Response::WholeNumber { text: "??".into() });
+    assert!(unreadable.is_err(), "{unreadable:?}");
+    let wrong = give(surefoot_exercises::response_for(&item.mistakes[0].answer)).unwrap();
+    assert_eq!(
+        (wrong.right, wrong.finished, wrong.says.is_empty()),
+        (false, false, false)
+    );
+    assert!(wrong.answer.is_none() && wrong.steps.is_empty());
+    let right = give(surefoot_exercises::response_for(&item.answer)).unwrap();
+    assert_eq!((right.right, right.finished), (true, true));
+    assert!(!right.steps.is_empty());
+    let summary = tablet
+        .app
+        .practice_summary(StudentId {
+            student: student.clone(),
+        })
+        .unwrap();
+    assert_eq!(
+        (summary.finished, summary.alone, summary.with_help),
+        (1, 0, 1)
+    );
+    assert_eq!(summary.concepts[0].thought, [0, 0, 1, 0]);
+    assert_eq!(summary.concepts[0].thought_right, [0; 4]);
+}
+
+/// The seed is the second part of an exercise's name.
+fn seed_of(open: &OpenExercise) -> u64 {
+    u64::from_str_radix(open.exercise.split_once('-').unwrap().1, 16).unwrap()
+}
+
+#[test]
+fn giving_up_shows_the_steps_and_hints_are_kept() {
+    let (_desk, tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    let id = || ExerciseId {
+        student: student.clone(),
+        exercise: open.exercise.clone(),
+    };
+    assert_eq!(tablet.app.hint(id()).unwrap().hints_taken.len(), 1);
+    let shown = tablet.app.show_steps(id()).unwrap();
+    assert!(shown.finished && !shown.right && !shown.steps.is_empty());
+    assert!(matches!(
+        tablet.app.hint(id()),
+        Err(CallError::NotFound { .. })
+    ));
+}
+
+/// Answers every exercise right, each in a minute, until the evening is over.
+fn whole_evening(tablet: &Device, student: &str, more: bool) -> Summary {
+    for _ in 0..20 {
+        let asked = PracticeAsked {
+            more,
+            ..asked(student, None)
+        };
+        match tablet.app.practice(asked).unwrap() {
+            PracticeStep::Exercise(open) => answer_right(tablet, student, &open, 60),
+            PracticeStep::Done(summary) => return summary,
+            PracticeStep::NothingYet => panic!("something is open"),
+        }
+    }
+    panic!("the evening does not end");
+}
+
+fn answer_right(tablet: &Device, student: &str, open: &OpenExercise, seconds: u32) {
+    let level = Level::try_from(open.level).unwrap();
+    let item = surefoot_exercises::generate(&open.concept.id, level, seed_of(open)).unwrap();
+    let feedback = tablet
+        .app
+        .answer(AnswerGiven {
+            student: student.into(),
+            exercise: open.exercise.clone(),
+            response: surefoot_exercises::response_for(&item.answer),
+            seconds,
+        })
+        .unwrap();
+    assert!(feedback.right);
+}
+
+#[test]
+fn what_was_thought_stands_beside_what_was_done() {
+    let (_desk, tablet, student, _) = joined("2026-09-01");
+    for (sure, right) in [
+        (Confidence::CouldTeach, true),
+        (Confidence::CouldTeach, false),
+        (Confidence::NotYet, true),
+    ] {
+        let open = exercise(&tablet, &student);
+        let said = Sure {
+            student: student.clone(),
+            exercise: open.exercise.clone(),
+            sure,
+        };
+        tablet.app.sure(said).unwrap();
+        if right {
+            answer_right(&tablet, &student, &open, 20);
+        } else {
+            let id = ExerciseId {
+                student: student.clone(),
+                exercise: open.exercise.clone(),
+            };
+            tablet.app.show_steps(id).unwrap();
+        }
+    }
+    let summary = tablet
+        .app
+        .practice_summary(StudentId {
+            student: student.clone(),
+        })
+        .unwrap();
+    let sum = |of: fn(&SummaryConcept) -> [u32; 4]| {
+        summary.concepts.iter().map(of).fold([0; 4], |sum, one| {
+            std::array::from_fn(|place| sum[place] + one[place])
+        })
+    };
+    assert_eq!(sum(|c| c.thought), [1, 0, 0, 2]);
+    assert_eq!(sum(|c| c.thought_right), [1, 0, 0, 1]);
+}
+
+#[test]
+fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
+    // A Tuesday.
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let settings = |tablet: &Device, minutes, evenings| {
+        let new = NewStudentSettings {
+            student: student.clone(),
+            language: Language::En,
+            minutes,
+            exercises: None,
+            evenings,
+            look: StudentLook::default(),
+        };
+        tablet.app.save_student_settings(new).unwrap();
+    };
+    settings(&tablet, 4, 2);
+    // Four minutes that run to six: two are taken off the next evening.
+    for seconds in [180, 180] {
+        let open = exercise(&tablet, &student);
+        answer_right(&tablet, &student, &open, seconds);
+    }
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!(
+        (done.finished, done.evenings_done, done.evenings_planned),
+        (2, 0, 2)
+    );
+    tablet.to("2026-09-02");
+    let open = exercise(&tablet, &student);
+    assert!((open.session.minutes_planned - 2.0).abs() < 1e-9);
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.evenings_done), (2, 1));
+    tablet.to("2026-09-03");
+    let free = whole_evening(&tablet, &student, false);
+    assert_eq!((free.finished, free.evenings_done, free.more), (0, 2, true));
+    let asked = PracticeAsked {
+        more: true,
+        ..asked(&student, None)
+    };
+    assert!(matches!(
+        tablet.app.practice(asked),
+        Ok(PracticeStep::Exercise(_))
+    ));
+    // A new week begins.
+    tablet.to("2026-09-07");
+    exercise(&tablet, &student);
+}
+
+#[test]
+fn the_evening_ends_when_its_minutes_are_used_up() {
+    let (_desk, tablet, student, _) = joined("2026-09-01");
+    let done = whole_evening(&tablet, &student, false);
+    let finished = done.finished;
+    // Eight minutes of one minute each, unless fewer concepts are open on the second day.
+    assert_eq!((done.finished, done.alone), (finished, finished));
+    assert!(finished == 8 || (finished > 0 && !done.more), "{finished}");
+    let path = tablet
+        .app
+        .my_path(StudentId {
+            student: student.clone(),
+        })
+        .unwrap();
+    assert_eq!(path.practised, finished);
+}
+
+/// Settings of an evening, the rest as usual.
+fn evening(
+    tablet: &Device,
+    student: &str,
+    minutes: u32,
+    exercises: Option<u32>,
+) -> Result<StudentSettings, CallError> {
+    tablet.app.save_student_settings(NewStudentSettings {
+        student: student.into(),
+        language: Language::En,
+        minutes,
+        exercises,
+        evenings: 5,
+        look: StudentLook::default(),
+    })
+}
+
+#[test]
+fn an_evening_may_end_by_a_number_of_exercises() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let saved = evening(&tablet, &student, 4, Some(5)).unwrap();
+    // The teacher's 4 to 16 minutes leave room for 4 to 13.
+    assert_eq!(
+        (saved.exercises, saved.exercises_least, saved.exercises_most),
+        (Some(5), 4, 13)
+    );
+    // Quick or slow, it is over after five, though four minutes are long over.
+    for seconds in [10, 200, 20, 60, 10] {
+        let open = exercise(&tablet, &student);
+        assert_eq!(open.session.exercises_planned, Some(5));
+        answer_right(&tablet, &student, &open, seconds);
+    }
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.more), (5, true));
+    // Nothing is taken off the next evening, and the one before counts as practised.
+    tablet.to("2026-09-02");
+    let done = whole_evening(&tablet, &student, false);
+    assert_eq!((done.finished, done.evenings_done), (5, 1));
+    // Slow ones keep nobody past the teacher's most minutes.
+    tablet.to("2026-09-03");
+    for _ in 0..2 {
+        let open = exercise(&tablet, &student);
+        answer_right(&tablet, &student, &open, 500);
+    }
+    assert_eq!(whole_evening(&tablet, &student, false).finished, 2);
+    // And back to minutes; what was long ago is taken off nothing.
+    evening(&tablet, &student, 8, None).unwrap();
+    tablet.to("2026-09-14");
+    let open = exercise(&tablet, &student);
+    assert_eq!(open.session.exercises_planned, None);
+    assert!((open.session.minutes_planned - 8.0).abs() < 1e-9);
+    for exercises in [0, 3, 14] {
+        assert!(matches!(
+            evening(&tablet, &student, 8, Some(exercises)),
+            Err(CallError::Invalid { field, .. }) if field == "exercises"
+        ));
+    }
+}
+
+fn boxes(texts: &[&str]) -> Draft {
+    Draft::Boxes {
+        texts: texts.iter().map(|text| (*text).to_owned()).collect(),
+        half_day: None,
+    }
+}
+
+#[test]
+fn an_answer_that_is_not_checked_yet_stands_there_again() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    assert_eq!(open.draft, None);
+    let keep = |tablet: &Device, name: &str, draft: Option<Draft>| {
+        tablet.app.keep_draft(DraftKept {
+            student: student.clone(),
+            exercise: name.into(),
+            draft,
+        })
+    };
+    keep(&tablet, &open.exercise, Some(boxes(&["12", ""]))).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
+    // Also for the program opened anew, and for what is chosen rather than typed.
+    tablet.to("2026-09-01");
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
+    let tapped = Draft::Tapped {
+        response: Response::Ordering {
+            order: vec![2, 0, 1],
+        },
+    };
+    keep(&tablet, &open.exercise, Some(tapped.clone())).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, Some(tapped));
+    keep(&tablet, &open.exercise, None).unwrap();
+    assert_eq!(exercise(&tablet, &student).draft, None);
+
+    // What cannot be kept changes nothing.
+    keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
+    assert!(matches!(
+        keep(&tablet, &open.exercise, Some(boxes(&[&"7".repeat(5000)]))),
+        Err(CallError::Invalid { field, .. }) if field == "draft"
+    ));
+    assert!(matches!(
+        keep(&tablet, "another", Some(boxes(&["8"]))),
+        Err(CallError::NotFound { .. })
+    ));
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
+
+    // Numbers written in other signs would be read as others.
+    let mut look = StudentLook {
+        text_percent: 150,
+        ..StudentLook::default()
+    };
+    let save = |look: StudentLook| {
+        tablet
+            .app
+            .save_student_settings(NewStudentSettings {
+                student: student.clone(),
+                language: Language::En,
+                minutes: 8,
+                exercises: None,
+                evenings: 5,
+                look,
+            })
+            .unwrap()
+    };
+    save(look);
+    assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
+    look.decimal_sign = DecimalSign::Comma;
+    save(look);
+    assert_eq!(exercise(&tablet, &student).draft, None);
+
+    // With the exercise its draft is over.
+    keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
+    answer_right(&tablet, &student, &open, 30);
+    assert_eq!(exercise(&tablet, &student).draft, None);
+}
+
+#[test]
+fn focus_and_minutes_have_bounds() {
+    let (_desk, tablet, student, _) = joined("2026-09-01");
+    let path = tablet
+        .app
+        .my_path(StudentId {
+            student: student.clone(),
+        })
+        .unwrap();
+    let ids: Vec<String> = path
+        .concepts
+        .iter()
+        .map(|c| c.concept.id.clone())
+        .take(4)
+        .collect();
+    let focus = |concepts: &[String]| {
+        tablet.app.set_focus(Focus {
+            student: student.clone(),
+            concepts: concepts.to_vec(),
+        })
+    };
+    assert_eq!(focus(&ids[..3]).unwrap().focus, ids[..3]);
+    assert!(matches!(focus(&ids), Err(CallError::Invalid { .. })));
+    let settings = |minutes, evenings| {
+        tablet.app.save_student_settings(NewStudentSettings {
+            student: student.clone(),
+            language: Language::Es,
+            minutes,
+            exercises: None,
+            evenings,
+            look: StudentLook::default(),
+        })
+    };
+    let saved = settings(12, 3).unwrap();
+    assert_eq!((saved.minutes, saved.evenings), (12, 3));
+    for (minutes, evenings, field) in [(3, 3, "minutes"), (17, 3, "minutes"), (12, 8, "evenings")] {
+        assert!(matches!(
+            settings(minutes, evenings),
+            Err(CallError::Invalid { field: found, .. }) if found == field
+        ));
+    }
+}
+
+#[test]
+fn a_profile_name_cannot_lead_out_of_the_folder() {
+    let tablet = Device::on("2026-09-01");
+    for id in ["../own/desk", "", "a/b", "..", "x\0"] {
+        assert!(matches!(
+            tablet.app.my_path(StudentId { student: id.into() }),
+            Err(CallError::NotFound { .. })
+        ));
+    }
+}

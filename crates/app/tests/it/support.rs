@@ -1,0 +1,262 @@
+//! A person with a folder of files: picks what the test lays out, saves where it can be found.
+
+use chrono::NaiveDate;
+use std::collections::VecDeque;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex};
+use std::time::Duration;
+use surefoot_app::{
+    App, CallError, CheckInTap, ClassId, CreateClass, FileDoor, FileKind, FileSource, ImportAsked,
+    ImportFrom, JobId, JobResult, Join, Nothing, StandingClock, StudentDay, StudentId, file_at,
+    files_in, write_atomic,
+};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_desk::views::{ClassSummary, ImportAccount, NewClass};
+use surefoot_student::views::Profile;
+use tempfile::TempDir;
+
+pub fn date(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+/// What the person picks next, and where saved files go.
+#[derive(Clone)]
+pub struct Hands {
+    next: Arc<Mutex<VecDeque<PathBuf>>>,
+    pub saved: PathBuf,
+}
+
+impl Hands {
+    /// Somebody who saves into this folder.
+    #[allow(dead_code, reason = "used by the crash test")]
+    pub fn saving_to(folder: &Path) -> Self {
+        Self {
+            next: Arc::default(),
+            saved: folder.to_owned(),
+        }
+    }
+
+    pub fn will_pick(&self, path: &Path) {
+        self.next.lock().unwrap().push_back(path.to_owned());
+    }
+
+    fn pick(&self) -> Option<PathBuf> {
+        self.next.lock().unwrap().pop_front()
+    }
+}
+
+impl FileDoor for Hands {
+    fn pick_file(&self, _: FileKind) -> Result<Option<FileSource>, CallError> {
+        Ok(self.pick().map(|path| file_at(&path)))
+    }
+
+    fn pick_files(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        Ok(self.pick_file(kind)?.map(|source| vec![source]))
+    }
+
+    fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        self.pick()
+            .map(|path| Ok(files_in(&path, kind)?))
+            .transpose()
+    }
+
+    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+        Ok(self.pick())
+    }
+
+    fn save(&self, name: &str, _: FileKind, bytes: &[u8]) -> Result<Option<String>, CallError> {
+        write_atomic(&self.saved.join(name), bytes)?;
+        Ok(Some(name.to_owned()))
+    }
+}
+
+/// A device with the program open on it.
+pub struct Device {
+    pub app: App,
+    pub hands: Hands,
+    pub folder: TempDir,
+}
+
+impl Device {
+    pub fn on(today: &str) -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let saved = folder.path().join("saved");
+        std::fs::create_dir_all(&saved).unwrap();
+        let hands = Hands {
+            next: Arc::default(),
+            saved,
+        };
+        let mut device = Self {
+            app: open(folder.path(), &hands, today),
+            hands,
+            folder,
+        };
+        device.to(today);
+        device
+    }
+
+    /// The program is closed, a day passes, it is opened again.
+    pub fn to(&mut self, today: &str) {
+        self.app = open(self.folder.path(), &self.hands, today);
+    }
+
+    /// The program is closed; what stands there instead is empty and elsewhere.
+    pub fn close(&mut self) {
+        self.app = open(
+            &self.folder.path().join("closed"),
+            &self.hands,
+            "2000-01-01",
+        );
+    }
+
+    pub fn finish(&self, job: JobId) -> JobResult {
+        for _ in 0..6000 {
+            if let Some(result) = self.app.job(job).unwrap().result {
+                return result;
+            }
+            std::thread::sleep(Duration::from_millis(20));
+        }
+        panic!("the job did not end within two minutes");
+    }
+
+    pub fn import(&self, folder: &Path) -> ImportAccount {
+        self.hands.will_pick(folder);
+        let asked = ImportAsked {
+            from: ImportFrom::Folder,
+        };
+        let job = self.app.import_hand_ins(asked).unwrap().unwrap();
+        match self.finish(job) {
+            JobResult::Import { account } => account,
+            other => panic!("{other:?}"),
+        }
+    }
+
+    pub fn new_class(&self, title: &str, names: &[&str]) -> ClassSummary {
+        self.app
+            .create_class(CreateClass {
+                class: NewClass {
+                    title: title.into(),
+                    names: names.iter().map(ToString::to_string).collect(),
+                    year: school_year(),
+                    grades: vec![3, 4],
+                    rotation_days: 10,
+                    concepts_a_day: 6,
+                },
+            })
+            .unwrap()
+    }
+
+    /// The class pack as a file, newly made.
+    pub fn pack_of(&self, class: &str) -> PathBuf {
+        let made = self
+            .app
+            .save_class_pack(ClassId {
+                class: class.into(),
+            })
+            .unwrap();
+        self.hands.saved.join(made.file_name)
+    }
+
+    pub fn join(&self, pack: &Path, seat_code: &str, nickname: &str) -> Result<Profile, CallError> {
+        self.hands.will_pick(pack);
+        let offer = self.app.pick_class_pack(Nothing {})?.unwrap();
+        self.app.join(Join {
+            pack: offer.pack,
+            seat_code: seat_code.into(),
+            nickname: nickname.into(),
+            picture: "fox".into(),
+            language: Language::En,
+        })
+    }
+}
+
+/// A tap on the first concept of the day.
+pub fn rate(device: &Device, student: &str, confidence: Confidence) {
+    let today = device
+        .app
+        .today(StudentDay {
+            student: student.into(),
+            date: None,
+        })
+        .unwrap();
+    device
+        .app
+        .check_in(CheckInTap {
+            student: student.into(),
+            date: today.date,
+            concept: today.concepts[0].concept.id.clone(),
+            confidence: Some(confidence),
+            outcome: None,
+        })
+        .unwrap();
+}
+
+/// The rating of the first concept on a day.
+pub fn rating(device: &Device, student: &str, on: &str) -> Option<Confidence> {
+    device
+        .app
+        .today(StudentDay {
+            student: student.into(),
+            date: Some(date(on)),
+        })
+        .unwrap()
+        .concepts[0]
+        .confidence
+}
+
+/// The student hands in; gives the file.
+pub fn hand_in(device: &Device, student: &str) -> PathBuf {
+    let made = device
+        .app
+        .hand_in(StudentId {
+            student: student.into(),
+        })
+        .unwrap();
+    device.hands.saved.join(made.file_name)
+}
+
+/// A class of three on a desk, and a tablet on which the first has joined.
+pub fn class_and_tablet(today: &str) -> (Device, String, Device, String) {
+    let desk = Device::on(today);
+    let class = desk
+        .new_class("Room 7 (invented)", &["Amara", "Bao", "Carlos"])
+        .id;
+    let pack = desk.pack_of(&class);
+    let tablet = Device::on(today);
+    let student = tablet
+        .join(&pack, &seat_code(&desk, &class, 0), "Sky")
+        .unwrap()
+        .id;
+    (desk, class, tablet, student)
+}
+
+/// The code of a seat, from 0.
+pub fn seat_code(desk: &Device, class: &str, seat: usize) -> String {
+    let id = ClassId {
+        class: class.into(),
+    };
+    desk.app.join_slips(id).unwrap()[seat].code.clone()
+}
+
+fn open(folder: &Path, hands: &Hands, today: &str) -> App {
+    let clock = StandingClock(date(today));
+    App::open(
+        &folder.join("data"),
+        Box::new(hands.clone()),
+        Box::new(clock),
+    )
+    .unwrap()
+}
+
+/// 36 weeks from 31 August 2026, with a closure on 7 September.
+pub fn school_year() -> SchoolYear {
+    SchoolYear::new(
+        date("2026-08-31"),
+        date("2027-05-07"),
+        monday_to_friday(),
+        [date("2026-09-07")].into(),
+    )
+    .unwrap()
+}

@@ -1,0 +1,532 @@
+//! The teacher's desk: set-up, import, held devices, undo, assignments that travel.
+
+use crate::support::{Device, date};
+use std::path::{Path, PathBuf};
+use surefoot_app::{
+    Assign, AssignmentId, CallError, CheckInTap, ClassConcept, ClassId, CreateClass,
+    DeviceDecision, NameSeat, NewPractice, NewRotation, Nothing, PracticeAsked, StudentDay,
+    StudentId, TaughtFrom,
+};
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_desk::views::{Board, NewAssignment, NewClass, Verdict};
+use surefoot_exchange::PracticeRules;
+use surefoot_practice::Reason;
+use surefoot_student::practice_views::PracticeStep;
+
+fn id(class: &str) -> ClassId {
+    ClassId {
+        class: class.into(),
+    }
+}
+
+/// Rates every concept of the device's day, hands in, and gives the file.
+fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> PathBuf {
+    let today = tablet
+        .app
+        .today(StudentDay {
+            student: student.into(),
+            date: None,
+        })
+        .unwrap();
+    for row in &today.concepts {
+        tablet
+            .app
+            .check_in(CheckInTap {
+                student: student.into(),
+                date: today.date,
+                concept: row.concept.id.clone(),
+                confidence: Some(confidence),
+                outcome: Some(Outcome::Right),
+            })
+            .unwrap();
+    }
+    hand_in(tablet, student)
+}
+
+fn hand_in(tablet: &Device, student: &str) -> PathBuf {
+    let made = tablet
+        .app
+        .hand_in(StudentId {
+            student: student.into(),
+        })
+        .unwrap();
+    tablet.hands.saved.join(made.file_name)
+}
+
+fn inbox(files: &[&Path]) -> tempfile::TempDir {
+    let folder = tempfile::tempdir().unwrap();
+    for (nth, file) in files.iter().enumerate() {
+        std::fs::copy(file, folder.path().join(format!("{nth}.sfhandin"))).unwrap();
+    }
+    folder
+}
+
+fn verdicts(desk: &Device, files: &[&Path]) -> Vec<Verdict> {
+    let folder = inbox(files);
+    desk.import(folder.path())
+        .files
+        .into_iter()
+        .map(|f| f.verdict)
+        .collect()
+}
+
+fn latest_ratings(board: &Board) -> u32 {
+    board
+        .rows
+        .iter()
+        .map(|r| r.latest.iter().sum::<u32>())
+        .sum()
+}
+
+#[test]
+fn a_class_stands_balanced_and_bad_values_are_named() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "", "Carlos"]);
+    assert_eq!(
+        (class.seats, class.concepts, class.pack_version),
+        (3, 60, 0)
+    );
+    assert!(class.pack_outdated);
+    let setup = desk.app.class_setup(id(&class.id)).unwrap();
+    assert_eq!(setup.school_days, 179);
+    assert_eq!(setup.rotation.len(), 10);
+    assert!(setup.rotation.iter().all(|day| day.len() == 6));
+    assert_eq!(setup.seats[1].name, None);
+    let good = NewClass {
+        title: "Room 8".into(),
+        names: vec!["Amara".into()],
+        year: setup.year,
+        grades: vec![4],
+        rotation_days: 10,
+        concepts_a_day: 6,
+    };
+    let field = |class: NewClass| match desk.app.create_class(CreateClass { class }) {
+        Err(CallError::Invalid { field, rule }) => format!("{field} {rule}"),
+        other => format!("{other:?}"),
+    };
+    assert_eq!(
+        field(NewClass {
+            title: " ".into(),
+            ..good.clone()
+        }),
+        "title empty"
+    );
+    assert_eq!(
+        field(NewClass {
+            names: vec![],
+            ..good.clone()
+        }),
+        "names too_few"
+    );
+    assert_eq!(
+        field(NewClass {
+            names: vec![String::new(); 61],
+            ..good.clone()
+        }),
+        "names too_many"
+    );
+    assert_eq!(
+        field(NewClass {
+            grades: vec![9],
+            ..good.clone()
+        }),
+        "concepts too_few"
+    );
+    assert!(matches!(
+        desk.app.create_class(CreateClass {
+            class: NewClass {
+                rotation_days: 21,
+                ..good
+            }
+        }),
+        Err(CallError::Rotation { .. })
+    ));
+}
+
+#[test]
+fn names_lessons_and_rotation_are_edited() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
+    desk.pack_of(&class);
+    let setup = desk
+        .app
+        .name_seat(NameSeat {
+            class: class.clone(),
+            seat: 2,
+            name: Some("Bo".into()),
+        })
+        .unwrap();
+    assert_eq!(setup.seats[1].name.as_deref(), Some("Bo"));
+    // A name never travels, so the class pack is not outdated by it.
+    assert!(!setup.summary.pack_outdated);
+    let mut days: Vec<Vec<String>> = setup
+        .rotation
+        .iter()
+        .map(|d| d.iter().map(|c| c.concept.id.clone()).collect())
+        .collect();
+    let moved = days[0].remove(0);
+    days[1].push(moved.clone());
+    let setup = desk
+        .app
+        .set_rotation(NewRotation {
+            class: class.clone(),
+            days: days.clone(),
+        })
+        .unwrap();
+    assert!(setup.summary.pack_outdated);
+    assert_eq!(setup.rotation[1].last().unwrap().concept.id, moved);
+    days[2].push(moved.clone());
+    assert!(matches!(
+        desk.app.set_rotation(NewRotation {
+            class: class.clone(),
+            days
+        }),
+        Err(CallError::Rotation { .. })
+    ));
+    let setup = desk
+        .app
+        .set_taught_from(TaughtFrom {
+            class,
+            concept: moved,
+            date: Some(date("2026-10-05")),
+        })
+        .unwrap();
+    assert_eq!(
+        setup.rotation[1].last().unwrap().taught_from,
+        Some(date("2026-10-05"))
+    );
+}
+
+#[test]
+fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
+    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let mut tablet = Device::on("2026-09-01");
+    let student = tablet
+        .join(&desk.pack_of(&class), &slips[0].code, "Sky")
+        .unwrap()
+        .id;
+    let before = desk.app.class_setup(id(&class)).unwrap();
+    assert_eq!(before.practice, PracticeRules::USUAL);
+    assert!(!before.summary.pack_outdated);
+    let set = |practice| {
+        desk.app.set_practice(NewPractice {
+            class: class.clone(),
+            practice,
+        })
+    };
+    let test_on = Some(date("2026-10-02"));
+    let narrow = PracticeRules {
+        minutes_least: 9,
+        minutes_most: 12,
+        evenings_least: 2,
+        evenings_most: 3,
+        test_on,
+    };
+    let setup = set(narrow).unwrap();
+    assert_eq!(setup.practice, narrow);
+    assert!(setup.summary.pack_outdated);
+    for (fault, bad) in [
+        (
+            "minutes",
+            PracticeRules {
+                minutes_least: 13,
+                ..narrow
+            },
+        ),
+        (
+            "minutes",
+            PracticeRules {
+                minutes_most: 121,
+                ..narrow
+            },
+        ),
+        (
+            "evenings",
+            PracticeRules {
+                evenings_least: 0,
+                ..narrow
+            },
+        ),
+        (
+            "evenings",
+            PracticeRules {
+                evenings_most: 8,
+                ..narrow
+            },
+        ),
+        (
+            "test_on",
+            PracticeRules {
+                test_on: Some(date("2030-01-01")),
+                ..narrow
+            },
+        ),
+    ] {
+        assert!(matches!(
+            set(bad),
+            Err(CallError::Invalid { field, rule }) if field == "practice" && rule == fault
+        ));
+    }
+    tablet.hands.will_pick(&desk.pack_of(&class));
+    let student_id = || StudentId {
+        student: student.clone(),
+    };
+    tablet.app.take_class_pack(student_id()).unwrap();
+    // Eight minutes on five evenings lie outside the new bounds.
+    let settings = tablet.app.student_settings(student_id()).unwrap();
+    assert_eq!((settings.minutes, settings.evenings), (9, 3));
+    assert_eq!(settings.test_on, test_on);
+    tablet.to("2026-10-02");
+    let settings = tablet.app.student_settings(student_id()).unwrap();
+    assert_eq!(settings.test_on, None);
+}
+
+#[test]
+fn files_may_come_in_any_order_twice_or_be_undone() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
+    let pack = desk.pack_of(&class);
+    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let mut tablet = Device::on("2026-09-01");
+    let student = tablet.join(&pack, &slips[0].code, "Sky").unwrap().id;
+    let first = rate_and_hand_in(&tablet, &student, Confidence::WithHelp);
+    tablet.to("2026-09-02");
+    let second = rate_and_hand_in(&tablet, &student, Confidence::OnMyOwn);
+    let mut desk = desk;
+    desk.to("2026-09-03");
+
+    assert_eq!(verdicts(&desk, &[&first]), [Verdict::New]);
+    assert_eq!(verdicts(&desk, &[&first]), [Verdict::Known]);
+    assert_eq!(verdicts(&desk, &[&second]), [Verdict::Updated]);
+    let board = desk.app.board(id(&class)).unwrap();
+    assert_eq!(
+        (board.seats, board.seats_reporting, latest_ratings(&board)),
+        (2, 1, 12)
+    );
+    assert_eq!(board.newest_report_days, Some(1));
+
+    desk.app.undo_import(Nothing {}).unwrap();
+    assert_eq!(latest_ratings(&desk.app.board(id(&class)).unwrap()), 6);
+    // The import of a known file brought nothing, and the first one goes as well.
+    desk.app.undo_import(Nothing {}).unwrap();
+    desk.app.undo_import(Nothing {}).unwrap();
+    assert_eq!(latest_ratings(&desk.app.board(id(&class)).unwrap()), 0);
+    assert!(matches!(
+        desk.app.undo_import(Nothing {}),
+        Err(CallError::NotFound { .. })
+    ));
+
+    assert_eq!(verdicts(&desk, &[&second]), [Verdict::New]);
+    assert_eq!(verdicts(&desk, &[&first]), [Verdict::Older]);
+    assert_eq!(desk.app.board(id(&class)).unwrap(), board);
+    assert_eq!(desk.app.imports(Nothing {}).unwrap().len(), 5);
+}
+
+#[test]
+fn a_second_device_with_its_own_key_waits_for_the_teacher() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
+    let pack = desk.pack_of(&class);
+    let code = desk.app.join_slips(id(&class)).unwrap()[0].code.clone();
+    let (tablet, other) = (Device::on("2026-09-01"), Device::on("2026-09-01"));
+    let one = tablet.join(&pack, &code, "Sky").unwrap().id;
+    let two = other.join(&pack, &code, "Rain").unwrap().id;
+    let own = rate_and_hand_in(&tablet, &one, Confidence::WithHelp);
+    // Tapped twice, so that this device's ratings are the later ones.
+    rate_and_hand_in(&other, &two, Confidence::NotYet);
+    let claim = rate_and_hand_in(&other, &two, Confidence::CouldTeach);
+    assert_eq!(
+        verdicts(&desk, &[&own, &claim]),
+        [Verdict::New, Verdict::Held]
+    );
+    let teach = |desk: &Device| -> u32 {
+        desk.app
+            .board(id(&class))
+            .unwrap()
+            .rows
+            .iter()
+            .map(|r| r.latest[3])
+            .sum()
+    };
+    assert_eq!(teach(&desk), 0);
+    let setup = desk.app.class_setup(id(&class)).unwrap();
+    let device = setup.seats[0].held_devices[0].clone();
+    let decide = |accept| {
+        desk.app.decide_device(DeviceDecision {
+            class: class.clone(),
+            seat: 1,
+            device: device.clone(),
+            accept,
+        })
+    };
+    assert!(
+        decide(Some(false)).unwrap().seats[0]
+            .held_devices
+            .is_empty()
+    );
+    assert_eq!(teach(&desk), 0);
+    // Put aside is not thrown away.
+    assert_eq!(decide(Some(true)).unwrap().seats[0].devices, 2);
+    assert_eq!(teach(&desk), 6);
+    assert!(decide(Some(false)).is_err(), "it counts already");
+    // Undecided again, it counts no more and is asked about again.
+    assert_eq!(decide(None).unwrap().seats[0].held_devices.len(), 1);
+    assert_eq!(teach(&desk), 0);
+}
+
+#[test]
+fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
+    let pack = desk.pack_of(&class);
+    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let tablets: Vec<(Device, String)> = slips
+        .iter()
+        .map(|slip| {
+            let tablet = Device::on("2026-09-01");
+            let student = tablet.join(&pack, &slip.code, "Sky").unwrap().id;
+            (tablet, student)
+        })
+        .collect();
+    let files: Vec<PathBuf> = tablets
+        .iter()
+        .map(|(tablet, student)| rate_and_hand_in(tablet, student, Confidence::OnMyOwn))
+        .collect();
+    let paths: Vec<&Path> = files.iter().map(PathBuf::as_path).collect();
+    verdicts(&desk, &paths);
+
+    let concept = desk
+        .app
+        .board(id(&class))
+        .unwrap()
+        .rows
+        .into_iter()
+        .rev()
+        .find(|r| r.concept.has_exercises)
+        .unwrap()
+        .concept
+        .id;
+    let new = NewAssignment {
+        concepts: vec![concept.clone()],
+        items_each: 3,
+        from: date("2026-09-01"),
+        due: date("2026-09-04"),
+        seats: vec![2],
+    };
+    let listed = desk
+        .app
+        .assign(Assign {
+            class: class.clone(),
+            assignment: new.clone(),
+        })
+        .unwrap();
+    assert_eq!(
+        (listed.len(), listed[0].in_pack, listed[0].progress.len()),
+        (1, false, 1)
+    );
+    let newer = desk.pack_of(&class);
+    assert!(desk.app.assignments(id(&class)).unwrap()[0].in_pack);
+
+    let reasons: Vec<Reason> = tablets
+        .iter()
+        .map(|(tablet, student)| {
+            tablet.hands.will_pick(&newer);
+            let taken = tablet
+                .app
+                .take_class_pack(StudentId {
+                    student: student.clone(),
+                })
+                .unwrap();
+            assert_eq!(taken.unwrap().version, 2);
+            let asked = PracticeAsked {
+                student: student.clone(),
+                concept: None,
+                more: false,
+            };
+            match tablet.app.practice(asked).unwrap() {
+                PracticeStep::Exercise(open) => open.reason,
+                other => panic!("{other:?}"),
+            }
+        })
+        .collect();
+    assert!(
+        !matches!(reasons[0], Reason::Assigned { .. }),
+        "{reasons:?}"
+    );
+    assert!(
+        matches!(reasons[1], Reason::Assigned { done: 0, of: 3, .. }),
+        "{reasons:?}"
+    );
+
+    // Neither the same pack again nor an older one is taken.
+    for file in [&newer, &pack] {
+        tablets[0].0.hands.will_pick(file);
+        let again = tablets[0].0.app.take_class_pack(StudentId {
+            student: tablets[0].1.clone(),
+        });
+        assert!(matches!(again, Err(CallError::Refused { .. })), "{again:?}");
+    }
+    let reports = desk
+        .app
+        .concept_reports(ClassConcept {
+            class: class.clone(),
+            concept,
+        })
+        .unwrap();
+    let of = |seat| {
+        reports
+            .students
+            .iter()
+            .find(|s| s.seat == seat)
+            .unwrap()
+            .assigned
+            .map(|a| (a.done, a.of))
+    };
+    assert_eq!((of(1), of(2)), (None, Some((0, 3))));
+    let which = || AssignmentId {
+        class: class.clone(),
+        assignment: listed[0].id.clone(),
+    };
+    assert!(desk.app.restore_assignment(which()).is_err(), "it stands");
+    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    assert!(
+        withdrawn.len() == 1 && withdrawn[0].withdrawn,
+        "and can come back"
+    );
+    let restored = desk.app.restore_assignment(which()).unwrap();
+    assert!(restored.len() == 1 && !restored[0].withdrawn);
+    assert_eq!(
+        (&restored[0].id, restored[0].due),
+        (&listed[0].id, listed[0].due)
+    );
+    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    assert!(
+        withdrawn.len() == 1 && withdrawn[0].withdrawn,
+        "and can come back"
+    );
+    for bad in [
+        NewAssignment {
+            concepts: vec![],
+            ..new.clone()
+        },
+        NewAssignment {
+            items_each: 21,
+            ..new.clone()
+        },
+        NewAssignment {
+            due: date("2026-08-31"),
+            ..new.clone()
+        },
+    ] {
+        let refused = desk.app.assign(Assign {
+            class: class.clone(),
+            assignment: bad,
+        });
+        assert!(
+            matches!(refused, Err(CallError::Invalid { .. })),
+            "{refused:?}"
+        );
+    }
+}

@@ -1,0 +1,96 @@
+//! Hand-ins in a zip, and from a watched folder: the same account as one by one.
+
+use crate::support::{Device, class_and_tablet, hand_in, rate};
+use std::fs;
+use std::io::Write as _;
+use surefoot_app::{JobResult, Nothing};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_desk::views::{ImportAccount, Verdict};
+
+fn zip_of(files: &[(&str, Vec<u8>)]) -> Vec<u8> {
+    let mut zip = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));
+    for (name, bytes) in files {
+        let usual = zip::write::SimpleFileOptions::default();
+        zip.start_file(*name, usual).unwrap();
+        zip.write_all(bytes).unwrap();
+    }
+    zip.finish().unwrap().into_inner()
+}
+
+#[test]
+fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
+    let (desk, _, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let good = fs::read(hand_in(&tablet, &sky)).unwrap();
+    let folder = tempfile::tempdir().unwrap();
+    let zip = zip_of(&[
+        ("week 1/sky.sfhandin", good.clone()),
+        ("week 1/cut.sfhandin", good[..200].to_vec()),
+        ("read me.txt", b"hello".to_vec()),
+    ]);
+    fs::write(folder.path().join("upload.zip"), &zip).unwrap();
+    fs::write(folder.path().join("broken.zip"), &zip[..80]).unwrap();
+    fs::write(folder.path().join("z.sfhandin"), &good).unwrap();
+    let account = desk.import(folder.path());
+    let lines: Vec<(&str, String)> = account
+        .files
+        .iter()
+        .map(|f| (f.file_name.as_str(), format!("{:?}", f.verdict)))
+        .collect();
+    assert_eq!(lines.len(), 4, "{lines:?}");
+    assert_eq!(lines[0].0, "broken.zip");
+    assert!(lines[0].1.contains("Refused"));
+    assert_eq!(lines[1].0, "upload.zip: week 1/cut.sfhandin");
+    assert!(lines[1].1.contains("Damaged"));
+    assert_eq!(lines[2], ("upload.zip: week 1/sky.sfhandin", "New".into()));
+    assert_eq!(lines[3], ("z.sfhandin", "Known".into()));
+}
+
+/// Looks as the desk does until an import is over; nothing after some looks.
+fn look_until_import(desk: &Device) -> Option<ImportAccount> {
+    for _ in 0..40 {
+        let watch = desk.app.watch(Nothing {}).unwrap();
+        if let Some(job) = watch.job {
+            return match desk.finish(job) {
+                JobResult::Import { account } => Some(account),
+                other => panic!("{other:?}"),
+            };
+        }
+        std::thread::sleep(std::time::Duration::from_millis(25));
+    }
+    None
+}
+
+#[test]
+fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
+    let (mut desk, _, mut tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let folder = tempfile::tempdir().unwrap();
+    fs::copy(hand_in(&tablet, &sky), folder.path().join("1.sfhandin")).unwrap();
+    assert_eq!(desk.app.watch(Nothing {}).unwrap().folder, None);
+    desk.hands.will_pick(folder.path());
+    let watch = desk.app.watch_folder(Nothing {}).unwrap();
+    assert_eq!(watch.folder, Some(folder.path().display().to_string()));
+    let first = look_until_import(&desk).unwrap();
+    assert_eq!(first.files.len(), 1);
+    assert_eq!(first.files[0].verdict, Verdict::New);
+    assert!(look_until_import(&desk).is_none(), "nothing new");
+
+    tablet.to("2026-09-02");
+    rate(&tablet, &sky, Confidence::NotYet);
+    fs::copy(hand_in(&tablet, &sky), folder.path().join("2.sfhandin")).unwrap();
+    let second = look_until_import(&desk).unwrap();
+    assert_eq!(second.files.len(), 1);
+    assert_eq!(second.files[0].file_name, "2.sfhandin");
+    assert_eq!(second.files[0].verdict, Verdict::Updated);
+
+    // A new start remembers the folder, and what was taken in from it.
+    desk.to("2026-09-02");
+    assert!(look_until_import(&desk).is_none());
+    fs::remove_dir_all(folder.path()).unwrap();
+    let trouble = (0..20).find_map(|_| desk.app.watch(Nothing {}).unwrap().trouble);
+    assert!(trouble.is_some(), "a folder that is gone is told");
+    assert_eq!(desk.app.unwatch_folder(Nothing {}).unwrap().folder, None);
+    desk.to("2026-09-02");
+    assert_eq!(desk.app.watch(Nothing {}).unwrap().folder, None);
+}

@@ -1,0 +1,74 @@
+//! Tables of comma-separated text with a heading, read line by line: what cannot
+//! be taken is refused by line, and the rest is taken.
+
+mod fault;
+mod rows;
+
+pub use fault::{LineFault, LineRefused, cut};
+pub use rows::{Row, RowFault, Rows, without_mark};
+
+/// A heading's name: case, spaces and hyphens do not matter.
+pub fn column_name(text: &str) -> String {
+    text.trim().to_lowercase().replace([' ', '-'], "_")
+}
+
+/// Returns why a line is refused whose record cannot be read.
+pub fn row_fault(fault: RowFault) -> LineFault {
+    match fault {
+        RowFault::TooLong => LineFault::LineTooLong,
+        RowFault::NotUtf8 => LineFault::NotUtf8,
+        RowFault::LooseQuote => LineFault::LooseQuote,
+    }
+}
+
+/// Checks a heading: each column known and once, and those needed there.
+pub fn heading(
+    row: &Row,
+    known: &[&str],
+    needed: &[&str],
+) -> Result<Vec<String>, Vec<LineRefused>> {
+    let refused = |fault| LineRefused::line(row.line, fault);
+    let mut names: Vec<String> = row.cells.iter().map(|cell| column_name(cell)).collect();
+    // Spreadsheets leave empty columns behind the last one.
+    while names.last().is_some_and(String::is_empty) {
+        names.pop();
+    }
+    let mut faults = Vec::new();
+    for (place, name) in names.iter().enumerate() {
+        if !known.contains(&name.as_str()) {
+            faults.push(refused(LineFault::UnknownColumn {
+                column: cut(name, 40),
+            }));
+        } else if names[..place].contains(name) {
+            faults.push(refused(LineFault::ColumnTwice {
+                column: name.clone(),
+            }));
+        }
+    }
+    for column in needed {
+        if !names.iter().any(|name| name == column) {
+            faults.push(refused(LineFault::MissingColumn {
+                column: (*column).to_owned(),
+            }));
+        }
+    }
+    if faults.is_empty() {
+        Ok(names)
+    } else {
+        Err(faults)
+    }
+}
+
+/// As many cells as the heading has; empty ones behind the last column are no harm.
+pub fn fitted(row: &mut Row, columns: usize) -> Result<(), LineFault> {
+    while row.cells.len() > columns && row.cells.last().is_some_and(String::is_empty) {
+        row.cells.pop();
+    }
+    if row.cells.len() == columns {
+        return Ok(());
+    }
+    Err(LineFault::WrongCells {
+        found: u32::try_from(row.cells.len()).unwrap_or(u32::MAX),
+        wanted: u32::try_from(columns).unwrap_or(u32::MAX),
+    })
+}

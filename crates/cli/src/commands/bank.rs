@@ -1,0 +1,262 @@
+//! `surefoot bank`: exercises of the teacher's own.
+
+use crate::out::put_line;
+use serde_json::{Value, json};
+use std::collections::BTreeMap;
+use std::io::BufRead as _;
+use std::path::PathBuf;
+use surefoot_app::{Clock, DeviceClock, bank_files, file_at};
+use surefoot_catalogue::catalogue_file::{CatalogueFormat, CatalogueReading, read_catalogue};
+use surefoot_exercises::bank::{BankFile, BankReading, OwnExercise, plain_text};
+use surefoot_exercises::{Response, mark};
+
+/// Arguments of `surefoot bank`.
+#[derive(clap::Args)]
+pub struct Args {
+    #[command(subcommand)]
+    action: Action,
+}
+
+#[derive(clap::Subcommand)]
+enum Action {
+    /// Check files line by line; nothing is stored. Ends with a failure if a line was refused.
+    Check(CheckArgs),
+    /// Mark answers to the exercises of files, one JSON object a line.
+    Mark(MarkArgs),
+    /// Take files into a class; lines that cannot be taken are named, the others stored.
+    Import(ImportArgs),
+    /// Check a catalogue of your own, or a CASE package; nothing is stored.
+    Concepts(ConceptsArgs),
+}
+
+#[derive(clap::Args)]
+struct Files {
+    /// CSV files, QTI 3 items, or zips of either.
+    #[arg(required = true)]
+    files: Vec<PathBuf>,
+    /// The concept that lines and items without one are for.
+    #[arg(long)]
+    concept: Option<String>,
+}
+
+#[derive(clap::Args)]
+struct CheckArgs {
+    #[command(flatten)]
+    files: Files,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+#[derive(clap::Args)]
+struct MarkArgs {
+    #[command(flatten)]
+    files: Files,
+    /// Answers, an object a line: `{"id": "…", "response": {"kind": "whole_number", "text": "7"}}`.
+    #[arg(long)]
+    responses: PathBuf,
+}
+
+#[derive(clap::Args)]
+struct ImportArgs {
+    /// The teacher's desk.
+    #[arg(long)]
+    desk: PathBuf,
+    /// The class by its id or title; needed when the desk has several.
+    #[arg(long)]
+    class: Option<String>,
+    /// The date of the import; today when not given.
+    #[arg(long)]
+    today: Option<chrono::NaiveDate>,
+    #[command(flatten)]
+    files: Files,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+#[derive(clap::Args)]
+struct ConceptsArgs {
+    /// A CSV file or a CFPackage in JSON.
+    file: PathBuf,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Runs the command.
+///
+/// # Errors
+/// Words for the terminal.
+pub fn run(args: &Args) -> crate::Outcome {
+    match &args.action {
+        Action::Check(args) => check(args),
+        Action::Mark(args) => mark_answers(args),
+        Action::Import(args) => import(args),
+        Action::Concepts(args) => concepts(args),
+    }
+}
+
+fn picked(paths: &[PathBuf]) -> Result<Vec<BankFile>, String> {
+    bank_files(paths.iter().map(|path| file_at(path)).collect()).map_err(|e| e.to_string())
+}
+
+fn read(files: &Files) -> Result<Vec<BankReading>, String> {
+    surefoot_desk::check_exercises(&picked(&files.files)?, files.concept.as_deref())
+        .map_err(|e| e.to_string())
+}
+
+fn as_json(reading: &[BankReading]) -> Value {
+    reading
+        .iter()
+        .map(|file| {
+            json!({
+                "file": file.file,
+                "taken": file.taken.iter().map(|line| json!({
+                    "line": line.line,
+                    "id": line.own.id().to_string(),
+                    "exercise": line.own,
+                    "left_out": line.left_out,
+                })).collect::<Vec<_>>(),
+                "refused": file.refused.iter().map(|line| json!({
+                    "line": line.line,
+                    "fault": line.fault,
+                    "words": line.fault.to_string(),
+                })).collect::<Vec<_>>(),
+            })
+        })
+        .collect()
+}
+
+/// The account in words; gives how many lines were taken and refused.
+fn print(reading: &[BankReading]) -> (usize, usize) {
+    let (mut taken, mut refused) = (0, 0);
+    for file in reading {
+        for line in &file.refused {
+            put_line!("{}, line {}: {}", file.file, line.line, line.fault);
+        }
+        for line in file.taken.iter().filter(|line| !line.left_out.is_empty()) {
+            put_line!(
+                "{}, line {}: taken without {}",
+                file.file,
+                line.line,
+                line.left_out.join(", ")
+            );
+        }
+        taken += file.taken.len();
+        refused += file.refused.len();
+    }
+    (taken, refused)
+}
+
+fn check(args: &CheckArgs) -> crate::Outcome {
+    let reading = read(&args.files)?;
+    if args.json {
+        return super::print_json(&as_json(&reading));
+    }
+    for line in reading.iter().flat_map(|file| &file.taken) {
+        put_line!(
+            "{}  {}  {} = {}",
+            line.own.id(),
+            line.own.concept,
+            plain_text(&line.own.question.text).replace('\n', " / "),
+            plain_text(&line.own.key_in_words())
+        );
+    }
+    let (taken, refused) = print(&reading);
+    put_line!("{taken} exercises can be taken, {refused} lines cannot.");
+    if refused > 0 {
+        return Err(format!("{refused} lines cannot be taken"));
+    }
+    Ok(())
+}
+
+fn mark_answers(args: &MarkArgs) -> crate::Outcome {
+    let reading = read(&args.files)?;
+    let all: BTreeMap<String, &OwnExercise> = reading
+        .iter()
+        .flat_map(|file| &file.taken)
+        .map(|line| (line.own.id().to_string(), &line.own))
+        .collect();
+    let file = std::fs::File::open(&args.responses)
+        .map_err(|e| format!("{}: {e}", args.responses.display()))?;
+    for (number, line) in std::io::BufReader::new(file).lines().enumerate() {
+        let line = line.map_err(|e| e.to_string())?;
+        if line.trim().is_empty() {
+            continue;
+        }
+        let at = |e: String| format!("{}, line {}: {e}", args.responses.display(), number + 1);
+        let asked: Value = serde_json::from_str(&line).map_err(|e| at(e.to_string()))?;
+        let id = asked.get("id").and_then(Value::as_str).unwrap_or_default();
+        let own = all.get(id).ok_or_else(|| at(format!("no exercise {id}")))?;
+        let response = asked.get("response").cloned().unwrap_or_default();
+        let response: Response = serde_json::from_value(response).map_err(|e| at(e.to_string()))?;
+        let item = own.item().map_err(|e| at(e.to_string()))?;
+        let marked = match mark(&item, &response) {
+            Ok(marked) => json!({
+                "id": id,
+                "right": marked.right,
+                "form_note": marked.form_note,
+                "noticed": marked.noticed.is_some(),
+            }),
+            Err(error) => json!({"id": id, "unreadable": error.to_string()}),
+        };
+        put_line!("{marked}");
+    }
+    Ok(())
+}
+
+fn import(args: &ImportArgs) -> crate::Outcome {
+    let desk = super::existing_desk(&args.desk)?;
+    let class = super::class_of(&desk, args.class.as_deref())?;
+    let files = picked(&args.files.files)?;
+    let concept = args.files.concept.as_deref();
+    let today = args.today.unwrap_or_else(|| DeviceClock.today());
+    let reading = surefoot_desk::read_for_class(&desk, &class.row.id, &files, concept)
+        .map_err(|e| e.to_string())?;
+    surefoot_desk::import_exercises(&desk, &class.row.id, &files, concept, today)
+        .map_err(|e| e.to_string())?;
+    if args.json {
+        return super::print_json(&as_json(&reading));
+    }
+    let (taken, refused) = print(&reading);
+    put_line!(
+        "{taken} exercises were taken into {}, {refused} lines were not. They travel with the next class pack.",
+        class.row.title
+    );
+    Ok(())
+}
+
+fn concepts(args: &ConceptsArgs) -> crate::Outcome {
+    let bytes = std::fs::read(&args.file).map_err(|e| format!("{}: {e}", args.file.display()))?;
+    let name = args.file.file_name().unwrap_or_default().to_string_lossy();
+    let reading: CatalogueReading = read_catalogue(&name, &bytes);
+    if args.json {
+        return super::print_json(&reading);
+    }
+    for draft in &reading.drafts {
+        put_line!("{}  {}  {}", draft.id, draft.codes.join(" "), draft.title);
+    }
+    for refused in &reading.refused {
+        let place = if refused.at.is_empty() {
+            format!("line {}", refused.line)
+        } else {
+            refused.at.clone()
+        };
+        put_line!("{}, {place}: {}", reading.file, refused.fault);
+    }
+    let kind = match reading.format {
+        CatalogueFormat::Csv => "lines",
+        CatalogueFormat::Case => "items",
+    };
+    put_line!(
+        "{} {kind} can become concepts, {} cannot.",
+        reading.drafts.len(),
+        reading.refused.len()
+    );
+    if reading.refused.is_empty() {
+        Ok(())
+    } else {
+        Err(format!("{} {kind} cannot be taken", reading.refused.len()))
+    }
+}

@@ -1,0 +1,150 @@
+//! `surefoot exercises`: exercises with everything about them, a JSON object a line.
+
+use std::io::Write;
+use surefoot_catalogue::Locale;
+use surefoot_catalogue::{Catalogue, Language};
+use surefoot_exercises::messages::say;
+use surefoot_exercises::text::{blocks_text, entry_text};
+use surefoot_exercises::{Block, Item, Level, concepts_with_exercises, generate};
+
+/// Arguments of `surefoot exercises`.
+#[derive(clap::Args)]
+pub struct Args {
+    /// The concept's id; `all` for every concept that has exercises.
+    #[arg(long)]
+    concept: String,
+    /// 1 entry, 2 expected, 3 stretch; all three when left out.
+    #[arg(long, value_parser = clap::value_parser!(u8).range(1..=3))]
+    level: Option<u8>,
+    /// The first seed.
+    #[arg(long, default_value_t = 1)]
+    seed: u64,
+    /// How many, from the first seed on, for each concept and level.
+    #[arg(long, default_value_t = 1)]
+    count: u64,
+    /// Plain text for reading instead of JSON.
+    #[arg(long)]
+    text: bool,
+}
+
+/// What a person reads, in one language.
+#[derive(serde::Serialize)]
+struct Words {
+    prompt: String,
+    entry: String,
+    answer: String,
+    hints: Vec<String>,
+    steps: Vec<String>,
+    mistakes: Vec<String>,
+}
+
+#[derive(serde::Serialize)]
+struct Line<'a> {
+    #[serde(flatten)]
+    item: &'a Item,
+    en: Words,
+    es: Words,
+}
+
+/// Runs the command.
+pub fn run(args: &Args) -> crate::Outcome {
+    let concepts: Vec<&str> = if args.concept == "all" {
+        concepts_with_exercises().collect()
+    } else {
+        let catalogue = Catalogue::built_in().map_err(|error| error.to_string())?;
+        if catalogue.get(&args.concept).is_none() {
+            return Err(format!(
+                "there is no concept {}; `surefoot catalogue` lists them",
+                args.concept
+            ));
+        }
+        vec![&args.concept]
+    };
+    let levels: Vec<Level> = match args.level {
+        Some(level) => vec![Level::try_from(level)?],
+        None => Level::ALL.to_vec(),
+    };
+    let mut out = std::io::BufWriter::new(std::io::stdout().lock());
+    for concept in concepts {
+        for level in &levels {
+            for seed in args.seed..args.seed.saturating_add(args.count) {
+                let item = generate(concept, *level, seed).map_err(|error| error.to_string())?;
+                let en = words(&item, Language::En)?;
+                let es = words(&item, Language::Es)?;
+                let written = if args.text {
+                    write_text(&mut out, &item, &[en, es])
+                } else {
+                    serde_json::to_writer(
+                        &mut out,
+                        &Line {
+                            item: &item,
+                            en,
+                            es,
+                        },
+                    )
+                    .map_err(std::io::Error::from)
+                    .and_then(|()| writeln!(out))
+                };
+                match written {
+                    Ok(()) => {}
+                    // The reader has seen enough.
+                    Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => return Ok(()),
+                    Err(error) => return Err(error.to_string()),
+                }
+            }
+        }
+    }
+    out.flush().map_err(|error| error.to_string())
+}
+
+fn words(item: &Item, language: Language) -> Result<Words, String> {
+    let locale = Locale::from(language);
+    let text = |blocks: &[Block]| blocks_text(locale, blocks).map_err(|error| error.to_string());
+    Ok(Words {
+        prompt: text(&item.prompt)?,
+        entry: entry_text(locale, &item.entry).map_err(|error| error.to_string())?,
+        answer: text(&item.worked().answer)?,
+        hints: item
+            .hints
+            .iter()
+            .map(|hint| text(hint))
+            .collect::<Result<_, _>>()?,
+        steps: item
+            .steps
+            .iter()
+            .map(|step| text(step))
+            .collect::<Result<_, _>>()?,
+        mistakes: item
+            .mistakes
+            .iter()
+            .map(|mistake| say(locale, &mistake.say).map_err(|error| error.to_string()))
+            .collect::<Result<_, _>>()?,
+    })
+}
+
+fn write_text(out: &mut impl Write, item: &Item, both: &[Words]) -> std::io::Result<()> {
+    writeln!(
+        out,
+        "== {} level {} seed {}",
+        item.concept,
+        u8::from(item.level),
+        item.seed
+    )?;
+    for words in both {
+        writeln!(out, "{}", words.prompt)?;
+        if !words.entry.is_empty() {
+            writeln!(out, "  ( {} )", words.entry.replace('\n', " | "))?;
+        }
+        writeln!(out, "  = {}", words.answer.replace('\n', " | "))?;
+        for hint in &words.hints {
+            writeln!(out, "  hint: {}", hint.replace('\n', " / "))?;
+        }
+        for step in &words.steps {
+            writeln!(out, "  step: {}", step.replace('\n', " / "))?;
+        }
+        for (mistake, told) in item.mistakes.iter().zip(&words.mistakes) {
+            writeln!(out, "  {}: {:?}: {told}", mistake.code, mistake.answer)?;
+        }
+    }
+    writeln!(out)
+}

@@ -1,0 +1,76 @@
+//! `surefoot import`: hand-ins into a desk, with an account of every file.
+
+use crate::out::put_line;
+use serde_json::json;
+use std::path::PathBuf;
+use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
+use surefoot_desk::views::Verdict;
+
+/// Arguments of `surefoot import`.
+#[derive(clap::Args)]
+pub struct Args {
+    /// The teacher's desk.
+    #[arg(long)]
+    desk: PathBuf,
+    /// Hand-ins, or folders of them.
+    #[arg(required = true)]
+    paths: Vec<PathBuf>,
+    /// The date of the import; today when not given.
+    #[arg(long)]
+    today: Option<chrono::NaiveDate>,
+    /// Print JSON.
+    #[arg(long)]
+    json: bool,
+}
+
+/// Runs the command.
+///
+/// # Errors
+/// Words for the terminal.
+pub fn run(args: &Args) -> crate::Outcome {
+    let desk = super::existing_desk(&args.desk)?;
+    let mut sources = Vec::new();
+    for path in &args.paths {
+        if path.is_dir() {
+            sources.extend(
+                files_in(path, FileKind::HandIn).map_err(|e| format!("{}: {e}", path.display()))?,
+            );
+        } else {
+            sources.push(file_at(path));
+        }
+    }
+    let today = args.today.unwrap_or_else(|| DeviceClock.today());
+    let account =
+        import_files(&desk, sources, today, &Progress::default()).map_err(|e| e.to_string())?;
+    if args.json {
+        put_line!("{}", json!(account));
+        return Ok(());
+    }
+    for file in &account.files {
+        let verdict = match &file.verdict {
+            Verdict::New => "new".to_owned(),
+            Verdict::Updated => "updated".to_owned(),
+            Verdict::Known => "known already".to_owned(),
+            Verdict::Older => "older than what is here".to_owned(),
+            Verdict::Held => "held: a second device with a key of its own".to_owned(),
+            Verdict::Refused { refusal } => format!("refused: {refusal}"),
+        };
+        let flags = if file.flags.is_empty() {
+            ""
+        } else {
+            " (look at its dates or concepts)"
+        };
+        put_line!(
+            "{:<40} seat {:<4} {:>5} new entries  {verdict}{flags}",
+            file.file_name,
+            file.seat
+                .map_or_else(|| "-".to_owned(), |seat| seat.to_string()),
+            file.new_entries
+        );
+    }
+    put_line!(
+        "{} files; refused ones stay untouched where they are.",
+        account.files.len()
+    );
+    Ok(())
+}

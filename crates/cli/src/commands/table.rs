@@ -1,0 +1,143 @@
+//! Tables for the terminal.
+
+use crate::out::put_line;
+use surefoot_desk::group_views::GroupsView;
+use surefoot_desk::teaching_views::{TalkView, TalkWay};
+use surefoot_desk::views::{Board, Trend};
+
+/// A share in whole percent.
+pub fn percent(share: Option<f64>) -> String {
+    share.map_or_else(|| "-".to_owned(), |share| format!("{:.0}%", 100.0 * share))
+}
+
+fn trend(trend: Trend) -> &'static str {
+    match trend {
+        Trend::Rising => "rising",
+        Trend::Falling => "falling",
+        Trend::MaybeRising => "perhaps rising",
+        Trend::MaybeFalling => "perhaps falling",
+        Trend::NoClearChange => "no clear change",
+        Trend::TooSoon => "too soon to say",
+    }
+}
+
+/// The first rows of a board.
+pub fn print_board(board: &Board, most: usize) {
+    put_line!(
+        "{}: {} of {} seats have reported, typically {} days ago. Weakest first:",
+        board.class_title,
+        board.seats_reporting,
+        board.seats,
+        board
+            .typical_report_days
+            .map_or_else(|| "-".to_owned(), |days| days.to_string())
+    );
+    put_line!(
+        "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>6}  {:<22} trend",
+        "rank",
+        "concept",
+        "has it",
+        "likely range",
+        "reporters",
+        "age",
+        "Not yet/Help/Own/Teach"
+    );
+    for row in board.rows.iter().take(most) {
+        let range = match (row.low, row.high) {
+            (Some(low), Some(high)) => format!("{:.0} to {:.0}%", 100.0 * low, 100.0 * high),
+            _ => "-".to_owned(),
+        };
+        let latest = row.latest.map(|n| n.to_string()).join("/");
+        put_line!(
+            "{:>4}  {:<42} {:>6} {:>13} {:>9} {:>5}d  {:<22} {}",
+            row.rank
+                .map_or_else(|| "-".to_owned(), |rank| rank.to_string()),
+            row.concept.title,
+            percent(row.has_it),
+            range,
+            row.reporters,
+            row.newest_days
+                .map_or_else(|| "-".to_owned(), |days| days.to_string()),
+            latest,
+            if row.ask_first {
+                "few have reported: ask first"
+            } else {
+                trend(row.trend)
+            }
+        );
+    }
+}
+
+/// Small groups.
+pub fn print_groups(groups: &GroupsView) {
+    put_line!("Small groups that would help most:");
+    for group in &groups.groups {
+        let members: Vec<String> = group
+            .members
+            .iter()
+            .map(|m| m.name.clone().unwrap_or_else(|| format!("seat {}", m.seat)))
+            .collect();
+        put_line!(
+            "  round {}, {}: {}",
+            group.slot + 1,
+            group.concept.title,
+            members.join(", ")
+        );
+    }
+    if groups.groups.is_empty() {
+        put_line!("  none: too little is known, or nobody needs one");
+    }
+}
+
+/// A day's talk plan.
+pub fn print_talk(talk: &TalkView) {
+    let Some(day) = talk.day else {
+        put_line!("{}: the school year is over.", talk.class_title);
+        return;
+    };
+    put_line!(
+        "{}, {} (day {day} of the rotation): {} of {} minutes.",
+        talk.class_title,
+        talk.date,
+        talk.minutes_used,
+        talk.minutes
+    );
+    put_line!(
+        "{:<6} {:<42} {:<12} {:>3} {:>6} {:>6} {:>6} {:>6}  trend",
+        "",
+        "concept",
+        "way",
+        "min",
+        "worth",
+        "has it",
+        "wrong",
+        "sure"
+    );
+    for row in &talk.concepts {
+        put_line!(
+            "{:<6} {:<42} {:<12} {:>3} {:>6.2} {:>6} {:>6.1} {:>6.1}  {}{}",
+            if row.chosen { "talk" } else { "" },
+            row.concept.title,
+            match row.way {
+                Some(TalkWay::TeachAgain) => "teach again",
+                Some(TalkWay::PairTalk) => "pair talk",
+                Some(TalkWay::ShortLook) => "short look",
+                None => "-",
+            },
+            row.minutes,
+            row.worth,
+            percent(row.has_it),
+            row.expected_wrong,
+            row.sure_wrong,
+            trend(row.trend),
+            if row.talked_lately {
+                ", talked about lately"
+            } else {
+                ""
+            }
+        );
+    }
+    put_line!(
+        "Worth: students expected to be put right. Sure: of the wrong ones, those who rated themselves 2 or 3."
+    );
+}

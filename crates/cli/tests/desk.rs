@@ -1,0 +1,162 @@
+//! The commands on a teacher's desk, run as programs on a small sample class.
+
+#![allow(clippy::unwrap_used, reason = "a test that cannot go on fails")]
+
+use serde_json::Value;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Output};
+
+/// A Friday.
+const TODAY: &str = "2026-10-16";
+
+fn surefoot(arguments: &[&str]) -> Output {
+    Command::new(env!("CARGO_BIN_EXE_surefoot"))
+        .args(arguments)
+        .output()
+        .unwrap()
+}
+
+fn words(output: &Output) -> String {
+    assert!(
+        output.status.success(),
+        "{}",
+        String::from_utf8_lossy(&output.stderr)
+    );
+    String::from_utf8(output.stdout.clone()).unwrap()
+}
+
+fn sample(folder: &Path) -> (PathBuf, Value) {
+    let dir = folder.join("sample");
+    let made = surefoot(&[
+        "demo",
+        "--dir",
+        dir.to_str().unwrap(),
+        "--students",
+        "8",
+        "--weeks",
+        "4",
+        "--today",
+        TODAY,
+        "--json",
+    ]);
+    let made: Value = serde_json::from_str(&words(&made)).unwrap();
+    let desk = made["summary"]["desk"].as_str().unwrap().into();
+    (desk, made)
+}
+
+#[test]
+fn board_groups_and_talk_say_the_same_in_words_and_as_json() {
+    let folder = tempfile::tempdir().unwrap();
+    let (desk, made) = sample(folder.path());
+    let run = |command: &str, more: &[&str]| {
+        let mut arguments = vec![command, "--desk", desk.to_str().unwrap(), "--today", TODAY];
+        arguments.extend(more);
+        words(&surefoot(&arguments))
+    };
+    let json =
+        |command: &str| -> Value { serde_json::from_str(&run(command, &["--json"])).unwrap() };
+
+    let board = json("board");
+    assert_eq!(board, made["board"]);
+    assert_eq!(board["seats"], 8);
+    assert_eq!(board["today"], TODAY);
+    let rows = board["rows"].as_array().unwrap();
+    let weakest = rows.iter().find(|row| row["rank"] == 1).unwrap();
+    let [low, has_it, high] = ["low", "has_it", "high"].map(|key| weakest[key].as_f64().unwrap());
+    assert!(low <= has_it && has_it <= high && (0.0..=1.0).contains(&has_it));
+    assert!(weakest["reporters"].as_u64().unwrap() <= 8);
+    let told = run("board", &[]);
+    for row in rows {
+        let title = row["concept"]["title"].as_str().unwrap();
+        assert!(told.contains(title), "{title} in:\n{told}");
+    }
+
+    let groups = json("groups");
+    assert_eq!(groups, made["groups"]);
+    assert!(groups["faults"].as_array().unwrap().is_empty());
+    assert!(groups["value"].as_u64().unwrap() <= groups["best_at_most"].as_u64().unwrap());
+    let told = run("groups", &[]);
+    for group in groups["groups"].as_array().unwrap() {
+        assert!((2..=5).contains(&group["members"].as_array().unwrap().len()));
+        assert!(told.contains(group["concept"]["title"].as_str().unwrap()));
+    }
+
+    let talk = json("talk");
+    assert_eq!(talk["minutes"], 4);
+    assert!(talk["minutes_used"].as_u64().unwrap() <= 4);
+    let concepts = talk["concepts"].as_array().unwrap();
+    let today: Vec<&Value> = rows
+        .iter()
+        .filter(|row| row["day"] == talk["day"])
+        .collect();
+    assert!(!concepts.is_empty());
+    assert_eq!(
+        concepts.len(),
+        today.len(),
+        "every concept of the day, no other"
+    );
+    let chosen = concepts.iter().filter(|c| c["chosen"] == true).count();
+    assert!((1..=2).contains(&chosen), "{chosen} chosen");
+    let told = run("talk", &[]);
+    let marked = told
+        .lines()
+        .filter(|line| line.starts_with("talk "))
+        .count();
+    assert_eq!(marked, chosen, "{told}");
+    // What goes before the class holds nobody's name and no seat.
+    let talk = talk.to_string();
+    assert!(!talk.contains("\"seat\"") && !talk.contains("\"members\""));
+    let members = groups["groups"][0]["members"].as_array().unwrap();
+    for member in members {
+        let name = member["name"].as_str().unwrap();
+        assert!(!talk.contains(&format!("\"{name}\"")), "{name}");
+    }
+}
+
+#[test]
+fn a_class_that_is_not_there_and_minutes_beyond_reason_are_refused() {
+    let folder = tempfile::tempdir().unwrap();
+    let (desk, _) = sample(folder.path());
+    let desk = desk.to_str().unwrap();
+    for command in ["board", "groups", "talk"] {
+        let refused = surefoot(&[command, "--desk", desk, "--class", "Room 99"]);
+        let said = String::from_utf8(refused.stderr).unwrap();
+        assert!(!refused.status.success() && refused.stdout.is_empty());
+        assert!(
+            said.contains("name a class with --class; there are: "),
+            "{said}"
+        );
+    }
+    let refused = surefoot(&["talk", "--desk", desk, "--minutes", "90"]);
+    assert!(!refused.status.success());
+    assert!(
+        String::from_utf8(refused.stderr)
+            .unwrap()
+            .contains("1..=20")
+    );
+}
+
+#[test]
+fn the_detection_table_sets_three_simpler_ways_beside_ours() {
+    let file = concat!(
+        env!("CARGO_MANIFEST_DIR"),
+        "/../../shared/vectors/insight/detection.json"
+    );
+    let asked = ["insight", "detection", "--instances", file, "--table"];
+    let told = words(&surefoot(&asked));
+    let mut as_json = asked.to_vec();
+    as_json.push("--json");
+    let json: Value = serde_json::from_str(&words(&surefoot(&as_json))).unwrap();
+    assert_eq!((&json["classes"], &json["dates"]), (&2.into(), &8.into()));
+    let ways = json["ways"].as_array().unwrap();
+    assert_eq!(ways.len(), 4);
+    for way in ways {
+        let [auc, first] = ["auc", "first_five"].map(|key| way[key].as_f64().unwrap());
+        let name = way["way"].as_str().unwrap();
+        let line = format!("{name:<36} {auc:>6.3} {first:>11.3}");
+        assert!(told.lines().any(|l| l == line), "{line} in:\n{told}");
+        assert!(name == "Surefoot" || auc < ways[0]["auc"].as_f64().unwrap());
+    }
+    let without = surefoot(&["insight", "plan", "--instances", file, "--table"]);
+    assert!(!without.status.success());
+}

@@ -1,0 +1,115 @@
+//! Exercises to do or discuss together, with the slip worth talking about.
+
+use super::group_views::{SampleExercise, SampleSlip};
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Item, Level, generate, has_generator};
+
+/// Seeds tried until the wished slip can happen on an exercise.
+const MOST_TRIES: u64 = 24;
+
+/// An exercise on `concept`. Of the slips in `wished` (commonest first) the
+/// first one that can happen is shown with the answer it leads to; without
+/// one, any slip the exercise knows. A concept without a generator gives one of the
+/// teacher's own exercises; `None` without either.
+pub(super) fn sample(
+    own: &[OwnExercise],
+    concept: &str,
+    level: Level,
+    seed: u64,
+    wished: &[String],
+) -> Option<SampleExercise> {
+    if !has_generator(concept) {
+        return own_sample(own, seed);
+    }
+    let mut first: Option<Item> = None;
+    for code in wished {
+        for at in 0..MOST_TRIES {
+            let item = generate(concept, level, seed.wrapping_add(at)).ok()?;
+            if item.mistakes.iter().any(|m| m.code == code.as_str()) {
+                return Some(shown(&item, Some(code)));
+            }
+            first.get_or_insert(item);
+        }
+    }
+    match first {
+        Some(item) => Some(shown(&item, None)),
+        None => generate(concept, level, seed)
+            .ok()
+            .map(|item| shown(&item, None)),
+    }
+}
+
+/// One of a concept's own exercises, by the seed. Its wrong answers have no name that
+/// could be talked about.
+fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
+    let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;
+    let item = own.get(place)?.item().ok()?;
+    Some(SampleExercise {
+        slip: None,
+        ..shown(&item, None)
+    })
+}
+
+fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
+    let worked = item.worked();
+    let slip = item
+        .mistakes
+        .iter()
+        .find(|m| code.is_none_or(|code| m.code == code))
+        .map(|mistake| {
+            let as_answered = Item {
+                answer: mistake.answer.clone(),
+                ..item.clone()
+            };
+            SampleSlip {
+                code: mistake.code.clone().into_owned(),
+                answer: as_answered.worked().answer,
+                say: mistake.say.clone(),
+            }
+        });
+    SampleExercise {
+        item: item.view(),
+        answer: worked.answer,
+        steps: worked.steps,
+        slip,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use surefoot_exercises::concepts_with_exercises;
+
+    #[test]
+    fn every_concept_gives_an_exercise_whose_slip_differs_from_its_answer() {
+        let mut with_slip = 0;
+        for concept in concepts_with_exercises() {
+            let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
+            assert!(!found.item.prompt.is_empty() && !found.answer.is_empty());
+            if let Some(slip) = &found.slip {
+                assert_ne!(slip.answer, found.answer, "{concept}");
+                with_slip += 1;
+            }
+        }
+        assert!(with_slip > 60, "{with_slip}");
+    }
+
+    #[test]
+    fn the_wished_slip_is_found_and_an_unknown_one_is_no_harm() {
+        let concept = concepts_with_exercises().next().unwrap();
+        let item = generate(concept, Level::Expected, 3).unwrap();
+        let code = item.mistakes[0].code.clone().into_owned();
+        let wished = sample(
+            &[],
+            concept,
+            Level::Expected,
+            3,
+            std::slice::from_ref(&code),
+        )
+        .unwrap();
+        assert_eq!(wished.slip.unwrap().code, code);
+        let unknown = sample(&[], concept, Level::Expected, 3, &["no-such-slip".into()]).unwrap();
+        assert!(unknown.slip.is_some());
+        assert!(sample(&[], "no-such-concept", Level::Expected, 3, &[]).is_none());
+    }
+}

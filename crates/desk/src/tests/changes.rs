@@ -1,0 +1,355 @@
+//! Rename, move the year, remove a seat, delete a class.
+
+use super::{Desk, date, new_class};
+use crate::group_views::{GroupChosen, GroupWishes};
+use crate::views::{CopyClass, NewAssignment};
+use crate::{
+    Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
+    delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
+    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_practice,
+    set_rotation, spare_concepts,
+};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_exchange::PracticeRules;
+use surefoot_store::desk::GroupRoomRow;
+
+#[test]
+fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
+    let desk = Desk::with_seats(2);
+    let today = date("2026-11-02");
+    make_class_pack(&desk.store, &desk.open(), today).unwrap();
+    rename_class(&desk.store, &desk.class, "  Room 2 ").unwrap();
+    let setup = class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    assert_eq!(setup.summary.title, "Room 2");
+    assert!(setup.summary.pack_outdated);
+    for bad in [" ", "a\nb", &"x".repeat(61)] {
+        assert!(matches!(
+            rename_class(&desk.store, &desk.class, bad),
+            Err(TeacherError::Invalid { field: "title", .. })
+        ));
+    }
+}
+
+#[test]
+fn the_year_moves_and_moves_back_without_losing_anything() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    let set_up = || class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    let closures = [date("2026-09-07"), date("2027-05-05")].into();
+    set_closures(&desk.store, &desk.class, closures).unwrap();
+    let concept = desk.concept(0);
+    desk.rate(1, "2026-08-31", &concept, 0);
+    let before = set_up();
+    let rated = || {
+        board(&desk.store, &desk.open(), Language::En, today)
+            .unwrap()
+            .rows
+            .iter()
+            .map(|r| r.latest.iter().sum::<u32>())
+            .sum::<u32>()
+    };
+    assert_eq!(rated(), 1);
+
+    move_year(
+        &desk.store,
+        &desk.class,
+        date("2026-09-01"),
+        date("2027-04-30"),
+        [1, 2, 3, 4].into(),
+    )
+    .unwrap();
+    let moved = set_up();
+    assert_eq!(moved.year.closures, before.year.closures);
+    assert!(moved.school_days < before.school_days);
+    assert_eq!(rated(), 0, "what lies outside the year does not count");
+
+    let year = &before.year;
+    move_year(
+        &desk.store,
+        &desk.class,
+        year.first_day,
+        year.last_day,
+        year.weekdays.clone(),
+    )
+    .unwrap();
+    assert_eq!(set_up(), before);
+    assert_eq!(rated(), 1);
+
+    let backwards = move_year(
+        &desk.store,
+        &desk.class,
+        year.last_day,
+        year.first_day,
+        year.weekdays.clone(),
+    );
+    assert!(matches!(backwards, Err(TeacherError::Calendar(_))));
+    assert_eq!(set_up(), before);
+}
+
+#[test]
+fn a_removed_seat_leaves_nothing_and_the_others_everything() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    let concept = desk.concept(0);
+    for seat in [2, 3] {
+        desk.rate(seat, "2026-10-26", &concept, 1);
+        desk.keep_hand_in(seat);
+    }
+    let assigned = |seats: Vec<u32>, id: &str| {
+        let new = NewAssignment {
+            concepts: vec![concept.clone()],
+            items_each: 2,
+            from: today,
+            due: today,
+            seats,
+        };
+        assign(&desk.store, &desk.open(), &new, id, today).unwrap();
+    };
+    assigned(vec![3], "00000000000000a1");
+    assigned(vec![2, 3], "00000000000000a2");
+    let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
+    assert_eq!((held.hand_ins, held.reports, held.answers), (1, 1, 0));
+
+    remove_seat(&desk.store, &desk.class, 3).unwrap();
+    let seats: Vec<u32> = desk.open().seats.iter().map(|s| s.number).collect();
+    assert_eq!(seats, [1, 2]);
+    let left = desk.store.check_ins(&desk.class).unwrap();
+    assert!(left.iter().all(|r| r.seat == 2) && left.len() == 1);
+    assert!(desk.store.hand_ins(&desk.class, 3).unwrap().is_empty());
+    assert_eq!(desk.store.devices(&desk.class).unwrap().len(), 1);
+    let standing = desk.store.assignments(&desk.class).unwrap();
+    assert_eq!(standing.len(), 1, "one was for this seat only");
+    assert_eq!(standing[0].seats, [2]);
+    assert!(seat_holdings(&desk.store, &desk.class, 3).is_err());
+
+    // A new seat may get the number; nothing of the old one comes with it.
+    add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
+    let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
+    assert_eq!((held.hand_ins, held.reports), (0, 0));
+}
+
+#[test]
+fn the_last_seat_stays() {
+    let desk = Desk::with_seats(2);
+    remove_seat(&desk.store, &desk.class, 1).unwrap();
+    assert!(matches!(
+        remove_seat(&desk.store, &desk.class, 2),
+        Err(TeacherError::Invalid { field: "seats", .. })
+    ));
+    assert!(matches!(
+        remove_seat(&desk.store, &desk.class, 7),
+        Err(TeacherError::NotFound("seat"))
+    ));
+}
+
+#[test]
+fn a_deleted_class_leaves_the_other_alone() {
+    let desk = Desk::with_seats(2);
+    let other = new_class(&desk.store, "Room 9 (invented)", 2, 50);
+    desk.rate(1, "2026-10-26", &desk.concept(0), 1);
+    desk.keep_hand_in(1);
+    delete_class(&desk.store, &desk.class).unwrap();
+    let left = desk.store.classes().unwrap();
+    assert_eq!(left.len(), 1);
+    assert_eq!(left[0].id, other);
+    assert!(desk.store.check_ins(&desk.class).unwrap().is_empty());
+    assert!(desk.store.hand_ins(&desk.class, 1).unwrap().is_empty());
+    assert!(matches!(
+        delete_class(&desk.store, &desk.class),
+        Err(TeacherError::NotFound(_))
+    ));
+}
+
+#[test]
+fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
+    let desk = Desk::with_seats(2);
+    let today = date("2026-11-02");
+    let days = desk.open().facts.rotation.days().to_vec();
+    let out = days[0][0].clone();
+    let new = NewAssignment {
+        concepts: vec![out.clone(), days[1][0].clone()],
+        items_each: 2,
+        from: today,
+        due: today,
+        seats: vec![],
+    };
+    assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
+    let spare = |store| {
+        spare_concepts(store, &desk.class, Language::Es)
+            .unwrap()
+            .iter()
+            .any(|c| c.concept.id == out && c.concept.title != out)
+    };
+    assert!(!spare(&desk.store));
+    let mut without = days.clone();
+    without[0].remove(0);
+    set_rotation(&desk.store, &desk.class, without).unwrap();
+    assert!(spare(&desk.store));
+    make_class_pack(&desk.store, &desk.open(), today).unwrap();
+    set_rotation(&desk.store, &desk.class, days).unwrap();
+    assert!(!spare(&desk.store));
+}
+
+#[test]
+fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
+    let desk = Desk::with_seats(3);
+    set_closures(&desk.store, &desk.class, [date("2026-09-07")].into()).unwrap();
+    desk.rate(1, "2026-09-08", &desk.concept(0), 1);
+    let room = GroupRoomRow {
+        slots: 2,
+        groups_at_once: 3,
+        size_least: 2,
+        size_most: 5,
+    };
+    desk.store.put_group_room(&desk.class, &room).unwrap();
+    let practice = PracticeRules {
+        test_on: Some(date("2027-04-20")),
+        minutes_most: PracticeRules::USUAL.minutes_most - 5,
+        ..PracticeRules::USUAL
+    };
+    set_practice(&desk.store, &desk.class, practice).unwrap();
+    let model = desk.open();
+    let copy = CopyClass {
+        from: desk.class.clone(),
+        title: "Next year (invented)".into(),
+        names: vec!["N1".into(), String::new()],
+        year: SchoolYear::new(
+            date("2027-08-30"),
+            date("2028-05-05"),
+            [1, 2, 3, 4].into(),
+            [date("2027-09-06")].into(),
+        )
+        .unwrap(),
+    };
+    let chance = Chance {
+        class_id: [77; 16],
+        sealing: [78; 32],
+        signing: [79; 32],
+        seats: [80; 32],
+    };
+    let made = copy_class(&desk.store, &copy, &chance, date("2027-06-01")).unwrap();
+    let copied = open_class(&desk.store, &made.id).unwrap();
+    assert_eq!(copied.facts.rotation, model.facts.rotation);
+    assert_eq!(copied.facts.year, copy.year);
+    let room = |class: &str| desk.store.group_room(class).unwrap();
+    assert!(room(&made.id).is_some() && room(&made.id) == room(&desk.class));
+    assert_ne!(copied.row.practice, PracticeRules::USUAL);
+    assert_eq!(
+        copied.row.practice,
+        PracticeRules {
+            test_on: None,
+            ..model.row.practice
+        }
+    );
+    assert_eq!(copied.seats.len(), 2);
+    for (concept, date) in &model.facts.taught_from {
+        let number = model.facts.year.school_days_before(*date);
+        match copied.facts.taught_from.get(concept) {
+            Some(moved) => assert_eq!(copied.facts.year.school_days_before(*moved), number),
+            None => assert!(number >= copied.facts.year.school_days().count()),
+        }
+    }
+    assert!(desk.store.check_ins(&made.id).unwrap().is_empty());
+    assert_ne!(copied.row.sealing_identity, model.row.sealing_identity);
+    let unknown = CopyClass {
+        from: "00".into(),
+        ..copy
+    };
+    assert!(matches!(
+        copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
+        Err(TeacherError::NotFound(_))
+    ));
+}
+
+/// Every row of every table, as text.
+fn everything(desk: &Desk) -> String {
+    desk.dump()
+}
+
+#[test]
+fn what_was_removed_comes_back_as_it_was() {
+    let desk = Desk::with_seats(3);
+    new_class(&desk.store, "Room 9 (invented)", 2, 50);
+    let today = date("2026-11-02");
+    let concept = desk.concept(0);
+    for seat in [2, 3] {
+        desk.rate(seat, "2026-10-26", &concept, 1);
+        desk.keep_hand_in(seat);
+    }
+    let new = |seats: Vec<u32>| NewAssignment {
+        concepts: vec![concept.clone()],
+        items_each: 2,
+        from: today,
+        due: today,
+        seats,
+    };
+    assign(
+        &desk.store,
+        &desk.open(),
+        &new(vec![3]),
+        "00000000000000a1",
+        today,
+    )
+    .unwrap();
+    assign(
+        &desk.store,
+        &desk.open(),
+        &new(vec![2, 3]),
+        "00000000000000a2",
+        today,
+    )
+    .unwrap();
+    let wishes = GroupWishes {
+        keep_apart: vec![(1, 3)],
+        absent: vec![3],
+        ..GroupWishes::default()
+    };
+    keep_group_wishes(&desk.store, &desk.open(), today, &wishes).unwrap();
+    let group = GroupChosen {
+        slot: 0,
+        concept: concept.clone(),
+        seats: vec![2, 3],
+    };
+    keep_groups(&desk.store, &desk.open(), today, &[group]).unwrap();
+    record_group(&desk.store, &desk.open(), today, 3, &concept, Some(true)).unwrap();
+    let before = everything(&desk);
+
+    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    desk.store.remove_empty_imports().unwrap();
+    assert_ne!(everything(&desk), before);
+    bring_back(&desk.store, &seat).unwrap();
+    assert_eq!(everything(&desk), before);
+
+    let class = delete_class(&desk.store, &desk.class).unwrap();
+    desk.store.remove_empty_imports().unwrap();
+    assert!(!everything(&desk).contains(&desk.class));
+    bring_back(&desk.store, &class).unwrap();
+    assert_eq!(everything(&desk), before);
+    // Once is enough.
+    assert!(matches!(
+        bring_back(&desk.store, &class),
+        Err(TeacherError::Invalid {
+            field: "removed",
+            rule: "taken"
+        })
+    ));
+    assert_eq!(everything(&desk), before);
+}
+
+#[test]
+fn a_seat_whose_number_was_given_away_does_not_come_back() {
+    let desk = Desk::with_seats(3);
+    desk.rate(3, "2026-10-26", &desk.concept(0), 1);
+    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
+    let before = everything(&desk);
+    assert!(matches!(
+        bring_back(&desk.store, &seat),
+        Err(TeacherError::Invalid {
+            field: "removed",
+            ..
+        })
+    ));
+    assert_eq!(everything(&desk), before);
+}

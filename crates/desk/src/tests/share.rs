@@ -1,0 +1,92 @@
+//! The share-safe table on a desk, its log, and practice for a seat.
+
+use super::{Desk, date};
+use crate::share_views::{ShareShown, ShareStanding, ShareStep};
+use crate::{TeacherError, release_share_table, remove_seat, seat_practice, share_table};
+use surefoot_catalogue::Language;
+use surefoot_exercises::has_generator;
+
+/// Everything has been taught.
+const LATE: &str = "2027-05-06";
+
+fn rated_by(seats: u32) -> Desk {
+    let desk = Desk::with_seats(24);
+    let concept = desk.concept(0);
+    for seat in 1..=seats {
+        desk.rate(seat, "2026-08-31", &concept, u8::from(seat > 10) * 3);
+    }
+    desk
+}
+
+#[test]
+fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
+    let desk = rated_by(24);
+    let today = date(LATE);
+    let table = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    assert_eq!(table.standing, ShareStanding::Free { earlier: 0 });
+    assert_eq!(
+        table.step,
+        ShareStep::ConceptCounts,
+        "10 and 14 of one concept"
+    );
+    assert!(table.rows.iter().any(|row| row.shown
+        == ShareShown::Counts {
+            low: Some(10),
+            high: Some(14),
+            reporters: 24
+        }));
+    release_share_table(&desk.store, &desk.open(), &table).unwrap();
+    // The same class again: nothing subtracts.
+    let again = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    assert_eq!(again.standing, ShareStanding::Free { earlier: 1 });
+    // One student leaves: the two tables together would tell what that one said.
+    remove_seat(&desk.store, &desk.class, 24).unwrap();
+    let less = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    let standing = ShareStanding::NearlySameClass {
+        made_on: today,
+        differing: 1,
+        least: 10,
+    };
+    assert_eq!(less.standing, standing);
+    assert!(matches!(
+        release_share_table(&desk.store, &desk.open(), &less),
+        Err(TeacherError::Invalid {
+            field: "share_table",
+            rule: "nearly_same_class"
+        })
+    ));
+    assert_eq!(desk.store.releases(&desk.class).unwrap().len(), 1);
+}
+
+#[test]
+fn a_class_of_nine_gives_nothing_and_says_so() {
+    let desk = rated_by(9);
+    let table = share_table(&desk.store, &desk.open(), Language::En, date(LATE)).unwrap();
+    assert_eq!(table.standing, ShareStanding::Nothing);
+    assert!(matches!(
+        release_share_table(&desk.store, &desk.open(), &table),
+        Err(TeacherError::Invalid {
+            rule: "nothing",
+            ..
+        })
+    ));
+}
+
+#[test]
+fn practice_for_a_seat_begins_with_what_it_needs_and_ends_at_the_number_asked_for() {
+    let desk = rated_by(3);
+    let today = date("2026-09-20");
+    let class = desk.open();
+    let asked = |seat, most| seat_practice(&desk.store, &class, seat, today, most).unwrap();
+    let own = asked(1, 4);
+    assert!(own.len() <= 4);
+    for practice in &own {
+        assert!(has_generator(practice.concept));
+    }
+    // A seat without a report gets what the class needs.
+    assert!(!asked(20, 4).is_empty());
+    assert!(matches!(
+        seat_practice(&desk.store, &class, 99, today, 4),
+        Err(TeacherError::NotFound("seat"))
+    ));
+}

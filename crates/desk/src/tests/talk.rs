@@ -1,0 +1,131 @@
+//! The talk plan of a day.
+
+use super::{Desk, date};
+use crate::group_views::GroupWishes;
+use crate::teaching_views::TalkView;
+use crate::{TeacherError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
+use surefoot_catalogue::Language;
+
+/// Day 1 of the rotation of 2026-08-31 comes again on 2026-09-28 (pass 3).
+const TODAY: &str = "2026-09-28";
+
+fn plan(desk: &Desk, today: &str, minutes: u32) -> TalkView {
+    talk(
+        &desk.store,
+        &desk.open(),
+        Language::En,
+        date(today),
+        minutes,
+    )
+    .unwrap()
+}
+
+/// The first concept of day 1 is weak in all, the second known to all.
+fn desk() -> (Desk, Vec<String>) {
+    let desk = Desk::with_seats(8);
+    let today: Vec<String> = desk.open().facts.rotation.days()[0].clone();
+    for concept in &today {
+        let first = Some(date("2026-08-31"));
+        set_taught_from(&desk.store, &desk.class, concept, first).unwrap();
+    }
+    for seat in 1..=8 {
+        for on in ["2026-08-31", "2026-09-14"] {
+            desk.rate(seat, on, &today[0], 0);
+            desk.rate(seat, on, &today[1], 3);
+        }
+    }
+    (desk, today)
+}
+
+#[test]
+fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
+    let (desk, today) = desk();
+    let view = plan(&desk, TODAY, 4);
+    assert_eq!(view.day, Some(1));
+    assert!(view.is_today);
+    assert_eq!(view.concepts.len(), today.len());
+    let first = &view.concepts[0];
+    assert_eq!(first.concept.id, today[0]);
+    assert!(first.chosen && first.worth > 0.0 && first.exercise.is_some());
+    assert!(view.minutes_used <= 4);
+    let unheard = view
+        .concepts
+        .iter()
+        .find(|c| c.concept.id == today[2])
+        .unwrap();
+    assert!(!unheard.chosen && unheard.way.is_none() && unheard.has_it.is_none());
+    // The same day gives the same exercise.
+    assert_eq!(plan(&desk, TODAY, 4), view);
+    assert!(matches!(
+        talk(&desk.store, &desk.open(), Language::En, date(TODAY), 0),
+        Err(TeacherError::Invalid { .. })
+    ));
+}
+
+#[test]
+fn nothing_in_it_names_a_student() {
+    let (desk, _) = desk();
+    let text = serde_json::to_string(&plan(&desk, TODAY, 4)).unwrap();
+    for seat in 1..=8 {
+        assert!(!text.contains(&format!("\"A{seat}\"")));
+    }
+    assert!(!text.contains("\"seat\""));
+}
+
+#[test]
+fn what_was_talked_about_lately_counts_half_and_absent_students_not_at_all() {
+    let (desk, today) = desk();
+    let worth = || {
+        plan(&desk, TODAY, 4)
+            .concepts
+            .iter()
+            .find(|c| c.concept.id == today[0])
+            .map(|c| c.worth)
+    };
+    let before = worth().unwrap();
+    note_talk(
+        &desk.store,
+        &desk.open(),
+        date("2026-09-14"),
+        &today[0],
+        true,
+    )
+    .unwrap();
+    assert!((worth().unwrap() - before / 2.0).abs() < 0.002);
+    note_talk(
+        &desk.store,
+        &desk.open(),
+        date("2026-09-14"),
+        &today[0],
+        false,
+    )
+    .unwrap();
+    assert_eq!(worth(), Some(before));
+    // On the day itself it is marked, and changes nothing of the day's plan.
+    note_talk(&desk.store, &desk.open(), date(TODAY), &today[0], true).unwrap();
+    let view = plan(&desk, TODAY, 4);
+    assert!(view.concepts[0].talked && !view.concepts[0].talked_lately);
+    let wishes = GroupWishes {
+        absent: vec![1, 2, 3, 4],
+        ..GroupWishes::default()
+    };
+    keep_group_wishes(&desk.store, &desk.open(), date(TODAY), &wishes).unwrap();
+    let half = worth().unwrap();
+    assert!(
+        (half - before / 2.0).abs() < before * 0.05,
+        "{half} of {before}"
+    );
+    assert!(note_talk(&desk.store, &desk.open(), date(TODAY), "none", true).is_err());
+}
+
+#[test]
+fn a_day_without_school_looks_to_the_next_and_the_end_says_so() {
+    let (desk, _) = desk();
+    set_closures(&desk.store, &desk.class, [date(TODAY)].into()).unwrap();
+    let view = plan(&desk, TODAY, 4);
+    assert_eq!((view.date, view.is_today), (date("2026-09-29"), false));
+    assert_eq!(view.day, Some(1), "the rotation moved with the closure");
+    assert_eq!(plan(&desk, "2026-07-01", 4).date, date("2026-08-31"));
+    let over = plan(&desk, "2027-06-01", 4);
+    assert!(over.concepts.is_empty() && over.day.is_none());
+}

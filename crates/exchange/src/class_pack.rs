@@ -1,0 +1,346 @@
+//! What a class pack says: everything a student's device needs of the class.
+
+use super::Refusal;
+use super::keys::{PublicKey, Recipient};
+use super::strict_json::bad;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::rotation::Rotation;
+use surefoot_catalogue::{ConceptId, Strand};
+use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
+use surefoot_record::wire::school_date;
+use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
+use ts_rs::TS;
+
+/// The newest class pack format known: 1, or 2 for a pack with own exercises. A pack
+/// without them is written as 1, so that a program of before reads it too.
+pub const CLASS_PACK_FORMAT: u32 = 2;
+/// The format of a pack without own exercises.
+pub const PLAIN_PACK_FORMAT: u32 = 1;
+/// Characters of a class title.
+pub const MOST_TITLE_CHARS: usize = 60;
+/// Characters of a concept's title.
+pub const MOST_CONCEPT_TITLE_CHARS: usize = 120;
+/// Characters of an "I can" statement.
+pub const MOST_I_CAN_CHARS: usize = 300;
+/// Concepts of a class.
+pub const MOST_CONCEPTS: usize = 1_000;
+/// Concepts of one assignment.
+pub const MOST_ASSIGNED_CONCEPTS: usize = 6;
+/// Exercises of one concept in one assignment.
+pub const MOST_ITEMS_EACH: u32 = 20;
+/// Minutes of an evening that can be asked for.
+pub const MOST_MINUTES: u32 = 120;
+/// Evenings of a week.
+pub const MOST_EVENINGS: u32 = 7;
+
+/// A class pack. `shared/schema/class-pack.schema.json`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ClassPack {
+    /// [`PLAIN_PACK_FORMAT`], or [`CLASS_PACK_FORMAT`] with own exercises.
+    pub format: u32,
+    /// The class.
+    pub class_id: ClassId,
+    /// 1, 2, 3 ...; a device takes only a higher one.
+    pub version: u32,
+    /// School date.
+    #[serde(with = "school_date")]
+    pub issued_on: NaiveDate,
+    /// The teacher's name for the class, 1 to 60 characters.
+    pub title: String,
+    /// The school year.
+    pub year: SchoolYear,
+    /// Which concept comes on which day of the rotation.
+    pub rotation: PackRotation,
+    /// Date of a concept's first lesson; without one it is not taught this year.
+    pub taught_from: BTreeMap<ConceptId, NaiveDate>,
+    /// The concepts of the class, by id.
+    pub concepts: Vec<PackConcept>,
+    /// Assignments for the whole class.
+    pub assignments: Vec<Assignment>,
+    /// Assignments for one seat, sealed for each of its devices.
+    pub sealed: Vec<SealedForSeat>,
+    /// The teacher's own exercises, by concept and then by id; only in format 2, and never empty there.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub exercises: Vec<OwnExercise>,
+    /// What the teacher sets for practice.
+    pub practice: PracticeRules,
+    /// Whom hand-ins are sealed for.
+    pub class_recipient: Recipient,
+    /// The key this pack is signed with.
+    pub teacher_key: PublicKey,
+}
+
+/// The rotation in a class pack.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PackRotation {
+    /// Where the rotation starts, when not on the first school day.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub first_day: Option<NaiveDate>,
+    /// The days, each with its concepts in the order of the review.
+    pub days: Vec<Vec<ConceptId>>,
+}
+
+/// A concept as a class pack carries it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct PackConcept {
+    /// Its id.
+    pub id: ConceptId,
+    /// Its strand.
+    pub strand: Strand,
+    /// Its school grade, 1 to 12.
+    pub grade: u8,
+    /// In English.
+    pub en: ConceptWords,
+    /// In Spanish.
+    pub es: ConceptWords,
+    /// Concepts that come before it; they need not be in the pack.
+    pub prerequisites: Vec<ConceptId>,
+}
+
+/// A concept's words in one language.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ConceptWords {
+    /// Short title, 1 to 120 characters.
+    pub title: String,
+    /// "I can" statement, 1 to 300 characters.
+    pub i_can: String,
+}
+
+/// Practice that the teacher asks for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Assignment {
+    /// Its id, unique in the class.
+    pub id: AssignmentId,
+    /// 1 to 6 concepts.
+    pub concepts: Vec<ConceptId>,
+    /// Exercises of each concept, 1 to 20.
+    pub items_each: u32,
+    /// First evening.
+    #[serde(with = "school_date")]
+    pub from: NaiveDate,
+    /// Last evening.
+    #[serde(with = "school_date")]
+    pub due: NaiveDate,
+}
+
+/// Assignments that only one device of one seat can open.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct SealedForSeat {
+    /// The seat.
+    pub seat: SeatToken,
+    /// The device.
+    pub device: DeviceId,
+    /// A small age file, in base64 (RFC 4648, padded).
+    pub sealed: String,
+}
+
+/// What the teacher sets for practice at home: bounds within which the student
+/// chooses, and a test to aim at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct PracticeRules {
+    /// The fewest minutes an evening, 1 or more.
+    pub minutes_least: u32,
+    /// The most, at most 120.
+    pub minutes_most: u32,
+    /// The fewest evenings a week, 1 or more.
+    #[serde(default = "one_evening")]
+    pub evenings_least: u32,
+    /// The most, at most 7.
+    #[serde(default = "every_evening")]
+    pub evenings_most: u32,
+    /// The next test, within the school year.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub test_on: Option<NaiveDate>,
+}
+
+fn one_evening() -> u32 {
+    1
+}
+
+fn every_evening() -> u32 {
+    MOST_EVENINGS
+}
+
+impl PracticeRules {
+    /// What stands before the teacher chooses.
+    pub const USUAL: Self = Self {
+        minutes_least: 4,
+        minutes_most: 16,
+        evenings_least: 1,
+        evenings_most: MOST_EVENINGS,
+        test_on: None,
+    };
+
+    /// Which of `minutes`, `evenings`, `test_on` breaks its bounds, if one does.
+    #[must_use]
+    pub fn fault(&self, year: &SchoolYear) -> Option<&'static str> {
+        let within =
+            |least: u32, most: u32, bound: u32| least >= 1 && least <= most && most <= bound;
+        if !within(self.minutes_least, self.minutes_most, MOST_MINUTES) {
+            Some("minutes")
+        } else if !within(self.evenings_least, self.evenings_most, MOST_EVENINGS) {
+            Some("evenings")
+        } else if self.test_on.is_some_and(|test| !year.contains(test)) {
+            Some("test_on")
+        } else {
+            None
+        }
+    }
+}
+
+/// 1 to `most_chars` characters without controls.
+fn is_text(text: &str, most_chars: usize) -> bool {
+    (1..=most_chars).contains(&text.chars().count()) && !text.chars().any(char::is_control)
+}
+
+impl Assignment {
+    pub(super) fn check(&self, at: &str) -> Result<(), Refusal> {
+        let unique: BTreeSet<_> = self.concepts.iter().collect();
+        if !(1..=MOST_ASSIGNED_CONCEPTS).contains(&self.concepts.len())
+            || unique.len() != self.concepts.len()
+        {
+            return Err(bad(format!("{at}.concepts")));
+        }
+        if !(1..=MOST_ITEMS_EACH).contains(&self.items_each) {
+            return Err(bad(format!("{at}.items_each")));
+        }
+        if self.due < self.from {
+            return Err(bad(format!("{at}.due")));
+        }
+        Ok(())
+    }
+}
+
+/// Checks a list of assignments, ids unique.
+pub(super) fn check_assignments(assignments: &[Assignment]) -> Result<(), Refusal> {
+    let mut ids = BTreeSet::new();
+    for (place, assignment) in assignments.iter().enumerate() {
+        let at = format!("assignments[{place}]");
+        if !ids.insert(&assignment.id) {
+            return Err(bad(format!("{at}.id")));
+        }
+        assignment.check(&at)?;
+    }
+    Ok(())
+}
+
+impl ClassPack {
+    /// Checks what the types alone do not say.
+    ///
+    /// # Errors
+    /// [`Refusal::BadContent`] with the place, [`Refusal::TooManyEntries`].
+    pub fn check_content(&self) -> Result<(), Refusal> {
+        if self.format != Self::format_for(&self.exercises) {
+            return Err(bad("format"));
+        }
+        if self.version == 0 {
+            return Err(bad("version"));
+        }
+        if !is_text(&self.title, MOST_TITLE_CHARS) {
+            return Err(bad("title"));
+        }
+        self.year.check().map_err(|_| bad("year"))?;
+        self.check_concepts()?;
+        self.check_exercises()?;
+        check_assignments(&self.assignments)?;
+        let mut devices = BTreeSet::new();
+        for (place, sealed) in self.sealed.iter().enumerate() {
+            if !devices.insert((&sealed.seat, &sealed.device)) {
+                return Err(bad(format!("sealed[{place}].device")));
+            }
+        }
+        match self.practice.fault(&self.year) {
+            None => Ok(()),
+            Some(part) => Err(bad(format!("practice.{part}"))),
+        }
+    }
+
+    /// The format of a pack with these own exercises.
+    #[must_use]
+    pub fn format_for(exercises: &[OwnExercise]) -> u32 {
+        if exercises.is_empty() {
+            PLAIN_PACK_FORMAT
+        } else {
+            CLASS_PACK_FORMAT
+        }
+    }
+
+    fn check_exercises(&self) -> Result<(), Refusal> {
+        if self.exercises.len() > MOST_EXERCISES {
+            return Err(Refusal::TooManyEntries {
+                most: MOST_EXERCISES as u64,
+            });
+        }
+        let known: BTreeSet<_> = self.concepts.iter().map(|concept| &concept.id).collect();
+        let mut ids = BTreeSet::new();
+        let mut bytes = 0;
+        for (place, own) in self.exercises.iter().enumerate() {
+            let at = |part: &str| bad(format!("exercises[{place}]{part}"));
+            if !known.contains(&own.concept) {
+                return Err(at(".concept"));
+            }
+            own.check().map_err(|_| at(""))?;
+            if !ids.insert(own.id()) {
+                return Err(at(" given twice"));
+            }
+            bytes += own.json_bytes();
+        }
+        if bytes > MOST_BANK_BYTES {
+            return Err(bad("exercises"));
+        }
+        Ok(())
+    }
+
+    fn check_concepts(&self) -> Result<(), Refusal> {
+        if self.concepts.len() > MOST_CONCEPTS {
+            return Err(Refusal::TooManyEntries {
+                most: MOST_CONCEPTS as u64,
+            });
+        }
+        let mut known = BTreeSet::new();
+        for (place, concept) in self.concepts.iter().enumerate() {
+            if !known.insert(&concept.id) {
+                return Err(bad(format!("concepts[{place}].id")));
+            }
+            if !(1..=12).contains(&concept.grade) {
+                return Err(bad(format!("concepts[{place}].grade")));
+            }
+            for (language, words) in [("en", &concept.en), ("es", &concept.es)] {
+                if !is_text(&words.title, MOST_CONCEPT_TITLE_CHARS) {
+                    return Err(bad(format!("concepts[{place}].{language}.title")));
+                }
+                if !is_text(&words.i_can, MOST_I_CAN_CHARS) {
+                    return Err(bad(format!("concepts[{place}].{language}.i_can")));
+                }
+            }
+        }
+        Rotation::new(self.rotation.days.clone()).map_err(|_| bad("rotation.days"))?;
+        if let Some(concept) = self
+            .rotation
+            .days
+            .iter()
+            .flatten()
+            .find(|c| !known.contains(c))
+        {
+            return Err(bad(format!("rotation.days: {concept}")));
+        }
+        if let Some(concept) = self.taught_from.keys().find(|c| !known.contains(c)) {
+            return Err(bad(format!("taught_from: {concept}")));
+        }
+        let assigned = self.assignments.iter().flat_map(|a| &a.concepts);
+        if let Some(concept) = { assigned }.find(|c| !known.contains(c)) {
+            return Err(bad(format!("assignments: {concept}")));
+        }
+        Ok(())
+    }
+}

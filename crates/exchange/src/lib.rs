@@ -1,0 +1,49 @@
+//! The files that travel: class pack, hand-in, carry file, seat code.
+//!
+//! Bytes in, bytes out: nothing here opens a file, reads a clock or draws
+//! chance (sealing does, inside the `age` crate; see [`sealing`]). What comes
+//! from outside climbs a ladder of types: bytes, then *opened* (within the caps,
+//! authentic, well-formed), then *checked* (belongs here). Only what is checked
+//! can be merged or used. `docs/exchange.md` describes every byte.
+
+mod backup_file;
+mod carry;
+mod class_key;
+mod class_pack;
+mod frame;
+mod hand_in;
+mod hand_in_file;
+mod iso7064;
+mod keys;
+mod limits;
+mod pack_file;
+mod personal;
+mod refusal;
+mod sealing;
+mod seat_code;
+mod strict_json;
+#[cfg(test)]
+pub(crate) mod tests;
+
+pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
+pub use carry::{
+    CARRY_FORMAT, CarriedStore, CarryFile, LEAST_PASSPHRASE_CHARS, open_carry, seal_carry,
+};
+pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
+pub use class_pack::{
+    Assignment, CLASS_PACK_FORMAT, ClassPack, ConceptWords, PLAIN_PACK_FORMAT, PackConcept,
+    PackRotation, PracticeRules, SealedForSeat,
+};
+pub use hand_in::{HAND_IN_FORMAT, HandIn};
+pub use hand_in_file::{
+    Checked, CheckedHandIn, HandInExpectations, HeldHandIn, OpenedHandIn, open_hand_in,
+    seal_hand_in,
+};
+pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
+pub use limits::{
+    BACKUP_CAPS, CARRY_CAPS, CLASS_KEY_CAPS, CLASS_PACK_CAPS, Caps, HAND_IN_CAPS, PERSONAL_CAPS,
+};
+pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
+pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};
+pub use refusal::{Flag, Refusal, SeatCodeError};
+pub use seat_code::{SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code};

@@ -1,0 +1,158 @@
+//! Changed files and changed content against every reader of outside bytes:
+//! no panic, and whatever is taken after all can be written and read again.
+//!
+//! How long it takes is said in [`surefoot_test_support`].
+
+use super::sample::*;
+use crate::backup_file;
+use crate::class_key::CLASS_KEY_FORMAT;
+use crate::class_pack::CLASS_PACK_FORMAT;
+use crate::frame::{self, Kind};
+use crate::hand_in::HAND_IN_FORMAT;
+use crate::sealing::{unseal, unseal_with_passphrase};
+use crate::*;
+use proptest::collection::vec;
+use proptest::prelude::*;
+use std::sync::LazyLock;
+use surefoot_record::*;
+use surefoot_test_support::{any_changes, changed, long};
+
+const WORDS: &str = "seven quiet rivers";
+
+static HAND_IN_FILE: LazyLock<Vec<u8>> =
+    LazyLock::new(|| seal_hand_in(&hand_in(), &student(), &class_identity().recipient()).unwrap());
+static PACK_FILE: LazyLock<Vec<u8>> = LazyLock::new(|| sign_pack(&pack(), &teacher()).unwrap());
+static HAND_IN_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&hand_in()).unwrap());
+static PACK_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&pack()).unwrap());
+static CARRY_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&carry()).unwrap());
+static CLASS_KEY_JSON: LazyLock<Vec<u8>> =
+    LazyLock::new(|| serde_json::to_vec(&class_key()).unwrap());
+static BACKUP_PLAIN: LazyLock<Vec<u8>> = LazyLock::new(|| {
+    let backup = BackupFile {
+        kind: BackupKind::Desk,
+        id: "desk".into(),
+        store: (0..20_000_u32).map(|n| (n % 251) as u8).collect(),
+    };
+    let sealed = backup_file::seal_backup_at(&backup, WORDS, 4).unwrap();
+    unseal_with_passphrase(&sealed, WORDS).unwrap()
+});
+static FRAME: LazyLock<Vec<u8>> =
+    LazyLock::new(|| frame::write(Kind::HandIn, &HAND_IN_JSON, &student(), Some(1024)).unwrap());
+
+proptest! {
+    #![proptest_config(long())]
+
+    #[test]
+    fn changed_hand_in_files(changes in any_changes()) {
+        let file = changed(&HAND_IN_FILE, &changes);
+        let opened = open_hand_in(file.as_slice(), [&class_identity()], &HAND_IN_CAPS);
+        // Authenticated as a whole: only the untouched file opens.
+        prop_assert_eq!(opened.is_ok(), file == *HAND_IN_FILE);
+    }
+
+    #[test]
+    fn changed_class_pack_files(changes in any_changes()) {
+        let file = changed(&PACK_FILE, &changes);
+        let opened = open_pack(file.as_slice(), &CLASS_PACK_CAPS);
+        prop_assert_eq!(opened.is_ok(), file == *PACK_FILE);
+    }
+
+    #[test]
+    fn changed_frames(changes in any_changes()) {
+        let bytes = changed(&FRAME, &changes);
+        if let Ok(opened) = frame::read(Kind::HandIn, &bytes, true, 1 << 20) {
+            // The padding alone may be longer or shorter.
+            prop_assert_eq!(&opened.json, &*HAND_IN_JSON);
+        }
+    }
+
+    #[test]
+    fn changed_hand_in_content(changes in any_changes()) {
+        let json = changed(&HAND_IN_JSON, &changes);
+        if let Ok(hand_in) = strict_json::read::<HandIn>(&json, &HAND_IN_CAPS, HAND_IN_FORMAT)
+            && hand_in.check_content().is_ok()
+        {
+            let facts = Facts::with_keys([]);
+            let record = hand_in.record();
+            let _ = record.view(date("2026-08-24"), date("2027-06-04"), date("2026-12-01"));
+            let mut ours = hand_in;
+            ours.device_key = student().public();
+            let sealed = seal_hand_in(&ours, &student(), &class_identity().recipient()).unwrap();
+            let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
+            if let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) {
+                prop_assert_eq!(checked.record(), record);
+            }
+        }
+    }
+
+    #[test]
+    fn changed_class_pack_content(changes in any_changes()) {
+        let json = changed(&PACK_JSON, &changes);
+        if let Ok(pack) = strict_json::read::<ClassPack>(&json, &CLASS_PACK_CAPS, CLASS_PACK_FORMAT)
+            && pack.check_content().is_ok()
+        {
+            let mut ours = pack;
+            ours.teacher_key = teacher().public();
+            let file = sign_pack(&ours, &teacher()).unwrap();
+            let opened = open_pack(file.as_slice(), &CLASS_PACK_CAPS).unwrap();
+            prop_assert_eq!(opened.content(), &ours);
+        }
+    }
+
+    #[test]
+    fn changed_carry_content(changes in any_changes()) {
+        let json = changed(&CARRY_JSON, &changes);
+        let _ = strict_json::read::<CarryFile>(&json, &CARRY_CAPS, CARRY_FORMAT);
+    }
+
+    #[test]
+    fn changed_class_key_content(changes in any_changes()) {
+        let json = changed(&CLASS_KEY_JSON, &changes);
+        let _ = strict_json::read::<ClassKeyFile>(&json, &CLASS_KEY_CAPS, CLASS_KEY_FORMAT);
+    }
+
+    #[test]
+    fn changed_backup_content(changes in any_changes()) {
+        let plain = changed(&BACKUP_PLAIN, &changes);
+        if let Ok(backup) = backup_file::read_plain(&plain, 1 << 20) {
+            prop_assert!(backup.store.len() <= 1 << 20);
+        }
+    }
+
+    #[test]
+    fn changed_age_headers(changes in any_changes()) {
+        let file = changed(&HAND_IN_FILE[..600], &changes);
+        let _ = unseal(&file, [&class_identity()]);
+        // No valid passphrase stanza can come of it, so no work is done.
+        let _ = unseal_with_passphrase(&file, WORDS);
+    }
+
+    #[test]
+    fn any_bytes_at_all(bytes in vec(any::<u8>(), 0..300)) {
+        prop_assert!(open_hand_in(bytes.as_slice(), [&class_identity()], &HAND_IN_CAPS).is_err());
+        prop_assert!(open_pack(bytes.as_slice(), &CLASS_PACK_CAPS).is_err());
+        prop_assert!(open_carry(bytes.as_slice(), WORDS, &CARRY_CAPS).is_err());
+        prop_assert!(strict_json::read::<HandIn>(&bytes, &HAND_IN_CAPS, 1).is_err());
+    }
+
+    #[test]
+    fn changed_sealed_texts_in_a_pack(changes in any_changes()) {
+        let mut pack = pack();
+        let sealed = HAND_IN_FILE.get(..2_000).unwrap();
+        use base64::Engine as _;
+        let text = base64::prelude::BASE64_STANDARD.encode(sealed);
+        let text = String::from_utf8_lossy(&changed(text.as_bytes(), &changes)).into_owned();
+        pack.sealed.push(SealedForSeat { seat: seat(), device: device(8), sealed: text });
+        prop_assert!(open_personal(&pack, &seat(), &device(8), &student_identity()).is_err());
+    }
+
+    #[test]
+    fn changed_identity_files(changes in any_changes()) {
+        let text = class_identity().to_identity_file();
+        let text = String::from_utf8_lossy(&changed(text.as_bytes(), &changes)).into_owned();
+        let _ = SealingIdentity::from_identity_file(&text);
+        let _ = PublicKey::new(text.clone());
+        let _ = Recipient::new(text.clone());
+        let _ = ClassId::new(text);
+    }
+}

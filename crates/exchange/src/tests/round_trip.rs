@@ -1,0 +1,222 @@
+//! Sealed and opened again, it says the same.
+
+use super::sample::*;
+use crate::carry::seal_carry_at;
+use crate::*;
+use surefoot_record::*;
+
+#[test]
+fn a_hand_in_comes_back_in_order() {
+    let sealed = seal_hand_in(&hand_in(), &student(), &class_identity().recipient()).unwrap();
+    assert!(sealed.starts_with(b"age-encryption.org/v1\n"));
+    let class = class_identity();
+    let opened = open_hand_in(
+        sealed.as_slice(),
+        [&other_class_identity(), &class],
+        &HAND_IN_CAPS,
+    )
+    .unwrap();
+    assert_eq!((opened.class_id(), opened.seat()), (&class_id(), &seat()));
+    let facts = Facts::with_keys([]);
+    let Checked::Taken(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+        panic!("held");
+    };
+    assert!(checked.is_first_of_seat() && checked.flags().is_empty());
+    let mut expected = hand_in();
+    expected.check_ins.swap(0, 1);
+    assert_eq!(
+        checked.content().check_ins[0].concept,
+        concept("g4-angle-measure")
+    );
+    expected.check_ins.sort_by_key(|c| c.concept.clone());
+    expected.practice[0].answers.sort_unstable();
+    assert_eq!(checked.content(), &expected);
+    assert_eq!(checked.record(), hand_in().record());
+}
+
+#[test]
+fn the_same_record_in_another_order_gives_the_same_content() {
+    let json = |hand_in: &HandIn| {
+        let sealed = seal_hand_in(hand_in, &student(), &class_identity().recipient()).unwrap();
+        let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
+        let facts = Facts::with_keys([student().public()]);
+        match opened.check(&facts.get(), date("2026-09-11")).unwrap() {
+            Checked::Taken(checked) => checked.json().to_vec(),
+            Checked::Held(_) => panic!("held"),
+        }
+    };
+    let mut turned = hand_in();
+    turned.check_ins.reverse();
+    turned.practice[0].answers.reverse();
+    // An older state of the same key stays behind.
+    turned.check_ins.push(CheckIn {
+        sequence: 1,
+        ..turned
+            .check_ins
+            .iter()
+            .find(|c| c.sequence == 2)
+            .unwrap()
+            .clone()
+    });
+    assert_eq!(json(&hand_in()), json(&turned));
+}
+
+#[test]
+fn a_class_pack_comes_back_and_has_the_same_bytes_each_time() {
+    let file = sign_pack(&pack(), &teacher()).unwrap();
+    assert_eq!(file, sign_pack(&pack(), &teacher()).unwrap());
+    let opened = open_pack(file.as_slice(), &CLASS_PACK_CAPS).unwrap();
+    assert_eq!(opened.content(), &pack());
+    let checked = opened.accept_first();
+    assert_eq!(
+        (checked.content(), checked.file()),
+        (&pack(), file.as_slice())
+    );
+}
+
+#[test]
+fn only_a_newer_pack_of_the_same_class_and_teacher_is_taken() {
+    let opened = |pack: &ClassPack, key: &SigningKey| {
+        open_pack(sign_pack(pack, key).unwrap().as_slice(), &CLASS_PACK_CAPS).unwrap()
+    };
+    let held = pack();
+    let mut newer = pack();
+    newer.version = 2;
+    assert_eq!(
+        opened(&newer, &teacher())
+            .accept_update(&held)
+            .unwrap()
+            .content(),
+        &newer
+    );
+    assert_eq!(
+        opened(&held, &teacher()).accept_update(&held).unwrap_err(),
+        Refusal::NotNewer { found: 1, held: 1 }
+    );
+    let mut other = newer.clone();
+    other.class_id = ClassId::from_bytes(&[99; 16]);
+    assert_eq!(
+        opened(&other, &teacher()).accept_update(&held).unwrap_err(),
+        Refusal::WrongClass
+    );
+    let stranger = SigningKey::from_seed(&[99; 32]);
+    let mut other = newer;
+    other.teacher_key = stranger.public();
+    assert_eq!(
+        opened(&other, &stranger).accept_update(&held).unwrap_err(),
+        Refusal::OtherTeacher
+    );
+}
+
+#[test]
+fn a_personal_assignment_opens_for_its_device_alone() {
+    let personal = PersonalAssignments {
+        format: PERSONAL_FORMAT,
+        class_id: class_id(),
+        seat: seat(),
+        device: device(8),
+        pack_version: 1,
+        assignments: vec![assignment("p1")],
+    };
+    let sealed = seal_personal(&personal, &teacher(), &student_identity().recipient()).unwrap();
+    let mut pack = pack();
+    pack.sealed.push(sealed.clone());
+    assert_eq!(
+        open_personal(&pack, &seat(), &device(8), &student_identity()).unwrap(),
+        personal.assignments
+    );
+    assert_eq!(
+        open_personal(&pack, &seat(), &device(9), &student_identity()).unwrap(),
+        []
+    );
+    assert_eq!(
+        open_personal(&pack, &seat(), &device(8), &other_class_identity()).unwrap_err(),
+        Refusal::WrongClass
+    );
+    // Moved into a later pack, or to another device of the same student, it is not taken.
+    let mut later = pack.clone();
+    later.version = 2;
+    assert_eq!(
+        open_personal(&later, &seat(), &device(8), &student_identity()).unwrap_err(),
+        Refusal::WrongClass
+    );
+    pack.sealed[0].device = device(9);
+    assert_eq!(
+        open_personal(&pack, &seat(), &device(9), &student_identity()).unwrap_err(),
+        Refusal::WrongClass
+    );
+    let forged = seal_personal(&personal, &student(), &student_identity().recipient()).unwrap();
+    pack.sealed = vec![forged];
+    assert_eq!(
+        open_personal(&pack, &seat(), &device(8), &student_identity()).unwrap_err(),
+        Refusal::OtherTeacher
+    );
+    // Nothing and one assignment have the same size but for age's own filler line.
+    let empty = PersonalAssignments {
+        assignments: Vec::new(),
+        ..personal
+    };
+    let empty = seal_personal(&empty, &teacher(), &student_identity().recipient()).unwrap();
+    assert!(empty.sealed.len().abs_diff(sealed.sealed.len()) < 500);
+}
+
+#[test]
+fn a_carry_file_comes_back_with_its_passphrase_alone() {
+    let passphrase = "seven quiet rivers";
+    let sealed = seal_carry_at(&carry(), passphrase, 10).unwrap();
+    let opened = open_carry(sealed.as_slice(), passphrase, &CARRY_CAPS).unwrap();
+    assert_eq!(opened, carry());
+    assert_eq!(opened.signing_key().unwrap().public(), student().public());
+    assert_eq!(
+        opened.identity().unwrap().recipient(),
+        student_identity().recipient()
+    );
+    let pack_file = opened.class_pack_file().unwrap();
+    assert_eq!(
+        open_pack(pack_file.as_slice(), &CLASS_PACK_CAPS)
+            .unwrap()
+            .content(),
+        &pack()
+    );
+    assert_eq!(
+        open_carry(sealed.as_slice(), "seven quiet river", &CARRY_CAPS).unwrap_err(),
+        Refusal::WrongPassphrase
+    );
+    assert!(!format!("{opened:?}").contains("SECRET"));
+    assert!(matches!(
+        seal_carry(&carry(), "short").unwrap_err(),
+        Refusal::BadContent { at } if at == "passphrase"
+    ));
+}
+
+#[test]
+fn a_second_key_of_a_seat_is_held_until_the_teacher_says_so() {
+    let sealed = seal_hand_in(&hand_in(), &student(), &class_identity().recipient()).unwrap();
+    let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
+    let facts = Facts::with_keys([SigningKey::from_seed(&[50; 32]).public()]);
+    let Checked::Held(held) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+        panic!("taken");
+    };
+    assert_eq!(held.content().device_key, student().public());
+    let accepted = held.accept();
+    assert!(!accepted.is_first_of_seat());
+}
+
+proptest::proptest! {
+    #![proptest_config(proptest::prelude::ProptestConfig::with_cases(300))]
+
+    #[test]
+    fn sealed_then_opened_any_record_is_the_same(record in surefoot_test_support::record::any_record()) {
+        let mut original = hand_in();
+        original.check_ins = record.check_in_entries();
+        original.practice = record.practice_entries();
+        let sealed = seal_hand_in(&original, &student(), &class_identity().recipient()).unwrap();
+        let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
+        let facts = Facts::with_keys([student().public()]);
+        let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
+            panic!("not taken");
+        };
+        proptest::prop_assert_eq!(checked.content(), &original);
+        proptest::prop_assert_eq!(checked.record(), record);
+    }
+}

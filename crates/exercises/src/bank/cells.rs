@@ -1,0 +1,178 @@
+//! From the cells of a line to an own exercise.
+
+use super::key::{OwnKind, key_text, number_key, places_key};
+use super::own::{OwnExercise, OwnForm, OwnText, OwnWrong};
+use crate::{Answer, Level};
+use sha2::{Digest, Sha256};
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::table::{LineFault, cut};
+
+/// Parts choices, steps and several answers in one cell.
+const PART: char = '|';
+
+/// The cells of a line by the name of their column.
+pub(super) struct Cells<'a> {
+    pub names: &'a [String],
+    pub cells: &'a [String],
+}
+
+impl Cells<'_> {
+    pub fn get(&self, name: &str) -> &str {
+        self.names
+            .iter()
+            .position(|n| n == name)
+            .and_then(|at| self.cells.get(at))
+            .map_or("", String::as_str)
+    }
+
+    fn text(&self, name: &str) -> Option<OwnText> {
+        let text = self.get(name);
+        let es = self.get(&format!("{name}_es"));
+        (!text.is_empty()).then(|| OwnText {
+            text: text.to_owned(),
+            es: (!es.is_empty()).then(|| es.to_owned()),
+        })
+    }
+
+    fn texts(&self, name: &str) -> Result<Vec<OwnText>, LineFault> {
+        let parts = parts_of(self.get(name));
+        let spanish = parts_of(self.get(&format!("{name}_es")));
+        if !spanish.is_empty() && spanish.len() != parts.len() {
+            return Err(LineFault::TranslationParts {
+                column: format!("{name}_es"),
+            });
+        }
+        Ok(parts
+            .into_iter()
+            .enumerate()
+            .map(|(place, text)| OwnText {
+                text,
+                es: spanish.get(place).cloned(),
+            })
+            .collect())
+    }
+}
+
+fn parts_of(cell: &str) -> Vec<String> {
+    if cell.is_empty() {
+        return Vec::new();
+    }
+    cell.split(PART)
+        .map(|part| part.trim().to_owned())
+        .collect()
+}
+
+fn level_of(text: &str) -> Result<Level, LineFault> {
+    match text {
+        "" => Ok(Level::Expected),
+        other => other
+            .parse::<u8>()
+            .ok()
+            .and_then(|n| Level::try_from(n).ok())
+            .ok_or_else(|| LineFault::BadLevel {
+                text: cut(other, 40),
+            }),
+    }
+}
+
+/// The order in which things stand at first: by chance, but the same on every
+/// device, and never as the answer has them.
+pub(super) fn mixed(mut things: Vec<OwnText>) -> Vec<OwnText> {
+    let right = things.clone();
+    things.sort_by_cached_key(|thing| Sha256::digest(thing.text.as_bytes()).to_vec());
+    if things == right {
+        things.rotate_left(1);
+    }
+    things
+}
+
+/// The key that a cell gives.
+pub(super) fn key_of(kind: OwnKind, cell: &str, choices: &[OwnText]) -> Result<Answer, LineFault> {
+    if !kind.has_choices() {
+        return number_key(kind, cell);
+    }
+    let named = match kind {
+        OwnKind::OneChoice => vec![cell.trim().to_owned()],
+        _ => parts_of(cell),
+    };
+    let places = named
+        .iter()
+        .map(|wanted| {
+            choices
+                .iter()
+                .position(|choice| choice.text == *wanted)
+                .and_then(|place| u32::try_from(place).ok())
+                .ok_or_else(|| LineFault::NotAChoice {
+                    text: cut(wanted, 80),
+                })
+        })
+        .collect::<Result<Vec<_>, _>>()?;
+    places_key(kind, &places, choices.len()).ok_or_else(|| LineFault::BadAnswer {
+        text: cut(cell, 80),
+        kind: kind.as_str().into(),
+    })
+}
+
+/// The exercise of a line, checked.
+pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExercise, LineFault> {
+    let kind = OwnKind::named(line.get("kind")).ok_or_else(|| match line.get("kind") {
+        "" => LineFault::empty("kind"),
+        other => LineFault::UnknownKind {
+            text: cut(other, 40),
+        },
+    })?;
+    let question = line
+        .text("question")
+        .ok_or_else(|| LineFault::empty("question"))?;
+    let answer_cell = line.get("answer");
+    if answer_cell.is_empty() {
+        return Err(LineFault::empty("answer"));
+    }
+    let mut choices = line.texts("choices")?;
+    if kind == OwnKind::Order && choices.is_empty() {
+        choices = mixed(
+            parts_of(answer_cell)
+                .into_iter()
+                .map(OwnText::one)
+                .collect(),
+        );
+    }
+    if kind.has_choices() && choices.len() < 2 {
+        return Err(LineFault::TooFewChoices);
+    }
+    let form = OwnForm::named(line.get("form")).ok_or_else(|| LineFault::BadForm {
+        text: cut(line.get("form"), 40),
+    })?;
+    let hints = ["hint", "hint_2", "hint_3"]
+        .into_iter()
+        .filter_map(|name| line.text(name))
+        .collect();
+    let mut wrong = Vec::new();
+    for number in 1..=super::MOST_WRONG {
+        let (answer, say) = (format!("wrong_{number}"), format!("feedback_{number}"));
+        match (line.get(&answer), line.text(&say)) {
+            ("", None) => {}
+            ("", Some(_)) => return Err(LineFault::Alone { column: say }),
+            (_, None) => return Err(LineFault::Alone { column: answer }),
+            (cell, Some(say)) => wrong.push(OwnWrong {
+                answer: key_text(&key_of(kind, cell, &choices)?),
+                say,
+            }),
+        }
+    }
+    let own = OwnExercise {
+        concept,
+        level: level_of(line.get("level"))?,
+        kind,
+        question,
+        answer: key_text(&key_of(kind, answer_cell, &choices)?),
+        choices,
+        form,
+        unit: line.text("unit"),
+        hints,
+        steps: line.texts("steps")?,
+        wrong,
+    };
+    own.check()?;
+    Ok(own)
+}

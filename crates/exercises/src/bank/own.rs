@@ -1,0 +1,447 @@
+//! An own exercise as it is stored and travels, and the exercise made of it.
+
+use super::key::{OwnKind, key_text, stored_key};
+use super::words::{blocks_of, say_of};
+use super::{
+    MOST_CHOICE_CHARS, MOST_CHOICES, MOST_HINT_CHARS, MOST_HINTS, MOST_QUESTION_CHARS, MOST_STEPS,
+    MOST_WRONG,
+};
+use crate::{
+    Answer, Block, Choice, Entry, FormRule, Item, Level, Mistake, Say, mark, response_for,
+};
+use serde::{Deserialize, Serialize};
+use sha2::{Digest, Sha256};
+use std::borrow::Cow;
+use std::fmt;
+use std::str::FromStr;
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::table::{LineFault, cut};
+use ts_rs::TS;
+
+/// The version that marks an own exercise among those that are generated: theirs start at 1.
+pub const OWN_VERSION: u32 = 0;
+
+/// The code of a wrong answer that a teacher wrote words for. It is counted nowhere.
+pub const OWN_MISTAKE: &str = "own";
+
+/// Bits of an id.
+const ID_BITS: u32 = 60;
+
+/// A text in the teacher's language, and in Spanish where it was given.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct OwnText {
+    /// The text.
+    pub text: String,
+    /// The same in Spanish; without it the text stands in both languages.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub es: Option<String>,
+}
+
+/// Which equal forms of an answer are right.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum OwnForm {
+    /// Every equal form.
+    #[default]
+    Any,
+    /// Only lowest terms.
+    Simplest,
+    /// Only a mixed number.
+    Mixed,
+    /// Only as the answer stands.
+    Exact,
+}
+
+impl OwnForm {
+    /// The form of this name in a file; empty is any.
+    #[must_use]
+    pub fn named(text: &str) -> Option<Self> {
+        match text.trim().to_lowercase().as_str() {
+            "" | "any" => Some(Self::Any),
+            "simplest" => Some(Self::Simplest),
+            "mixed" => Some(Self::Mixed),
+            "exact" => Some(Self::Exact),
+            _ => None,
+        }
+    }
+
+    fn rule(self) -> FormRule {
+        match self {
+            Self::Any => FormRule::AnyEqual,
+            Self::Simplest => FormRule::Simplest,
+            Self::Mixed => FormRule::MixedNumber,
+            Self::Exact => FormRule::Exact,
+        }
+    }
+
+    fn goes_with(self, kind: OwnKind) -> bool {
+        match self {
+            Self::Any => true,
+            Self::Simplest => matches!(kind, OwnKind::Fraction | OwnKind::MixedNumber),
+            Self::Mixed => kind == OwnKind::MixedNumber,
+            Self::Exact => matches!(
+                kind,
+                OwnKind::Fraction | OwnKind::MixedNumber | OwnKind::Decimal
+            ),
+        }
+    }
+}
+
+/// A wrong answer that the teacher has words for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct OwnWrong {
+    /// The answer, as [`OwnExercise::answer`].
+    pub answer: String,
+    /// What is said to it.
+    pub say: OwnText,
+}
+
+/// An own exercise. Its place in the class is its [`OwnId`], made of all it says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct OwnExercise {
+    /// The concept it practises.
+    pub concept: ConceptId,
+    /// Its level.
+    pub level: Level,
+    /// The kind of its answer.
+    pub kind: OwnKind,
+    /// The question.
+    pub question: OwnText,
+    /// What there is to choose from or to put in order, as it is shown; else empty.
+    pub choices: Vec<OwnText>,
+    /// The key: a number as it is typed, or places of choices from 0, parted by spaces.
+    pub answer: String,
+    /// Which equal forms are right.
+    pub form: OwnForm,
+    /// Words after the box.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub unit: Option<OwnText>,
+    /// Hints in their order.
+    pub hints: Vec<OwnText>,
+    /// The worked solution, step by step.
+    pub steps: Vec<OwnText>,
+    /// Wrong answers that the teacher has words for.
+    pub wrong: Vec<OwnWrong>,
+}
+
+/// An own exercise's id: the first 60 bits of SHA-256 over its JSON. It stands in
+/// the place of a seed, so that what was practised can be shown again.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct OwnId(u64);
+
+impl OwnId {
+    /// As a seed.
+    #[must_use]
+    pub fn seed(self) -> u64 {
+        self.0
+    }
+
+    /// Out of a seed.
+    #[must_use]
+    pub fn of_seed(seed: u64) -> Self {
+        Self(seed)
+    }
+}
+
+impl fmt::Display for OwnId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{:015x}", self.0)
+    }
+}
+
+impl FromStr for OwnId {
+    type Err = ();
+    fn from_str(text: &str) -> Result<Self, ()> {
+        let fits = text.len() == 15
+            && text
+                .bytes()
+                .all(|b| b.is_ascii_digit() || (b'a'..=b'f').contains(&b));
+        if !fits {
+            return Err(());
+        }
+        u64::from_str_radix(text, 16).map(Self).map_err(|_| ())
+    }
+}
+
+/// What no text of ours holds: controls but line feeds, the signs our sentences are
+/// put together with, and those that turn the direction of writing.
+fn bad_character(c: char) -> bool {
+    (c.is_control() && c != '\n')
+        || ('\u{e000}'..='\u{f8ff}').contains(&c)
+        || ('\u{202a}'..='\u{202e}').contains(&c)
+        || ('\u{2066}'..='\u{2069}').contains(&c)
+}
+
+fn check_one(text: &str, column: &str, most_chars: usize) -> Result<(), LineFault> {
+    if text.trim().is_empty() {
+        return Err(LineFault::empty(column));
+    }
+    if text.chars().any(bad_character) {
+        return Err(LineFault::BadCharacter {
+            column: column.into(),
+        });
+    }
+    let chars = text.chars().count();
+    if chars > most_chars {
+        return Err(LineFault::TooLong {
+            column: column.into(),
+            chars: u32::try_from(chars).unwrap_or(u32::MAX),
+            most: u32::try_from(most_chars).unwrap_or(u32::MAX),
+        });
+    }
+    Ok(())
+}
+
+impl OwnText {
+    /// A text without a translation.
+    #[must_use]
+    pub fn one(text: impl Into<String>) -> Self {
+        Self {
+            text: text.into(),
+            es: None,
+        }
+    }
+
+    /// The text in one language.
+    #[must_use]
+    pub fn get(&self, language: surefoot_catalogue::Language) -> &str {
+        match (language, &self.es) {
+            (surefoot_catalogue::Language::Es, Some(es)) => es,
+            _ => &self.text,
+        }
+    }
+
+    fn check(&self, column: &str, most_chars: usize) -> Result<(), LineFault> {
+        check_one(&self.text, column, most_chars)?;
+        if let Some(es) = &self.es {
+            check_one(es, &format!("{column}_es"), most_chars)?;
+        }
+        say_of(self).map(|_| ())
+    }
+}
+
+fn few(found: usize, most: usize, column: &str) -> Result<(), LineFault> {
+    if found > most {
+        return Err(LineFault::TooMany {
+            column: column.into(),
+            found: u32::try_from(found).unwrap_or(u32::MAX),
+            most: u32::try_from(most).unwrap_or(u32::MAX),
+        });
+    }
+    Ok(())
+}
+
+impl OwnExercise {
+    /// Its id.
+    #[must_use]
+    pub fn id(&self) -> OwnId {
+        // Writing these plain values as JSON cannot fail.
+        let json = serde_json::to_vec(self).unwrap_or_default();
+        let digest = Sha256::digest(&json);
+        let head = digest
+            .iter()
+            .take(8)
+            .fold(0_u64, |sum, byte| (sum << 8) | u64::from(*byte));
+        OwnId(head >> (64 - ID_BITS))
+    }
+
+    /// Bytes it takes as JSON.
+    #[must_use]
+    pub fn json_bytes(&self) -> usize {
+        serde_json::to_vec(self).map_or(0, |json| json.len())
+    }
+
+    /// Checks every rule: lengths, characters, that the key is right and in its
+    /// form, that the wrong answers are wrong and differ.
+    ///
+    /// # Errors
+    /// The first fault.
+    pub fn check(&self) -> Result<(), LineFault> {
+        self.question.check("question", MOST_QUESTION_CHARS)?;
+        if self.kind.has_choices() {
+            if self.choices.len() < 2 {
+                return Err(LineFault::TooFewChoices);
+            }
+        } else if !self.choices.is_empty() {
+            return Err(LineFault::NoChoicesHere);
+        }
+        few(self.choices.len(), MOST_CHOICES, "choices")?;
+        for (place, choice) in self.choices.iter().enumerate() {
+            choice.check("choices", MOST_CHOICE_CHARS)?;
+            let alike = |other: &OwnText| {
+                other.text == choice.text || (other.es.is_some() && other.es == choice.es)
+            };
+            if self.choices[..place].iter().any(alike) {
+                return Err(LineFault::ChoicesAlike {
+                    text: cut(&choice.text, 80),
+                });
+            }
+        }
+        if let Some(unit) = &self.unit {
+            unit.check("unit", MOST_CHOICE_CHARS)?;
+        }
+        few(self.hints.len(), MOST_HINTS, "hints")?;
+        for hint in &self.hints {
+            hint.check("hint", MOST_HINT_CHARS)?;
+        }
+        few(self.steps.len(), MOST_STEPS, "steps")?;
+        for step in &self.steps {
+            step.check("steps", MOST_HINT_CHARS)?;
+        }
+        few(self.wrong.len(), MOST_WRONG, "wrong")?;
+        for wrong in &self.wrong {
+            wrong.say.check("feedback", MOST_HINT_CHARS)?;
+        }
+        if !self.form.goes_with(self.kind) {
+            return Err(LineFault::BadForm {
+                text: format!("{:?}", self.form).to_lowercase(),
+            });
+        }
+        let item = self.item()?;
+        let stored = |answer: &Answer, text: &str| {
+            if key_text(answer) == text {
+                Ok(())
+            } else {
+                Err(LineFault::BadAnswer {
+                    text: cut(text, 80),
+                    kind: self.kind.as_str().into(),
+                })
+            }
+        };
+        stored(&item.answer, &self.answer)?;
+        let marked =
+            mark(&item, &response_for(&item.answer)).map_err(|_| LineFault::BadAnswer {
+                text: cut(&self.answer, 80),
+                kind: self.kind.as_str().into(),
+            })?;
+        if !marked.right {
+            return Err(LineFault::KeyBreaksForm);
+        }
+        for (mistake, wrong) in item.mistakes.iter().zip(&self.wrong) {
+            stored(&mistake.answer, &wrong.answer)?;
+            let text = || self.shown_answer(&mistake.answer);
+            match mark(&item, &response_for(&mistake.answer)) {
+                Ok(marked) if marked.right || marked.noticed.is_none() => {
+                    return Err(LineFault::WrongIsRight { text: text() });
+                }
+                Ok(marked) if marked.noticed.as_ref().map(|n| &n.say) != Some(&mistake.say) => {
+                    return Err(LineFault::WrongTwice { text: text() });
+                }
+                Ok(_) => {}
+                Err(_) => {
+                    return Err(LineFault::BadAnswer {
+                        text: text(),
+                        kind: self.kind.as_str().into(),
+                    });
+                }
+            }
+        }
+        Ok(())
+    }
+
+    /// An answer as the teacher wrote it: choices by their words.
+    fn shown_answer(&self, answer: &Answer) -> String {
+        let words = |places: &[u32]| {
+            places
+                .iter()
+                .filter_map(|place| self.choices.get(*place as usize))
+                .map(|choice| choice.text.as_str())
+                .collect::<Vec<_>>()
+                .join(" | ")
+        };
+        match answer {
+            Answer::OneChoice { index } => words(&[*index]),
+            Answer::SeveralChoices { indexes: places } | Answer::Ordering { order: places } => {
+                words(places)
+            }
+            other => key_text(other),
+        }
+    }
+
+    /// The key in words, for a list.
+    #[must_use]
+    pub fn key_in_words(&self) -> String {
+        stored_key(self.kind, &self.answer, self.choices.len())
+            .map_or_else(|_| self.answer.clone(), |key| self.shown_answer(&key))
+    }
+
+    /// The exercise as every part of the program takes it.
+    ///
+    /// # Errors
+    /// [`LineFault::BadAnswer`] or [`LineFault::BadBraces`]; none for one that was checked.
+    pub fn item(&self) -> Result<Item, LineFault> {
+        let key = |text: &str| stored_key(self.kind, text, self.choices.len());
+        let answer = key(&self.answer)?;
+        let mistakes = self
+            .wrong
+            .iter()
+            .map(|wrong| {
+                Ok(Mistake {
+                    code: Cow::Borrowed(OWN_MISTAKE),
+                    answer: key(&wrong.answer)?,
+                    say: say_of(&wrong.say)?,
+                })
+            })
+            .collect::<Result<Vec<_>, LineFault>>()?;
+        let parts = |texts: &[OwnText]| -> Result<Vec<Vec<Block>>, LineFault> {
+            texts.iter().map(blocks_of).collect()
+        };
+        let id = self.id();
+        Ok(Item {
+            concept: self.concept.clone(),
+            generator_version: OWN_VERSION,
+            level: self.level,
+            seed: id.seed(),
+            prompt: blocks_of(&self.question)?,
+            entry: self.entry(&answer, &mistakes)?,
+            answer,
+            form: self.form.rule(),
+            hints: parts(&self.hints)?,
+            steps: parts(&self.steps)?,
+            mistakes,
+            statement: serde_json::json!({"task": "own", "id": id.to_string()}),
+        })
+    }
+
+    fn entry(&self, answer: &Answer, mistakes: &[Mistake]) -> Result<Entry, LineFault> {
+        // The minus key is there where it is needed, so that its absence tells nothing
+        // of the key: a wrong answer below zero brings it too.
+        let below_zero = |answer: &Answer| key_text(answer).starts_with('-');
+        let signed = below_zero(answer) || mistakes.iter().any(|m| below_zero(&m.answer));
+        let unit = self.unit.as_ref().map(say_of).transpose()?;
+        let choices = || {
+            self.choices
+                .iter()
+                .map(|text| {
+                    Ok(Choice {
+                        shows: Block::from(say_of(text)?),
+                    })
+                })
+                .collect::<Result<Vec<_>, LineFault>>()
+        };
+        Ok(match self.kind {
+            OwnKind::WholeNumber => Entry::WholeNumber { signed, unit },
+            OwnKind::Decimal => Entry::Decimal { signed, unit },
+            OwnKind::Fraction => Entry::Fraction { signed, unit },
+            OwnKind::MixedNumber => Entry::Mixed { signed, unit },
+            OwnKind::Money => Entry::Money,
+            OwnKind::Time => Entry::Time { half_day: false },
+            OwnKind::Comparison => Entry::Comparison,
+            OwnKind::Remainder => Entry::QuotientRemainder,
+            OwnKind::OneChoice => Entry::OneChoice {
+                choices: choices()?,
+            },
+            OwnKind::SeveralChoices => Entry::SeveralChoices {
+                choices: choices()?,
+            },
+            OwnKind::Order => Entry::Ordering {
+                things: choices()?,
+                first: Say::new("own-first"),
+                last: Say::new("own-last"),
+            },
+        })
+    }
+}

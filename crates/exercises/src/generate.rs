@@ -1,0 +1,213 @@
+//! From (concept, level, seed) to an item: the registry of generators, and the
+//! checks every draft must pass.
+
+use super::answer::{Answer, Entry};
+use super::dice::Dice;
+use super::make::{Draft, Generator, Make};
+use super::mark::{letters_of, value_of};
+use super::model::{Item, Level};
+use super::strand;
+use std::collections::BTreeMap;
+use std::sync::OnceLock;
+use surefoot_catalogue::ConceptId;
+use thiserror::Error;
+
+/// Draws before a generator is given up for a seed.
+const MOST_DRAWS: u32 = 400;
+
+/// Why there is no item.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum ItemError {
+    /// The concept has no generator: self-rating only.
+    #[error("{concept} has no exercises")]
+    NoGenerator {
+        /// The id asked for.
+        concept: String,
+    },
+    /// No draw suited; a fault of the generator.
+    #[error("{concept}, level {level}, seed {seed}: no numbers suit after {MOST_DRAWS} draws")]
+    NothingSuits {
+        /// The concept.
+        concept: String,
+        /// The level.
+        level: u8,
+        /// The seed.
+        seed: u64,
+    },
+}
+
+fn registry() -> &'static BTreeMap<&'static str, &'static Generator> {
+    static REGISTRY: OnceLock<BTreeMap<&'static str, &'static Generator>> = OnceLock::new();
+    REGISTRY.get_or_init(|| {
+        strand::all()
+            .map(|generator| (generator.concept, generator))
+            .collect()
+    })
+}
+
+/// Concepts that have exercises, in alphabetical order.
+pub fn concepts_with_exercises() -> impl Iterator<Item = &'static str> {
+    registry().keys().copied()
+}
+
+/// Whether a concept has exercises.
+#[must_use]
+pub fn has_generator(concept: &str) -> bool {
+    registry().contains_key(concept)
+}
+
+/// The present version of a concept's generator.
+#[must_use]
+pub fn generator_version(concept: &str) -> Option<u32> {
+    registry().get(concept).map(|generator| generator.version)
+}
+
+/// Makes the item of a concept, level and seed. The same three always make the
+/// same item, for one version of the generator.
+///
+/// # Errors
+/// [`ItemError`] when the concept has no generator.
+pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemError> {
+    let generator = registry()
+        .get(concept)
+        .ok_or_else(|| ItemError::NoGenerator {
+            concept: concept.chars().take(80).collect(),
+        })?;
+    let mut make = Make {
+        concept: generator.concept,
+        level,
+        dice: Dice::new(generator.concept, generator.version, level.into(), seed),
+    };
+    for _ in 0..MOST_DRAWS {
+        let Some(draft) = (generator.make)(&mut make) else {
+            continue;
+        };
+        let Ok(concept) = ConceptId::new(generator.concept) else {
+            break;
+        };
+        if let Some((entry, answer)) = draft.answer.clone().filter(|_| sound(&draft)) {
+            return Ok(Item {
+                concept,
+                generator_version: generator.version,
+                level,
+                seed,
+                prompt: draft.prompt,
+                entry,
+                answer,
+                form: draft.form,
+                hints: draft.hints,
+                steps: draft.steps,
+                mistakes: draft.mistakes,
+                statement: draft.statement,
+            });
+        }
+    }
+    Err(ItemError::NothingSuits {
+        concept: concept.into(),
+        level: level.into(),
+        seed,
+    })
+}
+
+/// Every misconception can be entered, is wrong, and differs from the others.
+fn sound(draft: &Draft) -> bool {
+    let Some((entry, answer)) = &draft.answer else {
+        return false;
+    };
+    let letters = letters_of(entry);
+    let Ok(key) = value_of(answer, draft.form, &letters) else {
+        return false;
+    };
+    let mut taken = vec![key];
+    for mistake in &draft.mistakes {
+        if !can_be_entered(entry, &mistake.answer) {
+            return false;
+        }
+        match value_of(&mistake.answer, draft.form, &letters) {
+            Ok(wrong) if !taken.contains(&wrong) => taken.push(wrong),
+            _ => return false,
+        }
+    }
+    can_be_entered(entry, answer)
+}
+
+fn can_be_entered(entry: &Entry, answer: &Answer) -> bool {
+    match (entry, answer) {
+        (Entry::WholeNumber { signed, .. }, Answer::WholeNumber { value }) => {
+            *signed || *value >= 0
+        }
+        (Entry::Decimal { signed, .. }, Answer::Decimal { text }) => {
+            *signed || !text.starts_with('-')
+        }
+        (Entry::Fraction { signed, .. }, Answer::Fraction { top, bottom }) => {
+            *bottom > 0 && (*signed || *top >= 0)
+        }
+        (Entry::Mixed { signed, .. }, Answer::Mixed { negative, .. }) => *signed || !negative,
+        (Entry::Money, Answer::Money { hundredths }) => *hundredths >= 0,
+        (
+            Entry::Time { half_day },
+            Answer::Time {
+                hour,
+                minute,
+                half_day: given,
+            },
+        ) => (1..=12).contains(hour) && *minute <= 59 && *half_day == given.is_some(),
+        (Entry::Duration { .. }, Answer::Duration { minutes }) => *minutes >= 0,
+        (Entry::Comparison, Answer::Comparison { .. })
+        | (Entry::Expression { .. }, Answer::Expression { .. })
+        | (Entry::Equation { .. }, Answer::Equation { .. })
+        | (Entry::Coordinates { .. }, Answer::Coordinates { .. })
+        | (Entry::NumberLineRay { .. }, Answer::NumberLineRay { .. }) => true,
+        (Entry::OneChoice { choices }, Answer::OneChoice { index }) => {
+            (*index as usize) < choices.len() && all_differ(choices)
+        }
+        (Entry::SeveralChoices { choices }, Answer::SeveralChoices { indexes }) => {
+            all_differ(choices) && indexes.iter().all(|i| (*i as usize) < choices.len())
+        }
+        (Entry::Ordering { things, .. }, Answer::Ordering { order }) => things.len() == order.len(),
+        (Entry::NumberLinePoint { line }, Answer::NumberLinePoint { at }) => {
+            let steps = (at.ratio() - line.from.ratio()) / line.step.ratio();
+            at.ratio() >= line.from.ratio() && at.ratio() <= line.to.ratio() && steps.is_integer()
+        }
+        (Entry::Angle { .. }, Answer::Angle { degrees, .. }) => (0..=360).contains(degrees),
+        (Entry::ShadedFraction { wholes, parts, .. }, Answer::ShadedFraction { count }) => {
+            count <= &(wholes * parts)
+        }
+        (
+            Entry::Plot {
+                columns, top, step, ..
+            },
+            Answer::Plot { heights },
+        ) => {
+            heights.len() == columns.len()
+                && heights
+                    .iter()
+                    .all(|h| (0..=*top).contains(h) && h % step == 0)
+        }
+        (
+            Entry::GridArea { rows, columns },
+            Answer::GridArea {
+                rows: r,
+                columns: c,
+            },
+        ) => *r > 0 && *c > 0 && r <= rows && c <= columns,
+        (
+            Entry::QuotientRemainder,
+            Answer::QuotientRemainder {
+                quotient,
+                remainder,
+            },
+        ) => *quotient >= 0 && *remainder >= 0,
+        (Entry::SeveralNumbers { fields, signed, .. }, Answer::SeveralNumbers { texts }) => {
+            fields.len() == texts.len() && (*signed || !texts.iter().any(|t| t.starts_with('-')))
+        }
+        _ => false,
+    }
+}
+
+fn all_differ(choices: &[super::answer::Choice]) -> bool {
+    choices
+        .iter()
+        .enumerate()
+        .all(|(i, choice)| !choices[..i].contains(choice))
+}

@@ -1,0 +1,42 @@
+//! Exercises: structured prompt, figure, exact answer, steps, hints, misconceptions.
+//!
+//! An [`Item`] is made from (concept, generator version, level, seed) and can
+//! be made again from those four. The screen gets its [`ItemView`], sends back
+//! a [`Response`], and gets [`Marked`] and [`Worked`]. Everything people read
+//! is a [`Say`], an [`Expr`] or a [`Figure`]: values, never markup.
+
+pub mod algebra;
+pub mod answer;
+pub mod bank;
+#[cfg(test)]
+mod checks;
+pub mod decimal;
+pub mod dice;
+pub mod draw;
+pub mod expr;
+pub mod figure;
+pub mod generate;
+pub mod make;
+pub mod mark;
+pub mod messages;
+pub mod model;
+pub mod number;
+pub mod say;
+pub mod spell;
+mod strand;
+pub mod text;
+pub mod typed;
+
+pub use answer::{Answer, Choice, Entry, Response};
+pub use expr::Expr;
+pub use figure::{Drawing, Figure};
+pub use generate::{
+    ItemError, concepts_with_exercises, generate, generator_version, has_generator,
+};
+pub use mark::{mark, response_for};
+pub use model::{
+    Block, FormNote, FormRule, Item, ItemView, Level, Marked, Mistake, Noticed, Worked,
+};
+pub use number::Rational;
+pub use say::{Arg, Say};
+pub use typed::ResponseError;

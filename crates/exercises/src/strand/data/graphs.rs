@@ -1,0 +1,216 @@
+//! Picture and bar graphs.
+
+use crate::answer::{Answer, Choice, Entry, PlotStyle};
+use crate::draw::{bars, cell, pictures, table, words};
+use crate::expr::{difference, equal, num, product, sum};
+use crate::make::{Draft, Generator, Make, keep, says, whole};
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-scaled-graphs", 1, scaled_graphs),
+    Generator::new("g3-build-bar-graph", 1, build_bar_graph),
+];
+
+/// Title, words at the scale, and four names.
+const GRAPHS: [(&str, &str, [&str; 4]); 3] = [
+    (
+        "graph-fruit",
+        "graph-count-fruit",
+        ["fruit-apples", "fruit-pears", "fruit-plums", "fruit-figs"],
+    ),
+    (
+        "graph-travel",
+        "graph-count-students",
+        ["travel-walk", "travel-bus", "travel-bike", "travel-car"],
+    ),
+    (
+        "graph-birds",
+        "graph-count-birds",
+        ["bird-doves", "bird-ducks", "bird-owls", "bird-wrens"],
+    ),
+];
+
+fn scaled_graphs(m: &mut Make) -> Option<Draft> {
+    let (title, axis, names) = m.dice.pick(&GRAPHS);
+    let step = m
+        .dice
+        .pick(m.level.pick(&[2, 5][..], &[2, 5, 10][..], &[4, 5, 10][..]));
+    let count = m.level.pick(3, 4, 4);
+    let marks: Vec<i64> = (0..count).map(|_| m.dice.from(2..=9)).collect();
+    let as_pictures = m.dice.one_in(2);
+    let halves = as_pictures && step % 2 == 0 && m.level != crate::Level::Entry;
+    let values: Vec<i64> = marks
+        .iter()
+        .map(|n| n * step + if halves && n % 3 == 0 { step / 2 } else { 0 })
+        .collect();
+    let rows: Vec<(&'static str, i64)> =
+        names.iter().copied().zip(values.iter().copied()).collect();
+    let (i, j) = (
+        m.dice.from(0..=count - 1) as usize,
+        m.dice.from(0..=count - 1) as usize,
+    );
+    keep(
+        values[i] > values[j]
+            && (values[i] - values[j]) != step
+            && values[i] % step == 0
+            && values[j] % step == 0,
+    )?;
+    let (large, small) = (values[i], values[j]);
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    let third = (0..count as usize).find(|k| *k != i && *k != j)?;
+    let picture = if as_pictures {
+        let halves: Vec<(&'static str, i64)> = names
+            .iter()
+            .copied()
+            .zip(values.iter().map(|v| v * 2 / step))
+            .collect();
+        pictures(title, &halves, step)
+    } else {
+        bars(title, axis, &rows, step)
+    };
+    let marks_of = |v: i64| v / step;
+    // A picture graph is read by symbols and key, a bar graph by its heights.
+    let with_task = |task: &str| {
+        if as_pictures {
+            json!({"task": task, "step": step, "large": marks_of(large), "small": marks_of(small)})
+        } else {
+            json!({"task": task, "large": large, "small": small})
+        }
+    };
+    let draft = match kind {
+        1 => Draft::new(with_task("graph_difference"))
+            .ask(
+                m.say("ask-more")
+                    .word("one", names[i])
+                    .word("two", names[j]),
+            )
+            .ask(picture)
+            .whole(large - small)
+            .mistake("scale-not-used", whole((large - small) / step))
+            .mistake("added-instead", whole(large + small)),
+        2 => Draft::new(with_task("graph_total"))
+            .ask(
+                m.say("ask-both")
+                    .word("one", names[i])
+                    .word("two", names[j]),
+            )
+            .ask(picture)
+            .whole(large + small)
+            .mistake("scale-not-used", whole((large + small) / step))
+            .mistake("subtracted-instead", whole(large - small)),
+        _ => {
+            let rest = values[third];
+            keep(large + rest > small && values[third] % step == 0)?;
+            let mut statement = with_task("graph_two_step");
+            statement["other"] = json!(if as_pictures { marks_of(rest) } else { rest });
+            Draft::new(statement)
+                .ask(
+                    m.say("ask-two")
+                        .word("one", names[i])
+                        .word("two", names[third])
+                        .word("three", names[j]),
+                )
+                .ask(picture)
+                .whole(large + rest - small)
+                .mistake("scale-not-used", whole((large + rest - small) / step))
+                .mistake("stopped-after-one-step", whole(large + rest))
+        }
+    };
+    let draft = draft
+        .hint(m.say("hint-scale"))
+        .hint(
+            m.say(if as_pictures {
+                "hint-picture"
+            } else {
+                "hint-bar"
+            })
+            .count("step", step),
+        )
+        .step(m.say("step-value").word("name", names[i]).math(
+            "work",
+            if as_pictures {
+                equal(product([num(marks_of(large)), num(step)]), num(large))
+            } else {
+                num(large)
+            },
+        ))
+        .step(m.say("step-value").word("name", names[j]).math(
+            "work",
+            if as_pictures {
+                equal(product([num(marks_of(small)), num(step)]), num(small))
+            } else {
+                num(small)
+            },
+        ));
+    Some(match kind {
+        1 => draft.step(equal(
+            difference(num(large), num(small)),
+            num(large - small),
+        )),
+        2 => draft.step(equal(sum([num(large), num(small)]), num(large + small))),
+        _ => draft.step(equal(
+            difference(sum([num(large), num(values[third])]), num(small)),
+            num(large + values[third] - small),
+        )),
+    })
+}
+
+fn build_bar_graph(m: &mut Make) -> Option<Draft> {
+    let (_, axis, names) = m.dice.pick(&GRAPHS);
+    let step = m
+        .dice
+        .pick(m.level.pick(&[1, 2][..], &[2, 5][..], &[5, 10][..]));
+    let count = m.level.pick(3, 4, 4);
+    let heights: Vec<i64> = (0..count).map(|_| m.dice.from(1..=9) * step).collect();
+    let mut swapped = heights.clone();
+    swapped.swap(0, 1);
+    let all_same: std::collections::BTreeSet<i64> = heights.iter().copied().collect();
+    keep(all_same.len() >= 3 && heights[0] != heights[1])?;
+    let rows = names[..count]
+        .iter()
+        .zip(&heights)
+        .map(|(name, h)| vec![words(name), cell(num(h))])
+        .collect();
+    let alt = (0..count).fold(
+        m.say(if count == 3 { "table-3" } else { "table-4" }),
+        |say, k| {
+            say.word(["a", "b", "c", "d"][k], names[k])
+                .count(["va", "vb", "vc", "vd"][k], heights[k])
+        },
+    );
+    let plot = |heights: Vec<i64>| Answer::Plot { heights };
+    let one_short: Vec<i64> = heights
+        .iter()
+        .enumerate()
+        .map(|(k, h)| if k == count - 1 { h - step } else { *h })
+        .collect();
+    Some(
+        Draft::new(json!({"task": "bar_heights", "values": heights}))
+            .ask(m.say("ask").count("step", step))
+            .ask(table(&["graph-kind", axis], rows, alt))
+            .answer(
+                Entry::Plot {
+                    style: PlotStyle::Bars,
+                    columns: names[..count]
+                        .iter()
+                        .map(|name| Choice { shows: says(name) })
+                        .collect(),
+                    step,
+                    top: 10 * step,
+                },
+                plot(heights.clone()),
+            )
+            .hint(m.say("hint-scale").count("step", step))
+            .hint(m.say("hint-each"))
+            .step(m.say("hint-scale").count("step", step))
+            .step(
+                m.say("step-first")
+                    .word("name", names[0])
+                    .count("value", heights[0])
+                    .count("marks", heights[0] / step),
+            )
+            .mistake("bars-swapped", plot(swapped))
+            .mistake("bar-one-mark-short", plot(one_short)),
+    )
+}

@@ -1,0 +1,254 @@
+//! Lengths on a ruler and on line plots.
+
+use crate::answer::{Answer, Choice, Entry, PlotStyle};
+use crate::draw::{dots, ruler};
+use crate::expr::{difference, equal, num, product, quotient, rational};
+use crate::make::{Draft, Generator, Make, keep, mixed, whole};
+use num_rational::Ratio;
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-measure-line-plot", 2, measure_line_plot),
+    Generator::new("g4-line-plot", 1, line_plot),
+    Generator::new("g5-line-plot", 1, redistribute),
+];
+
+fn quarter(n: i64) -> Ratio<i64> {
+    Ratio::new(n, 4)
+}
+
+fn measure_line_plot(m: &mut Make) -> Option<Draft> {
+    if m.level != crate::Level::Entry && m.dice.one_in(3) {
+        return build_dot_plot(m);
+    }
+    if m.level == crate::Level::Entry || m.dice.one_in(2) {
+        let bottom = m.level.pick(m.dice.pick(&[2, 4]), 4, 4);
+        let from = m.level.pick(0, 0, m.dice.from(1..=2));
+        let length = Ratio::new(m.dice.from(bottom + 1..=5 * bottom), bottom);
+        keep(!length.is_integer())?;
+        let end = length + from;
+        return Some(
+            Draft::new(json!({"task": "ruler_length", "from": from, "whole": end.to_integer(), "parts": bottom, "marks": (end.fract() * bottom).to_integer()}))
+                .ask(m.say("ask-ruler"))
+                .ask(ruler("unit-in", 8, bottom, Ratio::from(from), end))
+                .mixed_unit(length, "unit-in")
+                .hint(m.say("hint-parts").count("parts", bottom))
+                .hint(m.say(if from == 0 { "hint-whole" } else { "hint-start" }))
+                .step(m.say("step-whole").count("whole", end.to_integer()))
+                .step(m.say("step-part").math("length", rational(length, true)))
+                .mistake("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
+                .mistake_if(from > 0, "end-mark-read-as-length", mixed(end))
+                .mistake_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
+        );
+    }
+    let start = m.dice.from(1..=4) * 4;
+    let counts: Vec<i64> = (0..6).map(|_| m.dice.from(0..=4)).collect();
+    let columns: Vec<(Ratio<i64>, i64)> = counts
+        .iter()
+        .enumerate()
+        .map(|(k, n)| (quarter(start + k as i64), *n))
+        .collect();
+    let at = m.dice.from(1..=4) as usize;
+    let longer = m.level == crate::Level::Stretch;
+    let right: i64 = if longer {
+        counts[at + 1..].iter().sum()
+    } else {
+        counts[at]
+    };
+    keep(
+        right > 0
+            && counts.iter().sum::<i64>() >= 6
+            && right != counts[at] + 1
+            && (counts[at] > 0 || !longer),
+    )?;
+    let pairs: Vec<(String, i64)> = columns.iter().map(|(v, n)| (text_of(*v), *n)).collect();
+    let value = columns[at].0;
+    Some(
+        Draft::new(json!({"task": if longer { "dots_above" } else { "dots_at" }, "at": text_of(value), "dots": counts, "first": text_of(columns[0].0), "step": "1/4"}))
+            .ask(m.say(if longer { "ask-longer" } else { "ask-dots" }).math("value", rational(value, true)).math("step", crate::expr::frac(1, 4)))
+            .ask(dots("plot-leaves", "plot-inches", columns[0].0, columns[5].0, quarter(1), &columns))
+            .whole(right)
+            .hint(m.say("hint-dot"))
+            .hint(m.say("hint-find").math("value", rational(value, true)))
+            .step(m.say("hint-find").math("value", rational(value, true)))
+            .step(m.say("step-count").count("right", right))
+            .mistake(if longer { "value-itself-counted-in" } else { "counted-the-next-column" }, whole(if longer { right + counts[at] } else { counts[at + 1] }))
+            .mistake_unless_same("counted-all-dots", whole(pairs.iter().map(|p| p.1).sum())),
+    )
+}
+
+/// Eight lengths to be set as dots over a line.
+fn build_dot_plot(m: &mut Make) -> Option<Draft> {
+    let parts = m.level.pick(2, m.dice.pick(&[2, 4]), 4);
+    let start = m.dice.from(2..=5) * parts + m.dice.from(0..=parts - 1);
+    let places: Vec<i64> = (0..8).map(|_| m.dice.from(0..=4)).collect();
+    let count_at = |place: i64| places.iter().filter(|p| **p == place).count() as i64;
+    let heights: Vec<i64> = (0..5).map(count_at).collect();
+    let at = |place: i64| Ratio::new(start + place, parts);
+    keep(heights.iter().filter(|n| **n > 0).count() >= 4 && heights.iter().all(|n| *n <= 4))?;
+    let plot = |heights: Vec<i64>| Answer::Plot { heights };
+    let once = heights.iter().map(|n| (*n).min(1)).collect();
+    // The last length of the list has no dot.
+    let mut one_short = heights.clone();
+    *one_short.get_mut(usize::try_from(*places.last()?).ok()?)? -= 1;
+    let most = *heights.iter().max()?;
+    let names = ["a", "b", "c", "d", "e", "f", "g", "h"];
+    let ask = names
+        .iter()
+        .zip(&places)
+        .fold(m.say("ask-build"), |say, (name, place)| {
+            say.math(name, rational(at(*place), true))
+        });
+    let lengths: Vec<String> = places.iter().map(|place| text_of(at(*place))).collect();
+    let first_at = at(*places.first()?);
+    let first_count = count_at(*places.first()?);
+    Some(
+        Draft::new(json!({
+            "task": "dot_heights", "lengths": lengths,
+            "first": text_of(at(0)), "last": text_of(at(4)),
+        }))
+        .ask(ask)
+        .answer(
+            Entry::Plot {
+                style: PlotStyle::Dots,
+                columns: (0..5)
+                    .map(|place| Choice {
+                        shows: rational(at(place), true).into(),
+                    })
+                    .collect(),
+                step: 1,
+                top: 5,
+            },
+            plot(heights.clone()),
+        )
+        .hint(m.say("hint-one-dot"))
+        .hint(
+            m.say("hint-how-many")
+                .math("value", rational(first_at, true)),
+        )
+        .step(
+            m.say("step-column")
+                .math("value", rational(first_at, true))
+                .count("count", first_count),
+        )
+        .step(m.say("step-all").numbers("heights", &heights))
+        .mistake_if(most > 1, "repeated-length-shown-once", plot(once))
+        .mistake_unless_same("last-length-left-out", plot(one_short)),
+    )
+}
+
+/// A mixed number as text, `2 1/4`.
+fn text_of(value: Ratio<i64>) -> String {
+    let (w, t) = (value.to_integer(), value.fract());
+    if *t.numer() == 0 {
+        w.to_string()
+    } else if w == 0 {
+        format!("{}/{}", t.numer(), t.denom())
+    } else {
+        format!("{w} {}/{}", t.numer(), t.denom())
+    }
+}
+
+fn line_plot(m: &mut Make) -> Option<Draft> {
+    let bottom = m.level.pick(4, 8, 8);
+    let start = m.dice.from(1..=4) * bottom + m.dice.from(0..=bottom - 1);
+    let counts: Vec<i64> = (0..m.level.pick(5, 6, 7))
+        .map(|_| m.dice.from(0..=3))
+        .collect();
+    let columns: Vec<(Ratio<i64>, i64)> = counts
+        .iter()
+        .enumerate()
+        .map(|(k, n)| (Ratio::new(start + k as i64, bottom), *n))
+        .collect();
+    let used: Vec<&(Ratio<i64>, i64)> = columns.iter().filter(|c| c.1 > 0).collect();
+    keep(used.len() >= 3)?;
+    let (shortest, longest) = (used[0].0, used[used.len() - 1].0);
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(1..=2));
+    let statement = |task: &str| json!({"task": task, "first": text_of(columns[0].0), "step": format!("1/{bottom}"), "dots": counts});
+    let plot = dots(
+        "plot-shells",
+        "plot-inches",
+        columns[0].0,
+        columns[columns.len() - 1].0,
+        Ratio::new(1, bottom),
+        &columns,
+    );
+    let (most_at, most) = used.iter().map(|c| (c.0, c.1)).max_by_key(|c| c.1)?;
+    keep(kind == 1 || used.iter().filter(|c| c.1 == most).count() == 1 && most > 1)?;
+    let part = crate::expr::frac(1, bottom);
+    Some(if kind == 1 {
+        let value = longest - shortest;
+        Draft::new(statement("plot_range"))
+            .ask(m.say("ask-range").math("step", part))
+            .ask(plot)
+            .mixed_unit(value, "unit-in")
+            .hint(m.say("hint-ends"))
+            .hint(m.say("hint-difference"))
+            .step(
+                m.say("step-ends")
+                    .math("long", rational(longest, true))
+                    .math("short", rational(shortest, true)),
+            )
+            .step(equal(
+                difference(rational(longest, true), rational(shortest, true)),
+                rational(value, true),
+            ))
+            .mistake("added-instead", mixed(longest + shortest))
+            .mistake("gave-the-longest-only", mixed(longest))
+    } else {
+        let value = most_at * most;
+        Draft::new(statement("plot_total_of_most"))
+            .ask(m.say("ask-total").math("step", part))
+            .ask(plot)
+            .mixed_unit(value, "unit-in")
+            .hint(m.say("hint-most"))
+            .hint(m.say("hint-times"))
+            .step(
+                m.say("step-most")
+                    .count("count", most)
+                    .math("value", rational(most_at, true)),
+            )
+            .step(equal(
+                product([num(most), rational(most_at, true)]),
+                rational(value, true),
+            ))
+            .mistake("used-one-only", mixed(most_at))
+            .mistake("count-and-value-added", mixed(most_at + most))
+    })
+}
+
+fn redistribute(m: &mut Make) -> Option<Draft> {
+    let bottom = m.level.pick(4, m.dice.pick(&[4, 8]), 8);
+    let counts: Vec<i64> = (0..bottom - 1)
+        .map(|_| m.dice.from(0..=m.level.pick(2, 2, 2)))
+        .collect();
+    let columns: Vec<(Ratio<i64>, i64)> = counts
+        .iter()
+        .enumerate()
+        .map(|(k, n)| (Ratio::new(k as i64 + 1, bottom), *n))
+        .collect();
+    let total_count: i64 = counts.iter().sum();
+    let total: Ratio<i64> = columns.iter().fold(Ratio::from(0), |t, c| t + c.0 * c.1);
+    let used = counts.iter().filter(|n| **n > 0).count() as i64;
+    keep((3..=10).contains(&total_count) && used >= 2 && used < total_count)?;
+    let value = total / total_count;
+    keep(m.level.pick(
+        *value.denom() <= 8,
+        *value.denom() <= 16,
+        *value.denom() <= 40,
+    ))?;
+    let wrong = total / used;
+    Some(
+        Draft::new(json!({"task": "equal_share_of_plot", "first": format!("1/{bottom}"), "step": format!("1/{bottom}"), "dots": counts}))
+            .ask(m.say("ask").math("step", crate::expr::frac(1, bottom)))
+            .ask(dots("plot-jars", "plot-cups", columns[0].0, columns[columns.len() - 1].0, Ratio::new(1, bottom), &columns))
+            .mixed_unit(value, "unit-cup")
+            .hint(m.say("hint-total"))
+            .hint(m.say("hint-count").count("count", total_count))
+            .step(m.say("step-total").math("total", rational(total, true)))
+            .step(equal(quotient(rational(total, true), num(total_count)), rational(value, true)))
+            .mistake("stopped-after-one-step", mixed(total))
+            .mistake("divided-by-number-of-columns", mixed(wrong)),
+    )
+}

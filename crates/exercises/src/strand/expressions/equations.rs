@@ -1,0 +1,385 @@
+//! Equations and inequalities with one letter, and two changing amounts.
+
+use crate::answer::{Answer, Entry};
+use crate::decimal::Dec;
+use crate::draw::{Line, balance, cell, table};
+use crate::expr::{
+    Expr, Sign, difference, equal, frac, num, product, quotient, relation, side_by_side, sum, var,
+};
+use crate::make::{Draft, Generator, Make, decimal, equation, keep, mixed, shows};
+use crate::number::Rational;
+use num_rational::Ratio;
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g6-test-solutions", 1, test_solutions),
+    Generator::new("g6-solve-equations", 1, solve),
+    Generator::new("g6-inequalities", 1, inequalities),
+    Generator::new("g6-two-variables", 1, two_variables),
+];
+
+fn test_solutions(m: &mut Make) -> Option<Draft> {
+    let (a, b, x) = (m.dice.from(2..=9), m.dice.from(1..=20), m.dice.from(2..=12));
+    let more = m.level == crate::Level::Stretch;
+    if more {
+        // An inequality: all numbers of a set that fit.
+        let limit = a * x + b;
+        let mut set: Vec<i64> = vec![x - 2, x - 1, x, x + 1, x + 3];
+        keep(x > 3)?;
+        set.sort_unstable();
+        let right: Vec<bool> = set.iter().map(|v| a * v + b < limit).collect();
+        let indexes = |fits: &dyn Fn(i64) -> bool| Answer::SeveralChoices {
+            indexes: (0_u32..)
+                .zip(&set)
+                .filter(|(_, v)| fits(**v))
+                .map(|(i, _)| i)
+                .collect(),
+        };
+        let at_most = indexes(&|v| v <= x);
+        let above = indexes(&|v| v > x);
+        return Some(
+            Draft::new(json!({"task": "which_make_true", "left": format!("{a}*x+{b}"), "sign": "<", "right": limit, "choices": set.clone()}))
+                .ask(m.say("ask-all").math("statement", relation(sum([side_by_side([num(a), var("x")]), num(b)]), Sign::Less, num(limit))))
+                .all_of(right.iter().zip(&set).map(|(fits, v)| (*fits, shows(num(v)))).collect())
+                .hint(m.say("hint-put"))
+                .hint(m.say("hint-equal-not"))
+                .step(m.say("step-try").number("value", x).math("work", equal(sum([product([num(a), num(x)]), num(b)]), num(limit))))
+                .step(m.say("step-below").number("value", x))
+                .mistake("limit-taken-in", at_most)
+                .mistake("inequality-turned-round", above),
+        );
+    }
+    let c = a * x + b;
+    let divide = m.level.pick(false, m.dice.one_in(3), false);
+    let (shown, left, right) = if divide {
+        (
+            equal(quotient(num(a * x), var("x")), num(a)),
+            format!("{}/x", a * x),
+            a,
+        )
+    } else {
+        (
+            equal(sum([side_by_side([num(a), var("x")]), num(b)]), num(c)),
+            format!("{a}*x+{b}"),
+            c,
+        )
+    };
+    let subtract = if divide { a * x - a } else { c - b };
+    let wrong = vec![
+        ("did-not-undo-the-times", shows(num(subtract))),
+        ("solution-one-off", shows(num(x + 1))),
+        ("solution-one-off", shows(num(x - 1))),
+    ];
+    keep(x > 2 && subtract != x && (subtract - x).abs() > 1)?;
+    let mut choices = vec![x, subtract, x + 1, x - 1];
+    choices.sort_unstable();
+    Some(
+        Draft::new(json!({"task": "which_make_true", "left": left, "sign": "=", "right": right, "choices": choices}))
+            .ask(m.say("ask-one").math("statement", shown.clone()))
+            .one_of(&mut m.dice, shows(num(x)), wrong)
+            .hint(m.say("hint-put"))
+            .hint(m.say("hint-one").number("value", x + 1))
+            .step(m.say("step-put").number("value", x))
+            .step(if divide {
+                equal(quotient(num(a * x), num(x)), num(a))
+            } else {
+                equal(sum([product([num(a), num(x)]), num(b)]), num(c))
+            }),
+    )
+}
+
+fn solve(m: &mut Make) -> Option<Draft> {
+    let letter = m.dice.pick(&["x", "n", "y", "k"]);
+    let plus = m.dice.one_in(2);
+    if m.level == crate::Level::Stretch && m.dice.one_in(2) {
+        // Fractions: x + a/b = c/d or (a/b) x = c.
+        let b = m.dice.from(2..=8);
+        let a = m.dice.from(1..=b - 1);
+        let c = m.dice.from(2..=9);
+        keep(num_integer::gcd(a, b) == 1)?;
+        let p = Ratio::new(a, b);
+        let value = if plus {
+            Ratio::from(c) - p
+        } else {
+            Ratio::from(c) / p
+        };
+        let shown = |x: Expr| {
+            if plus {
+                equal(sum([x, frac(a, b)]), num(c))
+            } else {
+                equal(product([frac(a, b), x]), num(c))
+            }
+        };
+        return Some(
+            Draft::new(json!({"task": "solve_for_x", "equation": if plus { format!("x + {a}/{b} = {c}") } else { format!("({a}/{b}) * x = {c}") }}))
+                .ask(m.say("ask").math("letter", var(letter)))
+                .ask(shown(var(letter)))
+                .mixed(value)
+                .hint(m.say(if plus { "hint-take" } else { "hint-divide" }))
+                .hint(m.say("hint-balance"))
+                .step(m.say(if plus { "hint-take" } else { "hint-divide" }))
+                .step(equal(var(letter), if plus { difference(num(c), frac(a, b)) } else { quotient(num(c), frac(a, b)) }))
+                .step(equal(var(letter), crate::expr::rational(value, true)))
+                .mistake("operation-not-undone", mixed(if plus { Ratio::from(c) + p } else { Ratio::from(c) * p }))
+                .mistake("right-side-taken-as-solution", mixed(Ratio::from(c))),
+        );
+    }
+    let places = m
+        .level
+        .pick(0, m.dice.from(0..=1) as u32, m.dice.from(1..=2) as u32);
+    let x = Dec::new(m.dice.from(2..=m.level.pick(20, 150, 900)), places);
+    let p = Dec::new(
+        m.dice.from(2..=m.level.pick(12, 12, 12)),
+        if plus { places } else { 0 },
+    );
+    keep(places == 0 || x.units() % 10 != 0 && (!plus || p.units() % 10 != 0))?;
+    let q = Dec::exact(if plus {
+        x.ratio() + p.ratio()
+    } else {
+        x.ratio() * p.ratio()
+    })?;
+    keep(x.ratio() != p.ratio() && q.units() != 0)?;
+    let shown = |v: Expr| {
+        if plus {
+            equal(sum([v, num(p)]), num(q))
+        } else {
+            equal(side_by_side([num(p), v]), num(q))
+        }
+    };
+    let undone = Dec::exact(if plus {
+        q.ratio() + p.ratio()
+    } else {
+        q.ratio() * p.ratio()
+    })?;
+    let mut draft = Draft::new(json!({"task": "solve_for_x", "equation": if plus { format!("x + {p} = {q}") } else { format!("{p} * x = {q}") }}))
+        .ask(m.say("ask").math("letter", var(letter)))
+        .ask(shown(var(letter)))
+        .decimal(x)
+        .hint(m.say(if plus { "hint-take" } else { "hint-divide" }));
+    draft = if plus {
+        draft.hint(balance(
+            vec![(var(letter), 1), (num(p), 1)],
+            vec![(num(q), 1)],
+            shown(var(letter)),
+        ))
+    } else {
+        draft.hint(balance(
+            vec![(var(letter), p.units())],
+            vec![(num(q), 1)],
+            shown(var(letter)),
+        ))
+    };
+    let other = if plus {
+        x.ratio() * p.ratio()
+    } else {
+        q.ratio() - p.ratio()
+    };
+    Some(
+        draft
+            .step(m.say(if plus { "hint-take" } else { "hint-divide" }))
+            .step(equal(
+                var(letter),
+                if plus {
+                    difference(num(q), num(p))
+                } else {
+                    quotient(num(q), num(p))
+                },
+            ))
+            .step(equal(var(letter), num(x)))
+            .step(m.say("step-check").math(
+                "work",
+                if plus {
+                    equal(sum([num(x), num(p)]), num(q))
+                } else {
+                    equal(product([num(p), num(x)]), num(q))
+                },
+            ))
+            .mistake("operation-not-undone", decimal(undone))
+            .mistake_if(
+                !plus,
+                "subtracted-instead-of-divided",
+                decimal(Dec::exact(other)?),
+            )
+            .mistake_if(plus, "right-side-taken-as-solution", decimal(q)),
+    )
+}
+
+fn inequalities(m: &mut Make) -> Option<Draft> {
+    let c = m.dice.from(m.level.pick(2..=40, 5..=60, -12..=-1));
+    let story = m.dice.from(1..=4);
+    // 1: over, 2: under, 3: at least, 4: at most.
+    let story = m.level.pick(m.dice.from(1..=2), story, m.dice.from(1..=2));
+    let (letter, sign, typed) = match story {
+        1 => ("h", Sign::Greater, ">"),
+        2 => ("t", Sign::Less, "<"),
+        3 => ("a", Sign::AtLeast, ">="),
+        _ => ("w", Sign::AtMost, "<="),
+    };
+    let strict = story <= 2;
+    let up = story % 2 == 1;
+    let condition = ["over", "under", "at_least", "at_most"][(story - 1) as usize];
+    let ask = if c < 0 {
+        m.say(&format!("ask-cold-{story}"))
+    } else {
+        m.say(&format!("ask-{story}"))
+    };
+    let turned = match typed {
+        ">" => "<",
+        "<" => ">",
+        ">=" => "<=",
+        _ => ">=",
+    };
+    let with_limit = match typed {
+        ">" => ">=",
+        "<" => "<=",
+        ">=" => ">",
+        _ => "<",
+    };
+    if m.level == crate::Level::Entry || m.dice.one_in(2) {
+        return Some(
+            Draft::new(json!({"task": "write_inequality", "letter": letter, "condition": condition, "limit": c}))
+                .ask(ask.number("limit", c).math("letter", var(letter)))
+                .equation(format!("{letter}{typed}{c}"), &[letter], &[Sign::Less, Sign::Greater, Sign::AtMost, Sign::AtLeast])
+                .hint(m.say("hint-values"))
+                .hint(m.say("hint-limit").number("limit", c))
+                .step(m.say(if up { "step-more" } else { "step-less" }).math("letter", var(letter)).number("limit", c))
+                .step(relation(var(letter), sign, num(c)))
+                .mistake("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
+                .mistake(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
+        );
+    }
+    let line = Line::new(c - 8, c + 8, 1).label_every(Ratio::from(2));
+    let ray = |from: i64, open: bool, rightward: bool| Answer::NumberLineRay {
+        from: Rational::from(from),
+        open,
+        rightward,
+    };
+    Some(
+        Draft::new(
+            json!({"task": "graph_inequality", "letter": letter, "sign": typed, "limit": c}),
+        )
+        .ask(
+            m.say("ask-graph")
+                .math("statement", relation(var(letter), sign, num(c))),
+        )
+        .answer(
+            Entry::NumberLineRay {
+                line: line.into_line(),
+            },
+            ray(c, strict, up),
+        )
+        .hint(m.say("hint-values"))
+        .hint(m.say("hint-circle"))
+        .step(
+            m.say(if strict { "step-open" } else { "step-closed" })
+                .number("limit", c),
+        )
+        .step(m.say(if up { "step-right" } else { "step-left" }))
+        .mistake("inequality-turned-round", ray(c, strict, !up))
+        .mistake(
+            if strict {
+                "limit-taken-in"
+            } else {
+                "limit-left-out"
+            },
+            ray(c, !strict, up),
+        ),
+    )
+}
+
+fn two_variables(m: &mut Make) -> Option<Draft> {
+    let k = m.dice.from(m.level.pick(2..=9, 3..=12, 4..=25));
+    let story = m.dice.from(m.level.pick(1..=2, 1..=4, 1..=4));
+    let add = story > 2;
+    let (x, y) = [("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")][(story - 1) as usize];
+    let text = if add {
+        format!("{y}={x}+{k}")
+    } else {
+        format!("{y}={k}{x}")
+    };
+    let at = |v: i64| if add { v + k } else { v * k };
+    let start = m.dice.from(1..=3);
+    let shows_table = m.level.pick(false, m.dice.one_in(2), true);
+    let rows: Vec<Vec<_>> = (start..start + 3)
+        .map(|v| vec![cell(num(v)), cell(num(at(v)))])
+        .collect();
+    let pairs: Vec<[i64; 2]> = (start..start + 3).map(|v| [v, at(v)]).collect();
+    let header = [
+        ["g6-two-variables-head-t", "g6-two-variables-head-c"],
+        ["g6-two-variables-head-h", "g6-two-variables-head-d"],
+        ["g6-two-variables-head-a", "g6-two-variables-head-b"],
+        ["g6-two-variables-head-n", "g6-two-variables-head-p"],
+    ][(story - 1) as usize];
+    let picture = table(
+        &header,
+        rows,
+        m.say("table")
+            .number("x1", start)
+            .number("y1", at(start))
+            .number("x2", start + 1)
+            .number("y2", at(start + 1))
+            .number("x3", start + 2)
+            .number("y3", at(start + 2)),
+    );
+    let mut draft = if shows_table {
+        Draft::new(
+            json!({"task": "equation_of_table", "independent": x, "dependent": y, "pairs": pairs}),
+        )
+        .ask(
+            m.say(&format!("ask-table-{story}"))
+                .math("x", var(x))
+                .math("y", var(y)),
+        )
+        .ask(picture)
+    } else {
+        Draft::new(json!({"task": "equation_of_story", "relation": if add { "more" } else { "each" }, "independent": x, "dependent": y, "k": k}))
+            .ask(m.say(&format!("ask-{story}")).count("k", k).math("x", var(x)).math("y", var(y)))
+    };
+    draft = draft
+        .equation(text, &[y, x], &[Sign::Equal])
+        .hint(m.say("hint-one").math("x", var(x)))
+        .hint(m.say(if add { "hint-more" } else { "hint-times" }))
+        .step(m.say("step-one").math(
+            "work",
+            equal(
+                if add {
+                    sum([num(1), num(k)])
+                } else {
+                    product([num(k), num(1)])
+                },
+                num(at(1)),
+            ),
+        ))
+        .step(equal(
+            var(y),
+            if add {
+                sum([var(x), num(k)])
+            } else {
+                side_by_side([num(k), var(x)])
+            },
+        ));
+    Some(
+        draft
+            .mistake(
+                "letters-swapped-in-equation",
+                equation(if add {
+                    format!("{x}={y}+{k}")
+                } else {
+                    format!("{x}={k}{y}")
+                }),
+            )
+            .mistake(
+                if add {
+                    "multiplied-instead-of-added"
+                } else {
+                    "added-instead-of-multiplied"
+                },
+                equation(if add {
+                    format!("{y}={k}{x}")
+                } else {
+                    format!("{y}={x}+{k}")
+                }),
+            ),
+    )
+}

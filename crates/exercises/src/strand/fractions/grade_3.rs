@@ -1,0 +1,293 @@
+//! Fractions as numbers: names, places on the line, equal fractions, comparing.
+
+use crate::answer::{Answer, Entry};
+use crate::draw::{circle, strip, strips};
+use crate::expr::{Expr, Sign, equal, frac, num, relation};
+use crate::figure::PartShape;
+use crate::make::{Draft, Generator, Make, compare, fraction, keep, shows, whole};
+use crate::say::Say;
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-fraction-name", 1, name),
+    Generator::new("g3-fraction-same-size", 1, same_size),
+    Generator::new("g3-fraction-equivalent", 1, equivalent),
+    Generator::new("g3-fraction-whole-numbers", 1, whole_numbers),
+    Generator::new("g3-fraction-compare", 1, compare_fractions),
+];
+
+/// Denominators of grade 3.
+pub(super) const BOTTOMS: [i64; 5] = [2, 3, 4, 6, 8];
+
+fn name(m: &mut Make) -> Option<Draft> {
+    let parts = m.dice.pick(&BOTTOMS[1..]);
+    let shaded = m.level.pick(
+        m.dice.from(1..=parts - 1),
+        m.dice.from(2..=parts - 1),
+        m.dice.from(parts + 1..=2 * parts - 1),
+    );
+    keep(2 * shaded != parts)?;
+    if m.level == crate::Level::Expected && m.dice.one_in(2) {
+        return Some(shade(m, parts, shaded));
+    }
+    let picture = if m.dice.one_in(3) && shaded < parts {
+        circle(parts, shaded)
+    } else {
+        strip(parts, shaded)
+    };
+    let wholes = (shaded + parts - 1) / parts;
+    let draft = Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": shaded}))
+        .ask(m.say(if wholes > 1 { "ask-wholes" } else { "ask" }))
+        .ask(picture)
+        .fraction(shaded, parts)
+        .hint(m.say("hint-bottom"))
+        .hint(m.say("hint-top"))
+        .step(m.say("step-bottom").count("parts", parts))
+        .step(m.say("step-top").count("shaded", shaded))
+        .step(m.say("step-name").math("fraction", frac(shaded, parts)))
+        .mistake("fraction-turned-over", fraction(parts, shaded));
+    Some(if wholes > 1 {
+        draft.mistake(
+            "counted-parts-of-all-wholes",
+            fraction(shaded, wholes * parts),
+        )
+    } else {
+        draft
+            .mistake("part-to-part", fraction(shaded, parts - shaded))
+            .mistake("counted-unshaded", fraction(parts - shaded, parts))
+    })
+}
+
+fn shade(m: &mut Make, parts: i64, shaded: i64) -> Draft {
+    let count = |n: i64| Answer::ShadedFraction { count: n as u32 };
+    Draft::new(
+        json!({"task": "parts_to_shade", "fraction": format!("{shaded}/{parts}"), "parts": parts}),
+    )
+    .ask(m.say("ask-shade").math("fraction", frac(shaded, parts)))
+    .answer(
+        Entry::ShadedFraction {
+            shape: if m.dice.one_in(2) {
+                PartShape::Bar
+            } else {
+                PartShape::Circle
+            },
+            wholes: 1,
+            parts: parts as u32,
+        },
+        count(shaded),
+    )
+    .hint(m.say("hint-bottom"))
+    .hint(m.say("hint-top"))
+    .step(m.say("step-bottom").count("parts", parts))
+    .step(m.say("step-shade").count("shaded", shaded))
+    .mistake("counted-unshaded", count(parts - shaded))
+    .mistake_unless_same("shaded-all-parts", count(parts))
+}
+
+/// Pairs of equal fractions with denominators of grade 3: (top, bottom, factor).
+const EQUAL: [(i64, i64, i64); 9] = [
+    (1, 2, 2),
+    (1, 2, 3),
+    (1, 2, 4),
+    (1, 3, 2),
+    (2, 3, 2),
+    (1, 4, 2),
+    (3, 4, 2),
+    (3, 2, 2),
+    (4, 3, 2),
+];
+
+fn same_size(m: &mut Make) -> Option<Draft> {
+    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 7, 9)]);
+    let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
+    let (a, b, c, d) = if down {
+        (top * factor, bottom * factor, top, bottom)
+    } else {
+        (top, bottom, top * factor, bottom * factor)
+    };
+    let mut wrong = vec![("same-top-number", a, d)];
+    if c > 1 {
+        wrong.push(("one-part-off", c - 1, d));
+    }
+    wrong.push(("one-part-off", c + 1, d));
+    let shifted = a + d - b;
+    if shifted > 0 {
+        wrong.push(("same-difference", shifted, d));
+    }
+    // One wrong choice for each thought, none of them equal to the right one.
+    let mut chosen: Vec<(&'static str, i64)> = Vec::new();
+    for (code, t, _) in &wrong {
+        if *t != c && chosen.iter().all(|(k, other)| k != code && other != t) {
+            chosen.push((code, *t));
+        }
+    }
+    keep(chosen.len() >= 2)?;
+    let wrong = chosen
+        .iter()
+        .map(|(code, t)| (*code, shows(frac(*t, d))))
+        .collect();
+    let tops: Vec<String> = chosen
+        .iter()
+        .map(|(_, t)| format!("{t}/{d}"))
+        .chain([format!("{c}/{d}")])
+        .collect();
+    Some(
+        Draft::new(
+            json!({"task": "same_size_of", "fraction": format!("{a}/{b}"), "choices": tops}),
+        )
+        .ask(m.say("ask").math("fraction", frac(a, b)))
+        .ask(strip(b, a))
+        .one_of(&mut m.dice, shows(frac(c, d)), wrong)
+        .hint(m.say("hint-length"))
+        .hint_with(
+            m.say("hint-cut").count("parts", d),
+            strips(PartShape::Bar, &[(b, a), (d, 0)]),
+        )
+        .step(m.say("step-cut").count("parts", d))
+        .step_with(
+            m.say("step-same")
+                .math("one", frac(a, b))
+                .math("two", frac(c, d)),
+            strips(PartShape::Bar, &[(b, a), (d, c)]),
+        ),
+    )
+}
+
+fn equivalent(m: &mut Make) -> Option<Draft> {
+    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 9, 9)]);
+    let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
+    let blank_bottom = m.level.pick(false, false, m.dice.one_in(2));
+    let (a, b, c, d) = if down {
+        (top * factor, bottom * factor, top, bottom)
+    } else {
+        (top, bottom, top * factor, bottom * factor)
+    };
+    let (right, given) = if blank_bottom { (d, c) } else { (c, d) };
+    let kept = if blank_bottom { b } else { a };
+    let shifted = if blank_bottom { b + c - a } else { a + d - b };
+    keep(shifted > 0)?;
+    let shown = |answer: Expr| {
+        let other = if blank_bottom {
+            frac(given, answer)
+        } else {
+            frac(answer, given)
+        };
+        equal(frac(a, b), other)
+    };
+    Some(
+        Draft::new(json!({
+            "task": if blank_bottom { "equal_bottom" } else { "equal_top" },
+            "fraction": format!("{a}/{b}"), "given": given
+        }))
+        .ask(Say::new("common-box"))
+        .ask(shown(Expr::Blank))
+        .whole(right)
+        .hint(Say::new(if down {
+            "fraction-hint-divide"
+        } else {
+            "fraction-hint-multiply"
+        }))
+        .hint_with(
+            Say::new("fraction-hint-same"),
+            strips(PartShape::Bar, &[(b, a), (d, 0)]),
+        )
+        .step(
+            Say::new(if down {
+                "fraction-step-divide"
+            } else {
+                "fraction-step-multiply"
+            })
+            .count("factor", factor),
+        )
+        .step(shown(num(right)))
+        .mistake("kept-the-number", whole(kept))
+        .mistake("same-difference", whole(shifted)),
+    )
+}
+
+fn whole_numbers(m: &mut Make) -> Option<Draft> {
+    let n = m.dice.from(2..=10);
+    let bottom = m.level.pick(
+        m.dice.pick(&[1, 1, 2, 3]),
+        m.dice.pick(&BOTTOMS),
+        m.dice.pick(&BOTTOMS),
+    );
+    let top = n * bottom;
+    let find_whole = m.level.pick(false, m.dice.one_in(3), m.dice.one_in(2));
+    let draft = if find_whole {
+        Draft::new(json!({"task": "value_of", "fraction": format!("{top}/{bottom}")}))
+            .ask(Say::new("common-box"))
+            .ask(equal(frac(top, bottom), Expr::Blank))
+            .whole(n)
+            .mistake("subtracted-instead-of-divided", whole(top - bottom))
+            .mistake("took-top-only", whole(top))
+    } else {
+        Draft::new(json!({"task": "top_for_whole", "whole": n, "bottom": bottom}))
+            .ask(Say::new("common-box"))
+            .ask(equal(num(n), frac(Expr::Blank, bottom)))
+            .whole(top)
+            .mistake_unless_same("kept-the-number", whole(n))
+            .mistake("added-instead-of-multiplied", whole(n + bottom))
+            .mistake_unless_same("took-bottom-only", whole(bottom))
+    };
+    Some(
+        draft
+            .hint(
+                m.say("hint-one")
+                    .math("one", equal(num(1), frac(bottom, bottom))),
+            )
+            .hint(m.say("hint-many").count("whole", n))
+            .step(m.say("step-one").count("parts", bottom))
+            .step(m.say("step-many").count("whole", n).count("parts", top))
+            .step(equal(num(n), frac(top, bottom))),
+    )
+}
+
+fn compare_fractions(m: &mut Make) -> Option<Draft> {
+    let same_top = m.level.pick(false, m.dice.one_in(2), true);
+    let (a, b, c, d) = if same_top {
+        let (b, d) = (m.dice.pick(&BOTTOMS), m.dice.pick(&BOTTOMS));
+        let top = m.dice.from(1..=m.level.pick(1, 5, 7));
+        (top, b, top, d)
+    } else {
+        let b = m.dice.pick(&BOTTOMS[1..]);
+        let top = m.level.pick(b, b + 2, b + 2);
+        (m.dice.from(1..=top), b, m.dice.from(1..=top), b)
+    };
+    keep((a, b) != (c, d))?;
+    let sign = Sign::of((a * d).cmp(&(c * b)));
+    let wrong = Sign::of((c * b).cmp(&(a * d)));
+    Some(
+        Draft::new(
+            json!({"task": "compare", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}),
+        )
+        .ask(Say::new("common-sign"))
+        .ask(relation(frac(a, b), Sign::Blank, frac(c, d)))
+        .compare(sign)
+        .hint(m.say(if same_top {
+            "hint-same-top"
+        } else {
+            "hint-same-bottom"
+        }))
+        .hint_with(
+            m.say("hint-picture"),
+            strips(PartShape::Bar, &[(b, a), (d, c)]),
+        )
+        .step(m.say(if same_top {
+            "step-same-top"
+        } else {
+            "step-same-bottom"
+        }))
+        .step(relation(frac(a, b), sign, frac(c, d)))
+        .mistake(
+            if same_top {
+                "larger-bottom-larger-fraction"
+            } else {
+                "sign-turned-round"
+            },
+            compare(wrong),
+        )
+        .mistake("took-as-equal", compare(Sign::Equal)),
+    )
+}

@@ -1,0 +1,370 @@
+//! Families of shapes, equal parts, fold lines.
+
+use crate::draw::{at, circle, polygon, polygon_with_lines, strip};
+use crate::expr::frac;
+use crate::figure::{Figure, Point};
+use crate::make::{Draft, Generator, Make, fraction, keep, says, whole};
+use crate::say::Say;
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-shape-families", 1, families),
+    Generator::new("g3-shape-equal-parts", 2, equal_parts),
+    Generator::new("g4-classify-shapes", 1, classify),
+    Generator::new("g4-symmetry", 1, symmetry),
+];
+
+/// Four-sided shapes: name, equal sides all round, four right angles, pairs of parallel sides.
+const QUADS: [(&str, bool, bool, u8); 5] = [
+    ("shape-square", true, true, 2),
+    ("shape-rectangle", false, true, 2),
+    ("shape-rhombus", true, false, 2),
+    ("shape-parallelogram", false, false, 2),
+    ("shape-trapezoid", false, false, 1),
+];
+
+fn quad(name: &str, size: i64) -> Vec<Point> {
+    let n = size;
+    match name {
+        "shape-square" => vec![at(0, 0), at(2 * n, 0), at(2 * n, 2 * n), at(0, 2 * n)],
+        "shape-rectangle" => vec![at(0, 0), at(3 * n, 0), at(3 * n, 2 * n), at(0, 2 * n)],
+        // Sides (3, 4)·n and 5·n long: all five.
+        "shape-rhombus" => vec![at(0, 0), at(5 * n, 0), at(8 * n, 4 * n), at(3 * n, 4 * n)],
+        "shape-parallelogram" => vec![at(0, 0), at(5 * n, 0), at(6 * n, 2 * n), at(n, 2 * n)],
+        _ => vec![at(0, 0), at(6 * n, 0), at(4 * n, 2 * n), at(n, 2 * n)],
+    }
+}
+
+fn picture(name: &'static str, size: i64) -> Figure {
+    polygon(
+        quad(name, size),
+        vec![None; 4],
+        if matches!(name, "shape-square" | "shape-rectangle") {
+            vec![0, 1, 2, 3]
+        } else {
+            Vec::new()
+        },
+        Say::new("shape-picture").word("shape", name),
+    )
+}
+
+/// What can be said of a four-sided shape, as (message id, holds).
+fn facts(quad: (&'static str, bool, bool, u8)) -> [(&'static str, bool); 4] {
+    [
+        ("fact-equal-sides", quad.1),
+        ("fact-right-angles", quad.2),
+        ("fact-two-parallel-pairs", quad.3 == 2),
+        ("fact-one-parallel-pair", quad.3 == 1),
+    ]
+}
+
+fn families(m: &mut Make) -> Option<Draft> {
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    if kind == 1 {
+        // How many sides or corners a shape has.
+        let (name, sides) = m.dice.pick(&[
+            ("shape-triangle", 3),
+            ("shape-quadrilateral", 4),
+            ("shape-pentagon", 5),
+            ("shape-hexagon", 6),
+            ("shape-octagon", 8),
+            ("shape-square", 4),
+            ("shape-rectangle", 4),
+            ("shape-rhombus", 4),
+        ]);
+        let corners = m.dice.one_in(2);
+        return Some(
+            Draft::new(json!({"task": "side_count", "shape": &name[6..], "count": if corners { "corners" } else { "sides" }}))
+                .ask(m.say(if corners { "ask-corners" } else { "ask-sides" }).word("shape", name))
+                .whole(sides)
+                .hint(m.say("hint-walk"))
+                .hint(m.say("hint-same"))
+                .step(m.say("hint-same"))
+                .step(m.say("step-count").word("shape", name).count("n", sides))
+                .mistake("one-side-too-few", whole(sides - 1))
+                .mistake("one-side-too-many", whole(sides + 1)),
+        );
+    }
+    let shape = m.dice.pick(&QUADS);
+    if kind == 2 {
+        let families: [(&'static str, bool); 4] = [
+            ("family-quadrilateral", true),
+            ("family-rectangle", shape.2),
+            ("family-rhombus", shape.1),
+            ("family-triangle", false),
+        ];
+        let right: Vec<&str> = families.iter().filter(|f| f.1).map(|f| &f.0[7..]).collect();
+        let size = m.dice.from(1..=3);
+        let answer = |fits: &dyn Fn(usize) -> bool| crate::Answer::SeveralChoices {
+            indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+        };
+        let draft = Draft::new(json!({"task": "families_of", "shape": &shape.0[6..]}))
+            .ask(m.say("ask-families").word("shape", shape.0))
+            .ask(picture(shape.0, size))
+            .all_of(
+                families
+                    .iter()
+                    .map(|(id, fits)| (*fits, says(id)))
+                    .collect(),
+            )
+            .hint(m.say("hint-rectangle"))
+            .hint(m.say("hint-rhombus"))
+            .step(m.say("hint-rectangle"))
+            .step(m.say("hint-rhombus"))
+            .step(m.say("step-quadrilateral"));
+        return Some(
+            draft
+                .mistake_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
+                .mistake_if(
+                    right.len() == 1,
+                    "all-four-sided-shapes-are-rectangles",
+                    answer(&|i| i <= 1),
+                )
+                .mistake(
+                    "family-of-four-sides-left-out",
+                    if right.len() > 1 {
+                        answer(&|i| i > 0 && families[i].1)
+                    } else {
+                        answer(&|i| i == 3)
+                    },
+                ),
+        );
+    }
+    // A shape that belongs to one family and not to another.
+    let (inside, outside) = m.dice.pick(&[
+        ("shape-rhombus", "family-rectangle"),
+        ("shape-rectangle", "family-rhombus"),
+        ("shape-parallelogram", "family-rectangle"),
+        ("shape-trapezoid", "family-rectangle"),
+        ("shape-trapezoid", "family-rhombus"),
+        ("shape-parallelogram", "family-rhombus"),
+        ("shape-square", "family-rectangle"),
+        ("shape-square", "family-rhombus"),
+    ]);
+    let belongs = inside == "shape-square";
+    Some(
+        Draft::new(json!({"task": "is_in_family", "shape": &inside[6..], "family": &outside[7..]}))
+            .ask(
+                m.say("ask-belongs")
+                    .word("shape", inside)
+                    .word("family", outside),
+            )
+            .ask(picture(inside, 1))
+            .one_of_listed(
+                vec![
+                    ("family-too-wide", says("common-yes")),
+                    ("square-left-out-of-family", says("common-no")),
+                    ("shape-by-its-name-only", says("shape-depends")),
+                ],
+                usize::from(!belongs),
+            )
+            .hint(m.say("hint-rectangle"))
+            .hint(m.say("hint-rhombus"))
+            .step(m.say(if outside == "family-rectangle" {
+                "hint-rectangle"
+            } else {
+                "hint-rhombus"
+            }))
+            .step(m.say(if belongs { "step-belongs" } else { "step-not" })),
+    )
+}
+
+fn equal_parts(m: &mut Make) -> Option<Draft> {
+    let parts = m.dice.pick(&[2, 3, 4, 6, 8]);
+    let round = m.dice.one_in(2);
+    let picture = if round {
+        circle(parts, 1)
+    } else {
+        strip(parts, 1)
+    };
+    let kind = m
+        .level
+        .pick(m.dice.from(1..=2), m.dice.from(1..=2), m.dice.from(2..=3));
+    let shape = if round { "shape-circle" } else { "shape-bar" };
+    let mut all = parts;
+    let draft = match kind {
+        1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
+            .ask(m.say("ask-part"))
+            .ask(picture)
+            .fraction(1, parts)
+            .mistake("fraction-turned-over", fraction(parts, 1))
+            .mistake("part-to-part", fraction(1, parts - 1)),
+        2 => Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}"), "shape": &shape[6..]}))
+            .ask(m.say("ask-how-many").math("fraction", frac(1, parts)).word("shape", shape))
+            .whole(parts)
+            .mistake("cuts-counted-not-parts", whole(parts - 1))
+            .mistake("parts-doubled", whole(parts * 2)),
+        _ => {
+            let first = m.dice.pick(&[2, 3, 4]);
+            let again = 2;
+            let total = first * again;
+            keep([4, 6, 8].contains(&total))?;
+            all = total;
+            Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": &shape[6..]}))
+                .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
+                .fraction(1, total)
+                .mistake("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
+                .mistake("second-cut-only", fraction(again, first))
+        }
+    };
+    keep(kind != 1 || parts > 2)?;
+    Some(
+        draft
+            .hint(m.say("hint-equal"))
+            .hint(m.say("hint-one"))
+            .step(m.say("hint-equal"))
+            .step(
+                m.say("step-one")
+                    .count("parts", all)
+                    .math("fraction", frac(1, all)),
+            ),
+    )
+}
+
+fn classify(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        // A triangle by its angles.
+        let kind = m.dice.from(0..=2) as usize;
+        let a = m.dice.from(20..=70);
+        let (b, c) = match kind {
+            0 => (90, 90 - a),
+            1 => {
+                let b = m.dice.from(95..=130);
+                (b, 180 - a - b)
+            }
+            _ => {
+                let b = m.dice.from(91 - a..=89);
+                (b, 180 - a - b)
+            }
+        };
+        keep(c > 9 && b > 0 && (kind != 2 || (c < 90 && a < 90)))?;
+        let mut angles = vec![a, b, c];
+        m.dice.shuffle(&mut angles);
+        return Some(
+            Draft::new(json!({"task": "triangle_by_angles", "angles": angles}))
+                .ask(m.say("ask-triangle").numbers("angles", &angles))
+                .one_of_listed(
+                    vec![
+                        ("largest-angle-misjudged", says("triangle-right")),
+                        ("largest-angle-misjudged", says("triangle-obtuse")),
+                        ("small-angles-decide", says("triangle-acute")),
+                    ],
+                    kind,
+                )
+                .hint(m.say("hint-largest"))
+                .hint(m.say("hint-ninety"))
+                .step(
+                    m.say("step-largest")
+                        .count("angle", angles.iter().copied().max()?),
+                )
+                .step(m.say(["step-right", "step-obtuse", "step-acute"][kind])),
+        );
+    }
+    let shape = m.dice.pick(&QUADS);
+    let size = m.dice.from(1..=3);
+    let all = facts(shape);
+    keep(m.level != crate::Level::Entry || shape.3 == 2)?;
+    let answer = |fits: &dyn Fn(usize) -> bool| crate::Answer::SeveralChoices {
+        indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+    };
+    let right: Vec<usize> = (0..4).filter(|i| all[*i].1).collect();
+    let mut draft = Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..]}))
+        .ask(m.say("ask-facts").word("shape", shape.0))
+        .ask(picture(shape.0, size))
+        .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
+        .hint(m.say("hint-parallel"))
+        .hint(m.say("hint-sides"))
+        .step(m.say("hint-parallel"))
+        .step(m.say("step-shape").word("shape", shape.0));
+    for (id, _) in all.into_iter().filter(|(_, holds)| *holds) {
+        draft = draft.step(m.say("step-true").word("fact", id));
+    }
+    Some(
+        draft
+            .mistake_if(
+                right.len() > 1,
+                "one-property-only",
+                answer(&|i| i == right[0]),
+            )
+            .mistake_if(
+                right.len() == 1,
+                "slanted-sides-taken-as-equal",
+                answer(&|i| i == right[0] || i == 0),
+            )
+            .mistake(
+                "parallel-pairs-miscounted",
+                answer(&|i| match i {
+                    2 => !all[2].1,
+                    3 => !all[3].1,
+                    _ => all[i].1,
+                }),
+            ),
+    )
+}
+
+/// Shapes with their lines of symmetry: (name, lines, corners).
+const FOLDS: [(&str, i64); 8] = [
+    ("shape-square", 4),
+    ("shape-rectangle", 2),
+    ("shape-rhombus", 2),
+    ("shape-parallelogram", 0),
+    ("fold-equilateral", 3),
+    ("fold-isosceles", 1),
+    ("fold-pentagon", 5),
+    ("fold-hexagon", 6),
+];
+
+fn fold_corners(name: &str) -> Vec<Point> {
+    match name {
+        // Coordinates in hundredths of the radius, near enough for a drawing.
+        "fold-equilateral" => vec![at(0, 100), at(-87, -50), at(87, -50)],
+        "fold-isosceles" => vec![at(0, 120), at(-50, -60), at(50, -60)],
+        "fold-pentagon" => vec![
+            at(0, 100),
+            at(-95, 31),
+            at(-59, -81),
+            at(59, -81),
+            at(95, 31),
+        ],
+        "fold-hexagon" => vec![
+            at(100, 0),
+            at(50, 87),
+            at(-50, 87),
+            at(-100, 0),
+            at(-50, -87),
+            at(50, -87),
+        ],
+        quad_name => quad(quad_name, 1),
+    }
+}
+
+fn symmetry(m: &mut Make) -> Option<Draft> {
+    let shapes = m.level.pick(&FOLDS[..6], &FOLDS[..], &FOLDS[3..]);
+    let (name, lines) = m.dice.pick(shapes);
+    let corners = fold_corners(name);
+    let sides = corners.len() as i64;
+    let figure = polygon_with_lines(
+        corners.clone(),
+        vec![None; corners.len()],
+        Vec::new(),
+        Say::new("shape-picture").word("shape", name),
+    );
+    let short = name.split_once('-').map_or(name, |(_, rest)| rest);
+    let ask = m.dice.one_in(2);
+    Some(
+        Draft::new(json!({"task": "fold_lines", "shape": short, "asked": if ask { "count" } else { "folds" }}))
+            .ask(m.say(if ask { "ask-count" } else { "ask-folds" }).word("shape", name))
+            .ask(figure)
+            .whole(lines)
+            .hint(m.say("hint-fold"))
+            .hint(m.say("hint-corner"))
+            .step(m.say("hint-fold"))
+            .step(m.say("step-count").count("lines", lines))
+            .mistake_if(lines != sides, "fold-line-for-each-side", whole(sides))
+            .mistake_if(lines == sides, "fold-line-for-each-end", whole(2 * sides))
+            .mistake_if(lines > 1, "one-fold-line-only", whole(1))
+            .mistake_if(lines == 0, "cut-in-half-is-a-fold", whole(2))
+            .mistake_if(lines == 1, "all-triangles-fold-the-same", whole(2)),
+    )
+}

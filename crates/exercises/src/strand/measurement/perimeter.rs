@@ -1,0 +1,157 @@
+//! Perimeter, and what area and perimeter have to do with each other.
+
+use super::area::LENGTHS;
+use crate::draw::rectangle;
+use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
+use crate::make::{Draft, Generator, Make, keep, whole};
+use serde_json::json;
+
+/// The generators of this file.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-perimeter", 1, perimeter),
+    Generator::new("g4-area-perimeter-rules", 1, rules),
+];
+
+fn perimeter(m: &mut Make) -> Option<Draft> {
+    let (length, _) = m.dice.pick(&LENGTHS);
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    let (w, h) = (
+        m.dice.from(m.level.pick(3..=9, 4..=15, 6..=24)),
+        m.dice.from(m.level.pick(2..=8, 3..=12, 4..=18)),
+    );
+    keep(w != h && w * h != 2 * (w + h))?;
+    let unit = length;
+    Some(match kind {
+        1 => Draft::new(json!({"task": "rectangle_perimeter", "width": w, "height": h}))
+            .ask(m.say("ask-around").word("unit", unit))
+            .ask(rectangle(
+                w,
+                h,
+                [Some(num(w)), Some(num(h))],
+                m.say("rectangle").count("width", w).count("height", h),
+            ))
+            .whole_unit(2 * (w + h), unit)
+            .hint(m.say("hint-around"))
+            .hint(m.say("hint-opposite"))
+            .step(m.say("hint-opposite"))
+            .step(equal(
+                sum([num(w), num(h), num(w), num(h)]),
+                num(2 * (w + h)),
+            ))
+            .mistake("two-sides-only", whole(w + h))
+            .mistake("area-for-perimeter", whole(w * h)),
+        2 => {
+            Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
+                .ask(
+                    m.say("ask-side")
+                        .count("perimeter", 2 * (w + h))
+                        .count("side", w)
+                        .word("unit", unit),
+                )
+                .whole_unit(h, unit)
+                .hint(m.say("hint-half"))
+                .hint(m.say("hint-opposite"))
+                .step(
+                    m.say("step-two")
+                        .math("work", equal(sum([num(w), num(w)]), num(2 * w))),
+                )
+                .step(equal(difference(num(2 * (w + h)), num(2 * w)), num(2 * h)))
+                .step(equal(quotient(num(2 * h), num(2)), num(h)))
+                .mistake("one-side-taken-from-perimeter", whole(w + 2 * h))
+                .mistake("two-sides-not-halved", whole(2 * h))
+        }
+        _ => {
+            let sides: Vec<i64> = (0..4).map(|_| m.dice.from(3..=15)).collect();
+            let total: i64 = sides.iter().sum();
+            let known: i64 = sides[..3].iter().sum();
+            keep(sides[3] != sides[2] && known > sides[3])?;
+            Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides[..3]}))
+                .ask(
+                    m.say("ask-missing")
+                        .count("perimeter", total)
+                        .numbers("sides", &sides[..3])
+                        .word("unit", unit),
+                )
+                .whole_unit(sides[3], unit)
+                .hint(m.say("hint-around"))
+                .hint(
+                    m.say("hint-known")
+                        .math("work", sum(sides[..3].iter().map(num))),
+                )
+                .step(equal(sum(sides[..3].iter().map(num)), num(known)))
+                .step(equal(difference(num(total), num(known)), num(sides[3])))
+                .mistake("stopped-after-one-step", whole(known))
+                .mistake("added-all-numbers", whole(total + known))
+        }
+    })
+}
+
+fn rules(m: &mut Make) -> Option<Draft> {
+    let (w, h) = (
+        m.dice.from(m.level.pick(3..=9, 5..=15, 8..=30)),
+        m.dice.from(m.level.pick(2..=9, 4..=12, 6..=20)),
+    );
+    keep(w != h && w * h != 2 * (w + h) && h != 2)?;
+    let (length, square) = m.dice.pick(&LENGTHS);
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    Some(match kind {
+        1 => Draft::new(json!({"task": "side_from_area", "area": w * h, "side": w}))
+            .ask(
+                m.say("ask-area")
+                    .count("area", w * h)
+                    .count("side", w)
+                    .word("unit", length)
+                    .word("square", square),
+            )
+            .whole_unit(h, length)
+            .hint(m.say("hint-area"))
+            .hint(
+                m.say("hint-work")
+                    .math("work", equal(product([num(w), Expr::Blank]), num(w * h))),
+            )
+            .step(m.say("hint-area"))
+            .step(equal(quotient(num(w * h), num(w)), num(h)))
+            .mistake("subtracted-instead-of-divided", whole(w * h - w))
+            .mistake("multiplied-all-numbers", whole(w * h * w)),
+        2 => {
+            Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
+                .ask(
+                    m.say("ask-perimeter")
+                        .count("perimeter", 2 * (w + h))
+                        .count("side", w)
+                        .word("unit", length),
+                )
+                .whole_unit(h, length)
+                .hint(m.say("hint-perimeter"))
+                .hint(m.say("hint-work").math(
+                    "work",
+                    equal(
+                        sum([num(2 * w), Expr::Blank, Expr::Blank]),
+                        num(2 * (w + h)),
+                    ),
+                ))
+                .step(equal(difference(num(2 * (w + h)), num(2 * w)), num(2 * h)))
+                .step(equal(quotient(num(2 * h), num(2)), num(h)))
+                .mistake("one-side-taken-from-perimeter", whole(w + 2 * h))
+                .mistake("two-sides-not-halved", whole(2 * h))
+        }
+        _ => Draft::new(json!({"task": "perimeter_from_area", "area": w * h, "side": w}))
+            .ask(
+                m.say("ask-both")
+                    .count("area", w * h)
+                    .count("side", w)
+                    .word("unit", length)
+                    .word("square", square),
+            )
+            .whole_unit(2 * (w + h), length)
+            .hint(m.say("hint-area"))
+            .hint(m.say("hint-then"))
+            .step(equal(quotient(num(w * h), num(w)), num(h)))
+            .step(equal(
+                sum([num(w), num(h), num(w), num(h)]),
+                num(2 * (w + h)),
+            ))
+            .mistake("stopped-after-one-step", whole(h))
+            .mistake("two-sides-only", whole(w + h)),
+    })
+}

@@ -1,0 +1,240 @@
+//! Clocks, elapsed time, mass and liquid volume.
+
+use crate::answer::Entry;
+use crate::draw::{Line, clock, scale};
+use crate::expr::{Expr, difference, equal, num, product, sum};
+use crate::figure::ScaleShape;
+use crate::make::{Draft, Generator, Make, duration, keep, time, whole};
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-time-tell", 1, tell),
+    Generator::new("g3-time-elapsed", 1, elapsed),
+    Generator::new("g3-mass-volume", 1, mass_volume),
+];
+
+fn tell(m: &mut Make) -> Option<Draft> {
+    let hour = m.dice.from(1..=12);
+    let minute = m.level.pick(
+        m.dice.from(1..=11) * 5,
+        m.dice.from(1..=59),
+        m.dice.from(36..=59),
+    );
+    keep(m.level == crate::Level::Entry || minute % 5 != 0)?;
+    let swapped_hour = if minute / 5 == 0 { 12 } else { minute / 5 };
+    keep(swapped_hour != hour)?;
+    let (low, rest) = (minute / 5 * 5, minute % 5);
+    let draft =
+        Draft::new(json!({"task": "clock_time", "hour_hand_after": hour, "small_marks": minute}))
+            .ask(m.say("ask"))
+            .ask(clock(hour, minute))
+            .answer(Entry::Time { half_day: false }, time(hour, minute))
+            .hint(m.say("hint-short"))
+            .hint(m.say("hint-long"))
+            .step(
+                m.say("step-hour")
+                    .count("hour", hour)
+                    .count("next", hour % 12 + 1),
+            );
+    let draft = if rest == 0 {
+        draft.step(
+            m.say("step-fives")
+                .count("fives", minute / 5)
+                .count("minute", minute),
+        )
+    } else {
+        draft.step(
+            m.say("step-minutes")
+                .count("low", low)
+                .count("rest", rest)
+                .count("minute", minute),
+        )
+    };
+    Some(
+        draft
+            .mistake("clock-hands-swapped", time(swapped_hour, hour * 5 % 60))
+            .mistake("next-hour-taken", time(hour % 12 + 1, minute))
+            .mistake_unless_same("minute-hand-read-as-hour-number", time(hour, minute / 5)),
+    )
+}
+
+fn at(total: i64) -> Expr {
+    let total = total.rem_euclid(720);
+    Expr::Time {
+        hour: (if total / 60 == 0 { 12 } else { total / 60 }) as u8,
+        minute: (total % 60) as u8,
+    }
+}
+
+fn clock_text(total: i64) -> String {
+    let total = total.rem_euclid(720);
+    format!(
+        "{}:{:02}",
+        if total / 60 == 0 { 12 } else { total / 60 },
+        total % 60
+    )
+}
+
+fn elapsed(m: &mut Make) -> Option<Draft> {
+    let start = m.dice.from(1..=10) * 60 + m.dice.from(1..=59);
+    let minutes = m.dice.from(m.level.pick(5..=40, 12..=59, 18..=59));
+    let end = start + minutes;
+    let crosses = end / 60 != start / 60 && end % 60 != 0;
+    keep(
+        crosses != m.level.pick(true, false, false) && (crosses || m.level == crate::Level::Entry),
+    )?;
+    let (sm, em) = (start % 60, end % 60);
+    keep(sm != 0)?;
+    let to_hour = 60 - sm;
+    let name = m.dice.name();
+    if m.level == crate::Level::Stretch {
+        let clock_answer = |t: i64| {
+            let t = t.rem_euclid(720);
+            time(if t / 60 == 0 { 12 } else { t / 60 }, t % 60)
+        };
+        let before = m.dice.one_in(2);
+        let (given, asked) = if before { (end, start) } else { (start, end) };
+        return Some(
+            Draft::new(json!({"task": if before { "start_time" } else { "end_time" }, "at": clock_text(given), "minutes": minutes}))
+                .ask(m.say(if before { "ask-start" } else { "ask-end" }).text("name", name).math("at", at(given)).count("minutes", minutes))
+                .answer(Entry::Time { half_day: false }, clock_answer(asked))
+                .hint(m.say("hint-hour"))
+                .hint(m.say(if before { "hint-back" } else { "hint-on" }).count("minutes", minutes))
+                .step(m.say(if before { "step-back-hour" } else { "step-to-hour" }).count("minutes", if before { em } else { to_hour }))
+                .step(m.say(if before { "step-back-rest" } else { "step-rest" }).count("minutes", if before { minutes - em } else { minutes - to_hour }).math("at", at(asked)))
+                .mistake("hour-not-changed", clock_answer(if before { start + 60 } else { end - 60 }))
+                .mistake("time-counted-the-wrong-way", clock_answer(if before { end + minutes } else { start - minutes })),
+        );
+    }
+    // Times read as plain numbers: 3:12 − 2:47 as 312 − 247.
+    let as_hundreds = (end / 60 - start / 60) * 100 + em - sm;
+    let line = Line::new(start - sm, start - sm + 120, 10)
+        .label(start - sm, at(start - sm))
+        .label(start - sm + 60, at(start - sm + 60))
+        .label(start - sm + 120, at(start - sm + 120))
+        .figure_as(
+            m.say("line")
+                .math("from", at(start - sm))
+                .math("to", at(start - sm + 120)),
+        );
+    let draft = Draft::new(
+        json!({"task": "minutes_between", "from": clock_text(start), "to": clock_text(end)}),
+    )
+    .ask(
+        m.say(&format!("ask-{}", m.level.pick(1, 2, 2)))
+            .text("name", name)
+            .math("from", at(start))
+            .math("to", at(end)),
+    )
+    .answer(Entry::Duration { hours: false }, duration(minutes))
+    .hint(m.say("hint-hour"))
+    .hint_with(m.say("hint-line"), line);
+    Some(if crosses {
+        draft
+            .step(m.say("step-to-hour").count("minutes", to_hour))
+            .step(m.say("step-past").count("minutes", em))
+            .step(equal(sum([num(to_hour), num(em)]), num(minutes)))
+            .mistake("hour-taken-as-hundred", duration(as_hundreds))
+            .mistake_unless_same("minutes-subtracted-without-hour", duration((em - sm).abs()))
+    } else {
+        draft
+            .step(m.say("step-same-hour"))
+            .step(equal(difference(num(em), num(sm)), num(minutes)))
+            .mistake("added-instead", duration(em + sm))
+            .mistake("counted-to-the-next-hour", duration(to_hour))
+    })
+}
+
+fn mass_volume(m: &mut Make) -> Option<Draft> {
+    let kind = m.level.pick(1, m.dice.from(1..=3), m.dice.from(3..=4));
+    Some(match kind {
+        1 => {
+            let jug = m.dice.one_in(2);
+            let (to, label_step, step) = m.dice.pick(&[
+                (1000, 200, 50),
+                (500, 100, 20),
+                (1000, 100, 50),
+                (500, 100, 25),
+            ]);
+            let value = m.dice.step(step..=to - step, step);
+            keep(value % label_step != 0)?;
+            let unit = if jug { "unit-ml" } else { "unit-g" };
+            let below = value / label_step * label_step;
+            let marks = (value - below) / step;
+            Draft::new(json!({"task": "read_scale", "below": below, "marks": marks, "label_step": label_step, "parts": label_step / step}))
+                .ask(m.say(if jug { "ask-jug" } else { "ask-dial" }))
+                .ask(scale(if jug { ScaleShape::Jug } else { ScaleShape::Dial }, to, step, label_step, value, unit))
+                .whole_unit(value, unit)
+                .hint(m.say("hint-between").number("low", below).number("high", below + label_step))
+                .hint(m.say("hint-mark").count("parts", label_step / step))
+                .step(m.say("step-mark").count("step", step))
+                .step(m.say("step-count").count("marks", marks).number("low", below).number("value", value))
+                .mistake("mark-taken-as-one", whole(below + marks))
+                .mistake("mark-taken-as-ten", whole(below + marks * if step == 10 { 100 } else { 10 }))
+        }
+        2 => {
+            let (n, each) = (m.dice.from(2..=6), m.dice.step(50..=400, 50));
+            let (unit, story) = m.dice.pick(&[("unit-g", 1), ("unit-ml", 2)]);
+            keep(n * each <= 2000)?;
+            Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
+                .ask(
+                    m.say(&format!("ask-times-{story}"))
+                        .count("n", n)
+                        .count("each", each),
+                )
+                .whole_unit(n * each, unit)
+                .hint(m.say("hint-times"))
+                .hint(
+                    m.say("hint-work")
+                        .math("work", product([num(n), num(each)])),
+                )
+                .step(m.say("hint-times"))
+                .step(equal(product([num(n), num(each)]), num(n * each)))
+                .mistake("added-instead-of-multiplied", whole(n + each))
+                .mistake("one-group-left-out", whole((n - 1) * each))
+        }
+        3 => {
+            let (a, b) = (m.dice.step(300..=900, 10), m.dice.step(50..=400, 10));
+            keep(a > b + 40)?;
+            let (unit, story) = m.dice.pick(&[("unit-g", 1), ("unit-ml", 2)]);
+            Draft::new(json!({"task": "subtract", "from": a, "take": b}))
+                .ask(
+                    m.say(&format!("ask-less-{story}"))
+                        .text("name", m.dice.name())
+                        .count("a", a)
+                        .count("b", b),
+                )
+                .whole_unit(a - b, unit)
+                .hint(m.say("hint-less"))
+                .hint(m.say("hint-work").math("work", difference(num(a), num(b))))
+                .step(m.say("hint-less"))
+                .step(equal(difference(num(a), num(b)), num(a - b)))
+                .mistake("added-instead", whole(a + b))
+                .mistake("second-amount-as-answer", whole(b))
+        }
+        _ => {
+            let (n, each) = (m.dice.from(3..=9), m.dice.step(20..=90, 10));
+            let (unit, story) = m.dice.pick(&[("unit-g", 1), ("unit-ml", 2)]);
+            Draft::new(json!({"task": "share_equally", "amount": n * each, "shares": n}))
+                .ask(
+                    m.say(&format!("ask-share-{story}"))
+                        .count("total", n * each)
+                        .count("n", n),
+                )
+                .whole_unit(each, unit)
+                .hint(m.say("hint-share"))
+                .hint(
+                    m.say("hint-work")
+                        .math("work", crate::expr::quotient(num(n * each), num(n))),
+                )
+                .step(m.say("hint-share"))
+                .step(equal(
+                    crate::expr::quotient(num(n * each), num(n)),
+                    num(each),
+                ))
+                .mistake("subtracted-instead-of-divided", whole(n * each - n))
+                .mistake("multiplied-all-numbers", whole(n * each * n))
+        }
+    })
+}

@@ -1,0 +1,365 @@
+//! Equal groups, times and divide facts, and the properties behind them.
+
+use crate::answer::{Answer, Entry};
+use crate::draw::{array, array_with, groups, squares};
+use crate::expr::{Expr, equal, group, num, product, quotient, sum};
+use crate::make::{Draft, Generator, Make, keep, whole};
+use crate::say::Say;
+use serde_json::json;
+
+/// The generators.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-multiply-equal-groups", 2, equal_groups),
+    Generator::new("g3-missing-factor", 1, missing_factor),
+    Generator::new("g3-multiply-properties", 1, properties),
+    Generator::new("g3-divide-as-missing-factor", 1, divide_as_missing),
+    Generator::new("g3-facts-multiply", 1, facts_multiply),
+    Generator::new("g3-facts-divide", 1, facts_divide),
+    Generator::new("g3-multiply-by-tens", 1, by_tens),
+];
+
+fn equal_groups(m: &mut Make) -> Option<Draft> {
+    let high = m.level.pick(5, 10, 10);
+    let (n, each) = (
+        m.dice.from(m.level.pick(2..=5, 2..=10, 4..=10)),
+        m.dice.from(2..=high),
+    );
+    keep(n != each && n + each != n * each)?;
+    if m.level != crate::Level::Stretch && n <= 7 && m.dice.one_in(4) {
+        return Some(array_to_mark(m, n, each));
+    }
+    let (ask, _) = m.story(4);
+    let mut draft = Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
+        .ask(ask.count("groups", n).count("each", each));
+    if m.level == crate::Level::Entry {
+        draft = draft.ask(groups(n, each, 0));
+    }
+    Some(
+        draft
+            .whole(n * each)
+            .hint(m.say("hint-groups").count("groups", n).count("each", each))
+            .hint_with(m.say("hint-count").count("each", each), groups(n, each, 0))
+            .step(m.say("hint-groups").count("groups", n).count("each", each))
+            .step(equal(product([num(n), num(each)]), num(n * each)))
+            .mistake("added-instead-of-multiplied", whole(n + each))
+            .mistake("one-group-left-out", whole((n - 1) * each))
+            .mistake_unless_same("one-group-too-many", whole((n + 1) * each)),
+    )
+}
+
+/// Rows to mark on a grid. A grid turned by a quarter is right too.
+fn array_to_mark(m: &mut Make, n: i64, each: i64) -> Draft {
+    let area = |rows: i64| Answer::GridArea {
+        rows: rows as u32,
+        columns: each as u32,
+    };
+    let work = product([num(n), num(each)]);
+    Draft::new(json!({"task": "array_to_mark", "rows": n, "each": each}))
+        .ask(m.say("ask-mark").math("work", work))
+        .answer(
+            Entry::GridArea {
+                rows: 8,
+                columns: 10,
+            },
+            area(n),
+        )
+        .hint(m.say("hint-rows").count("groups", n).count("each", each))
+        .hint(m.say("hint-under").count("each", each))
+        .step(m.say("hint-under").count("each", each))
+        .step_with(m.say("step-rows").count("groups", n), squares(n, each))
+        .mistake("one-group-left-out", area(n - 1))
+        .mistake("one-group-too-many", area(n + 1))
+}
+
+/// A times fact that suits the level: (factor, factor).
+fn fact(m: &mut Make) -> Option<(i64, i64)> {
+    let a = m.level.pick(
+        m.dice.pick(&[2, 3, 4, 5, 10]),
+        m.dice.from(2..=9),
+        m.dice.from(6..=9),
+    );
+    let b = m.dice.from(m.level.pick(2..=6, 3..=10, 4..=10));
+    keep(a != b && a + b != a * b)?;
+    Some((a, b))
+}
+
+fn missing_factor(m: &mut Make) -> Option<Draft> {
+    let (a, b) = fact(m)?;
+    let c = a * b;
+    let form = m
+        .level
+        .pick(m.dice.from(1..=2), m.dice.from(1..=3), m.dice.from(2..=4));
+    // The number asked for, the equation, and the numbers shown in it.
+    let (right, shown, text): (i64, Box<dyn Fn(Expr) -> Expr>, String) = match form {
+        1 => (
+            b,
+            Box::new(move |x| equal(product([num(a), x]), num(c))),
+            format!("{a} * x = {c}"),
+        ),
+        2 => (
+            b,
+            Box::new(move |x| equal(product([x, num(a)]), num(c))),
+            format!("x * {a} = {c}"),
+        ),
+        3 => (
+            b,
+            Box::new(move |x| equal(quotient(num(c), x), num(a))),
+            format!("{c} / x = {a}"),
+        ),
+        _ => (
+            c,
+            Box::new(move |x| equal(quotient(x, num(a)), num(b))),
+            format!("x / {a} = {b}"),
+        ),
+    };
+    let draft = Draft::new(json!({"task": "solve_for_x", "equation": text}))
+        .ask(Say::new("common-box"))
+        .ask(shown(Expr::Blank))
+        .whole(right)
+        .hint(m.say("hint-family"))
+        .hint_with(m.say("hint-picture"), array(a, b))
+        .step(
+            m.say("step-family")
+                .math("fact", equal(product([num(a), num(b)]), num(c))),
+        )
+        .step(shown(num(right)));
+    Some(if right == c {
+        draft
+            .mistake(
+                "divided-instead-of-multiplied",
+                whole((a.max(b) / a.min(b)).max(1)),
+            )
+            .mistake("added-instead-of-multiplied", whole(a + b))
+    } else {
+        draft
+            .mistake("subtracted-instead-of-divided", whole(c - a))
+            .mistake("fact-one-off", whole(b + 1))
+            .mistake_unless_same("multiplied-all-numbers", whole(c * a))
+    })
+}
+
+fn properties(m: &mut Make) -> Option<Draft> {
+    let a = m.dice.from(m.level.pick(2..=6, 3..=9, 4..=9));
+    if m.level == crate::Level::Stretch && m.dice.one_in(2) {
+        let (b, c) = (m.dice.from(2..=5), m.dice.from(2..=5));
+        keep(a * b <= 40 && a != b && b != c && a + b != a * b && a != c && a * b * c <= 100)?;
+        let shown = |x: Expr| {
+            equal(
+                product([num(a), group(product([num(b), num(c)]))]),
+                product([x, num(c)]),
+            )
+        };
+        return Some(
+            Draft::new(
+                json!({"task": "solve_for_x", "equation": format!("{a} * ({b} * {c}) = x * {c}")}),
+            )
+            .ask(Say::new("common-box"))
+            .ask(shown(Expr::Blank))
+            .whole(a * b)
+            .hint(m.say("hint-any-order"))
+            .hint(m.say("hint-first-two"))
+            .step(
+                m.say("step-first-two")
+                    .math("work", equal(product([num(a), num(b)]), num(a * b))),
+            )
+            .step(shown(num(a * b)))
+            .mistake("added-instead-of-multiplied", whole(a + b))
+            .mistake("kept-the-number", whole(a)),
+        );
+    }
+    let b = m.dice.from(6..=m.level.pick(9, 12, 15));
+    let first = if b > 10 { 10 } else { m.dice.from(2..=b - 2) };
+    let second = b - first;
+    keep(a != b && first != second && second >= 2)?;
+    let shown = |x: Expr| {
+        equal(
+            product([num(a), num(b)]),
+            sum([product([num(a), num(first)]), product([num(a), x])]),
+        )
+    };
+    Some(
+        Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * {b} = {a} * {first} + {a} * x")}))
+            .ask(Say::new("common-box"))
+            .ask(shown(Expr::Blank))
+            .whole(second)
+            .hint(m.say("hint-split").count("rows", a))
+            .hint_with(m.say("hint-cut"), array_with(a, b, Some(first), false))
+            .step(m.say("step-split").math("work", equal(num(b), sum([num(first), num(second)]))))
+            .step(shown(num(second)))
+            .mistake("kept-the-number", whole(b))
+            .mistake("added-all-numbers", whole(b + first))
+            .mistake_unless_same("split-factor-repeated", whole(first)),
+    )
+}
+
+fn divide_as_missing(m: &mut Make) -> Option<Draft> {
+    let (a, b) = fact(m)?;
+    let c = a * b;
+    Some(
+        Draft::new(json!({"task": "divide", "total": c, "by": a}))
+            .ask(
+                m.say("ask")
+                    .math("divide", quotient(num(c), num(a)))
+                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+            )
+            .whole(b)
+            .hint(
+                m.say("hint-think")
+                    .math("times", equal(product([num(a), Expr::Blank]), num(c))),
+            )
+            .hint_with(
+                m.say("hint-rows").count("rows", a).count("total", c),
+                array(a, b),
+            )
+            .step(
+                m.say("step-fact")
+                    .math("fact", equal(product([num(a), num(b)]), num(c))),
+            )
+            .step(equal(quotient(num(c), num(a)), num(b)))
+            .mistake("subtracted-instead-of-divided", whole(c - a))
+            .mistake("fact-one-off", whole(b + 1))
+            .mistake("fact-one-short", whole(b - 1)),
+    )
+}
+
+fn facts_multiply(m: &mut Make) -> Option<Draft> {
+    let a = m.level.pick(
+        m.dice.pick(&[0, 1, 2, 5, 10]),
+        m.dice.from(2..=10),
+        m.dice.from(6..=9),
+    );
+    let b = m.dice.from(m.level.pick(1..=10, 3..=10, 3..=10));
+    let (x, y) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
+    keep((a, b) != (2, 2) && (a > 1 || b != 1))?;
+    let shown = |answer: Expr| equal(product([num(x), num(y)]), answer);
+    let draft = Draft::new(json!({"task": "multiply", "numbers": [x, y]}))
+        .ask(Say::new("common-work-out"))
+        .ask(shown(Expr::Blank))
+        .whole(a * b);
+    if a <= 1 {
+        let draft = draft
+            .hint(m.say("hint-groups").count("groups", x).count("each", y))
+            .hint(m.say(if a == 0 { "hint-zero" } else { "hint-one" }))
+            .step(m.say(if a == 0 { "hint-zero" } else { "hint-one" }))
+            .step(shown(num(a * b)));
+        return Some(if a == 0 {
+            draft
+                .mistake("times-zero-keeps-number", whole(b))
+                .mistake_unless_same("times-zero-is-one", whole(1))
+        } else {
+            draft
+                .mistake("added-instead-of-multiplied", whole(b + 1))
+                .mistake("times-one-is-one", whole(1))
+        });
+    }
+    let near = if b > 5 { 5 } else { b - 1 };
+    let rest = b - near;
+    let mut draft = draft.hint(m.say("hint-near")).hint_with(
+        m.say("hint-rows").count("rows", a).count("each", b),
+        array_with(a, b, Some(near), false),
+    );
+    draft = if near > 0 && rest > 0 && near != b {
+        draft
+            .step(
+                m.say("step-near")
+                    .math("work", equal(product([num(a), num(near)]), num(a * near))),
+            )
+            .step(
+                m.say("step-rest")
+                    .math("work", equal(product([num(a), num(rest)]), num(a * rest))),
+            )
+    } else {
+        draft.step(m.say("hint-near"))
+    };
+    Some(
+        draft
+            .step(shown(num(a * b)))
+            .mistake("added-instead-of-multiplied", whole(a + b))
+            .mistake("one-group-left-out", whole(a * (b - 1)))
+            .mistake_unless_same("one-group-too-many", whole(a * (b + 1))),
+    )
+}
+
+fn facts_divide(m: &mut Make) -> Option<Draft> {
+    let by = m.level.pick(
+        m.dice.pick(&[1, 2, 5, 10]),
+        m.dice.from(2..=10),
+        m.dice.from(6..=9),
+    );
+    let q = m.dice.from(m.level.pick(2..=10, 2..=10, 3..=10));
+    let total = by * q;
+    keep(total != by && q != by)?;
+    let shown = |answer: Expr| equal(quotient(num(total), num(by)), answer);
+    let draft = Draft::new(json!({"task": "divide", "total": total, "by": by}))
+        .ask(Say::new("common-work-out"))
+        .ask(shown(Expr::Blank))
+        .whole(q)
+        .hint(m.say("hint-times"))
+        .hint(
+            m.say("hint-fact")
+                .math("fact", equal(product([num(by), Expr::Blank]), num(total))),
+        )
+        .step(
+            m.say("step-fact")
+                .math("fact", equal(product([num(by), num(q)]), num(total))),
+        )
+        .step(shown(num(q)));
+    Some(if by == 1 {
+        draft
+            .mistake("divided-by-one-is-one", whole(1))
+            .mistake("subtracted-instead-of-divided", whole(total - 1))
+    } else {
+        draft
+            .mistake("subtracted-instead-of-divided", whole(total - by))
+            .mistake("fact-one-off", whole(q + 1))
+            .mistake_unless_same("fact-one-short", whole(q - 1))
+    })
+}
+
+fn by_tens(m: &mut Make) -> Option<Draft> {
+    let a = m.dice.from(m.level.pick(2..=5, 2..=9, 4..=9));
+    let tens = m.dice.from(m.level.pick(1..=5, 2..=9, 4..=9));
+    let n = tens * 10;
+    let flipped = m.dice.one_in(2);
+    let missing = m.level == crate::Level::Stretch && m.dice.one_in(2);
+    let shown = |answer: Expr| {
+        if missing {
+            equal(product([num(a), answer]), num(a * n))
+        } else if flipped {
+            equal(product([num(n), num(a)]), answer)
+        } else {
+            equal(product([num(a), num(n)]), answer)
+        }
+    };
+    keep(a != tens && a * n != a + n)?;
+    let draft = if missing {
+        Draft::new(json!({"task": "solve_for_x", "equation": format!("{a} * x = {}", a * n)}))
+            .ask(Say::new("common-box"))
+            .ask(shown(Expr::Blank))
+            .whole(n)
+            .mistake("zero-left-out", whole(tens))
+            .mistake("zero-too-many", whole(n * 10))
+    } else {
+        Draft::new(json!({"task": "multiply", "numbers": [a, n]}))
+            .ask(Say::new("common-work-out"))
+            .ask(shown(Expr::Blank))
+            .whole(a * n)
+            .mistake("zero-left-out", whole(a * tens))
+            .mistake("zero-too-many", whole(a * n * 10))
+            .mistake("added-instead-of-multiplied", whole(a + n))
+    };
+    Some(
+        draft
+            .hint(m.say("hint-tens").count("n", n).count("tens", tens))
+            .hint(
+                m.say("hint-fact")
+                    .math("fact", product([num(a), num(tens)])),
+            )
+            .step(
+                m.say("step-fact")
+                    .math("fact", equal(product([num(a), num(tens)]), num(a * tens))),
+            )
+            .step(m.say("step-tens").count("tens", a * tens).count("n", a * n))
+            .step(shown(num(if missing { n } else { a * n }))),
+    )
+}

@@ -1,0 +1,357 @@
+//! Place value, rounding, comparing whole numbers, powers of ten.
+
+use crate::decimal::Dec;
+use crate::draw::Line;
+use crate::expr::{Expr, Sign, equal, num, power, product, quotient, relation, sum};
+use crate::make::{Draft, Generator, Make, compare, decimal, digits, keep, whole};
+use crate::say::Say;
+use crate::spell::spelled;
+use num_rational::Ratio;
+use serde_json::json;
+
+/// The generators of the strand.
+pub const GENERATORS: &[Generator] = &[
+    Generator::new("g3-round-10-100", 1, g3_round),
+    Generator::new("g4-place-value-tens", 1, place_value_tens),
+    Generator::new("g4-read-write-numbers", 1, read_write),
+    Generator::new("g4-compare-numbers", 1, compare_numbers),
+    Generator::new("g4-round", 1, g4_round),
+    Generator::new("g5-place-value-powers", 1, place_value_powers),
+    Generator::new("g5-powers-of-ten", 1, powers_of_ten),
+];
+
+fn g3_round(m: &mut Make) -> Option<Draft> {
+    let place = m.level.pick(10, 100, m.dice.pick(&[10, 100]));
+    let n = match m.level.pick(1, 2, 3) {
+        1 => m.dice.from(11..=199),
+        2 => m.dice.from(101..=999),
+        _ => m.dice.from(1001..=9989),
+    };
+    round_draft(n, place)
+}
+
+fn g4_round(m: &mut Make) -> Option<Draft> {
+    let place = m.level.pick(
+        m.dice.pick(&[100, 1_000]),
+        m.dice.pick(&[1_000, 10_000]),
+        m.dice.pick(&[100, 1_000, 10_000, 100_000]),
+    );
+    let high = m.level.pick(9_949, 94_999, 949_999);
+    let n = m.dice.from(1_001..=high);
+    keep(n > place)?;
+    round_draft(n, place)
+}
+
+fn round_draft(n: i64, place: i64) -> Option<Draft> {
+    let down = n / place * place;
+    let up = down + place;
+    let half = down + place / 2;
+    keep(n != down)?;
+    let (right, wrong) = if n >= half { (up, down) } else { (down, up) };
+    // Rounding to the next smaller place instead.
+    let finer = place / 10;
+    let other_place = (n + finer / 2) / finer * finer;
+    let line = Line::new(down, up, place / 10)
+        .label(down, num(down))
+        .label(half, num(half))
+        .label(up, num(up))
+        .point(n, Some(num(n)))
+        .figure_as(
+            Say::new("round-line")
+                .number("down", down)
+                .number("up", up)
+                .number("n", n),
+        );
+    Some(
+        Draft::new(json!({"task": "round", "number": n, "place": place}))
+            .ask(Say::new("round-ask").number("n", n).number("place", place))
+            .ask(Say::new("round-rule"))
+            .whole(right)
+            .hint(
+                Say::new("round-hint-between")
+                    .number("down", down)
+                    .number("up", up),
+            )
+            .hint_with(Say::new("round-hint-line"), line)
+            .step(
+                Say::new("round-hint-between")
+                    .number("down", down)
+                    .number("up", up),
+            )
+            .step(Say::new("round-step-half").number("half", half))
+            .step(
+                Say::new(if n >= half {
+                    "round-step-up"
+                } else {
+                    "round-step-down"
+                })
+                .number("n", n)
+                .number("right", right),
+            )
+            .mistake(
+                if n >= half {
+                    "rounded-down"
+                } else {
+                    "rounded-up"
+                },
+                whole(wrong),
+            )
+            .mistake_unless_same("rounded-to-other-place", whole(other_place))
+            .mistake_unless_same("rounded-place-digit-only", whole(right / place)),
+    )
+}
+
+fn place_value_tens(m: &mut Make) -> Option<Draft> {
+    let digit = m.dice.from(2..=9);
+    let low_places = m.level.pick(0..=2, 0..=3, 0..=3);
+    let low = m.dice.from(low_places);
+    let gap = m.level.pick(1, 1, 2);
+    let (small, large) = (
+        digit * 10_i64.pow(low as u32),
+        digit * 10_i64.pow((low + gap) as u32),
+    );
+    keep(large <= 1_000_000)?;
+    let factor = 10_i64.pow(gap as u32);
+    let ask_factor = m.dice.one_in(2);
+    let work = equal(product([num(factor), num(small)]), num(large));
+    let draft = if ask_factor {
+        Draft::new(json!({"task": "times_as_much", "large": large, "small": small}))
+            .ask(
+                m.say("ask-factor")
+                    .number("large", large)
+                    .number("small", small),
+            )
+            .whole(factor)
+            .mistake(
+                "place-gap-off-by-one",
+                whole(if gap == 1 { 100 } else { 10 }),
+            )
+            .mistake("subtracted-instead-of-compared", whole(large - small))
+    } else {
+        Draft::new(json!({"task": "scale_up", "small": small, "factor": factor}))
+            .ask(
+                m.say("ask-value")
+                    .number("factor", factor)
+                    .number("small", small),
+            )
+            .whole(large)
+            .mistake(
+                "place-gap-off-by-one",
+                whole(if gap == 1 { large * 10 } else { large / 10 }),
+            )
+            .mistake("added-instead-of-multiplied", whole(small + factor))
+    };
+    Some(
+        draft
+            .hint(m.say("hint-left"))
+            .hint(m.say("hint-count").count("gap", gap))
+            .step(m.say("hint-left"))
+            .step(
+                m.say("step-moved")
+                    .count("gap", gap)
+                    .number("factor", factor),
+            )
+            .step(work),
+    )
+}
+
+fn read_write(m: &mut Make) -> Option<Draft> {
+    let high = m.level.pick(9_999, 99_999, 999_999);
+    let n = m.dice.from(high / 9..=high);
+    let found = digits(n);
+    let zeros = found.iter().filter(|d| **d == 0).count();
+    keep(zeros >= 1 && found[0] != 0 || zeros >= 2)?;
+    let parts: Vec<i64> = (0..found.len())
+        .rev()
+        .map(|place| found[place] * 10_i64.pow(place as u32))
+        .filter(|part| *part > 0)
+        .collect();
+    keep(parts.len() >= 2)?;
+    let squeezed = parts.iter().fold(0, |n, part| {
+        n * 10 + digits(*part).last().copied().unwrap_or(0)
+    });
+    let lost_zero = drop_one_zero(n)?;
+    let expanded = sum(parts.iter().map(num));
+    let in_words = m.dice.one_in(2);
+    let draft = if in_words {
+        let words = spelled(n);
+        Draft::new(json!({"task": "from_words", "words": words.en}))
+            .ask(m.say("ask-words").words("words", words))
+    } else {
+        Draft::new(json!({"task": "from_parts", "parts": parts}))
+            .ask(m.say("ask-parts"))
+            .ask(equal(expanded.clone(), Expr::Blank))
+    };
+    Some(
+        draft
+            .whole(n)
+            .hint(m.say("hint-places"))
+            .hint(m.say("hint-zero"))
+            .step(m.say("step-parts"))
+            .step(equal(expanded, num(n)))
+            .step(m.say("step-zeros").number("n", n))
+            .mistake("zeros-left-out", whole(squeezed))
+            .mistake_unless_same("one-zero-left-out", whole(lost_zero)),
+    )
+}
+
+/// The number without its first inner zero; `None` when it has no zero.
+fn drop_one_zero(n: i64) -> Option<i64> {
+    let text = n.to_string();
+    let at = text.find('0')?;
+    format!("{}{}", &text[..at], &text[at + 1..]).parse().ok()
+}
+
+fn compare_numbers(m: &mut Make) -> Option<Draft> {
+    let high = m.level.pick(9_999, 99_999, 999_999);
+    let a = m.dice.from(high / 10 + 1..=high);
+    let b = match m.dice.from(1..=3) {
+        // Same leading digits.
+        1 => a / 100 * 100 + m.dice.from(0..=99),
+        // Two digits swapped.
+        2 => swap_digits(a, m.dice.from(0..=2) as usize),
+        // One digit fewer, starting higher.
+        _ => m.dice.from(high / 11..=high / 10),
+    };
+    keep(a != b && b > 99)?;
+    let sign = Sign::of(a.cmp(&b));
+    let wrong = Sign::of(b.cmp(&a));
+    let (da, db) = (digits(a), digits(b));
+    let step = if da.len() == db.len() {
+        let place = (0..da.len()).rev().find(|p| da[*p] != db[*p])?;
+        m.say("step-first-different")
+            .count("left", da[place])
+            .count("right", db[place])
+    } else {
+        m.say("step-more-digits")
+            .count("left", da.len() as i64)
+            .count("right", db.len() as i64)
+    };
+    Some(
+        Draft::new(json!({"task": "compare", "left": a, "right": b}))
+            .ask(Say::new("common-sign"))
+            .ask(relation(num(a), Sign::Blank, num(b)))
+            .compare(sign)
+            .hint(m.say("hint-digits"))
+            .hint(m.say("hint-left"))
+            .step(step)
+            .step(relation(num(a), sign, num(b)))
+            .mistake("sign-turned-round", compare(wrong))
+            .mistake("took-as-equal", compare(Sign::Equal)),
+    )
+}
+
+fn swap_digits(n: i64, place: usize) -> i64 {
+    let mut found = digits(n);
+    if place + 1 < found.len() {
+        found.swap(place, place + 1);
+    }
+    crate::make::from_digits(&found)
+}
+
+fn place_value_powers(m: &mut Make) -> Option<Draft> {
+    let digit = m.dice.from(2..=9);
+    // In thousandths: the value of the digit in two places.
+    let low = m.dice.from(m.level.pick(1..=3, 0..=4, 0..=4));
+    let gap = m.level.pick(1, 1, m.dice.from(2..=3));
+    let unit = |place: i64| Dec::new(digit * 10_i64.pow(place as u32), 3).trimmed();
+    let (small, large) = (unit(low), unit(low + gap));
+    keep(large.ratio() <= Ratio::from(9_000_000) && low < 3)?;
+    let factor = 10_i64.pow(gap as u32);
+    if m.dice.one_in(2) {
+        Some(
+            Draft::new(json!({"task": "times_as_much", "large": large.to_string(), "small": small.to_string()}))
+                .ask(m.say("ask-factor").number("large", large).number("small", small))
+                .whole(factor)
+                .hint(m.say("hint-left"))
+                .hint(m.say("hint-count").count("gap", gap))
+                .step(m.say("hint-left"))
+                .step(m.say("step-moved").count("gap", gap).number("factor", factor))
+                .step(equal(product([num(factor), num(small)]), num(large)))
+                .mistake("place-gap-off-by-one", whole(if gap == 1 { 100 } else { factor / 10 }))
+                .mistake("place-gap-too-many", whole(factor * if gap == 1 { 100 } else { 10 })),
+        )
+    } else {
+        let tenth = Dec::new(1, gap as u32);
+        Some(
+            Draft::new(json!({"task": "scale_by", "value": large.to_string(), "factor": tenth.to_string()}))
+                .ask(m.say("ask-tenth").number("large", large).number("part", tenth))
+                .decimal(small)
+                .hint(m.say("hint-right"))
+                .hint(m.say("hint-count").count("gap", gap))
+                .step(m.say("hint-right"))
+                .step(m.say("step-right").count("gap", gap))
+                .step(equal(product([num(tenth), num(large)]), num(small)))
+                .mistake("moved-left-instead", decimal(Dec::exact(large.ratio() * factor)?))
+                .mistake("place-gap-off-by-one", decimal(Dec::exact(large.ratio() / (factor * 10))?)),
+        )
+    }
+}
+
+fn powers_of_ten(m: &mut Make) -> Option<Draft> {
+    let exponent = m.dice.from(m.level.pick(1..=3, 1..=4, 2..=6));
+    let places = m.level.pick(0, m.dice.from(1..=2), m.dice.from(1..=3)) as u32;
+    let value = Dec::new(m.dice.from(11..=9_999) / m.level.pick(10, 1, 1), places);
+    keep(value.units() % 10 != 0 && value.units() > 1)?;
+    let divide = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
+    let ten = 10_i64.pow(exponent as u32);
+    let result = Dec::exact(if divide {
+        value.ratio() / ten
+    } else {
+        value.ratio() * ten
+    })?;
+    keep(result.places() <= 6 && result.ratio() <= Ratio::from(100_000_000))?;
+    let other = Dec::exact(if divide {
+        value.ratio() * ten
+    } else {
+        value.ratio() / ten
+    })?;
+    let one_short = Dec::exact(if divide {
+        value.ratio() * 10 / ten
+    } else {
+        value.ratio() * ten / 10
+    })?;
+    let one_far = Dec::exact(if divide {
+        value.ratio() / ten / 10
+    } else {
+        value.ratio() * ten * 10
+    })?;
+    let shown = |right: Expr| {
+        if divide {
+            equal(quotient(num(value), power(10, exponent)), right)
+        } else {
+            equal(product([num(value), power(10, exponent)]), right)
+        }
+    };
+    Some(
+        Draft::new(json!({
+            "task": if divide { "divide_by_power" } else { "times_power" },
+            "value": value.to_string(), "base": 10, "exponent": exponent
+        }))
+        .ask(Say::new("common-work-out"))
+        .ask(shown(Expr::Blank))
+        .decimal(result)
+        .hint(
+            m.say("hint-power")
+                .count("exponent", exponent)
+                .number("ten", ten),
+        )
+        .hint(
+            m.say(if divide { "hint-right" } else { "hint-left" })
+                .count("exponent", exponent),
+        )
+        .step(
+            m.say("hint-power")
+                .count("exponent", exponent)
+                .number("ten", ten),
+        )
+        .step(
+            m.say(if divide { "hint-right" } else { "hint-left" })
+                .count("exponent", exponent),
+        )
+        .step(shown(num(result)))
+        .mistake("moved-wrong-way", decimal(other))
+        .mistake("place-gap-off-by-one", decimal(one_short))
+        .mistake("place-gap-too-many", decimal(one_far)),
+    )
+}

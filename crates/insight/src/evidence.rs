@@ -1,0 +1,230 @@
+//! What a class has reported: students × concepts × passes.
+//!
+//! Indices, not names: the caller keeps the lists of students and concepts
+//! and maps a date to the number of its pass through the rotation, from 0.
+//! Gaps are normal; nothing has to be filled in.
+
+use surefoot_catalogue::rating::Confidence;
+use thiserror::Error;
+
+/// Why a report cannot be taken.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum EvidenceError {
+    /// A student, concept or pass beyond the size of the class.
+    #[error("{what} {found} does not exist: there are {count}, numbered from 0")]
+    OutOfRange {
+        /// "student", "concept" or "pass".
+        what: &'static str,
+        /// The number as given.
+        found: usize,
+        /// How many there are.
+        count: usize,
+    },
+    /// More cells than a class can have.
+    #[error("{students} students, {concepts} concepts and {passes} passes are too many")]
+    TooLarge {
+        /// Students.
+        students: usize,
+        /// Concepts.
+        concepts: usize,
+        /// Passes.
+        passes: usize,
+    },
+}
+
+/// The most cells (students × concepts × passes) taken: a hundred times a
+/// class of 35 with 160 concepts and 18 passes.
+const MOST_CELLS: usize = 10_000_000;
+
+/// Practice answers of one student on one concept within one pass.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct PracticeCount {
+    /// Student, from 0.
+    pub student: usize,
+    /// Concept, from 0.
+    pub concept: usize,
+    /// Pass, from 0.
+    pub pass: usize,
+    /// How sure the student was before answering, when asked.
+    pub rating_before: Option<Confidence>,
+    /// Right answers.
+    pub right: u32,
+    /// Wrong answers.
+    pub wrong: u32,
+}
+
+/// Everything a class has reported.
+#[derive(Debug, Clone)]
+pub struct Evidence {
+    students: usize,
+    concepts: usize,
+    passes: usize,
+    ratings: Vec<Option<Confidence>>,
+    results: Vec<Option<bool>>,
+    practice: Vec<PracticeCount>,
+}
+
+impl Evidence {
+    /// A class without a report yet.
+    ///
+    /// # Errors
+    /// [`EvidenceError::TooLarge`] above ten million cells.
+    pub fn new(students: usize, concepts: usize, passes: usize) -> Result<Self, EvidenceError> {
+        let cells = students
+            .checked_mul(concepts)
+            .and_then(|n| n.checked_mul(passes))
+            .filter(|n| *n <= MOST_CELLS)
+            .ok_or(EvidenceError::TooLarge {
+                students,
+                concepts,
+                passes,
+            })?;
+        Ok(Self {
+            students,
+            concepts,
+            passes,
+            ratings: vec![None; cells],
+            results: vec![None; cells],
+            practice: Vec::new(),
+        })
+    }
+
+    /// Number of students.
+    #[must_use]
+    pub fn students(&self) -> usize {
+        self.students
+    }
+
+    /// Number of concepts.
+    #[must_use]
+    pub fn concepts(&self) -> usize {
+        self.concepts
+    }
+
+    /// Number of passes.
+    #[must_use]
+    pub fn passes(&self) -> usize {
+        self.passes
+    }
+
+    /// Takes a self-rating; a later one for the same place replaces it.
+    ///
+    /// # Errors
+    /// [`EvidenceError::OutOfRange`].
+    pub fn rate(
+        &mut self,
+        student: usize,
+        concept: usize,
+        pass: usize,
+        rating: Confidence,
+    ) -> Result<(), EvidenceError> {
+        let place = self.checked_place(student, concept, pass)?;
+        self.ratings[place] = Some(rating);
+        Ok(())
+    }
+
+    /// Takes a result the student marked, or one a teacher recorded after a
+    /// group; a later one for the same place replaces it.
+    ///
+    /// # Errors
+    /// [`EvidenceError::OutOfRange`].
+    pub fn mark(
+        &mut self,
+        student: usize,
+        concept: usize,
+        pass: usize,
+        right: bool,
+    ) -> Result<(), EvidenceError> {
+        let place = self.checked_place(student, concept, pass)?;
+        self.results[place] = Some(right);
+        Ok(())
+    }
+
+    /// Adds practice answers.
+    ///
+    /// # Errors
+    /// [`EvidenceError::OutOfRange`].
+    pub fn practise(&mut self, count: PracticeCount) -> Result<(), EvidenceError> {
+        self.checked_place(count.student, count.concept, count.pass)?;
+        if count.right > 0 || count.wrong > 0 {
+            self.practice.push(count);
+        }
+        Ok(())
+    }
+
+    /// The self-rating at a place, if there is one.
+    #[must_use]
+    pub fn rating(&self, student: usize, concept: usize, pass: usize) -> Option<Confidence> {
+        self.place(student, concept, pass)
+            .and_then(|place| self.ratings[place])
+    }
+
+    /// The result at a place, if there is one.
+    #[must_use]
+    pub fn result(&self, student: usize, concept: usize, pass: usize) -> Option<bool> {
+        self.place(student, concept, pass)
+            .and_then(|place| self.results[place])
+    }
+
+    /// All practice answers, in the order they came.
+    #[must_use]
+    pub fn practice(&self) -> &[PracticeCount] {
+        &self.practice
+    }
+
+    /// The last self-rating of a student on a concept up to `pass`.
+    #[must_use]
+    pub fn last_rating(&self, student: usize, concept: usize, pass: usize) -> Option<Confidence> {
+        (0..self.passes.min(pass.saturating_add(1)))
+            .rev()
+            .find_map(|t| self.rating(student, concept, t))
+    }
+
+    fn place(&self, student: usize, concept: usize, pass: usize) -> Option<usize> {
+        (student < self.students && concept < self.concepts && pass < self.passes)
+            .then(|| (student * self.concepts + concept) * self.passes + pass)
+    }
+
+    fn checked_place(
+        &self,
+        student: usize,
+        concept: usize,
+        pass: usize,
+    ) -> Result<usize, EvidenceError> {
+        for (what, found, count) in [
+            ("student", student, self.students),
+            ("concept", concept, self.concepts),
+            ("pass", pass, self.passes),
+        ] {
+            if found >= count {
+                return Err(EvidenceError::OutOfRange { what, found, count });
+            }
+        }
+        Ok((student * self.concepts + concept) * self.passes + pass)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_place_outside_the_class_is_refused_by_name() {
+        let mut class = Evidence::new(2, 3, 4).unwrap();
+        assert_eq!(
+            class.rate(2, 0, 0, Confidence::NotYet),
+            Err(EvidenceError::OutOfRange {
+                what: "student",
+                found: 2,
+                count: 2
+            })
+        );
+        assert!(class.mark(0, 3, 0, true).is_err());
+        class.rate(1, 2, 1, Confidence::WithHelp).unwrap();
+        class.rate(1, 2, 3, Confidence::OnMyOwn).unwrap();
+        assert_eq!(class.last_rating(1, 2, 2), Some(Confidence::WithHelp));
+        assert_eq!(class.last_rating(1, 2, 99), Some(Confidence::OnMyOwn));
+        assert_eq!(class.last_rating(0, 0, 3), None);
+        assert!(Evidence::new(usize::MAX, 2, 1).is_err());
+    }
+}

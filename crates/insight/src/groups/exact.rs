@@ -1,0 +1,289 @@
+//! The mixed-integer model: improves the search's plan or proves its gap.
+//!
+//! Copies of a group on one concept in one slot are counted, not told apart,
+//! so no plan stands in the model twice. Every plan is a solution of the
+//! model, so its bound holds; a solution whose copies cannot be split (only
+//! when pairs to keep apart or joined students get in the way) is not used.
+
+use super::model::{GroupProblem, PlannedGroup, Units};
+use super::split::split;
+use super::state::State;
+use microlp::{ComparisonOp, LinearExpr, OptimizationDirection, Problem, SolveOptions, Variable};
+use std::time::Duration;
+
+/// Limits of the exact part.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct ExactLimits {
+    /// Branch-and-bound nodes; the same on every device.
+    pub nodes: u64,
+    /// The solver stops when no plan can be better by more than this share.
+    pub gap: f64,
+    /// Time the solver may take, for callers with a clock; with it the
+    /// result may differ between devices.
+    pub time: Option<Duration>,
+    /// Placements (variables) above which the model is not tried.
+    pub most_placements: usize,
+}
+
+impl Default for ExactLimits {
+    fn default() -> Self {
+        Self {
+            nodes: 500,
+            gap: 0.005,
+            time: None,
+            most_placements: 2_500,
+        }
+    }
+}
+
+/// A plan and an upper bound on every plan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Proven {
+    /// The plan.
+    pub groups: Vec<PlannedGroup>,
+    /// No plan is worth more.
+    pub bound: u64,
+}
+
+/// The variables of the model.
+struct Model {
+    problem: Problem,
+    /// (slot, unit, concept, variable).
+    seats: Vec<(usize, usize, usize, Variable)>,
+    /// (slot, concept, number of groups).
+    running: Vec<(usize, usize, Variable)>,
+    /// Per student, whether placed.
+    covered: Vec<Option<Variable>>,
+}
+
+/// Solves the model from the search's plan.
+pub(super) fn improve(
+    problem: &GroupProblem,
+    units: &Units,
+    found: Vec<PlannedGroup>,
+    limits: &ExactLimits,
+) -> Proven {
+    let mut proven = bound_only(problem, units, found);
+    let value = problem.value(&proven.groups);
+    if proven.bound <= value {
+        return proven;
+    }
+    let model = build(problem, units);
+    if model.seats.is_empty() || model.seats.len() > limits.most_placements {
+        return proven;
+    }
+    let mut options = SolveOptions::default();
+    options.node_limit = Some(limits.nodes);
+    options.mip_gap = limits.gap;
+    options.time_limit = limits.time;
+    options.warm_start = Some(start(problem, units, &model, &proven.groups));
+    // A numerical failure of the solver leaves the search's plan standing.
+    let Ok(outcome) = model.problem.solve_with(options) else {
+        return proven;
+    };
+    if let Some(bound) = outcome.stats().best_bound.and_then(whole_bound) {
+        proven.bound = proven.bound.min(bound);
+    }
+    if let Some(solution) = outcome.solution() {
+        let chosen: Vec<(usize, usize, usize)> = model
+            .seats
+            .iter()
+            .filter(|(.., v)| solution.var_value(*v) > 0.5)
+            .map(|&(slot, unit, concept, _)| (slot, unit, concept))
+            .collect();
+        if let Some(groups) = split(problem, units, &chosen)
+            && problem.violations(&groups).is_empty()
+        {
+            let mut state = State::of_plan(problem, units, &groups);
+            state.polish();
+            let groups = state.plan();
+            if problem.value(&groups) > value {
+                proven.groups = groups;
+            }
+        }
+    }
+    proven.bound = proven.bound.max(problem.value(&proven.groups));
+    proven
+}
+
+/// Worths are whole, so the bound may be rounded down; the small addition
+/// keeps a bound that is whole up to round-off.
+#[expect(
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "checked to be finite and not below 0; the cast saturates"
+)]
+fn whole_bound(bound: f64) -> Option<u64> {
+    (bound.is_finite() && bound >= 0.0).then(|| (bound * (1.0 + 1e-9) + 1e-6).floor() as u64)
+}
+
+/// A simple bound: every student has their best concepts, one a slot, and
+/// all seats of the room together are taken by the best of these.
+pub(super) fn bound_only(
+    problem: &GroupProblem,
+    units: &Units,
+    groups: Vec<PlannedGroup>,
+) -> Proven {
+    let mut offers: Vec<u64> = Vec::new();
+    let mut reachable = 0u64;
+    for student in 0..problem.students() {
+        let slots = units
+            .slots
+            .iter()
+            .filter(|slot| slot.iter().any(|u| u.members.contains(&student)))
+            .count();
+        let mut own: Vec<u64> = (0..problem.concepts)
+            .filter(|c| {
+                units
+                    .slots
+                    .iter()
+                    .flatten()
+                    .any(|u| u.weight[*c] > 0 && u.members.contains(&student))
+            })
+            .map(|c| u64::from(problem.weights[student][c]))
+            .collect();
+        own.sort_unstable_by(|a, b| b.cmp(a));
+        own.truncate(slots);
+        if !own.is_empty() {
+            reachable += 1;
+        }
+        offers.extend(own);
+    }
+    offers.sort_unstable_by(|a, b| b.cmp(a));
+    let seats = problem
+        .slots
+        .saturating_mul(problem.groups_per_slot)
+        .saturating_mul(problem.size_max);
+    let covered = reachable.min(seats as u64);
+    let bound = offers.iter().take(seats).sum::<u64>() + covered * u64::from(problem.coverage);
+    Proven { groups, bound }
+}
+
+fn build(group: &GroupProblem, units: &Units) -> Model {
+    let mut problem = Problem::new(OptimizationDirection::Maximize);
+    let mut seats = Vec::new();
+    let mut running = Vec::new();
+    let most = i32::try_from(group.copies.min(group.groups_per_slot)).unwrap_or(i32::MAX);
+    let mut of_student: Vec<LinearExpr> = vec![LinearExpr::empty(); group.students()];
+    let mut reached = vec![false; group.students()];
+    let mut lessons: Vec<(LinearExpr, usize)> =
+        vec![(LinearExpr::empty(), 0); group.students() * group.concepts];
+
+    for (slot, members) in units.slots.iter().enumerate() {
+        let mut at_once: Vec<LinearExpr> = vec![LinearExpr::empty(); members.len()];
+        let mut groups_now = LinearExpr::empty();
+        for concept in 0..group.concepts {
+            let able: Vec<usize> = (0..members.len())
+                .filter(|u| members[*u].weight[concept] > 0)
+                .collect();
+            let students: usize = able.iter().map(|u| members[*u].members.len()).sum();
+            if students < group.size_min {
+                continue;
+            }
+            let y = problem.add_integer_var(0.0, (0, most));
+            running.push((slot, concept, y));
+            groups_now.add(y, 1.0);
+            let mut least = LinearExpr::empty();
+            let mut at_most = LinearExpr::empty();
+            least.add(y, -size(group.size_min));
+            at_most.add(y, -size(group.size_max));
+            let mut seat_of = vec![None; members.len()];
+            for unit in able {
+                let data = &members[unit];
+                let x = problem.add_binary_var(worth(data.weight[concept]));
+                seats.push((slot, unit, concept, x));
+                seat_of[unit] = Some(x);
+                least.add(x, size(data.members.len()));
+                at_most.add(x, size(data.members.len()));
+                at_once[unit].add(x, 1.0);
+                problem.add_constraint([(x, 1.0), (y, -1.0)], ComparisonOp::Le, 0.0);
+                for &student in &data.members {
+                    of_student[student].add(x, 1.0);
+                    reached[student] = true;
+                    let lesson = &mut lessons[student * group.concepts + concept];
+                    lesson.0.add(x, 1.0);
+                    lesson.1 += 1;
+                }
+            }
+            problem.add_constraint(least, ComparisonOp::Ge, 0.0);
+            problem.add_constraint(at_most, ComparisonOp::Le, 0.0);
+            for (a, data) in members.iter().enumerate() {
+                for &b in data.apart.iter().filter(|b| **b > a) {
+                    if let (Some(x), Some(other)) = (seat_of[a], seat_of[b]) {
+                        problem.add_constraint(
+                            [(x, 1.0), (other, 1.0), (y, -1.0)],
+                            ComparisonOp::Le,
+                            0.0,
+                        );
+                    }
+                }
+            }
+        }
+        for expression in at_once {
+            problem.add_constraint(expression, ComparisonOp::Le, 1.0);
+        }
+        problem.add_constraint(groups_now, ComparisonOp::Le, size(group.groups_per_slot));
+    }
+    for (expression, slots) in lessons {
+        if slots > 1 {
+            problem.add_constraint(expression, ComparisonOp::Le, 1.0);
+        }
+    }
+    let covered = of_student
+        .into_iter()
+        .zip(reached)
+        .map(|(mut expression, reached)| {
+            reached.then(|| {
+                let z = problem.add_var(f64::from(group.coverage), (0.0, 1.0));
+                expression.add(z, -1.0);
+                problem.add_constraint(expression, ComparisonOp::Ge, 0.0);
+                z
+            })
+        })
+        .collect();
+    Model {
+        problem,
+        seats,
+        running,
+        covered,
+    }
+}
+
+fn start(
+    group: &GroupProblem,
+    units: &Units,
+    model: &Model,
+    plan: &[PlannedGroup],
+) -> Vec<(Variable, f64)> {
+    let mut hint = Vec::new();
+    for &(slot, unit, concept, x) in &model.seats {
+        let student = units.slots[slot][unit].members[0];
+        let seated = plan
+            .iter()
+            .any(|g| g.slot == slot && g.concept == concept && g.members.contains(&student));
+        hint.push((x, f64::from(u8::from(seated))));
+    }
+    for &(slot, concept, y) in &model.running {
+        let number = plan
+            .iter()
+            .filter(|g| g.slot == slot && g.concept == concept)
+            .count();
+        hint.push((y, size(number)));
+    }
+    for (student, z) in model.covered.iter().enumerate().take(group.students()) {
+        if let Some(z) = z {
+            let placed = plan.iter().any(|g| g.members.contains(&student));
+            hint.push((*z, f64::from(u8::from(placed))));
+        }
+    }
+    hint
+}
+
+fn size(number: usize) -> f64 {
+    crate::stats::count(number)
+}
+
+#[expect(clippy::cast_precision_loss, reason = "weights stay far below 2^52")]
+fn worth(weight: i64) -> f64 {
+    weight as f64
+}

@@ -1,0 +1,173 @@
+//! What a rating is worth: level values, student shifts, stretch.
+
+use super::Settings;
+use crate::evidence::Evidence;
+use crate::stats::{logistic, logit, pool_adjacent_violators};
+
+/// Level values are kept inside this range.
+const VALUE_RANGE: (f64, f64) = (0.02, 0.98);
+/// Largest student shift either way, on the logit scale.
+const MOST_SHIFT: f64 = 1.5;
+/// Stretch is kept inside this range.
+const STRETCH_RANGE: (f64, f64) = (1.0, 4.0);
+
+/// The learned scale.
+pub(super) struct Scale {
+    pub level_value: [f64; 4],
+    pub student_shift: Vec<f64>,
+    pub stretch: f64,
+    /// Per student: the stretched value of each rating.
+    pub rating_value: Vec<[f64; 4]>,
+}
+
+/// Pairs of rating and result of one student on one concept.
+#[derive(Clone, Copy, Default)]
+struct Pairs {
+    n: [f64; 4],
+    right: [f64; 4],
+}
+
+/// Learns the scale from all pairs and ratings up to `last_pass`.
+pub(super) fn learn(evidence: &Evidence, last_pass: usize, settings: &Settings) -> Scale {
+    let pairs = collect_pairs(evidence, last_pass);
+    let concepts = evidence.concepts();
+
+    let mut class = Pairs::default();
+    let mut students = vec![Pairs::default(); evidence.students()];
+    for (place, cell) in pairs.iter().enumerate() {
+        for r in 0..4 {
+            class.n[r] += cell.n[r];
+            class.right[r] += cell.right[r];
+            students[place / concepts].n[r] += cell.n[r];
+            students[place / concepts].right[r] += cell.right[r];
+        }
+    }
+
+    let level_value = level_values(&class, settings);
+    let student_shift: Vec<f64> = students
+        .iter()
+        .map(|own| shift(own, &level_value, settings))
+        .collect();
+    let value: Vec<[f64; 4]> = student_shift
+        .iter()
+        .map(|d| level_value.map(|v| logistic(logit(v) + d)))
+        .collect();
+    let stretch = stretch(&pairs, &students, &value, concepts, settings);
+    let rating_value = value
+        .iter()
+        .enumerate()
+        .map(|(student, own)| {
+            let middle = mean_rating_value(evidence, student, last_pass, own);
+            own.map(|v| middle.map_or(v, |m| m + stretch * (v - m)))
+        })
+        .collect();
+    Scale {
+        level_value,
+        student_shift,
+        stretch,
+        rating_value,
+    }
+}
+
+fn collect_pairs(evidence: &Evidence, last_pass: usize) -> Vec<Pairs> {
+    let concepts = evidence.concepts();
+    let mut pairs = vec![Pairs::default(); evidence.students() * concepts];
+    for (place, cell) in pairs.iter_mut().enumerate() {
+        let (student, concept) = (place / concepts, place % concepts);
+        for pass in 0..evidence.passes().min(last_pass.saturating_add(1)) {
+            if let (Some(rating), Some(right)) = (
+                evidence.rating(student, concept, pass),
+                evidence.result(student, concept, pass),
+            ) {
+                cell.n[rating.index()] += 1.0;
+                cell.right[rating.index()] += f64::from(u8::from(right));
+            }
+        }
+    }
+    for practice in evidence.practice().iter().filter(|p| p.pass <= last_pass) {
+        if let Some(rating) = practice.rating_before {
+            let cell = &mut pairs[practice.student * concepts + practice.concept];
+            cell.n[rating.index()] += f64::from(practice.right) + f64::from(practice.wrong);
+            cell.right[rating.index()] += f64::from(practice.right);
+        }
+    }
+    pairs
+}
+
+fn level_values(class: &Pairs, settings: &Settings) -> [f64; 4] {
+    let weight = class.n.map(|n| settings.anchor_weight + n);
+    let mut raw = [0.0; 4];
+    for r in 0..4 {
+        raw[r] = (settings.anchor_weight * settings.level_anchors[r] + class.right[r]) / weight[r];
+    }
+    let mut value = [0.0; 4];
+    for (slot, pooled) in value.iter_mut().zip(pool_adjacent_violators(&raw, &weight)) {
+        *slot = pooled.clamp(VALUE_RANGE.0, VALUE_RANGE.1);
+    }
+    value
+}
+
+fn shift(own: &Pairs, level_value: &[f64; 4], settings: &Settings) -> f64 {
+    let (mut surplus, mut information) = (0.0, settings.shift_shrinkage);
+    for ((n, right), value) in own.n.iter().zip(&own.right).zip(level_value) {
+        surplus += right - n * value;
+        information += n * value * (1.0 - value);
+    }
+    (surplus / information).clamp(-MOST_SHIFT, MOST_SHIFT)
+}
+
+/// The slope of results on ratings between concepts, each student's own mean
+/// taken out first.
+fn stretch(
+    pairs: &[Pairs],
+    students: &[Pairs],
+    value: &[[f64; 4]],
+    concepts: usize,
+    settings: &Settings,
+) -> f64 {
+    let mut n_c = vec![0.0; concepts];
+    let mut x_c = vec![0.0; concepts];
+    let mut y_c = vec![0.0; concepts];
+    for (student, (own, v)) in students.iter().zip(value).enumerate() {
+        let n: f64 = own.n.iter().sum();
+        if n <= 0.0 {
+            continue;
+        }
+        let v_mean = own.n.iter().zip(v).map(|(n, v)| n * v).sum::<f64>() / n;
+        let y_mean = own.right.iter().sum::<f64>() / n;
+        for concept in 0..concepts {
+            let cell = &pairs[student * concepts + concept];
+            let n: f64 = cell.n.iter().sum();
+            n_c[concept] += n;
+            x_c[concept] += cell.n.iter().zip(v).map(|(n, v)| n * v).sum::<f64>() - n * v_mean;
+            y_c[concept] += cell.right.iter().sum::<f64>() - n * y_mean;
+        }
+    }
+    let mut xy = settings.stretch_prior * settings.stretch_prior_weight;
+    let mut xx = settings.stretch_prior_weight;
+    for ((n, x), y) in n_c.iter().zip(&x_c).zip(&y_c) {
+        if *n > 0.0 {
+            xy += x * y / n;
+            xx += x * x / n;
+        }
+    }
+    (xy / xx).clamp(STRETCH_RANGE.0, STRETCH_RANGE.1)
+}
+
+fn mean_rating_value(
+    evidence: &Evidence,
+    student: usize,
+    last_pass: usize,
+    value: &[f64; 4],
+) -> Option<f64> {
+    let (mut n, mut sum) = (0.0, 0.0);
+    for concept in 0..evidence.concepts() {
+        for pass in 0..evidence.passes().min(last_pass.saturating_add(1)) {
+            if let Some(rating) = evidence.rating(student, concept, pass) {
+                n += 1.0;
+                sum += value[rating.index()];
+            }
+        }
+    }
+    (n > 0.0).then(|| sum / n)
+}

@@ -1,0 +1,362 @@
+//! What a student likely knows of a concept, and what one more exercise would
+//! leave at the date aimed at.
+//!
+//! Every meeting leaves a trace that fades by a power of its age, faster the
+//! stronger the memory stood when it was left (the form of Pavlik & Anderson
+//! 2005, which is why a repetition on the same evening is worth little). How
+//! easily this student recalls this concept is unknown: a belief over a few
+//! values, moved by every answer (Bayes), starting from what is believed of
+//! the student's other concepts.
+
+use surefoot_catalogue::rating::AnswerResult;
+
+/// Values of a student's ease with a concept that are weighed, in logits.
+const EASES: [f64; 15] = [
+    -3.5, -3.0, -2.5, -2.0, -1.5, -1.0, -0.5, 0.0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5,
+];
+const EASE_COUNT: usize = EASES.len();
+
+/// Longest age of a trace that is told apart, in days.
+const MOST_DAYS: usize = 420;
+/// Decays that are told apart.
+const DECAYS: usize = 24;
+const DECAY_STEP: f64 = 0.03;
+
+/// How the estimate is tuned. The values were chosen on simulated classes.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Tuning {
+    /// Decay of a trace left by the first meeting.
+    pub decay_base: f64,
+    /// Decay added per unit of strength standing.
+    pub decay_by_strength: f64,
+    /// Logits of recall per natural logarithm of strength.
+    pub slope: f64,
+    /// Strength at which an average concept is recalled one time in two, as a logarithm.
+    pub threshold: f64,
+    /// Deviation of ease between one student's concepts, in logits.
+    pub spread: f64,
+    /// Deviation of ease between students, in logits.
+    pub student_spread: f64,
+    /// Chance of a right answer without knowing.
+    pub guess: f64,
+    /// Chance of a slip in spite of knowing.
+    pub slip: f64,
+    /// How much a self-marked class result tells, against an answer at home.
+    pub class_trust: f64,
+    /// How much a teacher's observation tells, against an answer at home.
+    pub observation_trust: f64,
+    /// Share of what is believed of the prerequisites that carries over.
+    pub carry_over: f64,
+    /// Trace of a class meeting.
+    pub class_weight: f64,
+    /// Trace of the first lessons.
+    pub taught_weight: f64,
+    /// Trace of an answer with help.
+    pub helped_weight: f64,
+    /// Trace of a wrong answer with its steps.
+    pub wrong_weight: f64,
+    /// Weight of a rise in what builds on the concept.
+    pub unlocking: f64,
+    /// How strongly minutes count.
+    pub minutes_power: f64,
+    /// Weight of class meetings still to come.
+    pub ahead: f64,
+    /// Shortest horizon in days.
+    pub least_days: i32,
+}
+
+impl Tuning {
+    /// The values in use.
+    pub const USED: Self = Self {
+        decay_base: 0.2,
+        decay_by_strength: 0.1,
+        slope: 1.2,
+        threshold: 0.6,
+        spread: 1.3,
+        student_spread: 0.8,
+        guess: 0.12,
+        slip: 0.08,
+        class_trust: 0.6,
+        observation_trust: 0.8,
+        carry_over: 0.3,
+        class_weight: 0.5,
+        taught_weight: 1.2,
+        helped_weight: 0.85,
+        wrong_weight: 0.5,
+        unlocking: 0.3,
+        minutes_power: 0.7,
+        ahead: 1.0,
+        least_days: 10,
+    };
+}
+
+fn sigmoid(x: f64) -> f64 {
+    1.0 / (1.0 + (-x).exp())
+}
+
+/// How far an answer speaks for knowing: with help it speaks against it.
+fn credit(result: AnswerResult) -> f64 {
+    match result {
+        AnswerResult::Alone => 1.0,
+        AnswerResult::WithHelp => 0.35,
+        AnswerResult::Wrong => 0.0,
+    }
+}
+
+/// The estimate's tables, made once.
+#[derive(Debug, Clone)]
+pub struct Estimator {
+    tuning: Tuning,
+    /// Strength left of a trace of weight 1, by decay and age.
+    left: Vec<f64>,
+}
+
+impl Default for Estimator {
+    fn default() -> Self {
+        Self::new(Tuning::USED)
+    }
+}
+
+/// A trace: its day, weight and decay.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Trace {
+    day: i32,
+    weight: f64,
+    decay: usize,
+}
+
+/// What is believed of one concept of one student.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Belief {
+    traces: Vec<Trace>,
+    log_likelihood: [f64; EASE_COUNT],
+    answers: u32,
+}
+
+impl Default for Belief {
+    fn default() -> Self {
+        Self {
+            traces: Vec::new(),
+            log_likelihood: [0.0; EASE_COUNT],
+            answers: 0,
+        }
+    }
+}
+
+impl Belief {
+    /// Whether any answer has been weighed.
+    #[must_use]
+    pub fn is_tested(&self) -> bool {
+        self.answers > 0
+    }
+
+    /// Weights of the eases, given what is believed before any answer.
+    fn weights(&self, mean: f64, spread: f64) -> [f64; EASE_COUNT] {
+        let mut logs: [f64; EASE_COUNT] = std::array::from_fn(|i| {
+            let z = (EASES[i] - mean) / spread;
+            self.log_likelihood[i] - 0.5 * z * z
+        });
+        let top = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+        let mut sum = 0.0;
+        for log in &mut logs {
+            *log = (*log - top).exp();
+            sum += *log;
+        }
+        logs.map(|w| w / sum)
+    }
+
+    /// Expected ease.
+    #[must_use]
+    pub fn ease(&self, mean: f64, spread: f64) -> f64 {
+        self.weights(mean, spread)
+            .iter()
+            .zip(EASES)
+            .map(|(w, e)| w * e)
+            .sum()
+    }
+}
+
+/// A question about the date aimed at.
+#[derive(Debug, Clone, Copy)]
+pub struct Aim<'a> {
+    /// Today's day number.
+    pub today: i32,
+    /// The day aimed at.
+    pub goal: i32,
+    /// Days of the class meetings still to come, up to the goal.
+    pub meetings: &'a [i32],
+}
+
+/// What one more exercise tonight is expected to do.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Prospect {
+    /// Chance of a right answer alone tonight.
+    pub tonight: f64,
+    /// What is expected to be known at the goal without it.
+    pub at_goal: f64,
+    /// How much more with it.
+    pub gain: f64,
+}
+
+impl Estimator {
+    /// Tables for a tuning.
+    #[must_use]
+    pub fn new(tuning: Tuning) -> Self {
+        let mut left = Vec::with_capacity(DECAYS * MOST_DAYS);
+        for decay in 0..DECAYS {
+            for days in 0..MOST_DAYS {
+                #[expect(clippy::cast_precision_loss, reason = "a few hundred at most")]
+                left.push((days as f64 + 0.5).powf(-(decay as f64) * DECAY_STEP));
+            }
+        }
+        Self { tuning, left }
+    }
+
+    /// The tuning.
+    #[must_use]
+    pub fn tuning(&self) -> &Tuning {
+        &self.tuning
+    }
+
+    fn left(&self, decay: usize, days: i32) -> f64 {
+        let days = usize::try_from(days.max(0)).unwrap_or(0).min(MOST_DAYS - 1);
+        self.left[decay * MOST_DAYS + days]
+    }
+
+    /// How strong the memory stands on a day: what is left of its traces.
+    #[must_use]
+    pub fn strength(&self, belief: &Belief, day: i32) -> f64 {
+        belief
+            .traces
+            .iter()
+            .map(|t| t.weight * self.left(t.decay, day - t.day))
+            .sum()
+    }
+
+    fn decay(&self, strength: f64) -> usize {
+        let decay = self.tuning.decay_base + self.tuning.decay_by_strength * strength;
+        #[expect(
+            clippy::cast_possible_truncation,
+            clippy::cast_sign_loss,
+            reason = "clamped"
+        )]
+        let bin = (decay / DECAY_STEP).round().clamp(1.0, (DECAYS - 1) as f64) as usize;
+        bin
+    }
+
+    fn logit(&self, strength: f64) -> f64 {
+        self.tuning.slope * ((strength + 0.02).ln() - self.tuning.threshold)
+    }
+
+    /// Leaves a trace.
+    fn meet(&self, belief: &mut Belief, day: i32, weight: f64) {
+        let decay = self.decay(self.strength(belief, day));
+        belief.traces.push(Trace { day, weight, decay });
+    }
+
+    /// The first lessons on a concept.
+    pub fn taught(&self, belief: &mut Belief, day: i32) {
+        self.meet(belief, day, self.tuning.taught_weight);
+    }
+
+    /// A meeting in class, marked right or wrong or not at all.
+    pub fn class_meeting(&self, belief: &mut Belief, day: i32, right: Option<bool>) {
+        if let Some(right) = right {
+            let credit = f64::from(u8::from(right));
+            self.weigh(belief, day, credit, self.tuning.class_trust);
+        }
+        self.meet(belief, day, self.tuning.class_weight);
+    }
+
+    /// What the teacher saw.
+    pub fn observation(&self, belief: &mut Belief, day: i32, seen: AnswerResult) {
+        self.weigh(belief, day, credit(seen), self.tuning.observation_trust);
+        self.meet(belief, day, self.tuning.class_weight);
+    }
+
+    /// An answer at home.
+    pub fn answer(&self, belief: &mut Belief, day: i32, result: AnswerResult) {
+        let weight = match result {
+            AnswerResult::Alone => 1.0,
+            AnswerResult::WithHelp => self.tuning.helped_weight,
+            AnswerResult::Wrong => self.tuning.wrong_weight,
+        };
+        self.weigh(belief, day, credit(result), 1.0);
+        self.meet(belief, day, weight);
+    }
+
+    fn weigh(&self, belief: &mut Belief, day: i32, credit: f64, trust: f64) {
+        let logit = self.logit(self.strength(belief, day));
+        let t = &self.tuning;
+        for (log, ease) in belief.log_likelihood.iter_mut().zip(EASES) {
+            let right = t.guess + (1.0 - t.guess - t.slip) * sigmoid(logit + ease);
+            *log += trust * (credit * right.ln() + (1.0 - credit) * (1.0 - right).ln());
+        }
+        belief.answers += 1;
+    }
+
+    /// Chance of knowing it on a day.
+    #[must_use]
+    pub fn knows(&self, belief: &Belief, mean: f64, day: i32) -> f64 {
+        let logit = self.logit(self.strength(belief, day));
+        belief
+            .weights(mean, self.tuning.spread)
+            .iter()
+            .zip(EASES)
+            .map(|(w, e)| w * sigmoid(logit + e))
+            .sum()
+    }
+
+    /// What one more exercise tonight would leave at the goal.
+    #[must_use]
+    pub fn prospect(&self, belief: &Belief, mean: f64, ready: f64, aim: &Aim<'_>) -> Prospect {
+        let t = &self.tuning;
+        let now = self.strength(belief, aim.today);
+        let now_logit = self.logit(now);
+        let usual = self.decay(now.min(3.0));
+        let then = self.strength(belief, aim.goal)
+            + t.ahead
+                * t.class_weight
+                * aim
+                    .meetings
+                    .iter()
+                    .map(|day| self.left(usual, aim.goal - day))
+                    .sum::<f64>();
+        let trace = self.left(self.decay(now), aim.goal - aim.today) * ready;
+        let then_logit = self.logit(then);
+        let with_right = self.logit(then + trace);
+        let with_wrong = self.logit(then + trace * t.wrong_weight);
+        let mut prospect = Prospect {
+            tonight: 0.0,
+            at_goal: 0.0,
+            gain: 0.0,
+        };
+        for (weight, ease) in belief.weights(mean, t.spread).iter().zip(EASES) {
+            if *weight < 1e-4 {
+                continue;
+            }
+            let right = t.guess + (1.0 - t.guess - t.slip) * sigmoid(now_logit + ease);
+            let at_goal = sigmoid(then_logit + ease);
+            prospect.tonight += weight * right;
+            prospect.at_goal += weight * at_goal;
+            prospect.gain += weight
+                * (right * sigmoid(with_right + ease) + (1.0 - right) * sigmoid(with_wrong + ease)
+                    - at_goal);
+        }
+        prospect
+    }
+
+    /// What to believe of a student's ease before an answer on a concept:
+    /// the mean over the concepts that were answered, drawn towards 0.
+    #[must_use]
+    pub fn student_mean<'a>(&self, beliefs: impl Iterator<Item = &'a Belief>, last: f64) -> f64 {
+        let mut sum = 0.0;
+        let mut count = 0.0;
+        for belief in beliefs.filter(|b| b.is_tested()) {
+            sum += belief.ease(last, self.tuning.spread);
+            count += 1.0;
+        }
+        let towards_zero = (self.tuning.spread / self.tuning.student_spread).powi(2);
+        sum / (count + towards_zero)
+    }
+}

@@ -1,0 +1,126 @@
+//! The schedule for a whole class in plain numbers: what an outside program,
+//! and our own simulator, drive. It calls what the app calls, nothing else.
+
+use super::estimate::Tuning;
+use super::memory::MemoryError;
+use super::simulate::plan::YearPlan;
+use super::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
+use chrono::NaiveDate;
+use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
+
+/// A class under the schedule.
+pub struct Rehearsal {
+    students: Vec<StudentMemory>,
+    ready: Vec<usize>,
+    minutes: f64,
+    goal: Option<NaiveDate>,
+}
+
+/// Days are counted from here; only differences matter.
+const DAY_ZERO: i32 = 738_000;
+
+fn date(calendar_day: i32) -> NaiveDate {
+    NaiveDate::from_num_days_from_ce_opt(DAY_ZERO.saturating_add(calendar_day))
+        .unwrap_or(NaiveDate::MAX)
+}
+
+/// The id of a concept: its number, so that ids sort as numbers do.
+fn key(concept: usize) -> String {
+    format!("{concept:05}")
+}
+
+impl Rehearsal {
+    /// A class of `students` at the start of a year.
+    ///
+    /// # Errors
+    /// [`MemoryError`] if the memory model cannot be made.
+    pub fn new(students: usize, plan: &YearPlan, tuning: Tuning) -> Result<Self, MemoryError> {
+        let facts: Vec<ConceptFacts> = (0..plan.taught.len())
+            .map(|concept| ConceptFacts {
+                key: key(concept),
+                prerequisites: plan.prerequisites[concept]
+                    .iter()
+                    .copied()
+                    .map(key)
+                    .collect(),
+                open_from: plan.calendar.get(plan.ready[concept]).copied().map(date),
+                has_exercises: true,
+                meetings: plan.meetings(concept).into_iter().map(date).collect(),
+            })
+            .collect();
+        Ok(Self {
+            students: (0..students)
+                .map(|_| StudentMemory::tuned(facts.iter().cloned(), tuning))
+                .collect::<Result<_, _>>()?,
+            ready: plan.ready.clone(),
+            minutes: plan.minutes,
+            goal: plan.calendar.last().copied().map(date),
+        })
+    }
+
+    /// A student's rating and mark after the review.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn check_in(
+        &mut self,
+        student: usize,
+        concept: usize,
+        school_day: usize,
+        calendar_day: i32,
+        confidence: Option<Confidence>,
+        outcome: Option<Outcome>,
+    ) -> Result<(), MemoryError> {
+        let preview = self.ready.get(concept).is_none_or(|r| school_day < *r);
+        self.students[student].apply(&Event {
+            date: date(calendar_day),
+            concept: key(concept),
+            kind: EventKind::CheckIn {
+                confidence,
+                outcome,
+                preview,
+            },
+        })
+    }
+
+    /// What the student practises next; nothing to stop for tonight.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn choose(&self, student: usize, calendar_day: i32) -> Result<Option<usize>, MemoryError> {
+        let entry = self.students[student].next(&Evening {
+            today: date(calendar_day),
+            minutes: self.minutes,
+            most_minutes: self.minutes,
+            exercises: None,
+            evenings_a_week: 7,
+            focus: Vec::new(),
+            assigned: Vec::new(),
+            goal: self.goal,
+        })?;
+        Ok(entry.and_then(|e| e.concept.parse().ok()))
+    }
+
+    /// A home answer.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn answer(
+        &mut self,
+        student: usize,
+        concept: usize,
+        calendar_day: i32,
+        result: AnswerResult,
+        minutes: f64,
+    ) -> Result<(), MemoryError> {
+        self.students[student].apply(&Event {
+            date: date(calendar_day),
+            concept: key(concept),
+            kind: EventKind::Answer {
+                level: 2,
+                result,
+                minutes,
+            },
+        })
+    }
+}

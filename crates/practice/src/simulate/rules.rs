@@ -1,0 +1,258 @@
+//! The rules that are compared: ours, simple rivals, and one that knows the truth.
+
+use super::learner::{Noted, SimStudent};
+use super::luck::{Luck, Purpose};
+use super::plan::YearPlan;
+use crate::estimate::Tuning;
+use crate::evidence::{grade_of_answer, grade_of_class_result};
+use crate::memory::{Memory, MemoryError, MemoryState};
+use crate::rehearsal::Rehearsal;
+use surefoot_catalogue::rating::AnswerResult;
+
+/// Longest gap of the doubling rule: a year.
+const LONGEST_GAP_DAYS: i32 = 365;
+
+/// A rule by name.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum RuleName {
+    /// No practice at home.
+    None,
+    /// Any open concept.
+    Random,
+    /// The concept rated lowest, longest ago.
+    LowestRating,
+    /// Gaps that double after a right answer and start anew after a wrong one.
+    Doubling,
+    /// The lowest recall by the memory model alone.
+    PlainFsrs,
+    /// Ours.
+    Surefoot,
+    /// Greedy with true knowledge.
+    Oracle,
+}
+
+impl RuleName {
+    /// All of them, in the order of the table.
+    pub const ALL: [Self; 7] = [
+        Self::None,
+        Self::Random,
+        Self::LowestRating,
+        Self::Doubling,
+        Self::PlainFsrs,
+        Self::Surefoot,
+        Self::Oracle,
+    ];
+
+    /// The name in the table.
+    #[must_use]
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::None => "none",
+            Self::Random => "random",
+            Self::LowestRating => "lowest rating",
+            Self::Doubling => "doubling gaps",
+            Self::PlainFsrs => "plain fsrs",
+            Self::Surefoot => "surefoot",
+            Self::Oracle => "oracle",
+        }
+    }
+}
+
+/// What a simple rival remembers of one concept of one student.
+#[derive(Debug, Clone, Copy, Default)]
+struct Memo {
+    rating: f64,
+    last_day: i32,
+    gap_days: i32,
+    state: Option<MemoryState>,
+    evidence_day: i32,
+    last_home_turn: u32,
+}
+
+/// A rule at work on a class.
+pub struct Rule<'a> {
+    name: RuleName,
+    plan: &'a YearPlan,
+    memos: Vec<Vec<Memo>>,
+    memory: Memory,
+    ours: Option<Rehearsal>,
+    luck: Vec<Luck>,
+    turn: u32,
+}
+
+impl<'a> Rule<'a> {
+    /// A rule at the start of a year.
+    ///
+    /// # Errors
+    /// [`MemoryError`] if the memory model cannot be made.
+    pub fn new(
+        name: RuleName,
+        plan: &'a YearPlan,
+        students: usize,
+        seed: u64,
+        tuning: Tuning,
+    ) -> Result<Self, MemoryError> {
+        Ok(Self {
+            name,
+            plan,
+            memos: vec![vec![Memo::default(); plan.taught.len()]; students],
+            memory: Memory::new()?,
+            ours: if name == RuleName::Surefoot {
+                Some(Rehearsal::new(students, plan, tuning)?)
+            } else {
+                None
+            },
+            luck: (0..students).map(|s| Luck::new(seed, s + 1)).collect(),
+            turn: 0,
+        })
+    }
+
+    fn remember(&mut self, student: usize, concept: usize, day: i32, right: bool) {
+        let memo = &mut self.memos[student][concept];
+        memo.gap_days = if right {
+            (memo.gap_days * 2).clamp(2, LONGEST_GAP_DAYS)
+        } else {
+            1
+        };
+        memo.last_day = day;
+    }
+
+    fn state(
+        &mut self,
+        student: usize,
+        concept: usize,
+        day: i32,
+        grade: crate::memory::Grade,
+    ) -> Result<(), MemoryError> {
+        let memo = &mut self.memos[student][concept];
+        if memo.state.is_some() && memo.evidence_day == day {
+            return Ok(());
+        }
+        let gap = if memo.state.is_some() {
+            u32::try_from(day - memo.evidence_day).unwrap_or(0)
+        } else {
+            0
+        };
+        memo.state = Some(self.memory.after(memo.state, gap)?.with(grade));
+        memo.evidence_day = day;
+        Ok(())
+    }
+
+    /// Tells the rule what was noted in class.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn noted(
+        &mut self,
+        student: usize,
+        school_day: usize,
+        notes: &[Noted],
+    ) -> Result<(), MemoryError> {
+        let day = self.plan.calendar[school_day];
+        for note in notes {
+            if let Some(ours) = &mut self.ours {
+                ours.check_in(
+                    student,
+                    note.concept,
+                    school_day,
+                    day,
+                    Some(note.confidence),
+                    note.outcome,
+                )?;
+                continue;
+            }
+            if school_day < self.plan.ready[note.concept] {
+                continue;
+            }
+            #[expect(clippy::cast_precision_loss, reason = "0 to 3")]
+            let rating = note.confidence.index() as f64;
+            self.memos[student][note.concept].rating = rating;
+            if let Some(grade) = grade_of_class_result(note.outcome, Some(note.confidence)) {
+                let right = note.outcome == Some(surefoot_catalogue::rating::Outcome::Right);
+                self.remember(student, note.concept, day, right);
+                self.state(student, note.concept, day, grade)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// Tells the rule what came of a home answer.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn answered(
+        &mut self,
+        student: usize,
+        school_day: usize,
+        concept: usize,
+        result: AnswerResult,
+        minutes: f64,
+    ) -> Result<(), MemoryError> {
+        let day = self.plan.calendar[school_day];
+        if let Some(ours) = &mut self.ours {
+            return ours.answer(student, concept, day, result, minutes);
+        }
+        self.turn += 1;
+        self.memos[student][concept].last_home_turn = self.turn;
+        self.remember(student, concept, day, result == AnswerResult::Alone);
+        self.state(student, concept, day, grade_of_answer(result))
+    }
+
+    /// What the student practises next.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn choose(
+        &self,
+        student: usize,
+        school_day: usize,
+        tonight: &[usize],
+        truth: &SimStudent,
+    ) -> Result<Option<usize>, MemoryError> {
+        let day = self.plan.calendar[school_day];
+        if let Some(ours) = &self.ours {
+            return ours.choose(student, day);
+        }
+        let end = self.plan.calendar.last().copied().unwrap_or(day);
+        let open: Vec<usize> = (0..self.plan.taught.len())
+            .filter(|c| self.plan.ready[*c] <= school_day)
+            .collect();
+        let fresh: Vec<usize> = open
+            .iter()
+            .copied()
+            .filter(|c| !tonight.contains(c))
+            .collect();
+        let from = match self.name {
+            RuleName::None => return Ok(None),
+            RuleName::Oracle => &open,
+            _ if fresh.is_empty() => &open,
+            _ => &fresh,
+        };
+        let luck = self.luck[student];
+        let draw = |c: usize| luck.chance(c, school_day * 64 + tonight.len(), Purpose::Rule);
+        let score = |c: usize| -> f64 {
+            let memo = &self.memos[student][c];
+            match self.name {
+                RuleName::None | RuleName::Surefoot => 0.0,
+                RuleName::Random => draw(c),
+                RuleName::LowestRating => {
+                    -memo.rating - 0.001 * f64::from(memo.last_home_turn) / f64::from(self.turn + 1)
+                }
+                RuleName::Doubling => f64::from(day - memo.last_day - memo.gap_days) + draw(c),
+                RuleName::PlainFsrs => memo.state.map_or(-0.5, |state| {
+                    #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
+                    let gap = (day - memo.evidence_day) as f32;
+                    -f64::from(state.recall(gap))
+                }),
+                RuleName::Oracle => {
+                    truth.true_gain(self.plan, c, day, end) / truth.usual_minutes(c)
+                }
+            }
+        };
+        Ok(from
+            .iter()
+            .map(|c| (score(*c), *c))
+            .max_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(&a.1)))
+            .map(|(_, c)| c))
+    }
+}

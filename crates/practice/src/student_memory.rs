@@ -1,0 +1,288 @@
+//! Everything known of one student, rebuilt from the events at any time.
+
+use super::estimate::{Belief, Estimator, Tuning};
+use super::event::{ConceptFacts, Event, EventKind};
+use super::evidence::{
+    Track, credit_of_answer, grade_of_answer, grade_of_class_result, grade_of_observation,
+};
+use super::memory::{DUE_RECALL, Grade, Memory, MemoryError};
+use super::workload::{self, Answered, EveningLength, USUAL_MINUTES};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use surefoot_catalogue::rating::{AnswerResult, Outcome};
+use surefoot_exercises::Level;
+
+/// Everything known of a student, brought up to date event by event.
+pub struct StudentMemory {
+    pub(super) memory: Memory,
+    pub(super) estimator: Estimator,
+    pub(super) facts: Vec<ConceptFacts>,
+    pub(super) places: BTreeMap<String, usize>,
+    pub(super) prerequisites: Vec<Vec<usize>>,
+    pub(super) dependants: Vec<Vec<usize>>,
+    pub(super) meetings: Vec<Vec<i32>>,
+    pub(super) tracks: Vec<Option<Track>>,
+    pub(super) beliefs: Vec<Belief>,
+    pub(super) mean_ease: f64,
+    pub(super) answers: Vec<Answered>,
+    pub(super) minutes: f64,
+    pub(super) tonight: (Option<NaiveDate>, f64),
+    pub(super) last_concept: Option<String>,
+}
+
+pub(super) fn day_number(date: NaiveDate) -> i32 {
+    chrono::Datelike::num_days_from_ce(&date)
+}
+
+impl StudentMemory {
+    /// Nothing known yet.
+    ///
+    /// # Errors
+    /// [`MemoryError`] if the memory model cannot be made.
+    pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
+        Self::tuned(facts, Tuning::USED)
+    }
+
+    /// Nothing known yet, under another tuning of the estimate.
+    ///
+    /// # Errors
+    /// [`MemoryError`] if the memory model cannot be made.
+    pub fn tuned(
+        facts: impl IntoIterator<Item = ConceptFacts>,
+        tuning: Tuning,
+    ) -> Result<Self, MemoryError> {
+        let facts: Vec<ConceptFacts> = facts.into_iter().collect();
+        let estimator = Estimator::new(tuning);
+        let places: BTreeMap<String, usize> = facts
+            .iter()
+            .enumerate()
+            .map(|(place, f)| (f.key.clone(), place))
+            .collect();
+        let prerequisites: Vec<Vec<usize>> = facts
+            .iter()
+            .map(|f| {
+                f.prerequisites
+                    .iter()
+                    .filter_map(|p| places.get(p).copied())
+                    .collect()
+            })
+            .collect();
+        let mut dependants = vec![Vec::new(); facts.len()];
+        for (place, before) in prerequisites.iter().enumerate() {
+            for p in before {
+                dependants[*p].push(place);
+            }
+        }
+        let mut beliefs = vec![Belief::default(); facts.len()];
+        for (belief, fact) in beliefs.iter_mut().zip(&facts) {
+            if let Some(open) = fact.open_from {
+                estimator.taught(belief, day_number(open));
+            }
+        }
+        Ok(Self {
+            memory: Memory::new()?,
+            estimator,
+            meetings: facts
+                .iter()
+                .map(|f| f.meetings.iter().copied().map(day_number).collect())
+                .collect(),
+            tracks: vec![None; facts.len()],
+            beliefs,
+            facts,
+            places,
+            prerequisites,
+            dependants,
+            mean_ease: 0.0,
+            answers: Vec::new(),
+            minutes: USUAL_MINUTES,
+            tonight: (None, 0.0),
+            last_concept: None,
+        })
+    }
+
+    /// What is known of one concept.
+    #[must_use]
+    pub fn track(&self, concept: &str) -> Option<&Track> {
+        self.places
+            .get(concept)
+            .and_then(|place| self.tracks[*place].as_ref())
+    }
+
+    /// The level an exercise of this concept would have now.
+    #[must_use]
+    pub fn level_for(&self, concept: &str) -> Level {
+        level_for(self.track(concept))
+    }
+
+    /// Minutes practised on `today`.
+    #[must_use]
+    pub fn minutes_on(&self, today: NaiveDate) -> f64 {
+        if self.tonight.0 == Some(today) {
+            self.tonight.1
+        } else {
+            0.0
+        }
+    }
+
+    /// Minutes meant for `today` when an evening has `planned`: less what the
+    /// evening before ran over.
+    #[must_use]
+    pub fn minutes_tonight(&self, planned: f64, today: NaiveDate) -> f64 {
+        workload::minutes_tonight(planned, &self.answers, today)
+    }
+
+    /// Evenings practised in the week of `today` before it.
+    #[must_use]
+    pub fn evenings_before(&self, length: EveningLength, today: NaiveDate) -> u32 {
+        workload::evenings_before(length, &self.answers, today)
+    }
+
+    /// Exercises finished on `today`.
+    #[must_use]
+    pub fn exercises_on(&self, today: NaiveDate) -> u32 {
+        let tonight = self.answers.iter().filter(|a| a.date == today);
+        u32::try_from(tonight.count()).unwrap_or(u32::MAX)
+    }
+
+    /// Takes an event in.
+    ///
+    /// # Errors
+    /// [`MemoryError`], never with finite states.
+    pub fn apply(&mut self, event: &Event) -> Result<(), MemoryError> {
+        let day = day_number(event.date);
+        let Some(&place) = self.places.get(&event.concept) else {
+            // A concept the class no longer has: nothing to plan with it.
+            return Ok(());
+        };
+        let track = self.tracks[place].get_or_insert_default();
+        let belief = &mut self.beliefs[place];
+        match event.kind {
+            EventKind::CheckIn {
+                confidence,
+                outcome,
+                preview,
+            } => {
+                if preview {
+                    return Ok(());
+                }
+                if let Some(confidence) = confidence {
+                    track.rating = Some((day, confidence));
+                }
+                if confidence.is_some() || outcome.is_some() {
+                    let right = match outcome {
+                        Some(Outcome::Right) => Some(true),
+                        Some(Outcome::Wrong) => Some(false),
+                        Some(Outcome::NotDone) | None => None,
+                    };
+                    self.estimator.class_meeting(belief, day, right);
+                }
+                if let Some(grade) = grade_of_class_result(outcome, confidence) {
+                    track.last_class_day = Some(day);
+                    track.answers += 1.0;
+                    track.credits += if outcome == Some(Outcome::Right) {
+                        1.0
+                    } else {
+                        0.0
+                    };
+                    update(&self.memory, track, day, grade)?;
+                }
+            }
+            EventKind::Observation { seen } => {
+                if self.facts[place]
+                    .open_from
+                    .is_none_or(|from| event.date < from)
+                {
+                    return Ok(());
+                }
+                self.estimator.observation(belief, day, seen);
+                track.last_class_day = Some(day);
+                track.answers += 1.0;
+                track.credits += credit_of_answer(seen);
+                update(&self.memory, track, day, grade_of_observation(seen))?;
+            }
+            EventKind::Answer {
+                level,
+                result,
+                minutes,
+            } => {
+                let minutes = minutes.clamp(0.1, 15.0);
+                track.answers += 1.0;
+                track.credits += credit_of_answer(result);
+                track.home_answers += 1;
+                self.estimator.answer(belief, day, result);
+                track.rating = None;
+                track.last_answer = Some((day, result));
+                track.minutes = Some(track.minutes.map_or(minutes, |m| 0.7 * m + 0.3 * minutes));
+                track.tonight_answers = if track.tonight_day == day {
+                    track.tonight_answers + 1
+                } else {
+                    1
+                };
+                track.tonight_day = day;
+                track.alone_in_a_row = if result == AnswerResult::Alone && level >= track.last_level
+                {
+                    track.alone_in_a_row + 1
+                } else {
+                    u32::from(result == AnswerResult::Alone)
+                };
+                track.last_level = level;
+                self.minutes = 0.95 * self.minutes + 0.05 * minutes;
+                self.tonight = if self.tonight.0 == Some(event.date) {
+                    (Some(event.date), self.tonight.1 + minutes)
+                } else {
+                    (Some(event.date), minutes)
+                };
+                self.last_concept = Some(event.concept.clone());
+                self.answers.push(Answered {
+                    date: event.date,
+                    concept: event.concept.clone(),
+                    minutes,
+                });
+                update(&self.memory, track, day, grade_of_answer(result))?;
+            }
+        }
+        self.mean_ease = self
+            .estimator
+            .student_mean(self.beliefs.iter(), self.mean_ease);
+        Ok(())
+    }
+
+    /// Whether a concept's recall has fallen to where it counts as due.
+    #[must_use]
+    pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
+        self.track(concept).is_some_and(|track| {
+            track
+                .state
+                .zip(track.last_evidence_day)
+                .is_some_and(|(state, last)| {
+                    #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
+                    let gap = (day_number(today) - last).max(0) as f32;
+                    state.recall(gap) <= DUE_RECALL
+                })
+        })
+    }
+}
+
+/// At most one update a concept and date: the first evidence of the day decides.
+fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<(), MemoryError> {
+    if track.last_evidence_day.is_some_and(|last| last >= day) {
+        return Ok(());
+    }
+    let gap = track
+        .last_evidence_day
+        .map_or(0, |last| u32::try_from(day - last).unwrap_or(0));
+    track.state = Some(memory.after(track.state, gap)?.with(grade));
+    track.last_evidence_day = Some(day);
+    Ok(())
+}
+
+/// Entry below half right, stretch after three alone in a row with four in five right.
+pub(super) fn level_for(track: Option<&Track>) -> Level {
+    match track {
+        None => Level::Entry,
+        Some(track) if track.home_answers == 0 && track.share_right() < 0.6 => Level::Entry,
+        Some(track) if track.share_right() < 0.5 => Level::Entry,
+        Some(track) if track.alone_in_a_row >= 3 && track.share_right() >= 0.75 => Level::Stretch,
+        Some(_) => Level::Expected,
+    }
+}

@@ -1,0 +1,95 @@
+//! How the screens look and sound for one student, on whichever device.
+
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::{Locale, NumberStyle};
+use ts_rs::TS;
+
+/// Text sizes to choose from, in percent of the usual one.
+pub const TEXT_PERCENTS: [u32; 5] = [100, 125, 150, 175, 200];
+
+/// Colours of a student's screens.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum StudentTheme {
+    /// As set for the device.
+    #[default]
+    Device,
+    /// Ink on paper.
+    Light,
+    /// Dark.
+    Dark,
+    /// High contrast, black on white.
+    Contrast,
+    /// High contrast, white on black.
+    ContrastDark,
+}
+
+/// The sign between a number's ones and tenths.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum DecimalSign {
+    /// As classes write it in the student's language: a point in both, since
+    /// both are spoken here as in the United States.
+    #[default]
+    Language,
+    /// 3,5
+    Comma,
+    /// 3.5
+    Point,
+}
+
+/// How the screens look and sound for one student.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(deny_unknown_fields)]
+pub struct StudentLook {
+    /// Colours.
+    pub theme: StudentTheme,
+    /// Size of the text in percent, one of [`TEXT_PERCENTS`].
+    pub text_percent: u32,
+    /// The decimal sign.
+    pub decimal_sign: DecimalSign,
+    /// No motion; else as the system says.
+    pub less_motion: bool,
+    /// Whether an exercise is read aloud as it opens.
+    pub reads_aloud: bool,
+}
+
+impl Default for StudentLook {
+    fn default() -> Self {
+        Self {
+            theme: StudentTheme::default(),
+            text_percent: 100,
+            decimal_sign: DecimalSign::default(),
+            less_motion: false,
+            reads_aloud: false,
+        }
+    }
+}
+
+impl StudentLook {
+    /// Whether the size of the text is one of [`TEXT_PERCENTS`].
+    #[must_use]
+    pub fn is_offered(&self) -> bool {
+        TEXT_PERCENTS.contains(&self.text_percent)
+    }
+}
+
+impl DecimalSign {
+    /// Language and way of writing numbers of a student who chose this sign.
+    #[must_use]
+    pub fn locale(self, language: Language) -> Locale {
+        let usual = Locale::from(language);
+        match self {
+            Self::Language => usual,
+            Self::Comma => Locale {
+                numbers: NumberStyle::CommaDecimal,
+                ..usual
+            },
+            Self::Point => Locale {
+                numbers: NumberStyle::PointDecimal,
+                ..usual
+            },
+        }
+    }
+}

@@ -1,0 +1,110 @@
+//! What both sides know about a class: its year, rotation, first lessons and concepts.
+//!
+//! The student's side reads it out of the class pack, the teacher's out of the desk.
+
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::{Concept, Language};
+use surefoot_exercises::bank::OwnExercise;
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+use surefoot_catalogue::rotation::{Phase, Rotation};
+use ts_rs::TS;
+
+/// A concept as a screen names it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ConceptName {
+    /// The concept's id.
+    pub id: String,
+    /// The strand's id, for its name in the messages (`strand-<id>`).
+    pub strand: String,
+    /// Short title in the language asked for.
+    pub title: String,
+    /// "I can" statement in the language asked for.
+    pub i_can: String,
+    /// Whether there are exercises for it; without, it is self-rated only.
+    pub has_exercises: bool,
+}
+
+/// The frame of a class's year.
+#[derive(Debug, Clone)]
+pub struct Class {
+    /// The teacher's name for the class.
+    pub title: String,
+    /// The school year.
+    pub year: SchoolYear,
+    /// The rotation by concept id.
+    pub rotation: Rotation<String>,
+    /// Dates of first lessons by concept id.
+    pub taught_from: BTreeMap<String, NaiveDate>,
+    /// The concepts by id.
+    pub concepts: BTreeMap<String, Concept>,
+    /// The teacher's own exercises by concept id, in the order of their ids.
+    pub own_exercises: BTreeMap<String, Vec<OwnExercise>>,
+}
+
+impl Class {
+    /// The teacher's own exercises of a concept.
+    #[must_use]
+    pub fn own_of(&self, concept: &str) -> &[OwnExercise] {
+        self.own_exercises.get(concept).map_or(&[], Vec::as_slice)
+    }
+
+    /// Whether a concept can be practised: by exercises made here or by the teacher's own.
+    #[must_use]
+    pub fn has_exercises(&self, concept: &str) -> bool {
+        surefoot_exercises::has_generator(concept) || !self.own_of(concept).is_empty()
+    }
+
+    /// A concept as a screen names it. An unknown one keeps its id as its title.
+    #[must_use]
+    pub fn name(&self, concept: &str, language: Language) -> ConceptName {
+        let has_exercises = self.has_exercises(concept);
+        match self.concepts.get(concept) {
+            Some(known) => ConceptName {
+                id: concept.to_owned(),
+                strand: known.strand.as_str().to_owned(),
+                title: known.title.get(language).to_owned(),
+                i_can: known.i_can.get(language).to_owned(),
+                has_exercises,
+            },
+            None => ConceptName {
+                id: concept.to_owned(),
+                strand: String::new(),
+                title: concept.to_owned(),
+                i_can: String::new(),
+                has_exercises,
+            },
+        }
+    }
+
+    /// The phase of a concept on a date.
+    #[must_use]
+    pub fn phase(&self, concept: &str, date: NaiveDate) -> Phase {
+        self.rotation
+            .phase(&self.year, self.taught_from.get(concept).copied(), date)
+    }
+
+    /// The concept ids of the rotation, strand by strand, grade by grade, in teaching order.
+    #[must_use]
+    pub fn by_strand(&self) -> Vec<&str> {
+        let mut ids: Vec<&str> = self
+            .rotation
+            .days()
+            .iter()
+            .flatten()
+            .map(String::as_str)
+            .collect();
+        ids.sort_by_key(|id| {
+            let known = self.concepts.get(*id);
+            (
+                known.map(|c| c.strand),
+                known.map(|c| c.grade),
+                self.taught_from.get(*id).copied(),
+                *id,
+            )
+        });
+        ids
+    }
+}

@@ -1,0 +1,39 @@
+//! Why nothing could be printed.
+
+use surefoot_exercises::ItemError;
+use surefoot_exercises::messages::MessageError;
+use thiserror::Error;
+
+/// Why there is no report.
+#[derive(Debug, Clone, PartialEq, Eq, Error)]
+pub enum ReportError {
+    /// There is nothing to print: no exercise, no student, no row.
+    #[error("there is nothing to print")]
+    Nothing,
+    /// There is no such concept, or it has no exercises.
+    #[error("there is no concept {id}")]
+    NoConcept {
+        /// The id asked for.
+        id: String,
+    },
+    /// More was asked for than a sheet takes.
+    #[error("{asked} exercises were asked for; a sheet takes {most}")]
+    TooMany {
+        /// How many were asked for.
+        asked: usize,
+        /// How many there may be.
+        most: usize,
+    },
+    /// No exercise can be made.
+    #[error(transparent)]
+    Item(#[from] ItemError),
+    /// An own exercise that was taken in cannot be shown: a fault of the program.
+    #[error("an own exercise cannot be shown: {0}")]
+    Own(String),
+    /// A message is missing.
+    #[error(transparent)]
+    Message(#[from] MessageError),
+    /// The file could not be put together: a fault of the program.
+    #[error("the file could not be put together: {0}")]
+    Writer(String),
+}

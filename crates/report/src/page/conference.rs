@@ -1,0 +1,109 @@
+//! The page for a talk with one student: what is known, what is agreed.
+
+use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
+use chrono::NaiveDate;
+use surefoot_catalogue::Locale;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+
+/// Concepts needed most, and those that stand best.
+const MOST_NEEDED: usize = 10;
+const MOST_BEST: usize = 5;
+
+/// The page of one student.
+///
+/// # Errors
+/// When a message is missing.
+pub fn conference_page(
+    page: &StudentPage,
+    class_title: &str,
+    date: NaiveDate,
+    locale: Locale,
+) -> Drafted<ReportPage> {
+    let mut draft = Draft::new(
+        locale,
+        |w| {
+            Ok(match &page.student.name {
+                Some(name) => {
+                    w.say("report-conference-title", &[("name", name.as_str().into())])?
+                }
+                None => w.say(
+                    "report-conference-title-seat",
+                    &[("seat", page.student.seat.into())],
+                )?,
+            })
+        },
+        class_title,
+        date,
+    )?;
+    let taught: Vec<&StudentConcept> = page
+        .concepts
+        .iter()
+        .filter(|c| c.phase != Phase::Preview)
+        .collect();
+    if taught.is_empty() {
+        draft.words("report-no-reports", &[])?;
+    } else {
+        draft.words("report-conference-what", &[])?;
+        // What is needed most first; the best never stand in both lists.
+        let (needed, rest) = taught.split_at(MOST_NEEDED.min(taught.len()));
+        let best: Vec<&StudentConcept> = rest.iter().rev().take(MOST_BEST).copied().collect();
+        table(&mut draft, "report-conference-needed", needed)?;
+        if !best.is_empty() {
+            table(&mut draft, "report-conference-best", &best)?;
+        }
+    }
+    draft.heading("report-conference-believe")?;
+    let verdict = phrases::calibration(&draft.w, page.calibration.verdict)?;
+    draft.words(
+        "report-conference-answers",
+        &[
+            ("verdict", verdict.into()),
+            ("count", page.calibration.answers.into()),
+        ],
+    )?;
+    draft.write("report-conference-agreed", 4)?;
+    draft.caution("report-caution")?;
+    Ok(draft.page)
+}
+
+fn table(draft: &mut Draft, heading: &str, concepts: &[&StudentConcept]) -> Drafted {
+    draft.heading(heading)?;
+    let w = &draft.w;
+    let columns = vec![
+        ReportColumn::words(w.get("report-concept")?, 34),
+        ReportColumn::words(w.get("report-col-rating")?, 17),
+        ReportColumn::words(w.get("report-col-result")?, 11),
+        ReportColumn::figures(w.get("report-col-practice")?, 16),
+        ReportColumn::words(w.get("report-col-seen")?, 12),
+        ReportColumn::figures(w.get("report-col-likely")?, 11),
+        ReportColumn::figures(w.get("report-col-days")?, 9),
+    ];
+    let rows = concepts
+        .iter()
+        .map(|c| {
+            Ok(vec![
+                c.concept.title.clone(),
+                phrases::rating(w, c.rating)?,
+                phrases::outcome(w, c.outcome)?,
+                phrases::practice(c.practice),
+                match c.seen {
+                    Some(true) => w.get("report-has-it")?,
+                    Some(false) => w.get("report-needs-more")?,
+                    None => phrases::NONE.to_string(),
+                },
+                phrases::percent(c.has_it),
+                c.newest_days.to_string(),
+            ])
+        })
+        .collect::<Drafted<_>>()?;
+    let summary = w.get(heading)?;
+    draft.put(ReportPart::Table {
+        table: ReportTable {
+            summary,
+            columns,
+            rows,
+        },
+    });
+    Ok(())
+}

@@ -1,0 +1,95 @@
+//! The family page: one student, plain words, one page.
+
+use super::{Draft, Drafted, RatedLine, ReportPage, ReportPart, phrases};
+use chrono::NaiveDate;
+use surefoot_catalogue::Locale;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+
+/// Concepts shown as going well, and as needing time.
+const MOST_WELL: usize = 5;
+const MOST_TIME: usize = 4;
+
+/// The page of one student; no other student stands on it.
+///
+/// # Errors
+/// When a message is missing.
+pub fn family_page(
+    page: &StudentPage,
+    class_title: &str,
+    date: NaiveDate,
+    locale: Locale,
+) -> Drafted<ReportPage> {
+    let name = page.student.name.as_deref();
+    let mut draft = Draft::new(
+        locale,
+        |w| {
+            Ok(match name {
+                Some(name) => w.say("report-family-title", &[("name", name.into())])?,
+                None => w.get("report-family-title-no-name")?,
+            })
+        },
+        class_title,
+        date,
+    )?;
+    draft.words("report-family-what", &[])?;
+    let taught = || page.concepts.iter().filter(|c| c.phase != Phase::Preview);
+    let well = |c: &StudentConcept| c.rating.is_some_and(|r| !r.needs_help()) && c.has_it >= 0.5;
+    let time = |c: &StudentConcept| {
+        c.rating
+            .is_some_and(surefoot_catalogue::rating::Confidence::needs_help)
+    };
+    let going: Vec<&StudentConcept> = taught().rev().filter(|c| well(c)).take(MOST_WELL).collect();
+    let needing: Vec<&StudentConcept> = taught().filter(|c| time(c)).take(MOST_TIME).collect();
+    for (heading, empty, concepts) in [
+        ("report-family-well", "report-family-well-none", going),
+        ("report-family-time", "report-family-time-none", needing),
+    ] {
+        draft.heading(heading)?;
+        if concepts.is_empty() {
+            draft.words(empty, &[])?;
+            continue;
+        }
+        let lines = concepts
+            .into_iter()
+            .map(|c| {
+                Ok(RatedLine {
+                    title: c.concept.title.clone(),
+                    i_can: c.concept.i_can.clone(),
+                    rating: c.rating,
+                    words: phrases::rating(&draft.w, c.rating)?,
+                })
+            })
+            .collect::<Drafted<_>>()?;
+        draft.put(ReportPart::Ratings { lines });
+    }
+    draft.heading("report-family-practice")?;
+    let [alone, helped, wrong] = page.concepts.iter().fold([0_u32; 3], |sum, c| {
+        [
+            sum[0] + c.practice[0],
+            sum[1] + c.practice[1],
+            sum[2] + c.practice[2],
+        ]
+    });
+    if alone + helped + wrong == 0 {
+        draft.words("report-family-practice-none", &[])?;
+    } else {
+        draft.words(
+            "report-family-practised",
+            &[
+                ("count", (alone + helped + wrong).into()),
+                ("alone", alone.into()),
+                ("helped", helped.into()),
+                ("wrong", wrong.into()),
+            ],
+        )?;
+    }
+    draft.heading("report-family-help")?;
+    let texts = (1..=3)
+        .map(|n| Ok(draft.w.get(&format!("report-family-help-{n}"))?))
+        .collect::<Drafted<_>>()?;
+    draft.put(ReportPart::Lines { texts });
+    draft.write("report-family-note", 2)?;
+    draft.caution("report-family-caution")?;
+    Ok(draft.page)
+}

@@ -1,0 +1,66 @@
+//! Paper, and how the print is to look. Lengths are points, 1/72 inch.
+
+use surefoot_catalogue::Locale;
+
+/// A size of paper, upright.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Paper {
+    /// 210 mm × 297 mm (ISO 216).
+    A4,
+    /// 8.5 in × 11 in (US Letter, ANSI/ASME Y14.1).
+    #[default]
+    Letter,
+}
+
+impl Paper {
+    /// Width and height in points.
+    #[must_use]
+    pub fn size(self) -> (f32, f32) {
+        match self {
+            Paper::A4 => (595.28, 841.89),
+            Paper::Letter => (612.0, 792.0),
+        }
+    }
+}
+
+/// How much room there is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Density {
+    /// Two columns, a line to answer on.
+    Compact,
+    /// One column, with space to work in.
+    #[default]
+    Roomy,
+}
+
+/// Language, paper and room.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Look {
+    /// Language and way of writing numbers.
+    pub locale: Locale,
+    /// The paper.
+    pub paper: Paper,
+    /// The room.
+    pub density: Density,
+}
+
+/// Left, right and top margin.
+pub const MARGIN: f32 = 50.0;
+/// From the lower edge to the lowest line of content.
+pub const FOOT: f32 = 58.0;
+/// From the lower edge to the page number.
+pub const FOOT_LINE: f32 = 34.0;
+
+impl Look {
+    /// Width between the margins.
+    #[must_use]
+    pub fn width(&self) -> f32 {
+        self.paper.size().0 - 2.0 * MARGIN
+    }
+
+    /// Height between the margins.
+    #[must_use]
+    pub fn height(&self) -> f32 {
+        self.paper.size().1 - MARGIN - FOOT
+    }
+}

@@ -1,0 +1,120 @@
+//! Changes to a class that stands, and taking away for good.
+
+use super::super::StoreError;
+use super::DeskStore;
+use rusqlite::params;
+use surefoot_catalogue::calendar::SchoolYear;
+
+/// What the desk holds of a seat.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SeatHoldings {
+    /// Hand-ins kept.
+    pub hand_ins: u32,
+    /// Ratings and results, from devices or from paper.
+    pub reports: u32,
+    /// Practice answers.
+    pub answers: u32,
+    /// What the teacher saw.
+    pub observations: u32,
+}
+
+impl DeskStore {
+    /// Renames a class.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn rename_class(&self, class: &str, title: &str) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET title = ?2 WHERE id = ?1",
+            params![class, title],
+        )?;
+        Ok(())
+    }
+
+    /// Replaces first day, last day, weekdays and closures of a class.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_year(&self, class: &str, year: &SchoolYear) -> Result<(), StoreError> {
+        let weekdays: String = year.weekdays.iter().map(u8::to_string).collect();
+        self.connection.execute(
+            "UPDATE class SET first_day = ?2, last_day = ?3, weekdays = ?4 WHERE id = ?1",
+            params![
+                class,
+                year.first_day.to_string(),
+                year.last_day.to_string(),
+                weekdays
+            ],
+        )?;
+        self.put_closures(class, year.closures.iter().copied())
+    }
+
+    /// What the desk holds of a seat.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn seat_holdings(&self, class: &str, seat: u32) -> Result<SeatHoldings, StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT (SELECT count(*) FROM hand_in WHERE class = ?1 AND seat = ?2),
+               (SELECT count(*) FROM check_in WHERE class = ?1 AND seat = ?2)
+                 + (SELECT count(*) FROM paper_check_in WHERE class = ?1 AND seat = ?2),
+               (SELECT coalesce(sum(alone + with_help + wrong), 0) FROM practice_count
+                 WHERE class = ?1 AND seat = ?2),
+               (SELECT count(*) FROM observation WHERE class = ?1 AND seat = ?2)",
+            params![class, seat],
+            |row| {
+                Ok(SeatHoldings {
+                    hand_ins: row.get(0)?,
+                    reports: row.get(1)?,
+                    answers: row.get(2)?,
+                    observations: row.get(3)?,
+                })
+            },
+        )?)
+    }
+
+    /// Takes a seat and everything of it away, down to its lines in the journal
+    /// of imports: a later seat may get its number.
+    ///
+    /// # Errors
+    /// [`StoreError::Missing`] for no such seat; SQLite's.
+    pub fn remove_seat(&self, class: &str, seat: u32) -> Result<(), StoreError> {
+        for sql in [
+            "DELETE FROM import_file WHERE class = ?1 AND seat = ?2",
+            "DELETE FROM assignment_seat WHERE class = ?1 AND seat = ?2",
+        ] {
+            self.connection.execute(sql, params![class, seat])?;
+        }
+        // An assignment that was only for this seat is for nobody now.
+        self.connection.execute(
+            "UPDATE assignment SET withdrawn = 1 WHERE class = ?1 AND whole_class = 0
+             AND NOT EXISTS (SELECT 1 FROM assignment_seat s
+               WHERE s.class = assignment.class AND s.assignment = assignment.id)",
+            [class],
+        )?;
+        let removed = self.connection.execute(
+            "DELETE FROM seat WHERE class = ?1 AND number = ?2",
+            params![class, seat],
+        )?;
+        if removed == 0 {
+            return Err(StoreError::Missing("seat"));
+        }
+        Ok(())
+    }
+
+    /// Takes a class and everything of it away.
+    ///
+    /// # Errors
+    /// [`StoreError::Missing`] for no such class; SQLite's.
+    pub fn remove_class(&self, class: &str) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM import_file WHERE class = ?1", [class])?;
+        let removed = self
+            .connection
+            .execute("DELETE FROM class WHERE id = ?1", [class])?;
+        if removed == 0 {
+            return Err(StoreError::Missing("class"));
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,271 @@
+//! Classes: keys, year, rotation, first lessons.
+
+use super::super::StoreError;
+use super::super::columns::date_at;
+use super::DeskStore;
+use chrono::NaiveDate;
+use rusqlite::params;
+use rusqlite::types::ValueRef;
+use std::collections::BTreeMap;
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_exchange::PracticeRules;
+
+/// A class as stored.
+#[derive(Clone, PartialEq, Eq)]
+pub struct ClassRow {
+    /// 32 hex signs.
+    pub id: String,
+    /// The teacher's name for it.
+    pub title: String,
+    /// When it was made.
+    pub made_on: NaiveDate,
+    /// The age X25519 identity that opens its hand-ins.
+    pub sealing_identity: String,
+    /// Seed of the Ed25519 key that signs its class packs.
+    pub signing_seed: [u8; 32],
+    /// Its school year, with closures.
+    pub year: SchoolYear,
+    /// Version of the last class pack made, 0 for none.
+    pub pack_version: u32,
+    /// Stamp of that pack's content.
+    pub pack_stamp: String,
+    /// What is set for practice at home.
+    pub practice: PracticeRules,
+}
+
+impl DeskStore {
+    /// All classes by title.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
+        let mut found = self.rows(
+            "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
+               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on FROM class ORDER BY title, id",
+            [],
+            |row| {
+                Ok(ClassRow {
+                    id: row.get(0)?,
+                    title: row.get(1)?,
+                    made_on: date_at(row, 2)?,
+                    sealing_identity: row.get(3)?,
+                    signing_seed: row.get(4)?,
+                    year: SchoolYear {
+                        first_day: date_at(row, 5)?,
+                        last_day: date_at(row, 6)?,
+                        weekdays: row
+                            .get_ref(7)?
+                            .as_str()?
+                            .bytes()
+                            .filter(u8::is_ascii_digit)
+                            .map(|digit| digit - b'0')
+                            .collect(),
+                        closures: std::collections::BTreeSet::new(),
+                    },
+                    pack_version: row.get(8)?,
+                    pack_stamp: row.get(9)?,
+                    practice: PracticeRules {
+                        minutes_least: row.get(10)?,
+                        minutes_most: row.get(11)?,
+                        evenings_least: row.get(12)?,
+                        evenings_most: row.get(13)?,
+                        test_on: if row.get_ref(14)? == ValueRef::Null {
+                            None
+                        } else {
+                            Some(date_at(row, 14)?)
+                        },
+                    },
+                })
+            },
+        )?;
+        for class in &mut found {
+            class.year.closures = self
+                .rows(
+                    "SELECT school_date FROM closure WHERE class = ?1",
+                    [&class.id],
+                    |row| date_at(row, 0),
+                )?
+                .into_iter()
+                .collect();
+        }
+        Ok(found)
+    }
+
+    /// One class.
+    ///
+    /// # Errors
+    /// [`StoreError::Missing`], SQLite's, or an unreadable value.
+    pub fn class(&self, id: &str) -> Result<ClassRow, StoreError> {
+        self.classes()?
+            .into_iter()
+            .find(|class| class.id == id)
+            .ok_or(StoreError::Missing("class"))
+    }
+
+    /// Adds a class.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn add_class(&self, class: &ClassRow) -> Result<(), StoreError> {
+        let weekdays: String = class.year.weekdays.iter().map(u8::to_string).collect();
+        self.connection.execute(
+            "INSERT INTO class (id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays,
+               pack_version, pack_stamp) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+            params![
+                class.id,
+                class.title,
+                class.made_on.to_string(),
+                class.sealing_identity,
+                class.signing_seed,
+                class.year.first_day.to_string(),
+                class.year.last_day.to_string(),
+                weekdays,
+                class.pack_version,
+                class.pack_stamp
+            ],
+        )?;
+        self.put_practice(&class.id, &class.practice)?;
+        self.put_closures(&class.id, class.year.closures.iter().copied())
+    }
+
+    /// Writes what is set for practice at home.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_practice(&self, class: &str, practice: &PracticeRules) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET minutes_least = ?2, minutes_most = ?3, evenings_least = ?4, evenings_most = ?5,
+               test_on = ?6 WHERE id = ?1",
+            params![
+                class,
+                practice.minutes_least,
+                practice.minutes_most,
+                practice.evenings_least,
+                practice.evenings_most,
+                practice.test_on.map(|date| date.to_string())
+            ],
+        )?;
+        Ok(())
+    }
+
+    /// Replaces the closures of a class.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_closures(
+        &self,
+        class: &str,
+        closures: impl Iterator<Item = NaiveDate>,
+    ) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM closure WHERE class = ?1", [class])?;
+        let mut add = self
+            .connection
+            .prepare_cached("INSERT OR IGNORE INTO closure (class, school_date) VALUES (?1, ?2)")?;
+        for date in closures {
+            add.execute(params![class, date.to_string()])?;
+        }
+        Ok(())
+    }
+
+    /// Notes a class pack made.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_pack(&self, class: &str, version: u32, stamp: &str) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET pack_version = ?2, pack_stamp = ?3 WHERE id = ?1",
+            params![class, version, stamp],
+        )?;
+        Ok(())
+    }
+
+    /// The rotation: concept ids day by day.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn rotation(&self, class: &str) -> Result<Vec<Vec<String>>, StoreError> {
+        let mut days: Vec<Vec<String>> = Vec::new();
+        for (day, concept) in self.rows(
+            "SELECT day, concept FROM rotation_place WHERE class = ?1 ORDER BY day, place",
+            [class],
+            |row| Ok((row.get::<_, usize>(0)?, row.get::<_, String>(1)?)),
+        )? {
+            while days.len() <= day {
+                days.push(Vec::new());
+            }
+            if let Some(of_day) = days.get_mut(day) {
+                // An empty day is stored as one place without a concept.
+                if !concept.starts_with(EMPTY_DAY) {
+                    of_day.push(concept);
+                }
+            }
+        }
+        Ok(days)
+    }
+
+    /// Replaces the rotation.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_rotation(&self, class: &str, days: &[Vec<String>]) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM rotation_place WHERE class = ?1", [class])?;
+        let mut add = self.connection.prepare_cached(
+            "INSERT INTO rotation_place (class, day, place, concept) VALUES (?1, ?2, ?3, ?4)",
+        )?;
+        for (day, concepts) in days.iter().enumerate() {
+            if concepts.is_empty() {
+                add.execute(params![class, day, 0, format!("{EMPTY_DAY}{day}")])?;
+            }
+            for (place, concept) in concepts.iter().enumerate() {
+                add.execute(params![class, day, place, concept])?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The dates of first lessons.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn taught_from(&self, class: &str) -> Result<BTreeMap<String, NaiveDate>, StoreError> {
+        Ok(self
+            .rows(
+                "SELECT concept, school_date FROM taught_from WHERE class = ?1",
+                [class],
+                |row| Ok((row.get(0)?, date_at(row, 1)?)),
+            )?
+            .into_iter()
+            .collect())
+    }
+
+    /// Sets or takes away the date of a concept's first lesson.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_taught_from(
+        &self,
+        class: &str,
+        concept: &str,
+        date: Option<NaiveDate>,
+    ) -> Result<(), StoreError> {
+        match date {
+            Some(date) => self
+                .connection
+                .prepare_cached(
+                    "INSERT INTO taught_from (class, concept, school_date) VALUES (?1, ?2, ?3)
+                     ON CONFLICT (class, concept) DO UPDATE SET school_date = ?3",
+                )?
+                .execute(params![class, concept, date.to_string()])?,
+            None => self.connection.execute(
+                "DELETE FROM taught_from WHERE class = ?1 AND concept = ?2",
+                params![class, concept],
+            )?,
+        };
+        Ok(())
+    }
+}
+
+/// Concept ids are kebab-case, so no concept is ever called this.
+const EMPTY_DAY: &str = "(none) ";

@@ -1,0 +1,196 @@
+//! What the teacher enters: paper charts, observations, what was talked about.
+
+use super::super::StoreError;
+use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
+use super::DeskStore;
+use chrono::NaiveDate;
+use rusqlite::params;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+
+/// The device that paper charts stand under among the check-ins. Ids of real
+/// devices are longer.
+pub const PAPER: &str = "paper";
+
+/// A rating or result typed in from a paper chart.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PaperCheckIn {
+    /// The seat.
+    pub seat: u32,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
+/// What the teacher saw of a student on a concept.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct ObservationRow {
+    /// The seat.
+    pub seat: u32,
+    /// School date.
+    pub date: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// On the students' own scale; nothing after a small group, where only
+    /// `has_it` is recorded.
+    pub rating: Option<Confidence>,
+    /// Whether the student has it.
+    pub has_it: bool,
+}
+
+impl DeskStore {
+    /// Writes a paper entry; one with neither rating nor result is taken away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_paper(&self, class: &str, entry: &PaperCheckIn) -> Result<(), StoreError> {
+        let date = entry.date.to_string();
+        if entry.confidence.is_none() && entry.outcome.is_none() {
+            self.connection
+                .prepare_cached(
+                    "DELETE FROM paper_check_in
+                     WHERE class = ?1 AND seat = ?2 AND school_date = ?3 AND concept = ?4",
+                )?
+                .execute(params![class, entry.seat, date, entry.concept])?;
+        } else {
+            self.connection
+                .prepare_cached(
+                    "INSERT INTO paper_check_in (class, seat, school_date, concept, confidence, outcome)
+                     VALUES (?1, ?2, ?3, ?4, ?5, ?6)
+                     ON CONFLICT (class, seat, school_date, concept)
+                       DO UPDATE SET confidence = ?5, outcome = ?6",
+                )?
+                .execute(params![
+                    class,
+                    entry.seat,
+                    date,
+                    entry.concept,
+                    entry.confidence.map(u8::from),
+                    entry.outcome.map(outcome_word)
+                ])?;
+        }
+        Ok(())
+    }
+
+    /// The paper entries of a date by seat and concept.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn paper(&self, class: &str, date: NaiveDate) -> Result<Vec<PaperCheckIn>, StoreError> {
+        self.rows(
+            "SELECT seat, school_date, concept, confidence, outcome FROM paper_check_in
+             WHERE class = ?1 AND school_date = ?2 ORDER BY seat, concept",
+            params![class, date.to_string()],
+            |row| {
+                Ok(PaperCheckIn {
+                    seat: row.get(0)?,
+                    date: date_at(row, 1)?,
+                    concept: row.get(2)?,
+                    confidence: confidence_at(row, 3)?,
+                    outcome: outcome_at(row, 4)?,
+                })
+            },
+        )
+    }
+
+    /// Writes an observation; a later one of the same seat, date and concept
+    /// replaces it.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_observation(&self, class: &str, seen: &ObservationRow) -> Result<(), StoreError> {
+        self.connection
+            .prepare_cached(
+                "INSERT INTO observation (class, seat, school_date, concept, rating, has_it)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)
+                 ON CONFLICT (class, seat, school_date, concept) DO UPDATE SET rating = ?5, has_it = ?6",
+            )?
+            .execute(params![
+                class,
+                seen.seat,
+                seen.date.to_string(),
+                seen.concept,
+                seen.rating.map(u8::from),
+                seen.has_it
+            ])?;
+        Ok(())
+    }
+
+    /// Takes an observation away, if there is one.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn drop_observation(
+        &self,
+        class: &str,
+        seat: u32,
+        date: NaiveDate,
+        concept: &str,
+    ) -> Result<(), StoreError> {
+        self.connection.execute(
+            "DELETE FROM observation
+             WHERE class = ?1 AND seat = ?2 AND school_date = ?3 AND concept = ?4",
+            params![class, seat, date.to_string(), concept],
+        )?;
+        Ok(())
+    }
+
+    /// The observations of a class, oldest first.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn observations(&self, class: &str) -> Result<Vec<ObservationRow>, StoreError> {
+        self.rows(
+            "SELECT seat, school_date, concept, rating, has_it FROM observation
+             WHERE class = ?1 ORDER BY school_date, seat, concept",
+            [class],
+            |row| {
+                Ok(ObservationRow {
+                    seat: row.get(0)?,
+                    date: date_at(row, 1)?,
+                    concept: row.get(2)?,
+                    rating: confidence_at(row, 3)?,
+                    has_it: row.get(4)?,
+                })
+            },
+        )
+    }
+
+    /// Notes that a concept was talked about, or that it was not.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_talked_about(
+        &self,
+        class: &str,
+        date: NaiveDate,
+        concept: &str,
+        talked: bool,
+    ) -> Result<(), StoreError> {
+        let sql = if talked {
+            "INSERT OR IGNORE INTO talked_about (class, school_date, concept) VALUES (?1, ?2, ?3)"
+        } else {
+            "DELETE FROM talked_about WHERE class = ?1 AND school_date = ?2 AND concept = ?3"
+        };
+        self.connection
+            .execute(sql, params![class, date.to_string(), concept])?;
+        Ok(())
+    }
+
+    /// What was talked about and when, oldest first.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn talked_about(&self, class: &str) -> Result<Vec<(NaiveDate, String)>, StoreError> {
+        self.rows(
+            "SELECT school_date, concept FROM talked_about WHERE class = ?1
+             ORDER BY school_date, concept",
+            [class],
+            |row| Ok((date_at(row, 0)?, row.get(1)?)),
+        )
+    }
+}

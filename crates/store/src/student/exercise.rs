@@ -1,0 +1,130 @@
+//! The exercise that stands open.
+
+use super::super::StoreError;
+use super::super::columns::{confidence_at, date_at};
+use super::StudentStore;
+use chrono::NaiveDate;
+use rusqlite::types::Type;
+use rusqlite::{OptionalExtension, params};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_practice::Reason;
+
+/// The open exercise, enough to show it again after the program was closed.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct OpenRow {
+    /// Its name in the calls.
+    pub exercise: String,
+    /// When it was opened.
+    pub opened_on: NaiveDate,
+    /// Concept.
+    pub concept: String,
+    /// 1 to 3.
+    pub level: u8,
+    /// Seed.
+    pub seed: u64,
+    /// Why it is there.
+    pub reason: Reason,
+    /// Whether it was asked for from My path, outside tonight's queue.
+    pub asked: bool,
+    /// How sure the student said to be.
+    pub sure: Option<Confidence>,
+    /// Hints taken.
+    pub hints: u32,
+    /// Wrong answers so far.
+    pub tries: u8,
+    /// Seconds so far.
+    pub seconds: u32,
+    /// The mistake recognised in the first wrong answer.
+    pub mistake: Option<String>,
+    /// The first wrong answer, as JSON.
+    pub response: Option<String>,
+    /// What stands in the answer, not yet checked, as JSON.
+    pub draft: Option<String>,
+}
+
+impl StudentStore {
+    /// The open exercise, if one stands.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn open_exercise(&self) -> Result<Option<OpenRow>, StoreError> {
+        self.connection
+            .query_row(
+                "SELECT exercise, opened_on, concept, level, seed, reason, asked, sure, hints, tries, seconds, mistake,
+                   response, draft FROM open_exercise",
+                [],
+                |row| {
+                    Ok(OpenRow {
+                        exercise: row.get(0)?,
+                        opened_on: date_at(row, 1)?,
+                        concept: row.get(2)?,
+                        level: row.get(3)?,
+                        seed: row.get::<_, i64>(4)?.unsigned_abs(),
+                        reason: serde_json::from_str(row.get_ref(5)?.as_str()?)
+                            .map_err(|e| rusqlite::Error::FromSqlConversionFailure(5, Type::Text, Box::new(e)))?,
+                        asked: row.get(6)?,
+                        sure: confidence_at(row, 7)?,
+                        hints: row.get(8)?,
+                        tries: row.get(9)?,
+                        seconds: row.get(10)?,
+                        mistake: row.get(11)?,
+                        response: row.get(12)?,
+                        draft: row.get(13)?,
+                    })
+                },
+            )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// Writes the open exercise, replacing the one that stood there.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_open_exercise(&self, open: &OpenRow) -> Result<(), StoreError> {
+        let seed = i64::try_from(open.seed).map_err(|e| StoreError::unreadable("seed", e))?;
+        let reason =
+            serde_json::to_string(&open.reason).map_err(|e| StoreError::unreadable("reason", e))?;
+        self.connection.execute(
+            "INSERT OR REPLACE INTO open_exercise (id, exercise, opened_on, concept, level, seed, reason, asked, sure,
+               hints, tries, seconds, mistake, response, draft)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
+            params![
+                open.exercise,
+                open.opened_on.to_string(),
+                open.concept,
+                open.level,
+                seed,
+                reason,
+                open.asked,
+                open.sure.map(u8::from),
+                open.hints,
+                open.tries,
+                open.seconds,
+                open.mistake,
+                open.response,
+                open.draft
+            ],
+        )?;
+        Ok(())
+    }
+
+    /// Writes what stands in the answer of the open exercise, as JSON; nothing takes it away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_draft(&self, draft: Option<&str>) -> Result<(), StoreError> {
+        self.connection
+            .execute("UPDATE open_exercise SET draft = ?1", params![draft])?;
+        Ok(())
+    }
+
+    /// Takes the open exercise away.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn close_exercise(&self) -> Result<(), StoreError> {
+        self.connection.execute("DELETE FROM open_exercise", [])?;
+        Ok(())
+    }
+}

@@ -1,0 +1,277 @@
+//! Who the student is on this device, the class packs taken, the focus, the
+//! hand-ins made.
+
+use super::super::StoreError;
+use super::StudentStore;
+use chrono::NaiveDate;
+use rusqlite::{OptionalExtension, Row, params};
+use surefoot_catalogue::Language;
+use surefoot_record::{DecimalSign, StudentLook, StudentTheme};
+
+/// The student of a store.
+#[derive(Clone, PartialEq, Eq)]
+pub struct Student {
+    /// Random id of this installation's student, made at joining.
+    pub device: String,
+    /// Seed of the Ed25519 signing key.
+    pub signing_seed: [u8; 32],
+    /// The age X25519 identity that opens personal assignments.
+    pub sealing_identity: String,
+    /// The seat's token.
+    pub seat: String,
+    /// Stays on the device.
+    pub nickname: String,
+    /// Stays on the device.
+    pub picture: String,
+    /// Language of the screens.
+    pub language: Language,
+    /// Minutes of an evening.
+    pub minutes: u32,
+    /// Exercises of an evening; nothing when it ends by minutes.
+    pub exercises: Option<u32>,
+    /// Evenings a week.
+    pub evenings: u32,
+    /// How the screens look and sound.
+    pub look: StudentLook,
+}
+
+/// A hand-in made.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct HandInRow {
+    /// 1, 2, 3 ...
+    pub revision: u32,
+    /// School date.
+    pub made_on: NaiveDate,
+    /// The newest event in it.
+    pub last_sequence: i64,
+}
+
+fn language_word(language: Language) -> &'static str {
+    match language {
+        Language::En => "en",
+        Language::Es => "es",
+    }
+}
+
+fn theme_word(theme: StudentTheme) -> &'static str {
+    match theme {
+        StudentTheme::Device => "device",
+        StudentTheme::Light => "light",
+        StudentTheme::Dark => "dark",
+        StudentTheme::Contrast => "contrast",
+        StudentTheme::ContrastDark => "contrast_dark",
+    }
+}
+
+fn sign_word(sign: DecimalSign) -> &'static str {
+    match sign {
+        DecimalSign::Language => "language",
+        DecimalSign::Comma => "comma",
+        DecimalSign::Point => "point",
+    }
+}
+
+/// The look from its five columns, which the schema keeps to known words.
+fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
+    Ok(StudentLook {
+        theme: match row.get_ref(first)?.as_str()? {
+            "light" => StudentTheme::Light,
+            "dark" => StudentTheme::Dark,
+            "contrast" => StudentTheme::Contrast,
+            "contrast_dark" => StudentTheme::ContrastDark,
+            _ => StudentTheme::Device,
+        },
+        text_percent: row.get(first + 1)?,
+        decimal_sign: match row.get_ref(first + 2)?.as_str()? {
+            "comma" => DecimalSign::Comma,
+            "point" => DecimalSign::Point,
+            _ => DecimalSign::Language,
+        },
+        less_motion: row.get(first + 3)?,
+        reads_aloud: row.get(first + 4)?,
+    })
+}
+
+impl StudentStore {
+    /// The student, if one has joined.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable value.
+    pub fn student(&self) -> Result<Option<Student>, StoreError> {
+        self.connection
+            .query_row(
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings,
+                   theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises
+                 FROM student",
+                [],
+                |row| {
+                    Ok(Student {
+                        device: row.get(0)?,
+                        signing_seed: row.get(1)?,
+                        sealing_identity: row.get(2)?,
+                        seat: row.get(3)?,
+                        nickname: row.get(4)?,
+                        picture: row.get(5)?,
+                        language: if row.get_ref(6)?.as_str()? == "es" {
+                            Language::Es
+                        } else {
+                            Language::En
+                        },
+                        minutes: row.get(7)?,
+                        exercises: row.get(14)?,
+                        evenings: row.get(8)?,
+                        look: look_at(row, 9)?,
+                    })
+                },
+            )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// The nickname alone, which stands in a store of every schema.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn nickname(&self) -> Result<Option<String>, StoreError> {
+        self.connection
+            .query_row("SELECT nickname FROM student", [], |row| row.get(0))
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// Writes the student of this store, replacing what stood there.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
+               evenings, theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises)
+             VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)
+             ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
+               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
+               text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14, exercises = ?15",
+            params![
+                student.device,
+                student.signing_seed,
+                student.sealing_identity,
+                student.seat,
+                student.nickname,
+                student.picture,
+                language_word(student.language),
+                student.minutes,
+                student.evenings,
+                theme_word(student.look.theme),
+                student.look.text_percent,
+                sign_word(student.look.decimal_sign),
+                student.look.less_motion,
+                student.look.reads_aloud,
+                student.exercises
+            ],
+        )?;
+        Ok(())
+    }
+
+    /// The newest class pack, as the file came.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn class_pack(&self) -> Result<Option<Vec<u8>>, StoreError> {
+        self.connection
+            .query_row(
+                "SELECT file FROM class_pack ORDER BY version DESC LIMIT 1",
+                [],
+                |row| row.get(0),
+            )
+            .optional()
+            .map_err(Into::into)
+    }
+
+    /// Keeps a class pack as it came. Older ones are let go.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_class_pack(
+        &self,
+        version: u32,
+        file: &[u8],
+        taken_on: NaiveDate,
+    ) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO class_pack (version, file, taken_on) VALUES (?1, ?2, ?3)
+             ON CONFLICT (version) DO UPDATE SET file = ?2, taken_on = ?3",
+            params![version, file, taken_on.to_string()],
+        )?;
+        self.connection.execute(
+            "DELETE FROM class_pack WHERE version < ?1",
+            params![version],
+        )?;
+        Ok(())
+    }
+
+    /// The focus concepts in their order.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn focus(&self) -> Result<Vec<String>, StoreError> {
+        let mut query = self
+            .connection
+            .prepare_cached("SELECT concept FROM focus ORDER BY place")?;
+        let rows = query.query_map([], |row| row.get(0))?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Replaces the focus concepts.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_focus(&self, concepts: &[String]) -> Result<(), StoreError> {
+        self.together(|| {
+            self.connection.execute("DELETE FROM focus", [])?;
+            for (place, concept) in concepts.iter().enumerate() {
+                self.connection.execute(
+                    "INSERT INTO focus (concept, place) VALUES (?1, ?2)",
+                    params![concept, place],
+                )?;
+            }
+            Ok(())
+        })
+    }
+
+    /// The newest hand-in made.
+    ///
+    /// # Errors
+    /// SQLite's, or an unreadable date.
+    pub fn last_hand_in(&self) -> Result<Option<HandInRow>, StoreError> {
+        let row: Option<(u32, String, i64)> = self
+            .connection
+            .query_row(
+                "SELECT revision, made_on, last_sequence FROM hand_in ORDER BY revision DESC LIMIT 1",
+                [],
+                |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+            )
+            .optional()?;
+        row.map(|(revision, made_on, last_sequence)| {
+            Ok(HandInRow {
+                revision,
+                made_on: made_on
+                    .parse()
+                    .map_err(|e| StoreError::unreadable("date", e))?,
+                last_sequence,
+            })
+        })
+        .transpose()
+    }
+
+    /// Notes a hand-in made.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn put_hand_in(&self, row: HandInRow) -> Result<(), StoreError> {
+        self.connection.execute(
+            "INSERT INTO hand_in (revision, made_on, last_sequence) VALUES (?1, ?2, ?3)",
+            params![row.revision, row.made_on.to_string(), row.last_sequence],
+        )?;
+        Ok(())
+    }
+}

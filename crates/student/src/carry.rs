@@ -1,0 +1,351 @@
+//! The carry file: a student's own copy for a second device.
+//!
+//! Both devices then hand in for the one seat, with one key and a device id
+//! each. Events are united, so a carry file can be taken again at any time, in
+//! either direction.
+
+use super::hand_in::{check_in_entries, practice_entries};
+use super::join::read_class_pack;
+use super::{Joined, StudentError, goals};
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeSet;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_exchange::{
+    CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
+};
+use surefoot_practice::workload::exercise_bounds;
+use surefoot_record::{DeviceId, SeatToken};
+use surefoot_record::{Goal, StudentLook};
+use surefoot_store::StudentStore;
+use surefoot_store::student::{CheckInEvent, PracticeAnswer, Student};
+
+/// The version of [`Body`].
+const BODY_VERSION: u32 = 3;
+
+/// What a store adds to a carry file.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Body {
+    nickname: String,
+    picture: String,
+    language: Language,
+    minutes: u32,
+    evenings: u32,
+    focus: Vec<String>,
+    answers: Vec<Answer>,
+    /// Since version 2.
+    #[serde(default)]
+    look: StudentLook,
+    /// Since version 2.
+    #[serde(default)]
+    goals: Vec<Goal>,
+    /// Since version 3, which also knows one more theme in `look`.
+    #[serde(default)]
+    exercises: Option<u32>,
+}
+
+/// A finished exercise.
+#[derive(Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Answer {
+    device: DeviceId,
+    sequence: u32,
+    date: NaiveDate,
+    concept: String,
+    level: u8,
+    generator_version: u32,
+    seed: u64,
+    sure: Option<Confidence>,
+    result: AnswerResult,
+    mistake: Option<String>,
+    seconds: u32,
+    response: String,
+}
+
+fn bad(at: &str) -> Refusal {
+    Refusal::BadContent { at: at.to_owned() }
+}
+
+/// Seals everything of this student for a second device.
+///
+/// # Errors
+/// [`Refusal`] for a passphrase that is too short, or the store's.
+pub fn make_carry(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    passphrase: &str,
+) -> Result<Vec<u8>, StudentError> {
+    let student = &joined.student;
+    let answers = store
+        .practice_answers()?
+        .into_iter()
+        .map(|a| {
+            Ok(Answer {
+                device: DeviceId::new(a.device).map_err(|_| bad("device"))?,
+                sequence: u32::try_from(a.sequence).map_err(|_| bad("sequence"))?,
+                date: a.date,
+                concept: a.concept,
+                level: a.level,
+                generator_version: a.generator_version,
+                seed: a.seed,
+                sure: a.sure,
+                result: a.result,
+                mistake: a.mistake,
+                seconds: a.seconds,
+                response: a.response,
+            })
+        })
+        .collect::<Result<_, Refusal>>()?;
+    let body = Body {
+        nickname: student.nickname.clone(),
+        picture: student.picture.clone(),
+        language: student.language,
+        minutes: student.minutes,
+        exercises: student.exercises,
+        evenings: student.evenings,
+        focus: store.focus()?,
+        answers,
+        look: student.look,
+        goals: store.goals()?,
+    };
+    let pack = store.class_pack()?.ok_or(StudentError::NotJoined)?;
+    let carry = CarryFile {
+        format: CARRY_FORMAT,
+        class_id: joined.pack.class_id.clone(),
+        seat: SeatToken::new(student.seat.clone()).map_err(|_| bad("seat"))?,
+        from_device: DeviceId::new(student.device.clone()).map_err(|_| bad("device"))?,
+        made_on: today,
+        signing_seed: CarryFile::seed_text(&SigningKey::from_seed(&student.signing_seed)),
+        sealing_identity: student.sealing_identity.clone(),
+        class_pack: CarryFile::class_pack_text(&pack),
+        check_ins: check_in_entries(store)?,
+        practice: practice_entries(store)?,
+        store: CarriedStore {
+            version: BODY_VERSION,
+            body: serde_json::to_value(body).map_err(|_| bad("store.body"))?,
+        },
+    };
+    Ok(seal_carry(&carry, passphrase)?)
+}
+
+/// An opened carry file whose every part can be used.
+pub struct Carried {
+    carry: CarryFile,
+    body: Body,
+    pack: Vec<u8>,
+    pack_version: u32,
+}
+
+/// Opens a carry file.
+///
+/// # Errors
+/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
+    let carry = open_carry(bytes, passphrase, &CARRY_CAPS)?;
+    if carry.store.version > BODY_VERSION {
+        return Err(Refusal::NewerFormat {
+            found: carry.store.version,
+            known: BODY_VERSION,
+        });
+    }
+    let body: Body =
+        serde_json::from_value(carry.store.body.clone()).map_err(|_| bad("store.body"))?;
+    let nickname = body.nickname.trim();
+    if nickname.is_empty()
+        || nickname.chars().count() > super::LONGEST_NICKNAME_CHARACTERS
+        || nickname.chars().any(char::is_control)
+    {
+        return Err(bad("store.body.nickname"));
+    }
+    if body.answers.iter().any(|a| !(1..=3).contains(&a.level)) {
+        return Err(bad("store.body.answers.level"));
+    }
+    if !body.look.is_offered() {
+        return Err(bad("store.body.look"));
+    }
+    let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
+    let pack = carry.class_pack_file()?;
+    let checked = read_class_pack(pack.as_slice())?;
+    if checked.content().class_id != carry.class_id {
+        return Err(Refusal::WrongClass);
+    }
+    let bounds = checked.content().practice;
+    let minutes = body
+        .minutes
+        .clamp(bounds.minutes_least, bounds.minutes_most);
+    let (least, most) = exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    let exercises = body.exercises.map(|of| of.clamp(least, most));
+    let evenings = body
+        .evenings
+        .clamp(bounds.evenings_least, bounds.evenings_most);
+    let pack_version = checked.content().version;
+    Ok(Carried {
+        body: Body {
+            minutes,
+            exercises,
+            evenings,
+            goals,
+            ..body
+        },
+        pack,
+        pack_version,
+        carry,
+    })
+}
+
+impl Carried {
+    /// Whether a student of this device sits on the same seat of the same class.
+    #[must_use]
+    pub fn is_of(&self, joined: &Joined) -> bool {
+        joined.pack.class_id == self.carry.class_id
+            && joined.student.seat == self.carry.seat.as_str()
+    }
+
+    /// Whether what is held was signed by the teacher of the pack in the file.
+    fn same_teacher(&self, joined: &Joined) -> Result<bool, StudentError> {
+        let theirs = read_class_pack(self.pack.as_slice())?;
+        Ok(theirs.content().teacher_key == joined.pack.teacher_key)
+    }
+}
+
+/// What a carry file brought.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CarryTaken {
+    /// Check-ins that were new here.
+    pub check_ins: usize,
+    /// Finished exercises that were new here.
+    pub answers: usize,
+}
+
+/// Takes a carry file into a store: an empty one becomes the student's second
+/// device; one of the same seat is united with it. `device` is a new id for an
+/// empty store.
+///
+/// # Errors
+/// [`Refusal::WrongClass`] for a store of another seat,
+/// [`Refusal::OtherTeacher`], or the store's.
+pub fn take_carry(
+    store: &StudentStore,
+    joined: Option<&Joined>,
+    carried: &Carried,
+    device: &[u8; 16],
+    today: NaiveDate,
+) -> Result<CarryTaken, StudentError> {
+    if let Some(joined) = joined {
+        if !carried.is_of(joined) {
+            return Err(Refusal::WrongClass.into());
+        }
+        if !carried.same_teacher(joined)? {
+            return Err(Refusal::OtherTeacher.into());
+        }
+    }
+    let carry = &carried.carry;
+    let body = &carried.body;
+    let student = Student {
+        // A seat that was joined on both devices goes on with the carried
+        // keys: they are the ones the teacher knows first.
+        signing_seed: carry.signing_key()?.seed(),
+        sealing_identity: carry.sealing_identity.clone(),
+        ..joined.map_or_else(
+            || Student {
+                device: DeviceId::from_bytes(device).as_str().to_owned(),
+                signing_seed: [0; 32],
+                sealing_identity: String::new(),
+                seat: carry.seat.as_str().to_owned(),
+                nickname: body.nickname.trim().to_owned(),
+                picture: body.picture.clone(),
+                language: body.language,
+                minutes: body.minutes,
+                exercises: body.exercises,
+                evenings: body.evenings,
+                look: body.look,
+            },
+            |joined| joined.student.clone(),
+        )
+    };
+    if joined.is_none() {
+        // Transactions of their own; without a student the store counts as empty.
+        store.put_focus(&body.focus)?;
+        store.put_goals(&body.goals)?;
+    }
+    store.together(|| {
+        if joined.is_none_or(|joined| joined.pack.version < carried.pack_version) {
+            store.put_class_pack(carried.pack_version, &carried.pack, today)?;
+        }
+        store.put_student(&student)?;
+        unite(store, carried)
+    })
+}
+
+fn unite(store: &StudentStore, carried: &Carried) -> Result<CarryTaken, StudentError> {
+    let rated: BTreeSet<(String, i64)> = store
+        .check_ins()?
+        .into_iter()
+        .map(|e| (e.device, e.sequence))
+        .collect();
+    let answered: BTreeSet<(String, i64)> = store
+        .practice_answers()?
+        .into_iter()
+        .map(|a| (a.device, a.sequence))
+        .collect();
+    let mut taken = CarryTaken {
+        check_ins: 0,
+        answers: 0,
+    };
+    for entry in &carried.carry.check_ins {
+        let key = (entry.device.as_str().to_owned(), i64::from(entry.sequence));
+        if rated.contains(&key) || store.has_event(&key.0, key.1)? {
+            continue;
+        }
+        store.add_check_in(&CheckInEvent {
+            device: key.0,
+            sequence: key.1,
+            date: entry.date,
+            concept: entry.concept.as_str().to_owned(),
+            confidence: entry.confidence,
+            outcome: entry.outcome,
+        })?;
+        taken.check_ins += 1;
+    }
+    for answer in &carried.body.answers {
+        let key = (
+            answer.device.as_str().to_owned(),
+            i64::from(answer.sequence),
+        );
+        if answered.contains(&key) || store.has_event(&key.0, key.1)? {
+            continue;
+        }
+        store.add_practice_answer(&PracticeAnswer {
+            device: key.0,
+            sequence: key.1,
+            date: answer.date,
+            concept: answer.concept.clone(),
+            level: answer.level,
+            generator_version: answer.generator_version,
+            seed: answer.seed,
+            sure: answer.sure,
+            result: answer.result,
+            mistake: answer.mistake.clone(),
+            seconds: answer.seconds,
+            response: answer.response.clone(),
+        })?;
+        taken.answers += 1;
+    }
+    Ok(taken)
+}
+
+/// Gives the student of a store a new device id, for after an older state was
+/// brought back: what is done from now on must not pass for what was done in
+/// the time that is gone.
+///
+/// # Errors
+/// [`StudentError::NotJoined`], or the store's.
+pub fn renew_device(store: &StudentStore, device: &[u8; 16]) -> Result<(), StudentError> {
+    let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
+    student.device = DeviceId::from_bytes(device).as_str().to_owned();
+    store.put_student(&student)?;
+    Ok(())
+}

@@ -1,0 +1,160 @@
+//! A student's evening: what is known of the student, and what is planned.
+
+use super::practice_views::{Ahead, Session};
+use super::today::latest;
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_practice::memory::MemoryError;
+use surefoot_practice::workload::{EveningLength, MOST_ASSIGNED_EVENINGS, date_aimed_at};
+use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
+use surefoot_store::StudentStore;
+
+/// Concepts of the queue that are shown ahead.
+const AHEAD_SHOWN: usize = 6;
+
+/// Minutes of an evening when the student asks to go on.
+const NO_END: f64 = f64::MAX;
+
+impl From<MemoryError> for StudentError {
+    fn from(error: MemoryError) -> Self {
+        Self::Exercise(error.to_string())
+    }
+}
+
+/// Everything the queue needs of one student.
+pub(super) fn memory_of(
+    store: &StudentStore,
+    joined: &Joined,
+) -> Result<StudentMemory, StudentError> {
+    let facts = &joined.facts;
+    let mut memory = StudentMemory::new(facts.rotation.days().iter().flatten().map(|concept| {
+        ConceptFacts {
+            key: concept.clone(),
+            prerequisites: facts
+                .concepts
+                .get(concept)
+                .map(|c| {
+                    c.prerequisites
+                        .iter()
+                        .map(|p| p.as_str().to_owned())
+                        .collect()
+                })
+                .unwrap_or_default(),
+            open_from: facts.taught_from.get(concept).copied(),
+            has_exercises: facts.has_exercises(concept),
+            meetings: facts.rotation.meetings(&facts.year, concept),
+        }
+    }))?;
+    let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
+        .into_values()
+        .map(|e| {
+            let preview = facts.phase(&e.concept, e.date) == Phase::Preview;
+            (
+                e.sequence,
+                Event {
+                    date: e.date,
+                    concept: e.concept,
+                    kind: EventKind::CheckIn {
+                        confidence: e.confidence,
+                        outcome: e.outcome,
+                        preview,
+                    },
+                },
+            )
+        })
+        .collect();
+    events.extend(store.practice_answers()?.into_iter().map(|a| {
+        (
+            a.sequence,
+            Event {
+                date: a.date,
+                concept: a.concept,
+                kind: EventKind::Answer {
+                    level: a.level,
+                    result: a.result,
+                    minutes: f64::from(a.seconds) / 60.0,
+                },
+            },
+        )
+    }));
+    events.sort_by_key(|(sequence, event)| (event.date, *sequence));
+    for (_, event) in &events {
+        memory.apply(event)?;
+    }
+    Ok(memory)
+}
+
+/// Tonight's plan. An evening beyond those of the week has no minutes: only
+/// assigned work that cannot wait stands then, and whatever is asked for.
+pub(super) fn evening_of(
+    store: &StudentStore,
+    joined: &Joined,
+    memory: &StudentMemory,
+    today: NaiveDate,
+    more: bool,
+) -> Result<Evening, StudentError> {
+    let length = joined.evening_length();
+    let (minutes, most_minutes, exercises) = if more {
+        (NO_END, NO_END, None)
+    } else {
+        let (minutes, planned, exercises) = match length {
+            EveningLength::Minutes(planned) => {
+                (memory.minutes_tonight(planned, today), planned, None)
+            }
+            // Slow exercises keep nobody longer than the teacher allows.
+            EveningLength::Exercises {
+                count,
+                most_minutes,
+            } => (most_minutes, most_minutes, Some(count)),
+        };
+        let week_done = memory.evenings_before(length, today) >= joined.student.evenings;
+        (
+            if week_done { 0.0 } else { minutes },
+            planned * MOST_ASSIGNED_EVENINGS,
+            exercises,
+        )
+    };
+    Ok(Evening {
+        today,
+        minutes,
+        most_minutes,
+        exercises,
+        evenings_a_week: joined.student.evenings,
+        focus: store.focus()?,
+        assigned: joined.assignments.clone(),
+        // What is practised should be there at the test, or when the year ends.
+        goal: date_aimed_at(
+            today,
+            joined.pack.practice.test_on,
+            joined.facts.year.last_day,
+        ),
+    })
+}
+
+pub(super) fn session(
+    store: &StudentStore,
+    joined: &Joined,
+    memory: &StudentMemory,
+    evening: &Evening,
+) -> Result<Session, StudentError> {
+    let today = evening.today;
+    Ok(Session {
+        finished: store
+            .practice_answers()?
+            .iter()
+            .filter(|a| a.date == today)
+            .count(),
+        minutes_done: memory.minutes_on(today),
+        minutes_planned: memory.minutes_tonight(f64::from(joined.student.minutes), today),
+        exercises_planned: joined.student.exercises,
+        ahead: memory
+            .plan(evening, AHEAD_SHOWN)?
+            .into_iter()
+            .map(|entry| Ahead {
+                concept: joined.name(&entry.concept),
+                reason: entry.reason,
+            })
+            .collect(),
+    })
+}

@@ -1,0 +1,195 @@
+//! Handing in: the student's whole record of the year, sealed for the class.
+
+use super::today::latest;
+use super::views::HandInPreview;
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_exchange::{
+    HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
+};
+use surefoot_record::{AnswerCount, CheckIn, Practice};
+use surefoot_record::{DeviceId, MistakeCode, SeatToken};
+use surefoot_store::StudentStore;
+use surefoot_store::student::HandInRow;
+
+/// A sealed hand-in, ready to be put somewhere.
+pub struct SealedHandIn {
+    /// The suggested name: class-free, by seat and revision.
+    pub file_name: String,
+    /// The file.
+    pub bytes: Vec<u8>,
+    /// Check-ins in it.
+    pub check_ins: usize,
+    /// Exercises counted in it.
+    pub answers: usize,
+    row: HandInRow,
+}
+
+/// What a hand-in would hold now.
+///
+/// # Errors
+/// The store's.
+pub fn hand_in_preview(
+    store: &StudentStore,
+    joined: &Joined,
+) -> Result<HandInPreview, StudentError> {
+    let last = store.last_hand_in()?;
+    let rated = latest(store.check_ins()?);
+    let answers = store.practice_answers()?;
+    let since = last.map_or(0, |row| row.last_sequence);
+    Ok(HandInPreview {
+        class_title: joined.facts.title.clone(),
+        check_ins: rated.len(),
+        answers: answers.len(),
+        last_made_on: last.map(|row| row.made_on),
+        new_since: rated.values().filter(|e| e.sequence > since).count()
+            + answers.iter().filter(|a| a.sequence > since).count(),
+        days: rated
+            .keys()
+            .map(|(date, _)| *date)
+            .collect::<BTreeSet<_>>()
+            .len(),
+    })
+}
+
+/// Makes the sealed file. [`note_hand_in`] follows once it has been put somewhere.
+///
+/// # Errors
+/// The store's, or [`Refusal`] when the record breaks the format's bounds.
+pub fn make_hand_in(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<SealedHandIn, StudentError> {
+    let student = &joined.student;
+    let bad = |at: &str| Refusal::BadContent { at: at.to_owned() };
+    let key = SigningKey::from_seed(&student.signing_seed);
+    let identity = SealingIdentity::from_identity_file(&student.sealing_identity)?;
+    let check_ins = check_in_entries(store)?;
+    let practice = practice_entries(store)?;
+    let revision = store.last_hand_in()?.map_or(0, |row| row.revision) + 1;
+    let answers = store.practice_answers()?.len();
+    let hand_in = HandIn {
+        format: HAND_IN_FORMAT,
+        class_id: joined.pack.class_id.clone(),
+        seat: SeatToken::new(student.seat.clone()).map_err(|_| bad("seat"))?,
+        device: DeviceId::new(student.device.clone()).map_err(|_| bad("device"))?,
+        revision,
+        made_on: today,
+        pack_version: joined.pack.version,
+        device_key: key.public(),
+        device_recipient: identity.recipient(),
+        check_ins,
+        practice,
+    };
+    let bytes = seal_hand_in(&hand_in, &key, &joined.pack.class_recipient)?;
+    Ok(SealedHandIn {
+        file_name: format!(
+            "{}-{today}-{revision}.sfhandin",
+            hand_in.seat.as_str().to_lowercase()
+        ),
+        bytes,
+        check_ins: hand_in.check_ins.len(),
+        answers,
+        row: HandInRow {
+            revision,
+            made_on: today,
+            last_sequence: store.next_sequence()? - 1,
+        },
+    })
+}
+
+/// Notes that a hand-in has been put somewhere.
+///
+/// # Errors
+/// The store's.
+pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), StudentError> {
+    store.put_hand_in(made.row)?;
+    Ok(())
+}
+
+fn number(sequence: i64) -> Result<u32, Refusal> {
+    u32::try_from(sequence).map_err(|_| Refusal::BadContent {
+        at: "sequence".into(),
+    })
+}
+
+fn concept_id(concept: &str) -> Result<ConceptId, Refusal> {
+    ConceptId::new(concept).map_err(|_| Refusal::BadContent {
+        at: "concept".into(),
+    })
+}
+
+fn device_id(device: &str) -> Result<DeviceId, Refusal> {
+    DeviceId::new(device).map_err(|_| Refusal::BadContent {
+        at: "device".into(),
+    })
+}
+
+pub(super) fn check_in_entries(store: &StudentStore) -> Result<Vec<CheckIn>, StudentError> {
+    store
+        .check_ins()?
+        .into_iter()
+        .map(|event| {
+            Ok(CheckIn {
+                device: device_id(&event.device)?,
+                date: event.date,
+                concept: concept_id(&event.concept)?,
+                sequence: number(event.sequence)?,
+                confidence: event.confidence,
+                outcome: event.outcome,
+            })
+        })
+        .collect()
+}
+
+#[derive(Default)]
+struct Counted {
+    sequence: i64,
+    answers: BTreeMap<Option<Confidence>, (u32, u32, u32)>,
+    mistakes: BTreeMap<MistakeCode, u32>,
+}
+
+pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
+    let mut counted: BTreeMap<(String, NaiveDate, String), Counted> = BTreeMap::new();
+    for answer in store.practice_answers()? {
+        let entry = counted
+            .entry((answer.device, answer.date, answer.concept))
+            .or_default();
+        entry.sequence = entry.sequence.max(answer.sequence);
+        let count = entry.answers.entry(answer.sure).or_default();
+        match answer.result {
+            AnswerResult::Alone => count.0 += 1,
+            AnswerResult::WithHelp => count.1 += 1,
+            AnswerResult::Wrong => count.2 += 1,
+        }
+        if let Some(code) = answer.mistake.and_then(|code| MistakeCode::new(code).ok()) {
+            *entry.mistakes.entry(code).or_default() += 1;
+        }
+    }
+    counted
+        .into_iter()
+        .map(|((device, date, concept), counted)| {
+            Ok(Practice {
+                device: device_id(&device)?,
+                date,
+                concept: concept_id(&concept)?,
+                sequence: number(counted.sequence)?,
+                answers: counted
+                    .answers
+                    .into_iter()
+                    .map(|(sure, (alone, with_help, wrong))| AnswerCount {
+                        sure,
+                        alone,
+                        with_help,
+                        wrong,
+                    })
+                    .collect(),
+                mistakes: counted.mistakes,
+            })
+        })
+        .collect()
+}

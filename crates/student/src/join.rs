@@ -1,0 +1,237 @@
+//! Joining a class, and taking its newer class packs.
+
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use std::io::Read;
+use surefoot_catalogue::rotation::Rotation;
+use surefoot_catalogue::{Concept, Language, Text2};
+use surefoot_exchange::{
+    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, Refusal, SealingIdentity, open_pack,
+    open_personal, parse_seat_code,
+};
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_practice::Assigned;
+use surefoot_practice::workload::exercise_bounds;
+use surefoot_record::Class;
+use surefoot_record::StudentLook;
+use surefoot_record::{DeviceId, SeatToken};
+use surefoot_store::StudentStore;
+use surefoot_store::student::Student;
+
+/// Signs of a nickname at most.
+pub const LONGEST_NICKNAME_CHARACTERS: usize = 24;
+
+/// Minutes of an evening before the student chooses.
+const USUAL_MINUTES: u32 = 8;
+
+/// Evenings of a week before the student chooses.
+const USUAL_EVENINGS: u32 = 5;
+
+/// What a new student brings: chance drawn by the shell, and what was typed.
+pub struct NewStudent<'a> {
+    /// 16 random bytes for the device id.
+    pub device: [u8; 16],
+    /// 32 random bytes for the signing key.
+    pub signing_seed: [u8; 32],
+    /// 32 random bytes for the sealing identity.
+    pub sealing_seed: [u8; 32],
+    /// The code from the slip, as typed.
+    pub seat_code: &'a str,
+    /// Stays on the device.
+    pub nickname: &'a str,
+    /// Stays on the device.
+    pub picture: &'a str,
+    /// The student's language.
+    pub language: Language,
+}
+
+/// Opens a class pack that a person picked.
+///
+/// # Errors
+/// [`Refusal`]: not a class pack, too large, damaged, a wrong signature, a newer format.
+pub fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
+    Ok(open_pack(bytes, &CLASS_PACK_CAPS)?.accept_first())
+}
+
+/// Checks a seat code against a class pack while it is typed.
+///
+/// # Errors
+/// [`StudentError::SeatCode`].
+pub fn check_seat_code(pack: &CheckedPack, typed: &str) -> Result<SeatToken, StudentError> {
+    Ok(parse_seat_code(&pack.content().class_id, typed)?)
+}
+
+/// Joins a class: writes the student and the class pack into a new store.
+///
+/// # Errors
+/// [`StudentError::SeatCode`], [`StudentError::Invalid`] for the nickname, or the store's.
+pub fn join(
+    store: &StudentStore,
+    pack: &CheckedPack,
+    today: NaiveDate,
+    new: &NewStudent<'_>,
+) -> Result<Student, StudentError> {
+    let seat = check_seat_code(pack, new.seat_code)?;
+    let nickname = new.nickname.trim();
+    let invalid = |rule| StudentError::Invalid {
+        field: "nickname",
+        rule,
+    };
+    if nickname.is_empty() || nickname.chars().any(char::is_control) {
+        return Err(invalid("empty"));
+    }
+    if nickname.chars().count() > LONGEST_NICKNAME_CHARACTERS {
+        return Err(invalid("too_long"));
+    }
+    let content = pack.content();
+    let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
+        .map_err(|e| StudentError::Exercise(e.to_string()))?;
+    let student = Student {
+        device: DeviceId::from_bytes(&new.device).as_str().to_owned(),
+        signing_seed: new.signing_seed,
+        sealing_identity: sealing.to_text(),
+        seat: seat.as_str().to_owned(),
+        nickname: nickname.to_owned(),
+        picture: new.picture.to_owned(),
+        language: new.language,
+        minutes: USUAL_MINUTES.clamp(
+            content.practice.minutes_least,
+            content.practice.minutes_most,
+        ),
+        exercises: None,
+        evenings: USUAL_EVENINGS.clamp(
+            content.practice.evenings_least,
+            content.practice.evenings_most,
+        ),
+        look: StudentLook::default(),
+    };
+    store.together(|| {
+        store.put_class_pack(content.version, pack.file(), today)?;
+        store.put_student(&student)
+    })?;
+    Ok(student)
+}
+
+/// Takes a newer class pack of the same class by the same teacher.
+///
+/// # Errors
+/// [`Refusal`] through [`StudentError::Refused`], or the store's.
+pub fn take_class_pack(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    bytes: impl Read,
+) -> Result<u32, StudentError> {
+    let pack = open_pack(bytes, &CLASS_PACK_CAPS)?.accept_update(&joined.pack)?;
+    store.put_class_pack(pack.content().version, pack.file(), today)?;
+    Ok(pack.content().version)
+}
+
+/// The student of a store with the class as its newest class pack describes it.
+///
+/// # Errors
+/// [`StudentError::NotJoined`] for an empty store, or the store's.
+pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
+    let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
+    let file = store.class_pack()?.ok_or(StudentError::NotJoined)?;
+    let pack = read_class_pack(file.as_slice())?.into_content();
+    // A newer pack may have narrower bounds than those the student chose within.
+    let bounds = pack.practice;
+    student.minutes = student
+        .minutes
+        .clamp(bounds.minutes_least, bounds.minutes_most);
+    let (least, most) = exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    student.exercises = student.exercises.map(|of| of.clamp(least, most));
+    student.evenings = student
+        .evenings
+        .clamp(bounds.evenings_least, bounds.evenings_most);
+    let facts = facts_of(&pack)?;
+    let mut assignments: Vec<Assigned> = pack.assignments.iter().map(assigned).collect();
+    assignments.extend(personal(&pack, &student).iter().map(assigned));
+    Ok(Joined {
+        student,
+        facts,
+        assignments,
+        pack,
+    })
+}
+
+/// Assignments sealed for this device. One that cannot be opened is none: the
+/// teacher's follow-up shows that it was not done, and the next pack brings it again.
+fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
+    let (Ok(seat), Ok(device), Ok(identity)) = (
+        SeatToken::new(student.seat.clone()),
+        DeviceId::new(student.device.clone()),
+        SealingIdentity::from_identity_file(&student.sealing_identity),
+    ) else {
+        return Vec::new();
+    };
+    open_personal(pack, &seat, &device, &identity).unwrap_or_default()
+}
+
+fn assigned(assignment: &Assignment) -> Assigned {
+    Assigned {
+        concepts: assignment
+            .concepts
+            .iter()
+            .map(|c| c.as_str().to_owned())
+            .collect(),
+        items_each: assignment.items_each,
+        from: assignment.from,
+        due: assignment.due,
+    }
+}
+
+fn facts_of(pack: &ClassPack) -> Result<Class, StudentError> {
+    let days = pack
+        .rotation
+        .days
+        .iter()
+        .map(|day| day.iter().map(|c| c.as_str().to_owned()).collect())
+        .collect();
+    let mut own_exercises: BTreeMap<String, Vec<OwnExercise>> = BTreeMap::new();
+    for own in &pack.exercises {
+        own_exercises
+            .entry(own.concept.as_str().to_owned())
+            .or_default()
+            .push(own.clone());
+    }
+    Ok(Class {
+        title: pack.title.clone(),
+        own_exercises,
+        year: pack.year.clone(),
+        rotation: Rotation::new(days).map_err(|_| Refusal::BadContent {
+            at: "rotation.days".into(),
+        })?,
+        taught_from: pack
+            .taught_from
+            .iter()
+            .map(|(c, d)| (c.as_str().to_owned(), *d))
+            .collect(),
+        concepts: pack
+            .concepts
+            .iter()
+            .map(|c| {
+                (
+                    c.id.as_str().to_owned(),
+                    Concept {
+                        id: c.id.clone(),
+                        strand: c.strand,
+                        grade: c.grade,
+                        title: Text2 {
+                            en: c.en.title.clone(),
+                            es: c.es.title.clone(),
+                        },
+                        i_can: Text2 {
+                            en: c.en.i_can.clone(),
+                            es: c.es.i_can.clone(),
+                        },
+                        prerequisites: c.prerequisites.clone(),
+                        alignments: Vec::new(),
+                    },
+                )
+            })
+            .collect(),
+    })
+}

@@ -1,0 +1,98 @@
+//! The student's use-cases, one function each.
+
+mod carry;
+pub mod draft;
+mod error;
+mod evening;
+mod goals;
+mod hand_in;
+mod join;
+mod own_turn;
+mod path;
+mod pin;
+mod practice;
+mod practice_summary;
+pub mod practice_views;
+mod queue;
+mod settings;
+mod today;
+pub mod views;
+mod worked_first;
+
+pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
+pub use draft::keep_draft;
+pub use error::StudentError;
+pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
+pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
+pub use join::{
+    LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack,
+    take_class_pack,
+};
+pub use path::{MOST_FOCUS, my_path, set_focus};
+pub use pin::{
+    LEAST_PIN_DIGITS, MOST_PIN_DIGITS, pin_wait_seconds, reset_pin, set_pin, try_pin,
+    wrong_pin_tries,
+};
+pub use practice::{answer, hint, practice, show_steps, sure};
+pub use practice_summary::practice_summary;
+pub use queue::queue;
+pub use settings::{Wishes, save_settings, settings};
+pub use today::{check_in, today};
+
+use surefoot_catalogue::Catalogue;
+use surefoot_catalogue::Locale;
+use surefoot_exchange::ClassPack;
+use surefoot_exercises::messages::prose;
+use surefoot_practice::Assigned;
+use surefoot_practice::workload::EveningLength;
+use surefoot_record::Class;
+use surefoot_record::ConceptName;
+use surefoot_store::student::Student;
+
+/// A student who has joined, with the class as the newest class pack describes it.
+pub struct Joined {
+    /// The student.
+    pub student: Student,
+    /// The class.
+    pub facts: Class,
+    /// Assignments for the class and for this student.
+    pub assignments: Vec<Assigned>,
+    /// The class pack held.
+    pub pack: ClassPack,
+}
+
+impl Joined {
+    /// The student's language and way of writing numbers.
+    #[must_use]
+    pub fn locale(&self) -> Locale {
+        self.student.look.decimal_sign.locale(self.student.language)
+    }
+
+    /// How long the student means an evening to be.
+    #[must_use]
+    pub fn evening_length(&self) -> EveningLength {
+        match self.student.exercises {
+            Some(count) => EveningLength::Exercises {
+                count,
+                most_minutes: f64::from(self.pack.practice.minutes_most),
+            },
+            None => EveningLength::Minutes(f64::from(self.student.minutes)),
+        }
+    }
+
+    /// A concept as this student reads it. A teacher's own words stay as they were typed.
+    #[must_use]
+    pub fn name(&self, concept: &str) -> ConceptName {
+        let locale = self.locale();
+        let name = self.facts.name(concept, locale.language);
+        if Catalogue::built_in().is_ok_and(|known| known.get(concept).is_some()) {
+            ConceptName {
+                title: prose(locale, &name.title),
+                i_can: prose(locale, &name.i_can),
+                ..name
+            }
+        } else {
+            name
+        }
+    }
+}

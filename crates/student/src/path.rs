@@ -1,0 +1,98 @@
+//! My path: the student's own year.
+
+use super::today::latest;
+use super::views::{MyPath, PathConcept};
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use surefoot_catalogue::rating::AnswerResult;
+use surefoot_store::StudentStore;
+
+/// Focus concepts at most.
+pub const MOST_FOCUS: usize = 3;
+
+/// The student's year: every concept with its rating in each pass and its practice.
+///
+/// # Errors
+/// The store's.
+pub fn my_path(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<MyPath, StudentError> {
+    let facts = &joined.facts;
+    let rated = latest(store.check_ins()?);
+    let answers = store.practice_answers()?;
+    let pass = facts.rotation.pass_on(&facts.year, today);
+    let concepts = facts
+        .by_strand()
+        .into_iter()
+        .map(|concept| {
+            let mut path = PathConcept {
+                concept: joined.name(concept),
+                phase: facts.phase(concept, today),
+                ratings: vec![None; pass + 1],
+                answered: 0,
+                alone: 0,
+                with_help: 0,
+                last_practised: None,
+            };
+            for ((date, _), event) in rated.iter().filter(|((_, of), _)| of == concept) {
+                let of_pass = facts.rotation.pass_on(&facts.year, *date);
+                if let (Some(slot), Some(confidence)) =
+                    (path.ratings.get_mut(of_pass), event.confidence)
+                {
+                    *slot = Some(confidence);
+                }
+            }
+            for answer in answers.iter().filter(|a| a.concept == concept) {
+                path.answered += 1;
+                match answer.result {
+                    AnswerResult::Alone => path.alone += 1,
+                    AnswerResult::WithHelp => path.with_help += 1,
+                    AnswerResult::Wrong => {}
+                }
+                path.last_practised = path.last_practised.max(Some(answer.date));
+            }
+            path
+        })
+        .collect();
+    Ok(MyPath {
+        year: facts.year.clone(),
+        pass,
+        pass_count: facts.rotation.pass_count(&facts.year),
+        concepts,
+        focus: store.focus()?,
+        goals: store.goals()?,
+        rated: rated.values().filter(|e| e.confidence.is_some()).count(),
+        practised: answers.len(),
+    })
+}
+
+/// Chooses the concepts to work on.
+///
+/// # Errors
+/// [`StudentError::Invalid`] for more than [`MOST_FOCUS`],
+/// [`StudentError::NoSuchConcept`] for one outside the rotation, or the store's.
+pub fn set_focus(
+    store: &StudentStore,
+    joined: &Joined,
+    concepts: &[String],
+) -> Result<(), StudentError> {
+    let mut chosen: Vec<String> = Vec::new();
+    for concept in concepts {
+        if joined.facts.rotation.day_of(concept).is_none() {
+            return Err(StudentError::NoSuchConcept);
+        }
+        if !chosen.contains(concept) {
+            chosen.push(concept.clone());
+        }
+    }
+    if chosen.len() > MOST_FOCUS {
+        return Err(StudentError::Invalid {
+            field: "focus",
+            rule: "too_many",
+        });
+    }
+    store.put_focus(&chosen)?;
+    Ok(())
+}

@@ -1,0 +1,191 @@
+//! A PIN for a tablet that several students share. It is a door, not a seal:
+//! whoever can read the device's files needs no PIN.
+
+use super::{Joined, StudentError};
+use argon2::{Algorithm, Argon2, Params, Version};
+use surefoot_exchange::parse_seat_code;
+use surefoot_store::StudentStore;
+use surefoot_store::student::PinRow;
+
+/// Digits of a PIN at least.
+pub const LEAST_PIN_DIGITS: usize = 4;
+
+/// Digits of a PIN at most.
+pub const MOST_PIN_DIGITS: usize = 8;
+
+/// Memory and passes of argon2id: the least that the OWASP cheat sheet on
+/// password storage names for argon2id with one lane (19 MiB, 2 passes; from memory).
+const MEMORY_KIB: u32 = 19 * 1024;
+const PASSES: u32 = 2;
+
+/// Wrong tries that cost no wait.
+const FREE_TRIES: u32 = 3;
+
+/// The first wait; each further wrong try doubles it.
+const FIRST_WAIT_SECONDS: u32 = 5;
+
+/// The longest wait.
+const LONGEST_WAIT_SECONDS: u32 = 15 * 60;
+
+/// Seconds to wait after so many wrong tries in a row.
+#[must_use]
+pub fn pin_wait_seconds(wrong_tries: u32) -> u32 {
+    match wrong_tries.checked_sub(FREE_TRIES) {
+        None => 0,
+        Some(doublings) => FIRST_WAIT_SECONDS
+            .saturating_mul(1_u32.checked_shl(doublings).unwrap_or(u32::MAX))
+            .min(LONGEST_WAIT_SECONDS),
+    }
+}
+
+fn hash(
+    pin: &str,
+    salt: &[u8; 16],
+    memory_kib: u32,
+    passes: u32,
+) -> Result<[u8; 32], StudentError> {
+    let faulty = |error: argon2::Error| StudentError::Exercise(error.to_string());
+    let params = Params::new(memory_kib, passes, 1, Some(32)).map_err(faulty)?;
+    let mut out = [0; 32];
+    Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
+        .hash_password_into(pin.as_bytes(), salt, &mut out)
+        .map_err(faulty)?;
+    Ok(out)
+}
+
+/// Sets the PIN; `salt` is random bytes drawn by the shell.
+///
+/// # Errors
+/// [`StudentError::Invalid`] for anything but 4 to 8 digits, or the store's.
+pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), StudentError> {
+    let fits = (LEAST_PIN_DIGITS..=MOST_PIN_DIGITS).contains(&pin.len())
+        && pin.bytes().all(|b| b.is_ascii_digit());
+    if !fits {
+        return Err(StudentError::Invalid {
+            field: "pin",
+            rule: "digits",
+        });
+    }
+    store.put_pin(&PinRow {
+        salt,
+        hash: hash(pin, &salt, MEMORY_KIB, PASSES)?,
+        memory_kib: MEMORY_KIB,
+        passes: PASSES,
+        wrong_tries: 0,
+    })?;
+    Ok(())
+}
+
+/// Wrong tries in a row; nothing without a PIN.
+///
+/// # Errors
+/// The store's.
+pub fn wrong_pin_tries(store: &StudentStore) -> Result<Option<u32>, StudentError> {
+    Ok(store.pin()?.map(|pin| pin.wrong_tries))
+}
+
+/// Whether this is the PIN; true without one. The try is on disk before it is
+/// judged, so that ending the program gains nothing.
+///
+/// # Errors
+/// The store's.
+pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> {
+    let Some(mut pin) = store.pin()? else {
+        return Ok(true);
+    };
+    pin.wrong_tries = pin.wrong_tries.saturating_add(1);
+    store.put_pin(&pin)?;
+    let found = hash(typed, &pin.salt, pin.memory_kib, pin.passes)?;
+    // Every byte is looked at, wherever the first difference is.
+    let differs = found.iter().zip(&pin.hash).fold(0, |d, (a, b)| d | (a ^ b));
+    if differs == 0 {
+        pin.wrong_tries = 0;
+        store.put_pin(&pin)?;
+    }
+    Ok(differs == 0)
+}
+
+/// Takes a forgotten PIN away by the code on the seat's slip, which the
+/// teacher's list has. Nothing else changes.
+///
+/// # Errors
+/// [`StudentError::SeatCode`] for a typing slip or another class,
+/// [`StudentError::Invalid`] for the code of another seat, or the store's.
+pub fn reset_pin(
+    store: &StudentStore,
+    joined: &Joined,
+    seat_code: &str,
+) -> Result<(), StudentError> {
+    let seat = parse_seat_code(&joined.pack.class_id, seat_code)?;
+    if seat.as_str() != joined.student.seat {
+        return Err(StudentError::Invalid {
+            field: "seat_code",
+            rule: "other_seat",
+        });
+    }
+    store.remove_pin()?;
+    Ok(())
+}
+
+#[cfg(test)]
+#[expect(clippy::disallowed_methods, reason = "looks at the store's file")]
+mod tests {
+    use super::*;
+    use surefoot_store::Durability;
+
+    #[test]
+    fn waits_grow_to_a_quarter_of_an_hour() {
+        let waits: Vec<u32> = [0, 2, 3, 4, 5, 9, 10, 11, 40, u32::MAX]
+            .map(pin_wait_seconds)
+            .into();
+        assert_eq!(waits, [0, 0, 5, 10, 20, 320, 640, 900, 900, 900]);
+    }
+
+    #[test]
+    fn the_right_pin_opens_and_wrong_ones_are_counted() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.sqlite");
+        let store = StudentStore::open(&path, Durability::Full).unwrap();
+        assert!(try_pin(&store, "1").unwrap());
+        for bad in ["123", "123456789", "12a4", "", "１２３４"] {
+            assert!(set_pin(&store, bad, [1; 16]).is_err(), "{bad}");
+        }
+        set_pin(&store, "4071", [1; 16]).unwrap();
+        assert!(!try_pin(&store, "4070").unwrap());
+        assert!(!try_pin(&store, "").unwrap());
+        drop(store);
+        let store = StudentStore::open(&path, Durability::Full).unwrap();
+        assert_eq!(wrong_pin_tries(&store).unwrap(), Some(2));
+        assert!(try_pin(&store, "4071").unwrap());
+        assert_eq!(wrong_pin_tries(&store).unwrap(), Some(0));
+        let bytes = std::fs::read(&path).unwrap();
+        assert!(!bytes.windows(4).any(|four| four == b"4071"));
+    }
+
+    #[test]
+    fn argon2id_gives_the_published_tag() {
+        // RFC 9106 section 5.3, Argon2id (from memory; the reference
+        // implementation prints the same).
+        let params = argon2::ParamsBuilder::new()
+            .m_cost(32)
+            .t_cost(3)
+            .p_cost(4)
+            .output_len(32)
+            .data(argon2::AssociatedData::new(&[4; 12]).unwrap())
+            .build()
+            .unwrap();
+        let mut out = [0; 32];
+        Argon2::new_with_secret(&[3; 8], Algorithm::Argon2id, Version::V0x13, params)
+            .unwrap()
+            .hash_password_into(&[1; 32], &[2; 16], &mut out)
+            .unwrap();
+        assert_eq!(
+            out,
+            [
+                0x0d, 0x64, 0x0d, 0xf5, 0x8d, 0x78, 0x76, 0x6c, 0x08, 0xc0, 0x37, 0xa3, 0x4a, 0x8b,
+                0x53, 0xc9, 0xd0, 0x1e, 0xf0, 0x45, 0x2d, 0x75, 0xb6, 0x5e, 0xb5, 0x25, 0x20, 0xe9,
+                0x6b, 0x01, 0xe6, 0x59
+            ]
+        );
+    }
+}

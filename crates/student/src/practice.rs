@@ -1,0 +1,355 @@
+//! Practice at home: one exercise after another, each with its reason.
+
+use super::evening::{evening_of, memory_of, session};
+use super::practice_summary::summary_of;
+use super::practice_views::{Feedback, OpenExercise, PracticeStep};
+use super::worked_first::{example_due, example_for};
+use super::{Joined, StudentError, draft, own_turn};
+use chrono::NaiveDate;
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_exercises::bank::OWN_VERSION;
+use surefoot_exercises::{Block, Item, Level, Response, Say};
+use surefoot_practice::{Evening, Reason, StudentMemory};
+use surefoot_store::StudentStore;
+use surefoot_store::student::{OpenRow, PracticeAnswer};
+
+/// Seconds counted for one exercise at most: a tablet left lying is not practice.
+const MOST_SECONDS: u32 = 600;
+
+/// The exercise of a row: the teacher's own by its id, else made anew from its seed.
+fn make(joined: &Joined, row: &OpenRow) -> Result<Item, StudentError> {
+    if let Some(id) = own_turn::own_id(row) {
+        return own_turn::own_item(&joined.facts, &row.concept, id)
+            .ok_or(StudentError::NoSuchExercise);
+    }
+    let level = Level::try_from(row.level).map_err(StudentError::Exercise)?;
+    surefoot_exercises::generate(&row.concept, level, row.seed)
+        .map_err(|e| StudentError::Exercise(e.to_string()))
+}
+
+/// Whether a row's exercise can still be shown: a newer class pack may lack it.
+fn stands(joined: &Joined, row: &OpenRow) -> bool {
+    match own_turn::own_id(row) {
+        Some(id) => own_turn::own_item(&joined.facts, &row.concept, id).is_some(),
+        None => surefoot_exercises::has_generator(&row.concept),
+    }
+}
+
+/// How the exercises of a concept ended so far, the earliest first.
+fn results_of(store: &StudentStore, concept: &str) -> Result<Vec<AnswerResult>, StudentError> {
+    Ok(store
+        .practice_answers()?
+        .into_iter()
+        .filter(|a| a.concept == concept)
+        .map(|a| a.result)
+        .collect())
+}
+
+fn show(
+    store: &StudentStore,
+    joined: &Joined,
+    memory: &StudentMemory,
+    evening: &Evening,
+    row: &OpenRow,
+) -> Result<OpenExercise, StudentError> {
+    let item = make(joined, row)?;
+    let own = item.generator_version == OWN_VERSION;
+    let worked_first = if !own && row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
+        example_for(&item)
+    } else {
+        None
+    };
+    Ok(OpenExercise {
+        exercise: row.exercise.clone(),
+        concept: joined.name(&row.concept),
+        reason: row.reason.clone(),
+        level: row.level,
+        hints_taken: item
+            .hints
+            .iter()
+            .take(row.hints as usize)
+            .cloned()
+            .collect(),
+        item: item.view(),
+        tries: row.tries,
+        sure: row.sure,
+        draft: row.draft.as_deref().and_then(draft::read),
+        worked_first,
+        session: session(store, joined, memory, evening)?,
+    })
+}
+
+/// What to practise now: the exercise that stands open, else the next of the
+/// queue, or `asked` when a concept was asked for.
+///
+/// `seed` draws the numbers of a new exercise; it must be below 2^63.
+///
+/// # Errors
+/// [`StudentError::NoSuchConcept`] for an asked concept without exercises, or the store's.
+pub fn practice(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    asked: Option<&str>,
+    more: bool,
+    seed: u64,
+) -> Result<PracticeStep, StudentError> {
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, &memory, today, more)?;
+    if let Some(row) = store.open_exercise()? {
+        let same = asked.is_none_or(|a| a == row.concept);
+        if same && stands(joined, &row) {
+            return show(store, joined, &memory, &evening, &row)
+                .map(|open| PracticeStep::Exercise(Box::new(open)));
+        }
+    }
+    let (concept, level, reason) = match asked {
+        Some(concept) => {
+            if joined.facts.rotation.day_of(&concept.to_owned()).is_none()
+                || !joined.facts.has_exercises(concept)
+            {
+                return Err(StudentError::NoSuchConcept);
+            }
+            (
+                concept.to_owned(),
+                memory.level_for(concept),
+                Reason::Chosen,
+            )
+        }
+        None => match memory.next(&evening)? {
+            Some(entry) => (entry.concept, entry.level, entry.reason),
+            None => {
+                let summary = summary_of(store, joined, today, &memory)?;
+                return Ok(if summary.finished == 0 && !summary.more {
+                    PracticeStep::NothingYet
+                } else {
+                    PracticeStep::Done(summary)
+                });
+            }
+        },
+    };
+    let own = own_turn::turn(
+        &joined.facts,
+        &concept,
+        level,
+        &store.practice_answers()?,
+        today,
+    );
+    let sequence = store.next_sequence()?;
+    let row = OpenRow {
+        exercise: match own {
+            Some(own) => own_turn::exercise_name(sequence, own.id()),
+            None => format!("{sequence}-{seed:x}"),
+        },
+        opened_on: today,
+        concept,
+        level: own.map_or(level, |own| own.level).into(),
+        seed: own.map_or(seed, |own| own.id().seed()),
+        reason,
+        asked: asked.is_some(),
+        sure: None,
+        hints: 0,
+        tries: 0,
+        seconds: 0,
+        mistake: None,
+        response: None,
+        draft: None,
+    };
+    store.put_open_exercise(&row)?;
+    show(store, joined, &memory, &evening, &row).map(|open| PracticeStep::Exercise(Box::new(open)))
+}
+
+pub(super) fn open_row(store: &StudentStore, exercise: &str) -> Result<OpenRow, StudentError> {
+    store
+        .open_exercise()?
+        .filter(|row| row.exercise == exercise)
+        .ok_or(StudentError::NoSuchExercise)
+}
+
+fn shown(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    row: &OpenRow,
+) -> Result<OpenExercise, StudentError> {
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, &memory, today, false)?;
+    show(store, joined, &memory, &evening, row)
+}
+
+/// Notes how sure the student says to be. It is said once, before the first answer.
+///
+/// # Errors
+/// [`StudentError::NoSuchExercise`] if another exercise stands open, or the store's.
+pub fn sure(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+    sure: Confidence,
+) -> Result<OpenExercise, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    if row.tries == 0 && row.hints == 0 {
+        row.sure = Some(sure);
+        store.put_open_exercise(&row)?;
+    }
+    shown(store, joined, today, &row)
+}
+
+/// Takes the next hint.
+///
+/// # Errors
+/// As [`sure`].
+pub fn hint(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+) -> Result<OpenExercise, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    let item = make(joined, &row)?;
+    if (row.hints as usize) < item.hints.len() {
+        row.hints += 1;
+        store.put_open_exercise(&row)?;
+    }
+    shown(store, joined, today, &row)
+}
+
+/// Marks an answer. After a first wrong one, one more try is open; an answer
+/// that cannot be read counts as nothing. It is read, and kept, as if typed with a point.
+///
+/// # Errors
+/// [`StudentError::NoSuchExercise`], [`StudentError::UnreadableAnswer`], or the store's.
+pub fn answer(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+    response: &Response,
+    seconds: u32,
+) -> Result<Feedback, StudentError> {
+    let mut row = open_row(store, exercise)?;
+    let item = make(joined, &row)?;
+    let response = &response.clone().with_point(joined.locale().numbers);
+    let marked = surefoot_exercises::mark(&item, response)
+        .map_err(|e| StudentError::UnreadableAnswer(e.to_string()))?;
+    row.seconds = row.seconds.saturating_add(seconds).min(MOST_SECONDS);
+    let mut says: Vec<Block> = Vec::new();
+    if let Some(noticed) = &marked.noticed {
+        says.push(noticed.say.clone().into());
+        // Words of a teacher's own are no misconception that could be counted.
+        if item.generator_version != OWN_VERSION {
+            row.mistake
+                .get_or_insert_with(|| noticed.code.clone().into_owned());
+        }
+    }
+    if let Some(note) = marked.form_note {
+        says.push(Say::new(note.message_id()).into());
+    }
+    let written =
+        serde_json::to_string(response).map_err(|e| StudentError::Exercise(e.to_string()))?;
+    let first_response = row.response.get_or_insert(written).clone();
+    let result = match (marked.right, row.tries, row.hints) {
+        (true, 0, 0) => Some(AnswerResult::Alone),
+        (true, _, _) => Some(AnswerResult::WithHelp),
+        (false, 0, _) => None,
+        (false, _, _) => Some(AnswerResult::Wrong),
+    };
+    match result {
+        Some(result) => finish(
+            store,
+            joined,
+            today,
+            &row,
+            &item,
+            result,
+            first_response,
+            says,
+            marked.right,
+        ),
+        None => {
+            row.tries = 1;
+            store.put_open_exercise(&row)?;
+            let open = shown(store, joined, today, &row)?;
+            Ok(Feedback {
+                right: false,
+                finished: false,
+                says,
+                answer: None,
+                steps: Vec::new(),
+                session: open.session,
+            })
+        }
+    }
+}
+
+/// Gives the worked steps instead of an answer; the exercise counts as not done alone.
+///
+/// # Errors
+/// As [`answer`].
+pub fn show_steps(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    exercise: &str,
+) -> Result<Feedback, StudentError> {
+    let row = open_row(store, exercise)?;
+    let item = make(joined, &row)?;
+    let response = row.response.clone().unwrap_or_else(|| "null".to_owned());
+    finish(
+        store,
+        joined,
+        today,
+        &row,
+        &item,
+        AnswerResult::Wrong,
+        response,
+        Vec::new(),
+        false,
+    )
+}
+
+#[expect(
+    clippy::too_many_arguments,
+    reason = "one place where an exercise ends"
+)]
+fn finish(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    row: &OpenRow,
+    item: &Item,
+    result: AnswerResult,
+    response: String,
+    says: Vec<Block>,
+    right: bool,
+) -> Result<Feedback, StudentError> {
+    store.together(|| {
+        store.add_practice_answer(&PracticeAnswer {
+            device: joined.student.device.clone(),
+            sequence: store.next_sequence()?,
+            date: today,
+            concept: row.concept.clone(),
+            level: row.level,
+            generator_version: item.generator_version,
+            seed: row.seed,
+            sure: row.sure,
+            result,
+            mistake: row.mistake.clone(),
+            seconds: row.seconds,
+            response,
+        })?;
+        store.close_exercise()
+    })?;
+    let memory = memory_of(store, joined)?;
+    let evening = evening_of(store, joined, &memory, today, false)?;
+    let worked = item.worked();
+    Ok(Feedback {
+        right,
+        finished: true,
+        says,
+        answer: Some(worked.answer),
+        steps: worked.steps,
+        session: session(store, joined, &memory, &evening)?,
+    })
+}

@@ -1,0 +1,82 @@
+//! Tonight's practice, looked back on: what the student thought, and did.
+
+use super::evening::{evening_of, memory_of};
+use super::practice_views::{Summary, SummaryConcept};
+use super::today::latest;
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_practice::StudentMemory;
+use surefoot_store::StudentStore;
+use surefoot_store::student::PracticeAnswer;
+
+/// Tonight's practice, looked back on.
+///
+/// # Errors
+/// The store's.
+pub fn practice_summary(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<Summary, StudentError> {
+    let memory = memory_of(store, joined)?;
+    summary_of(store, joined, today, &memory)
+}
+
+pub(super) fn summary_of(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    memory: &StudentMemory,
+) -> Result<Summary, StudentError> {
+    let tonight: Vec<PracticeAnswer> = store
+        .practice_answers()?
+        .into_iter()
+        .filter(|a| a.date == today)
+        .collect();
+    let rated = latest(store.check_ins()?);
+    let said: BTreeMap<&str, Confidence> = rated
+        .iter()
+        .filter_map(|((_, concept), e)| e.confidence.map(|c| (concept.as_str(), c)))
+        .collect();
+    let mut seen = BTreeSet::new();
+    let mut concepts = Vec::new();
+    for concept in tonight.iter().map(|a| a.concept.as_str()) {
+        if !seen.insert(concept) {
+            continue;
+        }
+        let mut line = SummaryConcept {
+            concept: joined.name(concept),
+            said: said.get(concept).copied(),
+            thought: [0; 4],
+            thought_right: [0; 4],
+            finished: 0,
+            alone: 0,
+        };
+        for answer in tonight.iter().filter(|a| a.concept == concept) {
+            let alone = u32::from(answer.result == AnswerResult::Alone);
+            line.finished += 1;
+            line.alone += alone;
+            if let Some(sure) = answer.sure {
+                line.thought[sure.index()] += 1;
+                line.thought_right[sure.index()] += alone;
+            }
+        }
+        concepts.push(line);
+    }
+    let count = |result| tonight.iter().filter(|a| a.result == result).count();
+    let more = memory
+        .next(&evening_of(store, joined, memory, today, true)?)?
+        .is_some();
+    Ok(Summary {
+        finished: tonight.len(),
+        alone: count(AnswerResult::Alone),
+        with_help: count(AnswerResult::WithHelp),
+        minutes: memory.minutes_on(today),
+        evenings_done: memory.evenings_before(joined.evening_length(), today),
+        evenings_planned: joined.student.evenings,
+        concepts,
+        more,
+    })
+}

@@ -1,0 +1,117 @@
+//! How a student wants to practise.
+
+use super::views::StudentSettings;
+use super::{Joined, StudentError};
+use chrono::NaiveDate;
+use surefoot_catalogue::Language;
+use surefoot_exchange::PracticeRules;
+use surefoot_practice::workload::exercise_bounds;
+use surefoot_record::StudentLook;
+use surefoot_store::StudentStore;
+use surefoot_store::student::Student;
+
+/// What a student chooses.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Wishes {
+    /// Language of the screens.
+    pub language: Language,
+    /// Minutes an evening, within the teacher's bounds.
+    pub minutes: u32,
+    /// Exercises an evening, within as many as fit into the teacher's minutes; nothing
+    /// for an evening that ends by minutes.
+    pub exercises: Option<u32>,
+    /// Evenings a week, within the teacher's bounds.
+    pub evenings: u32,
+    /// How the screens look and sound.
+    pub look: StudentLook,
+}
+
+/// The settings with the teacher's bounds.
+#[must_use]
+pub fn settings(joined: &Joined, today: NaiveDate) -> StudentSettings {
+    settings_of(&joined.student, joined.pack.practice, today)
+}
+
+fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> StudentSettings {
+    let (exercises_least, exercises_most) =
+        exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    StudentSettings {
+        language: student.language,
+        minutes: student.minutes,
+        minutes_least: bounds.minutes_least,
+        minutes_most: bounds.minutes_most,
+        exercises: student.exercises,
+        exercises_least,
+        exercises_most,
+        evenings: student.evenings,
+        evenings_least: bounds.evenings_least,
+        evenings_most: bounds.evenings_most,
+        test_on: bounds.test_on.filter(|test| *test > today),
+        look: student.look,
+    }
+}
+
+/// Writes the settings.
+///
+/// # Errors
+/// [`StudentError::Invalid`] outside the teacher's bounds or for a look that is not
+/// offered, or the store's.
+pub fn save_settings(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+    wishes: Wishes,
+) -> Result<StudentSettings, StudentError> {
+    let bounds = joined.pack.practice;
+    let (exercises_least, exercises_most) =
+        exercise_bounds(bounds.minutes_least, bounds.minutes_most);
+    for (field, found, least, most) in [
+        (
+            "minutes",
+            wishes.minutes,
+            bounds.minutes_least,
+            bounds.minutes_most,
+        ),
+        (
+            "exercises",
+            wishes.exercises.unwrap_or(exercises_least),
+            exercises_least,
+            exercises_most,
+        ),
+        (
+            "evenings",
+            wishes.evenings,
+            bounds.evenings_least,
+            bounds.evenings_most,
+        ),
+    ] {
+        if !(least..=most).contains(&found) {
+            return Err(StudentError::Invalid {
+                field,
+                rule: "range",
+            });
+        }
+    }
+    if !wishes.look.is_offered() {
+        return Err(StudentError::Invalid {
+            field: "text_percent",
+            rule: "range",
+        });
+    }
+    let student = Student {
+        language: wishes.language,
+        minutes: wishes.minutes,
+        exercises: wishes.exercises,
+        evenings: wishes.evenings,
+        look: wishes.look,
+        ..joined.student.clone()
+    };
+    store.together(|| {
+        // What was typed in other signs would be read as another number.
+        if student.look.decimal_sign != joined.student.look.decimal_sign {
+            store.put_draft(None)?;
+        }
+        store.put_student(&student)
+    })?;
+    Ok(settings_of(&student, bounds, today))
+}

@@ -1,0 +1,119 @@
+//! Worked examples in turn with exercises, while a concept is new at home.
+//!
+//! Example, exercise, example, exercise: recommendation 2 of *Organizing
+//! Instruction and Study to Improve Student Learning* (What Works Clearinghouse,
+//! NCER 2007-2004) is to have students alternate between reading solutions that
+//! are worked and solving problems themselves. Once a student can, examples stop.
+
+use super::practice_views::WorkedExample;
+use surefoot_catalogue::rating::AnswerResult;
+use surefoot_exercises::text::answer_blocks;
+use surefoot_exercises::{Block, Entry, Item, generate};
+
+/// Exercises of a concept that an example may go before.
+const FIRST_EXERCISES: usize = 3;
+
+/// Exercises done alone, one after the other, after which there is no example.
+const ALONE_ENOUGH: usize = 2;
+
+/// Seeds tried for an example that is like the exercise.
+const MOST_TRIES: u64 = 24;
+
+/// Whether an example goes before the next exercise of a concept, by how its
+/// exercises ended so far, the earliest first.
+#[must_use]
+pub fn example_due(results: &[AnswerResult]) -> bool {
+    let alone = results
+        .iter()
+        .rev()
+        .take_while(|result| **result == AnswerResult::Alone)
+        .count();
+    results.len() < FIRST_EXERCISES && alone < ALONE_ENOUGH
+}
+
+/// An example for an exercise: the same kind of question with other numbers,
+/// and with another answer where there is one, so that it does not give it away.
+#[must_use]
+pub fn example_for(item: &Item) -> Option<WorkedExample> {
+    let key = answer_blocks(item);
+    let mut best: Option<(u8, Item)> = None;
+    for turn in 1..=MOST_TRIES {
+        let Ok(like) = generate(item.concept.as_str(), item.level, item.seed ^ turn) else {
+            continue;
+        };
+        if like.statement == item.statement {
+            continue;
+        }
+        let other_answer = answer_blocks(&like) != key;
+        let same_kind = like.statement.get("task") == item.statement.get("task");
+        let fit = u8::from(other_answer) * 2 + u8::from(same_kind);
+        if best.as_ref().is_none_or(|(least, _)| fit > *least) {
+            best = Some((fit, like));
+        }
+        if fit == 3 {
+            break;
+        }
+    }
+    best.map(|(_, like)| WorkedExample {
+        choices: choices_of(&like.entry),
+        answer: answer_blocks(&like),
+        prompt: like.prompt,
+        steps: like.steps,
+    })
+}
+
+/// What there is to choose from or to put in order.
+fn choices_of(entry: &Entry) -> Vec<Block> {
+    match entry {
+        Entry::OneChoice { choices }
+        | Entry::SeveralChoices { choices }
+        | Entry::Ordering {
+            things: choices, ..
+        } => choices.iter().map(|choice| choice.shows.clone()).collect(),
+        _ => Vec::new(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use AnswerResult::{Alone, Wrong};
+    use surefoot_exercises::{Level, concepts_with_exercises};
+
+    #[test]
+    fn examples_and_exercises_take_turns_at_first() {
+        assert!(example_due(&[]));
+        assert!(example_due(&[Alone]));
+        assert!(example_due(&[Wrong, Alone]));
+        assert!(example_due(&[AnswerResult::WithHelp, Wrong]));
+        assert!(!example_due(&[Wrong, Wrong, Wrong]));
+    }
+
+    #[test]
+    fn who_can_do_it_reads_no_more_examples() {
+        assert!(!example_due(&[Alone, Alone]));
+    }
+
+    #[test]
+    fn every_exercise_has_an_example_of_its_kind_that_is_not_itself() {
+        let (mut all, mut same_answer) = (0, 0);
+        for concept in concepts_with_exercises() {
+            for level in Level::ALL {
+                for seed in 0..6 {
+                    let item = generate(concept, level, seed).unwrap();
+                    let example = example_for(&item)
+                        .unwrap_or_else(|| panic!("{concept} {level:?} {seed}: no example"));
+                    assert!(
+                        example.prompt != item.prompt || example.choices != choices_of(&item.entry),
+                        "{concept} {level:?} {seed}"
+                    );
+                    assert!(!example.steps.is_empty() && !example.answer.is_empty());
+                    all += 1;
+                    same_answer += u32::from(example.answer == answer_blocks(&item));
+                }
+            }
+        }
+        // Only where a level has a single answer for a kind of question.
+        assert!(same_answer * 50 < all, "{same_answer} of {all}");
+    }
+}

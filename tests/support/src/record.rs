@@ -1,0 +1,92 @@
+//! Records to try, from a small world in which keys and sequences often meet.
+
+use chrono::NaiveDate;
+use proptest::collection::vec;
+use proptest::prelude::*;
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_record::{AnswerCount, CheckIn, DeviceId, MistakeCode, Practice, Record};
+
+/// Concepts of the small world.
+pub const CONCEPTS: [&str; 3] = ["g4-fraction-add-like", "g4-angle-measure", "g4-round-whole"];
+
+pub fn date(text: &str) -> NaiveDate {
+    text.parse().unwrap()
+}
+
+pub fn concept(text: &str) -> ConceptId {
+    ConceptId::new(text).unwrap()
+}
+
+pub fn device(number: u8) -> DeviceId {
+    DeviceId::from_bytes(&[number; 16])
+}
+
+pub fn check_in(device_number: u8, day: &str, id: &str, sequence: u32, rating: u8) -> CheckIn {
+    CheckIn {
+        device: device(device_number),
+        date: date(day),
+        concept: concept(id),
+        sequence,
+        confidence: Some(Confidence::try_from(rating).unwrap()),
+        outcome: Some(Outcome::Right),
+    }
+}
+
+/// Entries from a small world, so that keys and sequences often meet.
+pub fn any_check_in() -> impl Strategy<Value = CheckIn> {
+    (1..4u8, 8..12u32, 0..3usize, 1..6u32, 0..5u8, 0..4u8).prop_map(
+        |(device_number, day, concept_number, sequence, confidence, outcome)| CheckIn {
+            device: device(device_number),
+            date: date(&format!("2026-09-{day:02}")),
+            concept: concept(CONCEPTS[concept_number]),
+            sequence,
+            confidence: Confidence::try_from(confidence).ok(),
+            outcome: [
+                None,
+                Some(Outcome::Right),
+                Some(Outcome::Wrong),
+                Some(Outcome::NotDone),
+            ][usize::from(outcome)],
+        },
+    )
+}
+
+pub fn any_practice() -> impl Strategy<Value = Practice> {
+    (
+        1..4u8,
+        8..12u32,
+        0..3usize,
+        1..6u32,
+        vec(0..5u32, 15),
+        0..3u32,
+    )
+        .prop_map(
+            |(device_number, day, concept_number, sequence, counts, mistakes)| Practice {
+                device: device(device_number),
+                date: date(&format!("2026-09-{day:02}")),
+                concept: concept(CONCEPTS[concept_number]),
+                sequence,
+                answers: counts
+                    .chunks(3)
+                    .enumerate()
+                    .map(|(place, c)| AnswerCount {
+                        sure: u8::try_from(place)
+                            .ok()
+                            .and_then(|n| Confidence::try_from(n).ok()),
+                        alone: c[0],
+                        with_help: c[1],
+                        wrong: c[2],
+                    })
+                    .collect(),
+                mistakes: (1..=mistakes)
+                    .map(|n| (MistakeCode::new(format!("m{n}")).unwrap(), n))
+                    .collect(),
+            },
+        )
+}
+
+pub fn any_record() -> impl Strategy<Value = Record> {
+    (vec(any_check_in(), 0..12), vec(any_practice(), 0..8))
+        .prop_map(|(check_ins, practice)| Record::from_entries(check_ins, practice))
+}
