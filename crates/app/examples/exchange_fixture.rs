@@ -26,7 +26,7 @@ use surefoot_exchange::*;
 use surefoot_exercises::Level;
 use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind, OwnText, OwnWrong};
 use surefoot_record::{
-    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MistakeCode, Practice, SeatToken,
+    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MisconceptionCode, Practice, SeatToken,
 };
 use surefoot_store::Durability;
 
@@ -217,7 +217,7 @@ fn hand_in(world: &World) -> Outcomes<HandIn> {
                     with_help: u32::try_from(mixed(sequence + 1) % 4)?,
                     wrong: u32::try_from(mixed(sequence + 2) % 3)?,
                 }],
-                mistakes: BTreeMap::from([(MistakeCode::new("added-denominators")?, 1)]),
+                mistakes: BTreeMap::from([(MisconceptionCode::new("added-denominators")?, 1)]),
             });
         }
     }

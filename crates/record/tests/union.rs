@@ -126,7 +126,7 @@ fn practice() -> Practice {
                 wrong: 1,
             },
         ],
-        mistakes: BTreeMap::from([(MistakeCode::new("added-denominators").unwrap(), 1)]),
+        mistakes: BTreeMap::from([(MisconceptionCode::new("added-denominators").unwrap(), 1)]),
     }
 }
 

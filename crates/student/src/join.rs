@@ -88,7 +88,7 @@ pub fn join(
     let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
         .map_err(|e| StudentError::Exercise(e.to_string()))?;
     let student = Student {
-        device: DeviceId::from_bytes(&new.device).as_str().to_owned(),
+        device: DeviceId::from_bytes(&new.device),
         signing_seed: new.signing_seed,
         sealing_identity: sealing.to_text(),
         seat: seat.as_str().to_owned(),

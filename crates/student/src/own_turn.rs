@@ -45,7 +45,7 @@ pub(super) fn turn<'a>(
     today: NaiveDate,
 ) -> Option<&'a OwnExercise> {
     let of_concept: Vec<&PracticeAnswer> =
-        answers.iter().filter(|a| a.concept == concept).collect();
+        answers.iter().filter(|a| a.concept.as_str() == concept).collect();
     let generated = surefoot_exercises::has_generator(concept);
     if generated && of_concept.len() % 2 == 1 {
         return None;

@@ -34,7 +34,7 @@ use surefoot_desk::{
 };
 use surefoot_exchange::{HAND_IN_FORMAT, HandIn, SealingIdentity, SigningKey, seal_hand_in};
 use surefoot_record::{AnswerCount, CheckIn, CheckInState, Practice};
-use surefoot_record::{ClassId, DeviceId, MistakeCode, SeatToken};
+use surefoot_record::{ClassId, DeviceId, MisconceptionCode, SeatToken};
 use surefoot_store::desk::{DeviceRow, DeviceState, ReportPlace};
 use surefoot_store::{DeskStore, Durability, StoreError};
 use tempfile::TempDir;
@@ -139,7 +139,7 @@ fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaC
                 }],
                 // A slip is recognised on every other evening.
                 mistakes: (step % 2 == 0)
-                    .then(|| (MistakeCode::new("adds-all".to_owned()).unwrap(), 1))
+                    .then(|| (MisconceptionCode::new("adds-all".to_owned()).unwrap(), 1))
                     .into_iter()
                     .collect(),
             });

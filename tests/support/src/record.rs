@@ -5,7 +5,7 @@ use proptest::collection::vec;
 use proptest::prelude::*;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_record::{AnswerCount, CheckIn, DeviceId, MistakeCode, Practice, Record};
+use surefoot_record::{AnswerCount, CheckIn, DeviceId, MisconceptionCode, Practice, Record};
 
 /// Concepts of the small world.
 pub const CONCEPTS: [&str; 3] = ["g4-fraction-add-like", "g4-angle-measure", "g4-round-whole"];
@@ -80,7 +80,7 @@ pub fn any_practice() -> impl Strategy<Value = Practice> {
                     })
                     .collect(),
                 mistakes: (1..=mistakes)
-                    .map(|n| (MistakeCode::new(format!("m{n}")).unwrap(), n))
+                    .map(|n| (MisconceptionCode::new(format!("m{n}")).unwrap(), n))
                     .collect(),
             },
         )
