@@ -4,7 +4,7 @@ use crate::app::App;
 use crate::{CallError, FileKind, ReportWanted, TableAsked, TableWanted};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::Locale;
-use surefoot_desk::views::FileMade;
+use surefoot_desk::FileMade;
 use surefoot_desk::{self, OpenClass};
 use surefoot_report::Look;
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};

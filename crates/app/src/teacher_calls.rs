@@ -16,11 +16,11 @@ use std::fs;
 use std::path::Path;
 use std::sync::mpsc;
 use std::thread;
-use surefoot_desk::views::{
+use surefoot_desk::{self, Chance, Import, OpenClass};
+use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
     ImportAccount, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
-use surefoot_desk::{self, Chance, Import, OpenClass};
 use surefoot_store::{DeskStore, Durability};
 
 /// Files that may stand opened while the desk is busy with the one before them.

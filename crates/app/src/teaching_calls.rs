@@ -6,9 +6,9 @@ use crate::{
     CallError, ClassId, Entries, EntryAsked, GroupPageAsked, GroupResult, GroupsAsked,
     GroupsEdited, GroupsKept, Nothing, SeatId, TalkAsked, TalkNoted,
 };
-use surefoot_desk::group_views::{GroupPage, GroupsDesk, GroupsView};
-use surefoot_desk::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{self, GroupEffort};
+use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 
 impl App {
     /// Ratings beside results.

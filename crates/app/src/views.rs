@@ -2,7 +2,7 @@
 
 use crate::{CallError, DamagedStore, YearOver};
 use serde::{Deserialize, Serialize};
-use surefoot_desk::views::{ClassSummary, ImportAccount};
+use surefoot_desk::{ClassSummary, ImportAccount};
 use surefoot_student::views::{Language, Profile};
 use ts_rs::TS;
 

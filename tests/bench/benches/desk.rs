@@ -28,7 +28,7 @@ use surefoot_app::{FileSource, Progress, import_files};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::{ConceptId, Language};
-use surefoot_desk::views::NewClass;
+use surefoot_desk::NewClass;
 use surefoot_desk::{
     Chance, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
 };

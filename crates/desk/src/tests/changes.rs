@@ -1,14 +1,14 @@
 //! Rename, move the year, remove a seat, delete a class.
 
 use super::{Desk, date, new_class};
-use crate::group_views::{GroupChosen, GroupWishes};
-use crate::views::{CopyClass, NewAssignment};
 use crate::{
     Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
     delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
     record_group, remove_seat, rename_class, seat_holdings, set_closures, set_practice,
     set_rotation, spare_concepts,
 };
+use crate::{CopyClass, NewAssignment};
+use crate::{GroupChosen, GroupWishes};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::PracticeRules;

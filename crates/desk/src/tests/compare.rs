@@ -1,7 +1,7 @@
 //! Ratings beside results.
 
 use super::{Desk, date};
-use crate::teaching_views::{CalibrationVerdict, EntryMade, EntryValue};
+use crate::{CalibrationVerdict, EntryMade, EntryValue};
 use crate::{comparison, make_entry, student_page};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -26,7 +26,7 @@ fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u3
     writer.practice(place, 1, count).unwrap();
 }
 
-fn compare(desk: &Desk) -> crate::teaching_views::Comparison {
+fn compare(desk: &Desk) -> crate::Comparison {
     comparison(&desk.store, &desk.open(), Language::En, date(TODAY)).unwrap()
 }
 
@@ -46,9 +46,7 @@ fn sure_but_wrong_and_right_but_unsure_are_told_from_the_last_rating_on() {
     desk.rate(4, "2026-09-14", &concept, 1);
     practise(&desk, 4, "2026-09-15", &concept, 1, 1, 0);
     let found = compare(&desk);
-    let seats = |list: &[crate::teaching_views::Mismatch]| {
-        list.iter().map(|m| m.student.seat).collect::<Vec<_>>()
-    };
+    let seats = |list: &[crate::Mismatch]| list.iter().map(|m| m.student.seat).collect::<Vec<_>>();
     assert_eq!(seats(&found.sure_but_wrong), [1]);
     assert_eq!(seats(&found.unsure_but_right), [2]);
     assert_eq!(found.sure_but_wrong[0].practice, [0, 0, 3]);

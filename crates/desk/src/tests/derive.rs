@@ -1,7 +1,7 @@
 //! What hand-ins add, one after the other, is what their union holds.
 
 use super::Desk;
-use crate::derive::{add, read};
+use crate::files::derive::{add, read};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use surefoot_record::Record;

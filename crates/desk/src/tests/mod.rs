@@ -11,8 +11,8 @@ mod roster_file;
 mod share;
 mod talk;
 
-use super::views::NewClass;
-use super::{Chance, OpenClass, create_class, open_class};
+use crate::NewClass;
+use crate::{Chance, OpenClass, create_class, open_class};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};

@@ -412,7 +412,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let year = desk.open().facts.year.clone();
     let copied = copy_class(
         &desk.store,
-        &crate::views::CopyClass {
+        &crate::CopyClass {
             from: desk.class.clone(),
             title: "Next year".into(),
             names: vec!["B".into()],
