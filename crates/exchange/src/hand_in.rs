@@ -60,7 +60,10 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
         }
     }
     if entry.misconceptions.len() > MOST_MISCONCEPTIONS
-        || entry.misconceptions.values().any(|&n| n == 0 || n > MOST_ANSWERS)
+        || entry
+            .misconceptions
+            .values()
+            .any(|&n| n == 0 || n > MOST_ANSWERS)
     {
         return Err(bad(at("misconceptions")));
     }

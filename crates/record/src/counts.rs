@@ -42,7 +42,9 @@ impl CountedDates {
 
 /// What counts of one student's check-ins of one concept on one school date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Counted<C> {
+pub struct Counted<C, S = ()> {
+    /// Whose it is, at the desk; on a student's own device there is no need to say.
+    pub seat: S,
     /// School date.
     pub date: NaiveDate,
     /// The concept.
@@ -58,7 +60,8 @@ pub struct Counted<C> {
 
 /// Collects one student's check-ins and says what counts of them.
 #[derive(Debug)]
-pub struct Counting<C> {
+pub struct Counting<C, S = ()> {
+    seat: S,
     dates: CountedDates,
     entries: Vec<Entry<C>>,
 }
@@ -76,11 +79,12 @@ enum Source {
     Paper(Option<Confidence>, Option<Outcome>),
 }
 
-impl<C: Ord> Counting<C> {
+impl<C: Ord, S: Copy> Counting<C, S> {
     /// Begins with nothing said.
     #[must_use]
-    pub fn new(dates: CountedDates) -> Self {
+    pub fn new(seat: S, dates: CountedDates) -> Self {
         Self {
+            seat,
             dates,
             entries: Vec::new(),
         }
@@ -122,7 +126,7 @@ impl<C: Ord> Counting<C> {
 
     /// Returns what counts, in the student's order of events, oldest first.
     #[must_use]
-    pub fn finish(mut self) -> Vec<Counted<C>> {
+    pub fn finish(mut self) -> Vec<Counted<C, S>> {
         self.entries
             .sort_by(|a, b| (a.date, &a.concept).cmp(&(b.date, &b.concept)));
         let mut days: Vec<Day<C>> = Vec::with_capacity(self.entries.len());
@@ -148,7 +152,7 @@ impl<C: Ord> Counting<C> {
         }
         // By date, so that paper can follow what the devices have up to its date.
         let mut newest = 0;
-        let mut counted: Vec<((u32, bool), Counted<C>)> = Vec::with_capacity(days.len());
+        let mut counted: Vec<((u32, bool), Counted<C, S>)> = Vec::with_capacity(days.len());
         let mut dates = days.into_iter().peekable();
         let mut same_date: Vec<Day<C>> = Vec::new();
         while let Some(day) = dates.next() {
@@ -156,7 +160,11 @@ impl<C: Ord> Counting<C> {
             newest = day.newest().max(newest);
             same_date.push(day);
             if dates.peek().is_none_or(|next| next.date != date) {
-                counted.extend(same_date.drain(..).filter_map(|day| day.counted(newest)));
+                counted.extend(
+                    same_date
+                        .drain(..)
+                        .filter_map(|day| day.counted(self.seat, newest)),
+                );
             }
         }
         counted.sort_by(|a, b| (a.0, a.1.date).cmp(&(b.0, b.1.date)));
@@ -196,7 +204,7 @@ impl<C> Day<C> {
     /// What counts, with its place in the student's order: after which event of the
     /// devices, and whether as paper. Nothing when all was taken back. `newest` is
     /// the last event up to this date.
-    fn counted(self, newest: u32) -> Option<((u32, bool), Counted<C>)> {
+    fn counted<S>(self, seat: S, newest: u32) -> Option<((u32, bool), Counted<C, S>)> {
         let rated = self.confidence.and_then(|said| said.value.map(|_| said.at));
         let marked = self.outcome.and_then(|said| said.value.map(|_| said.at));
         let from_paper = match (self.paper_confidence, rated) {
@@ -211,6 +219,7 @@ impl<C> Day<C> {
             (sequence, false)
         };
         let counted = Counted {
+            seat,
             date: self.date,
             concept: self.concept,
             confidence: self
@@ -230,7 +239,7 @@ impl<C> Day<C> {
 /// of events, oldest first.
 #[must_use]
 pub fn what_counts(check_ins: &[CheckIn], dates: CountedDates) -> Vec<Counted<&ConceptId>> {
-    let mut counting = Counting::new(dates);
+    let mut counting = Counting::new((), dates);
     for entry in check_ins {
         counting.device(&entry.concept, entry.date, entry.confidence, entry.outcome);
     }

@@ -133,7 +133,8 @@ impl Entry for Practice {
     fn absorb(&mut self, other: Self) -> bool {
         // Counts only grow on their device, so the later state holds the earlier one.
         let precedes = |a: &Self, b: &Self| {
-            (a.sequence, &a.answers, &a.misconceptions) < (b.sequence, &b.answers, &b.misconceptions)
+            (a.sequence, &a.answers, &a.misconceptions)
+                < (b.sequence, &b.answers, &b.misconceptions)
         };
         let newer = precedes(self, &other);
         if newer {

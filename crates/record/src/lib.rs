@@ -22,7 +22,5 @@ pub use class::{Class, ConceptName};
 pub use counts::{Counted, CountedDates, Counting, what_counts};
 pub use entry::{AnswerCount, CheckIn, Key, Practice, Said};
 pub use goal::Goal;
-pub use ids::{
-    AssignmentId, ClassId, DeviceId, IdError, MisconceptionCode, SEAT_SIGNS, SeatToken,
-};
+pub use ids::{AssignmentId, ClassId, DeviceId, IdError, MisconceptionCode, SEAT_SIGNS, SeatToken};
 pub use union::Record;

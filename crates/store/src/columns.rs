@@ -4,9 +4,9 @@
 use chrono::NaiveDate;
 use rusqlite::Row;
 use rusqlite::types::Type;
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::plain_date::plain_date;
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
-use surefoot_catalogue::ConceptId;
 use surefoot_record::{DeviceId, MisconceptionCode, Said};
 
 /// A value that this program does not know.

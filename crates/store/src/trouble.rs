@@ -54,7 +54,7 @@ fn a_store_without_room_says_so_and_keeps_what_it_acknowledged() {
     assert!(acknowledged > 10);
     drop(store);
     let store = StudentStore::open(&path, Durability::Full).unwrap();
-    assert_eq!(store.check_ins().unwrap().len() as i64, acknowledged);
+    assert_eq!(store.check_ins().unwrap().len(), acknowledged as usize);
 }
 
 #[test]

@@ -1,13 +1,13 @@
 //! A student's evening: what is known of the student, and what is planned.
 
 use super::practice_views::{Ahead, Session};
-use surefoot_record::what_counts;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_practice::memory::MemoryError;
 use surefoot_practice::workload::{EveningLength, MOST_ASSIGNED_EVENINGS, date_aimed_at};
 use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
 /// Concepts of the queue that are shown ahead.

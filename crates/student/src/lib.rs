@@ -39,6 +39,7 @@ pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
 pub use today::{Tapped, check_in, today};
 
+use chrono::NaiveDate;
 use surefoot_catalogue::Catalogue;
 use surefoot_catalogue::Locale;
 use surefoot_exchange::ClassPack;
@@ -46,7 +47,6 @@ use surefoot_exercises::messages::prose;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::EveningLength;
 use surefoot_record::Class;
-use chrono::NaiveDate;
 use surefoot_record::{ConceptName, CountedDates};
 use surefoot_store::student::Student;
 

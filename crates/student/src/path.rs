@@ -1,10 +1,10 @@
 //! My path: the student's own year.
 
-use surefoot_record::what_counts;
 use super::views::{MyPath, PathConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::AnswerResult;
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
 /// Focus concepts at most.
@@ -37,7 +37,10 @@ pub fn my_path(
                 with_help: 0,
                 last_practised: None,
             };
-            for event in rated.iter().filter(|event| event.concept.as_str() == concept) {
+            for event in rated
+                .iter()
+                .filter(|event| event.concept.as_str() == concept)
+            {
                 let of_pass = facts.rotation.pass_on(&facts.year, event.date);
                 if let (Some(slot), Some(confidence)) =
                     (path.ratings.get_mut(of_pass), event.confidence)

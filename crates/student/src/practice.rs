@@ -56,11 +56,12 @@ fn show(
 ) -> Result<OpenExercise, StudentError> {
     let item = make(joined, row)?;
     let own = item.generator_version == OWN_VERSION;
-    let worked_first = if !own && row.tries == 0 && example_due(&results_of(store, row.concept.as_str())?) {
-        example_for(&item)
-    } else {
-        None
-    };
+    let worked_first =
+        if !own && row.tries == 0 && example_due(&results_of(store, row.concept.as_str())?) {
+            example_for(&item)
+        } else {
+            None
+        };
     Ok(OpenExercise {
         exercise: row.exercise.clone(),
         concept: joined.name(row.concept.as_str()),

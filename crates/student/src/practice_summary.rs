@@ -2,12 +2,12 @@
 
 use super::evening::{evening_of, memory_of};
 use super::practice_views::{Summary, SummaryConcept};
-use surefoot_record::what_counts;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_practice::StudentMemory;
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 use surefoot_store::student::PracticeAnswer;
 

@@ -73,11 +73,7 @@ pub fn today(
 
 /// Recent school days before `today` with a concept that has no rating. A new
 /// student is not asked for days before the first check-in.
-fn catch_up(
-    joined: &Joined,
-    rated: &Rated<'_>,
-    today: NaiveDate,
-) -> Vec<NaiveDate> {
+fn catch_up(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDate> {
     let Some(((first_rated, _), _)) = rated.first_key_value() else {
         return Vec::new();
     };
@@ -151,8 +147,9 @@ pub fn check_in(
         let counted = what_counts(&before, joined.counted_dates(today));
         let shown = counted.first();
         let mut entry = before
-            .into_iter()
+            .iter()
             .find(|entry| entry.device == joined.student.device)
+            .cloned()
             .unwrap_or(CheckIn {
                 device: joined.student.device.clone(),
                 date,

@@ -114,7 +114,10 @@ fn every_dependency_has_its_reason() {
     for known in ["serde", "tauri", "svelte", "sympy"] {
         assert!(names.contains(known), "{known} was not looked at");
     }
-    let page = files.iter().find(|f| f.path == "docs/dependencies.md").unwrap();
+    let page = files
+        .iter()
+        .find(|f| f.path == "docs/dependencies.md")
+        .unwrap();
     assert_eq!(without_reason(&names, &page.text), Vec::<String>::new());
 }
 

@@ -2,6 +2,7 @@
 //! far ratings can be believed, and how they agree with what the teacher saw.
 
 use crate::estimate::class_reports::Reports;
+use crate::estimate::counted::SeatCheckIn;
 use crate::groups::views::GroupMember;
 use crate::teaching_views::{
     Agreement, CalibrationVerdict, Comparison, ConceptMistake, ForecastScore, Mismatch,
@@ -15,7 +16,6 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibration};
 use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::CheckInReport;
 
 /// Outcomes against a rating from which it is worth a talk; a single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
@@ -227,7 +227,7 @@ fn mistakes(
     today: NaiveDate,
 ) -> Result<Vec<ConceptMistake>, TeacherError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
-    for found in desk.mistakes_by_seat(&class.row.id, today)? {
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
             let sum =
                 sums.entry((found.concept, found.code))
@@ -258,7 +258,7 @@ fn mistakes(
 /// the same pass, up to the day of the observation.
 fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
     let facts = &class.facts;
-    let mut own: BTreeMap<(u32, &str), Vec<&CheckInReport>> = BTreeMap::new();
+    let mut own: BTreeMap<(u32, &str), Vec<&SeatCheckIn>> = BTreeMap::new();
     for report in reports.check_ins.iter().filter(|r| r.confidence.is_some()) {
         own.entry((report.seat, &report.concept))
             .or_default()

@@ -8,7 +8,8 @@ use chrono::NaiveDate;
 use rusqlite::{CachedStatement, ToSql};
 use surefoot_record::{AnswerCount, CheckIn, Key, Practice, Record};
 
-const CHECK_IN: &str = "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
+const CHECK_IN: &str =
+    "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
        confidence, outcome_at, outcome) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
 const PRACTICE: &str =
     "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,

@@ -198,7 +198,8 @@ impl DeskStore {
         )?;
         let mut rows = query.query(params![class, seat])?;
         while let Some(row) = rows.next()? {
-            let (device, date, concept) = (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
+            let (device, date, concept) =
+                (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
             let of = practice.binary_search_by(|entry| entry.key().cmp(&(&device, date, &concept)));
             if let Some(entry) = of.ok().and_then(|at| practice.get_mut(at)) {
                 let code = MisconceptionCode::new(row.get::<_, String>(3)?)

@@ -2,15 +2,15 @@
 
 use super::super::StoreError;
 use super::super::columns::{
-    concept_at, confidence_at, date_at, device_at, misconception_at, outcome_at, outcome_word, result_at,
-    result_word, said,
+    concept_at, confidence_at, date_at, device_at, misconception_at, outcome_at, outcome_word,
+    result_at, result_word, said,
 };
 use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
 
 /// A finished exercise.
@@ -67,25 +67,11 @@ impl StudentStore {
         )?)
     }
 
-    /// Whether an event of a device is here, of either kind.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn has_event(&self, device: &DeviceId, sequence: u32) -> Result<bool, StoreError> {
-        Ok(self
-            .connection
-            .prepare_cached(
-                "SELECT EXISTS (SELECT 1 FROM check_in WHERE device = ?1 AND sequence = ?2)
-                   OR EXISTS (SELECT 1 FROM practice_answer WHERE device = ?1 AND sequence = ?2)",
-            )?
-            .query_row(params![device.as_str(), sequence], |row| row.get(0))?)
-    }
-
     /// Appends a check-in: what its device has of the concept and date after a tap.
     pub fn add_check_in(&self, entry: &CheckIn) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
-                "INSERT INTO check_in (device, sequence, school_date, concept,
+                "INSERT OR REPLACE INTO check_in (device, sequence, school_date, concept,
                    confidence_at, confidence, outcome_at, outcome)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
             )?

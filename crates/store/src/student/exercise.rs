@@ -8,8 +8,8 @@ use rusqlite::types::Type;
 use rusqlite::{OptionalExtension, params};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_record::MisconceptionCode;
 use surefoot_practice::Reason;
+use surefoot_record::MisconceptionCode;
 
 /// The open exercise, enough to show it again after the program was closed.
 #[derive(Debug, Clone, PartialEq, Eq)]

@@ -6,7 +6,7 @@ mod goals;
 mod identity;
 mod pin;
 
-pub use events::{CheckInEvent, PracticeAnswer};
+pub use events::PracticeAnswer;
 pub use exercise::OpenRow;
 pub use identity::{HandInRow, Student};
 pub use pin::PinRow;
