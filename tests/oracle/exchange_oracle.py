@@ -46,13 +46,6 @@ def check(name, holds, detail=""):
 def fixture_program(given):
     if given:
         return given
-    subprocess.run(
-        # As the other steps build it, so that it is built once.
-        ["cargo", "build", "--quiet", "--locked", "--workspace", "--exclude", "surefoot-desktop",
-         "--bins", "--examples"],
-        cwd=TOP,
-        check=True,
-    )
     target = os.environ.get("CARGO_TARGET_DIR", str(TOP / "target"))
     return str(pathlib.Path(target) / "debug" / "examples" / "exchange_fixture")
 
