@@ -47,3 +47,8 @@ impl TeacherError {
         Self::Invalid { field, rule }
     }
 }
+
+/// A [`TeacherError::Faulty`] from what another part says.
+pub(crate) fn faulty(error: impl std::fmt::Display) -> TeacherError {
+    TeacherError::Faulty(error.to_string())
+}

@@ -1,8 +1,34 @@
 //! Exercises to do or discuss together, with the slip worth talking about.
 
-use crate::groups::views::{SampleExercise, SampleSlip};
+use serde::{Deserialize, Serialize};
 use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Block, ItemView, Say};
 use surefoot_exercises::{Item, Level, generate, has_generator};
+use ts_rs::TS;
+
+/// An exercise with its key, and the slip to talk about.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct SampleExercise {
+    /// The exercise.
+    pub item: ItemView,
+    /// The answer in words or figures.
+    pub answer: Vec<Block>,
+    /// The worked solution.
+    pub steps: Vec<Vec<Block>>,
+    /// A slip that leads to a wrong answer here.
+    pub slip: Option<SampleSlip>,
+}
+
+/// A slip and the answer it leads to.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct SampleSlip {
+    /// Its code.
+    pub code: String,
+    /// The wrong answer.
+    pub answer: Vec<Block>,
+    /// What to tell a student who made it.
+    pub say: Say,
+}
 
 /// Seeds tried until the wished slip can happen on an exercise.
 const MOST_TRIES: u64 = 24;

@@ -1,8 +1,9 @@
 //! Assignments and their follow-up.
 
-use crate::files::pack;
-use crate::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
-use crate::{OpenClass, TeacherError};
+use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
+use crate::class::OpenClass;
+use crate::class::pack_stamp::stamp;
+use crate::error::{TeacherError, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -55,7 +56,7 @@ pub fn assign(
     {
         return Err(TeacherError::NotFound("seat"));
     }
-    let id = AssignmentId::new(id).map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let id = AssignmentId::new(id).map_err(faulty)?;
     desk.add_assignment(
         &class.row.id,
         &AssignmentRow {
@@ -145,7 +146,7 @@ pub fn assignments(
         .filter(|d| d.state == DeviceState::Accepted)
         .map(|d| d.seat)
         .collect();
-    let in_pack = class.row.pack_stamp == pack::stamp(desk, class)?;
+    let in_pack = class.row.pack_stamp == stamp(desk, class)?;
     Ok(desk
         .all_assignments(&class.row.id)?
         .into_iter()

@@ -1,12 +1,14 @@
 //! The board: which concepts are weak now, how sure that is, who stands behind it.
 
-use crate::assign::assignments::amounts;
-use crate::estimate::class_reports::{OfConcept, Reports, trends_of};
-use crate::views::{
-    Board, BoardRow, ConceptReports, DatedReport, DatedSight, MistakeCount, PassCell,
-    StudentReport, Trend, TrendTest,
+use super::views::{
+    Board, BoardRow, ConceptReports, DatedReport, DatedSight, PassCell, StudentReport, Trend,
+    TrendTest,
 };
-use crate::{OpenClass, TeacherError};
+use crate::assign::amounts;
+use crate::class::OpenClass;
+use crate::error::TeacherError;
+use crate::estimate::MistakeCount;
+use crate::estimate::{OfConcept, Reports, trends_of};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -47,13 +49,26 @@ pub fn board_of(
     today: NaiveDate,
 ) -> Result<Board, TeacherError> {
     let mut reports = Reports::read(desk, class, today)?;
-    let mut newest = std::mem::take(&mut reports.newest);
     if !group.is_empty() {
         restrict(&mut reports, group)?;
-        newest.retain(|seat, _| group.contains(seat));
     }
+    Ok(Board {
+        group: group.to_vec(),
+        ..board_from(desk, class, &reports, language, today)?
+    })
+}
+
+/// The board of reports that were read already.
+pub(crate) fn board_from(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &Reports,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, TeacherError> {
     let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
-    let mut ages: Vec<i64> = newest
+    let mut ages: Vec<i64> = reports
+        .newest
         .values()
         .map(|date| (today - *date).num_days())
         .collect();
@@ -62,7 +77,7 @@ pub fn board_of(
         .by_concept()
         .iter()
         .enumerate()
-        .map(|(concept, of)| row(class, &reports, of, &mistakes, concept, language, today))
+        .map(|(concept, of)| row(class, reports, of, &mistakes, concept, language, today))
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .picture
@@ -86,16 +101,12 @@ pub fn board_of(
     Ok(Board {
         class_title: class.row.title.clone(),
         today,
-        group: if group.is_empty() {
-            Vec::new()
-        } else {
-            reports.seats.clone()
-        },
+        group: Vec::new(),
         pass: reports.pass,
         day: at.map(|at| at.day + 1),
         pass_count: class.facts.rotation.pass_count(&class.facts.year),
         seats: reports.seats.len(),
-        seats_reporting: newest.len(),
+        seats_reporting: reports.newest.len(),
         newest_report_days: ages.first().copied(),
         typical_report_days: ages.get(ages.len() / 2).copied(),
         rows,
@@ -116,6 +127,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
     reports.check_ins.retain(|r| group.contains(&r.seat));
     reports.practice.retain(|r| group.contains(&r.seat));
     reports.observations.retain(|r| group.contains(&r.seat));
+    reports.newest.retain(|seat, _| group.contains(seat));
     let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
     for concept in 0..reports.concepts.len() {
         let (mut sum, mut variance) = (0.0, 0.0);
@@ -173,17 +185,11 @@ pub fn concept_reports(
         .iter()
         .position(|c| c == concept)
         .ok_or(TeacherError::NotFound("concept"))?;
-    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
-    let by_concept = reports.by_concept();
-    let of = by_concept
-        .get(index)
-        .ok_or(TeacherError::NotFound("concept"))?;
-    let mut row = row(class, &reports, of, &mistakes, index, language, today);
-    row.rank = board(desk, class, language, today)?
+    let row = board_from(desk, class, &reports, language, today)?
         .rows
-        .iter()
-        .find(|r| r.concept.id == concept)
-        .and_then(|r| r.rank);
+        .into_iter()
+        .find(|row| row.concept.id == concept)
+        .ok_or(TeacherError::NotFound("concept"))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
     let mut students: Vec<StudentReport> = class
         .seats

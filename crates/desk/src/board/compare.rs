@@ -1,13 +1,14 @@
 //! Ratings beside results: who was sure but wrong, who right but unsure, how
 //! far ratings can be believed, and how they agree with what the teacher saw.
 
-use crate::estimate::class_reports::Reports;
-use crate::groups::views::GroupMember;
-use crate::teaching_views::{
+use super::views::{
     Agreement, CalibrationVerdict, Comparison, ConceptMistake, ForecastScore, Mismatch,
     StudentCalibration, StudentConcept, StudentPage,
 };
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
+use crate::estimate::GroupMember;
+use crate::estimate::Reports;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -305,13 +306,42 @@ pub fn student_page(
     today: NaiveDate,
 ) -> Result<StudentPage, TeacherError> {
     let reports = Reports::read(desk, class, today)?;
+    student_page_from(class, &reports, seat, language, today)
+}
+
+/// The pages of all students, by seat.
+///
+/// # Errors
+/// The store's.
+pub fn student_pages(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Vec<StudentPage>, TeacherError> {
+    let reports = Reports::read(desk, class, today)?;
+    class
+        .seats
+        .iter()
+        .map(|seat| student_page_from(class, &reports, seat.number, language, today))
+        .collect()
+}
+
+/// The page of a student, from reports that were read already.
+pub(crate) fn student_page_from(
+    class: &OpenClass,
+    reports: &Reports,
+    seat: u32,
+    language: Language,
+    today: NaiveDate,
+) -> Result<StudentPage, TeacherError> {
     let student = reports
         .seats
         .iter()
         .position(|s| *s == seat)
         .ok_or(TeacherError::NotFound("seat"))?;
     let calibration =
-        student_calibration(class, &reports, student).ok_or(TeacherError::NotFound("seat"))?;
+        student_calibration(class, reports, student).ok_or(TeacherError::NotFound("seat"))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
     let begin = |concept: &str| {
         let at = reports.concepts.iter().position(|c| c == concept);

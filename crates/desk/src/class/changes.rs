@@ -1,9 +1,10 @@
 //! Changes to a class that stands: its title, its year, its seats, its end.
 
+use super::concepts;
+use super::open::open_class;
 use super::setup::checked_title;
-use crate::own::exercises as own;
-use crate::views::{PlacedConcept, SeatHoldings};
-use crate::{TeacherError, open_class};
+use super::views::PlacedConcept;
+use crate::error::{TeacherError, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::calendar::SchoolYear;
@@ -48,50 +49,6 @@ pub fn move_year(
     Ok(())
 }
 
-/// What the desk holds of a seat, so that one knows what goes with it.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn seat_holdings(
-    desk: &DeskStore,
-    class: &str,
-    seat: u32,
-) -> Result<SeatHoldings, TeacherError> {
-    let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
-    }
-    let held = desk.seat_holdings(&class.row.id, seat)?;
-    Ok(SeatHoldings {
-        hand_ins: held.hand_ins,
-        reports: held.reports,
-        answers: held.answers,
-        observations: held.observations,
-    })
-}
-
-/// Takes a seat away, with all that came from it, and gives the rows that went,
-/// which from then on stand nowhere else. The last seat of a class stays; the
-/// slip no longer joins, and its files are refused.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for the last seat, or the store's.
-pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<HeldRows, TeacherError> {
-    let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
-    }
-    if class.seats.len() == 1 {
-        return Err(TeacherError::invalid("seats", "too_few"));
-    }
-    let held = desk.together(|| {
-        let held = desk.hold(&class.row.id, Some(seat))?;
-        desk.remove_seat(&class.row.id, seat)?;
-        Ok::<_, surefoot_store::StoreError>(held)
-    })?;
-    Ok(held)
-}
-
 /// Takes a class away with its keys, and gives the rows that went: without
 /// them, hand-ins for it can never be opened again.
 ///
@@ -130,9 +87,9 @@ pub fn spare_concepts(
     language: Language,
 ) -> Result<Vec<PlacedConcept>, TeacherError> {
     let class = open_class(desk, class)?;
-    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let catalogue = Catalogue::built_in().map_err(faulty)?;
     // The catalogue names a concept in the same words as the class would.
-    let all = own::facts_with_all(&class)?;
+    let all = concepts::facts_with_all(&class)?;
     Ok(class
         .own_concepts
         .iter()

@@ -1,8 +1,9 @@
 //! A new class from the set-up of an earlier one.
 
+use super::open::open_class;
 use super::setup::{Chance, make_class};
-use crate::views::{ClassSummary, CopyClass};
-use crate::{TeacherError, open_class};
+use super::views::{ClassSummary, CopyClass};
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_store::DeskStore;

@@ -1,7 +1,8 @@
 //! First lessons from a pacing list: pasted lines of concepts and dates.
 
-use crate::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
-use crate::{OpenClass, TeacherError, open_class};
+use super::open::{OpenClass, open_class};
+use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;

@@ -8,8 +8,8 @@
 
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_table::{Record, Table, TooWide};
-use crate::TeacherError;
-use crate::views::{RosterClass, RosterFile};
+use super::views::{RosterClass, RosterFile};
+use crate::error::TeacherError;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Size of one roster file at most.

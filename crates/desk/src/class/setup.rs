@@ -1,21 +1,23 @@
 //! Setting up a class: seats, year, rotation, first lessons.
 
+use super::concepts;
+use super::open::{OpenClass, open_class};
 use super::pacing::{choose_concepts, spread_first_lessons};
-use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
-use crate::estimate::class_reports::newest_by_seat;
-use crate::files::pack;
-use crate::own::exercises as own;
-use crate::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
-use crate::{OpenClass, TeacherError, open_class};
+use super::pack_stamp::stamp;
+use super::roster::MOST_SEATS;
+use super::seats::{checked_names, class_id, seat_code, seat_students};
+use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
+use crate::error::{TeacherError, faulty};
+use crate::estimate::newest_by_seat;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exchange::{PracticeRules, SealingIdentity, draw_seat_token, make_seat_code};
-use surefoot_record::{ClassId, SeatToken};
+use surefoot_exchange::{PracticeRules, SealingIdentity};
+use surefoot_record::ClassId;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{ClassRow, DeviceState, SeatRow};
+use surefoot_store::desk::{ClassRow, DeviceState};
 
 /// Signs of a class title at most.
 pub const LONGEST_TITLE_CHARACTERS: usize = 60;
@@ -69,7 +71,7 @@ pub fn create_class(
     if new.concepts_a_day == 0 || new.concepts_a_day > MOST_CONCEPTS_A_DAY {
         return Err(TeacherError::invalid("concepts", "range"));
     }
-    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let catalogue = Catalogue::built_in().map_err(faulty)?;
     let grades: BTreeSet<u8> = new.grades.iter().copied().collect();
     let concepts = choose_concepts(
         catalogue,
@@ -132,8 +134,7 @@ pub(crate) fn make_class(
         None => PracticeRules::USUAL,
     };
     let id = ClassId::from_bytes(&chance.class_id);
-    let sealing = SealingIdentity::from_bytes(&chance.sealing)
-        .map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let sealing = SealingIdentity::from_bytes(&chance.sealing).map_err(faulty)?;
     let row = ClassRow {
         id: id.as_str().to_owned(),
         title,
@@ -173,60 +174,6 @@ pub(crate) fn checked_title(title: &str) -> Result<String, TeacherError> {
     Ok(title.to_owned())
 }
 
-pub(crate) fn checked_name(name: &str) -> Result<Option<String>, TeacherError> {
-    let name = name.trim();
-    if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
-        return Err(TeacherError::invalid("names", "too_long"));
-    }
-    Ok((!name.is_empty()).then(|| name.to_owned()))
-}
-
-fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, TeacherError> {
-    names.iter().map(|name| checked_name(name)).collect()
-}
-
-/// Adds seats behind those that are there, each with a token of its own.
-fn seat_students(
-    desk: &DeskStore,
-    class: &ClassId,
-    names: &[Option<String>],
-    seed: &[u8; 32],
-) -> Result<(), TeacherError> {
-    let there = desk.seats(class.as_str())?;
-    let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
-    let last = there.iter().map(|s| s.number).max().unwrap_or(0);
-    let mut draw = last;
-    for (number, name) in (last + 1..).zip(names) {
-        let token = loop {
-            draw += 1;
-            let token = draw_seat_token(class, seed, draw);
-            if taken.insert(token.as_str().to_owned()) {
-                break token;
-            }
-        };
-        desk.add_seat(
-            class.as_str(),
-            &SeatRow {
-                number,
-                token: token.as_str().to_owned(),
-                name: name.clone(),
-            },
-        )?;
-    }
-    Ok(())
-}
-
-fn class_id(class: &OpenClass) -> Result<ClassId, TeacherError> {
-    ClassId::new(class.row.id.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))
-}
-
-/// The code on the slip of a seat.
-pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, TeacherError> {
-    let token =
-        SeatToken::new(seat.token.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))?;
-    make_seat_code(class, &token).ok_or_else(|| TeacherError::Faulty("seat token".into()))
-}
-
 fn summary(
     desk: &DeskStore,
     class: &OpenClass,
@@ -241,7 +188,7 @@ fn summary(
         concepts: class.facts.rotation.days().iter().map(Vec::len).sum(),
         newest_report: newest.values().max().copied(),
         pack_version: class.row.pack_version,
-        pack_outdated: class.row.pack_stamp != pack::stamp(desk, class)?,
+        pack_outdated: class.row.pack_stamp != stamp(desk, class)?,
     })
 }
 
@@ -307,44 +254,6 @@ pub fn class_setup(
     })
 }
 
-/// Names a seat, or takes its name away.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
-pub fn name_seat(
-    desk: &DeskStore,
-    class: &str,
-    seat: u32,
-    name: Option<&str>,
-) -> Result<(), TeacherError> {
-    let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
-    }
-    let name = checked_name(name.unwrap_or_default())?;
-    desk.name_seat(&class.row.id, seat, name.as_deref())?;
-    Ok(())
-}
-
-/// Adds seats; `seed` is 32 random bytes drawn by the shell.
-///
-/// # Errors
-/// [`TeacherError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
-pub fn add_seats(
-    desk: &DeskStore,
-    class: &str,
-    names: &[String],
-    seed: &[u8; 32],
-) -> Result<(), TeacherError> {
-    let class = open_class(desk, class)?;
-    let names = checked_names(names)?;
-    if class.seats.len() + names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
-    }
-    let id = class_id(&class)?;
-    desk.together(|| seat_students(desk, &id, &names, seed))
-}
-
 /// Sets or takes away the date of a concept's first lesson.
 ///
 /// # Errors
@@ -377,7 +286,7 @@ pub fn set_rotation(
     days: Vec<Vec<String>>,
 ) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
-    let all = own::with_built_in(&class.own_concepts)?;
+    let all = concepts::with_built_in(&class.own_concepts)?;
     let rotation = Rotation::new(days)?;
     if rotation
         .days()

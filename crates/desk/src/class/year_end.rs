@@ -1,6 +1,6 @@
 //! The end of a class's year, and an older desk brought back.
 
-use crate::TeacherError;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use surefoot_store::DeskStore;
 

@@ -1,7 +1,8 @@
 //! Filling in a day by keyboard: paper charts and the teacher's observations.
 
-use crate::teaching_views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
-use crate::{OpenClass, TeacherError};
+use super::views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;

@@ -1,7 +1,8 @@
 //! A class's reports, laid out for the estimates.
 
 use super::latest::{self, Counted, Passes};
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap};
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -141,6 +142,8 @@ impl Reports {
                 wrong,
             })?;
         }
+        #[cfg(test)]
+        super::fits::count_one();
         let picture = class_picture(&evidence, pass, &Settings::default());
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {

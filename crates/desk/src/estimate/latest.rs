@@ -1,6 +1,7 @@
 //! What counts of all that was reported, read in one go.
 
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use surefoot_catalogue::calendar::SchoolYear;

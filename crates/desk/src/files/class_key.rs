@@ -1,19 +1,16 @@
 //! A class on the teacher's second computer.
 
-use crate::class::roster::MOST_SEATS;
-use crate::class::setup::{checked_name, checked_title};
-use crate::own::exercises as own;
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::class::concepts::with_built_in;
+use crate::class::{MOST_SEATS, checked_name, checked_title};
+use crate::error::{TeacherError, faulty};
+use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_exchange::{ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key};
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
-
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
 
 /// Seals a class with its keys, roster, year and rotation. Its reports are not
 /// in it: they come with the hand-ins, which both computers can take in.
@@ -86,7 +83,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
         return Err(TeacherError::invalid("practice", rule));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
-    let all = own::with_built_in(&file.own_concepts)?;
+    let all = with_built_in(&file.own_concepts)?;
     let known: BTreeSet<&str> = rotation
         .days()
         .iter()
@@ -108,7 +105,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
             pack_version: file.pack_version,
             pack_stamp: String::new(),
         })?;
-        own::put_all(
+        put_all(
             desk,
             &id,
             file.made_on,

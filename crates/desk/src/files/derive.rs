@@ -6,7 +6,7 @@
 //! before it are opened again only when one of them goes or a device is decided
 //! about.
 
-use crate::TeacherError;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeSet;

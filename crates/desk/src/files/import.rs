@@ -5,8 +5,9 @@
 //! file, repeated, made in any order, or undone, with the same end state.
 
 use super::derive;
-use crate::views::{FileAccount, ImportAccount, Verdict};
-use crate::{OpenClass, TeacherError, open_class};
+use super::views::{FileAccount, ImportAccount, Verdict};
+use crate::class::{OpenClass, open_class};
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};

@@ -1,11 +1,9 @@
-//! The class pack and the join slips.
+//! The class pack.
 
-use crate::class::setup::seat_code;
-use crate::own::exercises as own;
-use crate::views::JoinSlip;
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::class::pack_stamp::{accepted_devices, stamp};
+use crate::error::{TeacherError, faulty};
 use chrono::NaiveDate;
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
@@ -16,7 +14,7 @@ use surefoot_exchange::{
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{AssignmentRow, DeviceState};
+use surefoot_store::desk::AssignmentRow;
 
 /// A class pack as a file.
 pub struct MadePack {
@@ -26,59 +24,6 @@ pub struct MadePack {
     pub bytes: Vec<u8>,
     /// Its version.
     pub version: u32,
-}
-
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// Stands for everything a class pack says but its version and date, so that
-/// one can tell whether a new one is due.
-pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, TeacherError> {
-    let facts = &class.facts;
-    let devices: Vec<_> = accepted_devices(desk, class)?
-        .into_iter()
-        .map(|(seat, device, _)| (seat, device))
-        .collect();
-    let assignments: Vec<_> = desk
-        .assignments(&class.row.id)?
-        .into_iter()
-        .map(|a| (a.id, a.concepts, a.items_each, a.from, a.due, a.seats))
-        .collect();
-    let personal = assignments.iter().any(|a| !a.5.is_empty());
-    let content = serde_json::to_vec(&(
-        &facts.title,
-        &facts.year,
-        facts.rotation.days(),
-        &facts.taught_from,
-        &assignments,
-        &class.row.practice,
-        // A new device matters only where something is sealed for it.
-        personal.then_some(devices),
-    ))
-    .map_err(faulty)?;
-    let mut digest = Sha256::new();
-    digest.update(content);
-    // Only where there is something of the teacher's own: a class without stays as it was.
-    let own = own::stamp_part(facts)?;
-    digest.update(own);
-    Ok(digest
-        .finalize()
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect())
-}
-
-fn accepted_devices(
-    desk: &DeskStore,
-    class: &OpenClass,
-) -> Result<Vec<(u32, String, String)>, TeacherError> {
-    Ok(desk
-        .devices(&class.row.id)?
-        .into_iter()
-        .filter(|device| device.state == DeviceState::Accepted)
-        .map(|device| (device.seat, device.device, device.recipient))
-        .collect())
 }
 
 fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
@@ -246,24 +191,4 @@ fn file_stem(title: &str) -> String {
     } else {
         stem
     }
-}
-
-/// The join slips of a class, seat by seat.
-///
-/// # Errors
-/// The store's.
-pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, TeacherError> {
-    let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
-    class
-        .seats
-        .iter()
-        .map(|seat| {
-            Ok(JoinSlip {
-                class_title: class.row.title.clone(),
-                seat: seat.number,
-                name: seat.name.clone(),
-                code: seat_code(&id, seat)?,
-            })
-        })
-        .collect()
 }

@@ -3,13 +3,16 @@
 
 use super::plan::{HAS_IT_FROM, weakest_taught};
 use super::views::{
-    GroupChosen, GroupMember, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk,
-    GroupsOfDay, PageFirst, PageMember, SampleExercise,
+    GroupChosen, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk, GroupsOfDay,
+    PageFirst, PageMember,
 };
-use crate::estimate::class_reports::Reports;
+use crate::class::OpenClass;
+use crate::error::TeacherError;
+use crate::estimate::GroupMember;
+use crate::estimate::MistakeCount;
+use crate::estimate::Reports;
+use crate::sample::SampleExercise;
 use crate::sample::sample;
-use crate::views::MistakeCount;
-use crate::{OpenClass, TeacherError};
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;

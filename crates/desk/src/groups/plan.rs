@@ -1,11 +1,11 @@
 //! Small groups: who would gain most by sitting together on what.
 
 use super::kept::member;
-use super::views::{
-    GroupChosen, GroupFault, GroupFaultKind, GroupMember, GroupView, GroupWishes, GroupsView,
-};
-use crate::estimate::class_reports::Reports;
-use crate::{OpenClass, TeacherError};
+use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
+use crate::estimate::GroupMember;
+use crate::estimate::Reports;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;

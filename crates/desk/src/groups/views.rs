@@ -1,10 +1,12 @@
-//! What the Groups screen is given.
+//! What the Groups screen shows and sends.
 
-use crate::views::MistakeCount;
+use crate::estimate::GroupMember;
+use crate::estimate::MistakeCount;
+use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_exercises::{Block, ItemView, Say};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rating::Outcome;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
@@ -72,17 +74,6 @@ pub struct GroupView {
     pub concept: ConceptName,
     /// Who.
     pub members: Vec<GroupMember>,
-}
-
-/// A student of a group.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct GroupMember {
-    /// The seat.
-    pub seat: u32,
-    /// Its name.
-    pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
-    pub has_it: Option<f64>,
 }
 
 /// A rule that a plan breaks.
@@ -213,28 +204,4 @@ pub struct PageFirst {
     pub concept: ConceptName,
     /// Members who seem not to have it.
     pub lacking: Vec<GroupMember>,
-}
-
-/// An exercise with its key, and the slip to talk about.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct SampleExercise {
-    /// The exercise.
-    pub item: ItemView,
-    /// The answer in words or figures.
-    pub answer: Vec<Block>,
-    /// The worked solution.
-    pub steps: Vec<Vec<Block>>,
-    /// A slip that leads to a wrong answer here.
-    pub slip: Option<SampleSlip>,
-}
-
-/// A slip and the answer it leads to.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct SampleSlip {
-    /// Its code.
-    pub code: String,
-    /// The wrong answer.
-    pub answer: Vec<Block>,
-    /// What to tell a student who made it.
-    pub say: Say,
 }

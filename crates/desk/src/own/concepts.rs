@@ -1,29 +1,18 @@
 //! The teacher's own concepts: those of a file that the teacher picked.
 
-use super::exercises::with_built_in;
 use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
-use crate::{OpenClass, TeacherError, open_class};
+use crate::class::concepts::with_built_in;
+use crate::class::{OpenClass, open_class};
+use crate::error::{TeacherError, faulty};
 use chrono::NaiveDate;
 use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
-use surefoot_catalogue::{Concept, Language};
+use surefoot_catalogue::Language;
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
-
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// The own concepts of a class, by id.
-pub(crate) fn own_concepts(desk: &DeskStore, class: &str) -> Result<Vec<Concept>, TeacherError> {
-    desk.own_concepts(class)?
-        .iter()
-        .map(|row| serde_json::from_str(&row.content).map_err(faulty))
-        .collect()
-}
 
 /// The own concepts of a class in a line each.
 pub(crate) fn own_concept_lines(

@@ -4,73 +4,20 @@ use super::views::{
     OwnDesk, OwnExerciseLine, OwnExercisePage, OwnFile, OwnImport, OwnImportKind, OwnLineTaken,
     OwnTried,
 };
-use crate::{OpenClass, TeacherError, open_class};
+use crate::class::concepts::{facts_with_all, with_built_in};
+use crate::class::{OpenClass, open_class};
+use crate::error::{TeacherError, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::{Catalogue, Concept, ConceptId, Language};
+use surefoot_catalogue::{Concept, ConceptId, Language};
 use surefoot_exercises::bank::{
     BankFile, BankReading, ConceptFound, OwnExercise, OwnId, plain_text, read_bank,
 };
 use surefoot_exercises::{Block, Response, Say, mark};
-use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{
     HeldRows, OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows,
 };
-
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// Every concept that a class can have: the built-in ones and its own.
-pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>, TeacherError> {
-    let catalogue = Catalogue::built_in().map_err(faulty)?;
-    Ok(catalogue
-        .concepts()
-        .iter()
-        .chain(own)
-        .cloned()
-        .map(|concept| (concept.id.as_str().to_owned(), concept))
-        .collect())
-}
-
-fn stored(row: &OwnExerciseRow) -> Result<OwnExercise, TeacherError> {
-    serde_json::from_str(&row.content).map_err(faulty)
-}
-
-/// The own exercises of a class by concept.
-pub(crate) fn by_concept(
-    desk: &DeskStore,
-    class: &str,
-) -> Result<BTreeMap<String, Vec<OwnExercise>>, TeacherError> {
-    let mut all: BTreeMap<String, Vec<OwnExercise>> = BTreeMap::new();
-    for row in desk.own_exercises(class)? {
-        all.entry(row.concept.clone())
-            .or_default()
-            .push(stored(&row)?);
-    }
-    Ok(all)
-}
-
-/// Stands in a class pack's stamp for what is the teacher's own; empty without any.
-pub(crate) fn stamp_part(facts: &Class) -> Result<Vec<u8>, TeacherError> {
-    let exercises: Vec<String> = facts
-        .own_exercises
-        .iter()
-        .filter(|(concept, _)| facts.concepts.contains_key(*concept))
-        .flat_map(|(_, all)| all.iter().map(|own| own.id().to_string()))
-        .collect();
-    let catalogue = Catalogue::built_in().map_err(faulty)?;
-    let concepts: Vec<&Concept> = facts
-        .concepts
-        .values()
-        .filter(|concept| catalogue.get(concept.id.as_str()).is_none())
-        .collect();
-    if exercises.is_empty() && concepts.is_empty() {
-        return Ok(Vec::new());
-    }
-    serde_json::to_vec(&(exercises, concepts)).map_err(faulty)
-}
 
 /// What a class says to a concept's name in a file: its id, its title in either
 /// language, or a published code that one concept alone covers.
@@ -294,14 +241,6 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {
         made_on: row.made_on,
         undone: row.undone,
         files: serde_json::from_str(&row.account).map_err(faulty)?,
-    })
-}
-
-/// Facts that name every concept of the catalogue and the class's own.
-pub(crate) fn facts_with_all(class: &OpenClass) -> Result<Class, TeacherError> {
-    Ok(Class {
-        concepts: with_built_in(&class.own_concepts)?,
-        ..class.facts.clone()
     })
 }
 

@@ -1,9 +1,10 @@
 //! Practice for one seat on paper: what is assigned, then what is needed most.
 
-use crate::assign::assignments::amounts;
-use crate::board::class_board::board;
-use crate::board::compare::student_page;
-use crate::{OpenClass, TeacherError};
+use crate::assign::amounts;
+use crate::board::{board_from, student_page_from};
+use crate::estimate::Reports;
+use crate::class::OpenClass;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
@@ -37,17 +38,17 @@ pub fn seat_practice<'a>(
     most: usize,
 ) -> Result<Vec<SeatPractice<'a>>, TeacherError> {
     // The language only names what is not looked at here.
-    let page = student_page(desk, class, seat, Language::En, today)?;
+    let reports = Reports::read(desk, class, today)?;
+    let page = student_page_from(class, &reports, seat, Language::En, today)?;
     let chance = |concept: &str| {
         page.concepts
             .iter()
             .find(|c| c.concept.id == concept)
             .map_or(0.5, |c| c.has_it)
     };
-    let practice = desk.practice(&class.row.id)?;
     let mut wanted: Vec<String> = Vec::new();
     for concept in class.facts.by_strand() {
-        let left = amounts(desk, class, &practice, concept, today)?
+        let left = amounts(desk, class, &reports.practice, concept, today)?
             .get(&seat)
             .is_some_and(|amount| amount.done < amount.of);
         if left {
@@ -61,7 +62,7 @@ pub fn seat_practice<'a>(
         .map(|c| c.concept.id.clone());
     wanted.extend(own);
     if page.concepts.is_empty() {
-        let class_needs = board(desk, class, Language::En, today)?.rows;
+        let class_needs = board_from(desk, class, &reports, Language::En, today)?.rows;
         wanted.extend(
             class_needs
                 .into_iter()

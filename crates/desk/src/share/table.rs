@@ -4,8 +4,9 @@
 use super::views::{
     ShareAudit, ShareBounds, ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable,
 };
-use crate::board::class_board::board;
-use crate::{OpenClass, TeacherError};
+use crate::board::board;
+use crate::class::OpenClass;
+use crate::error::TeacherError;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;

@@ -1,12 +1,13 @@
 //! The talk plan of a day: which concepts deserve the few minutes, and why.
 
-use crate::board::class_board::board;
-use crate::estimate::class_reports::Reports;
-use crate::groups::views::SampleExercise;
+use super::views::{TalkConcept, TalkView, TalkWay};
+use crate::board::board_from;
+use crate::board::{BoardRow, Trend};
+use crate::class::OpenClass;
+use crate::error::TeacherError;
+use crate::estimate::Reports;
+use crate::sample::SampleExercise;
 use crate::sample::sample;
-use crate::teaching_views::{TalkConcept, TalkView, TalkWay};
-use crate::views::{BoardRow, Trend};
-use crate::{OpenClass, TeacherError};
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
@@ -62,7 +63,7 @@ pub fn talk(
     };
     view.day = facts.rotation.position(year, date).map(|at| at.day + 1);
     let reports = Reports::read(desk, class, today)?;
-    let rows = board(desk, class, language, today)?.rows;
+    let rows = board_from(desk, class, &reports, language, today)?.rows;
     let talked = desk.talked_about(&class.row.id)?;
     let pass = facts.rotation.pass_on(year, date);
     let absent: BTreeSet<u32> = desk.absences(&class.row.id, date)?.into_iter().collect();

@@ -4,6 +4,7 @@ mod changes;
 mod compare;
 mod derive;
 mod entry;
+mod fits;
 mod groups;
 mod own;
 mod pacing_list;

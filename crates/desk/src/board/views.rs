@@ -1,164 +1,188 @@
-//! What the Talk, Enter and comparing screens are given.
+//! What the board, a concept's page, a student's page and the comparison show.
 
-use crate::groups::views::{GroupMember, SampleExercise};
-use crate::views::{MistakeCount, Trend};
+use crate::assign::AssignedAmount;
+use crate::estimate::GroupMember;
+use crate::estimate::MistakeCount;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rating::Outcome;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// Today's few minutes. It holds no name and no seat.
+/// The class picture.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct TalkView {
+pub struct Board {
     /// The class.
     pub class_title: String,
-    /// The school day it is for.
-    pub date: NaiveDate,
-    /// Whether that is today; otherwise today is without school.
-    pub is_today: bool,
-    /// Day of the rotation, from 1; nothing when the year is over.
+    /// What "today" is.
+    pub today: NaiveDate,
+    /// The seats it is restricted to; empty for the whole class.
+    pub group: Vec<u32>,
+    /// The pass of today, from 0.
+    pub pass: usize,
+    /// Day of the rotation today, from 1, on a school day.
     pub day: Option<usize>,
-    /// Minutes there are.
-    pub minutes: u32,
-    /// Minutes the chosen concepts take.
-    pub minutes_used: u32,
-    /// Every concept of the day: the chosen ones first, in the order of the review.
-    pub concepts: Vec<TalkConcept>,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// Seats in the class.
+    pub seats: usize,
+    /// Seats from which something has come.
+    pub seats_reporting: usize,
+    /// Days since the newest report.
+    #[ts(type = "number | null")]
+    pub newest_report_days: Option<i64>,
+    /// The median over the reporting seats of the days since their newest report.
+    #[ts(type = "number | null")]
+    pub typical_report_days: Option<i64>,
+    /// One row a concept: weakest first, then those not taught yet, then those without a report.
+    pub rows: Vec<BoardRow>,
 }
 
-/// A concept of the day.
+/// A concept on the board.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct TalkConcept {
+pub struct BoardRow {
     /// The concept.
     pub concept: ConceptName,
-    /// Its phase.
+    /// Grade 3 to 6.
+    pub grade: u8,
+    /// Its phase today.
     pub phase: Phase,
-    /// Whether it deserves the minutes.
-    pub chosen: bool,
-    /// Whether it was talked about on that day.
-    pub talked: bool,
-    /// How to go about it; nothing before the first lesson or without a report.
-    pub way: Option<TalkWay>,
-    /// Minutes that takes.
-    pub minutes: u32,
-    /// What it would bring, in students put right.
-    pub worth: f64,
-    /// Estimated share of the class that has it.
+    /// Day of the rotation, from 1.
+    pub day: usize,
+    /// Rank among the weak spots, 1 is weakest; nothing before its first lesson and where nobody reported.
+    pub rank: Option<usize>,
+    /// Estimated share of the class that has it, 0 to 1.
     pub has_it: Option<f64>,
-    /// Low end of its likely range.
+    /// The likely range of that share, low end.
     pub low: Option<f64>,
-    /// High end of its likely range.
+    /// The likely range of that share, high end.
     pub high: Option<f64>,
-    /// Students expected to get it wrong, of those there.
-    pub expected_wrong: f64,
-    /// Of these, expected among those whose last rating was On my own or Could teach it.
-    pub sure_wrong: f64,
-    /// Which way it is moving.
+    /// Students with at least one report on it.
+    pub reporters: usize,
+    /// Whether so few reported that one should ask first.
+    pub ask_first: bool,
+    /// Of the last rating of each reporter: how many chose each, `NotYet` first.
+    pub latest: [u32; 4],
+    /// Of the last marked result of each reporter: right and wrong.
+    pub results: [u32; 2],
+    /// Practice answers by everyone: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    #[ts(type = "number | null")]
+    pub newest_days: Option<i64>,
+    /// Which way it is moving, where that can be said.
     pub trend: Trend,
-    /// Whether it was talked about in this pass or the last.
-    pub talked_lately: bool,
-    /// Concepts building on it whose first lesson is within ten school days.
-    pub dependants_soon: Vec<ConceptName>,
-    /// The commonest mistakes.
+    /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
+    pub passes: Vec<PassCell>,
+    /// The commonest mistakes: code and count, most first, at most five.
     pub mistakes: Vec<MistakeCount>,
-    /// One exercise to discuss, with the common slip.
-    pub exercise: Option<SampleExercise>,
 }
 
-/// How to go about a concept.
+/// Which way a concept is moving.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
-pub enum TalkWay {
-    /// Teach it again.
-    TeachAgain,
-    /// Students explain it in pairs.
-    PairTalk,
-    /// A short look together.
-    ShortLook,
+pub enum Trend {
+    /// Ratings go up, beyond what chance does.
+    Rising,
+    /// Ratings go down, beyond what chance does.
+    Falling,
+    /// Perhaps up: clear on its own, not among so many concepts.
+    MaybeRising,
+    /// Perhaps down.
+    MaybeFalling,
+    /// Nothing beyond chance.
+    NoClearChange,
+    /// Fewer than six passes with three raters: too soon to say.
+    TooSoon,
 }
 
-/// A class's day to fill in: paper charts and the teacher's observations.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct EntryDay {
-    /// The school date.
-    pub date: NaiveDate,
-    /// Day of the rotation, from 1; nothing on a day without school.
-    pub day: Option<usize>,
-    /// The school day before, if any.
-    pub earlier: Option<NaiveDate>,
-    /// The school day after, up to today.
-    pub later: Option<NaiveDate>,
-    /// The concepts of the day in the order of the review.
-    pub concepts: Vec<ConceptName>,
-    /// One row a seat.
-    pub rows: Vec<EntryRow>,
+/// A concept in one pass.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PassCell {
+    /// Students who rated it.
+    pub rated: u32,
+    /// Of these, Not yet or With help.
+    pub needs: u32,
+    /// The newest rating of the pass.
+    pub last_on: Option<NaiveDate>,
 }
 
-/// A student's row.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct EntryRow {
+/// The students behind a concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ConceptReports {
+    /// The board's row for the concept.
+    pub row: BoardRow,
+    /// The test behind its trend.
+    pub trend_test: TrendTest,
+    /// One line a seat, who needs it most first.
+    pub students: Vec<StudentReport>,
+}
+
+/// What a trend is said by: ratings compared inside each student over the passes
+/// (Mann 1945), widened for what moves a whole pass, with false discoveries
+/// among all concepts held to one in ten (Benjamini and Hochberg 1995).
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+pub struct TrendTest {
+    /// Passes with at least three raters; below six nothing is said.
+    pub passes: usize,
+    /// Median change of the rating (0 to 3) a pass; nothing below two passes.
+    pub slope: Option<f64>,
+    /// Low end of its 95% interval (Sen 1968).
+    pub low: Option<f64>,
+    /// High end of its 95% interval.
+    pub high: Option<f64>,
+    /// Two-sided probability of so clear a movement by chance.
+    pub p: f64,
+    /// Concepts tested together.
+    pub concepts: usize,
+}
+
+/// One student's reports on one concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentReport {
     /// The seat.
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// One cell a concept.
-    pub cells: Vec<EntryCell>,
+    /// Chance of having it, 0 to 1, by everything that is known; nothing without a report.
+    pub has_it: Option<f64>,
+    /// Rating and result of each date, oldest first.
+    pub history: Vec<DatedReport>,
+    /// What the teacher saw, oldest first.
+    pub seen: Vec<DatedSight>,
+    /// Practice answers: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    #[ts(type = "number | null")]
+    pub newest_days: Option<i64>,
+    /// Practice still assigned on this concept.
+    pub assigned: Option<AssignedAmount>,
 }
 
-/// What stands of one student on one concept of the day.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
-pub struct EntryCell {
-    /// The rating typed in from paper.
-    pub rating: Option<Confidence>,
-    /// The result typed in from paper.
-    pub outcome: Option<Outcome>,
-    /// The rating that a device handed in.
-    pub device_rating: Option<Confidence>,
-    /// The result that a device handed in.
-    pub device_outcome: Option<Outcome>,
-    /// What the teacher saw.
-    pub seen: Option<Confidence>,
-    /// After a small group: whether the student has it.
-    pub group_result: Option<bool>,
-}
-
-/// A cell as filled in.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct EntryMade {
-    /// The seat.
-    pub seat: u32,
-    /// The concept.
-    pub concept: String,
-    /// What was filled in.
-    pub value: EntryValue,
-}
-
-/// What can be filled in; nothing takes it away.
+/// What the teacher saw on a date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-pub enum EntryValue {
-    /// A rating from a paper chart.
-    Rating {
-        /// The rating.
-        rating: Option<Confidence>,
-    },
-    /// A result from a paper chart.
-    Outcome {
-        /// The result.
-        outcome: Option<Outcome>,
-    },
-    /// What the teacher saw.
-    Seen {
-        /// On the students' own scale.
-        rating: Option<Confidence>,
-    },
-    /// What was recorded after a small group, put back.
-    GroupResult {
-        /// Whether the student has it.
-        has_it: bool,
-    },
+pub struct DatedSight {
+    /// School date.
+    pub date: NaiveDate,
+    /// On the students' own scale, if rated.
+    pub rating: Option<Confidence>,
+    /// Whether the student has it.
+    pub has_it: bool,
+}
+
+/// A check-in as the teacher sees it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DatedReport {
+    /// School date.
+    pub date: NaiveDate,
+    /// The pass of the date, from 0.
+    pub pass: usize,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
 }
 
 /// Ratings beside what came of it.

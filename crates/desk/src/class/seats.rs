@@ -1,0 +1,146 @@
+//! The seats of a class: names, codes, new ones, and their end.
+
+use super::open::{OpenClass, open_class};
+use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
+use super::views::SeatHoldings;
+use crate::error::{TeacherError, faulty};
+use std::collections::BTreeSet;
+use surefoot_exchange::{draw_seat_token, make_seat_code};
+use surefoot_record::{ClassId, SeatToken};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{HeldRows, SeatRow};
+
+pub(crate) fn checked_name(name: &str) -> Result<Option<String>, TeacherError> {
+    let name = name.trim();
+    if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
+        return Err(TeacherError::invalid("names", "too_long"));
+    }
+    Ok((!name.is_empty()).then(|| name.to_owned()))
+}
+
+pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, TeacherError> {
+    names.iter().map(|name| checked_name(name)).collect()
+}
+
+/// Adds seats behind those that are there, each with a token of its own.
+pub(super) fn seat_students(
+    desk: &DeskStore,
+    class: &ClassId,
+    names: &[Option<String>],
+    seed: &[u8; 32],
+) -> Result<(), TeacherError> {
+    let there = desk.seats(class.as_str())?;
+    let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
+    let last = there.iter().map(|s| s.number).max().unwrap_or(0);
+    let mut draw = last;
+    for (number, name) in (last + 1..).zip(names) {
+        let token = loop {
+            draw += 1;
+            let token = draw_seat_token(class, seed, draw);
+            if taken.insert(token.as_str().to_owned()) {
+                break token;
+            }
+        };
+        desk.add_seat(
+            class.as_str(),
+            &SeatRow {
+                number,
+                token: token.as_str().to_owned(),
+                name: name.clone(),
+            },
+        )?;
+    }
+    Ok(())
+}
+
+pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, TeacherError> {
+    ClassId::new(class.row.id.clone()).map_err(faulty)
+}
+
+/// The code on the slip of a seat.
+pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, TeacherError> {
+    let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
+    make_seat_code(class, &token).ok_or_else(|| TeacherError::Faulty("seat token".into()))
+}
+
+/// Names a seat, or takes its name away.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
+pub fn name_seat(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+    name: Option<&str>,
+) -> Result<(), TeacherError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(TeacherError::NotFound("seat"));
+    }
+    let name = checked_name(name.unwrap_or_default())?;
+    desk.name_seat(&class.row.id, seat, name.as_deref())?;
+    Ok(())
+}
+
+/// Adds seats; `seed` is 32 random bytes drawn by the shell.
+///
+/// # Errors
+/// [`TeacherError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
+pub fn add_seats(
+    desk: &DeskStore,
+    class: &str,
+    names: &[String],
+    seed: &[u8; 32],
+) -> Result<(), TeacherError> {
+    let class = open_class(desk, class)?;
+    let names = checked_names(names)?;
+    if class.seats.len() + names.len() > MOST_SEATS {
+        return Err(TeacherError::invalid("names", "too_many"));
+    }
+    let id = class_id(&class)?;
+    desk.together(|| seat_students(desk, &id, &names, seed))
+}
+
+/// What the desk holds of a seat, so that one knows what goes with it.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], or the store's.
+pub fn seat_holdings(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+) -> Result<SeatHoldings, TeacherError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(TeacherError::NotFound("seat"));
+    }
+    let held = desk.seat_holdings(&class.row.id, seat)?;
+    Ok(SeatHoldings {
+        hand_ins: held.hand_ins,
+        reports: held.reports,
+        answers: held.answers,
+        observations: held.observations,
+    })
+}
+
+/// Takes a seat away, with all that came from it, and gives the rows that went,
+/// which from then on stand nowhere else. The last seat of a class stays; the
+/// slip no longer joins, and its files are refused.
+///
+/// # Errors
+/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for the last seat, or the store's.
+pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<HeldRows, TeacherError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(TeacherError::NotFound("seat"));
+    }
+    if class.seats.len() == 1 {
+        return Err(TeacherError::invalid("seats", "too_few"));
+    }
+    let held = desk.together(|| {
+        let held = desk.hold(&class.row.id, Some(seat))?;
+        desk.remove_seat(&class.row.id, seat)?;
+        Ok::<_, surefoot_store::StoreError>(held)
+    })?;
+    Ok(held)
+}
