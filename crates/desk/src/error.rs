@@ -9,7 +9,7 @@ use thiserror::Error;
 
 /// Why a teacher's use-case did not go through. What was stored stays.
 #[derive(Debug, Error)]
-pub enum TeacherError {
+pub enum DeskError {
     /// No such class, seat, concept, device or assignment.
     #[error("no such {0}")]
     NotFound(&'static str),
@@ -41,14 +41,14 @@ pub enum TeacherError {
     Store(#[from] StoreError),
 }
 
-impl TeacherError {
-    /// A [`TeacherError::Invalid`].
+impl DeskError {
+    /// A [`DeskError::Invalid`].
     pub(super) fn invalid(field: &'static str, rule: &'static str) -> Self {
         Self::Invalid { field, rule }
     }
 }
 
-/// A [`TeacherError::Faulty`] from what another part says.
-pub(crate) fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
+/// A [`DeskError::Faulty`] from what another part says.
+pub(crate) fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
 }

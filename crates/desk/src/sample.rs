@@ -1,4 +1,4 @@
-//! Exercises to do or discuss together, with the slip worth talking about.
+//! Exercises to do or discuss together, with the misconception worth talking about.
 
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::bank::OwnExercise;
@@ -6,7 +6,7 @@ use surefoot_exercises::{Block, ItemView, Say};
 use surefoot_exercises::{Item, Level, generate, has_generator};
 use ts_rs::TS;
 
-/// An exercise with its key, and the slip to talk about.
+/// An exercise with its key, and the misconception to talk about.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct SampleExercise {
     /// The exercise.
@@ -15,13 +15,13 @@ pub struct SampleExercise {
     pub answer: Vec<Block>,
     /// The worked solution.
     pub steps: Vec<Vec<Block>>,
-    /// A slip that leads to a wrong answer here.
-    pub slip: Option<SampleSlip>,
+    /// A misconception that leads to a wrong answer here.
+    pub misconception: Option<SampleMisconception>,
 }
 
-/// A slip and the answer it leads to.
+/// A misconception and the answer it leads to.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct SampleSlip {
+pub struct SampleMisconception {
     /// Its code.
     pub code: String,
     /// The wrong answer.
@@ -30,12 +30,12 @@ pub struct SampleSlip {
     pub say: Say,
 }
 
-/// Seeds tried until the wished slip can happen on an exercise.
+/// Seeds tried until the wished misconception can happen on an exercise.
 const MOST_TRIES: u64 = 24;
 
 /// An exercise on `concept`. Of the slips in `wished` (commonest first) the
 /// first one that can happen is shown with the answer it leads to; without
-/// one, any slip the exercise knows. A concept without a generator gives one of the
+/// one, any misconception the exercise knows. A concept without a generator gives one of the
 /// teacher's own exercises; `None` without either.
 pub(super) fn sample(
     own: &[OwnExercise],
@@ -71,14 +71,14 @@ fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
     let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;
     let item = own.get(place)?.item().ok()?;
     Some(SampleExercise {
-        slip: None,
+        misconception: None,
         ..shown(&item, None)
     })
 }
 
 fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     let worked = item.worked();
-    let slip = item
+    let misconception = item
         .mistakes
         .iter()
         .find(|m| code.is_none_or(|code| m.code == code))
@@ -87,7 +87,7 @@ fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
                 answer: mistake.answer.clone(),
                 ..item.clone()
             };
-            SampleSlip {
+            SampleMisconception {
                 code: mistake.code.clone().into_owned(),
                 answer: as_answered.worked().answer,
                 say: mistake.say.clone(),
@@ -97,7 +97,7 @@ fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
         item: item.view(),
         answer: worked.answer,
         steps: worked.steps,
-        slip,
+        misconception,
     }
 }
 
@@ -108,16 +108,16 @@ mod tests {
 
     #[test]
     fn every_concept_gives_an_exercise_whose_slip_differs_from_its_answer() {
-        let mut with_slip = 0;
+        let mut with_misconception = 0;
         for concept in concepts_with_exercises() {
             let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
             assert!(!found.item.prompt.is_empty() && !found.answer.is_empty());
-            if let Some(slip) = &found.slip {
-                assert_ne!(slip.answer, found.answer, "{concept}");
-                with_slip += 1;
+            if let Some(misconception) = &found.misconception {
+                assert_ne!(misconception.answer, found.answer, "{concept}");
+                with_misconception += 1;
             }
         }
-        assert!(with_slip > 60, "{with_slip}");
+        assert!(with_misconception > 60, "{with_misconception}");
     }
 
     #[test]
@@ -133,9 +133,16 @@ mod tests {
             std::slice::from_ref(&code),
         )
         .unwrap();
-        assert_eq!(wished.slip.unwrap().code, code);
-        let unknown = sample(&[], concept, Level::Expected, 3, &["no-such-slip".into()]).unwrap();
-        assert!(unknown.slip.is_some());
+        assert_eq!(wished.misconception.unwrap().code, code);
+        let unknown = sample(
+            &[],
+            concept,
+            Level::Expected,
+            3,
+            &["no-such-misconception".into()],
+        )
+        .unwrap();
+        assert!(unknown.misconception.is_some());
         assert!(sample(&[], "no-such-concept", Level::Expected, 3, &[]).is_none());
     }
 }

@@ -3,7 +3,7 @@
 use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
 use crate::class::OpenClass;
 use crate::class::pack_stamp::stamp;
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -20,41 +20,41 @@ pub const MOST_ITEMS_EACH: u32 = 20;
 /// Assigns practice; it travels in the next class pack. `id` is a fresh id drawn by the shell.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for concepts, amount, dates or seats, or the store's.
+/// [`DeskError::Invalid`] for concepts, amount, dates or seats, or the store's.
 pub fn assign(
     desk: &DeskStore,
     class: &OpenClass,
     new: &NewAssignment,
     id: &str,
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let concepts: BTreeSet<&String> = new.concepts.iter().collect();
     if concepts.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid("concepts", "too_few"));
     }
     if concepts.len() > MOST_ASSIGNED_CONCEPTS || concepts.len() < new.concepts.len() {
-        return Err(TeacherError::invalid("concepts", "too_many"));
+        return Err(DeskError::invalid("concepts", "too_many"));
     }
     for concept in concepts {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(TeacherError::NotFound("concept"));
+            return Err(DeskError::NotFound("concept"));
         }
         if !class.facts.has_exercises(concept) {
-            return Err(TeacherError::invalid("concepts", "no_exercises"));
+            return Err(DeskError::invalid("concepts", "no_exercises"));
         }
     }
     if new.items_each == 0 || new.items_each > MOST_ITEMS_EACH {
-        return Err(TeacherError::invalid("amount", "range"));
+        return Err(DeskError::invalid("amount", "range"));
     }
     if new.due < new.from || new.due < today {
-        return Err(TeacherError::invalid("dates", "order"));
+        return Err(DeskError::invalid("dates", "order"));
     }
     let seats: BTreeSet<u32> = new.seats.iter().copied().collect();
     if seats
         .iter()
         .any(|seat| !class.seats.iter().any(|s| s.number == *seat))
     {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     let id = AssignmentId::new(id).map_err(faulty)?;
     desk.add_assignment(
@@ -76,24 +76,16 @@ pub fn assign(
 /// Takes an assignment back; devices learn of it with the next class pack.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn withdraw_assignment(
-    desk: &DeskStore,
-    class: &OpenClass,
-    id: &str,
-) -> Result<(), TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn withdraw_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, true)
 }
 
 /// Lets an assignment that was taken back stand again.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn restore_assignment(
-    desk: &DeskStore,
-    class: &OpenClass,
-    id: &str,
-) -> Result<(), TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn restore_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, false)
 }
 
@@ -102,10 +94,10 @@ fn withdrawn(
     class: &OpenClass,
     id: &str,
     withdrawn: bool,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     desk.withdraw_assignment(&class.row.id, id, withdrawn)
         .map_err(|error| match error {
-            surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
+            surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
             other => other.into(),
         })
 }
@@ -138,7 +130,7 @@ pub fn assignments(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
-) -> Result<Vec<AssignmentReport>, TeacherError> {
+) -> Result<Vec<AssignmentReport>, DeskError> {
     let practice = desk.practice(&class.row.id)?;
     let with_device: BTreeSet<u32> = desk
         .devices(&class.row.id)?
@@ -196,7 +188,7 @@ pub(crate) fn amounts(
     practice: &[PracticeReport],
     concept: &str,
     today: NaiveDate,
-) -> Result<BTreeMap<u32, AssignedAmount>, TeacherError> {
+) -> Result<BTreeMap<u32, AssignedAmount>, DeskError> {
     let mut found = BTreeMap::new();
     for row in desk.assignments(&class.row.id)? {
         if row.due < today || !row.concepts.iter().any(|c| c == concept) {

@@ -6,8 +6,8 @@ use super::views::{
 };
 use crate::assign::amounts;
 use crate::class::OpenClass;
-use crate::error::TeacherError;
-use crate::estimate::MistakeCount;
+use crate::error::DeskError;
+use crate::estimate::MisconceptionCount;
 use crate::estimate::{OfConcept, Reports, trends_of};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -17,8 +17,8 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
 
-/// Mistakes listed for a concept at most.
-const MISTAKES_SHOWN: usize = 5;
+/// Misconceptions listed for a concept at most.
+const MISCONCEPTIONS_SHOWN: usize = 5;
 
 /// Normal point of the 80% interval, as in the estimate for the class.
 const INTERVAL_Z: f64 = 1.2816;
@@ -32,7 +32,7 @@ pub fn board(
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Board, TeacherError> {
+) -> Result<Board, DeskError> {
     board_of(desk, class, &[], language, today)
 }
 
@@ -40,14 +40,14 @@ pub fn board(
 /// What the class knows still informs each student's estimate.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for a seat that is not there, or the store's.
+/// [`DeskError::NotFound`] for a seat that is not there, or the store's.
 pub fn board_of(
     desk: &DeskStore,
     class: &OpenClass,
     group: &[u32],
     language: Language,
     today: NaiveDate,
-) -> Result<Board, TeacherError> {
+) -> Result<Board, DeskError> {
     let mut reports = Reports::read(desk, class, today)?;
     if !group.is_empty() {
         restrict(&mut reports, group)?;
@@ -65,8 +65,8 @@ pub(crate) fn board_from(
     reports: &Reports,
     language: Language,
     today: NaiveDate,
-) -> Result<Board, TeacherError> {
-    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
+) -> Result<Board, DeskError> {
+    let misconceptions = misconceptions_by_concept(desk, class, &reports.seats, today)?;
     let mut ages: Vec<i64> = reports
         .newest
         .values()
@@ -77,7 +77,17 @@ pub(crate) fn board_from(
         .by_concept()
         .iter()
         .enumerate()
-        .map(|(concept, of)| row(class, reports, of, &mistakes, concept, language, today))
+        .map(|(concept, of)| {
+            row(
+                class,
+                reports,
+                of,
+                &misconceptions,
+                concept,
+                language,
+                today,
+            )
+        })
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .picture
@@ -115,12 +125,12 @@ pub(crate) fn board_from(
 
 /// Leaves only some seats in the reports. The share of a concept is then the
 /// mean of their chances, with the spread of those chances as its uncertainty.
-fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
+fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     let places: Vec<usize> = group
         .iter()
         .map(|seat| {
             let at = reports.seats.iter().position(|s| s == seat);
-            at.ok_or(TeacherError::NotFound("seat"))
+            at.ok_or(DeskError::NotFound("seat"))
         })
         .collect::<Result<_, _>>()?;
     reports.trends = trends_of(&reports.evidence, &places, reports.pass)?;
@@ -171,25 +181,25 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
 /// The students behind a concept, who needs it most first.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for a concept outside the rotation; the store's.
+/// [`DeskError::NotFound`] for a concept outside the rotation; the store's.
 pub fn concept_reports(
     desk: &DeskStore,
     class: &OpenClass,
     concept: &str,
     language: Language,
     today: NaiveDate,
-) -> Result<ConceptReports, TeacherError> {
+) -> Result<ConceptReports, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let index = reports
         .concepts
         .iter()
         .position(|c| c == concept)
-        .ok_or(TeacherError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound("concept"))?;
     let row = board_from(desk, class, &reports, language, today)?
         .rows
         .into_iter()
         .find(|row| row.concept.id == concept)
-        .ok_or(TeacherError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound("concept"))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
     let mut students: Vec<StudentReport> = class
         .seats
@@ -261,28 +271,28 @@ pub fn concept_reports(
     })
 }
 
-fn mistakes_by_concept(
+fn misconceptions_by_concept(
     desk: &DeskStore,
     class: &OpenClass,
     seats: &[u32],
     today: NaiveDate,
-) -> Result<BTreeMap<String, Vec<MistakeCount>>, TeacherError> {
+) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
     for found in desk.mistakes_by_seat(&class.row.id, today)? {
         if seats.contains(&found.seat) {
             *sums.entry((found.concept, found.code)).or_default() += found.times;
         }
     }
-    let mut found: BTreeMap<String, Vec<MistakeCount>> = BTreeMap::new();
+    let mut found: BTreeMap<String, Vec<MisconceptionCount>> = BTreeMap::new();
     for ((concept, code), count) in sums {
         found
             .entry(concept)
             .or_default()
-            .push(MistakeCount { code, count });
+            .push(MisconceptionCount { code, count });
     }
     for listed in found.values_mut() {
         listed.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
-        listed.truncate(MISTAKES_SHOWN);
+        listed.truncate(MISCONCEPTIONS_SHOWN);
     }
     Ok(found)
 }
@@ -291,7 +301,7 @@ fn row(
     class: &OpenClass,
     reports: &Reports,
     of: &OfConcept<'_>,
-    mistakes: &BTreeMap<String, Vec<MistakeCount>>,
+    misconceptions: &BTreeMap<String, Vec<MisconceptionCount>>,
     index: usize,
     language: Language,
     today: NaiveDate,
@@ -375,7 +385,7 @@ fn row(
             .get(index)
             .map_or(Trend::TooSoon, |t| trend(t.verdict)),
         passes,
-        mistakes: mistakes.get(concept).cloned().unwrap_or_default(),
+        misconceptions: misconceptions.get(concept).cloned().unwrap_or_default(),
     }
 }
 

@@ -2,11 +2,11 @@
 //! far ratings can be believed, and how they agree with what the teacher saw.
 
 use super::views::{
-    Agreement, CalibrationVerdict, Comparison, ConceptMistake, ForecastScore, Mismatch,
+    Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
     StudentCalibration, StudentConcept, StudentPage,
 };
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use crate::estimate::GroupMember;
 use crate::estimate::Reports;
 use chrono::NaiveDate;
@@ -24,8 +24,8 @@ const AGAINST_AT_LEAST: u32 = 2;
 /// Pairs of ratings below which no kappa is told. Common practice; no source.
 const KAPPA_PAIRS: usize = 10;
 
-/// Mistakes listed over all concepts at most.
-const MISTAKES_LISTED: usize = 40;
+/// Misconceptions listed over all concepts at most.
+const MISCONCEPTIONS_LISTED: usize = 40;
 
 /// Compares ratings with results over the class.
 ///
@@ -36,20 +36,20 @@ pub fn comparison(
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Comparison, TeacherError> {
+) -> Result<Comparison, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
-    let mut mistakes = mistakes(desk, class, language, today)?;
-    let mistakes_left_out = mistakes.len().saturating_sub(MISTAKES_LISTED);
-    mistakes.truncate(MISTAKES_LISTED);
+    let mut misconceptions = misconceptions(desk, class, language, today)?;
+    let misconceptions_left_out = misconceptions.len().saturating_sub(MISCONCEPTIONS_LISTED);
+    misconceptions.truncate(MISCONCEPTIONS_LISTED);
     Ok(Comparison {
         sure_but_wrong,
         unsure_but_right,
         students: (0..reports.seats.len())
             .filter_map(|student| student_calibration(class, &reports, student))
             .collect(),
-        mistakes,
-        mistakes_left_out,
+        misconceptions,
+        misconceptions_left_out,
         agreement: agreement(class, &reports),
     })
 }
@@ -221,12 +221,12 @@ fn student_calibration(
     })
 }
 
-fn mistakes(
+fn misconceptions(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Vec<ConceptMistake>, TeacherError> {
+) -> Result<Vec<ConceptMisconception>, DeskError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
     for found in desk.mistakes_by_seat(&class.row.id, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
@@ -238,10 +238,10 @@ fn mistakes(
             sum.2 = sum.2.max(found.date);
         }
     }
-    let mut listed: Vec<ConceptMistake> = sums
+    let mut listed: Vec<ConceptMisconception> = sums
         .into_iter()
         .map(
-            |((concept, code), (count, students, newest))| ConceptMistake {
+            |((concept, code), (count, students, newest))| ConceptMisconception {
                 concept: class.facts.name(&concept, language),
                 code,
                 count,
@@ -297,14 +297,14 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
 /// A student over all concepts, those needed most first.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn student_page(
     desk: &DeskStore,
     class: &OpenClass,
     seat: u32,
     language: Language,
     today: NaiveDate,
-) -> Result<StudentPage, TeacherError> {
+) -> Result<StudentPage, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     student_page_from(class, &reports, seat, language, today)
 }
@@ -318,7 +318,7 @@ pub fn student_pages(
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Vec<StudentPage>, TeacherError> {
+) -> Result<Vec<StudentPage>, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     class
         .seats
@@ -334,14 +334,14 @@ pub(crate) fn student_page_from(
     seat: u32,
     language: Language,
     today: NaiveDate,
-) -> Result<StudentPage, TeacherError> {
+) -> Result<StudentPage, DeskError> {
     let student = reports
         .seats
         .iter()
         .position(|s| *s == seat)
-        .ok_or(TeacherError::NotFound("seat"))?;
+        .ok_or(DeskError::NotFound("seat"))?;
     let calibration =
-        student_calibration(class, reports, student).ok_or(TeacherError::NotFound("seat"))?;
+        student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
     let begin = |concept: &str| {
         let at = reports.concepts.iter().position(|c| c == concept);

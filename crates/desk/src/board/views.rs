@@ -2,7 +2,7 @@
 
 use crate::assign::AssignedAmount;
 use crate::estimate::GroupMember;
-use crate::estimate::MistakeCount;
+use crate::estimate::MisconceptionCount;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::Confidence;
@@ -76,8 +76,8 @@ pub struct BoardRow {
     pub trend: Trend,
     /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
     pub passes: Vec<PassCell>,
-    /// The commonest mistakes: code and count, most first, at most five.
-    pub mistakes: Vec<MistakeCount>,
+    /// The commonest misconceptions: code and count, most first, at most five.
+    pub misconceptions: Vec<MisconceptionCount>,
 }
 
 /// Which way a concept is moving.
@@ -194,10 +194,10 @@ pub struct Comparison {
     pub unsure_but_right: Vec<Mismatch>,
     /// How far each student's ratings can be believed.
     pub students: Vec<StudentCalibration>,
-    /// The commonest mistakes over all concepts.
-    pub mistakes: Vec<ConceptMistake>,
-    /// Mistakes beyond these that are not listed.
-    pub mistakes_left_out: usize,
+    /// The commonest misconceptions over all concepts.
+    pub misconceptions: Vec<ConceptMisconception>,
+    /// Misconceptions beyond these that are not listed.
+    pub misconceptions_left_out: usize,
     /// Students' ratings against the teacher's observations.
     pub agreement: Agreement,
 }
@@ -271,12 +271,12 @@ pub enum CalibrationVerdict {
     TooLittle,
 }
 
-/// A mistake on a concept.
+/// A misconception on a concept.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct ConceptMistake {
+pub struct ConceptMisconception {
     /// The concept.
     pub concept: ConceptName,
-    /// The mistake's code.
+    /// The misconception's code.
     pub code: String,
     /// How often it was made.
     pub count: u32,

@@ -4,20 +4,20 @@ use super::concepts;
 use super::open::open_class;
 use super::setup::checked_title;
 use super::views::PlacedConcept;
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::{Phase, Rotation};
 use surefoot_catalogue::{Catalogue, Language};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::HeldRows;
+use surefoot_store::desk::RemovedRows;
 
 /// Gives a class another title.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
-pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), TeacherError> {
+/// [`DeskError::NotFound`], [`DeskError::Invalid`], or the store's.
+pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     desk.rename_class(&class.row.id, &checked_title(title)?)?;
     Ok(())
@@ -30,14 +30,14 @@ pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), Te
 /// them; days of the rotation and passes are counted anew from the first day.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Calendar`], or the store's.
+/// [`DeskError::NotFound`], [`DeskError::Calendar`], or the store's.
 pub fn move_year(
     desk: &DeskStore,
     class: &str,
     first_day: NaiveDate,
     last_day: NaiveDate,
     weekdays: BTreeSet<u8>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let year = SchoolYear::new(
         first_day,
@@ -53,8 +53,8 @@ pub fn move_year(
 /// them, hand-ins for it can never be opened again.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn delete_class(desk: &DeskStore, class: &str) -> Result<HeldRows, TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     let held = desk.together(|| {
         let held = desk.hold(&class.row.id, None)?;
@@ -67,11 +67,11 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<HeldRows, TeacherEr
 /// Brings a removed seat or class back, as it was.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] at `removed` when its place is taken, or the
+/// [`DeskError::Invalid`] at `removed` when its place is taken, or the
 /// store's; nothing is changed then.
-pub fn bring_back(desk: &DeskStore, held: &HeldRows) -> Result<(), TeacherError> {
+pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     desk.put_back(held).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(_) => TeacherError::invalid("removed", "taken"),
+        surefoot_store::StoreError::Missing(_) => DeskError::invalid("removed", "taken"),
         other => other.into(),
     })
 }
@@ -80,12 +80,12 @@ pub fn bring_back(desk: &DeskStore, held: &HeldRows) -> Result<(), TeacherError>
 /// teaching order.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn spare_concepts(
+/// [`DeskError::NotFound`], or the store's.
+pub fn unscheduled_concepts(
     desk: &DeskStore,
     class: &str,
     language: Language,
-) -> Result<Vec<PlacedConcept>, TeacherError> {
+) -> Result<Vec<PlacedConcept>, DeskError> {
     let class = open_class(desk, class)?;
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     // The catalogue names a concept in the same words as the class would.
@@ -108,12 +108,12 @@ pub fn spare_concepts(
 /// once, days and the strands on them within one of each other. Nothing is changed.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Rotation`] for a length, or the store's.
+/// [`DeskError::NotFound`], [`DeskError::Rotation`] for a length, or the store's.
 pub fn balanced_rotation(
     desk: &DeskStore,
     class: &str,
     days: usize,
-) -> Result<Vec<Vec<String>>, TeacherError> {
+) -> Result<Vec<Vec<String>>, DeskError> {
     let class = open_class(desk, class)?;
     let facts = &class.facts;
     let mut ids: Vec<&String> = facts.rotation.days().iter().flatten().collect();

@@ -1,7 +1,7 @@
 //! The concepts and exercises that a class can have: those of the catalogue and its own.
 
 use super::open::OpenClass;
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use std::collections::BTreeMap;
 use surefoot_catalogue::{Catalogue, Concept};
 use surefoot_exercises::bank::OwnExercise;
@@ -10,7 +10,7 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::OwnExerciseRow;
 
 /// Every concept that a class can have: the built-in ones and its own.
-pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>, TeacherError> {
+pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>, DeskError> {
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     Ok(catalogue
         .concepts()
@@ -22,14 +22,14 @@ pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>
 }
 
 /// The own concepts of a class, by id.
-pub(crate) fn own_concepts(desk: &DeskStore, class: &str) -> Result<Vec<Concept>, TeacherError> {
+pub(crate) fn own_concepts(desk: &DeskStore, class: &str) -> Result<Vec<Concept>, DeskError> {
     desk.own_concepts(class)?
         .iter()
         .map(|row| serde_json::from_str(&row.content).map_err(faulty))
         .collect()
 }
 
-fn stored(row: &OwnExerciseRow) -> Result<OwnExercise, TeacherError> {
+fn stored(row: &OwnExerciseRow) -> Result<OwnExercise, DeskError> {
     serde_json::from_str(&row.content).map_err(faulty)
 }
 
@@ -37,7 +37,7 @@ fn stored(row: &OwnExerciseRow) -> Result<OwnExercise, TeacherError> {
 pub(crate) fn own_exercises(
     desk: &DeskStore,
     class: &str,
-) -> Result<BTreeMap<String, Vec<OwnExercise>>, TeacherError> {
+) -> Result<BTreeMap<String, Vec<OwnExercise>>, DeskError> {
     let mut all: BTreeMap<String, Vec<OwnExercise>> = BTreeMap::new();
     for row in desk.own_exercises(class)? {
         all.entry(row.concept.clone())
@@ -48,7 +48,7 @@ pub(crate) fn own_exercises(
 }
 
 /// Facts that name every concept of the catalogue and the class's own.
-pub(crate) fn facts_with_all(class: &OpenClass) -> Result<Class, TeacherError> {
+pub(crate) fn facts_with_all(class: &OpenClass) -> Result<Class, DeskError> {
     Ok(Class {
         concepts: with_built_in(&class.own_concepts)?,
         ..class.facts.clone()

@@ -16,7 +16,7 @@ mod views;
 mod year_end;
 
 pub use changes::{
-    balanced_rotation, bring_back, delete_class, move_year, rename_class, spare_concepts,
+    balanced_rotation, delete_class, move_year, rename_class, restore, unscheduled_concepts,
 };
 pub use copy::copy_class;
 pub use open::{OpenClass, open_class};
@@ -28,7 +28,7 @@ pub use seats::{add_seats, name_seat, remove_seat, seat_holdings};
 pub(crate) use seats::{checked_name, seat_code};
 pub(crate) use setup::checked_title;
 pub use setup::{
-    Chance, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,
+    ClassSecrets, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,
     set_practice, set_rotation, set_taught_from,
 };
 pub use views::*;

@@ -1,7 +1,7 @@
 //! A class as the use-cases take it.
 
 use super::concepts;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use surefoot_catalogue::Concept;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_record::Class;
@@ -23,11 +23,11 @@ pub struct OpenClass {
 /// Opens a class of the desk.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
     let row = desk.class(class).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
-        other => TeacherError::Store(other),
+        surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
+        other => DeskError::Store(other),
     })?;
     let own_concepts = concepts::own_concepts(desk, class)?;
     let all = concepts::with_built_in(&own_concepts)?;

@@ -2,7 +2,7 @@
 
 use super::open::{OpenClass, open_class};
 use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -109,20 +109,20 @@ fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
 /// Sets the first lessons of several concepts as one; nothing takes one away.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for a date outside the
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] for a date outside the
 /// year, or the store's; then none is set.
 pub fn set_first_lessons(
     desk: &DeskStore,
     class: &str,
     lessons: &BTreeMap<String, Option<NaiveDate>>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     for (concept, date) in lessons {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(TeacherError::NotFound("concept"));
+            return Err(DeskError::NotFound("concept"));
         }
         if date.is_some_and(|date| !class.facts.year.contains(date)) {
-            return Err(TeacherError::invalid("dates", "range"));
+            return Err(DeskError::invalid("dates", "range"));
         }
     }
     desk.together(|| {

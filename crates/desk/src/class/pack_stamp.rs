@@ -1,7 +1,7 @@
 //! Whether the last class pack still says what the class is.
 
 use super::open::OpenClass;
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use sha2::{Digest, Sha256};
 use surefoot_catalogue::{Catalogue, Concept};
 use surefoot_record::Class;
@@ -10,7 +10,7 @@ use surefoot_store::desk::DeviceState;
 
 /// Stands for everything a class pack says but its version and date, so that
 /// one can tell whether a new one is due.
-pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, TeacherError> {
+pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskError> {
     let facts = &class.facts;
     let devices: Vec<_> = accepted_devices(desk, class)?
         .into_iter()
@@ -48,7 +48,7 @@ pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, Teach
 pub(crate) fn accepted_devices(
     desk: &DeskStore,
     class: &OpenClass,
-) -> Result<Vec<(u32, String, String)>, TeacherError> {
+) -> Result<Vec<(u32, String, String)>, DeskError> {
     Ok(desk
         .devices(&class.row.id)?
         .into_iter()
@@ -58,7 +58,7 @@ pub(crate) fn accepted_devices(
 }
 
 /// Stands in a class pack's stamp for what is the teacher's own; empty without any.
-fn stamp_part(facts: &Class) -> Result<Vec<u8>, TeacherError> {
+fn stamp_part(facts: &Class) -> Result<Vec<u8>, DeskError> {
     let exercises: Vec<String> = facts
         .own_exercises
         .iter()

@@ -9,7 +9,7 @@
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_table::{Record, Table, TooWide};
 use super::views::{RosterClass, RosterFile};
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Size of one roster file at most.
@@ -45,9 +45,9 @@ pub type NamedBytes = (String, Vec<u8>);
 /// each file is a class of its own.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] (`roster`) when nothing can be read as a name, or
+/// [`DeskError::Invalid`] (`roster`) when nothing can be read as a name, or
 /// a file is not text in UTF-8.
-pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, TeacherError> {
+pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> {
     let named = |wanted: &str| {
         files.iter().find(|(name, _)| {
             let own = name.rsplit(['/', '\\']).next().unwrap_or(name);
@@ -70,17 +70,17 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, TeacherErro
         },
     };
     if found.classes.iter().all(|class| class.names.is_empty()) {
-        return Err(TeacherError::invalid("roster", "empty"));
+        return Err(DeskError::invalid("roster", "empty"));
     }
     Ok(found)
 }
 
-fn not_text(_: impl std::fmt::Display) -> TeacherError {
-    TeacherError::invalid("roster", "not_text")
+fn not_text(_: impl std::fmt::Display) -> DeskError {
+    DeskError::invalid("roster", "not_text")
 }
 
-fn too_wide(_: TooWide) -> TeacherError {
-    TeacherError::invalid("roster", "too_long")
+fn too_wide(_: TooWide) -> DeskError {
+    DeskError::invalid("roster", "too_long")
 }
 
 /// Without the byte-order mark that spreadsheets put in front.
@@ -88,7 +88,7 @@ fn without_mark(bytes: &[u8]) -> &[u8] {
     bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
 }
 
-fn text(field: Option<&[u8]>) -> Result<&str, TeacherError> {
+fn text(field: Option<&[u8]>) -> Result<&str, DeskError> {
     std::str::from_utf8(field.unwrap_or_default())
         .map(str::trim)
         .map_err(not_text)
@@ -119,7 +119,7 @@ fn put(class: &mut RosterClass, found: Option<String>) {
 
 /// A class out of one table. The heading decides the column; without one the
 /// first column counts.
-fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, TeacherError> {
+fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, DeskError> {
     let bytes = without_mark(bytes);
     let stem = file_name.rsplit(['/', '\\']).next().unwrap_or(file_name);
     let mut class = RosterClass {
@@ -176,8 +176,8 @@ fn delimiter(bytes: &[u8]) -> u8 {
 fn rows<const N: usize>(
     bytes: &[u8],
     columns: [&str; N],
-    mut read: impl FnMut([&str; N]) -> Result<(), TeacherError>,
-) -> Result<(), TeacherError> {
+    mut read: impl FnMut([&str; N]) -> Result<(), DeskError>,
+) -> Result<(), DeskError> {
     let mut table = Table::new(without_mark(bytes), b',');
     let Some(header) = table.next().map_err(too_wide)? else {
         return Ok(());
@@ -206,7 +206,7 @@ fn one_roster(
     enrollments: Option<&[u8]>,
     classes: Option<&[u8]>,
     roles: Option<&[u8]>,
-) -> Result<RosterFile, TeacherError> {
+) -> Result<RosterFile, DeskError> {
     // 1.2 says in roles.csv who is a student.
     let mut students: BTreeSet<String> = BTreeSet::new();
     if let Some(roles) = roles {

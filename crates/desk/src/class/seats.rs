@@ -3,22 +3,22 @@
 use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::views::SeatHoldings;
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use std::collections::BTreeSet;
 use surefoot_exchange::{draw_seat_token, make_seat_code};
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{HeldRows, SeatRow};
+use surefoot_store::desk::{RemovedRows, SeatRow};
 
-pub(crate) fn checked_name(name: &str) -> Result<Option<String>, TeacherError> {
+pub(crate) fn checked_name(name: &str) -> Result<Option<String>, DeskError> {
     let name = name.trim();
     if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
-        return Err(TeacherError::invalid("names", "too_long"));
+        return Err(DeskError::invalid("names", "too_long"));
     }
     Ok((!name.is_empty()).then(|| name.to_owned()))
 }
 
-pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, TeacherError> {
+pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, DeskError> {
     names.iter().map(|name| checked_name(name)).collect()
 }
 
@@ -28,7 +28,7 @@ pub(super) fn seat_students(
     class: &ClassId,
     names: &[Option<String>],
     seed: &[u8; 32],
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let there = desk.seats(class.as_str())?;
     let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
     let last = there.iter().map(|s| s.number).max().unwrap_or(0);
@@ -53,29 +53,29 @@ pub(super) fn seat_students(
     Ok(())
 }
 
-pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, TeacherError> {
+pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, DeskError> {
     ClassId::new(class.row.id.clone()).map_err(faulty)
 }
 
 /// The code on the slip of a seat.
-pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, TeacherError> {
+pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, DeskError> {
     let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
-    make_seat_code(class, &token).ok_or_else(|| TeacherError::Faulty("seat token".into()))
+    make_seat_code(class, &token).ok_or_else(|| DeskError::Faulty("seat token".into()))
 }
 
 /// Names a seat, or takes its name away.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
+/// [`DeskError::NotFound`], [`DeskError::Invalid`], or the store's.
 pub fn name_seat(
     desk: &DeskStore,
     class: &str,
     seat: u32,
     name: Option<&str>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     let name = checked_name(name.unwrap_or_default())?;
     desk.name_seat(&class.row.id, seat, name.as_deref())?;
@@ -85,17 +85,17 @@ pub fn name_seat(
 /// Adds seats; `seed` is 32 random bytes drawn by the shell.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
+/// [`DeskError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
 pub fn add_seats(
     desk: &DeskStore,
     class: &str,
     names: &[String],
     seed: &[u8; 32],
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let names = checked_names(names)?;
     if class.seats.len() + names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid("names", "too_many"));
     }
     let id = class_id(&class)?;
     desk.together(|| seat_students(desk, &id, &names, seed))
@@ -104,15 +104,11 @@ pub fn add_seats(
 /// What the desk holds of a seat, so that one knows what goes with it.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn seat_holdings(
-    desk: &DeskStore,
-    class: &str,
-    seat: u32,
-) -> Result<SeatHoldings, TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHoldings, DeskError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     let held = desk.seat_holdings(&class.row.id, seat)?;
     Ok(SeatHoldings {
@@ -128,14 +124,14 @@ pub fn seat_holdings(
 /// slip no longer joins, and its files are refused.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for the last seat, or the store's.
-pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<HeldRows, TeacherError> {
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] for the last seat, or the store's.
+pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     if class.seats.len() == 1 {
-        return Err(TeacherError::invalid("seats", "too_few"));
+        return Err(DeskError::invalid("seats", "too_few"));
     }
     let held = desk.together(|| {
         let held = desk.hold(&class.row.id, Some(seat))?;

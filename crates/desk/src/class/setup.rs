@@ -7,7 +7,7 @@ use super::pack_stamp::stamp;
 use super::roster::MOST_SEATS;
 use super::seats::{checked_names, class_id, seat_code, seat_students};
 use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use crate::estimate::newest_by_seat;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -27,7 +27,7 @@ const MOST_CONCEPTS_A_DAY: usize = 12;
 
 /// Random bytes drawn by the shell: class id, sealing identity, signing key, seats.
 #[derive(Clone)]
-pub struct Chance {
+pub struct ClassSecrets {
     /// For the class id.
     pub class_id: [u8; 16],
     /// For the age identity that opens hand-ins.
@@ -42,7 +42,7 @@ pub struct Chance {
 ///
 /// # Errors
 /// The store's.
-pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, TeacherError> {
+pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, DeskError> {
     desk.classes()?
         .into_iter()
         .map(|row| summary(desk, &open_class(desk, &row.id)?, today))
@@ -52,24 +52,24 @@ pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, 
 /// Makes a class with its seats, a suggested rotation and suggested first lessons.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for title, names, grades or amounts,
-/// [`TeacherError::Calendar`], [`TeacherError::Rotation`], or the store's.
+/// [`DeskError::Invalid`] for title, names, grades or amounts,
+/// [`DeskError::Calendar`], [`DeskError::Rotation`], or the store's.
 pub fn create_class(
     desk: &DeskStore,
     new: &NewClass,
-    chance: &Chance,
+    secrets: &ClassSecrets,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     checked_title(&new.title)?;
     new.year.check()?;
     if new.names.is_empty() {
-        return Err(TeacherError::invalid("names", "too_few"));
+        return Err(DeskError::invalid("names", "too_few"));
     }
     if new.names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid("names", "too_many"));
     }
     if new.concepts_a_day == 0 || new.concepts_a_day > MOST_CONCEPTS_A_DAY {
-        return Err(TeacherError::invalid("concepts", "range"));
+        return Err(DeskError::invalid("concepts", "range"));
     }
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     let grades: BTreeSet<u8> = new.grades.iter().copied().collect();
@@ -79,7 +79,7 @@ pub fn create_class(
         new.rotation_days.saturating_mul(new.concepts_a_day),
     );
     if concepts.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid("concepts", "too_few"));
     }
     let by_strand: Vec<_> = concepts
         .iter()
@@ -94,7 +94,7 @@ pub fn create_class(
         rotation.days(),
         &spread_first_lessons(&concepts, &new.year),
         None,
-        chance,
+        secrets,
         today,
     )
 }
@@ -113,17 +113,17 @@ pub(crate) fn make_class(
     rotation: &[Vec<String>],
     first_lessons: &BTreeMap<String, NaiveDate>,
     like: Option<&str>,
-    chance: &Chance,
+    secrets: &ClassSecrets,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     let title = checked_title(title)?;
     year.check()?;
     let names = checked_names(names)?;
     if names.is_empty() {
-        return Err(TeacherError::invalid("names", "too_few"));
+        return Err(DeskError::invalid("names", "too_few"));
     }
     if names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid("names", "too_many"));
     }
     let practice = match like {
         // Its test was last year's.
@@ -133,20 +133,20 @@ pub(crate) fn make_class(
         },
         None => PracticeRules::USUAL,
     };
-    let id = ClassId::from_bytes(&chance.class_id);
-    let sealing = SealingIdentity::from_bytes(&chance.sealing).map_err(faulty)?;
+    let id = ClassId::from_bytes(&secrets.class_id);
+    let sealing = SealingIdentity::from_bytes(&secrets.sealing).map_err(faulty)?;
     let row = ClassRow {
         id: id.as_str().to_owned(),
         title,
         made_on: today,
         sealing_identity: sealing.to_text(),
-        signing_seed: chance.signing,
+        signing_seed: secrets.signing,
         year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
         practice,
     };
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         desk.add_class(&row)?;
         if let Some(from) = like {
             desk.copy_own(from, &row.id)?;
@@ -158,18 +158,18 @@ pub(crate) fn make_class(
         for (concept, date) in first_lessons {
             desk.put_taught_from(&row.id, concept, Some(*date))?;
         }
-        seat_students(desk, &id, &names, &chance.seats)
+        seat_students(desk, &id, &names, &secrets.seats)
     })?;
     summary(desk, &open_class(desk, &row.id)?, today)
 }
 
-pub(crate) fn checked_title(title: &str) -> Result<String, TeacherError> {
+pub(crate) fn checked_title(title: &str) -> Result<String, DeskError> {
     let title = title.trim();
     if title.is_empty() || title.chars().any(char::is_control) {
-        return Err(TeacherError::invalid("title", "empty"));
+        return Err(DeskError::invalid("title", "empty"));
     }
     if title.chars().count() > LONGEST_TITLE_CHARACTERS {
-        return Err(TeacherError::invalid("title", "too_long"));
+        return Err(DeskError::invalid("title", "too_long"));
     }
     Ok(title.to_owned())
 }
@@ -178,7 +178,7 @@ fn summary(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     let newest = newest_by_seat(desk, class, today)?;
     Ok(ClassSummary {
         id: class.row.id.clone(),
@@ -195,13 +195,13 @@ fn summary(
 /// Everything about a class's set-up.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn class_setup(
     desk: &DeskStore,
     class: &str,
     language: Language,
     today: NaiveDate,
-) -> Result<ClassSetup, TeacherError> {
+) -> Result<ClassSetup, DeskError> {
     let class = open_class(desk, class)?;
     let id = class_id(&class)?;
     let newest = newest_by_seat(desk, &class, today)?;
@@ -227,7 +227,7 @@ pub fn class_setup(
                 newest_report: newest.get(&seat.number).copied(),
             })
         })
-        .collect::<Result<_, TeacherError>>()?;
+        .collect::<Result<_, DeskError>>()?;
     let facts = &class.facts;
     Ok(ClassSetup {
         summary: summary(desk, &class, today)?,
@@ -257,19 +257,19 @@ pub fn class_setup(
 /// Sets or takes away the date of a concept's first lesson.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for a date outside the year, or the store's.
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] for a date outside the year, or the store's.
 pub fn set_taught_from(
     desk: &DeskStore,
     class: &str,
     concept: &str,
     date: Option<NaiveDate>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if class.facts.rotation.day_of(&concept.to_owned()).is_none() {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     if date.is_some_and(|date| !class.facts.year.contains(date)) {
-        return Err(TeacherError::invalid("dates", "range"));
+        return Err(DeskError::invalid("dates", "range"));
     }
     desk.put_taught_from(&class.row.id, concept, date)?;
     Ok(())
@@ -278,13 +278,13 @@ pub fn set_taught_from(
 /// Replaces the rotation by an edited one.
 ///
 /// # Errors
-/// [`TeacherError::Rotation`] for a length or a concept twice,
-/// [`TeacherError::NotFound`] for a concept the catalogue does not have, or the store's.
+/// [`DeskError::Rotation`] for a length or a concept twice,
+/// [`DeskError::NotFound`] for a concept the catalogue does not have, or the store's.
 pub fn set_rotation(
     desk: &DeskStore,
     class: &str,
     days: Vec<Vec<String>>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let all = concepts::with_built_in(&class.own_concepts)?;
     let rotation = Rotation::new(days)?;
@@ -294,7 +294,7 @@ pub fn set_rotation(
         .flatten()
         .any(|c| !all.contains_key(c))
     {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     desk.together(|| desk.put_rotation(&class.row.id, rotation.days()))?;
     Ok(())
@@ -303,12 +303,12 @@ pub fn set_rotation(
 /// Replaces the closures.
 ///
 /// # Errors
-/// [`TeacherError::Calendar`] when no school day would be left, or the store's.
+/// [`DeskError::Calendar`] when no school day would be left, or the store's.
 pub fn set_closures(
     desk: &DeskStore,
     class: &str,
     closures: BTreeSet<NaiveDate>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let year = SchoolYear {
         closures,
@@ -322,15 +322,15 @@ pub fn set_closures(
 /// Sets the bounds of practice at home, and the test it aims at.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] at `practice`, or the store's.
+/// [`DeskError::Invalid`] at `practice`, or the store's.
 pub fn set_practice(
     desk: &DeskStore,
     class: &str,
     practice: PracticeRules,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if let Some(rule) = practice.fault(&class.facts.year) {
-        return Err(TeacherError::invalid("practice", rule));
+        return Err(DeskError::invalid("practice", rule));
     }
     desk.put_practice(&class.row.id, &practice)?;
     Ok(())

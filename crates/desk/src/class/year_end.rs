@@ -1,6 +1,6 @@
 //! The end of a class's year, and an older desk brought back.
 
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use surefoot_store::DeskStore;
 
@@ -11,7 +11,7 @@ use surefoot_store::DeskStore;
 pub fn classes_over(
     desk: &DeskStore,
     today: NaiveDate,
-) -> Result<Vec<(String, String, NaiveDate)>, TeacherError> {
+) -> Result<Vec<(String, String, NaiveDate)>, DeskError> {
     Ok(desk
         .classes()?
         .into_iter()
@@ -26,7 +26,7 @@ pub fn classes_over(
 ///
 /// # Errors
 /// The store's.
-pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), TeacherError> {
+pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), DeskError> {
     Ok(desk.skip_pack_versions(SKIPPED_VERSIONS)?)
 }
 

@@ -2,7 +2,7 @@
 
 use super::latest::{self, Counted, Passes};
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap};
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -46,7 +46,7 @@ impl Reports {
         desk: &DeskStore,
         class: &OpenClass,
         today: NaiveDate,
-    ) -> Result<Self, TeacherError> {
+    ) -> Result<Self, DeskError> {
         let facts = &class.facts;
         let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
         let concept_at: HashMap<&str, usize> = concepts
@@ -203,7 +203,7 @@ pub(crate) fn trends_of(
     evidence: &Evidence,
     students: &[usize],
     pass: usize,
-) -> Result<Trends, TeacherError> {
+) -> Result<Trends, DeskError> {
     let mut own = Evidence::new(students.len(), evidence.concepts(), evidence.passes())?;
     for (place, student) in students.iter().enumerate() {
         for concept in 0..evidence.concepts() {
@@ -222,7 +222,7 @@ pub(crate) fn newest_by_seat(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<BTreeMap<u32, NaiveDate>, TeacherError> {
+) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
     let year = &class.facts.year;
     Ok(desk.newest_reports(&class.row.id, year.first_day, year.last_day.min(today))?)
 }

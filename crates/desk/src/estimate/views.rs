@@ -3,10 +3,10 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// A mistake and how often it was made.
+/// A misconception and how often it led to an answer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct MistakeCount {
-    /// The mistake's code.
+pub struct MisconceptionCount {
+    /// The misconception's code.
     pub code: String,
     /// How often.
     pub count: u32,

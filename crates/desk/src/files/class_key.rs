@@ -3,7 +3,7 @@
 use crate::class::OpenClass;
 use crate::class::concepts::with_built_in;
 use crate::class::{MOST_SEATS, checked_name, checked_title};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
@@ -17,7 +17,7 @@ use surefoot_store::desk::{ClassRow, SeatRow};
 ///
 /// # Errors
 /// [`Refusal`] for a passphrase that is too short, or the store's.
-pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, TeacherError> {
+pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, DeskError> {
     let row = &class.row;
     let seats = class
         .seats
@@ -29,7 +29,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
                 name: seat.name.clone(),
             })
         })
-        .collect::<Result<_, TeacherError>>()?;
+        .collect::<Result<_, DeskError>>()?;
     let own_exercises: Vec<_> = class
         .facts
         .own_exercises
@@ -67,20 +67,20 @@ pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Re
 /// Adds the class of a class key file to this desk; gives its id.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] when the class is here already or something in
-/// it cannot be taken, [`TeacherError::Rotation`], or the store's.
-pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, TeacherError> {
+/// [`DeskError::Invalid`] when the class is here already or something in
+/// it cannot be taken, [`DeskError::Rotation`], or the store's.
+pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     if desk.classes()?.iter().any(|class| class.id == id) {
-        return Err(TeacherError::invalid("class", "already_here"));
+        return Err(DeskError::invalid("class", "already_here"));
     }
     let title = checked_title(&file.title)?;
     file.year.check()?;
     if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid("names", "too_many"));
     }
     if let Some(rule) = file.practice.fault(&file.year) {
-        return Err(TeacherError::invalid("practice", rule));
+        return Err(DeskError::invalid("practice", rule));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
     let all = with_built_in(&file.own_concepts)?;
@@ -91,9 +91,9 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
         .map(String::as_str)
         .collect();
     if known.iter().any(|concept| !all.contains_key(*concept)) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         desk.add_class(&ClassRow {
             id: id.clone(),
             title,

@@ -6,7 +6,7 @@
 //! before it are opened again only when one of them goes or a device is decided
 //! about.
 
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeSet;
@@ -18,11 +18,11 @@ use surefoot_record::{DeviceId, MistakeCode};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{DeviceState, HandInKept, ReportPlace};
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
+fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
 }
 
-fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
+fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
     ZlibDecoder::new(kept.content.as_slice())
         .take(HAND_IN_CAPS.unpacked_bytes)
@@ -32,7 +32,7 @@ fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
 }
 
 /// Derives the reports of a seat anew from the hand-ins of its accepted devices.
-pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), TeacherError> {
+pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), DeskError> {
     let accepted: BTreeSet<(String, String)> = desk
         .devices_of(class, seat)?
         .into_iter()
@@ -56,7 +56,7 @@ pub(crate) fn add(
     class: &str,
     seat: u32,
     brought: Record,
-) -> Result<usize, TeacherError> {
+) -> Result<usize, DeskError> {
     let here = read(desk, class, seat)?;
     let added = here.newer_in(brought);
     for key in added.check_ins.keys() {
@@ -85,7 +85,7 @@ pub(crate) fn add(
     Ok(added.entries())
 }
 
-fn key(device: String, date: NaiveDate, concept: String) -> Result<Key, TeacherError> {
+fn key(device: String, date: NaiveDate, concept: String) -> Result<Key, DeskError> {
     Ok(Key {
         device: DeviceId::new(device).map_err(faulty)?,
         date,
@@ -94,7 +94,7 @@ fn key(device: String, date: NaiveDate, concept: String) -> Result<Key, TeacherE
 }
 
 /// What the tables hold of a seat.
-pub(crate) fn read(desk: &DeskStore, class: &str, seat: u32) -> Result<Record, TeacherError> {
+pub(crate) fn read(desk: &DeskStore, class: &str, seat: u32) -> Result<Record, DeskError> {
     let mut record = Record::default();
     for row in desk.check_ins_of(class, seat)? {
         record.check_ins.insert(
@@ -135,7 +135,7 @@ pub(crate) fn read(desk: &DeskStore, class: &str, seat: u32) -> Result<Record, T
     Ok(record)
 }
 
-fn write(desk: &DeskStore, class: &str, seat: u32, record: &Record) -> Result<(), TeacherError> {
+fn write(desk: &DeskStore, class: &str, seat: u32, record: &Record) -> Result<(), DeskError> {
     let mut writer = desk.report_writer(class, seat)?;
     for (key, state) in &record.check_ins {
         writer.check_in(place_of(key), *state)?;

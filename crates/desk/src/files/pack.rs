@@ -2,7 +2,7 @@
 
 use crate::class::OpenClass;
 use crate::class::pack_stamp::{accepted_devices, stamp};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
@@ -26,7 +26,7 @@ pub struct MadePack {
     pub version: u32,
 }
 
-fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
+fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
     Ok(Assignment {
         id: AssignmentId::new(row.id.clone()).map_err(faulty)?,
         concepts: row
@@ -45,12 +45,12 @@ fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
 /// Assignments that were due before `today` stay out.
 ///
 /// # Errors
-/// [`TeacherError::Refused`] when the class breaks the format's bounds, or the store's.
+/// [`DeskError::Refused`] when the class breaks the format's bounds, or the store's.
 pub fn make_class_pack(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<MadePack, TeacherError> {
+) -> Result<MadePack, DeskError> {
     let facts = &class.facts;
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);
@@ -72,7 +72,7 @@ pub fn make_class_pack(
         let known = facts
             .concepts
             .get(concept)
-            .ok_or(TeacherError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound("concept"))?;
         concepts.push(PackConcept {
             id: known.id.clone(),
             strand: known.strand,
@@ -116,7 +116,7 @@ pub fn make_class_pack(
             .iter()
             .filter(|(c, _)| facts.concepts.contains_key(*c))
             .map(|(c, date)| Ok((concept_id(c)?, *date)))
-            .collect::<Result<_, TeacherError>>()?,
+            .collect::<Result<_, DeskError>>()?,
         concepts,
         assignments: standing
             .iter()
@@ -147,7 +147,7 @@ fn sealed(
     key: &SigningKey,
     version: u32,
     standing: &[AssignmentRow],
-) -> Result<Vec<SealedForSeat>, TeacherError> {
+) -> Result<Vec<SealedForSeat>, DeskError> {
     if standing.iter().all(|a| a.whole_class) {
         return Ok(Vec::new());
     }

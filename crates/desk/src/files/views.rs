@@ -19,7 +19,7 @@ pub struct FileMade {
 
 /// What became of one file of an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct FileAccount {
+pub struct FileReport {
     /// The file's name.
     pub file_name: String,
     /// The verdict.
@@ -59,14 +59,14 @@ pub enum Verdict {
 
 /// The account of an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct ImportAccount {
+pub struct ImportReport {
     /// Names the import in the journal.
     #[ts(type = "number")]
     pub import: i64,
     /// The date it was made.
     pub made_on: NaiveDate,
     /// File by file, in the order of their names.
-    pub files: Vec<FileAccount>,
+    pub files: Vec<FileReport>,
     /// Whether it was stopped before the end; what was read counts.
     pub cancelled: bool,
     /// Whether it was undone since.

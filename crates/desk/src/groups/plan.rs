@@ -3,7 +3,7 @@
 use super::kept::member;
 use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use crate::estimate::GroupMember;
 use crate::estimate::Reports;
 use chrono::NaiveDate;
@@ -40,14 +40,14 @@ pub enum GroupEffort {
 /// Suggests groups on the weakest concepts that have been taught.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for wishes that contradict one another, or the store's.
+/// [`DeskError::Invalid`] for wishes that contradict one another, or the store's.
 pub fn suggest_groups(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
     wishes: &GroupWishes,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     plan(desk, class, language, today, wishes, GroupEffort::Quick)
 }
 
@@ -62,14 +62,14 @@ pub fn plan(
     today: NaiveDate,
     wishes: &GroupWishes,
     effort: GroupEffort,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     let room = Room::of(desk, class, today, wishes, &BTreeSet::new())?;
     let limits = Limits {
         exact: (effort == GroupEffort::Proven).then(ExactLimits::default),
         ..Limits::default()
     };
     let plan = plan_groups(&room.problem, &limits)
-        .map_err(|_| TeacherError::invalid("groups", "contradiction"))?;
+        .map_err(|_| DeskError::invalid("groups", "contradiction"))?;
     let best = best_at_most(&plan);
     Ok(room.view(class, language, &plan.groups, best))
 }
@@ -78,9 +78,9 @@ pub fn plan(
 /// leave out, which rules they break. `best_at_most` is the suggestion's.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for a seat or concept that is not there,
-/// [`TeacherError::Invalid`], or the store's.
-pub fn weigh_groups(
+/// [`DeskError::NotFound`] for a seat or concept that is not there,
+/// [`DeskError::Invalid`], or the store's.
+pub fn score_groups(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
@@ -88,13 +88,13 @@ pub fn weigh_groups(
     wishes: &GroupWishes,
     groups: &[GroupChosen],
     best_at_most: u64,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     let chosen: BTreeSet<&str> = groups.iter().map(|g| g.concept.as_str()).collect();
     let room = Room::of(desk, class, today, wishes, &chosen)?;
     let planned = groups
         .iter()
         .map(|group| room.planned(group))
-        .collect::<Result<Vec<_>, TeacherError>>()?;
+        .collect::<Result<Vec<_>, DeskError>>()?;
     Ok(room.view(class, language, &planned, best_at_most))
 }
 
@@ -130,13 +130,13 @@ impl Room {
         today: NaiveDate,
         wishes: &GroupWishes,
         wanted: &BTreeSet<&str>,
-    ) -> Result<Self, TeacherError> {
+    ) -> Result<Self, DeskError> {
         let given = [wishes.slots, wishes.groups_at_once, wishes.size_most];
         if given.iter().zip(MOST).any(|(n, most)| *n == 0 || *n > most)
             || wishes.size_least == 0
             || wishes.size_least > wishes.size_most
         {
-            return Err(TeacherError::invalid("groups", "range"));
+            return Err(DeskError::invalid("groups", "range"));
         }
         let reports = Reports::read(desk, class, today)?;
         let mut concepts = weakest_taught(class, &reports, today);
@@ -146,7 +146,7 @@ impl Room {
                 .concepts
                 .iter()
                 .position(|c| c == concept)
-                .ok_or(TeacherError::NotFound("concept"))?;
+                .ok_or(DeskError::NotFound("concept"))?;
             if !concepts.contains(&at) {
                 concepts.push(at);
             }
@@ -187,12 +187,12 @@ impl Room {
         })
     }
 
-    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, TeacherError> {
+    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
         let concept = self
             .concepts
             .iter()
             .position(|at| self.reports.concepts.get(*at) == Some(&group.concept))
-            .ok_or(TeacherError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound("concept"))?;
         let seats: BTreeSet<u32> = group.seats.iter().copied().collect();
         let members = seats
             .into_iter()
@@ -201,7 +201,7 @@ impl Room {
                     .seats
                     .iter()
                     .position(|s| *s == seat)
-                    .ok_or(TeacherError::NotFound("seat"))
+                    .ok_or(DeskError::NotFound("seat"))
             })
             .collect::<Result<_, _>>()?;
         Ok(PlannedGroup {

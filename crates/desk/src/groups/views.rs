@@ -1,7 +1,7 @@
 //! What the Groups screen shows and sends.
 
 use crate::estimate::GroupMember;
-use crate::estimate::MistakeCount;
+use crate::estimate::MisconceptionCount;
 use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -172,8 +172,8 @@ pub struct GroupPage {
     pub grade: u8,
     /// Who, with what they said last.
     pub members: Vec<PageMember>,
-    /// Mistakes of these students on the concept, most first.
-    pub mistakes: Vec<MistakeCount>,
+    /// Misconceptions of these students on the concept, most first.
+    pub misconceptions: Vec<MisconceptionCount>,
     /// Concepts it builds on that not all of them have.
     pub first: Vec<PageFirst>,
     /// Exercises to do together, from first steps to a stretch.

@@ -3,13 +3,13 @@
 use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
 use crate::class::concepts::with_built_in;
 use crate::class::{OpenClass, open_class};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
+use surefoot_catalogue::Language;
 use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
-use surefoot_catalogue::Language;
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
@@ -45,13 +45,13 @@ pub(crate) fn own_concept_lines(
 /// are refused here, so that nobody picks them in vain.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn read_concepts(
     desk: &DeskStore,
     class: &str,
     file: &str,
     bytes: &[u8],
-) -> Result<CatalogueReading, TeacherError> {
+) -> Result<CatalogueReading, DeskError> {
     let class = open_class(desk, class)?;
     let all = with_built_in(&class.own_concepts)?;
     let mut reading = read_catalogue(file, bytes);
@@ -74,7 +74,7 @@ pub fn read_concepts(
 /// `refused` is what the file's reading refused, for the account.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] without a draft, or the store's.
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] without a draft, or the store's.
 pub fn import_concepts(
     desk: &DeskStore,
     class: &str,
@@ -82,11 +82,11 @@ pub fn import_concepts(
     picked: &[ConceptDraft],
     refused: &[LineRefused],
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     if picked.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid("concepts", "too_few"));
     }
     let all = with_built_in(&class.own_concepts)?;
     let own = class.own_concepts.len();
@@ -105,7 +105,7 @@ pub fn import_concepts(
         refused: refused.iter().cloned().chain(more).collect(),
     };
     let account = serde_json::to_string(&[account]).map_err(faulty)?;
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
         for one in &taken {
             desk.add_own_concept(

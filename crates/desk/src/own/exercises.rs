@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::class::concepts::{facts_with_all, with_built_in};
 use crate::class::{OpenClass, open_class};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::{Concept, ConceptId, Language};
@@ -16,7 +16,7 @@ use surefoot_exercises::bank::{
 use surefoot_exercises::{Block, Response, Say, mark};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{
-    HeldRows, OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows,
+    OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows, RemovedRows,
 };
 
 /// What a class says to a concept's name in a file: its id, its title in either
@@ -53,8 +53,8 @@ pub type Reading = Vec<BankReading>;
 /// Reads question banks against the built-in catalogue alone; nothing is stored.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for the chosen concept.
-pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, TeacherError> {
+/// [`DeskError::NotFound`] for the chosen concept.
+pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, DeskError> {
     read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new())
 }
 
@@ -63,12 +63,12 @@ fn read_against(
     files: &[BankFile],
     chosen: Option<&str>,
     held: &BTreeMap<OwnId, usize>,
-) -> Result<Reading, TeacherError> {
+) -> Result<Reading, DeskError> {
     let chosen = chosen
         .map(|id| {
             all.get(id)
                 .map(|concept| concept.id.clone())
-                .ok_or(TeacherError::NotFound("concept"))
+                .ok_or(DeskError::NotFound("concept"))
         })
         .transpose()?;
     Ok(read_bank(files, &finder(all), chosen.as_ref(), held))
@@ -77,13 +77,13 @@ fn read_against(
 /// Reads question banks for a class; nothing is stored.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for the class or the chosen concept, or the store's.
+/// [`DeskError::NotFound`] for the class or the chosen concept, or the store's.
 pub fn read_for_class(
     desk: &DeskStore,
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
-) -> Result<Reading, TeacherError> {
+) -> Result<Reading, DeskError> {
     let class = open_class(desk, class)?;
     let held = class
         .facts
@@ -126,10 +126,10 @@ pub fn import_exercises(
     files: &[BankFile],
     chosen: Option<&str>,
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let reading = read_for_class(desk, class, files, chosen)?;
     let account = serde_json::to_string(&account_of(&reading)).map_err(faulty)?;
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
             desk.add_own_exercise(class, &exercise_row(&line.own, number)?)?;
@@ -145,7 +145,7 @@ pub(crate) fn put_all(
     made_on: NaiveDate,
     concepts: &[Concept],
     exercises: &[OwnExercise],
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if !concepts.is_empty() {
         let import = desk.add_own_import(class, OwnKindOfImport::Concepts, made_on, "[]")?;
         for concept in concepts {
@@ -168,7 +168,7 @@ pub(crate) fn put_all(
     Ok(())
 }
 
-fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, TeacherError> {
+fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, DeskError> {
     Ok(OwnExerciseRow {
         id: own.id().to_string(),
         concept: own.concept.as_str().to_owned(),
@@ -178,31 +178,31 @@ fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, Teache
 }
 
 /// Takes an import back: what it brought goes, its account stays. Gives what goes,
-/// for [`crate::bring_back`].
+/// for [`crate::restore`].
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for no such import, [`TeacherError::Invalid`] when one of
+/// [`DeskError::NotFound`] for no such import, [`DeskError::Invalid`] when one of
 /// its concepts stands in the rotation, or the store's.
 pub fn undo_own_import(
     desk: &DeskStore,
     class: &str,
     number: u32,
-) -> Result<HeldRows, TeacherError> {
+) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     let import = desk
         .own_imports(id)?
         .into_iter()
         .find(|import| import.number == number && !import.undone)
-        .ok_or(TeacherError::NotFound("import"))?;
+        .ok_or(DeskError::NotFound("import"))?;
     let in_use = desk
         .own_concepts(id)?
         .iter()
         .any(|row| row.import == number && class.facts.concepts.contains_key(&row.id));
     if import.kind == OwnKindOfImport::Concepts && in_use {
-        return Err(TeacherError::invalid("concepts", "in_rotation"));
+        return Err(DeskError::invalid("concepts", "in_rotation"));
     }
-    desk.together(|| -> Result<HeldRows, TeacherError> {
+    desk.together(|| -> Result<RemovedRows, DeskError> {
         let held = desk.hold_own(id, OwnRows::Import(number))?;
         desk.remove_own_of_import(id, number)?;
         desk.mark_own_import_undone(id, number)?;
@@ -210,28 +210,28 @@ pub fn undo_own_import(
     })
 }
 
-/// Takes one own exercise away. Gives what goes, for [`crate::bring_back`].
+/// Takes one own exercise away. Gives what goes, for [`crate::restore`].
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn remove_own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
-) -> Result<HeldRows, TeacherError> {
+) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     desk.together(|| {
         let held = desk.hold_own(&class.row.id, OwnRows::Exercise(id))?;
         desk.remove_own_exercise(&class.row.id, id)
             .map_err(|error| match error {
-                surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
+                surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
                 other => other.into(),
             })?;
         Ok(held)
     })
 }
 
-fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {
+fn import_view(row: OwnImportRow) -> Result<OwnImport, DeskError> {
     Ok(OwnImport {
         number: row.number,
         kind: match row.kind {
@@ -247,12 +247,8 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {
 /// Everything of the teacher's own in a class.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn own_desk(
-    desk: &DeskStore,
-    class: &str,
-    language: Language,
-) -> Result<OwnDesk, TeacherError> {
+/// [`DeskError::NotFound`], or the store's.
+pub fn own_desk(desk: &DeskStore, class: &str, language: Language) -> Result<OwnDesk, DeskError> {
     let class = open_class(desk, class)?;
     let facts = facts_with_all(&class)?;
     let exercises = facts
@@ -280,11 +276,7 @@ pub fn own_desk(
     })
 }
 
-fn found(
-    desk: &DeskStore,
-    class: &str,
-    id: &str,
-) -> Result<(OpenClass, OwnExercise), TeacherError> {
+fn found(desk: &DeskStore, class: &str, id: &str) -> Result<(OpenClass, OwnExercise), DeskError> {
     let class = open_class(desk, class)?;
     let own = class
         .facts
@@ -293,20 +285,20 @@ fn found(
         .flatten()
         .find(|own| own.id().to_string() == id)
         .cloned()
-        .ok_or(TeacherError::NotFound("exercise"))?;
+        .ok_or(DeskError::NotFound("exercise"))?;
     Ok((class, own))
 }
 
 /// An own exercise as the student sees it.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
     language: Language,
-) -> Result<OwnExercisePage, TeacherError> {
+) -> Result<OwnExercisePage, DeskError> {
     let (class, own) = found(desk, class, id)?;
     let item = own.item().map_err(faulty)?;
     Ok(OwnExercisePage {
@@ -320,18 +312,17 @@ pub fn own_exercise(
 /// Marks an answer to an own exercise, as a student's would be; nothing is counted.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for an answer that cannot be
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] for an answer that cannot be
 /// read, or the store's.
 pub fn try_own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
     response: &Response,
-) -> Result<OwnTried, TeacherError> {
+) -> Result<OwnTried, DeskError> {
     let (_, own) = found(desk, class, id)?;
     let item = own.item().map_err(faulty)?;
-    let marked =
-        mark(&item, response).map_err(|_| TeacherError::invalid("answer", "unreadable"))?;
+    let marked = mark(&item, response).map_err(|_| DeskError::invalid("answer", "unreadable"))?;
     let mut says: Vec<Block> = marked
         .noticed
         .map(|noticed| noticed.say.into())

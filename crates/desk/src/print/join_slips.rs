@@ -1,7 +1,7 @@
 //! Join slips.
 
 use crate::class::{OpenClass, seat_code};
-use crate::error::{TeacherError, faulty};
+use crate::error::{DeskError, faulty};
 use serde::{Deserialize, Serialize};
 use surefoot_record::ClassId;
 use ts_rs::TS;
@@ -23,7 +23,7 @@ pub struct JoinSlip {
 ///
 /// # Errors
 /// The store's.
-pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, TeacherError> {
+pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, DeskError> {
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     class
         .seats

@@ -2,9 +2,9 @@
 
 use crate::assign::amounts;
 use crate::board::{board_from, student_page_from};
-use crate::estimate::Reports;
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
+use crate::estimate::Reports;
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
@@ -29,14 +29,14 @@ pub struct SeatPractice<'a> {
 /// need; without any report of the seat, what the class needs most.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for no such seat, or the store's.
+/// [`DeskError::NotFound`] for no such seat, or the store's.
 pub fn seat_practice<'a>(
     desk: &DeskStore,
     class: &'a OpenClass,
     seat: u32,
     today: NaiveDate,
     most: usize,
-) -> Result<Vec<SeatPractice<'a>>, TeacherError> {
+) -> Result<Vec<SeatPractice<'a>>, DeskError> {
     // The language only names what is not looked at here.
     let reports = Reports::read(desk, class, today)?;
     let page = student_page_from(class, &reports, seat, Language::En, today)?;

@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::board::board;
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -31,7 +31,7 @@ pub fn share_table(
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<ShareTable, TeacherError> {
+) -> Result<ShareTable, DeskError> {
     let mut strands: Vec<String> = Vec::new();
     let mut concepts: Vec<(ConceptName, RowCounts)> = Vec::new();
     let board = board(desk, class, language, today)?;
@@ -77,18 +77,18 @@ pub fn share_table(
 /// Whether a table may be handed out.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] when the rules do not let it, or the store's.
+/// [`DeskError::Invalid`] when the rules do not let it, or the store's.
 pub fn check_share_table(
     desk: &DeskStore,
     class: &OpenClass,
     table: &ShareTable,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if table.standing == ShareStanding::Nothing {
-        return Err(TeacherError::invalid("share_table", "nothing"));
+        return Err(DeskError::invalid("share_table", "nothing"));
     }
     match standing(desk, class)? {
         ShareStanding::Free { .. } => Ok(()),
-        _ => Err(TeacherError::invalid("share_table", "nearly_same_class")),
+        _ => Err(DeskError::invalid("share_table", "nearly_same_class")),
     }
 }
 
@@ -100,7 +100,7 @@ pub fn release_share_table(
     desk: &DeskStore,
     class: &OpenClass,
     table: &ShareTable,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     check_share_table(desk, class, table)?;
     desk.together(|| {
         desk.add_release(
@@ -114,7 +114,7 @@ pub fn release_share_table(
     Ok(())
 }
 
-fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, TeacherError> {
+fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, DeskError> {
     let releases = desk.releases(&class.row.id)?;
     let log: Vec<BTreeSet<String>> = releases.iter().map(|r| r.seat_marks.clone()).collect();
     Ok(

@@ -4,7 +4,7 @@ use super::views::{TalkConcept, TalkView, TalkWay};
 use crate::board::board_from;
 use crate::board::{BoardRow, Trend};
 use crate::class::OpenClass;
-use crate::error::TeacherError;
+use crate::error::DeskError;
 use crate::estimate::Reports;
 use crate::sample::SampleExercise;
 use crate::sample::sample;
@@ -29,16 +29,16 @@ const SOON_SCHOOL_DAYS: usize = 10;
 /// listed but never chosen.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`], or the store's.
+/// [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`], or the store's.
 pub fn talk(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
     minutes: u32,
-) -> Result<TalkView, TeacherError> {
+) -> Result<TalkView, DeskError> {
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
-        return Err(TeacherError::invalid("minutes", "range"));
+        return Err(DeskError::invalid("minutes", "range"));
     }
     let facts = &class.facts;
     let year = &facts.year;
@@ -97,7 +97,7 @@ pub fn talk(
             trend: row.trend,
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
-            mistakes: row.mistakes.clone(),
+            misconceptions: row.misconceptions.clone(),
             exercise: exercise(facts.own_of(&row.concept.id), row, date),
         });
         if let Some(share) = row
@@ -193,7 +193,7 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
 
 /// The same exercise all day, another one on the next meeting.
 fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
-    let wished: Vec<String> = row.mistakes.iter().map(|m| m.code.clone()).collect();
+    let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
     sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
 }
@@ -201,16 +201,16 @@ fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<Samp
 /// Notes that a concept was talked about on a date, or takes that back.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn note_talk(
     desk: &DeskStore,
     class: &OpenClass,
     date: NaiveDate,
     concept: &str,
     talked: bool,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if !class.facts.concepts.contains_key(concept) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     desk.put_talked_about(&class.row.id, date, concept, talked)?;
     Ok(())

@@ -1,7 +1,7 @@
 //! What the Talk screen shows.
 
 use crate::board::Trend;
-use crate::estimate::MistakeCount;
+use crate::estimate::MisconceptionCount;
 use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -61,8 +61,8 @@ pub struct TalkConcept {
     pub talked_lately: bool,
     /// Concepts building on it whose first lesson is within ten school days.
     pub dependants_soon: Vec<ConceptName>,
-    /// The commonest mistakes.
-    pub mistakes: Vec<MistakeCount>,
+    /// The commonest misconceptions.
+    pub misconceptions: Vec<MisconceptionCount>,
     /// One exercise to discuss, with the common slip.
     pub exercise: Option<SampleExercise>,
 }

@@ -20,20 +20,64 @@ fn a_call_estimates_the_class_once() {
     let language = Language::En;
     let wishes = GroupWishes::default();
     let counts = [
-        ("board", fits::during(|| board(store, &class, language, today).unwrap())),
-        ("board of a group", fits::during(|| board_of(store, &class, &[1, 2], language, today).unwrap())),
-        ("concept", fits::during(|| concept_reports(store, &class, &concept, language, today).unwrap())),
-        ("comparison", fits::during(|| comparison(store, &class, language, today).unwrap())),
-        ("student", fits::during(|| student_page(store, &class, 1, language, today).unwrap())),
-        ("students", fits::during(|| student_pages(store, &class, language, today).unwrap())),
-        ("talk", fits::during(|| talk(store, &class, language, today, 5).unwrap())),
-        ("groups", fits::during(|| groups_desk(store, &class, language, today).unwrap())),
-        ("plan", fits::during(|| plan_groups(store, &class, language, today, &wishes, GroupEffort::Quick).unwrap())),
-        ("score", fits::during(|| score_groups(store, &class, language, today, &wishes, &[], 0).unwrap())),
-        ("group page", fits::during(|| group_page(store, &class, language, today, &concept, &[1]).unwrap())),
-        ("practice", fits::during(|| seat_practice(store, &class, 1, today, 3).unwrap())),
-        ("practice without a report", fits::during(|| seat_practice(store, &class, 4, today, 3).unwrap())),
-        ("share-safe table", fits::during(|| share_table(store, &class, language, today).unwrap())),
+        (
+            "board",
+            fits::during(|| board(store, &class, language, today).unwrap()),
+        ),
+        (
+            "board of a group",
+            fits::during(|| board_of(store, &class, &[1, 2], language, today).unwrap()),
+        ),
+        (
+            "concept",
+            fits::during(|| concept_reports(store, &class, &concept, language, today).unwrap()),
+        ),
+        (
+            "comparison",
+            fits::during(|| comparison(store, &class, language, today).unwrap()),
+        ),
+        (
+            "student",
+            fits::during(|| student_page(store, &class, 1, language, today).unwrap()),
+        ),
+        (
+            "students",
+            fits::during(|| student_pages(store, &class, language, today).unwrap()),
+        ),
+        (
+            "talk",
+            fits::during(|| talk(store, &class, language, today, 5).unwrap()),
+        ),
+        (
+            "groups",
+            fits::during(|| groups_desk(store, &class, language, today).unwrap()),
+        ),
+        (
+            "plan",
+            fits::during(|| {
+                plan_groups(store, &class, language, today, &wishes, GroupEffort::Quick).unwrap()
+            }),
+        ),
+        (
+            "score",
+            fits::during(|| score_groups(store, &class, language, today, &wishes, &[], 0).unwrap()),
+        ),
+        (
+            "group page",
+            fits::during(|| group_page(store, &class, language, today, &concept, &[1]).unwrap()),
+        ),
+        (
+            "practice",
+            fits::during(|| seat_practice(store, &class, 1, today, 3).unwrap()),
+        ),
+        (
+            "practice without a report",
+            fits::during(|| seat_practice(store, &class, 4, today, 3).unwrap()),
+        ),
+        (
+            "share-safe table",
+            fits::during(|| share_table(store, &class, language, today).unwrap()),
+        ),
     ];
     for (call, count) in counts {
         assert_eq!(count, 1, "{call}");

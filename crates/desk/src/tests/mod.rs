@@ -13,7 +13,7 @@ mod share;
 mod talk;
 
 use crate::NewClass;
-use crate::{Chance, OpenClass, create_class, open_class};
+use crate::{ClassSecrets, OpenClass, create_class, open_class};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
@@ -111,7 +111,7 @@ impl Desk {
 }
 
 pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) -> String {
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [salt; 16],
         sealing: [salt.wrapping_add(1); 32],
         signing: [salt.wrapping_add(2); 32],

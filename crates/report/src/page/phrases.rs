@@ -5,7 +5,7 @@ use crate::words::Words;
 use chrono::{Datelike, NaiveDate};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_desk::CalibrationVerdict;
-use surefoot_desk::{MistakeCount, Trend};
+use surefoot_desk::{MisconceptionCount, Trend};
 use surefoot_exercises::Block;
 use surefoot_exercises::text::blocks_text;
 
@@ -80,17 +80,17 @@ pub(super) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
     })?)
 }
 
-/// A mistake as a teacher reads it. A code of a newer program keeps its code.
-pub(super) fn mistake(w: &Words, code: &str) -> String {
+/// A misconception as a teacher reads it. A code of a newer program keeps its code.
+pub(super) fn misconception(w: &Words, code: &str) -> String {
     let id = format!("mistake-{}", code.replace('_', "-"));
     surefoot_exercises::messages::attribute(w.locale, &id, "name")
         .unwrap_or_else(|_| code.to_string())
 }
 
-/// Mistakes with their counts.
-pub(super) fn mistakes(w: &Words, all: &[MistakeCount]) -> Vec<String> {
+/// Misconceptions with their counts.
+pub(super) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Vec<String> {
     all.iter()
-        .map(|one| format!("{} ({})", mistake(w, &one.code), one.count))
+        .map(|one| format!("{} ({})", misconception(w, &one.code), one.count))
         .collect()
 }
 

@@ -35,9 +35,9 @@ pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
             "report-talk-way",
             &[("way", way.into()), ("minutes", concept.minutes.into())],
         )?;
-        if !concept.mistakes.is_empty() {
+        if !concept.misconceptions.is_empty() {
             draft.words("report-mistakes", &[])?;
-            let texts = phrases::mistakes(&draft.w, &concept.mistakes);
+            let texts = phrases::misconceptions(&draft.w, &concept.misconceptions);
             draft.put(ReportPart::Lines { texts });
         }
         if let Some(exercise) = &concept.exercise {

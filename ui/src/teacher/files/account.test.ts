@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { FileAccount, Verdict } from '../../lib/backend';
+import type { FileReport, Verdict } from '../../lib/backend';
 import { lookFirst, needsLook, tally } from './account';
 
-function file(file_name: string, verdict: Verdict, flags: FileAccount['flags'] = []): FileAccount {
+function file(file_name: string, verdict: Verdict, flags: FileReport['flags'] = []): FileReport {
   return { file_name, verdict, seat: 1, name: null, class_title: null, new_entries: 0, flags };
 }
 
