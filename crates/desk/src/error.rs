@@ -1,4 +1,4 @@
-//! Why a teacher's use-case did not go through.
+//! Why a use-case of the desk failed.
 
 use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
@@ -7,13 +7,13 @@ use surefoot_insight::EvidenceError;
 use surefoot_store::StoreError;
 use thiserror::Error;
 
-/// Why a teacher's use-case did not go through. What was stored stays.
+/// Why a use-case of the desk failed. The store is unchanged.
 #[derive(Debug, Error)]
 pub enum DeskError {
     /// No such class, seat, concept, device or assignment.
     #[error("no such {0}")]
     NotFound(&'static str),
-    /// A value that cannot be taken.
+    /// A value that is not allowed.
     #[error("{field}: {rule}")]
     Invalid {
         /// Which value.
@@ -21,13 +21,13 @@ pub enum DeskError {
         /// The rule it breaks.
         rule: &'static str,
     },
-    /// A school year that cannot be.
+    /// An invalid school year.
     #[error(transparent)]
     Calendar(#[from] CalendarError),
-    /// A rotation that cannot be.
+    /// An invalid rotation.
     #[error(transparent)]
     Rotation(#[from] RotationError),
-    /// A file that cannot be made or read.
+    /// A file that cannot be made or is refused.
     #[error(transparent)]
     Refused(#[from] Refusal),
     /// More reports than a class can have.
@@ -36,7 +36,7 @@ pub enum DeskError {
     /// The built-in catalogue or a stored value is faulty.
     #[error("{0}")]
     Faulty(String),
-    /// The store's.
+    /// An error of the store.
     #[error(transparent)]
     Store(#[from] StoreError),
 }
@@ -48,7 +48,7 @@ impl DeskError {
     }
 }
 
-/// A [`DeskError::Faulty`] from what another part says.
+/// A [`DeskError::Faulty`] from another error.
 pub(crate) fn faulty(error: impl std::fmt::Display) -> DeskError {
     DeskError::Faulty(error.to_string())
 }

@@ -1,4 +1,4 @@
-//! Exercises to do or discuss together, with the misconception worth talking about.
+//! Exercises to do or discuss in class, with a misconception worth talking about.
 
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::bank::OwnExercise;
@@ -26,14 +26,14 @@ pub struct SampleMisconception {
     pub code: String,
     /// The wrong answer.
     pub answer: Vec<Block>,
-    /// What to tell a student who made it.
+    /// What to tell a student who answered so.
     pub say: Say,
 }
 
-/// Seeds tried until the wished misconception can happen on an exercise.
+/// Most seeds tried to get an exercise with the wanted misconception.
 const MOST_TRIES: u64 = 24;
 
-/// An exercise on `concept`. Of the slips in `wished` (commonest first) the
+/// An exercise on `concept`. Of the misconceptions in `wished` (commonest first) the
 /// first one that can happen is shown with the answer it leads to; without
 /// one, any misconception the exercise knows. A concept without a generator gives one of the
 /// teacher's own exercises; `None` without either.
@@ -65,8 +65,8 @@ pub(super) fn sample(
     }
 }
 
-/// One of a concept's own exercises, by the seed. Its wrong answers have no name that
-/// could be talked about.
+/// One of a concept's own exercises, by the seed. Its wrong answers belong to no named
+/// misconception.
 fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
     let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;
     let item = own.get(place)?.item().ok()?;
@@ -107,7 +107,7 @@ mod tests {
     use surefoot_exercises::concepts_with_exercises;
 
     #[test]
-    fn every_concept_gives_an_exercise_whose_slip_differs_from_its_answer() {
+    fn every_concept_gives_an_exercise_whose_misconception_differs_from_its_answer() {
         let mut with_misconception = 0;
         for concept in concepts_with_exercises() {
             let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
@@ -121,7 +121,7 @@ mod tests {
     }
 
     #[test]
-    fn the_wished_slip_is_found_and_an_unknown_one_is_no_harm() {
+    fn the_wished_misconception_is_found_and_an_unknown_one_is_no_harm() {
         let concept = concepts_with_exercises().next().unwrap();
         let item = generate(concept, Level::Expected, 3).unwrap();
         let code = item.mistakes[0].code.clone().into_owned();

@@ -20,7 +20,7 @@ pub const MOST_ITEMS_EACH: u32 = 20;
 /// Assigns practice; it travels in the next class pack. `id` is a fresh id drawn by the shell.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] for concepts, amount, dates or seats, or the store's.
+/// Returns [`DeskError::Invalid`] for concepts, amount, dates or seats.
 pub fn assign(
     desk: &DeskStore,
     class: &OpenClass,
@@ -73,18 +73,12 @@ pub fn assign(
     Ok(())
 }
 
-/// Takes an assignment back; devices learn of it with the next class pack.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Withdraws an assignment; devices learn of it with the next class pack.
 pub fn withdraw_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, true)
 }
 
-/// Lets an assignment that was taken back stand again.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Restores a withdrawn assignment.
 pub fn restore_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, false)
 }
@@ -122,10 +116,7 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
         .sum()
 }
 
-/// The assignments that stand, with who has done how much, then those taken back.
-///
-/// # Errors
-/// The store's.
+/// The assignments with each student's progress, withdrawn ones last.
 pub fn assignments(
     desk: &DeskStore,
     class: &OpenClass,

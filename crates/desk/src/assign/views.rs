@@ -46,7 +46,7 @@ pub struct AssignmentReport {
     pub whole_class: bool,
     /// Whether the last class pack carries it.
     pub in_pack: bool,
-    /// Taken back; it can be let stand again.
+    /// Withdrawn; it can be restored.
     pub withdrawn: bool,
     /// Seats without a device yet: it cannot be sealed for them until their first hand-in.
     pub waiting: Vec<u32>,

@@ -1,4 +1,4 @@
-//! The board: which concepts are weak now, how sure that is, who stands behind it.
+//! The board: which concepts are weak now, how certain that is, and which students need them.
 
 use super::views::{
     Board, BoardRow, ConceptReports, DatedReport, DatedSight, PassCell, StudentReport, Trend,
@@ -8,7 +8,7 @@ use crate::assign::amounts;
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::MisconceptionCount;
-use crate::estimate::{OfConcept, Reports, trends_of};
+use crate::estimate::{OfConcept, Reports, add_practice, trends_of};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -23,10 +23,7 @@ const MISCONCEPTIONS_SHOWN: usize = 5;
 /// Normal point of the 80% interval, as in the estimate for the class.
 const INTERVAL_Z: f64 = 1.2816;
 
-/// The class picture, weakest concept first, then those nobody reported on.
-///
-/// # Errors
-/// The store's.
+/// The board of the whole class: weakest concept first, concepts without a report last.
 pub fn board(
     desk: &DeskStore,
     class: &OpenClass,
@@ -36,11 +33,8 @@ pub fn board(
     board_of(desk, class, &[], language, today)
 }
 
-/// The picture of a group of seats; of the whole class when `group` is empty.
-/// What the class knows still informs each student's estimate.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for a seat that is not there, or the store's.
+/// The board of a group of seats, or of the whole class if `group` is empty.
+/// The estimate of each student still uses the reports of the whole class.
 pub fn board_of(
     desk: &DeskStore,
     class: &OpenClass,
@@ -97,7 +91,7 @@ pub(crate) fn board_from(
         .enumerate()
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
-    // What has not been taught cannot be a weak spot yet: it comes after what has.
+    // A concept before its first lesson cannot be weak yet, so it comes after all others.
     let standing = |row: &BoardRow| match (row.has_it, row.phase) {
         (None, _) => 2,
         (Some(_), Phase::Preview) => 1,
@@ -124,7 +118,7 @@ pub(crate) fn board_from(
 }
 
 /// Leaves only some seats in the reports. The share of a concept is then the
-/// mean of their chances, with the spread of those chances as its uncertainty.
+/// mean of their probabilities, and its uncertainty comes from their variances.
 fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     let places: Vec<usize> = group
         .iter()
@@ -164,7 +158,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
             estimate.low = (estimate.share - reach).max(0.0);
             estimate.high = (estimate.share + reach).min(1.0);
             estimate.sure_need = 1.0 - estimate.share - reach;
-            // Of a small group, ask first while fewer than half have said something.
+            // In a small group, the teacher should ask first while fewer than half have reported.
             estimate.few_reports = heard * 2 < places.len();
         }
     }
@@ -178,10 +172,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     Ok(())
 }
 
-/// The students behind a concept, who needs it most first.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for a concept outside the rotation; the store's.
+/// The page of a concept: its row of the board, and its students, those who need it most first.
 pub fn concept_reports(
     desk: &DeskStore,
     class: &OpenClass,
@@ -224,9 +215,7 @@ pub fn concept_reports(
                 .iter()
                 .filter(|r| r.seat == seat.number && r.concept == concept)
             {
-                practice[0] += count.alone;
-                practice[1] += count.with_help;
-                practice[2] += count.wrong;
+                add_practice(&mut practice, count);
                 newest = newest.max(Some(count.date));
             }
             StudentReport {
@@ -337,7 +326,9 @@ fn row(
     }
     let mut counts = [0; 4];
     for confidence in latest.values() {
-        counts[confidence.index()] += 1;
+        if let Some(count) = counts.get_mut(confidence.index()) {
+            *count += 1;
+        }
     }
     let count_results = |right: bool| {
         u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX)
@@ -346,9 +337,7 @@ fn row(
     let mut reporters: std::collections::BTreeSet<u32> =
         latest.keys().chain(result.keys()).copied().collect();
     for report in &of.practice {
-        practice[0] += report.alone;
-        practice[1] += report.with_help;
-        practice[2] += report.wrong;
+        add_practice(&mut practice, report);
         reporters.insert(report.seat);
         newest = newest.max(Some(report.date));
     }

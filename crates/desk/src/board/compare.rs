@@ -1,5 +1,5 @@
-//! Ratings beside results: who was sure but wrong, who right but unsure, how
-//! far ratings can be believed, and how they agree with what the teacher saw.
+//! Compares ratings with results: who was sure but wrong, who was right but unsure, how
+//! well calibrated the ratings are, and how they agree with the teacher's observations.
 
 use super::views::{
     Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
@@ -8,7 +8,7 @@ use super::views::{
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::GroupMember;
-use crate::estimate::Reports;
+use crate::estimate::{Reports, add_practice};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -18,19 +18,16 @@ use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::CheckInReport;
 
-/// Outcomes against a rating from which it is worth a talk; a single one may be luck.
+/// Fewest results against a rating that are listed; a single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
 
-/// Pairs of ratings below which no kappa is told. Common practice; no source.
+/// Fewest pairs of ratings for a kappa. Common practice; no source.
 const KAPPA_PAIRS: usize = 10;
 
 /// Misconceptions listed over all concepts at most.
 const MISCONCEPTIONS_LISTED: usize = 40;
 
 /// Compares ratings with results over the class.
-///
-/// # Errors
-/// The store's.
 pub fn comparison(
     desk: &DeskStore,
     class: &OpenClass,
@@ -67,13 +64,27 @@ fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option
     })
 }
 
-/// What came of a (seat, concept) since its last rating.
+/// Results of a (seat, concept) since its last rating.
 #[derive(Clone, Copy, Default)]
 struct Since {
-    /// Right and wrong, marked or seen.
+    /// Right and wrong, by outcomes and observations.
     results: [u32; 2],
     /// Practice answers: alone, with help, wrong.
     practice: [u32; 3],
+}
+
+impl Since {
+    fn add_result(&mut self, right: bool) {
+        let [rights, wrongs] = &mut self.results;
+        *(if right { rights } else { wrongs }) += 1;
+    }
+}
+
+/// Adds answers to those of a rating.
+fn add(answers: &mut [usize; 4], rating: Confidence, count: usize) {
+    if let Some(sum) = answers.get_mut(rating.index()) {
+        *sum += count;
+    }
 }
 
 /// The last rating of each (seat, concept).
@@ -102,22 +113,24 @@ fn mismatches(
             .is_some_and(|(on, _)| date >= *on)
     };
     for report in &reports.check_ins {
-        let place = match report.outcome {
-            Some(Outcome::Right) => 0,
-            Some(Outcome::Wrong) => 1,
+        let right = match report.outcome {
+            Some(Outcome::Right) => true,
+            Some(Outcome::Wrong) => false,
             _ => continue,
         };
         if counts(report.seat, &report.concept, report.date) {
             since
                 .entry((report.seat, &report.concept))
                 .or_default()
-                .results[place] += 1;
+                .add_result(right);
         }
     }
     for seen in &reports.observations {
         if counts(seen.seat, &seen.concept, seen.date) {
-            let place = usize::from(!seen.has_it);
-            since.entry((seen.seat, &seen.concept)).or_default().results[place] += 1;
+            since
+                .entry((seen.seat, &seen.concept))
+                .or_default()
+                .add_result(seen.has_it);
         }
     }
     for count in &reports.practice {
@@ -126,9 +139,7 @@ fn mismatches(
                 .entry((count.seat, &count.concept))
                 .or_default()
                 .practice;
-            sums[0] += count.alone;
-            sums[1] += count.with_help;
-            sums[2] += count.wrong;
+            add_practice(sums, count);
         }
     }
     let (mut sure, mut unsure) = (Vec::new(), Vec::new());
@@ -178,8 +189,8 @@ fn student_calibration(
         if let (Some(rating), Some(outcome)) = (report.confidence, report.outcome) {
             let own = answers.entry(&report.concept).or_default();
             match outcome {
-                Outcome::Right => own.right[rating.index()] += 1,
-                Outcome::Wrong => own.wrong[rating.index()] += 1,
+                Outcome::Right => add(&mut own.right, rating, 1),
+                Outcome::Wrong => add(&mut own.wrong, rating, 1),
                 Outcome::NotDone => {}
             }
         }
@@ -187,9 +198,13 @@ fn student_calibration(
     for count in reports.practice.iter().filter(|r| r.seat == seat.number) {
         if let Some(sure) = count.sure {
             let own = answers.entry(&count.concept).or_default();
-            own.right[sure.index()] += count.alone as usize;
+            add(&mut own.right, sure, count.alone as usize);
             // With help is not yet having it.
-            own.wrong[sure.index()] += (count.with_help + count.wrong) as usize;
+            add(
+                &mut own.wrong,
+                sure,
+                (count.with_help + count.wrong) as usize,
+            );
         }
     }
     let answers: Vec<ConceptAnswers> = answers.into_values().collect();
@@ -250,7 +265,7 @@ fn misconceptions(
             },
         )
         .collect();
-    // How many make it says more than how often one does.
+    // The number of students matters more than how often one of them does it.
     listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
     Ok(listed)
 }
@@ -275,7 +290,12 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
             .filter(|r| facts.rotation.pass_on(&facts.year, r.date) == pass)
             .and_then(|r| r.confidence);
         if let (Some(theirs), Some(ours)) = (rated, seen.rating) {
-            table[theirs.index()][ours.index()] += 1;
+            let cell = table
+                .get_mut(theirs.index())
+                .and_then(|row| row.get_mut(ours.index()));
+            if let Some(cell) = cell {
+                *cell += 1;
+            }
             pairs += 1;
         }
     }
@@ -295,9 +315,6 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
 }
 
 /// A student over all concepts, those needed most first.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
 pub fn student_page(
     desk: &DeskStore,
     class: &OpenClass,
@@ -310,9 +327,6 @@ pub fn student_page(
 }
 
 /// The pages of all students, by seat.
-///
-/// # Errors
-/// The store's.
 pub fn student_pages(
     desk: &DeskStore,
     class: &OpenClass,
@@ -374,9 +388,7 @@ pub(crate) fn student_page_from(
         let own = found
             .entry(&count.concept)
             .or_insert_with(|| begin(&count.concept));
-        own.practice[0] += count.alone;
-        own.practice[1] += count.with_help;
-        own.practice[2] += count.wrong;
+        add_practice(&mut own.practice, count);
         own.newest_days = own.newest_days.min(age(count.date));
     }
     for seen in reports.observations.iter().filter(|r| r.seat == seat) {
@@ -389,7 +401,7 @@ pub(crate) fn student_page_from(
     let without_report = reports.concepts.len() - found.len();
     let mut concepts: Vec<StudentConcept> = found.into_values().collect();
     concepts.sort_by(|a, b| {
-        // What has not been taught comes last: it cannot be missing yet.
+        // A concept before its first lesson comes last: nobody is expected to know it.
         let preview = |c: &StudentConcept| c.phase == surefoot_catalogue::rotation::Phase::Preview;
         preview(a)
             .cmp(&preview(b))

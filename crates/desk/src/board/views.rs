@@ -11,7 +11,7 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// The class picture.
+/// The concepts of a class, weakest first.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Board {
     /// The class.
@@ -28,7 +28,7 @@ pub struct Board {
     pub pass_count: usize,
     /// Seats in the class.
     pub seats: usize,
-    /// Seats from which something has come.
+    /// Seats with a report.
     pub seats_reporting: usize,
     /// Days since the newest report.
     #[ts(type = "number | null")]
@@ -51,7 +51,7 @@ pub struct BoardRow {
     pub phase: Phase,
     /// Day of the rotation, from 1.
     pub day: usize,
-    /// Rank among the weak spots, 1 is weakest; nothing before its first lesson and where nobody reported.
+    /// Rank among the weak concepts, 1 is weakest; none before its first lesson or without a report.
     pub rank: Option<usize>,
     /// Estimated share of the class that has it, 0 to 1.
     pub has_it: Option<f64>,
@@ -72,7 +72,7 @@ pub struct BoardRow {
     /// Days since the newest report on it.
     #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
-    /// Which way it is moving, where that can be said.
+    /// Its trend.
     pub trend: Trend,
     /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
     pub passes: Vec<PassCell>,
@@ -80,21 +80,21 @@ pub struct BoardRow {
     pub misconceptions: Vec<MisconceptionCount>,
 }
 
-/// Which way a concept is moving.
+/// The trend of a concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Trend {
-    /// Ratings go up, beyond what chance does.
+    /// Ratings go up, more than by chance.
     Rising,
-    /// Ratings go down, beyond what chance does.
+    /// Ratings go down, more than by chance.
     Falling,
     /// Perhaps up: clear on its own, not among so many concepts.
     MaybeRising,
     /// Perhaps down.
     MaybeFalling,
-    /// Nothing beyond chance.
+    /// No more change than by chance.
     NoClearChange,
-    /// Fewer than six passes with three raters: too soon to say.
+    /// Fewer than six passes with three raters: too early to tell.
     TooSoon,
 }
 
@@ -109,31 +109,31 @@ pub struct PassCell {
     pub last_on: Option<NaiveDate>,
 }
 
-/// The students behind a concept.
+/// A concept with its students.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct ConceptReports {
     /// The board's row for the concept.
     pub row: BoardRow,
-    /// The test behind its trend.
+    /// The test of its trend.
     pub trend_test: TrendTest,
     /// One line a seat, who needs it most first.
     pub students: Vec<StudentReport>,
 }
 
-/// What a trend is said by: ratings compared inside each student over the passes
-/// (Mann 1945), widened for what moves a whole pass, with false discoveries
-/// among all concepts held to one in ten (Benjamini and Hochberg 1995).
+/// The test of a trend: ratings of each student compared over the passes
+/// (Mann 1945), with a wider variance for changes of a whole pass, and the false discovery
+/// rate over all concepts kept at one in ten (Benjamini and Hochberg 1995).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
 pub struct TrendTest {
-    /// Passes with at least three raters; below six nothing is said.
+    /// Passes with at least three raters; a trend needs six.
     pub passes: usize,
-    /// Median change of the rating (0 to 3) a pass; nothing below two passes.
+    /// Median change of the rating (0 to 3) per pass; none below two passes.
     pub slope: Option<f64>,
     /// Low end of its 95% interval (Sen 1968).
     pub low: Option<f64>,
     /// High end of its 95% interval.
     pub high: Option<f64>,
-    /// Two-sided probability of so clear a movement by chance.
+    /// Two-sided p-value.
     pub p: f64,
     /// Concepts tested together.
     pub concepts: usize,
@@ -146,11 +146,11 @@ pub struct StudentReport {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Chance of having it, 0 to 1, by everything that is known; nothing without a report.
+    /// Probability that the student has it, by all reports; none without a report.
     pub has_it: Option<f64>,
     /// Rating and result of each date, oldest first.
     pub history: Vec<DatedReport>,
-    /// What the teacher saw, oldest first.
+    /// Observations, oldest first.
     pub seen: Vec<DatedSight>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
@@ -161,7 +161,7 @@ pub struct StudentReport {
     pub assigned: Option<AssignedAmount>,
 }
 
-/// What the teacher saw on a date.
+/// An observation on a date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DatedSight {
     /// School date.
@@ -185,14 +185,14 @@ pub struct DatedReport {
     pub outcome: Option<Outcome>,
 }
 
-/// Ratings beside what came of it.
+/// Ratings compared with results.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Comparison {
     /// Last rating high, yet it went wrong; most wrong first.
     pub sure_but_wrong: Vec<Mismatch>,
     /// Last rating low, yet it went right; most right first.
     pub unsure_but_right: Vec<Mismatch>,
-    /// How far each student's ratings can be believed.
+    /// Each student's calibration.
     pub students: Vec<StudentCalibration>,
     /// The commonest misconceptions over all concepts.
     pub misconceptions: Vec<ConceptMisconception>,
@@ -213,22 +213,22 @@ pub struct Mismatch {
     pub rating: Confidence,
     /// Its date.
     pub rated_on: NaiveDate,
-    /// Results since that rating, self-marked or seen by the teacher: right and wrong.
+    /// Right and wrong results since that rating, by outcomes and observations.
     pub results: [u32; 2],
     /// Practice answers since that rating: alone, with help, wrong.
     pub practice: [u32; 3],
 }
 
-/// How far a student's ratings can be believed.
+/// A student's calibration: how well ratings agree with results.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct StudentCalibration {
     /// Who.
     pub student: GroupMember,
     /// Answers with a rating before them.
     pub answers: usize,
-    /// The word on it.
+    /// The verdict.
     pub verdict: CalibrationVerdict,
-    /// Claimed minus found share right; nothing below 20 answers.
+    /// Claimed minus observed share of right answers; none below 20 answers.
     pub bias: Option<f64>,
     /// Low end of its 95% interval.
     pub low: Option<f64>,
@@ -236,8 +236,8 @@ pub struct StudentCalibration {
     pub high: Option<f64>,
     /// Goodman and Kruskal's gamma: whether surer answers were more often right.
     pub gamma: Option<f64>,
-    /// How good ratings are as forecasts; nothing below 60 answers, or when all
-    /// stand at one rating.
+    /// How good the ratings are as forecasts; none below 60 answers, or if all
+    /// answers have the same rating.
     pub brier: Option<ForecastScore>,
 }
 
@@ -245,7 +245,7 @@ pub struct StudentCalibration {
 /// parts (1973): score = reliability - resolution + uncertainty.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
 pub struct ForecastScore {
-    /// Mean squared distance of what was claimed from what came; 0 is best, 1 worst.
+    /// Mean squared difference of forecast and result; 0 is best, 1 is worst.
     pub score: f64,
     /// How far each rating is from the share right after it; 0 is best.
     pub reliability: f64,
@@ -255,17 +255,17 @@ pub struct ForecastScore {
     pub uncertainty: f64,
 }
 
-/// The word on a student's ratings.
+/// The verdict on a student's ratings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum CalibrationVerdict {
-    /// Claims clearly more than is found.
+    /// Rates higher than the results, clearly.
     Over,
-    /// Claims clearly less than is found.
+    /// Rates lower than the results, clearly.
     Under,
-    /// Claims close to what is found.
+    /// Rates close to the results.
     Near,
-    /// The interval is too wide to tell.
+    /// The interval is too wide for a verdict.
     Unclear,
     /// Too few answers.
     TooLittle,
@@ -294,8 +294,8 @@ pub struct Agreement {
     pub table: [[u32; 4]; 4],
     /// Pairs of ratings.
     pub pairs: usize,
-    /// Weighted kappa (quadratic weights); nothing below ten pairs, or when
-    /// both always said the same one thing.
+    /// Weighted kappa (quadratic weights); none below ten pairs, or if
+    /// both always chose the same one rating.
     pub kappa: Option<f64>,
     /// Its standard error.
     pub standard_error: Option<f64>,
@@ -306,7 +306,7 @@ pub struct Agreement {
 pub struct StudentPage {
     /// Who.
     pub student: GroupMember,
-    /// How far the ratings can be believed.
+    /// The calibration of the ratings.
     pub calibration: StudentCalibration,
     /// Concepts with a report, those needed most first.
     pub concepts: Vec<StudentConcept>,
@@ -321,7 +321,7 @@ pub struct StudentConcept {
     pub concept: ConceptName,
     /// Its phase today.
     pub phase: Phase,
-    /// Chance of having it, 0 to 1.
+    /// Probability that the student has it.
     pub has_it: f64,
     /// The last rating.
     pub rating: Option<Confidence>,
@@ -329,7 +329,7 @@ pub struct StudentConcept {
     pub outcome: Option<Outcome>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
-    /// Whether the teacher last saw that the student has it.
+    /// Whether the student has it, by the last observation.
     pub seen: Option<bool>,
     /// Days since the newest report.
     #[ts(type = "number")]

@@ -1,4 +1,4 @@
-//! Changes to a class that stands: its title, its year, its seats, its end.
+//! Changes to a class: its title, its year, its rotation, its removal.
 
 use super::concepts;
 use super::open::open_class;
@@ -14,9 +14,6 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::RemovedRows;
 
 /// Gives a class another title.
-///
-/// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`], or the store's.
 pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     desk.rename_class(&class.row.id, &checked_title(title)?)?;
@@ -27,10 +24,10 @@ pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), De
 ///
 /// Nothing else moves: closures, first lessons and reports keep their dates.
 /// Reports outside the new year are kept and count again once the year holds
-/// them; days of the rotation and passes are counted anew from the first day.
+/// them. Days of the rotation and passes are counted from the new first day.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Calendar`], or the store's.
+/// Returns [`DeskError::Calendar`].
 pub fn move_year(
     desk: &DeskStore,
     class: &str,
@@ -49,11 +46,8 @@ pub fn move_year(
     Ok(())
 }
 
-/// Takes a class away with its keys, and gives the rows that went: without
-/// them, hand-ins for it can never be opened again.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Removes a class with its keys, and returns the removed rows. Without
+/// them, hand-ins for the class can never be opened again.
 pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     let held = desk.together(|| {
@@ -64,11 +58,11 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
     Ok(held)
 }
 
-/// Brings a removed seat or class back, as it was.
+/// Restores a removed seat or class, as it was.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] at `removed` when its place is taken, or the
-/// store's; nothing is changed then.
+/// Returns [`DeskError::Invalid`] for `removed` if its number or id is in use; nothing has changed
+/// then.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     desk.put_back(held).map_err(|error| match error {
         surefoot_store::StoreError::Missing(_) => DeskError::invalid("removed", "taken"),
@@ -78,9 +72,6 @@ pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
 
 /// The catalogue's concepts that are not in the rotation, grade by grade in
 /// teaching order.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
 pub fn unscheduled_concepts(
     desk: &DeskStore,
     class: &str,
@@ -104,11 +95,11 @@ pub fn unscheduled_concepts(
         .collect())
 }
 
-/// The class's concepts spread evenly anew over a number of days: every concept
-/// once, days and the strands on them within one of each other. Nothing is changed.
+/// Suggests a rotation with the concepts of the class on a number of days: every concept
+/// once, and days and their strands of equal size, give or take one. Stores nothing.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Rotation`] for a length, or the store's.
+/// Returns [`DeskError::Rotation`] for a length.
 pub fn balanced_rotation(
     desk: &DeskStore,
     class: &str,

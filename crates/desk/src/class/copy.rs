@@ -15,8 +15,8 @@ use surefoot_store::DeskStore;
 /// as the new year reaches; year and students are the new class's own.
 ///
 /// # Errors
-/// [`DeskError::NotFound`] for the class copied, [`DeskError::Invalid`],
-/// [`DeskError::Calendar`], or the store's.
+/// Returns [`DeskError::NotFound`] for the class copied, [`DeskError::Invalid`],
+/// [`DeskError::Calendar`].
 pub fn copy_class(
     desk: &DeskStore,
     copy: &CopyClass,

@@ -1,4 +1,4 @@
-//! A class as the use-cases take it.
+//! Opens a class for the use-cases.
 
 use super::concepts;
 use crate::error::DeskError;
@@ -21,9 +21,6 @@ pub struct OpenClass {
 }
 
 /// Opens a class of the desk.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
 pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
     let row = desk.class(class).map_err(|error| match error {
         surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),

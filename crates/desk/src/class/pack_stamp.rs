@@ -1,4 +1,4 @@
-//! Whether the last class pack still says what the class is.
+//! Whether the class has changed since its last class pack.
 
 use super::open::OpenClass;
 use crate::error::{DeskError, faulty};
@@ -8,8 +8,8 @@ use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::DeviceState;
 
-/// Stands for everything a class pack says but its version and date, so that
-/// one can tell whether a new one is due.
+/// A digest of the content of a class pack without version and date. It tells
+/// whether a new pack is due.
 pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskError> {
     let facts = &class.facts;
     let devices: Vec<_> = accepted_devices(desk, class)?
@@ -57,7 +57,7 @@ pub(crate) fn accepted_devices(
         .collect())
 }
 
-/// Stands in a class pack's stamp for what is the teacher's own; empty without any.
+/// The part of the stamp for own exercises and concepts; empty without any.
 fn stamp_part(facts: &Class) -> Result<Vec<u8>, DeskError> {
     let exercises: Vec<String> = facts
         .own_exercises

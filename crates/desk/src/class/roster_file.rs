@@ -1,8 +1,8 @@
 //! A roster from a file: any CSV with a column of names, or the CSV files of a
 //! OneRoster 1.1 or 1.2 export.
 //!
-//! Only the given name (or a code) is taken. Records are read one at a time
-//! into the same place, and no other column of a person is decoded or kept:
+//! Only the given name (or a code) is read. Records are read one at a time
+//! into the same buffer, and no other column of a person is decoded or kept:
 //! e-mail, phone and password are skipped unread. Sources: RFC 4180; 1EdTech
 //! OneRoster 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
 
@@ -41,12 +41,12 @@ pub type NamedBytes = (String, Vec<u8>);
 /// Reads the classes out of picked files.
 ///
 /// With a OneRoster `users.csv` among them, `enrollments.csv` and
-/// `classes.csv` (where picked too) say who sits in which class. Otherwise
-/// each file is a class of its own.
+/// `classes.csv` (if picked) tell who is in which class. Otherwise
+/// each file is one class.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] (`roster`) when nothing can be read as a name, or
-/// a file is not text in UTF-8.
+/// Returns [`DeskError::Invalid`] (`roster`) when nothing can be read as a name, or a file
+/// is not text in UTF-8.
 pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> {
     let named = |wanted: &str| {
         files.iter().find(|(name, _)| {
@@ -100,7 +100,7 @@ fn is_one_roster(bytes: &[u8]) -> bool {
     heading.contains("sourcedId") && heading.contains("givenName")
 }
 
-/// A name as the class takes it; nothing for what cannot be one.
+/// A valid name, or nothing.
 fn name(text: &str) -> Option<String> {
     let text = text.trim();
     let fits = !text.is_empty()
@@ -207,7 +207,7 @@ fn one_roster(
     classes: Option<&[u8]>,
     roles: Option<&[u8]>,
 ) -> Result<RosterFile, DeskError> {
-    // 1.2 says in roles.csv who is a student.
+    // In version 1.2, roles.csv tells who is a student.
     let mut students: BTreeSet<String> = BTreeSet::new();
     if let Some(roles) = roles {
         rows(roles, ["userSourcedId", "role"], |[user, role]| {

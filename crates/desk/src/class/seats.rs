@@ -22,7 +22,7 @@ pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, Des
     names.iter().map(|name| checked_name(name)).collect()
 }
 
-/// Adds seats behind those that are there, each with a token of its own.
+/// Adds seats with the next numbers, each with its own token.
 pub(super) fn seat_students(
     desk: &DeskStore,
     class: &ClassId,
@@ -57,16 +57,13 @@ pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, DeskError> {
     ClassId::new(class.row.id.clone()).map_err(faulty)
 }
 
-/// The code on the slip of a seat.
+/// The code on the join slip of a seat.
 pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, DeskError> {
     let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
     make_seat_code(class, &token).ok_or_else(|| DeskError::Faulty("seat token".into()))
 }
 
-/// Names a seat, or takes its name away.
-///
-/// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`], or the store's.
+/// Names a seat, or removes its name.
 pub fn name_seat(
     desk: &DeskStore,
     class: &str,
@@ -85,7 +82,7 @@ pub fn name_seat(
 /// Adds seats; `seed` is 32 random bytes drawn by the shell.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
+/// Returns [`DeskError::Invalid`] above [`MOST_SEATS`] or for a name.
 pub fn add_seats(
     desk: &DeskStore,
     class: &str,
@@ -101,10 +98,7 @@ pub fn add_seats(
     desk.together(|| seat_students(desk, &id, &names, seed))
 }
 
-/// What the desk holds of a seat, so that one knows what goes with it.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Counts what the desk has of a seat, to show it before a removal.
 pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHoldings, DeskError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {
@@ -119,12 +113,12 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
     })
 }
 
-/// Takes a seat away, with all that came from it, and gives the rows that went,
-/// which from then on stand nowhere else. The last seat of a class stays; the
-/// slip no longer joins, and its files are refused.
+/// Removes a seat with all its reports, and returns the removed rows. They are
+/// not in the store any more. The last seat of a class cannot be removed. The
+/// seat's join slip is no longer valid, and its hand-ins are refused.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`] for the last seat, or the store's.
+/// Returns [`DeskError::Invalid`] for the last seat.
 pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     if !class.seats.iter().any(|s| s.number == seat) {

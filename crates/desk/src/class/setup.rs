@@ -19,7 +19,7 @@ use surefoot_record::ClassId;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, DeviceState};
 
-/// Signs of a class title at most.
+/// Most characters of a class title.
 pub const LONGEST_TITLE_CHARACTERS: usize = 60;
 
 /// Concepts of a day of the rotation at most.
@@ -39,9 +39,6 @@ pub struct ClassSecrets {
 }
 
 /// All classes in a line each.
-///
-/// # Errors
-/// The store's.
 pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, DeskError> {
     desk.classes()?
         .into_iter()
@@ -52,8 +49,8 @@ pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, 
 /// Makes a class with its seats, a suggested rotation and suggested first lessons.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] for title, names, grades or amounts,
-/// [`DeskError::Calendar`], [`DeskError::Rotation`], or the store's.
+/// Returns [`DeskError::Invalid`] for title, names, grades or amounts,
+/// [`DeskError::Calendar`], [`DeskError::Rotation`].
 pub fn create_class(
     desk: &DeskStore,
     new: &NewClass,
@@ -193,9 +190,6 @@ fn summary(
 }
 
 /// Everything about a class's set-up.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
 pub fn class_setup(
     desk: &DeskStore,
     class: &str,
@@ -254,10 +248,10 @@ pub fn class_setup(
     })
 }
 
-/// Sets or takes away the date of a concept's first lesson.
+/// Sets or removes the date of a concept's first lesson.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`] for a date outside the year, or the store's.
+/// Returns [`DeskError::Invalid`] for a date outside the year.
 pub fn set_taught_from(
     desk: &DeskStore,
     class: &str,
@@ -278,8 +272,8 @@ pub fn set_taught_from(
 /// Replaces the rotation by an edited one.
 ///
 /// # Errors
-/// [`DeskError::Rotation`] for a length or a concept twice,
-/// [`DeskError::NotFound`] for a concept the catalogue does not have, or the store's.
+/// Returns [`DeskError::Rotation`] for a length or a concept twice, [`DeskError::NotFound`]
+/// for a concept the catalogue does not have.
 pub fn set_rotation(
     desk: &DeskStore,
     class: &str,
@@ -303,7 +297,7 @@ pub fn set_rotation(
 /// Replaces the closures.
 ///
 /// # Errors
-/// [`DeskError::Calendar`] when no school day would be left, or the store's.
+/// Returns [`DeskError::Calendar`] when no school day would be left.
 pub fn set_closures(
     desk: &DeskStore,
     class: &str,
@@ -322,7 +316,7 @@ pub fn set_closures(
 /// Sets the bounds of practice at home, and the test it aims at.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] at `practice`, or the store's.
+/// Returns [`DeskError::Invalid`] at `practice`.
 pub fn set_practice(
     desk: &DeskStore,
     class: &str,

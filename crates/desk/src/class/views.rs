@@ -17,7 +17,7 @@ pub struct ClassSummary {
     pub title: String,
     /// Seats in it.
     pub seats: usize,
-    /// Seats from which a hand-in has come.
+    /// Seats with a report.
     pub seats_joined: usize,
     /// Concepts in its rotation.
     pub concepts: usize,
@@ -38,20 +38,20 @@ pub struct NewClass {
     pub names: Vec<String>,
     /// The school year.
     pub year: SchoolYear,
-    /// Grades whose concepts are taken from the built-in catalogue.
+    /// Grades whose concepts of the catalogue the class gets.
     pub grades: Vec<u8>,
     /// Days in the rotation, 1 to 20.
     pub rotation_days: usize,
-    /// How many concepts a day at most; the rotation takes the first that fit.
+    /// Most concepts of a day; the rotation has the first that fit.
     pub concepts_a_day: usize,
 }
 
-/// What a pacing list says.
+/// A pacing list, read.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PacingList {
     /// Concepts with the date of their first lesson, in the order of the list.
     pub found: Vec<PacingFound>,
-    /// Lines that cannot be taken.
+    /// Lines that cannot be used.
     pub missed: Vec<PacingMissed>,
 }
 
@@ -62,11 +62,11 @@ pub struct PacingFound {
     pub concept: ConceptName,
     /// Its first lesson by the list.
     pub date: NaiveDate,
-    /// Its first lesson as it stands.
+    /// Its present first lesson.
     pub before: Option<NaiveDate>,
 }
 
-/// A line of a pacing list that cannot be taken.
+/// A line of a pacing list that cannot be used.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PacingMissed {
     /// The line, cut short.
@@ -75,24 +75,24 @@ pub struct PacingMissed {
     pub trouble: PacingTrouble,
 }
 
-/// Why a line of a pacing list cannot be taken.
+/// Why a line of a pacing list cannot be used.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum PacingTrouble {
-    /// No concept of the class is called so.
+    /// No concept of the class has this name.
     NoSuchConcept,
-    /// No date stands on the line or above it.
+    /// The line has no date, and no line above it has one.
     NoDate,
     /// The date is outside the school year.
     OutsideYear,
-    /// The concept stood further up already.
+    /// The concept is in an earlier line.
     Twice,
 }
 
 /// What a copy of a class is made from.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CopyClass {
-    /// The class whose rotation and pace are taken.
+    /// The class whose rotation and pace are copied.
     pub from: String,
     /// The teacher's name for the new one, 1 to 60 characters.
     pub title: String,
@@ -102,7 +102,7 @@ pub struct CopyClass {
     pub year: SchoolYear,
 }
 
-/// What stands in picked roster files.
+/// The content of picked roster files.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterFile {
     /// Whether they are a OneRoster export.
@@ -133,7 +133,7 @@ pub struct Seat {
     pub code: String,
     /// Devices whose hand-ins count for this seat.
     pub devices: usize,
-    /// A device that claims this seat with a key of its own and waits for a decision.
+    /// Quarantined devices of this seat.
     pub held_devices: Vec<String>,
     /// The newest report from this seat.
     pub newest_report: Option<NaiveDate>,
@@ -158,7 +158,7 @@ pub struct ClassSetup {
     pub practice: PracticeRules,
 }
 
-/// What the desk holds of a seat, and what goes when the seat is removed.
+/// What the desk has of a seat; a removal of the seat removes it too.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct SeatHoldings {
     /// Hand-ins kept.
@@ -167,7 +167,7 @@ pub struct SeatHoldings {
     pub reports: u32,
     /// Practice answers.
     pub answers: u32,
-    /// What the teacher saw.
+    /// The observation.
     pub observations: u32,
 }
 

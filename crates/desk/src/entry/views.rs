@@ -12,7 +12,7 @@ use ts_rs::TS;
 pub struct EntryDay {
     /// The school date.
     pub date: NaiveDate,
-    /// Day of the rotation, from 1; nothing on a day without school.
+    /// Day of the rotation, from 1; none on a day without school.
     pub day: Option<usize>,
     /// The school day before, if any.
     pub earlier: Option<NaiveDate>,
@@ -35,7 +35,7 @@ pub struct EntryRow {
     pub cells: Vec<EntryCell>,
 }
 
-/// What stands of one student on one concept of the day.
+/// The entries of one student on one concept of the day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
 pub struct EntryCell {
     /// The rating typed in from paper.
@@ -46,7 +46,7 @@ pub struct EntryCell {
     pub device_rating: Option<Confidence>,
     /// The result that a device handed in.
     pub device_outcome: Option<Outcome>,
-    /// What the teacher saw.
+    /// The observation.
     pub seen: Option<Confidence>,
     /// After a small group: whether the student has it.
     pub group_result: Option<bool>,
@@ -63,7 +63,7 @@ pub struct EntryMade {
     pub value: EntryValue,
 }
 
-/// What can be filled in; nothing takes it away.
+/// What can be filled in; `None` removes it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum EntryValue {
@@ -77,12 +77,12 @@ pub enum EntryValue {
         /// The result.
         outcome: Option<Outcome>,
     },
-    /// What the teacher saw.
+    /// The observation.
     Seen {
         /// On the students' own scale.
         rating: Option<Confidence>,
     },
-    /// What was recorded after a small group, put back.
+    /// What was recorded after a small group.
     GroupResult {
         /// Whether the student has it.
         has_it: bool,

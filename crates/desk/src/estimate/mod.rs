@@ -1,4 +1,4 @@
-//! What counts of a class's reports, and what it says about the class.
+//! What counts of a class's reports, and the class estimate from it.
 
 mod class_reports;
 mod latest;
@@ -6,6 +6,16 @@ mod views;
 
 pub(crate) use class_reports::{OfConcept, Reports, newest_by_seat, trends_of};
 pub use views::*;
+
+use surefoot_store::desk::PracticeReport;
+
+/// Adds practice answers: alone, with help, wrong.
+pub(crate) fn add_practice(sums: &mut [u32; 3], report: &PracticeReport) {
+    let [alone, with_help, wrong] = sums;
+    *alone += report.alone;
+    *with_help += report.with_help;
+    *wrong += report.wrong;
+}
 
 /// How often a test's thread has estimated a class.
 #[cfg(test)]

@@ -19,6 +19,6 @@ pub struct GroupMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
+    /// Probability that the student has the concept.
     pub has_it: Option<f64>,
 }

@@ -13,10 +13,10 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
 /// Seals a class with its keys, roster, year and rotation. Its reports are not
-/// in it: they come with the hand-ins, which both computers can take in.
+/// in it: they are in the hand-ins, which both computers can import.
 ///
 /// # Errors
-/// [`Refusal`] for a passphrase that is too short, or the store's.
+/// Returns [`Refusal`] for a passphrase that is too short.
 pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, DeskError> {
     let row = &class.row;
     let seats = class
@@ -59,16 +59,16 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Desk
 /// Opens a class key file for [`import_class`].
 ///
 /// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Returns [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
 pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Refusal> {
     open_class_key(bytes, passphrase)
 }
 
-/// Adds the class of a class key file to this desk; gives its id.
+/// Adds the class of a class key file to this desk, and returns its id.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] when the class is here already or something in
-/// it cannot be taken, [`DeskError::Rotation`], or the store's.
+/// Returns [`DeskError::Invalid`] when the class is here already or something in it cannot
+/// be taken, [`DeskError::Rotation`].
 pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     if desk.classes()?.iter().any(|class| class.id == id) {

@@ -1,4 +1,4 @@
-//! Files that come and go: hand-ins, class packs, class keys.
+//! Files: import of hand-ins, class packs, class keys, quarantined devices.
 
 mod class_key;
 pub(crate) mod derive;

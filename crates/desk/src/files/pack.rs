@@ -45,7 +45,7 @@ fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
 /// Assignments that were due before `today` stay out.
 ///
 /// # Errors
-/// [`DeskError::Refused`] when the class breaks the format's bounds, or the store's.
+/// Returns [`DeskError::Refused`] when the class breaks the format's bounds.
 pub fn make_class_pack(
     desk: &DeskStore,
     class: &OpenClass,
@@ -62,7 +62,7 @@ pub fn make_class_pack(
         .into_iter()
         .filter(|a| a.due >= today)
         .filter_map(|mut a| {
-            // A concept taken out of the rotation since is in no pack.
+            // A concept that has left the rotation is in no pack.
             a.concepts.retain(|c| facts.concepts.contains_key(c));
             (!a.concepts.is_empty()).then_some(a)
         })
@@ -138,8 +138,8 @@ pub fn make_class_pack(
     })
 }
 
-/// Every device gets a sealed part, empty or not, once anything is personal:
-/// so its presence tells nothing.
+/// Every device gets a sealed part, empty or not, once one assignment is personal,
+/// so its presence reveals nothing.
 fn sealed(
     desk: &DeskStore,
     class: &OpenClass,

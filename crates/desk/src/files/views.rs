@@ -11,7 +11,7 @@ use ts_rs::TS;
 pub struct FileMade {
     /// The file's name.
     pub file_name: String,
-    /// Where it was put, as the shell names it; nothing when the person changed their mind.
+    /// Where it was saved, as the shell names it; none if the teacher cancelled.
     pub place: Option<String>,
     /// Its size.
     pub bytes: usize,
@@ -42,22 +42,22 @@ pub struct FileReport {
 pub enum Verdict {
     /// The first from this seat.
     New,
-    /// Newer than what was here.
+    /// Newer than what the desk had.
     Updated,
-    /// Exactly what was here already.
+    /// Exactly what the desk has already.
     Known,
-    /// Older than what was here; nothing changed.
+    /// Older than what the desk has; nothing changed.
     Older,
-    /// From a second device with a key of its own; kept, and counted once the teacher accepts it.
+    /// From a quarantined device: stored, and counted once the teacher accepts the device.
     Held,
-    /// Not taken; the file stays untouched where it is.
+    /// Refused; the file itself is unchanged.
     Refused {
         /// Why.
         refusal: Refusal,
     },
 }
 
-/// The account of an import.
+/// The report on an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct ImportReport {
     /// Names the import in the journal.

@@ -10,7 +10,7 @@ use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::GroupMember;
 use crate::estimate::MisconceptionCount;
-use crate::estimate::Reports;
+use crate::estimate::{Reports, add_practice};
 use crate::sample::SampleExercise;
 use crate::sample::sample;
 use chrono::{Datelike, NaiveDate};
@@ -35,9 +35,6 @@ const TRIES_TO_DIFFER: u64 = 6;
 const MISCONCEPTIONS_SHOWN: usize = 4;
 
 /// What the Groups screen opens with.
-///
-/// # Errors
-/// The store's.
 pub fn groups_desk(
     desk: &DeskStore,
     class: &OpenClass,
@@ -142,9 +139,6 @@ fn groups_of_day(
 }
 
 /// Keeps the wishes: the room and the pairs for good, the absences for `today`.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for a seat that is not there, or the store's.
 pub fn keep_group_wishes(
     desk: &DeskStore,
     class: &OpenClass,
@@ -179,10 +173,7 @@ pub fn keep_group_wishes(
 }
 
 /// Keeps the groups of a day, in place of any kept before; empty groups are
-/// left out, and none at all takes the day away.
-///
-/// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`], or the store's.
+/// left out, and an empty list removes the day.
 pub fn keep_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -216,10 +207,7 @@ pub fn keep_groups(
 }
 
 /// Records after a group whether a student has the concept or needs more;
-/// nothing takes the record back. It counts in the estimate as a result.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// `None` removes the record. It counts in the estimate as a result.
 pub fn record_group(
     desk: &DeskStore,
     class: &OpenClass,
@@ -250,11 +238,8 @@ pub fn record_group(
     Ok(())
 }
 
-/// One page for a group: who, what to look at first, common misconceptions,
-/// exercises from first steps to a stretch.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// The page of a group: members, missing prerequisites, common misconceptions,
+/// exercises from entry to stretch level.
 pub fn group_page(
     desk: &DeskStore,
     class: &OpenClass,
@@ -328,8 +313,8 @@ pub fn group_page(
     })
 }
 
-/// Exercises from first steps to a stretch, no two alike as far as the
-/// generator can vary them.
+/// Exercises from entry to stretch level, all different as far as the
+/// generator allows.
 fn exercises(
     own: &[OwnExercise],
     concept: &str,
@@ -388,9 +373,7 @@ fn page_member(
         .iter()
         .filter(|r| r.seat == seat.number && r.concept == *id)
     {
-        practice[0] += count.alone;
-        practice[1] += count.with_help;
-        practice[2] += count.wrong;
+        add_practice(&mut practice, count);
     }
     Some(PageMember {
         seat: seat.number,

@@ -16,31 +16,31 @@ use surefoot_insight::groups::{
 };
 use surefoot_store::DeskStore;
 
-/// Chance of a right answer from which a student counts as having a concept.
+/// Probability of a right answer from which a student counts as having a concept.
 pub(crate) const HAS_IT_FROM: f64 = 0.6;
 
-/// Weak concepts that are planned for at most.
+/// Most weak concepts that are planned for.
 const CONCEPTS_PLANNED: usize = 15;
 
-/// Worth of each student placed at least once.
+/// Value of each student placed at least once.
 const COVERAGE: u32 = 300;
 
 /// Slots, groups at once, and students of a group at most.
 const MOST: [usize; 3] = [6, 12, 12];
 
-/// How much work a suggestion takes.
+/// How much computing a suggestion may take.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GroupEffort {
-    /// The search alone: at once, with a rough bound.
+    /// Only the search: immediate, with a rough bound.
     Quick,
-    /// The exact model too: a second or so, to a proof or a small gap.
+    /// The exact model too: about a second, for a proof or a small gap.
     Proven,
 }
 
 /// Suggests groups on the weakest concepts that have been taught.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] for wishes that contradict one another, or the store's.
+/// Returns [`DeskError::Invalid`] for wishes that contradict one another.
 pub fn suggest_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -51,10 +51,7 @@ pub fn suggest_groups(
     plan(desk, class, language, today, wishes, GroupEffort::Quick)
 }
 
-/// [`suggest_groups`] with as much work as asked for.
-///
-/// # Errors
-/// As [`suggest_groups`].
+/// [`suggest_groups`] with a choice of effort.
 pub fn plan(
     desk: &DeskStore,
     class: &OpenClass,
@@ -74,12 +71,12 @@ pub fn plan(
     Ok(room.view(class, language, &plan.groups, best))
 }
 
-/// Weighs groups that were edited by hand: what they are worth, whom they
+/// Scores groups that were edited by hand: what they are worth, whom they
 /// leave out, which rules they break. `best_at_most` is the suggestion's.
 ///
 /// # Errors
-/// [`DeskError::NotFound`] for a seat or concept that is not there,
-/// [`DeskError::Invalid`], or the store's.
+/// Returns [`DeskError::NotFound`] for a seat or concept that is not there,
+/// [`DeskError::Invalid`].
 pub fn score_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -98,7 +95,7 @@ pub fn score_groups(
     Ok(room.view(class, language, &planned, best_at_most))
 }
 
-/// The value no plan can pass, by what was proved of this one.
+/// An upper bound for the value of every plan, from the proven gap of this one.
 #[expect(
     clippy::cast_precision_loss,
     clippy::cast_possible_truncation,
@@ -378,8 +375,8 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
         .collect()
 }
 
-/// Each student's chance of needing each concept; nothing is planned for a
-/// student from whom nothing has come.
+/// The probability that each student needs each concept; 0 for a
+/// student without a report.
 fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
     let known: BTreeSet<u32> = reports
         .check_ins

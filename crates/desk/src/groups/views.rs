@@ -141,7 +141,7 @@ pub struct GroupsDesk {
     pub kept: Vec<GroupsOfDay>,
 }
 
-/// The groups of a day, and what came of them.
+/// The groups of a day, with the records made afterwards.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupsOfDay {
     /// The day.
@@ -152,7 +152,7 @@ pub struct GroupsOfDay {
     pub records: Vec<GroupRecord>,
 }
 
-/// What came of a group for one student.
+/// The record of one student after a group.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupRecord {
     /// The seat.
@@ -170,13 +170,13 @@ pub struct GroupPage {
     pub concept: ConceptName,
     /// Grade 3 to 6.
     pub grade: u8,
-    /// Who, with what they said last.
+    /// The members, with their last rating and result.
     pub members: Vec<PageMember>,
     /// Misconceptions of these students on the concept, most first.
     pub misconceptions: Vec<MisconceptionCount>,
     /// Concepts it builds on that not all of them have.
     pub first: Vec<PageFirst>,
-    /// Exercises to do together, from first steps to a stretch.
+    /// Exercises to do in the group, from entry to stretch level.
     pub exercises: Vec<SampleExercise>,
 }
 
@@ -187,7 +187,7 @@ pub struct PageMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
+    /// Probability that the student has the concept.
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,

@@ -41,11 +41,8 @@ pub(crate) fn own_concept_lines(
         .collect()
 }
 
-/// What a file could bring; nothing is stored. Drafts whose id the class has already
-/// are refused here, so that nobody picks them in vain.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Reads the concepts of a file and stores nothing. Drafts with an id that the class already
+/// has are refused here, so that the teacher does not pick them.
 pub fn read_concepts(
     desk: &DeskStore,
     class: &str,
@@ -70,11 +67,11 @@ pub fn read_concepts(
     Ok(reading)
 }
 
-/// Makes concepts of the picked drafts. All of it is on disk afterwards, or nothing.
-/// `refused` is what the file's reading refused, for the account.
+/// Makes concepts of the picked drafts: all of them or none.
+/// `refused` are the lines that [`read_concepts`] refused, for the import report.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`] without a draft, or the store's.
+/// Returns [`DeskError::Invalid`] without a draft.
 pub fn import_concepts(
     desk: &DeskStore,
     class: &str,
@@ -96,7 +93,7 @@ pub fn import_concepts(
         taken: taken
             .iter()
             .map(|one| OwnLineTaken {
-                line: picked[one.place].line,
+                line: picked.get(one.place).map_or(0, |draft| draft.line),
                 id: one.concept.id.as_str().to_owned(),
                 words: one.concept.title.en.clone(),
                 left_out: Vec::new(),

@@ -1,4 +1,4 @@
-//! The teacher's own exercises: taking files in, looking, trying, taking back.
+//! Own exercises: import, view, try, undo.
 
 use super::views::{
     OwnDesk, OwnExerciseLine, OwnExercisePage, OwnFile, OwnImport, OwnImportKind, OwnLineTaken,
@@ -19,8 +19,8 @@ use surefoot_store::desk::{
     OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows, RemovedRows,
 };
 
-/// What a class says to a concept's name in a file: its id, its title in either
-/// language, or a published code that one concept alone covers.
+/// Finds a concept by its name in a file: its id, its title in either
+/// language, or a published code that only one concept covers.
 fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_ {
     move |text: &str| {
         let wanted = text.trim().to_lowercase();
@@ -47,13 +47,10 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
     }
 }
 
-/// What files say, line by line; nothing is stored.
+/// The lines of question banks, read and not stored.
 pub type Reading = Vec<BankReading>;
 
-/// Reads question banks against the built-in catalogue alone; nothing is stored.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for the chosen concept.
+/// Reads question banks for the concepts of the catalogue, and stores nothing.
 pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, DeskError> {
     read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new())
 }
@@ -74,10 +71,7 @@ fn read_against(
     Ok(read_bank(files, &finder(all), chosen.as_ref(), held))
 }
 
-/// Reads question banks for a class; nothing is stored.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for the class or the chosen concept, or the store's.
+/// Reads question banks for a class, and stores nothing.
 pub fn read_for_class(
     desk: &DeskStore,
     class: &str,
@@ -115,11 +109,8 @@ fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
         .collect()
 }
 
-/// Takes question banks in: every good line is stored, every other one is in the
-/// account with its reason. All of it is on disk afterwards, or nothing.
-///
-/// # Errors
-/// As [`read_for_class`].
+/// Imports question banks. Every valid line is stored; every other one is in the
+/// import report with its reason. The import is stored as a whole or not at all.
 pub fn import_exercises(
     desk: &DeskStore,
     class: &str,
@@ -138,7 +129,7 @@ pub fn import_exercises(
     })
 }
 
-/// Puts what came with a class key file: one import of each kind, without lines.
+/// Stores the exercises and concepts of a class key: one import of each kind, without lines.
 pub(crate) fn put_all(
     desk: &DeskStore,
     class: &str,
@@ -177,12 +168,12 @@ fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, DeskEr
     })
 }
 
-/// Takes an import back: what it brought goes, its account stays. Gives what goes,
-/// for [`crate::restore`].
+/// Undoes an import: removes its exercises or concepts and keeps its report. Returns the
+/// removed rows for [`crate::restore`].
 ///
 /// # Errors
-/// [`DeskError::NotFound`] for no such import, [`DeskError::Invalid`] when one of
-/// its concepts stands in the rotation, or the store's.
+/// Returns [`DeskError::NotFound`] for no such import, [`DeskError::Invalid`] when one of
+/// its concepts is in the rotation.
 pub fn undo_own_import(
     desk: &DeskStore,
     class: &str,
@@ -210,10 +201,7 @@ pub fn undo_own_import(
     })
 }
 
-/// Takes one own exercise away. Gives what goes, for [`crate::restore`].
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Removes one own exercise. Returns the removed rows for [`crate::restore`].
 pub fn remove_own_exercise(
     desk: &DeskStore,
     class: &str,
@@ -244,10 +232,7 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, DeskError> {
     })
 }
 
-/// Everything of the teacher's own in a class.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// The own exercises and concepts of a class.
 pub fn own_desk(desk: &DeskStore, class: &str, language: Language) -> Result<OwnDesk, DeskError> {
     let class = open_class(desk, class)?;
     let facts = facts_with_all(&class)?;
@@ -290,9 +275,6 @@ fn found(desk: &DeskStore, class: &str, id: &str) -> Result<(OpenClass, OwnExerc
 }
 
 /// An own exercise as the student sees it.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
 pub fn own_exercise(
     desk: &DeskStore,
     class: &str,
@@ -309,11 +291,10 @@ pub fn own_exercise(
     })
 }
 
-/// Marks an answer to an own exercise, as a student's would be; nothing is counted.
+/// Marks an answer to an own exercise as for a student, and counts nothing.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`] for an answer that cannot be
-/// read, or the store's.
+/// Returns [`DeskError::Invalid`] for an answer that cannot be read.
 pub fn try_own_exercise(
     desk: &DeskStore,
     class: &str,

@@ -20,9 +20,6 @@ pub struct JoinSlip {
 }
 
 /// The join slips of a class, seat by seat.
-///
-/// # Errors
-/// The store's.
 pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, DeskError> {
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     class

@@ -1,4 +1,4 @@
-//! What prints ask for and no screen shows.
+//! Data for prints: join slips, practice for one seat.
 
 mod join_slips;
 mod seat_practice;

@@ -1,4 +1,4 @@
-//! Practice for one seat on paper: what is assigned, then what is needed most.
+//! Practice for one seat on paper: assigned concepts first, then those needed most.
 
 use crate::assign::amounts;
 use crate::board::{board_from, student_page_from};
@@ -11,8 +11,8 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::Level;
 use surefoot_store::DeskStore;
 
-/// Chance of having a concept below which practice begins with first steps,
-/// and from which on it stretches. Our rule, as rough as it looks.
+/// Probabilities of having a concept below which exercises are of entry level,
+/// and from which they are of stretch level. Our choice; no source.
 const FIRST_STEPS_BELOW: f64 = 0.4;
 const STRETCH_FROM: f64 = 0.8;
 
@@ -21,15 +21,12 @@ const STRETCH_FROM: f64 = 0.8;
 pub struct SeatPractice<'a> {
     /// Its id.
     pub concept: &'a str,
-    /// How far the exercises reach.
+    /// The level of the exercises.
     pub level: Level,
 }
 
 /// At most `most` concepts for a seat: assigned and not done first, then by
 /// need; without any report of the seat, what the class needs most.
-///
-/// # Errors
-/// [`DeskError::NotFound`] for no such seat, or the store's.
 pub fn seat_practice<'a>(
     desk: &DeskStore,
     class: &'a OpenClass,

@@ -1,4 +1,4 @@
-//! The talk plan of a day: which concepts deserve the few minutes, and why.
+//! The talk plan of a day: the concepts for class discussion, and why.
 
 use super::views::{TalkConcept, TalkView, TalkWay};
 use crate::board::board_from;
@@ -25,11 +25,11 @@ pub const MOST_TALK_MINUTES: u32 = 20;
 const SOON_SCHOOL_DAYS: usize = 10;
 
 /// The talk plan of today, or of the next school day when today has none.
-/// Concepts before their first lesson and concepts nobody reported on are
+/// Concepts before their first lesson and concepts without a report are
 /// listed but never chosen.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`], or the store's.
+/// Returns [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`].
 pub fn talk(
     desk: &DeskStore,
     class: &OpenClass,
@@ -145,8 +145,8 @@ fn thousandths(value: i64) -> f64 {
     value as f64 / 1000.0
 }
 
-/// Students there who are expected to get it wrong, and of these the ones
-/// who last rated themselves 2 or 3.
+/// The expected number of present students who get it wrong, and of these who
+/// last rated themselves 2 or 3.
 fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64) {
     let Some(at) = reports.concepts.iter().position(|c| c == concept) else {
         return (0.0, 0.0);
@@ -191,17 +191,14 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
         .collect()
 }
 
-/// The same exercise all day, another one on the next meeting.
+/// The same exercise all day, and another one on the next date.
 fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
     let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
     sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
 }
 
-/// Notes that a concept was talked about on a date, or takes that back.
-///
-/// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Records that a concept was discussed on a date, or removes that record.
 pub fn note_talk(
     desk: &DeskStore,
     class: &OpenClass,

@@ -9,7 +9,7 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// Today's few minutes. It holds no name and no seat.
+/// The talk plan of a day. It has no name and no seat.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct TalkView {
     /// The class.
@@ -18,11 +18,11 @@ pub struct TalkView {
     pub date: NaiveDate,
     /// Whether that is today; otherwise today is without school.
     pub is_today: bool,
-    /// Day of the rotation, from 1; nothing when the year is over.
+    /// Day of the rotation, from 1; none after the year.
     pub day: Option<usize>,
     /// Minutes there are.
     pub minutes: u32,
-    /// Minutes the chosen concepts take.
+    /// Minutes for the chosen concepts.
     pub minutes_used: u32,
     /// Every concept of the day: the chosen ones first, in the order of the review.
     pub concepts: Vec<TalkConcept>,
@@ -35,15 +35,15 @@ pub struct TalkConcept {
     pub concept: ConceptName,
     /// Its phase.
     pub phase: Phase,
-    /// Whether it deserves the minutes.
+    /// Whether it is chosen.
     pub chosen: bool,
     /// Whether it was talked about on that day.
     pub talked: bool,
-    /// How to go about it; nothing before the first lesson or without a report.
+    /// How to discuss it; none before the first lesson or without a report.
     pub way: Option<TalkWay>,
-    /// Minutes that takes.
+    /// Minutes for it.
     pub minutes: u32,
-    /// What it would bring, in students put right.
+    /// Its value, in students corrected.
     pub worth: f64,
     /// Estimated share of the class that has it.
     pub has_it: Option<f64>,
@@ -55,7 +55,7 @@ pub struct TalkConcept {
     pub expected_wrong: f64,
     /// Of these, expected among those whose last rating was On my own or Could teach it.
     pub sure_wrong: f64,
-    /// Which way it is moving.
+    /// Its trend.
     pub trend: Trend,
     /// Whether it was talked about in this pass or the last.
     pub talked_lately: bool,
@@ -63,11 +63,11 @@ pub struct TalkConcept {
     pub dependants_soon: Vec<ConceptName>,
     /// The commonest misconceptions.
     pub misconceptions: Vec<MisconceptionCount>,
-    /// One exercise to discuss, with the common slip.
+    /// One exercise to discuss, with a common misconception.
     pub exercise: Option<SampleExercise>,
 }
 
-/// How to go about a concept.
+/// How to discuss a concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum TalkWay {

@@ -1,4 +1,4 @@
-//! The class in two or three pages, without a name.
+//! The class in two or three pages, without names.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use std::collections::BTreeMap;
@@ -10,9 +10,6 @@ use surefoot_desk::{Board, BoardRow};
 const MOST_MISCONCEPTIONS: usize = 8;
 
 /// The page of a class.
-///
-/// # Errors
-/// When a message is missing.
 pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,

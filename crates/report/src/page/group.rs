@@ -1,4 +1,4 @@
-//! One page for one small group: who, what goes wrong, what to do, what came of it.
+//! The page of a small group: members, misconceptions, exercises, room for notes.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;
@@ -6,9 +6,6 @@ use surefoot_catalogue::Locale;
 use surefoot_desk::{GroupPage, SampleExercise};
 
 /// The page of a group.
-///
-/// # Errors
-/// When a message is missing.
 pub fn group_plan(
     page: &GroupPage,
     class_title: &str,

@@ -1,4 +1,4 @@
-//! Today's few minutes on a page, without a name.
+//! The talk plan of a day, without names.
 
 use super::group::put_exercise;
 use super::{Draft, Drafted, ReportPage, ReportPart, phrases};
@@ -6,9 +6,6 @@ use surefoot_catalogue::Locale;
 use surefoot_desk::{TalkConcept, TalkView, TalkWay};
 
 /// The page of a talk plan.
-///
-/// # Errors
-/// When a message is missing.
 pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,
