@@ -66,8 +66,8 @@ impl From<DeskError> for CallError {
         match error {
             DeskError::NotFound(what) => Self::NotFound { what: what.into() },
             DeskError::Invalid { field, rule } => Self::Invalid {
-                field: field.into(),
-                rule: rule.into(),
+                field: field.as_str().into(),
+                rule: rule.as_str().into(),
             },
             DeskError::Calendar(error) => Self::Calendar { error },
             DeskError::Rotation(error) => Self::Rotation { error },

@@ -3,7 +3,7 @@
 use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
 use crate::class::OpenClass;
 use crate::class::pack_stamp::stamp;
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -30,24 +30,24 @@ pub fn assign(
 ) -> Result<(), DeskError> {
     let concepts: BTreeSet<&String> = new.concepts.iter().collect();
     if concepts.is_empty() {
-        return Err(DeskError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     if concepts.len() > MOST_ASSIGNED_CONCEPTS || concepts.len() < new.concepts.len() {
-        return Err(DeskError::invalid("concepts", "too_many"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooMany));
     }
     for concept in concepts {
         if class.facts.rotation.day_of(concept).is_none() {
             return Err(DeskError::NotFound("concept"));
         }
         if !class.facts.has_exercises(concept) {
-            return Err(DeskError::invalid("concepts", "no_exercises"));
+            return Err(DeskError::invalid(Field::Concepts, Rule::NoExercises));
         }
     }
     if new.items_each == 0 || new.items_each > MOST_ITEMS_EACH {
-        return Err(DeskError::invalid("amount", "range"));
+        return Err(DeskError::invalid(Field::Amount, Rule::Range));
     }
     if new.due < new.from || new.due < today {
-        return Err(DeskError::invalid("dates", "order"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Order));
     }
     let seats: BTreeSet<u32> = new.seats.iter().copied().collect();
     if seats

@@ -4,7 +4,7 @@ use super::concepts;
 use super::open::open_class;
 use super::setup::checked_title;
 use super::views::PlacedConcept;
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::calendar::SchoolYear;
@@ -65,7 +65,7 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
 /// then.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     desk.put_back(held).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(_) => DeskError::invalid("removed", "taken"),
+        surefoot_store::StoreError::Missing(_) => DeskError::invalid(Field::Removed, Rule::Taken),
         other => other.into(),
     })
 }

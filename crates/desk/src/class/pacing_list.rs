@@ -2,7 +2,7 @@
 
 use super::open::{OpenClass, open_class};
 use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -121,7 +121,7 @@ pub fn set_first_lessons(
             return Err(DeskError::NotFound("concept"));
         }
         if date.is_some_and(|date| !class.facts.year.contains(date)) {
-            return Err(DeskError::invalid("dates", "range"));
+            return Err(DeskError::invalid(Field::Dates, Rule::Range));
         }
     }
     desk.together(|| {

@@ -9,7 +9,7 @@
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_table::{Record, Table, TooWide};
 use super::views::{RosterClass, RosterFile};
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Size of one roster file at most.
@@ -70,17 +70,17 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> 
         },
     };
     if found.classes.iter().all(|class| class.names.is_empty()) {
-        return Err(DeskError::invalid("roster", "empty"));
+        return Err(DeskError::invalid(Field::Roster, Rule::Empty));
     }
     Ok(found)
 }
 
 fn not_text(_: impl std::fmt::Display) -> DeskError {
-    DeskError::invalid("roster", "not_text")
+    DeskError::invalid(Field::Roster, Rule::NotText)
 }
 
 fn too_wide(_: TooWide) -> DeskError {
-    DeskError::invalid("roster", "too_long")
+    DeskError::invalid(Field::Roster, Rule::TooLong)
 }
 
 /// Without the byte-order mark that spreadsheets put in front.

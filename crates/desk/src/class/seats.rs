@@ -3,7 +3,7 @@
 use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::views::SeatHoldings;
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use std::collections::BTreeSet;
 use surefoot_exchange::{draw_seat_token, make_seat_code};
 use surefoot_record::{ClassId, SeatToken};
@@ -13,7 +13,7 @@ use surefoot_store::desk::{RemovedRows, SeatRow};
 pub(crate) fn checked_name(name: &str) -> Result<Option<String>, DeskError> {
     let name = name.trim();
     if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
-        return Err(DeskError::invalid("names", "too_long"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooLong));
     }
     Ok((!name.is_empty()).then(|| name.to_owned()))
 }
@@ -92,7 +92,7 @@ pub fn add_seats(
     let class = open_class(desk, class)?;
     let names = checked_names(names)?;
     if class.seats.len() + names.len() > MOST_SEATS {
-        return Err(DeskError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let id = class_id(&class)?;
     desk.together(|| seat_students(desk, &id, &names, seed))
@@ -125,7 +125,7 @@ pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRo
         return Err(DeskError::NotFound("seat"));
     }
     if class.seats.len() == 1 {
-        return Err(DeskError::invalid("seats", "too_few"));
+        return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
     let held = desk.together(|| {
         let held = desk.hold(&class.row.id, Some(seat))?;

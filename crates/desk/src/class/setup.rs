@@ -7,7 +7,7 @@ use super::pack_stamp::stamp;
 use super::roster::MOST_SEATS;
 use super::seats::{checked_names, class_id, seat_code, seat_students};
 use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use crate::estimate::newest_by_seat;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -60,13 +60,13 @@ pub fn create_class(
     checked_title(&new.title)?;
     new.year.check()?;
     if new.names.is_empty() {
-        return Err(DeskError::invalid("names", "too_few"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooFew));
     }
     if new.names.len() > MOST_SEATS {
-        return Err(DeskError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     if new.concepts_a_day == 0 || new.concepts_a_day > MOST_CONCEPTS_A_DAY {
-        return Err(DeskError::invalid("concepts", "range"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::Range));
     }
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     let grades: BTreeSet<u8> = new.grades.iter().copied().collect();
@@ -76,7 +76,7 @@ pub fn create_class(
         new.rotation_days.saturating_mul(new.concepts_a_day),
     );
     if concepts.is_empty() {
-        return Err(DeskError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     let by_strand: Vec<_> = concepts
         .iter()
@@ -117,10 +117,10 @@ pub(crate) fn make_class(
     year.check()?;
     let names = checked_names(names)?;
     if names.is_empty() {
-        return Err(DeskError::invalid("names", "too_few"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooFew));
     }
     if names.len() > MOST_SEATS {
-        return Err(DeskError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let practice = match like {
         // Its test was last year's.
@@ -163,10 +163,10 @@ pub(crate) fn make_class(
 pub(crate) fn checked_title(title: &str) -> Result<String, DeskError> {
     let title = title.trim();
     if title.is_empty() || title.chars().any(char::is_control) {
-        return Err(DeskError::invalid("title", "empty"));
+        return Err(DeskError::invalid(Field::Title, Rule::Empty));
     }
     if title.chars().count() > LONGEST_TITLE_CHARACTERS {
-        return Err(DeskError::invalid("title", "too_long"));
+        return Err(DeskError::invalid(Field::Title, Rule::TooLong));
     }
     Ok(title.to_owned())
 }
@@ -204,8 +204,8 @@ pub fn class_setup(
     for device in desk.devices(&class.row.id)? {
         match device.state {
             DeviceState::Accepted => *accepted.entry(device.seat).or_default() += 1,
-            DeviceState::Held => held.entry(device.seat).or_default().push(device.device),
-            DeviceState::PutAside => {}
+            DeviceState::Quarantined => held.entry(device.seat).or_default().push(device.device),
+            DeviceState::Rejected => {}
         }
     }
     let seats = class
@@ -217,7 +217,7 @@ pub fn class_setup(
                 name: seat.name.clone(),
                 code: seat_code(&id, seat)?,
                 devices: accepted.get(&seat.number).copied().unwrap_or(0),
-                held_devices: held.get(&seat.number).cloned().unwrap_or_default(),
+                quarantined_devices: held.get(&seat.number).cloned().unwrap_or_default(),
                 newest_report: newest.get(&seat.number).copied(),
             })
         })
@@ -263,7 +263,7 @@ pub fn set_taught_from(
         return Err(DeskError::NotFound("concept"));
     }
     if date.is_some_and(|date| !class.facts.year.contains(date)) {
-        return Err(DeskError::invalid("dates", "range"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
     }
     desk.put_taught_from(&class.row.id, concept, date)?;
     Ok(())
@@ -324,7 +324,7 @@ pub fn set_practice(
 ) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if let Some(rule) = practice.fault(&class.facts.year) {
-        return Err(DeskError::invalid("practice", rule));
+        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
     }
     desk.put_practice(&class.row.id, &practice)?;
     Ok(())

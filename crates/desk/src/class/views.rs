@@ -134,7 +134,7 @@ pub struct Seat {
     /// Devices whose hand-ins count for this seat.
     pub devices: usize,
     /// Quarantined devices of this seat.
-    pub held_devices: Vec<String>,
+    pub quarantined_devices: Vec<String>,
     /// The newest report from this seat.
     pub newest_report: Option<NaiveDate>,
 }

@@ -2,7 +2,7 @@
 
 use super::views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -88,7 +88,7 @@ pub fn entry_day(
 
 fn check_date(class: &OpenClass, date: NaiveDate, today: NaiveDate) -> Result<(), DeskError> {
     if date > today || !class.facts.year.contains(date) {
-        return Err(DeskError::invalid("dates", "range"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
     }
     Ok(())
 }

@@ -3,7 +3,7 @@
 use crate::class::OpenClass;
 use crate::class::concepts::with_built_in;
 use crate::class::{MOST_SEATS, checked_name, checked_title};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
@@ -72,15 +72,15 @@ pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Re
 pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     if desk.classes()?.iter().any(|class| class.id == id) {
-        return Err(DeskError::invalid("class", "already_here"));
+        return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
     }
     let title = checked_title(&file.title)?;
     file.year.check()?;
     if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
-        return Err(DeskError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     if let Some(rule) = file.practice.fault(&file.year) {
-        return Err(DeskError::invalid("practice", rule));
+        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
     let all = with_built_in(&file.own_concepts)?;

@@ -174,9 +174,9 @@ impl<'a> Import<'a> {
         let (flags, verdict, new_entries) = match checked {
             Checked::Held(held) => {
                 let contents = [held.json(), held.packed()];
-                let first = DeviceState::Held;
+                let first = DeviceState::Quarantined;
                 self.keep(class, seat.number, held.content(), contents, first, &known)?;
-                (held.flags().to_vec(), Verdict::Held, 0)
+                (held.flags().to_vec(), Verdict::Quarantined, 0)
             }
             Checked::Taken(taken) => {
                 let flags = taken.flags().to_vec();
@@ -399,8 +399,8 @@ pub fn decide_device(
             if row.seat == seat && row.device == device && !decided {
                 row.state = match accept {
                     Some(true) => DeviceState::Accepted,
-                    Some(false) => DeviceState::PutAside,
-                    None => DeviceState::Held,
+                    Some(false) => DeviceState::Rejected,
+                    None => DeviceState::Quarantined,
                 };
                 desk.put_device(&class.row.id, &row)?;
                 found = true;

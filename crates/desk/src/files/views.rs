@@ -49,7 +49,7 @@ pub enum Verdict {
     /// Older than what the desk has; nothing changed.
     Older,
     /// From a quarantined device: stored, and counted once the teacher accepts the device.
-    Held,
+    Quarantined,
     /// Refused; the file itself is unchanged.
     Refused {
         /// Why.

@@ -7,7 +7,7 @@ use super::views::{
     PageFirst, PageMember,
 };
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use crate::estimate::GroupMember;
 use crate::estimate::MisconceptionCount;
 use crate::estimate::{Reports, add_practice};
@@ -153,7 +153,7 @@ pub fn keep_group_wishes(
         return Err(DeskError::NotFound("seat"));
     }
     if pairs.into_iter().any(|(a, b)| a == b) {
-        return Err(DeskError::invalid("groups", "contradiction"));
+        return Err(DeskError::invalid(Field::Groups, Rule::Contradiction));
     }
     let id = class.row.id.as_str();
     desk.together(|| {
@@ -181,7 +181,7 @@ pub fn keep_groups(
     groups: &[GroupChosen],
 ) -> Result<(), DeskError> {
     if groups.len() > MOST_GROUPS {
-        return Err(DeskError::invalid("groups", "too_many"));
+        return Err(DeskError::invalid(Field::Groups, Rule::TooMany));
     }
     let mut rows = Vec::new();
     for group in groups.iter().filter(|g| !g.seats.is_empty()) {

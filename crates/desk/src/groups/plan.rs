@@ -3,7 +3,7 @@
 use super::kept::member;
 use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use crate::estimate::GroupMember;
 use crate::estimate::Reports;
 use chrono::NaiveDate;
@@ -66,7 +66,7 @@ pub fn plan(
         ..Limits::default()
     };
     let plan = plan_groups(&room.problem, &limits)
-        .map_err(|_| DeskError::invalid("groups", "contradiction"))?;
+        .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let best = best_at_most(&plan);
     Ok(room.view(class, language, &plan.groups, best))
 }
@@ -133,7 +133,7 @@ impl Room {
             || wishes.size_least == 0
             || wishes.size_least > wishes.size_most
         {
-            return Err(DeskError::invalid("groups", "range"));
+            return Err(DeskError::invalid(Field::Groups, Rule::Range));
         }
         let reports = Reports::read(desk, class, today)?;
         let mut concepts = weakest_taught(class, &reports, today);

@@ -3,7 +3,7 @@
 use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
 use crate::class::concepts::with_built_in;
 use crate::class::{OpenClass, open_class};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::catalogue_file::{
@@ -83,7 +83,7 @@ pub fn import_concepts(
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     if picked.is_empty() {
-        return Err(DeskError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     let all = with_built_in(&class.own_concepts)?;
     let own = class.own_concepts.len();

@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::class::concepts::{facts_with_all, with_built_in};
 use crate::class::{OpenClass, open_class};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::{Concept, ConceptId, Language};
@@ -191,7 +191,7 @@ pub fn undo_own_import(
         .iter()
         .any(|row| row.import == number && class.facts.concepts.contains_key(&row.id));
     if import.kind == OwnKindOfImport::Concepts && in_use {
-        return Err(DeskError::invalid("concepts", "in_rotation"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::InRotation));
     }
     desk.together(|| -> Result<RemovedRows, DeskError> {
         let held = desk.hold_own(id, OwnRows::Import(number))?;
@@ -303,7 +303,8 @@ pub fn try_own_exercise(
 ) -> Result<OwnTried, DeskError> {
     let (_, own) = found(desk, class, id)?;
     let item = own.item().map_err(faulty)?;
-    let marked = mark(&item, response).map_err(|_| DeskError::invalid("answer", "unreadable"))?;
+    let marked =
+        mark(&item, response).map_err(|_| DeskError::invalid(Field::Answer, Rule::Unreadable))?;
     let mut says: Vec<Block> = marked
         .noticed
         .map(|noticed| noticed.say.into())

@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::board::board;
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -81,11 +81,11 @@ pub fn check_share_table(
     table: &ShareTable,
 ) -> Result<(), DeskError> {
     if table.standing == ShareStanding::Nothing {
-        return Err(DeskError::invalid("share_table", "nothing"));
+        return Err(DeskError::invalid(Field::ShareTable, Rule::Nothing));
     }
     match standing(desk, class)? {
         ShareStanding::Free { .. } => Ok(()),
-        _ => Err(DeskError::invalid("share_table", "nearly_same_class")),
+        _ => Err(DeskError::invalid(Field::ShareTable, Rule::NearlySameClass)),
     }
 }
 

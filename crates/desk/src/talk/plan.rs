@@ -4,7 +4,7 @@ use super::views::{TalkConcept, TalkView, TalkWay};
 use crate::board::board_from;
 use crate::board::{BoardRow, Trend};
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Field, Rule};
 use crate::estimate::Reports;
 use crate::sample::SampleExercise;
 use crate::sample::sample;
@@ -38,7 +38,7 @@ pub fn talk(
     minutes: u32,
 ) -> Result<TalkView, DeskError> {
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
-        return Err(DeskError::invalid("minutes", "range"));
+        return Err(DeskError::invalid(Field::Minutes, Rule::Range));
     }
     let facts = &class.facts;
     let year = &facts.year;

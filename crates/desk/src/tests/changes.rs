@@ -2,10 +2,10 @@
 
 use super::{Desk, date, new_class};
 use crate::{
-    Chance, DeskError, add_seats, assign, board, class_setup, copy_class, delete_class,
-    keep_group_wishes, keep_groups, make_class_pack, move_year, open_class, record_group,
-    remove_seat, rename_class, restore, seat_holdings, set_closures, set_practice, set_rotation,
-    unscheduled_concepts,
+    ClassSecrets, DeskError, Field, Rule, add_seats, assign, board, class_setup, copy_class,
+    delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
+    record_group, remove_seat, rename_class, restore, seat_holdings, set_closures, set_practice,
+    set_rotation, unscheduled_concepts,
 };
 use crate::{CopyClass, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
@@ -26,7 +26,10 @@ fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
     for bad in [" ", "a\nb", &"x".repeat(61)] {
         assert!(matches!(
             rename_class(&desk.store, &desk.class, bad),
-            Err(DeskError::Invalid { field: "title", .. })
+            Err(DeskError::Invalid {
+                field: Field::Title,
+                ..
+            })
         ));
     }
 }
@@ -135,7 +138,10 @@ fn the_last_seat_stays() {
     remove_seat(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 2),
-        Err(DeskError::Invalid { field: "seats", .. })
+        Err(DeskError::Invalid {
+            field: Field::Seats,
+            ..
+        })
     ));
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 7),
@@ -222,7 +228,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         )
         .unwrap(),
     };
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [77; 16],
         sealing: [78; 32],
         signing: [79; 32],
@@ -330,8 +336,8 @@ fn what_was_removed_comes_back_as_it_was() {
     assert!(matches!(
         restore(&desk.store, &class),
         Err(DeskError::Invalid {
-            field: "removed",
-            rule: "taken"
+            field: Field::Removed,
+            rule: Rule::Taken
         })
     ));
     assert_eq!(everything(&desk), before);
@@ -347,7 +353,7 @@ fn a_seat_whose_number_was_given_away_does_not_come_back() {
     assert!(matches!(
         restore(&desk.store, &seat),
         Err(DeskError::Invalid {
-            field: "removed",
+            field: Field::Removed,
             ..
         })
     ));

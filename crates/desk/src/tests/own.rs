@@ -2,9 +2,9 @@
 
 use super::{Desk, date};
 use crate::{
-    DeskError, copy_class, import_concepts, import_exercises, make_class_pack, own_desk,
-    own_exercise, read_concepts, remove_own_exercise, restore, set_rotation, set_taught_from,
-    try_own_exercise, undo_own_import,
+    DeskError, Field, Rule, copy_class, import_concepts, import_exercises, make_class_pack,
+    own_desk, own_exercise, read_concepts, remove_own_exercise, restore, set_rotation,
+    set_taught_from, try_own_exercise, undo_own_import,
 };
 use surefoot_catalogue::rating::AnswerResult;
 use surefoot_catalogue::{Language, Strand};
@@ -154,7 +154,7 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     assert!(matches!(
         tried("x"),
         Err(DeskError::Invalid {
-            field: "answer",
+            field: Field::Answer,
             ..
         })
     ));
@@ -367,8 +367,8 @@ fn own_concepts_join_the_rotation_and_travel() {
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
         Err(DeskError::Invalid {
-            field: "concepts",
-            rule: "in_rotation"
+            field: Field::Concepts,
+            rule: Rule::InRotation
         })
     ));
     set_taught_from(

@@ -1,7 +1,7 @@
 //! Rosters from files. Headers: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
 
 use crate::RosterFile;
-use crate::{DeskError, read_roster_files};
+use crate::{DeskError, Rule, read_roster_files};
 
 const USERS_1_1: &str = "sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password\r\n";
 const USERS_1_2: &str = "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password,userMasterIdentifier,resourceSourcedIds,preferredGivenName,preferredMiddleName,preferredFamilyName,primaryOrgSourcedId,pronouns\r\n";
@@ -119,7 +119,10 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
     );
     assert!(matches!(
         read(&[("a.csv", "name\n")]),
-        Err(DeskError::Invalid { rule: "empty", .. })
+        Err(DeskError::Invalid {
+            rule: Rule::Empty,
+            ..
+        })
     ));
     let binary = vec![(
         "a.csv".to_owned(),
@@ -128,7 +131,7 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
     assert!(matches!(
         read_roster_files(&binary),
         Err(DeskError::Invalid {
-            rule: "not_text",
+            rule: Rule::NotText,
             ..
         })
     ));

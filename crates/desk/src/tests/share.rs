@@ -1,7 +1,7 @@
 //! The share-safe table on a desk, its log, and practice for a seat.
 
 use super::{Desk, date};
-use crate::{DeskError, release_share_table, remove_seat, seat_practice, share_table};
+use crate::{DeskError, Field, Rule, release_share_table, remove_seat, seat_practice, share_table};
 use crate::{ShareShown, ShareStanding, ShareStep};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;
@@ -51,8 +51,8 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &less),
         Err(DeskError::Invalid {
-            field: "share_table",
-            rule: "nearly_same_class"
+            field: Field::ShareTable,
+            rule: Rule::NearlySameClass
         })
     ));
     assert_eq!(desk.store.releases(&desk.class).unwrap().len(), 1);
@@ -66,7 +66,7 @@ fn a_class_of_nine_gives_nothing_and_says_so() {
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &table),
         Err(DeskError::Invalid {
-            rule: "nothing",
+            rule: Rule::Nothing,
             ..
         })
     ));

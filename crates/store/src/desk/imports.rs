@@ -12,25 +12,25 @@ pub enum DeviceState {
     /// They count.
     Accepted,
     /// The teacher has not decided yet.
-    Held,
+    Quarantined,
     /// The teacher decided that they do not count.
-    PutAside,
+    Rejected,
 }
 
 impl DeviceState {
     pub(super) fn word(self) -> &'static str {
         match self {
             Self::Accepted => "accepted",
-            Self::Held => "held",
-            Self::PutAside => "put_aside",
+            Self::Quarantined => "held",
+            Self::Rejected => "put_aside",
         }
     }
 
     pub(super) fn from_word(word: &str) -> Self {
         match word {
             "accepted" => Self::Accepted,
-            "held" => Self::Held,
-            _ => Self::PutAside,
+            "held" => Self::Quarantined,
+            _ => Self::Rejected,
         }
     }
 }

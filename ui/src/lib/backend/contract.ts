@@ -4081,7 +4081,7 @@ devices: number,
 /**
  * A device that claims this seat with a key of its own and waits for a decision.
  */
-held_devices: Array<string>, 
+quarantined_devices: Array<string>, 
 /**
  * The newest report from this seat.
  */

@@ -11,7 +11,7 @@ const files = [
   file('b', { kind: 'updated' }),
   file('c', { kind: 'refused', refusal: { code: 'damaged' } }),
   file('d', { kind: 'new' }, [{ code: 'future_date', date: '2030-01-01', entries: 1 }]),
-  file('e', { kind: 'held' }),
+  file('e', { kind: 'quarantined' }),
 ];
 
 test('what needs a look comes first, then what brought something, in the order of names', () => {
@@ -23,5 +23,5 @@ test('every file is counted under one verdict', () => {
   const account = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
   const counts = tally(account);
   expect(counts.reduce((sum, { count }) => sum + count, 0)).toBe(files.length);
-  expect(counts.map(({ kind }) => kind)).toEqual(['new', 'updated', 'known', 'held', 'refused']);
+  expect(counts.map(({ kind }) => kind)).toEqual(['new', 'updated', 'known', 'quarantined', 'refused']);
 });

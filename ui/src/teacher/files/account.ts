@@ -4,7 +4,7 @@ type Kind = Verdict['kind'];
 
 /** Whether someone has to look at it. */
 export const needsLook = (file: FileReport) =>
-  file.verdict.kind === 'refused' || file.verdict.kind === 'held' || file.flags.length > 0;
+  file.verdict.kind === 'refused' || file.verdict.kind === 'quarantined' || file.flags.length > 0;
 
 /** What changed something comes before what changed nothing. */
 const changed = (file: FileReport) =>
@@ -19,7 +19,7 @@ export function lookFirst(files: FileReport[]): FileReport[] {
     .map(({ file }) => file);
 }
 
-const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'held', 'refused'];
+const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'quarantined', 'refused'];
 
 /** How many files of each verdict, without the verdicts that did not come. */
 export function tally(account: ImportReport): { kind: Kind; count: number }[] {
