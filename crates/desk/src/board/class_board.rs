@@ -197,7 +197,7 @@ pub fn concept_reports(
         .iter()
         .enumerate()
         .map(|(student, seat)| {
-            let history: Vec<DatedReport> = reports
+            let mut history: Vec<DatedReport> = reports
                 .check_ins
                 .iter()
                 .filter(|r| r.seat == seat.number && r.concept == concept)
@@ -209,6 +209,7 @@ pub fn concept_reports(
                 })
                 .collect();
             let mut practice = [0; 3];
+            history.sort_by_key(|r| r.date);
             let mut newest = history.last().map(|r| r.date);
             for count in reports
                 .practice
@@ -267,7 +268,7 @@ fn misconceptions_by_concept(
     today: NaiveDate,
 ) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
-    for found in desk.mistakes_by_seat(&class.row.id, today)? {
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if seats.contains(&found.seat) {
             *sums.entry((found.concept, found.code)).or_default() += found.times;
         }

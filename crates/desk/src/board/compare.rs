@@ -8,7 +8,7 @@ use super::views::{
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::GroupMember;
-use crate::estimate::{Reports, add_practice};
+use crate::estimate::{Reports, SeatCheckIn, add_practice};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -16,7 +16,6 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibration};
 use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::CheckInReport;
 
 /// Fewest results against a rating that are listed; a single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
@@ -243,7 +242,7 @@ fn misconceptions(
     today: NaiveDate,
 ) -> Result<Vec<ConceptMisconception>, DeskError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
-    for found in desk.mistakes_by_seat(&class.row.id, today)? {
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
             let sum =
                 sums.entry((found.concept, found.code))
@@ -274,7 +273,7 @@ fn misconceptions(
 /// the same pass, up to the day of the observation.
 fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
     let facts = &class.facts;
-    let mut own: BTreeMap<(u32, &str), Vec<&CheckInReport>> = BTreeMap::new();
+    let mut own: BTreeMap<(u32, &str), Vec<&SeatCheckIn>> = BTreeMap::new();
     for report in reports.check_ins.iter().filter(|r| r.confidence.is_some()) {
         own.entry((report.seat, &report.concept))
             .or_default()

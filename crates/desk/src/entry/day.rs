@@ -7,8 +7,9 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
+use surefoot_record::{CountedDates, Counting};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{ObservationRow, PAPER, PaperCheckIn};
+use surefoot_store::desk::{CheckInSource, ObservationRow, PaperCheckIn};
 
 /// A class's day as it stands, from paper, from devices and from the teacher.
 ///
@@ -54,15 +55,25 @@ pub fn entry_day(
             fill(cell);
         }
     };
-    for tapped in desk.check_ins_on(&class.row.id, date)? {
-        with(tapped.seat, &tapped.concept, &|cell| {
-            if tapped.device == PAPER {
-                cell.rating = tapped.confidence;
-                cell.outcome = tapped.outcome;
-            } else {
-                cell.device_rating = tapped.confidence;
-                cell.device_outcome = tapped.outcome;
-            }
+    // Devices and paper side by side: what each of them says by itself.
+    let dates = CountedDates::of(&facts.year, today);
+    let mut devices: BTreeMap<u32, Counting<String, u32>> = BTreeMap::new();
+    desk.each_check_in(&class.row.id, Some(date), |row, said| match said {
+        CheckInSource::Device(confidence, outcome) => {
+            let of_seat = devices
+                .entry(row.seat)
+                .or_insert_with(|| Counting::new(row.seat, dates));
+            of_seat.device(row.concept.to_owned(), row.date, confidence, outcome);
+        }
+        CheckInSource::Paper(confidence, outcome) => with(row.seat, row.concept, &|cell| {
+            cell.rating = confidence;
+            cell.outcome = outcome;
+        }),
+    })?;
+    for counted in devices.into_values().flat_map(Counting::finish) {
+        with(counted.seat, &counted.concept, &|cell| {
+            cell.device_rating = counted.confidence;
+            cell.device_outcome = counted.outcome;
         });
     }
     for seen in desk.observations(&class.row.id)? {

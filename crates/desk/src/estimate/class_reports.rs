@@ -1,6 +1,6 @@
 //! A class's reports, laid out for the estimates.
 
-use super::latest::{self, Counted, Passes};
+use super::counted::{self, Counted, Passes, SeatCheckIn};
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
@@ -9,8 +9,9 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
 use surefoot_insight::weak_spot::{ClassPicture, Settings, class_picture};
+use surefoot_record::CountedDates;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{CheckInReport, ObservationRow, PracticeReport};
+use surefoot_store::desk::{ObservationRow, PracticeReport};
 
 /// False discovery rate of the trend verdicts.
 const TREND_RATE: f64 = 0.1;
@@ -21,8 +22,9 @@ pub(crate) struct Reports {
     pub concepts: Vec<String>,
     /// Seat numbers in their order.
     pub seats: Vec<u32>,
-    /// The check-in that counts of each (seat, date, concept), oldest first.
-    pub check_ins: Vec<CheckInReport>,
+    /// What counts of each (seat, date, concept): seat by seat, each in its student's
+    /// order of events, oldest first.
+    pub check_ins: Vec<SeatCheckIn>,
     /// Practice counts, oldest first.
     pub practice: Vec<PracticeReport>,
     /// What the teacher saw, oldest first.
@@ -56,17 +58,17 @@ impl Reports {
             .collect();
         let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
         let seat_at: HashMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
-        let counted = |date: NaiveDate| date <= today && facts.year.contains(date);
+        let dates = CountedDates::of(&facts.year, today);
         let Counted {
             check_ins,
             practice,
             newest,
-        } = latest::counted(desk, class, today)?;
+        } = counted::counted(desk, class, today)?;
 
         let observations: Vec<ObservationRow> = desk
             .observations(&class.row.id)?
             .into_iter()
-            .filter(|r| counted(r.date) && concept_at.contains_key(r.concept.as_str()))
+            .filter(|r| dates.contains(r.date) && concept_at.contains_key(r.concept.as_str()))
             .collect();
 
         let pass = facts.rotation.pass_on(&facts.year, today);
@@ -166,7 +168,7 @@ impl Reports {
 #[derive(Default)]
 pub(crate) struct OfConcept<'r> {
     /// Its check-ins, oldest first.
-    pub check_ins: Vec<&'r CheckInReport>,
+    pub check_ins: Vec<&'r SeatCheckIn>,
     /// Its practice counts.
     pub practice: Vec<&'r PracticeReport>,
 }

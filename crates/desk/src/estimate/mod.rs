@@ -1,10 +1,11 @@
 //! What counts of a class's reports, and the class estimate from it.
 
 mod class_reports;
-mod latest;
+pub(crate) mod counted;
 mod views;
 
 pub(crate) use class_reports::{OfConcept, Reports, newest_by_seat, trends_of};
+pub(crate) use counted::SeatCheckIn;
 pub use views::*;
 
 use surefoot_store::desk::PracticeReport;

@@ -5,25 +5,18 @@ use crate::{CalibrationVerdict, EntryMade, EntryValue};
 use crate::{comparison, make_entry, student_page};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_record::AnswerCount;
-use surefoot_store::desk::ReportPlace;
+use surefoot_record::{AnswerCount, MisconceptionCode};
 
 const TODAY: &str = "2026-10-30";
 
 fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u32, wrong: u32) {
-    let place = ReportPlace {
-        device: &format!("{seat:032x}"),
-        date: date(on),
-        concept,
-    };
     let count = AnswerCount {
         sure: Some(sure.try_into().unwrap()),
         alone,
         with_help: 0,
         wrong,
     };
-    let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
-    writer.practice(place, 1, count).unwrap();
+    desk.practise(seat, on, concept, |entry| entry.answers.push(count));
 }
 
 fn compare(desk: &Desk) -> crate::Comparison {
@@ -75,13 +68,10 @@ fn misconceptions_are_counted_by_students_first() {
     let desk = Desk::with_seats(3);
     let concept = desk.concept(0);
     let add = |seat: u32, code: &str, times: u32| {
-        let place = ReportPlace {
-            device: &format!("{seat:032x}"),
-            date: date("2026-10-20"),
-            concept: &concept,
-        };
-        let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
-        writer.mistake(place, code, times).unwrap();
+        desk.practise(seat, "2026-10-20", &concept, |entry| {
+            let code = MisconceptionCode::new(code).unwrap();
+            entry.misconceptions.insert(code, times);
+        });
     };
     add(1, "often-by-one", 9);
     add(1, "by-many", 1);

@@ -5,10 +5,10 @@ use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::rotation::Rotation;
+use surefoot_record::{CountedDates, Counting};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{CheckInReport, PAPER, PracticeReport};
+use surefoot_store::desk::{CheckInSource, PracticeReport};
 
 /// The pass of every date of a year, worked out once.
 pub(crate) struct Passes {
@@ -42,25 +42,18 @@ impl Passes {
     }
 }
 
+/// A check-in that counts, with its seat.
+pub(crate) type SeatCheckIn = surefoot_record::Counted<String, u32>;
+
 /// What counts of a class's reports up to a date.
 pub(crate) struct Counted {
-    /// The check-in that counts of each (seat, date, concept): by date, seat and concept.
-    pub check_ins: Vec<CheckInReport>,
+    /// What counts of each (seat, date, concept): seat by seat, each in its student's
+    /// order of events, oldest first.
+    pub check_ins: Vec<SeatCheckIn>,
     /// Practice counts by seat, date and concept.
     pub practice: Vec<PracticeReport>,
     /// The newest report of each seat, also on what is no longer in the rotation.
     pub newest: BTreeMap<u32, NaiveDate>,
-}
-
-struct Found {
-    date: NaiveDate,
-    seat: u32,
-    concept: usize,
-    typed: bool,
-    sequence: u64,
-    device: usize,
-    confidence: Option<Confidence>,
-    outcome: Option<Outcome>,
 }
 
 /// Texts by number; the same text often comes many times in a row.
@@ -86,64 +79,51 @@ impl Names {
         self.last
     }
 
-    /// The place of each number among the texts in order.
-    fn ranks(&self) -> Vec<usize> {
-        let mut order: Vec<usize> = (0..self.names.len()).collect();
-        order.sort_unstable_by(|a, b| self.names.get(*a).cmp(&self.names.get(*b)));
-        let mut ranks = vec![0; order.len()];
-        for (rank, number) in order.into_iter().enumerate() {
-            if let Some(place) = ranks.get_mut(number) {
-                *place = rank;
-            }
-        }
-        ranks
-    }
-
     fn name(&self, number: usize) -> String {
         self.names.get(number).cloned().unwrap_or_default()
     }
 }
 
-/// Reads what counts. Of a (seat, date, concept) the latest event counts across
-/// devices; paper stands above a device for what was written on it, no more.
+/// Reads what counts, by the rule of [`surefoot_record::counts`].
 pub(crate) fn counted(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
 ) -> Result<Counted, DeskError> {
     let facts = &class.facts;
-    let year = &facts.year;
+    let dates = CountedDates::of(&facts.year, today);
     let in_rotation: HashSet<&str> = facts.by_strand().into_iter().collect();
-    let (mut concepts, mut devices) = (Names::default(), Names::default());
+    let mut concepts = Names::default();
     let mut newest: BTreeMap<u32, NaiveDate> = BTreeMap::new();
     let mut note = |seat: u32, date: NaiveDate| {
         let newest = newest.entry(seat).or_insert(date);
         *newest = date.max(*newest);
     };
-    let counts = |date: NaiveDate| date <= today && year.contains(date);
-
-    let mut found: Vec<Found> = Vec::new();
-    desk.each_check_in(&class.row.id, |line| {
-        if !counts(line.date) {
+    let mut seats: BTreeMap<u32, Counting<usize, u32>> = BTreeMap::new();
+    desk.each_check_in(&class.row.id, None, |row, said| {
+        if !dates.contains(row.date) {
             return;
         }
-        note(line.seat, line.date);
-        if in_rotation.contains(line.concept) {
-            found.push(Found {
-                date: line.date,
-                seat: line.seat,
-                concept: concepts.number(line.concept),
-                typed: line.device == PAPER,
-                sequence: line.sequence,
-                device: devices.number(line.device),
-                confidence: line.confidence,
-                outcome: line.outcome,
-            });
+        note(row.seat, row.date);
+        if !in_rotation.contains(row.concept) {
+            return;
         }
+        let concept = concepts.number(row.concept);
+        let counting = seats
+            .entry(row.seat)
+            .or_insert_with(|| Counting::new(row.seat, dates));
+        match said {
+            CheckInSource::Device(confidence, outcome) => {
+                counting.device(concept, row.date, confidence, outcome)
+            }
+            CheckInSource::Paper(confidence, outcome) => {
+                counting.paper(concept, row.date, confidence, outcome)
+            }
+        };
     })?;
     let mut practice: Vec<PracticeReport> = Vec::new();
     desk.each_practice(&class.row.id, |line| {
-        if !counts(line.date) {
+        if !dates.contains(line.date) {
             return;
         }
         note(line.seat, line.date);
@@ -152,48 +132,20 @@ pub(crate) fn counted(
         }
     })?;
     practice.sort_by(|a, b| (a.seat, a.date, &a.concept).cmp(&(b.seat, b.date, &b.concept)));
-
-    let (concept_ranks, device_ranks) = (concepts.ranks(), devices.ranks());
-    let rank = |ranks: &[usize], number: usize| ranks.get(number).copied().unwrap_or(0);
-    found.sort_unstable_by_key(|one| {
-        (
-            one.date,
-            one.seat,
-            rank(&concept_ranks, one.concept),
-            one.typed,
-            one.sequence,
-            rank(&device_ranks, one.device),
-        )
-    });
-    let mut latest: Vec<Found> = Vec::with_capacity(found.len());
-    for mut one in found {
-        let before = latest.last_mut().filter(|last| {
-            (last.date, last.seat, last.concept) == (one.date, one.seat, one.concept)
-        });
-        match before {
-            None => latest.push(one),
-            Some(before) => {
-                if one.typed {
-                    one.confidence = one.confidence.or(before.confidence);
-                    one.outcome = one.outcome.or(before.outcome);
-                }
-                *before = one;
-            }
-        }
-    }
+    let check_ins = seats
+        .into_values()
+        .flat_map(Counting::finish)
+        .map(|counted| SeatCheckIn {
+            seat: counted.seat,
+            date: counted.date,
+            concept: concepts.name(counted.concept),
+            confidence: counted.confidence,
+            outcome: counted.outcome,
+            sequence: counted.sequence,
+        })
+        .collect();
     Ok(Counted {
-        check_ins: latest
-            .into_iter()
-            .map(|one| CheckInReport {
-                seat: one.seat,
-                device: devices.name(one.device),
-                date: one.date,
-                concept: concepts.name(one.concept),
-                sequence: one.sequence,
-                confidence: one.confidence,
-                outcome: one.outcome,
-            })
-            .collect(),
+        check_ins,
         practice,
         newest,
     })

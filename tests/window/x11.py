@@ -1,5 +1,5 @@
-"""Closes a window as a person does: by the window manager's message. (There is
-no window manager on the tests' screen, so it is sent from here, by Xlib.)"""
+"""What the runs need of the X server, by Xlib: closing a window as a window manager
+does, since the tests' screen has none, and the picture of the whole screen."""
 
 import ctypes
 
@@ -20,15 +20,47 @@ class Event(ctypes.Union):
     _fields_ = [("message", ClientMessage), ("pad", ctypes.c_long * 24)]
 
 
+class Image(ctypes.Structure):
+    """The beginning of Xlib's XImage."""
+
+    _fields_ = [
+        ("width", ctypes.c_int), ("height", ctypes.c_int), ("xoffset", ctypes.c_int),
+        ("format", ctypes.c_int), ("data", ctypes.c_void_p), ("byte_order", ctypes.c_int),
+        ("bitmap_unit", ctypes.c_int), ("bitmap_bit_order", ctypes.c_int),
+        ("bitmap_pad", ctypes.c_int), ("depth", ctypes.c_int), ("bytes_per_line", ctypes.c_int),
+    ]
+
+
 CLIENT_MESSAGE = 33
+ALL_PLANES = ctypes.c_ulong(-1)
+Z_PIXMAP = 2
 
 
-def close_windows(title):
-    """Asks every window of that title to close; gives how many there were."""
+def xlib():
     x = ctypes.CDLL("libX11.so.6")
     x.XOpenDisplay.restype = ctypes.c_void_p
     x.XDefaultRootWindow.restype = ctypes.c_ulong
     x.XInternAtom.restype = ctypes.c_ulong
+    x.XGetImage.restype = ctypes.POINTER(Image)
+    return x
+
+
+def screen():
+    """Every pixel of the screen, as bytes to compare."""
+    x = xlib()
+    display = ctypes.c_void_p(x.XOpenDisplay(None))
+    root = ctypes.c_ulong(x.XDefaultRootWindow(display))
+    width, height = x.XDisplayWidth(display, 0), x.XDisplayHeight(display, 0)
+    image = x.XGetImage(display, root, 0, 0, width, height, ALL_PLANES, Z_PIXMAP)
+    pixels = ctypes.string_at(image.contents.data, image.contents.bytes_per_line * height)
+    x.XDestroyImage(image)
+    x.XCloseDisplay(display)
+    return pixels
+
+
+def close_windows(title):
+    """Asks every window of that title to close; returns how many there were."""
+    x = xlib()
     display = ctypes.c_void_p(x.XOpenDisplay(None))
     protocols = x.XInternAtom(display, b"WM_PROTOCOLS", 0)
     delete = x.XInternAtom(display, b"WM_DELETE_WINDOW", 0)
