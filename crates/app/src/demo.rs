@@ -26,7 +26,7 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
 use student_year::{HandInsAt, StudentPlan, live_weeks};
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
-use surefoot_desk::{self, Chance};
+use surefoot_desk::{self, ClassSecrets};
 use surefoot_desk::{NewAssignment, NewClass};
 use surefoot_store::{DeskStore, Durability};
 
@@ -163,7 +163,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let seed = |what: &str| seed32(plan.seed, what);
     let mut class_id = [0; 16];
     class_id.copy_from_slice(&seed("class")[..16]);
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id,
         sealing: seed("sealing"),
         signing: seed("signing"),

@@ -97,10 +97,10 @@ impl App {
     ///
     /// # Errors
     /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
-    pub fn weigh_groups(&self, edited: GroupsEdited) -> Result<GroupsView, CallError> {
+    pub fn score_groups(&self, edited: GroupsEdited) -> Result<GroupsView, CallError> {
         let (language, today) = (self.language(), self.this_day());
         self.with_class(&edited.class, |desk, class| {
-            Ok(surefoot_desk::weigh_groups(
+            Ok(surefoot_desk::score_groups(
                 desk,
                 class,
                 language,

@@ -1,4 +1,15 @@
-//! The teacher's use-cases, one function each.
+//! The teacher's side: one function for each use-case of the desk.
+//!
+//! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
+//! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
+//! `talk`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
+//! them use `class`; those that read reports use `estimate`, which estimates the class.
+//! The types that screens show are in the `views` of the folder that makes them.
+//!
+//! This crate reads and writes the desk's store only. It knows no files, no clock, no
+//! random numbers and no texts of the screens: bytes, dates and seeds are arguments.
+
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod assign;
 mod board;
@@ -13,74 +24,19 @@ mod print;
 mod sample;
 mod share;
 mod talk;
-mod teaching_views;
 #[cfg(test)]
 mod tests;
-mod views;
 
 pub use assign::*;
 pub use board::*;
 pub use class::*;
 pub use entry::*;
-pub use error::TeacherError;
+pub use error::{DeskError, Field, Rule};
+pub use estimate::*;
 pub use files::*;
 pub use groups::*;
 pub use own::*;
 pub use print::*;
+pub use sample::{SampleExercise, SampleMisconception};
 pub use share::*;
 pub use talk::*;
-pub use teaching_views::*;
-pub use views::*;
-
-use own::concepts::own_concepts;
-use own::exercises as own_stored;
-use surefoot_catalogue::Concept;
-use surefoot_catalogue::rotation::Rotation;
-use surefoot_record::Class;
-use surefoot_store::DeskStore;
-use surefoot_store::desk::{ClassRow, SeatRow};
-
-/// A class with its seats and the frame of its year.
-pub struct OpenClass {
-    /// As stored.
-    pub row: ClassRow,
-    /// Seats by number.
-    pub seats: Vec<SeatRow>,
-    /// Year, rotation, first lessons, concepts.
-    pub facts: Class,
-    /// The teacher's own concepts, in the rotation or not, by id.
-    pub own_concepts: Vec<Concept>,
-}
-
-/// Opens a class of the desk.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, TeacherError> {
-    let row = desk.class(class).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
-        other => TeacherError::Store(other),
-    })?;
-    let own_concepts = own_concepts(desk, class)?;
-    let all = own_stored::with_built_in(&own_concepts)?;
-    let rotation = Rotation::new(desk.rotation(class)?)?;
-    let concepts = rotation
-        .days()
-        .iter()
-        .flatten()
-        .filter_map(|id| all.get(id).map(|concept| (id.clone(), concept.clone())))
-        .collect();
-    Ok(OpenClass {
-        seats: desk.seats(class)?,
-        facts: Class {
-            title: row.title.clone(),
-            year: row.year.clone(),
-            rotation,
-            taught_from: desk.taught_from(class)?,
-            concepts,
-            own_exercises: own_stored::by_concept(desk, class)?,
-        },
-        own_concepts,
-        row,
-    })
-}

@@ -30,7 +30,7 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::{ConceptId, Language};
 use surefoot_desk::NewClass;
 use surefoot_desk::{
-    Chance, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
+    ClassSecrets, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
 };
 use surefoot_exchange::{HAND_IN_FORMAT, HandIn, SealingIdentity, SigningKey, seal_hand_in};
 use surefoot_record::{AnswerCount, CheckIn, Practice, Said};
@@ -84,7 +84,7 @@ fn desk_of(folder: &Path, classes: usize, chance: &mut ChaCha8Rng) -> (DeskStore
             rotation_days: 10,
             concepts_a_day: 6,
         };
-        let drawn = Chance {
+        let drawn = ClassSecrets {
             class_id: bytes(chance),
             sealing: bytes(chance),
             signing: bytes(chance),

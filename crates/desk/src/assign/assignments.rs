@@ -1,8 +1,9 @@
 //! Assignments and their follow-up.
 
-use crate::files::pack;
-use crate::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
-use crate::{OpenClass, TeacherError};
+use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
+use crate::class::OpenClass;
+use crate::class::pack_stamp::stamp;
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -19,43 +20,43 @@ pub const MOST_ITEMS_EACH: u32 = 20;
 /// Assigns practice; it travels in the next class pack. `id` is a fresh id drawn by the shell.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for concepts, amount, dates or seats, or the store's.
+/// Returns [`DeskError::Invalid`] for concepts, amount, dates or seats.
 pub fn assign(
     desk: &DeskStore,
     class: &OpenClass,
     new: &NewAssignment,
     id: &str,
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let concepts: BTreeSet<&String> = new.concepts.iter().collect();
     if concepts.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     if concepts.len() > MOST_ASSIGNED_CONCEPTS || concepts.len() < new.concepts.len() {
-        return Err(TeacherError::invalid("concepts", "too_many"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooMany));
     }
     for concept in concepts {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(TeacherError::NotFound("concept"));
+            return Err(DeskError::NotFound("concept"));
         }
         if !class.facts.has_exercises(concept) {
-            return Err(TeacherError::invalid("concepts", "no_exercises"));
+            return Err(DeskError::invalid(Field::Concepts, Rule::NoExercises));
         }
     }
     if new.items_each == 0 || new.items_each > MOST_ITEMS_EACH {
-        return Err(TeacherError::invalid("amount", "range"));
+        return Err(DeskError::invalid(Field::Amount, Rule::Range));
     }
     if new.due < new.from || new.due < today {
-        return Err(TeacherError::invalid("dates", "order"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Order));
     }
     let seats: BTreeSet<u32> = new.seats.iter().copied().collect();
     if seats
         .iter()
         .any(|seat| !class.seats.iter().any(|s| s.number == *seat))
     {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
-    let id = AssignmentId::new(id).map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let id = AssignmentId::new(id).map_err(faulty)?;
     desk.add_assignment(
         &class.row.id,
         &AssignmentRow {
@@ -72,27 +73,13 @@ pub fn assign(
     Ok(())
 }
 
-/// Takes an assignment back; devices learn of it with the next class pack.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn withdraw_assignment(
-    desk: &DeskStore,
-    class: &OpenClass,
-    id: &str,
-) -> Result<(), TeacherError> {
+/// Withdraws an assignment; devices learn of it with the next class pack.
+pub fn withdraw_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, true)
 }
 
-/// Lets an assignment that was taken back stand again.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn restore_assignment(
-    desk: &DeskStore,
-    class: &OpenClass,
-    id: &str,
-) -> Result<(), TeacherError> {
+/// Restores a withdrawn assignment.
+pub fn restore_assignment(desk: &DeskStore, class: &OpenClass, id: &str) -> Result<(), DeskError> {
     withdrawn(desk, class, id, false)
 }
 
@@ -101,10 +88,10 @@ fn withdrawn(
     class: &OpenClass,
     id: &str,
     withdrawn: bool,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     desk.withdraw_assignment(&class.row.id, id, withdrawn)
         .map_err(|error| match error {
-            surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
+            surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
             other => other.into(),
         })
 }
@@ -129,15 +116,12 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
         .sum()
 }
 
-/// The assignments that stand, with who has done how much, then those taken back.
-///
-/// # Errors
-/// The store's.
+/// The assignments with each student's progress, withdrawn ones last.
 pub fn assignments(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
-) -> Result<Vec<AssignmentReport>, TeacherError> {
+) -> Result<Vec<AssignmentReport>, DeskError> {
     let practice = desk.practice(&class.row.id)?;
     let with_device: BTreeSet<u32> = desk
         .devices(&class.row.id)?
@@ -145,7 +129,7 @@ pub fn assignments(
         .filter(|d| d.state == DeviceState::Accepted)
         .map(|d| d.seat)
         .collect();
-    let in_pack = class.row.pack_stamp == pack::stamp(desk, class)?;
+    let in_pack = class.row.pack_stamp == stamp(desk, class)?;
     Ok(desk
         .all_assignments(&class.row.id)?
         .into_iter()
@@ -195,7 +179,7 @@ pub(crate) fn amounts(
     practice: &[PracticeReport],
     concept: &str,
     today: NaiveDate,
-) -> Result<BTreeMap<u32, AssignedAmount>, TeacherError> {
+) -> Result<BTreeMap<u32, AssignedAmount>, DeskError> {
     let mut found = BTreeMap::new();
     for row in desk.assignments(&class.row.id)? {
         if row.due < today || !row.concepts.iter().any(|c| c == concept) {

@@ -1,12 +1,14 @@
-//! The board: which concepts are weak now, how sure that is, who stands behind it.
+//! The board: which concepts are weak now, how certain that is, and which students need them.
 
-use crate::assign::assignments::amounts;
-use crate::estimate::class_reports::{OfConcept, Reports, trends_of};
-use crate::views::{
-    Board, BoardRow, ConceptReports, DatedReport, DatedSight, MistakeCount, PassCell,
-    StudentReport, Trend, TrendTest,
+use super::views::{
+    Board, BoardRow, ConceptReports, DatedReport, DatedSight, PassCell, StudentReport, Trend,
+    TrendTest,
 };
-use crate::{OpenClass, TeacherError};
+use crate::assign::amounts;
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::MisconceptionCount;
+use crate::estimate::{OfConcept, Reports, add_practice, trends_of};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -15,45 +17,52 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
 
-/// Mistakes listed for a concept at most.
-const MISTAKES_SHOWN: usize = 5;
+/// Misconceptions listed for a concept at most.
+const MISCONCEPTIONS_SHOWN: usize = 5;
 
 /// Normal point of the 80% interval, as in the estimate for the class.
 const INTERVAL_Z: f64 = 1.2816;
 
-/// The class picture, weakest concept first, then those nobody reported on.
-///
-/// # Errors
-/// The store's.
+/// The board of the whole class: weakest concept first, concepts without a report last.
 pub fn board(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Board, TeacherError> {
+) -> Result<Board, DeskError> {
     board_of(desk, class, &[], language, today)
 }
 
-/// The picture of a group of seats; of the whole class when `group` is empty.
-/// What the class knows still informs each student's estimate.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for a seat that is not there, or the store's.
+/// The board of a group of seats, or of the whole class if `group` is empty.
+/// The estimate of each student still uses the reports of the whole class.
 pub fn board_of(
     desk: &DeskStore,
     class: &OpenClass,
     group: &[u32],
     language: Language,
     today: NaiveDate,
-) -> Result<Board, TeacherError> {
+) -> Result<Board, DeskError> {
     let mut reports = Reports::read(desk, class, today)?;
-    let mut newest = std::mem::take(&mut reports.newest);
     if !group.is_empty() {
         restrict(&mut reports, group)?;
-        newest.retain(|seat, _| group.contains(seat));
     }
-    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
-    let mut ages: Vec<i64> = newest
+    Ok(Board {
+        group: group.to_vec(),
+        ..board_from(desk, class, &reports, language, today)?
+    })
+}
+
+/// The board of reports that were read already.
+pub(crate) fn board_from(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &Reports,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, DeskError> {
+    let misconceptions = misconceptions_by_concept(desk, class, &reports.seats, today)?;
+    let mut ages: Vec<i64> = reports
+        .newest
         .values()
         .map(|date| (today - *date).num_days())
         .collect();
@@ -62,7 +71,17 @@ pub fn board_of(
         .by_concept()
         .iter()
         .enumerate()
-        .map(|(concept, of)| row(class, &reports, of, &mistakes, concept, language, today))
+        .map(|(concept, of)| {
+            row(
+                class,
+                reports,
+                of,
+                &misconceptions,
+                concept,
+                language,
+                today,
+            )
+        })
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .picture
@@ -72,7 +91,7 @@ pub fn board_of(
         .enumerate()
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
-    // What has not been taught cannot be a weak spot yet: it comes after what has.
+    // A concept before its first lesson cannot be weak yet, so it comes after all others.
     let standing = |row: &BoardRow| match (row.has_it, row.phase) {
         (None, _) => 2,
         (Some(_), Phase::Preview) => 1,
@@ -86,16 +105,12 @@ pub fn board_of(
     Ok(Board {
         class_title: class.row.title.clone(),
         today,
-        group: if group.is_empty() {
-            Vec::new()
-        } else {
-            reports.seats.clone()
-        },
+        group: Vec::new(),
         pass: reports.pass,
         day: at.map(|at| at.day + 1),
         pass_count: class.facts.rotation.pass_count(&class.facts.year),
         seats: reports.seats.len(),
-        seats_reporting: newest.len(),
+        seats_reporting: reports.newest.len(),
         newest_report_days: ages.first().copied(),
         typical_report_days: ages.get(ages.len() / 2).copied(),
         rows,
@@ -103,19 +118,20 @@ pub fn board_of(
 }
 
 /// Leaves only some seats in the reports. The share of a concept is then the
-/// mean of their chances, with the spread of those chances as its uncertainty.
-fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
+/// mean of their probabilities, and its uncertainty comes from their variances.
+fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     let places: Vec<usize> = group
         .iter()
         .map(|seat| {
             let at = reports.seats.iter().position(|s| s == seat);
-            at.ok_or(TeacherError::NotFound("seat"))
+            at.ok_or(DeskError::NotFound("seat"))
         })
         .collect::<Result<_, _>>()?;
     reports.trends = trends_of(&reports.evidence, &places, reports.pass)?;
     reports.check_ins.retain(|r| group.contains(&r.seat));
     reports.practice.retain(|r| group.contains(&r.seat));
     reports.observations.retain(|r| group.contains(&r.seat));
+    reports.newest.retain(|seat, _| group.contains(seat));
     let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
     for concept in 0..reports.concepts.len() {
         let (mut sum, mut variance) = (0.0, 0.0);
@@ -142,7 +158,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
             estimate.low = (estimate.share - reach).max(0.0);
             estimate.high = (estimate.share + reach).min(1.0);
             estimate.sure_need = 1.0 - estimate.share - reach;
-            // Of a small group, ask first while fewer than half have said something.
+            // In a small group, the teacher should ask first while fewer than half have reported.
             estimate.few_reports = heard * 2 < places.len();
         }
     }
@@ -156,34 +172,25 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), TeacherError> {
     Ok(())
 }
 
-/// The students behind a concept, who needs it most first.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for a concept outside the rotation; the store's.
+/// The page of a concept: its row of the board, and its students, those who need it most first.
 pub fn concept_reports(
     desk: &DeskStore,
     class: &OpenClass,
     concept: &str,
     language: Language,
     today: NaiveDate,
-) -> Result<ConceptReports, TeacherError> {
+) -> Result<ConceptReports, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let index = reports
         .concepts
         .iter()
         .position(|c| c == concept)
-        .ok_or(TeacherError::NotFound("concept"))?;
-    let mistakes = mistakes_by_concept(desk, class, &reports.seats, today)?;
-    let by_concept = reports.by_concept();
-    let of = by_concept
-        .get(index)
-        .ok_or(TeacherError::NotFound("concept"))?;
-    let mut row = row(class, &reports, of, &mistakes, index, language, today);
-    row.rank = board(desk, class, language, today)?
+        .ok_or(DeskError::NotFound("concept"))?;
+    let row = board_from(desk, class, &reports, language, today)?
         .rows
-        .iter()
-        .find(|r| r.concept.id == concept)
-        .and_then(|r| r.rank);
+        .into_iter()
+        .find(|row| row.concept.id == concept)
+        .ok_or(DeskError::NotFound("concept"))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
     let mut students: Vec<StudentReport> = class
         .seats
@@ -209,9 +216,7 @@ pub fn concept_reports(
                 .iter()
                 .filter(|r| r.seat == seat.number && r.concept == concept)
             {
-                practice[0] += count.alone;
-                practice[1] += count.with_help;
-                practice[2] += count.wrong;
+                add_practice(&mut practice, count);
                 newest = newest.max(Some(count.date));
             }
             StudentReport {
@@ -256,28 +261,28 @@ pub fn concept_reports(
     })
 }
 
-fn mistakes_by_concept(
+fn misconceptions_by_concept(
     desk: &DeskStore,
     class: &OpenClass,
     seats: &[u32],
     today: NaiveDate,
-) -> Result<BTreeMap<String, Vec<MistakeCount>>, TeacherError> {
+) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
     for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if seats.contains(&found.seat) {
             *sums.entry((found.concept, found.code)).or_default() += found.times;
         }
     }
-    let mut found: BTreeMap<String, Vec<MistakeCount>> = BTreeMap::new();
+    let mut found: BTreeMap<String, Vec<MisconceptionCount>> = BTreeMap::new();
     for ((concept, code), count) in sums {
         found
             .entry(concept)
             .or_default()
-            .push(MistakeCount { code, count });
+            .push(MisconceptionCount { code, count });
     }
     for listed in found.values_mut() {
         listed.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
-        listed.truncate(MISTAKES_SHOWN);
+        listed.truncate(MISCONCEPTIONS_SHOWN);
     }
     Ok(found)
 }
@@ -286,7 +291,7 @@ fn row(
     class: &OpenClass,
     reports: &Reports,
     of: &OfConcept<'_>,
-    mistakes: &BTreeMap<String, Vec<MistakeCount>>,
+    misconceptions: &BTreeMap<String, Vec<MisconceptionCount>>,
     index: usize,
     language: Language,
     today: NaiveDate,
@@ -322,7 +327,9 @@ fn row(
     }
     let mut counts = [0; 4];
     for confidence in latest.values() {
-        counts[confidence.index()] += 1;
+        if let Some(count) = counts.get_mut(confidence.index()) {
+            *count += 1;
+        }
     }
     let count_results = |right: bool| {
         u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX)
@@ -331,9 +338,7 @@ fn row(
     let mut reporters: std::collections::BTreeSet<u32> =
         latest.keys().chain(result.keys()).copied().collect();
     for report in &of.practice {
-        practice[0] += report.alone;
-        practice[1] += report.with_help;
-        practice[2] += report.wrong;
+        add_practice(&mut practice, report);
         reporters.insert(report.seat);
         newest = newest.max(Some(report.date));
     }
@@ -370,7 +375,7 @@ fn row(
             .get(index)
             .map_or(Trend::TooSoon, |t| trend(t.verdict)),
         passes,
-        mistakes: mistakes.get(concept).cloned().unwrap_or_default(),
+        misconceptions: misconceptions.get(concept).cloned().unwrap_or_default(),
     }
 }
 

@@ -1,14 +1,14 @@
-//! Ratings beside results: who was sure but wrong, who right but unsure, how
-//! far ratings can be believed, and how they agree with what the teacher saw.
+//! Compares ratings with results: who was sure but wrong, who was right but unsure, how
+//! well calibrated the ratings are, and how they agree with the teacher's observations.
 
-use crate::estimate::class_reports::Reports;
-use crate::estimate::counted::SeatCheckIn;
-use crate::groups::views::GroupMember;
-use crate::teaching_views::{
-    Agreement, CalibrationVerdict, Comparison, ConceptMistake, ForecastScore, Mismatch,
+use super::views::{
+    Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
     StudentCalibration, StudentConcept, StudentPage,
 };
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::GroupMember;
+use crate::estimate::{Reports, SeatCheckIn, add_practice};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -17,38 +17,35 @@ use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibrati
 use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
 
-/// Outcomes against a rating from which it is worth a talk; a single one may be luck.
+/// Fewest results against a rating that are listed; a single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
 
-/// Pairs of ratings below which no kappa is told. Common practice; no source.
+/// Fewest pairs of ratings for a kappa. Common practice; no source.
 const KAPPA_PAIRS: usize = 10;
 
-/// Mistakes listed over all concepts at most.
-const MISTAKES_LISTED: usize = 40;
+/// Misconceptions listed over all concepts at most.
+const MISCONCEPTIONS_LISTED: usize = 40;
 
 /// Compares ratings with results over the class.
-///
-/// # Errors
-/// The store's.
 pub fn comparison(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Comparison, TeacherError> {
+) -> Result<Comparison, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
-    let mut mistakes = mistakes(desk, class, language, today)?;
-    let mistakes_left_out = mistakes.len().saturating_sub(MISTAKES_LISTED);
-    mistakes.truncate(MISTAKES_LISTED);
+    let mut misconceptions = misconceptions(desk, class, language, today)?;
+    let misconceptions_left_out = misconceptions.len().saturating_sub(MISCONCEPTIONS_LISTED);
+    misconceptions.truncate(MISCONCEPTIONS_LISTED);
     Ok(Comparison {
         sure_but_wrong,
         unsure_but_right,
         students: (0..reports.seats.len())
             .filter_map(|student| student_calibration(class, &reports, student))
             .collect(),
-        mistakes,
-        mistakes_left_out,
+        misconceptions,
+        misconceptions_left_out,
         agreement: agreement(class, &reports),
     })
 }
@@ -66,13 +63,27 @@ fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option
     })
 }
 
-/// What came of a (seat, concept) since its last rating.
+/// Results of a (seat, concept) since its last rating.
 #[derive(Clone, Copy, Default)]
 struct Since {
-    /// Right and wrong, marked or seen.
+    /// Right and wrong, by outcomes and observations.
     results: [u32; 2],
     /// Practice answers: alone, with help, wrong.
     practice: [u32; 3],
+}
+
+impl Since {
+    fn add_result(&mut self, right: bool) {
+        let [rights, wrongs] = &mut self.results;
+        *(if right { rights } else { wrongs }) += 1;
+    }
+}
+
+/// Adds answers to those of a rating.
+fn add(answers: &mut [usize; 4], rating: Confidence, count: usize) {
+    if let Some(sum) = answers.get_mut(rating.index()) {
+        *sum += count;
+    }
 }
 
 /// The last rating of each (seat, concept).
@@ -101,22 +112,24 @@ fn mismatches(
             .is_some_and(|(on, _)| date >= *on)
     };
     for report in &reports.check_ins {
-        let place = match report.outcome {
-            Some(Outcome::Right) => 0,
-            Some(Outcome::Wrong) => 1,
+        let right = match report.outcome {
+            Some(Outcome::Right) => true,
+            Some(Outcome::Wrong) => false,
             _ => continue,
         };
         if counts(report.seat, &report.concept, report.date) {
             since
                 .entry((report.seat, &report.concept))
                 .or_default()
-                .results[place] += 1;
+                .add_result(right);
         }
     }
     for seen in &reports.observations {
         if counts(seen.seat, &seen.concept, seen.date) {
-            let place = usize::from(!seen.has_it);
-            since.entry((seen.seat, &seen.concept)).or_default().results[place] += 1;
+            since
+                .entry((seen.seat, &seen.concept))
+                .or_default()
+                .add_result(seen.has_it);
         }
     }
     for count in &reports.practice {
@@ -125,9 +138,7 @@ fn mismatches(
                 .entry((count.seat, &count.concept))
                 .or_default()
                 .practice;
-            sums[0] += count.alone;
-            sums[1] += count.with_help;
-            sums[2] += count.wrong;
+            add_practice(sums, count);
         }
     }
     let (mut sure, mut unsure) = (Vec::new(), Vec::new());
@@ -177,8 +188,8 @@ fn student_calibration(
         if let (Some(rating), Some(outcome)) = (report.confidence, report.outcome) {
             let own = answers.entry(&report.concept).or_default();
             match outcome {
-                Outcome::Right => own.right[rating.index()] += 1,
-                Outcome::Wrong => own.wrong[rating.index()] += 1,
+                Outcome::Right => add(&mut own.right, rating, 1),
+                Outcome::Wrong => add(&mut own.wrong, rating, 1),
                 Outcome::NotDone => {}
             }
         }
@@ -186,9 +197,13 @@ fn student_calibration(
     for count in reports.practice.iter().filter(|r| r.seat == seat.number) {
         if let Some(sure) = count.sure {
             let own = answers.entry(&count.concept).or_default();
-            own.right[sure.index()] += count.alone as usize;
+            add(&mut own.right, sure, count.alone as usize);
             // With help is not yet having it.
-            own.wrong[sure.index()] += (count.with_help + count.wrong) as usize;
+            add(
+                &mut own.wrong,
+                sure,
+                (count.with_help + count.wrong) as usize,
+            );
         }
     }
     let answers: Vec<ConceptAnswers> = answers.into_values().collect();
@@ -220,12 +235,12 @@ fn student_calibration(
     })
 }
 
-fn mistakes(
+fn misconceptions(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<Vec<ConceptMistake>, TeacherError> {
+) -> Result<Vec<ConceptMisconception>, DeskError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
     for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
@@ -237,10 +252,10 @@ fn mistakes(
             sum.2 = sum.2.max(found.date);
         }
     }
-    let mut listed: Vec<ConceptMistake> = sums
+    let mut listed: Vec<ConceptMisconception> = sums
         .into_iter()
         .map(
-            |((concept, code), (count, students, newest))| ConceptMistake {
+            |((concept, code), (count, students, newest))| ConceptMisconception {
                 concept: class.facts.name(&concept, language),
                 code,
                 count,
@@ -249,7 +264,7 @@ fn mistakes(
             },
         )
         .collect();
-    // How many make it says more than how often one does.
+    // The number of students matters more than how often one of them does it.
     listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
     Ok(listed)
 }
@@ -274,7 +289,12 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
             .filter(|r| facts.rotation.pass_on(&facts.year, r.date) == pass)
             .and_then(|r| r.confidence);
         if let (Some(theirs), Some(ours)) = (rated, seen.rating) {
-            table[theirs.index()][ours.index()] += 1;
+            let cell = table
+                .get_mut(theirs.index())
+                .and_then(|row| row.get_mut(ours.index()));
+            if let Some(cell) = cell {
+                *cell += 1;
+            }
             pairs += 1;
         }
     }
@@ -294,24 +314,47 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
 }
 
 /// A student over all concepts, those needed most first.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
 pub fn student_page(
     desk: &DeskStore,
     class: &OpenClass,
     seat: u32,
     language: Language,
     today: NaiveDate,
-) -> Result<StudentPage, TeacherError> {
+) -> Result<StudentPage, DeskError> {
     let reports = Reports::read(desk, class, today)?;
+    student_page_from(class, &reports, seat, language, today)
+}
+
+/// The pages of all students, by seat.
+pub fn student_pages(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Vec<StudentPage>, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    class
+        .seats
+        .iter()
+        .map(|seat| student_page_from(class, &reports, seat.number, language, today))
+        .collect()
+}
+
+/// The page of a student, from reports that were read already.
+pub(crate) fn student_page_from(
+    class: &OpenClass,
+    reports: &Reports,
+    seat: u32,
+    language: Language,
+    today: NaiveDate,
+) -> Result<StudentPage, DeskError> {
     let student = reports
         .seats
         .iter()
         .position(|s| *s == seat)
-        .ok_or(TeacherError::NotFound("seat"))?;
+        .ok_or(DeskError::NotFound("seat"))?;
     let calibration =
-        student_calibration(class, &reports, student).ok_or(TeacherError::NotFound("seat"))?;
+        student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
     let begin = |concept: &str| {
         let at = reports.concepts.iter().position(|c| c == concept);
@@ -344,9 +387,7 @@ pub fn student_page(
         let own = found
             .entry(&count.concept)
             .or_insert_with(|| begin(&count.concept));
-        own.practice[0] += count.alone;
-        own.practice[1] += count.with_help;
-        own.practice[2] += count.wrong;
+        add_practice(&mut own.practice, count);
         own.newest_days = own.newest_days.min(age(count.date));
     }
     for seen in reports.observations.iter().filter(|r| r.seat == seat) {
@@ -359,7 +400,7 @@ pub fn student_page(
     let without_report = reports.concepts.len() - found.len();
     let mut concepts: Vec<StudentConcept> = found.into_values().collect();
     concepts.sort_by(|a, b| {
-        // What has not been taught comes last: it cannot be missing yet.
+        // A concept before its first lesson comes last: nobody is expected to know it.
         let preview = |c: &StudentConcept| c.phase == surefoot_catalogue::rotation::Phase::Preview;
         preview(a)
             .cmp(&preview(b))

@@ -1,8 +1,9 @@
 //! A new class from the set-up of an earlier one.
 
-use super::setup::{Chance, make_class};
-use crate::views::{ClassSummary, CopyClass};
-use crate::{TeacherError, open_class};
+use super::open::open_class;
+use super::setup::{ClassSecrets, make_class};
+use super::views::{ClassSummary, CopyClass};
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_store::DeskStore;
@@ -14,14 +15,14 @@ use surefoot_store::DeskStore;
 /// as the new year reaches; year and students are the new class's own.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for the class copied, [`TeacherError::Invalid`],
-/// [`TeacherError::Calendar`], or the store's.
+/// Returns [`DeskError::NotFound`] for the class copied, [`DeskError::Invalid`],
+/// [`DeskError::Calendar`].
 pub fn copy_class(
     desk: &DeskStore,
     copy: &CopyClass,
-    chance: &Chance,
+    secrets: &ClassSecrets,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     let from = open_class(desk, &copy.from)?;
     let year = &copy.year;
     year.check()?;
@@ -44,7 +45,7 @@ pub fn copy_class(
         from.facts.rotation.days(),
         &first_lessons,
         Some(&from.row.id),
-        chance,
+        secrets,
         today,
     )
 }

@@ -1,4 +1,4 @@
-//! Which concepts a new class takes up, and when each is first taught.
+//! The concepts of a new class, and their first lessons.
 
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -11,7 +11,7 @@ const TEACHING_SHARE: f64 = 0.85;
 
 /// The concepts for the chosen grades in teaching order, at most `most`.
 ///
-/// The highest grade comes whole, as far as it fits; earlier grades fill what
+/// The highest grade is complete, as far as it fits; earlier grades fill what
 /// is left, the latest of their concepts first.
 #[must_use]
 pub fn choose_concepts<'a>(

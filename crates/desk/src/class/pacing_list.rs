@@ -1,7 +1,8 @@
 //! First lessons from a pacing list: pasted lines of concepts and dates.
 
-use crate::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
-use crate::{OpenClass, TeacherError, open_class};
+use super::open::{OpenClass, open_class};
+use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -16,7 +17,7 @@ const LONGEST_SHOWN: usize = 80;
 /// Reads a pacing list against the class. A line holds a concept (its title in
 /// either language, or its id) and the date of its first lesson, in either
 /// order, apart by a tab, a semicolon or a comma; a line with a date alone
-/// gives it to the concepts under it. Nothing is changed.
+/// applies to the concepts below it. Stores nothing.
 ///
 /// Dates are `2026-09-14`, or month first as `9/14/2026`.
 #[must_use]
@@ -63,7 +64,7 @@ pub fn read_pacing(class: &OpenClass, text: &str, language: Language) -> PacingL
     list
 }
 
-/// The date of a line, and what else stands on it.
+/// The date of a line, and the rest of the line.
 fn split(line: &str) -> (Option<NaiveDate>, Option<String>) {
     if let Some(date) = date_of(line) {
         return (Some(date), None);
@@ -105,23 +106,22 @@ fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
         .map(|(id, _)| id.as_str())
 }
 
-/// Sets the first lessons of several concepts as one; nothing takes one away.
+/// Sets the first lessons of several concepts together; `None` removes one.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for a date outside the
-/// year, or the store's; then none is set.
+/// Returns [`DeskError::Invalid`] for a date outside the year; then no date is set.
 pub fn set_first_lessons(
     desk: &DeskStore,
     class: &str,
     lessons: &BTreeMap<String, Option<NaiveDate>>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     for (concept, date) in lessons {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(TeacherError::NotFound("concept"));
+            return Err(DeskError::NotFound("concept"));
         }
         if date.is_some_and(|date| !class.facts.year.contains(date)) {
-            return Err(TeacherError::invalid("dates", "range"));
+            return Err(DeskError::invalid(Field::Dates, Rule::Range));
         }
     }
     desk.together(|| {

@@ -1,16 +1,16 @@
 //! A roster as a teacher pastes it.
 
-/// Signs of a name at most.
+/// Most characters of a name.
 pub const LONGEST_NAME_CHARACTERS: usize = 40;
 
-/// Seats of a class at most.
+/// Most seats of a class.
 pub const MOST_SEATS: usize = 60;
 
 /// The names found in pasted text, one a line, and the numbers (from 1) of the
 /// lines left out.
 ///
 /// Of a line with several columns (tab, semicolon or comma) only the first
-/// counts, so that whatever else a list holds is not taken in. Numbers in
+/// counts, so that no other data of a list is read. Numbers in
 /// front ("1.", "12)") are dropped. Two students may have the same name.
 #[must_use]
 pub fn read_roster(text: &str) -> (Vec<String>, Vec<usize>) {

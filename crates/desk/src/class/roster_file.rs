@@ -1,15 +1,15 @@
 //! A roster from a file: any CSV with a column of names, or the CSV files of a
 //! OneRoster 1.1 or 1.2 export.
 //!
-//! Only the given name (or a code) is taken. Records are read one at a time
-//! into the same place, and no other column of a person is decoded or kept:
+//! Only the given name (or a code) is read. Records are read one at a time
+//! into the same buffer, and no other column of a person is decoded or kept:
 //! e-mail, phone and password are skipped unread. Sources: RFC 4180; 1EdTech
 //! OneRoster 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
 
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_table::{Record, Table, TooWide};
-use crate::TeacherError;
-use crate::views::{RosterClass, RosterFile};
+use super::views::{RosterClass, RosterFile};
+use crate::error::{DeskError, Field, Rule};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Size of one roster file at most.
@@ -41,13 +41,13 @@ pub type NamedBytes = (String, Vec<u8>);
 /// Reads the classes out of picked files.
 ///
 /// With a OneRoster `users.csv` among them, `enrollments.csv` and
-/// `classes.csv` (where picked too) say who sits in which class. Otherwise
-/// each file is a class of its own.
+/// `classes.csv` (if picked) tell who is in which class. Otherwise
+/// each file is one class.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] (`roster`) when nothing can be read as a name, or
-/// a file is not text in UTF-8.
-pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, TeacherError> {
+/// Returns [`DeskError::Invalid`] (`roster`) when nothing can be read as a name, or a file
+/// is not text in UTF-8.
+pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> {
     let named = |wanted: &str| {
         files.iter().find(|(name, _)| {
             let own = name.rsplit(['/', '\\']).next().unwrap_or(name);
@@ -70,17 +70,17 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, TeacherErro
         },
     };
     if found.classes.iter().all(|class| class.names.is_empty()) {
-        return Err(TeacherError::invalid("roster", "empty"));
+        return Err(DeskError::invalid(Field::Roster, Rule::Empty));
     }
     Ok(found)
 }
 
-fn not_text(_: impl std::fmt::Display) -> TeacherError {
-    TeacherError::invalid("roster", "not_text")
+fn not_text(_: impl std::fmt::Display) -> DeskError {
+    DeskError::invalid(Field::Roster, Rule::NotText)
 }
 
-fn too_wide(_: TooWide) -> TeacherError {
-    TeacherError::invalid("roster", "too_long")
+fn too_wide(_: TooWide) -> DeskError {
+    DeskError::invalid(Field::Roster, Rule::TooLong)
 }
 
 /// Without the byte-order mark that spreadsheets put in front.
@@ -88,7 +88,7 @@ fn without_mark(bytes: &[u8]) -> &[u8] {
     bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
 }
 
-fn text(field: Option<&[u8]>) -> Result<&str, TeacherError> {
+fn text(field: Option<&[u8]>) -> Result<&str, DeskError> {
     std::str::from_utf8(field.unwrap_or_default())
         .map(str::trim)
         .map_err(not_text)
@@ -100,7 +100,7 @@ fn is_one_roster(bytes: &[u8]) -> bool {
     heading.contains("sourcedId") && heading.contains("givenName")
 }
 
-/// A name as the class takes it; nothing for what cannot be one.
+/// A valid name, or nothing.
 fn name(text: &str) -> Option<String> {
     let text = text.trim();
     let fits = !text.is_empty()
@@ -119,7 +119,7 @@ fn put(class: &mut RosterClass, found: Option<String>) {
 
 /// A class out of one table. The heading decides the column; without one the
 /// first column counts.
-fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, TeacherError> {
+fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, DeskError> {
     let bytes = without_mark(bytes);
     let stem = file_name.rsplit(['/', '\\']).next().unwrap_or(file_name);
     let mut class = RosterClass {
@@ -176,8 +176,8 @@ fn delimiter(bytes: &[u8]) -> u8 {
 fn rows<const N: usize>(
     bytes: &[u8],
     columns: [&str; N],
-    mut read: impl FnMut([&str; N]) -> Result<(), TeacherError>,
-) -> Result<(), TeacherError> {
+    mut read: impl FnMut([&str; N]) -> Result<(), DeskError>,
+) -> Result<(), DeskError> {
     let mut table = Table::new(without_mark(bytes), b',');
     let Some(header) = table.next().map_err(too_wide)? else {
         return Ok(());
@@ -206,8 +206,8 @@ fn one_roster(
     enrollments: Option<&[u8]>,
     classes: Option<&[u8]>,
     roles: Option<&[u8]>,
-) -> Result<RosterFile, TeacherError> {
-    // 1.2 says in roles.csv who is a student.
+) -> Result<RosterFile, DeskError> {
+    // In version 1.2, roles.csv tells who is a student.
     let mut students: BTreeSet<String> = BTreeSet::new();
     if let Some(roles) = roles {
         rows(roles, ["userSourcedId", "role"], |[user, role]| {

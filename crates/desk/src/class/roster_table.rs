@@ -68,7 +68,7 @@ impl<'a> Table<'a> {
             filled += wrote;
             fields += ended;
             match result {
-                // With nothing left to read, the reader is told so by an empty input.
+                // An empty input tells the reader that the text ends.
                 ReadRecordResult::InputEmpty => {}
                 ReadRecordResult::OutputFull | ReadRecordResult::OutputEndsFull => {
                     return Err(TooWide);

@@ -1,23 +1,25 @@
 //! Setting up a class: seats, year, rotation, first lessons.
 
+use super::concepts;
+use super::open::{OpenClass, open_class};
 use super::pacing::{choose_concepts, spread_first_lessons};
-use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
-use crate::estimate::class_reports::newest_by_seat;
-use crate::files::pack;
-use crate::own::exercises as own;
-use crate::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
-use crate::{OpenClass, TeacherError, open_class};
+use super::pack_stamp::stamp;
+use super::roster::MOST_SEATS;
+use super::seats::{checked_names, class_id, seat_code, seat_students};
+use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
+use crate::error::{DeskError, Field, Rule, faulty};
+use crate::estimate::newest_by_seat;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exchange::{PracticeRules, SealingIdentity, draw_seat_token, make_seat_code};
-use surefoot_record::{ClassId, SeatToken};
+use surefoot_exchange::{PracticeRules, SealingIdentity};
+use surefoot_record::ClassId;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{ClassRow, DeviceState, SeatRow};
+use surefoot_store::desk::{ClassRow, DeviceState};
 
-/// Signs of a class title at most.
+/// Most characters of a class title.
 pub const LONGEST_TITLE_CHARACTERS: usize = 60;
 
 /// Concepts of a day of the rotation at most.
@@ -25,7 +27,7 @@ const MOST_CONCEPTS_A_DAY: usize = 12;
 
 /// Random bytes drawn by the shell: class id, sealing identity, signing key, seats.
 #[derive(Clone)]
-pub struct Chance {
+pub struct ClassSecrets {
     /// For the class id.
     pub class_id: [u8; 16],
     /// For the age identity that opens hand-ins.
@@ -37,10 +39,7 @@ pub struct Chance {
 }
 
 /// All classes in a line each.
-///
-/// # Errors
-/// The store's.
-pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, TeacherError> {
+pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, DeskError> {
     desk.classes()?
         .into_iter()
         .map(|row| summary(desk, &open_class(desk, &row.id)?, today))
@@ -50,26 +49,26 @@ pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, 
 /// Makes a class with its seats, a suggested rotation and suggested first lessons.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for title, names, grades or amounts,
-/// [`TeacherError::Calendar`], [`TeacherError::Rotation`], or the store's.
+/// Returns [`DeskError::Invalid`] for title, names, grades or amounts,
+/// [`DeskError::Calendar`], [`DeskError::Rotation`].
 pub fn create_class(
     desk: &DeskStore,
     new: &NewClass,
-    chance: &Chance,
+    secrets: &ClassSecrets,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     checked_title(&new.title)?;
     new.year.check()?;
     if new.names.is_empty() {
-        return Err(TeacherError::invalid("names", "too_few"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooFew));
     }
     if new.names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     if new.concepts_a_day == 0 || new.concepts_a_day > MOST_CONCEPTS_A_DAY {
-        return Err(TeacherError::invalid("concepts", "range"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::Range));
     }
-    let catalogue = Catalogue::built_in().map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let catalogue = Catalogue::built_in().map_err(faulty)?;
     let grades: BTreeSet<u8> = new.grades.iter().copied().collect();
     let concepts = choose_concepts(
         catalogue,
@@ -77,7 +76,7 @@ pub fn create_class(
         new.rotation_days.saturating_mul(new.concepts_a_day),
     );
     if concepts.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     let by_strand: Vec<_> = concepts
         .iter()
@@ -92,7 +91,7 @@ pub fn create_class(
         rotation.days(),
         &spread_first_lessons(&concepts, &new.year),
         None,
-        chance,
+        secrets,
         today,
     )
 }
@@ -111,17 +110,17 @@ pub(crate) fn make_class(
     rotation: &[Vec<String>],
     first_lessons: &BTreeMap<String, NaiveDate>,
     like: Option<&str>,
-    chance: &Chance,
+    secrets: &ClassSecrets,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     let title = checked_title(title)?;
     year.check()?;
     let names = checked_names(names)?;
     if names.is_empty() {
-        return Err(TeacherError::invalid("names", "too_few"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooFew));
     }
     if names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let practice = match like {
         // Its test was last year's.
@@ -131,21 +130,20 @@ pub(crate) fn make_class(
         },
         None => PracticeRules::USUAL,
     };
-    let id = ClassId::from_bytes(&chance.class_id);
-    let sealing = SealingIdentity::from_bytes(&chance.sealing)
-        .map_err(|e| TeacherError::Faulty(e.to_string()))?;
+    let id = ClassId::from_bytes(&secrets.class_id);
+    let sealing = SealingIdentity::from_bytes(&secrets.sealing).map_err(faulty)?;
     let row = ClassRow {
         id: id.as_str().to_owned(),
         title,
         made_on: today,
         sealing_identity: sealing.to_text(),
-        signing_seed: chance.signing,
+        signing_seed: secrets.signing,
         year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
         practice,
     };
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         desk.add_class(&row)?;
         if let Some(from) = like {
             desk.copy_own(from, &row.id)?;
@@ -157,81 +155,27 @@ pub(crate) fn make_class(
         for (concept, date) in first_lessons {
             desk.put_taught_from(&row.id, concept, Some(*date))?;
         }
-        seat_students(desk, &id, &names, &chance.seats)
+        seat_students(desk, &id, &names, &secrets.seats)
     })?;
     summary(desk, &open_class(desk, &row.id)?, today)
 }
 
-pub(crate) fn checked_title(title: &str) -> Result<String, TeacherError> {
+pub(crate) fn checked_title(title: &str) -> Result<String, DeskError> {
     let title = title.trim();
     if title.is_empty() || title.chars().any(char::is_control) {
-        return Err(TeacherError::invalid("title", "empty"));
+        return Err(DeskError::invalid(Field::Title, Rule::Empty));
     }
     if title.chars().count() > LONGEST_TITLE_CHARACTERS {
-        return Err(TeacherError::invalid("title", "too_long"));
+        return Err(DeskError::invalid(Field::Title, Rule::TooLong));
     }
     Ok(title.to_owned())
-}
-
-pub(crate) fn checked_name(name: &str) -> Result<Option<String>, TeacherError> {
-    let name = name.trim();
-    if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
-        return Err(TeacherError::invalid("names", "too_long"));
-    }
-    Ok((!name.is_empty()).then(|| name.to_owned()))
-}
-
-fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, TeacherError> {
-    names.iter().map(|name| checked_name(name)).collect()
-}
-
-/// Adds seats behind those that are there, each with a token of its own.
-fn seat_students(
-    desk: &DeskStore,
-    class: &ClassId,
-    names: &[Option<String>],
-    seed: &[u8; 32],
-) -> Result<(), TeacherError> {
-    let there = desk.seats(class.as_str())?;
-    let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
-    let last = there.iter().map(|s| s.number).max().unwrap_or(0);
-    let mut draw = last;
-    for (number, name) in (last + 1..).zip(names) {
-        let token = loop {
-            draw += 1;
-            let token = draw_seat_token(class, seed, draw);
-            if taken.insert(token.as_str().to_owned()) {
-                break token;
-            }
-        };
-        desk.add_seat(
-            class.as_str(),
-            &SeatRow {
-                number,
-                token: token.as_str().to_owned(),
-                name: name.clone(),
-            },
-        )?;
-    }
-    Ok(())
-}
-
-fn class_id(class: &OpenClass) -> Result<ClassId, TeacherError> {
-    ClassId::new(class.row.id.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))
-}
-
-/// The code on the slip of a seat.
-pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, TeacherError> {
-    let token =
-        SeatToken::new(seat.token.clone()).map_err(|e| TeacherError::Faulty(e.to_string()))?;
-    make_seat_code(class, &token).ok_or_else(|| TeacherError::Faulty("seat token".into()))
 }
 
 fn summary(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<ClassSummary, TeacherError> {
+) -> Result<ClassSummary, DeskError> {
     let newest = newest_by_seat(desk, class, today)?;
     Ok(ClassSummary {
         id: class.row.id.clone(),
@@ -241,20 +185,17 @@ fn summary(
         concepts: class.facts.rotation.days().iter().map(Vec::len).sum(),
         newest_report: newest.values().max().copied(),
         pack_version: class.row.pack_version,
-        pack_outdated: class.row.pack_stamp != pack::stamp(desk, class)?,
+        pack_outdated: class.row.pack_stamp != stamp(desk, class)?,
     })
 }
 
 /// Everything about a class's set-up.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
 pub fn class_setup(
     desk: &DeskStore,
     class: &str,
     language: Language,
     today: NaiveDate,
-) -> Result<ClassSetup, TeacherError> {
+) -> Result<ClassSetup, DeskError> {
     let class = open_class(desk, class)?;
     let id = class_id(&class)?;
     let newest = newest_by_seat(desk, &class, today)?;
@@ -263,8 +204,8 @@ pub fn class_setup(
     for device in desk.devices(&class.row.id)? {
         match device.state {
             DeviceState::Accepted => *accepted.entry(device.seat).or_default() += 1,
-            DeviceState::Held => held.entry(device.seat).or_default().push(device.device),
-            DeviceState::PutAside => {}
+            DeviceState::Quarantined => held.entry(device.seat).or_default().push(device.device),
+            DeviceState::Rejected => {}
         }
     }
     let seats = class
@@ -276,11 +217,11 @@ pub fn class_setup(
                 name: seat.name.clone(),
                 code: seat_code(&id, seat)?,
                 devices: accepted.get(&seat.number).copied().unwrap_or(0),
-                held_devices: held.get(&seat.number).cloned().unwrap_or_default(),
+                quarantined_devices: held.get(&seat.number).cloned().unwrap_or_default(),
                 newest_report: newest.get(&seat.number).copied(),
             })
         })
-        .collect::<Result<_, TeacherError>>()?;
+        .collect::<Result<_, DeskError>>()?;
     let facts = &class.facts;
     Ok(ClassSetup {
         summary: summary(desk, &class, today)?,
@@ -307,60 +248,22 @@ pub fn class_setup(
     })
 }
 
-/// Names a seat, or takes its name away.
+/// Sets or removes the date of a concept's first lesson.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
-pub fn name_seat(
-    desk: &DeskStore,
-    class: &str,
-    seat: u32,
-    name: Option<&str>,
-) -> Result<(), TeacherError> {
-    let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
-    }
-    let name = checked_name(name.unwrap_or_default())?;
-    desk.name_seat(&class.row.id, seat, name.as_deref())?;
-    Ok(())
-}
-
-/// Adds seats; `seed` is 32 random bytes drawn by the shell.
-///
-/// # Errors
-/// [`TeacherError::Invalid`] above [`MOST_SEATS`] or for a name, or the store's.
-pub fn add_seats(
-    desk: &DeskStore,
-    class: &str,
-    names: &[String],
-    seed: &[u8; 32],
-) -> Result<(), TeacherError> {
-    let class = open_class(desk, class)?;
-    let names = checked_names(names)?;
-    if class.seats.len() + names.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
-    }
-    let id = class_id(&class)?;
-    desk.together(|| seat_students(desk, &id, &names, seed))
-}
-
-/// Sets or takes away the date of a concept's first lesson.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for a date outside the year, or the store's.
+/// Returns [`DeskError::Invalid`] for a date outside the year.
 pub fn set_taught_from(
     desk: &DeskStore,
     class: &str,
     concept: &str,
     date: Option<NaiveDate>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if class.facts.rotation.day_of(&concept.to_owned()).is_none() {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     if date.is_some_and(|date| !class.facts.year.contains(date)) {
-        return Err(TeacherError::invalid("dates", "range"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
     }
     desk.put_taught_from(&class.row.id, concept, date)?;
     Ok(())
@@ -369,15 +272,15 @@ pub fn set_taught_from(
 /// Replaces the rotation by an edited one.
 ///
 /// # Errors
-/// [`TeacherError::Rotation`] for a length or a concept twice,
-/// [`TeacherError::NotFound`] for a concept the catalogue does not have, or the store's.
+/// Returns [`DeskError::Rotation`] for a length or a concept twice, [`DeskError::NotFound`]
+/// for a concept the catalogue does not have.
 pub fn set_rotation(
     desk: &DeskStore,
     class: &str,
     days: Vec<Vec<String>>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
-    let all = own::with_built_in(&class.own_concepts)?;
+    let all = concepts::with_built_in(&class.own_concepts)?;
     let rotation = Rotation::new(days)?;
     if rotation
         .days()
@@ -385,7 +288,7 @@ pub fn set_rotation(
         .flatten()
         .any(|c| !all.contains_key(c))
     {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     desk.together(|| desk.put_rotation(&class.row.id, rotation.days()))?;
     Ok(())
@@ -394,12 +297,12 @@ pub fn set_rotation(
 /// Replaces the closures.
 ///
 /// # Errors
-/// [`TeacherError::Calendar`] when no school day would be left, or the store's.
+/// Returns [`DeskError::Calendar`] when no school day would be left.
 pub fn set_closures(
     desk: &DeskStore,
     class: &str,
     closures: BTreeSet<NaiveDate>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let year = SchoolYear {
         closures,
@@ -413,15 +316,15 @@ pub fn set_closures(
 /// Sets the bounds of practice at home, and the test it aims at.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] at `practice`, or the store's.
+/// Returns [`DeskError::Invalid`] at `practice`.
 pub fn set_practice(
     desk: &DeskStore,
     class: &str,
     practice: PracticeRules,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if let Some(rule) = practice.fault(&class.facts.year) {
-        return Err(TeacherError::invalid("practice", rule));
+        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
     }
     desk.put_practice(&class.row.id, &practice)?;
     Ok(())

@@ -1,17 +1,14 @@
-//! The end of a class's year, and an older desk brought back.
+//! After the end of a school year, and after a backup was restored.
 
-use crate::TeacherError;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use surefoot_store::DeskStore;
 
 /// Classes whose school year is over: id, title and last day.
-///
-/// # Errors
-/// The store's.
 pub fn classes_over(
     desk: &DeskStore,
     today: NaiveDate,
-) -> Result<Vec<(String, String, NaiveDate)>, TeacherError> {
+) -> Result<Vec<(String, String, NaiveDate)>, DeskError> {
     Ok(desk
         .classes()?
         .into_iter()
@@ -21,14 +18,11 @@ pub fn classes_over(
 }
 
 /// Leaves a gap in the versions of every class's packs, for after an older
-/// desk was brought back: packs made since then are on students' devices, and
-/// only a higher version is taken there.
-///
-/// # Errors
-/// The store's.
-pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), TeacherError> {
+/// desk was restored: newer packs are on students' devices, and
+/// devices accept only a higher version.
+pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), DeskError> {
     Ok(desk.skip_pack_versions(SKIPPED_VERSIONS)?)
 }
 
-/// More packs than are made between a copy and its return.
+/// More packs than a teacher makes between a backup and its restoring.
 const SKIPPED_VERSIONS: u32 = 100;

@@ -1,7 +1,8 @@
 //! Filling in a day by keyboard: paper charts and the teacher's observations.
 
-use crate::teaching_views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
-use crate::{OpenClass, TeacherError};
+use super::views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -13,14 +14,14 @@ use surefoot_store::desk::{CheckInSource, ObservationRow, PaperCheckIn};
 /// A class's day as it stands, from paper, from devices and from the teacher.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for a date outside the year or to come, or the store's.
+/// [`DeskError::Invalid`] for a date outside the year or to come, or the store's.
 pub fn entry_day(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     date: NaiveDate,
     today: NaiveDate,
-) -> Result<EntryDay, TeacherError> {
+) -> Result<EntryDay, DeskError> {
     let facts = &class.facts;
     check_date(class, date, today)?;
     let ids: Vec<&String> = facts
@@ -96,9 +97,9 @@ pub fn entry_day(
     })
 }
 
-fn check_date(class: &OpenClass, date: NaiveDate, today: NaiveDate) -> Result<(), TeacherError> {
+fn check_date(class: &OpenClass, date: NaiveDate, today: NaiveDate) -> Result<(), DeskError> {
     if date > today || !class.facts.year.contains(date) {
-        return Err(TeacherError::invalid("dates", "range"));
+        return Err(DeskError::invalid(Field::Dates, Rule::Range));
     }
     Ok(())
 }
@@ -106,7 +107,7 @@ fn check_date(class: &OpenClass, date: NaiveDate, today: NaiveDate) -> Result<()
 /// Fills one cell in. What a device says of it stays beside.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for a date outside
+/// [`DeskError::NotFound`], [`DeskError::Invalid`] for a date outside
 /// the year or to come, or the store's.
 pub fn make_entry(
     desk: &DeskStore,
@@ -114,13 +115,13 @@ pub fn make_entry(
     date: NaiveDate,
     made: &EntryMade,
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     check_date(class, date, today)?;
     if !class.seats.iter().any(|s| s.number == made.seat) {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     if !class.facts.concepts.contains_key(&made.concept) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     let id = class.row.id.as_str();
     desk.together(|| {

@@ -1,7 +1,8 @@
 //! A class's reports, laid out for the estimates.
 
 use super::counted::{self, Counted, Passes, SeatCheckIn};
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap};
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -47,7 +48,7 @@ impl Reports {
         desk: &DeskStore,
         class: &OpenClass,
         today: NaiveDate,
-    ) -> Result<Self, TeacherError> {
+    ) -> Result<Self, DeskError> {
         let facts = &class.facts;
         let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
         let concept_at: HashMap<&str, usize> = concepts
@@ -143,6 +144,8 @@ impl Reports {
                 wrong,
             })?;
         }
+        #[cfg(test)]
+        super::fits::count_one();
         let picture = class_picture(&evidence, pass, &Settings::default());
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {
@@ -202,7 +205,7 @@ pub(crate) fn trends_of(
     evidence: &Evidence,
     students: &[usize],
     pass: usize,
-) -> Result<Trends, TeacherError> {
+) -> Result<Trends, DeskError> {
     let mut own = Evidence::new(students.len(), evidence.concepts(), evidence.passes())?;
     for (place, student) in students.iter().enumerate() {
         for concept in 0..evidence.concepts() {
@@ -221,7 +224,7 @@ pub(crate) fn newest_by_seat(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<BTreeMap<u32, NaiveDate>, TeacherError> {
+) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
     let year = &class.facts.year;
     Ok(desk.newest_reports(&class.row.id, year.first_day, year.last_day.min(today))?)
 }

@@ -1,6 +1,7 @@
 //! What counts of all that was reported, read in one go.
 
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use surefoot_catalogue::calendar::SchoolYear;
@@ -88,7 +89,7 @@ pub(crate) fn counted(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<Counted, TeacherError> {
+) -> Result<Counted, DeskError> {
     let facts = &class.facts;
     let dates = CountedDates::of(&facts.year, today);
     let in_rotation: HashSet<&str> = facts.by_strand().into_iter().collect();

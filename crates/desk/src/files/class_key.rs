@@ -1,9 +1,10 @@
 //! A class on the teacher's second computer.
 
-use crate::class::roster::MOST_SEATS;
-use crate::class::setup::{checked_name, checked_title};
-use crate::own::exercises as own;
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::class::concepts::with_built_in;
+use crate::class::{MOST_SEATS, checked_name, checked_title};
+use crate::error::{DeskError, Field, Rule, faulty};
+use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_exchange::{ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key};
@@ -11,16 +12,12 @@ use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
 /// Seals a class with its keys, roster, year and rotation. Its reports are not
-/// in it: they come with the hand-ins, which both computers can take in.
+/// in it: they are in the hand-ins, which both computers can import.
 ///
 /// # Errors
-/// [`Refusal`] for a passphrase that is too short, or the store's.
-pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, TeacherError> {
+/// Returns [`Refusal`] for a passphrase that is too short.
+pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, DeskError> {
     let row = &class.row;
     let seats = class
         .seats
@@ -32,7 +29,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
                 name: seat.name.clone(),
             })
         })
-        .collect::<Result<_, TeacherError>>()?;
+        .collect::<Result<_, DeskError>>()?;
     let own_exercises: Vec<_> = class
         .facts
         .own_exercises
@@ -62,31 +59,31 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Teac
 /// Opens a class key file for [`import_class`].
 ///
 /// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Returns [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
 pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Refusal> {
     open_class_key(bytes, passphrase)
 }
 
-/// Adds the class of a class key file to this desk; gives its id.
+/// Adds the class of a class key file to this desk, and returns its id.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] when the class is here already or something in
-/// it cannot be taken, [`TeacherError::Rotation`], or the store's.
-pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, TeacherError> {
+/// Returns [`DeskError::Invalid`] when the class is here already or something in it cannot
+/// be taken, [`DeskError::Rotation`].
+pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     if desk.classes()?.iter().any(|class| class.id == id) {
-        return Err(TeacherError::invalid("class", "already_here"));
+        return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
     }
     let title = checked_title(&file.title)?;
     file.year.check()?;
     if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
-        return Err(TeacherError::invalid("names", "too_many"));
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     if let Some(rule) = file.practice.fault(&file.year) {
-        return Err(TeacherError::invalid("practice", rule));
+        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
-    let all = own::with_built_in(&file.own_concepts)?;
+    let all = with_built_in(&file.own_concepts)?;
     let known: BTreeSet<&str> = rotation
         .days()
         .iter()
@@ -94,9 +91,9 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
         .map(String::as_str)
         .collect();
     if known.iter().any(|concept| !all.contains_key(*concept)) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         desk.add_class(&ClassRow {
             id: id.clone(),
             title,
@@ -108,7 +105,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Tea
             pack_version: file.pack_version,
             pack_stamp: String::new(),
         })?;
-        own::put_all(
+        put_all(
             desk,
             &id,
             file.made_on,

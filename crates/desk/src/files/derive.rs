@@ -6,7 +6,7 @@
 //! before it are opened again only when one of them goes or a device is decided
 //! about.
 
-use crate::TeacherError;
+use crate::error::DeskError;
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeSet;
 use std::io::Read;
@@ -15,11 +15,11 @@ use surefoot_record::Record;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{DeviceState, HandInKept};
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
+fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
 }
 
-fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
+fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
     ZlibDecoder::new(kept.content.as_slice())
         .take(HAND_IN_CAPS.unpacked_bytes)
@@ -29,7 +29,7 @@ fn content_of(kept: &HandInKept) -> Result<HandIn, TeacherError> {
 }
 
 /// Derives the reports of a seat anew from the hand-ins of its accepted devices.
-pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), TeacherError> {
+pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), DeskError> {
     let accepted: BTreeSet<(String, String)> = desk
         .devices_of(class, seat)?
         .into_iter()
@@ -54,7 +54,7 @@ pub(crate) fn add(
     class: &str,
     seat: u32,
     brought: Record,
-) -> Result<usize, TeacherError> {
+) -> Result<usize, DeskError> {
     let added = desk.record_of(class, seat)?.merge(brought);
     desk.report_writer(class, seat)?.write(&added)?;
     Ok(added.entries())

@@ -5,8 +5,9 @@
 //! file, repeated, made in any order, or undone, with the same end state.
 
 use super::derive;
-use crate::views::{FileAccount, ImportAccount, Verdict};
-use crate::{OpenClass, TeacherError, open_class};
+use super::views::{FileReport, ImportReport, Verdict};
+use crate::class::{OpenClass, open_class};
+use crate::error::DeskError;
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -36,8 +37,8 @@ struct ImportClass {
     concepts: BTreeSet<ConceptId>,
 }
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
+fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
 }
 
 /// Opens hand-ins of the classes of a desk.
@@ -60,7 +61,7 @@ impl<'a> Import<'a> {
     ///
     /// # Errors
     /// The store's.
-    pub fn begin(desk: &'a DeskStore, today: NaiveDate) -> Result<Self, TeacherError> {
+    pub fn begin(desk: &'a DeskStore, today: NaiveDate) -> Result<Self, DeskError> {
         let mut classes = Vec::new();
         for row in desk.classes()? {
             let class = open_class(desk, &row.id)?;
@@ -101,7 +102,7 @@ impl<'a> Import<'a> {
         &self,
         file_name: &str,
         opened: Result<OpenedHandIn, Refusal>,
-    ) -> Result<FileAccount, TeacherError> {
+    ) -> Result<FileReport, DeskError> {
         self.desk.together(|| {
             let account = self.judge(file_name, opened)?;
             let class = account.1;
@@ -125,22 +126,22 @@ impl<'a> Import<'a> {
     ///
     /// # Errors
     /// The store's.
-    pub fn end(self, cancelled: bool) -> Result<ImportAccount, TeacherError> {
+    pub fn end(self, cancelled: bool) -> Result<ImportReport, DeskError> {
         if cancelled {
             self.desk.mark_import(self.number, true, false)?;
         }
         imports(self.desk)?
             .into_iter()
             .find(|import| import.import == self.number)
-            .ok_or(TeacherError::NotFound("import"))
+            .ok_or(DeskError::NotFound("import"))
     }
 
     fn judge(
         &self,
         file_name: &str,
         opened: Result<OpenedHandIn, Refusal>,
-    ) -> Result<(FileAccount, Option<String>), TeacherError> {
-        let refused = |refusal: Refusal| FileAccount {
+    ) -> Result<(FileReport, Option<String>), DeskError> {
+        let refused = |refusal: Refusal| FileReport {
             file_name: file_name.to_owned(),
             verdict: Verdict::Refused { refusal },
             seat: None,
@@ -173,9 +174,9 @@ impl<'a> Import<'a> {
         let (flags, verdict, new_entries) = match checked {
             Checked::Held(held) => {
                 let contents = [held.json(), held.packed()];
-                let first = DeviceState::Held;
+                let first = DeviceState::Quarantined;
                 self.keep(class, seat.number, held.content(), contents, first, &known)?;
-                (held.flags().to_vec(), Verdict::Held, 0)
+                (held.flags().to_vec(), Verdict::Quarantined, 0)
             }
             Checked::Taken(taken) => {
                 let flags = taken.flags().to_vec();
@@ -183,7 +184,7 @@ impl<'a> Import<'a> {
                 (flags, verdict, new_entries)
             }
         };
-        let account = FileAccount {
+        let account = FileReport {
             file_name: file_name.to_owned(),
             verdict,
             seat: Some(seat.number),
@@ -200,7 +201,7 @@ impl<'a> Import<'a> {
         class: &ImportClass,
         opened: OpenedHandIn,
         known: &[DeviceRow],
-    ) -> Result<Result<Checked, Refusal>, TeacherError> {
+    ) -> Result<Result<Checked, Refusal>, DeskError> {
         let mut keys = BTreeSet::new();
         for device in known {
             if device.state == DeviceState::Accepted {
@@ -232,7 +233,7 @@ impl<'a> Import<'a> {
         seat: u32,
         taken: CheckedHandIn,
         known: &[DeviceRow],
-    ) -> Result<(Verdict, usize), TeacherError> {
+    ) -> Result<(Verdict, usize), DeskError> {
         let contents = [taken.json(), taken.packed()];
         let first = DeviceState::Accepted;
         let Some(before) = self.keep(class, seat, taken.content(), contents, first, known)? else {
@@ -258,7 +259,7 @@ impl<'a> Import<'a> {
         [json, packed]: [&[u8]; 2],
         first: DeviceState,
         known: &[DeviceRow],
-    ) -> Result<Option<Before>, TeacherError> {
+    ) -> Result<Option<Before>, DeskError> {
         let id = class.id.as_str();
         let content_hash: String = Sha256::digest(json)
             .iter()
@@ -314,7 +315,7 @@ struct Before {
 ///
 /// # Errors
 /// The store's.
-pub fn imports(desk: &DeskStore) -> Result<Vec<ImportAccount>, TeacherError> {
+pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
     let mut titles = BTreeMap::new();
     let mut names = BTreeMap::new();
     for class in desk.classes()? {
@@ -331,7 +332,7 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportAccount>, TeacherError> {
                 .into_iter()
                 .map(|file| {
                     let flags: Vec<Flag> = serde_json::from_str(&file.flags).map_err(faulty)?;
-                    Ok(FileAccount {
+                    Ok(FileReport {
                         file_name: file.file_name,
                         verdict: serde_json::from_str(&file.verdict).map_err(faulty)?,
                         name: file
@@ -345,8 +346,8 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportAccount>, TeacherError> {
                         flags,
                     })
                 })
-                .collect::<Result<_, TeacherError>>()?;
-            Ok(ImportAccount {
+                .collect::<Result<_, DeskError>>()?;
+            Ok(ImportReport {
                 import,
                 made_on,
                 files,
@@ -362,14 +363,14 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportAccount>, TeacherError> {
 /// they were, and can be imported again.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] when there is none, or the store's.
-pub fn undo_import(desk: &DeskStore) -> Result<(), TeacherError> {
+/// [`DeskError::NotFound`] when there is none, or the store's.
+pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     desk.together(|| {
         let (import, _, cancelled, _) = desk
             .imports()?
             .into_iter()
             .find(|(_, _, _, undone)| !undone)
-            .ok_or(TeacherError::NotFound("import"))?;
+            .ok_or(DeskError::NotFound("import"))?;
         for (class, seat) in desk.drop_hand_ins(import)? {
             derive::derive(desk, &class, seat)?;
         }
@@ -383,14 +384,14 @@ pub fn undo_import(desk: &DeskStore) -> Result<(), TeacherError> {
 /// of it is thrown away.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// [`DeskError::NotFound`], or the store's.
 pub fn decide_device(
     desk: &DeskStore,
     class: &OpenClass,
     seat: u32,
     device: &str,
     accept: Option<bool>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     desk.together(|| {
         let mut found = false;
         for mut row in desk.devices(&class.row.id)? {
@@ -398,15 +399,15 @@ pub fn decide_device(
             if row.seat == seat && row.device == device && !decided {
                 row.state = match accept {
                     Some(true) => DeviceState::Accepted,
-                    Some(false) => DeviceState::PutAside,
-                    None => DeviceState::Held,
+                    Some(false) => DeviceState::Rejected,
+                    None => DeviceState::Quarantined,
                 };
                 desk.put_device(&class.row.id, &row)?;
                 found = true;
             }
         }
         if !found {
-            return Err(TeacherError::NotFound("device"));
+            return Err(DeskError::NotFound("device"));
         }
         derive::derive(desk, &class.row.id, seat)?;
         Ok(())

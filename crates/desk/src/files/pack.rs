@@ -1,11 +1,9 @@
-//! The class pack and the join slips.
+//! The class pack.
 
-use crate::class::setup::seat_code;
-use crate::own::exercises as own;
-use crate::views::JoinSlip;
-use crate::{OpenClass, TeacherError};
+use crate::class::OpenClass;
+use crate::class::pack_stamp::{accepted_devices, stamp};
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
-use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
@@ -16,7 +14,7 @@ use surefoot_exchange::{
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{AssignmentRow, DeviceState};
+use surefoot_store::desk::AssignmentRow;
 
 /// A class pack as a file.
 pub struct MadePack {
@@ -28,60 +26,7 @@ pub struct MadePack {
     pub version: u32,
 }
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// Stands for everything a class pack says but its version and date, so that
-/// one can tell whether a new one is due.
-pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, TeacherError> {
-    let facts = &class.facts;
-    let devices: Vec<_> = accepted_devices(desk, class)?
-        .into_iter()
-        .map(|(seat, device, _)| (seat, device))
-        .collect();
-    let assignments: Vec<_> = desk
-        .assignments(&class.row.id)?
-        .into_iter()
-        .map(|a| (a.id, a.concepts, a.items_each, a.from, a.due, a.seats))
-        .collect();
-    let personal = assignments.iter().any(|a| !a.5.is_empty());
-    let content = serde_json::to_vec(&(
-        &facts.title,
-        &facts.year,
-        facts.rotation.days(),
-        &facts.taught_from,
-        &assignments,
-        &class.row.practice,
-        // A new device matters only where something is sealed for it.
-        personal.then_some(devices),
-    ))
-    .map_err(faulty)?;
-    let mut digest = Sha256::new();
-    digest.update(content);
-    // Only where there is something of the teacher's own: a class without stays as it was.
-    let own = own::stamp_part(facts)?;
-    digest.update(own);
-    Ok(digest
-        .finalize()
-        .iter()
-        .map(|byte| format!("{byte:02x}"))
-        .collect())
-}
-
-fn accepted_devices(
-    desk: &DeskStore,
-    class: &OpenClass,
-) -> Result<Vec<(u32, String, String)>, TeacherError> {
-    Ok(desk
-        .devices(&class.row.id)?
-        .into_iter()
-        .filter(|device| device.state == DeviceState::Accepted)
-        .map(|device| (device.seat, device.device, device.recipient))
-        .collect())
-}
-
-fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
+fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
     Ok(Assignment {
         id: AssignmentId::new(row.id.clone()).map_err(faulty)?,
         concepts: row
@@ -100,12 +45,12 @@ fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, TeacherError> {
 /// Assignments that were due before `today` stay out.
 ///
 /// # Errors
-/// [`TeacherError::Refused`] when the class breaks the format's bounds, or the store's.
+/// Returns [`DeskError::Refused`] when the class breaks the format's bounds.
 pub fn make_class_pack(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<MadePack, TeacherError> {
+) -> Result<MadePack, DeskError> {
     let facts = &class.facts;
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);
@@ -117,7 +62,7 @@ pub fn make_class_pack(
         .into_iter()
         .filter(|a| a.due >= today)
         .filter_map(|mut a| {
-            // A concept taken out of the rotation since is in no pack.
+            // A concept that has left the rotation is in no pack.
             a.concepts.retain(|c| facts.concepts.contains_key(c));
             (!a.concepts.is_empty()).then_some(a)
         })
@@ -127,7 +72,7 @@ pub fn make_class_pack(
         let known = facts
             .concepts
             .get(concept)
-            .ok_or(TeacherError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound("concept"))?;
         concepts.push(PackConcept {
             id: known.id.clone(),
             strand: known.strand,
@@ -171,7 +116,7 @@ pub fn make_class_pack(
             .iter()
             .filter(|(c, _)| facts.concepts.contains_key(*c))
             .map(|(c, date)| Ok((concept_id(c)?, *date)))
-            .collect::<Result<_, TeacherError>>()?,
+            .collect::<Result<_, DeskError>>()?,
         concepts,
         assignments: standing
             .iter()
@@ -193,8 +138,8 @@ pub fn make_class_pack(
     })
 }
 
-/// Every device gets a sealed part, empty or not, once anything is personal:
-/// so its presence tells nothing.
+/// Every device gets a sealed part, empty or not, once one assignment is personal,
+/// so its presence reveals nothing.
 fn sealed(
     desk: &DeskStore,
     class: &OpenClass,
@@ -202,7 +147,7 @@ fn sealed(
     key: &SigningKey,
     version: u32,
     standing: &[AssignmentRow],
-) -> Result<Vec<SealedForSeat>, TeacherError> {
+) -> Result<Vec<SealedForSeat>, DeskError> {
     if standing.iter().all(|a| a.whole_class) {
         return Ok(Vec::new());
     }
@@ -246,24 +191,4 @@ fn file_stem(title: &str) -> String {
     } else {
         stem
     }
-}
-
-/// The join slips of a class, seat by seat.
-///
-/// # Errors
-/// The store's.
-pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, TeacherError> {
-    let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
-    class
-        .seats
-        .iter()
-        .map(|seat| {
-            Ok(JoinSlip {
-                class_title: class.row.title.clone(),
-                seat: seat.number,
-                name: seat.name.clone(),
-                code: seat_code(&id, seat)?,
-            })
-        })
-        .collect()
 }

@@ -3,13 +3,16 @@
 
 use super::plan::{HAS_IT_FROM, weakest_taught};
 use super::views::{
-    GroupChosen, GroupMember, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk,
-    GroupsOfDay, PageFirst, PageMember, SampleExercise,
+    GroupChosen, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk, GroupsOfDay,
+    PageFirst, PageMember,
 };
-use crate::estimate::class_reports::Reports;
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::GroupMember;
+use crate::estimate::MisconceptionCount;
+use crate::estimate::{Reports, add_practice};
+use crate::sample::SampleExercise;
 use crate::sample::sample;
-use crate::views::MistakeCount;
-use crate::{OpenClass, TeacherError};
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -28,19 +31,16 @@ const MOST_GROUPS: usize = 72;
 /// Seeds tried for an exercise that is not on the page yet.
 const TRIES_TO_DIFFER: u64 = 6;
 
-/// Mistakes on a group's page at most.
-const MISTAKES_SHOWN: usize = 4;
+/// Misconceptions on a group's page at most.
+const MISCONCEPTIONS_SHOWN: usize = 4;
 
 /// What the Groups screen opens with.
-///
-/// # Errors
-/// The store's.
 pub fn groups_desk(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<GroupsDesk, TeacherError> {
+) -> Result<GroupsDesk, DeskError> {
     let id = class.row.id.as_str();
     let reports = Reports::read(desk, class, today)?;
     let (keep_apart, keep_together) = desk.seat_pairs(id)?;
@@ -61,7 +61,7 @@ pub fn groups_desk(
         .into_iter()
         .take(DAYS_LISTED)
         .map(|date| groups_of_day(desk, class, &reports, language, date))
-        .collect::<Result<_, TeacherError>>()?;
+        .collect::<Result<_, DeskError>>()?;
     Ok(GroupsDesk {
         today,
         seats: (0..class.seats.len())
@@ -100,7 +100,7 @@ fn groups_of_day(
     reports: &Reports,
     language: Language,
     date: NaiveDate,
-) -> Result<GroupsOfDay, TeacherError> {
+) -> Result<GroupsOfDay, DeskError> {
     let groups = desk.small_groups(&class.row.id, date)?;
     let met: BTreeSet<(u32, &str)> = groups
         .iter()
@@ -139,24 +139,21 @@ fn groups_of_day(
 }
 
 /// Keeps the wishes: the room and the pairs for good, the absences for `today`.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for a seat that is not there, or the store's.
 pub fn keep_group_wishes(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
     wishes: &GroupWishes,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let known = |seat: u32| class.seats.iter().any(|s| s.number == seat);
     let pairs = wishes.keep_apart.iter().chain(&wishes.keep_together);
     if !pairs.clone().all(|(a, b)| known(*a) && known(*b))
         || !wishes.absent.iter().all(|s| known(*s))
     {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     if pairs.into_iter().any(|(a, b)| a == b) {
-        return Err(TeacherError::invalid("groups", "contradiction"));
+        return Err(DeskError::invalid(Field::Groups, Rule::Contradiction));
     }
     let id = class.row.id.as_str();
     desk.together(|| {
@@ -176,30 +173,27 @@ pub fn keep_group_wishes(
 }
 
 /// Keeps the groups of a day, in place of any kept before; empty groups are
-/// left out, and none at all takes the day away.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`], or the store's.
+/// left out, and an empty list removes the day.
 pub fn keep_groups(
     desk: &DeskStore,
     class: &OpenClass,
     date: NaiveDate,
     groups: &[GroupChosen],
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if groups.len() > MOST_GROUPS {
-        return Err(TeacherError::invalid("groups", "too_many"));
+        return Err(DeskError::invalid(Field::Groups, Rule::TooMany));
     }
     let mut rows = Vec::new();
     for group in groups.iter().filter(|g| !g.seats.is_empty()) {
         if !class.facts.concepts.contains_key(&group.concept) {
-            return Err(TeacherError::NotFound("concept"));
+            return Err(DeskError::NotFound("concept"));
         }
         if !group
             .seats
             .iter()
             .all(|seat| class.seats.iter().any(|s| s.number == *seat))
         {
-            return Err(TeacherError::NotFound("seat"));
+            return Err(DeskError::NotFound("seat"));
         }
         rows.push(SmallGroupRow {
             slot: group.slot,
@@ -213,10 +207,7 @@ pub fn keep_groups(
 }
 
 /// Records after a group whether a student has the concept or needs more;
-/// nothing takes the record back. It counts in the estimate as a result.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// `None` removes the record. It counts in the estimate as a result.
 pub fn record_group(
     desk: &DeskStore,
     class: &OpenClass,
@@ -224,12 +215,12 @@ pub fn record_group(
     seat: u32,
     concept: &str,
     has_it: Option<bool>,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(TeacherError::NotFound("seat"));
+        return Err(DeskError::NotFound("seat"));
     }
     if !class.facts.concepts.contains_key(concept) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     match has_it {
         Some(has_it) => desk.put_observation(
@@ -247,11 +238,8 @@ pub fn record_group(
     Ok(())
 }
 
-/// One page for a group: who, what to look at first, common mistakes,
-/// exercises from first steps to a stretch.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// The page of a group: members, missing prerequisites, common misconceptions,
+/// exercises from entry to stretch level.
 pub fn group_page(
     desk: &DeskStore,
     class: &OpenClass,
@@ -259,38 +247,38 @@ pub fn group_page(
     today: NaiveDate,
     concept: &str,
     seats: &[u32],
-) -> Result<GroupPage, TeacherError> {
+) -> Result<GroupPage, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let at = reports
         .concepts
         .iter()
         .position(|c| c == concept)
-        .ok_or(TeacherError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound("concept"))?;
     let known = class
         .facts
         .concepts
         .get(concept)
-        .ok_or(TeacherError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound("concept"))?;
     let students: Vec<usize> = seats
         .iter()
         .map(|seat| {
             let found = reports.seats.iter().position(|s| s == seat);
-            found.ok_or(TeacherError::NotFound("seat"))
+            found.ok_or(DeskError::NotFound("seat"))
         })
         .collect::<Result<_, _>>()?;
-    let mut mistakes: BTreeMap<String, u32> = BTreeMap::new();
+    let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();
     for found in desk.misconceptions_by_seat(&class.row.id, today)? {
         if found.concept == concept && seats.contains(&found.seat) {
-            *mistakes.entry(found.code).or_default() += found.times;
+            *misconceptions.entry(found.code).or_default() += found.times;
         }
     }
-    let mut mistakes: Vec<MistakeCount> = mistakes
+    let mut misconceptions: Vec<MisconceptionCount> = misconceptions
         .into_iter()
-        .map(|(code, count)| MistakeCount { code, count })
+        .map(|(code, count)| MisconceptionCount { code, count })
         .collect();
-    mistakes.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
-    mistakes.truncate(MISTAKES_SHOWN);
-    let wished: Vec<String> = mistakes.iter().map(|m| m.code.clone()).collect();
+    misconceptions.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
+    misconceptions.truncate(MISCONCEPTIONS_SHOWN);
+    let wished: Vec<String> = misconceptions.iter().map(|m| m.code.clone()).collect();
     let first = known
         .prerequisites
         .iter()
@@ -319,14 +307,14 @@ pub fn group_page(
             .iter()
             .filter_map(|student| page_member(class, &reports, *student, at))
             .collect(),
-        mistakes,
+        misconceptions,
         first,
         exercises,
     })
 }
 
-/// Exercises from first steps to a stretch, no two alike as far as the
-/// generator can vary them.
+/// Exercises from entry to stretch level, all different as far as the
+/// generator allows.
 fn exercises(
     own: &[OwnExercise],
     concept: &str,
@@ -385,9 +373,7 @@ fn page_member(
         .iter()
         .filter(|r| r.seat == seat.number && r.concept == *id)
     {
-        practice[0] += count.alone;
-        practice[1] += count.with_help;
-        practice[2] += count.wrong;
+        add_practice(&mut practice, count);
     }
     Some(PageMember {
         seat: seat.number,

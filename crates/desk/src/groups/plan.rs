@@ -1,11 +1,11 @@
 //! Small groups: who would gain most by sitting together on what.
 
 use super::kept::member;
-use super::views::{
-    GroupChosen, GroupFault, GroupFaultKind, GroupMember, GroupView, GroupWishes, GroupsView,
-};
-use crate::estimate::class_reports::Reports;
-use crate::{OpenClass, TeacherError};
+use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::GroupMember;
+use crate::estimate::Reports;
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
@@ -16,45 +16,42 @@ use surefoot_insight::groups::{
 };
 use surefoot_store::DeskStore;
 
-/// Chance of a right answer from which a student counts as having a concept.
+/// Probability of a right answer from which a student counts as having a concept.
 pub(crate) const HAS_IT_FROM: f64 = 0.6;
 
-/// Weak concepts that are planned for at most.
+/// Most weak concepts that are planned for.
 const CONCEPTS_PLANNED: usize = 15;
 
-/// Worth of each student placed at least once.
+/// Value of each student placed at least once.
 const COVERAGE: u32 = 300;
 
 /// Slots, groups at once, and students of a group at most.
 const MOST: [usize; 3] = [6, 12, 12];
 
-/// How much work a suggestion takes.
+/// How much computing a suggestion may take.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GroupEffort {
-    /// The search alone: at once, with a rough bound.
+    /// Only the search: immediate, with a rough bound.
     Quick,
-    /// The exact model too: a second or so, to a proof or a small gap.
+    /// The exact model too: about a second, for a proof or a small gap.
     Proven,
 }
 
 /// Suggests groups on the weakest concepts that have been taught.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for wishes that contradict one another, or the store's.
+/// Returns [`DeskError::Invalid`] for wishes that contradict one another.
 pub fn suggest_groups(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
     wishes: &GroupWishes,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     plan(desk, class, language, today, wishes, GroupEffort::Quick)
 }
 
-/// [`suggest_groups`] with as much work as asked for.
-///
-/// # Errors
-/// As [`suggest_groups`].
+/// [`suggest_groups`] with a choice of effort.
 pub fn plan(
     desk: &DeskStore,
     class: &OpenClass,
@@ -62,25 +59,25 @@ pub fn plan(
     today: NaiveDate,
     wishes: &GroupWishes,
     effort: GroupEffort,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     let room = Room::of(desk, class, today, wishes, &BTreeSet::new())?;
     let limits = Limits {
         exact: (effort == GroupEffort::Proven).then(ExactLimits::default),
         ..Limits::default()
     };
     let plan = plan_groups(&room.problem, &limits)
-        .map_err(|_| TeacherError::invalid("groups", "contradiction"))?;
+        .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let best = best_at_most(&plan);
     Ok(room.view(class, language, &plan.groups, best))
 }
 
-/// Weighs groups that were edited by hand: what they are worth, whom they
+/// Scores groups that were edited by hand: what they are worth, whom they
 /// leave out, which rules they break. `best_at_most` is the suggestion's.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for a seat or concept that is not there,
-/// [`TeacherError::Invalid`], or the store's.
-pub fn weigh_groups(
+/// Returns [`DeskError::NotFound`] for a seat or concept that is not there,
+/// [`DeskError::Invalid`].
+pub fn score_groups(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
@@ -88,17 +85,17 @@ pub fn weigh_groups(
     wishes: &GroupWishes,
     groups: &[GroupChosen],
     best_at_most: u64,
-) -> Result<GroupsView, TeacherError> {
+) -> Result<GroupsView, DeskError> {
     let chosen: BTreeSet<&str> = groups.iter().map(|g| g.concept.as_str()).collect();
     let room = Room::of(desk, class, today, wishes, &chosen)?;
     let planned = groups
         .iter()
         .map(|group| room.planned(group))
-        .collect::<Result<Vec<_>, TeacherError>>()?;
+        .collect::<Result<Vec<_>, DeskError>>()?;
     Ok(room.view(class, language, &planned, best_at_most))
 }
 
-/// The value no plan can pass, by what was proved of this one.
+/// An upper bound for the value of every plan, from the proven gap of this one.
 #[expect(
     clippy::cast_precision_loss,
     clippy::cast_possible_truncation,
@@ -130,13 +127,13 @@ impl Room {
         today: NaiveDate,
         wishes: &GroupWishes,
         wanted: &BTreeSet<&str>,
-    ) -> Result<Self, TeacherError> {
+    ) -> Result<Self, DeskError> {
         let given = [wishes.slots, wishes.groups_at_once, wishes.size_most];
         if given.iter().zip(MOST).any(|(n, most)| *n == 0 || *n > most)
             || wishes.size_least == 0
             || wishes.size_least > wishes.size_most
         {
-            return Err(TeacherError::invalid("groups", "range"));
+            return Err(DeskError::invalid(Field::Groups, Rule::Range));
         }
         let reports = Reports::read(desk, class, today)?;
         let mut concepts = weakest_taught(class, &reports, today);
@@ -146,7 +143,7 @@ impl Room {
                 .concepts
                 .iter()
                 .position(|c| c == concept)
-                .ok_or(TeacherError::NotFound("concept"))?;
+                .ok_or(DeskError::NotFound("concept"))?;
             if !concepts.contains(&at) {
                 concepts.push(at);
             }
@@ -187,12 +184,12 @@ impl Room {
         })
     }
 
-    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, TeacherError> {
+    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
         let concept = self
             .concepts
             .iter()
             .position(|at| self.reports.concepts.get(*at) == Some(&group.concept))
-            .ok_or(TeacherError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound("concept"))?;
         let seats: BTreeSet<u32> = group.seats.iter().copied().collect();
         let members = seats
             .into_iter()
@@ -201,7 +198,7 @@ impl Room {
                     .seats
                     .iter()
                     .position(|s| *s == seat)
-                    .ok_or(TeacherError::NotFound("seat"))
+                    .ok_or(DeskError::NotFound("seat"))
             })
             .collect::<Result<_, _>>()?;
         Ok(PlannedGroup {
@@ -378,8 +375,8 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
         .collect()
 }
 
-/// Each student's chance of needing each concept; nothing is planned for a
-/// student from whom nothing has come.
+/// The probability that each student needs each concept; 0 for a
+/// student without a report.
 fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
     let known: BTreeSet<u32> = reports
         .check_ins

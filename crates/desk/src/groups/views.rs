@@ -1,10 +1,12 @@
-//! What the Groups screen is given.
+//! What the Groups screen shows and sends.
 
-use crate::views::MistakeCount;
+use crate::estimate::GroupMember;
+use crate::estimate::MisconceptionCount;
+use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_exercises::{Block, ItemView, Say};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rating::Outcome;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
@@ -74,17 +76,6 @@ pub struct GroupView {
     pub members: Vec<GroupMember>,
 }
 
-/// A student of a group.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct GroupMember {
-    /// The seat.
-    pub seat: u32,
-    /// Its name.
-    pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
-    pub has_it: Option<f64>,
-}
-
 /// A rule that a plan breaks.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupFault {
@@ -150,7 +141,7 @@ pub struct GroupsDesk {
     pub kept: Vec<GroupsOfDay>,
 }
 
-/// The groups of a day, and what came of them.
+/// The groups of a day, with the records made afterwards.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupsOfDay {
     /// The day.
@@ -161,7 +152,7 @@ pub struct GroupsOfDay {
     pub records: Vec<GroupRecord>,
 }
 
-/// What came of a group for one student.
+/// The record of one student after a group.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupRecord {
     /// The seat.
@@ -179,13 +170,13 @@ pub struct GroupPage {
     pub concept: ConceptName,
     /// Grade 3 to 6.
     pub grade: u8,
-    /// Who, with what they said last.
+    /// The members, with their last rating and result.
     pub members: Vec<PageMember>,
-    /// Mistakes of these students on the concept, most first.
-    pub mistakes: Vec<MistakeCount>,
+    /// Misconceptions of these students on the concept, most first.
+    pub misconceptions: Vec<MisconceptionCount>,
     /// Concepts it builds on that not all of them have.
     pub first: Vec<PageFirst>,
-    /// Exercises to do together, from first steps to a stretch.
+    /// Exercises to do in the group, from entry to stretch level.
     pub exercises: Vec<SampleExercise>,
 }
 
@@ -196,7 +187,7 @@ pub struct PageMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Chance of having the concept, 0 to 1.
+    /// Probability that the student has the concept.
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,
@@ -213,28 +204,4 @@ pub struct PageFirst {
     pub concept: ConceptName,
     /// Members who seem not to have it.
     pub lacking: Vec<GroupMember>,
-}
-
-/// An exercise with its key, and the slip to talk about.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct SampleExercise {
-    /// The exercise.
-    pub item: ItemView,
-    /// The answer in words or figures.
-    pub answer: Vec<Block>,
-    /// The worked solution.
-    pub steps: Vec<Vec<Block>>,
-    /// A slip that leads to a wrong answer here.
-    pub slip: Option<SampleSlip>,
-}
-
-/// A slip and the answer it leads to.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
-pub struct SampleSlip {
-    /// Its code.
-    pub code: String,
-    /// The wrong answer.
-    pub answer: Vec<Block>,
-    /// What to tell a student who made it.
-    pub say: Say,
 }

@@ -1,29 +1,18 @@
 //! The teacher's own concepts: those of a file that the teacher picked.
 
-use super::exercises::with_built_in;
 use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
-use crate::{OpenClass, TeacherError, open_class};
+use crate::class::concepts::with_built_in;
+use crate::class::{OpenClass, open_class};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
+use surefoot_catalogue::Language;
 use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
-use surefoot_catalogue::{Concept, Language};
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
-
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// The own concepts of a class, by id.
-pub(crate) fn own_concepts(desk: &DeskStore, class: &str) -> Result<Vec<Concept>, TeacherError> {
-    desk.own_concepts(class)?
-        .iter()
-        .map(|row| serde_json::from_str(&row.content).map_err(faulty))
-        .collect()
-}
 
 /// The own concepts of a class in a line each.
 pub(crate) fn own_concept_lines(
@@ -52,17 +41,14 @@ pub(crate) fn own_concept_lines(
         .collect()
 }
 
-/// What a file could bring; nothing is stored. Drafts whose id the class has already
-/// are refused here, so that nobody picks them in vain.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// Reads the concepts of a file and stores nothing. Drafts with an id that the class already
+/// has are refused here, so that the teacher does not pick them.
 pub fn read_concepts(
     desk: &DeskStore,
     class: &str,
     file: &str,
     bytes: &[u8],
-) -> Result<CatalogueReading, TeacherError> {
+) -> Result<CatalogueReading, DeskError> {
     let class = open_class(desk, class)?;
     let all = with_built_in(&class.own_concepts)?;
     let mut reading = read_catalogue(file, bytes);
@@ -81,11 +67,11 @@ pub fn read_concepts(
     Ok(reading)
 }
 
-/// Makes concepts of the picked drafts. All of it is on disk afterwards, or nothing.
-/// `refused` is what the file's reading refused, for the account.
+/// Makes concepts of the picked drafts: all of them or none.
+/// `refused` are the lines that [`read_concepts`] refused, for the import report.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] without a draft, or the store's.
+/// Returns [`DeskError::Invalid`] without a draft.
 pub fn import_concepts(
     desk: &DeskStore,
     class: &str,
@@ -93,11 +79,11 @@ pub fn import_concepts(
     picked: &[ConceptDraft],
     refused: &[LineRefused],
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     if picked.is_empty() {
-        return Err(TeacherError::invalid("concepts", "too_few"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
     }
     let all = with_built_in(&class.own_concepts)?;
     let own = class.own_concepts.len();
@@ -107,7 +93,7 @@ pub fn import_concepts(
         taken: taken
             .iter()
             .map(|one| OwnLineTaken {
-                line: picked[one.place].line,
+                line: picked.get(one.place).map_or(0, |draft| draft.line),
                 id: one.concept.id.as_str().to_owned(),
                 words: one.concept.title.en.clone(),
                 left_out: Vec::new(),
@@ -116,7 +102,7 @@ pub fn import_concepts(
         refused: refused.iter().cloned().chain(more).collect(),
     };
     let account = serde_json::to_string(&[account]).map_err(faulty)?;
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
         for one in &taken {
             desk.add_own_concept(

@@ -1,79 +1,26 @@
-//! The teacher's own exercises: taking files in, looking, trying, taking back.
+//! Own exercises: import, view, try, undo.
 
 use super::views::{
     OwnDesk, OwnExerciseLine, OwnExercisePage, OwnFile, OwnImport, OwnImportKind, OwnLineTaken,
     OwnTried,
 };
-use crate::{OpenClass, TeacherError, open_class};
+use crate::class::concepts::{facts_with_all, with_built_in};
+use crate::class::{OpenClass, open_class};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::{Catalogue, Concept, ConceptId, Language};
+use surefoot_catalogue::{Concept, ConceptId, Language};
 use surefoot_exercises::bank::{
     BankFile, BankReading, ConceptFound, OwnExercise, OwnId, plain_text, read_bank,
 };
 use surefoot_exercises::{Block, Response, Say, mark};
-use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{
-    HeldRows, OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows,
+    OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows, RemovedRows,
 };
 
-fn faulty(error: impl std::fmt::Display) -> TeacherError {
-    TeacherError::Faulty(error.to_string())
-}
-
-/// Every concept that a class can have: the built-in ones and its own.
-pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>, TeacherError> {
-    let catalogue = Catalogue::built_in().map_err(faulty)?;
-    Ok(catalogue
-        .concepts()
-        .iter()
-        .chain(own)
-        .cloned()
-        .map(|concept| (concept.id.as_str().to_owned(), concept))
-        .collect())
-}
-
-fn stored(row: &OwnExerciseRow) -> Result<OwnExercise, TeacherError> {
-    serde_json::from_str(&row.content).map_err(faulty)
-}
-
-/// The own exercises of a class by concept.
-pub(crate) fn by_concept(
-    desk: &DeskStore,
-    class: &str,
-) -> Result<BTreeMap<String, Vec<OwnExercise>>, TeacherError> {
-    let mut all: BTreeMap<String, Vec<OwnExercise>> = BTreeMap::new();
-    for row in desk.own_exercises(class)? {
-        all.entry(row.concept.clone())
-            .or_default()
-            .push(stored(&row)?);
-    }
-    Ok(all)
-}
-
-/// Stands in a class pack's stamp for what is the teacher's own; empty without any.
-pub(crate) fn stamp_part(facts: &Class) -> Result<Vec<u8>, TeacherError> {
-    let exercises: Vec<String> = facts
-        .own_exercises
-        .iter()
-        .filter(|(concept, _)| facts.concepts.contains_key(*concept))
-        .flat_map(|(_, all)| all.iter().map(|own| own.id().to_string()))
-        .collect();
-    let catalogue = Catalogue::built_in().map_err(faulty)?;
-    let concepts: Vec<&Concept> = facts
-        .concepts
-        .values()
-        .filter(|concept| catalogue.get(concept.id.as_str()).is_none())
-        .collect();
-    if exercises.is_empty() && concepts.is_empty() {
-        return Ok(Vec::new());
-    }
-    serde_json::to_vec(&(exercises, concepts)).map_err(faulty)
-}
-
-/// What a class says to a concept's name in a file: its id, its title in either
-/// language, or a published code that one concept alone covers.
+/// Finds a concept by its name in a file: its id, its title in either
+/// language, or a published code that only one concept covers.
 fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_ {
     move |text: &str| {
         let wanted = text.trim().to_lowercase();
@@ -100,14 +47,11 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
     }
 }
 
-/// What files say, line by line; nothing is stored.
+/// The lines of question banks, read and not stored.
 pub type Reading = Vec<BankReading>;
 
-/// Reads question banks against the built-in catalogue alone; nothing is stored.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for the chosen concept.
-pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, TeacherError> {
+/// Reads question banks for the concepts of the catalogue, and stores nothing.
+pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, DeskError> {
     read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new())
 }
 
@@ -116,27 +60,24 @@ fn read_against(
     files: &[BankFile],
     chosen: Option<&str>,
     held: &BTreeMap<OwnId, usize>,
-) -> Result<Reading, TeacherError> {
+) -> Result<Reading, DeskError> {
     let chosen = chosen
         .map(|id| {
             all.get(id)
                 .map(|concept| concept.id.clone())
-                .ok_or(TeacherError::NotFound("concept"))
+                .ok_or(DeskError::NotFound("concept"))
         })
         .transpose()?;
     Ok(read_bank(files, &finder(all), chosen.as_ref(), held))
 }
 
-/// Reads question banks for a class; nothing is stored.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for the class or the chosen concept, or the store's.
+/// Reads question banks for a class, and stores nothing.
 pub fn read_for_class(
     desk: &DeskStore,
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
-) -> Result<Reading, TeacherError> {
+) -> Result<Reading, DeskError> {
     let class = open_class(desk, class)?;
     let held = class
         .facts
@@ -168,21 +109,18 @@ fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
         .collect()
 }
 
-/// Takes question banks in: every good line is stored, every other one is in the
-/// account with its reason. All of it is on disk afterwards, or nothing.
-///
-/// # Errors
-/// As [`read_for_class`].
+/// Imports question banks. Every valid line is stored; every other one is in the
+/// import report with its reason. The import is stored as a whole or not at all.
 pub fn import_exercises(
     desk: &DeskStore,
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
     today: NaiveDate,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     let reading = read_for_class(desk, class, files, chosen)?;
     let account = serde_json::to_string(&account_of(&reading)).map_err(faulty)?;
-    desk.together(|| -> Result<(), TeacherError> {
+    desk.together(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
             desk.add_own_exercise(class, &exercise_row(&line.own, number)?)?;
@@ -191,14 +129,14 @@ pub fn import_exercises(
     })
 }
 
-/// Puts what came with a class key file: one import of each kind, without lines.
+/// Stores the exercises and concepts of a class key: one import of each kind, without lines.
 pub(crate) fn put_all(
     desk: &DeskStore,
     class: &str,
     made_on: NaiveDate,
     concepts: &[Concept],
     exercises: &[OwnExercise],
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if !concepts.is_empty() {
         let import = desk.add_own_import(class, OwnKindOfImport::Concepts, made_on, "[]")?;
         for concept in concepts {
@@ -221,7 +159,7 @@ pub(crate) fn put_all(
     Ok(())
 }
 
-fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, TeacherError> {
+fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, DeskError> {
     Ok(OwnExerciseRow {
         id: own.id().to_string(),
         concept: own.concept.as_str().to_owned(),
@@ -230,32 +168,32 @@ fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, Teache
     })
 }
 
-/// Takes an import back: what it brought goes, its account stays. Gives what goes,
-/// for [`crate::bring_back`].
+/// Undoes an import: removes its exercises or concepts and keeps its report. Returns the
+/// removed rows for [`crate::restore`].
 ///
 /// # Errors
-/// [`TeacherError::NotFound`] for no such import, [`TeacherError::Invalid`] when one of
-/// its concepts stands in the rotation, or the store's.
+/// Returns [`DeskError::NotFound`] for no such import, [`DeskError::Invalid`] when one of
+/// its concepts is in the rotation.
 pub fn undo_own_import(
     desk: &DeskStore,
     class: &str,
     number: u32,
-) -> Result<HeldRows, TeacherError> {
+) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     let id = &class.row.id;
     let import = desk
         .own_imports(id)?
         .into_iter()
         .find(|import| import.number == number && !import.undone)
-        .ok_or(TeacherError::NotFound("import"))?;
+        .ok_or(DeskError::NotFound("import"))?;
     let in_use = desk
         .own_concepts(id)?
         .iter()
         .any(|row| row.import == number && class.facts.concepts.contains_key(&row.id));
     if import.kind == OwnKindOfImport::Concepts && in_use {
-        return Err(TeacherError::invalid("concepts", "in_rotation"));
+        return Err(DeskError::invalid(Field::Concepts, Rule::InRotation));
     }
-    desk.together(|| -> Result<HeldRows, TeacherError> {
+    desk.together(|| -> Result<RemovedRows, DeskError> {
         let held = desk.hold_own(id, OwnRows::Import(number))?;
         desk.remove_own_of_import(id, number)?;
         desk.mark_own_import_undone(id, number)?;
@@ -263,28 +201,25 @@ pub fn undo_own_import(
     })
 }
 
-/// Takes one own exercise away. Gives what goes, for [`crate::bring_back`].
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// Removes one own exercise. Returns the removed rows for [`crate::restore`].
 pub fn remove_own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
-) -> Result<HeldRows, TeacherError> {
+) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     desk.together(|| {
         let held = desk.hold_own(&class.row.id, OwnRows::Exercise(id))?;
         desk.remove_own_exercise(&class.row.id, id)
             .map_err(|error| match error {
-                surefoot_store::StoreError::Missing(what) => TeacherError::NotFound(what),
+                surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
                 other => other.into(),
             })?;
         Ok(held)
     })
 }
 
-fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {
+fn import_view(row: OwnImportRow) -> Result<OwnImport, DeskError> {
     Ok(OwnImport {
         number: row.number,
         kind: match row.kind {
@@ -297,23 +232,8 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, TeacherError> {
     })
 }
 
-/// Facts that name every concept of the catalogue and the class's own.
-pub(crate) fn facts_with_all(class: &OpenClass) -> Result<Class, TeacherError> {
-    Ok(Class {
-        concepts: with_built_in(&class.own_concepts)?,
-        ..class.facts.clone()
-    })
-}
-
-/// Everything of the teacher's own in a class.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
-pub fn own_desk(
-    desk: &DeskStore,
-    class: &str,
-    language: Language,
-) -> Result<OwnDesk, TeacherError> {
+/// The own exercises and concepts of a class.
+pub fn own_desk(desk: &DeskStore, class: &str, language: Language) -> Result<OwnDesk, DeskError> {
     let class = open_class(desk, class)?;
     let facts = facts_with_all(&class)?;
     let exercises = facts
@@ -341,11 +261,7 @@ pub fn own_desk(
     })
 }
 
-fn found(
-    desk: &DeskStore,
-    class: &str,
-    id: &str,
-) -> Result<(OpenClass, OwnExercise), TeacherError> {
+fn found(desk: &DeskStore, class: &str, id: &str) -> Result<(OpenClass, OwnExercise), DeskError> {
     let class = open_class(desk, class)?;
     let own = class
         .facts
@@ -354,20 +270,17 @@ fn found(
         .flatten()
         .find(|own| own.id().to_string() == id)
         .cloned()
-        .ok_or(TeacherError::NotFound("exercise"))?;
+        .ok_or(DeskError::NotFound("exercise"))?;
     Ok((class, own))
 }
 
 /// An own exercise as the student sees it.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
 pub fn own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
     language: Language,
-) -> Result<OwnExercisePage, TeacherError> {
+) -> Result<OwnExercisePage, DeskError> {
     let (class, own) = found(desk, class, id)?;
     let item = own.item().map_err(faulty)?;
     Ok(OwnExercisePage {
@@ -378,21 +291,20 @@ pub fn own_exercise(
     })
 }
 
-/// Marks an answer to an own exercise, as a student's would be; nothing is counted.
+/// Marks an answer to an own exercise as for a student, and counts nothing.
 ///
 /// # Errors
-/// [`TeacherError::NotFound`], [`TeacherError::Invalid`] for an answer that cannot be
-/// read, or the store's.
+/// Returns [`DeskError::Invalid`] for an answer that cannot be read.
 pub fn try_own_exercise(
     desk: &DeskStore,
     class: &str,
     id: &str,
     response: &Response,
-) -> Result<OwnTried, TeacherError> {
+) -> Result<OwnTried, DeskError> {
     let (_, own) = found(desk, class, id)?;
     let item = own.item().map_err(faulty)?;
     let marked =
-        mark(&item, response).map_err(|_| TeacherError::invalid("answer", "unreadable"))?;
+        mark(&item, response).map_err(|_| DeskError::invalid(Field::Answer, Rule::Unreadable))?;
     let mut says: Vec<Block> = marked
         .noticed
         .map(|noticed| noticed.say.into())

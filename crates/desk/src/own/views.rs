@@ -8,7 +8,7 @@ use surefoot_exercises::{Block, ItemView};
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// Everything of the teacher's own in a class.
+/// The own exercises and concepts of a class.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnDesk {
     /// Own exercises, by concept.
@@ -26,7 +26,7 @@ pub struct OwnExerciseLine {
     pub id: String,
     /// Its concept.
     pub concept: ConceptName,
-    /// Whether the concept stands in the rotation: only then it travels.
+    /// Whether the concept is in the rotation. Only then it is part of the class pack.
     pub in_rotation: bool,
     /// 1 entry, 2 expected, 3 stretch.
     pub level: u8,
@@ -47,15 +47,15 @@ pub struct OwnConceptLine {
     pub grade: u8,
     /// Codes of published standards.
     pub codes: Vec<String>,
-    /// Titles of the concepts that come before it.
+    /// Titles of its prerequisites.
     pub before: Vec<String>,
-    /// Whether it stands in the rotation.
+    /// Whether it is in the rotation.
     pub in_rotation: bool,
     /// Own exercises for it.
     pub exercises: usize,
 }
 
-/// What an import brought.
+/// What was imported.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum OwnImportKind {
@@ -65,12 +65,12 @@ pub enum OwnImportKind {
     Concepts,
 }
 
-/// An import with its account.
+/// An import with its report.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnImport {
     /// 1, 2, 3 ... in its class.
     pub number: u32,
-    /// What it brought.
+    /// What was imported.
     pub kind: OwnImportKind,
     /// School date.
     pub made_on: NaiveDate,
@@ -80,23 +80,23 @@ pub struct OwnImport {
     pub files: Vec<OwnFile>,
 }
 
-/// The account of a file.
+/// The report on a file.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnFile {
     /// Its name.
     pub file: String,
-    /// What was taken.
+    /// What was imported.
     pub taken: Vec<OwnLineTaken>,
-    /// What was not, and why.
+    /// What was refused, and why.
     pub refused: Vec<LineRefused>,
 }
 
-/// A line that was taken.
+/// A line that was imported.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnLineTaken {
     /// The line, from 1; 0 in a file without lines.
     pub line: u32,
-    /// The id of what came of it.
+    /// The id of the exercise or concept.
     pub id: String,
     /// Its question or title.
     pub words: String,
@@ -117,12 +117,12 @@ pub struct OwnExercisePage {
     pub hints: Vec<Vec<Block>>,
 }
 
-/// What came of trying it.
+/// The result of trying an exercise.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnTried {
     /// Whether the answer was right.
     pub right: bool,
-    /// What is said about it.
+    /// The feedback.
     pub says: Vec<Block>,
     /// The right answer.
     pub answer: Vec<Block>,

@@ -1,17 +1,18 @@
-//! Practice for one seat on paper: what is assigned, then what is needed most.
+//! Practice for one seat on paper: assigned concepts first, then those needed most.
 
-use crate::assign::assignments::amounts;
-use crate::board::class_board::board;
-use crate::board::compare::student_page;
-use crate::{OpenClass, TeacherError};
+use crate::assign::amounts;
+use crate::board::{board_from, student_page_from};
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::Reports;
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::Level;
 use surefoot_store::DeskStore;
 
-/// Chance of having a concept below which practice begins with first steps,
-/// and from which on it stretches. Our rule, as rough as it looks.
+/// Probabilities of having a concept below which exercises are of entry level,
+/// and from which they are of stretch level. Our choice; no source.
 const FIRST_STEPS_BELOW: f64 = 0.4;
 const STRETCH_FROM: f64 = 0.8;
 
@@ -20,34 +21,31 @@ const STRETCH_FROM: f64 = 0.8;
 pub struct SeatPractice<'a> {
     /// Its id.
     pub concept: &'a str,
-    /// How far the exercises reach.
+    /// The level of the exercises.
     pub level: Level,
 }
 
 /// At most `most` concepts for a seat: assigned and not done first, then by
 /// need; without any report of the seat, what the class needs most.
-///
-/// # Errors
-/// [`TeacherError::NotFound`] for no such seat, or the store's.
 pub fn seat_practice<'a>(
     desk: &DeskStore,
     class: &'a OpenClass,
     seat: u32,
     today: NaiveDate,
     most: usize,
-) -> Result<Vec<SeatPractice<'a>>, TeacherError> {
+) -> Result<Vec<SeatPractice<'a>>, DeskError> {
     // The language only names what is not looked at here.
-    let page = student_page(desk, class, seat, Language::En, today)?;
+    let reports = Reports::read(desk, class, today)?;
+    let page = student_page_from(class, &reports, seat, Language::En, today)?;
     let chance = |concept: &str| {
         page.concepts
             .iter()
             .find(|c| c.concept.id == concept)
             .map_or(0.5, |c| c.has_it)
     };
-    let practice = desk.practice(&class.row.id)?;
     let mut wanted: Vec<String> = Vec::new();
     for concept in class.facts.by_strand() {
-        let left = amounts(desk, class, &practice, concept, today)?
+        let left = amounts(desk, class, &reports.practice, concept, today)?
             .get(&seat)
             .is_some_and(|amount| amount.done < amount.of);
         if left {
@@ -61,7 +59,7 @@ pub fn seat_practice<'a>(
         .map(|c| c.concept.id.clone());
     wanted.extend(own);
     if page.concepts.is_empty() {
-        let class_needs = board(desk, class, Language::En, today)?.rows;
+        let class_needs = board_from(desk, class, &reports, Language::En, today)?.rows;
         wanted.extend(
             class_needs
                 .into_iter()

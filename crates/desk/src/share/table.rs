@@ -1,11 +1,12 @@
-//! The share-safe table of a class, and the log of those handed out. Rules and
+//! The share-safe table of a class, and the log of released ones. Rules and
 //! sources: `docs/insight.md`, "Share-safe tables".
 
 use super::views::{
     ShareAudit, ShareBounds, ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable,
 };
-use crate::board::class_board::board;
-use crate::{OpenClass, TeacherError};
+use crate::board::board;
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -21,16 +22,13 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::ReleaseRow;
 
 /// The share-safe table of a class: of each concept past its first lesson, how
-/// many rated themselves Not yet or With help at last.
-///
-/// # Errors
-/// The store's.
+/// many students last rated themselves Not yet or With help.
 pub fn share_table(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
-) -> Result<ShareTable, TeacherError> {
+) -> Result<ShareTable, DeskError> {
     let mut strands: Vec<String> = Vec::new();
     let mut concepts: Vec<(ConceptName, RowCounts)> = Vec::new();
     let board = board(desk, class, language, today)?;
@@ -73,33 +71,30 @@ pub fn share_table(
     Ok(table)
 }
 
-/// Whether a table may be handed out.
+/// Checks that a table may be released.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] when the rules do not let it, or the store's.
+/// Returns [`DeskError::Invalid`] if the rules forbid it.
 pub fn check_share_table(
     desk: &DeskStore,
     class: &OpenClass,
     table: &ShareTable,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if table.standing == ShareStanding::Nothing {
-        return Err(TeacherError::invalid("share_table", "nothing"));
+        return Err(DeskError::invalid(Field::ShareTable, Rule::Nothing));
     }
     match standing(desk, class)? {
         ShareStanding::Free { .. } => Ok(()),
-        _ => Err(TeacherError::invalid("share_table", "nearly_same_class")),
+        _ => Err(DeskError::invalid(Field::ShareTable, Rule::NearlySameClass)),
     }
 }
 
-/// Notes that a table is handed out.
-///
-/// # Errors
-/// As [`check_share_table`].
+/// Records the release of a table.
 pub fn release_share_table(
     desk: &DeskStore,
     class: &OpenClass,
     table: &ShareTable,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     check_share_table(desk, class, table)?;
     desk.together(|| {
         desk.add_release(
@@ -113,7 +108,7 @@ pub fn release_share_table(
     Ok(())
 }
 
-fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, TeacherError> {
+fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, DeskError> {
     let releases = desk.releases(&class.row.id)?;
     let log: Vec<BTreeSet<String>> = releases.iter().map(|r| r.seat_marks.clone()).collect();
     Ok(
@@ -126,7 +121,9 @@ fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, Teache
                 differing,
                 least,
             }) => ShareStanding::NearlySameClass {
-                made_on: releases[release].made_on,
+                made_on: releases
+                    .get(release)
+                    .map_or(NaiveDate::default(), |release| release.made_on),
                 differing,
                 least,
             },
@@ -142,7 +139,7 @@ fn seat_marks(class: &OpenClass) -> BTreeSet<String> {
         .iter()
         .map(|seat| {
             let digest = Sha256::digest(format!("{}/{}", class.row.id, seat.token));
-            digest[..8].iter().fold(String::new(), |mut mark, byte| {
+            digest.iter().take(8).fold(String::new(), |mut mark, byte| {
                 let _ = write!(mark, "{byte:02x}");
                 mark
             })
@@ -150,9 +147,9 @@ fn seat_marks(class: &OpenClass) -> BTreeSet<String> {
         .collect()
 }
 
-/// The table as fine as the rules let it be.
+/// The table in the finest detail that the rules allow.
 fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable {
-    // Nobody's ratings are nobody's: such a row says nothing and judges nothing.
+    // A row without a rating has no influence on the detail.
     let counts: Vec<RowCounts> = concepts
         .iter()
         .map(|(_, counts)| *counts)
@@ -204,7 +201,7 @@ fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable 
                 .collect()
         }
     };
-    // A reader who knows how many rated still finds so many counts possible.
+    // The counts that stay possible for a reader who knows how many rated.
     let possible: Vec<u64> = rows
         .iter()
         .filter_map(|(_, counts)| band(counts.low, counts.reporters))
@@ -264,7 +261,12 @@ fn banded(counts: RowCounts) -> ShareShown {
     }
 }
 
-/// Counts with small cells and those that would give them away withheld.
+/// A cell of a table by row and column.
+fn cell_of<T: Copy>(table: &[Vec<T>], row: usize, column: usize) -> Option<T> {
+    table.get(row)?.get(column).copied()
+}
+
+/// Counts, without small cells and without the cells that would reveal them.
 fn counted(
     strands: &[String],
     concepts: &[(ConceptName, RowCounts)],
@@ -279,7 +281,7 @@ fn counted(
     let done = complete(&table, SMALLEST_GROUP, width, limits);
     let small = primary_cells(&table, SMALLEST_GROUP);
     let found = audit(&table, &done.withheld);
-    // Rows nobody rated are withheld whole and stand in none of the sums.
+    // Rows without a rating are withheld and are not part of the sums.
     let mut place_in_rows = Vec::new();
     let rows: Vec<ShareRow> = concepts
         .iter()
@@ -290,8 +292,10 @@ fn counted(
             } else {
                 let at = place_in_rows.len();
                 place_in_rows.push(place);
-                let cell =
-                    |column: usize| (!done.withheld[at][column]).then_some(table[at][column]);
+                let cell = |column: usize| {
+                    let withheld = cell_of(&done.withheld, at, column)?;
+                    cell_of(&table, at, column).filter(|_| !withheld)
+                };
                 ShareShown::Counts {
                     low: cell(0),
                     high: cell(1),
@@ -309,10 +313,10 @@ fn counted(
     let least_possible = u64::from(width) + 1;
     let fewest_possible = found
         .iter()
-        .filter(|bounds| small[bounds.row][bounds.column])
+        .filter(|bounds| cell_of(&small, bounds.row, bounds.column) == Some(true))
         .map(|bounds| bounds.width() + 1)
         .min();
-    let sum = |column: usize| table.iter().map(|row| row[column]).sum();
+    let sum = |column: usize| table.iter().filter_map(|row| row.get(column)).sum();
     ShareTable {
         step: ShareStep::ConceptCounts,
         totals: Some([sum(0), sum(1)]),
@@ -323,11 +327,13 @@ fn counted(
             fewest_possible,
             bounds: found
                 .iter()
-                .map(|bounds| ShareBounds {
-                    row: place_in_rows[bounds.row],
-                    column: bounds.column,
-                    least: bounds.least,
-                    most: bounds.most,
+                .filter_map(|bounds| {
+                    Some(ShareBounds {
+                        row: *place_in_rows.get(bounds.row)?,
+                        column: bounds.column,
+                        least: bounds.least,
+                        most: bounds.most,
+                    })
                 })
                 .collect(),
             safe: done.safe && fewest_possible.is_none_or(|fewest| fewest >= least_possible),

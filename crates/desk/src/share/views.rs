@@ -1,19 +1,19 @@
-//! What a share-safe table holds. It holds no name, no seat and no count that
-//! the rules withhold: whoever has it has nothing more than what is printed.
+//! The content of a share-safe table. It has no name, no seat and no count that
+//! the rules withhold, so the table itself may be passed on.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// A table for the school that gives no student away.
+/// A table for the school that reveals no student.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareTable {
     /// The class.
     pub class_title: String,
-    /// The date it is of.
+    /// Its date.
     pub date: NaiveDate,
-    /// How fine it is.
+    /// Its level of detail.
     pub step: ShareStep,
     /// Groups smaller than this are not shown.
     pub smallest_group: u32,
@@ -21,13 +21,13 @@ pub struct ShareTable {
     pub rows: Vec<ShareRow>,
     /// Totals of a table of counts: Not yet or With help, then the higher ratings.
     pub totals: Option<[u32; 2]>,
-    /// What a reader could work out.
+    /// What a reader could infer.
     pub audit: ShareAudit,
-    /// Whether the rules let it be handed out now.
+    /// Whether the rules allow to release it now.
     pub standing: ShareStanding,
 }
 
-/// How fine a table is: the finest that shows at least four rows in five.
+/// The level of detail: the finest that shows at least four rows in five.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum ShareStep {
@@ -44,7 +44,7 @@ pub enum ShareStep {
 /// A row.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareRow {
-    /// The strand's id; nothing for the whole class.
+    /// The strand's id; none for the whole class.
     pub strand: Option<String>,
     /// The concept, where rows are concepts.
     pub concept: Option<ConceptName>,
@@ -56,7 +56,7 @@ pub struct ShareRow {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ShareShown {
-    /// Counts; nothing for one that is withheld.
+    /// Counts; none for a withheld one.
     Counts {
         /// Students whose last rating was Not yet or With help.
         low: Option<u32>,
@@ -75,24 +75,24 @@ pub enum ShareShown {
         to_included: bool,
         /// Fewest students who rated it.
         fewest_reporters: u32,
-        /// Most of them; nothing for no end.
+        /// Most students who rated it; none without an upper end.
         most_reporters: Option<u32>,
     },
     /// Too few rated it, or too few counts would be possible.
     Withheld,
 }
 
-/// What a reader of the table could work out at best.
+/// What a reader of the table could infer at most.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareAudit {
     /// Rows, or cells of a table of counts, that are withheld.
     pub withheld: usize,
-    /// Of these, cells that are not small themselves but would give small ones away.
+    /// Of these, cells that are not small but would reveal small ones.
     pub further: usize,
-    /// How many counts must stay possible for a cell that is protected.
+    /// Fewest counts that must stay possible for a protected cell.
     pub least_possible: u64,
-    /// How many stay possible for the cell best known, of those protected;
-    /// nothing when none is.
+    /// Counts that stay possible for the protected cell with the narrowest range;
+    /// none if no cell is protected.
     pub fewest_possible: Option<u64>,
     /// Bounds of every withheld cell of a table of counts.
     pub bounds: Vec<ShareBounds>,
@@ -100,7 +100,7 @@ pub struct ShareAudit {
     pub safe: bool,
 }
 
-/// What can be worked out about one withheld cell from all that is shown.
+/// What the shown cells reveal of one withheld cell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareBounds {
     /// Its row in the table, from 0.
@@ -115,25 +115,25 @@ pub struct ShareBounds {
     pub most: u64,
 }
 
-/// Whether a table may be handed out beside those handed out before.
+/// Whether a table may be released after those released before.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ShareStanding {
-    /// It may.
+    /// It may be released.
     Free {
-        /// Tables of this class handed out before.
+        /// Tables of this class released before.
         earlier: usize,
     },
-    /// The class differs from that of an earlier table by a few students, whose
-    /// answers the two together could give away.
+    /// The class differs from that of an earlier table by a few students. The two
+    /// tables together could reveal their answers.
     NearlySameClass {
         /// The day of the earlier table.
         made_on: NaiveDate,
         /// Students in one class and not in the other.
         differing: usize,
-        /// Smallest difference, other than none, that is taken.
+        /// Smallest difference allowed, other than none.
         least: usize,
     },
-    /// Nothing of it may be shown.
+    /// No row may be shown.
     Nothing,
 }

@@ -1,12 +1,13 @@
-//! The talk plan of a day: which concepts deserve the few minutes, and why.
+//! The talk plan of a day: the concepts for class discussion, and why.
 
-use crate::board::class_board::board;
-use crate::estimate::class_reports::Reports;
-use crate::groups::views::SampleExercise;
+use super::views::{TalkConcept, TalkView, TalkWay};
+use crate::board::board_from;
+use crate::board::{BoardRow, Trend};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::Reports;
+use crate::sample::SampleExercise;
 use crate::sample::sample;
-use crate::teaching_views::{TalkConcept, TalkView, TalkWay};
-use crate::views::{BoardRow, Trend};
-use crate::{OpenClass, TeacherError};
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
@@ -24,20 +25,20 @@ pub const MOST_TALK_MINUTES: u32 = 20;
 const SOON_SCHOOL_DAYS: usize = 10;
 
 /// The talk plan of today, or of the next school day when today has none.
-/// Concepts before their first lesson and concepts nobody reported on are
+/// Concepts before their first lesson and concepts without a report are
 /// listed but never chosen.
 ///
 /// # Errors
-/// [`TeacherError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`], or the store's.
+/// Returns [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`].
 pub fn talk(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
     today: NaiveDate,
     minutes: u32,
-) -> Result<TalkView, TeacherError> {
+) -> Result<TalkView, DeskError> {
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
-        return Err(TeacherError::invalid("minutes", "range"));
+        return Err(DeskError::invalid(Field::Minutes, Rule::Range));
     }
     let facts = &class.facts;
     let year = &facts.year;
@@ -62,7 +63,7 @@ pub fn talk(
     };
     view.day = facts.rotation.position(year, date).map(|at| at.day + 1);
     let reports = Reports::read(desk, class, today)?;
-    let rows = board(desk, class, language, today)?.rows;
+    let rows = board_from(desk, class, &reports, language, today)?.rows;
     let talked = desk.talked_about(&class.row.id)?;
     let pass = facts.rotation.pass_on(year, date);
     let absent: BTreeSet<u32> = desk.absences(&class.row.id, date)?.into_iter().collect();
@@ -96,7 +97,7 @@ pub fn talk(
             trend: row.trend,
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
-            mistakes: row.mistakes.clone(),
+            misconceptions: row.misconceptions.clone(),
             exercise: exercise(facts.own_of(&row.concept.id), row, date),
         });
         if let Some(share) = row
@@ -144,8 +145,8 @@ fn thousandths(value: i64) -> f64 {
     value as f64 / 1000.0
 }
 
-/// Students there who are expected to get it wrong, and of these the ones
-/// who last rated themselves 2 or 3.
+/// The expected number of present students who get it wrong, and of these who
+/// last rated themselves 2 or 3.
 fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64) {
     let Some(at) = reports.concepts.iter().position(|c| c == concept) else {
         return (0.0, 0.0);
@@ -190,26 +191,23 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
         .collect()
 }
 
-/// The same exercise all day, another one on the next meeting.
+/// The same exercise all day, and another one on the next date.
 fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
-    let wished: Vec<String> = row.mistakes.iter().map(|m| m.code.clone()).collect();
+    let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
     sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
 }
 
-/// Notes that a concept was talked about on a date, or takes that back.
-///
-/// # Errors
-/// [`TeacherError::NotFound`], or the store's.
+/// Records that a concept was discussed on a date, or removes that record.
 pub fn note_talk(
     desk: &DeskStore,
     class: &OpenClass,
     date: NaiveDate,
     concept: &str,
     talked: bool,
-) -> Result<(), TeacherError> {
+) -> Result<(), DeskError> {
     if !class.facts.concepts.contains_key(concept) {
-        return Err(TeacherError::NotFound("concept"));
+        return Err(DeskError::NotFound("concept"));
     }
     desk.put_talked_about(&class.row.id, date, concept, talked)?;
     Ok(())

@@ -2,10 +2,10 @@
 
 use super::{Desk, date, new_class};
 use crate::{
-    Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
+    ClassSecrets, DeskError, Field, Rule, add_seats, assign, board, class_setup, copy_class,
     delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
-    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_practice,
-    set_rotation, spare_concepts,
+    record_group, remove_seat, rename_class, restore, seat_holdings, set_closures, set_practice,
+    set_rotation, unscheduled_concepts,
 };
 use crate::{CopyClass, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
@@ -26,7 +26,10 @@ fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
     for bad in [" ", "a\nb", &"x".repeat(61)] {
         assert!(matches!(
             rename_class(&desk.store, &desk.class, bad),
-            Err(TeacherError::Invalid { field: "title", .. })
+            Err(DeskError::Invalid {
+                field: Field::Title,
+                ..
+            })
         ));
     }
 }
@@ -83,7 +86,7 @@ fn the_year_moves_and_moves_back_without_losing_anything() {
         year.first_day,
         year.weekdays.clone(),
     );
-    assert!(matches!(backwards, Err(TeacherError::Calendar(_))));
+    assert!(matches!(backwards, Err(DeskError::Calendar(_))));
     assert_eq!(set_up(), before);
 }
 
@@ -134,11 +137,14 @@ fn the_last_seat_stays() {
     remove_seat(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 2),
-        Err(TeacherError::Invalid { field: "seats", .. })
+        Err(DeskError::Invalid {
+            field: Field::Seats,
+            ..
+        })
     ));
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 7),
-        Err(TeacherError::NotFound("seat"))
+        Err(DeskError::NotFound("seat"))
     ));
 }
 
@@ -156,7 +162,7 @@ fn a_deleted_class_leaves_the_other_alone() {
     assert!(desk.store.hand_ins(&desk.class, 1).unwrap().is_empty());
     assert!(matches!(
         delete_class(&desk.store, &desk.class),
-        Err(TeacherError::NotFound(_))
+        Err(DeskError::NotFound(_))
     ));
 }
 
@@ -175,7 +181,7 @@ fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
     };
     assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
     let spare = |store| {
-        spare_concepts(store, &desk.class, Language::Es)
+        unscheduled_concepts(store, &desk.class, Language::Es)
             .unwrap()
             .iter()
             .any(|c| c.concept.id == out && c.concept.title != out)
@@ -221,7 +227,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         )
         .unwrap(),
     };
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [77; 16],
         sealing: [78; 32],
         signing: [79; 32],
@@ -257,7 +263,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
     };
     assert!(matches!(
         copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
-        Err(TeacherError::NotFound(_))
+        Err(DeskError::NotFound(_))
     ));
 }
 
@@ -317,20 +323,20 @@ fn what_was_removed_comes_back_as_it_was() {
     let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert_ne!(everything(&desk), before);
-    bring_back(&desk.store, &seat).unwrap();
+    restore(&desk.store, &seat).unwrap();
     assert_eq!(everything(&desk), before);
 
     let class = delete_class(&desk.store, &desk.class).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert!(!everything(&desk).contains(&desk.class));
-    bring_back(&desk.store, &class).unwrap();
+    restore(&desk.store, &class).unwrap();
     assert_eq!(everything(&desk), before);
     // Once is enough.
     assert!(matches!(
-        bring_back(&desk.store, &class),
-        Err(TeacherError::Invalid {
-            field: "removed",
-            rule: "taken"
+        restore(&desk.store, &class),
+        Err(DeskError::Invalid {
+            field: Field::Removed,
+            rule: Rule::Taken
         })
     ));
     assert_eq!(everything(&desk), before);
@@ -344,9 +350,9 @@ fn a_seat_whose_number_was_given_away_does_not_come_back() {
     add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
     let before = everything(&desk);
     assert!(matches!(
-        bring_back(&desk.store, &seat),
-        Err(TeacherError::Invalid {
-            field: "removed",
+        restore(&desk.store, &seat),
+        Err(DeskError::Invalid {
+            field: Field::Removed,
             ..
         })
     ));

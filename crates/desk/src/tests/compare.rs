@@ -64,7 +64,7 @@ fn calibration_is_told_from_twenty_answers_on() {
 }
 
 #[test]
-fn mistakes_are_counted_by_students_first() {
+fn misconceptions_are_counted_by_students_first() {
     let desk = Desk::with_seats(3);
     let concept = desk.concept(0);
     let add = |seat: u32, code: &str, times: u32| {
@@ -77,7 +77,7 @@ fn mistakes_are_counted_by_students_first() {
     add(1, "by-many", 1);
     add(2, "by-many", 1);
     add(3, "by-many", 1);
-    let found = compare(&desk).mistakes;
+    let found = compare(&desk).misconceptions;
     assert_eq!(found[0].code, "by-many");
     assert_eq!(
         (found[0].students, found[0].count, found[0].newest_days),

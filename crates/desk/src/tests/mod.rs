@@ -4,6 +4,7 @@ mod changes;
 mod compare;
 mod derive;
 mod entry;
+mod fits;
 mod groups;
 mod own;
 mod pacing_list;
@@ -13,7 +14,7 @@ mod talk;
 mod what_counts;
 
 use crate::NewClass;
-use crate::{Chance, OpenClass, create_class, open_class};
+use crate::{ClassSecrets, OpenClass, create_class, open_class};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::ConceptId;
@@ -149,7 +150,7 @@ impl Desk {
 }
 
 pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) -> String {
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [salt; 16],
         sealing: [salt.wrapping_add(1); 32],
         signing: [salt.wrapping_add(2); 32],

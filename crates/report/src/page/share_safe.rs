@@ -1,4 +1,4 @@
-//! The table for the school: no name, no seat, no small count.
+//! The share-safe table for the school.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::words::Words;
@@ -6,9 +6,6 @@ use surefoot_catalogue::Locale;
 use surefoot_desk::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
 
 /// The page of a share-safe table.
-///
-/// # Errors
-/// When a message is missing.
 pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,

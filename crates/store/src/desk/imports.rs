@@ -12,25 +12,25 @@ pub enum DeviceState {
     /// They count.
     Accepted,
     /// The teacher has not decided yet.
-    Held,
+    Quarantined,
     /// The teacher decided that they do not count.
-    PutAside,
+    Rejected,
 }
 
 impl DeviceState {
     pub(super) fn word(self) -> &'static str {
         match self {
             Self::Accepted => "accepted",
-            Self::Held => "quarantined",
-            Self::PutAside => "rejected",
+            Self::Quarantined => "quarantined",
+            Self::Rejected => "rejected",
         }
     }
 
     pub(super) fn at(row: &Row<'_>, index: usize) -> rusqlite::Result<Self> {
         match row.get_ref(index)?.as_str()? {
             "accepted" => Ok(Self::Accepted),
-            "quarantined" => Ok(Self::Held),
-            "rejected" => Ok(Self::PutAside),
+            "quarantined" => Ok(Self::Quarantined),
+            "rejected" => Ok(Self::Rejected),
             other => Err(unknown(index, "device state", other)),
         }
     }

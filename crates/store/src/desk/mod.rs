@@ -18,7 +18,7 @@ pub use assignments::AssignmentRow;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
-pub use held::{HeldRows, OwnRows};
+pub use held::{OwnRows, RemovedRows};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleaseRow;
