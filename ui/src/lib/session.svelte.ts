@@ -25,6 +25,19 @@ export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
 }
 
+/** A student of this device, by id; nothing once they are removed. */
+export function studentOf(id: string): Profile | null {
+  return state.start?.students.find((one) => one.id === id) ?? null;
+}
+
+/** Shows a student's settings at once, before the program is asked for all students anew. */
+export function changeStudent(changed: Profile): void {
+  const { start } = state;
+  if (!start) return;
+  const students = start.students.map((one) => (one.id === changed.id ? changed : one));
+  take({ ...start, students });
+}
+
 /** The language of a student's screens; elsewhere that of the device. */
 export function languageFor(student: Profile | null): Language {
   return student?.language ?? state.start?.settings.language ?? language();
