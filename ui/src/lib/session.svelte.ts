@@ -1,5 +1,5 @@
 import { call, type DeviceSettings, type Language, type Profile, type Start } from './backend';
-import { inOrder } from './in-order';
+import { inOrder } from './requests';
 import { setLessMotion, setTextPercent, setTheme } from './theme/theme';
 import { language, setDecimalSign } from './words';
 

@@ -6,6 +6,7 @@ import {
   type Today,
   type TodayConcept,
 } from '../lib/backend';
+import { inOrder } from '../lib/requests';
 import { asError, drawn } from '../lib/ui';
 
 /**
@@ -22,7 +23,7 @@ export class CheckIn {
   error: CallError | null = $state(null);
 
   readonly #student: string;
-  #sending: Promise<void> = Promise.resolve();
+  readonly #inOrder = inOrder();
   /** Concepts with a tap that has not been stored. */
   // Not shown, so nothing needs to follow its changes.
   // eslint-disable-next-line svelte/prefer-svelte-reactivity
@@ -56,7 +57,7 @@ export class CheckIn {
   }
 
   #send(concept: string): void {
-    this.#sending = this.#sending.then(async () => {
+    void this.#inOrder(async () => {
       await drawn();
       const row = this.rows.find((one) => one.concept.id === concept);
       if (!row || !this.#open.delete(concept)) return;

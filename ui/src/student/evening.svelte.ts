@@ -10,7 +10,6 @@ import {
   type Session,
 } from '../lib/backend';
 import { asError, drawn } from '../lib/ui';
-import { asLeaving } from '../lib/leaving';
 import { loadExerciseWords } from '../lib/words';
 import { DraftKeeper } from './draft-keeper';
 
@@ -125,7 +124,7 @@ export class Evening {
 
   /** Keeps it now, as when the screen is left. */
   keepNow(): void {
-    asLeaving(this.#drafts.soon());
+    void this.#drafts.soon();
   }
 
   #names(exercise: OpenExercise): { student: string; exercise: string } {

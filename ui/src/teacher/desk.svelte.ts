@@ -139,6 +139,22 @@ class Desk {
     return this.attempt(() => call(name, args));
   }
 
+  /**
+   * For an effect: asks, and uses the answer unless the effect has run again or ended
+   * meanwhile. Returns the effect's teardown.
+   */
+  load<N extends CallName>(
+    name: N,
+    args: Calls[N]['args'],
+    use: (found: Calls[N]['out'] | undefined) => void,
+  ): () => void {
+    let over = false;
+    void this.ask(name, args).then((found) => {
+      if (!over) use(found);
+    });
+    return () => (over = true);
+  }
+
   /** Reads the classes anew, for after something changed. */
   async refresh(): Promise<void> {
     await this.attempt(refresh);

@@ -1,7 +1,6 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import type { Draft } from '../src/lib/backend';
-import { asLeaving, left } from '../src/lib/leaving';
-import { DraftKeeper, PAUSE_MS } from '../src/student/draft-keeper';
+import type { Draft } from '../lib/backend';
+import { DraftKeeper, PAUSE_MS } from './draft-keeper';
 
 beforeEach(() => vi.useFakeTimers());
 afterEach(() => vi.useRealTimers());
@@ -67,10 +66,11 @@ test('nothing is sent for an exercise that an answer ended', async () => {
   );
   await vi.advanceTimersByTimeAsync(0);
   drafts.change('a', typed('71'));
-  await drafts.now();
+  const kept = drafts.now();
   await vi.advanceTimersByTimeAsync(2 * PAUSE_MS);
   finish();
   await answering;
+  await kept;
   await vi.advanceTimersByTimeAsync(2 * PAUSE_MS);
   expect(sent).toEqual([]);
 });
@@ -100,14 +100,16 @@ test('an answer waits for what is being kept', async () => {
   expect(answered).toHaveBeenCalledOnce();
 });
 
-test('whoever locks waits for what is left to do, well or not', async () => {
-  const order: string[] = [];
-  let fail: (error: Error) => unknown = () => null;
-  asLeaving(new Promise((_, reject) => (fail = reject)).finally(() => order.push('kept')));
-  const locked = left().then(() => order.push('locked'));
+test('what is typed while an answer that leaves it open is on its way is kept after it', async () => {
+  const { keeper: drafts, sent } = keeper();
+  let finish: () => unknown = () => null;
+  void drafts.during(() => new Promise((resolve) => (finish = () => resolve({ over: false }))));
   await vi.advanceTimersByTimeAsync(0);
-  expect(order).toEqual([]);
-  fail(new Error('full'));
-  await locked;
-  expect(order).toEqual(['kept', 'locked']);
+  drafts.change('a', typed('71'));
+  void drafts.soon();
+  await vi.advanceTimersByTimeAsync(PAUSE_MS);
+  expect(sent).toEqual([]);
+  finish();
+  await vi.advanceTimersByTimeAsync(0);
+  expect(sent).toEqual([['a', typed('71')]]);
 });
