@@ -9,7 +9,7 @@ function oval(cx: number, cy: number, rx: number, ry = rx): string {
 const eye = (x: number, y: number, r = 2.4): Shape => [oval(x, y, r), 'night'];
 
 /** Pictures a student can pick; drawn for this program, by their ids. */
-export const PICTURES: Record<string, readonly Shape[]> = {
+export const PICTURES = {
   otter: [
     [oval(9, 26, 5), 'bark'],
     [oval(55, 26, 5), 'bark'],
@@ -138,4 +138,5 @@ export const PICTURES: Record<string, readonly Shape[]> = {
     [oval(40, 20, 6, 5), 'cream'],
     [oval(49, 31, 3.4, 3), 'cream'],
   ],
-};
+} satisfies Record<string, readonly Shape[]>;
+export type PictureId = keyof typeof PICTURES;

@@ -1,5 +1,5 @@
 import type { StudentTheme, Theme } from '../backend/contract';
-import { say } from '../words';
+import { kebab, say } from '../words';
 
 /** The colours there are. */
 const SHOWN = ['light', 'dark', 'contrast', 'contrast_dark'] as const;
@@ -11,7 +11,7 @@ export const STUDENT_THEMES: StudentTheme[] = ['device', ...SHOWN];
 
 /** A theme as it is called. */
 export function themeWords(theme: Theme | StudentTheme): string {
-  return say(`theme-${theme.replace('_', '-')}`);
+  return say(`theme-${kebab(theme)}`);
 }
 
 const dark = window.matchMedia('(prefers-color-scheme: dark)');

@@ -1,4 +1,5 @@
 import type { NewAssignment } from '../../lib/backend';
+import type { MessageId } from '../../lib/words';
 import { plusDays } from '../new-class/new-class';
 
 export const MOST_CONCEPTS = 6;
@@ -24,8 +25,8 @@ export type AssignFault = 'concepts' | 'amount' | 'dates' | 'seats';
 export function assignFaults(
   draft: NewAssignment,
   whole_class: boolean,
-): Partial<Record<AssignFault, string>> {
-  const found: Partial<Record<AssignFault, string>> = {};
+): Partial<Record<AssignFault, MessageId>> {
+  const found: Partial<Record<AssignFault, MessageId>> = {};
   if (draft.concepts.length === 0) found.concepts = 'assign-fault-concepts-none';
   if (draft.concepts.length > MOST_CONCEPTS) found.concepts = 'assign-fault-concepts-many';
   const whole = Number.isInteger(draft.items_each);

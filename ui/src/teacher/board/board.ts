@@ -1,5 +1,5 @@
 import type { Board, BoardRow, PassCell, Phase, Trend, TrendTest } from '../../lib/backend';
-import { date, number, percent, say } from '../../lib/words';
+import { date, kebab, number, percent, say, type MessageId } from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -93,7 +93,7 @@ export function passWords({ needs, rated, last_on }: PassCell): string {
 }
 
 /** Message id of a trend. */
-export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_', '-')}`;
+export const trendWords = (trend: Trend): MessageId => `board-trend-${kebab(trend)}`;
 
 /** Whether it moves beyond what chance does. */
 export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';

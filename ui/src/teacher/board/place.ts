@@ -1,10 +1,10 @@
 import type { BoardRow } from '../../lib/backend';
-import { say } from '../../lib/words';
+import { say, strandWords } from '../../lib/words';
 
 /** Where a concept stands; a line breaks after its dots, never before one or before a number. */
 export const placeWords = (row: BoardRow): string =>
   say('board-place', {
-    strand: say(`strand-${row.concept.strand}`),
+    strand: strandWords(row.concept.strand),
     day: row.day,
     phase: row.phase,
   })
