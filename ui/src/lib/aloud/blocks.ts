@@ -30,7 +30,24 @@ export function entryWords(entry: Entry): string[] {
       return numbered(entry.things.map((thing) => words(thing.shows)));
     case 'several_numbers':
       return entry.fields.map(plain);
-    default:
+    case 'whole_number':
+    case 'decimal':
+    case 'fraction':
+    case 'mixed':
+    case 'money':
+    case 'time':
+    case 'duration':
+    case 'comparison':
+    case 'expression':
+    case 'equation':
+    case 'coordinates':
+    case 'number_line_point':
+    case 'number_line_ray':
+    case 'angle':
+    case 'shaded_fraction':
+    case 'plot':
+    case 'grid_area':
+    case 'quotient_remainder':
       return [];
   }
 }

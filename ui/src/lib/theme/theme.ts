@@ -1,9 +1,11 @@
 import type { StudentTheme, Theme } from '../backend/contract';
+import { valuesOf } from '../exhaustive';
 import { kebab, say } from '../words';
 
-/** The colours there are. */
-const SHOWN = ['light', 'dark', 'contrast', 'contrast_dark'] as const;
-type Shown = (typeof SHOWN)[number];
+type Shown = Exclude<Theme, 'system'>;
+
+/** The themes that are not taken from the system or the device. */
+const SHOWN = valuesOf<Shown>({ light: true, dark: true, contrast: true, contrast_dark: true });
 
 /** What can be set for the device, and for a student. */
 export const THEMES: Theme[] = ['system', ...SHOWN];

@@ -1,4 +1,5 @@
 import type { FileAccount, ImportAccount, Verdict } from '../../lib/backend';
+import { valuesOf } from '../../lib/exhaustive';
 
 type Kind = Verdict['kind'];
 
@@ -19,7 +20,14 @@ export function lookFirst(files: FileAccount[]): FileAccount[] {
     .map(({ file }) => file);
 }
 
-const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'held', 'refused'];
+const ORDER = valuesOf<Kind>({
+  new: true,
+  updated: true,
+  known: true,
+  older: true,
+  held: true,
+  refused: true,
+});
 
 /** How many files of each verdict, without the verdicts that did not come. */
 export function tally(account: ImportAccount): { kind: Kind; count: number }[] {
