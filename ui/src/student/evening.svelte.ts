@@ -19,8 +19,8 @@ export class Evening {
   feedback: Feedback | null = $state.raw(null);
   error: CallError | null = $state.raw(null);
   busy = $state(false);
-  /** How sure the student just said to be: shown at once, before it is stored. */
-  saying: Confidence | null = $state(null);
+  /** The confidence that the student just chose: shown at once, before it is stored. */
+  choosing: Confidence | null = $state(null);
 
   readonly #student: string;
   /** Asked for on another screen; for the first exercise only. */
@@ -82,11 +82,11 @@ export class Evening {
     });
   }
 
-  sure(exercise: OpenExercise, sure: Confidence): Promise<void> {
-    if (!this.busy) this.saying = sure;
+  setConfidence(exercise: OpenExercise, confidence: Confidence): Promise<void> {
+    if (!this.busy) this.choosing = confidence;
     return this.#do(async () => {
-      this.#show(await call('sure', { ...this.#names(exercise), sure }));
-    }).finally(() => (this.saying = null));
+      this.#show(await call('sure', { ...this.#names(exercise), sure: confidence }));
+    }).finally(() => (this.choosing = null));
   }
 
   hint(exercise: OpenExercise): Promise<void> {

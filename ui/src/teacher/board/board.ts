@@ -1,5 +1,16 @@
 import type { Board, BoardRow, PassCell, Phase, Trend, TrendTest } from '../../lib/backend';
-import { date, kebab, number, percent, say, type MessageId } from '../../lib/words';
+import {
+  date,
+  exact,
+  hasWords,
+  kebab,
+  number,
+  percent,
+  say,
+  sayPart,
+  strandWords,
+  type MessageId,
+} from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -117,3 +128,30 @@ export function trendTest(trend: Trend, test: TrendTest): string {
     concepts: test.concepts,
   });
 }
+
+/** A share from −1 to 1 as hundredths with its sign: "+12", "−5", "0". */
+export function ofHundred(share: number): string {
+  const whole = Math.round(share * 100);
+  if (whole === 0) return '0';
+  return `${whole > 0 ? '+' : '−'}${number(Math.abs(whole))}`;
+}
+
+/** A measure from −1 to 1 with two places always, so that a column of them stands in line. */
+export const hundredths = (value: number): string =>
+  exact(Math.abs(value) < 0.005 ? '0.00' : value.toFixed(2));
+
+/** What the teacher reads for a mistake's code. */
+export const misconceptionWords = (code: string): string =>
+  hasWords(`mistake-${code}`)
+    ? sayPart(`mistake-${code}`, 'name')
+    : say('concept-mistake-unknown', { code });
+
+/** Where a concept stands; a line breaks after its dots, never before one or before a number. */
+export const placeWords = (row: BoardRow): string =>
+  say('board-place', {
+    strand: strandWords(row.concept.strand),
+    day: row.day,
+    phase: row.phase,
+  })
+    .replaceAll(' ·', '\u00a0·')
+    .replace(/ (?=\d)/g, '\u00a0');

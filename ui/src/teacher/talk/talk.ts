@@ -1,6 +1,6 @@
 import type { TalkConcept } from '../../lib/backend';
 import { list, number, say } from '../../lib/words';
-import { mistakeWords } from '../board/mistakes';
+import { misconceptionWords } from '../board/board';
 
 /** Minutes that can be chosen. */
 export const MINUTES = [2, 3, 4, 5, 6, 8, 10];
@@ -30,7 +30,7 @@ export function reasons(concept: TalkConcept): string[] {
     );
   }
   const [mistake] = concept.mistakes;
-  if (mistake) found.push(say('talk-why-mistake', { mistake: mistakeWords(mistake.code) }));
+  if (mistake) found.push(say('talk-why-mistake', { mistake: misconceptionWords(mistake.code) }));
   if (concept.talked_lately) found.push(say('talk-why-lately'));
   return found;
 }

@@ -1,9 +1,9 @@
 import { beforeEach, expect, test } from 'vitest';
-import type { Say } from '../src/lib/backend';
-import { row, tokens } from '../src/lib/math/tokens';
-import { spoken } from '../src/lib/math/spoken';
-import { date, exact, opening, pieces, plain, say, setLanguage } from '../src/lib/words';
-import { n, over } from './samples/figures';
+import type { Say } from '../backend';
+import { row, tokens } from '../math/tokens';
+import { spoken } from '../math/spoken';
+import { date, exact, opening, pieces, plain, say, setLanguage } from '.';
+import { n, over } from '../../../test/samples/figures';
 
 beforeEach(() => setLanguage('en'));
 

@@ -9,7 +9,7 @@ function oval(cx: number, cy: number, rx: number, ry = rx): string {
 const eye = (x: number, y: number, r = 2.4): Shape => [oval(x, y, r), 'night'];
 
 /** Pictures a student can pick; drawn for this program, by their ids. */
-export const PICTURES = {
+export const AVATARS = {
   otter: [
     [oval(9, 26, 5), 'bark'],
     [oval(55, 26, 5), 'bark'],
@@ -139,4 +139,4 @@ export const PICTURES = {
     [oval(49, 31, 3.4, 3), 'cream'],
   ],
 } satisfies Record<string, readonly Shape[]>;
-export type PictureId = keyof typeof PICTURES;
+export type AvatarId = keyof typeof AVATARS;

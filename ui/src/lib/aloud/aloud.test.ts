@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
-import { inTurn, speakable } from '../src/lib/aloud/speakable';
-import { exact, setDecimalSign, setLanguage } from '../src/lib/words';
+import { inTurn, speakable } from './speakable';
+import { exact, setDecimalSign, setLanguage } from '../words';
 
 afterEach(() => {
   setDecimalSign('language');

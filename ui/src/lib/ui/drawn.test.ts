@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { drawn } from '../src/lib/ui';
+import { drawn } from '.';
 
 beforeEach(() => void vi.useFakeTimers());
 afterEach(() => {

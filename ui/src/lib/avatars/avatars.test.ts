@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { PICTURES } from '../src/lib/pictures/pictures';
-import { hasWords, setLanguage } from '../src/lib/words';
+import { AVATARS } from './avatars';
+import { hasWords, setLanguage } from '../words';
 
-const ids = Object.keys(PICTURES);
+const ids = Object.keys(AVATARS);
 
 test.each(['en', 'es'] as const)('each picture has a name in %s', (language) => {
   setLanguage(language);
@@ -12,7 +12,7 @@ test.each(['en', 'es'] as const)('each picture has a name in %s', (language) => 
 
 test('the pictures of the sample students are there', () => {
   const demo = readFileSync('../app/src/demo/student_year.rs', 'utf8');
-  const named = /const PICTURES[^=]*= \[([^\]]*)\]/.exec(demo)?.[1]?.match(/[a-z]+/g) ?? [];
+  const named = /const AVATARS[^=]*= \[([^\]]*)\]/.exec(demo)?.[1]?.match(/[a-z]+/g) ?? [];
   expect(named.length).toBeGreaterThan(3);
   expect(named.filter((id) => !ids.includes(id))).toEqual([]);
 });

@@ -1,18 +1,18 @@
 import { beforeEach, expect, test, vi } from 'vitest';
-import type { Calls, CheckInTap, Today } from '../src/lib/backend';
+import type { Calls, CheckInTap, Today } from '../lib/backend';
 
 /** Answers of the program, by hand: each call waits until the test lets it go. */
 const waiting: { tap: CheckInTap; go: (out: Today) => void; fail: (why: unknown) => void }[] = [];
-vi.mock('../src/lib/backend/call', async (real) => ({
+vi.mock('../lib/backend/call', async (real) => ({
   ...(await real<object>()),
   call: (name: keyof Calls, tap: CheckInTap) => {
     expect(name).toBe('check_in');
     return new Promise((go, fail) => waiting.push({ tap, go, fail }));
   },
 }));
-const { CheckIn } = await import('../src/student/check-in.svelte');
-const { CallFailed } = await import('../src/lib/backend');
-const { drawn } = await import('../src/lib/ui');
+const { CheckIn } = await import('./check-in.svelte');
+const { CallFailed } = await import('../lib/backend');
+const { drawn } = await import('../lib/ui');
 
 const today = (): Today => ({
   date: '2026-09-16',

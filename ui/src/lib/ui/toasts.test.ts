@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { toast, toasts } from '../src/lib/ui';
+import { toast, toasts } from '.';
 
 test('a note said again takes its own place; one with a way back stands by itself', () => {
   toast('Saved.');

@@ -1,10 +1,10 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import Blocks from '../src/lib/figures/Blocks.svelte';
-import Figure from '../src/lib/figures/Figure.svelte';
-import { ConfidencePicker, Stones, placeAfter } from '../src/lib/ui';
-import { setLanguage } from '../src/lib/words';
-import { FIGURES, over, word } from './samples/figures';
+import Blocks from './figures/Blocks.svelte';
+import Figure from './figures/Figure.svelte';
+import { ConfidencePicker, Stones, placeAfter } from './ui';
+import { setLanguage } from './words';
+import { FIGURES, over, word } from '../../test/samples/figures';
 
 beforeEach(() => setLanguage('en'));
 

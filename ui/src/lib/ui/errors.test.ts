@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../src/lib/backend';
-import { errorWords, refusalWords, seatCodeWords, type Trouble } from '../src/lib/ui';
-import { setLanguage } from '../src/lib/words';
-import { reasonWords } from '../src/student/reason';
+import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../backend';
+import { errorWords, refusalWords, seatCodeWords, type Trouble } from '.';
+import { setLanguage } from '../words';
+import { reasonWords } from '../../student/reason';
 
 type OfCode<T extends { code: string }> = { [C in T['code']]: Extract<T, { code: C }> };
 

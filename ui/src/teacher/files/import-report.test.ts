@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { FileAccount, Verdict } from '../../lib/backend';
-import { lookFirst, needsLook, tally } from './account';
+import { lookFirst, needsLook, tally } from './import-report';
 
 function file(file_name: string, verdict: Verdict, flags: FileAccount['flags'] = []): FileAccount {
   return { file_name, verdict, seat: 1, name: null, class_title: null, new_entries: 0, flags };

@@ -1,11 +1,11 @@
 import { render } from '@testing-library/svelte';
 import { afterEach, describe, expect, test } from 'vitest';
-import type { Entry, Expr, Say } from '../src/lib/backend';
-import { typed } from '../src/lib/answer/typed';
-import Math from '../src/lib/math/Math.svelte';
-import { spoken } from '../src/lib/math/spoken';
-import { row } from '../src/lib/math/tokens';
-import { exact, number, percent, plain, say, setDecimalSign, setLanguage } from '../src/lib/words';
+import type { Entry, Expr, Say } from '../backend';
+import { typed } from '../answer/typed';
+import Math from '../math/Math.svelte';
+import { spoken } from '../math/spoken';
+import { row } from '../math/tokens';
+import { exact, number, percent, plain, say, setDecimalSign, setLanguage } from '.';
 
 const decimal = (text: string): Expr => ({ kind: 'number', text });
 const PAIR: Expr = { kind: 'pair', x: decimal('1.5'), y: decimal('2') };

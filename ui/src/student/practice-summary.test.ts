@@ -1,9 +1,9 @@
 import { render, screen } from '@testing-library/svelte';
 import { beforeEach, expect, test, vi } from 'vitest';
-import type { Language, Reason, Summary } from '../src/lib/backend';
-import { setLanguage } from '../src/lib/words';
-import PracticeSummary from '../src/student/PracticeSummary.svelte';
-import { reasonWords } from '../src/student/reason';
+import type { Language, Reason, Summary } from '../lib/backend';
+import { setLanguage } from '../lib/words';
+import PracticeSummary from './PracticeSummary.svelte';
+import { reasonWords } from './reason';
 
 beforeEach(() => setLanguage('en'));
 

@@ -1,9 +1,9 @@
 import { fireEvent, render } from '@testing-library/svelte';
 import { beforeEach, describe, expect, test } from 'vitest';
-import AnswerEntry from '../src/lib/answer/AnswerEntry.svelte';
-import type { Draft, Entry, Response } from '../src/lib/backend';
-import { setLanguage } from '../src/lib/words';
-import { ENTRIES } from './samples/entries';
+import AnswerEntry from './AnswerEntry.svelte';
+import type { Draft, Entry, Response } from '../backend';
+import { setLanguage } from '../words';
+import { ENTRIES } from '../../../test/samples/entries';
 
 beforeEach(() => setLanguage('en'));
 
