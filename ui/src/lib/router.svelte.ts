@@ -138,7 +138,7 @@ function sameScreen(a: Route, b: Route): boolean {
   return a.name === b.name;
 }
 
-/** The position that a history entry stands for; nothing if another load made it. */
+/** The position that a history entry has; null if another load made it. */
 function positionOf(state: unknown): number | null {
   const known =
     typeof state === 'object' &&
@@ -174,4 +174,27 @@ window.addEventListener('popstate', (event: PopStateEvent) => {
   // The list of students locks their data, so nothing leads forward past it.
   if (to.name === 'start') entries.length = position + 1;
   show(to);
+});
+
+const EDITABLE = 'input, textarea, select, [contenteditable]';
+
+// Browsers bind these keys and buttons to Back and Forward; some windows of the program do not.
+window.addEventListener('keydown', (event) => {
+  const other = event.ctrlKey || event.metaKey || event.shiftKey || !event.altKey;
+  if (other || event.defaultPrevented) return;
+  if (event.target instanceof Element && event.target.matches(EDITABLE)) return;
+  if (event.key === 'ArrowLeft') back();
+  else if (event.key === 'ArrowRight') history.forward();
+  else return;
+  event.preventDefault();
+});
+
+const MOUSE_BACK = 3;
+const MOUSE_FORWARD = 4;
+
+window.addEventListener('mouseup', (event) => {
+  if (event.button === MOUSE_BACK) back();
+  else if (event.button === MOUSE_FORWARD) history.forward();
+  else return;
+  event.preventDefault();
 });

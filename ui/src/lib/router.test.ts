@@ -19,7 +19,7 @@ const CONCEPT = desk({ at: 'concept', concept: 'm5-add', pass: 2 });
 const STUDENT = desk({ at: 'student', seat: 7 });
 
 /** History moves are events of their own. */
-const settled = () => new Promise((done) => setTimeout(done, 20));
+const settled = () => new Promise((done) => setTimeout(done, 60));
 
 async function backed(): Promise<Route> {
   history.back();
@@ -138,4 +138,34 @@ test('a hold that lets Back pass is asked, and those below it after', async () =
   expect(asked).toEqual(['above', 'below']);
   below();
   above();
+});
+
+test('Alt with the arrows and the buttons of a mouse go back and forward', async () => {
+  go(BOARD);
+  go(CONCEPT);
+  const key = (name: string, from: EventTarget = window) => {
+    const init = { key: name, altKey: true, bubbles: true, cancelable: true };
+    return from.dispatchEvent(new KeyboardEvent('keydown', init));
+  };
+  expect(key('ArrowLeft')).toBe(false);
+  await settled();
+  expect(route()).toEqual(BOARD);
+  key('ArrowRight');
+  await settled();
+  expect(route()).toEqual(CONCEPT);
+  const mouse = (button: number) =>
+    window.dispatchEvent(new MouseEvent('mouseup', { button, cancelable: true }));
+  expect(mouse(3)).toBe(false);
+  await settled();
+  expect(route()).toEqual(BOARD);
+  mouse(4);
+  await settled();
+  expect(route()).toEqual(CONCEPT);
+  // In a field the keys move the caret; a left button is no Back.
+  const field = document.body.appendChild(document.createElement('input'));
+  expect(key('ArrowLeft', field)).toBe(true);
+  field.remove();
+  mouse(0);
+  await settled();
+  expect(route()).toEqual(CONCEPT);
 });

@@ -10,11 +10,11 @@ import { inOrder } from '../lib/requests';
 import { asError, drawn } from '../lib/ui';
 
 /**
- * A day's check-in. A tap shows at once and is sent at once; the taps are sent
- * one after the other, so that the last one is the one that counts.
+ * A day's check-in. A tap shows at once. The taps are sent in order, so that the last
+ * one counts.
  */
 export class CheckIn {
-  /** The day; how its concepts stand is in `rows`. */
+  /** The day. The state of its concepts is in `rows`. */
   readonly day: Today;
   /** Apart from the day, so that a tap draws nothing else anew. */
   rows: TodayConcept[] = $state.raw([]);

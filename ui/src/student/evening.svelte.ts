@@ -74,7 +74,7 @@ export class Evening {
 
   stop(): Promise<void> {
     return this.#do(async () => {
-      // One that cannot be kept is told, and holds nobody up.
+      // A draft that cannot be kept is reported, but does not keep the student here.
       await this.#drafts.soon();
       const summary = await call('practice_summary', { student: this.#student });
       this.step = { kind: 'done', ...summary };
@@ -117,12 +117,12 @@ export class Evening {
     });
   }
 
-  /** Keeps what stands in the answer, once typing pauses: stopping loses nothing of it. */
+  /** Keeps the unchecked answer when typing pauses, so that stopping loses nothing. */
   keep(exercise: OpenExercise, draft: Draft | null): void {
     if (!this.feedback?.finished) this.#drafts.change(exercise.exercise, draft);
   }
 
-  /** Keeps it now, as when the screen is left. */
+  /** Keeps the unchecked answer now, because the screen is left. */
   keepNow(): void {
     void this.#drafts.soon();
   }

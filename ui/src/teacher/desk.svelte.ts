@@ -6,7 +6,7 @@ import { changeSettings, refresh, start, take } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
-/** Something that was done, said once; `undo` takes it back. */
+/** Something that was done, for the line below the screen. `undo` takes it back. */
 export interface Done {
   words: string;
   undo: (() => Promise<void>) | null;
@@ -131,7 +131,7 @@ class Desk {
     );
   }
 
-  /** A call whose failure is said on the screen; nothing then. */
+  /** Makes a call. Returns undefined if it fails, and shows why below the screen. */
   async ask<N extends CallName>(
     name: N,
     args: Calls[N]['args'],
@@ -162,19 +162,19 @@ class Desk {
 
   async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
     await this.attempt(async () => {
-      // The desk stays as its language changes, so that one's words are there before.
+      // The desk stays open as its language changes, so its exercise words are loaded first.
       if (change.language) await loadExerciseWords(change.language);
       await changeSettings(change);
     });
   }
 
-  /** What was removed just now, by which it can be brought back. */
+  /** The number of the newest removal, by which it can be restored. */
   async justRemoved(): Promise<number | undefined> {
     await this.refresh();
     return start()?.removed[0]?.number;
   }
 
-  /** Brings back something that was removed; whether it came. */
+  /** Restores something that was removed. Returns whether that worked. */
   async bringBack(number: number | undefined): Promise<boolean> {
     if (number === undefined) return false;
     const removed = start()?.removed.find((one) => one.number === number);
@@ -188,14 +188,14 @@ class Desk {
     return true;
   }
 
-  /** Lets go of something that was removed: from then on nobody can bring it back. */
+  /** Discards something that was removed, for good. */
   async letGo(number: number | undefined): Promise<void> {
     if (number === undefined) return;
     const after = await this.ask('let_go', { number });
     if (after) take(after);
   }
 
-  /** What goes wrong here is not said: something else is on the screen. */
+  /** Keeps the message that is shown, whatever goes wrong here. */
   private async attemptQuietly(doing: () => Promise<unknown>): Promise<void> {
     const { trouble } = this;
     await this.attempt(doing);

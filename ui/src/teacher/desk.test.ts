@@ -10,7 +10,7 @@ const withClasses = (...ids: string[]) =>
 
 async function back() {
   history.back();
-  await new Promise((done) => setTimeout(done, 20));
+  await new Promise((done) => setTimeout(done, 60));
 }
 
 beforeEach(() => {

@@ -18,7 +18,7 @@ export function blockWords(blocks: Block[]): string[] {
   return blocks.map(words);
 }
 
-/** What is to be chosen from or put in order, numbered as it stands. */
+/** The choices or things to order, numbered in the order shown. */
 export function entryWords(entry: Entry): string[] {
   const numbered = (pieces: string[]) =>
     pieces.map((piece, place) => say('aloud-choice', { number: place + 1, words: piece }));

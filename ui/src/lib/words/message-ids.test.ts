@@ -28,7 +28,7 @@ const codes = new Set([...quoted, ...matches(code, /\b([a-z]\w*):/g)]);
 const isCode = (part: string) =>
   /^\d+$/.test(part) || codes.has(part) || codes.has(part.replaceAll('-', '_'));
 
-/** Ids that are put together: what stands before, between and behind the parts filled in. */
+/** Ids that are put together: the pieces before, between and behind the parts filled in. */
 const templates = matches(code, /["`]([a-z][\w-]*-\$?\{[^"`]*)["`]/g).map((text) =>
   text.split(/\$?\{(?:[^{}]|\{[^}]*\})*\}/),
 );

@@ -5,7 +5,7 @@ import { plusDays } from '../new-class/new-class';
 export const MOST_CONCEPTS = 6;
 export const MOST_ITEMS = 20;
 
-/** Evenings an assignment stands open unless the teacher says otherwise. */
+/** The days an assignment stays open unless the teacher chooses otherwise. */
 const USUAL_DAYS = 7;
 
 /** An assignment to begin with: a week from today, four exercises each. */

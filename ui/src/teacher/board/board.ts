@@ -136,7 +136,7 @@ export function ofHundred(share: number): string {
   return `${whole > 0 ? '+' : '−'}${number(Math.abs(whole))}`;
 }
 
-/** A measure from −1 to 1 with two places always, so that a column of them stands in line. */
+/** A measure from −1 to 1 always with two places, so that the numbers of a column align. */
 export const hundredths = (value: number): string =>
   exact(Math.abs(value) < 0.005 ? '0.00' : value.toFixed(2));
 
@@ -146,7 +146,7 @@ export const misconceptionWords = (code: string): string =>
     ? sayPart(`mistake-${code}`, 'name')
     : say('concept-mistake-unknown', { code });
 
-/** Where a concept stands; a line breaks after its dots, never before one or before a number. */
+/** A concept's strand, day and phase. A line may break after a dot, not before a dot or number. */
 export const placeWords = (row: BoardRow): string =>
   say('board-place', {
     strand: strandWords(row.concept.strand),

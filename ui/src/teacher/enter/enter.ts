@@ -32,7 +32,7 @@ export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
 export function filled(cell: EntryCell, value: EntryValue): EntryCell {
   if (value.kind === 'rating') return { ...cell, rating: value.rating };
   if (value.kind === 'outcome') return { ...cell, outcome: value.outcome };
-  // A rating of the teacher stands in place of a record after a group, and the other way round.
+  // A teacher's rating and a record after a group replace each other.
   if (value.kind === 'seen') return { ...cell, seen: value.rating, group_result: null };
   return { ...cell, seen: null, group_result: value.has_it };
 }

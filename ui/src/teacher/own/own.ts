@@ -25,7 +25,7 @@ export function tally(one: OwnImport): { taken: number; refused: number } {
   };
 }
 
-/** Whether a draft has these words in its title, statement, codes or what it stands under. */
+/** Whether a draft has these words in its title, statement, codes or heading. */
 export function matches(draft: ConceptDraft, words: string): boolean {
   const wanted = words.trim().toLowerCase();
   if (wanted === '') return true;
