@@ -7,5 +7,5 @@ c_compiler
 system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
 check "bridge" commands
-export PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD=1
-check "browser" npm --prefix ui run browser
+# Playwright sets FORCE_COLOR for its workers, and Node warns where both are set.
+check "browser" env -u NO_COLOR FORCE_COLOR=0 npm --prefix ui run browser

@@ -17,7 +17,7 @@ export async function openDesk(page: Page, ...ids: string[]): Promise<void> {
   for (const id of ['start-teacher', ...ids]) await page.getByTestId(id).click();
 }
 
-/** Takes back the last act, and waits until that is said. */
+/** Takes back the last act, and waits until the screen says so. */
 export async function undo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(page.getByText('Taken back.').last()).toBeVisible();

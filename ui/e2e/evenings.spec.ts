@@ -10,7 +10,7 @@ import { join, makeClass, markDay, open } from './own-class';
 import { SIZES } from './sizes';
 import { fillIn } from './walk/fill-in';
 
-/** An exercise seems to take so long, so that an evening is over after a few. */
+/** How long an exercise seems to take, so that an evening is over after a few. */
 const SEEMS_MS = 100_000;
 const SCREENS = { ...SIZES, desktop: { width: 1440, height: 900 } };
 

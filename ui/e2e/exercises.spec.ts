@@ -1,6 +1,6 @@
 // An exercise of each concept and every kind of picture, drawn in both languages. How
-// long that takes is printed; no check depends on it, since it is the machine's as much
-// as ours (2 ms are wanted). Pictures of them are made by `exercises.pictures.ts`.
+// long that takes is printed (2 ms are wanted); no check depends on it, because it
+// depends on the machine. `exercises.pictures.ts` makes pictures of them.
 import type { Language } from '../src/lib/backend/contract';
 import { exercises, pictured, show } from './exercises';
 import { expect, testOf } from './served';

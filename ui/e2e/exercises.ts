@@ -1,4 +1,4 @@
-// Exercises of every concept, as the command gives them.
+// Exercises of every concept, from the command.
 import { execFileSync } from 'node:child_process';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';

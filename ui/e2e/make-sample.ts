@@ -4,10 +4,10 @@ import { expect, test } from './fixtures';
 import { SAMPLE } from './places';
 
 test('the sample class is made from the first screen', async ({ page, bridge, hook }) => {
-  test.setTimeout(300_000);
+  test.setTimeout(600_000);
   await page.goto('/');
   await hook('start-sample').tap();
-  await expect(hook('bar-student')).toBeVisible({ timeout: 280_000 });
+  await expect(hook('bar-student')).toBeVisible({ timeout: 580_000 });
   await expect(hook('bar-teacher')).toBeVisible();
   await page.close();
   await bridge.end();

@@ -12,7 +12,7 @@ interface Planted {
   style: Record<string, string>;
 }
 
-/** Each fault: what is put into the page, and in which words it must be told. */
+/** Each fault: the words that must report it, and what is put into the page. */
 const FAULTS: [name: string, RegExp, ...Planted[]][] = [
   ['small', /of 20×20/, { tag: 'button', style: { width: '20px', height: '20px' } }],
   [
@@ -115,13 +115,13 @@ test('a language comes when it is first chosen, whole or not at all', async ({ p
   });
 });
 
-/** A tap is to be answered within so long on a slow tablet. */
+/** The time within which a slow tablet is to answer a tap. */
 const TARGET_MS = 50;
 const SLOWER = 6;
 
 /**
  * Times taps as real touches, with a slow processor. The times are printed; no check
- * depends on them, since they are the machine's as much as ours.
+ * depends on them, because they depend on the machine.
  */
 async function timing(page: Page): Promise<(kind: Kind, hook: string) => Promise<void>> {
   await page.evaluate(installTaps);
@@ -174,10 +174,10 @@ test('how long a tap takes on a slow processor', async ({ page, bridge, hook, ho
     for (const one of all) await tap(kind, one);
     taps += all.length;
   };
-  for (const value of ['-2', '-0', '-1']) await tapAll('stone', await ids('rate-', value));
+  for (const value of ['-2', '-1']) await tapAll('stone', await ids('rate-', value));
   for (const value of ['-right', '-wrong']) await tapAll('outcome', await ids('outcome-', value));
   await hook('tab-practice').tap();
-  for (let n = 0; n < 6; n += 1) {
+  for (let n = 0; n < 4; n += 1) {
     await expect(hook('practice-sure-1')).toBeVisible();
     await tapAll('sure', ['practice-sure-1']);
     const choices = await ids('answer-choice-');
@@ -206,5 +206,5 @@ test('how long a tap takes on a slow processor', async ({ page, bridge, hook, ho
   }
   console.log(['a tap until it is drawn (middle / 95 in 100 / most):', ...lines].join('\n  '));
   expect(all, 'every tap was timed').toHaveLength(taps);
-  expect(taps).toBeGreaterThan(60);
+  expect(taps).toBeGreaterThan(40);
 });

@@ -9,7 +9,7 @@ import { join, makeClass, open } from './own-class';
 import { DESK } from './sizes';
 
 const WORDS = 'seven quiet rivers';
-/** The passphrase is made slow to guess, and so slow to use. */
+/** A passphrase is slow to guess, and so slow to use. */
 const SLOW = { timeout: 60_000 };
 
 test.use(DESK);

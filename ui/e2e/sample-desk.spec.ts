@@ -95,7 +95,7 @@ test('practice is assigned, taken back, and let stand again', async ({ page, bri
   const before = await assigned.count();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(assigned).toHaveCount(before - 1);
-  // It can be let stand again, whatever was said since.
+  // The withdrawn assignment can be brought back later, from another screen.
   await hook('tab-board').click();
   await hook('tab-assign').click();
   await hook('assign-withdrawn').locator('summary').click();

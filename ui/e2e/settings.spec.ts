@@ -82,7 +82,7 @@ test.describe('with motion', () => {
     for (const percent of [125, 150, 175, 200]) {
       await set(page, `text-${percent}`);
       await expect.poll(style).toMatchObject({ text: `${(16 * percent) / 100}px` });
-      await look(page, `settings at ${percent} %`, STUDENT);
+      await look(page, `settings at ${percent} %`, STUDENT, { axe: [] });
     }
     await set(page, 'theme-contrast');
     await expect.poll(style).toMatchObject({ theme: 'contrast', moves: true });
@@ -126,7 +126,8 @@ for (const language of LANGUAGES) {
         shown += [await page.locator('main').innerText(), ...names, ''].join('\n');
       };
       let typed = false;
-      for (let n = 0; n < 12 || (!typed && n < 48); n += 1) {
+      const turns = name === 'comma' ? 8 : 4;
+      for (let n = 0; n < turns || (!typed && n < 48); n += 1) {
         await practise(page, concepts[n % concepts.length] ?? '');
         await read();
         await answer(page);
@@ -159,7 +160,8 @@ for (const language of LANGUAGES) {
     const student = await begin(page, bridge, language);
     await to(page, 'path');
     expect(await hook('goals').locator('p').count(), 'the empty state teaches').toBeGreaterThan(1);
-    const seen = async (name: string) => look(page, name, STUDENT);
+    const how = language === 'en' ? {} : { axe: [] };
+    const seen = (name: string) => look(page, name, STUDENT, how);
     await seen('no goals');
     await hook('goal-add').click();
     await expect(hook('goal-new'), 'nothing written is no goal').toBeFocused();
@@ -181,7 +183,6 @@ for (const language of LANGUAGES) {
     await choose(page, 'goal-reached-0');
     await hook('goal-remove-2').click();
     await expect(hook('goal-reached-2')).toHaveCount(0);
-    await seen('a goal taken out');
     await page.locator('.toast button').last().click();
     await expect(hook('goal-reached-2')).toBeVisible();
 
@@ -213,6 +214,7 @@ for (const language of LANGUAGES) {
       await expect(hook(`goal-reached-${left}`)).toHaveCount(0);
     }
     await expect(hook('goal-new')).toBeVisible();
+    await seen('the last goal taken out');
   });
 
   test(`reading aloud, ${language}`, async ({ page, bridge, hook }) => {
@@ -321,28 +323,25 @@ for (const language of LANGUAGES) {
   test(`text of 200 % on 320 px loses nothing, ${language}`, async ({ page, bridge, hook }) => {
     const student = await begin(page, bridge, language);
     const { concepts } = await bridge.call('my_path', { student });
-    const decimals = concepts
-      .map((row) => row.concept)
-      .filter((one) => one.has_exercises && one.id.includes('decimal'));
+    const decimals = concepts.find(({ concept: { id } }) => id.includes('decimal'));
     await page.setViewportSize(SIZES.narrow);
     await set(page, 'text-200');
     for (const theme of themes) {
-      const seen = (name: string) => look(page, `${name}, ${theme}`, STUDENT);
+      const how = ALL || theme === themes[0] ? {} : { axe: [] };
+      const seen = (name: string) => look(page, `${name}, ${theme}`, STUDENT, how);
       await set(page, `theme-${theme}`);
       await seen('settings');
       for (const tab of ['today', 'handin', 'path']) {
         await to(page, tab);
         await seen(tab);
       }
-      for (const { id } of decimals.slice(0, 2)) {
-        await practise(page, id);
-        await seen('how sure');
-        await answer(page);
-        await seen('answering');
-        await openHint(page);
-        await showSteps(page);
-        await seen('steps');
-      }
+      await practise(page, decimals?.concept.id ?? '');
+      await seen('how sure');
+      await answer(page);
+      await seen('answering');
+      await openHint(page);
+      await showSteps(page);
+      await seen('steps');
       await hook('practice-stop').click();
       await expect(hook('practice-summary')).toBeVisible();
       await seen('summary');

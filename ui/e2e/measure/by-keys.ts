@@ -29,7 +29,7 @@ function focusNow(): { hook: string; out: boolean; wrong: string } {
   return told(shown ? '' : 'hidden');
 }
 
-/** What an act must bring: a test id, or what is awaited. */
+/** What an act must bring: an element, or its test id. */
 type Brings = string | Locator | undefined;
 
 export interface ByKeys {

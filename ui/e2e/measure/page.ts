@@ -1,7 +1,7 @@
 // Runs in the page: what can be seen and worked there, and whether it can be read, hit
 // and reached. One function, because it is sent into the page by its text.
 
-/** What is asked of a screen. */
+/** What a screen must meet. */
 export interface Asked {
   /** Side of a target in px; `spaced`: a smaller one may have room around it instead. */
   target: number;

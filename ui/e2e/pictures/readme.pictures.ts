@@ -15,7 +15,7 @@ test('the pictures of the README', async ({ page, hook, hooks }) => {
   };
   await page.goto('/');
   await hook('start-sample').tap();
-  await hook('bar-student').tap({ timeout: 300_000 });
+  await hook('bar-student').tap({ timeout: 580_000 });
   await expect(hooks('rate-').first()).toBeVisible();
   const ids = await hooks('rate-', '-0').evaluateAll((all) =>
     all.map((one) => one.dataset.testid?.slice('rate-'.length, -'-0'.length) ?? ''),

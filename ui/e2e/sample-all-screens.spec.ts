@@ -12,7 +12,7 @@ const LANGUAGES: Language[] = ALL ? ['en', 'es'] : ['es'];
 
 for (const language of LANGUAGES) {
   test(`every screen of the desk, ${language}`, async ({ page, bridge }) => {
-    test.setTimeout(600_000);
+    test.setTimeout(1_200_000);
     const how = { sizes: true, themes: THEMES, axe: ALL ? THEMES : (['light'] as const) };
     await walkTeacher({ page, bridge, language }, (stop) => look(page, stop, OF_DESK, how));
   });

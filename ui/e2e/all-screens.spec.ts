@@ -18,7 +18,7 @@ for (const { language, colours, axe } of ROUNDS) {
   const how = { sizes: true, themes: colours ? THEMES : [axe], axe: ALL ? THEMES : [axe] };
 
   test(`every screen of a student, ${language}`, async ({ page, bridge }) => {
-    test.setTimeout(600_000);
+    test.setTimeout(1_200_000);
     const { codes, pack } = await makeClass(bridge);
     await walkStudent({ page, bridge, language, pack, code: codes[0] ?? '' }, (stop) =>
       look(page, stop, STUDENT, how),
