@@ -107,11 +107,11 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('print-unwritable');
   });
 
-  await step('join slips are one step away', async () => {
+  await step('join slips', async () => {
     await hook('print-what-slips').click();
     await scan('print-slips');
-    await page.getByRole('button', { name: 'Go to the class pack' }).click();
-    await page.getByRole('button', { name: 'Show the slips' }).waitFor();
+    await hook('print-save').click();
+    await said(/join-slips\.pdf was saved/);
   });
 
   await step('ratings stand on the desk', async () => {
@@ -149,10 +149,11 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('print-family-es');
     await hook('print-save').click();
     await said(/family-seat-2-2026-11-24\.pdf was saved/);
-    await hook('print-seat').selectOption('0');
+    await hook('print-report').selectOption('family_pages');
     await hook('report-page').waitFor({ state: 'detached' });
     await hook('print-save').click();
     await said(/family-pages-2026-11-24\.pdf was saved/);
+    await hook('print-report').selectOption('family');
     await hook('print-seat').selectOption('2');
     await hook('print-language').selectOption('en');
   });
@@ -239,10 +240,10 @@ await withDesk('2026-11-24', async ({ page, url, step, scan }) => {
     await scan('print-tables');
     await hook('print-save').click();
     await said(/board-2026-11-24\.xlsx was saved/);
-    await hook('print-table-board_csv').click();
+    await hook('print-report').selectOption('board_csv');
     await hook('print-save').click();
     await said(/board-2026-11-24\.csv was saved/);
-    await hook('print-table-summary_csv').click();
+    await hook('print-report').selectOption('summary_csv');
     await hook('print-save').click();
     await said(/class-summary-2026-11-24\.csv was saved/);
   });

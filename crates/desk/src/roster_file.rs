@@ -62,7 +62,6 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, TeacherErro
             named("roles.csv").map(|f| f.1.as_slice()),
         )?,
         None => RosterFile {
-            one_roster: false,
             classes: files
                 .iter()
                 .map(|(name, bytes)| plain(name, bytes))
@@ -252,7 +251,6 @@ fn one_roster(
             put(&mut class, called);
         }
         return Ok(RosterFile {
-            one_roster: true,
             classes: vec![class],
         });
     };
@@ -293,7 +291,6 @@ fn one_roster(
         .collect();
     found.sort_by(|a, b| a.title.cmp(&b.title));
     Ok(RosterFile {
-        one_roster: true,
         classes: found,
     })
 }

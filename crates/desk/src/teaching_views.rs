@@ -187,8 +187,6 @@ pub struct Mismatch {
     pub concept: ConceptName,
     /// The last rating.
     pub rating: Confidence,
-    /// Its date.
-    pub rated_on: NaiveDate,
     /// Results since that rating, self-marked or seen by the teacher: right and wrong.
     pub results: [u32; 2],
     /// Practice answers since that rating: alone, with help, wrong.

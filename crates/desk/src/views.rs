@@ -106,8 +106,6 @@ pub struct CopyClass {
 /// What stands in picked roster files.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterFile {
-    /// Whether they are a OneRoster export.
-    pub one_roster: bool,
     /// The classes in them, by title.
     pub classes: Vec<RosterClass>,
 }
@@ -183,17 +181,6 @@ pub struct PlacedConcept {
     pub taught_from: Option<NaiveDate>,
     /// Its phase today.
     pub phase: Phase,
-}
-
-/// A file that was written.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct FileMade {
-    /// The file's name.
-    pub file_name: String,
-    /// Where it was put, as the shell names it; nothing when the person changed their mind.
-    pub place: Option<String>,
-    /// Its size.
-    pub bytes: usize,
 }
 
 /// What became of one file of an import.

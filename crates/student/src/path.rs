@@ -34,7 +34,6 @@ pub fn my_path(
                 answered: 0,
                 alone: 0,
                 with_help: 0,
-                last_practised: None,
             };
             for ((date, _), event) in rated.iter().filter(|((_, of), _)| of == concept) {
                 let of_pass = facts.rotation.pass_on(&facts.year, *date);
@@ -51,7 +50,6 @@ pub fn my_path(
                     AnswerResult::WithHelp => path.with_help += 1,
                     AnswerResult::Wrong => {}
                 }
-                path.last_practised = path.last_practised.max(Some(answer.date));
             }
             path
         })

@@ -55,11 +55,6 @@ pub fn today(
                 phase: facts.phase(concept, date),
                 confidence: event.and_then(|e| e.confidence),
                 outcome: event.and_then(|e| e.outcome),
-                last_confidence: rated
-                    .iter()
-                    .rev()
-                    .find(|((on, of), e)| *on < date && of == concept && e.confidence.is_some())
-                    .and_then(|(_, e)| e.confidence),
             }
         })
         .collect();

@@ -60,8 +60,6 @@ pub struct TodayConcept {
     pub confidence: Option<Confidence>,
     /// How it went, if marked.
     pub outcome: Option<Outcome>,
-    /// The rating given last time the concept came round.
-    pub last_confidence: Option<Confidence>,
 }
 
 /// A student's year.
@@ -100,8 +98,6 @@ pub struct PathConcept {
     pub alone: u32,
     /// Of these, right with a hint or at the second try.
     pub with_help: u32,
-    /// When it was last practised.
-    pub last_practised: Option<NaiveDate>,
 }
 
 /// What a hand-in would hold.

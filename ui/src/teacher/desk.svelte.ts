@@ -1,6 +1,6 @@
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings, FileMade } from '../lib/backend';
-import { changeSettings, refresh, start, take } from '../lib/session.svelte';
+import { changeSettings, refresh, start } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
@@ -129,12 +129,11 @@ class Desk {
   async bringBack(number: number | undefined): Promise<boolean> {
     if (number === undefined) return false;
     const removed = start()?.removed.find((one) => one.number === number);
-    const after = await this.ask('bring_back', { number });
-    if (!after) {
+    if (!(await this.ask('restore_removed', { number }))) {
       await this.attemptQuietly(refresh);
       return false;
     }
-    take(after);
+    await this.refresh();
     if (removed) this.choose(removed.class);
     return true;
   }
@@ -142,8 +141,7 @@ class Desk {
   /** Lets go of something that was removed: from then on nobody can bring it back. */
   async letGo(number: number | undefined): Promise<void> {
     if (number === undefined) return;
-    const after = await this.ask('let_go', { number });
-    if (after) take(after);
+    if (await this.ask('discard_removed', { number })) await this.refresh();
   }
 
   /** What goes wrong here is not said: something else is on the screen. */
