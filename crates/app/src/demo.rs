@@ -10,11 +10,11 @@ mod names;
 mod seeds;
 mod student_year;
 
-use crate::demo::learner::Difficulties;
 use crate::context::data_paths::WorldPaths;
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::{file_at, files_in, write_atomic};
 use crate::context::jobs::Progress;
+use crate::demo::learner::Difficulties;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use crate::read_files::hand_in_files::import_files;

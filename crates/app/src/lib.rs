@@ -79,6 +79,7 @@ pub use student::{StudentDoor, StudentId};
 pub use surefoot_catalogue::Language;
 pub use voice::{NoVoice, Voice};
 
+use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::group_views::{GroupPage, GroupsDesk, GroupsView};
 use surefoot_desk::own_views::{OwnDesk, OwnExercisePage, OwnTried};
@@ -87,7 +88,6 @@ use surefoot_desk::views::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, ImportAccount,
     JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
-use reports::ReportInfo;
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};

@@ -24,9 +24,9 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 use support::{Device, Hands, hand_in, rate, seat_code};
-use surefoot_app::{NoVoice, 
-    App, CheckInTap, ClassId, ExerciseId, ImportAsked, ImportFrom, Nothing, PracticeAsked,
-    FixedClock, StudentDay, StudentId,
+use surefoot_app::{
+    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, NoVoice, Nothing,
+    PracticeAsked, StudentDay, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
@@ -48,7 +48,13 @@ struct Scene {
 fn opened(data: &Path, inbox: &Path) -> (App, Hands) {
     let hands = Hands::saving_to(inbox);
     let clock = FixedClock(support::date(TODAY));
-    let app = App::open(data, Box::new(hands.clone()), Box::new(clock), Box::new(NoVoice)).unwrap();
+    let app = App::open(
+        data,
+        Box::new(hands.clone()),
+        Box::new(clock),
+        Box::new(NoVoice),
+    )
+    .unwrap();
     (app, hands)
 }
 
@@ -132,14 +138,15 @@ fn child() {
         let concept = &concepts[number % concepts.len()].concept.id;
         let value = u8::try_from(number / concepts.len() % 4).unwrap();
         acknowledge(format!("begins check-in {concept} {value}\n"));
-        app.student.check_in(CheckInTap {
-            student: student.clone(),
-            date: support::date(TODAY),
-            concept: concept.clone(),
-            confidence: Some(Confidence::try_from(value).unwrap()),
-            outcome: None,
-        })
-        .unwrap();
+        app.student
+            .check_in(CheckInTap {
+                student: student.clone(),
+                date: support::date(TODAY),
+                concept: concept.clone(),
+                confidence: Some(Confidence::try_from(value).unwrap()),
+                outcome: None,
+            })
+            .unwrap();
         acknowledge(format!("check-in {concept} {value}\n"));
 
         let asked = PracticeAsked {
@@ -148,11 +155,12 @@ fn child() {
             more: true,
         };
         if let PracticeStep::Exercise(open) = app.student.practice(asked).unwrap() {
-            app.student.show_steps(ExerciseId {
-                student: student.clone(),
-                exercise: open.exercise,
-            })
-            .unwrap();
+            app.student
+                .show_steps(ExerciseId {
+                    student: student.clone(),
+                    exercise: open.exercise,
+                })
+                .unwrap();
             acknowledge("practice\n".into());
         }
 

@@ -5,13 +5,13 @@
 
 use super::Context;
 use super::data_paths::is_student_id;
+use super::folder::{entries, name_of, sync_folder};
 use super::settings::World;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
-use std::ffi::OsString;
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_store::{DeskStore, StoreError, StudentStore};
@@ -78,57 +78,6 @@ fn date_of_copy(path: &Path) -> Option<NaiveDate> {
     (path.extension()? == "sqlite")
         .then(|| path.file_stem()?.to_str()?.parse().ok())
         .flatten()
-}
-
-pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
-    match fs::read_dir(folder) {
-        Ok(found) => Ok(found.filter_map(Result::ok).map(|e| e.path()).collect()),
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Vec::new()),
-        Err(error) => Err(files(error)),
-    }
-}
-
-pub(crate) fn name_of(path: &Path) -> String {
-    path.file_name()
-        .unwrap_or(path.as_os_str())
-        .to_string_lossy()
-        .into_owned()
-}
-
-/// The path with words behind its last sign.
-pub(crate) fn with_end(path: &Path, end: &str) -> PathBuf {
-    let mut name: OsString = path.as_os_str().to_owned();
-    name.push(end);
-    PathBuf::from(name)
-}
-
-/// Makes the rename last over a power cut.
-pub(crate) fn sync_folder(folder: &Path) -> Result<(), CallError> {
-    #[cfg(unix)]
-    fs::File::open(folder)
-        .and_then(|folder| folder.sync_all())
-        .map_err(files)?;
-    let _ = folder;
-    Ok(())
-}
-
-/// Removes what a program that was ended in the middle left half-made: copies,
-/// backups and stores on their way to their place.
-pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
-    for path in entries(folder)? {
-        if fs::symlink_metadata(&path).is_ok_and(|about| about.is_dir()) {
-            clear_parts(&path)?;
-            continue;
-        }
-        let name = name_of(&path);
-        let ours = [".copy-", ".restore-", ".backup-"]
-            .iter()
-            .any(|start| name.starts_with(start));
-        if ours && name.contains(".part") {
-            fs::remove_file(&path).map_err(files)?;
-        }
-    }
-    Ok(())
 }
 
 pub(crate) fn check_store(store: &StoreName, path: &Path) -> Result<(), StoreError> {
@@ -252,7 +201,7 @@ impl Context {
     }
 
     /// Makes today's copy of a store just opened, unless it is there. A copy
-    /// that cannot be made holds nobody up; [`App::copies`] tells why.
+    /// that cannot be made keeps nobody from working; the call `copies` reports why.
     pub(crate) fn keep_copy(
         &self,
         store: &StoreName,

@@ -2,6 +2,8 @@
 //! shell that has them.
 
 use super::file_dialogs::{FileKind, FileSource};
+use crate::error::{CallError, files};
+use std::ffi::OsString;
 use std::fs::{self, File};
 use std::io::{self, Read, Write as _};
 use std::path::{Path, PathBuf};
@@ -90,9 +92,55 @@ fn not_a_file() -> io::Error {
     io::Error::new(io::ErrorKind::InvalidInput, "not a regular file")
 }
 
-fn name_of(path: &Path) -> String {
+/// The name of a file.
+pub(crate) fn name_of(path: &Path) -> String {
     path.file_name()
         .unwrap_or(path.as_os_str())
         .to_string_lossy()
         .into_owned()
+}
+
+/// The entries of a folder; none if there is no folder.
+pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
+    match fs::read_dir(folder) {
+        Ok(found) => Ok(found.filter_map(Result::ok).map(|e| e.path()).collect()),
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Vec::new()),
+        Err(error) => Err(files(error)),
+    }
+}
+
+/// The path with an ending added to its name.
+pub(crate) fn with_end(path: &Path, end: &str) -> PathBuf {
+    let mut name: OsString = path.as_os_str().to_owned();
+    name.push(end);
+    PathBuf::from(name)
+}
+
+/// Makes a rename survive a power cut.
+pub(crate) fn sync_folder(folder: &Path) -> Result<(), CallError> {
+    #[cfg(unix)]
+    fs::File::open(folder)
+        .and_then(|folder| folder.sync_all())
+        .map_err(files)?;
+    let _ = folder;
+    Ok(())
+}
+
+/// Removes what a program that was ended in the middle left half-made: copies,
+/// backups and stores on their way to their place.
+pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
+    for path in entries(folder)? {
+        if fs::symlink_metadata(&path).is_ok_and(|about| about.is_dir()) {
+            clear_parts(&path)?;
+            continue;
+        }
+        let name = name_of(&path);
+        let ours = [".copy-", ".restore-", ".backup-"]
+            .iter()
+            .any(|start| name.starts_with(start));
+        if ours && name.contains(".part") {
+            fs::remove_file(&path).map_err(files)?;
+        }
+    }
+    Ok(())
 }

@@ -21,7 +21,7 @@ use chrono::NaiveDate;
 use clock::{Clock, latest_weekday};
 use data_paths::{DataPaths, WorldPaths};
 use file_dialogs::{FileDialogs, FileKind};
-use folder::write_atomic;
+use folder::{clear_parts, write_atomic};
 use jobs::Jobs;
 use settings::{DeviceSettings, World, read_settings};
 use std::collections::BTreeMap;
@@ -54,7 +54,7 @@ impl Context {
     ) -> Result<Self, CallError> {
         let paths = DataPaths::new(data);
         fs::create_dir_all(paths.world(World::Own).students()).map_err(files)?;
-        copies::clear_parts(paths.world(World::Own).folder())?;
+        clear_parts(paths.world(World::Own).folder())?;
         let settings = read_settings(&paths.settings());
         Ok(Self {
             paths,

@@ -1,7 +1,8 @@
 //! Overwriting and removing files.
 
 use super::Context;
-use super::copies::{StoreName, with_end};
+use super::copies::StoreName;
+use super::folder::with_end;
 use crate::error::{CallError, files};
 use std::fs::{self, File};
 use std::io::{self, Write as _};

@@ -2,9 +2,9 @@
 
 use super::Counts;
 use super::seeds::{number, seed32};
-use crate::demo::learner::{Difficulties, Learner};
 use crate::context::folder::write_atomic;
 use crate::context::jobs::Progress;
+use crate::demo::learner::{Difficulties, Learner};
 use crate::error::{CallError, files};
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::path::PathBuf;

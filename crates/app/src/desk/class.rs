@@ -333,8 +333,11 @@ impl DeskDoor {
                 write_atomic(&folder.join(&made.file_name), &made.bytes)?;
                 Some(String::new())
             }
-            World::Own => self.context.dialogs
-                .save(&made.file_name, FileKind::ClassPack, &made.bytes)?,
+            World::Own => {
+                self.context
+                    .dialogs
+                    .save(&made.file_name, FileKind::ClassPack, &made.bytes)?
+            }
         };
         Ok(FileMade {
             file_name: made.file_name,

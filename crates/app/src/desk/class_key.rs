@@ -31,7 +31,10 @@ impl DeskDoor {
             Ok(surefoot_desk::export_class(&class, &asked.passphrase)?)
         })?;
         let file_name = format!("class-{}.sfkey", self.context.device_today());
-        let place = self.context.dialogs.save(&file_name, FileKind::ClassKey, &bytes)?;
+        let place = self
+            .context
+            .dialogs
+            .save(&file_name, FileKind::ClassKey, &bytes)?;
         Ok(FileMade {
             file_name,
             place,
@@ -42,7 +45,8 @@ impl DeskDoor {
     /// Lets the person pick a class key file.
     pub fn pick_class_key(&self, _: Nothing) -> Result<Option<PickedSealed>, CallError> {
         self.context.own_only()?;
-        self.context.pick_sealed(FileKind::ClassKey, &CLASS_KEY_CAPS)
+        self.context
+            .pick_sealed(FileKind::ClassKey, &CLASS_KEY_CAPS)
     }
 
     /// Adds the class of the picked class key file to this desk.
@@ -51,7 +55,9 @@ impl DeskDoor {
     /// [`CallError::Refused`], [`CallError::Invalid`] when the class is here already.
     pub fn import_class(&self, asked: OpenSealed) -> Result<Nothing, CallError> {
         self.context.own_only()?;
-        let file = self.context.open_sealed(&asked, surefoot_desk::read_class_key)?;
+        let file = self
+            .context
+            .open_sealed(&asked, surefoot_desk::read_class_key)?;
         self.with_desk(|desk| Ok(surefoot_desk::import_class(desk, &file)?))?;
         Ok(Nothing {})
     }

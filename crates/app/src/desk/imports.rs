@@ -45,7 +45,10 @@ impl DeskDoor {
             ImportFrom::Files => self.context.dialogs.pick_files(FileKind::HandIn)?,
             ImportFrom::Opened => Some(std::mem::take(&mut *lock(&self.waiting))),
             ImportFrom::SampleFolder => match self.context.world() {
-                World::Sample => Some(files_in(&self.context.data().shared_folder(), FileKind::HandIn)?),
+                World::Sample => Some(files_in(
+                    &self.context.data().shared_folder(),
+                    FileKind::HandIn,
+                )?),
                 World::Own => {
                     return Err(CallError::NotFound {
                         what: "sample".into(),
@@ -68,7 +71,8 @@ impl DeskDoor {
         after: impl FnOnce(&ImportAccount) -> Result<(), CallError> + Send + 'static,
     ) -> Result<JobId, CallError> {
         let (path, today) = (self.context.data().desk(), self.context.today());
-        let copies = (self.context.world() == World::Own).then(|| self.context.data().desk_copies());
+        let copies =
+            (self.context.world() == World::Own).then(|| self.context.data().desk_copies());
         let copy_day = self.context.device_today();
         Ok(self.context.jobs.start(move |progress| {
             // A connection of its own, so that the screens are not kept waiting.

@@ -3,10 +3,11 @@
 use super::DeskDoor;
 use crate::context::values::{FileMade, Nothing};
 use crate::error::CallError;
+use crate::reports::list::{self, ReportInfo};
 use crate::reports::options::PrintOptions;
+use crate::reports::report::ReportSource;
 use crate::reports::sheets::fresh_seed;
 use crate::reports::values::ReportValues;
-use crate::reports::{self, Report, ReportInfo, ReportSource};
 use serde::{Deserialize, Serialize};
 use surefoot_report::page::ReportPage;
 use ts_rs::TS;
@@ -27,7 +28,7 @@ pub struct ReportAsked {
 impl DeskDoor {
     /// The reports that can be printed or saved, and what each asks for.
     pub fn reports(&self, _: Nothing) -> Result<Vec<ReportInfo>, CallError> {
-        reports::list(self.context.language())
+        list::list(self.context.language())
     }
 
     /// Makes a report and saves it where the person says.
@@ -36,13 +37,15 @@ impl DeskDoor {
     /// [`CallError::Invalid`] for a missing value, and for nothing or too much to print;
     /// [`CallError::NotFound`] for a concept or seat that is not there.
     pub fn print(&self, asked: ReportAsked) -> Result<FileMade, CallError> {
-        let report = Report::named(&asked.report)?;
+        let report = list::named(&asked.report)?;
         let with_names = asked.values.with_names.unwrap_or(true);
         let (file_name, made) = self.with_source(&asked, with_names, |source| {
             Ok((report.file_name(source), report.make(source)?))
         })?;
         // The desk is free while the person looks for a place.
-        let file = self.context.hand_over(file_name, report.kind, &made.bytes)?;
+        let file = self
+            .context
+            .hand_over(file_name, report.kind, &made.bytes)?;
         if file.place.is_some() {
             self.with_class(&asked.class, |desk, class| made.saved(desk, class))?;
         }
@@ -55,7 +58,7 @@ impl DeskDoor {
     /// # Errors
     /// As [`DeskDoor::print`]; [`CallError::Invalid`] for a report without a preview.
     pub fn preview(&self, asked: ReportAsked) -> Result<ReportPage, CallError> {
-        let report = Report::named(&asked.report)?;
+        let report = list::named(&asked.report)?;
         let with_names = !self.context.settings().names_covered;
         self.with_source(&asked, with_names, |source| report.preview(source))
     }

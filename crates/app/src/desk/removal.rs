@@ -38,7 +38,8 @@ impl DeskDoor {
             desk.remove_empty_imports()?;
             desk.leave_no_trace()?;
             self.context.wipe_copies(&StoreName::Desk)?;
-            self.context.keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
+            self.context
+                .keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
             Ok(())
         })
     }

@@ -53,12 +53,11 @@ impl WatchedFolder {
     pub(super) fn new(note: WatchNote) -> Self {
         let changed = Arc::new(AtomicBool::new(true));
         let notified = Arc::clone(&changed);
-        let watcher =
-            notify::recommended_watcher(move |_| notified.store(true, Ordering::Relaxed))
-                .and_then(|mut watcher| {
-                    watcher.watch(&note.folder, notify::RecursiveMode::NonRecursive)?;
-                    Ok(watcher)
-                });
+        let watcher = notify::recommended_watcher(move |_| notified.store(true, Ordering::Relaxed))
+            .and_then(|mut watcher| {
+                watcher.watch(&note.folder, notify::RecursiveMode::NonRecursive)?;
+                Ok(watcher)
+            });
         Self {
             note,
             last: BTreeMap::new(),

@@ -42,9 +42,9 @@ impl DeviceDoor {
         let copied = |into: &Path| -> Result<(), CallError> {
             match &asked.store {
                 StoreName::Desk => self.desk.with_desk(|desk| Ok(desk.copy_into(into)?)),
-                StoreName::Student { student } => {
-                    self.student.with_student(student, |store| Ok(store.copy_into(into)?))
-                }
+                StoreName::Student { student } => self
+                    .student
+                    .with_student(student, |store| Ok(store.copy_into(into)?)),
             }
         };
         copied(&copy)?;
@@ -65,7 +65,10 @@ impl DeviceDoor {
             BackupKind::Desk => format!("desk-{today}.sfbackup"),
             BackupKind::Student => format!("my-surefoot-{today}.sfbackup"),
         };
-        let place = self.context.dialogs.save(&file_name, FileKind::Backup, &bytes)?;
+        let place = self
+            .context
+            .dialogs
+            .save(&file_name, FileKind::Backup, &bytes)?;
         Ok(FileMade {
             file_name,
             place,
@@ -90,7 +93,9 @@ impl DeviceDoor {
     /// is not whole, [`CallError::NewerStore`], [`CallError::Files`].
     pub fn restore_backup(&self, asked: OpenSealed) -> Result<Restored, CallError> {
         self.context.own_only()?;
-        let backup = self.context.open_sealed(&asked, |bytes, words| open_backup(bytes, words))?;
+        let backup = self
+            .context
+            .open_sealed(&asked, |bytes, words| open_backup(bytes, words))?;
         let store = match backup.kind {
             BackupKind::Desk => StoreName::Desk,
             BackupKind::Student => StoreName::Student { student: backup.id },

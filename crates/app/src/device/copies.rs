@@ -22,6 +22,7 @@ impl DeviceDoor {
         let path = self.context.store_path(&store)?;
         Ok(Copies {
             copies: self
+                .context
                 .copy_paths(&store)?
                 .into_iter()
                 .map(|(_, copy)| copy)

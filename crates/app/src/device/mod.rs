@@ -17,8 +17,8 @@ use crate::context::jobs::{JobId, JobState};
 use crate::desk::DeskDoor;
 use crate::error::CallError;
 use crate::student::StudentDoor;
-use std::sync::Arc;
 use crate::voice::Voice;
+use std::sync::Arc;
 
 /// The device's door.
 pub struct DeviceDoor {

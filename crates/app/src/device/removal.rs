@@ -2,7 +2,8 @@
 
 use super::DeviceDoor;
 use super::start::Start;
-use crate::context::copies::{StoreName, with_end};
+use crate::context::copies::StoreName;
+use crate::context::folder::with_end;
 use crate::context::values::Nothing;
 use crate::context::wipe::{STORE_ENDS, wipe, wipe_folder};
 use crate::error::{CallError, files};
@@ -35,7 +36,9 @@ impl DeviceDoor {
             });
         }
         // A store that cannot be opened has no PIN to ask for.
-        if let Err(error @ CallError::Locked) = self.student.with_student(&asked.student, |_| Ok(())) {
+        if let Err(error @ CallError::Locked) =
+            self.student.with_student(&asked.student, |_| Ok(()))
+        {
             return Err(error);
         }
         self.context.none_running()?;

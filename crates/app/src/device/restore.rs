@@ -4,7 +4,8 @@
 
 use super::DeviceDoor;
 use super::start::Start;
-use crate::context::copies::{StoreName, check_store, entries, name_of, sync_folder, with_end};
+use crate::context::copies::{StoreName, check_store};
+use crate::context::folder::{entries, name_of, sync_folder, with_end};
 use crate::context::random;
 use crate::context::values::Nothing;
 use crate::error::{CallError, files};
@@ -47,13 +48,14 @@ impl DeviceDoor {
     pub fn restore_copy(&self, asked: RestoreCopy) -> Result<Restored, CallError> {
         self.context.own_only()?;
         let (copy, _) = self
+            .context
             .copy_paths(&asked.store)?
             .into_iter()
             .find(|(_, copy)| copy.name == asked.name)
             .ok_or(CallError::NotFound {
                 what: "copy".into(),
             })?;
-        // Through SQLite, so that a log beside a replaced store comes along.
+        // Copied by SQLite, so that the log of a replaced store is included.
         self.discard_removed_of(&asked.store);
         let quarantined = self.swap_in(&asked.store, |into| {
             surefoot_store::copy_file(&copy, into)?;
@@ -73,8 +75,8 @@ impl DeviceDoor {
         }
     }
 
-    /// Sees to an older state that is about to take its place: what is done
-    /// from now on must not pass for what was done in the time that is gone.
+    /// Adapts a store of an earlier date before it is used: what is done from now on must
+    /// not be taken for what was done between that date and today.
     pub(super) fn adapt_restored(&self, store: &StoreName, at: &Path) -> Result<(), CallError> {
         check_store(store, at)?;
         match store {
@@ -96,12 +98,7 @@ impl DeviceDoor {
         store: &StoreName,
         write: impl FnOnce(&Path) -> Result<(), CallError>,
     ) -> Result<bool, CallError> {
-        if self.context.jobs.any_running() {
-            return Err(CallError::Invalid {
-                field: "job".into(),
-                rule: "running".into(),
-            });
-        }
+        self.context.none_running()?;
         let path = self.context.store_path(store)?;
         let folder = path.parent().unwrap_or(Path::new(".")).to_owned();
         fs::create_dir_all(&folder).map_err(files)?;
@@ -112,7 +109,7 @@ impl DeviceDoor {
             .map_err(files)?
             .into_temp_path();
         let written = write(&part).and_then(|()| Ok(check_store(store, &part)?));
-        // A store of an older schema was copied before it was brought up.
+        // SQLite's files, and the copy that a migration made.
         for beside in entries(&folder)? {
             let name = name_of(&beside);
             if name.starts_with(&name_of(&part)) && name != name_of(&part) {

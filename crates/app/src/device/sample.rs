@@ -26,7 +26,10 @@ impl DeviceDoor {
         self.desk.stores.while_all_closed(|| Ok(()))?;
         // The sample class made anew knows nothing of what was removed from the old one.
         self.desk.discard_all_removed();
-        let (making, place) = (self.context.paths.sample_in_the_making(), self.context.paths.sample());
+        let (making, place) = (
+            self.context.paths.sample_in_the_making(),
+            self.context.paths.sample(),
+        );
         let plan = DemoPlan::sample(latest_weekday(self.context.device_today()));
         Ok(self.context.jobs.start(move |progress| {
             let clear = |folder: &std::path::Path| match fs::remove_dir_all(folder) {

@@ -112,12 +112,12 @@ impl DeviceDoor {
                 Ok(profile) => students.push(profile),
                 // A store without a student was left by a join that did not finish.
                 Err(CallError::NotFound { .. }) => {}
-                // One student's trouble keeps no other from working.
+                // A store that cannot be opened keeps no other from working.
                 Err(error) => damaged.push(self.damaged(StoreName::Student { student: id }, error)),
             }
         }
         let today = self.context.today();
-                let classes = match self.desk.classes() {
+        let classes = match self.desk.classes() {
             Ok(classes) => classes,
             Err(error) => {
                 damaged.push(self.damaged(StoreName::Desk, error));
@@ -169,8 +169,9 @@ impl DeviceDoor {
         let today = self.context.today();
         let mut over = Vec::new();
         if self.context.data().desk().is_file()
-            && let Ok(classes) =
-                self.desk.with_desk(|desk| Ok(surefoot_desk::classes_over(desk, today)?))
+            && let Ok(classes) = self
+                .desk
+                .with_desk(|desk| Ok(surefoot_desk::classes_over(desk, today)?))
         {
             over.extend(
                 classes

@@ -1,9 +1,9 @@
 //! The builders of the reports: each takes what it needs from the desk and lets
 //! `surefoot-report` draw it.
 
+use super::report::{Made, ReportSource};
 use super::sheets::{CONCEPTS_OF_ONE, part};
 use super::values::needed;
-use super::{Made, ReportSource};
 use crate::error::CallError;
 use surefoot_desk::teaching_views::StudentPage;
 use surefoot_desk::views::Board;
@@ -132,13 +132,8 @@ pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
     let title = &class.row.title;
     let mut pages = Vec::new();
     for seat in &class.seats {
-        let page = surefoot_desk::student_page(
-            source.desk,
-            class,
-            seat.number,
-            source.language(),
-            today,
-        )?;
+        let page =
+            surefoot_desk::student_page(source.desk, class, seat.number, source.language(), today)?;
         if !page.concepts.is_empty() {
             pages.push(page::family::family_page(
                 &page,
@@ -220,10 +215,7 @@ fn board(source: &ReportSource<'_>) -> Built<Board> {
 /// The class, for its teachers.
 pub(super) fn class_summary(source: &ReportSource<'_>) -> Built<ReportPage> {
     let board = board(source)?;
-    Ok(page::class_summary::class_summary(
-        &board,
-        source.locale(),
-    )?)
+    Ok(page::class_summary::class_summary(&board, source.locale())?)
 }
 
 pub(super) fn share_safe_page(source: &ReportSource<'_>) -> Built<ReportPage> {

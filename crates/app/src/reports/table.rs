@@ -1,10 +1,10 @@
 //! The table of reports. A new report is an entry here, a builder and its messages.
 
 use super::builders as build;
+use super::report::{Output, Report, ReportSection};
 use super::values::ReportField::{
     Concepts, Count, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, Space,
 };
-use super::{Output, Report, ReportSection};
 use crate::context::file_dialogs::FileKind;
 
 /// Exercises of each concept on a sheet at most.

@@ -53,7 +53,10 @@ impl StudentDoor {
             )?)
         })?;
         let file_name = format!("my-surefoot-{today}.sfcarry");
-        let place = self.context.dialogs.save(&file_name, FileKind::CarryFile, &bytes)?;
+        let place = self
+            .context
+            .dialogs
+            .save(&file_name, FileKind::CarryFile, &bytes)?;
         Ok(FileMade {
             file_name,
             place,
@@ -75,7 +78,9 @@ impl StudentDoor {
     /// has not been typed.
     pub fn take_carry(&self, asked: OpenSealed) -> Result<CarryDone, CallError> {
         self.context.own_only()?;
-        let carried = self.context.open_sealed(&asked, surefoot_student::read_carry)?;
+        let carried = self
+            .context
+            .open_sealed(&asked, surefoot_student::read_carry)?;
         let (student, new_here, taken) = match self.student_of(&carried)? {
             Some(id) => {
                 let taken = self.carry_into(&id, &carried)?;

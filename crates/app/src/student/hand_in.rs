@@ -33,7 +33,10 @@ impl StudentDoor {
             if self.context.dialogs.share(name, FileKind::HandIn, bytes)? {
                 return Ok((Some(String::new()), true));
             }
-            Ok((self.context.dialogs.save(name, FileKind::HandIn, bytes)?, false))
+            Ok((
+                self.context.dialogs.save(name, FileKind::HandIn, bytes)?,
+                false,
+            ))
         })
     }
 
@@ -63,7 +66,8 @@ impl StudentDoor {
                 let name = StoreName::Student {
                     student: id.student.clone(),
                 };
-                self.context.keep_copy(&name, true, |into| store.copy_into(into));
+                self.context
+                    .keep_copy(&name, true, |into| store.copy_into(into));
                 Ok(())
             })?;
         }

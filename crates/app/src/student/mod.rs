@@ -14,8 +14,9 @@ pub mod print;
 pub mod settings;
 
 use crate::context::Context;
-use crate::context::copies::{StoreName, entries, name_of};
+use crate::context::copies::StoreName;
 use crate::context::data_paths::is_student_id;
+use crate::context::folder::{entries, name_of};
 use crate::context::open_stores::OpenStores;
 use crate::error::{CallError, files};
 use crate::lock::lock;

@@ -1,16 +1,16 @@
 //! Prints of a student's own.
 
 use super::StudentDoor;
+use crate::context::file_dialogs::FileKind;
+use crate::context::values::FileMade;
+use crate::error::CallError;
 use crate::reports::options::{PrintOptions, PrintPaper};
 use crate::reports::sheets::{CONCEPTS_OF_ONE, fresh_seed, part};
+use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Locale;
 use surefoot_report::Look;
-use crate::error::CallError;
-use surefoot_report::sheet::{SheetWish, practice_sheet};
-use crate::context::values::FileMade;
-use crate::context::file_dialogs::FileKind;
 use surefoot_report::path::path_pages;
-use serde::{Deserialize, Serialize};
+use surefoot_report::sheet::{SheetWish, practice_sheet};
 use ts_rs::TS;
 
 /// Exercises of each concept on a sheet that the student prints.
@@ -74,7 +74,8 @@ impl StudentDoor {
             let look = own_look(joined.locale(), asked.paper);
             Ok(practice_sheet(&wish, &look)?)
         })?;
-        self.context.hand_over(format!("practice-{seed}.pdf"), FileKind::Pdf, &bytes)
+        self.context
+            .hand_over(format!("practice-{seed}.pdf"), FileKind::Pdf, &bytes)
     }
 
     /// Prints a student's path, for the folder; the goals only where the student says so.
@@ -88,6 +89,7 @@ impl StudentDoor {
             let look = own_look(joined.locale(), asked.paper);
             Ok(path_pages(&path, &joined.facts.title, &look)?)
         })?;
-        self.context.hand_over("my-path.pdf".into(), FileKind::Pdf, &bytes)
+        self.context
+            .hand_over("my-path.pdf".into(), FileKind::Pdf, &bytes)
     }
 }

@@ -78,7 +78,11 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     let future = hand_in_from(&ahead, &bao);
 
     let other_pack = elsewhere.pack_of(&other);
-    let other_code = elsewhere.app.desk.join_slips(ClassId { class: other }).unwrap()[0]
+    let other_code = elsewhere
+        .app
+        .desk
+        .join_slips(ClassId { class: other })
+        .unwrap()[0]
         .code
         .clone();
     let dara = tablet.join(&other_pack, &other_code, "Fog").unwrap().id;

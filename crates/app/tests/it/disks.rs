@@ -165,7 +165,15 @@ fn a_folder_that_cannot_be_written_is_told_and_is_no_damage() {
     tablet.close();
     mounted.remount("rw");
     tablet.to("2026-09-01");
-    assert!(tablet.app.device.start(Nothing {}).unwrap().damaged.is_empty());
+    assert!(
+        tablet
+            .app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .damaged
+            .is_empty()
+    );
     assert_eq!(
         rating(&tablet, &student, "2026-09-01"),
         Some(Confidence::WithHelp)

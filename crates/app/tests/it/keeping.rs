@@ -300,7 +300,10 @@ fn a_desks_backup_is_refused_where_it_is_not_whole_and_kept_where_it_is() {
     assert_eq!(restored.start.classes[0].id, class);
     // What was there before is in quarantine and can be restored.
     let replaced = other.app.device.copies(StoreName::Desk).unwrap().copies;
-    let replaced = replaced.iter().find(|c| c.kind == CopyKind::Replaced).unwrap();
+    let replaced = replaced
+        .iter()
+        .find(|c| c.kind == CopyKind::Replaced)
+        .unwrap();
     let back = other
         .app
         .device

@@ -25,14 +25,17 @@ const LOOK: StudentLook = StudentLook {
 };
 
 fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSettings, CallError> {
-    device.app.student.save_student_settings(NewStudentSettings {
-        student: student.into(),
-        language: Language::En,
-        minutes: 10,
-        exercises: Some(9),
-        evenings: 5,
-        look,
-    })
+    device
+        .app
+        .student
+        .save_student_settings(NewStudentSettings {
+            student: student.into(),
+            language: Language::En,
+            minutes: 10,
+            exercises: Some(9),
+            evenings: 5,
+            look,
+        })
 }
 
 fn goal(words: &str, reached: bool) -> Goal {

@@ -79,7 +79,9 @@ fn a_newer_pack_and_a_changed_setting_are_seen_at_once() {
     assert_eq!(minutes(&tablet, &student), 5);
     set_minutes(&tablet, &student, 12);
     assert_eq!(minutes(&tablet, &student), 12);
-    tablet.hands.will_pick(&renamed_pack(&desk, &class, "Room 8"));
+    tablet
+        .hands
+        .will_pick(&renamed_pack(&desk, &class, "Room 8"));
     let id = StudentId {
         student: student.clone(),
     };
@@ -123,7 +125,9 @@ fn a_restored_copy_is_seen_at_once() {
     tablet.to("2026-09-02");
     assert_eq!(minutes(&tablet, &student), 5, "opened, so copied");
     set_minutes(&tablet, &student, 12);
-    tablet.hands.will_pick(&renamed_pack(&desk, &class, "Room 8"));
+    tablet
+        .hands
+        .will_pick(&renamed_pack(&desk, &class, "Room 8"));
     let id = StudentId {
         student: student.clone(),
     };
@@ -135,7 +139,11 @@ fn a_restored_copy_is_seen_at_once() {
     let copies = tablet.app.device.copies(store.clone()).unwrap().copies;
     let daily = copies.iter().find(|copy| copy.kind == CopyKind::Daily);
     let name = daily.unwrap().name.clone();
-    tablet.app.device.restore_copy(RestoreCopy { store, name }).unwrap();
+    tablet
+        .app
+        .device
+        .restore_copy(RestoreCopy { store, name })
+        .unwrap();
     assert_eq!(minutes(&tablet, &student), 5);
     assert_eq!(title(&tablet), "Room 7 (invented)");
     assert!(desk.app.desk.class_setup(ClassId { class }).is_ok());

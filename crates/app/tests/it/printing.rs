@@ -42,7 +42,11 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
         .next()
         .unwrap();
     for what in [sheet(concept, 6), plain("chart"), plain("slips")] {
-        let made = desk.app.desk.print(asked(&class, what, Language::Es)).unwrap();
+        let made = desk
+            .app
+            .desk
+            .print(asked(&class, what, Language::Es))
+            .unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
         assert_eq!(bytes.len(), made.bytes);
         assert!(bytes.starts_with(b"%PDF-"));

@@ -199,11 +199,25 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     desk.app.desk.remove_seat(seat.clone()).unwrap();
     let number = desk.app.device.start(Nothing {}).unwrap().removed[0].number;
     desk.app.desk.discard_removed(RemovedId { number }).unwrap();
-    assert!(desk.app.device.start(Nothing {}).unwrap().removed.is_empty());
+    assert!(
+        desk.app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .removed
+            .is_empty()
+    );
     assert!(gone(&desk));
     desk.app.desk.delete_class(id()).unwrap();
     desk.to("2026-09-03");
-    assert!(desk.app.device.start(Nothing {}).unwrap().removed.is_empty());
+    assert!(
+        desk.app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .removed
+            .is_empty()
+    );
     assert!(gone(&desk));
     assert!(holding(&data, "Bao").is_empty());
 }

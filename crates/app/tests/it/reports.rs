@@ -126,10 +126,17 @@ fn every_report_of_the_table_is_listed_looked_at_and_saved_in_every_language() {
             assert!(!report.title.is_empty() && !report.about.is_empty());
             let mut wanted = asked(&class, &report.name, values_for(&report.fields, &concept));
             wanted.options.language = language;
-            assert_eq!(desk.app.desk.preview(wanted.clone()).is_ok(), report.previewed);
+            assert_eq!(
+                desk.app.desk.preview(wanted.clone()).is_ok(),
+                report.previewed
+            );
             let made = desk.app.desk.print(wanted).unwrap();
             let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
-            assert!(!bytes.is_empty() && bytes.len() == made.bytes, "{}", report.name);
+            assert!(
+                !bytes.is_empty() && bytes.len() == made.bytes,
+                "{}",
+                report.name
+            );
         }
     }
 }
@@ -187,9 +194,17 @@ fn a_sheet_is_looked_at_before_it_is_printed_and_has_the_same_exercises() {
     assert_eq!(looked(Some(7)), looked(Some(7)));
     assert_ne!(looked(Some(7)), looked(Some(8)));
     assert!(looked(Some(7)).contains("Name3x"));
-    let made = desk.app.desk.print(asked(&class, "seat_sheet", sheet(Some(7)))).unwrap();
+    let made = desk
+        .app
+        .desk
+        .print(asked(&class, "seat_sheet", sheet(Some(7))))
+        .unwrap();
     assert!(made.file_name.ends_with("-7.pdf"), "{}", made.file_name);
-    let chart = desk.app.desk.preview(asked(&class, "chart", ReportValues::default())).unwrap();
+    let chart = desk
+        .app
+        .desk
+        .preview(asked(&class, "chart", ReportValues::default()))
+        .unwrap();
     assert!(chart.parts.len() > 10);
     let mut settings = desk.app.device.start(Nothing {}).unwrap().settings;
     settings.names_covered = true;
@@ -200,7 +215,11 @@ fn a_sheet_is_looked_at_before_it_is_printed_and_has_the_same_exercises() {
 #[test]
 fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() {
     let (desk, class) = rated_class();
-    let pages = |class: &str| desk.app.desk.print(asked(class, "family_pages", ReportValues::default()));
+    let pages = |class: &str| {
+        desk.app
+            .desk
+            .print(asked(class, "family_pages", ReportValues::default()))
+    };
     let made = pages(&class).unwrap();
     let all = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
     let one = print(&desk, &class, "family", seat(3)).unwrap();
@@ -229,12 +248,18 @@ fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
             seat: 24,
         })
         .unwrap();
-    assert!(shown(&desk, &class, "share_safe", ReportValues::default()).contains("cannot be handed out"));
+    assert!(
+        shown(&desk, &class, "share_safe", ReportValues::default())
+            .contains("cannot be handed out")
+    );
     let refused = CallError::Invalid {
         field: "share_table".into(),
         rule: "nearly_same_class".into(),
     };
-    assert_eq!(print(&desk, &class, "share_safe", ReportValues::default()), Err(refused));
+    assert_eq!(
+        print(&desk, &class, "share_safe", ReportValues::default()),
+        Err(refused)
+    );
 }
 
 #[test]

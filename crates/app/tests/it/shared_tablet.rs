@@ -2,8 +2,8 @@
 
 use crate::support::{Device, class_and_tablet, rate, rating, seat_code};
 use surefoot_app::{
-    BackUp, CALLS, Call, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName, StudentDay,
-    StudentId, Unlocked, dispatch,
+    BackUp, CALLS, Call, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName,
+    StudentDay, StudentId, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_record::StudentLook;
@@ -206,5 +206,9 @@ fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
         tablet.app.student.unlock(typed(&sky, "998877")).unwrap(),
         Unlocked::Open
     );
-    tablet.app.student.remove_pin(StudentId { student: sky }).unwrap();
+    tablet
+        .app
+        .student
+        .remove_pin(StudentId { student: sky })
+        .unwrap();
 }

@@ -154,7 +154,10 @@ fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
     assert_eq!(today.concepts[0].confidence, Some(Confidence::OnMyOwn));
     assert_eq!(today.concepts[0].outcome, Some(Outcome::Right));
     let cleared = tap(&student, "2026-09-01", &first, None, None);
-    assert_eq!(rated(&tablet.app.student.check_in(cleared).unwrap()), vec![None; 6]);
+    assert_eq!(
+        rated(&tablet.app.student.check_in(cleared).unwrap()),
+        vec![None; 6]
+    );
 }
 
 #[test]
@@ -412,14 +415,17 @@ fn evening(
     minutes: u32,
     exercises: Option<u32>,
 ) -> Result<StudentSettings, CallError> {
-    tablet.app.student.save_student_settings(NewStudentSettings {
-        student: student.into(),
-        language: Language::En,
-        minutes,
-        exercises,
-        evenings: 5,
-        look: StudentLook::default(),
-    })
+    tablet
+        .app
+        .student
+        .save_student_settings(NewStudentSettings {
+            student: student.into(),
+            language: Language::En,
+            minutes,
+            exercises,
+            evenings: 5,
+            look: StudentLook::default(),
+        })
 }
 
 #[test]
@@ -566,14 +572,17 @@ fn focus_and_minutes_have_bounds() {
     assert_eq!(focus(&ids[..3]).unwrap().focus, ids[..3]);
     assert!(matches!(focus(&ids), Err(CallError::Invalid { .. })));
     let settings = |minutes, evenings| {
-        tablet.app.student.save_student_settings(NewStudentSettings {
-            student: student.clone(),
-            language: Language::Es,
-            minutes,
-            exercises: None,
-            evenings,
-            look: StudentLook::default(),
-        })
+        tablet
+            .app
+            .student
+            .save_student_settings(NewStudentSettings {
+                student: student.clone(),
+                language: Language::Es,
+                minutes,
+                exercises: None,
+                evenings,
+                look: StudentLook::default(),
+            })
     };
     let saved = settings(12, 3).unwrap();
     assert_eq!((saved.minutes, saved.evenings), (12, 3));

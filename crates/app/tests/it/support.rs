@@ -6,9 +6,9 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 use surefoot_app::{
-    App, CallError, CheckInTap, ClassId, CreateClass, FileDialogs, FileKind, FileSource, ImportAsked,
-    ImportFrom, JobId, JobResult, Join, NoVoice, Nothing, FixedClock, StudentDay, StudentId, file_at,
-    files_in, write_atomic,
+    App, CallError, CheckInTap, ClassId, CreateClass, FileDialogs, FileKind, FileSource,
+    FixedClock, ImportAsked, ImportFrom, JobId, JobResult, Join, NoVoice, Nothing, StudentDay,
+    StudentId, file_at, files_in, write_atomic,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};

@@ -335,7 +335,9 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     let desk = Device::on("2026-09-01");
     let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
     let pack = desk.pack_of(&class);
-    let code = desk.app.desk.join_slips(id(&class)).unwrap()[0].code.clone();
+    let code = desk.app.desk.join_slips(id(&class)).unwrap()[0]
+        .code
+        .clone();
     let (tablet, other) = (Device::on("2026-09-01"), Device::on("2026-09-01"));
     let one = tablet.join(&pack, &code, "Sky").unwrap().id;
     let two = other.join(&pack, &code, "Rain").unwrap().id;
@@ -500,7 +502,10 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         class: class.clone(),
         assignment: listed[0].id.clone(),
     };
-    assert!(desk.app.desk.restore_assignment(which()).is_err(), "it stands");
+    assert!(
+        desk.app.desk.restore_assignment(which()).is_err(),
+        "it stands"
+    );
     let withdrawn = desk.app.desk.withdraw_assignment(which()).unwrap();
     assert!(
         withdrawn.len() == 1 && withdrawn[0].withdrawn,

@@ -90,7 +90,10 @@ fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
     fs::remove_dir_all(folder.path()).unwrap();
     let trouble = (0..20).find_map(|_| desk.app.desk.watch(Nothing {}).unwrap().trouble);
     assert!(trouble.is_some(), "a folder that is gone is told");
-    assert_eq!(desk.app.desk.unwatch_folder(Nothing {}).unwrap().folder, None);
+    assert_eq!(
+        desk.app.desk.unwatch_folder(Nothing {}).unwrap().folder,
+        None
+    );
     desk.to("2026-09-02");
     assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
 }

@@ -2,7 +2,7 @@
 
 use super::sheet::{LanguageName, PaperName};
 use std::path::PathBuf;
-use surefoot_app::reports::{REPORTS, Report, ReportSource};
+use surefoot_app::reports::{self, REPORTS, Report, ReportSource};
 use surefoot_app::{Clock, DeviceClock, ReportField, ReportValues, write_atomic};
 use surefoot_catalogue::{Language, Locale};
 use surefoot_exercises::Level;
@@ -72,7 +72,7 @@ pub struct Args {
 
 /// The report of this name, written with hyphens.
 fn named(name: &str) -> Result<&'static Report, String> {
-    Report::named(&name.replace('-', "_")).map_err(|_| {
+    reports::named(&name.replace('-', "_")).map_err(|_| {
         let names: Vec<_> = (REPORTS.iter().map(|report| report.name.replace('_', "-"))).collect();
         format!("there are: {}", names.join(", "))
     })
