@@ -81,13 +81,13 @@ pub use voice::{NoVoice, Voice};
 
 use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
-use surefoot_desk::group_views::{GroupPage, GroupsDesk, GroupsView};
-use surefoot_desk::own_views::{OwnDesk, OwnExercisePage, OwnTried};
-use surefoot_desk::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
-use surefoot_desk::views::{
+use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, ImportAccount,
     JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
+use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};

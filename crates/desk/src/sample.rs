@@ -1,6 +1,6 @@
 //! Exercises to do or discuss together, with the slip worth talking about.
 
-use super::group_views::{SampleExercise, SampleSlip};
+use crate::groups::views::{SampleExercise, SampleSlip};
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_exercises::{Item, Level, generate, has_generator};
 

@@ -1,7 +1,7 @@
 //! What the Talk, Enter and comparing screens are given.
 
-use super::group_views::{GroupMember, SampleExercise};
-use super::views::{MistakeCount, Trend};
+use crate::groups::views::{GroupMember, SampleExercise};
+use crate::views::{MistakeCount, Trend};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::{Confidence, Outcome};

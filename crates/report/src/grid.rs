@@ -10,7 +10,7 @@ use crate::error::ReportError;
 use crate::words::Words;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::views::{Board, Trend};
+use surefoot_desk::{Board, Trend};
 
 /// A cell.
 #[derive(Debug, Clone, PartialEq)]
@@ -151,10 +151,7 @@ fn named_head(w: &Words) -> Result<Vec<String>, ReportError> {
     ])
 }
 
-fn named_cells(
-    w: &Words,
-    row: &surefoot_desk::views::BoardRow,
-) -> Result<Vec<GridCell>, ReportError> {
+fn named_cells(w: &Words, row: &surefoot_desk::BoardRow) -> Result<Vec<GridCell>, ReportError> {
     let phase = match row.phase {
         Phase::Preview => "phase-preview",
         Phase::Practice => "phase-practice",

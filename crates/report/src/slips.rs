@@ -7,7 +7,7 @@ use crate::mark::{Mark, Pen, rectangle};
 use crate::paper::Look;
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::words::Words;
-use surefoot_desk::views::JoinSlip;
+use surefoot_desk::JoinSlip;
 
 /// Room between the line to cut along and the words, in points.
 const PAD: f32 = 11.0;

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU32, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
-use surefoot_desk::views::ImportAccount;
+use surefoot_desk::ImportAccount;
 use ts_rs::TS;
 
 /// A long job by number.

@@ -4,7 +4,7 @@ use super::{ClassId, DeskDoor};
 use crate::context::random;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::views::{AssignmentReport, NewAssignment};
+use surefoot_desk::{AssignmentReport, NewAssignment};
 use ts_rs::TS;
 
 /// A new assignment.

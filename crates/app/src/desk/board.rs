@@ -3,8 +3,8 @@
 use super::{ClassId, DeskDoor, SeatId};
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::teaching_views::{Comparison, StudentPage};
-use surefoot_desk::views::{Board, ConceptReports};
+use surefoot_desk::{Board, ConceptReports};
+use surefoot_desk::{Comparison, StudentPage};
 use ts_rs::TS;
 
 /// The board of some seats alone.

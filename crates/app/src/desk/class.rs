@@ -10,7 +10,7 @@ use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
 use surefoot_desk::Chance;
-use surefoot_desk::views::{
+use surefoot_desk::{
     ClassSetup, ClassSummary, CopyClass, JoinSlip, NewClass, PacingList, PlacedConcept,
     SeatHoldings,
 };

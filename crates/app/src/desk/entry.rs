@@ -4,7 +4,7 @@ use super::DeskDoor;
 use crate::context::values::Nothing;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::teaching_views::{EntryDay, EntryMade};
+use surefoot_desk::{EntryDay, EntryMade};
 use ts_rs::TS;
 
 /// A day to fill in; nothing for the latest school day.

@@ -4,7 +4,7 @@ use super::{ClassId, DeskDoor};
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_desk::GroupEffort;
-use surefoot_desk::group_views::{GroupChosen, GroupPage, GroupWishes, GroupsDesk, GroupsView};
+use surefoot_desk::{GroupChosen, GroupPage, GroupWishes, GroupsDesk, GroupsView};
 use ts_rs::TS;
 
 /// Small groups asked for.

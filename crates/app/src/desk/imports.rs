@@ -12,7 +12,7 @@ use crate::lock::lock;
 use crate::read_files::hand_in_files::import_files;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
-use surefoot_desk::views::ImportAccount;
+use surefoot_desk::ImportAccount;
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 

@@ -29,8 +29,8 @@ use crate::lock::lock;
 use removed::Removals;
 use serde::{Deserialize, Serialize};
 use std::sync::{Arc, Mutex};
+use surefoot_desk::ClassSummary;
 use surefoot_desk::OpenClass;
-use surefoot_desk::views::ClassSummary;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
 

@@ -8,7 +8,7 @@ use crate::read_files::bank_files::bank_files;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::catalogue_file::{CatalogueReading, ConceptDraft, MOST_CATALOGUE_BYTES};
 use surefoot_catalogue::table::LineRefused;
-use surefoot_desk::own_views::{OwnDesk, OwnExercisePage, OwnTried};
+use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_exercises::Response;
 use surefoot_store::DeskStore;
 use ts_rs::TS;

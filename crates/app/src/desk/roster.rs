@@ -6,7 +6,7 @@ use crate::context::values::Nothing;
 use crate::error::CallError;
 use crate::read_files::roster_files::roster_files;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::views::RosterFile;
+use surefoot_desk::RosterFile;
 use ts_rs::TS;
 
 /// Roster text as pasted: a name a line, or a column of a table.

@@ -4,7 +4,7 @@ use super::DeskDoor;
 use crate::context::values::Nothing;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::teaching_views::TalkView;
+use surefoot_desk::TalkView;
 use ts_rs::TS;
 
 /// Today's talk.

@@ -9,7 +9,7 @@ use crate::error::CallError;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
-use surefoot_desk::views::ClassSummary;
+use surefoot_desk::ClassSummary;
 use surefoot_exercises::messages;
 use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;

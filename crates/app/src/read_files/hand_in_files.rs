@@ -8,7 +8,7 @@ use chrono::NaiveDate;
 use std::sync::mpsc;
 use std::thread;
 use surefoot_desk::Import;
-use surefoot_desk::views::ImportAccount;
+use surefoot_desk::ImportAccount;
 use surefoot_store::DeskStore;
 
 /// Files that may be open while the desk is busy with an earlier one.

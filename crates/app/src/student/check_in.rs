@@ -4,6 +4,7 @@ use super::StudentDoor;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_student::Tapped;
 use surefoot_student::views::Today;
 use ts_rs::TS;
 
@@ -50,8 +51,10 @@ impl StudentDoor {
                 today,
                 tap.date,
                 &tap.concept,
-                tap.confidence,
-                tap.outcome,
+                Tapped {
+                    confidence: tap.confidence,
+                    outcome: tap.outcome,
+                },
             )?;
             Ok(surefoot_student::today(
                 store,

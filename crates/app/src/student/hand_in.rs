@@ -12,8 +12,9 @@ use surefoot_student::views::{HandInMade, HandInPreview};
 impl StudentDoor {
     /// What a hand-in would hold.
     pub fn hand_in_preview(&self, id: StudentId) -> Result<HandInPreview, CallError> {
+        let today = self.context.today();
         self.as_student(&id.student, |store, joined| {
-            Ok(surefoot_student::hand_in_preview(store, joined)?)
+            Ok(surefoot_student::hand_in_preview(store, joined, today)?)
         })
     }
 

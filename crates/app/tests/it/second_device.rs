@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_app::{CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 use surefoot_exchange::Refusal;
 
 const WORDS: &str = "seven quiet rivers";

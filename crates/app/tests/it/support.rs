@@ -13,7 +13,7 @@ use surefoot_app::{
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::{ClassSummary, ImportAccount, NewClass};
+use surefoot_desk::{ClassSummary, ImportAccount, NewClass};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 

@@ -8,7 +8,7 @@ use surefoot_app::{
     StudentId, TaughtFrom,
 };
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::views::{Board, NewAssignment, NewClass, Verdict};
+use surefoot_desk::{Board, NewAssignment, NewClass, Verdict};
 use surefoot_exchange::PracticeRules;
 use surefoot_practice::Reason;
 use surefoot_student::practice_views::PracticeStep;

@@ -5,7 +5,7 @@ use std::fs;
 use std::io::Write as _;
 use surefoot_app::{JobResult, Nothing};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::{ImportAccount, Verdict};
+use surefoot_desk::{ImportAccount, Verdict};
 
 fn zip_of(files: &[(&str, Vec<u8>)]) -> Vec<u8> {
     let mut zip = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));

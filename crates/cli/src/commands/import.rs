@@ -4,7 +4,7 @@ use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 
 /// Arguments of `surefoot import`.
 #[derive(clap::Args)]

@@ -1,7 +1,7 @@
 //! Filling in a day: paper and observations.
 
 use super::{Desk, date};
-use crate::teaching_views::{EntryDay, EntryMade, EntryValue};
+use crate::{EntryDay, EntryMade, EntryValue};
 use crate::{TeacherError, board, entry_day, make_entry};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};

@@ -1,7 +1,7 @@
 //! Groups: suggested, edited by hand, kept, recorded; the record moves the estimate.
 
 use super::{Desk, date};
-use crate::group_views::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
+use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
 use crate::{
     GroupEffort, TeacherError, board, board_of, concept_reports, group_page, groups_desk,
     keep_group_wishes, keep_groups, plan_groups, record_group, remove_seat, set_taught_from,

@@ -204,7 +204,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
             .all(|a| a.result == AnswerResult::Alone && a.seed < 1 << 60)
     );
     // The hand-in counts them as any practice of the concept.
-    let preview = surefoot_student::hand_in_preview(&store, &joined).unwrap();
+    let preview = surefoot_student::hand_in_preview(&store, &joined, date(TODAY)).unwrap();
     assert_eq!(preview.answers, 6);
 }
 
@@ -228,7 +228,7 @@ fn a_wrong_answer_is_answered_by_the_teachers_words_and_counted_as_no_misconcept
     let right = response_for(&own.item().unwrap().answer);
     surefoot_student::answer(&store, &joined, date(TODAY), &open.exercise, &right, 5).unwrap();
     let answers = store.practice_answers().unwrap();
-    assert_eq!(answers[0].mistake, None);
+    assert_eq!(answers[0].misconception, None);
     assert_eq!(answers[0].result, AnswerResult::WithHelp);
 }
 
@@ -412,7 +412,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let year = desk.open().facts.year.clone();
     let copied = copy_class(
         &desk.store,
-        &crate::views::CopyClass {
+        &crate::CopyClass {
             from: desk.class.clone(),
             title: "Next year".into(),
             names: vec!["B".into()],

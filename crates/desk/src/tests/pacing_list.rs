@@ -1,7 +1,7 @@
 //! A pacing list pasted in, and a rotation spread evenly anew.
 
 use super::{Desk, date};
-use crate::views::PacingTrouble;
+use crate::PacingTrouble;
 use crate::{TeacherError, balanced_rotation, open_class, read_pacing, set_first_lessons};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;

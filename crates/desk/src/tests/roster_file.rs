@@ -1,6 +1,6 @@
 //! Rosters from files. Headers: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
 
-use crate::views::RosterFile;
+use crate::RosterFile;
 use crate::{TeacherError, read_roster_files};
 
 const USERS_1_1: &str = "sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password\r\n";

@@ -1,7 +1,7 @@
 //! The share-safe table on a desk, its log, and practice for a seat.
 
 use super::{Desk, date};
-use crate::share_views::{ShareShown, ShareStanding, ShareStep};
+use crate::{ShareShown, ShareStanding, ShareStep};
 use crate::{TeacherError, release_share_table, remove_seat, seat_practice, share_table};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;

@@ -1,8 +1,8 @@
 //! The talk plan of a day.
 
 use super::{Desk, date};
-use crate::group_views::GroupWishes;
-use crate::teaching_views::TalkView;
+use crate::GroupWishes;
+use crate::TalkView;
 use crate::{TeacherError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
 use surefoot_catalogue::Language;
 

@@ -4,7 +4,7 @@ use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, p
 use std::collections::BTreeMap;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::views::{Board, BoardRow};
+use surefoot_desk::{Board, BoardRow};
 
 /// Mistakes listed at most.
 const MOST_MISTAKES: usize = 8;

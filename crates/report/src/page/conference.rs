@@ -4,7 +4,7 @@ use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, p
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+use surefoot_desk::{StudentConcept, StudentPage};
 
 /// Concepts needed most, and those that stand best.
 const MOST_NEEDED: usize = 10;

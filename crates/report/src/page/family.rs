@@ -4,7 +4,7 @@ use super::{Draft, Drafted, RatedLine, ReportPage, ReportPart, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+use surefoot_desk::{StudentConcept, StudentPage};
 
 /// Concepts shown as going well, and as needing time.
 const MOST_WELL: usize = 5;

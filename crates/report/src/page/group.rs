@@ -3,7 +3,7 @@
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
-use surefoot_desk::group_views::{GroupPage, SampleExercise};
+use surefoot_desk::{GroupPage, SampleExercise};
 
 /// The page of a group.
 ///

@@ -4,8 +4,8 @@ use super::Drafted;
 use crate::words::Words;
 use chrono::{Datelike, NaiveDate};
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::teaching_views::CalibrationVerdict;
-use surefoot_desk::views::{MistakeCount, Trend};
+use surefoot_desk::CalibrationVerdict;
+use surefoot_desk::{MistakeCount, Trend};
 use surefoot_exercises::Block;
 use surefoot_exercises::text::blocks_text;
 

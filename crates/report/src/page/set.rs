@@ -262,10 +262,8 @@ mod tests {
     use surefoot_catalogue::rating::{Confidence, Outcome};
     use surefoot_catalogue::rotation::Phase;
     use surefoot_catalogue::{Catalogue, Language};
-    use surefoot_desk::group_views::GroupMember;
-    use surefoot_desk::teaching_views::{
-        CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage,
-    };
+    use surefoot_desk::GroupMember;
+    use surefoot_desk::{CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage};
     use surefoot_record::ConceptName;
 
     /// A student with a report on everything, the longest titles first, and the

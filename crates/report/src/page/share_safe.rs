@@ -3,7 +3,7 @@
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::words::Words;
 use surefoot_catalogue::Locale;
-use surefoot_desk::share_views::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
+use surefoot_desk::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
 
 /// The page of a share-safe table.
 ///

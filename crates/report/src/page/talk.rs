@@ -3,7 +3,7 @@
 use super::group::put_exercise;
 use super::{Draft, Drafted, ReportPage, ReportPart, phrases};
 use surefoot_catalogue::Locale;
-use surefoot_desk::teaching_views::{TalkConcept, TalkView, TalkWay};
+use surefoot_desk::{TalkConcept, TalkView, TalkWay};
 
 /// The page of a talk plan.
 ///

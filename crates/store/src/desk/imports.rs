@@ -1,10 +1,10 @@
 //! Imports, their accounts, and the hand-ins kept.
 
 use super::super::StoreError;
-use super::super::columns::date_at;
+use super::super::columns::{date_at, unknown};
 use super::DeskStore;
 use chrono::NaiveDate;
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{OptionalExtension, Row, params};
 
 /// Whether a device's hand-ins count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -21,16 +21,17 @@ impl DeviceState {
     pub(super) fn word(self) -> &'static str {
         match self {
             Self::Accepted => "accepted",
-            Self::Held => "held",
-            Self::PutAside => "put_aside",
+            Self::Held => "quarantined",
+            Self::PutAside => "rejected",
         }
     }
 
-    pub(super) fn from_word(word: &str) -> Self {
-        match word {
-            "accepted" => Self::Accepted,
-            "held" => Self::Held,
-            _ => Self::PutAside,
+    pub(super) fn at(row: &Row<'_>, index: usize) -> rusqlite::Result<Self> {
+        match row.get_ref(index)?.as_str()? {
+            "accepted" => Ok(Self::Accepted),
+            "quarantined" => Ok(Self::Held),
+            "rejected" => Ok(Self::PutAside),
+            other => Err(unknown(index, "device state", other)),
         }
     }
 }

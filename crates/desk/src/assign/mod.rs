@@ -1,0 +1,8 @@
+//! Assignments: what the teacher assigned, and who has done how much of it.
+
+pub(crate) mod assignments;
+
+pub use assignments::{
+    MOST_ASSIGNED_CONCEPTS, MOST_ITEMS_EACH, assign, assignments, restore_assignment,
+    withdraw_assignment,
+};
