@@ -105,7 +105,7 @@ impl From<ReportError> for CallError {
             ReportError::NoConcept { .. } => Self::NotFound {
                 what: "concept".into(),
             },
-            other => Self::Storage {
+            other => Self::Internal {
                 detail: other.to_string(),
             },
         }

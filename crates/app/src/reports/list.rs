@@ -6,6 +6,7 @@ use super::values::ReportField;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::{Language, Locale};
+use surefoot_report::ReportError;
 use surefoot_report::words::Words;
 use ts_rs::TS;
 
@@ -41,14 +42,18 @@ pub struct ReportInfo {
 /// # Errors
 /// [`CallError::Internal`] if a message is missing.
 pub fn list(language: Language) -> Result<Vec<ReportInfo>, CallError> {
-    let words = Words::new(Locale::from(language))?;
+    let words = Words::new(Locale::from(language)).map_err(ReportError::from)?;
+    let word = |part: &str, id: &str| {
+        let found = words.get(&format!("report-{part}-{id}"));
+        found.map_err(ReportError::from)
+    };
     let info = |report: &Report| -> Result<ReportInfo, CallError> {
         let id = report.name.replace('_', "-");
         Ok(ReportInfo {
             name: report.name.to_owned(),
             section: report.section,
-            title: words.get(&format!("report-name-{id}"))?,
-            about: words.get(&format!("report-about-{id}"))?,
+            title: word("name", &id)?,
+            about: word("about", &id)?,
             fields: report.fields.to_vec(),
             previewed: !matches!(report.output, Output::File { preview: None, .. }),
         })

@@ -469,7 +469,7 @@ most: number, } | { "code": "no_such_weekday",
  */
 found: number, } | { "code": "no_school_day" };
 export type CalibrationVerdict = "over" | "under" | "near" | "unclear" | "too_little";
-export type CallError = { "code": "unknown_call", 
+export type CallError = { "code": "internal", detail: string, } | { "code": "unknown_call", 
 /**
  * The name asked for.
  */
@@ -567,11 +567,7 @@ check_ins: number,
 /**
  * Finished exercises that were new here.
  */
-answers: number, 
-/**
- * Where the program stands now.
- */
-start: Start, };
+answers: number, };
 export type CatalogueFormat = "csv" | "case";
 export type CatalogueReading = { 
 /**
@@ -2556,10 +2552,6 @@ concept: ConceptName,
  */
 rating: Confidence, 
 /**
- * Its date.
- */
-rated_on: string, 
-/**
  * Results since that rating, self-marked or seen by the teacher: right and wrong.
  */
 results: [number, number], 
@@ -2819,10 +2811,6 @@ item: ItemView,
  * The hints taken so far.
  */
 hints_taken: Array<Array<Block>>, 
-/**
- * Wrong answers given so far, 0 or 1.
- */
-tries: number, 
 /**
  * How sure the student said to be, once said.
  */
@@ -3203,11 +3191,7 @@ alone: number,
 /**
  * Of these, right with a hint or at the second try.
  */
-with_help: number, 
-/**
- * When it was last practised.
- */
-last_practised: string | null, };
+with_help: number, };
 export type PathPrint = { 
 /**
  * The student's id.
@@ -3358,78 +3342,7 @@ evenings_most: number,
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
-export type PrintAsked = { 
-/**
- * The class's id.
- */
-class: string, 
-/**
- * What.
- */
-what: Printed, 
-/**
- * How.
- */
-look: PrintLook, };
-export type PrintLook = { 
-/**
- * The language of the print.
- */
-language: Language, 
-/**
- * The paper.
- */
-paper: PrintPaper, 
-/**
- * With space to work or write in; else as little paper as will do.
- */
-roomy: boolean, };
 export type PrintPaper = "a4" | "letter";
-export type Printed = { "kind": "sheet", 
-/**
- * Concepts, in order.
- */
-concepts: Array<string>, 
-/**
- * How far the exercises reach.
- */
-level: Level, 
-/**
- * Exercises of each concept.
- */
-count: number, 
-/**
- * With the answer key on a page apart.
- */
-with_key: boolean, 
-/**
- * The numbers to have, as in a preview; fresh ones when not given.
- */
-seed: number | null, } | { "kind": "seat_sheet", 
-/**
- * The seat.
- */
-seat: number, 
-/**
- * Exercises of each concept.
- */
-count: number, 
-/**
- * With the answer key on a page apart.
- */
-with_key: boolean, 
-/**
- * As of a sheet.
- */
-seed: number | null, } | { "kind": "chart" } | { "kind": "slips", 
-/**
- * Whether the names of the roster stand on them.
- */
-with_names: boolean, } | { "kind": "family_pages" } | { "kind": "report", 
-/**
- * Which.
- */
-report: ReportWanted, };
 export type Profile = { 
 /**
  * Names the student's database file on this device.
@@ -3653,6 +3566,12 @@ share: number,
  * Whether it holds figures, which stand in the middle.
  */
 figures: boolean, };
+export type PrintOptions = { language: Language, paper: PrintPaper, roomy: boolean, };
+export type ReportAsked = { class: string, report: string, values: ReportValues, options: PrintOptions, };
+export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
+export type ReportInfo = { name: string, section: ReportSection, title: string, about: string, fields: Array<ReportField>, previewed: boolean, };
+export type ReportSection = "sheet" | "seat_sheet" | "chart" | "report" | "table" | "slips";
+export type ReportValues = { seat?: number, concept?: string, seats?: Array<number>, minutes?: number, concepts?: Array<string>, level?: Level, count?: number, with_key?: boolean, with_names?: boolean, seed?: number, };
 export type ReportPage = { 
 /**
  * Its title.
@@ -3728,27 +3647,6 @@ columns: Array<ReportColumn>,
  * Its rows; the first cell names the row.
  */
 rows: Array<Array<string>>, };
-export type ReportWanted = { "of": "family", 
-/**
- * The seat.
- */
-seat: number, } | { "of": "conference", 
-/**
- * The seat.
- */
-seat: number, } | { "of": "class_summary" } | { "of": "share_safe" } | { "of": "group", 
-/**
- * The concept.
- */
-concept: string, 
-/**
- * Its seats.
- */
-seats: Array<number>, } | { "of": "talk", 
-/**
- * Minutes there are.
- */
-minutes: number, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -3895,7 +3793,7 @@ store: StoreName,
 /**
  * Whether another one stood in its place and was put aside.
  */
-put_aside: boolean, 
+quarantined: boolean, 
 /**
  * Where the program stands now.
  */
@@ -3914,10 +3812,6 @@ names: Array<string>,
  */
 left_out: number, };
 export type RosterFile = { 
-/**
- * Whether they are a OneRoster export.
- */
-one_roster: boolean, 
 /**
  * The classes in them, by title.
  */
@@ -4550,20 +4444,6 @@ exercise: string,
  * How sure.
  */
 sure: Confidence, };
-export type TableAsked = { 
-/**
- * The class's id.
- */
-class: string, 
-/**
- * What stands in it.
- */
-table: TableWanted, 
-/**
- * Language of its words.
- */
-language: Language, };
-export type TableWanted = "board_csv" | "summary_csv" | "workbook";
 export type TalkAsked = { 
 /**
  * The class.
@@ -4783,11 +4663,7 @@ confidence: Confidence | null,
 /**
  * How it went, if marked.
  */
-outcome: Outcome | null, 
-/**
- * The rating given last time the concept came round.
- */
-last_confidence: Confidence | null, };
+outcome: Outcome | null, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type TrendTest = { 
 /**
@@ -4975,9 +4851,9 @@ export interface Calls {
   move_year: { args: MoveYear; out: ClassSetup };
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
-  delete_class: { args: ClassId; out: Start };
-  bring_back: { args: RemovedId; out: Start };
-  let_go: { args: RemovedId; out: Start };
+  delete_class: { args: ClassId; out: Nothing };
+  restore_removed: { args: RemovedId; out: Nothing };
+  discard_removed: { args: RemovedId; out: Nothing };
   spare_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   read_pacing: { args: PacingText; out: PacingList };
@@ -4996,7 +4872,7 @@ export interface Calls {
   unwatch_folder: { args: Nothing; out: Watch };
   export_class: { args: ClassKeyAsked; out: FileMade };
   pick_class_key: { args: Nothing; out: PickedSealed | null };
-  import_class: { args: OpenSealed; out: Start };
+  import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
   board: { args: ClassId; out: Board };
   group_board: { args: GroupBoard; out: Board };
@@ -5017,9 +4893,9 @@ export interface Calls {
   assignments: { args: ClassId; out: Array<AssignmentReport> };
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   restore_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
-  print: { args: PrintAsked; out: FileMade };
-  preview: { args: PrintAsked; out: ReportPage };
-  save_table: { args: TableAsked; out: FileMade };
+  reports: { args: Nothing; out: Array<ReportInfo> };
+  print: { args: ReportAsked; out: FileMade };
+  preview: { args: ReportAsked; out: ReportPage };
   print_practice: { args: StudentPrint; out: FileMade };
   print_path: { args: PathPrint; out: FileMade };
   own_desk: { args: ClassId; out: OwnDesk };
