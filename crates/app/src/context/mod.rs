@@ -55,7 +55,7 @@ impl Context {
         let paths = DataPaths::new(data);
         fs::create_dir_all(paths.world(World::Own).students()).map_err(files)?;
         clear_parts(paths.world(World::Own).folder())?;
-        let settings = read_settings(&paths.settings());
+        let settings = read_settings(&paths.settings())?;
         Ok(Self {
             paths,
             dialogs,

@@ -1,7 +1,9 @@
 //! Settings of this device, and whose data is open.
 
+use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use std::fs;
+use std::io::ErrorKind;
 use std::path::Path;
 use surefoot_catalogue::Language;
 use ts_rs::TS;
@@ -42,19 +44,46 @@ pub struct DeviceSettings {
     /// Whether names are covered on the teacher's screens.
     pub names_covered: bool,
     /// Screens whose guide was read; `all`: none is shown by itself.
-    #[serde(default)]
     pub guides_read: Vec<String>,
 }
 
-/// Settings that cannot be read are the usual ones: nothing else hangs on them.
-pub(crate) fn read_settings(path: &Path) -> DeviceSettings {
-    fs::read(path)
-        .ok()
-        .and_then(|text| serde_json::from_slice(&text).ok())
-        .unwrap_or(DeviceSettings {
-            language: Language::En,
-            theme: Theme::System,
-            names_covered: false,
-            guides_read: Vec::new(),
-        })
+/// The settings, or those of a new device if there are none yet.
+///
+/// # Errors
+/// [`CallError::Files`] for a file that cannot be read or has an unknown value; it names the
+/// value. Without the file the device starts with new settings.
+pub(crate) fn read_settings(path: &Path) -> Result<DeviceSettings, CallError> {
+    let text = match fs::read(path) {
+        Ok(text) => text,
+        Err(error) if error.kind() == ErrorKind::NotFound => {
+            return Ok(DeviceSettings {
+                language: Language::En,
+                theme: Theme::System,
+                names_covered: false,
+                guides_read: Vec::new(),
+            });
+        }
+        Err(error) => return Err(error.into()),
+    };
+    serde_json::from_slice(&text).map_err(|error| CallError::Files {
+        detail: format!("{}: {error}", path.display()),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_unknown_setting_is_named_and_no_file_is_a_new_device() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("settings.json");
+        assert_eq!(read_settings(&path).unwrap().theme, Theme::System);
+        let text = r#"{"language":"en","theme":"plaid","names_covered":false,"guides_read":[]}"#;
+        fs::write(&path, text).unwrap();
+        match read_settings(&path) {
+            Err(CallError::Files { detail }) => assert!(detail.contains("plaid"), "{detail}"),
+            other => panic!("{other:?}"),
+        }
+    }
 }

@@ -469,7 +469,7 @@ most: number, } | { "code": "no_such_weekday",
  */
 found: number, } | { "code": "no_school_day" };
 export type CalibrationVerdict = "over" | "under" | "near" | "unclear" | "too_little";
-export type CallError = { "code": "internal", detail: string, } | { "code": "unknown_call", 
+export type CallError = { "code": "unknown_call", 
 /**
  * The name asked for.
  */
@@ -530,6 +530,10 @@ detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": 
  * Seconds left.
  */
 wait_seconds: number, } | { "code": "storage", 
+/**
+ * For the log; holds no names.
+ */
+detail: string, } | { "code": "internal", 
 /**
  * For the log; holds no names.
  */
@@ -1052,7 +1056,7 @@ seat: number,
  */
 device: string, 
 /**
- * Whether its hand-ins count from now on, or it is put aside; nothing: undecided again.
+ * Whether its hand-ins count from now on, or it is rejected; nothing: undecided again.
  */
 accept: boolean | null, };
 export type DeviceSettings = { 
@@ -1142,7 +1146,7 @@ student: string,
  */
 exercise: string, 
 /**
- * The answer as it stands; nothing when it was emptied.
+ * The draft; nothing when it was emptied.
  */
 draft: Draft | null, };
 export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
@@ -1618,15 +1622,15 @@ new_entries: number,
 flags: Array<Flag>, };
 export type FileMade = { 
 /**
- * The file's name.
+ * Suggested name.
  */
 file_name: string, 
 /**
- * Where it was put, as the shell names it; nothing when the person changed their mind.
+ * Where it was saved, in words; nothing when the person decided against it.
  */
 place: string | null, 
 /**
- * Its size.
+ * Its size in bytes.
  */
 bytes: number, };
 export type FirstLessons = { 
@@ -1983,7 +1987,7 @@ class: string,
  */
 wishes: GroupWishes, 
 /**
- * The groups as they stand.
+ * The groups as edited.
  */
 groups: Array<GroupChosen>, 
 /**
@@ -3342,6 +3346,19 @@ evenings_most: number,
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
+export type PrintOptions = { 
+/**
+ * The language of the print.
+ */
+language: Language, 
+/**
+ * The paper.
+ */
+paper: PrintPaper, 
+/**
+ * With space to work or write in; else as little paper as possible.
+ */
+roomy: boolean, };
 export type PrintPaper = "a4" | "letter";
 export type Profile = { 
 /**
@@ -3553,6 +3570,23 @@ class: string,
  * The teacher's name for it, 1 to 60 characters.
  */
 title: string, };
+export type ReportAsked = { 
+/**
+ * The class's id.
+ */
+class: string, 
+/**
+ * The name of the report in the table.
+ */
+report: string, 
+/**
+ * What was chosen for its fields.
+ */
+values: ReportValues, 
+/**
+ * How it looks.
+ */
+options: PrintOptions, };
 export type ReportColumn = { 
 /**
  * Its name.
@@ -3566,12 +3600,36 @@ share: number,
  * Whether it holds figures, which stand in the middle.
  */
 figures: boolean, };
-export type PrintOptions = { language: Language, paper: PrintPaper, roomy: boolean, };
-export type ReportAsked = { class: string, report: string, values: ReportValues, options: PrintOptions, };
-export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
-export type ReportInfo = { name: string, section: ReportSection, title: string, about: string, fields: Array<ReportField>, previewed: boolean, };
-export type ReportSection = "sheet" | "seat_sheet" | "chart" | "report" | "table" | "slips";
-export type ReportValues = { seat?: number, concept?: string, seats?: Array<number>, minutes?: number, concepts?: Array<string>, level?: Level, count?: number, with_key?: boolean, with_names?: boolean, seed?: number, };
+export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
+/**
+ * At most.
+ */
+most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
+export type ReportInfo = { 
+/**
+ * Names it in `print` and `preview`.
+ */
+name: string, 
+/**
+ * Where it is listed.
+ */
+section: ReportSection, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * What it is for.
+ */
+about: string, 
+/**
+ * What it asks for.
+ */
+fields: Array<ReportField>, 
+/**
+ * Whether it can be looked at before it is printed.
+ */
+previewed: boolean, };
 export type ReportPage = { 
 /**
  * Its title.
@@ -3634,6 +3692,7 @@ label: string,
  * How many lines.
  */
 lines: number, };
+export type ReportSection = "sheet" | "seat_sheet" | "chart" | "report" | "table" | "slips";
 export type ReportTable = { 
 /**
  * What it is about, for those who listen.
@@ -3647,6 +3706,47 @@ columns: Array<ReportColumn>,
  * Its rows; the first cell names the row.
  */
 rows: Array<Array<string>>, };
+export type ReportValues = { 
+/**
+ * For [`ReportField::Seat`].
+ */
+seat?: number, 
+/**
+ * For [`ReportField::Group`]: the concept.
+ */
+concept?: string, 
+/**
+ * For [`ReportField::Group`]: the seats.
+ */
+seats?: Array<number>, 
+/**
+ * For [`ReportField::Minutes`].
+ */
+minutes?: number, 
+/**
+ * For [`ReportField::Concepts`].
+ */
+concepts?: Array<string>, 
+/**
+ * For [`ReportField::Level`].
+ */
+level?: Level, 
+/**
+ * For [`ReportField::Count`].
+ */
+count?: number, 
+/**
+ * For [`ReportField::Key`].
+ */
+with_key?: boolean, 
+/**
+ * For [`ReportField::Names`].
+ */
+with_names?: boolean, 
+/**
+ * For [`ReportField::Numbers`].
+ */
+seed?: number, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -3791,11 +3891,11 @@ export type Restored = {
  */
 store: StoreName, 
 /**
- * Whether another one stood in its place and was put aside.
+ * Whether another one was in its place and is now in quarantine.
  */
 quarantined: boolean, 
 /**
- * Where the program stands now.
+ * What the screens show now.
  */
 start: Start, };
 export type RosterClass = { 
@@ -4073,7 +4173,7 @@ today: string,
  */
 version: string, 
 /**
- * Whose data is open.
+ * Own data or the sample class.
  */
 world: World, 
 /**
@@ -4097,7 +4197,7 @@ damaged: Array<DamagedStore>,
  */
 years_over: Array<YearOver>, 
 /**
- * What was removed from the desk, while it can be brought back; the newest first.
+ * What was removed from the desk, while it can be restored; the newest first.
  */
 removed: Array<Removed>, 
 /**
@@ -4792,7 +4892,7 @@ nickname: string,
  * The class's last school day.
  */
 last_day: string, };
-export interface Calls {
+export interface DeviceCalls {
   start: { args: Nothing; out: Start };
   save_device_settings: { args: DeviceSettings; out: Start };
   exercise_words: { args: WordsOf; out: Array<MessageFile> };
@@ -4801,14 +4901,19 @@ export interface Calls {
   leave_sample: { args: Nothing; out: Start };
   job: { args: JobId; out: JobState };
   cancel_job: { args: JobId; out: JobState };
+  opened_files: { args: Nothing; out: OpenedFiles };
   copies: { args: StoreName; out: Copies };
   restore_copy: { args: RestoreCopy; out: Restored };
   back_up: { args: BackUp; out: FileMade };
   pick_backup: { args: Nothing; out: PickedSealed | null };
   restore_backup: { args: OpenSealed; out: Restored };
+  remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
+  speak: { args: ReadAloud; out: Nothing };
+  stop_speaking: { args: Nothing; out: Nothing };
+}
+export interface StudentCalls {
   pick_class_pack: { args: Nothing; out: PackOffer | null };
-  opened_files: { args: Nothing; out: OpenedFiles };
   check_seat_code: { args: SeatCodeTyped; out: Nothing };
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };
@@ -4829,8 +4934,6 @@ export interface Calls {
   take_class_pack: { args: StudentId; out: PackTaken | null };
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
-  speak: { args: ReadAloud; out: Nothing };
-  stop_speaking: { args: Nothing; out: Nothing };
   unlock: { args: PinTyped; out: Unlocked };
   lock_students: { args: Nothing; out: Nothing };
   set_pin: { args: PinTyped; out: Nothing };
@@ -4839,7 +4942,10 @@ export interface Calls {
   make_carry: { args: CarryAsked; out: FileMade };
   pick_carry: { args: Nothing; out: PickedSealed | null };
   take_carry: { args: OpenSealed; out: CarryDone };
-  remove_student: { args: RemoveStudent; out: Start };
+  print_practice: { args: StudentPrint; out: FileMade };
+  print_path: { args: PathPrint; out: FileMade };
+}
+export interface DeskCalls {
   read_roster: { args: RosterText; out: RosterNames };
   pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
@@ -4896,8 +5002,6 @@ export interface Calls {
   reports: { args: Nothing; out: Array<ReportInfo> };
   print: { args: ReportAsked; out: FileMade };
   preview: { args: ReportAsked; out: ReportPage };
-  print_practice: { args: StudentPrint; out: FileMade };
-  print_path: { args: PathPrint; out: FileMade };
   own_desk: { args: ClassId; out: OwnDesk };
   import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
   undo_own_import: { args: OwnImportId; out: OwnDesk };
@@ -4907,3 +5011,4 @@ export interface Calls {
   pick_concepts: { args: ClassId; out: CatalogueReading | null };
   import_concepts: { args: ConceptsPicked; out: OwnDesk };
 }
+export interface Calls extends DeviceCalls, StudentCalls, DeskCalls {}
