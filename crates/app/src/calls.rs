@@ -120,10 +120,10 @@ macro_rules! calls {
                 doors += "}\n";
             )*
             types.add::<CallError>();
-            let all = [$(concat!(stringify!($kind), "Calls")),*].join(", ");
+            let all = [$(concat!(stringify!($kind), "Calls")),*].join(" & ");
             format!(
                 "// Written by `WRITE_CONTRACT=1 cargo test -p surefoot-app --test contract`; do not edit.\n\
-                 {}{doors}export interface Calls extends {all} {{}}\n",
+                 {}{doors}export type Calls = {all};\n",
                 types.text()
             )
         }

@@ -3,7 +3,7 @@
 use crate::support::{Device, class_and_tablet, hand_in, school_year, seat_code};
 use std::sync::{Arc, Mutex};
 use surefoot_app::{
-    AnswerGiven, CallError, CarryAsked, CreateClass, ExerciseId, Goals, Language,
+    AnswerGiven, App, CallError, CarryAsked, CreateClass, DeviceClock, ExerciseId, Goals, Language,
     NewStudentSettings, Nothing, OpenSealed, PathPrint, PracticeAsked, PrintPaper, ReadAloud,
     StudentId, Sure, Voice, VoiceMissing,
 };
@@ -196,7 +196,8 @@ fn look_and_goals_come_along_to_a_second_device() {
             passphrase: WORDS.into(),
         })
         .unwrap();
-    assert_eq!(done.start.students[0].look, LOOK);
+    let start = home.app.device.start(Nothing {}).unwrap();
+    assert_eq!(start.students[0].look, LOOK);
     assert_eq!(path(&home, &done.student).goals, mine);
 }
 
@@ -315,7 +316,13 @@ fn a_text_is_read_in_place_of_what_was_read_and_without_a_voice_the_reason_is_na
         })
     );
     let heard = Heard::default();
-    let app = tablet.app.with_voice(Box::new(heard.clone()));
+    let app = App::open(
+        &tablet.folder.path().join("data"),
+        Box::new(tablet.hands.clone()),
+        Box::new(DeviceClock),
+        Box::new(heard.clone()),
+    )
+    .unwrap();
     app.device.speak(read("  tres más dos ")).unwrap();
     app.device.speak(read(" ")).unwrap();
     app.device.stop_speaking(Nothing {}).unwrap();

@@ -139,7 +139,8 @@ fn a_second_computer_opens_the_classs_hand_ins() {
             passphrase: WORDS.into(),
         })
     };
-    let start = add(&second).unwrap();
+    add(&second).unwrap();
+    let start = second.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes[0].id, class);
     let id = || ClassId {
         class: class.clone(),

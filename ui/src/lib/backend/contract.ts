@@ -5011,4 +5011,4 @@ export interface DeskCalls {
   pick_concepts: { args: ClassId; out: CatalogueReading | null };
   import_concepts: { args: ConceptsPicked; out: OwnDesk };
 }
-export interface Calls extends DeviceCalls, StudentCalls, DeskCalls {}
+export type Calls = DeviceCalls & StudentCalls & DeskCalls;
