@@ -2,9 +2,10 @@
 
 use super::Counts;
 use super::seeds::{number, seed32};
-use crate::app::files;
+use crate::context::folder::write_atomic;
+use crate::context::jobs::Progress;
 use crate::demo::learner::{Difficulties, Learner};
-use crate::{CallError, Progress, write_atomic};
+use crate::error::{CallError, files};
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::path::PathBuf;
 use surefoot_catalogue::Language;

@@ -211,7 +211,7 @@ fn start(asked: Line) -> Result<Running, String> {
     if rotation == 0 || !minutes.is_finite() || minutes <= 0.0 {
         return Err("rotation and minutes must be above 0".into());
     }
-    if calendar.windows(2).any(|pair| pair[0] >= pair[1]) {
+    if !calendar.is_sorted_by(|a, b| a < b) {
         return Err("the calendar must rise".into());
     }
     if prerequisites.iter().flatten().any(|p| *p >= concepts) {

@@ -143,7 +143,7 @@ fn mismatches(
     }
     let (mut sure, mut unsure) = (Vec::new(), Vec::new());
     for ((seat, concept), Since { results, practice }) in since {
-        let Some((rated_on, rating)) = last.get(&(seat, concept)).copied() else {
+        let Some((_, rating)) = last.get(&(seat, concept)).copied() else {
             continue;
         };
         let right = results[0] + practice[0];
@@ -162,7 +162,6 @@ fn mismatches(
                     student,
                     concept: class.facts.name(concept, language),
                     rating,
-                    rated_on,
                     results,
                     practice,
                 },

@@ -146,7 +146,7 @@ pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
     Ok(json!({ "dates": dates }))
 }
 
-/// Trend of every concept; here the rows stand concept first.
+/// Trend of every concept; here the rows are by concept first.
 pub fn trends(case: &Value, file: &Value) -> Result<Value, String> {
     #[derive(Deserialize)]
     struct Case {
