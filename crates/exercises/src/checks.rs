@@ -46,18 +46,18 @@ fn items_are_the_same_from_the_same_seed() {
 }
 
 #[test]
-fn the_key_is_right_and_every_mistake_is_noticed() {
+fn the_key_is_right_and_every_misconception_is_noticed() {
     each_item(|item| {
         let marked = mark(item, &response_for(&item.answer)).unwrap();
         assert!(marked.right, "{}: own key is wrong", name(item));
         assert_eq!(marked.form_note, None, "{}: own key's form", name(item));
-        for mistake in &item.mistakes {
-            let marked = mark(item, &response_for(&mistake.answer))
-                .unwrap_or_else(|error| panic!("{} {}: {error}", name(item), mistake.code));
-            assert!(!marked.right, "{} {}", name(item), mistake.code);
+        for misconception in &item.misconceptions {
+            let marked = mark(item, &response_for(&misconception.answer))
+                .unwrap_or_else(|error| panic!("{} {}: {error}", name(item), misconception.code));
+            assert!(!marked.right, "{} {}", name(item), misconception.code);
             assert_eq!(
                 marked.noticed.map(|noticed| noticed.code),
-                Some(mistake.code.clone()),
+                Some(misconception.code.clone()),
                 "{}",
                 name(item)
             );
@@ -66,19 +66,19 @@ fn the_key_is_right_and_every_mistake_is_noticed() {
 }
 
 #[test]
-fn items_have_hints_steps_mistakes_and_variety() {
+fn items_have_hints_steps_misconceptions_and_variety() {
     let mut codes: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
     let mut prompts: BTreeMap<(String, Level), BTreeSet<String>> = BTreeMap::new();
     each_item(|item| {
         let name = name(item);
         assert!(item.hints.len() >= 2, "{name}: hints");
         assert!(item.steps.len() >= 2, "{name}: steps");
-        assert!(!item.mistakes.is_empty(), "{name}: mistakes");
+        assert!(!item.misconceptions.is_empty(), "{name}: misconceptions");
         assert!(item.statement["task"].is_string(), "{name}: statement");
         codes
             .entry(item.concept.to_string())
             .or_default()
-            .extend(item.mistakes.iter().map(|m| m.code.to_string()));
+            .extend(item.misconceptions.iter().map(|m| m.code.to_string()));
         prompts
             .entry((item.concept.to_string(), item.level))
             .or_default()
@@ -126,15 +126,16 @@ fn every_word_is_there_in_both_languages() {
             assert!(!worked.answer.is_empty(), "{}", name(item));
             blocks_text(locale, &worked.answer)
                 .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-            for mistake in &item.mistakes {
-                say(locale, &mistake.say).unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-                codes.insert(mistake.code.to_string());
+            for misconception in &item.misconceptions {
+                say(locale, &misconception.say)
+                    .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
+                codes.insert(misconception.code.to_string());
             }
         }
     });
     for code in codes {
         for language in Language::ALL {
-            attribute(language.into(), &format!("mistake-{code}"), "name").unwrap();
+            attribute(language.into(), &format!("misconception-{code}"), "name").unwrap();
         }
     }
 }

@@ -97,7 +97,7 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
                 form: draft.form,
                 hints: draft.hints,
                 steps: draft.steps,
-                mistakes: draft.mistakes,
+                misconceptions: draft.misconceptions,
                 statement: draft.statement,
             });
         }
@@ -119,11 +119,11 @@ fn sound(draft: &Draft) -> bool {
         return false;
     };
     let mut taken = vec![key];
-    for mistake in &draft.mistakes {
-        if !can_be_entered(entry, &mistake.answer) {
+    for misconception in &draft.misconceptions {
+        if !can_be_entered(entry, &misconception.answer) {
             return false;
         }
-        match value_of(&mistake.answer, draft.form, &letters) {
+        match value_of(&misconception.answer, draft.form, &letters) {
             Ok(wrong) if !taken.contains(&wrong) => taken.push(wrong),
             _ => return false,
         }

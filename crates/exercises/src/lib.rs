@@ -35,7 +35,7 @@ pub use generate::{
 };
 pub use mark::{mark, response_for};
 pub use model::{
-    Block, FormNote, FormRule, Item, ItemView, Level, Marked, Mistake, Noticed, Worked,
+    Block, FormNote, FormRule, Item, ItemView, Level, Marked, Misconception, Noticed, Worked,
 };
 pub use number::Rational;
 pub use say::{Arg, Say};

@@ -70,7 +70,7 @@ message_files![
     "items-place-value",
     "items-ratio",
     "items-statistics",
-    "mistakes",
+    "misconceptions",
 ];
 
 /// The message files of exercises in a language: area and Fluent text of each.
@@ -260,7 +260,7 @@ pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
 }
 
 /// An attribute of a message without arguments, such as the teacher's name of
-/// a misconception: `attribute(locale, "mistake-add-across", "name")`.
+/// a misconception: `attribute(locale, "misconception-add-across", "name")`.
 ///
 /// # Errors
 /// As [`say`].

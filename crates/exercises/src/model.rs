@@ -133,7 +133,7 @@ pub enum FormRule {
 
 /// A common misconception and the answer it leads to on this item.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct Mistake {
+pub struct Misconception {
     /// The misconception's code, the same across concepts; counted for the hand-in.
     #[ts(type = "string")]
     pub code: Cow<'static, str>,
@@ -168,7 +168,7 @@ pub struct Item {
     /// The full worked solution, one step after the other.
     pub steps: Vec<Vec<Block>>,
     /// Misconceptions looked for in a wrong answer.
-    pub mistakes: Vec<Mistake>,
+    pub misconceptions: Vec<Misconception>,
     /// The question as a neutral machine statement: `task` and the numbers
     /// shown. An outside oracle works the answer out from this alone.
     #[ts(type = "Record<string, unknown>")]

@@ -85,8 +85,8 @@ fn every_line_of_the_sample_becomes_an_exercise_that_can_be_answered() {
         let item = line.own.item().unwrap();
         assert_eq!(item, line.own.item().unwrap());
         assert!(mark(&item, &response_for(&item.answer)).unwrap().right);
-        for mistake in &item.mistakes {
-            let marked = mark(&item, &response_for(&mistake.answer)).unwrap();
+        for misconception in &item.misconceptions {
+            let marked = mark(&item, &response_for(&misconception.answer)).unwrap();
             assert!(!marked.right && marked.noticed.is_some(), "{}", line.line);
         }
         for language in Language::ALL {

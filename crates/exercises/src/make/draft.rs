@@ -7,7 +7,7 @@ use crate::answer::{Answer, Choice, Entry};
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::Sign;
-use crate::model::{Block, FormRule, Mistake};
+use crate::model::{Block, FormRule, Misconception};
 use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::Value;
@@ -29,7 +29,7 @@ pub struct Draft {
     /// Steps.
     pub steps: Vec<Vec<Block>>,
     /// Misconceptions.
-    pub mistakes: Vec<Mistake>,
+    pub misconceptions: Vec<Misconception>,
 }
 
 impl Draft {
@@ -43,7 +43,7 @@ impl Draft {
             form: FormRule::AnyEqual,
             hints: Vec::new(),
             steps: Vec::new(),
-            mistakes: Vec::new(),
+            misconceptions: Vec::new(),
         }
     }
 
@@ -104,17 +104,17 @@ impl Draft {
         self
     }
 
-    /// Adds a misconception, told in its general words `mistake-<code>`.
+    /// Adds a misconception, told in its general words `misconception-<code>`.
     #[must_use]
-    pub fn mistake(self, code: &'static str, answer: Answer) -> Self {
-        self.mistake_say(code, answer, Say::new(format!("mistake-{code}")))
+    pub fn misconception(self, code: &'static str, answer: Answer) -> Self {
+        self.misconception_say(code, answer, Say::new(format!("misconception-{code}")))
     }
 
     /// Adds a misconception if the condition holds.
     #[must_use]
-    pub fn mistake_if(self, holds: bool, code: &'static str, answer: Answer) -> Self {
+    pub fn misconception_if(self, holds: bool, code: &'static str, answer: Answer) -> Self {
         if holds {
-            self.mistake(code, answer)
+            self.misconception(code, answer)
         } else {
             self
         }
@@ -123,16 +123,16 @@ impl Draft {
     /// Adds a misconception if its answer differs from the key and from the
     /// misconceptions already there. For weaker ones that need no new draw.
     #[must_use]
-    pub fn mistake_unless_same(self, code: &'static str, answer: Answer) -> Self {
-        let taken = self.mistakes.iter().any(|m| m.answer == answer)
+    pub fn misconception_unless_same(self, code: &'static str, answer: Answer) -> Self {
+        let taken = self.misconceptions.iter().any(|m| m.answer == answer)
             || self.answer.as_ref().is_some_and(|(_, key)| *key == answer);
-        self.mistake_if(!taken, code, answer)
+        self.misconception_if(!taken, code, answer)
     }
 
     /// Adds a misconception with words of its own.
     #[must_use]
-    pub fn mistake_say(mut self, code: &'static str, answer: Answer, say: Say) -> Self {
-        self.mistakes.push(Mistake {
+    pub fn misconception_say(mut self, code: &'static str, answer: Answer, say: Say) -> Self {
+        self.misconceptions.push(Misconception {
             code: Cow::Borrowed(code),
             answer,
             say,
@@ -283,7 +283,7 @@ impl Draft {
             match code {
                 None => right_index = index,
                 Some("") => {}
-                Some(code) => self = self.mistake(code, choice(index)),
+                Some(code) => self = self.misconception(code, choice(index)),
             }
         }
         self.answer(Entry::OneChoice { choices }, choice(right_index))
@@ -301,7 +301,7 @@ impl Draft {
         for (index, (code, shows)) in choices.into_iter().enumerate() {
             shown.push(Choice { shows });
             if index != right_index && !code.is_empty() {
-                self = self.mistake(code, choice(index as u32));
+                self = self.misconception(code, choice(index as u32));
             }
         }
         self.answer(

@@ -80,14 +80,14 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
         });
     }
     let noticed = item
-        .mistakes
+        .misconceptions
         .iter()
-        .find(|mistake| {
-            value_of(&mistake.answer, item.form, &letters).is_ok_and(|wrong| wrong == value)
+        .find(|misconception| {
+            value_of(&misconception.answer, item.form, &letters).is_ok_and(|wrong| wrong == value)
         })
-        .map(|mistake| Noticed {
-            code: mistake.code.clone(),
-            say: mistake.say.clone(),
+        .map(|misconception| Noticed {
+            code: misconception.code.clone(),
+            say: misconception.say.clone(),
         });
     // An expression asked for step by step may be equal in value only.
     let form_note = (item.form == FormRule::SameSteps

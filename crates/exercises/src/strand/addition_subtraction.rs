@@ -48,8 +48,8 @@ fn g3_add(m: &mut Make) -> Option<Draft> {
                     m.say("check")
                         .math("work", equal(sum([num(a), num(b)]), num(total))),
                 )
-                .mistake("added-all-numbers", whole(total + a))
-                .mistake(
+                .misconception("added-all-numbers", whole(total + a))
+                .misconception(
                     "smaller-from-larger",
                     whole(columnwise(total, a, |x, y| (x - y).abs())),
                 ),
@@ -99,12 +99,12 @@ fn add_draft(a: i64, b: i64) -> Draft {
     }
     draft
         .step(equal(sum([num(a), num(b)]), num(a + b)))
-        .mistake(
+        .misconception(
             "carry-forgotten",
             whole(columnwise(a, b, |x, y| (x + y) % 10)),
         )
-        .mistake("carry-written-in-place", whole(write_both_digits(a, b)))
-        .mistake("subtracted-instead", whole((a - b).abs()))
+        .misconception("carry-written-in-place", whole(write_both_digits(a, b)))
+        .misconception("subtracted-instead", whole((a - b).abs()))
 }
 
 fn g3_subtract(m: &mut Make) -> Option<Draft> {
@@ -167,12 +167,12 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
     }
     draft
         .step(equal(difference(num(a), num(b)), num(a - b)))
-        .mistake(
+        .misconception(
             "smaller-from-larger",
             whole(columnwise(a, b, |x, y| (x - y).abs())),
         )
-        .mistake("trade-not-taken-away", whole(trade_not_taken(a, b)))
-        .mistake("added-instead", whole(a + b))
+        .misconception("trade-not-taken-away", whole(trade_not_taken(a, b)))
+        .misconception("added-instead", whole(a + b))
 }
 
 fn digit(digits: &[i64], place: usize) -> i64 {

@@ -88,7 +88,7 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 .number("n", n)
                 .number("right", right),
             )
-            .mistake(
+            .misconception(
                 if n >= half {
                     "rounded-down"
                 } else {
@@ -96,8 +96,8 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .mistake_unless_same("rounded-to-other-place", whole(other_place))
-            .mistake_unless_same("rounded-place-digit-only", whole(right / place)),
+            .misconception_unless_same("rounded-to-other-place", whole(other_place))
+            .misconception_unless_same("rounded-place-digit-only", whole(right / place)),
     )
 }
 
@@ -122,11 +122,11 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
                     .number("small", small),
             )
             .whole(factor)
-            .mistake(
+            .misconception(
                 "place-gap-off-by-one",
                 whole(if gap == 1 { 100 } else { 10 }),
             )
-            .mistake("subtracted-instead-of-compared", whole(large - small))
+            .misconception("subtracted-instead-of-compared", whole(large - small))
     } else {
         Draft::new(json!({"task": "scale_up", "small": small, "factor": factor}))
             .ask(
@@ -135,11 +135,11 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
                     .number("small", small),
             )
             .whole(large)
-            .mistake(
+            .misconception(
                 "place-gap-off-by-one",
                 whole(if gap == 1 { large * 10 } else { large / 10 }),
             )
-            .mistake("added-instead-of-multiplied", whole(small + factor))
+            .misconception("added-instead-of-multiplied", whole(small + factor))
     };
     Some(
         draft
@@ -190,8 +190,8 @@ fn read_write(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-parts"))
             .step(equal(expanded, num(n)))
             .step(m.say("step-zeros").number("n", n))
-            .mistake("zeros-left-out", whole(squeezed))
-            .mistake_unless_same("one-zero-left-out", whole(lost_zero)),
+            .misconception("zeros-left-out", whole(squeezed))
+            .misconception_unless_same("one-zero-left-out", whole(lost_zero)),
     )
 }
 
@@ -236,8 +236,8 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-left"))
             .step(step)
             .step(relation(num(a), sign, num(b)))
-            .mistake("sign-turned-round", compare(wrong))
-            .mistake("took-as-equal", compare(Sign::Equal)),
+            .misconception("sign-turned-round", compare(wrong))
+            .misconception("took-as-equal", compare(Sign::Equal)),
     )
 }
 
@@ -268,8 +268,8 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
                 .step(m.say("hint-left"))
                 .step(m.say("step-moved").count("gap", gap).number("factor", factor))
                 .step(equal(product([num(factor), num(small)]), num(large)))
-                .mistake("place-gap-off-by-one", whole(if gap == 1 { 100 } else { factor / 10 }))
-                .mistake("place-gap-too-many", whole(factor * if gap == 1 { 100 } else { 10 })),
+                .misconception("place-gap-off-by-one", whole(if gap == 1 { 100 } else { factor / 10 }))
+                .misconception("place-gap-too-many", whole(factor * if gap == 1 { 100 } else { 10 })),
         )
     } else {
         let tenth = Dec::new(1, gap as u32);
@@ -282,8 +282,8 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
                 .step(m.say("hint-right"))
                 .step(m.say("step-right").count("gap", gap))
                 .step(equal(product([num(tenth), num(large)]), num(small)))
-                .mistake("moved-left-instead", decimal(Dec::exact(large.ratio() * factor)?))
-                .mistake("place-gap-off-by-one", decimal(Dec::exact(large.ratio() / (factor * 10))?)),
+                .misconception("moved-left-instead", decimal(Dec::exact(large.ratio() * factor)?))
+                .misconception("place-gap-off-by-one", decimal(Dec::exact(large.ratio() / (factor * 10))?)),
         )
     }
 }
@@ -350,8 +350,8 @@ fn powers_of_ten(m: &mut Make) -> Option<Draft> {
                 .count("exponent", exponent),
         )
         .step(shown(num(result)))
-        .mistake("moved-wrong-way", decimal(other))
-        .mistake("place-gap-off-by-one", decimal(one_short))
-        .mistake("place-gap-too-many", decimal(one_far)),
+        .misconception("moved-wrong-way", decimal(other))
+        .misconception("place-gap-off-by-one", decimal(one_short))
+        .misconception("place-gap-too-many", decimal(one_far)),
     )
 }

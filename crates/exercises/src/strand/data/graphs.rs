@@ -87,8 +87,8 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
             )
             .ask(picture)
             .whole(large - small)
-            .mistake("scale-not-used", whole((large - small) / step))
-            .mistake("added-instead", whole(large + small)),
+            .misconception("scale-not-used", whole((large - small) / step))
+            .misconception("added-instead", whole(large + small)),
         2 => Draft::new(with_task("graph_total"))
             .ask(
                 m.say("ask-both")
@@ -97,8 +97,8 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
             )
             .ask(picture)
             .whole(large + small)
-            .mistake("scale-not-used", whole((large + small) / step))
-            .mistake("subtracted-instead", whole(large - small)),
+            .misconception("scale-not-used", whole((large + small) / step))
+            .misconception("subtracted-instead", whole(large - small)),
         _ => {
             let rest = values[third];
             keep(large + rest > small && values[third] % step == 0)?;
@@ -113,8 +113,8 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                 )
                 .ask(picture)
                 .whole(large + rest - small)
-                .mistake("scale-not-used", whole((large + rest - small) / step))
-                .mistake("stopped-after-one-step", whole(large + rest))
+                .misconception("scale-not-used", whole((large + rest - small) / step))
+                .misconception("stopped-after-one-step", whole(large + rest))
         }
     };
     let draft = draft
@@ -210,7 +210,7 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
                     .count("value", heights[0])
                     .count("marks", heights[0] / step),
             )
-            .mistake("bars-swapped", plot(swapped))
-            .mistake("bar-one-mark-short", plot(one_short)),
+            .misconception("bars-swapped", plot(swapped))
+            .misconception("bar-one-mark-short", plot(one_short)),
     )
 }

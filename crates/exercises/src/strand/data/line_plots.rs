@@ -37,9 +37,9 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
                 .hint(m.say(if from == 0 { "hint-whole" } else { "hint-start" }))
                 .step(m.say("step-whole").count("whole", end.to_integer()))
                 .step(m.say("step-part").math("length", rational(length, true)))
-                .mistake("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
-                .mistake_if(from > 0, "end-mark-read-as-length", mixed(end))
-                .mistake_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
+                .misconception("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
+                .misconception_if(from > 0, "end-mark-read-as-length", mixed(end))
+                .misconception_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
         );
     }
     let start = m.dice.from(1..=4) * 4;
@@ -73,8 +73,8 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-find").math("value", rational(value, true)))
             .step(m.say("hint-find").math("value", rational(value, true)))
             .step(m.say("step-count").count("right", right))
-            .mistake(if longer { "value-itself-counted-in" } else { "counted-the-next-column" }, whole(if longer { right + counts[at] } else { counts[at + 1] }))
-            .mistake_unless_same("counted-all-dots", whole(pairs.iter().map(|p| p.1).sum())),
+            .misconception(if longer { "value-itself-counted-in" } else { "counted-the-next-column" }, whole(if longer { right + counts[at] } else { counts[at + 1] }))
+            .misconception_unless_same("counted-all-dots", whole(pairs.iter().map(|p| p.1).sum())),
     )
 }
 
@@ -133,8 +133,8 @@ fn build_dot_plot(m: &mut Make) -> Option<Draft> {
                 .count("count", first_count),
         )
         .step(m.say("step-all").numbers("heights", &heights))
-        .mistake_if(most > 1, "repeated-length-shown-once", plot(once))
-        .mistake_unless_same("last-length-left-out", plot(one_short)),
+        .misconception_if(most > 1, "repeated-length-shown-once", plot(once))
+        .misconception_unless_same("last-length-left-out", plot(one_short)),
     )
 }
 
@@ -194,8 +194,8 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
                 difference(rational(longest, true), rational(shortest, true)),
                 rational(value, true),
             ))
-            .mistake("added-instead", mixed(longest + shortest))
-            .mistake("gave-the-longest-only", mixed(longest))
+            .misconception("added-instead", mixed(longest + shortest))
+            .misconception("gave-the-longest-only", mixed(longest))
     } else {
         let value = most_at * most;
         Draft::new(statement("plot_total_of_most"))
@@ -213,8 +213,8 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
                 product([num(most), rational(most_at, true)]),
                 rational(value, true),
             ))
-            .mistake("used-one-only", mixed(most_at))
-            .mistake("count-and-value-added", mixed(most_at + most))
+            .misconception("used-one-only", mixed(most_at))
+            .misconception("count-and-value-added", mixed(most_at + most))
     })
 }
 
@@ -248,7 +248,7 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-count").count("count", total_count))
             .step(m.say("step-total").math("total", rational(total, true)))
             .step(equal(quotient(rational(total, true), num(total_count)), rational(value, true)))
-            .mistake("stopped-after-one-step", mixed(total))
-            .mistake("divided-by-number-of-columns", mixed(wrong)),
+            .misconception("stopped-after-one-step", mixed(total))
+            .misconception("divided-by-number-of-columns", mixed(wrong)),
     )
 }

@@ -76,8 +76,8 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
         let longer = Sign::of(a.places().cmp(&b.places()));
         keep(a.places() != b.places())?;
         draft
-            .mistake("longer-decimal-larger", compare(longer))
-            .mistake(
+            .misconception("longer-decimal-larger", compare(longer))
+            .misconception(
                 "shorter-decimal-larger",
                 compare(Sign::of(b.places().cmp(&a.places()))),
             )
@@ -91,8 +91,8 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
             "sign-turned-round"
         };
         draft
-            .mistake(code, compare(wrong))
-            .mistake("took-as-equal", compare(Sign::Equal))
+            .misconception(code, compare(wrong))
+            .misconception("took-as-equal", compare(Sign::Equal))
     })
 }
 
@@ -169,7 +169,7 @@ fn round(m: &mut Make) -> Option<Draft> {
             .number("n", n)
             .number("right", right),
         )
-        .mistake(
+        .misconception(
             if goes_up {
                 "rounded-down"
             } else {
@@ -177,6 +177,6 @@ fn round(m: &mut Make) -> Option<Draft> {
             },
             decimal(wrong),
         )
-        .mistake("rounded-to-other-place", decimal(other)),
+        .misconception("rounded-to-other-place", decimal(other)),
     )
 }

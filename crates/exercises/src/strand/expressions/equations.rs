@@ -46,8 +46,8 @@ fn test_solutions(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-equal-not"))
                 .step(m.say("step-try").number("value", x).math("work", equal(sum([product([num(a), num(x)]), num(b)]), num(limit))))
                 .step(m.say("step-below").number("value", x))
-                .mistake("limit-taken-in", at_most)
-                .mistake("inequality-turned-round", above),
+                .misconception("limit-taken-in", at_most)
+                .misconception("inequality-turned-round", above),
         );
     }
     let c = a * x + b;
@@ -121,8 +121,8 @@ fn solve(m: &mut Make) -> Option<Draft> {
                 .step(m.say(if plus { "hint-take" } else { "hint-divide" }))
                 .step(equal(var(letter), if plus { difference(num(c), frac(a, b)) } else { quotient(num(c), frac(a, b)) }))
                 .step(equal(var(letter), crate::expr::rational(value, true)))
-                .mistake("operation-not-undone", mixed(if plus { Ratio::from(c) + p } else { Ratio::from(c) * p }))
-                .mistake("right-side-taken-as-solution", mixed(Ratio::from(c))),
+                .misconception("operation-not-undone", mixed(if plus { Ratio::from(c) + p } else { Ratio::from(c) * p }))
+                .misconception("right-side-taken-as-solution", mixed(Ratio::from(c))),
         );
     }
     let places = m
@@ -195,13 +195,13 @@ fn solve(m: &mut Make) -> Option<Draft> {
                     equal(product([num(p), num(x)]), num(q))
                 },
             ))
-            .mistake("operation-not-undone", decimal(undone))
-            .mistake_if(
+            .misconception("operation-not-undone", decimal(undone))
+            .misconception_if(
                 !plus,
                 "subtracted-instead-of-divided",
                 decimal(Dec::exact(other)?),
             )
-            .mistake_if(plus, "right-side-taken-as-solution", decimal(q)),
+            .misconception_if(plus, "right-side-taken-as-solution", decimal(q)),
     )
 }
 
@@ -245,8 +245,8 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-limit").number("limit", c))
                 .step(m.say(if up { "step-more" } else { "step-less" }).math("letter", var(letter)).number("limit", c))
                 .step(relation(var(letter), sign, num(c)))
-                .mistake("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
-                .mistake(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
+                .misconception("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
+                .misconception(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
         );
     }
     let line = Line::new(c - 8, c + 8, 1).label_every(Ratio::from(2));
@@ -276,8 +276,8 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
                 .number("limit", c),
         )
         .step(m.say(if up { "step-right" } else { "step-left" }))
-        .mistake("inequality-turned-round", ray(c, strict, !up))
-        .mistake(
+        .misconception("inequality-turned-round", ray(c, strict, !up))
+        .misconception(
             if strict {
                 "limit-taken-in"
             } else {
@@ -361,7 +361,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
         ));
     Some(
         draft
-            .mistake(
+            .misconception(
                 "letters-swapped-in-equation",
                 equation(if add {
                     format!("{x}={y}+{k}")
@@ -369,7 +369,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
                     format!("{x}={k}{y}")
                 }),
             )
-            .mistake(
+            .misconception(
                 if add {
                     "multiplied-instead-of-added"
                 } else {

@@ -82,8 +82,8 @@ fn families(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-same"))
                 .step(m.say("hint-same"))
                 .step(m.say("step-count").word("shape", name).count("n", sides))
-                .mistake("one-side-too-few", whole(sides - 1))
-                .mistake("one-side-too-many", whole(sides + 1)),
+                .misconception("one-side-too-few", whole(sides - 1))
+                .misconception("one-side-too-many", whole(sides + 1)),
         );
     }
     let shape = m.dice.pick(&QUADS);
@@ -115,13 +115,13 @@ fn families(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-quadrilateral"));
         return Some(
             draft
-                .mistake_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
-                .mistake_if(
+                .misconception_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
+                .misconception_if(
                     right.len() == 1,
                     "all-four-sided-shapes-are-rectangles",
                     answer(&|i| i <= 1),
                 )
-                .mistake(
+                .misconception(
                     "family-of-four-sides-left-out",
                     if right.len() > 1 {
                         answer(&|i| i > 0 && families[i].1)
@@ -188,13 +188,13 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             .ask(m.say("ask-part"))
             .ask(picture)
             .fraction(1, parts)
-            .mistake("fraction-turned-over", fraction(parts, 1))
-            .mistake("part-to-part", fraction(1, parts - 1)),
+            .misconception("fraction-turned-over", fraction(parts, 1))
+            .misconception("part-to-part", fraction(1, parts - 1)),
         2 => Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}"), "shape": &shape[6..]}))
             .ask(m.say("ask-how-many").math("fraction", frac(1, parts)).word("shape", shape))
             .whole(parts)
-            .mistake("cuts-counted-not-parts", whole(parts - 1))
-            .mistake("parts-doubled", whole(parts * 2)),
+            .misconception("cuts-counted-not-parts", whole(parts - 1))
+            .misconception("parts-doubled", whole(parts * 2)),
         _ => {
             let first = m.dice.pick(&[2, 3, 4]);
             let again = 2;
@@ -204,8 +204,8 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": &shape[6..]}))
                 .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
-                .mistake("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
-                .mistake("second-cut-only", fraction(again, first))
+                .misconception("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
+                .misconception("second-cut-only", fraction(again, first))
         }
     };
     keep(kind != 1 || parts > 2)?;
@@ -282,17 +282,17 @@ fn classify(m: &mut Make) -> Option<Draft> {
     }
     Some(
         draft
-            .mistake_if(
+            .misconception_if(
                 right.len() > 1,
                 "one-property-only",
                 answer(&|i| i == right[0]),
             )
-            .mistake_if(
+            .misconception_if(
                 right.len() == 1,
                 "slanted-sides-taken-as-equal",
                 answer(&|i| i == right[0] || i == 0),
             )
-            .mistake(
+            .misconception(
                 "parallel-pairs-miscounted",
                 answer(&|i| match i {
                     2 => !all[2].1,
@@ -361,10 +361,10 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-corner"))
             .step(m.say("hint-fold"))
             .step(m.say("step-count").count("lines", lines))
-            .mistake_if(lines != sides, "fold-line-for-each-side", whole(sides))
-            .mistake_if(lines == sides, "fold-line-for-each-end", whole(2 * sides))
-            .mistake_if(lines > 1, "one-fold-line-only", whole(1))
-            .mistake_if(lines == 0, "cut-in-half-is-a-fold", whole(2))
-            .mistake_if(lines == 1, "all-triangles-fold-the-same", whole(2)),
+            .misconception_if(lines != sides, "fold-line-for-each-side", whole(sides))
+            .misconception_if(lines == sides, "fold-line-for-each-end", whole(2 * sides))
+            .misconception_if(lines > 1, "one-fold-line-only", whole(1))
+            .misconception_if(lines == 0, "cut-in-half-is-a-fold", whole(2))
+            .misconception_if(lines == 1, "all-triangles-fold-the-same", whole(2)),
     )
 }

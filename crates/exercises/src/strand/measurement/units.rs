@@ -115,9 +115,9 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
             } else {
                 equal(sum([num(n * factor), num(extra)]), num(total))
             })
-            .mistake("wrong-unit-factor", whole(n * wrong_factor + extra))
-            .mistake_if(extra == 0, "added-instead-of-multiplied", whole(n + factor))
-            .mistake_if(extra > 0, "part-in-small-unit-left-out", whole(n * factor)),
+            .misconception("wrong-unit-factor", whole(n * wrong_factor + extra))
+            .misconception_if(extra == 0, "added-instead-of-multiplied", whole(n + factor))
+            .misconception_if(extra > 0, "part-in-small-unit-left-out", whole(n * factor)),
     )
 }
 
@@ -165,8 +165,8 @@ fn convert_both(m: &mut Make) -> Option<Draft> {
                 .hint(m.say(if up { "hint-divide" } else { "hint-multiply" }))
                 .step(m.say(if up { "hint-divide" } else { "hint-multiply" }))
                 .step(if up { equal(quotient(num(from), num(factor)), num(to)) } else { equal(product([num(from), num(factor)]), num(to)) })
-                .mistake("converted-the-wrong-way", decimal(wrong))
-                .mistake("place-gap-off-by-one", decimal(off)),
+                .misconception("converted-the-wrong-way", decimal(wrong))
+                .misconception("place-gap-off-by-one", decimal(off)),
         );
     }
     // Customary: an amount of the small unit in the large one, with a fraction.
@@ -193,11 +193,11 @@ fn convert_both(m: &mut Make) -> Option<Draft> {
             quotient(num(little), num(factor)),
             crate::expr::rational(value, true),
         ))
-        .mistake(
+        .misconception(
             "converted-the-wrong-way",
             crate::make::mixed(Ratio::from(little * factor)),
         )
-        .mistake(
+        .misconception(
             "subtracted-instead-of-divided",
             crate::make::mixed(Ratio::from(little - factor)),
         ),
@@ -229,8 +229,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 .whole_unit(if story == 1 { total - b } else { total + b }, small)
                 .step(equal(product([num(n), num(factor)]), num(total)))
                 .step(if story == 1 { equal(difference(num(total), num(b)), num(total - b)) } else { equal(sum([num(total), num(b)]), num(total + b)) })
-                .mistake("units-not-changed", whole(if story == 1 { (n - b).abs() } else { n + b }))
-                .mistake("second-step-turned-round", whole(if story == 1 { total + b } else { total - b }))
+                .misconception("units-not-changed", whole(if story == 1 { (n - b).abs() } else { n + b }))
+                .misconception("second-step-turned-round", whole(if story == 1 { total + b } else { total - b }))
         }
         _ => {
             let k = m.dice.pick(&[2, 4, 5, 8, 10]);
@@ -240,8 +240,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 .whole_unit(total / k, small)
                 .step(equal(product([num(n), num(factor)]), num(total)))
                 .step(equal(quotient(num(total), num(k)), num(total / k)))
-                .mistake("stopped-after-one-step", whole(total))
-                .mistake("wrong-unit-factor", whole(n * if factor == 1000 { 100 } else { 1000 } / k))
+                .misconception("stopped-after-one-step", whole(total))
+                .misconception("wrong-unit-factor", whole(n * if factor == 1000 { 100 } else { 1000 } / k))
         }
     };
     Some(
@@ -278,8 +278,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("hint-line-up"))
             .step(equal(sum([cash(a), cash(b)]), cash(a + b)))
-            .mistake("subtracted-instead", money((a - b).abs()))
-            .mistake(
+            .misconception("subtracted-instead", money((a - b).abs()))
+            .misconception(
                 "cents-not-carried-to-dollars",
                 money(
                     a / 100 * 100 + b / 100 * 100 + (a + b) % 100
@@ -307,8 +307,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
                         .math("gap", cash(100 - a % 100)),
                 )
                 .step(equal(difference(cash(paid), cash(a)), cash(change)))
-                .mistake("trade-not-taken-away-money", money(change + 100))
-                .mistake("added-instead", money(paid + a))
+                .misconception("trade-not-taken-away-money", money(change + 100))
+                .misconception("added-instead", money(paid + a))
         }
         _ => {
             let n = m.dice.from(2..=6);
@@ -338,8 +338,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
                     equal(product([num(n), cash(a % 100)]), cash(n * (a % 100))),
                 ))
                 .step(equal(product([num(n), cash(a)]), cash(n * a)))
-                .mistake("used-one-only", money(a))
-                .mistake(
+                .misconception("used-one-only", money(a))
+                .misconception(
                     "dollars-multiplied-only",
                     money(n * (a / 100 * 100) + a % 100),
                 )

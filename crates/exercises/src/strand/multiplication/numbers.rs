@@ -88,8 +88,8 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
             } else {
                 equal(sum([num(terms[3]), num(step)]), num(next))
             })
-            .mistake("pattern-wrong-way", whole(wrong_way))
-            .mistake(
+            .misconception("pattern-wrong-way", whole(wrong_way))
+            .misconception(
                 "pattern-by-one",
                 whole(if down { terms[3] - 1 } else { terms[3] + 1 }),
             ),
@@ -105,12 +105,12 @@ fn choose_numbers(
     draft: Draft,
     numbers: &[i64],
     fits: impl Fn(i64) -> bool,
-    mistakes: Vec<(&'static str, Vec<i64>)>,
+    misconceptions: Vec<(&'static str, Vec<i64>)>,
 ) -> Draft {
     let choices = numbers.iter().map(|n| (fits(*n), shows(num(n)))).collect();
     let mut draft = draft.all_of(choices);
     let right: Vec<i64> = numbers.iter().copied().filter(|n| fits(*n)).collect();
-    for (code, chosen) in mistakes {
+    for (code, chosen) in misconceptions {
         let indexes: Vec<u32> = (0_u32..)
             .zip(numbers)
             .filter(|(_, n)| chosen.contains(n))
@@ -122,7 +122,7 @@ fn choose_numbers(
             .filter(|n| chosen.contains(n))
             .collect();
         if !indexes.is_empty() && present != right {
-            draft = draft.mistake_unless_same(code, Answer::SeveralChoices { indexes });
+            draft = draft.misconception_unless_same(code, Answer::SeveralChoices { indexes });
         }
     }
     draft
@@ -139,8 +139,8 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "count_factor_pairs", "number": n}))
             .ask(m.say("ask-count").count("n", n))
             .whole(pairs)
-            .mistake("counted-factors-not-pairs", whole(factors.len() as i64))
-            .mistake("left-out-one-and-itself", whole(pairs - 1))
+            .misconception("counted-factors-not-pairs", whole(factors.len() as i64))
+            .misconception("left-out-one-and-itself", whole(pairs - 1))
     } else {
         let mut numbers: Vec<i64> = factors.iter().copied().filter(|f| *f != 1).collect();
         m.dice.shuffle(&mut numbers);
@@ -366,7 +366,7 @@ fn pattern_rule(m: &mut Make) -> Option<Draft> {
         .hint(m.say("hint-next").math("work", if times { equal(product([num(start), num(by)]), Expr::Blank) } else { equal(sum([num(start), num(by)]), Expr::Blank) }))
         .step(m.say("hint-first").count("start", start))
         .step(m.say("step-list").numbers("terms", &all))
-        .mistake("pattern-one-step-too-far", whole(term(which + 1)))
-        .mistake("pattern-one-step-short", whole(term(which - 1)));
-    Some(draft.mistake_unless_same("pattern-rule-used-once", whole(term(2))))
+        .misconception("pattern-one-step-too-far", whole(term(which + 1)))
+        .misconception("pattern-one-step-short", whole(term(which - 1)));
+    Some(draft.misconception_unless_same("pattern-rule-used-once", whole(term(2))))
 }

@@ -81,9 +81,9 @@ fn one_digit(m: &mut Make) -> Option<Draft> {
     }
     Some(
         draft
-            .mistake("carry-forgotten-times", whole(carry_forgotten(a, b)))
-            .mistake("carry-added-before-times", whole(carry_added_first(a, b)))
-            .mistake("added-instead-of-multiplied", whole(a + b)),
+            .misconception("carry-forgotten-times", whole(carry_forgotten(a, b)))
+            .misconception("carry-added-before-times", whole(carry_added_first(a, b)))
+            .misconception("added-instead-of-multiplied", whole(a + b)),
     )
 }
 
@@ -144,9 +144,9 @@ fn long_multiplication(a: i64, b: i64) -> Draft {
             Say::new("written-step-add"),
             equal(sum(right.iter().rev().map(|p| num(a * p))), num(a * b)),
         )
-        .mistake("second-row-not-shifted", whole(not_shifted))
-        .mistake("multiplied-place-by-place", whole(place_by_place))
-        .mistake_unless_same("one-row-only", whole(a * (b % 10)))
+        .misconception("second-row-not-shifted", whole(not_shifted))
+        .misconception("multiplied-place-by-place", whole(place_by_place))
+        .misconception_unless_same("one-row-only", whole(a * (b % 10)))
 }
 
 fn division_steps(total: i64, by: i64) -> Vec<Expr> {
@@ -198,9 +198,9 @@ fn divide_one_digit(m: &mut Make) -> Option<Draft> {
                 "work",
                 equal(sum([product([num(q), num(by)]), num(r)]), num(total)),
             ))
-            .mistake("remainder-too-large", division(q - 1, r + by))
-            .mistake_if(r > 0, "remainder-left-out-of-answer", division(q, 0))
-            .mistake_if(
+            .misconception("remainder-too-large", division(q - 1, r + by))
+            .misconception_if(r > 0, "remainder-left-out-of-answer", division(q, 0))
+            .misconception_if(
                 has_zero,
                 "zero-in-quotient-left-out",
                 division(without_zero, r),
@@ -238,12 +238,12 @@ fn divide_two_digit(m: &mut Make) -> Option<Draft> {
                 m.say("step-check")
                     .math("work", equal(product([num(q), num(by)]), num(total))),
             )
-            .mistake_if(
+            .misconception_if(
                 without_zero != q,
                 "zero-in-quotient-left-out",
                 whole(without_zero),
             )
-            .mistake("quotient-one-short", whole(q - 1))
-            .mistake("quotient-place-wrong", whole(q * 10)),
+            .misconception("quotient-one-short", whole(q - 1))
+            .misconception("quotient-place-wrong", whole(q * 10)),
     )
 }

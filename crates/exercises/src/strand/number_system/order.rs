@@ -117,8 +117,8 @@ fn quadrants(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-order"), grid(frame(-10, 10, -10, 10, 2), &[("P", x, y)], Vec::new(), m.say("grid-point").number("x", x).number("y", y)))
             .step(m.say(if both { "step-both" } else if across_x { "step-x" } else { "step-y" }))
             .step(pair(num(rx), num(ry)))
-            .mistake("reflected-across-other-axis", point(wrong.0, wrong.1))
-            .mistake("coordinates-swapped", point(ry, rx)),
+            .misconception("reflected-across-other-axis", point(wrong.0, wrong.1))
+            .misconception("coordinates-swapped", point(ry, rx)),
     )
 }
 
@@ -156,7 +156,7 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-left"))
             .hint_with(m.say("hint-parts").count("parts", bottom), line.figure())
             .step(m.say("hint-left"))
-            .mistake("sign-ignored-on-line", spot(-value));
+            .misconception("sign-ignored-on-line", spot(-value));
     let high = value.ceil().to_integer();
     let draft = if bottom == 1 {
         draft.step(m.say("step-wholes").count("n", -top))
@@ -175,12 +175,12 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
     };
     Some(if bottom > 1 && floor_side >= Ratio::from(-reach) {
         // −2.5 put between −2 and −1, or counted onward from −3 the wrong way.
-        draft.mistake_unless_same(
+        draft.misconception_unless_same(
             "negative-part-counted-wrong-way",
             spot(value.ceil() * 2 - value),
         )
     } else {
-        draft.mistake(
+        draft.misconception(
             "counted-marks-not-steps",
             spot(value + Ratio::new(1, bottom)),
         )
@@ -225,7 +225,7 @@ fn compare_rational(m: &mut Make) -> Option<Draft> {
             .step(relation(num(da), sign, num(db)));
     Some(
         draft
-            .mistake(
+            .misconception(
                 if by_size == wrong {
                     "compared-sizes-without-signs"
                 } else {
@@ -233,7 +233,7 @@ fn compare_rational(m: &mut Make) -> Option<Draft> {
                 },
                 compare(wrong),
             )
-            .mistake("took-as-equal", compare(Sign::Equal)),
+            .misconception("took-as-equal", compare(Sign::Equal)),
     )
 }
 
@@ -296,9 +296,9 @@ fn order_in_context(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-negative"))
             .step(m.say("hint-negative"))
             .step(m.say("step-order").numbers("order", &sorted))
-            .mistake("compared-sizes-without-signs", order_by(&|v| v.abs()))
-            .mistake("ordered-from-greatest", order_by(&|v| -v))
-            .mistake_unless_same(
+            .misconception("compared-sizes-without-signs", order_by(&|v| v.abs()))
+            .misconception("ordered-from-greatest", order_by(&|v| -v))
+            .misconception_unless_same(
                 "negatives-ordered-by-size",
                 order_by(&|v| if v < 0 { -100 - v } else { v }),
             ),
@@ -363,7 +363,7 @@ fn coordinate_distance(m: &mut Make) -> Option<Draft> {
                     num(right),
                 )
             })
-            .mistake(
+            .misconception(
                 if mixed_sign {
                     "distances-subtracted-across-zero"
                 } else {
@@ -371,6 +371,6 @@ fn coordinate_distance(m: &mut Make) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .mistake_unless_same("counted-points-not-steps", whole(right + 1)),
+            .misconception_unless_same("counted-points-not-steps", whole(right + 1)),
     )
 }

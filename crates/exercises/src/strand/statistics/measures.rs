@@ -91,8 +91,11 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 .step(m.say("step-total").count("total", total))
                 .step(m.say("hint-middle").count("place", (total + 1) / 2))
                 .step(m.say("step-middle").count("middle", middle))
-                .mistake("middle-of-the-axis", whole(centre))
-                .mistake_unless_same("height-for-value", whole(counts[(middle - first) as usize]))
+                .misconception("middle-of-the-axis", whole(centre))
+                .misconception_unless_same(
+                    "height-for-value",
+                    whole(counts[(middle - first) as usize]),
+                )
         }
         2 => {
             let width = m.dice.pick(&[5, 10]);
@@ -121,9 +124,9 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-heights"))
                 .step(m.say("hint-bars").count("from", bins[from].0))
                 .step(equal(sum(counts[from..].iter().map(num)), num(right)))
-                .mistake("bars-counted-not-values", whole(5 - from as i64))
-                .mistake("counted-all-values", whole(total))
-                .mistake_unless_same("one-bar-only", whole(counts[from]))
+                .misconception("bars-counted-not-values", whole(5 - from as i64))
+                .misconception("counted-all-values", whole(total))
+                .misconception_unless_same("one-bar-only", whole(counts[from]))
         }
         _ => {
             let mut five: Vec<i64> = m.dice.different(5, 2..=38);
@@ -153,7 +156,7 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 ),
                 num(right),
             ))
-            .mistake(
+            .misconception(
                 if iqr {
                     "range-for-iqr"
                 } else {
@@ -161,7 +164,7 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .mistake_unless_same("median-for-spread", whole(five[2]))
+            .misconception_unless_same("median-for-spread", whole(five[2]))
         }
     })
 }
@@ -204,8 +207,8 @@ fn median(m: &mut Make) -> Option<Draft> {
                     num(halves(right)),
                 ))
             })
-            .mistake("middle-without-ordering", decimal(halves(unsorted)))
-            .mistake("range-for-median", decimal(Dec::new(range, 0))),
+            .misconception("middle-without-ordering", decimal(halves(unsorted)))
+            .misconception("range-for-median", decimal(Dec::new(range, 0))),
     )
 }
 
@@ -232,8 +235,8 @@ fn mean(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-add").count("n", n))
             .step(equal(sum(data.iter().map(num)), num(total)))
             .step(equal(quotient(num(total), num(n)), num(value)))
-            .mistake("sum-for-mean", decimal(Dec::new(total, 0)))
-            .mistake("median-for-mean", decimal(halves(middle))),
+            .misconception("sum-for-mean", decimal(Dec::new(total, 0)))
+            .misconception("median-for-mean", decimal(halves(middle))),
     )
 }
 
@@ -266,8 +269,8 @@ fn interquartile(m: &mut Make) -> Option<Draft> {
                 difference(num(halves(high)), num(halves(low))),
                 num(halves(right)),
             ))
-            .mistake("range-for-iqr", decimal(Dec::new(range, 0)))
-            .mistake("upper-quartile-for-iqr", decimal(halves(high))),
+            .misconception("range-for-iqr", decimal(Dec::new(range, 0)))
+            .misconception("upper-quartile-for-iqr", decimal(halves(high))),
     )
 }
 
@@ -298,7 +301,7 @@ fn deviation(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("step-gaps").numbers("gaps", &gaps))
             .step(equal(quotient(num(gap_total), num(n)), num(value)))
-            .mistake("gaps-added-not-averaged", decimal(Dec::new(gap_total, 0)))
-            .mistake("mean-for-deviation", decimal(Dec::new(mean, 0))),
+            .misconception("gaps-added-not-averaged", decimal(Dec::new(gap_total, 0)))
+            .misconception("mean-for-deviation", decimal(Dec::new(mean, 0))),
     )
 }

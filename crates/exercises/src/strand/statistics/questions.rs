@@ -118,8 +118,8 @@ fn shape(m: &mut Make) -> Option<Draft> {
                         .count("value", first + at)
                         .count("dots", most),
                 )
-                .mistake("height-for-value", whole(most))
-                .mistake("counted-marks-not-steps", whole(first + at + 1)),
+                .misconception("height-for-value", whole(most))
+                .misconception("counted-marks-not-steps", whole(first + at + 1)),
         );
     }
     let picture = plot(m, first, &counts);
@@ -228,7 +228,7 @@ fn count_data(m: &mut Make) -> Option<Draft> {
                 sum(counts.iter().filter(|n| **n > 0).map(num)),
                 num(total),
             ))
-            .mistake("columns-counted-not-values", whole(used))
-            .mistake_unless_same("values-added-instead-of-counted", whole(weighted)),
+            .misconception("columns-counted-not-values", whole(used))
+            .misconception_unless_same("values-added-instead-of-counted", whole(weighted)),
     )
 }

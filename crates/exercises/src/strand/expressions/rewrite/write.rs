@@ -64,7 +64,7 @@ fn write(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-try").math("letter", var(letter)))
             .step(m.say("hint-letter").math("letter", var(letter)))
             .step(m.say("step-answer").text("text", pretty(&right)))
-            .mistake(
+            .misconception(
                 if story == 2 || story == 7 {
                     "subtraction-turned-round"
                 } else if story >= 5 {
@@ -74,7 +74,7 @@ fn write(m: &mut Make) -> Option<Draft> {
                 },
                 expression(turned),
             )
-            .mistake(
+            .misconception(
                 if story == 5 {
                     "numbers-swapped-in-expression"
                 } else {
@@ -143,19 +143,19 @@ fn parts(m: &mut Make) -> Option<Draft> {
                     .math("expression", shown),
             )
             .whole(a)
-            .mistake("constant-for-coefficient", whole(c))
-            .mistake("term-number-for-coefficient", whole(1)),
+            .misconception("constant-for-coefficient", whole(c))
+            .misconception("term-number-for-coefficient", whole(1)),
         2 => Draft::new(base("constant_of"))
             .ask(m.say("ask-constant").math("expression", shown))
             .whole(c)
-            .mistake("coefficient-for-constant", whole(a))
-            .mistake_if(three, "counted-terms-for-constant", whole(1))
-            .mistake_if(!three, "sum-for-constant", whole(a + c)),
+            .misconception("coefficient-for-constant", whole(a))
+            .misconception_if(three, "counted-terms-for-constant", whole(1))
+            .misconception_if(!three, "sum-for-constant", whole(a + c)),
         3 => Draft::new(base("count_terms"))
             .ask(m.say("ask-terms").math("expression", shown))
             .whole(terms.len() as i64)
-            .mistake("counted-letters-for-terms", whole(terms.len() as i64 - 1))
-            .mistake("counted-signs-and-numbers", whole(terms.len() as i64 + 2)),
+            .misconception("counted-letters-for-terms", whole(terms.len() as i64 - 1))
+            .misconception("counted-signs-and-numbers", whole(terms.len() as i64 + 2)),
         _ => {
             let inner = sum([var(x), num(c)]);
             let name = ["part-factors", "part-terms"];
@@ -272,7 +272,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-same"))
             .step(m.say("hint-same"))
             .step(m.say("step-answer").text("text", pretty(&right)))
-            .mistake(
+            .misconception(
                 match story {
                     3 | 6 => "subtraction-turned-round",
                     7 => "brackets-left-out-or-added",
@@ -281,6 +281,6 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 },
                 expression(wrong),
             )
-            .mistake("wrong-sign-for-words", expression(other)),
+            .misconception("wrong-sign-for-words", expression(other)),
     )
 }
