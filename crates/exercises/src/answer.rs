@@ -1,9 +1,9 @@
 //! The three faces of an answer, in parallel kinds: what the student fills in
 //! ([`Entry`]), what comes back ([`Response`]), and the exact key ([`Answer`]).
 
+use super::block::Block;
 use super::expr::Sign;
 use super::figure::{GridFrame, NumberLine, PartShape};
-use super::model::Block;
 use super::number::Rational;
 use super::say::Say;
 use serde::{Deserialize, Serialize};

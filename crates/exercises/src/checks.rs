@@ -2,7 +2,8 @@
 
 use super::text::{block_text, blocks_text, entry_text};
 use super::{Arg, Block, Item, Level, Say, concepts_with_exercises, generate, mark, response_for};
-use crate::messages::{attribute, say};
+use crate::messages::attribute;
+use crate::text::say;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};

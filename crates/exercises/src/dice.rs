@@ -59,7 +59,8 @@ impl Dice {
 
     /// One of some things. The slice must not be empty.
     pub fn pick<T: Copy>(&mut self, things: &[T]) -> T {
-        things[self.below(things.len() as u64) as usize]
+        let n = self.below(things.len() as u64);
+        nth(things, n)
     }
 
     /// True once in `n`.
@@ -92,9 +93,18 @@ impl Dice {
     /// Two different invented given names.
     pub fn two_names(&mut self) -> (&'static str, &'static str) {
         let first = self.below(NAMES.len() as u64);
-        let second = (first + 1 + self.below(NAMES.len() as u64 - 1)) % NAMES.len() as u64;
-        (NAMES[first as usize], NAMES[second as usize])
+        let second = first + 1 + self.below(NAMES.len() as u64 - 1);
+        (nth(&NAMES, first), nth(&NAMES, second))
     }
+}
+
+/// The `n`-th of some things, counted round and round.
+#[expect(
+    clippy::indexing_slicing,
+    reason = "a remainder by the length is a place; no generator picks from nothing"
+)]
+fn nth<T: Copy>(things: &[T], n: u64) -> T {
+    things[(n % things.len() as u64) as usize]
 }
 
 #[cfg(test)]

@@ -206,8 +206,10 @@ fn can_be_entered(entry: &Entry, answer: &Answer) -> bool {
 }
 
 fn all_differ(choices: &[super::answer::Choice]) -> bool {
-    choices
-        .iter()
-        .enumerate()
-        .all(|(i, choice)| !choices[..i].contains(choice))
+    let mut before = Vec::new();
+    choices.iter().all(|choice| {
+        let differs = !before.contains(&choice);
+        before.push(choice);
+        differs
+    })
 }

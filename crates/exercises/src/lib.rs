@@ -4,10 +4,12 @@
 //! be made again from those four. The screen gets its [`ItemView`], sends back
 //! a [`Response`], and gets [`Marked`] and [`Worked`]. Everything people read
 //! is a [`Say`], an [`Expr`] or a [`Figure`]: values, never markup.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod algebra;
 pub mod answer;
 pub mod bank;
+pub mod block;
 #[cfg(test)]
 mod checks;
 pub mod decimal;
@@ -28,6 +30,7 @@ pub mod text;
 pub mod typed;
 
 pub use answer::{Answer, Choice, Entry, Response};
+pub use block::Block;
 pub use expr::Expr;
 pub use figure::{Drawing, Figure};
 pub use generate::{
@@ -35,7 +38,7 @@ pub use generate::{
 };
 pub use mark::{mark, response_for};
 pub use model::{
-    Block, FormNote, FormRule, Item, ItemView, Level, Marked, Misconception, Noticed, Worked,
+    FormNote, FormRule, Item, ItemView, Level, Marked, Misconception, Noticed, Worked,
 };
 pub use number::Rational;
 pub use say::{Arg, Say};

@@ -1,11 +1,31 @@
 //! Exercises as plain text, for the terminal, for tests and for those who hear rather than see.
 
 use super::answer::{Answer, Entry};
+use super::block::Block;
 use super::expr::{Expr, Sign};
-use super::model::{Block, Item};
-use super::say::Say;
-use crate::messages::{MessageError, format_number, say};
+use super::model::Item;
+use super::say::{Arg, Say};
+use crate::messages::{MessageError, Piece, format_number, pieces};
 use surefoot_catalogue::Locale;
+
+/// The sentence with mathematics as text.
+///
+/// # Errors
+/// [`MessageError`] when the message is missing or lacks an argument.
+pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
+    let mut text = String::new();
+    for piece in pieces(locale, words)? {
+        match piece {
+            Piece::Words(words) => text.push_str(&words),
+            Piece::Math(name) => {
+                if let Some(Arg::Math { expr }) = words.args.get(name.as_str()) {
+                    text.push_str(&expr_text(locale, expr)?);
+                }
+            }
+        }
+    }
+    Ok(text)
+}
 
 /// A line of mathematics as text.
 ///

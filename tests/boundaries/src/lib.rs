@@ -3,8 +3,10 @@
 
 use std::collections::BTreeSet;
 
+mod circles;
 mod tree;
 
+pub use circles::{Circles, circles};
 pub use tree::{SourceFile, source_files};
 
 /// A rule: what in one file breaks it, each as words for the person who reads

@@ -3,8 +3,7 @@
 use std::io::Write;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exercises::messages::say;
-use surefoot_exercises::text::{blocks_text, entry_text};
+use surefoot_exercises::text::{blocks_text, entry_text, say};
 use surefoot_exercises::{Block, Item, Level, concepts_with_exercises, generate};
 
 /// Arguments of `surefoot exercises`.

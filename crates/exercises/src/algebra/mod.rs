@@ -3,21 +3,13 @@
 
 mod read;
 
+pub use read::{expression, statement};
+
 use super::expr::Sign;
 use super::typed::{ResponseError, plus, times};
 use num_rational::Ratio;
 use num_traits::{One, Zero};
-use read::Reader;
 use std::collections::BTreeMap;
-
-/// Longest typed expression, in characters.
-const LONGEST_CHARS: usize = 80;
-
-/// Deepest nesting of brackets.
-const DEEPEST: usize = 12;
-
-/// Greatest exponent.
-const GREATEST_EXPONENT: u32 = 12;
 
 /// An expression as typed.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -50,45 +42,6 @@ pub struct Poly(BTreeMap<Monomial, Ratio<i64>>);
 pub struct Statement {
     sign: Sign,
     difference: Poly,
-}
-
-/// Reads an expression. `letters` are those allowed.
-///
-/// # Errors
-/// [`ResponseError`] with the place of the trouble.
-pub fn expression(text: &str, letters: &[char]) -> Result<Tree, ResponseError> {
-    let mut reader = Reader::new(text, letters)?;
-    let tree = reader.sum(0)?;
-    if reader.at < reader.chars.len() {
-        return Err(reader.trouble());
-    }
-    Ok(tree)
-}
-
-/// Reads an equation or inequality.
-///
-/// # Errors
-/// [`ResponseError`] with the place of the trouble.
-pub fn statement(text: &str, letters: &[char]) -> Result<Statement, ResponseError> {
-    let plain = text.replace("<=", "≤").replace(">=", "≥");
-    let mut reader = Reader::new(&plain, letters)?;
-    let left = reader.sum(0)?.poly()?;
-    let sign = match reader.next() {
-        Some('=') => Sign::Equal,
-        Some('<') => Sign::Less,
-        Some('>') => Sign::Greater,
-        Some('≤') => Sign::AtMost,
-        Some('≥') => Sign::AtLeast,
-        _ => {
-            reader.at = reader.at.saturating_sub(1);
-            return Err(reader.trouble());
-        }
-    };
-    let right = reader.sum(0)?.poly()?;
-    if reader.at < reader.chars.len() {
-        return Err(reader.trouble());
-    }
-    Statement::new(left, sign, right)
 }
 
 impl Tree {

@@ -274,7 +274,7 @@ impl OwnExercise {
             let alike = |other: &OwnText| {
                 other.text == choice.text || (other.es.is_some() && other.es == choice.es)
             };
-            if self.choices[..place].iter().any(alike) {
+            if self.choices.iter().take(place).any(alike) {
                 return Err(LineFault::ChoicesAlike {
                     text: cut(&choice.text, 80),
                 });

@@ -1,7 +1,7 @@
 //! The sample files, worked examples of both formats, and changed files.
 
 use super::*;
-use crate::messages;
+use crate::text;
 use crate::{Response, mark, response_for};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
@@ -429,7 +429,7 @@ fn a_message_shows_the_words_as_they_stand() {
     ))
     .unwrap();
     assert_eq!(
-        messages::say(Language::En.into(), &say).unwrap(),
+        text::say(Language::En.into(), &say).unwrap(),
         "100 % of  not "
     );
 }

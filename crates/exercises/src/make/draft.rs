@@ -4,10 +4,11 @@ use super::answers::{
     choice, compare, decimal, equation, expression, fraction, mixed, several, whole,
 };
 use crate::answer::{Answer, Choice, Entry};
+use crate::block::Block;
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::Sign;
-use crate::model::{Block, FormRule, Misconception};
+use crate::model::{FormRule, Misconception};
 use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::Value;

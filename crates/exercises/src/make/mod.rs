@@ -10,10 +10,11 @@ pub use answers::{
 };
 pub use draft::Draft;
 
+use super::block::Block;
 use super::dice::Dice;
 use super::expr::Expr;
 use super::figure::{Drawing, Figure};
-use super::model::{Block, Level};
+use super::model::Level;
 use super::say::Say;
 
 /// One concept's generator.
@@ -103,6 +104,18 @@ pub fn digits(mut n: i64) -> Vec<i64> {
         digits.push(0);
     }
     digits
+}
+
+/// The values of the digits that are not 0, the greatest first.
+#[must_use]
+pub fn digit_values(n: i64) -> Vec<i64> {
+    let mut values: Vec<i64> = (0..)
+        .zip(digits(n))
+        .map(|(place, digit)| digit * 10_i64.pow(place))
+        .filter(|value| *value > 0)
+        .collect();
+    values.reverse();
+    values
 }
 
 /// The whole number of these digits, the ones first.

@@ -1,6 +1,6 @@
 //! The form an answer is written in.
 
-use super::Written;
+use super::value::Written;
 use crate::algebra;
 use crate::answer::Answer;
 use crate::model::{FormNote, FormRule, Item};

@@ -1,6 +1,6 @@
 //! What the student gave, as a value.
 
-use super::{Value, Written, expression_value};
+use super::value::{Value, Written, expression_value};
 use crate::algebra;
 use crate::answer::{Entry, Response};
 use crate::expr::Sign;

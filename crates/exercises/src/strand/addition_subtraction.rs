@@ -80,8 +80,8 @@ fn add_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Plus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut carry = 0;
-    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
-    for place in 0..da.len().max(db.len()) {
+    let places = PLACES.iter().enumerate().take(da.len().max(db.len()));
+    for (place, place_name) in places {
         let (x, y) = (digit(&da, place), digit(&db, place));
         let total = x + y + carry;
         let mut parts = vec![num(x), num(y)];
@@ -94,7 +94,7 @@ fn add_draft(a: i64, b: i64) -> Draft {
         } else {
             Say::new("column-add").count("digit", total)
         };
-        draft = draft.step(say.word("place", PLACES[place]).math("work", work));
+        draft = draft.step(say.word("place", *place_name).math("work", work));
         carry = total / 10;
     }
     draft
@@ -145,8 +145,7 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Minus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut borrowed = 0;
-    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
-    for place in 0..da.len() {
+    for (place, place_name) in PLACES.iter().enumerate().take(da.len()) {
         let (x, y) = (digit(&da, place) - borrowed, digit(&db, place));
         let short = x < y;
         let top = if short { x + 10 } else { x };
@@ -159,7 +158,7 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
         };
         draft = draft.step(
             Say::new(id)
-                .word("place", PLACES[place])
+                .word("place", *place_name)
                 .count("left", top)
                 .math("work", equal(difference(num(top), num(y)), num(result))),
         );

@@ -3,7 +3,7 @@
 use crate::decimal::Dec;
 use crate::draw::Line;
 use crate::expr::{Expr, Sign, equal, num, power, product, quotient, relation, sum};
-use crate::make::{Draft, Generator, Make, compare, decimal, digits, keep, whole};
+use crate::make::{Draft, Generator, Make, compare, decimal, digit_values, digits, keep, whole};
 use crate::say::Say;
 use crate::spell::spelled;
 use num_rational::Ratio;
@@ -158,14 +158,9 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
 fn read_write(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(9_999, 99_999, 999_999);
     let n = m.dice.from(high / 9..=high);
-    let found = digits(n);
-    let zeros = found.iter().filter(|d| **d == 0).count();
-    keep(zeros >= 1 && found[0] != 0 || zeros >= 2)?;
-    let parts: Vec<i64> = (0..found.len())
-        .rev()
-        .map(|place| found[place] * 10_i64.pow(place as u32))
-        .filter(|part| *part > 0)
-        .collect();
+    let zeros = digits(n).iter().filter(|d| **d == 0).count();
+    keep(zeros >= 1 && n % 10 != 0 || zeros >= 2)?;
+    let parts = digit_values(n);
     keep(parts.len() >= 2)?;
     let squeezed = parts.iter().fold(0, |n, part| {
         n * 10 + digits(*part).last().copied().unwrap_or(0)
@@ -199,7 +194,8 @@ fn read_write(m: &mut Make) -> Option<Draft> {
 fn drop_one_zero(n: i64) -> Option<i64> {
     let text = n.to_string();
     let at = text.find('0')?;
-    format!("{}{}", &text[..at], &text[at + 1..]).parse().ok()
+    let (before, after) = text.split_at_checked(at)?;
+    format!("{before}{}", after.strip_prefix('0')?).parse().ok()
 }
 
 fn compare_numbers(m: &mut Make) -> Option<Draft> {
@@ -218,10 +214,10 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
     let wrong = Sign::of(b.cmp(&a));
     let (da, db) = (digits(a), digits(b));
     let step = if da.len() == db.len() {
-        let place = (0..da.len()).rev().find(|p| da[*p] != db[*p])?;
+        let (left, right) = da.iter().zip(&db).rev().find(|(a, b)| a != b)?;
         m.say("step-first-different")
-            .count("left", da[place])
-            .count("right", db[place])
+            .count("left", *left)
+            .count("right", *right)
     } else {
         m.say("step-more-digits")
             .count("left", da.len() as i64)

@@ -112,11 +112,12 @@ fn round(m: &mut Make) -> Option<Draft> {
     let goes_up = 2 * rest >= unit;
     let right = Dec::new(if goes_up { down + 1 } else { down }, keep_places);
     let wrong = Dec::new(if goes_up { down } else { down + 1 }, keep_places);
-    let place = [
+    let place = *[
         "decimal-place-whole",
         "decimal-place-tenth",
         "decimal-place-hundredth",
-    ][keep_places as usize];
+    ]
+    .get(keep_places as usize)?;
     let unit_text = Dec::new(1, keep_places);
     let finer = Dec::new(1, keep_places).ratio();
     let other_places = if keep_places == 0 { 1 } else { keep_places - 1 };

@@ -210,15 +210,14 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
     let story = m.dice.from(1..=4);
     // 1: over, 2: under, 3: at least, 4: at most.
     let story = m.level.pick(m.dice.from(1..=2), story, m.dice.from(1..=2));
-    let (letter, sign, typed) = match story {
-        1 => ("h", Sign::Greater, ">"),
-        2 => ("t", Sign::Less, "<"),
-        3 => ("a", Sign::AtLeast, ">="),
-        _ => ("w", Sign::AtMost, "<="),
+    let (letter, sign, typed, condition) = match story {
+        1 => ("h", Sign::Greater, ">", "over"),
+        2 => ("t", Sign::Less, "<", "under"),
+        3 => ("a", Sign::AtLeast, ">=", "at_least"),
+        _ => ("w", Sign::AtMost, "<=", "at_most"),
     };
     let strict = story <= 2;
     let up = story % 2 == 1;
-    let condition = ["over", "under", "at_least", "at_most"][(story - 1) as usize];
     let ask = if c < 0 {
         m.say(&format!("ask-cold-{story}"))
     } else {
@@ -292,7 +291,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
     let k = m.dice.from(m.level.pick(2..=9, 3..=12, 4..=25));
     let story = m.dice.from(m.level.pick(1..=2, 1..=4, 1..=4));
     let add = story > 2;
-    let (x, y) = [("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")][(story - 1) as usize];
+    let (x, y) = *[("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")].get((story - 1) as usize)?;
     let text = if add {
         format!("{y}={x}+{k}")
     } else {
@@ -310,9 +309,10 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
         ["g6-two-variables-head-h", "g6-two-variables-head-d"],
         ["g6-two-variables-head-a", "g6-two-variables-head-b"],
         ["g6-two-variables-head-n", "g6-two-variables-head-p"],
-    ][(story - 1) as usize];
+    ]
+    .get((story - 1) as usize)?;
     let picture = table(
-        &header,
+        header,
         rows,
         m.say("table")
             .number("x1", start)

@@ -99,7 +99,9 @@ const EQUAL: [(i64, i64, i64); 9] = [
 ];
 
 fn same_size(m: &mut Make) -> Option<Draft> {
-    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 7, 9)]);
+    let (top, bottom, factor) = m
+        .dice
+        .pick(m.level.pick(&EQUAL[..7], &EQUAL[..7], &EQUAL[..9]));
     let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let (a, b, c, d) = if down {
         (top * factor, bottom * factor, top, bottom)
@@ -155,7 +157,9 @@ fn same_size(m: &mut Make) -> Option<Draft> {
 }
 
 fn equivalent(m: &mut Make) -> Option<Draft> {
-    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 9, 9)]);
+    let (top, bottom, factor) = m
+        .dice
+        .pick(m.level.pick(&EQUAL[..7], &EQUAL[..9], &EQUAL[..9]));
     let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let blank_bottom = m.level.pick(false, false, m.dice.one_in(2));
     let (a, b, c, d) = if down {

@@ -270,7 +270,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-right"))
                 .hint(m.say("hint-corner"))
                 .step(m.say("hint-right"))
-                .step(m.say(["step-acute", "step-right-angle", "step-obtuse"][kind])),
+                .step(m.say(["step-acute", "step-right-angle", "step-obtuse"].get(kind)?)),
         );
     }
     let pair = m.level != crate::Level::Entry;
@@ -280,7 +280,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
         .pick(&[("A", "B"), ("C", "D"), ("P", "Q"), ("R", "S")]);
     if !pair {
         let kind = m.dice.from(0..=2) as usize;
-        let stroke = [StrokeKind::Segment, StrokeKind::Ray, StrokeKind::Line][kind];
+        let stroke = *[StrokeKind::Segment, StrokeKind::Ray, StrokeKind::Line].get(kind)?;
         let (from, to) = (at(0, 0), at(4, n));
         let drawing = Drawing::Lines(Lines {
             strokes: vec![Stroke { stroke, from, to }],
@@ -324,7 +324,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-arrows"))
             .hint(m.say("hint-ends"))
             .step(m.say("hint-ends"))
-            .step(m.say(["step-segment", "step-ray", "step-line"][kind])),
+            .step(m.say(["step-segment", "step-ray", "step-line"].get(kind)?)),
         );
     }
     let kind = m.dice.from(0..=2) as usize;
@@ -369,11 +369,12 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .ask(figure(
                 drawing,
                 Say::new(
-                    [
+                    *[
                         "g4-lines-angles-pair-parallel",
                         "g4-lines-angles-pair-square",
                         "g4-lines-angles-pair-crossing",
-                    ][kind],
+                    ]
+                    .get(kind)?,
                 )
                 .count("x1", dx)
                 .count("y1", dy)
@@ -394,6 +395,6 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-parallel"))
             .hint(m.say("hint-perpendicular"))
             .step(m.say("hint-parallel"))
-            .step(m.say(["step-parallel", "step-perpendicular", "step-crossing"][kind])),
+            .step(m.say(["step-parallel", "step-perpendicular", "step-crossing"].get(kind)?)),
     )
 }

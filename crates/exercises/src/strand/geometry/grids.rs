@@ -119,9 +119,10 @@ fn stories(m: &mut Make) -> Option<Draft> {
         frame(0, 5, 0, 20, 1),
         &points,
         Vec::new(),
-        (0..4).fold(m.say("grid"), |say, i| {
-            say.number(["y1", "y2", "y3", "y4"][i], y(i as i64 + 1))
-        }),
+        ["y1", "y2", "y3", "y4"]
+            .into_iter()
+            .zip(1..)
+            .fold(m.say("grid"), |say, (name, x)| say.number(name, y(x))),
     );
     let other = if at < 4 { at + 1 } else { at - 1 };
     let draft = if kind == 1 {
@@ -190,7 +191,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .math("c", shown(corners[2])),
     );
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=3));
-    let given: Vec<[i64; 2]> = corners[..3].iter().map(|c| [c.0, c.1]).collect();
+    let [given_a, given_b, given_c, _] = corners.map(|(x, y)| [x, y]);
+    let given = [given_a, given_b, given_c];
     let full = grid(window, &[], vec![outline(&corners)], m.say("outline"));
     let ask = |m: &Make, id: &str| {
         m.say(id)
@@ -199,7 +201,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .math("c", shown(corners[2]))
     };
     let draft = match kind {
-        1 => Draft::new(json!({"task": "side_on_grid", "from": given[0], "to": given[1]}))
+        1 => Draft::new(json!({"task": "side_on_grid", "from": given_a, "to": given_b}))
             .ask(
                 m.say("ask-side")
                     .math("a", shown(corners[0]))

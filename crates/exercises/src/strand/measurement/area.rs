@@ -28,7 +28,7 @@ fn unit_square(m: &mut Make) -> Option<Draft> {
     let (length, square) = m.dice.pick(&LENGTHS);
     let n = m.dice.from(m.level.pick(1..=4, 2..=9, 4..=12));
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
-    let name = &square[5..];
+    let name = super::units::name(square);
     let around = if n == 1 { 4 } else { 2 * n + 2 };
     Some(
         Draft::new(json!({"task": "row_of_unit_squares", "squares": n, "side": 1, "unit": name}))
@@ -82,7 +82,7 @@ fn count(m: &mut Make) -> Option<Draft> {
     let widths: Vec<i64> = (0..rows)
         .map(|_| m.dice.from(m.level.pick(2..=5, 2..=7, 3..=9)))
         .collect();
-    keep(widths.windows(2).any(|pair| pair[0] != pair[1]))?;
+    keep(widths.iter().any(|width| Some(width) != widths.first()))?;
     // Rows from the top, all starting at the left.
     let mut corners = vec![at(0, 0)];
     for (row, width) in widths.iter().rev().enumerate() {
@@ -95,9 +95,10 @@ fn count(m: &mut Make) -> Option<Draft> {
     let widest = widths.iter().copied().max().unwrap_or(0);
     let mut around = widest * 2 + rows * 2;
     // A row that is narrower between wider rows makes the way around longer.
-    for i in 1..widths.len().saturating_sub(1) {
-        let dip = widths[i - 1].min(widths[i + 1]) - widths[i];
-        around += 2 * dip.max(0);
+    for three in widths.windows(3) {
+        if let [above, width, below] = three {
+            around += 2 * (above.min(below) - width).max(0);
+        }
     }
     Some(
         Draft::new(json!({"task": "rows_of_squares", "rows": widths}))
@@ -111,7 +112,7 @@ fn count(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-rows"))
             .step(m.say("step-rows").numbers("rows", &widths))
             .step(equal(sum(widths.iter().map(num)), num(total)))
-            .misconception("row-left-out", whole(total - widths[0]))
+            .misconception("row-left-out", whole(total - widths.first()?))
             .misconception("whole-box-counted", whole(widest * rows))
             .misconception_unless_same("perimeter-for-area", whole(around)),
     )

@@ -61,25 +61,23 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
                 .misconception("two-sides-not-halved", whole(2 * h))
         }
         _ => {
-            let sides: Vec<i64> = (0..4).map(|_| m.dice.from(3..=15)).collect();
-            let total: i64 = sides.iter().sum();
-            let known: i64 = sides[..3].iter().sum();
-            keep(sides[3] != sides[2] && known > sides[3])?;
-            Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides[..3]}))
+            let sides = [(); 3].map(|()| m.dice.from(3..=15));
+            let missing = m.dice.from(3..=15);
+            let known: i64 = sides.iter().sum();
+            let total = known + missing;
+            keep(missing != sides[2] && known > missing)?;
+            Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides}))
                 .ask(
                     m.say("ask-missing")
                         .count("perimeter", total)
-                        .numbers("sides", &sides[..3])
+                        .numbers("sides", sides)
                         .word("unit", unit),
                 )
-                .whole_unit(sides[3], unit)
+                .whole_unit(missing, unit)
                 .hint(m.say("hint-around"))
-                .hint(
-                    m.say("hint-known")
-                        .math("work", sum(sides[..3].iter().map(num))),
-                )
-                .step(equal(sum(sides[..3].iter().map(num)), num(known)))
-                .step(equal(difference(num(total), num(known)), num(sides[3])))
+                .hint(m.say("hint-known").math("work", sum(sides.iter().map(num))))
+                .step(equal(sum(sides.iter().map(num)), num(known)))
+                .step(equal(difference(num(total), num(known)), num(missing)))
                 .misconception("stopped-after-one-step", whole(known))
                 .misconception("added-all-numbers", whole(total + known))
         }

@@ -34,12 +34,14 @@ const PAIRS: [(&str, &str, i64); 12] = [
 ];
 
 /// The unit's name in a statement, without numbers.
-fn name(unit: &str) -> &str {
-    &unit[5..]
+pub(super) fn name(unit: &str) -> &str {
+    unit.strip_prefix("unit-").unwrap_or(unit)
 }
 
 fn convert_down(m: &mut Make) -> Option<Draft> {
-    let (large, small, factor) = m.dice.pick(&PAIRS[..m.level.pick(8, 11, 12)]);
+    let (large, small, factor) = m
+        .dice
+        .pick(m.level.pick(&PAIRS[..8], &PAIRS[..11], &PAIRS[..12]));
     let n = m.dice.from(m.level.pick(2..=5, 2..=12, 3..=15));
     let extra = m.level.pick(0, 0, m.dice.from(1..=factor - 1));
     let total = n * factor + extra;
@@ -208,12 +210,13 @@ fn stories(m: &mut Make) -> Option<Draft> {
     // 1: m less cm; 2: kg in g shared; 3: hours and minutes; 4: L and mL cups.
     let story = m.dice.from(1..=4);
     let n = m.dice.from(m.level.pick(2..=4, 2..=8, 3..=12));
-    let (large, small, factor) = [
+    let (large, small, factor) = *[
         ("unit-m", "unit-cm", 100),
         ("unit-kg", "unit-g", 1000),
         ("unit-h", "unit-min", 60),
         ("unit-l", "unit-ml", 1000),
-    ][(story - 1) as usize];
+    ]
+    .get((story - 1) as usize)?;
     let person = m.dice.name();
     let ask = m
         .say(&format!("ask-{story}"))

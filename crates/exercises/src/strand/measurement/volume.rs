@@ -26,7 +26,7 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
     Some(
         Draft::new(
-            json!({"task": "row_of_unit_cubes", "cubes": n, "edge": 1, "unit": &cubic[5..]}),
+            json!({"task": "row_of_unit_cubes", "cubes": n, "edge": 1, "unit": super::units::name(cubic)}),
         )
         .ask(if n == 1 {
             m.say("ask-one").word("unit", length)

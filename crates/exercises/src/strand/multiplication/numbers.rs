@@ -65,11 +65,8 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
         start + 4 * step
     };
     keep(next > 0 && step != 1)?;
-    let wrong_way = if down {
-        terms[3] + step
-    } else {
-        terms[3] - step
-    };
+    let last = *terms.last()?;
+    let wrong_way = if down { last + step } else { last - step };
     Some(
         Draft::new(json!({"task": "next_in_pattern", "terms": terms}))
             .ask(m.say("ask-next").numbers("terms", &terms))
@@ -84,14 +81,14 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
                     .count("step", step),
             )
             .step(if down {
-                equal(crate::expr::difference(num(terms[3]), num(step)), num(next))
+                equal(crate::expr::difference(num(last), num(step)), num(next))
             } else {
-                equal(sum([num(terms[3]), num(step)]), num(next))
+                equal(sum([num(last), num(step)]), num(next))
             })
             .misconception("pattern-wrong-way", whole(wrong_way))
             .misconception(
                 "pattern-by-one",
-                whole(if down { terms[3] - 1 } else { terms[3] + 1 }),
+                whole(if down { last - 1 } else { last + 1 }),
             ),
     )
 }
@@ -133,7 +130,7 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
     let factors = factors_of(n);
     keep(factors.len() >= 4)?;
     let pairs = (factors.len() as i64 + 1) / 2;
-    let middle = factors[(factors.len() - 1) / 2];
+    let middle = *factors.get((factors.len() - 1) / 2)?;
     let list: Vec<i64> = factors.iter().copied().filter(|f| f * f <= n).collect();
     let draft = if m.level == crate::Level::Stretch {
         Draft::new(json!({"task": "count_factor_pairs", "number": n}))
@@ -170,7 +167,7 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
                     "factors-with-multiples",
                     right.iter().copied().chain([n * 2]).collect(),
                 ),
-                ("only-one-factor-found", right[..1].to_vec()),
+                ("only-one-factor-found", vec![*right.first()?]),
             ],
         )
     };
@@ -223,7 +220,10 @@ fn multiples(m: &mut Make) -> Option<Draft> {
                 right.iter().copied().chain([factor]).collect(),
             ),
             ("same-last-digit-as-multiple", same_end),
-            ("largest-multiple-left-out", right[..2].to_vec()),
+            (
+                "largest-multiple-left-out",
+                right.iter().copied().take(2).collect(),
+            ),
         ],
     );
     let count: Vec<i64> = (1..=4).map(|k| k * n).collect();
@@ -321,7 +321,7 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
         .hint(m.say("hint-rows"))
         .step(m.say("hint-two"));
     for n in numbers.iter().filter(|n| !is_prime(**n) && **n > 1) {
-        let least = factors_of(*n)[1];
+        let least = *factors_of(*n).get(1)?;
         draft = draft.step(
             m.say("step-not")
                 .count("n", *n)
@@ -348,16 +348,13 @@ fn pattern_rule(m: &mut Make) -> Option<Draft> {
         }
     };
     keep(start != by && (!times || term(which) <= 1000))?;
-    let ordinal = [
-        "",
-        "",
-        "",
-        "",
-        "ordinal-4",
-        "ordinal-5",
-        "ordinal-6",
-        "ordinal-7",
-    ][which as usize];
+    let ordinal = match which {
+        4 => "ordinal-4",
+        5 => "ordinal-5",
+        6 => "ordinal-6",
+        7 => "ordinal-7",
+        _ => return None,
+    };
     let all: Vec<i64> = (1..=which).map(term).collect();
     let draft = Draft::new(json!({"task": "pattern_term", "start": start, "rule": if times { "times" } else { "add" }, "by": by, "place": which}))
         .ask(m.say(if times { "ask-times" } else { "ask-add" }).count("start", start).count("by", by).count("place", which).word("ordinal", ordinal))

@@ -3,7 +3,9 @@
 use crate::answer::Entry;
 use crate::draw::area_model;
 use crate::expr::{Expr, equal, num, product, quotient, sum};
-use crate::make::{Draft, Generator, Make, digits, division, from_digits, keep, whole};
+use crate::make::{
+    Draft, Generator, Make, digit_values, digits, division, from_digits, keep, whole,
+};
 use crate::say::Say;
 use serde_json::json;
 
@@ -15,16 +17,6 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-multiply-whole", 1, multiply_whole),
     Generator::new("g5-divide-two-digit", 1, divide_two_digit),
 ];
-
-/// The value of each digit that is not 0, the greatest first.
-fn parts(n: i64) -> Vec<i64> {
-    let found = digits(n);
-    (0..found.len())
-        .rev()
-        .map(|p| found[p] * 10_i64.pow(p as u32))
-        .filter(|part| *part > 0)
-        .collect()
-}
 
 /// Each column multiplied, what is carried left out.
 fn carry_forgotten(a: i64, b: i64) -> i64 {
@@ -56,7 +48,7 @@ fn one_digit(m: &mut Make) -> Option<Draft> {
     );
     let b = m.dice.from(3..=9);
     keep(a % 10 * b >= 10 && a % 10 != 0)?;
-    let pieces = parts(a);
+    let pieces = digit_values(a);
     let work = product([num(a), num(b)]);
     let cells = vec![pieces.iter().map(|_| None).collect()];
     let mut draft = Draft::new(json!({"task": "multiply", "numbers": [a, b]}))
@@ -112,7 +104,7 @@ fn multiply_whole(m: &mut Make) -> Option<Draft> {
 }
 
 fn long_multiplication(a: i64, b: i64) -> Draft {
-    let (left, right) = (parts(a), parts(b));
+    let (left, right) = (digit_values(a), digit_values(b));
     let work = product([num(a), num(b)]);
     let cells = right
         .iter()
@@ -134,9 +126,9 @@ fn long_multiplication(a: i64, b: i64) -> Draft {
     }
     let not_shifted: i64 = digits(b).iter().map(|d| a * d).sum();
     let place_by_place = {
-        let (da, db) = (digits(a), digits(b));
-        (0..da.len().min(db.len()))
-            .map(|p| da[p] * db[p] * 100_i64.pow(p as u32))
+        (0..)
+            .zip(digits(a).iter().zip(&digits(b)))
+            .map(|(place, (x, y))| x * y * 100_i64.pow(place))
             .sum()
     };
     draft

@@ -145,7 +145,9 @@ fn greatest_common_factor(m: &mut Make) -> Option<Draft> {
     let right = gcd(a, b);
     keep(a < b && b <= m.level.pick(40, 80, 100) && b % a != 0)?;
     let common: Vec<i64> = factors(right);
-    let smaller_common = common[common.len() - 2];
+    let [.., smaller_common, _] = *common.as_slice() else {
+        return None;
+    };
     Some(
         Draft::new(json!({"task": "greatest_common_factor", "numbers": [a, b]}))
             .ask(m.say("ask").count("a", a).count("b", b))

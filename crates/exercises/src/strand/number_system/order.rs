@@ -67,13 +67,10 @@ fn quadrants(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "quadrant_of", "x": x, "y": y}))
                 .ask(m.say("ask-quadrant").math("point", pair(num(x), num(y))))
                 .one_of_listed(
-                    (0..4)
-                        .map(|i| {
-                            (
-                                code(i),
-                                says(["quadrant-1", "quadrant-2", "quadrant-3", "quadrant-4"][i]),
-                            )
-                        })
+                    ["quadrant-1", "quadrant-2", "quadrant-3", "quadrant-4"]
+                        .into_iter()
+                        .enumerate()
+                        .map(|(i, id)| (code(i), says(id)))
                         .collect(),
                     right,
                 )
@@ -259,23 +256,24 @@ fn order_in_context(m: &mut Make) -> Option<Draft> {
     m.dice.shuffle(&mut values);
     let story = m.dice.from(1..=3);
     let order_by = |key: &dyn Fn(i64) -> i64| {
-        let mut places: Vec<u32> = (0..count as u32).collect();
-        places.sort_by_key(|place| key(values[*place as usize]));
-        Answer::Ordering { order: places }
+        let mut places: Vec<(u32, i64)> = (0..).zip(values.iter().copied()).collect();
+        places.sort_by_key(|(_, value)| key(*value));
+        Answer::Ordering {
+            order: places.into_iter().map(|(place, _)| place).collect(),
+        }
     };
     let right = order_by(&|v| v);
-    let unit = ["unit-degrees", "unit-m", "unit-dollars"][(story - 1) as usize];
+    let (unit, first, last) = match story {
+        1 => ("unit-degrees", "order-coldest", "order-warmest"),
+        2 => ("unit-m", "order-lowest", "order-highest"),
+        _ => ("unit-dollars", "order-least", "order-greatest"),
+    };
     let things = values
         .iter()
         .map(|v| crate::Choice {
             shows: shows(crate::expr::measure(num(v), unit)),
         })
         .collect();
-    let (first, last) = [
-        ("order-coldest", "order-warmest"),
-        ("order-lowest", "order-highest"),
-        ("order-least", "order-greatest"),
-    ][(story - 1) as usize];
     let sorted = {
         let mut s = values.clone();
         s.sort_unstable();

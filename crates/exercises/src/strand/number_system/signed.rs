@@ -30,7 +30,7 @@ fn signed_meaning(m: &mut Make) -> Option<Draft> {
     let draft = if m.level == crate::Level::Stretch && m.dice.one_in(3) {
         // What zero means.
         let kind = (story + 1) / 2;
-        let setting = ["temperature", "sea", "money", "floor"][(kind - 1) as usize];
+        let setting = ["temperature", "sea", "money", "floor"].get((kind - 1) as usize)?;
         let right = m.say(&format!("zero-{kind}-right"));
         let wrong = vec![
             ("zero-as-nothing-at-all", m.say("zero-nothing").into()),

@@ -19,27 +19,52 @@ fn write(m: &mut Make) -> Option<Draft> {
     keep(a != b)?;
     let story = m.dice.from(m.level.pick(1..=4, 3..=6, 5..=8));
     let l = letter;
-    let (right, turned, other) = match story {
-        1 => (format!("{l}+{a}"), format!("{l}*{a}"), format!("{l}-{a}")),
-        2 => (format!("{l}-{a}"), format!("{a}-{l}"), format!("{l}+{a}")),
-        3 => (format!("{a}{l}"), format!("{l}+{a}"), format!("{l}/{a}")),
-        4 => (format!("{l}/{a}"), format!("{a}{l}"), format!("{l}-{a}")),
+    // The statement names the form in a word: it must hold no number but those shown.
+    let (form, right, turned, other) = match story {
+        1 => (
+            "more_than",
+            format!("{l}+{a}"),
+            format!("{l}*{a}"),
+            format!("{l}-{a}"),
+        ),
+        2 => (
+            "less_than",
+            format!("{l}-{a}"),
+            format!("{a}-{l}"),
+            format!("{l}+{a}"),
+        ),
+        3 => (
+            "times",
+            format!("{a}{l}"),
+            format!("{l}+{a}"),
+            format!("{l}/{a}"),
+        ),
+        4 => (
+            "divided_by",
+            format!("{l}/{a}"),
+            format!("{a}{l}"),
+            format!("{l}-{a}"),
+        ),
         5 => (
+            "times_then_more",
             format!("{a}{l}+{b}"),
             format!("{a}({l}+{b})"),
             format!("{b}{l}+{a}"),
         ),
         6 => (
+            "sum_times",
             format!("{a}({l}+{b})"),
             format!("{a}{l}+{b}"),
             format!("{l}+{}", a * b),
         ),
         7 => (
+            "product_from",
             format!("{b}-{a}{l}"),
             format!("{a}{l}-{b}"),
             format!("{a}({b}-{l})"),
         ),
         _ => (
+            "less_then_divided",
             format!("({l}-{b})/{a}"),
             format!("{l}-{b}/{a}"),
             format!("({l}+{b})/{a}"),
@@ -51,11 +76,10 @@ fn write(m: &mut Make) -> Option<Draft> {
         .count("a", a);
     let two = story >= 5;
     let statement = if two {
-        json!({"task": "words_to_expression", "form": story, "letter": letter, "a": a, "b": b})
+        json!({"task": "words_to_expression", "form": form, "letter": letter, "a": a, "b": b})
     } else {
-        json!({"task": "words_to_expression", "form": story, "letter": letter, "a": a})
+        json!({"task": "words_to_expression", "form": form, "letter": letter, "a": a})
     };
-    let statement = strip_form(statement, story);
     Some(
         Draft::new(statement)
             .ask(if two { ask.count("b", b) } else { ask })
@@ -83,22 +107,6 @@ fn write(m: &mut Make) -> Option<Draft> {
                 expression(other),
             ),
     )
-}
-
-/// The form's number is no number of the question; it goes into the statement as a word.
-fn strip_form(mut statement: serde_json::Value, story: i64) -> serde_json::Value {
-    let name = [
-        "more_than",
-        "less_than",
-        "times",
-        "divided_by",
-        "times_then_more",
-        "sum_times",
-        "product_from",
-        "less_then_divided",
-    ][(story - 1) as usize];
-    statement["form"] = json!(name);
-    statement
 }
 
 /// An expression text with signs for reading.
