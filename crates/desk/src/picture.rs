@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, HashMap};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
-use surefoot_insight::weak_spot::{ClassPicture, Settings, class_picture};
+use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{CheckInReport, ObservationRow, PracticeReport};
 
@@ -35,7 +35,7 @@ pub(super) struct Reports {
     /// The pass of every date.
     pub passes: Passes,
     /// What the reports say.
-    pub picture: ClassPicture,
+    pub picture: ClassEstimate,
     /// Which way concepts move.
     pub trends: Trends,
 }
@@ -141,7 +141,7 @@ impl Reports {
                 wrong,
             })?;
         }
-        let picture = class_picture(&evidence, pass, &Settings::default());
+        let picture = class_estimate(&evidence, pass, &Settings::default());
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {
             concepts,

@@ -24,9 +24,9 @@ pub enum Block {
         /// What to set.
         expr: Expr,
     },
-    /// A picture.
+    /// A figure.
     Figure {
-        /// The picture.
+        /// The figure.
         figure: Figure,
     },
 }

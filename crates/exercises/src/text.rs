@@ -1,4 +1,4 @@
-//! Exercises as plain text, for the terminal, for tests and for those who hear rather than see.
+//! Exercises as plain text, for the terminal, for screen readers and for tests.
 
 use super::answer::{Answer, Entry};
 use super::block::Block;
@@ -30,7 +30,7 @@ pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
 /// A line of mathematics as text.
 ///
 /// # Errors
-/// When the message of a unit is missing.
+/// [`MessageError`] if the message of a unit is missing.
 pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
     let text = |inner: &Expr| expr_text(locale, inner);
     let joined = |parts: &[Expr], sign: &str| -> Result<String, MessageError> {
@@ -115,7 +115,7 @@ pub fn sign_text(sign: Sign) -> &'static str {
 /// A block as text; a figure by its text alternative.
 ///
 /// # Errors
-/// When a message is missing or lacks an argument.
+/// [`MessageError`] if a message is missing or lacks an argument.
 pub fn block_text(locale: Locale, block: &Block) -> Result<String, MessageError> {
     match block {
         Block::Say { say: words } => say(locale, words),

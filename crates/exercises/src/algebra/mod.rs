@@ -45,10 +45,10 @@ pub struct Statement {
 }
 
 impl Tree {
-    /// The polynomial it stands for.
+    /// The polynomial with the same value.
     ///
     /// # Errors
-    /// When a number does not fit, or something is divided by a letter or by zero.
+    /// [`ResponseError`] if a number does not fit, or if it is divided by a letter or by zero.
     pub fn poly(&self) -> Result<Poly, ResponseError> {
         match self {
             Tree::Number(value) => Ok(Poly::constant(*value)),
@@ -116,7 +116,7 @@ impl Tree {
         }
     }
 
-    /// No sum is left to multiply out, and like terms are collected.
+    /// Whether no sum is left to multiply out, and like terms are collected.
     #[must_use]
     pub fn is_expanded(&self) -> bool {
         fn has_bracket(tree: &Tree) -> bool {
@@ -138,7 +138,7 @@ impl Tree {
                 .is_ok_and(|poly| poly.0.len().max(1) == terms.len())
     }
 
-    /// A product with a sum in it, the number outside being the greatest that goes out.
+    /// A product of a sum and the greatest number that divides all its terms.
     #[must_use]
     pub fn is_factored(&self) -> bool {
         let Tree::Product(factors) = self else {
@@ -160,7 +160,7 @@ impl Poly {
         poly
     }
 
-    /// The number it stands for, when it has no letters.
+    /// Its value, if it has no letters.
     #[must_use]
     pub fn as_constant(&self) -> Option<Ratio<i64>> {
         match self.0.len() {

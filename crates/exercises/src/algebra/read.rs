@@ -16,7 +16,7 @@ const GREATEST_EXPONENT: u32 = 12;
 /// Reads an expression. `letters` are those allowed.
 ///
 /// # Errors
-/// [`ResponseError`] with the place of the trouble.
+/// [`ResponseError`] with the place that cannot be read.
 pub fn expression(text: &str, letters: &[char]) -> Result<Tree, ResponseError> {
     let mut reader = Reader::new(text, letters)?;
     let tree = reader.sum(0)?;
@@ -29,7 +29,7 @@ pub fn expression(text: &str, letters: &[char]) -> Result<Tree, ResponseError> {
 /// Reads an equation or inequality.
 ///
 /// # Errors
-/// [`ResponseError`] with the place of the trouble.
+/// [`ResponseError`] with the place that cannot be read.
 pub fn statement(text: &str, letters: &[char]) -> Result<Statement, ResponseError> {
     let plain = text.replace("<=", "≤").replace(">=", "≥");
     let mut reader = Reader::new(&plain, letters)?;

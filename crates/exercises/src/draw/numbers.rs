@@ -135,7 +135,7 @@ pub fn groups(groups: i64, each: i64, left_over: i64) -> Figure {
     )
 }
 
-/// A clock face. The words tell where the hands point, as the picture does.
+/// A clock face. The words say where the hands point, not the time.
 #[must_use]
 pub fn clock(hour: i64, minute: i64) -> Figure {
     let id = if minute == 0 {

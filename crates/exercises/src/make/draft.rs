@@ -1,4 +1,4 @@
-//! An item on the way.
+//! A draft of an exercise, which generators fill in part by part.
 
 use super::answers::{
     choice, compare, decimal, equation, expression, fraction, mixed, several, whole,
@@ -14,7 +14,7 @@ use num_rational::Ratio;
 use serde_json::Value;
 use std::borrow::Cow;
 
-/// An item on the way.
+/// A draft of an exercise.
 #[derive(Clone, Debug)]
 pub struct Draft {
     /// The neutral machine statement.
@@ -62,7 +62,7 @@ impl Draft {
         self
     }
 
-    /// Adds a hint of a sentence and a picture or line of mathematics.
+    /// Adds a hint of a sentence and a figure or line of mathematics.
     #[must_use]
     pub fn hint_with(mut self, say: Say, block: impl Into<Block>) -> Self {
         self.hints.push(vec![say.into(), block.into()]);
@@ -76,7 +76,7 @@ impl Draft {
         self
     }
 
-    /// Adds a step of a sentence and a picture or line of mathematics.
+    /// Adds a step of a sentence and a figure or line of mathematics.
     #[must_use]
     pub fn step_with(mut self, say: Say, block: impl Into<Block>) -> Self {
         self.steps.push(vec![say.into(), block.into()]);
@@ -105,7 +105,7 @@ impl Draft {
         self
     }
 
-    /// Adds a misconception, told in its general words `misconception-<code>`.
+    /// Adds a misconception with its general message, `misconception-<code>`.
     #[must_use]
     pub fn misconception(self, code: &'static str, answer: Answer) -> Self {
         self.misconception_say(code, answer, Say::new(format!("misconception-{code}")))
@@ -220,7 +220,7 @@ impl Draft {
         )
     }
 
-    /// A fraction is asked for; the key as it stands.
+    /// A fraction is asked for; the key has just these numbers.
     #[must_use]
     pub fn fraction(self, top: i64, bottom: i64) -> Self {
         self.answer(
@@ -262,8 +262,8 @@ impl Draft {
         self.answer(Entry::Comparison, compare(sign))
     }
 
-    /// One choice, in a chance order. Each wrong choice carries its
-    /// misconception's code, or `""` when it stands for none.
+    /// One choice, in random order. Each wrong choice carries its misconception's code, or
+    /// `""` for none.
     #[must_use]
     pub fn one_of(
         mut self,
@@ -290,8 +290,8 @@ impl Draft {
         self.answer(Entry::OneChoice { choices }, choice(right_index))
     }
 
-    /// One choice of a list in its own order (yes and no, names of angles).
-    /// Each wrong choice carries its misconception's code, or `""`.
+    /// One choice of a list in the order given. Each wrong choice carries its misconception's
+    /// code, or `""` for none.
     #[must_use]
     pub fn one_of_listed(
         mut self,

@@ -21,7 +21,8 @@ use value::Value;
 /// Marks a response to an item.
 ///
 /// # Errors
-/// [`ResponseError`] when the response cannot be read; it is then not counted as wrong.
+/// [`ResponseError`] if the response cannot be read. Ask the student again; do not count
+/// it as wrong.
 pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
     let letters = letters_of(&item.entry);
     let (value, written) = read(&item.entry, response, item.form, &letters)?;

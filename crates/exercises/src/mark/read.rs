@@ -1,4 +1,4 @@
-//! What the student gave, as a value.
+//! Reads a response as a value.
 
 use super::value::{Value, Written, expression_value};
 use crate::algebra;
@@ -9,7 +9,8 @@ use crate::typed::{self, ResponseError};
 use num_rational::Ratio;
 use std::collections::BTreeSet;
 
-/// Reads a response. Number kinds may stand for each other: the form is told apart later.
+/// Reads a response. Any kind of number is accepted for any other; its form is checked
+/// later.
 pub(super) fn read(
     entry: &Entry,
     response: &Response,

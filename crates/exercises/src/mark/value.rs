@@ -1,4 +1,4 @@
-//! What an answer comes to, and how it is written.
+//! The value of an answer, and the form it is written in.
 
 use crate::algebra::{self, Poly, Statement, Tree};
 use crate::answer::{Answer, Entry, HalfDay};
@@ -8,7 +8,7 @@ use crate::typed::{self, ResponseError};
 use num_rational::Ratio;
 use std::collections::BTreeSet;
 
-/// What an answer or response comes to, whatever its form.
+/// The value of an answer or response, whatever its form.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) enum Value {
     Number(Ratio<i64>),
@@ -30,7 +30,7 @@ pub(crate) enum Value {
     Several(Vec<Ratio<i64>>),
 }
 
-/// How a number was written, for the kind word about its form.
+/// The form that a number is written in.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Written {
     Whole,
@@ -51,10 +51,10 @@ pub(crate) fn letters_of(entry: &Entry) -> Vec<char> {
     }
 }
 
-/// What a key or a mistaken answer comes to.
+/// The value of a key or of a misconception's answer.
 ///
 /// # Errors
-/// When a generator has made an answer that cannot be read; a test rules this out.
+/// [`ResponseError`] if a generator made an answer that cannot be read.
 pub(crate) fn value_of(
     answer: &Answer,
     form: FormRule,

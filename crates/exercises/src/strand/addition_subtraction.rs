@@ -208,7 +208,7 @@ fn borrow_count(a: i64, b: i64) -> i64 {
     count
 }
 
-/// 58 + 67 as 1115: the sum of each column written in full.
+/// 58 + 67 as 1115: both digits of each column's sum are written.
 fn write_both_digits(a: i64, b: i64) -> i64 {
     let (da, db) = (digits(a), digits(b));
     (0..da.len().max(db.len())).rev().fold(0, |written, place| {
@@ -217,7 +217,7 @@ fn write_both_digits(a: i64, b: i64) -> i64 {
     })
 }
 
-/// Ten is put to a column but not taken from the next.
+/// Ten is added to a column, but the next column is not reduced.
 fn trade_not_taken(a: i64, b: i64) -> i64 {
     columnwise(a, b, |x, y| if x < y { x + 10 - y } else { x - y })
 }

@@ -117,7 +117,7 @@ fn same_size(m: &mut Make) -> Option<Draft> {
     if shifted > 0 {
         wrong.push(("same-difference", shifted, d));
     }
-    // One wrong choice for each thought, none of them equal to the right one.
+    // One wrong choice for each misconception; none equals the right one.
     let mut chosen: Vec<(&'static str, i64)> = Vec::new();
     for (code, t, _) in &wrong {
         if *t != c && chosen.iter().all(|(k, other)| k != code && other != t) {

@@ -11,7 +11,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-shape-tree", 1, tree),
 ];
 
-/// A family, a wider family it is in, and a property with whether all of the family have it.
+/// A family, a property, and whether all of the family have it.
 const PROPERTIES: [(&str, &str, bool); 12] = [
     ("all-squares", "property-right-angles", true),
     ("all-squares", "property-equal-sides", true),

@@ -66,7 +66,7 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
     } else {
         json!({"task": "convert_and_add", "amount": n, "from": name(large), "to": name(small), "more": extra})
     };
-    // The pair for 2 stands there unless it is what is asked for.
+    // The pair for 2 is shown unless it is asked for.
     let two = (n != 2).then_some(2);
     let picture = ratio_table(
         vec![

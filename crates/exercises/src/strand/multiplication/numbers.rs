@@ -97,7 +97,7 @@ fn factors_of(n: i64) -> Vec<i64> {
     (1..=n).filter(|d| n % d == 0).collect()
 }
 
-/// Choices of whole numbers, of which some fit; each mistaken set of numbers with its code.
+/// Choices of whole numbers, of which some fit, with the wrong sets and their codes.
 fn choose_numbers(
     draft: Draft,
     numbers: &[i64],

@@ -18,7 +18,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-divide-two-digit", 1, divide_two_digit),
 ];
 
-/// Each column multiplied, what is carried left out.
+/// Each column is multiplied, and what is carried is left out.
 fn carry_forgotten(a: i64, b: i64) -> i64 {
     from_digits(&digits(a).iter().map(|d| d * b % 10).collect::<Vec<_>>())
 }

@@ -62,7 +62,7 @@ fn quadrants(m: &mut Make) -> Option<Draft> {
                 "both-signs-misread"
             }
         };
-        // Two wrong quadrants may share a code's thought, but each has its own place.
+        // Two wrong quadrants may have the same code.
         return Some(
             Draft::new(json!({"task": "quadrant_of", "x": x, "y": y}))
                 .ask(m.say("ask-quadrant").math("point", pair(num(x), num(y))))

@@ -113,7 +113,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
             "tail-on-the-wrong-side"
         }
     };
-    // Two wrong choices in an even plot are the same thought on two sides; one is left without a code.
+    // In an even plot both wrong choices would have the same code; the second gets its own.
     let code = |k: usize| {
         if right == 0 && k == 2 {
             "tail-on-the-wrong-side"
