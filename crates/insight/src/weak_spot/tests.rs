@@ -1,4 +1,5 @@
 use super::*;
+use crate::stats::{logit, normal_cdf, trigamma};
 use proptest::prelude::*;
 use surefoot_catalogue::rating::Confidence;
 
