@@ -46,8 +46,9 @@ pub fn circles(files: &[SourceFile], crate_name: &str, which: Circles) -> Vec<St
             {
                 // The way ends where it began; each circle once, from its first file on.
                 let mut files: Vec<&str> = way.iter().map(|name| modules.file(name)).collect();
-                let first = files.iter().enumerate().min_by_key(|(_, file)| **file);
-                files.rotate_left(first.map_or(0, |(at, _)| at));
+                let first = files.iter().min().copied();
+                let at = files.iter().position(|file| Some(*file) == first);
+                files.rotate_left(at.unwrap_or(0));
                 files.extend(files.first().copied());
                 found.insert(files.join(" -> "));
             }
