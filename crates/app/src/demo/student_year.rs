@@ -201,14 +201,14 @@ fn response(item: &Item, right: bool, learner: &mut Learner) -> Response {
 
 /// A wrong answer: one of the misconceptions the exercise knows, most often the first.
 fn wrong(item: &Item, learner: &mut Learner) -> Response {
-    let count = u32::try_from(item.mistakes.len()).unwrap_or(0);
+    let count = u32::try_from(item.misconceptions.len()).unwrap_or(0);
     let at = if learner.decides(0.6) {
         0
     } else {
         learner.picks(count)
     };
-    match item.mistakes.get(at as usize) {
-        Some(mistake) => surefoot_exercises::response_for(&mistake.answer),
+    match item.misconceptions.get(at as usize) {
+        Some(misconception) => surefoot_exercises::response_for(&misconception.answer),
         None => surefoot_exercises::response_for(&item.answer),
     }
 }

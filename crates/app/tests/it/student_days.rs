@@ -224,7 +224,10 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     };
     let unreadable = give(Response::WholeNumber { text: "??".into() });
     assert!(unreadable.is_err(), "{unreadable:?}");
-    let wrong = give(surefoot_exercises::response_for(&item.mistakes[0].answer)).unwrap();
+    let wrong = give(surefoot_exercises::response_for(
+        &item.misconceptions[0].answer,
+    ))
+    .unwrap();
     assert_eq!(
         (wrong.right, wrong.finished, wrong.says.is_empty()),
         (false, false, false)

@@ -58,7 +58,7 @@ fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option
         seat,
         name: row.name.clone(),
         has_it: at
-            .and_then(|at| reports.picture.chance(student, at))
+            .and_then(|at| reports.picture.probability(student, at))
             .map(|chance| chance.mean()),
     })
 }
@@ -361,7 +361,7 @@ pub(crate) fn student_page_from(
             concept: class.facts.name(concept, language),
             phase: class.facts.phase(concept, today),
             has_it: at
-                .and_then(|at| reports.picture.chance(student, at))
+                .and_then(|at| reports.picture.probability(student, at))
                 .map_or(0.5, |chance| chance.mean()),
             rating: None,
             outcome: None,

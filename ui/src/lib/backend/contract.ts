@@ -84,7 +84,7 @@ rows: Array<Expr>,
  */
 columns: Array<Expr>, 
 /**
- * What stands in each cell, row by row; `None` is empty, `Blank` is asked for.
+ * What each cell holds, row by row; `None` is empty, `Blank` is asked for.
  */
 cells: Array<Array<Expr | null>>, };
 export type Arg = { "kind": "count", 
@@ -288,7 +288,7 @@ say: Say, } | { "kind": "math",
  */
 expr: Expr, } | { "kind": "figure", 
 /**
- * The picture.
+ * The figure.
  */
 figure: Figure, };
 export type BlockPiece = "cube" | "rod" | "flat" | "large_cube";
@@ -966,7 +966,7 @@ export type CubeBox = {
  */
 x: number, 
 /**
- * Into the picture.
+ * To the back.
  */
 y: number, 
 /**
@@ -978,7 +978,7 @@ z: number,
  */
 width: number, 
 /**
- * Cubes into the picture.
+ * Cubes to the back.
  */
 depth: number, 
 /**
@@ -1213,7 +1213,7 @@ choices: Array<Choice>, } | { "kind": "several_choices",
  */
 choices: Array<Choice>, } | { "kind": "ordering", 
 /**
- * As they stand at first.
+ * In the order shown at first.
  */
 things: Array<Choice>, 
 /**
@@ -1265,7 +1265,7 @@ wholes: number,
  */
 parts: number, } | { "kind": "plot", 
 /**
- * Bars, dots or pictures.
+ * Bars, dots or symbols.
  */
 style: PlotStyle, 
 /**
@@ -1273,7 +1273,7 @@ style: PlotStyle,
  */
 columns: Array<Choice>, 
 /**
- * What one step of a column stands for.
+ * What one step of a column counts for.
  */
 step: number, 
 /**
@@ -1494,7 +1494,7 @@ sign: Sign,
  */
 right: Expr, } | { "kind": "group", 
 /**
- * What stands in them.
+ * What is inside.
  */
 inner: Expr, } | { "kind": "power", 
 /**
@@ -1584,7 +1584,7 @@ steps: Array<Array<Block>>,
 session: Session, };
 export type Figure = { 
 /**
- * What the picture shows, in words. Says no more than the picture does.
+ * What the drawing shows, in words, and no more than it shows.
  */
 alt: Say, 
 /**
@@ -2344,7 +2344,7 @@ most: number, } | { "code": "bad_character",
  */
 column: string, } | { "code": "bad_braces", 
 /**
- * What stands in them, cut to 40 characters.
+ * The text between them, cut to 40 characters.
  */
 text: string, } | { "code": "bad_answer", 
 /**
@@ -2428,7 +2428,7 @@ cardinality: string,
  */
 base_type: string, } | { "code": "no_key" } | { "code": "unknown_processing", 
 /**
- * The template, or what stands in its place.
+ * The template, or the element in its place.
  */
 text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code": "keys_disagree" } | { "code": "not_a_number", 
 /**
@@ -2787,7 +2787,7 @@ jumps: Array<LineJump>,
  */
 rays: Array<LineRay>, 
 /**
- * Standing upright, as a thermometer.
+ * Upright, as a thermometer.
  */
 vertical: boolean, };
 export type OpenExercise = { 
@@ -3229,7 +3229,7 @@ title: Say,
  */
 rows: Array<PictureRow>, 
 /**
- * What one whole symbol stands for.
+ * What one whole symbol counts for.
  */
 each: number, 
 /**
@@ -4030,7 +4030,7 @@ step: number,
  */
 label_step: number, 
 /**
- * Where it stands.
+ * The value that it shows.
  */
 value: number, 
 /**
@@ -4233,7 +4233,7 @@ bytes: number, };
 export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
 export type Strip = { 
 /**
- * How many wholes stand in a row.
+ * Wholes in a row.
  */
 wholes: number, 
 /**

@@ -1,8 +1,8 @@
-//! A simulated student with known truth, one school day at a time.
+//! A simulated student with known truth, school day by school day.
 
 use super::knowledge::{Kind, Knowledge, Lesson};
 use super::luck::{Luck, Purpose};
-use super::plan::YearPlan;
+use super::plan::{SchoolDay, YearPlan};
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 
 /// How the simulated students differ and err.
@@ -16,13 +16,13 @@ pub struct Constants {
     pub gap_sd: f64,
     /// Added to every student's skill.
     pub shift: f64,
-    /// Chance of a slip when known.
+    /// Probability of a wrong answer when known.
     pub slip: f64,
-    /// Chance of a right guess when not known.
+    /// Probability of a right guess when not known.
     pub guess: f64,
-    /// Chance that class work is marked the other way.
+    /// Probability that class work is marked the other way.
     pub mismark: f64,
-    /// Chance that class work is marked at all.
+    /// Probability that class work is marked at all.
     pub marked: f64,
     /// Deviation of a rating around what is known.
     pub rating_sd: f64,
@@ -71,9 +71,17 @@ pub struct SimStudent {
     constants: Constants,
     pace: f64,
     sureness: f64,
-    slow: Vec<f64>,
-    knowledge: Vec<Knowledge>,
-    answered_today: (usize, usize),
+    concepts: Vec<SimConcept>,
+    /// The school day of the last home answer, and the answers on it.
+    answered_on: (usize, usize),
+}
+
+/// What a simulated student is like on one concept.
+#[derive(Debug, Clone)]
+struct SimConcept {
+    /// Factor of the minutes that an exercise takes.
+    slowness: f64,
+    knowledge: Knowledge,
 }
 
 impl SimStudent {
@@ -89,13 +97,14 @@ impl SimStudent {
         let class = Luck::new(seed, 0);
         let luck = Luck::new(seed, number + 1);
         let skill = constants.shift + constants.skill_sd * luck.normal(0, 0, Purpose::Skill);
-        let mut slow = Vec::new();
-        let knowledge = (0..plan.taught.len())
+        let concepts = (0..plan.concepts.len())
             .map(|concept| {
                 let easiness = constants.easiness_sd * class.normal(concept, 0, Purpose::Easiness);
                 let gap = constants.gap_sd * luck.normal(concept, 0, Purpose::Gap);
-                slow.push((-0.35 * (easiness + 0.5 * gap)).exp());
-                Knowledge::new(kind, skill + easiness + gap)
+                SimConcept {
+                    slowness: (-0.35 * (easiness + 0.5 * gap)).exp(),
+                    knowledge: Knowledge::new(kind, skill + easiness + gap),
+                }
             })
             .collect();
         Self {
@@ -103,34 +112,47 @@ impl SimStudent {
             constants,
             pace: (0.25 * luck.normal(0, 0, Purpose::Pace) - 0.15 * skill).exp(),
             sureness: constants.overrating + 0.12 * luck.normal(0, 0, Purpose::Sureness),
-            slow,
-            knowledge,
-            answered_today: (0, 0),
+            concepts,
+            answered_on: (0, 0),
         }
     }
 
-    /// True chance of managing a concept alone on a calendar day.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "concepts are numbered as in the plan that the student was made from"
+    )]
+    fn concept(&self, number: usize) -> &SimConcept {
+        &self.concepts[number]
+    }
+
+    /// Learns from a meeting with a concept.
+    #[expect(clippy::indexing_slicing, reason = "as in `concept`")]
+    fn learn(&mut self, concept: usize, day: i32, lesson: Lesson, ready: f64) {
+        self.concepts[concept].knowledge.learn(day, lesson, ready);
+    }
+
+    /// True probability of managing a concept alone on a calendar day.
     #[must_use]
     pub fn knows(&self, concept: usize, day: i32) -> f64 {
-        self.knowledge[concept].knows(day)
+        self.concept(concept).knowledge.knows(day)
     }
 
     /// Minutes an exercise on a concept takes this student on average.
     #[must_use]
     pub fn usual_minutes(&self, concept: usize) -> f64 {
-        0.72 * self.pace * self.slow[concept]
+        0.72 * self.pace * self.concept(concept).slowness
     }
 
     /// Whether the student practises on the evening of a school day.
     #[must_use]
-    pub fn practises(&self, school_day: usize) -> bool {
-        self.luck.chance(school_day, 0, Purpose::Evening) < self.constants.evenings
+    pub fn practises(&self, on: SchoolDay) -> bool {
+        self.luck.draw(on.number, 0, Purpose::Evening) < self.constants.evenings
     }
 
     /// How ready the student is for a concept: half, and half by what it builds on.
     #[must_use]
     pub fn ready(&self, plan: &YearPlan, concept: usize, day: i32) -> f64 {
-        let before = &plan.prerequisites[concept];
+        let before = &plan.concept(concept).prerequisites;
         if before.is_empty() {
             return 1.0;
         }
@@ -140,19 +162,22 @@ impl SimStudent {
     }
 
     /// The review of a school day: learns from it, then rates and marks.
-    pub fn review(&mut self, plan: &YearPlan, school_day: usize) -> Vec<Noted> {
-        if self.luck.chance(school_day, 0, Purpose::Present) < self.constants.absent {
+    pub fn review(&mut self, plan: &YearPlan, on: SchoolDay) -> Vec<Noted> {
+        let SchoolDay {
+            number: school_day,
+            day,
+        } = on;
+        if self.luck.draw(school_day, 0, Purpose::Present) < self.constants.absent {
             return Vec::new();
         }
-        let day = plan.calendar[school_day];
         let mut notes = Vec::new();
         for concept in plan.reviewed_on(school_day).collect::<Vec<_>>() {
             let knows = self.knows(concept, day);
             let right = self.right(
                 knows,
-                self.luck.chance(concept, school_day, Purpose::ClassWork),
+                self.luck.draw(concept, school_day, Purpose::ClassWork),
             );
-            let marking = self.luck.chance(concept, school_day, Purpose::Marking);
+            let marking = self.luck.draw(concept, school_day, Purpose::Marking);
             let outcome = (marking < self.constants.marked).then(|| {
                 let flipped = marking < self.constants.marked * self.constants.mismark;
                 if right == flipped {
@@ -171,14 +196,14 @@ impl SimStudent {
                 _ => Confidence::CouldTeach,
             };
             let ready = self.ready(plan, concept, day);
-            let lesson = if school_day < plan.taught[concept] {
+            let lesson = if school_day < plan.concept(concept).taught {
                 Lesson::Preview
             } else if right {
                 Lesson::ClassRight
             } else {
                 Lesson::ClassWrong
             };
-            self.knowledge[concept].learn(day, lesson, ready);
+            self.learn(concept, day, lesson, ready);
             notes.push(Noted {
                 concept,
                 confidence,
@@ -189,16 +214,16 @@ impl SimStudent {
     }
 
     /// The first lesson of the concepts taught on a school day.
-    pub fn lessons(&mut self, plan: &YearPlan, school_day: usize) {
-        let day = plan.calendar[school_day];
-        if self.luck.chance(school_day, 0, Purpose::Present) < self.constants.absent {
+    pub fn lessons(&mut self, plan: &YearPlan, on: SchoolDay) {
+        let day = on.day;
+        if self.luck.draw(on.number, 0, Purpose::Present) < self.constants.absent {
             return;
         }
-        for concept in 0..plan.taught.len() {
+        for (concept, planned) in plan.concepts.iter().enumerate() {
             // A concept is taught on two days running.
-            if plan.taught[concept] == school_day || plan.taught[concept] + 1 == school_day {
+            if planned.taught == on.number || planned.taught + 1 == on.number {
                 let ready = self.ready(plan, concept, day);
-                self.knowledge[concept].learn(day, Lesson::Taught, ready);
+                self.learn(concept, day, Lesson::Taught, ready);
             }
         }
     }
@@ -212,18 +237,21 @@ impl SimStudent {
         &mut self,
         plan: &YearPlan,
         concept: usize,
-        school_day: usize,
+        on: SchoolDay,
     ) -> (AnswerResult, f64) {
-        let day = plan.calendar[school_day];
-        if self.answered_today.0 != school_day {
-            self.answered_today = (school_day, 0);
+        let SchoolDay {
+            number: school_day,
+            day,
+        } = on;
+        if self.answered_on.0 != school_day {
+            self.answered_on = (school_day, 0);
         }
-        self.answered_today.1 += 1;
-        let when = school_day * 64 + self.answered_today.1;
+        self.answered_on.1 += 1;
+        let when = school_day * 64 + self.answered_on.1;
         let knows = self.knows(concept, day);
-        let result = if self.right(knows, self.luck.chance(concept, when, Purpose::Answer)) {
+        let result = if self.right(knows, self.luck.draw(concept, when, Purpose::Answer)) {
             AnswerResult::Alone
-        } else if self.luck.chance(concept, when, Purpose::Hint) < 0.25 + 0.5 * knows {
+        } else if self.luck.draw(concept, when, Purpose::Hint) < 0.25 + 0.5 * knows {
             AnswerResult::WithHelp
         } else {
             AnswerResult::Wrong
@@ -234,7 +262,7 @@ impl SimStudent {
             AnswerResult::WithHelp => Lesson::HomeHelped,
             AnswerResult::Wrong => Lesson::HomeWrong,
         };
-        self.knowledge[concept].learn(day, lesson, ready);
+        self.learn(concept, day, lesson, ready);
         let longer = match result {
             AnswerResult::Alone => 0.85,
             AnswerResult::WithHelp => 1.15,
@@ -249,9 +277,9 @@ impl SimStudent {
     /// What the year's end would gain by one more exercise tonight, with true knowledge.
     #[must_use]
     pub fn true_gain(&self, plan: &YearPlan, concept: usize, day: i32, end: i32) -> f64 {
-        let known = &self.knowledge[concept];
-        let chance = self.knows(concept, day);
-        let alone = chance * (1.0 - self.constants.slip) + (1.0 - chance) * self.constants.guess;
+        let known = &self.concept(concept).knowledge;
+        let knows = self.knows(concept, day);
+        let alone = knows * (1.0 - self.constants.slip) + (1.0 - knows) * self.constants.guess;
         let ready = self.ready(plan, concept, day);
         let before = known.knows(end);
         let after = |lesson| {
