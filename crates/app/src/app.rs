@@ -346,7 +346,7 @@ fn read_settings(path: &Path) -> DeviceSettings {
         .ok()
         .and_then(|text| serde_json::from_slice(&text).ok())
         .unwrap_or(DeviceSettings {
-            language: Language::En,
+            language: Language::first(),
             theme: Theme::System,
             names_covered: false,
             guides_read: Vec::new(),

@@ -44,6 +44,7 @@ impl App {
             return Ok(None);
         };
         let files = bank_files(sources)?;
+        let main = self.language();
         let today = self.this_day();
         self.own_after(&asked.class, |desk| {
             Ok(surefoot_desk::import_exercises(
@@ -51,6 +52,7 @@ impl App {
                 &asked.class,
                 &files,
                 asked.concept.as_deref(),
+                main,
                 today,
             )?)
         })
@@ -123,9 +125,10 @@ impl App {
         };
         let name = source.name().to_owned();
         let bytes = source.read(MOST_CATALOGUE_BYTES as u64)?;
+        let main = self.language();
         self.with_desk(|desk| {
             Ok(surefoot_desk::read_concepts(
-                desk, &id.class, &name, &bytes,
+                desk, &id.class, &name, &bytes, main,
             )?)
         })
         .map(Some)
@@ -136,7 +139,7 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`], [`CallError::Invalid`] without any, or the store's.
     pub fn import_concepts(&self, picked: ConceptsPicked) -> Result<OwnDesk, CallError> {
-        let today = self.this_day();
+        let (main, today) = (self.language(), self.this_day());
         self.own_after(&picked.class, |desk| {
             Ok(surefoot_desk::import_concepts(
                 desk,
@@ -144,6 +147,7 @@ impl App {
                 &picked.file,
                 &picked.drafts,
                 &picked.refused,
+                main,
                 today,
             )?)
         })

@@ -7,7 +7,7 @@ use super::own_views::{
 use super::{OpenClass, TeacherError, open_class};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::{Catalogue, Concept, ConceptId, Language};
+use surefoot_catalogue::{Catalogue, Concept, ConceptId, Language, missing_in};
 use surefoot_exercises::bank::{
     BankFile, BankReading, ConceptFound, OwnExercise, OwnId, plain_text, read_bank,
 };
@@ -72,7 +72,7 @@ pub(super) fn stamp_part(facts: &Class) -> Result<Vec<u8>, TeacherError> {
     serde_json::to_vec(&(exercises, concepts)).map_err(faulty)
 }
 
-/// What a class says to a concept's name in a file: its id, its title in either
+/// What a class says to a concept's name in a file: its id, its title in any
 /// language, or a published code that one concept alone covers.
 fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_ {
     move |text: &str| {
@@ -83,8 +83,7 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
         let named: BTreeSet<&ConceptId> = all
             .values()
             .filter(|c| {
-                c.title.en.to_lowercase() == wanted
-                    || c.title.es.to_lowercase() == wanted
+                c.is_titled(&wanted)
                     || c.alignments
                         .iter()
                         .any(|code| code.to_lowercase() == wanted)
@@ -107,8 +106,12 @@ pub type Reading = Vec<BankReading>;
 ///
 /// # Errors
 /// [`TeacherError::NotFound`] for the chosen concept.
-pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, TeacherError> {
-    read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new())
+pub fn check_exercises(
+    files: &[BankFile],
+    chosen: Option<&str>,
+    main: Language,
+) -> Result<Reading, TeacherError> {
+    read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new(), main)
 }
 
 fn read_against(
@@ -116,6 +119,7 @@ fn read_against(
     files: &[BankFile],
     chosen: Option<&str>,
     held: &BTreeMap<OwnId, usize>,
+    main: Language,
 ) -> Result<Reading, TeacherError> {
     let chosen = chosen
         .map(|id| {
@@ -124,7 +128,7 @@ fn read_against(
                 .ok_or(TeacherError::NotFound("concept"))
         })
         .transpose()?;
-    Ok(read_bank(files, &finder(all), chosen.as_ref(), held))
+    Ok(read_bank(files, &finder(all), chosen.as_ref(), held, main))
 }
 
 /// Reads question banks for a class; nothing is stored.
@@ -136,6 +140,7 @@ pub fn read_for_class(
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
+    main: Language,
 ) -> Result<Reading, TeacherError> {
     let class = open_class(desk, class)?;
     let held = class
@@ -145,10 +150,11 @@ pub fn read_for_class(
         .flatten()
         .map(|own| (own.id(), own.json_bytes()))
         .collect();
-    read_against(&with_built_in(&class.own_concepts)?, files, chosen, &held)
+    let all = with_built_in(&class.own_concepts)?;
+    read_against(&all, files, chosen, &held, main)
 }
 
-fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
+fn account_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
     reading
         .iter()
         .map(|file| OwnFile {
@@ -159,7 +165,8 @@ fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
                 .map(|line| OwnLineTaken {
                     line: line.line,
                     id: line.own.id().to_string(),
-                    words: plain_text(&line.own.question.text),
+                    words: plain_text(line.own.question.get(main)),
+                    missing_in: missing_in(line.own.texts()),
                     left_out: line.left_out.clone(),
                 })
                 .collect(),
@@ -178,10 +185,11 @@ pub fn import_exercises(
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
+    main: Language,
     today: NaiveDate,
 ) -> Result<(), TeacherError> {
-    let reading = read_for_class(desk, class, files, chosen)?;
-    let account = serde_json::to_string(&account_of(&reading)).map_err(faulty)?;
+    let reading = read_for_class(desk, class, files, chosen, main)?;
+    let account = serde_json::to_string(&account_of(&reading, main)).map_err(faulty)?;
     desk.together(|| -> Result<(), TeacherError> {
         let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
@@ -327,6 +335,7 @@ pub fn own_desk(
             level: own.level.into(),
             kind: own.kind,
             question: plain_text(own.question.get(language)),
+            shown_in: own.question.substitute(language),
             answer: plain_text(&own.key_in_words()),
         })
         .collect();

@@ -8,7 +8,7 @@ use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
-use surefoot_catalogue::{Concept, Language};
+use surefoot_catalogue::{Concept, Language, missing_in};
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
@@ -62,10 +62,11 @@ pub fn read_concepts(
     class: &str,
     file: &str,
     bytes: &[u8],
+    main: Language,
 ) -> Result<CatalogueReading, TeacherError> {
     let class = open_class(desk, class)?;
     let all = with_built_in(&class.own_concepts)?;
-    let mut reading = read_catalogue(file, bytes);
+    let mut reading = read_catalogue(file, bytes, main);
     let (drafts, there): (Vec<_>, Vec<_>) = reading
         .drafts
         .into_iter()
@@ -92,6 +93,7 @@ pub fn import_concepts(
     file: &str,
     picked: &[ConceptDraft],
     refused: &[LineRefused],
+    main: Language,
     today: NaiveDate,
 ) -> Result<(), TeacherError> {
     let class = open_class(desk, class)?;
@@ -107,9 +109,10 @@ pub fn import_concepts(
         taken: taken
             .iter()
             .map(|one| OwnLineTaken {
-                line: picked[one.place].line,
+                line: picked.get(one.place).map_or(0, |draft| draft.line),
                 id: one.concept.id.as_str().to_owned(),
-                words: one.concept.title.en.clone(),
+                words: one.concept.title.get(main).to_owned(),
+                missing_in: missing_in([&one.concept.title, &one.concept.i_can]),
                 left_out: Vec::new(),
             })
             .collect(),

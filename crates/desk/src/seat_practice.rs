@@ -37,7 +37,7 @@ pub fn seat_practice<'a>(
     most: usize,
 ) -> Result<Vec<SeatPractice<'a>>, TeacherError> {
     // The language only names what is not looked at here.
-    let page = student_page(desk, class, seat, Language::En, today)?;
+    let page = student_page(desk, class, seat, Language::first(), today)?;
     let chance = |concept: &str| {
         page.concepts
             .iter()
@@ -61,7 +61,7 @@ pub fn seat_practice<'a>(
         .map(|c| c.concept.id.clone());
     wanted.extend(own);
     if page.concepts.is_empty() {
-        let class_needs = board(desk, class, Language::En, today)?.rows;
+        let class_needs = board(desk, class, Language::first(), today)?.rows;
         wanted.extend(
             class_needs
                 .into_iter()

@@ -101,7 +101,7 @@ fn items_have_hints_steps_mistakes_and_variety() {
 fn every_word_is_there_in_both_languages() {
     let mut codes = BTreeSet::new();
     each_item(|item| {
-        for language in Language::ALL {
+        for &language in Language::all() {
             let locale = Locale::from(language);
             let all = item
                 .hints
@@ -133,7 +133,7 @@ fn every_word_is_there_in_both_languages() {
         }
     });
     for code in codes {
-        for language in Language::ALL {
+        for &language in Language::all() {
             attribute(language.into(), &format!("mistake-{code}"), "name").unwrap();
         }
     }
@@ -176,7 +176,7 @@ fn math_arguments_stand_in_their_sentence() {
             };
             for (arg_name, arg) in &words.args {
                 if matches!(arg, Arg::Math { .. }) {
-                    for language in Language::ALL {
+                    for &language in Language::all() {
                         let pieces = crate::messages::pieces(language.into(), words).unwrap();
                         assert!(
                             pieces

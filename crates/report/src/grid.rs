@@ -56,7 +56,7 @@ fn share(share: Option<f64>) -> GridCell {
 /// # Errors
 /// When a message is missing.
 pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
-    let w = Words::new(locale)?;
+    let w = Words::new(locale);
     let mut head = named_head(&w)?;
     for pass in 1..=board.pass_count {
         head.push(w.say("report-grid-rated", &[("pass", pass.into())])?);
@@ -88,7 +88,7 @@ pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
 /// # Errors
 /// When a message is missing.
 pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
-    let w = Words::new(locale)?;
+    let w = Words::new(locale);
     let mut head = named_head(&w)?;
     for id in [
         "report-grid-rank",

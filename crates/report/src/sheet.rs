@@ -39,7 +39,7 @@ pub struct SheetWish {
 /// exercises, or the generator's error.
 pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
     let sets = sets(wish)?;
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let language = look.locale.language;
     let title = match sets.as_slice() {
         [(concept, ..)] => concept.title.get(language).to_string(),

@@ -54,7 +54,7 @@ fn asked(class: &str, what: Printed) -> PrintAsked {
         class: class.into(),
         what,
         look: PrintLook {
-            language: Language::En,
+            language: Language::first(),
             paper: PrintPaper::Letter,
             roomy: true,
         },
@@ -174,7 +174,7 @@ fn tables_are_saved_and_a_seat_gets_a_sheet() {
             .save_table(TableAsked {
                 class: class.clone(),
                 table,
-                language: Language::Es,
+                language: Language::tagged("es").unwrap(),
             })
             .unwrap();
         assert_eq!(made.file_name, name);
@@ -190,7 +190,7 @@ fn tables_are_saved_and_a_seat_gets_a_sheet() {
             seed: None,
         },
         look: PrintLook {
-            language: Language::En,
+            language: Language::first(),
             paper: PrintPaper::A4,
             roomy: false,
         },

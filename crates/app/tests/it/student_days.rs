@@ -341,7 +341,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
     let settings = |tablet: &Device, minutes, evenings| {
         let new = NewStudentSettings {
             student: student.clone(),
-            language: Language::En,
+            language: Language::first(),
             minutes,
             exercises: None,
             evenings,
@@ -407,7 +407,7 @@ fn evening(
 ) -> Result<StudentSettings, CallError> {
     tablet.app.save_student_settings(NewStudentSettings {
         student: student.into(),
-        language: Language::En,
+        language: Language::first(),
         minutes,
         exercises,
         evenings: 5,
@@ -513,7 +513,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
             .app
             .save_student_settings(NewStudentSettings {
                 student: student.clone(),
-                language: Language::En,
+                language: Language::first(),
                 minutes: 8,
                 exercises: None,
                 evenings: 5,
@@ -559,7 +559,7 @@ fn focus_and_minutes_have_bounds() {
     let settings = |minutes, evenings| {
         tablet.app.save_student_settings(NewStudentSettings {
             student: student.clone(),
-            language: Language::Es,
+            language: Language::tagged("es").unwrap(),
             minutes,
             exercises: None,
             evenings,

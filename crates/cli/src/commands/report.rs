@@ -1,6 +1,6 @@
 //! `surefoot report`: a report or the join slips as a PDF, or a table for other programs.
 
-use super::sheet::{LanguageName, PaperName};
+use super::sheet::PaperName;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, ReportWanted, report_page};
 use surefoot_catalogue::Language;
@@ -8,7 +8,7 @@ use surefoot_catalogue::Locale;
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
 use surefoot_report::page::print;
 use surefoot_report::slips::slip_pages;
-use surefoot_report::{Density, Look};
+use surefoot_report::{Density, Look, Paper};
 
 /// Arguments of `surefoot report`.
 #[derive(clap::Args)]
@@ -31,12 +31,12 @@ pub struct Args {
     /// Minutes for the talk plan.
     #[arg(long, default_value_t = 5)]
     minutes: u32,
-    /// The paper.
-    #[arg(long, value_enum, default_value_t = PaperName::Letter)]
-    paper: PaperName,
-    /// The language.
-    #[arg(long, value_enum, default_value_t = LanguageName::En)]
-    language: LanguageName,
+    /// The paper; without it, the usual one of the language.
+    #[arg(long, value_enum)]
+    paper: Option<PaperName>,
+    /// The language, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
     /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
@@ -79,14 +79,14 @@ pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::existing_desk(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let language: Language = args.language.into();
+    let language = args.language;
     let locale = Locale::from(language);
     let words = |error: surefoot_report::ReportError| error.to_string();
     let board = || surefoot_desk::board(&desk, &class, language, today).map_err(|e| e.to_string());
     let seat = args.seat.unwrap_or_default();
     let look = Look {
         locale,
-        paper: args.paper.into(),
+        paper: args.paper.map_or(language.paper(), Paper::from),
         density: Density::Roomy,
     };
     let report = match args.of {

@@ -14,7 +14,7 @@ pub fn practice_page(wish: &SheetWish, locale: Locale) -> Drafted<ReportPage> {
     let language = locale.language;
     let title = match sets.as_slice() {
         [(concept, ..)] => concept.title.get(language).to_string(),
-        _ => Words::new(locale)?.get("report-practice")?,
+        _ => Words::new(locale).get("report-practice")?,
     };
     let mut parts = Vec::new();
     let mut number = 0;
@@ -64,7 +64,7 @@ mod tests {
             parts: vec![part("g4-angle-degrees"), part("g3-multiply-divide-stories")],
             ..SheetWish::default()
         };
-        let locale = Locale::from(Language::Es);
+        let locale = Locale::from(Language::tagged("es").unwrap());
         let numbered = |wish: &SheetWish| -> Vec<(u32, bool)> {
             (practice_page(wish, locale).unwrap().parts.iter())
                 .filter_map(|part| match part {

@@ -4,6 +4,7 @@
 use super::super::StoreError;
 use super::StudentStore;
 use chrono::NaiveDate;
+use rusqlite::types::Type;
 use rusqlite::{OptionalExtension, Row, params};
 use surefoot_catalogue::Language;
 use surefoot_record::{DecimalSign, StudentLook, StudentTheme};
@@ -46,11 +47,11 @@ pub struct HandInRow {
     pub last_sequence: i64,
 }
 
-fn language_word(language: Language) -> &'static str {
-    match language {
-        Language::En => "en",
-        Language::Es => "es",
-    }
+/// The language of a column; an unknown tag is an error that names it.
+fn language_at(row: &Row<'_>, column: usize) -> rusqlite::Result<Language> {
+    Language::tagged(row.get_ref(column)?.as_str()?).map_err(|unknown| {
+        rusqlite::Error::FromSqlConversionFailure(column, Type::Text, Box::new(unknown))
+    })
 }
 
 fn theme_word(theme: StudentTheme) -> &'static str {
@@ -112,11 +113,7 @@ impl StudentStore {
                         seat: row.get(3)?,
                         nickname: row.get(4)?,
                         picture: row.get(5)?,
-                        language: if row.get_ref(6)?.as_str()? == "es" {
-                            Language::Es
-                        } else {
-                            Language::En
-                        },
+                        language: language_at(row, 6)?,
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
                         evenings: row.get(8)?,
@@ -158,7 +155,7 @@ impl StudentStore {
                 student.seat,
                 student.nickname,
                 student.picture,
-                language_word(student.language),
+                student.language.as_str(),
                 student.minutes,
                 student.evenings,
                 theme_word(student.look.theme),

@@ -1,22 +1,18 @@
 import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
 import { load, loaded, loadExercises } from './bundles';
+import { language, speak } from './chosen.svelte';
 import { counted } from './counted';
 
-/** The language of the screens; what reads it changes with it. */
-const chosen = $state<{ language: Language }>({ language: 'en' });
-let asked: Language = 'en';
+/** The language that was asked for last. */
+let asked: Language = language();
 
 /** What came of loading a language; nothing while it was not asked for or is on its way. */
 const came = $state<Partial<Record<Language, 'loaded' | 'failed'>>>({});
 
-export function language(): Language {
-  return chosen.language;
-}
-
 /** What came of loading a language, once something did. */
-export function wordsOf(language: Language): 'loaded' | 'failed' | undefined {
-  return came[language];
+export function wordsOf(of: Language): 'loaded' | 'failed' | undefined {
+  return came[of];
 }
 
 /** Speaks a language: at once when it is loaded, else as soon as it is. */
@@ -47,23 +43,18 @@ export function loadExerciseWords(of: Language = asked): Promise<void> {
   return loadExercises(of);
 }
 
-function speak(to: Language): void {
-  chosen.language = to;
-  document.documentElement.lang = to;
-}
-
 /** A sentence of the message files. A number chooses the plural and is grouped. */
 export function say(id: string, args?: Record<string, FluentVariable>): string {
-  return sayIn(chosen.language, id, args);
+  return sayIn(language(), id, args);
 }
 
 /** As `say`, in a language that is loaded. */
 export function sayIn(
-  language: Language,
+  to: Language,
   id: string,
   args?: Record<string, FluentVariable>,
 ): string {
-  const bundle = loaded(language);
+  const bundle = loaded(to);
   const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
   const errors: Error[] = [];
@@ -73,14 +64,14 @@ export function sayIn(
 
 /** An attribute of a message, such as the teacher's name of a mistake. */
 export function sayPart(id: string, part: string): string {
-  const bundle = loaded(chosen.language);
+  const bundle = loaded(language());
   const pattern = bundle?.getMessage(id)?.attributes[part];
   return pattern ? bundle.formatPattern(pattern) : missing(id);
 }
 
 /** Whether there is such a message in the language of the screens. */
 export function hasWords(id: string): boolean {
-  return loaded(chosen.language)?.hasMessage(id) ?? false;
+  return loaded(language())?.hasMessage(id) ?? false;
 }
 
 function missing(id: string): string {
