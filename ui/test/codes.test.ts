@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { LANGUAGES } from '../src/lib/words';
 import { load, loaded } from '../src/lib/words/bundles';
 
 const contract = readFileSync('src/lib/backend/contract.ts', 'utf8');
@@ -22,14 +23,14 @@ const NEEDED: Record<string, (code: string) => string[]> = {
   Reason: (code) => [`reason-${code}`],
 };
 
-beforeAll(() => Promise.all([load('en'), load('es')]));
+beforeAll(() => Promise.all(LANGUAGES.map(({ tag }) => load(tag))));
 
 describe.each(Object.entries(NEEDED))('%s', (type, needed) => {
   it('has codes', () => expect(codes(type).length).toBeGreaterThan(1));
 
-  it.each(codes(type))('%s has its words in both languages', (code) => {
+  it.each(codes(type))('%s has its words in every language', (code) => {
     for (const id of needed(code.replaceAll('_', '-'))) {
-      for (const language of ['en', 'es'] as const) {
+      for (const language of LANGUAGES.map(({ tag }) => tag)) {
         expect(loaded(language)?.hasMessage(id), `${id} in ${language}`).toBe(true);
       }
     }

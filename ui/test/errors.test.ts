@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../src/lib/backend';
 import { errorWords, refusalWords, seatCodeWords, type Trouble } from '../src/lib/ui';
-import { setLanguage } from '../src/lib/words';
+import { LANGUAGES, setLanguage } from '../src/lib/words';
 import { reasonWords } from '../src/student/reason';
 
 type OfCode<T extends { code: string }> = { [C in T['code']]: Extract<T, { code: C }> };
@@ -74,7 +74,7 @@ const REASONS: OfCode<Reason> = {
 /** A missing message or argument shows in these brackets. */
 const MISSING = /[⟨⟩{}]/;
 
-describe.each(['en', 'es'] as const)('%s', (language) => {
+describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
   test.each([...Object.values(ERRORS), ...SCREEN_TROUBLES])(
     'error $code says what happened and what to do',
     (error) => {

@@ -5,7 +5,7 @@ import { typed } from '../src/lib/answer/typed';
 import Math from '../src/lib/math/Math.svelte';
 import { spoken } from '../src/lib/math/spoken';
 import { row } from '../src/lib/math/tokens';
-import { exact, number, percent, plain, say, setDecimalSign, setLanguage } from '../src/lib/words';
+import { exact, LANGUAGES, number, percent, plain, say, setDecimalSign, setLanguage } from '../src/lib/words';
 
 const decimal = (text: string): Expr => ({ kind: 'number', text });
 const PAIR: Expr = { kind: 'pair', x: decimal('1.5'), y: decimal('2') };
@@ -15,7 +15,7 @@ afterEach(() => {
   setLanguage('en');
 });
 
-describe.each(['en', 'es'] as const)('%s', (language) => {
+describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
   test('numbers are written with a point unless a comma is asked for', () => {
     setLanguage(language);
     for (const sign of ['language', 'point'] as const) {

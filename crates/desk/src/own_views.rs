@@ -36,6 +36,8 @@ pub struct OwnExerciseLine {
     /// Its question, as plain text.
     pub question: String,
     /// The language of the question, if it is missing in the language of the screens.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
     pub shown_in: Option<Language>,
     /// Its answer, as plain text.
     pub answer: String,

@@ -24,6 +24,8 @@ pub struct ConceptName {
     /// "I can" statement in the language asked for.
     pub i_can: String,
     /// The language of the title, if it is missing in the language asked for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
     pub shown_in: Option<Language>,
     /// Whether there are exercises for it; without, it is self-rated only.
     pub has_exercises: bool,

@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { GUIDES } from '../lib/guide/guide.svelte';
-import { hasWords, sayIn } from '../lib/words';
+import { hasWords, LANGUAGES, sayIn } from '../lib/words';
 import { loaded } from '../lib/words/bundles';
 import { trendWords } from './board/board';
 
@@ -76,7 +76,7 @@ test('every value that comes by code has its words', () => {
 test('every guide has a title and a line in both languages', () => {
   for (const at of GUIDES) {
     for (const id of [`guide-${at}-title`, `guide-${at}-1`]) {
-      for (const language of ['en', 'es'] as const) {
+      for (const language of LANGUAGES.map(({ tag }) => tag)) {
         expect(loaded(language)?.hasMessage(id), `${id} in ${language}`).toBe(true);
       }
     }

@@ -109,13 +109,9 @@ expr: Expr, } | { "kind": "text",
  */
 text: string, } | { "kind": "words", 
 /**
- * English.
+ * The words.
  */
-en: string, 
-/**
- * Spanish.
- */
-es: string, } | { "kind": "word", 
+words: Text, } | { "kind": "word", 
 /**
  * Its Fluent message id.
  */
@@ -804,19 +800,11 @@ id: string,
 /**
  * A short title.
  */
-title: string, 
-/**
- * The same in Spanish; empty for the same words.
- */
-title_es: string, 
+title: Text, 
 /**
  * The "I can" statement.
  */
-i_can: string, 
-/**
- * The same in Spanish; empty for the same words.
- */
-i_can_es: string, 
+i_can: Text, 
 /**
  * Its strand, once chosen.
  */
@@ -880,6 +868,10 @@ title: string,
  * "I can" statement in the language asked for.
  */
 i_can: string, 
+/**
+ * Language.
+ */
+shown_in?: Language, 
 /**
  * Whether there are exercises for it; without, it is self-rated only.
  */
@@ -2261,6 +2253,7 @@ name: string | null,
  */
 code: string, };
 export type Language = "en" | "es";
+export type Text = { [tag in Language]?: string };
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
 /**
@@ -2434,7 +2427,7 @@ text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code
 /**
  * As written.
  */
-text: string, } | { "code": "unknown_strand", 
+text: string, } | { "code": "unknown_language", text: string, } | { "code": "unknown_strand", 
 /**
  * As written.
  */
@@ -2939,6 +2932,10 @@ kind: OwnKind,
  */
 question: string, 
 /**
+ * Language.
+ */
+shown_in?: Language, 
+/**
  * Its answer, as plain text.
  */
 answer: string, };
@@ -3039,6 +3036,10 @@ id: string,
  * Its question or title.
  */
 words: string, 
+/**
+ * Languages.
+ */
+missing_in: Array<Language>, 
 /**
  * Parts of the file that were left out.
  */

@@ -1,7 +1,6 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
-import { WORDS } from 'virtual:languages';
 import type { Language, MessageFile } from '../backend/contract';
-import { lineOf } from './languages';
+import { lineOf, WORDS } from './languages';
 
 const bundles: Partial<Record<Language, FluentBundle>> = {};
 

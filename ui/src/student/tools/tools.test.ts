@@ -1,6 +1,6 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { setLanguage } from '../../lib/words';
+import { LANGUAGES, setLanguage } from '../../lib/words';
 import * as blocks from './blocks';
 import * as chart from './chart';
 import * as clock from './clock';
@@ -213,7 +213,7 @@ test('arrows stay in the field', () => {
 });
 
 describe.each(TOOL_IDS)('%s', (id) => {
-  test.each(['en', 'es'] as const)('tells its state, and takes steps back, in %s', async (to) => {
+  test.each(LANGUAGES.map(({ tag }) => tag))('tells its state, and takes steps back, in %s', async (to) => {
     setLanguage(to);
     const Tool = TOOLS[id].screen;
     const history = TOOLS[id].history();
