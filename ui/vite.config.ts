@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
-import { languages } from './build/languages';
+import { languages } from './build/languages.ts';
 
 const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
 

@@ -151,8 +151,8 @@ TALLY=${TALLY:-$LOGS/tally}
 mkdir -p "$LOGS"
 
 # tally LOG STATUS: how many checks passed and failed, as "P F", by what the log
-# says: the sums of cargo's results, the last "N passed, M failed", vitest's
-# count, or one check by its exit status.
+# says: the sums of cargo's results, the last "N passed, M failed", vitest's or
+# Playwright's count, or one check by its exit status.
 tally() {
   awk -v status="$2" '
     /^test result: / { counted = 1; for (i = 1; i < NF; i++) {
@@ -162,6 +162,8 @@ tally() {
     /^ +Tests +[0-9]/ { counted = 1; p = f = 0; for (i = 1; i < NF; i++) {
         if ($(i + 1) == "passed") p = $i
         if ($(i + 1) == "failed") f = $i } }
+    /^ +[0-9]+ passed( \(.*\))?$/ { counted = 1; p = $1 }
+    /^ +[0-9]+ (failed|flaky|interrupted|did not run)$/ { counted = 1; f += $1 }
     END {
       if (!counted) { p = (status == 0); f = (status != 0) }
       else if (status != 0 && f == 0) f = 1

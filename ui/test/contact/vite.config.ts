@@ -1,6 +1,6 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
-import { languages } from '../../build/languages';
+import { languages } from '../../build/languages.ts';
 
 /** Test only: the page that shows exercises side by side and times how they are drawn. */
 export default defineConfig({

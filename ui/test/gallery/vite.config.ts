@@ -1,6 +1,6 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
-import { languages } from '../../build/languages';
+import { languages } from '../../build/languages.ts';
 
 /** Test only: the page of every picture and every way to answer. */
 export default defineConfig({
@@ -8,5 +8,5 @@ export default defineConfig({
   base: './',
   plugins: [svelte({ configFile: '../../svelte.config.js' }), languages()],
   define: { __TEST_BRIDGE__: 'false' },
-  build: { outDir: '../../dist-gallery', emptyOutDir: true, assetsInlineLimit: 0 },
+  build: { assetsInlineLimit: 0 },
 });
