@@ -114,8 +114,8 @@ ui_packages() {
 ui_build() {
   ui_packages
   local sources
-  mapfile -t sources < <(find ui shared/messages shared/catalogue -type f \
-    -not -path '*/node_modules/*' -not -path 'ui/dist/*' -not -path 'ui/dist-bridge/*' | sort)
+  mapfile -t sources < <(find ui shared/messages shared/catalogue shared/languages.json -type f \
+    -not -path '*/node_modules/*' -not -path 'ui/dist*' | sort)
   [ -f ui/dist/index.html ] || rm -f "$STAMPS/ui-build"
   stamped ui-build "${sources[@]}" -- npm --prefix ui run build >&2
 }
@@ -124,6 +124,14 @@ ui_build() {
 ui_build_for_bridge() {
   ui_packages
   TEST_BRIDGE=1 npm --prefix ui run build -- --outDir dist-bridge --emptyOutDir >&2
+}
+
+# A language made from English, and the screens that know it, for tests alone.
+pseudo_language() {
+  venv
+  .venv/bin/python tests/pseudo/make.py target/pseudo >&2
+  TEST_BRIDGE=1 EXTRA_LANGUAGE="$PWD/target/pseudo" \
+    npm --prefix ui run build -- --outDir dist-pseudo --emptyOutDir >&2
 }
 
 # venv: a Python of our own with the pinned packages; prints nothing.

@@ -5,7 +5,16 @@ import { typed } from '../src/lib/answer/typed';
 import Math from '../src/lib/math/Math.svelte';
 import { spoken } from '../src/lib/math/spoken';
 import { row } from '../src/lib/math/tokens';
-import { exact, LANGUAGES, number, percent, plain, say, setDecimalSign, setLanguage } from '../src/lib/words';
+import {
+  exact,
+  LANGUAGES,
+  number,
+  percent,
+  plain,
+  say,
+  setDecimalSign,
+  setLanguage,
+} from '../src/lib/words';
 
 const decimal = (text: string): Expr => ({ kind: 'number', text });
 const PAIR: Expr = { kind: 'pair', x: decimal('1.5'), y: decimal('2') };

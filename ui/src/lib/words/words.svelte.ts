@@ -49,11 +49,7 @@ export function say(id: string, args?: Record<string, FluentVariable>): string {
 }
 
 /** As `say`, in a language that is loaded. */
-export function sayIn(
-  to: Language,
-  id: string,
-  args?: Record<string, FluentVariable>,
-): string {
+export function sayIn(to: Language, id: string, args?: Record<string, FluentVariable>): string {
   const bundle = loaded(to);
   const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
