@@ -21,7 +21,12 @@ fn main() -> Result<(), Box<dyn Error>> {
     let lines = lines_of(&fs::read_to_string(&table)?)?;
     let mut code = format!("static BUILT_IN: [Known; {}] = [", lines.len());
     for (place, line) in lines.iter().enumerate() {
-        write_language(&mut code, place, line, &shared.join("messages").join(&line.tag))?;
+        write_language(
+            &mut code,
+            place,
+            line,
+            &shared.join("messages").join(&line.tag),
+        )?;
     }
     code.push_str("];\n");
     fs::write(
@@ -76,7 +81,11 @@ fn write_language(
         let name = name.ok_or_else(|| format!("{}: not UTF-8", path.display()))?;
         if !name.starts_with(OF_SCREENS) {
             println!("cargo::rerun-if-changed={}", path.display());
-            write!(code, "({name:?}, include_str!({:?})),", path.display().to_string())?;
+            write!(
+                code,
+                "({name:?}, include_str!({:?})),",
+                path.display().to_string()
+            )?;
         }
     }
     code.push_str("] },\n");

@@ -224,7 +224,10 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let noted = || std::fs::read_to_string(folder.path().join("noted")).unwrap();
         let quick = reader(folder.path(), "exit 0");
-        assert_eq!(quick.speak("-3 \"más\" 2", Language::tagged("es").unwrap()), Ok(()));
+        assert_eq!(
+            quick.speak("-3 \"más\" 2", Language::tagged("es").unwrap()),
+            Ok(())
+        );
         assert_eq!(noted(), "-w|-N|surefoot|-l|es|--|-3 \"más\" 2|");
 
         let long = reader(folder.path(), "exec sleep 30");
@@ -264,7 +267,13 @@ mod tests {
                     Jorge               es_ES    # Hola, me llamo Jorge.\n\
                     Paulina             es_MX    # Hola, me llamo Paulina.\n";
         assert_eq!(voice_of(list, Language::first()), Some("Alex"));
-        assert_eq!(voice_of(list, Language::tagged("es").unwrap()), Some("Jorge"));
-        assert_eq!(voice_of("Thomas  fr_FR  # Bonjour", Language::tagged("es").unwrap()), None);
+        assert_eq!(
+            voice_of(list, Language::tagged("es").unwrap()),
+            Some("Jorge")
+        );
+        assert_eq!(
+            voice_of("Thomas  fr_FR  # Bonjour", Language::tagged("es").unwrap()),
+            None
+        );
     }
 }

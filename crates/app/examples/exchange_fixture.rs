@@ -111,11 +111,7 @@ fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
     };
     let chosen = OwnExercise {
         kind: OwnKind::SeveralChoices,
-        choices: vec![
-            one("{2/4}"),
-            one("{1/3}"),
-            one("{3/6}"),
-        ],
+        choices: vec![one("{2/4}"), one("{1/3}"), one("{3/6}")],
         question: one("Which are equal to one half?"),
         answer: "0 2".to_owned(),
         wrong: Vec::new(),

@@ -1,8 +1,8 @@
 //! The languages of the program: a table made from `shared/languages.json` and the folders
 //! of `shared/messages`, and a checked handle into it.
 
-pub use crate::language_line::{Direction, LanguageLine, PaperSize};
 use crate::language_line::{DecimalMark, check_line};
+pub use crate::language_line::{Direction, LanguageLine, PaperSize};
 use crate::locale::NumberStyle;
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::cmp::Ordering;
@@ -331,7 +331,9 @@ mod tests {
         assert!(Language::lookup("e").is_err() && Language::lookup("").is_err());
         let error = serde_json::from_str::<Language>("\"xx\"").unwrap_err();
         assert!(
-            error.to_string().starts_with("\"xx\" is not a language of this program"),
+            error
+                .to_string()
+                .starts_with("\"xx\" is not a language of this program"),
             "{error}"
         );
     }

@@ -121,8 +121,8 @@ impl Catalogue {
                         .map(|p| line_of(text, p.span().start))
                         .collect(),
                 };
-                let concept =
-                    check_concept(shape, start, words).map_err(|(offset, fault)| at(offset, fault))?;
+                let concept = check_concept(shape, start, words)
+                    .map_err(|(offset, fault)| at(offset, fault))?;
                 if let Some(first) = place.get(&concept.id).and_then(|first| places.get(*first)) {
                     return Err(at(
                         id_offset,
@@ -179,7 +179,9 @@ impl Catalogue {
     /// The concept with this id.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Concept> {
-        self.place.get(id).and_then(|index| self.concepts.get(*index))
+        self.place
+            .get(id)
+            .and_then(|index| self.concepts.get(*index))
     }
 
     /// All concepts, each after its prerequisites, and otherwise in the order of the files.
@@ -200,11 +202,7 @@ impl Catalogue {
 /// The line, from 1, of a byte offset.
 fn line_of(text: &str, offset: usize) -> usize {
     let end = offset.min(text.len());
-    text.bytes()
-        .take(end)
-        .filter(|byte| *byte == b'\n')
-        .count()
-        + 1
+    text.bytes().take(end).filter(|byte| *byte == b'\n').count() + 1
 }
 
 /// Turns one entry into a concept, or says what is wrong and at which byte.

@@ -101,7 +101,11 @@ fn counted(value: &FluentValue, style: NumberStyle) -> Option<String> {
 ///
 /// # Errors
 /// [`MessageError`] if the message is missing or lacks an argument.
-pub fn message(locale: Locale, id: &str, args: Option<&FluentArgs>) -> Result<String, MessageError> {
+pub fn message(
+    locale: Locale,
+    id: &str,
+    args: Option<&FluentArgs>,
+) -> Result<String, MessageError> {
     format(locale, id, None, args)
 }
 

@@ -9,7 +9,10 @@ use ts_rs::{TS, TypeVisitor};
 
 /// A text in one or more languages. In files: an object from language tags to texts.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(try_from = "BTreeMap<Language, String>", into = "BTreeMap<Language, String>")]
+#[serde(
+    try_from = "BTreeMap<Language, String>",
+    into = "BTreeMap<Language, String>"
+)]
 pub struct Text {
     /// Not empty.
     texts: BTreeMap<Language, String>,

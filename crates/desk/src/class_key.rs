@@ -5,7 +5,9 @@ use super::roster::MOST_SEATS;
 use super::{OpenClass, TeacherError, own};
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_exchange::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key};
+use surefoot_exchange::{
+    CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key,
+};
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};

@@ -15,7 +15,9 @@ pub fn spelled(n: i64) -> Text {
     let first = Language::first();
     let text = Text::one(first, in_language(n, first));
     let others = Language::all().iter().filter(|other| **other != first);
-    others.fold(text, |text, other| text.with(*other, in_language(n, *other)))
+    others.fold(text, |text, other| {
+        text.with(*other, in_language(n, *other))
+    })
 }
 
 /// In words, or in figures where the rules do not cover the number.
@@ -112,7 +114,10 @@ mod tests {
         for language in Language::all() {
             for n in (0..1_200).chain([20_031, 999_999, 999_999_999]) {
                 let words = in_language(n, *language);
-                assert!(!words.contains(|c: char| c.is_ascii_digit()), "{language} {words}");
+                assert!(
+                    !words.contains(|c: char| c.is_ascii_digit()),
+                    "{language} {words}"
+                );
             }
         }
     }

@@ -50,8 +50,7 @@ fn own(question: &str, level: Level) -> OwnExercise {
 fn every_concept_prints_at_every_level_in_every_language() {
     for (nth, concept) in concepts_with_exercises().enumerate() {
         let languages = Language::all().iter().cycle();
-        for (level, &language) in Level::ALL.into_iter().zip(languages)
-        {
+        for (level, &language) in Level::ALL.into_iter().zip(languages) {
             let look = Look {
                 locale: Locale::from(language),
                 paper: if nth % 2 == 0 {

@@ -41,8 +41,8 @@ pub use today::{check_in, today};
 
 use surefoot_catalogue::Catalogue;
 use surefoot_catalogue::Locale;
-use surefoot_exchange::ClassPack;
 use surefoot_catalogue::prose;
+use surefoot_exchange::ClassPack;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::EveningLength;
 use surefoot_record::Class;

@@ -373,8 +373,9 @@ fn groups(criterion: &mut Criterion<ProcessorTime>) {
             ..GroupWishes::default()
         };
         group.bench_function(format!("{slots} times"), |bencher| {
-            bencher
-                .iter(|| suggest_groups(&desk, &class, Language::first(), last_day(), &wishes).unwrap());
+            bencher.iter(|| {
+                suggest_groups(&desk, &class, Language::first(), last_day(), &wishes).unwrap()
+            });
         });
     }
     group.finish();

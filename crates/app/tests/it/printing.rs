@@ -36,7 +36,10 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
         .unwrap();
     let slips = Printed::Slips { with_names: true };
     for what in [sheet(concept, 6), Printed::Chart, slips] {
-        let made = desk.app.print(asked(&class, what, Language::tagged("es").unwrap())).unwrap();
+        let made = desk
+            .app
+            .print(asked(&class, what, Language::tagged("es").unwrap()))
+            .unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
         assert_eq!(bytes.len(), made.bytes);
         assert!(bytes.starts_with(b"%PDF-"));

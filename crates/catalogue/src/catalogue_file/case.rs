@@ -65,9 +65,8 @@ fn grade_of(item: &Value) -> Option<u8> {
 fn language_of(value: &Value, else_in: Language) -> Result<Language, LineFault> {
     match text(value, "language") {
         "" => Ok(else_in),
-        tag => Language::lookup(tag).map_err(|unknown| LineFault::UnknownLanguage {
-            text: unknown.tag,
-        }),
+        tag => Language::lookup(tag)
+            .map_err(|unknown| LineFault::UnknownLanguage { text: unknown.tag }),
     }
 }
 

@@ -213,7 +213,7 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
         for name in [draft.key.to_lowercase(), concept.id.as_str().to_owned()]
             .into_iter()
             .chain(concept.title.iter().map(|(_, title)| title.to_lowercase()))
-        .chain(concept.alignments.iter().map(|code| code.to_lowercase()))
+            .chain(concept.alignments.iter().map(|code| code.to_lowercase()))
         {
             names.entry(name).or_insert_with(|| concept.id.clone());
         }

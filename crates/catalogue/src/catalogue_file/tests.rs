@@ -133,7 +133,11 @@ fn the_language_of_a_package_is_read_and_an_unknown_one_named() {
     let es = Language::tagged("es").unwrap();
     for (document, item) in [("es-MX", ""), ("en", "es"), ("", "es-419")] {
         let reading = package(document, item);
-        assert_eq!(reading.drafts[0].i_can, Text::one(es, "x"), "{document} {item}");
+        assert_eq!(
+            reading.drafts[0].i_can,
+            Text::one(es, "x"),
+            "{document} {item}"
+        );
     }
     for (document, item, at) in [("xx", "", "CFDocument"), ("", "xx-YY", "CFItems[0]")] {
         let reading = package(document, item);
@@ -149,7 +153,10 @@ fn the_plain_column_is_in_the_main_language() {
     let reading = read_catalogue("a.csv", text.as_bytes(), es);
     assert_eq!(reading.refused, []);
     let draft = &reading.drafts[0];
-    assert_eq!(draft.title, Text::one(es, "Hola").with(Language::first(), "Hello"));
+    assert_eq!(
+        draft.title,
+        Text::one(es, "Hola").with(Language::first(), "Hello")
+    );
     assert_eq!(draft.i_can, Text::one(es, "Puedo"));
 }
 

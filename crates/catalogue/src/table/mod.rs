@@ -56,11 +56,7 @@ pub fn cell_in<'a>(
 }
 
 /// The text of a column in every language that a line has it in.
-pub fn text_in<'a>(
-    cell: &dyn Fn(&str) -> &'a str,
-    name: &str,
-    main: Language,
-) -> Option<Text> {
+pub fn text_in<'a>(cell: &dyn Fn(&str) -> &'a str, name: &str, main: Language) -> Option<Text> {
     let texts: BTreeMap<Language, String> = Language::all()
         .iter()
         .map(|language| (*language, cell_in(cell, name, *language, main).to_owned()))

@@ -254,7 +254,12 @@ fn concepts(args: &ConceptsArgs) -> crate::Outcome {
         return super::print_json(&reading);
     }
     for draft in &reading.drafts {
-        put_line!("{}  {}  {}", draft.id, draft.codes.join(" "), draft.title.get(args.language));
+        put_line!(
+            "{}  {}  {}",
+            draft.id,
+            draft.codes.join(" "),
+            draft.title.get(args.language)
+        );
     }
     for refused in &reading.refused {
         let place = if refused.at.is_empty() {

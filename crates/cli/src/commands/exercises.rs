@@ -77,15 +77,9 @@ pub fn run(args: &Args) -> crate::Outcome {
                 let written = if args.text {
                     write_text(&mut out, &item, &words)
                 } else {
-                    serde_json::to_writer(
-                        &mut out,
-                        &Line {
-                            item: &item,
-                            words,
-                        },
-                    )
-                    .map_err(std::io::Error::from)
-                    .and_then(|()| writeln!(out))
+                    serde_json::to_writer(&mut out, &Line { item: &item, words })
+                        .map_err(std::io::Error::from)
+                        .and_then(|()| writeln!(out))
                 };
                 match written {
                     Ok(()) => {}
@@ -124,7 +118,11 @@ fn words(item: &Item, language: Language) -> Result<Words, String> {
     })
 }
 
-fn write_text(out: &mut impl Write, item: &Item, words: &BTreeMap<Language, Words>) -> std::io::Result<()> {
+fn write_text(
+    out: &mut impl Write,
+    item: &Item,
+    words: &BTreeMap<Language, Words>,
+) -> std::io::Result<()> {
     writeln!(
         out,
         "== {} level {} seed {}",

@@ -222,8 +222,14 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
     let chance = |seat: u32| {
-        let reports =
-            concept_reports(&desk.store, &desk.open(), &concepts[0], Language::first(), today).unwrap();
+        let reports = concept_reports(
+            &desk.store,
+            &desk.open(),
+            &concepts[0],
+            Language::first(),
+            today,
+        )
+        .unwrap();
         let student = reports.students.iter().find(|s| s.seat == seat).unwrap();
         (student.has_it.unwrap(), student.seen.len())
     };
@@ -269,7 +275,17 @@ fn a_group_has_its_page_with_members_first_things_and_exercises() {
     );
     assert_eq!(page.exercises.len(), 4);
     assert_ne!(page.exercises[1].item.prompt, page.exercises[2].item.prompt);
-    assert!(group_page(&desk.store, &class, Language::first(), date(TODAY), "none", &[1]).is_err());
+    assert!(
+        group_page(
+            &desk.store,
+            &class,
+            Language::first(),
+            date(TODAY),
+            "none",
+            &[1]
+        )
+        .is_err()
+    );
 }
 
 #[test]

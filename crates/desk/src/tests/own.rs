@@ -39,8 +39,15 @@ fn with_two() -> (Desk, String) {
         format!("{concept},whole number,What is 20 + 4?,24,,"),
         format!("{concept},whole number,What is 20 + 5?,many,,"),
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     (desk, concept)
 }
 
@@ -116,8 +123,15 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     assert_eq!(account.refused[0].line, 4);
     // The same file again brings nothing twice.
     let again = csv(&[format!("{concept},whole number,What is 20 + 4?,24,,")]);
-    import_exercises(&desk.store, &desk.class, &[again], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[again],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!((own.exercises.len(), own.imports.len()), (2, 2));
     // Taking the empty one back changes nothing, taking the first one back all.
@@ -266,8 +280,15 @@ fn a_concept_without_made_exercises_is_practised_by_own_ones_alone() {
         format!("{concept},whole number,How many values?,3,,"),
         format!("{concept},whole number,How many units?,1,,"),
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let folder = tempfile::tempdir().unwrap();
     let (store, joined) = join(&desk, folder.path());
     assert!(joined.facts.name(&concept, Language::first()).has_exercises);
@@ -330,8 +351,15 @@ fn an_own_exercise_makes_the_pack_outdated_and_a_plain_class_keeps_its_stamp() {
     let outdated = || crate::classes(&desk.store, date(TODAY)).unwrap()[0].pack_outdated;
     assert!(!outdated());
     let file = csv(&[format!("{},whole number,How many?,3,,", desk.concept(0))]);
-    import_exercises(&desk.store, &desk.class, &[file], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     assert!(outdated());
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     assert!(!outdated());
@@ -341,7 +369,14 @@ fn an_own_exercise_makes_the_pack_outdated_and_a_plain_class_keeps_its_stamp() {
 fn own_concepts_join_the_rotation_and_travel() {
     let desk = Desk::with_seats(1);
     let bytes = include_bytes!("../../../../shared/samples/catalogue/stream-lab.csv");
-    let reading = read_concepts(&desk.store, &desk.class, "stream-lab.csv", bytes, Language::first()).unwrap();
+    let reading = read_concepts(
+        &desk.store,
+        &desk.class,
+        "stream-lab.csv",
+        bytes,
+        Language::first(),
+    )
+    .unwrap();
     assert_eq!((reading.drafts.len(), reading.refused.len()), (3, 0));
     import_concepts(
         &desk.store,
@@ -363,7 +398,14 @@ fn own_concepts_join_the_rotation_and_travel() {
     let spare = crate::spare_concepts(&desk.store, &desk.class, Language::first()).unwrap();
     assert!(spare.iter().any(|c| c.concept.id == "own-water-level"));
     // Read again, all of them are there already.
-    let again = read_concepts(&desk.store, &desk.class, "stream-lab.csv", bytes, Language::first()).unwrap();
+    let again = read_concepts(
+        &desk.store,
+        &desk.class,
+        "stream-lab.csv",
+        bytes,
+        Language::first(),
+    )
+    .unwrap();
     assert_eq!((again.drafts.len(), again.refused.len()), (0, 3));
     let mut days = desk.open().facts.rotation.days().to_vec();
     days[1].push("own-water-level".into());
@@ -387,11 +429,20 @@ fn own_concepts_join_the_rotation_and_travel() {
         "Read a water gauge,whole number,How many half inches are 3 inches?,6,3,".to_owned()
             + "Half inches.",
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let folder = tempfile::tempdir().unwrap();
     let (store, joined) = join(&desk, folder.path());
-    let name = joined.facts.name("own-water-level", Language::tagged("es").unwrap());
+    let name = joined
+        .facts
+        .name("own-water-level", Language::tagged("es").unwrap());
     assert_eq!(name.title, "Leer un medidor de agua");
     assert_eq!(name.strand, Strand::Measurement.as_str());
     let open = ask(&store, &joined, "own-water-level", TODAY, 1);
@@ -439,8 +490,15 @@ fn marking_takes_equal_forms_as_everywhere() {
     let file = csv(&[format!(
         "{concept},decimal,Write one half as a decimal.,0.5,,"
     )]);
-    import_exercises(&desk.store, &desk.class, &[file], None, Language::first(), date(TODAY))
-        .unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let facts = desk.open().facts;
     let own = facts
         .own_of(&concept)

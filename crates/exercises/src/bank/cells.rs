@@ -46,7 +46,9 @@ impl Cells<'_> {
                     .collect();
             } else if parts.len() == texts.len() {
                 let pairs = texts.into_iter().zip(parts);
-                texts = pairs.map(|(text, part)| text.with(*language, part)).collect();
+                texts = pairs
+                    .map(|(text, part)| text.with(*language, part))
+                    .collect();
             } else if !parts.is_empty() {
                 return Err(LineFault::TranslationParts {
                     column: column_in(name, *language),

@@ -225,7 +225,9 @@ impl OwnExercise {
 
     /// Every text of it.
     pub fn texts(&self) -> impl Iterator<Item = &Text> {
-        let lists = [&self.choices, &self.hints, &self.steps].into_iter().flatten();
+        let lists = [&self.choices, &self.hints, &self.steps]
+            .into_iter()
+            .flatten();
         let wrong = self.wrong.iter().map(|wrong| &wrong.say);
         let alone = std::iter::once(&self.question).chain(&self.unit);
         alone.chain(lists).chain(wrong)

@@ -357,7 +357,14 @@ fn order(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnEx
         .filter_map(|place| u32::try_from(place).ok())
         .collect();
     let answer = places_key(OwnKind::Order, &order, shown.len()).ok_or_else(|| asked.no_key())?;
-    Ok(exercise(asked, concept, OwnKind::Order, body, shown, &answer))
+    Ok(exercise(
+        asked,
+        concept,
+        OwnKind::Order,
+        body,
+        shown,
+        &answer,
+    ))
 }
 
 /// The kind of a typed answer: a fraction keeps its bar, a decimal its point.

@@ -52,7 +52,14 @@ fn read_one(name: &str, bytes: &[u8], chosen: Option<&str>) -> BankReading {
         name: name.into(),
         bytes: bytes.to_vec(),
     };
-    read_bank(&[file], &find, chosen.as_ref(), &BTreeMap::new(), Language::first()).remove(0)
+    read_bank(
+        &[file],
+        &find,
+        chosen.as_ref(),
+        &BTreeMap::new(),
+        Language::first(),
+    )
+    .remove(0)
 }
 
 fn read_text(text: &str) -> BankReading {
@@ -101,7 +108,8 @@ fn every_line_of_the_sample_becomes_an_exercise_that_can_be_answered() {
     let lines: Vec<u32> = reading.taken.iter().map(|line| line.line).collect();
     assert_eq!(&lines[..3], &[2, 5, 6]);
     let spanish = reading.taken[0].own.item().unwrap();
-    let text = crate::text::blocks_text(Language::tagged("es").unwrap().into(), &spanish.prompt).unwrap();
+    let text =
+        crate::text::blocks_text(Language::tagged("es").unwrap().into(), &spanish.prompt).unwrap();
     assert!(text.ends_with("¿Cuántos remos hay?"), "{text}");
 }
 
@@ -206,7 +214,13 @@ fn what_the_class_has_already_is_not_taken_twice_and_room_ends() {
     };
     let chosen = own.concept.clone();
     let held = BTreeMap::from([(own.id(), own.json_bytes())]);
-    let reading = &read_bank(std::slice::from_ref(&file), &find, Some(&chosen), &held, Language::first())[0];
+    let reading = &read_bank(
+        std::slice::from_ref(&file),
+        &find,
+        Some(&chosen),
+        &held,
+        Language::first(),
+    )[0];
     assert_eq!(codes(reading), [(2, "already_there".into())]);
     let full = BTreeMap::from([(own.id(), MOST_BANK_BYTES - 10)]);
     let reading = &read_bank(&[file], &find, Some(&chosen), &full, Language::first())[0];
@@ -242,7 +256,10 @@ fn the_items_of_the_sample_are_read_as_they_are_meant() {
         (half.kind, half.answer.as_str()),
         (OwnKind::SeveralChoices, "0 3")
     );
-    assert_eq!(half.question.get(Language::first()), "Which fractions are equal to {1/2}?");
+    assert_eq!(
+        half.question.get(Language::first()),
+        "Which fractions are equal to {1/2}?"
+    );
     assert_eq!(half.choices[3].get(Language::first()), "{4/8}");
     let rope = own("rope-length");
     assert_eq!((rope.kind, rope.answer.as_str()), (OwnKind::Decimal, "2.5"));
@@ -424,7 +441,8 @@ proptest! {
 
 #[test]
 fn a_message_shows_the_words_as_they_stand() {
-    let say = say_of(&Text::one(Language::first(), 
+    let say = say_of(&Text::one(
+        Language::first(),
         "100 % of { not }".replace(['{', '}'], "").as_str(),
     ))
     .unwrap();

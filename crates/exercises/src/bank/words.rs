@@ -203,9 +203,6 @@ mod tests {
             messages::say(es.into(), &say).unwrap(),
             "La mitad de 1/3 y 2/3"
         );
-        assert_eq!(
-            messages::say(en.into(), &say).unwrap(),
-            "Half of 1/3"
-        );
+        assert_eq!(messages::say(en.into(), &say).unwrap(), "Half of 1/3");
     }
 }
