@@ -5,7 +5,7 @@ Each exercise carries a neutral statement: a task name and the numbers shown.
 The answer is worked out from that statement alone, with Python's fractions and
 with sympy; the program's own answer is only compared, never used. Also checked:
 each misconception's answer is wrong and unlike the others; every number of the
-statement stands in the prompt, in both languages, or in its figure or entry;
+statement stands in the prompt, in every language, or in its figure or entry;
 denominators keep the bounds of the grade.
 
     items_oracle.py [--surefoot PATH] [--seeds 1000] [--concept ID] [--report FILE]

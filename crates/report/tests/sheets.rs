@@ -1,4 +1,4 @@
-//! Practice sheets of every concept, in both languages: each is a file that the
+//! Practice sheets of every concept, in every language: each is a file that the
 //! writer's own PDF/UA-1 checks let pass.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on stops")]

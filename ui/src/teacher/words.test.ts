@@ -73,7 +73,7 @@ test('every value that comes by code has its words', () => {
   expect(ids.filter((id) => !hasWords(id))).toEqual([]);
 });
 
-test('every guide has a title and a line in both languages', () => {
+test('every guide has a title and a line in every language', () => {
   for (const at of GUIDES) {
     for (const id of [`guide-${at}-title`, `guide-${at}-1`]) {
       for (const language of LANGUAGES.map(({ tag }) => tag)) {
@@ -88,7 +88,7 @@ test('every trouble of a pacing list has its words', () => {
   expect(troubles.filter((one) => !hasWords(`pacing-${one}`))).toEqual([]);
 });
 
-test('the place of a concept is worded in both languages', () => {
+test('the place of a concept is worded in every language', () => {
   const place = { strand: 'x', day: 3, phase: 'practice' };
   expect(sayIn('en', 'board-place', place)).toBe('x · day 3 · practice');
   expect(sayIn('es', 'board-place', place)).toBe('x · día 3 · práctica');

@@ -53,7 +53,7 @@ export function pieces(sentence: Say): Piece[] {
     .split(/[\uE000\uE001]/u)
     .entries()) {
     const arg = place % 2 === 1 ? sentence.args[part] : undefined;
-    if (arg?.kind === 'math') found.push({ expr: arg.expr });
+    if (arg.kind === 'math') found.push({ expr: arg.expr });
     else if (part !== '') found.push({ text: part });
   }
   return found;
@@ -63,7 +63,7 @@ export function pieces(sentence: Say): Piece[] {
 export function shownIn(blocks: Block[]): Language | null {
   const texts = blocks.flatMap((block) =>
     block.kind === 'say'
-      ? Object.values(block.say.args).flatMap((arg) => (arg?.kind === 'words' ? [arg.words] : []))
+      ? Object.values(block.say.args).flatMap((arg) => (arg.kind === 'words' ? [arg.words] : []))
       : [],
   );
   const missing = texts.find((text) => text[language()] === undefined);
