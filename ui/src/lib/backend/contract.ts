@@ -869,7 +869,7 @@ title: string,
  */
 i_can: string, 
 /**
- * Language.
+ * The language of the title, if it is missing in the language asked for.
  */
 shown_in?: Language, 
 /**
@@ -2253,7 +2253,6 @@ name: string | null,
  */
 code: string, };
 export type Language = "en" | "es";
-export type Text = { [tag in Language]?: string };
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
 /**
@@ -2427,9 +2426,13 @@ text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code
 /**
  * As written.
  */
-text: string, } | { "code": "unknown_language", text: string, } | { "code": "unknown_strand", 
+text: string, } | { "code": "unknown_strand", 
 /**
  * As written.
+ */
+text: string, } | { "code": "unknown_language", 
+/**
+ * Its tag as written.
  */
 text: string, } | { "code": "bad_grade", 
 /**
@@ -2932,7 +2935,7 @@ kind: OwnKind,
  */
 question: string, 
 /**
- * Language.
+ * The language of the question, if it is missing in the language of the screens.
  */
 shown_in?: Language, 
 /**
@@ -3037,7 +3040,7 @@ id: string,
  */
 words: string, 
 /**
- * Languages.
+ * Languages of the program in which one of its texts is missing.
  */
 missing_in: Array<Language>, 
 /**
@@ -4734,6 +4737,7 @@ concept: string,
  * The date; nothing for "not this year".
  */
 date: string | null, };
+export type Text = { [tag in Language]?: string };
 export type Theme = "system" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Today = { 
 /**
