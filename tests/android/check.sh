@@ -23,7 +23,9 @@ export LIBSQLITE3_SYS_USE_PKG_CONFIG=1 PKG_CONFIG_ALLOW_CROSS=1
 export WRY_ANDROID_PACKAGE=org.surefoot.app WRY_ANDROID_LIBRARY=surefoot_lib
 export WRY_ANDROID_KOTLIN_FILES_OUT_DIR=$scratch/kotlin
 export TAURI_ANDROID_PROJECT_PATH=$scratch/android
-# Nothing of it is run but build scripts and macros, so none of it is optimised.
+# Nothing of it is run but build scripts and macros, so none of it is optimised. The
+# window's crate uses all crates of the program but the command's.
+export CARGO_INCREMENTAL=0
 "$tools/cargo" check --locked -Zbuild-std=std,panic_abort --target aarch64-linux-android \
   --config 'profile.dev.opt-level=0' --config 'profile.dev.package."*".opt-level=0' \
-  -p surefoot-app -p surefoot-cli -p surefoot-desktop "$@"
+  --config 'profile.dev.debug=0' -p surefoot-desktop "$@"

@@ -7,7 +7,9 @@ worked out from their published definitions (docs/insight.md), share-safe
 tables are audited by linear programming, and the best groups are found by
 scipy's mixed-integer solver on a model written here.
 
-    insight_oracle.py [--bin PATH] [--seed 1] [--tables 1000] [--groups 25]
+    insight_oracle.py [--bin PATH] [--seed 1] [--tables 150] [--groups 8]
+
+With FULL=1 there are 1,000 tables and 25 classes to group.
 """
 import argparse
 import itertools
@@ -540,11 +542,12 @@ def groups(binary, rng, number):
 
 def main():
     root = pathlib.Path(__file__).resolve().parents[2]
+    full = bool(os.environ.get("FULL"))
     arguments = argparse.ArgumentParser(description=__doc__)
     arguments.add_argument("--bin", default=os.environ.get("SUREFOOT", str(root / "target/debug/surefoot")))
     arguments.add_argument("--seed", type=int, default=1)
-    arguments.add_argument("--tables", type=int, default=1000)
-    arguments.add_argument("--groups", type=int, default=25)
+    arguments.add_argument("--tables", type=int, default=1000 if full else 150)
+    arguments.add_argument("--groups", type=int, default=25 if full else 8)
     options = arguments.parse_args()
     rng = np.random.default_rng(options.seed)
     statistics(options.bin, rng)

@@ -100,9 +100,11 @@ c_compiler() { system_packages build-essential pkg-config; }
 # What the window is built with.
 window_libraries() { system_packages build-essential pkg-config libwebkit2gtk-4.1-dev; }
 
-# The command, the test bridge and the examples: built together wherever one of
-# them is needed, so that they share one build of what they have in common.
-commands() { cargo build --locked --workspace --exclude surefoot-desktop --bins --examples; }
+# The command, the test bridge and the example for the oracles. Without `-p`, so that
+# they share one build of the dependencies with the window and the tests.
+commands() {
+  cargo build --locked --bin surefoot --bin surefoot-bridge --example exchange_fixture
+}
 
 ui_packages() {
   need_node
@@ -110,28 +112,37 @@ ui_packages() {
   stamped ui-packages ui/package-lock.json -- npm --prefix ui ci --no-audit --no-fund >&2
 }
 
-# The screens as the window embeds them.
-ui_build() {
+# screens FOLDER COMMAND...: builds pages into ui/FOLDER, unless they are there and
+# were built from the same sources.
+screens() {
+  local folder=$1 sources
+  shift
   ui_packages
-  local sources
-  mapfile -t sources < <(find ui shared/messages shared/catalogue shared/languages.json -type f \
-    -not -path '*/node_modules/*' -not -path 'ui/dist*' | sort)
-  [ -f ui/dist/index.html ] || rm -f "$STAMPS/ui-build"
-  stamped ui-build "${sources[@]}" -- npm --prefix ui run build >&2
+  mapfile -t sources < <(find ui/src ui/build ui/test/contact ui/index.html ui/package-lock.json \
+    ui/*.config.* shared/messages shared/catalogue shared/languages.json -type f -not -name '*.test.ts' | sort)
+  [ -f "ui/$folder/index.html" ] || rm -f "$STAMPS/$folder"
+  stamped "$folder" "${sources[@]}" -- "$@" >&2
 }
+
+# The screens as the window embeds them.
+ui_build() { screens dist npm --prefix ui run build; }
 
 # The same screens for a browser that talks to the test bridge.
 ui_build_for_bridge() {
-  ui_packages
-  TEST_BRIDGE=1 npm --prefix ui run build -- --outDir dist-bridge --emptyOutDir >&2
+  screens dist-bridge env TEST_BRIDGE=1 npm --prefix ui run build -- --outDir dist-bridge --emptyOutDir
+}
+
+# The page of exercises for the window's engine.
+contact_page() {
+  screens dist-contact env -C ui node_modules/.bin/vite build --config test/contact/vite.config.ts
 }
 
 # A language made from English, and the screens that know it, for tests alone.
 pseudo_language() {
   venv
   .venv/bin/python tests/pseudo/make.py target/pseudo >&2
-  TEST_BRIDGE=1 EXTRA_LANGUAGE="$PWD/target/pseudo" \
-    npm --prefix ui run build -- --outDir dist-pseudo --emptyOutDir >&2
+  screens dist-pseudo env TEST_BRIDGE=1 EXTRA_LANGUAGE="$PWD/target/pseudo" \
+    npm --prefix ui run build -- --outDir dist-pseudo --emptyOutDir
 }
 
 # venv: a Python of our own with the pinned packages; prints nothing.
@@ -155,37 +166,17 @@ window_driver() {
 
 export NO_COLOR=1 CARGO_TERM_COLOR=never CI="${CI:-1}"
 LOGS=$CARGO_TARGET_DIR/test-logs
-TALLY=${TALLY:-$LOGS/tally}
+RECORD=${RECORD:-$LOGS/record}
 mkdir -p "$LOGS"
 
-# tally LOG STATUS: how many checks passed and failed, as "P F", by what the log
-# says: the sums of cargo's results, the last "N passed, M failed", vitest's or
-# Playwright's count, or one check by its exit status.
-tally() {
-  awk -v status="$2" '
-    /^test result: / { counted = 1; for (i = 1; i < NF; i++) {
-        if ($(i + 1) ~ /^passed/) p += $i
-        if ($(i + 1) ~ /^failed/) f += $i } }
-    /^[0-9]+ passed, [0-9]+ failed$/ { counted = 1; p = $1; f = $3 }
-    /^ +Tests +[0-9]/ { counted = 1; p = f = 0; for (i = 1; i < NF; i++) {
-        if ($(i + 1) == "passed") p = $i
-        if ($(i + 1) == "failed") f = $i } }
-    /^ +[0-9]+ passed( \(.*\))?$/ { counted = 1; p = $1 }
-    /^ +[0-9]+ (failed|flaky|interrupted|did not run)$/ { counted = 1; f += $1 }
-    END {
-      if (!counted) { p = (status == 0); f = (status != 0) }
-      else if (status != 0 && f == 0) f = 1
-      else if (p + f == 0) f = 1 # a run that looked at nothing proves nothing
-      print p + 0, f + 0
-    }' "$1"
-}
-
-# check NAME COMMAND...: runs it with its output in a log, says what came of it
+# check NAME COMMAND...: runs it with its output in a log, prints what came of it
 # and goes on; a failure shows the end of the log.
 check() {
-  local name=$1 log started status=0 passed failed
+  local name=$1 log started seconds status=0 passed failed
   shift
+  command -v python3 >/dev/null || system_packages python3
   log=$LOGS/${name//[ \/]/-}.log
+  rm -f "${log%.log}.json"
   started=$SECONDS
   # Not in a condition: there, a failing line would not end the command.
   set +e
@@ -195,13 +186,20 @@ check() {
   ) </dev/null >"$log" 2>&1
   status=$?
   set -e
-  read -r passed failed < <(tally "$log" "$status")
-  printf '%s %s\n' "$passed" "$failed" >>"$TALLY"
+  seconds=$((SECONDS - started))
+  read -r passed failed < <(tests/steps/tally.py check "$RECORD" "$name" "$seconds" "$status" "$log")
   if [ "$failed" -eq 0 ]; then
-    printf '  ok      %-34s %5d passed             %4d s\n' "$name" "$passed" $((SECONDS - started))
+    printf '  ok      %-34s %5d passed             %4d s\n' "$name" "$passed" "$seconds"
   else
-    printf '  FAILED  %-34s %5d passed %4d failed %4d s\n' "$name" "$passed" "$failed" $((SECONDS - started))
-    tail -n 60 "$log" | sed 's/^/          | /'
-    printf '          | (all of it: %s)\n' "${log#"$TOP"/}"
+    # In one piece, as another check may print beside this one.
+    printf '  FAILED  %-34s %5d passed %4d failed %4d s\n%s\n          | (all of it: %s)\n' \
+      "$name" "$passed" "$failed" "$seconds" \
+      "$(tail -n 60 "$log" | sed 's/^/          | /')" "${log#"$TOP"/}"
   fi
+}
+
+# check_beside NAME COMMAND...: like check, two at a time. End with `wait`.
+check_beside() {
+  while [ "$(jobs -rp | wc -l)" -ge 2 ]; do wait -n || true; done
+  check "$@" &
 }

@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Answers worked out by other programs, compared with ours. Every Python file in
 # tests/oracle that can be run is one; it exits with 0 when all agrees, and its
-# last line says "N passed, M failed" where it counts.
+# last line says "N passed, M failed" where it counts. Each takes a sample of its
+# cases, the same every time; with FULL=1 all of them.
 . "$(dirname "$0")/lib.sh"
 
 need_rust
@@ -11,5 +12,6 @@ check "python packages" venv
 check "command for the oracles" commands
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
 for oracle in $(grep -l '__main__' tests/oracle/*.py 2>/dev/null); do
-  check "oracle $(basename "$oracle" .py)" .venv/bin/python "$oracle"
+  check_beside "oracle $(basename "$oracle" .py)" .venv/bin/python "$oracle"
 done
+wait

@@ -3,11 +3,11 @@
 #   CRASH_KILLS      kills of a writing program (1,000)
 #   EXCHANGE_CASES   changed files for each reader of bytes from outside (1,000,000)
 #   MEMORY_MIB       address space the readers get (1,536; the dearest passphrase takes 256)
-# The oracle of the exercises goes over 2,000 seeds.
+# The oracle of the exercises goes over 2,000 seeds, the others over all of their cases.
 . "$(dirname "$0")/lib.sh"
 
 need_rust
-c_compiler
+window_libraries
 export CRASH_KILLS=${CRASH_KILLS:-1000}
 cases=${EXCHANGE_CASES:-1000000}
 memory_mib=${MEMORY_MIB:-1536}
@@ -34,9 +34,11 @@ check "long rust tests" long_rust_tests
 check "kills at random points" kills
 check "changed files" changed_files
 check "python packages" venv
-check "command for the oracle" cargo build --locked -p surefoot-cli
+check "command for the oracles" commands
+export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
 check "exercises over 2,000 seeds" .venv/bin/python tests/oracle/items_oracle.py \
-  --surefoot "$CARGO_TARGET_DIR/debug/surefoot" --seeds 2000 --report target/exercises-oracle.json
+  --seeds 2000 --surefoot "$SUREFOOT" --report target/exercises-oracle.json
+check "insight, all cases" env FULL=1 .venv/bin/python tests/oracle/insight_oracle.py
 
 # found LOG WORDS: the number behind the words in a log.
 found() { awk -v words="$2" 'index($0, words) == 1 { print $NF; exit }' "$1"; }

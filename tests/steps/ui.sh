@@ -5,7 +5,8 @@
 ui_packages
 check "screens types" npm --prefix ui run check
 check "screens lints" npm --prefix ui run lint
-check "screens tests" npm --prefix ui test
+check "screens tests" npm --prefix ui test -- --reporter=default --reporter=json \
+  --outputFile.json="$LOGS/screens-tests.json"
 check "screens build" ui_build
 check "screens size" node ui/measure/bundle.mjs
 no_test_door() {

@@ -6,9 +6,8 @@ need_rust
 window_libraries
 check "window driver" window_driver
 check "screens build" ui_build
-check "window build" cargo build --locked -p surefoot-desktop --bins --examples
+check "window build" cargo build --locked --bin surefoot-desktop --example empty_window
 check "command for the exercises" commands
-contact_page() { (cd ui && node_modules/.bin/vite build --config test/contact/vite.config.ts); }
 check "page of exercises" contact_page
 for run in tests/window/*_run.py; do
   check "window $(basename "$run" _run.py)" \

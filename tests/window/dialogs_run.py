@@ -5,15 +5,19 @@ import pathlib
 import shutil
 import subprocess
 import tempfile
-import time
 
 from driver import Checks, Window
+from x11 import screen
 
 checks = Checks()
 folder = tempfile.TemporaryDirectory(prefix="surefoot-window-", ignore_cleanup_errors=True)
 home = pathlib.Path(folder.name)
 # Keys go to a window only when something hands out the keyboard.
 manager = subprocess.Popen(["openbox"], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
+# A dialog that waits for keys must not change its picture.
+gtk = home / "config/gtk-3.0/settings.ini"
+gtk.parent.mkdir(parents=True)
+gtk.write_text("[Settings]\ngtk-cursor-blink=false\ngtk-enable-animations=false\n")
 
 NEW_CLASS = {
     "title": "Room 3",
@@ -37,8 +41,27 @@ def dialogs():
     return seen - own
 
 
+def settle(window):
+    """Waits until the screen is the same in four looks."""
+    looks = []
+
+    def same():
+        looks.append(screen())
+        return len(looks) >= 4 and len(set(looks[-4:])) == 1
+
+    window.wait(same, "the screen to settle")
+
+
+def keys(window, *words):
+    """Sends keys, and waits until the screen has changed and settled."""
+    before = screen()
+    xdotool(*words)
+    window.wait(lambda: screen() != before, f"an answer to {words}")
+    settle(window)
+
+
 def during_dialog(window, name, arguments, answer):
-    """Makes a call that shows a dialog, answers it, and gives what came back."""
+    """Makes a call that shows a dialog, answers it, and returns what came back."""
     window.script(
         "window.__came = null;"
         "window.__TAURI_INTERNALS__.invoke('call', { name: arguments[0], args: arguments[1] })"
@@ -46,38 +69,32 @@ def during_dialog(window, name, arguments, answer):
         name, arguments)
     shown = window.wait(dialogs, f"the dialog of {name}").pop()
     xdotool("windowfocus", "--sync", shown)
-    time.sleep(0.5)  # the dialog takes keys a little after it is seen
-    answer()
+    settle(window)
+    answer(window)
     return window.wait(lambda: window.script("return window.__came"), f"the end of {name}")
 
 
 def saved_as(path):
-    def answer():
-        xdotool("key", "ctrl+a")
-        xdotool("type", "--delay", "15", path)
-        time.sleep(0.5)
-        xdotool("key", "Return")
+    def answer(window):
+        keys(window, "key", "ctrl+a", "type", "--delay", "15", path)
+        keys(window, "key", "Return")
     return answer
 
 
 def opened(path):
-    def answer():
+    def answer(window):
         xdotool("key", "alt+Home")  # out of the list of recent files, where paths do nothing
-        time.sleep(0.5)
-        xdotool("key", "ctrl+l")  # opens the line for a path
-        time.sleep(0.5)
-        xdotool("key", "ctrl+a")
-        xdotool("type", "--delay", "15", path)
-        time.sleep(0.5)
-        xdotool("key", "Return")
-        time.sleep(0.5)
+        settle(window)
+        keys(window, "key", "ctrl+l")  # opens the line for a path
+        keys(window, "key", "ctrl+a", "type", "--delay", "15", path)
+        keys(window, "key", "Return")
         if dialogs():  # the first one only closed the list of completions
-            xdotool("key", "Return")
+            keys(window, "key", "Return")
     return answer
 
 
-def escaped():
-    xdotool("key", "Escape")
+def escaped(window):
+    keys(window, "key", "Escape")
 
 
 try:

@@ -20,6 +20,21 @@ PROGRAM = pathlib.Path(os.environ.get("SUREFOOT_WINDOW", TOP / "target/debug/sur
 SHOTS = TOP / "shots/window"
 ELEMENT = "element-6066-11e4-a52e-4f735466cecf"  # the specification's own key
 PATIENCE_SECONDS = 20
+# Ends when no animation or transition with an end runs, and the page is painted.
+PAINTED = """
+const done = arguments[arguments.length - 1];
+const running = () => document.getAnimations()
+  .filter(a => a.playState === 'running' && Number.isFinite(a.effect?.getComputedTiming().endTime));
+const painted = () => new Promise(r => requestAnimationFrame(() => requestAnimationFrame(r)));
+(async () => {
+  await painted();
+  for (let left = running(); left.length; left = running()) {
+    await Promise.allSettled(left.map(a => a.finished));
+    await painted();
+  }
+  done(true);
+})();
+"""
 
 
 class Missing(AssertionError):
@@ -154,9 +169,7 @@ class Window:
 
     def shot(self, name):
         SHOTS.mkdir(parents=True, exist_ok=True)
-        # The page is painted after its script has run, and colours take a moment to change.
-        self.script_async("const done = arguments[0]; setTimeout(() => requestAnimationFrame("
-                          "() => requestAnimationFrame(() => done(true))), 400)")
+        self.script_async(PAINTED)
         picture = self.request("GET", f"{self.session}/screenshot")
         (SHOTS / f"{name}.png").write_bytes(base64.b64decode(picture))
 

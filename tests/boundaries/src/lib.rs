@@ -3,8 +3,10 @@
 
 use std::collections::BTreeSet;
 
+mod crates;
 mod tree;
 
+pub use crates::{Member, architecture_faults, map_faults, members};
 pub use tree::{SourceFile, source_files};
 
 /// A rule: what in one file breaks it, each as words for the person who reads

@@ -2,7 +2,11 @@
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use std::path::Path;
-use surefoot_boundaries::{RULES, SourceFile, dependencies_of, source_files, without_reason};
+use std::process::Command;
+use surefoot_boundaries::{
+    Member, RULES, SourceFile, architecture_faults, dependencies_of, map_faults, members,
+    source_files, without_reason,
+};
 
 fn file(path: &str, text: &str) -> SourceFile {
     SourceFile {
@@ -114,7 +118,10 @@ fn every_dependency_has_its_reason() {
     for known in ["serde", "tauri", "svelte", "sympy"] {
         assert!(names.contains(known), "{known} was not looked at");
     }
-    let page = files.iter().find(|f| f.path == "docs/dependencies.md").unwrap();
+    let page = files
+        .iter()
+        .find(|f| f.path == "docs/dependencies.md")
+        .unwrap();
     assert_eq!(without_reason(&names, &page.text), Vec::<String>::new());
 }
 
@@ -127,4 +134,140 @@ fn a_dependency_without_a_reason_is_caught() {
     let names = dependencies_of(&files).unwrap();
     let page = "| crate | why |\n|---|---|\n| serde | values |\n| rand | |";
     assert_eq!(without_reason(&names, page), ["rand"]);
+}
+
+/// Cargo's own list of the workspace's crates.
+fn workspace() -> Vec<Member> {
+    let told = Command::new(env!("CARGO"))
+        .args([
+            "metadata",
+            "--no-deps",
+            "--offline",
+            "--format-version",
+            "1",
+        ])
+        .current_dir(env!("CARGO_MANIFEST_DIR"))
+        .output()
+        .unwrap();
+    assert!(
+        told.status.success(),
+        "{}",
+        String::from_utf8_lossy(&told.stderr)
+    );
+    members(&serde_json::from_slice(&told.stdout).unwrap())
+}
+
+fn page(path: &str) -> String {
+    std::fs::read_to_string(
+        Path::new(env!("CARGO_MANIFEST_DIR"))
+            .join("../..")
+            .join(path),
+    )
+    .unwrap()
+}
+
+#[test]
+fn the_documents_show_the_crates_that_are_there() {
+    let workspace = workspace();
+    assert!(workspace.iter().any(|member| member.name == "catalogue"));
+    let architecture = architecture_faults(&workspace, &page("docs/architecture.md"));
+    let map = map_faults(&workspace, &page("DEVELOPERS.md"));
+    assert_eq!([architecture, map].concat(), Vec::<String>::new());
+}
+
+const CRATES: &str = "
+## The crates
+
+```
+  calls    app
+           -----------
+  values   record  b-side
+           -----------
+  words    catalogue
+```
+
+| crate | holds | uses | must never know |
+|---|---|---|---|
+| `catalogue` | concepts | | students |
+| `record` | a `check-in` | `catalogue` | stores |
+| `b-side` | more | `catalogue` | stores |
+| `app` | calls | `catalogue`, `record` | the window |
+";
+
+fn member(name: &str, folder: &str, uses: &[&str]) -> Member {
+    Member {
+        name: name.to_owned(),
+        folder: folder.to_owned(),
+        uses: uses.iter().map(|&used| used.to_owned()).collect(),
+    }
+}
+
+#[test]
+fn a_crate_that_the_architecture_shows_wrongly_is_caught() {
+    let good = [
+        member("catalogue", "crates/catalogue", &[]),
+        member("record", "crates/record", &["catalogue"]),
+        member("b-side", "crates/b-side", &["catalogue"]),
+        member("app", "crates/app", &["catalogue", "record"]),
+        member("bridge", "tests/bridge", &["app"]),
+    ];
+    assert_eq!(architecture_faults(&good, CRATES), Vec::<String>::new());
+    let with = |at: usize, other: Member| {
+        let mut members = good.to_vec();
+        members[at] = other;
+        architecture_faults(&members, CRATES)
+    };
+    for (faults, expected) in [
+        (
+            architecture_faults(&good[..3], CRATES),
+            vec!["the table has app, which is no crate"],
+        ),
+        (
+            with(4, member("report", "crates/report", &[])),
+            vec!["report has no row in the table", "report is on no floor"],
+        ),
+        (
+            with(1, member("record", "crates/entries", &["catalogue"])),
+            vec!["surefoot-record is in crates/entries"],
+        ),
+        (
+            with(1, member("record", "crates/record", &[])),
+            vec![r#"record: the table says it uses {"catalogue"}, Cargo says {}"#],
+        ),
+    ] {
+        assert_eq!(faults, expected);
+    }
+    // Upward, and to the same floor, even if the table agrees.
+    for (used, table) in [("app", "| `app` |"), ("b-side", "| `b-side` |")] {
+        let page = CRATES.replace("| a `check-in` | `catalogue` |", &format!("| x {table}"));
+        let mut members = good.to_vec();
+        members[1] = member("record", "crates/record", &[used]);
+        let expected = format!("record uses {used}, which is not on a lower floor");
+        assert_eq!(architecture_faults(&members, &page), [expected]);
+    }
+}
+
+#[test]
+fn a_crate_that_the_map_leaves_out_is_caught() {
+    let map = "| folder | holds |\n|---|---|\n| `crates/student`, `crates/desk` | both |\n\
+               | `src-tauri` | the window |\n| `tests` | `bridge`, `oracle` |\n\nWords.\n\n\
+               | `crates/late` | no map |\n";
+    let student = member("student", "crates/student", &[]);
+    let desk = member("desk", "crates/desk", &[]);
+    let window = member("desktop", "src-tauri", &[]);
+    let bridge = member("bridge", "tests/bridge", &[]);
+    let good = [student, desk, window, bridge];
+    assert_eq!(map_faults(&good, map), Vec::<String>::new());
+    assert_eq!(
+        map_faults(&good[1..], map),
+        ["the map has crates/student, which is no crate"]
+    );
+    for folder in ["crates/late", "tests/bench"] {
+        let mut members = good.to_vec();
+        members.push(member("late", folder, &[]));
+        assert_eq!(
+            map_faults(&members, map),
+            [format!("the map leaves out {folder}")]
+        );
+    }
 }

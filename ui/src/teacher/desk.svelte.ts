@@ -126,10 +126,10 @@ class Desk {
   }
 
   /** Brings back something that was removed; whether it came. */
-  async bringBack(number: number | undefined): Promise<boolean> {
+  async restore(number: number | undefined): Promise<boolean> {
     if (number === undefined) return false;
     const removed = start()?.removed.find((one) => one.number === number);
-    const after = await this.ask('bring_back', { number });
+    const after = await this.ask('restore', { number });
     if (!after) {
       await this.attemptQuietly(refresh);
       return false;
@@ -140,9 +140,9 @@ class Desk {
   }
 
   /** Lets go of something that was removed: from then on nobody can bring it back. */
-  async letGo(number: number | undefined): Promise<void> {
+  async discard(number: number | undefined): Promise<void> {
     if (number === undefined) return;
-    const after = await this.ask('let_go', { number });
+    const after = await this.ask('discard', { number });
     if (after) take(after);
   }
 

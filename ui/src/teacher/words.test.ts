@@ -37,11 +37,11 @@ test('every value that comes by code has its words', () => {
     'no_clear_change',
     'too_soon',
   ] as const;
-  const verdicts = ['new', 'updated', 'known', 'older', 'held', 'refused'];
+  const verdicts = ['new', 'updated', 'known', 'older', 'quarantined', 'refused'];
   const ids = [
     ...trends.map(trendWords),
     ...verdicts.flatMap((kind) => [`files-tally-${kind}`, `files-verdict-${kind}`]),
-    ...['known', 'older', 'held'].map((kind) => `files-verdict-${kind}-words`),
+    ...['known', 'older', 'quarantined'].map((kind) => `files-verdict-${kind}-words`),
     ...['seats', 'calendar', 'rotation', 'exercises', 'concepts', 'pack'].map(
       (part) => `class-part-${part}`,
     ),

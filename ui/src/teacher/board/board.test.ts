@@ -31,7 +31,7 @@ function row(id: string, change: Partial<BoardRow>): BoardRow {
     newest_days: null,
     trend: 'too_soon',
     passes: [],
-    mistakes: [],
+    misconceptions: [],
     ...change,
   };
 }

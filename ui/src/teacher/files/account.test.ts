@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import type { FileAccount, Verdict } from '../../lib/backend';
+import type { FileReport, Verdict } from '../../lib/backend';
 import { lookFirst, needsLook, tally } from './account';
 
-function file(file_name: string, verdict: Verdict, flags: FileAccount['flags'] = []): FileAccount {
+function file(file_name: string, verdict: Verdict, flags: FileReport['flags'] = []): FileReport {
   return { file_name, verdict, seat: 1, name: null, class_title: null, new_entries: 0, flags };
 }
 
@@ -11,7 +11,7 @@ const files = [
   file('b', { kind: 'updated' }),
   file('c', { kind: 'refused', refusal: { code: 'damaged' } }),
   file('d', { kind: 'new' }, [{ code: 'future_date', date: '2030-01-01', entries: 1 }]),
-  file('e', { kind: 'held' }),
+  file('e', { kind: 'quarantined' }),
 ];
 
 test('what needs a look comes first, then what brought something, in the order of names', () => {
@@ -23,5 +23,5 @@ test('every file is counted under one verdict', () => {
   const account = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
   const counts = tally(account);
   expect(counts.reduce((sum, { count }) => sum + count, 0)).toBe(files.length);
-  expect(counts.map(({ kind }) => kind)).toEqual(['new', 'updated', 'known', 'held', 'refused']);
+  expect(counts.map(({ kind }) => kind)).toEqual(['new', 'updated', 'known', 'quarantined', 'refused']);
 });

@@ -1,28 +1,28 @@
-import type { FileAccount, ImportAccount, Verdict } from '../../lib/backend';
+import type { FileReport, ImportReport, Verdict } from '../../lib/backend';
 
 type Kind = Verdict['kind'];
 
 /** Whether someone has to look at it. */
-export const needsLook = (file: FileAccount) =>
-  file.verdict.kind === 'refused' || file.verdict.kind === 'held' || file.flags.length > 0;
+export const needsLook = (file: FileReport) =>
+  file.verdict.kind === 'refused' || file.verdict.kind === 'quarantined' || file.flags.length > 0;
 
 /** What changed something comes before what changed nothing. */
-const changed = (file: FileAccount) =>
+const changed = (file: FileReport) =>
   file.verdict.kind === 'new' || file.verdict.kind === 'updated' ? 0 : 1;
 
 /** The files to look at first, then those that brought something, then the others. */
-export function lookFirst(files: FileAccount[]): FileAccount[] {
-  const rank = (file: FileAccount) => (needsLook(file) ? -1 : changed(file));
+export function lookFirst(files: FileReport[]): FileReport[] {
+  const rank = (file: FileReport) => (needsLook(file) ? -1 : changed(file));
   return files
     .map((file, place) => ({ file, place }))
     .sort((a, b) => rank(a.file) - rank(b.file) || a.place - b.place)
     .map(({ file }) => file);
 }
 
-const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'held', 'refused'];
+const ORDER: Kind[] = ['new', 'updated', 'known', 'older', 'quarantined', 'refused'];
 
 /** How many files of each verdict, without the verdicts that did not come. */
-export function tally(account: ImportAccount): { kind: Kind; count: number }[] {
+export function tally(account: ImportReport): { kind: Kind; count: number }[] {
   return ORDER.map((kind) => ({
     kind,
     count: account.files.filter((file) => file.verdict.kind === kind).length,
