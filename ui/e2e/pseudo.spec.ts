@@ -45,7 +45,7 @@ test('sheets, chart and slips on paper', async ({ bridge }) => {
     ...concepts.map(({ concept }) => ({
       kind: 'sheet' as const,
       concepts: [concept.id],
-      level: 2,
+      level: 2 as const,
       count: 4,
       with_key: true,
       seed: 1,

@@ -53,7 +53,7 @@ export function pieces(sentence: Say): Piece[] {
     .split(/[\uE000\uE001]/u)
     .entries()) {
     const arg = place % 2 === 1 ? sentence.args[part] : undefined;
-    if (arg.kind === 'math') found.push({ expr: arg.expr });
+    if (arg?.kind === 'math') found.push({ expr: arg.expr });
     else if (part !== '') found.push({ text: part });
   }
   return found;
