@@ -26,12 +26,12 @@ export default defineConfig<Options>({
   workers: 2,
   retries: 0,
   forbidOnly: true,
-  timeout: 120_000,
-  expect: { timeout: 15_000 },
+  timeout: 300_000,
+  expect: { timeout: 20_000 },
   use: {
     ...TOUCH,
-    actionTimeout: 15_000,
-    navigationTimeout: 15_000,
+    actionTimeout: 20_000,
+    navigationTimeout: 20_000,
     locale: 'en-US',
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: {

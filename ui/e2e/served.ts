@@ -49,7 +49,7 @@ export function testOf(folder: string) {
         await use(url);
         stop();
       },
-      { scope: 'worker', timeout: 120_000 },
+      { scope: 'worker', timeout: 300_000 },
     ],
     page: async ({ page, url }, use) => {
       const trouble = await watch(page.context(), url);

@@ -3,6 +3,7 @@ import type { Language } from '../backend/contract';
 import { load, loaded, loadExercises } from './bundles';
 import { language, speak } from './chosen.svelte';
 import { counted } from './counted';
+import type { MessageId } from './message-ids';
 
 /** The language that was asked for last. */
 let asked: Language = language();
@@ -44,12 +45,29 @@ export function loadExerciseWords(of: Language = asked): Promise<void> {
 }
 
 /** A sentence of the message files. A number chooses the plural and is grouped. */
-export function say(id: string, args?: Record<string, FluentVariable>): string {
-  return sayIn(language(), id, args);
+export function say(id: MessageId, args?: Record<string, FluentVariable>): string {
+  return sayFromProgram(id, args);
+}
+
+/** As `say`, for an id that the program sent. */
+export function sayFromProgram(id: string, args?: Record<string, FluentVariable>): string {
+  return format(language(), id, args);
 }
 
 /** As `say`, in a language that is loaded. */
-export function sayIn(to: Language, id: string, args?: Record<string, FluentVariable>): string {
+export function sayIn(
+  to: Language,
+  id: MessageId,
+  args?: Record<string, FluentVariable>,
+): string {
+  return format(to, id, args);
+}
+
+function format(
+  to: Language,
+  id: string,
+  args: Record<string, FluentVariable> | undefined,
+): string {
   const bundle = loaded(to);
   const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
@@ -66,7 +84,7 @@ export function sayPart(id: string, part: string): string {
 }
 
 /** Whether there is such a message in the language of the screens. */
-export function hasWords(id: string): boolean {
+export function hasWords(id: string): id is MessageId {
   return loaded(language())?.hasMessage(id) ?? false;
 }
 
