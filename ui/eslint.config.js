@@ -14,6 +14,7 @@ export default defineConfig(
     ignores: [
       'dist',
       'dist-bridge',
+      'dist-pseudo',
       'dist-contact',
       'node_modules',
       'coverage',

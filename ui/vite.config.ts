@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
+import { languages } from './build/languages.ts';
 
 const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
 
@@ -18,7 +19,7 @@ function conceptsByGrade(): Record<number, number> {
 }
 
 export default defineConfig({
-  plugins: [svelte()],
+  plugins: [svelte(), languages()],
   // The door for tests in a browser; left out of what is shipped.
   define: {
     __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),
@@ -38,7 +39,7 @@ export default defineConfig({
           groups: [
             {
               name: 'page',
-              test: /node_modules|src\/(lib|start|safe|main|App|student)(?!\/(tools|words\/e[ns]))|student\/tools\/.*css$/,
+              test: /node_modules|src\/(lib|start|safe|main|App|student)(?!\/tools)|student\/tools\/.*css$/,
             },
           ],
         },

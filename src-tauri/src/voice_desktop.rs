@@ -130,7 +130,9 @@ fn started(mut command: Command, text: Option<&str>) -> Option<Child> {
 #[cfg(not(any(target_os = "macos", windows)))]
 fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     let mut command = Command::new(reader);
-    command.args(["-w", "-N", "surefoot", "-l", language.as_str(), "--", text]);
+    // The most general voice: the dispatcher knows few places.
+    let voice = language.voices().last()?;
+    command.args(["-w", "-N", "surefoot", "-l", voice, "--", text]);
     started(command, None)
 }
 
@@ -153,8 +155,8 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     started(command, Some(text))
 }
 
-/// The first voice of a language in the list that `say -v ?` prints, one a line:
-/// name, place, `#`, a sentence. One of the United States comes first.
+/// The best voice of a language in the list that `say -v ?` prints, one in each line:
+/// name, place, `#`, a sentence.
 #[cfg(any(target_os = "macos", test))]
 fn voice_of(list: &str, language: Language) -> Option<&str> {
     let named = |begin: &str| {
@@ -164,7 +166,8 @@ fn voice_of(list: &str, language: Language) -> Option<&str> {
             place.starts_with(begin).then(|| name.trim())
         })
     };
-    named(&format!("{}_US", language.as_str())).or_else(|| named(language.as_str()))
+    let mut voices = language.voices().iter();
+    voices.find_map(|tag| named(&tag.replace('-', "_")))
 }
 
 #[cfg(windows)]
@@ -176,11 +179,14 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
         "[Console]::InputEncoding = [Text.Encoding]::UTF8; \
          Add-Type -AssemblyName System.Speech; \
          $s = New-Object System.Speech.Synthesis.SpeechSynthesizer; \
-         $v = $s.GetInstalledVoices() | Where-Object {{ $_.Enabled -and \
-         $_.VoiceInfo.Culture.TwoLetterISOLanguageName -eq '{}' }} | Select-Object -First 1; \
+         $all = $s.GetInstalledVoices() | Where-Object {{ $_.Enabled }}; \
+         $v = $null; \
+         foreach ($tag in '{}' -split ' ') {{ if (-not $v) {{ $v = $all | Where-Object {{ \
+         $c = $_.VoiceInfo.Culture; $c.Name -eq $tag -or $c.TwoLetterISOLanguageName -eq $tag \
+         }} | Select-Object -First 1 }} }}; \
          if (-not $v) {{ exit 3 }}; \
          $s.SelectVoice($v.VoiceInfo.Name); $s.Speak([Console]::In.ReadToEnd())",
-        language.as_str()
+        language.voices().join(" ")
     );
     let mut command = Command::new(reader);
     command
@@ -218,13 +224,16 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let noted = || std::fs::read_to_string(folder.path().join("noted")).unwrap();
         let quick = reader(folder.path(), "exit 0");
-        assert_eq!(quick.speak("-3 \"más\" 2", Language::Es), Ok(()));
+        assert_eq!(
+            quick.speak("-3 \"más\" 2", Language::tagged("es").unwrap()),
+            Ok(())
+        );
         assert_eq!(noted(), "-w|-N|surefoot|-l|es|--|-3 \"más\" 2|");
 
         let long = reader(folder.path(), "exec sleep 30");
         let begun = std::time::Instant::now();
         std::thread::scope(|scope| {
-            let reading = scope.spawn(|| long.speak("one", Language::En));
+            let reading = scope.spawn(|| long.speak("one", Language::first()));
             while !noted().contains("one") {
                 std::thread::sleep(LOOK_AGAIN);
             }
@@ -246,7 +255,7 @@ mod tests {
         let fails = reader(folder.path(), "exit 1");
         let missing = SystemVoice::by(folder.path().join("not there"));
         for voice in [fails, missing] {
-            assert_eq!(voice.speak("one", Language::En), Err(none()));
+            assert_eq!(voice.speak("one", Language::first()), Err(none()));
         }
     }
 
@@ -257,8 +266,14 @@ mod tests {
                     Daniel              en_GB    # Hello, my name is Daniel.\n\
                     Jorge               es_ES    # Hola, me llamo Jorge.\n\
                     Paulina             es_MX    # Hola, me llamo Paulina.\n";
-        assert_eq!(voice_of(list, Language::En), Some("Alex"));
-        assert_eq!(voice_of(list, Language::Es), Some("Jorge"));
-        assert_eq!(voice_of("Thomas  fr_FR  # Bonjour", Language::Es), None);
+        assert_eq!(voice_of(list, Language::first()), Some("Alex"));
+        assert_eq!(
+            voice_of(list, Language::tagged("es").unwrap()),
+            Some("Jorge")
+        );
+        assert_eq!(
+            voice_of("Thomas  fr_FR  # Bonjour", Language::tagged("es").unwrap()),
+            None
+        );
     }
 }

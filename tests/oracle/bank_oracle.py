@@ -25,6 +25,7 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 SAMPLES = ROOT / "shared" / "samples"
+LANGUAGES = [line["tag"] for line in json.loads((SAMPLES.parent / "languages.json").read_text(encoding="utf-8"))]
 SUREFOOT = os.environ.get("SUREFOOT", str(ROOT / "target" / "debug" / "surefoot"))
 CONCEPT = "g3-facts-multiply"
 passed = failed = 0
@@ -89,7 +90,7 @@ def right_by_program(own):
     if kind == "several choices":
         return {int(part) for part in own["answer"].split()}
     if kind == "order":
-        return [own["choices"][int(place)]["text"] for place in own["answer"].split()]
+        return [own["choices"][int(place)]["en"] for place in own["answer"].split()]
     return value(kind, own["answer"], [])
 
 
@@ -120,7 +121,7 @@ def responses(own, rng):
             ({"kind": "several_choices", "indexes": sorted(key)}, True)
         ]
     if kind == "order":
-        texts = [choice["text"] for choice in own["choices"]]
+        texts = [choice["en"] for choice in own["choices"]]
         orders = [list(order) for order in itertools.permutations(range(many))]
         chosen = rng.sample(orders, min(5, len(orders))) + [[texts.index(text) for text in key]]
         return [({"kind": "ordering", "order": order}, [texts[at] for at in order] == key) for order in chosen]
@@ -199,10 +200,10 @@ def compare_table(path, name, rng):
             continue
         own = taken[line]
         check(f"{name}: line {line} key", right_by_program(own) == right_by_table(row), (own["answer"], row["answer"]))
-        check(f"{name}: line {line} question", own["question"]["text"] == row["question"].strip())
+        check(f"{name}: line {line} question", own["question"]["en"] == row["question"].strip())
         check(f"{name}: line {line} spanish", own["question"].get("es", "") == row.get("question_es", "").strip())
         steps = [part.strip() for part in row.get("steps", "").split("|") if part.strip()]
-        check(f"{name}: line {line} steps", [step["text"] for step in own["steps"]] == steps)
+        check(f"{name}: line {line} steps", [step["en"] for step in own["steps"]] == steps)
         wrong = [row[f"wrong_{n}"] for n in range(1, 5) if row.get(f"wrong_{n}")]
         check(f"{name}: line {line} wrong answers", len(own["wrong"]) == len(wrong))
     return mark([path], found["taken"], rng, name), refused
@@ -324,7 +325,7 @@ def compare_item(root, line, name):
         return
     # Choices with fractions are told apart by their figures alone.
     plain = {"".join(ch for ch in text if ch.isalnum()): identifier for text, identifier in names.items()}
-    shown = [plain["".join(ch for ch in choice["text"] if ch.isalnum())] for choice in own["choices"]]
+    shown = [plain["".join(ch for ch in choice["en"] if ch.isalnum())] for choice in own["choices"]]
     if isinstance(key, list):
         check(f"{name}: order", [shown[int(at)] for at in own["answer"].split()] == key, (own, key))
     else:
@@ -404,7 +405,8 @@ def sample_catalogue():
     rows = list(rows_of(path.read_text(encoding="utf-8")))
     check("catalogue: as many drafts as lines", len(found["drafts"]) == len(rows))
     for (line, row), draft in zip(rows, found["drafts"]):
-        same = (draft["line"], draft["title"], draft["i_can"], draft["strand"], draft["grade"]) == (line, row["title"], row["i_can"], row["strand"], int(row["grade"]))
+        texts = [{tag: row[name] for tag, name in (("en", part), ("es", f"{part}_es")) if row[name]} for part in ("title", "i_can")]
+        same = (draft["line"], [draft["title"], draft["i_can"]], draft["strand"], draft["grade"]) == (line, texts, row["strand"], int(row["grade"]))
         check(f"catalogue: line {line}", same, draft)
     path = SAMPLES / "catalogue" / "water-studies.case.json"
     compare_package(json.loads(path.read_text(encoding="utf-8")), path, "package")
@@ -422,13 +424,15 @@ def compare_package(package, path, name):
     for place, item in enumerate(package["CFItems"]):
         at = f"CFItems[{place}]"
         statement = " ".join(item.get("fullStatement", "").split())
-        good = bool(item.get("identifier")) and item["identifier"] not in seen and 1 <= len(statement) <= 300
+        # The language of the item or else of its document; that of a region is its language.
+        language = (item.get("language") or package["CFDocument"].get("language") or "en").split("-")[0]
+        good = bool(item.get("identifier")) and item["identifier"] not in seen and 1 <= len(statement) <= 300 and language in LANGUAGES
         seen.add(item.get("identifier"))
         check(f"{name}: {at} is a draft or refused", (at in by_place) == good and (at in refused) == (not good), (at, item))
         if at not in by_place:
             continue
         draft = by_place[at]
-        check(f"{name}: {at} words", draft["i_can"] == statement and draft["codes"] == [c for c in [item.get("humanCodingScheme", "")] if c])
+        check(f"{name}: {at} words", draft["i_can"] == {language: statement} and draft["codes"] == [c for c in [item.get("humanCodingScheme", "")] if c])
         levels = item.get("educationLevel", [])
         grade = int(levels[0]) if len(levels) == 1 and levels[0].isdigit() and 1 <= int(levels[0]) <= 12 else None
         check(f"{name}: {at} grade", draft["grade"] == grade, (draft["grade"], levels))
@@ -444,10 +448,12 @@ def random_packages(rng):
             item = {"identifier": f"id-{n if rng.random() > 0.05 else 0}", "fullStatement": "word " * rng.choice([1, 5, 30, 70]), "humanCodingScheme": rng.choice(["", f"A.{n}"]), "educationLevel": rng.choice([[], ["04"], ["04", "05"], ["KG"], ["13"]]), "extra": {"nested": [1]}}
             if rng.random() < 0.05:
                 item["fullStatement"] = " "
+            if rng.random() < 0.3:
+                item["language"] = rng.choice(["", "en", "en-GB", "es", "es-MX", "xx"])
             items.append(item)
             if n:
                 links.append({"associationType": rng.choice(["isChildOf", "precedes", "isRelatedTo"]), "originNodeURI": {"identifier": f"id-{n}"}, "destinationNodeURI": {"identifier": f"id-{rng.randrange(n)}"}})
-        package = {"CFDocument": {"title": f"Random {turn}"}, "CFItems": items, "CFAssociations": links}
+        package = {"CFDocument": {"title": f"Random {turn}", "language": rng.choice(["", "en-US", "es"])}, "CFItems": items, "CFAssociations": links}
         with tempfile.NamedTemporaryFile("w", suffix=".json", delete=False, encoding="utf-8") as out:
             json.dump(package, out)
         compare_package(package, out.name, f"random package {turn}")

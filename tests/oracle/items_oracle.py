@@ -5,7 +5,7 @@ Each exercise carries a neutral statement: a task name and the numbers shown.
 The answer is worked out from that statement alone, with Python's fractions and
 with sympy; the program's own answer is only compared, never used. Also checked:
 each misconception's answer is wrong and unlike the others; every number of the
-statement stands in the prompt, in both languages, or in its figure or entry;
+statement stands in the prompt, in every language, or in its figure or entry;
 denominators keep the bounds of the grade.
 
     items_oracle.py [--surefoot PATH] [--seeds 60] [--concept ID] [--report FILE]
@@ -115,7 +115,7 @@ def answer_value(answer, item):
     if kind in ("one_choice", "several_choices", "ordering"):
         entry = item["entry"]
         choices = entry.get("choices") or entry.get("things")
-        lines = item["en"]["entry"].split("\n")
+        lines = item["words"]["en"]["entry"].split("\n")
         if kind == "ordering":
             lines = lines[2:]
         with_unit = len(units_of(choices)) > 1
@@ -198,7 +198,7 @@ def fault_of(item):
         return f"answer {given!r}, worked out {wanted!r}"
     if item["answer"]["kind"] == "one_choice":
         entry = item["entry"]
-        lines = item["en"]["entry"].split("\n")
+        lines = item["words"]["en"]["entry"].split("\n")
         with_unit = len(units_of(entry["choices"])) > 1
         contents = [choice_content(c, line, with_unit) for c, line in zip(entry["choices"], lines)]
         if sum(tasks.same(wanted, c) for c in contents) != 1:
@@ -213,8 +213,7 @@ def fault_of(item):
         wrong.append(value)
     drawn = [b for b in item["prompt"] if b["kind"] == "figure"]
     shown_structured = set(numbers_in(drawn)) | set(numbers_in(item["entry"]))
-    for language in ("en", "es"):
-        words = item[language]
+    for language, words in item["words"].items():
         shown = shown_structured | set(numbers_in(words["prompt"])) | set(numbers_in(words["entry"]))
         for number in numbers_in(statement):
             if number not in shown:

@@ -165,7 +165,7 @@ def told(entry):
 
 
 def screens(item):
-    words = item["en"]
+    words = item["words"]["en"]
     question = words["prompt"] + "\n" + told(words["entry"])
     yield "question", question
     yield "hints", "\n".join([question, *words["hints"]])

@@ -6,6 +6,7 @@ need_rust
 c_compiler
 system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
+check "pseudo-language" pseudo_language
 check "bridge" commands
 # Playwright sets FORCE_COLOR for its workers, and Node warns where both are set.
 check "browser" env -u NO_COLOR FORCE_COLOR=0 npm --prefix ui run browser

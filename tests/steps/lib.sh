@@ -119,7 +119,7 @@ screens() {
   shift
   ui_packages
   mapfile -t sources < <(find ui/src ui/build ui/test/contact ui/index.html ui/package-lock.json \
-    ui/*.config.* shared/messages shared/catalogue -type f -not -name '*.test.ts' | sort)
+    ui/*.config.* shared/messages shared/catalogue shared/languages.json -type f -not -name '*.test.ts' | sort)
   [ -f "ui/$folder/index.html" ] || rm -f "$STAMPS/$folder"
   stamped "$folder" "${sources[@]}" -- "$@" >&2
 }
@@ -135,6 +135,14 @@ ui_build_for_bridge() {
 # The page of exercises for the window's engine.
 contact_page() {
   screens dist-contact env -C ui node_modules/.bin/vite build --config test/contact/vite.config.ts
+}
+
+# A language made from English, and the screens that know it, for tests alone.
+pseudo_language() {
+  venv
+  .venv/bin/python tests/pseudo/make.py target/pseudo >&2
+  screens dist-pseudo env TEST_BRIDGE=1 EXTRA_LANGUAGE="$PWD/target/pseudo" \
+    npm --prefix ui run build -- --outDir dist-pseudo --emptyOutDir
 }
 
 # venv: a Python of our own with the pinned packages; prints nothing.

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import type { Calls, DeviceSettings } from '../src/lib/backend/contract';
-import { TOP } from './places';
+import { PSEUDO_LANGUAGE, TOP } from './places';
 
 interface Saved {
   name: string;
@@ -26,14 +26,15 @@ export class Bridge {
   ) {}
 
   /** Starts the program on a given day, on an empty data folder or on a copy of one. */
-  static async start(today: string | undefined, copyOf?: string): Promise<Bridge> {
+  static async start(today: string | undefined, copyOf?: string, pseudo = false): Promise<Bridge> {
     const data = mkdtempSync(join(tmpdir(), 'surefoot-e2e-'));
     if (copyOf) cpSync(copyOf, data, { recursive: true });
     const program = process.env.BRIDGE ?? join(TOP, 'target/debug/surefoot-bridge');
     const child = spawn(
       program,
       [
-        ...['--dist', join(TOP, 'ui/dist-bridge'), '--data', data],
+        ...['--dist', join(TOP, pseudo ? 'ui/dist-pseudo' : 'ui/dist-bridge'), '--data', data],
+        ...(pseudo ? ['--extra-language', PSEUDO_LANGUAGE] : []),
         ...['--config', join(TOP, 'src-tauri/tauri.conf.json')],
         ...(today ? ['--today', today] : []),
       ],

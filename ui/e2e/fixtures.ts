@@ -12,6 +12,8 @@ export interface Options {
   today: string | undefined;
   /** Whether the program opens on the sample class. */
   sample: boolean;
+  /** Whether program and screens have the pseudo-language as well. */
+  pseudo: boolean;
 }
 
 interface Fixtures extends Finders {
@@ -21,8 +23,9 @@ interface Fixtures extends Finders {
 export const test = base.extend<Options & Fixtures>({
   today: [TODAY, { option: true }],
   sample: [false, { option: true }],
-  bridge: async ({ today, sample }, use) => {
-    const bridge = await Bridge.start(today, sample ? SAMPLE : undefined);
+  pseudo: [false, { option: true }],
+  bridge: async ({ today, sample, pseudo }, use) => {
+    const bridge = await Bridge.start(today, sample ? SAMPLE : undefined, pseudo);
     if (sample) await bridge.call('enter_sample', {});
     await use(bridge);
     await bridge.stop();

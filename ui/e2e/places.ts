@@ -11,6 +11,9 @@ export const SHOTS = folder('shots/');
 /** The sample class, made once in a run and copied for each test that asks for it. */
 export const SAMPLE = folder('target/test-logs/sample/');
 
+/** The folder that `tests/pseudo/make.py` makes. */
+export const PSEUDO_LANGUAGE = folder('target/pseudo/');
+
 /** A Wednesday in the fifth week of the classes that tests make. */
 export const TODAY = '2026-09-16';
 /** A day in the middle of the sample class's year. */

@@ -55,7 +55,10 @@ function exerciseWords(language) {
 }
 
 const DESK = /^Desk-/;
-const WORDS = { en: /^en-/, es: /^es-/ };
+const LANGUAGES = JSON.parse(
+  readFileSync(new URL('../../shared/languages.json', import.meta.url), 'utf8'),
+);
+const WORDS = Object.fromEntries(LANGUAGES.map(({ tag }) => [tag, new RegExp(`^${tag}-`)]));
 const page = named(text('index.html'));
 let [passed, failed] = [0, 0];
 function check(words, holds) {
@@ -64,12 +67,13 @@ function check(words, holds) {
   else failed += 1;
 }
 
-for (const language of ['en', 'es']) {
-  const other = WORDS[language === 'en' ? 'es' : 'en'];
+for (const language of Object.keys(WORDS)) {
+  const others = Object.keys(WORDS).filter((one) => one !== language);
+  const other = others.map((one) => WORDS[one]);
   const own = files.filter((name) => WORDS[language].test(name));
   const first = sum(closure([...page, ...own]));
-  const student = sum(closure(page, { later: true, without: [DESK, other] }));
-  const teacher = sum(closure(page, { later: true, without: [other] }));
+  const student = sum(closure(page, { later: true, without: [DESK, ...other] }));
+  const teacher = sum(closure(page, { later: true, without: other }));
   check(
     `${language}: ${kb(first)} for the first screen, ${kb(student)} with all of a student's ` +
       `screens and tools, ${kb(teacher)} with the desk (limit ${kb(LIMIT_BYTES)}); ` +
@@ -79,7 +83,9 @@ for (const language of ['en', 'es']) {
 }
 check(
   'neither the desk nor any words load before they are asked for',
-  [...closure(page)].every((name) => ![DESK, WORDS.en, WORDS.es].some((part) => part.test(name))),
+  [...closure(page)].every(
+    (name) => ![DESK, ...Object.values(WORDS)].some((part) => part.test(name)),
+  ),
 );
 const words = files.map((name) => text(`assets/${name}`)).join('');
 check(
@@ -88,7 +94,7 @@ check(
 );
 const all = closure(page, { later: true });
 check(
-  `${kb(sum(files))} in all, both languages and the desk, in ${files.length} files`,
+  `${kb(sum(files))} in all, every language and the desk, in ${files.length} files`,
   files.every((name) => all.has(name)),
 );
 console.log(`${passed} passed, ${failed} failed`);

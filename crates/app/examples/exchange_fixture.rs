@@ -21,10 +21,10 @@ use std::fs;
 use std::path::Path;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_catalogue::{ConceptId, Strand};
+use surefoot_catalogue::{ConceptId, Language, Strand, Text};
 use surefoot_exchange::*;
 use surefoot_exercises::Level;
-use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind, OwnText, OwnWrong};
+use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind, OwnWrong};
 use surefoot_record::{
     AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MisconceptionCode, Practice, Said,
     SeatToken,
@@ -87,11 +87,13 @@ fn assignment(world: &World, id: &str) -> Outcomes<Assignment> {
     })
 }
 
+fn one(text: &str) -> Text {
+    Text::one(Language::first(), text)
+}
+
 fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
-    let text = |text: &str| OwnText {
-        text: text.to_owned(),
-        es: Some(format!("{text} ñ")),
-    };
+    let es = Language::tagged("es")?;
+    let text = |text: &str| one(text).with(es, format!("{text} ñ"));
     let made = OwnExercise {
         concept: world.concepts[0].clone(),
         level: Level::Expected,
@@ -102,7 +104,7 @@ fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
         form: OwnForm::Any,
         unit: None,
         hints: vec![text("Fourths stay fourths.")],
-        steps: vec![OwnText::one("1 + 2 = 3")],
+        steps: vec![one("1 + 2 = 3")],
         wrong: vec![OwnWrong {
             answer: "3/8".to_owned(),
             say: text("Only the tops are added."),
@@ -110,12 +112,8 @@ fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
     };
     let chosen = OwnExercise {
         kind: OwnKind::SeveralChoices,
-        choices: vec![
-            OwnText::one("{2/4}"),
-            OwnText::one("{1/3}"),
-            OwnText::one("{3/6}"),
-        ],
-        question: OwnText::one("Which are equal to one half?"),
+        choices: vec![one("{2/4}"), one("{1/3}"), one("{3/6}")],
+        question: one("Which are equal to one half?"),
         answer: "0 2".to_owned(),
         wrong: Vec::new(),
         ..made.clone()
@@ -125,10 +123,7 @@ fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
 
 fn pack(world: &World) -> Outcomes<ClassPack> {
     let recipient = world.student_identity.recipient();
-    let words = |title: String, i_can: &str| ConceptWords {
-        title,
-        i_can: i_can.to_owned(),
-    };
+    let es = Language::tagged("es")?;
     Ok(ClassPack {
         format: CLASS_PACK_FORMAT,
         class_id: world.class_id.clone(),
@@ -157,8 +152,8 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
                 id: id.clone(),
                 strand: Strand::Fractions,
                 grade: 4,
-                en: words(format!("Title of {id}"), "I can do it."),
-                es: words(format!("Título de {id}"), "Puedo hacerlo."),
+                title: one(&format!("Title of {id}")).with(es, format!("Título de {id}")),
+                i_can: one("I can do it.").with(es, "Puedo hacerlo."),
                 prerequisites: Vec::new(),
             })
             .collect(),

@@ -1,5 +1,6 @@
 //! What a concept is: one thing a student can say "I can" about.
 
+use crate::Text;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
@@ -156,53 +157,6 @@ impl Strand {
     }
 }
 
-/// A language Surefoot speaks.
-#[derive(
-    Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS,
-)]
-#[serde(rename_all = "snake_case")]
-pub enum Language {
-    /// English as used in US schools.
-    #[default]
-    En,
-    /// Spanish as used in US schools (es-US).
-    Es,
-}
-
-impl Language {
-    /// Both languages.
-    pub const ALL: [Language; 2] = [Language::En, Language::Es];
-
-    /// The folder name under `shared/messages`, also the short language tag.
-    #[must_use]
-    pub fn as_str(self) -> &'static str {
-        match self {
-            Language::En => "en",
-            Language::Es => "es",
-        }
-    }
-}
-
-/// The same words in both languages.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct Text2 {
-    /// English.
-    pub en: String,
-    /// Spanish.
-    pub es: String,
-}
-
-impl Text2 {
-    /// The words in one language.
-    #[must_use]
-    pub fn get(&self, language: Language) -> &str {
-        match language {
-            Language::En => &self.en,
-            Language::Es => &self.es,
-        }
-    }
-}
-
 /// One thing to be able to do.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Concept {
@@ -213,11 +167,21 @@ pub struct Concept {
     /// The school grade it belongs to, 3 to 6 in the built-in catalogue.
     pub grade: u8,
     /// A short title.
-    pub title: Text2,
+    pub title: Text,
     /// The "I can" statement a student rates.
-    pub i_can: Text2,
+    pub i_can: Text,
     /// Concepts that come before it.
     pub prerequisites: Vec<ConceptId>,
     /// Codes of published standards it covers, such as `3.NF.A.1` or `en-ks2:4:tables to 12 x 12`.
     pub alignments: Vec<String>,
+}
+
+impl Concept {
+    /// Whether one of its titles is `wanted`, which is in lower case.
+    #[must_use]
+    pub fn is_titled(&self, wanted: &str) -> bool {
+        self.title
+            .iter()
+            .any(|(_, title)| title.to_lowercase() == wanted)
+    }
 }

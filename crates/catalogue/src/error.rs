@@ -1,9 +1,9 @@
 //! What can be wrong with a catalogue.
 
-use super::concept::Language;
+use crate::Language;
 use thiserror::Error;
 
-/// A fault of a catalogue file, and where it stands.
+/// A fault of a catalogue file, and its place.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 #[error("{file}, line {line}: {fault}")]
 pub struct CatalogueError {
@@ -21,7 +21,7 @@ pub enum CatalogueFault {
     /// Not TOML, an unknown or missing field, or a value of the wrong type.
     #[error("{message}")]
     Unreadable {
-        /// What the reader says.
+        /// The reader's message.
         message: String,
     },
     /// An id that is not in the form of ids.
@@ -30,7 +30,7 @@ pub enum CatalogueFault {
         /// The text.
         text: String,
     },
-    /// A strand we do not know.
+    /// An unknown strand.
     #[error("concept {concept}: strand {strand:?} is not one of ours")]
     UnknownStrand {
         /// Which concept.
@@ -47,35 +47,15 @@ pub enum CatalogueFault {
         grade: i64,
     },
     /// Title and statement are missing in one language.
-    #[error("concept {concept}: {} title and statement are missing", .language.as_str())]
+    #[error("concept {concept}: title and statement are missing in {language}")]
     MissingLanguage {
         /// Which concept.
         concept: String,
         /// The language.
         language: Language,
     },
-    /// An empty text.
-    #[error("concept {concept}: {field} is empty")]
-    EmptyText {
-        /// Which concept.
-        concept: String,
-        /// Which field.
-        field: &'static str,
-    },
-    /// A text longer than a screen carries.
-    #[error("concept {concept}: {field} has {chars} characters, at most {limit_chars} fit")]
-    LongText {
-        /// Which concept.
-        concept: String,
-        /// Which field.
-        field: &'static str,
-        /// Its length.
-        chars: usize,
-        /// The greatest length.
-        limit_chars: usize,
-    },
     /// An id given twice.
-    #[error("concept {concept} stands here again; it is first in {first_file}, line {first_line}")]
+    #[error("concept {concept} is given again; it is first in {first_file}, line {first_line}")]
     Duplicate {
         /// Which concept.
         concept: String,
@@ -93,7 +73,7 @@ pub enum CatalogueFault {
         prerequisite: String,
     },
     /// Prerequisites that lead back to where they start.
-    #[error("prerequisites go round in a circle: {}", .path.join(" → "))]
+    #[error("prerequisites form a circle: {}", .path.join(" → "))]
     Cycle {
         /// The ids around the circle, the first again at the end.
         path: Vec<String>,

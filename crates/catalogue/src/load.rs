@@ -1,16 +1,12 @@
 //! Reading a catalogue and checking it.
 
-use super::concept::{Concept, ConceptId, Language, Strand, Text2};
+use super::concept::{Concept, ConceptId, Strand};
 use super::error::{CatalogueError, CatalogueFault};
+use crate::{Language, Locale, Text, messages};
 use serde::Deserialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
 use toml::Spanned;
-
-/// Longest title that fits a tile, in characters.
-const TITLE_LIMIT_CHARS: usize = 40;
-/// Longest "I can" statement that fits two lines of a student screen, in characters.
-const I_CAN_LIMIT_CHARS: usize = 90;
 
 const BUILT_IN: [(&str, &str); 4] = [
     (
@@ -31,7 +27,7 @@ const BUILT_IN: [(&str, &str); 4] = [
     ),
 ];
 
-/// Checked concepts: unique ids, known prerequisites, no circle, both languages.
+/// Checked concepts: unique ids, known prerequisites, no circle, texts in every language.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Catalogue {
     concepts: Vec<Concept>,
@@ -56,20 +52,22 @@ struct ConceptShape {
     prerequisites: Vec<Spanned<String>>,
     #[serde(default)]
     alignments: Vec<String>,
-    en: Option<WordsShape>,
-    es: Option<WordsShape>,
 }
 
-#[derive(Deserialize)]
-#[serde(deny_unknown_fields)]
-struct WordsShape {
-    title: Spanned<String>,
-    i_can: Spanned<String>,
+/// Looks up the title and the statement of a concept in a language.
+type Words<'a> = &'a dyn Fn(&ConceptId, Language) -> Option<(String, String)>;
+
+/// The words of built-in concepts, from `concepts.ftl` in the folder of the language.
+fn built_in_words(id: &ConceptId, language: Language) -> Option<(String, String)> {
+    let locale = Locale::from(language);
+    let title = messages::message(locale, id.as_str(), None).ok()?;
+    let i_can = messages::attribute(locale, id.as_str(), "i-can").ok()?;
+    Some((title, i_can))
 }
 
-/// Where a concept and its prerequisites stand.
-struct Place {
-    file: usize,
+/// The lines of a concept and its prerequisites.
+struct Place<'a> {
+    file: &'a str,
     id_line: usize,
     prerequisite_lines: Vec<usize>,
 }
@@ -82,20 +80,21 @@ impl Catalogue {
     pub fn built_in() -> Result<&'static Catalogue, CatalogueError> {
         static CATALOGUE: OnceLock<Result<Catalogue, CatalogueError>> = OnceLock::new();
         CATALOGUE
-            .get_or_init(|| Catalogue::read(&BUILT_IN))
+            .get_or_init(|| Catalogue::read(&BUILT_IN, &built_in_words))
             .as_ref()
             .map_err(Clone::clone)
     }
 
-    /// Reads the concepts of some TOML files, given as (name, text), and checks them.
+    /// Reads the concepts of some TOML files, given as (name, text), adds their words, and
+    /// checks them.
     ///
     /// # Errors
     /// The first fault found, with its file and line.
-    pub fn read(files: &[(&str, &str)]) -> Result<Catalogue, CatalogueError> {
+    pub fn read(files: &[(&str, &str)], words: Words<'_>) -> Result<Catalogue, CatalogueError> {
         let mut concepts = Vec::new();
-        let mut places: Vec<Place> = Vec::new();
+        let mut places: Vec<Place<'_>> = Vec::new();
         let mut place: BTreeMap<ConceptId, usize> = BTreeMap::new();
-        for (file, (name, text)) in files.iter().enumerate() {
+        for (name, text) in files {
             let at = |offset: usize, fault| CatalogueError {
                 file: (*name).to_string(),
                 line: line_of(text, offset),
@@ -114,7 +113,7 @@ impl Catalogue {
                 let shape = entry.into_inner();
                 let id_offset = shape.id.span().start;
                 let place_here = Place {
-                    file,
+                    file: name,
                     id_line: line_of(text, id_offset),
                     prerequisite_lines: shape
                         .prerequisites
@@ -122,14 +121,14 @@ impl Catalogue {
                         .map(|p| line_of(text, p.span().start))
                         .collect(),
                 };
-                let concept =
-                    check_concept(shape, start).map_err(|(offset, fault)| at(offset, fault))?;
+                let concept = check_concept(shape, start, words)
+                    .map_err(|(offset, fault)| at(offset, fault))?;
                 if let Some(first) = place.get(&concept.id).and_then(|first| places.get(*first)) {
                     return Err(at(
                         id_offset,
                         CatalogueFault::Duplicate {
                             concept: concept.id.to_string(),
-                            first_file: files[first.file].0.to_string(),
+                            first_file: first.file.to_owned(),
                             first_line: first.id_line,
                         },
                     ));
@@ -143,7 +142,7 @@ impl Catalogue {
             for (prerequisite, line) in concept.prerequisites.iter().zip(&here.prerequisite_lines) {
                 if !place.contains_key(prerequisite) {
                     return Err(CatalogueError {
-                        file: files[here.file].0.to_string(),
+                        file: here.file.to_owned(),
                         line: *line,
                         fault: CatalogueFault::UnknownPrerequisite {
                             concept: concept.id.to_string(),
@@ -154,15 +153,13 @@ impl Catalogue {
             }
         }
         let teaching_order = teaching_order(&concepts, &place).map_err(|circle| {
-            let here = &places[circle[0]];
+            let here = circle.first().and_then(|index| places.get(*index));
+            let ids = circle.iter().filter_map(|index| concepts.get(*index));
             CatalogueError {
-                file: files[here.file].0.to_string(),
-                line: here.id_line,
+                file: here.map_or("", |here| here.file).to_owned(),
+                line: here.map_or(1, |here| here.id_line),
                 fault: CatalogueFault::Cycle {
-                    path: circle
-                        .iter()
-                        .map(|index| concepts[*index].id.to_string())
-                        .collect(),
+                    path: ids.map(|concept| concept.id.to_string()).collect(),
                 },
             }
         })?;
@@ -182,14 +179,16 @@ impl Catalogue {
     /// The concept with this id.
     #[must_use]
     pub fn get(&self, id: &str) -> Option<&Concept> {
-        self.place.get(id).map(|index| &self.concepts[*index])
+        self.place
+            .get(id)
+            .and_then(|index| self.concepts.get(*index))
     }
 
     /// All concepts, each after its prerequisites, and otherwise in the order of the files.
     pub fn in_teaching_order(&self) -> impl Iterator<Item = &Concept> {
         self.teaching_order
             .iter()
-            .map(|index| &self.concepts[*index])
+            .filter_map(|index| self.concepts.get(*index))
     }
 
     /// The concepts that have this one as a direct prerequisite.
@@ -200,18 +199,18 @@ impl Catalogue {
     }
 }
 
-/// The line, from 1, in which a byte offset stands.
+/// The line, from 1, of a byte offset.
 fn line_of(text: &str, offset: usize) -> usize {
     let end = offset.min(text.len());
-    text.as_bytes()[..end]
-        .iter()
-        .filter(|byte| **byte == b'\n')
-        .count()
-        + 1
+    text.bytes().take(end).filter(|byte| *byte == b'\n').count() + 1
 }
 
 /// Turns one entry into a concept, or says what is wrong and at which byte.
-fn check_concept(shape: ConceptShape, start: usize) -> Result<Concept, (usize, CatalogueFault)> {
+fn check_concept(
+    shape: ConceptShape,
+    start: usize,
+    words: Words<'_>,
+) -> Result<Concept, (usize, CatalogueFault)> {
     let id = id_of(&shape.id)?;
     let concept = id.to_string();
     let strand = Strand::ALL
@@ -238,22 +237,18 @@ fn check_concept(shape: ConceptShape, start: usize) -> Result<Concept, (usize, C
                 },
             )
         })?;
-    let words = |words: Option<WordsShape>, language: Language| {
-        let words = words.ok_or_else(|| {
-            (
-                start,
-                CatalogueFault::MissingLanguage {
-                    concept: concept.clone(),
-                    language,
-                },
-            )
-        })?;
-        check_length(&concept, "title", &words.title, TITLE_LIMIT_CHARS)?;
-        check_length(&concept, "i_can", &words.i_can, I_CAN_LIMIT_CHARS)?;
-        Ok((words.title.into_inner(), words.i_can.into_inner()))
+    let missing = |language| {
+        let concept = concept.clone();
+        (start, CatalogueFault::MissingLanguage { concept, language })
     };
-    let (en_title, en_i_can) = words(shape.en, Language::En)?;
-    let (es_title, es_i_can) = words(shape.es, Language::Es)?;
+    let (mut titles, mut statements) = (BTreeMap::new(), BTreeMap::new());
+    for language in Language::all() {
+        let (title, i_can) = words(&id, *language).ok_or_else(|| missing(*language))?;
+        titles.insert(*language, title);
+        statements.insert(*language, i_can);
+    }
+    let text = |texts| Text::try_from(texts).map_err(|_| missing(Language::first()));
+    let (title, i_can) = (text(titles)?, text(statements)?);
     let prerequisites = shape
         .prerequisites
         .iter()
@@ -263,14 +258,8 @@ fn check_concept(shape: ConceptShape, start: usize) -> Result<Concept, (usize, C
         id,
         strand,
         grade,
-        title: Text2 {
-            en: en_title,
-            es: es_title,
-        },
-        i_can: Text2 {
-            en: en_i_can,
-            es: es_i_can,
-        },
+        title,
+        i_can,
         prerequisites,
         alignments: shape.alignments,
     })
@@ -285,73 +274,35 @@ fn id_of(text: &Spanned<String>) -> Result<ConceptId, (usize, CatalogueFault)> {
     })
 }
 
-fn check_length(
-    concept: &str,
-    field: &'static str,
-    text: &Spanned<String>,
-    limit_chars: usize,
-) -> Result<(), (usize, CatalogueFault)> {
-    let chars = text.get_ref().chars().count();
-    let concept = concept.to_string();
-    let fault = if text.get_ref().trim().is_empty() {
-        CatalogueFault::EmptyText { concept, field }
-    } else if chars > limit_chars {
-        CatalogueFault::LongText {
-            concept,
-            field,
-            chars,
-            limit_chars,
-        }
-    } else {
-        return Ok(());
-    };
-    Err((text.span().start, fault))
-}
-
-/// Indexes with every concept after its prerequisites; or the indexes around a circle.
+/// Indexes with every concept after its prerequisites, or the indexes around a circle.
 fn teaching_order(
     concepts: &[Concept],
     place: &BTreeMap<ConceptId, usize>,
 ) -> Result<Vec<usize>, Vec<usize>> {
-    #[derive(Clone, Copy, PartialEq)]
-    enum Seen {
-        No,
-        OnPath,
-        Done,
-    }
-    let mut seen = vec![Seen::No; concepts.len()];
+    let mut done = BTreeSet::new();
     let mut order = Vec::with_capacity(concepts.len());
     for start in 0..concepts.len() {
-        if seen[start] != Seen::No {
-            continue;
-        }
-        seen[start] = Seen::OnPath;
         // The path from `start`, each with the number of prerequisites already followed.
         let mut path = vec![(start, 0)];
         while let Some((index, followed)) = path.pop() {
-            let Some(next) = concepts[index].prerequisites.get(followed) else {
-                seen[index] = Seen::Done;
+            if done.contains(&index) {
+                continue;
+            }
+            let next = concepts
+                .get(index)
+                .and_then(|concept| concept.prerequisites.get(followed))
+                .and_then(|prerequisite| place.get(prerequisite));
+            let Some(next) = next else {
+                done.insert(index);
                 order.push(index);
                 continue;
             };
             path.push((index, followed + 1));
-            let next = place[next];
-            match seen[next] {
-                Seen::Done => {}
-                Seen::No => {
-                    seen[next] = Seen::OnPath;
-                    path.push((next, 0));
-                }
-                Seen::OnPath => {
-                    let mut circle: Vec<usize> = path
-                        .iter()
-                        .map(|(index, _)| *index)
-                        .skip_while(|index| *index != next)
-                        .collect();
-                    circle.push(next);
-                    return Err(circle);
-                }
+            if let Some(first) = path.iter().position(|(on_path, _)| on_path == next) {
+                let circle = path.iter().skip(first).map(|(index, _)| *index);
+                return Err(circle.chain([*next]).collect());
             }
+            path.push((*next, 0));
         }
     }
     Ok(order)
@@ -367,30 +318,26 @@ strand = "fractions"
 grade = 3
 prerequisites = ["a"]
 alignments = ["3.NF.A.1"]
-en.title = "B"
-en.i_can = "I can b."
-es.title = "B"
-es.i_can = "Puedo b."
 
 [[concept]]
 id = "a"
 strand = "data"
 grade = 4
-en.title = "A"
-en.i_can = "I can a."
-es.title = "A"
-es.i_can = "Puedo a."
 "#;
 
+    fn invented(id: &ConceptId, language: Language) -> Option<(String, String)> {
+        Some((format!("{id} {language}"), format!("I can {id} {language}")))
+    }
+
     fn fault(text: &str) -> (usize, CatalogueFault) {
-        let error = Catalogue::read(&[("test.toml", text)]).unwrap_err();
+        let error = Catalogue::read(&[("test.toml", text)], &invented).unwrap_err();
         assert_eq!(error.file, "test.toml");
         (error.line, error.fault)
     }
 
     #[test]
     fn reads_and_orders() {
-        let catalogue = Catalogue::read(&[("test.toml", GOOD)]).unwrap();
+        let catalogue = Catalogue::read(&[("test.toml", GOOD)], &invented).unwrap();
         let order: Vec<_> = catalogue
             .in_teaching_order()
             .map(|c| c.id.as_str())
@@ -407,11 +354,11 @@ es.i_can = "Puedo a."
         assert!(matches!(found, CatalogueFault::UnknownPrerequisite { .. }));
 
         let (line, found) = fault(&GOOD.replace("grade = 4", "grade = 13"));
-        assert_eq!(line, 15);
+        assert_eq!(line, 11);
         assert!(matches!(found, CatalogueFault::BadGrade { grade: 13, .. }));
 
         let (line, found) = fault(&GOOD.replace("id = \"a\"", "id = \"b\""));
-        assert_eq!(line, 13);
+        assert_eq!(line, 9);
         assert!(matches!(
             found,
             CatalogueFault::Duplicate { first_line: 2, .. }
@@ -426,34 +373,27 @@ es.i_can = "Puedo a."
             }
         );
 
-        let without_spanish = GOOD
-            .replace("es.title = \"A\"\n", "")
-            .replace("es.i_can = \"Puedo a.\"\n", "");
-        let (line, found) = fault(&without_spanish);
-        assert_eq!(line, 12);
-        assert!(matches!(
-            found,
-            CatalogueFault::MissingLanguage {
-                language: Language::Es,
-                ..
-            }
-        ));
-
         let (line, found) = fault(&GOOD.replace("grade = 4", "grade = 4\ncolor = \"blue\""));
-        assert_eq!(line, 16);
+        assert_eq!(line, 12);
         assert!(matches!(found, CatalogueFault::Unreadable { .. }));
 
         let (line, found) = fault(&GOOD.replace("\"data\"", "\"dates\""));
-        assert_eq!(line, 14);
+        assert_eq!(line, 10);
         assert!(matches!(found, CatalogueFault::UnknownStrand { .. }));
 
         let (line, found) = fault(&GOOD.replace("id = \"a\"", "id = \"A b\""));
-        assert_eq!(line, 13);
+        assert_eq!(line, 9);
         assert!(matches!(found, CatalogueFault::BadId { .. }));
 
-        let (line, found) = fault(&GOOD.replace("en.title = \"A\"", "en.title = \" \""));
-        assert_eq!(line, 16);
-        assert!(matches!(found, CatalogueFault::EmptyText { .. }));
+        let words = |id: &ConceptId, language| {
+            (id.as_str() != "a" || language == Language::first()).then(|| invented(id, language))?
+        };
+        let error = Catalogue::read(&[("test.toml", GOOD)], &words).unwrap_err();
+        assert_eq!(error.line, 8);
+        assert!(matches!(
+            error.fault,
+            CatalogueFault::MissingLanguage { language, .. } if language != Language::first()
+        ));
     }
 
     #[test]
@@ -462,6 +402,13 @@ es.i_can = "Puedo a."
         assert!(catalogue.concepts().len() >= 150);
         for concept in catalogue.concepts() {
             assert!((3..=6).contains(&concept.grade), "{}", concept.id);
+            for (text, most_chars) in [(&concept.title, 40), (&concept.i_can, 90)] {
+                for (language, text) in text.iter() {
+                    let chars = text.chars().count();
+                    assert!(chars <= most_chars, "{} {language}: {chars}", concept.id);
+                }
+                assert_eq!(text.missing(), [], "{}", concept.id);
+            }
             assert!(
                 concept
                     .id

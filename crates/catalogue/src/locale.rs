@@ -1,4 +1,4 @@
-//! How a language writes its numbers.
+//! How numbers are written for people.
 
 use crate::Language;
 
@@ -12,13 +12,42 @@ pub struct Locale {
 }
 
 /// How numbers are written.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
 pub enum NumberStyle {
-    /// 1,234.5, as in US schools in either language.
+    /// 1,234.5
     #[default]
     PointDecimal,
     /// 1 234,5 with a narrow space that does not break.
     CommaDecimal,
+}
+
+impl NumberStyle {
+    /// An exact decimal with a point, such as `-1234.50`, with its digits grouped, the
+    /// style's decimal sign and a true minus sign.
+    #[must_use]
+    pub fn written(self, text: &str) -> String {
+        let (group, point) = match self {
+            NumberStyle::PointDecimal => (',', '.'),
+            NumberStyle::CommaDecimal => ('\u{202f}', ','),
+        };
+        let (minus, body) = match text.strip_prefix('-') {
+            Some(body) => ("−", body),
+            None => ("", text),
+        };
+        let (whole, part) = body.split_once('.').unwrap_or((body, ""));
+        let mut shown = String::from(minus);
+        for (index, digit) in whole.chars().enumerate() {
+            if index > 0 && (whole.len() - index).is_multiple_of(3) {
+                shown.push(group);
+            }
+            shown.push(digit);
+        }
+        if !part.is_empty() {
+            shown.push(point);
+            shown.push_str(part);
+        }
+        shown
+    }
 }
 
 impl Locale {
@@ -31,7 +60,7 @@ impl Locale {
         }
     }
 
-    /// Between numbers in a row, where a comma could be taken for a decimal sign.
+    /// The separator of numbers in a row. Where a comma is the decimal sign, it is a semicolon.
     #[must_use]
     pub fn number_break(self) -> &'static str {
         match self.numbers {
@@ -45,7 +74,69 @@ impl From<Language> for Locale {
     fn from(language: Language) -> Self {
         Self {
             language,
-            numbers: NumberStyle::default(),
+            numbers: language.numbers(),
         }
+    }
+}
+
+/// An exact decimal with a point, written for people: see [`NumberStyle::written`].
+#[must_use]
+pub fn format_number(locale: Locale, text: &str) -> String {
+    locale.numbers.written(text)
+}
+
+/// Text of ours with numbers such as `1,000` and `3.5`, with its numbers written for
+/// people who write them otherwise.
+#[must_use]
+pub fn prose(locale: Locale, text: &str) -> String {
+    if locale.numbers == locale.language.numbers() {
+        return text.to_owned();
+    }
+    let group = match locale.language.numbers() {
+        NumberStyle::PointDecimal => ',',
+        NumberStyle::CommaDecimal => '\u{202f}',
+    };
+    let own_point = match locale.language.numbers() {
+        NumberStyle::PointDecimal => ".",
+        NumberStyle::CommaDecimal => ",",
+    };
+    let mut shown = String::with_capacity(text.len());
+    let mut rest = text;
+    while let Some(start) = rest.find(|c: char| c.is_ascii_digit()) {
+        let (before, from) = rest.split_at(start);
+        let end = from
+            .find(|c: char| !c.is_ascii_digit() && c != ',' && c != '.' && c != group)
+            .unwrap_or(from.len());
+        // A comma or a full stop behind a number belongs to the sentence.
+        let number = from.get(..end).unwrap_or(from).trim_end_matches([',', '.']);
+        shown.push_str(before);
+        let plain = number.replace(group, "").replace(own_point, ".");
+        shown.push_str(&format_number(locale, &plain));
+        rest = from.get(number.len()..).unwrap_or_default();
+    }
+    shown.push_str(rest);
+    shown
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_written_in_the_chosen_style() {
+        let us = Locale::default();
+        let comma = Locale {
+            numbers: NumberStyle::CommaDecimal,
+            ..us
+        };
+        assert_eq!(format_number(us, "1234567.50"), "1,234,567.50");
+        assert_eq!(format_number(us, "-999"), "−999");
+        assert_eq!(format_number(us, "1000"), "1,000");
+        assert_eq!(format_number(comma, "1234.5"), "1\u{202f}234,5");
+        assert_eq!(
+            prose(comma, "Hasta 1,000, con 3.5 y 2."),
+            "Hasta 1\u{202f}000, con 3,5 y 2."
+        );
+        assert_eq!(prose(us, "Within 1,000."), "Within 1,000.");
     }
 }

@@ -22,8 +22,8 @@ use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::wire::school_date;
 use surefoot_record::{ClassId, SeatToken};
 
-/// The newest format of a class key file known: 1, or 2 with something of the teacher's own.
-pub const CLASS_KEY_FORMAT: u32 = 2;
+/// The format of class key files.
+pub const CLASS_KEY_FORMAT: u32 = 1;
 
 /// The least size of its frame; larger ones double.
 const CLASS_KEY_STEP_BYTES: usize = 64 * 1024;
@@ -40,11 +40,11 @@ pub struct KeySeat {
     pub name: Option<String>,
 }
 
-/// A class as it stands inside the seal.
+/// The content inside the seal.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassKeyFile {
-    /// 1, or [`CLASS_KEY_FORMAT`] with own concepts or exercises.
+    /// [`CLASS_KEY_FORMAT`].
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
@@ -67,10 +67,10 @@ pub struct ClassKeyFile {
     pub seats: Vec<KeySeat>,
     /// Bounds of practice at home, and a test to aim at.
     pub practice: PracticeRules,
-    /// Own concepts, by id; only in format 2.
+    /// Own concepts, by id.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_concepts: Vec<Concept>,
-    /// Own exercises; only in format 2.
+    /// Own exercises.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_exercises: Vec<OwnExercise>,
     /// Version of the last class pack made.
@@ -86,20 +86,10 @@ impl fmt::Debug for ClassKeyFile {
 }
 
 impl ClassKeyFile {
-    /// Writes a signing key as the field wants it.
+    /// A signing key as text for `signing_seed`.
     #[must_use]
     pub fn seed_text(seed: &[u8; 32]) -> String {
         BASE64_STANDARD.encode(seed)
-    }
-
-    /// The format of a class key file with these.
-    #[must_use]
-    pub fn format_for(concepts: &[Concept], exercises: &[OwnExercise]) -> u32 {
-        if concepts.is_empty() && exercises.is_empty() {
-            1
-        } else {
-            CLASS_KEY_FORMAT
-        }
     }
 
     /// The seed of the signing key.
@@ -115,7 +105,7 @@ impl ClassKeyFile {
     }
 
     fn check_content(&self) -> Result<(), Refusal> {
-        if self.format != Self::format_for(&self.own_concepts, &self.own_exercises) {
+        if self.format != CLASS_KEY_FORMAT {
             return Err(bad("format"));
         }
         for (place, own) in self.own_exercises.iter().enumerate() {

@@ -8,17 +8,14 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{ConceptId, Strand};
+use surefoot_catalogue::{ConceptId, Strand, Text};
 use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use surefoot_record::wire::school_date;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
 use ts_rs::TS;
 
-/// The newest class pack format known: 1, or 2 for a pack with own exercises. A pack
-/// without them is written as 1, so that a program of before reads it too.
-pub const CLASS_PACK_FORMAT: u32 = 2;
-/// The format of a pack without own exercises.
-pub const PLAIN_PACK_FORMAT: u32 = 1;
+/// The format of class packs.
+pub const CLASS_PACK_FORMAT: u32 = 1;
 /// Characters of a class title.
 pub const MOST_TITLE_CHARS: usize = 60;
 /// Characters of a concept's title.
@@ -40,7 +37,7 @@ pub const MOST_EVENINGS: u32 = 7;
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassPack {
-    /// [`PLAIN_PACK_FORMAT`], or [`CLASS_PACK_FORMAT`] with own exercises.
+    /// [`CLASS_PACK_FORMAT`].
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
@@ -63,7 +60,7 @@ pub struct ClassPack {
     pub assignments: Vec<Assignment>,
     /// Assignments for one seat, sealed for each of its devices.
     pub sealed: Vec<SealedForSeat>,
-    /// The teacher's own exercises, by concept and then by id; only in format 2, and never empty there.
+    /// The teacher's own exercises, by concept and then by id.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub exercises: Vec<OwnExercise>,
     /// What the teacher sets for practice.
@@ -85,7 +82,7 @@ pub struct PackRotation {
     pub days: Vec<Vec<ConceptId>>,
 }
 
-/// A concept as a class pack carries it.
+/// A concept in a class pack.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct PackConcept {
@@ -95,22 +92,12 @@ pub struct PackConcept {
     pub strand: Strand,
     /// Its school grade, 1 to 12.
     pub grade: u8,
-    /// In English.
-    pub en: ConceptWords,
-    /// In Spanish.
-    pub es: ConceptWords,
+    /// Short title, 1 to 120 characters.
+    pub title: Text,
+    /// "I can" statement, 1 to 300 characters.
+    pub i_can: Text,
     /// Concepts that come before it; they need not be in the pack.
     pub prerequisites: Vec<ConceptId>,
-}
-
-/// A concept's words in one language.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct ConceptWords {
-    /// Short title, 1 to 120 characters.
-    pub title: String,
-    /// "I can" statement, 1 to 300 characters.
-    pub i_can: String,
 }
 
 /// Practice that the teacher asks for.
@@ -172,7 +159,7 @@ fn every_evening() -> u32 {
 }
 
 impl PracticeRules {
-    /// What stands before the teacher chooses.
+    /// The rules before the teacher chooses.
     pub const USUAL: Self = Self {
         minutes_least: 4,
         minutes_most: 16,
@@ -235,12 +222,12 @@ pub(super) fn check_assignments(assignments: &[Assignment]) -> Result<(), Refusa
 }
 
 impl ClassPack {
-    /// Checks what the types alone do not say.
+    /// Checks the rules that the types do not express.
     ///
     /// # Errors
     /// [`Refusal::BadContent`] with the place, [`Refusal::TooManyEntries`].
     pub fn check_content(&self) -> Result<(), Refusal> {
-        if self.format != Self::format_for(&self.exercises) {
+        if self.format != CLASS_PACK_FORMAT {
             return Err(bad("format"));
         }
         if self.version == 0 {
@@ -262,16 +249,6 @@ impl ClassPack {
         match self.practice.fault(&self.year) {
             None => Ok(()),
             Some(part) => Err(bad(format!("practice.{part}"))),
-        }
-    }
-
-    /// The format of a pack with these own exercises.
-    #[must_use]
-    pub fn format_for(exercises: &[OwnExercise]) -> u32 {
-        if exercises.is_empty() {
-            PLAIN_PACK_FORMAT
-        } else {
-            CLASS_PACK_FORMAT
         }
     }
 
@@ -315,12 +292,12 @@ impl ClassPack {
             if !(1..=12).contains(&concept.grade) {
                 return Err(bad(format!("concepts[{place}].grade")));
             }
-            for (language, words) in [("en", &concept.en), ("es", &concept.es)] {
-                if !is_text(&words.title, MOST_CONCEPT_TITLE_CHARS) {
-                    return Err(bad(format!("concepts[{place}].{language}.title")));
-                }
-                if !is_text(&words.i_can, MOST_I_CAN_CHARS) {
-                    return Err(bad(format!("concepts[{place}].{language}.i_can")));
+            for (field, text, most_chars) in [
+                ("title", &concept.title, MOST_CONCEPT_TITLE_CHARS),
+                ("i_can", &concept.i_can, MOST_I_CAN_CHARS),
+            ] {
+                if let Some((language, _)) = text.iter().find(|(_, t)| !is_text(t, most_chars)) {
+                    return Err(bad(format!("concepts[{place}].{field}.{language}")));
                 }
             }
         }

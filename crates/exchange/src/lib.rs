@@ -31,8 +31,8 @@ pub use carry::{
 };
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
 pub use class_pack::{
-    Assignment, CLASS_PACK_FORMAT, ClassPack, ConceptWords, PLAIN_PACK_FORMAT, PackConcept,
-    PackRotation, PracticeRules, SealedForSeat,
+    Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PackRotation, PracticeRules,
+    SealedForSeat,
 };
 pub use hand_in::{HAND_IN_FORMAT, HandIn};
 pub use hand_in_file::{

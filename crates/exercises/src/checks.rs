@@ -43,7 +43,7 @@ fn every_exercise_passes_every_check() {
         }
     });
     for code in codes.into_inner().unwrap() {
-        for language in Language::ALL {
+        for &language in Language::all() {
             attribute(language.into(), &format!("misconception-{code}"), "name").unwrap();
         }
     }
@@ -65,7 +65,7 @@ fn check_concept(concept: &'static str) -> BTreeSet<String> {
             has_all_parts(&item, &name);
             the_key_is_right(&item, &name);
             every_misconception_is_noticed(&item, &name);
-            for language in Language::ALL {
+            for &language in Language::all() {
                 every_word_is_there(&item, language.into(), &name);
             }
             if seed < JSON_SEEDS {

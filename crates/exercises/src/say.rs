@@ -57,12 +57,10 @@ pub enum Arg {
         /// The words.
         text: Cow<'static, str>,
     },
-    /// Words given in both languages by the generator, such as a number written out.
+    /// Words by language, such as a number written out or a teacher's text.
     Words {
-        /// English.
-        en: String,
-        /// Spanish.
-        es: String,
+        /// The words.
+        words: surefoot_catalogue::Text,
     },
     /// Another message without arguments, such as a unit or the name of a thing.
     Word {
@@ -127,16 +125,10 @@ impl Say {
         self.with(name, Arg::Text { text: text.into() })
     }
 
-    /// Adds words given in both languages.
+    /// Adds words by language.
     #[must_use]
-    pub fn words(self, name: &'static str, words: surefoot_catalogue::Text2) -> Self {
-        self.with(
-            name,
-            Arg::Words {
-                en: words.en,
-                es: words.es,
-            },
-        )
+    pub fn words(self, name: &'static str, words: surefoot_catalogue::Text) -> Self {
+        self.with(name, Arg::Words { words })
     }
 
     /// Adds another message by its id.

@@ -1,154 +1,77 @@
-//! Whole numbers written out in words, in English and Spanish.
+//! Whole numbers written in words, by the rules in `shared/messages/TAG/spelling.rbnf`.
+//!
+//! Source: Unicode Technical Standard 35, part 3, "Rule-Based Number Formatting". Read are
+//! rules with a base value, `<<` and `<%set<` (the number divided), `>>` (its remainder),
+//! `=%set=` (the number by other rules) and `[…]` (left out without a remainder).
 
-use surefoot_catalogue::Text2;
+use surefoot_catalogue::{Language, Text};
 
-/// A number from 0 to 999,999,999 in words.
+/// The set of rules that a number is written by first.
+const SPELLOUT: &str = "%spellout";
+
+/// A number from 0 to 999,999,999 in words, in every language.
 #[must_use]
-pub fn spelled(n: i64) -> Text2 {
-    Text2 {
-        en: english(n),
-        es: spanish(n, false),
-    }
+pub fn spelled(n: i64) -> Text {
+    let first = Language::first();
+    let text = Text::one(first, in_language(n, first));
+    let others = Language::all().iter().filter(|other| **other != first);
+    others.fold(text, |text, other| {
+        text.with(*other, in_language(n, *other))
+    })
 }
 
-const EN_SMALL: [&str; 20] = [
-    "zero",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-    "thirteen",
-    "fourteen",
-    "fifteen",
-    "sixteen",
-    "seventeen",
-    "eighteen",
-    "nineteen",
-];
-const EN_TENS: [&str; 10] = [
-    "", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety",
-];
-
-/// The word for `n` in a list that has one for each number from 0.
-#[expect(
-    clippy::indexing_slicing,
-    reason = "each caller's range of n ends before its list does"
-)]
-fn word(words: &[&str], n: i64) -> String {
-    words[n as usize].to_owned()
+/// In words, or in figures where the rules do not cover the number.
+fn in_language(n: i64, language: Language) -> String {
+    let rules = language.file("spelling.rbnf").unwrap_or_default();
+    by_rules(rules, SPELLOUT, n).unwrap_or_else(|| n.to_string())
 }
 
-fn english(n: i64) -> String {
-    let rest = |head: String, rest: i64, join: &str| {
-        if rest == 0 {
-            head
-        } else {
-            format!("{head}{join}{}", english(rest))
-        }
+/// The rule of a set with the greatest base value up to `n`: the base value and the words.
+fn rule<'a>(rules: &'a str, set: &str, n: i64) -> Option<(i64, &'a str)> {
+    rules
+        .lines()
+        .skip_while(|line| line.strip_suffix(':') != Some(set))
+        .skip(1)
+        .take_while(|line| !line.starts_with('%'))
+        .filter_map(|line| {
+            let (base, words) = line.strip_suffix(';')?.split_once(": ")?;
+            Some((base.parse().ok()?, words))
+        })
+        .filter(|(base, _)| *base <= n)
+        .last()
+}
+
+/// The power of ten by which a rule of this base value divides.
+fn divisor(base: i64) -> i64 {
+    10_i64.pow(base.max(1).ilog10())
+}
+
+fn by_rules(rules: &str, set: &str, n: i64) -> Option<String> {
+    let (base, words) = rule(rules, set, n)?;
+    let (quotient, remainder) = (n / divisor(base), n % divisor(base));
+    let words = match words.split_once('[').zip(words.split_once(']')) {
+        None => words.to_owned(),
+        Some(((before, _), (_, after))) if remainder == 0 => format!("{before}{after}"),
+        Some(_) => words.replace(['[', ']'], ""),
     };
-    match n {
-        0..20 => word(&EN_SMALL, n),
-        20..100 => rest(word(&EN_TENS, n / 10), n % 10, "-"),
-        100..1000 => rest(format!("{} hundred", english(n / 100)), n % 100, " "),
-        1000..1_000_000 => rest(format!("{} thousand", english(n / 1000)), n % 1000, ", "),
-        _ => rest(
-            format!("{} million", english(n / 1_000_000)),
-            n % 1_000_000,
-            ", ",
-        ),
+    let mut text = String::new();
+    let mut rest = words.as_str();
+    while let Some(start) = rest.find(['<', '>', '=']) {
+        let (before, token) = rest.split_at(start);
+        let sign = token.chars().next()?;
+        let (named, after) = token.get(1..)?.split_once(sign)?;
+        let set = if named.is_empty() { set } else { named };
+        let value = match sign {
+            '<' => quotient,
+            '>' => remainder,
+            _ => n,
+        };
+        text.push_str(before);
+        text.push_str(&by_rules(rules, set, value)?);
+        rest = after;
     }
-}
-
-const ES_SMALL: [&str; 30] = [
-    "cero",
-    "uno",
-    "dos",
-    "tres",
-    "cuatro",
-    "cinco",
-    "seis",
-    "siete",
-    "ocho",
-    "nueve",
-    "diez",
-    "once",
-    "doce",
-    "trece",
-    "catorce",
-    "quince",
-    "dieciséis",
-    "diecisiete",
-    "dieciocho",
-    "diecinueve",
-    "veinte",
-    "veintiuno",
-    "veintidós",
-    "veintitrés",
-    "veinticuatro",
-    "veinticinco",
-    "veintiséis",
-    "veintisiete",
-    "veintiocho",
-    "veintinueve",
-];
-const ES_TENS: [&str; 10] = [
-    "",
-    "",
-    "",
-    "treinta",
-    "cuarenta",
-    "cincuenta",
-    "sesenta",
-    "setenta",
-    "ochenta",
-    "noventa",
-];
-const ES_HUNDREDS: [&str; 10] = [
-    "",
-    "ciento",
-    "doscientos",
-    "trescientos",
-    "cuatrocientos",
-    "quinientos",
-    "seiscientos",
-    "setecientos",
-    "ochocientos",
-    "novecientos",
-];
-
-/// `before_noun`: "uno" becomes "un" before "mil" and "millones".
-fn spanish(n: i64, before_noun: bool) -> String {
-    let rest = |head: String, rest: i64, join: &str| {
-        if rest == 0 {
-            head
-        } else {
-            format!("{head}{join}{}", spanish(rest, before_noun))
-        }
-    };
-    match n {
-        1 if before_noun => "un".into(),
-        21 if before_noun => "veintiún".into(),
-        0..30 => word(&ES_SMALL, n),
-        30..100 => rest(word(&ES_TENS, n / 10), n % 10, " y "),
-        100 => "cien".into(),
-        101..1000 => rest(word(&ES_HUNDREDS, n / 100), n % 100, " "),
-        1000..2000 => rest("mil".into(), n % 1000, " "),
-        2000..1_000_000 => rest(format!("{} mil", spanish(n / 1000, true)), n % 1000, " "),
-        1_000_000..2_000_000 => rest("un millón".into(), n % 1_000_000, " "),
-        _ => rest(
-            format!("{} millones", spanish(n / 1_000_000, true)),
-            n % 1_000_000,
-            " ",
-        ),
-    }
+    text.push_str(rest);
+    Some(text)
 }
 
 #[cfg(test)]
@@ -157,7 +80,9 @@ mod tests {
 
     #[test]
     fn spells() {
-        for (n, en, es) in [
+        let [en, es] = ["en", "es"].map(|tag| Language::tagged(tag).unwrap());
+        for (n, english, spanish) in [
+            (0, "zero", "cero"),
             (21, "twenty-one", "veintiuno"),
             (100, "one hundred", "cien"),
             (
@@ -173,9 +98,27 @@ mod tests {
             (101_000, "one hundred one thousand", "ciento un mil"),
             (1_000_000, "one million", "un millón"),
             (1_500, "one thousand, five hundred", "mil quinientos"),
+            (
+                131_002_199,
+                "one hundred thirty-one million, two thousand, one hundred ninety-nine",
+                "ciento treinta y un millones dos mil ciento noventa y nueve",
+            ),
         ] {
-            assert_eq!(spelled(n).en, en);
-            assert_eq!(spelled(n).es, es);
+            assert_eq!(spelled(n).get(en), english);
+            assert_eq!(spelled(n).get(es), spanish);
+        }
+    }
+
+    #[test]
+    fn the_rules_of_every_language_cover_every_number() {
+        for language in Language::all() {
+            for n in (0..1_200).chain([20_031, 999_999, 999_999_999]) {
+                let words = in_language(n, *language);
+                assert!(
+                    !words.contains(|c: char| c.is_ascii_digit()),
+                    "{language} {words}"
+                );
+            }
         }
     }
 }

@@ -23,6 +23,10 @@ pub struct ConceptName {
     pub title: String,
     /// "I can" statement in the language asked for.
     pub i_can: String,
+    /// The language of the title, if it is missing in the language asked for.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub shown_in: Option<Language>,
     /// Whether there are exercises for it; without, it is self-rated only.
     pub has_exercises: bool,
 }
@@ -66,6 +70,7 @@ impl Class {
                 id: concept.to_owned(),
                 strand: known.strand.as_str().to_owned(),
                 title: known.title.get(language).to_owned(),
+                shown_in: known.title.substitute(language),
                 i_can: known.i_can.get(language).to_owned(),
                 has_exercises,
             },
@@ -74,6 +79,7 @@ impl Class {
                 strand: String::new(),
                 title: concept.to_owned(),
                 i_can: String::new(),
+                shown_in: None,
                 has_exercises,
             },
         }

@@ -56,7 +56,7 @@ pub fn self_rating_chart(chart: &Chart, look: &Look) -> Result<Vec<u8>, ReportEr
     if chart.is_empty() {
         return Err(ReportError::Nothing);
     }
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let title = w.get("report-chart")?;
     let compact = look.density == Density::Compact;
     let most = passes_in_a_table(look.density);

@@ -220,7 +220,7 @@ impl Document {
         if self.pages.len() > 1 && self.pages.last().is_some_and(Vec::is_empty) {
             self.pages.pop();
         }
-        let words = Words::new(self.look.locale)?;
+        let words = Words::new(self.look.locale);
         let (across, high) = self.look.paper.size();
         let count = self.pages.len();
         for (place, page) in self.pages.iter_mut().enumerate() {

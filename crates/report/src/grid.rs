@@ -54,7 +54,7 @@ fn share(share: Option<f64>) -> GridCell {
 
 /// Concept by pass: how many rated, and how many of these chose Not yet or With help.
 pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
-    let w = Words::new(locale)?;
+    let w = Words::new(locale);
     let mut head = named_head(&w)?;
     for pass in 1..=board.pass_count {
         head.push(w.say("report-grid-rated", &[("pass", pass.into())])?);
@@ -83,7 +83,7 @@ pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
 
 /// Concept by concept: estimate, ratings, results, practice.
 pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
-    let w = Words::new(locale)?;
+    let w = Words::new(locale);
     let mut head = named_head(&w)?;
     for id in [
         "report-grid-rank",

@@ -1,27 +1,7 @@
 //! Paper, and how the print is to look. Lengths are points, 1/72 inch.
 
 use surefoot_catalogue::Locale;
-
-/// A size of paper, upright.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Paper {
-    /// 210 mm × 297 mm (ISO 216).
-    A4,
-    /// 8.5 in × 11 in (US Letter, ANSI/ASME Y14.1).
-    #[default]
-    Letter,
-}
-
-impl Paper {
-    /// Width and height in points.
-    #[must_use]
-    pub fn size(self) -> (f32, f32) {
-        match self {
-            Paper::A4 => (595.28, 841.89),
-            Paper::Letter => (612.0, 792.0),
-        }
-    }
-}
+pub use surefoot_catalogue::PaperSize as Paper;
 
 /// How much room there is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

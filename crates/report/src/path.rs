@@ -21,7 +21,7 @@ pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u
     if path.concepts.is_empty() || path.pass_count == 0 {
         return Err(ReportError::Nothing);
     }
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let title = w.get("report-path")?;
     let mut page = Document::new(*look, title.clone(), class_title);
     page.heading(1, &title);

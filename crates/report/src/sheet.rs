@@ -39,7 +39,7 @@ pub struct SheetWish {
 /// the generator's error.
 pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
     let sets = sets(wish)?;
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let language = look.locale.language;
     let title = title(&sets, &w)?;
     let marks: Vec<String> = sets

@@ -27,7 +27,7 @@ pub fn slip_pages(
     let Some(first) = slips.first() else {
         return Err(ReportError::Nothing);
     };
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let mut page = Document::new(*look, w.get("report-slips")?, &first.class_title);
     let half = page.width() / 2.0;
     for pair in slips.chunks(2) {

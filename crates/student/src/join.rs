@@ -6,7 +6,7 @@ use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::io::Read;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{Concept, Language, Text2};
+use surefoot_catalogue::{Concept, Language};
 use surefoot_exchange::{
     Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, Refusal, SealingIdentity, open_pack,
     open_personal, parse_seat_code,
@@ -264,14 +264,8 @@ fn facts_of(pack: &ClassPack) -> Result<Class, StudentError> {
                         id: c.id.clone(),
                         strand: c.strand,
                         grade: c.grade,
-                        title: Text2 {
-                            en: c.en.title.clone(),
-                            es: c.es.title.clone(),
-                        },
-                        i_can: Text2 {
-                            en: c.en.i_can.clone(),
-                            es: c.es.i_can.clone(),
-                        },
+                        title: c.title.clone(),
+                        i_can: c.i_can.clone(),
                         prerequisites: c.prerequisites.clone(),
                         alignments: Vec::new(),
                     },

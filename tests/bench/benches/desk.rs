@@ -328,7 +328,7 @@ fn board_of_a_year(criterion: &mut Criterion<ProcessorTime>) {
             bencher.iter(|| {
                 let desk = DeskStore::open_again(&path, Durability::Full).unwrap();
                 let class = open_class(&desk, &id).unwrap();
-                board(&desk, &class, Language::En, last_day()).unwrap()
+                board(&desk, &class, Language::first(), last_day()).unwrap()
             });
         });
         group.bench_function(format!("{name}, every page looked through"), |bencher| {
@@ -352,8 +352,9 @@ fn groups(criterion: &mut Criterion<ProcessorTime>) {
             ..GroupWishes::default()
         };
         group.bench_function(format!("{slots} times"), |bencher| {
-            bencher
-                .iter(|| suggest_groups(&desk, &class, Language::En, last_day(), &wishes).unwrap());
+            bencher.iter(|| {
+                suggest_groups(&desk, &class, Language::first(), last_day(), &wishes).unwrap()
+            });
         });
     }
     group.finish();

@@ -13,6 +13,7 @@ const SKIPPED: &[&str] = &[
     "node_modules",
     "dist",
     "dist-bridge",
+    "dist-pseudo",
     "gen",
     "shots",
     "__pycache__",

@@ -10,10 +10,11 @@ mod voice;
 use chrono::NaiveDate;
 use clap::Parser;
 use person::{Person, TestClock};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 use surefoot_app::{App, Clock as _, DeviceClock};
+use surefoot_catalogue::{ExtraLanguage, register_language};
 
 /// Calls may wait for a long job, so that one must not hold up the next.
 const WORKERS: usize = 6;
@@ -39,12 +40,19 @@ struct Arguments {
     /// Port; 0 for a free one.
     #[arg(long, default_value_t = 0)]
     port: u16,
+    /// Folder of a language to add to those of the program: its files, and its line of the
+    /// table as `language.json`.
+    #[arg(long)]
+    extra_language: Option<PathBuf>,
     /// The shell's configuration, for its content security policy.
     #[arg(long, default_value = "src-tauri/tauri.conf.json")]
     config: PathBuf,
 }
 
 fn run(arguments: Arguments) -> Result<(), String> {
+    if let Some(folder) = &arguments.extra_language {
+        register_language(extra_language(folder)?)?;
+    }
     let csp = policy(&arguments.config)?;
     let saves = arguments
         .saves
@@ -87,8 +95,29 @@ fn run(arguments: Arguments) -> Result<(), String> {
     Ok(())
 }
 
+/// Reads the folder of a language.
+fn extra_language(folder: &Path) -> Result<ExtraLanguage, String> {
+    let at = |path: &Path, error: &dyn std::fmt::Display| format!("{}: {error}", path.display());
+    let entries = std::fs::read_dir(folder).map_err(|e| at(folder, &e))?;
+    let mut line = None;
+    let mut files = Vec::new();
+    for entry in entries {
+        let path = entry.map_err(|e| at(folder, &e))?.path();
+        let text = std::fs::read_to_string(&path).map_err(|e| at(&path, &e))?;
+        match path.file_name().and_then(|name| name.to_str()) {
+            Some("language.json") => {
+                line = Some(serde_json::from_str(&text).map_err(|e| at(&path, &e))?);
+            }
+            Some(name) => files.push((name.to_owned(), text)),
+            None => return Err(at(&path, &"not UTF-8")),
+        }
+    }
+    let line = line.ok_or_else(|| at(folder, &"language.json is missing"))?;
+    Ok(ExtraLanguage { line, files })
+}
+
 /// The policy that the real window has.
-fn policy(config: &std::path::Path) -> Result<String, String> {
+fn policy(config: &Path) -> Result<String, String> {
     let at = config.display();
     let text = std::fs::read_to_string(config).map_err(|e| format!("{at}: {e}"))?;
     let config: serde_json::Value =

@@ -1,7 +1,7 @@
 import { render, screen } from '@testing-library/svelte';
 import { beforeEach, expect, test, vi } from 'vitest';
-import type { Language, Reason, Summary } from '../lib/backend';
-import { setLanguage } from '../lib/words';
+import type { Reason, Summary } from '../lib/backend';
+import { LANGUAGES, setLanguage } from '../lib/words';
 import PracticeSummary from './PracticeSummary.svelte';
 import { reasonWords } from './reason';
 
@@ -77,7 +77,7 @@ const REASONS: Reason[] = [
   { code: 'before', concept: 'g4-factors' },
 ];
 
-test.each(['en', 'es'] as Language[])('every reason has words in %s', (language) => {
+test.each(LANGUAGES.map(({ tag }) => tag))('every reason has words in %s', (language) => {
   setLanguage(language);
   const words = REASONS.map((reason) => reasonWords(reason, [{ concept, reason }]));
   expect(new Set(words).size).toBe(REASONS.length);

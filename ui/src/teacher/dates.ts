@@ -1,7 +1,7 @@
-import { dateFormat, language, LOCALES, say } from '../lib/words';
+import { dateFormat, locale, say } from '../lib/words';
 
 function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
-  const format = dateFormat(LOCALES[language()], { timeZone: 'UTC', ...options });
+  const format = dateFormat(locale(), { timeZone: 'UTC', ...options });
   return format.format(new Date(`${date}T00:00:00Z`));
 }
 

@@ -1,11 +1,12 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
+import { languages } from '../../build/languages.ts';
 
 /** Test only: the page that shows exercises side by side and times how they are drawn. */
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [svelte({ configFile: '../../svelte.config.js' })],
+  plugins: [svelte({ configFile: '../../svelte.config.js' }), languages()],
   define: { __TEST_BRIDGE__: 'false' },
   build: { outDir: '../../dist-contact', emptyOutDir: true, assetsInlineLimit: 0 },
 });

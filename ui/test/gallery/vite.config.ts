@@ -1,11 +1,12 @@
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
+import { languages } from '../../build/languages.ts';
 
 /** Test only: the page of every picture and every way to answer. */
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
-  plugins: [svelte({ configFile: '../../svelte.config.js' })],
+  plugins: [svelte({ configFile: '../../svelte.config.js' }), languages()],
   define: { __TEST_BRIDGE__: 'false' },
   build: { assetsInlineLimit: 0 },
 });

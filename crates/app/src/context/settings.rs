@@ -57,7 +57,7 @@ pub(crate) fn read_settings(path: &Path) -> Result<DeviceSettings, CallError> {
         Ok(text) => text,
         Err(error) if error.kind() == ErrorKind::NotFound => {
             return Ok(DeviceSettings {
-                language: Language::En,
+                language: Language::first(),
                 theme: Theme::System,
                 names_covered: false,
                 guides_read: Vec::new(),

@@ -75,12 +75,10 @@ pub(super) fn live_weeks(
                 .get(plan.number % PICTURES.len())
                 .copied()
                 .unwrap_or("fox"),
-            // Every fourth student works in Spanish.
-            language: if plan.number % 4 == 3 {
-                Language::Es
-            } else {
-                Language::En
-            },
+            // Every fourth student works in the second language of the table.
+            language: *Language::all()
+                .get(usize::from(plan.number % 4 == 3))
+                .unwrap_or(&Language::first()),
         },
     )?;
     let joined = surefoot_student::joined(&store)?;

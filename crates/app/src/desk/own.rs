@@ -95,6 +95,7 @@ impl DeskDoor {
             return Ok(None);
         };
         let files = bank_files(sources)?;
+        let main = self.context.language();
         let today = self.context.today();
         self.own_after(&asked.class, |desk| {
             Ok(surefoot_desk::import_exercises(
@@ -102,6 +103,7 @@ impl DeskDoor {
                 &asked.class,
                 &files,
                 asked.concept.as_deref(),
+                main,
                 today,
             )?)
         })
@@ -167,9 +169,10 @@ impl DeskDoor {
         };
         let name = source.name().to_owned();
         let bytes = source.read(MOST_CATALOGUE_BYTES as u64)?;
+        let main = self.context.language();
         self.with_desk(|desk| {
             Ok(surefoot_desk::read_concepts(
-                desk, &id.class, &name, &bytes,
+                desk, &id.class, &name, &bytes, main,
             )?)
         })
         .map(Some)
@@ -180,7 +183,7 @@ impl DeskDoor {
     /// # Errors
     /// [`CallError::NotFound`], [`CallError::Invalid`] without any.
     pub fn import_concepts(&self, picked: ConceptsPicked) -> Result<OwnDesk, CallError> {
-        let today = self.context.today();
+        let (main, today) = (self.context.language(), self.context.today());
         self.own_after(&picked.class, |desk| {
             Ok(surefoot_desk::import_concepts(
                 desk,
@@ -188,6 +191,7 @@ impl DeskDoor {
                 &picked.file,
                 &picked.drafts,
                 &picked.refused,
+                main,
                 today,
             )?)
         })

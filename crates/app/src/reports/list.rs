@@ -42,7 +42,7 @@ pub struct ReportInfo {
 /// # Errors
 /// [`CallError::Internal`] if a message is missing.
 pub fn list(language: Language) -> Result<Vec<ReportInfo>, CallError> {
-    let words = Words::new(Locale::from(language)).map_err(ReportError::from)?;
+    let words = Words::new(Locale::from(language));
     let word = |part: &str, id: &str| {
         let found = words.get(&format!("report-{part}-{id}"));
         found.map_err(ReportError::from)

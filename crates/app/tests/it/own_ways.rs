@@ -30,7 +30,7 @@ fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSett
         .student
         .save_student_settings(NewStudentSettings {
             student: student.into(),
-            language: Language::En,
+            language: Language::first(),
             minutes: 10,
             exercises: Some(9),
             evenings: 5,
@@ -307,7 +307,7 @@ fn a_text_is_read_in_place_of_what_was_read_and_without_a_voice_the_reason_is_na
     let (_desk, _class, tablet, _sky) = class_and_tablet("2026-09-01");
     let read = |text: &str| ReadAloud {
         text: text.into(),
-        language: Language::Es,
+        language: Language::tagged("es").unwrap(),
     };
     assert_eq!(
         tablet.app.device.speak(read("hola")),

@@ -21,7 +21,7 @@ fn minutes(tablet: &Device, student: &str) -> u32 {
 fn set_minutes(tablet: &Device, student: &str, minutes: u32) {
     let new = NewStudentSettings {
         student: student.into(),
-        language: Language::En,
+        language: Language::first(),
         minutes,
         exercises: None,
         evenings: 5,
@@ -98,7 +98,7 @@ fn what_another_window_writes_is_seen_at_once() {
     let other = other_window(&tablet, &student);
     let joined = surefoot_student::joined(&other).unwrap();
     let wishes = Wishes {
-        language: Language::En,
+        language: Language::first(),
         minutes: 9,
         exercises: None,
         evenings: 5,

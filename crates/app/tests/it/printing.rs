@@ -45,7 +45,7 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
         let made = desk
             .app
             .desk
-            .print(asked(&class, what, Language::Es))
+            .print(asked(&class, what, Language::tagged("es").unwrap()))
             .unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
         assert_eq!(bytes.len(), made.bytes);
@@ -60,7 +60,7 @@ fn what_cannot_be_printed_is_told_and_nothing_is_saved() {
     let concept = surefoot_exercises::concepts_with_exercises()
         .next()
         .unwrap();
-    let print = |class: &str, what| desk.app.desk.print(asked(class, what, Language::En));
+    let print = |class: &str, what| desk.app.desk.print(asked(class, what, Language::first()));
     let invalid = |rule: &str| CallError::Invalid {
         field: "amount".into(),
         rule: rule.into(),

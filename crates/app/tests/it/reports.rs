@@ -56,7 +56,7 @@ fn asked(class: &str, report: &str, values: ReportValues) -> ReportAsked {
         report: report.into(),
         values,
         options: PrintOptions {
-            language: Language::En,
+            language: Language::first(),
             paper: PrintPaper::Letter,
             roomy: true,
         },
@@ -116,7 +116,7 @@ fn every_report_of_the_table_is_listed_looked_at_and_saved_in_every_language() {
         date: None,
     });
     let concept = day.unwrap().concepts[0].id.clone();
-    for language in Language::ALL {
+    for &language in Language::all() {
         let mut settings = desk.app.device.start(Nothing {}).unwrap().settings;
         settings.language = language;
         desk.app.device.save_device_settings(settings).unwrap();

@@ -353,7 +353,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
     let settings = |tablet: &Device, minutes, evenings| {
         let new = NewStudentSettings {
             student: student.clone(),
-            language: Language::En,
+            language: Language::first(),
             minutes,
             exercises: None,
             evenings,
@@ -423,7 +423,7 @@ fn evening(
         .student
         .save_student_settings(NewStudentSettings {
             student: student.into(),
-            language: Language::En,
+            language: Language::first(),
             minutes,
             exercises,
             evenings: 5,
@@ -530,7 +530,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
             .student
             .save_student_settings(NewStudentSettings {
                 student: student.clone(),
-                language: Language::En,
+                language: Language::first(),
                 minutes: 8,
                 exercises: None,
                 evenings: 5,
@@ -580,7 +580,7 @@ fn focus_and_minutes_have_bounds() {
             .student
             .save_student_settings(NewStudentSettings {
                 student: student.clone(),
-                language: Language::Es,
+                language: Language::tagged("es").unwrap(),
                 minutes,
                 exercises: None,
                 evenings,

@@ -169,7 +169,7 @@ impl Device {
             seat_code: seat_code.into(),
             nickname: nickname.into(),
             picture: "fox".into(),
-            language: Language::En,
+            language: Language::first(),
         })
     }
 }

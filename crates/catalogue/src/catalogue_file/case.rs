@@ -1,6 +1,6 @@
 //! A `CFPackage` of 1EdTech CASE 1.1 (Competencies and Academic Standards Exchange).
 //!
-//! Read are `CFDocument.title`; of `CFItems` `identifier`, `fullStatement`,
+//! Read are `CFDocument.title` and `language`; of `CFItems` `language`, `identifier`, `fullStatement`,
 //! `abbreviatedStatement`, `humanCodingScheme`, `educationLevel`, `listEnumeration`; of
 //! `CFAssociations` `isChildOf` and `precedes`. All else is passed over. (Names from
 //! memory of the published information model.)
@@ -10,6 +10,7 @@ use super::{
     CatalogueReading, MOST_CODE_CHARS, MOST_I_CAN_CHARS, MOST_PACKAGE_ITEMS, MOST_TITLE_CHARS,
 };
 use crate::table::{LineFault, LineRefused, cut, without_mark};
+use crate::{Language, Text};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -60,6 +61,15 @@ fn grade_of(item: &Value) -> Option<u8> {
         .filter(|grade| (1..=12).contains(grade))
 }
 
+/// The language of an item or a document; `else_in` if it names none.
+fn language_of(value: &Value, else_in: Language) -> Result<Language, LineFault> {
+    match text(value, "language") {
+        "" => Ok(else_in),
+        tag => Language::lookup(tag)
+            .map_err(|unknown| LineFault::UnknownLanguage { text: unknown.tag }),
+    }
+}
+
 /// What associations of one type say: origin and destination of each.
 fn pairs(package: &Value, kind: &str) -> Vec<(String, String)> {
     let node = |association: &Value, name: &str| {
@@ -84,7 +94,7 @@ fn pairs(package: &Value, kind: &str) -> Vec<(String, String)> {
         .collect()
 }
 
-pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
+pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading) {
     let package: Value = match serde_json::from_slice(without_mark(bytes)) {
         Ok(package) => package,
         Err(error) => {
@@ -103,6 +113,14 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
         return;
     };
     reading.title = cut(text(document, "title"), 120);
+    let main = match language_of(document, main) {
+        Ok(language) => language,
+        Err(fault) => {
+            let refused = LineRefused::at("CFDocument.language", fault);
+            reading.refused.push(refused);
+            return;
+        }
+    };
     let Some(items) = package.get("CFItems").and_then(Value::as_array) else {
         reading
             .refused
@@ -161,13 +179,17 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
                 "" => Ok(()),
                 code => check_text(code, "humanCodingScheme", MOST_CODE_CHARS)
                     .map_err(|fault| (".humanCodingScheme", fault)),
-            });
-        if let Err((part, fault)) = checked {
-            reading
-                .refused
-                .push(LineRefused::at(format!("{at}{part}"), fault));
-            continue;
-        }
+            })
+            .and_then(|()| language_of(item, main).map_err(|fault| (".language", fault)));
+        let language = match checked {
+            Ok(language) => language,
+            Err((part, fault)) => {
+                reading
+                    .refused
+                    .push(LineRefused::at(format!("{at}{part}"), fault));
+                continue;
+            }
+        };
         let short = one_line(text(item, "abbreviatedStatement"));
         let named = if code.is_empty() {
             // A part of a UUID tells items without a code apart.
@@ -184,10 +206,11 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
             at,
             key: identifier.to_owned(),
             id: own_id(&named),
-            title: title_of(if short.is_empty() { &statement } else { &short }),
-            title_es: String::new(),
-            i_can: statement.clone(),
-            i_can_es: String::new(),
+            title: Text::one(
+                language,
+                title_of(if short.is_empty() { &statement } else { &short }),
+            ),
+            i_can: Text::one(language, statement.clone()),
             strand: None,
             grade: grade_of(item),
             before: before.remove(identifier).unwrap_or_default(),

@@ -2,12 +2,16 @@
 
 use super::CatalogueReading;
 use super::draft::{ConceptDraft, own_id};
-use crate::Strand;
-use crate::table::{LineFault, LineRefused, Rows, cut, fitted, heading, row_fault};
+use crate::table::{
+    LineFault, LineRefused, Rows, columns, cut, fitted, heading, row_fault, text_in,
+};
+use crate::{Language, Strand, Text};
 
-const COLUMNS: [&str; 10] = [
-    "id", "code", "title", "title_es", "i_can", "i_can_es", "strand", "grade", "before", "codes",
+/// The columns that are not translated, and the plain names of those that are.
+const COLUMNS: [&str; 8] = [
+    "id", "code", "title", "i_can", "strand", "grade", "before", "codes",
 ];
+const TRANSLATED: [&str; 2] = ["title", "i_can"];
 const NEEDED: [&str; 4] = ["title", "i_can", "strand", "grade"];
 
 /// A strand by its name in files; spaces do for hyphens.
@@ -34,7 +38,7 @@ fn parts(cell: &str) -> Vec<String> {
         .collect()
 }
 
-pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
+pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading) {
     let mut rows = Rows::new(bytes);
     let names = match rows.next_row() {
         None => {
@@ -49,7 +53,7 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
                 .push(LineRefused::line(line, row_fault(fault)));
             return;
         }
-        Some(Ok(row)) => match heading(&row, &COLUMNS, &NEEDED) {
+        Some(Ok(row)) => match heading(&row, &columns(&COLUMNS, &TRANSLATED), &NEEDED) {
             Ok(names) => names,
             Err(faults) => {
                 reading.refused = faults;
@@ -75,7 +79,7 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
                     .and_then(|at| row.cells.get(at))
                     .map_or("", String::as_str)
             };
-            draft_of(row.line, &cell)
+            draft_of(row.line, &cell, main)
         });
         match draft {
             Ok(draft) => reading.drafts.push(draft),
@@ -84,7 +88,11 @@ pub(super) fn read(bytes: &[u8], reading: &mut CatalogueReading) {
     }
 }
 
-fn draft_of<'a>(line: u32, cell: &dyn Fn(&str) -> &'a str) -> Result<ConceptDraft, LineFault> {
+fn draft_of<'a>(
+    line: u32,
+    cell: &dyn Fn(&str) -> &'a str,
+    main: Language,
+) -> Result<ConceptDraft, LineFault> {
     let grade = match cell("grade") {
         "" => {
             return Err(LineFault::Empty {
@@ -99,8 +107,10 @@ fn draft_of<'a>(line: u32, cell: &dyn Fn(&str) -> &'a str) -> Result<ConceptDraf
                 text: cut(text, 40),
             })?,
     };
-    let (id, code, title) = (cell("id"), cell("code"), cell("title"));
-    let named = [id, code, title]
+    // A text in no language is refused with the others, when concepts are made.
+    let text = |name| text_in(cell, name, main).unwrap_or_else(|| Text::one(main, ""));
+    let (id, code, title) = (cell("id"), cell("code"), text("title"));
+    let named = [id, code, title.get(main)]
         .into_iter()
         .find(|text| !text.is_empty())
         .unwrap_or_default();
@@ -115,10 +125,8 @@ fn draft_of<'a>(line: u32, cell: &dyn Fn(&str) -> &'a str) -> Result<ConceptDraf
         at: String::new(),
         key: named.to_owned(),
         id: own_id(named),
-        title: title.to_owned(),
-        title_es: cell("title_es").to_owned(),
-        i_can: cell("i_can").to_owned(),
-        i_can_es: cell("i_can_es").to_owned(),
+        title: title.clone(),
+        i_can: text("i_can"),
         strand: Some(strand_of(cell("strand"))?),
         grade: Some(grade),
         before: parts(cell("before")),

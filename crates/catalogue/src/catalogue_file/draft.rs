@@ -3,8 +3,8 @@
 use super::{
     MOST_CODE_CHARS, MOST_I_CAN_CHARS, MOST_OWN_CONCEPTS, MOST_PARTS, MOST_TITLE_CHARS, OWN_PREFIX,
 };
-use crate::table::{LineFault, LineRefused, cut};
-use crate::{Concept, ConceptId, Strand, Text2};
+use crate::table::{LineFault, LineRefused, column_in, cut};
+use crate::{Concept, ConceptId, Language, Strand, Text};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use ts_rs::TS;
@@ -21,13 +21,9 @@ pub struct ConceptDraft {
     /// The id it will have.
     pub id: String,
     /// A short title.
-    pub title: String,
-    /// The same in Spanish; empty for the same words.
-    pub title_es: String,
+    pub title: Text,
     /// The "I can" statement.
-    pub i_can: String,
-    /// The same in Spanish; empty for the same words.
-    pub i_can_es: String,
+    pub i_can: Text,
     /// Its strand, once chosen.
     pub strand: Option<Strand>,
     /// Its school grade, once chosen.
@@ -107,14 +103,20 @@ pub(super) fn check_text(text: &str, column: &str, most_chars: usize) -> Result<
     Ok(())
 }
 
-fn both(text: &str, es: &str, column: &str, most_chars: usize) -> Result<Text2, LineFault> {
-    check_text(text, column, most_chars)?;
-    if !es.is_empty() {
-        check_text(es, &format!("{column}_es"), most_chars)?;
+/// Checks a text in each of its languages, and takes the spaces around it away.
+fn checked(text: &Text, column: &str, most_chars: usize) -> Result<Text, LineFault> {
+    let mut texts: BTreeMap<Language, String> = BTreeMap::new();
+    let alone = text.iter().count() == 1;
+    for (language, one) in text.iter() {
+        if alone {
+            check_text(one, column, most_chars)?;
+        } else {
+            check_text(one, &column_in(column, language), most_chars)?;
+        }
+        texts.insert(language, one.trim().to_owned());
     }
-    Ok(Text2 {
-        en: text.trim().to_owned(),
-        es: if es.is_empty() { text } else { es }.trim().to_owned(),
+    Text::try_from(texts).map_err(|_| LineFault::Empty {
+        column: column.into(),
     })
 }
 
@@ -144,8 +146,8 @@ fn concept_of(draft: &ConceptDraft) -> Result<Concept, LineFault> {
     }
     Ok(Concept {
         id,
-        title: both(&draft.title, &draft.title_es, "title", MOST_TITLE_CHARS)?,
-        i_can: both(&draft.i_can, &draft.i_can_es, "i_can", MOST_I_CAN_CHARS)?,
+        title: checked(&draft.title, "title", MOST_TITLE_CHARS)?,
+        i_can: checked(&draft.i_can, "i_can", MOST_I_CAN_CHARS)?,
         strand: draft.strand.ok_or_else(|| LineFault::Empty {
             column: "strand".into(),
         })?,
@@ -208,14 +210,10 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
             refused.push(refuse(draft, LineFault::ConceptsFull { most }));
             continue;
         }
-        for name in [
-            draft.key.to_lowercase(),
-            concept.id.as_str().to_owned(),
-            concept.title.en.to_lowercase(),
-            concept.title.es.to_lowercase(),
-        ]
-        .into_iter()
-        .chain(concept.alignments.iter().map(|code| code.to_lowercase()))
+        for name in [draft.key.to_lowercase(), concept.id.as_str().to_owned()]
+            .into_iter()
+            .chain(concept.title.iter().map(|(_, title)| title.to_lowercase()))
+            .chain(concept.alignments.iter().map(|code| code.to_lowercase()))
         {
             names.entry(name).or_insert_with(|| concept.id.clone());
         }
@@ -223,7 +221,9 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
     }
     let mut unknown: BTreeMap<usize, LineFault> = BTreeMap::new();
     for one in &mut taken {
-        let draft = &drafts[one.place];
+        let Some(draft) = drafts.get(one.place) else {
+            continue;
+        };
         for before in &draft.before {
             match found(before, &names, held) {
                 Some(id) if id == one.concept.id => {
@@ -251,7 +251,7 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
     unknown.extend(circles(&taken));
     drop_with_followers(&mut taken, &mut unknown, drafts);
     for (place, fault) in unknown {
-        refused.push(refuse(&drafts[place], fault));
+        refused.extend(drafts.get(place).map(|draft| refuse(draft, fault)));
     }
     refused.sort_by(|a, b| (a.line, &a.at).cmp(&(b.line, &b.at)));
     (taken, refused)
@@ -268,9 +268,7 @@ fn found(text: &str, names: &BTreeMap<String, ConceptId>, held: &Held<'_>) -> Op
         .or_else(|| {
             held.all
                 .values()
-                .find(|c| {
-                    c.title.en.to_lowercase() == wanted || c.title.es.to_lowercase() == wanted
-                })
+                .find(|c| c.is_titled(&wanted))
                 .map(|c| c.id.clone())
         })
 }
@@ -329,11 +327,11 @@ fn drop_with_followers(
             let name = drafts
                 .iter()
                 .find(|draft| draft.id == lost.as_str())
-                .map_or_else(|| lost.as_str().to_owned(), |draft| draft.title.clone());
+                .map_or(lost.as_str(), |draft| draft.title.get(Language::first()));
             faults.insert(
                 one.place,
                 LineFault::UnknownConcept {
-                    text: cut(&name, 80),
+                    text: cut(name, 80),
                 },
             );
             more = true;

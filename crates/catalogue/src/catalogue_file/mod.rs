@@ -12,6 +12,7 @@ mod tests;
 
 pub use draft::{ConceptDraft, Held, concepts_of};
 
+use crate::Language;
 use crate::table::{LineFault, LineRefused, without_mark};
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -59,9 +60,10 @@ pub struct CatalogueReading {
     pub refused: Vec<LineRefused>,
 }
 
-/// Reads a file: JSON is taken for a CASE package, all else for a table.
+/// Reads a file: JSON as a CASE package, everything else as a table. `main` is the language
+/// of texts for which the file names none.
 #[must_use]
-pub fn read_catalogue(name: &str, bytes: &[u8]) -> CatalogueReading {
+pub fn read_catalogue(name: &str, bytes: &[u8], main: Language) -> CatalogueReading {
     let is_json = without_mark(bytes)
         .iter()
         .find(|b| !b.is_ascii_whitespace())
@@ -83,9 +85,9 @@ pub fn read_catalogue(name: &str, bytes: &[u8]) -> CatalogueReading {
         };
         reading.refused.push(LineRefused::line(1, fault));
     } else if is_json {
-        case::read(bytes, &mut reading);
+        case::read(bytes, main, &mut reading);
     } else {
-        csv::read(bytes, &mut reading);
+        csv::read(bytes, main, &mut reading);
     }
     reading
 }

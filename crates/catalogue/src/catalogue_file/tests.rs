@@ -1,7 +1,7 @@
 //! The sample files, and changed ones.
 
 use super::*;
-use crate::{Catalogue, Concept};
+use crate::{Catalogue, Concept, Text};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
 
@@ -33,7 +33,7 @@ fn code(refused: &LineRefused) -> String {
 
 #[test]
 fn the_sample_table_becomes_concepts_with_what_comes_before() {
-    let reading = read_catalogue("stream-lab.csv", CSV);
+    let reading = read_catalogue("stream-lab.csv", CSV, Language::first());
     assert_eq!(reading.refused, []);
     let (concepts, refused) = made(&reading.drafts);
     assert_eq!(refused, []);
@@ -49,18 +49,20 @@ fn the_sample_table_becomes_concepts_with_what_comes_before() {
             .map(|p| p.as_str())
             .collect()
     };
+    let es = Language::tagged("es").unwrap();
     assert_eq!(before(0), ["g3-measure-line-plot"]);
     assert_eq!(before(1), ["own-water-level"]);
     assert_eq!(concepts[0].alignments, ["SL.1", "OF.4.M.1", "OF.4.M.2"]);
-    assert_eq!(concepts[0].title.es, "Leer un medidor de agua");
+    assert_eq!(concepts[0].title.get(es), "Leer un medidor de agua");
     // Named by its code, and without Spanish words of its own.
     assert_eq!(before(2), ["own-water-change"]);
-    assert_eq!(concepts[2].title.es, "Speed of a stream");
+    assert_eq!(concepts[2].title.get(es), "Speed of a stream");
+    assert_eq!(concepts[2].title.substitute(es), Some(Language::first()));
 }
 
 #[test]
 fn faults_of_a_table_are_told_by_line() {
-    let reading = read_catalogue("with-faults.csv", FAULTS);
+    let reading = read_catalogue("with-faults.csv", FAULTS, Language::first());
     let read: Vec<(u32, String)> = reading.refused.iter().map(|r| (r.line, code(r))).collect();
     assert_eq!(
         read,
@@ -86,7 +88,7 @@ fn faults_of_a_table_are_told_by_line() {
 
 #[test]
 fn the_sample_package_gives_its_items_with_codes_order_and_grade() {
-    let reading = read_catalogue("water-studies.case.json", CASE);
+    let reading = read_catalogue("water-studies.case.json", CASE, Language::first());
     assert_eq!(reading.format, CatalogueFormat::Case);
     assert_eq!(reading.title, "Water studies of Otter Ford (invented)");
     assert_eq!(reading.refused, []);
@@ -100,7 +102,8 @@ fn the_sample_package_gives_its_items_with_codes_order_and_grade() {
         picked[2].grade, None,
         "two grades are for the teacher to choose"
     );
-    assert!(picked[2].title.ends_with('…') && picked[2].title.chars().count() <= MOST_TITLE_CHARS);
+    let title = picked[2].title.get(Language::first());
+    assert!(title.ends_with('…') && title.chars().count() <= MOST_TITLE_CHARS);
     let (none, refused) = made(&picked);
     assert!(none.is_empty());
     assert_eq!(refused[0].at, "CFItems[1]");
@@ -119,6 +122,45 @@ fn the_sample_package_gives_its_items_with_codes_order_and_grade() {
 }
 
 #[test]
+fn the_language_of_a_package_is_read_and_an_unknown_one_named() {
+    let package = |document: &str, item: &str| {
+        let text = format!(
+            r#"{{"CFDocument":{{"language":"{document}"}},
+                "CFItems":[{{"identifier":"a","fullStatement":"x","language":"{item}"}}]}}"#
+        );
+        read_catalogue("a.json", text.as_bytes(), Language::first())
+    };
+    let es = Language::tagged("es").unwrap();
+    for (document, item) in [("es-MX", ""), ("en", "es"), ("", "es-419")] {
+        let reading = package(document, item);
+        assert_eq!(
+            reading.drafts[0].i_can,
+            Text::one(es, "x"),
+            "{document} {item}"
+        );
+    }
+    for (document, item, at) in [("xx", "", "CFDocument"), ("", "xx-YY", "CFItems[0]")] {
+        let reading = package(document, item);
+        assert_eq!(reading.refused[0].at, format!("{at}.language"));
+        assert_eq!(code(&reading.refused[0]), "unknown_language");
+    }
+}
+
+#[test]
+fn the_plain_column_is_in_the_main_language() {
+    let es = Language::tagged("es").unwrap();
+    let text = "title,title_en,i_can,strand,grade\nHola,Hello,Puedo,data,4\n";
+    let reading = read_catalogue("a.csv", text.as_bytes(), es);
+    assert_eq!(reading.refused, []);
+    let draft = &reading.drafts[0];
+    assert_eq!(
+        draft.title,
+        Text::one(es, "Hola").with(Language::first(), "Hello")
+    );
+    assert_eq!(draft.i_can, Text::one(es, "Puedo"));
+}
+
+#[test]
 fn a_package_that_is_none_is_told_by_its_place() {
     for (text, at, wanted) in [
         ("{}", "CFDocument", "not_a_package"),
@@ -134,7 +176,7 @@ fn a_package_that_is_none_is_told_by_its_place() {
             "empty",
         ),
     ] {
-        let reading = read_catalogue("a.json", text.as_bytes());
+        let reading = read_catalogue("a.json", text.as_bytes(), Language::first());
         assert_eq!(
             (
                 reading.refused[0].at.as_str(),
@@ -143,7 +185,7 @@ fn a_package_that_is_none_is_told_by_its_place() {
             (at, wanted)
         );
     }
-    let broken = read_catalogue("a.json", b"{\n\"CFDocument\": nonsense");
+    let broken = read_catalogue("a.json", b"{\n\"CFDocument\": nonsense", Language::first());
     assert_eq!(broken.refused[0].line, 2);
 }
 
@@ -154,7 +196,7 @@ proptest! {
     #[test]
     fn changed_catalogues(changes in surefoot_test_support::any_changes(), which in 0..3_usize) {
         let bytes = surefoot_test_support::changed([CSV, FAULTS, CASE][which], &changes);
-        let reading = read_catalogue("changed", &bytes);
+        let reading = read_catalogue("changed", &bytes, Language::first());
         let (concepts, _) = made(&reading.drafts);
         for concept in concepts {
             prop_assert!(concept.id.as_str().starts_with(OWN_PREFIX));

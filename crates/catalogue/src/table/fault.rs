@@ -283,6 +283,12 @@ pub enum LineFault {
         /// As written.
         text: String,
     },
+    /// A language that the program does not have.
+    #[error("{text:?} is not a language of this program")]
+    UnknownLanguage {
+        /// Its tag as written.
+        text: String,
+    },
     /// A grade other than 1 to 12.
     #[error("the grade is 1 to 12, not {text:?}")]
     BadGrade {

@@ -2,6 +2,9 @@
 //! by its number, and the other lines are taken.
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
+use crate::{Language, Text};
+use std::collections::BTreeMap;
+
 mod fault;
 mod rows;
 
@@ -22,10 +25,51 @@ pub fn row_fault(fault: RowFault) -> LineFault {
     }
 }
 
+/// The columns `names`, and for each of `translated` one more for every language, with the
+/// language's tag behind the name, such as `title_es`.
+#[must_use]
+pub fn columns(names: &[&str], translated: &[&str]) -> Vec<String> {
+    let in_languages = translated
+        .iter()
+        .flat_map(|name| Language::all().iter().map(|tag| column_in(name, *tag)));
+    let names = names.iter().map(|name| (*name).to_owned());
+    names.chain(in_languages).collect()
+}
+
+/// The column of a text in one language.
+#[must_use]
+pub fn column_in(name: &str, language: Language) -> String {
+    format!("{name}_{}", column_name(language.as_str()))
+}
+
+/// The cell of a text in one language: the column with the language's tag or, for the main
+/// language, the column of the plain name if that is filled in.
+pub fn cell_in<'a>(
+    cell: &dyn Fn(&str) -> &'a str,
+    name: &str,
+    language: Language,
+    main: Language,
+) -> &'a str {
+    match cell(name) {
+        plain if language == main && !plain.is_empty() => plain,
+        _ => cell(&column_in(name, language)),
+    }
+}
+
+/// The text of a column in every language that a line has it in.
+pub fn text_in<'a>(cell: &dyn Fn(&str) -> &'a str, name: &str, main: Language) -> Option<Text> {
+    let texts: BTreeMap<Language, String> = Language::all()
+        .iter()
+        .map(|language| (*language, cell_in(cell, name, *language, main).to_owned()))
+        .filter(|(_, text)| !text.is_empty())
+        .collect();
+    Text::try_from(texts).ok()
+}
+
 /// Checks that a heading has only known columns, each once, and all that are needed.
 pub fn heading(
     row: &Row,
-    known: &[&str],
+    known: &[String],
     needed: &[&str],
 ) -> Result<Vec<String>, Vec<LineRefused>> {
     let refused = |fault| LineRefused::line(row.line, fault);
@@ -36,7 +80,7 @@ pub fn heading(
     }
     let mut faults = Vec::new();
     for (place, name) in names.iter().enumerate() {
-        if !known.contains(&name.as_str()) {
+        if !known.contains(name) {
             faults.push(refused(LineFault::UnknownColumn {
                 column: cut(name, 40),
             }));

@@ -7,6 +7,7 @@ use std::io::BufRead as _;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, bank_files, file_at};
 use surefoot_catalogue::catalogue_file::{CatalogueFormat, CatalogueReading, read_catalogue};
+use surefoot_catalogue::{Language, missing_in};
 use surefoot_exercises::bank::{BankFile, BankReading, OwnExercise, plain_text};
 use surefoot_exercises::{Response, mark};
 
@@ -37,6 +38,9 @@ struct Files {
     /// The concept that lines and items without one are for.
     #[arg(long)]
     concept: Option<String>,
+    /// The language of columns and items that name none, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
 }
 
 #[derive(clap::Args)]
@@ -79,6 +83,9 @@ struct ImportArgs {
 struct ConceptsArgs {
     /// A CSV file or a CFPackage in JSON.
     file: PathBuf,
+    /// The language of columns and items that name none, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
     /// Print JSON.
     #[arg(long)]
     json: bool,
@@ -99,7 +106,8 @@ fn picked(paths: &[PathBuf]) -> Result<Vec<BankFile>, String> {
 }
 
 fn read(files: &Files) -> Result<Vec<BankReading>, String> {
-    surefoot_desk::check_exercises(&picked(&files.files)?, files.concept.as_deref())
+    let picked = picked(&files.files)?;
+    surefoot_desk::check_exercises(&picked, files.concept.as_deref(), files.language)
         .map_err(|e| e.to_string())
 }
 
@@ -140,6 +148,16 @@ fn print(reading: &[BankReading]) -> (usize, usize) {
                 line.left_out.join(", ")
             );
         }
+        for line in &file.taken {
+            let missing: Vec<&str> = missing_in(line.own.texts())
+                .into_iter()
+                .map(Language::name)
+                .collect();
+            if !missing.is_empty() {
+                let missing = missing.join(", ");
+                put_line!("{}, line {}: no text in {missing}", file.file, line.line);
+            }
+        }
         taken += file.taken.len();
         refused += file.refused.len();
     }
@@ -156,7 +174,7 @@ fn check(args: &CheckArgs) -> crate::Outcome {
             "{}  {}  {} = {}",
             line.own.id(),
             line.own.concept,
-            plain_text(&line.own.question.text).replace('\n', " / "),
+            plain_text(line.own.question.get(args.files.language)).replace('\n', " / "),
             plain_text(&line.own.key_in_words())
         );
     }
@@ -209,9 +227,10 @@ fn import(args: &ImportArgs) -> crate::Outcome {
     let files = picked(&args.files.files)?;
     let concept = args.files.concept.as_deref();
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let reading = surefoot_desk::read_for_class(&desk, &class.row.id, &files, concept)
+    let language = args.files.language;
+    let reading = surefoot_desk::read_for_class(&desk, &class.row.id, &files, concept, language)
         .map_err(|e| e.to_string())?;
-    surefoot_desk::import_exercises(&desk, &class.row.id, &files, concept, today)
+    surefoot_desk::import_exercises(&desk, &class.row.id, &files, concept, language, today)
         .map_err(|e| e.to_string())?;
     if args.json {
         return super::print_json(&as_json(&reading));
@@ -227,12 +246,17 @@ fn import(args: &ImportArgs) -> crate::Outcome {
 fn concepts(args: &ConceptsArgs) -> crate::Outcome {
     let bytes = std::fs::read(&args.file).map_err(|e| format!("{}: {e}", args.file.display()))?;
     let name = args.file.file_name().unwrap_or_default().to_string_lossy();
-    let reading: CatalogueReading = read_catalogue(&name, &bytes);
+    let reading: CatalogueReading = read_catalogue(&name, &bytes, args.language);
     if args.json {
         return super::print_json(&reading);
     }
     for draft in &reading.drafts {
-        put_line!("{}  {}  {}", draft.id, draft.codes.join(" "), draft.title);
+        put_line!(
+            "{}  {}  {}",
+            draft.id,
+            draft.codes.join(" "),
+            draft.title.get(args.language)
+        );
     }
     for refused in &reading.refused {
         let place = if refused.at.is_empty() {

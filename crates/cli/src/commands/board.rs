@@ -30,7 +30,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
     let board =
-        surefoot_desk::board(&desk, &class, Language::En, today).map_err(|e| e.to_string())?;
+        surefoot_desk::board(&desk, &class, Language::first(), today).map_err(|e| e.to_string())?;
     if args.json {
         put_line!("{}", json!(board));
     } else {

@@ -1,7 +1,7 @@
 //! `surefoot catalogue`: the concepts, and which published codes they cover.
 
 use crate::out::put_line;
-use surefoot_catalogue::{Catalogue, Concept, Marking, coverage};
+use surefoot_catalogue::{Catalogue, Concept, Language, Marking, coverage};
 use surefoot_exercises::has_generator;
 
 /// Arguments of `surefoot catalogue`.
@@ -59,7 +59,7 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
             concept.grade,
             concept.strand.as_str(),
             if line.exercises { "yes" } else { "-" },
-            concept.title.en
+            concept.title.get(Language::first())
         );
     }
     put_line!(

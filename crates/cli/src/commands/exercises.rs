@@ -1,5 +1,6 @@
 //! `surefoot exercises`: exercises with everything about them, a JSON object a line.
 
+use std::collections::BTreeMap;
 use std::io::Write;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
@@ -41,8 +42,8 @@ struct Words {
 struct Line<'a> {
     #[serde(flatten)]
     item: &'a Item,
-    en: Words,
-    es: Words,
+    /// What a person reads, by language.
+    words: BTreeMap<Language, Words>,
 }
 
 /// Runs the command.
@@ -68,21 +69,16 @@ pub fn run(args: &Args) -> crate::Outcome {
         for level in &levels {
             for seed in args.seed..args.seed.saturating_add(args.count) {
                 let item = generate(concept, *level, seed).map_err(|error| error.to_string())?;
-                let en = words(&item, Language::En)?;
-                let es = words(&item, Language::Es)?;
+                let words = Language::all()
+                    .iter()
+                    .map(|language| Ok((*language, words(&item, *language)?)))
+                    .collect::<Result<_, String>>()?;
                 let written = if args.text {
-                    write_text(&mut out, &item, &[en, es])
+                    write_text(&mut out, &item, &words)
                 } else {
-                    serde_json::to_writer(
-                        &mut out,
-                        &Line {
-                            item: &item,
-                            en,
-                            es,
-                        },
-                    )
-                    .map_err(std::io::Error::from)
-                    .and_then(|()| writeln!(out))
+                    serde_json::to_writer(&mut out, &Line { item: &item, words })
+                        .map_err(std::io::Error::from)
+                        .and_then(|()| writeln!(out))
                 };
                 match written {
                     Ok(()) => {}
@@ -121,7 +117,11 @@ fn words(item: &Item, language: Language) -> Result<Words, String> {
     })
 }
 
-fn write_text(out: &mut impl Write, item: &Item, both: &[Words]) -> std::io::Result<()> {
+fn write_text(
+    out: &mut impl Write,
+    item: &Item,
+    words: &BTreeMap<Language, Words>,
+) -> std::io::Result<()> {
     writeln!(
         out,
         "== {} level {} seed {}",
@@ -129,7 +129,7 @@ fn write_text(out: &mut impl Write, item: &Item, both: &[Words]) -> std::io::Res
         u8::from(item.level),
         item.seed
     )?;
-    for words in both {
+    for words in words.values() {
         writeln!(out, "{}", words.prompt)?;
         if !words.entry.is_empty() {
             writeln!(out, "  ( {} )", words.entry.replace('\n', " | "))?;

@@ -41,7 +41,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         groups_at_once: args.at_once as usize,
         ..GroupWishes::default()
     };
-    let groups = surefoot_desk::suggest_groups(&desk, &class, Language::En, today, &wishes)
+    let groups = surefoot_desk::suggest_groups(&desk, &class, Language::first(), today, &wishes)
         .map_err(|e| e.to_string())?;
     if args.json {
         put_line!("{}", json!(groups));

@@ -1,12 +1,12 @@
 //! `surefoot report`: any entry of the table of reports, as a file.
 
-use super::sheet::{LanguageName, PaperName};
+use super::sheet::PaperName;
 use std::path::PathBuf;
 use surefoot_app::reports::{self, REPORTS, Report, ReportSource};
 use surefoot_app::{Clock, DeviceClock, ReportField, ReportValues, write_atomic};
 use surefoot_catalogue::{Language, Locale};
 use surefoot_exercises::Level;
-use surefoot_report::{Density, Look};
+use surefoot_report::{Density, Look, Paper};
 
 /// Minutes of the talk unless given.
 const USUAL_MINUTES: u32 = 5;
@@ -56,15 +56,15 @@ pub struct Args {
     /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
-    /// The paper.
-    #[arg(long, value_enum, default_value_t = PaperName::Letter)]
-    paper: PaperName,
+    /// The paper; without it, the usual one of the language.
+    #[arg(long, value_enum)]
+    paper: Option<PaperName>,
     /// Without space to work or write in.
     #[arg(long)]
     compact: bool,
-    /// The language.
-    #[arg(long, value_enum, default_value_t = LanguageName::En)]
-    language: LanguageName,
+    /// The language, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
     /// The file to write.
     #[arg(long)]
     out: PathBuf,
@@ -102,8 +102,8 @@ pub fn run(args: &Args) -> crate::Outcome {
             class: &class,
             values: &values,
             look: Look {
-                locale: Locale::from(Language::from(args.language)),
-                paper: args.paper.into(),
+                locale: Locale::from(args.language),
+                paper: args.paper.map_or(args.language.paper(), Paper::from),
                 density: match args.compact {
                     true => Density::Compact,
                     false => Density::Roomy,

@@ -28,7 +28,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::existing_desk(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let table = surefoot_desk::share_table(&desk, &class, Language::En, today)
+    let table = surefoot_desk::share_table(&desk, &class, Language::first(), today)
         .map_err(|error| error.to_string())?;
     if args.json {
         return super::print_json(&table);

@@ -22,15 +22,15 @@ pub struct Args {
     /// Exercises of each concept.
     #[arg(long, default_value_t = 10)]
     count: usize,
-    /// The paper.
-    #[arg(long, value_enum, default_value_t = PaperName::Letter)]
-    paper: PaperName,
+    /// The paper; without it, the usual one of the language.
+    #[arg(long, value_enum)]
+    paper: Option<PaperName>,
     /// Two columns, or one with space to work in.
     #[arg(long, value_enum, default_value_t = DensityName::Roomy)]
     density: DensityName,
-    /// The language.
-    #[arg(long, value_enum, default_value_t = LanguageName::En)]
-    language: LanguageName,
+    /// The language, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
     /// Where the PDF goes.
     #[arg(long)]
     out: PathBuf,
@@ -51,15 +51,6 @@ enum DensityName {
     Roomy,
 }
 
-/// The language.
-#[derive(Clone, Copy, clap::ValueEnum)]
-pub enum LanguageName {
-    /// English.
-    En,
-    /// Spanish.
-    Es,
-}
-
 impl From<PaperName> for Paper {
     fn from(name: PaperName) -> Self {
         match name {
@@ -69,21 +60,12 @@ impl From<PaperName> for Paper {
     }
 }
 
-impl From<LanguageName> for Language {
-    fn from(name: LanguageName) -> Self {
-        match name {
-            LanguageName::En => Self::En,
-            LanguageName::Es => Self::Es,
-        }
-    }
-}
-
 /// Runs the command.
 pub fn run(args: &Args) -> crate::Outcome {
     let level = Level::try_from(args.level)?;
     let look = Look {
-        locale: Locale::from(Language::from(args.language)),
-        paper: args.paper.into(),
+        locale: Locale::from(args.language),
+        paper: args.paper.map_or(args.language.paper(), Paper::from),
         density: match args.density {
             DensityName::Compact => Density::Compact,
             DensityName::Roomy => Density::Roomy,

@@ -32,7 +32,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::desk_to_read(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let talk = surefoot_desk::talk(&desk, &class, Language::En, today, args.minutes)
+    let talk = surefoot_desk::talk(&desk, &class, Language::first(), today, args.minutes)
         .map_err(|e| e.to_string())?;
     if args.json {
         put_line!("{}", json!(talk));

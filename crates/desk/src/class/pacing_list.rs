@@ -101,7 +101,7 @@ fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
         .iter()
         .find(|(id, _)| {
             let titled = |language| class.facts.name(id, language).title.to_lowercase() == *name;
-            id.to_lowercase() == *name || titled(Language::En) || titled(Language::Es)
+            id.to_lowercase() == *name || Language::all().iter().any(|one| titled(*one))
         })
         .map(|(id, _)| id.as_str())
 }

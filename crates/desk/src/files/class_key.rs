@@ -7,7 +7,9 @@ use crate::error::{DeskError, Field, Rule, faulty};
 use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_exchange::{ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key};
+use surefoot_exchange::{
+    CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key,
+};
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
@@ -38,7 +40,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Desk
         .cloned()
         .collect();
     let file = ClassKeyFile {
-        format: ClassKeyFile::format_for(&class.own_concepts, &own_exercises),
+        format: CLASS_KEY_FORMAT,
         class_id: ClassId::new(row.id.clone()).map_err(faulty)?,
         title: row.title.clone(),
         made_on: row.made_on,

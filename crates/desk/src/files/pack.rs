@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
-    Assignment, ClassPack, ConceptWords, PERSONAL_FORMAT, PackConcept, PackRotation,
+    Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PackRotation,
     PersonalAssignments, Recipient, SealedForSeat, SealingIdentity, SigningKey, seal_personal,
     sign_pack,
 };
@@ -77,14 +77,8 @@ pub fn make_class_pack(
             id: known.id.clone(),
             strand: known.strand,
             grade: known.grade,
-            en: ConceptWords {
-                title: known.title.en.clone(),
-                i_can: known.i_can.en.clone(),
-            },
-            es: ConceptWords {
-                title: known.title.es.clone(),
-                i_can: known.i_can.es.clone(),
-            },
+            title: known.title.clone(),
+            i_can: known.i_can.clone(),
             prerequisites: known.prerequisites.clone(),
         });
     }
@@ -96,7 +90,7 @@ pub fn make_class_pack(
         .flat_map(|(_, all)| all.iter().cloned())
         .collect();
     let pack = ClassPack {
-        format: ClassPack::format_for(&exercises),
+        format: CLASS_PACK_FORMAT,
         class_id: id.clone(),
         version,
         issued_on: today,

@@ -5,11 +5,11 @@ use crate::class::concepts::with_built_in;
 use crate::class::{OpenClass, open_class};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
-use surefoot_catalogue::Language;
 use surefoot_catalogue::catalogue_file::{
     CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
 };
 use surefoot_catalogue::table::LineRefused;
+use surefoot_catalogue::{Language, missing_in};
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
@@ -48,10 +48,11 @@ pub fn read_concepts(
     class: &str,
     file: &str,
     bytes: &[u8],
+    main: Language,
 ) -> Result<CatalogueReading, DeskError> {
     let class = open_class(desk, class)?;
     let all = with_built_in(&class.own_concepts)?;
-    let mut reading = read_catalogue(file, bytes);
+    let mut reading = read_catalogue(file, bytes, main);
     let (drafts, there): (Vec<_>, Vec<_>) = reading
         .drafts
         .into_iter()
@@ -78,6 +79,7 @@ pub fn import_concepts(
     file: &str,
     picked: &[ConceptDraft],
     refused: &[LineRefused],
+    main: Language,
     today: NaiveDate,
 ) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
@@ -95,7 +97,8 @@ pub fn import_concepts(
             .map(|one| OwnLineTaken {
                 line: picked.get(one.place).map_or(0, |draft| draft.line),
                 id: one.concept.id.as_str().to_owned(),
-                words: one.concept.title.en.clone(),
+                words: one.concept.title.get(main).to_owned(),
+                missing_in: missing_in([&one.concept.title, &one.concept.i_can]),
                 left_out: Vec::new(),
             })
             .collect(),

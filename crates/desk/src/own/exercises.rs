@@ -9,7 +9,7 @@ use crate::class::{OpenClass, open_class};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::{Concept, ConceptId, Language};
+use surefoot_catalogue::{Concept, ConceptId, Language, missing_in};
 use surefoot_exercises::bank::{
     BankFile, BankReading, ConceptFound, OwnExercise, OwnId, plain_text, read_bank,
 };
@@ -19,7 +19,7 @@ use surefoot_store::desk::{
     OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows, RemovedRows,
 };
 
-/// Finds a concept by its name in a file: its id, its title in either
+/// Finds a concept by its name in a file: its id, its title in any
 /// language, or a published code that only one concept covers.
 fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_ {
     move |text: &str| {
@@ -30,8 +30,7 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
         let named: BTreeSet<&ConceptId> = all
             .values()
             .filter(|c| {
-                c.title.en.to_lowercase() == wanted
-                    || c.title.es.to_lowercase() == wanted
+                c.is_titled(&wanted)
                     || c.alignments
                         .iter()
                         .any(|code| code.to_lowercase() == wanted)
@@ -51,8 +50,12 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
 pub type Reading = Vec<BankReading>;
 
 /// Reads question banks for the concepts of the catalogue, and stores nothing.
-pub fn check_exercises(files: &[BankFile], chosen: Option<&str>) -> Result<Reading, DeskError> {
-    read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new())
+pub fn check_exercises(
+    files: &[BankFile],
+    chosen: Option<&str>,
+    main: Language,
+) -> Result<Reading, DeskError> {
+    read_against(&with_built_in(&[])?, files, chosen, &BTreeMap::new(), main)
 }
 
 fn read_against(
@@ -60,6 +63,7 @@ fn read_against(
     files: &[BankFile],
     chosen: Option<&str>,
     held: &BTreeMap<OwnId, usize>,
+    main: Language,
 ) -> Result<Reading, DeskError> {
     let chosen = chosen
         .map(|id| {
@@ -68,7 +72,7 @@ fn read_against(
                 .ok_or(DeskError::NotFound("concept"))
         })
         .transpose()?;
-    Ok(read_bank(files, &finder(all), chosen.as_ref(), held))
+    Ok(read_bank(files, &finder(all), chosen.as_ref(), held, main))
 }
 
 /// Reads question banks for a class, and stores nothing.
@@ -77,6 +81,7 @@ pub fn read_for_class(
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
+    main: Language,
 ) -> Result<Reading, DeskError> {
     let class = open_class(desk, class)?;
     let held = class
@@ -86,10 +91,11 @@ pub fn read_for_class(
         .flatten()
         .map(|own| (own.id(), own.json_bytes()))
         .collect();
-    read_against(&with_built_in(&class.own_concepts)?, files, chosen, &held)
+    let all = with_built_in(&class.own_concepts)?;
+    read_against(&all, files, chosen, &held, main)
 }
 
-fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
+fn account_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
     reading
         .iter()
         .map(|file| OwnFile {
@@ -100,7 +106,8 @@ fn account_of(reading: &[BankReading]) -> Vec<OwnFile> {
                 .map(|line| OwnLineTaken {
                     line: line.line,
                     id: line.own.id().to_string(),
-                    words: plain_text(&line.own.question.text),
+                    words: plain_text(line.own.question.get(main)),
+                    missing_in: missing_in(line.own.texts()),
                     left_out: line.left_out.clone(),
                 })
                 .collect(),
@@ -116,10 +123,11 @@ pub fn import_exercises(
     class: &str,
     files: &[BankFile],
     chosen: Option<&str>,
+    main: Language,
     today: NaiveDate,
 ) -> Result<(), DeskError> {
-    let reading = read_for_class(desk, class, files, chosen)?;
-    let account = serde_json::to_string(&account_of(&reading)).map_err(faulty)?;
+    let reading = read_for_class(desk, class, files, chosen, main)?;
+    let account = serde_json::to_string(&account_of(&reading, main)).map_err(faulty)?;
     desk.together(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
@@ -247,6 +255,7 @@ pub fn own_desk(desk: &DeskStore, class: &str, language: Language) -> Result<Own
             level: own.level.into(),
             kind: own.kind,
             question: plain_text(own.question.get(language)),
+            shown_in: own.question.substitute(language),
             answer: plain_text(&own.key_in_words()),
         })
         .collect();

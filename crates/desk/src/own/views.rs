@@ -2,6 +2,7 @@
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use surefoot_catalogue::Language;
 use surefoot_catalogue::table::LineRefused;
 use surefoot_exercises::bank::OwnKind;
 use surefoot_exercises::{Block, ItemView};
@@ -34,6 +35,10 @@ pub struct OwnExerciseLine {
     pub kind: OwnKind,
     /// Its question, as plain text.
     pub question: String,
+    /// The language of the question, if it is missing in the language of the screens.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[ts(optional)]
+    pub shown_in: Option<Language>,
     /// Its answer, as plain text.
     pub answer: String,
 }
@@ -100,6 +105,8 @@ pub struct OwnLineTaken {
     pub id: String,
     /// Its question or title.
     pub words: String,
+    /// Languages of the program in which one of its texts is missing.
+    pub missing_in: Vec<Language>,
     /// Parts of the file that were left out.
     pub left_out: Vec<String>,
 }

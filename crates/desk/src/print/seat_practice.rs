@@ -36,7 +36,7 @@ pub fn seat_practice<'a>(
 ) -> Result<Vec<SeatPractice<'a>>, DeskError> {
     // The language only names what is not looked at here.
     let reports = Reports::read(desk, class, today)?;
-    let page = student_page_from(class, &reports, seat, Language::En, today)?;
+    let page = student_page_from(class, &reports, seat, Language::first(), today)?;
     let chance = |concept: &str| {
         page.concepts
             .iter()
@@ -59,7 +59,7 @@ pub fn seat_practice<'a>(
         .map(|c| c.concept.id.clone());
     wanted.extend(own);
     if page.concepts.is_empty() {
-        let class_needs = board_from(desk, class, &reports, Language::En, today)?.rows;
+        let class_needs = board_from(desk, class, &reports, Language::first(), today)?.rows;
         wanted.extend(
             class_needs
                 .into_iter()

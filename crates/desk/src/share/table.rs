@@ -352,6 +352,7 @@ mod tests {
             strand: "number".into(),
             title: format!("Concept {place}"),
             i_can: String::new(),
+            shown_in: None,
             has_exercises: false,
         }
     }

@@ -20,7 +20,7 @@ fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
     let today = date("2026-11-02");
     make_class_pack(&desk.store, &desk.open(), today).unwrap();
     rename_class(&desk.store, &desk.class, "  Room 2 ").unwrap();
-    let setup = class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    let setup = class_setup(&desk.store, &desk.class, Language::first(), today).unwrap();
     assert_eq!(setup.summary.title, "Room 2");
     assert!(setup.summary.pack_outdated);
     for bad in [" ", "a\nb", &"x".repeat(61)] {
@@ -38,14 +38,14 @@ fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
 fn the_year_moves_and_moves_back_without_losing_anything() {
     let desk = Desk::with_seats(3);
     let today = date("2026-11-02");
-    let set_up = || class_setup(&desk.store, &desk.class, Language::En, today).unwrap();
+    let set_up = || class_setup(&desk.store, &desk.class, Language::first(), today).unwrap();
     let closures = [date("2026-09-07"), date("2027-05-05")].into();
     set_closures(&desk.store, &desk.class, closures).unwrap();
     let concept = desk.concept(0);
     desk.rate(1, "2026-08-31", &concept, 0);
     let before = set_up();
     let rated = || {
-        board(&desk.store, &desk.open(), Language::En, today)
+        board(&desk.store, &desk.open(), Language::first(), today)
             .unwrap()
             .rows
             .iter()
@@ -181,7 +181,7 @@ fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
     };
     assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
     let spare = |store| {
-        unscheduled_concepts(store, &desk.class, Language::Es)
+        unscheduled_concepts(store, &desk.class, Language::tagged("es").unwrap())
             .unwrap()
             .iter()
             .any(|c| c.concept.id == out && c.concept.title != out)

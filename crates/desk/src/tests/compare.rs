@@ -20,7 +20,7 @@ fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u3
 }
 
 fn compare(desk: &Desk) -> crate::Comparison {
-    comparison(&desk.store, &desk.open(), Language::En, date(TODAY)).unwrap()
+    comparison(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap()
 }
 
 #[test]
@@ -179,7 +179,7 @@ fn a_students_page_lists_what_is_known_weakest_first() {
         date(TODAY),
     )
     .unwrap();
-    let page = student_page(&desk.store, &desk.open(), 1, Language::En, date(TODAY)).unwrap();
+    let page = student_page(&desk.store, &desk.open(), 1, Language::first(), date(TODAY)).unwrap();
     assert_eq!(page.concepts.len(), 3);
     assert_eq!(page.without_report, 37);
     let chances: Vec<f64> = page.concepts.iter().map(|c| c.has_it).collect();
@@ -198,5 +198,5 @@ fn a_students_page_lists_what_is_known_weakest_first() {
         (typed.outcome, typed.newest_days),
         (Some(Outcome::Wrong), 16)
     );
-    assert!(student_page(&desk.store, &desk.open(), 9, Language::En, date(TODAY)).is_err());
+    assert!(student_page(&desk.store, &desk.open(), 9, Language::first(), date(TODAY)).is_err());
 }

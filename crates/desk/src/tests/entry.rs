@@ -13,7 +13,7 @@ fn open(desk: &Desk, on: &str) -> EntryDay {
     entry_day(
         &desk.store,
         &desk.open(),
-        Language::En,
+        Language::first(),
         date(on),
         date(TODAY),
     )
@@ -55,7 +55,7 @@ fn a_day_has_its_concepts_and_its_neighbours() {
             entry_day(
                 &desk.store,
                 &desk.open(),
-                Language::En,
+                Language::first(),
                 date(bad),
                 date(TODAY)
             ),
@@ -70,7 +70,7 @@ fn paper_stands_above_a_device_for_what_is_on_it_and_goes_again() {
     let concept = desk.concept(0);
     desk.rate(1, DAY, &concept, 3);
     let latest = || {
-        let board = board(&desk.store, &desk.open(), Language::En, date(TODAY)).unwrap();
+        let board = board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap();
         let row = board
             .rows
             .into_iter()
@@ -133,7 +133,7 @@ fn an_observation_counts_as_a_result_and_can_be_taken_back() {
         desk.rate(seat, DAY, &concept, 1);
     }
     let share = || {
-        let board = board(&desk.store, &desk.open(), Language::En, date(TODAY)).unwrap();
+        let board = board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap();
         board
             .rows
             .into_iter()

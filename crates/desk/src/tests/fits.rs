@@ -17,7 +17,7 @@ fn a_call_estimates_the_class_once() {
         desk.rate(seat, "2026-08-31", &concept, 1);
     }
     let (store, class, today) = (&desk.store, desk.open(), date("2026-09-14"));
-    let language = Language::En;
+    let language = Language::first();
     let wishes = GroupWishes::default();
     let counts = [
         (
@@ -89,9 +89,9 @@ fn the_pages_of_all_students_are_the_page_of_each() {
     let desk = Desk::with_seats(3);
     desk.rate(2, "2026-08-31", &desk.concept(0), 2);
     let (class, today) = (desk.open(), date("2026-09-14"));
-    let all = student_pages(&desk.store, &class, Language::En, today).unwrap();
+    let all = student_pages(&desk.store, &class, Language::first(), today).unwrap();
     for (seat, page) in (1..).zip(&all) {
-        let alone = student_page(&desk.store, &class, seat, Language::En, today).unwrap();
+        let alone = student_page(&desk.store, &class, seat, Language::first(), today).unwrap();
         assert_eq!(*page, alone);
     }
     assert_eq!(all.len(), 3);

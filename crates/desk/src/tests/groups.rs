@@ -40,7 +40,7 @@ fn suggest(desk: &Desk, wishes: &GroupWishes) -> GroupsView {
     plan_groups(
         &desk.store,
         &desk.open(),
-        Language::En,
+        Language::first(),
         date(TODAY),
         wishes,
         effort,
@@ -53,7 +53,7 @@ fn weigh(desk: &Desk, wishes: &GroupWishes, groups: &[GroupChosen], best: u64) -
     score_groups(
         &desk.store,
         &class,
-        Language::En,
+        Language::first(),
         date(TODAY),
         wishes,
         groups,
@@ -134,7 +134,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
         score_groups(
             &desk.store,
             &class,
-            Language::En,
+            Language::first(),
             date(TODAY),
             &wishes,
             &unknown,
@@ -161,7 +161,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
             plan_groups(
                 &desk.store,
                 &class,
-                Language::En,
+                Language::first(),
                 date(TODAY),
                 &bad,
                 GroupEffort::Quick
@@ -190,7 +190,7 @@ fn wishes_and_groups_are_kept_and_a_removed_seat_goes_from_both() {
         seats: vec![1, 3, 4],
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
-    let open = |day| groups_desk(&desk.store, &desk.open(), Language::En, date(day)).unwrap();
+    let open = |day| groups_desk(&desk.store, &desk.open(), Language::first(), date(day)).unwrap();
     assert_eq!(open(TODAY).wishes, wishes);
     assert!(
         open("2026-10-02").wishes.absent.is_empty(),
@@ -222,8 +222,14 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
     let chance = |seat: u32| {
-        let reports =
-            concept_reports(&desk.store, &desk.open(), &concepts[0], Language::En, today).unwrap();
+        let reports = concept_reports(
+            &desk.store,
+            &desk.open(),
+            &concepts[0],
+            Language::first(),
+            today,
+        )
+        .unwrap();
         let student = reports.students.iter().find(|s| s.seat == seat).unwrap();
         (student.has_it.unwrap(), student.seen.len())
     };
@@ -237,7 +243,7 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
     assert!(after.0.0 > before.0.0 + 0.02, "{before:?} {after:?}");
     assert!(after.1.0 < after.0.0);
     assert_eq!(after.0.1, 1);
-    let kept = groups_desk(&desk.store, &desk.open(), Language::En, today).unwrap();
+    let kept = groups_desk(&desk.store, &desk.open(), Language::first(), today).unwrap();
     assert_eq!(kept.kept[0].records.len(), 2);
     record(1, None);
     record(4, None);
@@ -255,7 +261,7 @@ fn a_group_has_its_page_with_members_first_things_and_exercises() {
     let page = group_page(
         &desk.store,
         &class,
-        Language::En,
+        Language::first(),
         date(TODAY),
         with_exercises,
         &[1, 2],
@@ -269,7 +275,17 @@ fn a_group_has_its_page_with_members_first_things_and_exercises() {
     );
     assert_eq!(page.exercises.len(), 4);
     assert_ne!(page.exercises[1].item.prompt, page.exercises[2].item.prompt);
-    assert!(group_page(&desk.store, &class, Language::En, date(TODAY), "none", &[1]).is_err());
+    assert!(
+        group_page(
+            &desk.store,
+            &class,
+            Language::first(),
+            date(TODAY),
+            "none",
+            &[1]
+        )
+        .is_err()
+    );
 }
 
 #[test]
@@ -278,7 +294,7 @@ fn the_board_of_a_group_counts_only_its_seats() {
     let class = desk.open();
     let today = date(TODAY);
     let row = |group: &[u32]| {
-        let board = board_of(&desk.store, &class, group, Language::En, today).unwrap();
+        let board = board_of(&desk.store, &class, group, Language::first(), today).unwrap();
         board
             .rows
             .into_iter()
@@ -293,8 +309,8 @@ fn the_board_of_a_group_counts_only_its_seats() {
     assert!(low.has_it.unwrap() < all.has_it.unwrap());
     assert!(high.has_it.unwrap() > all.has_it.unwrap());
     assert!(low.low.unwrap() <= low.has_it.unwrap() && low.has_it.unwrap() <= low.high.unwrap());
-    let whole = board(&desk.store, &class, Language::En, today).unwrap();
-    let same = board_of(&desk.store, &class, &[], Language::En, today).unwrap();
+    let whole = board(&desk.store, &class, Language::first(), today).unwrap();
+    let same = board_of(&desk.store, &class, &[], Language::first(), today).unwrap();
     assert_eq!(whole, same);
-    assert!(board_of(&desk.store, &class, &[77], Language::En, today).is_err());
+    assert!(board_of(&desk.store, &class, &[77], Language::first(), today).is_err());
 }

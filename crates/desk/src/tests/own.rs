@@ -8,7 +8,7 @@ use crate::{
 };
 use surefoot_catalogue::rating::AnswerResult;
 use surefoot_catalogue::{Language, Strand};
-use surefoot_exchange::{CLASS_PACK_CAPS, PLAIN_PACK_FORMAT, Refusal, open_pack, sign_pack};
+use surefoot_exchange::{CLASS_PACK_CAPS, CLASS_PACK_FORMAT, Refusal, open_pack, sign_pack};
 use surefoot_exercises::bank::{BankFile, OWN_VERSION};
 use surefoot_exercises::{Answer, Response, mark, response_for};
 use surefoot_store::{Durability, StudentStore};
@@ -39,7 +39,15 @@ fn with_two() -> (Desk, String) {
         format!("{concept},whole number,What is 20 + 4?,24,,"),
         format!("{concept},whole number,What is 20 + 5?,many,,"),
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, date(TODAY)).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     (desk, concept)
 }
 
@@ -60,7 +68,7 @@ fn join(desk: &Desk, folder: &std::path::Path) -> (StudentStore, Joined) {
             seat_code: &code,
             nickname: "Otter",
             picture: "otter",
-            language: Language::En,
+            language: Language::first(),
         },
     )
     .unwrap();
@@ -100,7 +108,7 @@ fn answer(store: &StudentStore, joined: &Joined, open: &OpenExercise, on: &str, 
 #[test]
 fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     let (desk, concept) = with_two();
-    let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
+    let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!(own.exercises.len(), 2);
     assert!(
         own.exercises
@@ -115,14 +123,22 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     assert_eq!(account.refused[0].line, 4);
     // The same file again brings nothing twice.
     let again = csv(&[format!("{concept},whole number,What is 20 + 4?,24,,")]);
-    import_exercises(&desk.store, &desk.class, &[again], None, date(TODAY)).unwrap();
-    let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[again],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
+    let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!((own.exercises.len(), own.imports.len()), (2, 2));
     // Taking the empty one back changes nothing, taking the first one back all.
     let before = desk.dump();
     let empty = undo_own_import(&desk.store, &desk.class, 2).unwrap();
     let held = undo_own_import(&desk.store, &desk.class, 1).unwrap();
-    let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
+    let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert!(own.exercises.is_empty() && own.imports.iter().all(|i| i.undone));
     // And all of it can come back.
     restore(&desk.store, &held).unwrap();
@@ -138,11 +154,11 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
 #[test]
 fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     let (desk, _) = with_two();
-    let line = own_desk(&desk.store, &desk.class, Language::En)
+    let line = own_desk(&desk.store, &desk.class, Language::first())
         .unwrap()
         .exercises;
     let first = line.iter().find(|l| l.answer == "15").unwrap();
-    let page = own_exercise(&desk.store, &desk.class, &first.id, Language::En).unwrap();
+    let page = own_exercise(&desk.store, &desk.class, &first.id, Language::first()).unwrap();
     assert!(!page.item.prompt.is_empty());
     let tried = |text: &str| {
         let response = Response::WholeNumber { text: text.into() };
@@ -161,7 +177,7 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     let before = desk.dump();
     let held = remove_own_exercise(&desk.store, &desk.class, &first.id).unwrap();
     assert!(tried("15").is_err());
-    let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
+    let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!(own.exercises.len(), 1);
     restore(&desk.store, &held).unwrap();
     assert_eq!(desk.dump(), before);
@@ -264,10 +280,18 @@ fn a_concept_without_made_exercises_is_practised_by_own_ones_alone() {
         format!("{concept},whole number,How many values?,3,,"),
         format!("{concept},whole number,How many units?,1,,"),
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, date(TODAY)).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let folder = tempfile::tempdir().unwrap();
     let (store, joined) = join(&desk, folder.path());
-    assert!(joined.facts.name(&concept, Language::En).has_exercises);
+    assert!(joined.facts.name(&concept, Language::first()).has_exercises);
     let mut prompts = Vec::new();
     for seed in 0..4 {
         let open = ask(&store, &joined, &concept, TODAY, seed);
@@ -289,7 +313,7 @@ fn a_pack_without_own_exercises_is_as_before_and_an_older_program_says_newer() {
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     let plain = make_class_pack(&desk.store, &desk.open(), date(TODAY)).unwrap();
     let pack = open_pack(plain.bytes.as_slice(), &CLASS_PACK_CAPS).unwrap();
-    assert_eq!(pack.content().format, PLAIN_PACK_FORMAT);
+    assert_eq!(pack.content().format, CLASS_PACK_FORMAT);
     assert!(
         !serde_json::to_string(pack.content())
             .unwrap()
@@ -327,7 +351,15 @@ fn an_own_exercise_makes_the_pack_outdated_and_a_plain_class_keeps_its_stamp() {
     let outdated = || crate::classes(&desk.store, date(TODAY)).unwrap()[0].pack_outdated;
     assert!(!outdated());
     let file = csv(&[format!("{},whole number,How many?,3,,", desk.concept(0))]);
-    import_exercises(&desk.store, &desk.class, &[file], None, date(TODAY)).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     assert!(outdated());
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     assert!(!outdated());
@@ -337,7 +369,14 @@ fn an_own_exercise_makes_the_pack_outdated_and_a_plain_class_keeps_its_stamp() {
 fn own_concepts_join_the_rotation_and_travel() {
     let desk = Desk::with_seats(1);
     let bytes = include_bytes!("../../../../shared/samples/catalogue/stream-lab.csv");
-    let reading = read_concepts(&desk.store, &desk.class, "stream-lab.csv", bytes).unwrap();
+    let reading = read_concepts(
+        &desk.store,
+        &desk.class,
+        "stream-lab.csv",
+        bytes,
+        Language::first(),
+    )
+    .unwrap();
     assert_eq!((reading.drafts.len(), reading.refused.len()), (3, 0));
     import_concepts(
         &desk.store,
@@ -345,20 +384,28 @@ fn own_concepts_join_the_rotation_and_travel() {
         &reading.file,
         &reading.drafts,
         &reading.refused,
+        Language::first(),
         date(TODAY),
     )
     .unwrap();
-    let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
+    let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!(own.concepts.len(), 3);
     assert!(
         own.concepts
             .iter()
             .all(|line| !line.in_rotation && !line.concept.has_exercises)
     );
-    let spare = crate::unscheduled_concepts(&desk.store, &desk.class, Language::En).unwrap();
+    let spare = crate::unscheduled_concepts(&desk.store, &desk.class, Language::first()).unwrap();
     assert!(spare.iter().any(|c| c.concept.id == "own-water-level"));
     // Read again, all of them are there already.
-    let again = read_concepts(&desk.store, &desk.class, "stream-lab.csv", bytes).unwrap();
+    let again = read_concepts(
+        &desk.store,
+        &desk.class,
+        "stream-lab.csv",
+        bytes,
+        Language::first(),
+    )
+    .unwrap();
     assert_eq!((again.drafts.len(), again.refused.len()), (0, 3));
     let mut days = desk.open().facts.rotation.days().to_vec();
     days[1].push("own-water-level".into());
@@ -382,10 +429,20 @@ fn own_concepts_join_the_rotation_and_travel() {
         "Read a water gauge,whole number,How many half inches are 3 inches?,6,3,".to_owned()
             + "Half inches.",
     ]);
-    import_exercises(&desk.store, &desk.class, &[file], None, date(TODAY)).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let folder = tempfile::tempdir().unwrap();
     let (store, joined) = join(&desk, folder.path());
-    let name = joined.facts.name("own-water-level", Language::Es);
+    let name = joined
+        .facts
+        .name("own-water-level", Language::tagged("es").unwrap());
     assert_eq!(name.title, "Leer un medidor de agua");
     assert_eq!(name.strand, Strand::Measurement.as_str());
     let open = ask(&store, &joined, "own-water-level", TODAY, 1);
@@ -401,7 +458,7 @@ fn own_concepts_join_the_rotation_and_travel() {
         surefoot_store::DeskStore::open(&other.path().join("d.sqlite"), Durability::Relaxed)
             .unwrap();
     let id = crate::import_class(&second, &key).unwrap();
-    let there = own_desk(&second, &id, Language::En).unwrap();
+    let there = own_desk(&second, &id, Language::first()).unwrap();
     assert_eq!((there.concepts.len(), there.exercises.len()), (3, 1));
     let chance = crate::ClassSecrets {
         class_id: [91; 16],
@@ -422,7 +479,7 @@ fn own_concepts_join_the_rotation_and_travel() {
         date(TODAY),
     )
     .unwrap();
-    let next = own_desk(&desk.store, &copied.id, Language::En).unwrap();
+    let next = own_desk(&desk.store, &copied.id, Language::first()).unwrap();
     assert_eq!((next.concepts.len(), next.exercises.len()), (3, 1));
     assert!(next.concepts.iter().any(|line| line.in_rotation));
 }
@@ -433,7 +490,15 @@ fn marking_takes_equal_forms_as_everywhere() {
     let file = csv(&[format!(
         "{concept},decimal,Write one half as a decimal.,0.5,,"
     )]);
-    import_exercises(&desk.store, &desk.class, &[file], None, date(TODAY)).unwrap();
+    import_exercises(
+        &desk.store,
+        &desk.class,
+        &[file],
+        None,
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap();
     let facts = desk.open().facts;
     let own = facts
         .own_of(&concept)

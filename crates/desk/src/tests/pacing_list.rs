@@ -21,15 +21,15 @@ fn lines_are_read_in_either_order_language_and_under_a_date() {
     let title = |at: usize, language| class.facts.name(&ids[at], language).title;
     let text = format!(
         "{}\t2026-10-05\n\"{}\", 10/6/2026\n\n2026-10-12;{}\n2026-11-02\n{}\n{}\nNo such thing, 2026-10-05\n{}, 2030-01-01\n{}, 2026-10-07\n",
-        title(0, Language::En),
-        title(1, Language::Es).to_uppercase(),
+        title(0, Language::first()),
+        title(1, Language::tagged("es").unwrap()).to_uppercase(),
         ids[2],
-        title(3, Language::En),
-        title(4, Language::En),
-        title(5, Language::En),
-        title(0, Language::En),
+        title(3, Language::first()),
+        title(4, Language::first()),
+        title(5, Language::first()),
+        title(0, Language::first()),
     );
-    let read = read_pacing(&class, &text, Language::En);
+    let read = read_pacing(&class, &text, Language::first());
     let found: Vec<(&str, String)> = read
         .found
         .iter()
@@ -57,7 +57,7 @@ fn lines_are_read_in_either_order_language_and_under_a_date() {
             PacingTrouble::Twice
         ]
     );
-    let alone = read_pacing(&class, &title(0, Language::En), Language::En);
+    let alone = read_pacing(&class, &title(0, Language::first()), Language::first());
     assert_eq!(alone.missed[0].trouble, PacingTrouble::NoDate);
     assert_eq!(
         desk.open().facts.taught_from,

@@ -22,7 +22,7 @@ fn rated_by(seats: u32) -> Desk {
 fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
     let desk = rated_by(24);
     let today = date(LATE);
-    let table = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    let table = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
     assert_eq!(table.standing, ShareStanding::Free { earlier: 0 });
     assert_eq!(
         table.step,
@@ -37,11 +37,11 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
         }));
     release_share_table(&desk.store, &desk.open(), &table).unwrap();
     // The same class again: nothing subtracts.
-    let again = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    let again = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
     assert_eq!(again.standing, ShareStanding::Free { earlier: 1 });
     // One student leaves: the two tables together would tell what that one said.
     remove_seat(&desk.store, &desk.class, 24).unwrap();
-    let less = share_table(&desk.store, &desk.open(), Language::En, today).unwrap();
+    let less = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
     let standing = ShareStanding::NearlySameClass {
         made_on: today,
         differing: 1,
@@ -61,7 +61,7 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
 #[test]
 fn a_class_of_nine_gives_nothing_and_says_so() {
     let desk = rated_by(9);
-    let table = share_table(&desk.store, &desk.open(), Language::En, date(LATE)).unwrap();
+    let table = share_table(&desk.store, &desk.open(), Language::first(), date(LATE)).unwrap();
     assert_eq!(table.standing, ShareStanding::Nothing);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &table),

@@ -13,7 +13,7 @@ fn plan(desk: &Desk, today: &str, minutes: u32) -> TalkView {
     talk(
         &desk.store,
         &desk.open(),
-        Language::En,
+        Language::first(),
         date(today),
         minutes,
     )
@@ -57,7 +57,7 @@ fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
     // The same day gives the same exercise.
     assert_eq!(plan(&desk, TODAY, 4), view);
     assert!(matches!(
-        talk(&desk.store, &desk.open(), Language::En, date(TODAY), 0),
+        talk(&desk.store, &desk.open(), Language::first(), date(TODAY), 0),
         Err(DeskError::Invalid { .. })
     ));
 }

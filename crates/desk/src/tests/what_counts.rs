@@ -105,7 +105,7 @@ impl World {
             seat_code: &code,
             nickname: "Otter",
             picture: "otter",
-            language: Language::En,
+            language: Language::first(),
         };
         surefoot_student::join(&devices[0], &pack, date(TODAY), &new).unwrap();
         let concepts = (0..3).map(|day| desk.concept(day)).collect();

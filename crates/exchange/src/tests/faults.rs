@@ -5,6 +5,7 @@ use crate::frame::{self, Kind};
 use crate::sealing::seal_for;
 use crate::*;
 use std::io::Write as _;
+use surefoot_catalogue::{Language, Text};
 use surefoot_record::*;
 
 fn seal(frame: &[u8]) -> Vec<u8> {
@@ -498,8 +499,8 @@ fn a_class_pack_with_a_fault_is_refused_by_name() {
         bad("concepts[1].id")
     );
     assert_eq!(
-        refused(&|p| p.concepts[1].en.title.clear()),
-        bad("concepts[1].en.title")
+        refused(&|p| p.concepts[1].title = Text::one(Language::first(), "")),
+        bad("concepts[1].title.en")
     );
     assert_eq!(
         refused(&|p| p.assignments[0].items_each = 21),

@@ -4,7 +4,7 @@ use crate::*;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_catalogue::{ConceptId, Strand};
+use surefoot_catalogue::{ConceptId, Language, Strand, Text};
 use surefoot_record::*;
 pub use surefoot_test_support::record::{CONCEPTS, check_in, concept, date, device};
 
@@ -37,12 +37,9 @@ pub fn seat() -> SeatToken {
 }
 
 pub fn pack() -> ClassPack {
-    let words = |title: &str, i_can: &str| ConceptWords {
-        title: title.into(),
-        i_can: i_can.into(),
-    };
+    let [en, es] = ["en", "es"].map(|tag| Language::tagged(tag).unwrap());
     ClassPack {
-        format: PLAIN_PACK_FORMAT,
+        format: CLASS_PACK_FORMAT,
         class_id: class_id(),
         version: 1,
         issued_on: date("2026-08-20"),
@@ -68,8 +65,8 @@ pub fn pack() -> ClassPack {
                 id: concept(id),
                 strand: Strand::Fractions,
                 grade: 4,
-                en: words("A title", "I can do this."),
-                es: words("Un título", "Puedo hacer esto."),
+                title: Text::one(en, "A title").with(es, "Un título"),
+                i_can: Text::one(en, "I can do this.").with(es, "Puedo hacer esto."),
                 prerequisites: vec![concept("g3-unit-fractions")],
             })
             .collect(),

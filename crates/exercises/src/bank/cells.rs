@@ -1,11 +1,11 @@
 //! From the cells of a line to an own exercise.
 
 use super::key::{OwnKind, key_text, number_key, places_key};
-use super::own::{OwnExercise, OwnForm, OwnText, OwnWrong};
+use super::own::{OwnExercise, OwnForm, OwnWrong};
 use crate::{Answer, Level};
 use sha2::{Digest, Sha256};
-use surefoot_catalogue::ConceptId;
-use surefoot_catalogue::table::{LineFault, cut};
+use surefoot_catalogue::table::{LineFault, cell_in, column_in, cut, text_in};
+use surefoot_catalogue::{ConceptId, Language, Text};
 
 /// Parts choices, steps and several answers in one cell.
 const PART: char = '|';
@@ -14,6 +14,8 @@ const PART: char = '|';
 pub(super) struct Cells<'a> {
     pub names: &'a [String],
     pub cells: &'a [String],
+    /// The language of the columns without a tag.
+    pub main: Language,
 }
 
 impl Cells<'_> {
@@ -25,31 +27,35 @@ impl Cells<'_> {
             .map_or("", String::as_str)
     }
 
-    fn text(&self, name: &str) -> Option<OwnText> {
-        let text = self.get(name);
-        let es = self.get(&format!("{name}_es"));
-        (!text.is_empty()).then(|| OwnText {
-            text: text.to_owned(),
-            es: (!es.is_empty()).then(|| es.to_owned()),
-        })
+    fn text(&self, name: &str) -> Option<Text> {
+        text_in(&|name| self.get(name), name, self.main)
     }
 
-    fn texts(&self, name: &str) -> Result<Vec<OwnText>, LineFault> {
-        let parts = parts_of(self.get(name));
-        let spanish = parts_of(self.get(&format!("{name}_es")));
-        if !spanish.is_empty() && spanish.len() != parts.len() {
-            return Err(LineFault::TranslationParts {
-                column: format!("{name}_es"),
-            });
+    /// The parts of a cell, each in the languages that the line has.
+    fn texts(&self, name: &str) -> Result<Vec<Text>, LineFault> {
+        let mut texts: Vec<Text> = Vec::new();
+        // The main language first: the others translate it.
+        let others = Language::all().iter().filter(|other| **other != self.main);
+        for language in std::iter::once(&self.main).chain(others) {
+            let cell = cell_in(&|name| self.get(name), name, *language, self.main);
+            let parts = parts_of(cell);
+            if texts.is_empty() {
+                texts = parts
+                    .into_iter()
+                    .map(|part| Text::one(*language, part))
+                    .collect();
+            } else if parts.len() == texts.len() {
+                let pairs = texts.into_iter().zip(parts);
+                texts = pairs
+                    .map(|(text, part)| text.with(*language, part))
+                    .collect();
+            } else if !parts.is_empty() {
+                return Err(LineFault::TranslationParts {
+                    column: column_in(name, *language),
+                });
+            }
         }
-        Ok(parts
-            .into_iter()
-            .enumerate()
-            .map(|(place, text)| OwnText {
-                text,
-                es: spanish.get(place).cloned(),
-            })
-            .collect())
+        Ok(texts)
     }
 }
 
@@ -75,11 +81,11 @@ fn level_of(text: &str) -> Result<Level, LineFault> {
     }
 }
 
-/// The order in which things stand at first: by chance, but the same on every
-/// device, and never as the answer has them.
-pub(super) fn mixed(mut things: Vec<OwnText>) -> Vec<OwnText> {
+/// The order in which things are shown first: shuffled by a hash, so that it is the same
+/// on every device, and never the order of the answer.
+pub(super) fn mixed(mut things: Vec<Text>, main: Language) -> Vec<Text> {
     let right = things.clone();
-    things.sort_by_cached_key(|thing| Sha256::digest(thing.text.as_bytes()).to_vec());
+    things.sort_by_cached_key(|thing| Sha256::digest(thing.get(main).as_bytes()).to_vec());
     if things == right {
         things.rotate_left(1);
     }
@@ -87,7 +93,12 @@ pub(super) fn mixed(mut things: Vec<OwnText>) -> Vec<OwnText> {
 }
 
 /// The key that a cell gives.
-pub(super) fn key_of(kind: OwnKind, cell: &str, choices: &[OwnText]) -> Result<Answer, LineFault> {
+pub(super) fn key_of(
+    kind: OwnKind,
+    cell: &str,
+    choices: &[Text],
+    main: Language,
+) -> Result<Answer, LineFault> {
     if !kind.has_choices() {
         return number_key(kind, cell);
     }
@@ -100,7 +111,7 @@ pub(super) fn key_of(kind: OwnKind, cell: &str, choices: &[OwnText]) -> Result<A
         .map(|wanted| {
             choices
                 .iter()
-                .position(|choice| choice.text == *wanted)
+                .position(|choice| choice.get(main) == wanted)
                 .and_then(|place| u32::try_from(place).ok())
                 .ok_or_else(|| LineFault::NotAChoice {
                     text: cut(wanted, 80),
@@ -133,8 +144,9 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
         choices = mixed(
             parts_of(answer_cell)
                 .into_iter()
-                .map(OwnText::one)
+                .map(|part| Text::one(line.main, part))
                 .collect(),
+            line.main,
         );
     }
     if kind.has_choices() && choices.len() < 2 {
@@ -155,7 +167,7 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
             ("", Some(_)) => return Err(LineFault::Alone { column: say }),
             (_, None) => return Err(LineFault::Alone { column: answer }),
             (cell, Some(say)) => wrong.push(OwnWrong {
-                answer: key_text(&key_of(kind, cell, &choices)?),
+                answer: key_text(&key_of(kind, cell, &choices, line.main)?),
                 say,
             }),
         }
@@ -165,7 +177,7 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
         level: level_of(line.get("level"))?,
         kind,
         question,
-        answer: key_text(&key_of(kind, answer_cell, &choices)?),
+        answer: key_text(&key_of(kind, answer_cell, &choices, line.main)?),
         choices,
         form,
         unit: line.text("unit"),

@@ -2,42 +2,46 @@
 
 use super::cells::{Cells, exercise_of};
 use super::read::{ConceptFound, Draft, Drafts};
-use surefoot_catalogue::ConceptId;
-use surefoot_catalogue::table::{LineFault, Rows, cut, fitted, heading, row_fault};
+use surefoot_catalogue::table::{LineFault, Rows, columns, cut, fitted, heading, row_fault};
+use surefoot_catalogue::{ConceptId, Language};
 
-/// The columns, as their headings are read.
-pub const COLUMNS: [&str; 31] = [
+/// The columns in one language, as their headings are read.
+const COLUMNS: [&str; 20] = [
     "concept",
     "kind",
     "level",
     "question",
-    "question_es",
     "choices",
-    "choices_es",
     "answer",
     "form",
     "unit",
-    "unit_es",
     "hint",
-    "hint_es",
     "hint_2",
-    "hint_2_es",
     "hint_3",
-    "hint_3_es",
     "steps",
-    "steps_es",
     "wrong_1",
     "feedback_1",
-    "feedback_1_es",
     "wrong_2",
     "feedback_2",
-    "feedback_2_es",
     "wrong_3",
     "feedback_3",
-    "feedback_3_es",
     "wrong_4",
     "feedback_4",
-    "feedback_4_es",
+];
+
+/// Those that also have a column for each language.
+const TRANSLATED: [&str; 11] = [
+    "question",
+    "choices",
+    "unit",
+    "hint",
+    "hint_2",
+    "hint_3",
+    "steps",
+    "feedback_1",
+    "feedback_2",
+    "feedback_3",
+    "feedback_4",
 ];
 
 const NEEDED: [&str; 3] = ["kind", "question", "answer"];
@@ -47,6 +51,7 @@ pub(super) fn read_csv(
     bytes: &[u8],
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,
+    main: Language,
 ) -> Drafts {
     let mut drafts = Drafts::default();
     let mut rows = Rows::new(bytes);
@@ -59,7 +64,7 @@ pub(super) fn read_csv(
             drafts.refuse(line, row_fault(fault));
             return drafts;
         }
-        Some(Ok(row)) => match heading(&row, &COLUMNS, &NEEDED) {
+        Some(Ok(row)) => match heading(&row, &columns(&COLUMNS, &TRANSLATED), &NEEDED) {
             Ok(names) => names,
             Err(faults) => {
                 drafts.refused = faults;
@@ -88,6 +93,7 @@ pub(super) fn read_csv(
             let line = Cells {
                 names: &names,
                 cells: &row.cells,
+                main,
             };
             let concept = concept_of(line.get("concept"), find, chosen)?;
             exercise_of(&line, concept)

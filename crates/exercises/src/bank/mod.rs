@@ -21,7 +21,7 @@ mod words;
 mod xml;
 
 pub use key::OwnKind;
-pub use own::{OWN_VERSION, OwnExercise, OwnForm, OwnId, OwnText, OwnWrong};
+pub use own::{OWN_VERSION, OwnExercise, OwnForm, OwnId, OwnWrong};
 pub use read::{BankFile, BankReading, ConceptFound, LineTaken, read_bank};
 pub use words::{plain_text, say_of};
 

@@ -14,8 +14,8 @@ use sha2::{Digest, Sha256};
 use std::borrow::Cow;
 use std::fmt;
 use std::str::FromStr;
-use surefoot_catalogue::ConceptId;
-use surefoot_catalogue::table::{LineFault, cut};
+use surefoot_catalogue::table::{LineFault, column_in, cut};
+use surefoot_catalogue::{ConceptId, Language, Text};
 use ts_rs::TS;
 
 /// The version that marks an own exercise among those that are generated: theirs start at 1.
@@ -26,17 +26,6 @@ pub const OWN_MISCONCEPTION: &str = "own";
 
 /// Bits of an id.
 const ID_BITS: u32 = 60;
-
-/// A text in the teacher's language, and in Spanish where it was given.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[serde(deny_unknown_fields)]
-pub struct OwnText {
-    /// The text.
-    pub text: String,
-    /// The same in Spanish; without it the text stands in both languages.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub es: Option<String>,
-}
 
 /// Which equal forms of an answer are right.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
@@ -95,7 +84,7 @@ pub struct OwnWrong {
     /// The answer, as [`OwnExercise::answer`].
     pub answer: String,
     /// What is said to it.
-    pub say: OwnText,
+    pub say: Text,
 }
 
 /// An own exercise. Its place in the class is its [`OwnId`], made of all it says.
@@ -109,20 +98,20 @@ pub struct OwnExercise {
     /// The kind of its answer.
     pub kind: OwnKind,
     /// The question.
-    pub question: OwnText,
+    pub question: Text,
     /// What there is to choose from or to put in order, as it is shown; else empty.
-    pub choices: Vec<OwnText>,
+    pub choices: Vec<Text>,
     /// The key: a number as it is typed, or places of choices from 0, parted by spaces.
     pub answer: String,
     /// Which equal forms are right.
     pub form: OwnForm,
     /// Words after the box.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub unit: Option<OwnText>,
+    pub unit: Option<Text>,
     /// Hints in their order.
-    pub hints: Vec<OwnText>,
+    pub hints: Vec<Text>,
     /// The worked solution, step by step.
-    pub steps: Vec<OwnText>,
+    pub steps: Vec<Text>,
     /// Wrong answers that the teacher has words for.
     pub wrong: Vec<OwnWrong>,
 }
@@ -195,32 +184,18 @@ fn check_one(text: &str, column: &str, most_chars: usize) -> Result<(), LineFaul
     Ok(())
 }
 
-impl OwnText {
-    /// A text without a translation.
-    #[must_use]
-    pub fn one(text: impl Into<String>) -> Self {
-        Self {
-            text: text.into(),
-            es: None,
+/// Checks a text in each of its languages. A fault names the column, with the tag of the
+/// language if the text has several.
+fn check_text(text: &Text, column: &str, most_chars: usize) -> Result<(), LineFault> {
+    let alone = text.iter().count() == 1;
+    for (language, one) in text.iter() {
+        if alone {
+            check_one(one, column, most_chars)?;
+        } else {
+            check_one(one, &column_in(column, language), most_chars)?;
         }
     }
-
-    /// The text in one language.
-    #[must_use]
-    pub fn get(&self, language: surefoot_catalogue::Language) -> &str {
-        match (language, &self.es) {
-            (surefoot_catalogue::Language::Es, Some(es)) => es,
-            _ => &self.text,
-        }
-    }
-
-    fn check(&self, column: &str, most_chars: usize) -> Result<(), LineFault> {
-        check_one(&self.text, column, most_chars)?;
-        if let Some(es) = &self.es {
-            check_one(es, &format!("{column}_es"), most_chars)?;
-        }
-        say_of(self).map(|_| ())
-    }
+    say_of(text).map(|_| ())
 }
 
 fn few(found: usize, most: usize, column: &str) -> Result<(), LineFault> {
@@ -248,6 +223,16 @@ impl OwnExercise {
         OwnId(head >> (64 - ID_BITS))
     }
 
+    /// Every text of it.
+    pub fn texts(&self) -> impl Iterator<Item = &Text> {
+        let lists = [&self.choices, &self.hints, &self.steps]
+            .into_iter()
+            .flatten();
+        let wrong = self.wrong.iter().map(|wrong| &wrong.say);
+        let alone = std::iter::once(&self.question).chain(&self.unit);
+        alone.chain(lists).chain(wrong)
+    }
+
     /// Bytes it takes as JSON.
     #[must_use]
     pub fn json_bytes(&self) -> usize {
@@ -260,7 +245,7 @@ impl OwnExercise {
     /// # Errors
     /// The first fault.
     pub fn check(&self) -> Result<(), LineFault> {
-        self.question.check("question", MOST_QUESTION_CHARS)?;
+        check_text(&self.question, "question", MOST_QUESTION_CHARS)?;
         if self.kind.has_choices() {
             if self.choices.len() < 2 {
                 return Err(LineFault::TooFewChoices);
@@ -270,30 +255,30 @@ impl OwnExercise {
         }
         few(self.choices.len(), MOST_CHOICES, "choices")?;
         for (place, choice) in self.choices.iter().enumerate() {
-            choice.check("choices", MOST_CHOICE_CHARS)?;
-            let alike = |other: &OwnText| {
-                other.text == choice.text || (other.es.is_some() && other.es == choice.es)
-            };
-            if self.choices.iter().take(place).any(alike) {
-                return Err(LineFault::ChoicesAlike {
-                    text: cut(&choice.text, 80),
-                });
+            check_text(choice, "choices", MOST_CHOICE_CHARS)?;
+            for (language, text) in choice.iter() {
+                let mut before = self.choices.iter().take(place);
+                if before.any(|other| other.get(language) == text) {
+                    return Err(LineFault::ChoicesAlike {
+                        text: cut(text, 80),
+                    });
+                }
             }
         }
         if let Some(unit) = &self.unit {
-            unit.check("unit", MOST_CHOICE_CHARS)?;
+            check_text(unit, "unit", MOST_CHOICE_CHARS)?;
         }
         few(self.hints.len(), MOST_HINTS, "hints")?;
         for hint in &self.hints {
-            hint.check("hint", MOST_HINT_CHARS)?;
+            check_text(hint, "hint", MOST_HINT_CHARS)?;
         }
         few(self.steps.len(), MOST_STEPS, "steps")?;
         for step in &self.steps {
-            step.check("steps", MOST_HINT_CHARS)?;
+            check_text(step, "steps", MOST_HINT_CHARS)?;
         }
         few(self.wrong.len(), MOST_WRONG, "wrong")?;
         for wrong in &self.wrong {
-            wrong.say.check("feedback", MOST_HINT_CHARS)?;
+            check_text(&wrong.say, "feedback", MOST_HINT_CHARS)?;
         }
         if !self.form.goes_with(self.kind) {
             return Err(LineFault::BadForm {
@@ -350,7 +335,7 @@ impl OwnExercise {
             places
                 .iter()
                 .filter_map(|place| self.choices.get(*place as usize))
-                .map(|choice| choice.text.as_str())
+                .map(|choice| choice.get(Language::first()))
                 .collect::<Vec<_>>()
                 .join(" | ")
         };
@@ -388,7 +373,7 @@ impl OwnExercise {
                 })
             })
             .collect::<Result<Vec<_>, LineFault>>()?;
-        let parts = |texts: &[OwnText]| -> Result<Vec<Vec<Block>>, LineFault> {
+        let parts = |texts: &[Text]| -> Result<Vec<Vec<Block>>, LineFault> {
             texts.iter().map(blocks_of).collect()
         };
         let id = self.id();

@@ -7,12 +7,12 @@
 use super::cells::mixed;
 use super::key::{OwnKind, key_text, number_key, places_key};
 use super::mapping::Mapping;
-use super::own::{OwnExercise, OwnForm, OwnText};
+use super::own::{OwnExercise, OwnForm};
 use super::qti_body::{Body, line_of, read_body};
 use super::xml::{Element, read_xml};
 use crate::{Answer, Level, typed};
-use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::table::{LineFault, cut};
+use surefoot_catalogue::{ConceptId, Language, Text};
 
 type Fault = (u32, LineFault);
 
@@ -30,13 +30,15 @@ pub(super) struct QtiItem {
     pub left_out: Vec<String>,
 }
 
-/// Reads one item. `label` may name the concept; `concept` says which it is for.
+/// Reads one item. Its `label` may name the concept, which `concept` looks up; its
+/// `xml:lang` the language, which is else `main`.
 ///
 /// # Errors
 /// The fault and its line.
 pub(super) fn read_item(
     bytes: &[u8],
     concept: &dyn Fn(&str) -> Result<ConceptId, LineFault>,
+    main: Language,
 ) -> Result<QtiItem, Fault> {
     let item = read_xml(bytes)?;
     match item.name.as_str() {
@@ -51,6 +53,13 @@ pub(super) fn read_item(
             ));
         }
     }
+    let language = match item.attribute("lang").trim() {
+        "" => main,
+        tag => Language::lookup(tag).map_err(|unknown| {
+            let text = unknown.tag;
+            (item.line, LineFault::UnknownLanguage { text })
+        })?,
+    };
     let concept = concept(item.attribute("label").trim()).map_err(|fault| (item.line, fault))?;
     let body_element = item
         .child("qti-item-body")
@@ -78,6 +87,7 @@ pub(super) fn read_item(
         question,
         declaration,
         processing,
+        language,
     };
     let own = match question.name.as_str() {
         "qti-choice-interaction" => choice(&asked, &body, concept)?,
@@ -97,6 +107,7 @@ struct Asked<'a> {
     question: &'a Element,
     declaration: &'a Element,
     processing: Processing,
+    language: Language,
 }
 
 fn processing_of(item: &Element) -> Result<Processing, Fault> {
@@ -190,7 +201,7 @@ impl Asked<'_> {
 }
 
 /// The choices of a question: their identifiers and their words.
-fn choices_of(question: &Element) -> Result<Vec<(String, OwnText)>, Fault> {
+fn choices_of(question: &Element, language: Language) -> Result<Vec<(String, Text)>, Fault> {
     let mut choices = Vec::new();
     for child in question.elements() {
         match child.name.as_str() {
@@ -201,7 +212,7 @@ fn choices_of(question: &Element) -> Result<Vec<(String, OwnText)>, Fault> {
                 if text.is_empty() {
                     return Err((child.line, LineFault::empty("qti-simple-choice")));
                 }
-                choices.push((name, OwnText::one(text)));
+                choices.push((name, Text::one(language, text)));
             }
             other => {
                 return Err((
@@ -247,17 +258,18 @@ fn places_of(values: &[String], names: &[&str]) -> Result<Vec<u32>, LineFault> {
 
 /// An exercise out of its parts; QTI has no level, and hints of another kind.
 fn exercise(
+    asked: &Asked<'_>,
     concept: ConceptId,
     kind: OwnKind,
     body: &Body<'_>,
-    choices: Vec<OwnText>,
+    choices: Vec<Text>,
     answer: &Answer,
 ) -> OwnExercise {
     OwnExercise {
         concept,
         level: Level::Expected,
         kind,
-        question: OwnText::one(body.text.clone()),
+        question: Text::one(asked.language, body.text.clone()),
         choices,
         answer: key_text(answer),
         form: OwnForm::Any,
@@ -271,7 +283,7 @@ fn exercise(
 fn choice(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnExercise, Fault> {
     let several = asked.declaration.attribute("cardinality") == "multiple";
     asked.declared(if several { "multiple" } else { "single" }, &["identifier"])?;
-    let choices = choices_of(asked.question)?;
+    let choices = choices_of(asked.question, asked.language)?;
     let names: Vec<&str> = choices.iter().map(|(name, _)| name.as_str()).collect();
     let at = |fault| (asked.declaration.line, fault);
     let correct = asked.correct();
@@ -306,7 +318,7 @@ fn choice(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnE
     };
     let answer = places_key(kind, &places, choices.len()).ok_or_else(|| asked.no_key())?;
     let texts = choices.into_iter().map(|(_, text)| text).collect();
-    Ok(exercise(concept, kind, body, texts, &answer))
+    Ok(exercise(asked, concept, kind, body, texts, &answer))
 }
 
 fn order(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnExercise, Fault> {
@@ -319,7 +331,7 @@ fn order(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnEx
             },
         ));
     }
-    let choices = choices_of(asked.question)?;
+    let choices = choices_of(asked.question, asked.language)?;
     let names: Vec<&str> = choices.iter().map(|(name, _)| name.as_str()).collect();
     let values = asked.correct().ok_or_else(|| asked.no_key())?;
     let at = |fault| (asked.declaration.line, fault);
@@ -327,15 +339,15 @@ fn order(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnEx
     if places_key(OwnKind::Order, &right, names.len()).is_none() {
         return Err(asked.no_key());
     }
-    let in_order: Vec<OwnText> = right
+    let in_order: Vec<Text> = right
         .iter()
         .filter_map(|place| choices.get(*place as usize))
         .map(|(_, text)| text.clone())
         .collect();
-    let shown: Vec<OwnText> = choices.iter().map(|(_, text)| text.clone()).collect();
-    // Things that stand in the right order already would be no question.
+    let shown: Vec<Text> = choices.iter().map(|(_, text)| text.clone()).collect();
+    // Things that are in the right order already would be no question.
     let shown = if shown == in_order {
-        mixed(shown)
+        mixed(shown, asked.language)
     } else {
         shown
     };
@@ -345,7 +357,14 @@ fn order(asked: &Asked<'_>, body: &Body<'_>, concept: ConceptId) -> Result<OwnEx
         .filter_map(|place| u32::try_from(place).ok())
         .collect();
     let answer = places_key(OwnKind::Order, &order, shown.len()).ok_or_else(|| asked.no_key())?;
-    Ok(exercise(concept, OwnKind::Order, body, shown, &answer))
+    Ok(exercise(
+        asked,
+        concept,
+        OwnKind::Order,
+        body,
+        shown,
+        &answer,
+    ))
 }
 
 /// The kind of a typed answer: a fraction keeps its bar, a decimal its point.
@@ -409,7 +428,7 @@ fn typed_number(
         }
     }
     let (kind, answer) = found.ok_or_else(|| asked.no_key())?;
-    Ok(exercise(concept, kind, body, Vec::new(), &answer))
+    Ok(exercise(asked, concept, kind, body, Vec::new(), &answer))
 }
 
 fn value(answer: &Answer) -> Option<num_rational::Ratio<i64>> {

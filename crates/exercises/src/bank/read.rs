@@ -5,9 +5,9 @@ use super::own::{OwnExercise, OwnId};
 use super::qti::read_item;
 use super::{MOST_BANK_BYTES, MOST_EXERCISES, MOST_FILE_BYTES, MOST_FILES};
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::table::without_mark;
 use surefoot_catalogue::table::{LineFault, LineRefused};
+use surefoot_catalogue::{ConceptId, Language};
 
 /// A picked file; those in a zip come one by one.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -66,14 +66,16 @@ impl Drafts {
     }
 }
 
-/// Reads question banks. `find` looks a concept's name up; `chosen` is the concept
-/// for what names none; `held` is what the class has, with its size as JSON.
+/// Reads question banks. `find` looks a concept's name up; `chosen` is the concept of
+/// exercises that name none; `held` is what the class has, with its size as JSON; `main`
+/// is the language of texts for which a file names none.
 #[must_use]
 pub fn read_bank(
     files: &[BankFile],
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,
     held: &BTreeMap<OwnId, usize>,
+    main: Language,
 ) -> Vec<BankReading> {
     let mut room = Room {
         ids: held.keys().copied().collect(),
@@ -89,7 +91,7 @@ pub fn read_bank(
                     most: u32::try_from(MOST_FILES).unwrap_or(u32::MAX),
                 })
             } else {
-                read_file(file, find, chosen)
+                read_file(file, find, chosen, main)
             };
             let mut taken = Vec::new();
             for draft in std::mem::take(&mut drafts.taken) {
@@ -163,6 +165,7 @@ fn read_file(
     file: &BankFile,
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,
+    main: Language,
 ) -> Drafts {
     if file.bytes.len() > MOST_FILE_BYTES {
         return refused(LineFault::FileTooLarge {
@@ -170,7 +173,7 @@ fn read_file(
         });
     }
     if !is_xml(&file.bytes) {
-        return read_csv(&file.bytes, find, chosen);
+        return read_csv(&file.bytes, find, chosen, main);
     }
     // A label that names no concept is a label for something else.
     let concept = |label: &str| match find(label) {
@@ -178,7 +181,7 @@ fn read_file(
         _ => chosen.cloned().ok_or(LineFault::NoConceptChosen),
     };
     let mut drafts = Drafts::default();
-    match read_item(&file.bytes, &concept) {
+    match read_item(&file.bytes, &concept, main) {
         Ok(item) => drafts.taken.push(Draft {
             line: item.line,
             own: item.own,

@@ -5,7 +5,7 @@ use crate::text;
 use crate::{Response, mark, response_for};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
-use surefoot_catalogue::{Catalogue, ConceptId, Language};
+use surefoot_catalogue::{Catalogue, ConceptId, Language, Text};
 
 const CSV: &[u8] = include_bytes!("../../../../shared/samples/bank/otter-ford.csv");
 const FAULTS: &[u8] = include_bytes!("../../../../shared/samples/bank/with-faults.csv");
@@ -42,7 +42,7 @@ fn find(text: &str) -> ConceptFound {
         .unwrap()
         .concepts()
         .iter()
-        .find(|c| c.id.as_str() == wanted || c.title.en.to_lowercase() == wanted);
+        .find(|c| c.id.as_str() == wanted || c.is_titled(&wanted));
     named.map_or(ConceptFound::None, |c| ConceptFound::One(c.id.clone()))
 }
 
@@ -52,7 +52,14 @@ fn read_one(name: &str, bytes: &[u8], chosen: Option<&str>) -> BankReading {
         name: name.into(),
         bytes: bytes.to_vec(),
     };
-    read_bank(&[file], &find, chosen.as_ref(), &BTreeMap::new()).remove(0)
+    read_bank(
+        &[file],
+        &find,
+        chosen.as_ref(),
+        &BTreeMap::new(),
+        Language::first(),
+    )
+    .remove(0)
 }
 
 fn read_text(text: &str) -> BankReading {
@@ -89,7 +96,7 @@ fn every_line_of_the_sample_becomes_an_exercise_that_can_be_answered() {
             let marked = mark(&item, &response_for(&misconception.answer)).unwrap();
             assert!(!marked.right && marked.noticed.is_some(), "{}", line.line);
         }
-        for language in Language::ALL {
+        for &language in Language::all() {
             let all = item.prompt.iter().chain(item.steps.iter().flatten());
             for block in all.chain(item.hints.iter().flatten()) {
                 let text = crate::text::block_text(language.into(), block).unwrap();
@@ -101,7 +108,8 @@ fn every_line_of_the_sample_becomes_an_exercise_that_can_be_answered() {
     let lines: Vec<u32> = reading.taken.iter().map(|line| line.line).collect();
     assert_eq!(&lines[..3], &[2, 5, 6]);
     let spanish = reading.taken[0].own.item().unwrap();
-    let text = crate::text::blocks_text(Language::Es.into(), &spanish.prompt).unwrap();
+    let text =
+        crate::text::blocks_text(Language::tagged("es").unwrap().into(), &spanish.prompt).unwrap();
     assert!(text.ends_with("¿Cuántos remos hay?"), "{text}");
 }
 
@@ -157,7 +165,7 @@ fn text_stays_text_and_what_is_no_text_is_refused() {
     );
     let item = reading.taken[0].own.item().unwrap();
     assert_eq!(
-        crate::text::blocks_text(Language::En.into(), &item.prompt).unwrap(),
+        crate::text::blocks_text(Language::first().into(), &item.prompt).unwrap(),
         "<b>How</b> many? <script>x</script>"
     );
     assert_eq!(
@@ -206,10 +214,16 @@ fn what_the_class_has_already_is_not_taken_twice_and_room_ends() {
     };
     let chosen = own.concept.clone();
     let held = BTreeMap::from([(own.id(), own.json_bytes())]);
-    let reading = &read_bank(std::slice::from_ref(&file), &find, Some(&chosen), &held)[0];
+    let reading = &read_bank(
+        std::slice::from_ref(&file),
+        &find,
+        Some(&chosen),
+        &held,
+        Language::first(),
+    )[0];
     assert_eq!(codes(reading), [(2, "already_there".into())]);
     let full = BTreeMap::from([(own.id(), MOST_BANK_BYTES - 10)]);
-    let reading = &read_bank(&[file], &find, Some(&chosen), &full)[0];
+    let reading = &read_bank(&[file], &find, Some(&chosen), &full, Language::first())[0];
     assert_eq!(
         codes(reading),
         [(2, "already_there".into()), (3, "bank_too_long".into())]
@@ -234,7 +248,7 @@ fn the_items_of_the_sample_are_read_as_they_are_meant() {
     );
     assert_eq!(planks.concept.as_str(), "g3-facts-multiply");
     assert_eq!(
-        planks.question.text,
+        planks.question.get(Language::first()),
         "A bridge has 8 rows of planks. Each row has 7 planks.\nHow many planks are there?"
     );
     let half = own("equal-to-half");
@@ -242,14 +256,17 @@ fn the_items_of_the_sample_are_read_as_they_are_meant() {
         (half.kind, half.answer.as_str()),
         (OwnKind::SeveralChoices, "0 3")
     );
-    assert_eq!(half.question.text, "Which fractions are equal to {1/2}?");
-    assert_eq!(half.choices[3].text, "{4/8}");
+    assert_eq!(
+        half.question.get(Language::first()),
+        "Which fractions are equal to {1/2}?"
+    );
+    assert_eq!(half.choices[3].get(Language::first()), "{4/8}");
     let rope = own("rope-length");
     assert_eq!((rope.kind, rope.answer.as_str()), (OwnKind::Decimal, "2.5"));
     assert_eq!(rope.concept.as_str(), "g3-facts-divide");
     assert!(
         rope.question
-            .text
+            .get(Language::first())
             .ends_with("Each part is ____ meters long.")
     );
     let steps = own("steps-left");
@@ -258,7 +275,7 @@ fn the_items_of_the_sample_are_read_as_they_are_meant() {
         (OwnKind::WholeNumber, "385")
     );
     assert_eq!(
-        steps.question.text,
+        steps.question.get(Language::first()),
         "A tower has 912 steps. Mia has climbed 527 of them. How many are left?"
     );
     let rivers = own("rivers");
@@ -424,12 +441,13 @@ proptest! {
 
 #[test]
 fn a_message_shows_the_words_as_they_stand() {
-    let say = say_of(&OwnText::one(
+    let say = say_of(&Text::one(
+        Language::first(),
         "100 % of { not }".replace(['{', '}'], "").as_str(),
     ))
     .unwrap();
     assert_eq!(
-        text::say(Language::En.into(), &say).unwrap(),
+        text::say(Language::first().into(), &say).unwrap(),
         "100 % of  not "
     );
 }

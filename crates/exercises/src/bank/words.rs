@@ -3,11 +3,12 @@
 //! `{3/4}` and `{2 3/4}` are set as mathematics, `{0.5}` as a number. Nothing
 //! else is read out of a text, and no text is ever markup.
 
-use super::own::OwnText;
 use crate::say::{Arg, MATH_END, MATH_START, Say};
 use crate::{Block, Expr, expr, typed};
 use std::borrow::Cow;
+use std::collections::BTreeSet;
 use surefoot_catalogue::table::{LineFault, cut};
+use surefoot_catalogue::{Language, Text};
 
 /// The message that shows a teacher's text.
 pub const OWN_WORDS: &str = "own-words";
@@ -73,7 +74,7 @@ fn split(text: &str) -> Result<Vec<Result<&str, Expr>>, LineFault> {
 }
 
 /// The text with marks where mathematics goes, and the mathematics by name.
-fn marked(text: &str, prefix: char, say: &mut Say) -> Result<String, LineFault> {
+fn marked(text: &str, prefix: &str, say: &mut Say) -> Result<String, LineFault> {
     let mut found = String::new();
     let mut count = 0;
     for piece in split(text)? {
@@ -92,49 +93,56 @@ fn marked(text: &str, prefix: char, say: &mut Say) -> Result<String, LineFault> 
     Ok(found)
 }
 
-/// A text as a sentence in both languages.
+/// A text as a sentence in each of its languages.
 ///
 /// # Errors
 /// [`LineFault::BadBraces`].
-pub fn say_of(text: &OwnText) -> Result<Say, LineFault> {
+pub fn say_of(text: &Text) -> Result<Say, LineFault> {
     let mut say = Say::new(OWN_WORDS);
-    let en = marked(&text.text, 'e', &mut say)?;
-    let es = match &text.es {
-        Some(es) => marked(es, 's', &mut say)?,
-        None => en.clone(),
-    };
+    let words = translated(text, |language, one| {
+        marked(one, language.as_str(), &mut say)
+    })?;
     say.args
-        .insert(Cow::Borrowed("words"), Arg::Words { en, es });
+        .insert(Cow::Borrowed("words"), Arg::Words { words });
     Ok(say)
 }
 
-/// A text as blocks, a block a line.
-pub(super) fn blocks_of(text: &OwnText) -> Result<Vec<Block>, LineFault> {
-    let lines = |t: &str| -> Vec<String> {
-        t.lines()
-            .map(str::trim)
+/// The text with what `change` makes of it in each language.
+fn translated<E>(
+    text: &Text,
+    mut change: impl FnMut(Language, &str) -> Result<String, E>,
+) -> Result<Text, E> {
+    let mut changed = text.clone();
+    for (language, one) in text.iter() {
+        changed = changed.with(language, change(language, one)?);
+    }
+    Ok(changed)
+}
+
+/// A text as blocks, one for each line. A text whose languages differ in their number of
+/// lines is one block.
+pub(super) fn blocks_of(text: &Text) -> Result<Vec<Block>, LineFault> {
+    let lines = |one: &str| -> Vec<String> {
+        let lines = one.lines().map(str::trim);
+        lines
             .filter(|line| !line.is_empty())
             .map(str::to_owned)
             .collect()
     };
-    let en = lines(&text.text);
-    let Some(spanish) = text.es.as_deref().map(lines) else {
-        return en
-            .into_iter()
-            .map(|text| Ok(Block::from(say_of(&OwnText { text, es: None })?)))
-            .collect();
+    let counts: BTreeSet<usize> = text.iter().map(|(_, one)| lines(one).len()).collect();
+    let line_of = |place: Option<usize>| {
+        let line = translated(text, |_, one| {
+            Ok::<_, LineFault>(match place {
+                None => lines(one).join(" "),
+                Some(place) => lines(one).into_iter().nth(place).unwrap_or_default(),
+            })
+        })?;
+        say_of(&line).map(Block::from)
     };
-    // With another number of lines the two stand as they are, in one block each.
-    if en.len() != spanish.len() {
-        return Ok(vec![Block::from(say_of(&OwnText {
-            text: en.join(" "),
-            es: Some(spanish.join(" ")),
-        })?)]);
+    match (counts.len(), counts.first()) {
+        (1, Some(count)) => (0..*count).map(|place| line_of(Some(place))).collect(),
+        _ => Ok(vec![line_of(None)?]),
     }
-    en.into_iter()
-        .zip(spanish)
-        .map(|(text, es)| Ok(Block::from(say_of(&OwnText { text, es: Some(es) })?)))
-        .collect()
 }
 
 /// The text for a list or a terminal: braces taken away.
@@ -147,14 +155,11 @@ pub fn plain_text(text: &str) -> String {
 mod tests {
     use super::*;
     use crate::text;
-    use surefoot_catalogue::Language;
+    use surefoot_catalogue::Locale;
 
-    fn shown(text: &str) -> Result<String, LineFault> {
-        let say = say_of(&OwnText {
-            text: text.into(),
-            es: None,
-        })?;
-        Ok(text::say(Language::En.into(), &say).unwrap())
+    fn shown(words: &str) -> Result<String, LineFault> {
+        let say = say_of(&Text::one(Language::first(), words))?;
+        Ok(text::say(Locale::default(), &say).unwrap())
     }
 
     #[test]
@@ -190,16 +195,11 @@ mod tests {
     }
 
     #[test]
-    fn both_languages_keep_their_own_fractions() {
-        let say = say_of(&OwnText {
-            text: "Half of {1/3}".into(),
-            es: Some("La mitad de {1/3} y {2/3}".into()),
-        })
-        .unwrap();
-        assert_eq!(
-            text::say(Language::Es.into(), &say).unwrap(),
-            "La mitad de 1/3 y 2/3"
-        );
-        assert_eq!(text::say(Language::En.into(), &say).unwrap(), "Half of 1/3");
+    fn each_language_keeps_its_own_fractions() {
+        let [en, es] = ["en", "es"].map(|tag| Language::tagged(tag).unwrap());
+        let text = Text::one(en, "Half of {1/3}").with(es, "La mitad de {1/3} y {2/3}");
+        let say = say_of(&text).unwrap();
+        assert_eq!(text::say(es.into(), &say).unwrap(), "La mitad de 1/3 y 2/3");
+        assert_eq!(text::say(en.into(), &say).unwrap(), "Half of 1/3");
     }
 }

@@ -8,6 +8,7 @@ use crate::say::Say;
 use crate::spell::spelled;
 use num_rational::Ratio;
 use serde_json::json;
+use surefoot_catalogue::Language;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
@@ -170,7 +171,7 @@ fn read_write(m: &mut Make) -> Option<Draft> {
     let in_words = m.dice.one_in(2);
     let draft = if in_words {
         let words = spelled(n);
-        Draft::new(json!({"task": "from_words", "words": words.en}))
+        Draft::new(json!({"task": "from_words", "words": words.get(Language::first())}))
             .ask(m.say("ask-words").words("words", words))
     } else {
         Draft::new(json!({"task": "from_parts", "parts": parts}))

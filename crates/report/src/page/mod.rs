@@ -153,7 +153,7 @@ impl Draft {
         class_title: &str,
         date: chrono::NaiveDate,
     ) -> Drafted<Self> {
-        let w = crate::words::Words::new(locale)?;
+        let w = crate::words::Words::new(locale);
         let under = format!("{class_title} · {}", phrases::date(&w, date)?);
         let title = title(&w)?;
         Ok(Self {

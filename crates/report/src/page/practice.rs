@@ -9,7 +9,7 @@ use surefoot_catalogue::Locale;
 pub fn practice_page(wish: &SheetWish, locale: Locale) -> Drafted<ReportPage> {
     let sets = sets(wish)?;
     let language = locale.language;
-    let title = title(&sets, &Words::new(locale)?)?;
+    let title = title(&sets, &Words::new(locale))?;
     let mut parts = Vec::new();
     let mut number = 0;
     for (concept, _, items) in &sets {
@@ -58,7 +58,7 @@ mod tests {
             parts: vec![part("g4-angle-degrees"), part("g3-multiply-divide-stories")],
             ..SheetWish::default()
         };
-        let locale = Locale::from(Language::Es);
+        let locale = Locale::from(Language::tagged("es").unwrap());
         let numbered = |wish: &SheetWish| -> Vec<(u32, bool)> {
             (practice_page(wish, locale).unwrap().parts.iter())
                 .filter_map(|part| match part {

@@ -16,7 +16,7 @@ pub fn chart_page(chart: &Chart, density: Density, locale: Locale) -> Drafted<Re
     if chart.is_empty() {
         return Err(ReportError::Nothing);
     }
-    let w = Words::new(locale)?;
+    let w = Words::new(locale);
     let shown = chart.pass_count.min(passes_in_a_table(density));
     let mut parts = vec![
         ReportPart::Words {
@@ -86,7 +86,7 @@ mod tests {
             days: vec![concepts[..3].to_vec(), Vec::new(), concepts[3..].to_vec()],
             pass_count: 18,
         };
-        let locale = Locale::from(Language::En);
+        let locale = Locale::from(Language::first());
         let tables = |density| -> Vec<ReportTable> {
             let page = chart_page(&chart, density, locale).unwrap();
             let told = page.parts.last();

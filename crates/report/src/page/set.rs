@@ -17,7 +17,7 @@ const SCALES: [f32; 4] = [1.0, 0.92, 0.84, 0.76];
 /// A page as a PDF. With `on_one_page`, letters grow smaller as far as they
 /// must, within reason; what is longer than that has several pages.
 pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8>, ReportError> {
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     // A page that is too long at every size is easier to read at full size.
     let scale = match on_one_page {
         true => scale_of_one_page(page, look, &w)?.unwrap_or(1.0),
@@ -38,7 +38,7 @@ pub fn print_each(
     let Some(first) = pages.first() else {
         return Ok(None);
     };
-    let w = Words::new(look.locale)?;
+    let w = Words::new(look.locale);
     let mut document = Document::new(*look, title, first.under.clone());
     for page in pages {
         let scale = scale_of_one_page(page, look, &w)?.unwrap_or(1.0);
@@ -302,6 +302,7 @@ mod tests {
                         strand: c.strand.as_str().into(),
                         title: c.title.get(language).into(),
                         i_can: c.i_can.get(language).into(),
+                        shown_in: None,
                         has_exercises: true,
                     },
                     phase: Phase::Review,
@@ -323,7 +324,7 @@ mod tests {
 
     #[test]
     fn a_family_page_and_a_conference_page_are_one_page_at_their_fullest() {
-        for language in [Language::En, Language::Es] {
+        for &language in Language::all() {
             let locale = Locale::from(language);
             let student = fullest(language);
             let date = "2026-11-24".parse().unwrap();
@@ -338,7 +339,7 @@ mod tests {
                         paper,
                         density: Density::Roomy,
                     };
-                    let w = Words::new(locale).unwrap();
+                    let w = Words::new(locale);
                     let fits = scale_of_one_page(&page, &look, &w).unwrap();
                     assert!(fits.is_some(), "{} {paper:?} {language:?}", page.title);
                     assert!(print(&page, &look, true).unwrap().starts_with(b"%PDF-"));

@@ -107,8 +107,8 @@ impl SheetPart {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use surefoot_catalogue::{Catalogue, ConceptId};
-    use surefoot_exercises::bank::{OwnForm, OwnKind, OwnText};
+    use surefoot_catalogue::{Catalogue, ConceptId, Language, Text};
+    use surefoot_exercises::bank::{OwnForm, OwnKind};
     use surefoot_exercises::concepts_with_exercises;
 
     fn own(number: usize, level: Level) -> OwnExercise {
@@ -116,10 +116,10 @@ mod tests {
             concept: ConceptId::new("own-tides").unwrap(),
             level,
             kind: OwnKind::WholeNumber,
-            question: OwnText {
-                text: format!("How many boats are number {number}?"),
-                es: None,
-            },
+            question: Text::one(
+                Language::first(),
+                format!("How many boats are number {number}?"),
+            ),
             choices: Vec::new(),
             answer: number.to_string(),
             form: OwnForm::Any,

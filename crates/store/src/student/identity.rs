@@ -47,11 +47,10 @@ pub struct HandInRow {
     pub last_sequence: u32,
 }
 
-fn language_word(language: Language) -> &'static str {
-    match language {
-        Language::En => "en",
-        Language::Es => "es",
-    }
+/// The language of a column; an unknown tag is an error that names it.
+fn language_at(row: &Row<'_>, column: usize) -> rusqlite::Result<Language> {
+    let tag = row.get_ref(column)?.as_str()?;
+    Language::tagged(tag).map_err(|_| unknown(column, "language", tag))
 }
 
 fn theme_word(theme: StudentTheme) -> &'static str {
@@ -115,11 +114,7 @@ impl StudentStore {
                         seat: row.get(3)?,
                         nickname: row.get(4)?,
                         picture: row.get(5)?,
-                        language: match row.get_ref(6)?.as_str()? {
-                            "en" => Language::En,
-                            "es" => Language::Es,
-                            other => return Err(unknown(6, "language", other)),
-                        },
+                        language: language_at(row, 6)?,
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
                         evenings: row.get(8)?,
@@ -161,7 +156,7 @@ impl StudentStore {
                 student.seat,
                 student.nickname,
                 student.picture,
-                language_word(student.language),
+                student.language.as_str(),
                 student.minutes,
                 student.evenings,
                 theme_word(student.look.theme),

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { AVATARS } from './avatars';
-import { hasWords, setLanguage } from '../words';
+import { hasWords, LANGUAGES, setLanguage } from '../words';
 
 const ids = Object.keys(AVATARS);
 
-test.each(['en', 'es'] as const)('each picture has a name in %s', (language) => {
+test.each(LANGUAGES.map(({ tag }) => tag))('each picture has a name in %s', (language) => {
   setLanguage(language);
   expect(ids.filter((id) => !hasWords(`picture-${id}`))).toEqual([]);
 });

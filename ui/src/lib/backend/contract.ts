@@ -109,13 +109,9 @@ expr: Expr, } | { "kind": "text",
  */
 text: string, } | { "kind": "words", 
 /**
- * English.
+ * The words.
  */
-en: string, 
-/**
- * Spanish.
- */
-es: string, } | { "kind": "word", 
+words: Text, } | { "kind": "word", 
 /**
  * Its Fluent message id.
  */
@@ -804,19 +800,11 @@ id: string,
 /**
  * A short title.
  */
-title: string, 
-/**
- * The same in Spanish; empty for the same words.
- */
-title_es: string, 
+title: Text, 
 /**
  * The "I can" statement.
  */
-i_can: string, 
-/**
- * The same in Spanish; empty for the same words.
- */
-i_can_es: string, 
+i_can: Text, 
 /**
  * Its strand, once chosen.
  */
@@ -880,6 +868,10 @@ title: string,
  * "I can" statement in the language asked for.
  */
 i_can: string, 
+/**
+ * The language of the title, if it is missing in the language asked for.
+ */
+shown_in?: Language, 
 /**
  * Whether there are exercises for it; without, it is self-rated only.
  */
@@ -2438,6 +2430,10 @@ text: string, } | { "code": "unknown_strand",
 /**
  * As written.
  */
+text: string, } | { "code": "unknown_language", 
+/**
+ * Its tag as written.
+ */
 text: string, } | { "code": "bad_grade", 
 /**
  * As written.
@@ -2931,6 +2927,10 @@ kind: OwnKind,
  */
 question: string, 
 /**
+ * The language of the question, if it is missing in the language of the screens.
+ */
+shown_in?: Language, 
+/**
  * Its answer, as plain text.
  */
 answer: string, };
@@ -3031,6 +3031,10 @@ id: string,
  * Its question or title.
  */
 words: string, 
+/**
+ * Languages of the program in which one of its texts is missing.
+ */
+missing_in: Array<Language>, 
 /**
  * Parts of the file that were left out.
  */
@@ -4713,6 +4717,7 @@ concept: string,
  * The date; nothing for "not this year".
  */
 date: string | null, };
+export type Text = { [tag in Language]?: string };
 export type Theme = "system" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Today = { 
 /**

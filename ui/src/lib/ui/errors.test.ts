@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../backend';
 import { errorWords, refusalWords, seatCodeWords, type Trouble } from '.';
-import { setLanguage } from '../words';
+import { LANGUAGES, setLanguage } from '../words';
 import { reasonWords } from '../../student/reason';
 
 type OfCode<T extends { code: string }> = { [C in T['code']]: Extract<T, { code: C }> };
@@ -75,7 +75,7 @@ const REASONS: OfCode<Reason> = {
 /** A missing message or argument shows in these brackets. */
 const MISSING = /[⟨⟩{}]/;
 
-describe.each(['en', 'es'] as const)('%s', (language) => {
+describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
   test.each([...Object.values(ERRORS), ...SCREEN_TROUBLES])(
     'error $code says what happened and what to do',
     (error) => {

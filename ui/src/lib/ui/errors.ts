@@ -6,7 +6,7 @@ import {
   type Refusal,
   type SeatCodeError,
 } from '../backend';
-import { hasWords, kebab, number, say } from '../words';
+import { hasWords, kebab, nameOf, number, say } from '../words';
 
 /** A call that failed, or a file of the screens themselves that did not load. */
 export type Trouble = CallError | { code: 'part' } | { code: 'words'; language: Language };
@@ -25,7 +25,7 @@ export function errorWords(error: Trouble): string[] {
       return [say('error-part'), say('error-kept'), say('error-part-do')];
     case 'words':
       return [
-        say('error-words', { name: say(`language-${error.language}`) }),
+        say('error-words', { name: nameOf(error.language) }),
         say('error-kept'),
         say('error-part-do'),
       ];

@@ -6,6 +6,7 @@ export { default as ErrorBox } from './ErrorBox.svelte';
 export { default as Icon } from './Icon.svelte';
 export { default as LeaveDialog } from './LeaveDialog.svelte';
 export { default as Load } from './Load.svelte';
+export { default as OnlyIn } from './OnlyIn.svelte';
 export { default as Options } from './Options.svelte';
 export { default as Progress } from './Progress.svelte';
 export { default as Stones } from './Stones.svelte';

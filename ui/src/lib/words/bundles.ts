@@ -1,10 +1,7 @@
 import { FluentBundle, FluentResource } from '@fluent/bundle';
 import type { Language, MessageFile } from '../backend/contract';
+import { lineOf, WORDS } from './languages';
 
-/** `es-US` writes 1,234.5 as the classes here do; plain `es` would write 1234,5. */
-export const LOCALES: Record<Language, string> = { en: 'en-US', es: 'es-US' };
-
-const FILES = { en: () => import('./en'), es: () => import('./es') };
 const bundles: Partial<Record<Language, FluentBundle>> = {};
 
 /** Where the words of exercises come from: the program, which has them for its sheets. */
@@ -35,10 +32,10 @@ function once(doing: (language: Language) => Promise<void>) {
   };
 }
 
-/** Loads the messages of the screens in one language; a slip in a file is an error at once. */
+/** Loads the messages of the screens in one language; a fault in a file is an error at once. */
 export const load = once(async (language) => {
-  const made = new FluentBundle(LOCALES[language], { useIsolating: false });
-  const files = (await FILES[language]()).default;
+  const made = new FluentBundle(lineOf(language).locale, { useIsolating: false });
+  const files = (await WORDS[language]()).default;
   for (const [area, text] of Object.entries(files)) add(made, { area, text });
   bundles[language] = made;
 });

@@ -1,10 +1,11 @@
-import { FluentNumber, type FluentVariable, type Scope } from '@fluent/bundle';
-import { decimalSign, inSigns } from './signs.svelte';
+import { FluentNumber, type FluentVariable } from '@fluent/bundle';
+import { numberFormat } from './formats';
+import { inSigns } from './signs.svelte';
 
-/** A count that chooses the plural as ever and is written in the student's signs. */
+/** A count that chooses the plural as usual and is written in the student's signs. */
 class Counted extends FluentNumber {
-  override toString(scope?: Scope): string {
-    return inSigns(scope ? super.toString(scope) : String(this.value));
+  override toString(): string {
+    return inSigns(numberFormat('en-US', {}).format(this.value));
   }
 }
 
@@ -12,7 +13,6 @@ type Args = Record<string, FluentVariable>;
 
 /** The arguments of a sentence with their numbers in the student's signs. */
 export function counted(args: Args): Args {
-  if (decimalSign() === '.') return args;
   return Object.fromEntries(
     Object.entries(args).map(([name, arg]) => [
       name,

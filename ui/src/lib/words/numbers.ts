@@ -1,17 +1,16 @@
-import { LOCALES } from './bundles';
+import { locale } from './chosen.svelte';
 import { dateFormat, listFormat, numberFormat } from './formats';
 import { inSigns } from './signs.svelte';
-import { language } from './words.svelte';
 
 /** A number for reading, such as 1,234, with a true minus sign. */
 export function number(value: number | bigint, digits = 0): string {
-  const format = numberFormat(LOCALES[language()], { maximumFractionDigits: digits });
+  const format = numberFormat('en-US', { maximumFractionDigits: digits });
   return inSigns(format.format(value)).replace('-', '−');
 }
 
 /** A share from 0 to 1 as whole percent. */
 export function percent(share: number): string {
-  return inSigns(numberFormat(LOCALES[language()], { style: 'percent' }).format(share));
+  return inSigns(numberFormat(locale(), { style: 'percent' }).format(share));
 }
 
 /** An exact decimal such as `-1234.50`: digits grouped, none dropped, a true minus sign. */
@@ -37,16 +36,16 @@ export function date(iso: string, style: DateStyle = 'weekday'): string {
   // Noon in UTC: the same calendar day wherever the device stands.
   const at = new Date(Date.UTC(year, month - 1, day, 12));
   const options = { ...STYLES[style], timeZone: 'UTC' };
-  return dateFormat(LOCALES[language()], options).format(at);
+  return dateFormat(locale(), options).format(at);
 }
 
-/** Words as they stand at the beginning: a Spanish day has no capital of its own. */
+/** Words with a capital first, as at the beginning of a line. */
 export function opening(words: string): string {
   const [first = ''] = words;
-  return first.toLocaleUpperCase(LOCALES[language()]) + words.slice(first.length);
+  return first.toLocaleUpperCase(locale()) + words.slice(first.length);
 }
 
 /** Things in a row: "a, b, and c". */
 export function list(things: string[]): string {
-  return listFormat(LOCALES[language()], { type: 'conjunction' }).format(things);
+  return listFormat(locale(), { type: 'conjunction' }).format(things);
 }

@@ -1,9 +1,11 @@
 import type { FluentVariable } from '@fluent/bundle';
-import type { Arg, Expr, Say } from '../backend/contract';
+import type { Arg, Block, Expr, Language, Say } from '../backend/contract';
 import { spoken } from '../math/spoken';
+import { language } from './chosen.svelte';
+import { LANGUAGES, textIn } from './languages';
 import { exact } from './numbers';
 import { numberBreak } from './signs.svelte';
-import { language, sayFromProgram } from './words.svelte';
+import { sayFromProgram } from './words.svelte';
 
 /** Stand around an argument's name where mathematics goes into a sentence. */
 const MATH_START = '\u{E000}';
@@ -27,7 +29,7 @@ function variable(name: string, arg: Arg, aloud: boolean): FluentVariable {
     case 'word':
       return sayFromProgram(arg.id);
     case 'words':
-      return language() === 'es' ? arg.es : arg.en;
+      return textIn(arg.words, language());
   }
 }
 
@@ -55,6 +57,17 @@ export function pieces(sentence: Say): Piece[] {
     else if (part !== '') found.push({ text: part });
   }
   return found;
+}
+
+/** The language of blocks that have a text, but none in the language of the screens. */
+export function shownIn(blocks: Block[]): Language | null {
+  const texts = blocks.flatMap((block) =>
+    block.kind === 'say'
+      ? Object.values(block.say.args).flatMap((arg) => (arg.kind === 'words' ? [arg.words] : []))
+      : [],
+  );
+  const missing = texts.find((text) => text[language()] === undefined);
+  return (missing && LANGUAGES.find(({ tag }) => missing[tag] !== undefined)?.tag) ?? null;
 }
 
 /** The sentence as plain words, mathematics read out: for names and alternatives. */

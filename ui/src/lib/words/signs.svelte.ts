@@ -1,4 +1,6 @@
 import type { DecimalSign } from '../backend/contract';
+import { language } from './chosen.svelte';
+import { lineOf } from './languages';
 
 /** How the student who is at work writes numbers; what reads it changes with it. */
 const chosen = $state<{ sign: DecimalSign }>({ sign: 'language' });
@@ -10,9 +12,10 @@ export function setDecimalSign(to: DecimalSign): void {
   chosen.sign = to;
 }
 
-/** The sign between ones and tenths: a point, as both languages are written here. */
+/** The sign between ones and tenths: the student's, or that of the language. */
 export function decimalSign(): '.' | ',' {
-  return chosen.sign === 'comma' ? ',' : '.';
+  const sign = chosen.sign === 'language' ? lineOf(language()).decimal_sign : chosen.sign;
+  return sign === 'comma' ? ',' : '.';
 }
 
 /** Between numbers in a row, where a comma could be taken for a decimal sign. */

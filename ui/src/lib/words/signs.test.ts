@@ -5,7 +5,16 @@ import { typed } from '../answer/typed';
 import Math from '../math/Math.svelte';
 import { spoken } from '../math/spoken';
 import { row } from '../math/tokens';
-import { exact, number, percent, plain, say, setDecimalSign, setLanguage } from '.';
+import {
+  exact,
+  LANGUAGES,
+  number,
+  percent,
+  plain,
+  say,
+  setDecimalSign,
+  setLanguage,
+} from '.';
 
 const decimal = (text: string): Expr => ({ kind: 'number', text });
 const PAIR: Expr = { kind: 'pair', x: decimal('1.5'), y: decimal('2') };
@@ -15,7 +24,7 @@ afterEach(() => {
   setLanguage('en');
 });
 
-describe.each(['en', 'es'] as const)('%s', (language) => {
+describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
   test('numbers are written with a point unless a comma is asked for', () => {
     setLanguage(language);
     for (const sign of ['language', 'point'] as const) {

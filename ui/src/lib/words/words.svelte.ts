@@ -1,23 +1,19 @@
 import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
 import { load, loaded, loadExercises } from './bundles';
+import { language, speak } from './chosen.svelte';
 import { counted } from './counted';
 import type { MessageId } from './message-ids';
 
-/** The language of the screens; what reads it changes with it. */
-const chosen = $state<{ language: Language }>({ language: 'en' });
-let asked: Language = 'en';
+/** The language that was asked for last. */
+let asked: Language = language();
 
 /** What came of loading a language; nothing while it was not asked for or is on its way. */
 const came = $state<Partial<Record<Language, 'loaded' | 'failed'>>>({});
 
-export function language(): Language {
-  return chosen.language;
-}
-
 /** What came of loading a language, once something did. */
-export function wordsOf(language: Language): 'loaded' | 'failed' | undefined {
-  return came[language];
+export function wordsOf(of: Language): 'loaded' | 'failed' | undefined {
+  return came[of];
 }
 
 /** Speaks a language: at once when it is loaded, else as soon as it is. */
@@ -48,11 +44,6 @@ export function loadExerciseWords(of: Language = asked): Promise<void> {
   return loadExercises(of);
 }
 
-function speak(to: Language): void {
-  chosen.language = to;
-  document.documentElement.lang = to;
-}
-
 /** A sentence of the message files. A number chooses the plural and is grouped. */
 export function say(id: MessageId, args?: Record<string, FluentVariable>): string {
   return sayFromProgram(id, args);
@@ -60,24 +51,24 @@ export function say(id: MessageId, args?: Record<string, FluentVariable>): strin
 
 /** As `say`, for an id that the program sent. */
 export function sayFromProgram(id: string, args?: Record<string, FluentVariable>): string {
-  return format(chosen.language, id, args);
+  return format(language(), id, args);
 }
 
 /** As `say`, in a language that is loaded. */
 export function sayIn(
-  language: Language,
+  to: Language,
   id: MessageId,
   args?: Record<string, FluentVariable>,
 ): string {
-  return format(language, id, args);
+  return format(to, id, args);
 }
 
 function format(
-  language: Language,
+  to: Language,
   id: string,
   args: Record<string, FluentVariable> | undefined,
 ): string {
-  const bundle = loaded(language);
+  const bundle = loaded(to);
   const pattern = bundle?.getMessage(id)?.value;
   if (!pattern) return missing(id);
   const errors: Error[] = [];
@@ -87,14 +78,14 @@ function format(
 
 /** An attribute of a message, such as the teacher's name of a misconception. */
 export function sayPart(id: string, part: string): string {
-  const bundle = loaded(chosen.language);
+  const bundle = loaded(language());
   const pattern = bundle?.getMessage(id)?.attributes[part];
   return pattern ? bundle.formatPattern(pattern) : missing(id);
 }
 
 /** Whether there is such a message in the language of the screens. */
 export function hasWords(id: string): id is MessageId {
-  return loaded(chosen.language)?.hasMessage(id) ?? false;
+  return loaded(language())?.hasMessage(id) ?? false;
 }
 
 function missing(id: string): string {

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { LANGUAGES } from '.';
 
 const FOLDER = '../shared/messages/';
 
@@ -18,29 +19,30 @@ function shape(language: string, file: string): Map<string, string> {
   return found;
 }
 
-const files = readdirSync(`${FOLDER}en`);
+const languages = readdirSync(FOLDER);
+const [first = ''] = LANGUAGES.map(({ tag }) => tag);
+const files = readdirSync(FOLDER + first).filter((file) => file.endsWith('.ftl'));
 
-test('both languages have the same files', () => {
-  expect(readdirSync(`${FOLDER}es`)).toEqual(files);
+test('a folder and a line make a language', () => {
+  expect(languages.toSorted()).toEqual(LANGUAGES.map(({ tag }) => tag).toSorted());
 });
 
-describe.each(files)('%s', (file) => {
-  const en = shape('en', file);
-  const es = shape('es', file);
-
-  test('has the same messages in both languages', () => {
-    expect([...es.keys()]).toEqual([...en.keys()]);
+describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
+  test('has the same files as the first language', () => {
+    expect(readdirSync(FOLDER + language)).toEqual(readdirSync(FOLDER + first));
   });
-  test('has messages with the same arguments in both languages', () => {
-    expect(Object.fromEntries(es)).toEqual(Object.fromEntries(en));
+  test.each(files)('%s has the same messages with the same arguments', (file) => {
+    const [want, have] = [shape(first, file), shape(language, file)];
+    expect([...have.keys()]).toEqual([...want.keys()]);
+    expect(Object.fromEntries(have)).toEqual(Object.fromEntries(want));
   });
 });
 
-test('no message id stands twice', () => {
-  const ids = files.flatMap((file) => [...shape('en', file).keys()]);
+test('no message id is given twice', () => {
+  const ids = files.flatMap((file) => [...shape(first, file).keys()]);
   expect(ids.filter((id, place) => ids.indexOf(id) !== place)).toEqual([]);
 });
 
 test('there are messages to compare', () => {
-  expect(files.flatMap((file) => [...shape('en', file).keys()]).length).toBeGreaterThan(300);
+  expect(files.flatMap((file) => [...shape(first, file).keys()]).length).toBeGreaterThan(300);
 });

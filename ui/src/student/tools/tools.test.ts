@@ -1,6 +1,6 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
-import { setLanguage } from '../../lib/words';
+import { LANGUAGES, setLanguage } from '../../lib/words';
 import * as blocks from './blocks';
 import * as chart from './chart';
 import * as clock from './clock';
@@ -213,24 +213,27 @@ test('arrows stay in the field', () => {
 });
 
 describe.each(TOOL_IDS)('%s', (id) => {
-  test.each(['en', 'es'] as const)('tells its state, and takes steps back, in %s', async (to) => {
-    setLanguage(to);
-    const Tool = TOOLS[id].screen;
-    const history = TOOLS[id].history();
-    const { container } = render(Tool, { history });
-    const state = () => screen.getByTestId('tool-state').textContent;
-    const first = state();
-    expect(first).toBeTruthy();
-    // The first thing that changes what is told; every tool can be worked by these alone.
-    for (const button of container.querySelectorAll('button, textarea')) {
-      if (button instanceof HTMLTextAreaElement) {
-        await fireEvent.change(button, { target: { value: 'two words' } });
-      } else await fireEvent.click(button);
-      if (state() !== first) break;
-    }
-    expect(state()).not.toBe(first);
-    expect(container.innerHTML).not.toMatch(/NaN|undefined|Infinity|⟨/);
-    while (history.canUndo) await fireEvent.click(screen.getByTestId('tool-undo'));
-    expect(state()).toBe(first);
-  });
+  test.each(LANGUAGES.map(({ tag }) => tag))(
+    'tells its state, and takes steps back, in %s',
+    async (to) => {
+      setLanguage(to);
+      const Tool = TOOLS[id].screen;
+      const history = TOOLS[id].history();
+      const { container } = render(Tool, { history });
+      const state = () => screen.getByTestId('tool-state').textContent;
+      const first = state();
+      expect(first).toBeTruthy();
+      // The first thing that changes what is told; every tool can be worked by these alone.
+      for (const button of container.querySelectorAll('button, textarea')) {
+        if (button instanceof HTMLTextAreaElement) {
+          await fireEvent.change(button, { target: { value: 'two words' } });
+        } else await fireEvent.click(button);
+        if (state() !== first) break;
+      }
+      expect(state()).not.toBe(first);
+      expect(container.innerHTML).not.toMatch(/NaN|undefined|Infinity|⟨/);
+      while (history.canUndo) await fireEvent.click(screen.getByTestId('tool-undo'));
+      expect(state()).toBe(first);
+    },
+  );
 });

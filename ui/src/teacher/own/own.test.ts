@@ -7,10 +7,8 @@ const draft: ConceptDraft = {
   at: 'CFItems[1]',
   key: 'k',
   id: 'own-k',
-  title: 'Read a gauge',
-  title_es: '',
-  i_can: 'The student reads a water gauge.',
-  i_can_es: '',
+  title: { en: 'Read a gauge', es: 'Leer un medidor' },
+  i_can: { en: 'The student reads a water gauge.' },
   strand: null,
   grade: 4,
   before: [],
@@ -20,7 +18,7 @@ const draft: ConceptDraft = {
 };
 
 test('a draft is found by its words, its code and what it stands under', () => {
-  for (const words of ['', 'GAUGE', 'of.4.w', 'measuring'])
+  for (const words of ['', 'GAUGE', 'leer', 'of.4.w', 'measuring'])
     expect(matches(draft, words)).toBe(true);
   expect(matches(draft, 'fractions')).toBe(false);
 });
@@ -31,7 +29,7 @@ test('what was chosen for all fills only what is missing', () => {
 });
 
 test('an import is counted over its files', () => {
-  const line = { line: 2, id: 'a', words: 'b', left_out: [] };
+  const line = { line: 2, id: 'a', words: 'b', left_out: [], missing_in: [] };
   const refused = { line: 3, at: '', fault: { code: 'no_key' as const } };
   const one: OwnImport = {
     number: 1,

@@ -1,5 +1,6 @@
-import type { ConceptDraft, OwnImport, Strand } from '../../lib/backend';
+import type { ConceptDraft, Language, OwnImport, Strand, Text } from '../../lib/backend';
 import { valuesOf } from '../../lib/exhaustive';
+import { LANGUAGES } from '../../lib/words';
 
 /** The strands in the order of the catalogue. */
 export const STRANDS = valuesOf<Strand>({
@@ -29,9 +30,15 @@ export function tally(one: OwnImport): { taken: number; refused: number } {
 export function matches(draft: ConceptDraft, words: string): boolean {
   const wanted = words.trim().toLowerCase();
   if (wanted === '') return true;
-  return [draft.title, draft.i_can, draft.under, ...draft.codes].some((text) =>
+  const texts = [...Object.values(draft.title), ...Object.values(draft.i_can)];
+  return [...texts, draft.under, ...draft.codes].some((text) =>
     text.toLowerCase().includes(wanted),
   );
+}
+
+/** The languages that a text has, in the order of the table. */
+export function languagesOf(text: Text): Language[] {
+  return LANGUAGES.map(({ tag }) => tag).filter((tag) => text[tag] !== undefined);
 }
 
 /** The picked drafts with what was chosen for all of them where they say nothing themselves. */

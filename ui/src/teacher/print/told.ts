@@ -1,5 +1,5 @@
 import type { PrintOptions, ReportInfo } from '../../lib/backend';
-import { say } from '../../lib/words';
+import { nameOf, say } from '../../lib/words';
 import { asks, faults, mostOfEach, type Chosen } from './report';
 
 /** Concepts on a sheet for one student, as the program takes them. */
@@ -7,7 +7,7 @@ const CONCEPTS_OF_ONE = 6;
 
 /** What will be made, in a sentence. */
 export function told(report: ReportInfo, chosen: Chosen, options: PrintOptions): string {
-  const language = say(`language-${options.language}`);
+  const language = nameOf(options.language);
   if (!asks(report, 'paper')) return say('print-will-table', { language });
   const paper = say(options.paper === 'a4' ? 'slips-a4' : 'slips-letter');
   const counted = mostOfEach(report) !== null;

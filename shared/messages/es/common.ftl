@@ -26,8 +26,9 @@ phase-preview = Adelanto
 phase-practice = Práctica
 phase-review = Repaso
 
-language-en = English
-language-es = Español
+## A text that is missing in the language of the screens.
+only-in = solo en { $language }
+
 theme-system = Como el dispositivo
 theme-light = Claro
 theme-dark = Oscuro

@@ -26,8 +26,9 @@ phase-preview = Preview
 phase-practice = Practice
 phase-review = Review
 
-language-en = English
-language-es = Español
+## A text that is missing in the language of the screens.
+only-in = only in { $language }
+
 theme-system = As the device
 theme-light = Light
 theme-dark = Dark

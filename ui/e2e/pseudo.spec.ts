@@ -1,0 +1,62 @@
+// Every screen of a student, the desk of a class without hand-ins, and every print, in the
+// pseudo-language: what is not translated or does not fit shows.
+import { test } from './fixtures';
+import { expectNone, printFaults, PSEUDO, pseudoAt } from './measure/pseudo';
+import { makeClass } from './own-class';
+import { DESK } from './sizes';
+import { walkStudent } from './walk/student';
+import { walkOwnDesk } from './walk/teacher';
+
+test.use({ pseudo: true });
+test.setTimeout(1_200_000);
+
+const TYPED = ['Room 3', 'Wren'];
+
+test('every screen of a student', async ({ page, bridge }) => {
+  const { codes, pack } = await makeClass(bridge);
+  const faults: string[] = [];
+  const way = { page, bridge, language: PSEUDO, pack, code: codes[0] ?? '' };
+  await walkStudent(
+    way,
+    pseudoAt(page, 'student', ['tablet', 'phone'], faults, () => TYPED),
+  );
+  expectNone(faults);
+});
+
+test.describe(() => {
+  test.use(DESK);
+  test('the desk of a class without hand-ins', async ({ page, bridge }) => {
+    await makeClass(bridge);
+    const faults: string[] = [];
+    await walkOwnDesk(
+      { page, bridge, language: PSEUDO },
+      pseudoAt(page, 'own-desk', ['landscape'], faults, () => TYPED),
+    );
+    expectNone(faults);
+  });
+});
+
+test('sheets, chart and slips on paper', async ({ bridge }) => {
+  const { id } = await makeClass(bridge, { names: ['Amina', 'Bao'] });
+  const setup = await bridge.call('class_setup', { class: id });
+  const concepts = setup.rotation.flat().filter(({ concept }) => concept.has_exercises);
+  const faults: string[] = [];
+  for (const what of [
+    ...concepts.map(({ concept }) => ({
+      kind: 'sheet' as const,
+      concepts: [concept.id],
+      level: 2 as const,
+      count: 4,
+      with_key: true,
+      seed: 1,
+    })),
+    { kind: 'chart' as const },
+    { kind: 'slips' as const, with_names: true },
+  ]) {
+    const look = { language: PSEUDO, paper: 'letter' as const, roomy: true };
+    const { file_name } = await bridge.call('print', { class: id, what, look });
+    const name = what.kind === 'sheet' ? what.concepts.join() : what.kind;
+    faults.push(...printFaults(name, bridge.savedAt(file_name), [...TYPED, 'Amina', 'Bao']));
+  }
+  expectNone(faults);
+});
