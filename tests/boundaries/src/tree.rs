@@ -13,6 +13,8 @@ const SKIPPED: &[&str] = &[
     "node_modules",
     "dist",
     "dist-bridge",
+    "dist-contact",
+    "dist-gallery",
     "gen",
     "shots",
     "__pycache__",
