@@ -14,11 +14,9 @@ export default defineConfig(
     ignores: [
       'dist',
       'dist-bridge',
-      'dist-gallery',
       'dist-contact',
       'node_modules',
       'coverage',
-      'e2e/**',
       'measure/**',
       'src/lib/backend/contract.ts',
     ],
@@ -48,6 +46,17 @@ export default defineConfig(
       'svelte/no-at-html-tags': 'error',
       // Keys are named by tests in Rust as they are by people: as they stand.
       'svelte/no-navigation-without-resolve': 'off',
+    },
+  },
+  {
+    files: ['e2e/**', 'playwright.config.ts'],
+    rules: {
+      // Tests wait for what they expect, never for a time.
+      'no-restricted-globals': ['error', 'setTimeout', 'setInterval'],
+      'no-restricted-syntax': [
+        'error',
+        { selector: "Identifier[name='waitForTimeout']", message: 'Expect something.' },
+      ],
     },
   },
   { files: ['src/lib/backend/**'], rules: { 'no-restricted-imports': 'off' } },

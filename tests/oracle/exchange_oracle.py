@@ -351,21 +351,23 @@ def changes():
         (["device"], ["A" * 22, "A" * 21 + "B", "A" * 21, "A" * 23, "A" * 21 + "="]),
         (["device_recipient"], ["age1", "AGE1" + "Q" * 58]),
         (["check_ins"], [[], None, {}]),
-        (first + ["confidence"], [0, 3, None, 4, -1, "2", 2.5, True]),
-        (first + ["outcome"], ["right", "wrong", "not_done", None, "Right", "perhaps"]),
+        (first + ["confidence"], [None, 2, {}, {"at": 1}, {"value": 1}, {"at": 1, "value": 1, "more": 0}]),
+        (first + ["confidence", "value"], [0, 3, None, 4, -1, "2", 2.5, True]),
+        (first + ["confidence", "at"], [1, 0, 4294967295, 4294967296, None]),
+        (first + ["outcome"], [None, "right", {"at": 1, "value": "right"}, {"at": 0, "value": "right"}]),
+        (first + ["outcome"], [{"at": 1, "value": value} for value in ["wrong", "not_done", None, "Right", "perhaps"]]),
         (first + ["concept"], ["a", "a-b-9", "A", "a--b", "-a", "", "a" * 64, "a" * 65, "<b>"]),
-        (first + ["sequence"], [1, 0, 4294967295, 4294967296]),
         (first + ["seconds"], [3]),
         (first + ["note"], ["hello"]),
         (count + ["sure"], [None, 0, 4, "sure"]),
         (count + ["alone"], [0, 10000, 10001, -1]),
         (practice + ["answers"], [[], None]),
-        (practice + ["mistakes"], [{}, {"a": 1}, {"a": 0}, {"a": 10001}, {"A b": 1}, {"=1+1": 1}, []]),
+        (practice + ["misconceptions"], [{}, {"a": 1}, {"a": 0}, {"a": 10001}, {"A b": 1}, {"=1+1": 1}, []]),
     ]:
         for value in values:
             yield f"{'/'.join(map(str, path))} = {value!r}"[:90], put(path, value)
     for path in [["revision"], ["device_key"], ["practice"], first + ["confidence"], first + ["outcome"],
-                 count + ["sure"], count + ["wrong"], practice + ["mistakes"]]:
+                 count + ["sure"], count + ["wrong"], practice + ["misconceptions"]]:
         yield f"without {'/'.join(map(str, path))}", drop(path)
 
 

@@ -73,20 +73,16 @@ class Desk:
 
 
 def last_ratings(store):
-    """The last rating of each seat on each concept: of a day the latest tap counts."""
-    last = {}
+    """The last rating of each seat on each concept, by the order of the student's taps.
+
+    Each of these seats has one device, so its rows are in that order already.
+    """
     lines = store.execute(
-        "SELECT seat, concept, school_date, sequence, confidence FROM check_in"
-        " WHERE school_date <= ? ORDER BY school_date, sequence",
+        "SELECT seat, concept, confidence FROM check_in"
+        " WHERE school_date <= ? AND confidence IS NOT NULL ORDER BY confidence_at",
         (TODAY,),
     )
-    days = {}
-    for seat, concept, day, _, confidence in lines:
-        days[seat, concept, day] = confidence
-    for (seat, concept, _day), confidence in sorted(days.items(), key=lambda one: one[0][2]):
-        if confidence is not None:
-            last[seat, concept] = confidence
-    return last
+    return {(seat, concept): confidence for seat, concept, confidence in lines}
 
 
 def text_of(pdf):

@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# The screens in Chromium against the real calls. Every ui/e2e/*.e2e.mjs is a run.
+# The screens in Chromium against the real calls: ui/playwright.config.ts.
 . "$(dirname "$0")/lib.sh"
 
 need_rust
@@ -7,11 +7,5 @@ c_compiler
 system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
 check "bridge" commands
-export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot
-export BRIDGE=$CARGO_TARGET_DIR/debug/surefoot-bridge
-CHROMIUM=$(command -v chromium || command -v chromium-browser || command -v google-chrome || true)
-export CHROMIUM
-for run in ui/e2e/*.e2e.mjs; do
-  [ -f "$run" ] || continue
-  check "browser $(basename "$run" .e2e.mjs)" node "$run"
-done
+# Playwright sets FORCE_COLOR for its workers, and Node warns where both are set.
+check "browser" env -u NO_COLOR FORCE_COLOR=0 npm --prefix ui run browser

@@ -26,7 +26,8 @@ use surefoot_exchange::*;
 use surefoot_exercises::Level;
 use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind, OwnText, OwnWrong};
 use surefoot_record::{
-    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MistakeCode, Practice, SeatToken,
+    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MisconceptionCode, Practice, Said,
+    SeatToken,
 };
 use surefoot_store::Durability;
 
@@ -200,10 +201,16 @@ fn hand_in(world: &World) -> Outcomes<HandIn> {
                 device: world.device.clone(),
                 date,
                 concept: concept.clone(),
-                sequence,
-                confidence: Confidence::ALL.get(mixed(sequence) % 5).copied(),
+                confidence: Some(Said {
+                    at: sequence,
+                    value: Confidence::ALL.get(mixed(sequence) % 5).copied(),
+                }),
                 outcome: [Some(Outcome::Right), Some(Outcome::Wrong), None]
-                    [mixed(sequence + 1) % 3],
+                    [mixed(sequence + 1) % 3]
+                    .map(|outcome| Said {
+                        at: sequence,
+                        value: Some(outcome),
+                    }),
             });
             sequence += 1;
             practice.push(Practice {
@@ -217,7 +224,10 @@ fn hand_in(world: &World) -> Outcomes<HandIn> {
                     with_help: u32::try_from(mixed(sequence + 1) % 4)?,
                     wrong: u32::try_from(mixed(sequence + 2) % 3)?,
                 }],
-                mistakes: BTreeMap::from([(MistakeCode::new("added-denominators")?, 1)]),
+                misconceptions: BTreeMap::from([(
+                    MisconceptionCode::new("added-denominators")?,
+                    1,
+                )]),
             });
         }
     }
@@ -251,8 +261,8 @@ fn write(folder: &Path) -> Outcomes<()> {
         signing_seed: CarryFile::seed_text(&world.student),
         sealing_identity: world.student_identity.to_text(),
         class_pack: CarryFile::class_pack_text(&pack_file),
-        check_ins: record.check_in_entries(),
-        practice: record.practice_entries(),
+        check_ins: record.check_ins().to_vec(),
+        practice: record.practice().to_vec(),
         store: CarriedStore {
             version: 1,
             body: serde_json::json!({ "minutes": 10 }),
@@ -288,8 +298,8 @@ fn write(folder: &Path) -> Outcomes<()> {
         "seat": world.seat,
         "slip": slip,
         "class_recipient": world.class.recipient(),
-        "check_ins": record.check_ins.len(),
-        "practice": record.practice.len(),
+        "check_ins": record.check_ins().len(),
+        "practice": record.practice().len(),
         "passphrase": PASSPHRASE,
     });
     fs::write(folder.join("facts.json"), facts.to_string())?;

@@ -26,8 +26,8 @@ use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
 use student_year::{HandInsAt, StudentPlan, live_weeks};
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
-use surefoot_desk::views::{NewAssignment, NewClass};
-use surefoot_desk::{self, Chance};
+use surefoot_desk::{self, ClassSecrets};
+use surefoot_desk::{NewAssignment, NewClass};
 use surefoot_store::{DeskStore, Durability};
 
 /// Weeks of the whole school year.
@@ -163,7 +163,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let seed = |what: &str| seed32(plan.seed, what);
     let mut class_id = [0; 16];
     class_id.copy_from_slice(&seed("class")[..16]);
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id,
         sealing: seed("sealing"),
         signing: seed("signing"),
@@ -231,7 +231,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let account = import_files(&desk, waiting, plan.today, &Progress::default())?;
     for file in &account.files {
         match file.verdict {
-            surefoot_desk::views::Verdict::Refused { .. } => refused += 1,
+            surefoot_desk::Verdict::Refused { .. } => refused += 1,
             _ => imported += 1,
         }
     }

@@ -1,7 +1,7 @@
 //! From the errors of each area to the codes of the screens.
 
 use crate::CallError;
-use surefoot_desk::TeacherError;
+use surefoot_desk::DeskError;
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_store::StoreError;
 use surefoot_student::StudentError;
@@ -61,22 +61,22 @@ impl From<StudentError> for CallError {
     }
 }
 
-impl From<TeacherError> for CallError {
-    fn from(error: TeacherError) -> Self {
+impl From<DeskError> for CallError {
+    fn from(error: DeskError) -> Self {
         match error {
-            TeacherError::NotFound(what) => Self::NotFound { what: what.into() },
-            TeacherError::Invalid { field, rule } => Self::Invalid {
-                field: field.into(),
-                rule: rule.into(),
+            DeskError::NotFound(what) => Self::NotFound { what: what.into() },
+            DeskError::Invalid { field, rule } => Self::Invalid {
+                field: field.as_str().into(),
+                rule: rule.as_str().into(),
             },
-            TeacherError::Calendar(error) => Self::Calendar { error },
-            TeacherError::Rotation(error) => Self::Rotation { error },
-            TeacherError::Refused(refusal) => refusal.into(),
-            TeacherError::Evidence(error) => Self::Storage {
+            DeskError::Calendar(error) => Self::Calendar { error },
+            DeskError::Rotation(error) => Self::Rotation { error },
+            DeskError::Refused(refusal) => refusal.into(),
+            DeskError::Evidence(error) => Self::Storage {
                 detail: error.to_string(),
             },
-            TeacherError::Faulty(detail) => Self::Storage { detail },
-            TeacherError::Store(error) => error.into(),
+            DeskError::Faulty(detail) => Self::Storage { detail },
+            DeskError::Store(error) => error.into(),
         }
     }
 }

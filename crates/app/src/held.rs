@@ -6,7 +6,7 @@ use crate::{CallError, Nothing, Removed, RemovedId, RemovedWhat, Start, StoreNam
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 use surefoot_desk::{self, OpenClass};
-use surefoot_store::desk::HeldRows;
+use surefoot_store::desk::RemovedRows;
 
 /// How long a removal can be taken back.
 const HELD_FOR: Duration = Duration::from_mins(10);
@@ -24,7 +24,7 @@ pub(crate) struct Held {
 struct Removal {
     world: World,
     about: Removed,
-    rows: HeldRows,
+    rows: RemovedRows,
     since: Instant,
 }
 
@@ -36,7 +36,7 @@ impl Held {
 
 impl App {
     /// Holds what was removed.
-    pub(crate) fn hold(&self, class: &OpenClass, what: RemovedWhat, rows: HeldRows) {
+    pub(crate) fn hold(&self, class: &OpenClass, what: RemovedWhat, rows: RemovedRows) {
         let mut held = lock(&self.held);
         held.last_number += 1;
         let removal = Removal {
@@ -90,7 +90,7 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`] when its time is up, [`CallError::Invalid`] when
     /// its place was given away, or the store's.
-    pub fn bring_back(&self, id: RemovedId) -> Result<Start, CallError> {
+    pub fn restore(&self, id: RemovedId) -> Result<Start, CallError> {
         let world = self.world();
         self.with_desk(|desk| {
             let mut held = lock(&self.held);
@@ -100,7 +100,7 @@ impl App {
                 .ok_or_else(|| CallError::NotFound {
                     what: "removed".into(),
                 })?;
-            surefoot_desk::bring_back(desk, &held.removals[place].rows)?;
+            surefoot_desk::restore(desk, &held.removals[place].rows)?;
             held.removals.remove(place);
             drop(held);
             self.keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
@@ -113,7 +113,7 @@ impl App {
     ///
     /// # Errors
     /// The store's.
-    pub fn let_go(&self, id: RemovedId) -> Result<Start, CallError> {
+    pub fn discard(&self, id: RemovedId) -> Result<Start, CallError> {
         lock(&self.held)
             .removals
             .retain(|one| one.about.number != id.number);

@@ -51,13 +51,13 @@ pub use views::*;
 pub use voice::{Voice, VoiceMissing};
 
 use surefoot_catalogue::catalogue_file::CatalogueReading;
-use surefoot_desk::group_views::{GroupPage, GroupsDesk, GroupsView};
-use surefoot_desk::own_views::{OwnDesk, OwnExercisePage, OwnTried};
-use surefoot_desk::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
-use surefoot_desk::views::{
+use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
-    ImportAccount, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
+    ImportReport, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
+use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
+use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};
@@ -124,9 +124,9 @@ contract::calls! { App, CallError;
     seat_holdings(SeatId) -> SeatHoldings;
     remove_seat(SeatId) -> ClassSetup;
     delete_class(ClassId) -> Start;
-    bring_back(RemovedId) -> Start;
-    let_go(RemovedId) -> Start;
-    spare_concepts(ClassId) -> Vec<PlacedConcept>;
+    restore(RemovedId) -> Start;
+    discard(RemovedId) -> Start;
+    unscheduled_concepts(ClassId) -> Vec<PlacedConcept>;
     set_taught_from(TaughtFrom) -> ClassSetup;
     read_pacing(PacingText) -> PacingList;
     set_first_lessons(FirstLessons) -> ClassSetup;
@@ -137,8 +137,8 @@ contract::calls! { App, CallError;
     join_slips(ClassId) -> Vec<JoinSlip>;
     save_class_pack(ClassId) -> FileMade;
     import_hand_ins(ImportAsked) -> Option<JobId>;
-    imports(Nothing) -> Vec<ImportAccount>;
-    undo_import(Nothing) -> Vec<ImportAccount>;
+    imports(Nothing) -> Vec<ImportReport>;
+    undo_import(Nothing) -> Vec<ImportReport>;
     watch(Nothing) -> Watch;
     watch_folder(Nothing) -> Watch;
     unwatch_folder(Nothing) -> Watch;
@@ -154,7 +154,7 @@ contract::calls! { App, CallError;
     note_talk(TalkNoted) -> Nothing;
     groups_desk(ClassId) -> GroupsDesk;
     suggest_groups(GroupsAsked) -> GroupsView;
-    weigh_groups(GroupsEdited) -> GroupsView;
+    score_groups(GroupsEdited) -> GroupsView;
     keep_groups(GroupsKept) -> GroupsDesk;
     group_page(GroupPageAsked) -> GroupPage;
     record_group(GroupResult) -> GroupsDesk;

@@ -7,7 +7,7 @@ use crate::{
     OwnImportId, RemovedWhat,
 };
 use surefoot_catalogue::catalogue_file::{CatalogueReading, MOST_CATALOGUE_BYTES};
-use surefoot_desk::own_views::{OwnDesk, OwnExercisePage, OwnTried};
+use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
 use surefoot_store::DeskStore;
 
 impl App {

@@ -8,7 +8,7 @@ use crate::{
 };
 use surefoot_catalogue::Catalogue;
 use surefoot_catalogue::Locale;
-use surefoot_desk::views::FileMade;
+use surefoot_desk::FileMade;
 use surefoot_desk::{self, OpenClass};
 use surefoot_exercises::Level;
 use surefoot_record::Class;

@@ -8,7 +8,7 @@ use std::io::{self, Write as _};
 use std::path::Path;
 use surefoot_desk::{self, OpenClass};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::HeldRows;
+use surefoot_store::desk::RemovedRows;
 
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
@@ -110,7 +110,7 @@ impl App {
         &self,
         class: &str,
         what: impl FnOnce(&OpenClass) -> RemovedWhat,
-        work: impl FnOnce(&DeskStore) -> Result<HeldRows, CallError>,
+        work: impl FnOnce(&DeskStore) -> Result<RemovedRows, CallError>,
     ) -> Result<(), CallError> {
         self.none_running()?;
         self.with_desk(|desk| {

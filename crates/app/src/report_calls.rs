@@ -4,7 +4,7 @@ use crate::app::App;
 use crate::{CallError, FileKind, ReportWanted, TableAsked, TableWanted};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::Locale;
-use surefoot_desk::views::FileMade;
+use surefoot_desk::FileMade;
 use surefoot_desk::{self, OpenClass};
 use surefoot_report::Look;
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
@@ -100,8 +100,7 @@ impl App {
         let language = look.locale.language;
         let bytes = self.with_class(class, |desk, class| {
             let mut pages = Vec::new();
-            for seat in &class.seats {
-                let page = surefoot_desk::student_page(desk, class, seat.number, language, today)?;
+            for page in surefoot_desk::student_pages(desk, class, language, today)? {
                 if !page.concepts.is_empty() {
                     let title = &class.row.title;
                     pages.push(family::family_page(&page, title, today, look.locale)?);

@@ -8,7 +8,7 @@ use crate::{
 };
 use chrono::NaiveDate;
 use std::fs;
-use surefoot_desk::views::ClassSummary;
+use surefoot_desk::ClassSummary;
 use surefoot_exercises::messages;
 use surefoot_student::views::Profile;
 

@@ -11,7 +11,7 @@ use surefoot_exchange::{BACKUP_CAPS, CARRY_CAPS};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};
-use surefoot_student::{self, Joined, NewStudent, Wishes};
+use surefoot_student::{self, Joined, NewStudent, Tapped, Wishes};
 
 impl App {
     pub(crate) fn as_student<T>(
@@ -156,8 +156,10 @@ impl App {
                 today,
                 tap.date,
                 &tap.concept,
-                tap.confidence,
-                tap.outcome,
+                Tapped {
+                    confidence: tap.confidence,
+                    outcome: tap.outcome,
+                },
             )?;
             Ok(surefoot_student::today(
                 store,
@@ -306,8 +308,9 @@ impl App {
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
     pub fn hand_in_preview(&self, id: StudentId) -> Result<HandInPreview, CallError> {
+        let today = self.this_day();
         self.as_student(&id.student, |store, joined| {
-            Ok(surefoot_student::hand_in_preview(store, joined)?)
+            Ok(surefoot_student::hand_in_preview(store, joined, today)?)
         })
     }
 

@@ -16,11 +16,11 @@ use std::fs;
 use std::path::Path;
 use std::sync::mpsc;
 use std::thread;
-use surefoot_desk::views::{
+use surefoot_desk::{self, ClassSecrets, Import, OpenClass};
+use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileMade,
-    ImportAccount, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
+    ImportReport, JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
-use surefoot_desk::{self, Chance, Import, OpenClass};
 use surefoot_store::{DeskStore, Durability};
 
 /// Files that may stand opened while the desk is busy with the one before them.
@@ -36,7 +36,7 @@ pub fn import_files(
     sources: Vec<FileSource>,
     today: NaiveDate,
     progress: &Progress,
-) -> Result<ImportAccount, CallError> {
+) -> Result<ImportReport, CallError> {
     let sources = unzipped(sources);
     progress.expect(sources.len());
     let import = Import::begin(desk, today)?;
@@ -64,8 +64,8 @@ pub fn import_files(
     Ok(import.end(stopped)?)
 }
 
-fn chance_for_a_class() -> Result<Chance, CallError> {
-    Ok(Chance {
+fn chance_for_a_class() -> Result<ClassSecrets, CallError> {
+    Ok(ClassSecrets {
         class_id: chance::bytes()?,
         sealing: chance::bytes()?,
         signing: chance::bytes()?,
@@ -326,9 +326,13 @@ impl App {
     ///
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
-    pub fn spare_concepts(&self, id: ClassId) -> Result<Vec<PlacedConcept>, CallError> {
+    pub fn unscheduled_concepts(&self, id: ClassId) -> Result<Vec<PlacedConcept>, CallError> {
         let language = self.language();
-        self.with_desk(|desk| Ok(surefoot_desk::spare_concepts(desk, &id.class, language)?))
+        self.with_desk(|desk| {
+            Ok(surefoot_desk::unscheduled_concepts(
+                desk, &id.class, language,
+            )?)
+        })
     }
 
     /// Sets the bounds of practice at home, and the test it aims at.
@@ -407,7 +411,7 @@ impl App {
     pub(crate) fn start_import(
         &self,
         sources: Vec<FileSource>,
-        after: impl FnOnce(&ImportAccount) -> Result<(), CallError> + Send + 'static,
+        after: impl FnOnce(&ImportReport) -> Result<(), CallError> + Send + 'static,
     ) -> Result<JobId, CallError> {
         let (path, today) = (self.here().desk(), self.this_day());
         let copies = (self.world() == World::Own).then(|| self.here().desk_copies());
@@ -430,7 +434,7 @@ impl App {
     ///
     /// # Errors
     /// The store's.
-    pub fn imports(&self, _: Nothing) -> Result<Vec<ImportAccount>, CallError> {
+    pub fn imports(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
         self.with_desk(|desk| Ok(surefoot_desk::imports(desk)?))
     }
 
@@ -438,7 +442,7 @@ impl App {
     ///
     /// # Errors
     /// [`CallError::NotFound`], or the store's.
-    pub fn undo_import(&self, _: Nothing) -> Result<Vec<ImportAccount>, CallError> {
+    pub fn undo_import(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
         self.with_desk(|desk| {
             surefoot_desk::undo_import(desk)?;
             Ok(surefoot_desk::imports(desk)?)

@@ -6,9 +6,9 @@ use crate::{
     CallError, ClassId, Entries, EntryAsked, GroupPageAsked, GroupResult, GroupsAsked,
     GroupsEdited, GroupsKept, Nothing, SeatId, TalkAsked, TalkNoted,
 };
-use surefoot_desk::group_views::{GroupPage, GroupsDesk, GroupsView};
-use surefoot_desk::teaching_views::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{self, GroupEffort};
+use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
+use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 
 impl App {
     /// Ratings beside results.
@@ -97,10 +97,10 @@ impl App {
     ///
     /// # Errors
     /// [`CallError::Invalid`], [`CallError::NotFound`], or the store's.
-    pub fn weigh_groups(&self, edited: GroupsEdited) -> Result<GroupsView, CallError> {
+    pub fn score_groups(&self, edited: GroupsEdited) -> Result<GroupsView, CallError> {
         let (language, today) = (self.language(), self.this_day());
         self.with_class(&edited.class, |desk, class| {
-            Ok(surefoot_desk::weigh_groups(
+            Ok(surefoot_desk::score_groups(
                 desk,
                 class,
                 language,

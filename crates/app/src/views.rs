@@ -2,7 +2,7 @@
 
 use crate::{CallError, DamagedStore, YearOver};
 use serde::{Deserialize, Serialize};
-use surefoot_desk::views::{ClassSummary, ImportAccount};
+use surefoot_desk::{ClassSummary, ImportReport};
 use surefoot_student::views::{Language, Profile};
 use ts_rs::TS;
 
@@ -127,7 +127,7 @@ pub enum JobResult {
     /// An import is over, perhaps stopped on the way.
     Import {
         /// Its account.
-        account: ImportAccount,
+        account: ImportReport,
     },
     /// It failed, or was stopped.
     Failed {

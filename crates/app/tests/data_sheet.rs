@@ -10,6 +10,7 @@ use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use surefoot_app::Progress;
 use surefoot_app::demo::{DemoPlan, make};
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{Checked, HAND_IN_CAPS, HandInExpectations, SealingIdentity, open_hand_in};
 use surefoot_record::SeatToken;
@@ -140,13 +141,13 @@ fn personal(store: &StudentStore) {
             device: me.device.clone(),
             sequence,
             date,
-            concept: "g4-angle-measure".into(),
+            concept: ConceptId::new("g4-angle-measure").unwrap(),
             level: 2,
             generator_version: 777_001,
             seed: 900_719_925_474_099,
             sure: Some(Confidence::OnMyOwn),
             result: AnswerResult::Wrong,
-            mistake: None,
+            misconception: None,
             seconds: 47_113,
             response: r#"{"kind":"number","text":"31415926"}"#.into(),
         })
@@ -155,7 +156,7 @@ fn personal(store: &StudentStore) {
         .put_open_exercise(&OpenRow {
             exercise: "open-exercise-name".into(),
             opened_on: "2026-09-03".parse().unwrap(),
-            concept: "g4-angle-measure".into(),
+            concept: ConceptId::new("g4-angle-measure").unwrap(),
             level: 3,
             seed: 800_719_925_474_099,
             reason: surefoot_practice::Reason::Focus,
@@ -164,7 +165,7 @@ fn personal(store: &StudentStore) {
             hints: 0,
             tries: 1,
             seconds: 58_117,
-            mistake: None,
+            misconception: None,
             response: Some(r#"{"kind":"number","text":"27182818"}"#.into()),
             draft: Some(r#"{"kind":"boxes","texts":["16180339"],"half_day":null}"#.into()),
         })
@@ -305,7 +306,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         "hedgehog",
         "31415926",
         "sevens",
-        &joined.student.device,
+        joined.student.device.as_str(),
     ] {
         assert!(!holds(&made.bytes, words.as_bytes()) && !made.file_name.contains(words));
     }

@@ -1,5 +1,6 @@
-//! Why a teacher's use-case did not go through.
+//! Why a use-case of the desk failed.
 
+use std::fmt;
 use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
 use surefoot_exchange::Refusal;
@@ -7,27 +8,27 @@ use surefoot_insight::EvidenceError;
 use surefoot_store::StoreError;
 use thiserror::Error;
 
-/// Why a teacher's use-case did not go through. What was stored stays.
+/// Why a use-case of the desk failed. The store is unchanged.
 #[derive(Debug, Error)]
-pub enum TeacherError {
+pub enum DeskError {
     /// No such class, seat, concept, device or assignment.
     #[error("no such {0}")]
     NotFound(&'static str),
-    /// A value that cannot be taken.
+    /// A value that is not allowed.
     #[error("{field}: {rule}")]
     Invalid {
         /// Which value.
-        field: &'static str,
+        field: Field,
         /// The rule it breaks.
-        rule: &'static str,
+        rule: Rule,
     },
-    /// A school year that cannot be.
+    /// An invalid school year.
     #[error(transparent)]
     Calendar(#[from] CalendarError),
-    /// A rotation that cannot be.
+    /// An invalid rotation.
     #[error(transparent)]
     Rotation(#[from] RotationError),
-    /// A file that cannot be made or read.
+    /// A file that cannot be made or is refused.
     #[error(transparent)]
     Refused(#[from] Refusal),
     /// More reports than a class can have.
@@ -36,14 +37,149 @@ pub enum TeacherError {
     /// The built-in catalogue or a stored value is faulty.
     #[error("{0}")]
     Faulty(String),
-    /// The store's.
+    /// An error of the store.
     #[error(transparent)]
     Store(#[from] StoreError),
 }
 
-impl TeacherError {
-    /// A [`TeacherError::Invalid`].
-    pub(super) fn invalid(field: &'static str, rule: &'static str) -> Self {
+impl DeskError {
+    /// A [`DeskError::Invalid`].
+    pub(super) fn invalid(field: Field, rule: Rule) -> Self {
         Self::Invalid { field, rule }
     }
+}
+
+/// A value that a use-case checks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Field {
+    /// Exercises of each concept of an assignment.
+    Amount,
+    /// An answer to an own exercise.
+    Answer,
+    /// A class key.
+    Class,
+    /// Concepts of a class, an assignment or an import.
+    Concepts,
+    /// Dates of lessons, entries or assignments.
+    Dates,
+    /// Small groups or wishes for them.
+    Groups,
+    /// Minutes for talk.
+    Minutes,
+    /// Names of students.
+    Names,
+    /// The bounds of practice at home.
+    Practice,
+    /// Removed rows to be restored.
+    Removed,
+    /// A roster file.
+    Roster,
+    /// The seats of a class.
+    Seats,
+    /// A share-safe table.
+    ShareTable,
+    /// The title of a class.
+    Title,
+}
+
+impl Field {
+    /// Its word for the screens.
+    #[must_use]
+    pub const fn as_str(self) -> &'static str {
+        match self {
+            Self::Amount => "amount",
+            Self::Answer => "answer",
+            Self::Class => "class",
+            Self::Concepts => "concepts",
+            Self::Dates => "dates",
+            Self::Groups => "groups",
+            Self::Minutes => "minutes",
+            Self::Names => "names",
+            Self::Practice => "practice",
+            Self::Removed => "removed",
+            Self::Roster => "roster",
+            Self::Seats => "seats",
+            Self::ShareTable => "share_table",
+            Self::Title => "title",
+        }
+    }
+}
+
+impl fmt::Display for Field {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.as_str())
+    }
+}
+
+/// A rule that a value breaks.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Rule {
+    /// The class is at this desk already.
+    AlreadyHere,
+    /// No plan can fulfil it.
+    Contradiction,
+    /// It has no content.
+    Empty,
+    /// It is in the rotation.
+    InRotation,
+    /// An earlier table shows nearly the same class.
+    NearlySameClass,
+    /// It has no exercises.
+    NoExercises,
+    /// Nothing of it may be shown.
+    Nothing,
+    /// It is not text in UTF-8.
+    NotText,
+    /// The dates are in the wrong order.
+    Order,
+    /// It is outside its range.
+    Range,
+    /// Its number or id is in use.
+    Taken,
+    /// There are too few.
+    TooFew,
+    /// It is too long.
+    TooLong,
+    /// There are too many.
+    TooMany,
+    /// It cannot be read.
+    Unreadable,
+    /// A bound of practice at home: the word of `PracticeRules::fault`.
+    Practice(&'static str),
+}
+
+impl Rule {
+    /// Its word for the screens.
+    #[must_use]
+    pub const fn as_str(self) -> &'static str {
+        match self {
+            Self::AlreadyHere => "already_here",
+            Self::Contradiction => "contradiction",
+            Self::Empty => "empty",
+            Self::InRotation => "in_rotation",
+            Self::NearlySameClass => "nearly_same_class",
+            Self::NoExercises => "no_exercises",
+            Self::Nothing => "nothing",
+            Self::NotText => "not_text",
+            Self::Order => "order",
+            Self::Range => "range",
+            Self::Taken => "taken",
+            Self::TooFew => "too_few",
+            Self::TooLong => "too_long",
+            Self::TooMany => "too_many",
+            Self::Unreadable => "unreadable",
+            Self::Practice(word) => word,
+        }
+    }
+}
+
+impl fmt::Display for Rule {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.as_str())
+    }
+}
+
+/// A [`DeskError::Faulty`] from another error.
+pub(crate) fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
 }

@@ -1,15 +1,41 @@
-//! Exercises to do or discuss together, with the slip worth talking about.
+//! Exercises to do or discuss in class, with a misconception worth talking about.
 
-use super::group_views::{SampleExercise, SampleSlip};
+use serde::{Deserialize, Serialize};
 use surefoot_exercises::bank::OwnExercise;
+use surefoot_exercises::{Block, ItemView, Say};
 use surefoot_exercises::{Item, Level, generate, has_generator};
+use ts_rs::TS;
 
-/// Seeds tried until the wished slip can happen on an exercise.
+/// An exercise with its key, and the misconception to talk about.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct SampleExercise {
+    /// The exercise.
+    pub item: ItemView,
+    /// The answer in words or figures.
+    pub answer: Vec<Block>,
+    /// The worked solution.
+    pub steps: Vec<Vec<Block>>,
+    /// A misconception that leads to a wrong answer here.
+    pub misconception: Option<SampleMisconception>,
+}
+
+/// A misconception and the answer it leads to.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct SampleMisconception {
+    /// Its code.
+    pub code: String,
+    /// The wrong answer.
+    pub answer: Vec<Block>,
+    /// What to tell a student who answered so.
+    pub say: Say,
+}
+
+/// Most seeds tried to get an exercise with the wanted misconception.
 const MOST_TRIES: u64 = 24;
 
-/// An exercise on `concept`. Of the slips in `wished` (commonest first) the
+/// An exercise on `concept`. Of the misconceptions in `wished` (commonest first) the
 /// first one that can happen is shown with the answer it leads to; without
-/// one, any slip the exercise knows. A concept without a generator gives one of the
+/// one, any misconception the exercise knows. A concept without a generator gives one of the
 /// teacher's own exercises; `None` without either.
 pub(super) fn sample(
     own: &[OwnExercise],
@@ -39,20 +65,20 @@ pub(super) fn sample(
     }
 }
 
-/// One of a concept's own exercises, by the seed. Its wrong answers have no name that
-/// could be talked about.
+/// One of a concept's own exercises, by the seed. Its wrong answers belong to no named
+/// misconception.
 fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
     let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;
     let item = own.get(place)?.item().ok()?;
     Some(SampleExercise {
-        slip: None,
+        misconception: None,
         ..shown(&item, None)
     })
 }
 
 fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     let worked = item.worked();
-    let slip = item
+    let misconception = item
         .mistakes
         .iter()
         .find(|m| code.is_none_or(|code| m.code == code))
@@ -61,7 +87,7 @@ fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
                 answer: mistake.answer.clone(),
                 ..item.clone()
             };
-            SampleSlip {
+            SampleMisconception {
                 code: mistake.code.clone().into_owned(),
                 answer: as_answered.worked().answer,
                 say: mistake.say.clone(),
@@ -71,7 +97,7 @@ fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
         item: item.view(),
         answer: worked.answer,
         steps: worked.steps,
-        slip,
+        misconception,
     }
 }
 
@@ -81,21 +107,21 @@ mod tests {
     use surefoot_exercises::concepts_with_exercises;
 
     #[test]
-    fn every_concept_gives_an_exercise_whose_slip_differs_from_its_answer() {
-        let mut with_slip = 0;
+    fn every_concept_gives_an_exercise_whose_misconception_differs_from_its_answer() {
+        let mut with_misconception = 0;
         for concept in concepts_with_exercises() {
             let found = sample(&[], concept, Level::Expected, 7, &[]).unwrap();
             assert!(!found.item.prompt.is_empty() && !found.answer.is_empty());
-            if let Some(slip) = &found.slip {
-                assert_ne!(slip.answer, found.answer, "{concept}");
-                with_slip += 1;
+            if let Some(misconception) = &found.misconception {
+                assert_ne!(misconception.answer, found.answer, "{concept}");
+                with_misconception += 1;
             }
         }
-        assert!(with_slip > 60, "{with_slip}");
+        assert!(with_misconception > 60, "{with_misconception}");
     }
 
     #[test]
-    fn the_wished_slip_is_found_and_an_unknown_one_is_no_harm() {
+    fn the_wished_misconception_is_found_and_an_unknown_one_is_no_harm() {
         let concept = concepts_with_exercises().next().unwrap();
         let item = generate(concept, Level::Expected, 3).unwrap();
         let code = item.mistakes[0].code.clone().into_owned();
@@ -107,9 +133,16 @@ mod tests {
             std::slice::from_ref(&code),
         )
         .unwrap();
-        assert_eq!(wished.slip.unwrap().code, code);
-        let unknown = sample(&[], concept, Level::Expected, 3, &["no-such-slip".into()]).unwrap();
-        assert!(unknown.slip.is_some());
+        assert_eq!(wished.misconception.unwrap().code, code);
+        let unknown = sample(
+            &[],
+            concept,
+            Level::Expected,
+            3,
+            &["no-such-misconception".into()],
+        )
+        .unwrap();
+        assert!(unknown.misconception.is_some());
         assert!(sample(&[], "no-such-concept", Level::Expected, 3, &[]).is_none());
     }
 }

@@ -19,8 +19,8 @@ pub const HAND_IN_FORMAT: u32 = 1;
 /// Answers one (device, date, concept) can have of one kind.
 pub const MOST_ANSWERS: u32 = 10_000;
 
-/// Kinds of mistakes one (device, date, concept) can have.
-pub const MOST_MISTAKE_CODES: usize = 64;
+/// Kinds of misconceptions one (device, date, concept) can have.
+pub const MOST_MISCONCEPTIONS: usize = 64;
 
 /// A hand-in as it stands inside the seal. `shared/schema/hand-in.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -59,18 +59,27 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
             return Err(bad(at("answers")));
         }
     }
-    if entry.mistakes.len() > MOST_MISTAKE_CODES
-        || entry.mistakes.values().any(|&n| n == 0 || n > MOST_ANSWERS)
+    if entry.misconceptions.len() > MOST_MISCONCEPTIONS
+        || entry
+            .misconceptions
+            .values()
+            .any(|&n| n == 0 || n > MOST_ANSWERS)
     {
-        return Err(bad(at("mistakes")));
+        return Err(bad(at("misconceptions")));
     }
     Ok(())
 }
 
 /// Checks entries beyond what their types say.
 pub(super) fn check_entries(check_ins: &[CheckIn], practice: &[Practice]) -> Result<(), Refusal> {
-    if let Some(place) = check_ins.iter().position(|entry| entry.sequence == 0) {
-        return Err(bad(format!("check_ins[{place}].sequence")));
+    for (place, entry) in check_ins.iter().enumerate() {
+        let begins_at_0 = |at: Option<u32>| at == Some(0);
+        if begins_at_0(entry.confidence.map(|said| said.at)) || entry.sequence() == 0 {
+            return Err(bad(format!("check_ins[{place}].confidence.at")));
+        }
+        if begins_at_0(entry.outcome.map(|said| said.at)) {
+            return Err(bad(format!("check_ins[{place}].outcome.at")));
+        }
     }
     for (place, entry) in practice.iter().enumerate() {
         if entry.sequence == 0 {
@@ -96,7 +105,7 @@ impl HandIn {
         check_entries(&self.check_ins, &self.practice)
     }
 
-    /// The entries as a record: of each (device, date, concept) the highest sequence.
+    /// The entries as a record: one for each (device, date, concept).
     #[must_use]
     pub fn record(&self) -> Record {
         Record::from_entries(

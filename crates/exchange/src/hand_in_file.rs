@@ -20,8 +20,8 @@ use surefoot_record::{ClassId, SeatToken};
 /// The least size of a hand-in's frame; larger ones double.
 pub const HAND_IN_STEP_BYTES: usize = 16 * 1024;
 
-/// Seals a hand-in for a class. Entries are put in order, and of each key only
-/// the highest sequence goes along, so the same record gives the same content.
+/// Seals a hand-in for a class. Entries go in the order of their keys,
+/// each key once, so that the same record gives the same content.
 ///
 /// # Errors
 /// [`Refusal`] when this hand-in would not be taken: `device_key` is not
@@ -34,10 +34,10 @@ pub fn seal_hand_in(
     if hand_in.device_key != key.public() {
         return Err(bad("device_key"));
     }
-    let record = hand_in.record();
+    let (check_ins, practice) = hand_in.record().into_entries();
     let ordered = HandIn {
-        check_ins: record.check_in_entries(),
-        practice: record.practice_entries(),
+        check_ins,
+        practice,
         ..hand_in.clone()
     };
     ordered.check_content()?;
@@ -282,8 +282,7 @@ fn flags_of(hand_in: &HandIn, class: &HandInExpectations<'_>, today: NaiveDate) 
     let record = hand_in.record();
     let (mut future, mut outside) = (Odd::default(), Odd::default());
     let mut unknown = BTreeSet::new();
-    for key in record.keys() {
-        let date = key.date;
+    for (_, date, concept) in record.keys() {
         if date > today {
             future.add((date - today).num_days(), date);
         }
@@ -291,8 +290,8 @@ fn flags_of(hand_in: &HandIn, class: &HandInExpectations<'_>, today: NaiveDate) 
             let days_off = (class.first_day - date).max(date - class.last_day);
             outside.add(days_off.num_days(), date);
         }
-        if !class.concepts.contains(&key.concept) {
-            unknown.insert(&key.concept);
+        if !class.concepts.contains(concept) {
+            unknown.insert(concept);
         }
     }
     let mut flags = Vec::new();

@@ -115,10 +115,10 @@ text_id!(
 );
 
 text_id!(
-    /// The code of a recognised mistake: lower-case letters and digits joined
+    /// The code of a recognised misconception: lower-case letters and digits joined
     /// by single hyphens, at most 64 characters.
-    MistakeCode,
-    "mistake code",
+    MisconceptionCode,
+    "misconception code",
     "lower-case letters and digits joined by single hyphens, at most 64 characters",
     |text| text.len() <= 64
         && text.split('-').all(|word| {
@@ -178,8 +178,8 @@ mod tests {
             assert!(SeatToken::new(bad).is_err(), "{bad}");
         }
         for bad in ["", "-a", "a--b", "A", "<b>", "a b"] {
-            assert!(MistakeCode::new(bad).is_err(), "{bad}");
+            assert!(MisconceptionCode::new(bad).is_err(), "{bad}");
         }
-        assert!(MistakeCode::new("added-denominators").is_ok());
+        assert!(MisconceptionCode::new("added-denominators").is_ok());
     }
 }

@@ -1,21 +1,26 @@
 //! What both sides know of a class and a student: the class's year, concepts and
-//! own exercises, a check-in, a practice result, and their keys.
+//! own exercises; a student's appearance and goals; a check-in, a practice result,
+//! their keys, and in [`counts`] the one rule of what counts of them.
 //!
-//! Knows nothing of files, stores, screens or estimates.
+//! Today, the carry file, sealing, import and the board all use these types and
+//! that rule.
+//!
+//! Must never know where an entry comes from or is stored: nothing of files,
+//! stores, screens or estimates.
 
 mod appearance;
 mod class;
+pub mod counts;
 mod entry;
 mod goal;
 mod ids;
 mod union;
-mod view;
 pub mod wire;
 
 pub use appearance::{DecimalSign, StudentLook, StudentTheme, TEXT_PERCENTS};
 pub use class::{Class, ConceptName};
-pub use entry::{AnswerCount, CheckIn, Practice};
+pub use counts::{Counted, CountedDates, Counting, what_counts};
+pub use entry::{AnswerCount, CheckIn, Key, Practice, Said};
 pub use goal::Goal;
-pub use ids::{AssignmentId, ClassId, DeviceId, IdError, MistakeCode, SEAT_SIGNS, SeatToken};
-pub use union::{CheckInState, Key, PracticeState, Record};
-pub use view::{DayOfConcept, Said, View};
+pub use ids::{AssignmentId, ClassId, DeviceId, IdError, MisconceptionCode, SEAT_SIGNS, SeatToken};
+pub use union::Record;

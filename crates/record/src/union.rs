@@ -1,75 +1,62 @@
-//! Putting records together, and reading them across devices.
+//! Putting records together.
 //!
-//! A record is a set of entries keyed by (device, school date, concept); of
-//! two entries with one key the higher sequence stays. That makes the union
-//! idempotent, commutative and associative: files may come twice, late, or in
-//! any order, and the end is the same.
+//! A record is a set of entries, one for each (device, school date, concept). Of two
+//! entries with one key the newer content stays: of a check-in the rating and the
+//! outcome each by itself. That makes the union idempotent, commutative and
+//! associative: files may come twice, late or in any order, and the end is the same.
 
-use crate::entry::{AnswerCount, CheckIn, Practice};
-use crate::{DeviceId, MistakeCode};
-use chrono::NaiveDate;
-use std::collections::BTreeMap;
-use surefoot_catalogue::ConceptId;
-use surefoot_catalogue::rating::{Confidence, Outcome};
+use crate::entry::{CheckIn, Entry, Key, Practice};
 
-/// What an entry is about.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub struct Key {
-    /// The device.
-    pub device: DeviceId,
-    /// School date.
-    pub date: NaiveDate,
-    /// The concept.
-    pub concept: ConceptId,
-}
-
-/// A check-in without its key. The order is the order of precedence.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-pub struct CheckInState {
-    /// See [`CheckIn::sequence`].
-    pub sequence: u32,
-    /// The rating, if one stands.
-    pub confidence: Option<Confidence>,
-    /// How it went, if marked.
-    pub outcome: Option<Outcome>,
-}
-
-/// Practice counts without their key. The order is the order of precedence.
-#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
-pub struct PracticeState {
-    /// See [`Practice::sequence`].
-    pub sequence: u32,
-    /// Counts, "not said" first.
-    pub answers: Vec<AnswerCount>,
-    /// Recognised mistakes.
-    pub mistakes: BTreeMap<MistakeCode, u32>,
-}
-
-/// Everything known of one student.
+/// Everything known of one student, in the order of the keys.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Record {
-    /// Check-ins by key.
-    pub check_ins: BTreeMap<Key, CheckInState>,
-    /// Practice by key.
-    pub practice: BTreeMap<Key, PracticeState>,
+    check_ins: Vec<CheckIn>,
+    practice: Vec<Practice>,
 }
 
-/// Keeps the greater of two states. Two states of one sequence cannot come
-/// from one honest device; then the content decides, the same way everywhere.
-fn keep_greater<S: Ord>(map: &mut BTreeMap<Key, S>, key: Key, state: S) -> bool {
-    match map.entry(key) {
-        std::collections::btree_map::Entry::Vacant(place) => {
-            place.insert(state);
-            true
-        }
-        std::collections::btree_map::Entry::Occupied(mut held) => {
-            let newer = state > *held.get();
-            if newer {
-                held.insert(state);
+/// Entries by key, each key once.
+fn united<E: Entry>(mut entries: Vec<E>) -> Vec<E> {
+    // A record that was written by this program is in order already.
+    if !entries.is_sorted_by(|a, b| a.key() < b.key()) {
+        entries.sort_by(|a, b| a.key().cmp(&b.key()));
+        let mut kept: Vec<E> = Vec::with_capacity(entries.len());
+        for entry in entries {
+            match kept.last_mut().filter(|last| last.key() == entry.key()) {
+                Some(last) => drop(last.absorb(entry)),
+                None => kept.push(entry),
             }
-            newer
+        }
+        return kept;
+    }
+    entries
+}
+
+/// Takes `other` into `here`, both in order. Returns the keys' places in the
+/// result whose entries are new or newer.
+fn merge<E: Entry>(here: &mut Vec<E>, other: Vec<E>) -> Vec<usize> {
+    let mut changed = Vec::new();
+    let mut result = Vec::with_capacity(here.len().max(other.len()));
+    let mut mine = std::mem::take(here).into_iter().peekable();
+    for theirs in other {
+        while let Some(entry) = mine.next_if(|entry| entry.key() < theirs.key()) {
+            result.push(entry);
+        }
+        match mine.next_if(|entry| entry.key() == theirs.key()) {
+            Some(mut entry) => {
+                if entry.absorb(theirs) {
+                    changed.push(result.len());
+                }
+                result.push(entry);
+            }
+            None => {
+                changed.push(result.len());
+                result.push(theirs);
+            }
         }
     }
+    result.extend(mine);
+    *here = result;
+    changed
 }
 
 impl Record {
@@ -79,110 +66,60 @@ impl Record {
         check_ins: impl IntoIterator<Item = CheckIn>,
         practice: impl IntoIterator<Item = Practice>,
     ) -> Self {
-        let mut record = Self::default();
-        for entry in check_ins {
-            let key = Key {
-                device: entry.device,
-                date: entry.date,
-                concept: entry.concept,
-            };
-            let state = CheckInState {
-                sequence: entry.sequence,
-                confidence: entry.confidence,
-                outcome: entry.outcome,
-            };
-            keep_greater(&mut record.check_ins, key, state);
-        }
-        for entry in practice {
-            let key = Key {
-                device: entry.device,
-                date: entry.date,
-                concept: entry.concept,
-            };
-            let mut answers = entry.answers;
-            answers.sort_unstable();
-            let state = PracticeState {
-                sequence: entry.sequence,
-                answers,
-                mistakes: entry.mistakes,
-            };
-            keep_greater(&mut record.practice, key, state);
-        }
-        record
-    }
-
-    /// Takes in another record; gives how many entries were new or newer.
-    pub fn merge(&mut self, other: Self) -> usize {
-        let mut changed = 0;
-        for (key, state) in other.check_ins {
-            changed += usize::from(keep_greater(&mut self.check_ins, key, state));
-        }
-        for (key, state) in other.practice {
-            changed += usize::from(keep_greater(&mut self.practice, key, state));
-        }
-        changed
-    }
-
-    /// What another record would bring: its entries that are new here or newer.
-    #[must_use]
-    pub fn newer_in(&self, other: Self) -> Self {
-        if self.entries() == 0 {
-            return other;
-        }
+        let practice = practice.into_iter().map(|mut entry| {
+            entry.answers.sort_unstable();
+            entry
+        });
         Self {
-            check_ins: other
-                .check_ins
-                .into_iter()
-                .filter(|(key, state)| self.check_ins.get(key).is_none_or(|here| state > here))
-                .collect(),
-            practice: other
-                .practice
-                .into_iter()
-                .filter(|(key, state)| self.practice.get(key).is_none_or(|here| state > here))
-                .collect(),
+            check_ins: united(check_ins.into_iter().collect()),
+            practice: united(practice.collect()),
         }
     }
 
-    /// Entries in it.
+    /// Takes in another record. Returns what is new or newer by it: the entries as
+    /// they are now.
+    pub fn merge(&mut self, other: Self) -> Self {
+        fn at<E: Clone>(entries: &[E], places: &[usize]) -> Vec<E> {
+            places
+                .iter()
+                .filter_map(|place| entries.get(*place).cloned())
+                .collect()
+        }
+        let check_ins = merge(&mut self.check_ins, other.check_ins);
+        let practice = merge(&mut self.practice, other.practice);
+        Self {
+            check_ins: at(&self.check_ins, &check_ins),
+            practice: at(&self.practice, &practice),
+        }
+    }
+
+    /// Returns how many entries it holds.
     #[must_use]
     pub fn entries(&self) -> usize {
         self.check_ins.len() + self.practice.len()
     }
 
-    /// The check-ins as they stand in a file, by device, date and concept.
+    /// The check-ins by device, date and concept.
     #[must_use]
-    pub fn check_in_entries(&self) -> Vec<CheckIn> {
-        self.check_ins
-            .iter()
-            .map(|(key, state)| CheckIn {
-                device: key.device.clone(),
-                date: key.date,
-                concept: key.concept.clone(),
-                sequence: state.sequence,
-                confidence: state.confidence,
-                outcome: state.outcome,
-            })
-            .collect()
+    pub fn check_ins(&self) -> &[CheckIn] {
+        &self.check_ins
     }
 
-    /// The practice counts as they stand in a file, by device, date and concept.
+    /// The practice counts by device, date and concept.
     #[must_use]
-    pub fn practice_entries(&self) -> Vec<Practice> {
-        self.practice
-            .iter()
-            .map(|(key, state)| Practice {
-                device: key.device.clone(),
-                date: key.date,
-                concept: key.concept.clone(),
-                sequence: state.sequence,
-                answers: state.answers.clone(),
-                mistakes: state.mistakes.clone(),
-            })
-            .collect()
+    pub fn practice(&self) -> &[Practice] {
+        &self.practice
     }
 
-    /// All keys with the sequence of their entry.
-    pub fn keys(&self) -> impl Iterator<Item = &Key> {
-        self.check_ins.keys().chain(self.practice.keys())
+    /// Both lists, for writing them.
+    #[must_use]
+    pub fn into_entries(self) -> (Vec<CheckIn>, Vec<Practice>) {
+        (self.check_ins, self.practice)
+    }
+
+    /// The keys of all entries.
+    pub fn keys(&self) -> impl Iterator<Item = Key<'_>> {
+        let check_ins = self.check_ins.iter().map(Entry::key);
+        check_ins.chain(self.practice.iter().map(Entry::key))
     }
 }

@@ -1,8 +1,9 @@
-//! The union of records, and what it says across devices.
+//! The union of records, and what counts of them.
 
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::collections::BTreeMap;
+use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_record::*;
 use surefoot_test_support::record::*;
@@ -44,131 +45,173 @@ proptest! {
         prop_assert_eq!(&scheduled, &in_order);
         // And a second time nothing is new.
         for file in &files {
-            prop_assert_eq!(scheduled.merge(file.clone()), 0);
+            prop_assert_eq!(scheduled.merge(file.clone()).entries(), 0);
         }
     }
 
     #[test]
-    fn the_highest_sequence_of_each_key_counts(check_ins in vec(any_check_in(), 0..30)) {
+    fn of_each_key_the_latest_rating_and_the_latest_outcome_stay(check_ins in vec(any_check_in(), 0..30)) {
         let record = Record::from_entries(check_ins.clone(), []);
-        let mut highest = BTreeMap::new();
+        let mut latest: BTreeMap<_, (Option<Said<Confidence>>, Option<Said<Outcome>>)> = BTreeMap::new();
         for entry in &check_ins {
-            let key = (entry.device.clone(), entry.date, entry.concept.clone());
-            let sequence: &mut u32 = highest.entry(key).or_default();
-            *sequence = entry.sequence.max(*sequence);
+            let (confidence, outcome) = latest.entry(entry.key()).or_default();
+            *confidence = (*confidence).max(entry.confidence);
+            *outcome = (*outcome).max(entry.outcome);
         }
         let found: BTreeMap<_, _> = record
-            .check_in_entries()
-            .into_iter()
-            .map(|e| ((e.device, e.date, e.concept), e.sequence))
+            .check_ins()
+            .iter()
+            .map(|entry| (entry.key(), (entry.confidence, entry.outcome)))
             .collect();
-        prop_assert_eq!(found, highest);
+        prop_assert_eq!(found, latest);
+    }
+
+    #[test]
+    fn a_merge_returns_what_it_changed(a in any_record(), b in any_record()) {
+        let mut merged = a.clone();
+        let changed = merged.merge(b);
+        for entry in merged.check_ins() {
+            let was = a.check_ins().iter().find(|before| before.key() == entry.key());
+            prop_assert_eq!(changed.check_ins().contains(entry), was != Some(entry));
+        }
+        for entry in merged.practice() {
+            let was = a.practice().iter().find(|before| before.key() == entry.key());
+            prop_assert_eq!(changed.practice().contains(entry), was != Some(entry));
+        }
     }
 
     #[test]
     fn entries_go_out_and_come_back(record in any_record()) {
-        let again = Record::from_entries(record.check_in_entries(), record.practice_entries());
-        prop_assert_eq!(again, record);
+        let (check_ins, practice) = record.clone().into_entries();
+        prop_assert_eq!(Record::from_entries(check_ins, practice), record);
+    }
+
+    /// The rule again, field by field and by hand, without any of its code.
+    #[test]
+    fn what_counts_is_the_latest_of_each_field_up_to_today(check_ins in vec(any_check_in(), 0..30), today in 7..13u32) {
+        let today = date(&format!("2026-09-{today:02}"));
+        let counted = what_counts(&check_ins, up_to(today));
+        let mut days: std::collections::BTreeSet<_> = std::collections::BTreeSet::new();
+        for entry in &check_ins {
+            days.insert((entry.date, entry.concept.clone()));
+        }
+        for (day, of) in days {
+            let same = || check_ins.iter().filter(|e| e.date == day && e.concept == of);
+            let rating = same().filter_map(|e| e.confidence).max().and_then(|said| said.value);
+            let outcome = same().filter_map(|e| e.outcome).max().and_then(|said| said.value);
+            let found = counted.iter().find(|c| c.date == day && *c.concept == of);
+            if day > today || (rating.is_none() && outcome.is_none()) {
+                prop_assert!(found.is_none());
+            } else {
+                let found = found.unwrap();
+                prop_assert_eq!((found.confidence, found.outcome), (rating, outcome));
+            }
+        }
+        prop_assert!(counted.is_sorted_by_key(|c| c.sequence));
     }
 }
 
-fn view_of(check_ins: &[CheckIn], today: &str) -> View {
-    Record::from_entries(check_ins.to_vec(), []).view(
+fn up_to(today: chrono::NaiveDate) -> CountedDates {
+    let year = SchoolYear::new(
         date("2026-08-24"),
         date("2027-06-04"),
-        date(today),
+        monday_to_friday(),
+        Default::default(),
     )
+    .unwrap();
+    CountedDates::of(&year, today)
 }
 
 #[test]
-fn across_devices_what_was_said_last_counts_field_by_field() {
-    let mut later = check_in(2, "2026-09-08", CONCEPTS[0], 5, 2);
-    later.confidence = None;
-    later.outcome = Some(Outcome::Wrong);
-    let view = view_of(
-        &[check_in(1, "2026-09-08", CONCEPTS[0], 4, 3), later],
-        "2026-09-08",
-    );
-    let day = &view.days[&(concept(CONCEPTS[0]), date("2026-09-08"))];
-    assert_eq!(
-        day.confidence,
-        Some(Said {
-            sequence: 4,
-            value: Confidence::CouldTeach
-        })
-    );
-    assert_eq!(
-        day.outcome,
-        Some(Said {
-            sequence: 5,
-            value: Outcome::Wrong
-        })
-    );
-}
-
-fn practice() -> Practice {
-    Practice {
-        device: device(8),
-        date: date("2026-09-08"),
-        concept: concept(CONCEPTS[0]),
-        sequence: 6,
-        answers: vec![
-            AnswerCount {
-                sure: Some(Confidence::OnMyOwn),
-                alone: 2,
-                with_help: 1,
-                wrong: 0,
-            },
-            AnswerCount {
-                sure: None,
-                alone: 0,
-                with_help: 0,
-                wrong: 1,
-            },
-        ],
-        mistakes: BTreeMap::from([(MistakeCode::new("added-denominators").unwrap(), 1)]),
-    }
+fn a_mark_made_later_on_a_device_that_has_not_seen_the_rating_leaves_the_rating() {
+    let mut rated = check_in(1, "2026-09-08", CONCEPTS[0], 4, 3);
+    rated.outcome = None;
+    let mut marked = check_in(2, "2026-09-08", CONCEPTS[0], 5, 2);
+    marked.confidence = None;
+    let entries = [rated, marked];
+    let counted = what_counts(&entries, up_to(date("2026-09-08")))[0];
+    assert_eq!(counted.confidence, Some(Confidence::CouldTeach));
+    assert_eq!(counted.outcome, Some(Outcome::Right));
 }
 
 #[test]
-fn practice_adds_up_over_devices_and_never_twice_over_files() {
-    let mut first = vec![practice()];
-    let mut grown = first[0].clone();
-    grown.sequence = 9;
-    grown.answers[0].alone = 5;
-    first.push(grown);
-    let mut second = practice();
-    second.device = device(9);
-    first.push(second);
-    let view = Record::from_entries([], first).view(
-        date("2026-08-24"),
-        date("2027-06-04"),
-        date("2026-09-08"),
-    );
-    let day = &view.days[&(concept(CONCEPTS[0]), date("2026-09-08"))];
-    // 5 from the grown state of the first device, 2 from the second.
-    assert_eq!(day.answers[&Some(Confidence::OnMyOwn)], [7, 2, 0]);
-    assert_eq!(day.answers[&None], [0, 0, 2]);
-    assert_eq!(day.mistakes.values().sum::<u32>(), 2);
+fn a_rating_taken_back_later_does_not_count() {
+    let given = check_in(1, "2026-09-08", CONCEPTS[0], 4, 3);
+    let mut taken_back = check_in(2, "2026-09-08", CONCEPTS[0], 5, 2);
+    taken_back.confidence = Some(Said { at: 6, value: None });
+    let entries = [given, taken_back];
+    let counted = what_counts(&entries, up_to(date("2026-09-08")))[0];
+    assert_eq!(counted.confidence, None);
+    assert_eq!(counted.outcome, Some(Outcome::Right));
 }
 
 #[test]
-fn a_rating_dated_ahead_waits_and_never_outranks_what_was_said_after_it() {
+fn at_one_place_in_the_order_the_greater_value_counts() {
     let entries = [
-        // Made by a clock that stood at Christmas, in September.
+        check_in(1, "2026-09-08", CONCEPTS[0], 4, 1),
+        check_in(2, "2026-09-08", CONCEPTS[0], 4, 2),
+    ];
+    let counted = what_counts(&entries, up_to(date("2026-09-08")))[0];
+    assert_eq!(counted.confidence, Some(Confidence::OnMyOwn));
+}
+
+#[test]
+fn paper_overrides_the_fields_that_are_filled_in() {
+    let mut counting = Counting::new((), up_to(date("2026-09-08")));
+    let said = |at, value| Some(Said { at, value });
+    counting.paper("c", date("2026-09-08"), Some(Confidence::NotYet), None);
+    counting.device(
+        "c",
+        date("2026-09-08"),
+        said(7, Some(Confidence::CouldTeach)),
+        Some(Said {
+            at: 8,
+            value: Some(Outcome::Wrong),
+        }),
+    );
+    let counted = counting.finish()[0];
+    assert_eq!(counted.confidence, Some(Confidence::NotYet));
+    assert_eq!(counted.outcome, Some(Outcome::Wrong));
+}
+
+#[test]
+fn what_came_later_in_the_students_order_comes_later_whatever_the_dates_say() {
+    let entries = [
+        // A clock that was at Christmas, in September.
         check_in(1, "2026-12-22", CONCEPTS[0], 7, 3),
         check_in(1, "2026-09-10", CONCEPTS[0], 8, 0),
         check_in(1, "1970-01-01", CONCEPTS[0], 9, 3),
     ];
-    let now = view_of(&entries, "2026-09-11");
-    assert_eq!(
-        (now.waiting.len(), now.outside.len(), now.days.len()),
-        (1, 1, 1)
-    );
-    let said_last = Some((date("2026-09-10"), Confidence::NotYet));
-    assert_eq!(now.last_confidence(&concept(CONCEPTS[0])), said_last);
-    // When its date has come it is shown under it, but the later word still counts.
-    let later = view_of(&entries, "2026-12-23");
-    assert_eq!((later.waiting.len(), later.days.len()), (0, 2));
-    assert_eq!(later.last_confidence(&concept(CONCEPTS[0])), said_last);
+    let last = |today: &str| {
+        let counted = what_counts(&entries, up_to(date(today)));
+        (
+            counted.len(),
+            counted.last().map(|c| (c.date, c.confidence)),
+        )
+    };
+    let rated_last = Some((date("2026-09-10"), Some(Confidence::NotYet)));
+    assert_eq!(last("2026-09-11"), (1, rated_last));
+    // Once its date has come it counts under it, but the later rating is still the last.
+    assert_eq!(last("2026-12-23"), (2, rated_last));
+}
+
+#[test]
+fn paper_follows_what_the_devices_have_up_to_its_date() {
+    let mut counting = Counting::new((), up_to(date("2026-12-23")));
+    let said = |at| {
+        Some(Said {
+            at,
+            value: Some(Confidence::WithHelp),
+        })
+    };
+    counting.device("c", date("2026-09-10"), said(5), None);
+    counting.device("c", date("2026-09-24"), said(9), None);
+    counting.paper("c", date("2026-09-17"), Some(Confidence::NotYet), None);
+    counting.paper("c", date("2026-10-08"), Some(Confidence::OnMyOwn), None);
+    let days: Vec<u32> = counting
+        .finish()
+        .iter()
+        .map(|c| chrono::Datelike::day(&c.date))
+        .collect();
+    assert_eq!(days, [10, 17, 24, 8]);
 }

@@ -32,7 +32,7 @@ impl Chart<'_> {
     }
 }
 
-/// Most passes that stand in one table.
+/// Most passes in one table.
 pub(crate) fn passes_in_a_table(density: Density) -> usize {
     match density {
         Density::Compact => PASSES_COMPACT,
@@ -40,11 +40,18 @@ pub(crate) fn passes_in_a_table(density: Density) -> usize {
     }
 }
 
+/// The numbers of the scale with their words.
+pub(crate) fn scale(w: &Words) -> Result<Vec<String>, ReportError> {
+    (0..4)
+        .map(|n| Ok(format!("{n} {}", w.get(&format!("confidence-{n}"))?)))
+        .collect()
+}
+
 /// A chart as a PDF: compact has the whole year in one table a day, roomy has
 /// six passes in a table, and the "I can" statements.
 ///
 /// # Errors
-/// [`ReportError::Nothing`] without a concept or a pass.
+/// Returns [`ReportError::Nothing`] without a concept or a pass.
 pub fn self_rating_chart(chart: &Chart, look: &Look) -> Result<Vec<u8>, ReportError> {
     if chart.is_empty() {
         return Err(ReportError::Nothing);
@@ -60,10 +67,7 @@ pub fn self_rating_chart(chart: &Chart, look: &Look) -> Result<Vec<u8>, ReportEr
         page.heading(1, &title);
         page.place(&name_line(&w, page.width())?);
         page.paragraph(&words(w.get("report-chart-how")?), Style::of(10.0));
-        let scale: Vec<String> = (0..4)
-            .map(|n| Ok(format!("{n} {}", w.get(&format!("confidence-{n}"))?)))
-            .collect::<Result<_, ReportError>>()?;
-        page.paragraph(&bold(scale.join("   ·   ")), Style::of(10.0));
+        page.paragraph(&bold(scale(&w)?.join("   ·   ")), Style::of(10.0));
         page.paragraph(&words(w.get("report-own-view")?), Style::of(9.0));
         for (place, day) in chart.days.iter().enumerate() {
             if day.is_empty() {

@@ -13,9 +13,6 @@ use surefoot_exercises::text::sign_text;
 use surefoot_exercises::{Block, Say};
 
 /// A block no wider than `most`.
-///
-/// # Errors
-/// When a message is missing.
 pub fn block(words: &Words, block: &Block, most: f32, size: f32) -> Result<Slab, MessageError> {
     let locale = words.locale;
     Ok(match block {
@@ -31,9 +28,6 @@ pub fn block(words: &Words, block: &Block, most: f32, size: f32) -> Result<Slab,
 }
 
 /// Blocks one below the other.
-///
-/// # Errors
-/// When a message is missing.
 pub fn blocks(words: &Words, all: &[Block], most: f32, size: f32) -> Result<Slab, MessageError> {
     let slabs: Vec<Slab> = all
         .iter()
@@ -114,7 +108,7 @@ fn choices(
         row.put(&shown, lead, (high - shown.height) / 2.0);
         slabs.push(row);
     }
-    // Short choices stand side by side.
+    // Short choices are side by side.
     let widest = slabs.iter().map(natural).fold(0.0, f32::max) + 14.0;
     let across = ((most / widest.max(1.0)) as usize).clamp(1, all.len().max(1));
     let step = most / across as f32;
@@ -160,9 +154,6 @@ fn natural(slab: &Slab) -> f32 {
 }
 
 /// The place for the answer, no wider than `most`.
-///
-/// # Errors
-/// When a message is missing.
 pub fn answer_place(w: &Words, entry: &Entry, most: f32, size: f32) -> Result<Slab, MessageError> {
     let locale = w.locale;
     let told =
@@ -346,9 +337,6 @@ pub fn signs() -> [&'static str; 3] {
 }
 
 /// Answer blocks in a row, for a key.
-///
-/// # Errors
-/// When a message is missing.
 pub fn key_inlines(w: &Words, all: &[Block], size: f32) -> Result<Vec<Inline>, MessageError> {
     let mut inlines = Vec::new();
     for (n, one) in all.iter().enumerate() {

@@ -1,10 +1,10 @@
-//! Why nothing could be printed.
+//! Why a print failed.
 
 use surefoot_exercises::ItemError;
 use surefoot_exercises::messages::MessageError;
 use thiserror::Error;
 
-/// Why there is no report.
+/// Why a print failed.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum ReportError {
     /// There is nothing to print: no exercise, no student, no row.
@@ -16,7 +16,7 @@ pub enum ReportError {
         /// The id asked for.
         id: String,
     },
-    /// More was asked for than a sheet takes.
+    /// More exercises were asked for than a sheet can have.
     #[error("{asked} exercises were asked for; a sheet takes {most}")]
     TooMany {
         /// How many were asked for.
@@ -24,10 +24,10 @@ pub enum ReportError {
         /// How many there may be.
         most: usize,
     },
-    /// No exercise can be made.
+    /// The generator failed.
     #[error(transparent)]
     Item(#[from] ItemError),
-    /// An own exercise that was taken in cannot be shown: a fault of the program.
+    /// An imported own exercise cannot be shown: a fault of the program.
     #[error("an own exercise cannot be shown: {0}")]
     Own(String),
     /// A message is missing.

@@ -1,5 +1,5 @@
 //! From slabs to pages: what does not fit goes to the next page, groups that
-//! run over a page stay one group for those who listen.
+//! run over a page stay one group for screen readers.
 
 use crate::error::ReportError;
 use crate::font::{Face, width};
@@ -24,7 +24,7 @@ pub(crate) enum Tree {
     Group(Role, Vec<Tree>),
 }
 
-/// Where a heading stands.
+/// The place of a heading.
 pub(crate) struct Bookmark {
     pub title: String,
     pub page: usize,
@@ -41,12 +41,12 @@ pub struct Document {
     open: Vec<(Role, Vec<Tree>)>,
     next_id: usize,
     y: f32,
-    /// Headings with the page and height they stand at.
+    /// Headings with page and height.
     bookmarks: Vec<Bookmark>,
 }
 
 impl Document {
-    /// An empty document. `foot` stands at the foot of each page, beside its number.
+    /// An empty document. `foot` is printed at the foot of each page, beside its number.
     #[must_use]
     pub fn new(look: Look, title: impl Into<String>, foot: impl Into<String>) -> Self {
         Self {
@@ -158,7 +158,7 @@ impl Document {
         }
     }
 
-    /// A heading; it never stands alone at the foot of a page.
+    /// A heading, never alone at the foot of a page.
     pub fn heading(&mut self, level: u16, text: &str) {
         let size = match level {
             1 => 19.0,
@@ -190,7 +190,7 @@ impl Document {
         self.close();
     }
 
-    /// A table; its head stands again at the top of each page.
+    /// A table; its head is repeated at the top of each page.
     pub fn table(&mut self, table: &Table) {
         let (head, rows) = table.laid_out(self.width());
         let head_height = head.as_ref().map_or(0.0, |h| h.height);
@@ -213,9 +213,6 @@ impl Document {
     }
 
     /// Writes the document.
-    ///
-    /// # Errors
-    /// When a message is missing, or the writer finds a fault.
     pub fn finish(mut self) -> Result<Vec<u8>, ReportError> {
         while self.open.len() > 1 {
             self.close();
@@ -255,7 +252,7 @@ impl Document {
     }
 }
 
-/// The same marks, said only once to those who listen.
+/// The same marks, hidden from screen readers.
 fn as_ornament(slab: &Slab) -> Slab {
     fn marks(parts: &[Part], all: &mut Vec<Mark>) {
         for part in parts {

@@ -27,10 +27,15 @@ impl Face {
     }
 
     fn parsed(self) -> Option<&'static Parsed<'static>> {
-        static PARSED: [OnceLock<Option<Parsed<'static>>>; 3] =
-            [OnceLock::new(), OnceLock::new(), OnceLock::new()];
-        PARSED[self as usize]
-            .get_or_init(|| Parsed::parse(self.bytes(), 0).ok())
+        static REGULAR: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
+        static BOLD: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
+        static SIGNS: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
+        let font = match self {
+            Face::Regular => &REGULAR,
+            Face::Bold => &BOLD,
+            Face::Signs => &SIGNS,
+        };
+        font.get_or_init(|| Parsed::parse(self.bytes(), 0).ok())
             .as_ref()
     }
 
@@ -51,7 +56,7 @@ pub struct Drawn {
 }
 
 /// Where a character is found: the font asked for, else the signs, else the
-/// replacement character, so that a missing one is seen and not lost.
+/// replacement character, so that a missing character is visible.
 #[must_use]
 pub fn drawn(face: Face, character: char) -> Drawn {
     let character = match character {

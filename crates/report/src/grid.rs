@@ -7,10 +7,11 @@ pub use csv::to_csv;
 pub use xlsx::to_xlsx;
 
 use crate::error::ReportError;
+use crate::page::phrases;
 use crate::words::Words;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::views::{Board, Trend};
+use surefoot_desk::Board;
 
 /// A cell.
 #[derive(Debug, Clone, PartialEq)]
@@ -44,7 +45,7 @@ fn size(count: usize) -> GridCell {
     GridCell::Number(f64::from(u32::try_from(count).unwrap_or(u32::MAX)))
 }
 
-/// A share as it is told, to thousandths.
+/// A share, rounded to thousandths.
 fn share(share: Option<f64>) -> GridCell {
     share.map_or(GridCell::Empty, |s| {
         GridCell::Share((s * 1000.0).round() / 1000.0)
@@ -52,9 +53,6 @@ fn share(share: Option<f64>) -> GridCell {
 }
 
 /// Concept by pass: how many rated, and how many of these chose Not yet or With help.
-///
-/// # Errors
-/// When a message is missing.
 pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
     let w = Words::new(locale)?;
     let mut head = named_head(&w)?;
@@ -84,9 +82,6 @@ pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
 }
 
 /// Concept by concept: estimate, ratings, results, practice.
-///
-/// # Errors
-/// When a message is missing.
 pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
     let w = Words::new(locale)?;
     let mut head = named_head(&w)?;
@@ -121,7 +116,7 @@ pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> 
             cells.push(row.rank.map_or(GridCell::Empty, size));
             cells.push(size(row.reporters));
             cells.extend([share(row.has_it), share(row.low), share(row.high)]);
-            cells.push(GridCell::Text(w.get(trend_id(row.trend))?));
+            cells.push(GridCell::Text(phrases::trend(&w, row.trend)?));
             cells.extend(row.latest.map(number));
             cells.extend(row.results.map(number));
             cells.extend(row.practice.map(number));
@@ -151,10 +146,7 @@ fn named_head(w: &Words) -> Result<Vec<String>, ReportError> {
     ])
 }
 
-fn named_cells(
-    w: &Words,
-    row: &surefoot_desk::views::BoardRow,
-) -> Result<Vec<GridCell>, ReportError> {
+fn named_cells(w: &Words, row: &surefoot_desk::BoardRow) -> Result<Vec<GridCell>, ReportError> {
     let phase = match row.phase {
         Phase::Preview => "phase-preview",
         Phase::Practice => "phase-practice",
@@ -168,15 +160,4 @@ fn named_cells(
         GridCell::Text(w.get(phase)?),
         size(row.day),
     ])
-}
-
-fn trend_id(trend: Trend) -> &'static str {
-    match trend {
-        Trend::Rising => "report-trend-rising",
-        Trend::Falling => "report-trend-falling",
-        Trend::MaybeRising => "report-trend-maybe-rising",
-        Trend::MaybeFalling => "report-trend-maybe-falling",
-        Trend::NoClearChange => "report-trend-no-clear-change",
-        Trend::TooSoon => "report-trend-too-soon",
-    }
 }

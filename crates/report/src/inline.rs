@@ -23,13 +23,13 @@ pub enum Inline {
 pub struct Style {
     /// Size in points.
     pub size: f32,
-    /// Baseline to baseline, in sizes, where nothing stands taller.
+    /// Least distance of baselines, in multiples of the size.
     pub leading: f32,
-    /// Where the lines stand.
+    /// The alignment of the lines.
     pub align: Align,
 }
 
-/// Where a line stands in its width.
+/// The alignment of a line.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Align {
     /// At the left.
@@ -93,9 +93,6 @@ pub fn sentence(locale: Locale, say: &Say, size: f32) -> Result<Vec<Inline>, Mes
 }
 
 /// Mathematics as a piece of a line.
-///
-/// # Errors
-/// When the message of a unit is missing.
 pub fn mathematics(locale: Locale, expr: &Expr, size: f32) -> Result<Inline, MessageError> {
     Ok(Inline::Math(
         math(locale, expr, size, Face::Regular)?,

@@ -1,8 +1,15 @@
-//! What leaves Surefoot on paper and in tables: practice sheets, charts, family
-//! and conference pages, class summaries, CSV and XLSX.
+//! What leaves Surefoot on paper and in tables: practice sheets, self-rating charts,
+//! family and conference pages, class summaries, join slips, CSV and XLSX.
 //!
-//! Pure: values in, bytes out. No files, no clock, no chance. The pages are
-//! tagged PDF (PDF/UA-1), the same bytes on every device.
+//! `page` makes pages of words that screens show too; `sheet`, `chart`, `path` and `slips`
+//! make prints only; `grid` makes tables for spreadsheets. All prints go through `flow`
+//! (pages), `slab` and `mark` (laid-out content) and `pdf` (the file). The pages are tagged
+//! PDF (PDF/UA-1) and have the same bytes on every device.
+//!
+//! This crate is pure: values in, bytes out. It knows no store, no files, no clock and no
+//! random numbers.
+
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod chart;
 pub mod drawing;

@@ -1,4 +1,4 @@
-//! Marks on paper: text and shapes, black and grey, nothing else.
+//! Marks on paper: text and shapes in black and grey.
 
 use crate::font::Face;
 
@@ -32,13 +32,13 @@ pub enum Mark {
 /// One step of an outline.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Step {
-    /// Lift the pen and go there.
+    /// Start a new line there.
     Move(f32, f32),
     /// A straight line.
     Line(f32, f32),
     /// A cubic curve by two handles.
     Curve(f32, f32, f32, f32, f32, f32),
-    /// Back to where the pen came down.
+    /// Close the line to its start.
     Close,
 }
 
@@ -201,7 +201,7 @@ impl Mark {
     }
 }
 
-/// Left, top, right and bottom of what marks reach over; nothing without marks.
+/// Left, top, right and bottom of marks; none without marks.
 #[must_use]
 pub fn reach(marks: &[Mark]) -> Option<(f32, f32, f32, f32)> {
     let mut all: Option<(f32, f32, f32, f32)> = None;

@@ -8,7 +8,7 @@ use surefoot_exercises::expr::{Expr, Sign};
 use surefoot_exercises::messages::MessageError;
 use surefoot_exercises::text::{expr_text, sign_text};
 
-/// A line of mathematics, laid out. Its marks stand on a baseline at 0.
+/// A line of mathematics, laid out. Its baseline is at 0.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct MathBox {
     /// Width in points.
@@ -35,9 +35,6 @@ struct Setter {
 }
 
 /// Lays out a line of mathematics.
-///
-/// # Errors
-/// When the message of a unit is missing.
 pub fn math(locale: Locale, expr: &Expr, size: f32, face: Face) -> Result<MathBox, MessageError> {
     Setter { locale, size, face }.set(expr)
 }

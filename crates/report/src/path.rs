@@ -16,7 +16,7 @@ const MOST_PASSES: usize = 20;
 /// The path as a PDF.
 ///
 /// # Errors
-/// [`ReportError::Nothing`] without a concept or a pass.
+/// Returns [`ReportError::Nothing`] without a concept or a pass.
 pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u8>, ReportError> {
     if path.concepts.is_empty() || path.pass_count == 0 {
         return Err(ReportError::Nothing);

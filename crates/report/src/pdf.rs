@@ -25,7 +25,11 @@ use krilla::{Document, SerializeSettings};
 use std::collections::BTreeMap;
 use std::num::NonZeroU16;
 
-struct Fonts([Font; 3]);
+struct Fonts {
+    regular: Font,
+    bold: Font,
+    signs: Font,
+}
 
 impl Fonts {
     fn load() -> Result<Self, ReportError> {
@@ -33,15 +37,19 @@ impl Fonts {
             Font::new(face.bytes().to_vec().into(), 0)
                 .ok_or_else(|| ReportError::Writer(format!("the font {face:?} cannot be read")))
         };
-        Ok(Self([
-            load(Face::Regular)?,
-            load(Face::Bold)?,
-            load(Face::Signs)?,
-        ]))
+        Ok(Self {
+            regular: load(Face::Regular)?,
+            bold: load(Face::Bold)?,
+            signs: load(Face::Signs)?,
+        })
     }
 
     fn of(&self, face: Face) -> Font {
-        self.0[face as usize].clone()
+        match face {
+            Face::Regular => self.regular.clone(),
+            Face::Bold => self.bold.clone(),
+            Face::Signs => self.signs.clone(),
+        }
     }
 }
 

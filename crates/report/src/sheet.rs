@@ -23,7 +23,7 @@ pub const MOST_EXERCISES: usize = 120;
 /// What a sheet is made from.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct SheetWish {
-    /// A line under the title, such as the name of a group; nothing for none.
+    /// A line under the title, such as the name of a group.
     pub for_whom: Option<String>,
     /// The concepts, in order.
     pub parts: Vec<SheetPart>,
@@ -34,17 +34,14 @@ pub struct SheetWish {
 /// A sheet as a PDF.
 ///
 /// # Errors
-/// [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more
-/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without
-/// exercises, or the generator's error.
+/// Returns [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more
+/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without exercises, or
+/// the generator's error.
 pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
     let sets = sets(wish)?;
     let w = Words::new(look.locale)?;
     let language = look.locale.language;
-    let title = match sets.as_slice() {
-        [(concept, ..)] => concept.title.get(language).to_string(),
-        _ => w.get("report-practice")?,
-    };
+    let title = title(&sets, &w)?;
     let marks: Vec<String> = sets
         .iter()
         .map(|(_, part, items)| part.mark(items))
@@ -60,7 +57,13 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
     for (concept, _, items) in &sets {
         if !one {
             // A heading stays with the first exercise under it.
-            let first = rows(&w, look, page.width(), &items[..1], &mut 0)?;
+            let first = rows(
+                &w,
+                look,
+                page.width(),
+                items.get(..1).unwrap_or_default(),
+                &mut 0,
+            )?;
             page.need(first.first().map_or(0.0, |row| row.height) + 58.0);
             page.heading(2, concept.title.get(language));
         }
@@ -81,6 +84,14 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
         }
     }
     page.finish()
+}
+
+/// The title of a sheet: its concept, if it has one alone.
+pub(crate) fn title(sets: &[Set<'_>], w: &Words) -> Result<String, ReportError> {
+    Ok(match sets {
+        [(concept, ..)] => concept.title.get(w.locale.language).to_string(),
+        _ => w.get("report-practice")?,
+    })
 }
 
 /// A concept with what was asked for and its exercises.
@@ -193,7 +204,7 @@ fn rows(
     Ok(all)
 }
 
-/// Whether a picture of the exercise would become too small to read in that width.
+/// Whether a figure of the exercise would be too small to read in that width.
 fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
     /// Labels are 9 points high as they are drawn; below 7 they strain a child's eyes.
     const LEAST_SCALE: f32 = 0.75;

@@ -1,4 +1,4 @@
-//! Laid-out things with a size, not yet on a page, with what they are to a reader who listens.
+//! Laid-out things with a size, not yet on a page, with their roles for screen readers.
 
 use crate::mark::Mark;
 
@@ -17,9 +17,9 @@ pub enum Role {
     Item,
     /// The number of an item.
     ItemLabel,
-    /// What stands behind the number.
+    /// The content after the number.
     ItemBody,
-    /// A picture with its words.
+    /// A figure with its text alternative.
     Figure(String),
     /// A table with its summary.
     Table(String),
@@ -35,14 +35,14 @@ pub enum Role {
     Division,
 }
 
-/// How marks count for a reader who listens.
+/// What marks are for a screen reader.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Sense {
-    /// Text as it stands.
+    /// Text, read as it is.
     Text,
     /// Text that is read as these words instead.
     ReadAs(String),
-    /// Part of a picture.
+    /// Part of a figure.
     Graphic,
     /// Ornament: lines of a table, page numbers.
     Ornament,

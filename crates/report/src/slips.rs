@@ -1,4 +1,4 @@
-//! Join slips to cut apart: one a seat, two beside each other, with the code to type.
+//! Join slips to cut apart: one per seat, two side by side, with the code to type.
 
 use crate::error::ReportError;
 use crate::flow::Document;
@@ -7,7 +7,7 @@ use crate::mark::{Mark, Pen, rectangle};
 use crate::paper::Look;
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::words::Words;
-use surefoot_desk::views::JoinSlip;
+use surefoot_desk::JoinSlip;
 
 /// Room between the line to cut along and the words, in points.
 const PAD: f32 = 11.0;
@@ -15,10 +15,10 @@ const PAD: f32 = 11.0;
 /// Size of a code in points, where it fits.
 const CODE_SIZE: f32 = 19.0;
 
-/// The slips of a class as a PDF; the names stand on them only where asked for.
+/// The join slips of a class as a PDF, with or without names.
 ///
 /// # Errors
-/// [`ReportError::Nothing`] without a slip.
+/// Returns [`ReportError::Nothing`] without a slip.
 pub fn slip_pages(
     slips: &[JoinSlip],
     with_names: bool,

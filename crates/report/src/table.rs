@@ -1,4 +1,4 @@
-//! Tables: columns, a head that stands again on each page, ruled rows.
+//! Tables: columns, a head that is repeated on each page, ruled rows.
 
 use crate::inline::{Align, Inline, Style, natural_width, paragraph};
 use crate::mark::{Mark, Pen, Step, rectangle};
@@ -24,7 +24,7 @@ impl From<Vec<Inline>> for Cell {
 pub struct Column {
     /// Its share of the width that is left, or its width in points.
     pub width: Width,
-    /// Where its cells stand.
+    /// The alignment of its cells.
     pub align: Align,
 }
 
@@ -40,7 +40,7 @@ pub enum Width {
 /// How a table is set.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Table {
-    /// What it is about, for those who listen.
+    /// What it is about, for screen readers.
     pub summary: String,
     /// Its columns.
     pub columns: Vec<Column>,
@@ -102,6 +102,10 @@ impl Table {
         wanted.into_iter().map(|w| w * scale).collect()
     }
 
+    fn align(&self, place: usize) -> Align {
+        self.columns.get(place).map_or(Align::Left, |c| c.align)
+    }
+
     fn row(&self, cells: &[Cell], widths: &[f32], head: bool) -> Slab {
         const PAD: f32 = 4.0;
         let set: Vec<Slab> = widths
@@ -112,7 +116,7 @@ impl Table {
                 match cells.get(place) {
                     Some(Cell::Inlines(inlines)) => {
                         let style = Style {
-                            align: self.columns[place].align,
+                            align: self.align(place),
                             ..Style::of(self.size)
                         };
                         paragraph(inlines, inner, style)
@@ -131,7 +135,7 @@ impl Table {
         let mut groups = Vec::new();
         for (place, (cell, wide)) in set.iter().zip(widths).enumerate() {
             let mut placed = Slab::default();
-            let slack = match (cells.get(place), self.columns[place].align) {
+            let slack = match (cells.get(place), self.align(place)) {
                 (Some(Cell::Slab(_)), Align::Middle) => (wide - 2.0 * PAD - cell.width) / 2.0,
                 _ => 0.0,
             };

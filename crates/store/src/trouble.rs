@@ -1,17 +1,20 @@
 //! Stores in trouble: told by name, nothing lost.
 
-use super::student::CheckInEvent;
 use super::{Durability, StoreError, StudentStore};
 use rusqlite::Connection;
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::Confidence;
+use surefoot_record::{CheckIn, DeviceId, Said};
 
-fn event(sequence: i64) -> CheckInEvent {
-    CheckInEvent {
-        device: "d".into(),
-        sequence,
+fn event(sequence: u32) -> CheckIn {
+    CheckIn {
+        device: DeviceId::from_bytes(&[1; 16]),
         date: "2026-09-01".parse().unwrap(),
-        concept: format!("c-{sequence}"),
-        confidence: Some(Confidence::NotYet),
+        concept: ConceptId::new(format!("g4-c-{sequence}")).unwrap(),
+        confidence: Some(Said {
+            at: sequence,
+            value: Some(Confidence::NotYet),
+        }),
         outcome: None,
     }
 }
@@ -51,7 +54,7 @@ fn a_store_without_room_says_so_and_keeps_what_it_acknowledged() {
     assert!(acknowledged > 10);
     drop(store);
     let store = StudentStore::open(&path, Durability::Full).unwrap();
-    assert_eq!(store.check_ins().unwrap().len() as i64, acknowledged);
+    assert_eq!(store.check_ins().unwrap().len(), acknowledged as usize);
 }
 
 #[test]

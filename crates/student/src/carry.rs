@@ -4,25 +4,23 @@
 //! each. Events are united, so a carry file can be taken again at any time, in
 //! either direction.
 
-use super::hand_in::{check_in_entries, practice_entries};
+use super::hand_in::practice_entries;
 use super::join::read_class_pack;
 use super::{Joined, StudentError, goals};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
-use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{
     CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
 };
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::{DeviceId, SeatToken};
-use surefoot_record::{Goal, StudentLook};
+use surefoot_record::{DeviceId, Goal, Record, SeatToken, StudentLook};
 use surefoot_store::StudentStore;
-use surefoot_store::student::{CheckInEvent, PracticeAnswer, Student};
+use surefoot_store::student::{PracticeAnswer, Student};
 
 /// The version of [`Body`].
-const BODY_VERSION: u32 = 3;
+const BODY_VERSION: u32 = 1;
 
 /// What a store adds to a carry file.
 #[derive(Serialize, Deserialize)]
@@ -34,34 +32,10 @@ struct Body {
     minutes: u32,
     evenings: u32,
     focus: Vec<String>,
-    answers: Vec<Answer>,
-    /// Since version 2.
-    #[serde(default)]
+    answers: Vec<PracticeAnswer>,
     look: StudentLook,
-    /// Since version 2.
-    #[serde(default)]
     goals: Vec<Goal>,
-    /// Since version 3, which also knows one more theme in `look`.
-    #[serde(default)]
     exercises: Option<u32>,
-}
-
-/// A finished exercise.
-#[derive(Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Answer {
-    device: DeviceId,
-    sequence: u32,
-    date: NaiveDate,
-    concept: String,
-    level: u8,
-    generator_version: u32,
-    seed: u64,
-    sure: Option<Confidence>,
-    result: AnswerResult,
-    mistake: Option<String>,
-    seconds: u32,
-    response: String,
 }
 
 fn bad(at: &str) -> Refusal {
@@ -79,26 +53,6 @@ pub fn make_carry(
     passphrase: &str,
 ) -> Result<Vec<u8>, StudentError> {
     let student = &joined.student;
-    let answers = store
-        .practice_answers()?
-        .into_iter()
-        .map(|a| {
-            Ok(Answer {
-                device: DeviceId::new(a.device).map_err(|_| bad("device"))?,
-                sequence: u32::try_from(a.sequence).map_err(|_| bad("sequence"))?,
-                date: a.date,
-                concept: a.concept,
-                level: a.level,
-                generator_version: a.generator_version,
-                seed: a.seed,
-                sure: a.sure,
-                result: a.result,
-                mistake: a.mistake,
-                seconds: a.seconds,
-                response: a.response,
-            })
-        })
-        .collect::<Result<_, Refusal>>()?;
     let body = Body {
         nickname: student.nickname.clone(),
         picture: student.picture.clone(),
@@ -107,7 +61,7 @@ pub fn make_carry(
         exercises: student.exercises,
         evenings: student.evenings,
         focus: store.focus()?,
-        answers,
+        answers: store.practice_answers()?,
         look: student.look,
         goals: store.goals()?,
     };
@@ -116,12 +70,12 @@ pub fn make_carry(
         format: CARRY_FORMAT,
         class_id: joined.pack.class_id.clone(),
         seat: SeatToken::new(student.seat.clone()).map_err(|_| bad("seat"))?,
-        from_device: DeviceId::new(student.device.clone()).map_err(|_| bad("device"))?,
+        from_device: student.device.clone(),
         made_on: today,
         signing_seed: CarryFile::seed_text(&SigningKey::from_seed(&student.signing_seed)),
         sealing_identity: student.sealing_identity.clone(),
         class_pack: CarryFile::class_pack_text(&pack),
-        check_ins: check_in_entries(store)?,
+        check_ins: store.check_ins()?,
         practice: practice_entries(store)?,
         store: CarriedStore {
             version: BODY_VERSION,
@@ -251,7 +205,7 @@ pub fn take_carry(
         sealing_identity: carry.sealing_identity.clone(),
         ..joined.map_or_else(
             || Student {
-                device: DeviceId::from_bytes(device).as_str().to_owned(),
+                device: DeviceId::from_bytes(device),
                 signing_seed: [0; 32],
                 sealing_identity: String::new(),
                 seat: carry.seat.as_str().to_owned(),
@@ -281,58 +235,26 @@ pub fn take_carry(
 }
 
 fn unite(store: &StudentStore, carried: &Carried) -> Result<CarryTaken, StudentError> {
-    let rated: BTreeSet<(String, i64)> = store
-        .check_ins()?
-        .into_iter()
-        .map(|e| (e.device, e.sequence))
-        .collect();
-    let answered: BTreeSet<(String, i64)> = store
-        .practice_answers()?
-        .into_iter()
-        .map(|a| (a.device, a.sequence))
-        .collect();
+    let here = store.check_ins()?;
+    let mut record = Record::from_entries(here, []);
+    let brought = record.merge(Record::from_entries(carried.carry.check_ins.clone(), []));
+    for entry in brought.check_ins() {
+        store.add_check_in(entry)?;
+    }
     let mut taken = CarryTaken {
-        check_ins: 0,
+        check_ins: brought.check_ins().len(),
         answers: 0,
     };
-    for entry in &carried.carry.check_ins {
-        let key = (entry.device.as_str().to_owned(), i64::from(entry.sequence));
-        if rated.contains(&key) || store.has_event(&key.0, key.1)? {
-            continue;
-        }
-        store.add_check_in(&CheckInEvent {
-            device: key.0,
-            sequence: key.1,
-            date: entry.date,
-            concept: entry.concept.as_str().to_owned(),
-            confidence: entry.confidence,
-            outcome: entry.outcome,
-        })?;
-        taken.check_ins += 1;
-    }
+    let answered: BTreeSet<(DeviceId, u32)> = store
+        .practice_answers()?
+        .into_iter()
+        .map(|answer| (answer.device, answer.sequence))
+        .collect();
     for answer in &carried.body.answers {
-        let key = (
-            answer.device.as_str().to_owned(),
-            i64::from(answer.sequence),
-        );
-        if answered.contains(&key) || store.has_event(&key.0, key.1)? {
-            continue;
+        if !answered.contains(&(answer.device.clone(), answer.sequence)) {
+            store.add_practice_answer(answer)?;
+            taken.answers += 1;
         }
-        store.add_practice_answer(&PracticeAnswer {
-            device: key.0,
-            sequence: key.1,
-            date: answer.date,
-            concept: answer.concept.clone(),
-            level: answer.level,
-            generator_version: answer.generator_version,
-            seed: answer.seed,
-            sure: answer.sure,
-            result: answer.result,
-            mistake: answer.mistake.clone(),
-            seconds: answer.seconds,
-            response: answer.response.clone(),
-        })?;
-        taken.answers += 1;
     }
     Ok(taken)
 }
@@ -345,7 +267,7 @@ fn unite(store: &StudentStore, carried: &Carried) -> Result<CarryTaken, StudentE
 /// [`StudentError::NotJoined`], or the store's.
 pub fn renew_device(store: &StudentStore, device: &[u8; 16]) -> Result<(), StudentError> {
     let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
-    student.device = DeviceId::from_bytes(device).as_str().to_owned();
+    student.device = DeviceId::from_bytes(device);
     store.put_student(&student)?;
     Ok(())
 }

@@ -1,13 +1,13 @@
 //! A student's evening: what is known of the student, and what is planned.
 
 use super::practice_views::{Ahead, Session};
-use super::today::latest;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_practice::memory::MemoryError;
 use surefoot_practice::workload::{EveningLength, MOST_ASSIGNED_EVENINGS, date_aimed_at};
 use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
 /// Concepts of the queue that are shown ahead.
@@ -26,6 +26,7 @@ impl From<MemoryError> for StudentError {
 pub(super) fn memory_of(
     store: &StudentStore,
     joined: &Joined,
+    today: NaiveDate,
 ) -> Result<StudentMemory, StudentError> {
     let facts = &joined.facts;
     let mut memory = StudentMemory::new(facts.rotation.days().iter().flatten().map(|concept| {
@@ -46,22 +47,22 @@ pub(super) fn memory_of(
             meetings: facts.rotation.meetings(&facts.year, concept),
         }
     }))?;
-    let mut events: Vec<(i64, Event)> = latest(store.check_ins()?)
-        .into_values()
-        .map(|e| {
-            let preview = facts.phase(&e.concept, e.date) == Phase::Preview;
-            (
-                e.sequence,
-                Event {
-                    date: e.date,
-                    concept: e.concept,
-                    kind: EventKind::CheckIn {
-                        confidence: e.confidence,
-                        outcome: e.outcome,
-                        preview,
-                    },
-                },
-            )
+    let check_ins = store.check_ins()?;
+    let mut events: Vec<(u32, Event)> = what_counts(&check_ins, joined.counted_dates(today))
+        .into_iter()
+        .map(|counted| {
+            let concept = counted.concept.as_str();
+            let kind = EventKind::CheckIn {
+                confidence: counted.confidence,
+                outcome: counted.outcome,
+                preview: facts.phase(concept, counted.date) == Phase::Preview,
+            };
+            let event = Event {
+                date: counted.date,
+                concept: concept.to_owned(),
+                kind,
+            };
+            (counted.sequence, event)
         })
         .collect();
     events.extend(store.practice_answers()?.into_iter().map(|a| {
@@ -69,7 +70,7 @@ pub(super) fn memory_of(
             a.sequence,
             Event {
                 date: a.date,
-                concept: a.concept,
+                concept: a.concept.as_str().to_owned(),
                 kind: EventKind::Answer {
                     level: a.level,
                     result: a.result,

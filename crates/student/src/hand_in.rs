@@ -1,6 +1,5 @@
 //! Handing in: the student's whole record of the year, sealed for the class.
 
-use super::today::latest;
 use super::views::HandInPreview;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
@@ -10,8 +9,8 @@ use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{
     HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
 };
-use surefoot_record::{AnswerCount, CheckIn, Practice};
-use surefoot_record::{DeviceId, MistakeCode, SeatToken};
+use surefoot_record::{AnswerCount, Practice, what_counts};
+use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::HandInRow;
 
@@ -35,9 +34,11 @@ pub struct SealedHandIn {
 pub fn hand_in_preview(
     store: &StudentStore,
     joined: &Joined,
+    today: NaiveDate,
 ) -> Result<HandInPreview, StudentError> {
     let last = store.last_hand_in()?;
-    let rated = latest(store.check_ins()?);
+    let check_ins = store.check_ins()?;
+    let rated = what_counts(&check_ins, joined.counted_dates(today));
     let answers = store.practice_answers()?;
     let since = last.map_or(0, |row| row.last_sequence);
     Ok(HandInPreview {
@@ -45,11 +46,11 @@ pub fn hand_in_preview(
         check_ins: rated.len(),
         answers: answers.len(),
         last_made_on: last.map(|row| row.made_on),
-        new_since: rated.values().filter(|e| e.sequence > since).count()
+        new_since: check_ins.iter().filter(|e| e.sequence() > since).count()
             + answers.iter().filter(|a| a.sequence > since).count(),
         days: rated
-            .keys()
-            .map(|(date, _)| *date)
+            .iter()
+            .map(|counted| counted.date)
             .collect::<BTreeSet<_>>()
             .len(),
     })
@@ -68,7 +69,7 @@ pub fn make_hand_in(
     let bad = |at: &str| Refusal::BadContent { at: at.to_owned() };
     let key = SigningKey::from_seed(&student.signing_seed);
     let identity = SealingIdentity::from_identity_file(&student.sealing_identity)?;
-    let check_ins = check_in_entries(store)?;
+    let check_ins = store.check_ins()?;
     let practice = practice_entries(store)?;
     let revision = store.last_hand_in()?.map_or(0, |row| row.revision) + 1;
     let answers = store.practice_answers()?.len();
@@ -76,7 +77,7 @@ pub fn make_hand_in(
         format: HAND_IN_FORMAT,
         class_id: joined.pack.class_id.clone(),
         seat: SeatToken::new(student.seat.clone()).map_err(|_| bad("seat"))?,
-        device: DeviceId::new(student.device.clone()).map_err(|_| bad("device"))?,
+        device: student.device.clone(),
         revision,
         made_on: today,
         pack_version: joined.pack.version,
@@ -111,85 +112,44 @@ pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), Stu
     Ok(())
 }
 
-fn number(sequence: i64) -> Result<u32, Refusal> {
-    u32::try_from(sequence).map_err(|_| Refusal::BadContent {
-        at: "sequence".into(),
-    })
-}
-
-fn concept_id(concept: &str) -> Result<ConceptId, Refusal> {
-    ConceptId::new(concept).map_err(|_| Refusal::BadContent {
-        at: "concept".into(),
-    })
-}
-
-fn device_id(device: &str) -> Result<DeviceId, Refusal> {
-    DeviceId::new(device).map_err(|_| Refusal::BadContent {
-        at: "device".into(),
-    })
-}
-
-pub(super) fn check_in_entries(store: &StudentStore) -> Result<Vec<CheckIn>, StudentError> {
-    store
-        .check_ins()?
-        .into_iter()
-        .map(|event| {
-            Ok(CheckIn {
-                device: device_id(&event.device)?,
-                date: event.date,
-                concept: concept_id(&event.concept)?,
-                sequence: number(event.sequence)?,
-                confidence: event.confidence,
-                outcome: event.outcome,
-            })
-        })
-        .collect()
-}
-
 #[derive(Default)]
-struct Counted {
-    sequence: i64,
-    answers: BTreeMap<Option<Confidence>, (u32, u32, u32)>,
-    mistakes: BTreeMap<MistakeCode, u32>,
+struct Sums {
+    sequence: u32,
+    answers: BTreeMap<Option<Confidence>, AnswerCount>,
+    misconceptions: BTreeMap<MisconceptionCode, u32>,
 }
 
 pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
-    let mut counted: BTreeMap<(String, NaiveDate, String), Counted> = BTreeMap::new();
+    let mut sums: BTreeMap<(DeviceId, NaiveDate, ConceptId), Sums> = BTreeMap::new();
     for answer in store.practice_answers()? {
-        let entry = counted
+        let sum = sums
             .entry((answer.device, answer.date, answer.concept))
             .or_default();
-        entry.sequence = entry.sequence.max(answer.sequence);
-        let count = entry.answers.entry(answer.sure).or_default();
+        sum.sequence = sum.sequence.max(answer.sequence);
+        let count = sum.answers.entry(answer.sure).or_insert(AnswerCount {
+            sure: answer.sure,
+            alone: 0,
+            with_help: 0,
+            wrong: 0,
+        });
         match answer.result {
-            AnswerResult::Alone => count.0 += 1,
-            AnswerResult::WithHelp => count.1 += 1,
-            AnswerResult::Wrong => count.2 += 1,
+            AnswerResult::Alone => count.alone += 1,
+            AnswerResult::WithHelp => count.with_help += 1,
+            AnswerResult::Wrong => count.wrong += 1,
         }
-        if let Some(code) = answer.mistake.and_then(|code| MistakeCode::new(code).ok()) {
-            *entry.mistakes.entry(code).or_default() += 1;
+        if let Some(code) = answer.misconception {
+            *sum.misconceptions.entry(code).or_default() += 1;
         }
     }
-    counted
+    let entries = sums
         .into_iter()
-        .map(|((device, date, concept), counted)| {
-            Ok(Practice {
-                device: device_id(&device)?,
-                date,
-                concept: concept_id(&concept)?,
-                sequence: number(counted.sequence)?,
-                answers: counted
-                    .answers
-                    .into_iter()
-                    .map(|(sure, (alone, with_help, wrong))| AnswerCount {
-                        sure,
-                        alone,
-                        with_help,
-                        wrong,
-                    })
-                    .collect(),
-                mistakes: counted.mistakes,
-            })
-        })
-        .collect()
+        .map(|((device, date, concept), sum)| Practice {
+            device,
+            date,
+            concept,
+            sequence: sum.sequence,
+            answers: sum.answers.into_values().collect(),
+            misconceptions: sum.misconceptions,
+        });
+    Ok(entries.collect())
 }

@@ -88,7 +88,7 @@ pub fn join(
     let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
         .map_err(|e| StudentError::Exercise(e.to_string()))?;
     let student = Student {
-        device: DeviceId::from_bytes(&new.device).as_str().to_owned(),
+        device: DeviceId::from_bytes(&new.device),
         signing_seed: new.signing_seed,
         sealing_identity: sealing.to_text(),
         seat: seat.as_str().to_owned(),
@@ -160,14 +160,13 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
 /// Assignments sealed for this device. One that cannot be opened is none: the
 /// teacher's follow-up shows that it was not done, and the next pack brings it again.
 fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
-    let (Ok(seat), Ok(device), Ok(identity)) = (
+    let (Ok(seat), Ok(identity)) = (
         SeatToken::new(student.seat.clone()),
-        DeviceId::new(student.device.clone()),
         SealingIdentity::from_identity_file(&student.sealing_identity),
     ) else {
         return Vec::new();
     };
-    open_personal(pack, &seat, &device, &identity).unwrap_or_default()
+    open_personal(pack, &seat, &student.device, &identity).unwrap_or_default()
 }
 
 fn assigned(assignment: &Assignment) -> Assigned {

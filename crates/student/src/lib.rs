@@ -37,8 +37,9 @@ pub use practice::{answer, hint, practice, show_steps, sure};
 pub use practice_summary::practice_summary;
 pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
-pub use today::{check_in, today};
+pub use today::{Tapped, check_in, today};
 
+use chrono::NaiveDate;
 use surefoot_catalogue::Catalogue;
 use surefoot_catalogue::Locale;
 use surefoot_exchange::ClassPack;
@@ -46,7 +47,7 @@ use surefoot_exercises::messages::prose;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::EveningLength;
 use surefoot_record::Class;
-use surefoot_record::ConceptName;
+use surefoot_record::{ConceptName, CountedDates};
 use surefoot_store::student::Student;
 
 /// A student who has joined, with the class as the newest class pack describes it.
@@ -66,6 +67,12 @@ impl Joined {
     #[must_use]
     pub fn locale(&self) -> Locale {
         self.student.look.decimal_sign.locale(self.student.language)
+    }
+
+    /// The dates whose check-ins count on a day.
+    #[must_use]
+    pub fn counted_dates(&self, today: NaiveDate) -> CountedDates {
+        CountedDates::of(&self.facts.year, today)
     }
 
     /// How long the student means an evening to be.

@@ -16,7 +16,7 @@ use surefoot_store::student::{OpenRow, PracticeAnswer};
 const OWN_MARK: &str = "-own-";
 
 /// The name of an open own exercise.
-pub(super) fn exercise_name(sequence: i64, id: OwnId) -> String {
+pub(super) fn exercise_name(sequence: u32, id: OwnId) -> String {
     format!("{sequence}{OWN_MARK}{id}")
 }
 
@@ -44,8 +44,10 @@ pub(super) fn turn<'a>(
     answers: &[PracticeAnswer],
     today: NaiveDate,
 ) -> Option<&'a OwnExercise> {
-    let of_concept: Vec<&PracticeAnswer> =
-        answers.iter().filter(|a| a.concept == concept).collect();
+    let of_concept: Vec<&PracticeAnswer> = answers
+        .iter()
+        .filter(|a| a.concept.as_str() == concept)
+        .collect();
     let generated = surefoot_exercises::has_generator(concept);
     if generated && of_concept.len() % 2 == 1 {
         return None;

@@ -1,10 +1,10 @@
 //! My path: the student's own year.
 
-use super::today::latest;
 use super::views::{MyPath, PathConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::AnswerResult;
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
 /// Focus concepts at most.
@@ -20,7 +20,8 @@ pub fn my_path(
     today: NaiveDate,
 ) -> Result<MyPath, StudentError> {
     let facts = &joined.facts;
-    let rated = latest(store.check_ins()?);
+    let check_ins = store.check_ins()?;
+    let rated = what_counts(&check_ins, joined.counted_dates(today));
     let answers = store.practice_answers()?;
     let pass = facts.rotation.pass_on(&facts.year, today);
     let concepts = facts
@@ -36,15 +37,18 @@ pub fn my_path(
                 with_help: 0,
                 last_practised: None,
             };
-            for ((date, _), event) in rated.iter().filter(|((_, of), _)| of == concept) {
-                let of_pass = facts.rotation.pass_on(&facts.year, *date);
+            for event in rated
+                .iter()
+                .filter(|event| event.concept.as_str() == concept)
+            {
+                let of_pass = facts.rotation.pass_on(&facts.year, event.date);
                 if let (Some(slot), Some(confidence)) =
                     (path.ratings.get_mut(of_pass), event.confidence)
                 {
                     *slot = Some(confidence);
                 }
             }
-            for answer in answers.iter().filter(|a| a.concept == concept) {
+            for answer in answers.iter().filter(|a| a.concept.as_str() == concept) {
                 path.answered += 1;
                 match answer.result {
                     AnswerResult::Alone => path.alone += 1,
@@ -63,7 +67,7 @@ pub fn my_path(
         concepts,
         focus: store.focus()?,
         goals: store.goals()?,
-        rated: rated.values().filter(|e| e.confidence.is_some()).count(),
+        rated: rated.iter().filter(|e| e.confidence.is_some()).count(),
         practised: answers.len(),
     })
 }

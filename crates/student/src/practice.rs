@@ -6,10 +6,12 @@ use super::practice_views::{Feedback, OpenExercise, PracticeStep};
 use super::worked_first::{example_due, example_for};
 use super::{Joined, StudentError, draft, own_turn};
 use chrono::NaiveDate;
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exercises::bank::OWN_VERSION;
 use surefoot_exercises::{Block, Item, Level, Response, Say};
 use surefoot_practice::{Evening, Reason, StudentMemory};
+use surefoot_record::MisconceptionCode;
 use surefoot_store::StudentStore;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 
@@ -19,19 +21,19 @@ const MOST_SECONDS: u32 = 600;
 /// The exercise of a row: the teacher's own by its id, else made anew from its seed.
 fn make(joined: &Joined, row: &OpenRow) -> Result<Item, StudentError> {
     if let Some(id) = own_turn::own_id(row) {
-        return own_turn::own_item(&joined.facts, &row.concept, id)
+        return own_turn::own_item(&joined.facts, row.concept.as_str(), id)
             .ok_or(StudentError::NoSuchExercise);
     }
     let level = Level::try_from(row.level).map_err(StudentError::Exercise)?;
-    surefoot_exercises::generate(&row.concept, level, row.seed)
+    surefoot_exercises::generate(row.concept.as_str(), level, row.seed)
         .map_err(|e| StudentError::Exercise(e.to_string()))
 }
 
 /// Whether a row's exercise can still be shown: a newer class pack may lack it.
 fn stands(joined: &Joined, row: &OpenRow) -> bool {
     match own_turn::own_id(row) {
-        Some(id) => own_turn::own_item(&joined.facts, &row.concept, id).is_some(),
-        None => surefoot_exercises::has_generator(&row.concept),
+        Some(id) => own_turn::own_item(&joined.facts, row.concept.as_str(), id).is_some(),
+        None => surefoot_exercises::has_generator(row.concept.as_str()),
     }
 }
 
@@ -40,7 +42,7 @@ fn results_of(store: &StudentStore, concept: &str) -> Result<Vec<AnswerResult>, 
     Ok(store
         .practice_answers()?
         .into_iter()
-        .filter(|a| a.concept == concept)
+        .filter(|a| a.concept.as_str() == concept)
         .map(|a| a.result)
         .collect())
 }
@@ -54,14 +56,15 @@ fn show(
 ) -> Result<OpenExercise, StudentError> {
     let item = make(joined, row)?;
     let own = item.generator_version == OWN_VERSION;
-    let worked_first = if !own && row.tries == 0 && example_due(&results_of(store, &row.concept)?) {
-        example_for(&item)
-    } else {
-        None
-    };
+    let worked_first =
+        if !own && row.tries == 0 && example_due(&results_of(store, row.concept.as_str())?) {
+            example_for(&item)
+        } else {
+            None
+        };
     Ok(OpenExercise {
         exercise: row.exercise.clone(),
-        concept: joined.name(&row.concept),
+        concept: joined.name(row.concept.as_str()),
         reason: row.reason.clone(),
         level: row.level,
         hints_taken: item
@@ -94,10 +97,10 @@ pub fn practice(
     more: bool,
     seed: u64,
 ) -> Result<PracticeStep, StudentError> {
-    let memory = memory_of(store, joined)?;
+    let memory = memory_of(store, joined, today)?;
     let evening = evening_of(store, joined, &memory, today, more)?;
     if let Some(row) = store.open_exercise()? {
-        let same = asked.is_none_or(|a| a == row.concept);
+        let same = asked.is_none_or(|a| a == row.concept.as_str());
         if same && stands(joined, &row) {
             return show(store, joined, &memory, &evening, &row)
                 .map(|open| PracticeStep::Exercise(Box::new(open)));
@@ -142,7 +145,7 @@ pub fn practice(
             None => format!("{sequence}-{seed:x}"),
         },
         opened_on: today,
-        concept,
+        concept: ConceptId::new(concept).map_err(|_| StudentError::NoSuchConcept)?,
         level: own.map_or(level, |own| own.level).into(),
         seed: own.map_or(seed, |own| own.id().seed()),
         reason,
@@ -151,7 +154,7 @@ pub fn practice(
         hints: 0,
         tries: 0,
         seconds: 0,
-        mistake: None,
+        misconception: None,
         response: None,
         draft: None,
     };
@@ -172,7 +175,7 @@ fn shown(
     today: NaiveDate,
     row: &OpenRow,
 ) -> Result<OpenExercise, StudentError> {
-    let memory = memory_of(store, joined)?;
+    let memory = memory_of(store, joined, today)?;
     let evening = evening_of(store, joined, &memory, today, false)?;
     show(store, joined, &memory, &evening, row)
 }
@@ -239,8 +242,9 @@ pub fn answer(
         says.push(noticed.say.clone().into());
         // Words of a teacher's own are no misconception that could be counted.
         if item.generator_version != OWN_VERSION {
-            row.mistake
-                .get_or_insert_with(|| noticed.code.clone().into_owned());
+            let code = MisconceptionCode::new(noticed.code.clone())
+                .map_err(|e| StudentError::Exercise(e.to_string()))?;
+            row.misconception.get_or_insert(code);
         }
     }
     if let Some(note) = marked.form_note {
@@ -335,13 +339,13 @@ fn finish(
             seed: row.seed,
             sure: row.sure,
             result,
-            mistake: row.mistake.clone(),
+            misconception: row.misconception.clone(),
             seconds: row.seconds,
             response,
         })?;
         store.close_exercise()
     })?;
-    let memory = memory_of(store, joined)?;
+    let memory = memory_of(store, joined, today)?;
     let evening = evening_of(store, joined, &memory, today, false)?;
     let worked = item.worked();
     Ok(Feedback {

@@ -2,12 +2,12 @@
 
 use super::evening::{evening_of, memory_of};
 use super::practice_views::{Summary, SummaryConcept};
-use super::today::latest;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_practice::StudentMemory;
+use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 use surefoot_store::student::PracticeAnswer;
 
@@ -20,7 +20,7 @@ pub fn practice_summary(
     joined: &Joined,
     today: NaiveDate,
 ) -> Result<Summary, StudentError> {
-    let memory = memory_of(store, joined)?;
+    let memory = memory_of(store, joined, today)?;
     summary_of(store, joined, today, &memory)
 }
 
@@ -35,10 +35,11 @@ pub(super) fn summary_of(
         .into_iter()
         .filter(|a| a.date == today)
         .collect();
-    let rated = latest(store.check_ins()?);
+    let check_ins = store.check_ins()?;
+    let rated = what_counts(&check_ins, joined.counted_dates(today));
     let said: BTreeMap<&str, Confidence> = rated
         .iter()
-        .filter_map(|((_, concept), e)| e.confidence.map(|c| (concept.as_str(), c)))
+        .filter_map(|event| event.confidence.map(|c| (event.concept.as_str(), c)))
         .collect();
     let mut seen = BTreeSet::new();
     let mut concepts = Vec::new();
@@ -54,7 +55,7 @@ pub(super) fn summary_of(
             finished: 0,
             alone: 0,
         };
-        for answer in tonight.iter().filter(|a| a.concept == concept) {
+        for answer in tonight.iter().filter(|a| a.concept.as_str() == concept) {
             let alone = u32::from(answer.result == AnswerResult::Alone);
             line.finished += 1;
             line.alone += alone;

@@ -17,7 +17,7 @@ pub fn queue(
     today: NaiveDate,
     most: usize,
 ) -> Result<Vec<QueueEntry>, StudentError> {
-    let memory = memory_of(store, joined)?;
+    let memory = memory_of(store, joined, today)?;
     let evening = evening_of(store, joined, &memory, today, true)?;
     Ok(memory.plan(&evening, most)?)
 }

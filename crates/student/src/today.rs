@@ -4,9 +4,10 @@ use super::views::{Today, TodayConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_record::{CheckIn, Counted, Said, what_counts};
 use surefoot_store::StudentStore;
-use surefoot_store::student::CheckInEvent;
 
 /// School days back that are offered for catching up.
 const CATCH_UP_SCHOOL_DAYS: usize = 10;
@@ -14,20 +15,15 @@ const CATCH_UP_SCHOOL_DAYS: usize = 10;
 /// Dates offered for catching up at most.
 const CATCH_UP_OFFERED: usize = 5;
 
-/// The check-in that counts of each (date, concept), over all devices of the
-/// student: the latest in the student's own order of events.
-pub(crate) fn latest(check_ins: Vec<CheckInEvent>) -> BTreeMap<(NaiveDate, String), CheckInEvent> {
-    let mut found: BTreeMap<(NaiveDate, String), CheckInEvent> = BTreeMap::new();
-    for event in check_ins {
-        let key = (event.date, event.concept.clone());
-        match found.get(&key) {
-            Some(held) if (held.sequence, &held.device) > (event.sequence, &event.device) => {}
-            _ => {
-                found.insert(key, event);
-            }
-        }
-    }
-    found
+/// What counts of the student's check-ins, by date and concept.
+type Rated<'r> = BTreeMap<(NaiveDate, &'r str), Counted<&'r ConceptId>>;
+
+fn by_date<'r>(check_ins: &'r [CheckIn], joined: &Joined, today: NaiveDate) -> Rated<'r> {
+    let counted = what_counts(check_ins, joined.counted_dates(today));
+    let keyed = counted.into_iter();
+    keyed
+        .map(|counted| ((counted.date, counted.concept.as_str()), counted))
+        .collect()
 }
 
 /// A day of the review; `date` is `today` unless another day is asked for.
@@ -43,23 +39,19 @@ pub fn today(
     let facts = &joined.facts;
     let date = date.unwrap_or(today);
     let at = facts.rotation.position(&facts.year, date);
-    let rated = latest(store.check_ins()?);
+    let check_ins = store.check_ins()?;
+    let rated = by_date(&check_ins, joined, today);
     let concepts = facts
         .rotation
         .concepts_on(&facts.year, date)
         .iter()
         .map(|concept| {
-            let event = rated.get(&(date, concept.clone()));
+            let event = rated.get(&(date, concept.as_str()));
             TodayConcept {
                 concept: joined.name(concept),
                 phase: facts.phase(concept, date),
                 confidence: event.and_then(|e| e.confidence),
                 outcome: event.and_then(|e| e.outcome),
-                last_confidence: rated
-                    .iter()
-                    .rev()
-                    .find(|((on, of), e)| *on < date && of == concept && e.confidence.is_some())
-                    .and_then(|(_, e)| e.confidence),
             }
         })
         .collect();
@@ -81,11 +73,7 @@ pub fn today(
 
 /// Recent school days before `today` with a concept that has no rating. A new
 /// student is not asked for days before the first check-in.
-fn catch_up(
-    joined: &Joined,
-    rated: &BTreeMap<(NaiveDate, String), CheckInEvent>,
-    today: NaiveDate,
-) -> Vec<NaiveDate> {
+fn catch_up(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDate> {
     let Some(((first_rated, _), _)) = rated.first_key_value() else {
         return Vec::new();
     };
@@ -107,7 +95,7 @@ fn catch_up(
                 .iter()
                 .any(|c| {
                     rated
-                        .get(&(*date, c.clone()))
+                        .get(&(*date, c.as_str()))
                         .is_none_or(|e| e.confidence.is_none())
                 })
         })
@@ -115,19 +103,31 @@ fn catch_up(
         .collect()
 }
 
-/// Writes both values of a concept as they stand after a tap. On disk when it returns.
+/// What a tap leaves on the screen: both values of a concept of a day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Tapped {
+    /// The rating shown.
+    pub confidence: Option<Confidence>,
+    /// The outcome shown.
+    pub outcome: Option<Outcome>,
+}
+
+/// Writes what a tap changed. It is on disk when this returns.
+///
+/// Only what differs from what counts by now is new; the rest keeps its place in
+/// the order of events, so that a mark made here does not outrank a rating that
+/// another device gave in the meantime.
 ///
 /// # Errors
 /// [`StudentError::NotADayToRate`] for a date in the future or without school,
-/// [`StudentError::NoSuchConcept`] for a concept that does not stand on that day, or the store's.
+/// [`StudentError::NoSuchConcept`] for a concept that is not in that day's review.
 pub fn check_in(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
     date: NaiveDate,
     concept: &str,
-    confidence: Option<Confidence>,
-    outcome: Option<Outcome>,
+    tapped: Tapped,
 ) -> Result<(), StudentError> {
     let facts = &joined.facts;
     if date > today || !facts.year.is_school_day(date) {
@@ -141,15 +141,36 @@ pub fn check_in(
     {
         return Err(StudentError::NoSuchConcept);
     }
+    let concept = ConceptId::new(concept).map_err(|_| StudentError::NoSuchConcept)?;
     store.together(|| {
-        store.add_check_in(&CheckInEvent {
-            device: joined.student.device.clone(),
-            sequence: store.next_sequence()?,
-            date,
-            concept: concept.to_owned(),
-            confidence,
-            outcome,
-        })
-    })?;
-    Ok(())
+        let before = store.check_ins_of(date, &concept)?;
+        let counted = what_counts(&before, joined.counted_dates(today));
+        let shown = counted.first();
+        let mut entry = before
+            .iter()
+            .find(|entry| entry.device == joined.student.device)
+            .cloned()
+            .unwrap_or(CheckIn {
+                device: joined.student.device.clone(),
+                date,
+                concept: concept.clone(),
+                confidence: None,
+                outcome: None,
+            });
+        let at = store.next_sequence()?;
+        let rated = shown.and_then(|shown| shown.confidence) != tapped.confidence;
+        let marked = shown.and_then(|shown| shown.outcome) != tapped.outcome;
+        if rated {
+            let value = tapped.confidence;
+            entry.confidence = Some(Said { at, value });
+        }
+        if marked {
+            let value = tapped.outcome;
+            entry.outcome = Some(Said { at, value });
+        }
+        if rated || marked {
+            store.add_check_in(&entry)?;
+        }
+        Ok(())
+    })
 }

@@ -60,8 +60,6 @@ pub struct TodayConcept {
     pub confidence: Option<Confidence>,
     /// How it went, if marked.
     pub outcome: Option<Outcome>,
-    /// The rating given last time the concept came round.
-    pub last_confidence: Option<Confidence>,
 }
 
 /// A student's year.

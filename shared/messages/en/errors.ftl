@@ -62,7 +62,6 @@ error-invalid-names-empty = Add at least one seat.
 error-invalid-names-too-long = One of the names is too long.
 error-invalid-names-too-many = These are more seats than a class can have.
 error-invalid-dates-order = The first day must come before the last day.
-error-invalid-dates-not-today = Only today and days before can be marked.
 error-invalid-concepts-too-many = These are too many concepts. Take some out.
 error-invalid-concepts-too-few = Choose at least one concept.
 error-invalid-concepts-empty = Choose at least one concept.

@@ -80,3 +80,7 @@ aloud-money = { $dollars ->
    *[other] { $cents } cents
 }
 slips-how = Open the class pack in Surefoot and type this code.
+unsaved-title = Not saved yet
+unsaved-text = What you wrote here is not saved. If you go back now, it is lost.
+unsaved-stay = Stay here
+unsaved-leave = Go back without it

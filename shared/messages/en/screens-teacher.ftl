@@ -154,8 +154,8 @@ files-verdict-known = Already here
 files-verdict-known-words = Exactly this was taken in before. Nothing changed.
 files-verdict-older = Older
 files-verdict-older-words = Something newer from this device is here. Nothing changed.
-files-verdict-held = Waiting
-files-verdict-held-words = A second device claims this seat. It is kept, and counts once you accept the device above.
+files-verdict-quarantined = Waiting
+files-verdict-quarantined-words = A second device claims this seat. It is kept, and counts once you accept the device above.
 files-verdict-refused = Not taken
 files-new-entries = { $count ->
     [one] { $count } new entry

@@ -62,7 +62,6 @@ error-invalid-names-empty = Agrega al menos un asiento.
 error-invalid-names-too-long = Uno de los nombres es demasiado largo.
 error-invalid-names-too-many = Son más asientos de los que puede tener una clase.
 error-invalid-dates-order = El primer día debe ir antes del último.
-error-invalid-dates-not-today = Solo se puede marcar hoy y los días anteriores.
 error-invalid-concepts-too-many = Son demasiados conceptos. Quita algunos.
 error-invalid-concepts-too-few = Elige al menos un concepto.
 error-invalid-concepts-empty = Elige al menos un concepto.

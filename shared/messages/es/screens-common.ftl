@@ -80,3 +80,7 @@ aloud-money = { $dollars ->
    *[other] { $cents } centavos
 }
 slips-how = Abre el paquete de clase en Surefoot y escribe este código.
+unsaved-title = Todavía no está guardado
+unsaved-text = Lo que escribiste aquí no está guardado. Si vuelves ahora, se pierde.
+unsaved-stay = Quedarme aquí
+unsaved-leave = Volver sin guardar

@@ -154,8 +154,8 @@ files-verdict-known = Ya estaba
 files-verdict-known-words = Esto mismo se recibió antes. No cambió nada.
 files-verdict-older = Más antiguo
 files-verdict-older-words = Ya hay algo más nuevo de este dispositivo. No cambió nada.
-files-verdict-held = En espera
-files-verdict-held-words = Un segundo dispositivo reclama este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
+files-verdict-quarantined = En espera
+files-verdict-quarantined-words = Un segundo dispositivo reclama este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
 files-verdict-refused = No aceptado
 files-new-entries = { $count ->
     [one] { $count } entrada nueva

@@ -28,14 +28,14 @@ use surefoot_app::{FileSource, Progress, import_files};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::{ConceptId, Language};
-use surefoot_desk::views::NewClass;
+use surefoot_desk::NewClass;
 use surefoot_desk::{
-    Chance, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
+    ClassSecrets, GroupWishes, OpenClass, board, create_class, open_class, suggest_groups,
 };
 use surefoot_exchange::{HAND_IN_FORMAT, HandIn, SealingIdentity, SigningKey, seal_hand_in};
-use surefoot_record::{AnswerCount, CheckIn, CheckInState, Practice};
-use surefoot_record::{ClassId, DeviceId, MistakeCode, SeatToken};
-use surefoot_store::desk::{DeviceRow, DeviceState, ReportPlace};
+use surefoot_record::{AnswerCount, CheckIn, Practice, Said};
+use surefoot_record::{ClassId, DeviceId, MisconceptionCode, SeatToken};
+use surefoot_store::desk::{DeviceRow, DeviceState};
 use surefoot_store::{DeskStore, Durability, StoreError};
 use tempfile::TempDir;
 
@@ -84,7 +84,7 @@ fn desk_of(folder: &Path, classes: usize, chance: &mut ChaCha8Rng) -> (DeskStore
             rotation_days: 10,
             concepts_a_day: 6,
         };
-        let drawn = Chance {
+        let drawn = ClassSecrets {
             class_id: bytes(chance),
             sealing: bytes(chance),
             signing: bytes(chance),
@@ -115,9 +115,14 @@ fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaC
                 device: device.clone(),
                 date: day,
                 concept: ConceptId::new(concept.clone()).unwrap(),
-                sequence: next(),
-                confidence: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
-                outcome: Some([Outcome::Right, Outcome::Wrong][chance.random_range(0..2)]),
+                confidence: Some(Said {
+                    at: next(),
+                    value: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
+                }),
+                outcome: Some(Said {
+                    at: next(),
+                    value: Some([Outcome::Right, Outcome::Wrong][chance.random_range(0..2)]),
+                }),
             });
         }
         if day.weekday().number_from_monday() == 5 {
@@ -138,8 +143,8 @@ fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaC
                     wrong: 1,
                 }],
                 // A slip is recognised on every other evening.
-                mistakes: (step % 2 == 0)
-                    .then(|| (MistakeCode::new("adds-all".to_owned()).unwrap(), 1))
+                misconceptions: (step % 2 == 0)
+                    .then(|| (MisconceptionCode::new("adds-all".to_owned()).unwrap(), 1))
                     .into_iter()
                     .collect(),
             });
@@ -238,33 +243,7 @@ fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(),
             first_seen_on: last_day(),
         },
     )?;
-    let mut writer = desk.report_writer(class, seat)?;
-    for entry in &content.check_ins {
-        let place = ReportPlace {
-            device: entry.device.as_str(),
-            date: entry.date,
-            concept: entry.concept.as_str(),
-        };
-        let state = CheckInState {
-            sequence: entry.sequence,
-            confidence: entry.confidence,
-            outcome: entry.outcome,
-        };
-        writer.check_in(place, state)?;
-    }
-    for entry in &content.practice {
-        let place = ReportPlace {
-            device: entry.device.as_str(),
-            date: entry.date,
-            concept: entry.concept.as_str(),
-        };
-        for count in &entry.answers {
-            writer.practice(place, entry.sequence, *count)?;
-        }
-        for (code, times) in &entry.mistakes {
-            writer.mistake(place, code.as_str(), *times)?;
-        }
-    }
+    desk.report_writer(class, seat)?.write(&content.record())?;
     Ok(())
 }
 

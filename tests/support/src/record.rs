@@ -5,7 +5,7 @@ use proptest::collection::vec;
 use proptest::prelude::*;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_record::{AnswerCount, CheckIn, DeviceId, MistakeCode, Practice, Record};
+use surefoot_record::{AnswerCount, CheckIn, DeviceId, MisconceptionCode, Practice, Record, Said};
 
 /// Concepts of the small world.
 pub const CONCEPTS: [&str; 3] = ["g4-fraction-add-like", "g4-angle-measure", "g4-round-whole"];
@@ -27,27 +27,36 @@ pub fn check_in(device_number: u8, day: &str, id: &str, sequence: u32, rating: u
         device: device(device_number),
         date: date(day),
         concept: concept(id),
-        sequence,
-        confidence: Some(Confidence::try_from(rating).unwrap()),
-        outcome: Some(Outcome::Right),
+        confidence: Some(Said {
+            at: sequence,
+            value: Some(Confidence::try_from(rating).unwrap()),
+        }),
+        outcome: Some(Said {
+            at: sequence,
+            value: Some(Outcome::Right),
+        }),
     }
 }
 
 /// Entries from a small world, so that keys and sequences often meet.
 pub fn any_check_in() -> impl Strategy<Value = CheckIn> {
-    (1..4u8, 8..12u32, 0..3usize, 1..6u32, 0..5u8, 0..4u8).prop_map(
-        |(device_number, day, concept_number, sequence, confidence, outcome)| CheckIn {
+    // 0 and 1 more than a value: never said, and taken back.
+    let said = (0..6u32, 0..6u8);
+    (1..4u8, 8..12u32, 0..3usize, said.clone(), said).prop_map(
+        |(device_number, day, concept_number, rated, marked)| CheckIn {
             device: device(device_number),
             date: date(&format!("2026-09-{day:02}")),
             concept: concept(CONCEPTS[concept_number]),
-            sequence,
-            confidence: Confidence::try_from(confidence).ok(),
-            outcome: [
-                None,
-                Some(Outcome::Right),
-                Some(Outcome::Wrong),
-                Some(Outcome::NotDone),
-            ][usize::from(outcome)],
+            confidence: (rated.0 > 0).then(|| Said {
+                at: rated.0,
+                value: Confidence::try_from(rated.1).ok(),
+            }),
+            outcome: (marked.0 > 0 || rated.0 == 0).then(|| Said {
+                at: marked.0.max(1),
+                value: [Outcome::Right, Outcome::Wrong, Outcome::NotDone]
+                    .get(usize::from(marked.1))
+                    .copied(),
+            }),
         },
     )
 }
@@ -62,7 +71,7 @@ pub fn any_practice() -> impl Strategy<Value = Practice> {
         0..3u32,
     )
         .prop_map(
-            |(device_number, day, concept_number, sequence, counts, mistakes)| Practice {
+            |(device_number, day, concept_number, sequence, counts, misconceptions)| Practice {
                 device: device(device_number),
                 date: date(&format!("2026-09-{day:02}")),
                 concept: concept(CONCEPTS[concept_number]),
@@ -79,8 +88,8 @@ pub fn any_practice() -> impl Strategy<Value = Practice> {
                         wrong: c[2],
                     })
                     .collect(),
-                mistakes: (1..=mistakes)
-                    .map(|n| (MistakeCode::new(format!("m{n}")).unwrap(), n))
+                misconceptions: (1..=misconceptions)
+                    .map(|n| (MisconceptionCode::new(format!("m{n}")).unwrap(), n))
                     .collect(),
             },
         )

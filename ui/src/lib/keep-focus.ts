@@ -1,12 +1,12 @@
 /**
  * Keeps the keys on the screen. Where a step takes away, hides or switches off what had
- * the focus, it goes to the heading of what stands there now, or to its first button.
+ * the focus, it goes to the heading of what is shown now, or to its first button.
  * Never to a field, which would call up a keyboard on a tablet.
  */
 const HEADING = 'h1, h2, h3';
 const STOP = 'button:not(:disabled), a[href], summary, select:not(:disabled)';
 
-/** What had the focus last, and what stood around it, from the inside out. */
+/** The element that had the focus last, and its ancestors from the inside out. */
 let last: Element | null = null;
 let around: Element[] = [];
 /** Whether keys are in use, which need to see where they are. */
@@ -44,7 +44,7 @@ function restore(): void {
   }
 }
 
-/** Begins to watch; a screen that loads gets the keys once its heading stands. */
+/** Begins to watch. A screen that loads gets the focus once its heading is there. */
 export function keepFocus(app: Element): void {
   document.addEventListener('focusin', remember);
   document.addEventListener('keydown', () => (keys = true), true);

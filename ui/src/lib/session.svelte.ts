@@ -1,9 +1,9 @@
 import { call, type DeviceSettings, type Language, type Profile, type Start } from './backend';
-import { inOrder } from './in-order';
+import { inOrder } from './requests';
 import { setLessMotion, setTextPercent, setTheme } from './theme/theme';
 import { language, setDecimalSign } from './words';
 
-/** What the program opened with: students, classes, settings, and whose data it is. */
+/** The students, classes and settings of the device, and whether the sample is open. */
 const state = $state<{ start: Start | null }>({ start: null });
 
 export function start(): Start | null {
@@ -13,16 +13,29 @@ export function start(): Start | null {
 /** Whose screens are shown, if a student's. */
 let shownFor: Profile | null = null;
 
-/** Takes over what a call gave back, with its theme. */
+/** Takes over what a call returned, and shows its theme. */
 export function take(next: Start): Start {
   state.start = next;
   show();
   return next;
 }
 
-/** Reads it anew, for after something changed. */
+/** Reads the state again after something changed. */
 export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
+}
+
+/** A student of this device, by id; nothing once they are removed. */
+export function studentOf(id: string): Profile | null {
+  return state.start?.students.find((one) => one.id === id) ?? null;
+}
+
+/** Shows a student's settings at once, before the program is asked for all students anew. */
+export function changeStudent(changed: Profile): void {
+  const { start } = state;
+  if (!start) return;
+  const students = start.students.map((one) => (one.id === changed.id ? changed : one));
+  take({ ...start, students });
 }
 
 /** The language of a student's screens; elsewhere that of the device. */
@@ -30,7 +43,7 @@ export function languageFor(student: Profile | null): Language {
   return student?.language ?? state.start?.settings.language ?? language();
 }
 
-/** The screens look as the student set them, elsewhere as the device is set. */
+/** Shows the screens in the student's appearance, or in the device's without a student. */
 export function showFor(student: Profile | null): void {
   shownFor = student;
   show();
@@ -47,7 +60,7 @@ function show(): void {
 
 const oneByOne = inOrder();
 
-/** Changes what is set for the device; changes in quick succession all count. */
+/** Changes settings of the device. Changes in quick succession all count. */
 export function changeSettings(change: Partial<DeviceSettings>): Promise<void> {
   return oneByOne(async () => {
     const settings = state.start?.settings;

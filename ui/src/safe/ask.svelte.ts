@@ -1,12 +1,12 @@
 import { CallFailed, type CallError } from '../lib/backend';
 import { asError } from '../lib/ui';
 
-/** One thing at a time is asked of the program; what went wrong stays to be read. */
+/** The state of one call at a time, and the error of the last one. */
 export class Asking {
   busy = $state(false);
   error = $state.raw<CallError | null>(null);
 
-  /** What came of it; nothing when it failed. */
+  /** Returns the result, or undefined if it failed. */
   async run<T>(doing: () => Promise<T>): Promise<T | undefined> {
     this.busy = true;
     this.error = null;

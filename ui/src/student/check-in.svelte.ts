@@ -6,14 +6,15 @@ import {
   type Today,
   type TodayConcept,
 } from '../lib/backend';
+import { inOrder } from '../lib/requests';
 import { asError, drawn } from '../lib/ui';
 
 /**
- * A day's check-in. A tap shows at once and is sent at once; the taps are sent
- * one after the other, so that the last one is the one that counts.
+ * A day's check-in. A tap shows at once. The taps are sent in order, so that the last
+ * one counts.
  */
 export class CheckIn {
-  /** The day; how its concepts stand is in `rows`. */
+  /** The day. The state of its concepts is in `rows`. */
   readonly day: Today;
   /** Apart from the day, so that a tap draws nothing else anew. */
   rows: TodayConcept[] = $state.raw([]);
@@ -22,7 +23,7 @@ export class CheckIn {
   error: CallError | null = $state(null);
 
   readonly #student: string;
-  #sending: Promise<void> = Promise.resolve();
+  readonly #inOrder = inOrder();
   /** Concepts with a tap that has not been stored. */
   // Not shown, so nothing needs to follow its changes.
   // eslint-disable-next-line svelte/prefer-svelte-reactivity
@@ -56,7 +57,7 @@ export class CheckIn {
   }
 
   #send(concept: string): void {
-    this.#sending = this.#sending.then(async () => {
+    void this.#inOrder(async () => {
       await drawn();
       const row = this.rows.find((one) => one.concept.id === concept);
       if (!row || !this.#open.delete(concept)) return;

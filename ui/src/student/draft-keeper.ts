@@ -1,6 +1,7 @@
 import type { Draft } from '../lib/backend';
+import { inOrder } from '../lib/requests';
 
-/** How long typing may pause before what stands there is kept. */
+/** How long typing may pause before the answer is kept. */
 export const PAUSE_MS = 600;
 
 interface Unkept {
@@ -9,20 +10,19 @@ interface Unkept {
 }
 
 /**
- * Keeps what stands in an answer before it is checked: once typing pauses, and when the
- * screen is left. While an answer is on its way nothing is sent, since the exercise may
- * be over when it comes. What could not be kept is tried again with the next change.
+ * Keeps an answer before it is checked: when typing pauses, and when the screen is left.
+ * Drafts and answers are sent in order, because an answer may end the exercise. A draft
+ * that could not be kept is sent again with the next change.
  */
 export class DraftKeeper {
   readonly #send: (exercise: string, draft: Draft | null) => Promise<unknown>;
-  /** Told of every try that was nobody's to wait for: its error, or nothing when it went well. */
+  /** Called after each attempt that nobody awaits, with its error or null. */
   readonly #told: (error: unknown) => void;
+  readonly #inOrder = inOrder();
   #unkept: Unkept | null = null;
   /** The draft as it is stored. */
   #kept = 'null';
   #pause: ReturnType<typeof setTimeout> | undefined;
-  #sending: Promise<void> = Promise.resolve();
-  #held = false;
 
   constructor(
     send: (exercise: string, draft: Draft | null) => Promise<unknown>,
@@ -32,41 +32,39 @@ export class DraftKeeper {
     this.#told = told;
   }
 
-  /** An exercise is shown, with what is stored of its answer. */
+  /** Starts with the exercise that is shown, and with the draft stored for it. */
   opened(draft: Draft | null): void {
     clearTimeout(this.#pause);
     this.#unkept = null;
     this.#kept = JSON.stringify(draft);
   }
 
-  /** The answer changed. */
+  /** Takes the answer as it is after a change. */
   change(exercise: string, draft: Draft | null): void {
     this.#unkept = { exercise, draft };
-    if (!this.#held) this.#wait();
+    this.#wait();
   }
 
-  /** Keeps it now; fails as the program does. */
-  async now(): Promise<void> {
+  /** Keeps the answer now. Fails with the error of the call. */
+  now(): Promise<void> {
     clearTimeout(this.#pause);
-    await this.#sending.catch(() => undefined);
-    const unkept = this.#unkept;
-    if (!unkept || this.#held) return;
-    this.#unkept = null;
-    const text = JSON.stringify(unkept.draft);
-    if (text === this.#kept) return;
-    this.#sending = this.#send(unkept.exercise, unkept.draft).then(
-      () => {
+    return this.#inOrder(async () => {
+      const unkept = this.#unkept;
+      if (!unkept) return;
+      this.#unkept = null;
+      const text = JSON.stringify(unkept.draft);
+      if (text === this.#kept) return;
+      try {
+        await this.#send(unkept.exercise, unkept.draft);
         this.#kept = text;
-      },
-      (error: unknown) => {
+      } catch (error) {
         this.#unkept ??= unkept;
         throw error;
-      },
-    );
-    await this.#sending;
+      }
+    });
   }
 
-  /** As `now`, for where nobody waits. */
+  /** Like `now`, for callers that do not await it. */
   soon(): Promise<void> {
     return this.now().then(
       () => this.#told(null),
@@ -74,19 +72,18 @@ export class DraftKeeper {
     );
   }
 
-  /** Holds back while an answer is on its way; `over` says whether it ended the exercise. */
-  async during(answering: () => Promise<{ over: boolean }>): Promise<void> {
+  /** Sends an answer after the drafts before it; `over` says whether it ended the exercise. */
+  during(answering: () => Promise<{ over: boolean }>): Promise<void> {
     clearTimeout(this.#pause);
-    this.#held = true;
-    let over = false;
-    try {
-      await this.#sending.catch(() => undefined);
-      ({ over } = await answering());
-    } finally {
-      this.#held = false;
-      if (over) this.#unkept = null;
-      else if (this.#unkept) this.#wait();
-    }
+    return this.#inOrder(async () => {
+      let over = false;
+      try {
+        ({ over } = await answering());
+      } finally {
+        if (over) this.#unkept = null;
+        else if (this.#unkept) this.#wait();
+      }
+    });
   }
 
   #wait(): void {

@@ -10,7 +10,6 @@ import {
   type Session,
 } from '../lib/backend';
 import { asError, drawn } from '../lib/ui';
-import { asLeaving } from '../lib/leaving';
 import { loadExerciseWords } from '../lib/words';
 import { DraftKeeper } from './draft-keeper';
 
@@ -20,8 +19,8 @@ export class Evening {
   feedback: Feedback | null = $state.raw(null);
   error: CallError | null = $state.raw(null);
   busy = $state(false);
-  /** How sure the student just said to be: shown at once, before it is stored. */
-  saying: Confidence | null = $state(null);
+  /** The confidence that the student just chose: shown at once, before it is stored. */
+  choosing: Confidence | null = $state(null);
 
   readonly #student: string;
   /** Asked for on another screen; for the first exercise only. */
@@ -75,7 +74,7 @@ export class Evening {
 
   stop(): Promise<void> {
     return this.#do(async () => {
-      // One that cannot be kept is told, and holds nobody up.
+      // A draft that cannot be kept is reported, but does not keep the student here.
       await this.#drafts.soon();
       const summary = await call('practice_summary', { student: this.#student });
       this.step = { kind: 'done', ...summary };
@@ -83,11 +82,11 @@ export class Evening {
     });
   }
 
-  sure(exercise: OpenExercise, sure: Confidence): Promise<void> {
-    if (!this.busy) this.saying = sure;
+  setConfidence(exercise: OpenExercise, confidence: Confidence): Promise<void> {
+    if (!this.busy) this.choosing = confidence;
     return this.#do(async () => {
-      this.#show(await call('sure', { ...this.#names(exercise), sure }));
-    }).finally(() => (this.saying = null));
+      this.#show(await call('sure', { ...this.#names(exercise), sure: confidence }));
+    }).finally(() => (this.choosing = null));
   }
 
   hint(exercise: OpenExercise): Promise<void> {
@@ -118,14 +117,14 @@ export class Evening {
     });
   }
 
-  /** Keeps what stands in the answer, once typing pauses: stopping loses nothing of it. */
+  /** Keeps the unchecked answer when typing pauses, so that stopping loses nothing. */
   keep(exercise: OpenExercise, draft: Draft | null): void {
     if (!this.feedback?.finished) this.#drafts.change(exercise.exercise, draft);
   }
 
-  /** Keeps it now, as when the screen is left. */
+  /** Keeps the unchecked answer now, because the screen is left. */
   keepNow(): void {
-    asLeaving(this.#drafts.soon());
+    void this.#drafts.soon();
   }
 
   #names(exercise: OpenExercise): { student: string; exercise: string } {

@@ -48,7 +48,7 @@ export function feedbackWords(feedback: Feedback, answered: boolean): string {
   ]);
 }
 
-/** The whole exercise as it stands: what is asked, hints, what was said. */
+/** The whole exercise as it is shown: the question, hints and feedback. */
 export function exerciseWords(
   exercise: OpenExercise,
   feedback: Feedback | null,

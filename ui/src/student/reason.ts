@@ -1,17 +1,18 @@
 import type { Ahead, Reason } from '../lib/backend';
-import { say } from '../lib/words';
+import { kebab, say } from '../lib/words';
 
 /** Why a concept is in practice; `ahead` may know the title of the concept named. */
 export function reasonWords(reason: Reason, ahead: Ahead[] = []): string {
-  const id = `reason-${reason.code.replaceAll('_', '-')}`;
   switch (reason.code) {
     case 'assigned':
-      return say(id, { done: reason.done, of: reason.of });
+      return say('reason-assigned', { done: reason.done, of: reason.of });
     case 'time_to_see_again':
-      return say(id, { days: reason.days });
+      return say('reason-time-to-see-again', { days: reason.days });
     case 'before': {
       const found = ahead.find((one) => one.concept.id === reason.concept);
-      return found ? say(id, { title: found.concept.title }) : say('reason-before-plain');
+      return found
+        ? say('reason-before', { title: found.concept.title })
+        : say('reason-before-plain');
     }
     case 'marked_not_yet':
     case 'marked_with_help':
@@ -19,6 +20,6 @@ export function reasonWords(reason: Reason, ahead: Ahead[] = []): string {
     case 'focus':
     case 'chosen':
     case 'first_practice':
-      return say(id);
+      return say(`reason-${kebab(reason.code)}`);
   }
 }

@@ -1,4 +1,4 @@
-import { dateFormat, language, LOCALES } from '../lib/words';
+import { dateFormat, language, LOCALES, say } from '../lib/words';
 
 function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
   const format = dateFormat(LOCALES[language()], { timeZone: 'UTC', ...options });
@@ -11,3 +11,10 @@ export const weekdayName = (weekday: number, width: 'short' | 'narrow' | 'long' 
 
 /** "October 2026" of any date in the month. */
 export const monthName = (date: string) => inUtc(date, { year: 'numeric', month: 'long' });
+
+/** How long ago, in words: "today", "yesterday", "5 days ago". */
+export function ageWords(days: number | null): string {
+  if (days === null) return say('desk-age-none');
+  if (days <= 0) return say('desk-age-today');
+  return days === 1 ? say('desk-age-yesterday') : say('desk-age-days', { days });
+}

@@ -1,46 +1,72 @@
+import { untrack } from 'svelte';
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings, FileMade } from '../lib/backend';
+import { go, replace, route, up, visit, type DeskRoute, type Route } from '../lib/router.svelte';
 import { changeSettings, refresh, start, take } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
-/** The parts of the class screen. */
-export type ClassPart = 'seats' | 'calendar' | 'rotation' | 'exercises' | 'concepts' | 'pack';
-
-/** What an assignment would start from. */
-export interface AssignmentOffer {
-  concepts: string[];
-  seats: number[];
-}
-
-/** What the teacher looks at. */
-export type Place =
-  | { at: 'board' }
-  | { at: 'compare' }
-  | { at: 'concept'; concept: string; pass?: number }
-  | { at: 'student'; seat: number }
-  | { at: 'talk' }
-  | { at: 'groups' }
-  | { at: 'enter' }
-  | { at: 'files'; opened?: boolean }
-  | { at: 'safe' }
-  | { at: 'print' }
-  | { at: 'class'; part: ClassPart }
-  | { at: 'assign'; offer: AssignmentOffer | null }
-  | { at: 'new-class' };
-
-/** Something that was done, said once; `undo` takes it back. */
+/** Something that was done, for the line below the screen. `undo` takes it back. */
 export interface Done {
   words: string;
   undo: (() => Promise<void>) | null;
 }
 
-/** Where the teacher's desk stands; its screens read and change it here. */
+/** What the desk says below its screens, and at which visit of a screen. */
+interface Said {
+  visit: number;
+  done: Done | null;
+  trouble: string;
+}
+
+/** What the screens of the desk share: its class, its route and what it says. */
 class Desk {
-  place = $state.raw<Place>({ at: 'board' });
-  done = $state.raw<Done | null>(null);
-  trouble = $state('');
-  private chosen = $state<string | null>(null);
+  private said = $state.raw<Said>({ visit: -1, done: null, trouble: '' });
+  /** The desk's own route that was shown last; it also remembers the class. */
+  private last: Extract<Route, { name: 'desk' }> = { name: 'desk', desk: { at: 'board' } };
+
+  /** What was done, until another screen is shown. */
+  get done(): Done | null {
+    return this.said.visit === visit() ? this.said.done : null;
+  }
+
+  set done(done: Done | null) {
+    this.change({ done });
+  }
+
+  /** What went wrong, until another screen is shown. */
+  get trouble(): string {
+    return this.said.visit === visit() ? this.said.trouble : '';
+  }
+
+  set trouble(trouble: string) {
+    this.change({ trouble });
+  }
+
+  /** An effect that says something does not run again because of it. */
+  private change(part: Partial<Said>): void {
+    untrack(() => {
+      this.said = { visit: visit(), done: this.done, trouble: this.trouble, ...part };
+    });
+  }
+
+  /** While another part of the program is about to be shown, the desk stays as it was. */
+  private get shown(): Extract<Route, { name: 'desk' }> {
+    const now = route();
+    if (now.name === 'desk') this.last = { ...now, class: now.class ?? this.last.class };
+    return this.last;
+  }
+
+  /** The screen of the desk that is shown. */
+  get route(): DeskRoute {
+    const { desk, class: id } = this.shown;
+    const ofClass = desk.at !== 'safe' && desk.at !== 'new-class';
+    // A step back can lead to a class that was deleted meanwhile.
+    if (ofClass && id !== undefined && this.classes.every((one) => one.id !== id)) {
+      return { at: 'board' };
+    }
+    return desk;
+  }
 
   get classes(): ClassSummary[] {
     return start()?.classes ?? [];
@@ -48,15 +74,16 @@ class Desk {
 
   /** The class on the desk: the chosen one while it is there, else the first. */
   get summary(): ClassSummary | null {
-    return this.classes.find((c) => c.id === this.chosen) ?? this.classes[0] ?? null;
+    const id = this.shown.class;
+    return this.classes.find((c) => c.id === id) ?? this.classes[0] ?? null;
   }
 
   /** The guide of the screen that is shown. */
   get guide(): string {
-    const { place } = this;
-    if (place.at === 'safe') return 'safe';
+    const { route } = this;
+    if (route.at === 'safe') return 'safe';
     if (this.summary === null) return 'new-class';
-    return place.at === 'class' ? `class-${place.part}` : place.at;
+    return route.at === 'class' ? `class-${route.part}` : route.at;
   }
 
   get today(): string {
@@ -67,16 +94,23 @@ class Desk {
     return start()?.settings.names_covered ?? false;
   }
 
-  choose(classId: string): void {
-    this.chosen = classId;
+  /** Goes to a screen of the desk, for the class on the desk or another one. */
+  go(to: DeskRoute, classId = this.summary?.id): void {
+    go(this.whole(to, classId));
   }
 
-  /** Goes to a place; what was said at the last one goes. */
-  go(place: Place): void {
-    this.place = place;
-    this.done = null;
-    this.trouble = '';
-    window.scrollTo(0, 0);
+  /** Changes the screen without a step that Back could undo. */
+  replace(to: DeskRoute, classId = this.summary?.id): void {
+    replace(this.whole(to, classId));
+  }
+
+  /** Goes to the screen that this one belongs to. */
+  up(to: DeskRoute): void {
+    up(this.whole(to, this.summary?.id));
+  }
+
+  private whole(to: DeskRoute, classId: string | undefined): Route {
+    return { name: 'desk', class: classId, desk: to };
   }
 
   /** A student's name, or the seat where there is none or names are covered. */
@@ -85,8 +119,7 @@ class Desk {
   }
 
   say(words: string, undo: (() => Promise<void>) | null = null): void {
-    this.done = { words, undo };
-    this.trouble = '';
+    this.change({ done: { words, undo }, trouble: '' });
   }
 
   /** Says of a print where it went. */
@@ -98,12 +131,28 @@ class Desk {
     );
   }
 
-  /** A call whose failure is said on the screen; nothing then. */
+  /** Makes a call. Returns undefined if it fails, and shows why below the screen. */
   async ask<N extends CallName>(
     name: N,
     args: Calls[N]['args'],
   ): Promise<Calls[N]['out'] | undefined> {
     return this.attempt(() => call(name, args));
+  }
+
+  /**
+   * For an effect: asks, and uses the answer unless the effect has run again or ended
+   * meanwhile. Returns the effect's teardown.
+   */
+  load<N extends CallName>(
+    name: N,
+    args: Calls[N]['args'],
+    use: (found: Calls[N]['out'] | undefined) => void,
+  ): () => void {
+    let over = false;
+    void this.ask(name, args).then((found) => {
+      if (!over) use(found);
+    });
+    return () => (over = true);
   }
 
   /** Reads the classes anew, for after something changed. */
@@ -113,40 +162,40 @@ class Desk {
 
   async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
     await this.attempt(async () => {
-      // The desk stays as its language changes, so that one's words are there before.
+      // The desk stays open as its language changes, so its exercise words are loaded first.
       if (change.language) await loadExerciseWords(change.language);
       await changeSettings(change);
     });
   }
 
-  /** What was removed just now, by which it can be brought back. */
+  /** The number of the newest removal, by which it can be restored. */
   async justRemoved(): Promise<number | undefined> {
     await this.refresh();
     return start()?.removed[0]?.number;
   }
 
-  /** Brings back something that was removed; whether it came. */
-  async bringBack(number: number | undefined): Promise<boolean> {
+  /** Restores something that was removed. Returns whether that worked. */
+  async restore(number: number | undefined): Promise<boolean> {
     if (number === undefined) return false;
     const removed = start()?.removed.find((one) => one.number === number);
-    const after = await this.ask('bring_back', { number });
+    const after = await this.ask('restore', { number });
     if (!after) {
       await this.attemptQuietly(refresh);
       return false;
     }
     take(after);
-    if (removed) this.choose(removed.class);
+    if (removed) this.replace(this.route, removed.class);
     return true;
   }
 
-  /** Lets go of something that was removed: from then on nobody can bring it back. */
-  async letGo(number: number | undefined): Promise<void> {
+  /** Discards something that was removed, for good. */
+  async discard(number: number | undefined): Promise<void> {
     if (number === undefined) return;
-    const after = await this.ask('let_go', { number });
+    const after = await this.ask('discard', { number });
     if (after) take(after);
   }
 
-  /** What goes wrong here is not said: something else is on the screen. */
+  /** Keeps the message that is shown, whatever goes wrong here. */
   private async attemptQuietly(doing: () => Promise<unknown>): Promise<void> {
     const { trouble } = this;
     await this.attempt(doing);

@@ -1,12 +1,12 @@
 import type { JobResult, JobState } from '../lib/backend';
 import { desk } from './desk.svelte';
 
-/** Between two looks at a long job. */
+/** Time between two requests for the state of a long job. */
 const POLL_MS = 200;
 
 const pause = (ms: number) => new Promise((done) => setTimeout(done, ms));
 
-/** Follows a long job to its end; nothing when it cannot be followed, which is then said. */
+/** Follows a long job to its end. Returns null if its state cannot be read; the desk says why. */
 export async function follow(
   job: number,
   onstate: (state: JobState) => void,

@@ -7,5 +7,5 @@ export default defineConfig({
   base: './',
   plugins: [svelte({ configFile: '../../svelte.config.js' })],
   define: { __TEST_BRIDGE__: 'false' },
-  build: { outDir: '../../dist-gallery', emptyOutDir: true, assetsInlineLimit: 0 },
+  build: { assetsInlineLimit: 0 },
 });

@@ -135,8 +135,10 @@ fn day_in_class(
             date,
             date,
             concept,
-            Some(confidence),
-            outcome,
+            surefoot_student::Tapped {
+                confidence: Some(confidence),
+                outcome,
+            },
         )?;
         taps += 1;
     }

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use std::path::Path;
 use surefoot_app::{CheckInTap, ClassId, StudentDay, StudentId};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 use surefoot_exchange::{Flag, HAND_IN_CAPS, Refusal};
 
 fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {

@@ -7,7 +7,7 @@ use surefoot_app::{
     BackUp, CallError, ClassId, CopyKind, Nothing, OpenSealed, RestoreCopy, StoreName,
 };
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 use surefoot_exchange::Refusal;
 
 const WORDS: &str = "seven quiet rivers";

@@ -8,7 +8,7 @@ use surefoot_app::{
     StudentId, Sure, Voice, VoiceMissing,
 };
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::NewClass;
+use surefoot_desk::NewClass;
 use surefoot_exercises::{Entry, Level, Response};
 use surefoot_record::{DecimalSign, Goal, StudentLook, StudentTheme};
 use surefoot_student::practice_views::{OpenExercise, PracticeStep};

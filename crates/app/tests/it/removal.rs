@@ -141,7 +141,7 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     let board = |desk: &Device| desk.app.board(id()).unwrap();
     let (seats, before) = (desk.app.class_setup(id()).unwrap().seats, board(&desk));
     assert_eq!(before.seats_reporting, 1);
-    let gone = |desk: &Device| matches!(desk.app.bring_back(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
+    let gone = |desk: &Device| matches!(desk.app.restore(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
     assert!(gone(&desk), "nothing has been removed yet");
 
     let seat = SeatId {
@@ -163,7 +163,7 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     );
     let back = |desk: &Device| {
         let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
-        desk.app.bring_back(RemovedId { number }).unwrap()
+        desk.app.restore(RemovedId { number }).unwrap()
     };
     assert!(back(&desk).removed.is_empty());
     assert_eq!(desk.app.class_setup(id()).unwrap().seats, seats);
@@ -186,7 +186,7 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     let numbers: Vec<u32> = removed.iter().map(|one| one.number).collect();
     assert!(numbers[0] > numbers[1]);
     assert!(matches!(
-        desk.app.bring_back(RemovedId { number: numbers[1] }),
+        desk.app.restore(RemovedId { number: numbers[1] }),
         Err(CallError::Invalid { field, .. }) if field == "removed"
     ));
     assert_eq!(back(&desk).classes.len(), 1);
@@ -196,7 +196,7 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     // Let go of, by hand or by closing the program, it is gone for good.
     desk.app.remove_seat(seat.clone()).unwrap();
     let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
-    let start = desk.app.let_go(RemovedId { number }).unwrap();
+    let start = desk.app.discard(RemovedId { number }).unwrap();
     assert!(start.removed.is_empty());
     assert!(gone(&desk));
     desk.app.delete_class(id()).unwrap();

@@ -7,7 +7,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::teaching_views::{EntryMade, EntryValue};
+use surefoot_desk::{EntryMade, EntryValue};
 
 const TODAY: &str = "2026-11-24";
 

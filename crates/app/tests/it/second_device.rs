@@ -5,7 +5,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_app::{CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 use surefoot_exchange::Refusal;
 
 const WORDS: &str = "seven quiet rivers";
@@ -69,7 +69,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
     );
     let setup = desk.app.class_setup(ClassId { class }).unwrap();
     assert_eq!(setup.seats[0].devices, 2);
-    assert!(setup.seats[0].held_devices.is_empty());
+    assert!(setup.seats[0].quarantined_devices.is_empty());
 
     // Carried back and forth, both know all three days, however often.
     let back = take(&tablet, &carry(&home, &at_home), WORDS).unwrap();

@@ -13,7 +13,7 @@ use surefoot_app::{
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::{ClassSummary, ImportAccount, NewClass};
+use surefoot_desk::{ClassSummary, ImportReport, NewClass};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 
@@ -121,7 +121,7 @@ impl Device {
         panic!("the job did not end within two minutes");
     }
 
-    pub fn import(&self, folder: &Path) -> ImportAccount {
+    pub fn import(&self, folder: &Path) -> ImportReport {
         self.hands.will_pick(folder);
         let asked = ImportAsked {
             from: ImportFrom::Folder,

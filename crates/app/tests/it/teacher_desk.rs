@@ -8,7 +8,7 @@ use surefoot_app::{
     StudentId, TaughtFrom,
 };
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::views::{Board, NewAssignment, NewClass, Verdict};
+use surefoot_desk::{Board, NewAssignment, NewClass, Verdict};
 use surefoot_exchange::PracticeRules;
 use surefoot_practice::Reason;
 use surefoot_student::practice_views::PracticeStep;
@@ -339,7 +339,7 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     let claim = rate_and_hand_in(&other, &two, Confidence::CouldTeach);
     assert_eq!(
         verdicts(&desk, &[&own, &claim]),
-        [Verdict::New, Verdict::Held]
+        [Verdict::New, Verdict::Quarantined]
     );
     let teach = |desk: &Device| -> u32 {
         desk.app
@@ -352,7 +352,7 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     };
     assert_eq!(teach(&desk), 0);
     let setup = desk.app.class_setup(id(&class)).unwrap();
-    let device = setup.seats[0].held_devices[0].clone();
+    let device = setup.seats[0].quarantined_devices[0].clone();
     let decide = |accept| {
         desk.app.decide_device(DeviceDecision {
             class: class.clone(),
@@ -363,7 +363,7 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     };
     assert!(
         decide(Some(false)).unwrap().seats[0]
-            .held_devices
+            .quarantined_devices
             .is_empty()
     );
     assert_eq!(teach(&desk), 0);
@@ -372,7 +372,7 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     assert_eq!(teach(&desk), 6);
     assert!(decide(Some(false)).is_err(), "it counts already");
     // Undecided again, it counts no more and is asked about again.
-    assert_eq!(decide(None).unwrap().seats[0].held_devices.len(), 1);
+    assert_eq!(decide(None).unwrap().seats[0].quarantined_devices.len(), 1);
     assert_eq!(teach(&desk), 0);
 }
 

@@ -4,7 +4,7 @@ use crate::support::date;
 use surefoot_app::demo::{DemoPlan, make};
 use surefoot_app::{FileKind, Progress, files_in, import_files};
 use surefoot_catalogue::Language;
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 use surefoot_desk::{GroupWishes, board, open_class, suggest_groups};
 use surefoot_store::{DeskStore, Durability};
 

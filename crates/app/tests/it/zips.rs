@@ -5,7 +5,7 @@ use std::fs;
 use std::io::Write as _;
 use surefoot_app::{JobResult, Nothing};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::views::{ImportAccount, Verdict};
+use surefoot_desk::{ImportReport, Verdict};
 
 fn zip_of(files: &[(&str, Vec<u8>)]) -> Vec<u8> {
     let mut zip = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));
@@ -47,7 +47,7 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
 }
 
 /// Looks as the desk does until an import is over; nothing after some looks.
-fn look_until_import(desk: &Device) -> Option<ImportAccount> {
+fn look_until_import(desk: &Device) -> Option<ImportReport> {
     for _ in 0..40 {
         let watch = desk.app.watch(Nothing {}).unwrap();
         if let Some(job) = watch.job {

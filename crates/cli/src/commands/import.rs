@@ -4,7 +4,7 @@ use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
-use surefoot_desk::views::Verdict;
+use surefoot_desk::Verdict;
 
 /// Arguments of `surefoot import`.
 #[derive(clap::Args)]
@@ -52,7 +52,7 @@ pub fn run(args: &Args) -> crate::Outcome {
             Verdict::Updated => "updated".to_owned(),
             Verdict::Known => "known already".to_owned(),
             Verdict::Older => "older than what is here".to_owned(),
-            Verdict::Held => "held: a second device with a key of its own".to_owned(),
+            Verdict::Quarantined => "quarantined: a second device with its own key".to_owned(),
             Verdict::Refused { refusal } => format!("refused: {refusal}"),
         };
         let flags = if file.flags.is_empty() {

@@ -4,7 +4,7 @@ use crate::out::put_line;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock};
 use surefoot_catalogue::Language;
-use surefoot_desk::share_views::{ShareShown, ShareStanding, ShareTable};
+use surefoot_desk::{ShareShown, ShareStanding, ShareTable};
 
 /// Arguments of `surefoot share-table`.
 #[derive(clap::Args)]

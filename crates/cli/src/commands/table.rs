@@ -1,9 +1,9 @@
 //! Tables for the terminal.
 
 use crate::out::put_line;
-use surefoot_desk::group_views::GroupsView;
-use surefoot_desk::teaching_views::{TalkView, TalkWay};
-use surefoot_desk::views::{Board, Trend};
+use surefoot_desk::GroupsView;
+use surefoot_desk::{Board, Trend};
+use surefoot_desk::{TalkView, TalkWay};
 
 /// A share in whole percent.
 pub fn percent(share: Option<f64>) -> String {

@@ -1,14 +1,14 @@
 //! Rename, move the year, remove a seat, delete a class.
 
 use super::{Desk, date, new_class};
-use crate::group_views::{GroupChosen, GroupWishes};
-use crate::views::{CopyClass, NewAssignment};
 use crate::{
-    Chance, TeacherError, add_seats, assign, board, bring_back, class_setup, copy_class,
+    ClassSecrets, DeskError, Field, Rule, add_seats, assign, board, class_setup, copy_class,
     delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
-    record_group, remove_seat, rename_class, seat_holdings, set_closures, set_practice,
-    set_rotation, spare_concepts,
+    record_group, remove_seat, rename_class, restore, seat_holdings, set_closures, set_practice,
+    set_rotation, unscheduled_concepts,
 };
+use crate::{CopyClass, NewAssignment};
+use crate::{GroupChosen, GroupWishes};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::PracticeRules;
@@ -26,7 +26,10 @@ fn a_new_title_is_trimmed_checked_and_makes_the_pack_due() {
     for bad in [" ", "a\nb", &"x".repeat(61)] {
         assert!(matches!(
             rename_class(&desk.store, &desk.class, bad),
-            Err(TeacherError::Invalid { field: "title", .. })
+            Err(DeskError::Invalid {
+                field: Field::Title,
+                ..
+            })
         ));
     }
 }
@@ -83,7 +86,7 @@ fn the_year_moves_and_moves_back_without_losing_anything() {
         year.first_day,
         year.weekdays.clone(),
     );
-    assert!(matches!(backwards, Err(TeacherError::Calendar(_))));
+    assert!(matches!(backwards, Err(DeskError::Calendar(_))));
     assert_eq!(set_up(), before);
 }
 
@@ -114,8 +117,7 @@ fn a_removed_seat_leaves_nothing_and_the_others_everything() {
     remove_seat(&desk.store, &desk.class, 3).unwrap();
     let seats: Vec<u32> = desk.open().seats.iter().map(|s| s.number).collect();
     assert_eq!(seats, [1, 2]);
-    let left = desk.store.check_ins(&desk.class).unwrap();
-    assert!(left.iter().all(|r| r.seat == 2) && left.len() == 1);
+    assert_eq!(desk.check_ins(&desk.class), [(2, 1)].into());
     assert!(desk.store.hand_ins(&desk.class, 3).unwrap().is_empty());
     assert_eq!(desk.store.devices(&desk.class).unwrap().len(), 1);
     let standing = desk.store.assignments(&desk.class).unwrap();
@@ -135,11 +137,14 @@ fn the_last_seat_stays() {
     remove_seat(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 2),
-        Err(TeacherError::Invalid { field: "seats", .. })
+        Err(DeskError::Invalid {
+            field: Field::Seats,
+            ..
+        })
     ));
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 7),
-        Err(TeacherError::NotFound("seat"))
+        Err(DeskError::NotFound("seat"))
     ));
 }
 
@@ -153,11 +158,11 @@ fn a_deleted_class_leaves_the_other_alone() {
     let left = desk.store.classes().unwrap();
     assert_eq!(left.len(), 1);
     assert_eq!(left[0].id, other);
-    assert!(desk.store.check_ins(&desk.class).unwrap().is_empty());
+    assert!(desk.check_ins(&desk.class).is_empty());
     assert!(desk.store.hand_ins(&desk.class, 1).unwrap().is_empty());
     assert!(matches!(
         delete_class(&desk.store, &desk.class),
-        Err(TeacherError::NotFound(_))
+        Err(DeskError::NotFound(_))
     ));
 }
 
@@ -176,7 +181,7 @@ fn a_concept_taken_out_is_spare_and_leaves_assigned_practice_packable() {
     };
     assign(&desk.store, &desk.open(), &new, "00000000000000a1", today).unwrap();
     let spare = |store| {
-        spare_concepts(store, &desk.class, Language::Es)
+        unscheduled_concepts(store, &desk.class, Language::Es)
             .unwrap()
             .iter()
             .any(|c| c.concept.id == out && c.concept.title != out)
@@ -222,7 +227,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         )
         .unwrap(),
     };
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [77; 16],
         sealing: [78; 32],
         signing: [79; 32],
@@ -250,7 +255,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
             None => assert!(number >= copied.facts.year.school_days().count()),
         }
     }
-    assert!(desk.store.check_ins(&made.id).unwrap().is_empty());
+    assert!(desk.check_ins(&made.id).is_empty());
     assert_ne!(copied.row.sealing_identity, model.row.sealing_identity);
     let unknown = CopyClass {
         from: "00".into(),
@@ -258,7 +263,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
     };
     assert!(matches!(
         copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
-        Err(TeacherError::NotFound(_))
+        Err(DeskError::NotFound(_))
     ));
 }
 
@@ -318,20 +323,20 @@ fn what_was_removed_comes_back_as_it_was() {
     let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert_ne!(everything(&desk), before);
-    bring_back(&desk.store, &seat).unwrap();
+    restore(&desk.store, &seat).unwrap();
     assert_eq!(everything(&desk), before);
 
     let class = delete_class(&desk.store, &desk.class).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert!(!everything(&desk).contains(&desk.class));
-    bring_back(&desk.store, &class).unwrap();
+    restore(&desk.store, &class).unwrap();
     assert_eq!(everything(&desk), before);
     // Once is enough.
     assert!(matches!(
-        bring_back(&desk.store, &class),
-        Err(TeacherError::Invalid {
-            field: "removed",
-            rule: "taken"
+        restore(&desk.store, &class),
+        Err(DeskError::Invalid {
+            field: Field::Removed,
+            rule: Rule::Taken
         })
     ));
     assert_eq!(everything(&desk), before);
@@ -345,9 +350,9 @@ fn a_seat_whose_number_was_given_away_does_not_come_back() {
     add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
     let before = everything(&desk);
     assert!(matches!(
-        bring_back(&desk.store, &seat),
-        Err(TeacherError::Invalid {
-            field: "removed",
+        restore(&desk.store, &seat),
+        Err(DeskError::Invalid {
+            field: Field::Removed,
             ..
         })
     ));

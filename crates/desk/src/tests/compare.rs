@@ -1,32 +1,25 @@
 //! Ratings beside results.
 
 use super::{Desk, date};
-use crate::teaching_views::{CalibrationVerdict, EntryMade, EntryValue};
+use crate::{CalibrationVerdict, EntryMade, EntryValue};
 use crate::{comparison, make_entry, student_page};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_record::AnswerCount;
-use surefoot_store::desk::ReportPlace;
+use surefoot_record::{AnswerCount, MisconceptionCode};
 
 const TODAY: &str = "2026-10-30";
 
 fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u32, wrong: u32) {
-    let place = ReportPlace {
-        device: &format!("{seat:032x}"),
-        date: date(on),
-        concept,
-    };
     let count = AnswerCount {
         sure: Some(sure.try_into().unwrap()),
         alone,
         with_help: 0,
         wrong,
     };
-    let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
-    writer.practice(place, 1, count).unwrap();
+    desk.practise(seat, on, concept, |entry| entry.answers.push(count));
 }
 
-fn compare(desk: &Desk) -> crate::teaching_views::Comparison {
+fn compare(desk: &Desk) -> crate::Comparison {
     comparison(&desk.store, &desk.open(), Language::En, date(TODAY)).unwrap()
 }
 
@@ -46,9 +39,7 @@ fn sure_but_wrong_and_right_but_unsure_are_told_from_the_last_rating_on() {
     desk.rate(4, "2026-09-14", &concept, 1);
     practise(&desk, 4, "2026-09-15", &concept, 1, 1, 0);
     let found = compare(&desk);
-    let seats = |list: &[crate::teaching_views::Mismatch]| {
-        list.iter().map(|m| m.student.seat).collect::<Vec<_>>()
-    };
+    let seats = |list: &[crate::Mismatch]| list.iter().map(|m| m.student.seat).collect::<Vec<_>>();
     assert_eq!(seats(&found.sure_but_wrong), [1]);
     assert_eq!(seats(&found.unsure_but_right), [2]);
     assert_eq!(found.sure_but_wrong[0].practice, [0, 0, 3]);
@@ -73,23 +64,20 @@ fn calibration_is_told_from_twenty_answers_on() {
 }
 
 #[test]
-fn mistakes_are_counted_by_students_first() {
+fn misconceptions_are_counted_by_students_first() {
     let desk = Desk::with_seats(3);
     let concept = desk.concept(0);
     let add = |seat: u32, code: &str, times: u32| {
-        let place = ReportPlace {
-            device: &format!("{seat:032x}"),
-            date: date("2026-10-20"),
-            concept: &concept,
-        };
-        let mut writer = desk.store.report_writer(&desk.class, seat).unwrap();
-        writer.mistake(place, code, times).unwrap();
+        desk.practise(seat, "2026-10-20", &concept, |entry| {
+            let code = MisconceptionCode::new(code).unwrap();
+            entry.misconceptions.insert(code, times);
+        });
     };
     add(1, "often-by-one", 9);
     add(1, "by-many", 1);
     add(2, "by-many", 1);
     add(3, "by-many", 1);
-    let found = compare(&desk).mistakes;
+    let found = compare(&desk).misconceptions;
     assert_eq!(found[0].code, "by-many");
     assert_eq!(
         (found[0].students, found[0].count, found[0].newest_days),

@@ -1,7 +1,7 @@
 //! What hand-ins add, one after the other, is what their union holds.
 
 use super::Desk;
-use crate::derive::{add, read};
+use crate::files::derive::add;
 use proptest::collection::vec;
 use proptest::prelude::*;
 use surefoot_record::Record;
@@ -18,11 +18,11 @@ proptest! {
         let mut union = Record::default();
         for record in &records {
             let counted = add(&desk.store, &desk.class, 1, record.clone()).unwrap();
-            prop_assert_eq!(counted, union.merge(record.clone()));
+            prop_assert_eq!(counted, union.merge(record.clone()).entries());
             // The same once more brings nothing.
             prop_assert_eq!(add(&desk.store, &desk.class, 1, record.clone()).unwrap(), 0);
         }
-        prop_assert_eq!(read(&desk.store, &desk.class, 1).unwrap(), union);
-        prop_assert_eq!(read(&desk.store, &desk.class, 2).unwrap(), Record::default());
+        prop_assert_eq!(desk.store.record_of(&desk.class, 1).unwrap(), union);
+        prop_assert_eq!(desk.store.record_of(&desk.class, 2).unwrap(), Record::default());
     }
 }

@@ -1,8 +1,8 @@
 //! Filling in a day: paper and observations.
 
 use super::{Desk, date};
-use crate::teaching_views::{EntryDay, EntryMade, EntryValue};
-use crate::{TeacherError, board, entry_day, make_entry};
+use crate::{DeskError, board, entry_day, make_entry};
+use crate::{EntryDay, EntryMade, EntryValue};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
@@ -20,7 +20,7 @@ fn open(desk: &Desk, on: &str) -> EntryDay {
     .unwrap()
 }
 
-fn fill(desk: &Desk, seat: u32, concept: &str, value: EntryValue) -> Result<(), TeacherError> {
+fn fill(desk: &Desk, seat: u32, concept: &str, value: EntryValue) -> Result<(), DeskError> {
     let made = EntryMade {
         seat,
         concept: concept.to_owned(),
@@ -59,7 +59,7 @@ fn a_day_has_its_concepts_and_its_neighbours() {
                 date(bad),
                 date(TODAY)
             ),
-            Err(TeacherError::Invalid { .. })
+            Err(DeskError::Invalid { .. })
         ));
     }
 }
@@ -117,11 +117,11 @@ fn a_seat_or_concept_that_is_not_there_is_named() {
     let concept = desk.concept(0);
     assert!(matches!(
         fill(&desk, 9, &concept, rating(1)),
-        Err(TeacherError::NotFound("seat"))
+        Err(DeskError::NotFound("seat"))
     ));
     assert!(matches!(
         fill(&desk, 1, "none", rating(1)),
-        Err(TeacherError::NotFound("concept"))
+        Err(DeskError::NotFound("concept"))
     ));
 }
 

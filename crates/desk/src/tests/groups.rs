@@ -1,12 +1,12 @@
 //! Groups: suggested, edited by hand, kept, recorded; the record moves the estimate.
 
 use super::{Desk, date};
-use crate::group_views::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
 use crate::{
-    GroupEffort, TeacherError, board, board_of, concept_reports, group_page, groups_desk,
-    keep_group_wishes, keep_groups, plan_groups, record_group, remove_seat, set_taught_from,
-    weigh_groups,
+    DeskError, GroupEffort, board, board_of, concept_reports, group_page, groups_desk,
+    keep_group_wishes, keep_groups, plan_groups, record_group, remove_seat, score_groups,
+    set_taught_from,
 };
+use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
 use surefoot_catalogue::Language;
 
 const TODAY: &str = "2026-10-01";
@@ -50,7 +50,7 @@ fn suggest(desk: &Desk, wishes: &GroupWishes) -> GroupsView {
 
 fn weigh(desk: &Desk, wishes: &GroupWishes, groups: &[GroupChosen], best: u64) -> GroupsView {
     let class = desk.open();
-    weigh_groups(
+    score_groups(
         &desk.store,
         &class,
         Language::En,
@@ -131,7 +131,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
         seats: vec![99],
     }];
     assert!(matches!(
-        weigh_groups(
+        score_groups(
             &desk.store,
             &class,
             Language::En,
@@ -140,7 +140,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
             &unknown,
             0
         ),
-        Err(TeacherError::NotFound("seat"))
+        Err(DeskError::NotFound("seat"))
     ));
     for bad in [
         GroupWishes {
@@ -166,7 +166,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
                 &bad,
                 GroupEffort::Quick
             ),
-            Err(TeacherError::Invalid { .. })
+            Err(DeskError::Invalid { .. })
         ));
     }
 }

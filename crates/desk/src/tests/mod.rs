@@ -4,20 +4,23 @@ mod changes;
 mod compare;
 mod derive;
 mod entry;
+mod fits;
 mod groups;
 mod own;
 mod pacing_list;
 mod roster_file;
 mod share;
 mod talk;
+mod what_counts;
 
-use super::views::NewClass;
-use super::{Chance, OpenClass, create_class, open_class};
+use crate::NewClass;
+use crate::{ClassSecrets, OpenClass, create_class, open_class};
 use chrono::NaiveDate;
 use std::collections::BTreeSet;
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
-use surefoot_record::CheckInState;
-use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ReportPlace};
+use surefoot_record::{CheckIn, DeviceId, Practice, Record, Said};
+use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
 use surefoot_store::{DeskStore, Durability};
 use tempfile::TempDir;
 
@@ -61,18 +64,55 @@ impl Desk {
 
     /// A rating as if a device had handed it in.
     pub fn rate(&self, seat: u32, on: &str, concept: &str, rating: u8) {
-        let place = ReportPlace {
-            device: &format!("{seat:032x}"),
-            date: date(on),
-            concept,
-        };
-        let state = CheckInState {
-            sequence: 1,
-            confidence: Some(rating.try_into().unwrap()),
-            outcome: None,
-        };
+        self.hand_in(
+            seat,
+            CheckIn {
+                device: device_of(seat),
+                date: date(on),
+                concept: ConceptId::new(concept).unwrap(),
+                confidence: Some(Said {
+                    at: 1,
+                    value: Some(rating.try_into().unwrap()),
+                }),
+                outcome: None,
+            },
+        );
+    }
+
+    /// A check-in as if a device had handed it in.
+    pub fn hand_in(&self, seat: u32, entry: CheckIn) {
         let mut writer = self.store.report_writer(&self.class, seat).unwrap();
-        writer.check_in(place, state).unwrap();
+        writer.write(&Record::from_entries([entry], [])).unwrap();
+    }
+
+    /// Adds to a seat's practice of a concept on a date, as if its device had handed it in.
+    pub fn practise(&self, seat: u32, on: &str, concept: &str, add: impl FnOnce(&mut Practice)) {
+        let here = self.store.record_of(&self.class, seat).unwrap();
+        let concept = ConceptId::new(concept).unwrap();
+        let mut entry = (here.practice().iter())
+            .find(|entry| entry.date == date(on) && entry.concept == concept)
+            .cloned()
+            .unwrap_or(Practice {
+                device: device_of(seat),
+                date: date(on),
+                concept,
+                sequence: 1,
+                answers: Vec::new(),
+                misconceptions: std::collections::BTreeMap::new(),
+            });
+        add(&mut entry);
+        let mut writer = self.store.report_writer(&self.class, seat).unwrap();
+        writer.write(&Record::from_entries([], [entry])).unwrap();
+    }
+
+    /// How many check-ins the desk has of each seat.
+    pub fn check_ins(&self, class: &str) -> std::collections::BTreeMap<u32, usize> {
+        let mut found = std::collections::BTreeMap::new();
+        let each = |row: surefoot_store::desk::ReportRow<'_>, _| {
+            *found.entry(row.seat).or_default() += 1;
+        };
+        self.store.each_check_in(class, None, each).unwrap();
+        found
     }
 
     /// A device with a hand-in, whose content is never read here.
@@ -83,7 +123,7 @@ impl Desk {
                 &self.class,
                 &DeviceRow {
                     seat,
-                    device: format!("{seat:032x}"),
+                    device: device_of(seat).as_str().to_owned(),
                     signing_key: "key".into(),
                     recipient: "age".into(),
                     state: DeviceState::Accepted,
@@ -97,7 +137,7 @@ impl Desk {
                 &HandInKept {
                     import,
                     seat,
-                    device: format!("{seat:032x}"),
+                    device: device_of(seat).as_str().to_owned(),
                     signing_key: "key".into(),
                     revision: 1,
                     made_on: date("2026-11-02"),
@@ -110,7 +150,7 @@ impl Desk {
 }
 
 pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) -> String {
-    let chance = Chance {
+    let chance = ClassSecrets {
         class_id: [salt; 16],
         sealing: [salt.wrapping_add(1); 32],
         signing: [salt.wrapping_add(2); 32],
@@ -133,4 +173,10 @@ pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) 
     create_class(store, &new, &chance, date("2026-08-31"))
         .unwrap()
         .id
+}
+
+pub(super) fn device_of(seat: u32) -> DeviceId {
+    let mut bytes = [0; 16];
+    bytes[..4].copy_from_slice(&seat.to_be_bytes());
+    DeviceId::from_bytes(&bytes)
 }

@@ -2,9 +2,9 @@
 
 use super::{Desk, date};
 use crate::{
-    TeacherError, bring_back, copy_class, import_concepts, import_exercises, make_class_pack,
-    own_desk, own_exercise, read_concepts, remove_own_exercise, set_rotation, set_taught_from,
-    try_own_exercise, undo_own_import,
+    DeskError, Field, Rule, copy_class, import_concepts, import_exercises, make_class_pack,
+    own_desk, own_exercise, read_concepts, remove_own_exercise, restore, set_rotation,
+    set_taught_from, try_own_exercise, undo_own_import,
 };
 use surefoot_catalogue::rating::AnswerResult;
 use surefoot_catalogue::{Language, Strand};
@@ -125,13 +125,13 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
     assert!(own.exercises.is_empty() && own.imports.iter().all(|i| i.undone));
     // And all of it can come back.
-    bring_back(&desk.store, &held).unwrap();
-    bring_back(&desk.store, &empty).unwrap();
+    restore(&desk.store, &held).unwrap();
+    restore(&desk.store, &empty).unwrap();
     assert_eq!(desk.dump(), before);
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
-        Err(TeacherError::NotFound("import"))
+        Err(DeskError::NotFound("import"))
     ));
 }
 
@@ -153,8 +153,8 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     assert!(!wrong.right && wrong.says.len() == 1);
     assert!(matches!(
         tried("x"),
-        Err(TeacherError::Invalid {
-            field: "answer",
+        Err(DeskError::Invalid {
+            field: Field::Answer,
             ..
         })
     ));
@@ -163,10 +163,10 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     assert!(tried("15").is_err());
     let own = own_desk(&desk.store, &desk.class, Language::En).unwrap();
     assert_eq!(own.exercises.len(), 1);
-    bring_back(&desk.store, &held).unwrap();
+    restore(&desk.store, &held).unwrap();
     assert_eq!(desk.dump(), before);
     // It is there already, so it has no place a second time.
-    assert!(bring_back(&desk.store, &held).is_err());
+    assert!(restore(&desk.store, &held).is_err());
 }
 
 #[test]
@@ -204,7 +204,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
             .all(|a| a.result == AnswerResult::Alone && a.seed < 1 << 60)
     );
     // The hand-in counts them as any practice of the concept.
-    let preview = surefoot_student::hand_in_preview(&store, &joined).unwrap();
+    let preview = surefoot_student::hand_in_preview(&store, &joined, date(TODAY)).unwrap();
     assert_eq!(preview.answers, 6);
 }
 
@@ -228,7 +228,7 @@ fn a_wrong_answer_is_answered_by_the_teachers_words_and_counted_as_no_misconcept
     let right = response_for(&own.item().unwrap().answer);
     surefoot_student::answer(&store, &joined, date(TODAY), &open.exercise, &right, 5).unwrap();
     let answers = store.practice_answers().unwrap();
-    assert_eq!(answers[0].mistake, None);
+    assert_eq!(answers[0].misconception, None);
     assert_eq!(answers[0].result, AnswerResult::WithHelp);
 }
 
@@ -355,7 +355,7 @@ fn own_concepts_join_the_rotation_and_travel() {
             .iter()
             .all(|line| !line.in_rotation && !line.concept.has_exercises)
     );
-    let spare = crate::spare_concepts(&desk.store, &desk.class, Language::En).unwrap();
+    let spare = crate::unscheduled_concepts(&desk.store, &desk.class, Language::En).unwrap();
     assert!(spare.iter().any(|c| c.concept.id == "own-water-level"));
     // Read again, all of them are there already.
     let again = read_concepts(&desk.store, &desk.class, "stream-lab.csv", bytes).unwrap();
@@ -366,9 +366,9 @@ fn own_concepts_join_the_rotation_and_travel() {
     // In the rotation, it cannot be taken back.
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
-        Err(TeacherError::Invalid {
-            field: "concepts",
-            rule: "in_rotation"
+        Err(DeskError::Invalid {
+            field: Field::Concepts,
+            rule: Rule::InRotation
         })
     ));
     set_taught_from(
@@ -403,7 +403,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let id = crate::import_class(&second, &key).unwrap();
     let there = own_desk(&second, &id, Language::En).unwrap();
     assert_eq!((there.concepts.len(), there.exercises.len()), (3, 1));
-    let chance = crate::Chance {
+    let chance = crate::ClassSecrets {
         class_id: [91; 16],
         sealing: [92; 32],
         signing: [93; 32],
@@ -412,7 +412,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let year = desk.open().facts.year.clone();
     let copied = copy_class(
         &desk.store,
-        &crate::views::CopyClass {
+        &crate::CopyClass {
             from: desk.class.clone(),
             title: "Next year".into(),
             names: vec!["B".into()],

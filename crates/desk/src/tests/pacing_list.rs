@@ -1,8 +1,8 @@
 //! A pacing list pasted in, and a rotation spread evenly anew.
 
 use super::{Desk, date};
-use crate::views::PacingTrouble;
-use crate::{TeacherError, balanced_rotation, open_class, read_pacing, set_first_lessons};
+use crate::PacingTrouble;
+use crate::{DeskError, balanced_rotation, open_class, read_pacing, set_first_lessons};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
 
@@ -82,7 +82,7 @@ fn first_lessons_are_set_together_or_not_at_all_and_back_again() {
     bad.insert("g4-no-such".into(), None);
     assert!(matches!(
         set_first_lessons(&desk.store, &desk.class, &bad),
-        Err(TeacherError::NotFound("concept"))
+        Err(DeskError::NotFound("concept"))
     ));
     assert!(set_first_lessons(&desk.store, &desk.class, &lessons(Some("2030-01-01"))).is_err());
     assert_eq!(desk.open().facts.taught_from, after);

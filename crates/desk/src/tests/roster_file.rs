@@ -1,14 +1,14 @@
 //! Rosters from files. Headers: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
 
-use crate::views::RosterFile;
-use crate::{TeacherError, read_roster_files};
+use crate::RosterFile;
+use crate::{DeskError, Rule, read_roster_files};
 
 const USERS_1_1: &str = "sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password\r\n";
 const USERS_1_2: &str = "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password,userMasterIdentifier,resourceSourcedIds,preferredGivenName,preferredMiddleName,preferredFamilyName,primaryOrgSourcedId,pronouns\r\n";
 const ENROLLMENTS: &str = "sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role,primary,beginDate,endDate\r\n";
 const CLASSES: &str = "sourcedId,status,dateLastModified,title,grades,courseSourcedId,classCode,classType,location,schoolSourcedId,termSourcedIds,subjects,subjectCodes,periods\r\n";
 
-fn read(files: &[(&str, &str)]) -> Result<RosterFile, TeacherError> {
+fn read(files: &[(&str, &str)]) -> Result<RosterFile, DeskError> {
     let files: Vec<_> = files
         .iter()
         .map(|(name, text)| ((*name).to_owned(), text.as_bytes().to_vec()))
@@ -119,7 +119,10 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
     );
     assert!(matches!(
         read(&[("a.csv", "name\n")]),
-        Err(TeacherError::Invalid { rule: "empty", .. })
+        Err(DeskError::Invalid {
+            rule: Rule::Empty,
+            ..
+        })
     ));
     let binary = vec![(
         "a.csv".to_owned(),
@@ -127,8 +130,8 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
     )];
     assert!(matches!(
         read_roster_files(&binary),
-        Err(TeacherError::Invalid {
-            rule: "not_text",
+        Err(DeskError::Invalid {
+            rule: Rule::NotText,
             ..
         })
     ));

@@ -1,8 +1,8 @@
 //! The share-safe table on a desk, its log, and practice for a seat.
 
 use super::{Desk, date};
-use crate::share_views::{ShareShown, ShareStanding, ShareStep};
-use crate::{TeacherError, release_share_table, remove_seat, seat_practice, share_table};
+use crate::{DeskError, Field, Rule, release_share_table, remove_seat, seat_practice, share_table};
+use crate::{ShareShown, ShareStanding, ShareStep};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;
 
@@ -50,9 +50,9 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
     assert_eq!(less.standing, standing);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &less),
-        Err(TeacherError::Invalid {
-            field: "share_table",
-            rule: "nearly_same_class"
+        Err(DeskError::Invalid {
+            field: Field::ShareTable,
+            rule: Rule::NearlySameClass
         })
     ));
     assert_eq!(desk.store.releases(&desk.class).unwrap().len(), 1);
@@ -65,8 +65,8 @@ fn a_class_of_nine_gives_nothing_and_says_so() {
     assert_eq!(table.standing, ShareStanding::Nothing);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &table),
-        Err(TeacherError::Invalid {
-            rule: "nothing",
+        Err(DeskError::Invalid {
+            rule: Rule::Nothing,
             ..
         })
     ));
@@ -87,6 +87,6 @@ fn practice_for_a_seat_begins_with_what_it_needs_and_ends_at_the_number_asked_fo
     assert!(!asked(20, 4).is_empty());
     assert!(matches!(
         seat_practice(&desk.store, &class, 99, today, 4),
-        Err(TeacherError::NotFound("seat"))
+        Err(DeskError::NotFound("seat"))
     ));
 }

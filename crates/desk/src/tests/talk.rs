@@ -1,9 +1,9 @@
 //! The talk plan of a day.
 
 use super::{Desk, date};
-use crate::group_views::GroupWishes;
-use crate::teaching_views::TalkView;
-use crate::{TeacherError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
+use crate::GroupWishes;
+use crate::TalkView;
+use crate::{DeskError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
 use surefoot_catalogue::Language;
 
 /// Day 1 of the rotation of 2026-08-31 comes again on 2026-09-28 (pass 3).
@@ -58,7 +58,7 @@ fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
     assert_eq!(plan(&desk, TODAY, 4), view);
     assert!(matches!(
         talk(&desk.store, &desk.open(), Language::En, date(TODAY), 0),
-        Err(TeacherError::Invalid { .. })
+        Err(DeskError::Invalid { .. })
     ));
 }
 

@@ -330,17 +330,23 @@ fn content_is_refused_by_its_place() {
         bad("check_ins[0].confidence")
     );
     assert_eq!(
-        change("\"outcome\":\"right\"", "\"outcome\":\"great\""),
-        bad("check_ins[0].outcome")
+        change("\"value\":\"right\"", "\"value\":\"great\""),
+        bad("check_ins[0].outcome.value")
     );
     assert_eq!(
-        change("\"outcome\":\"right\"", "\"seconds\":3"),
+        change(
+            "\"outcome\":{\"at\":2,\"value\":\"right\"}",
+            "\"seconds\":3"
+        ),
         bad("check_ins[0].seconds")
     );
-    assert_eq!(change(",\"outcome\":\"right\"", ""), bad("check_ins[0]"));
     assert_eq!(
-        change("\"sequence\":2", "\"sequence\":0"),
-        bad("check_ins[0].sequence")
+        change(",\"outcome\":{\"at\":2,\"value\":\"right\"}", ""),
+        bad("check_ins[0]")
+    );
+    assert_eq!(
+        change("\"at\":2", "\"at\":0"),
+        bad("check_ins[0].confidence.at")
     );
     assert_eq!(
         change("\"sequence\":6", "\"sequence\":0"),
@@ -356,11 +362,11 @@ fn content_is_refused_by_its_place() {
     );
     assert_eq!(
         change("added-denominators\":1", "added-denominators\":0"),
-        bad("practice[0].mistakes")
+        bad("practice[0].misconceptions")
     );
     assert!(matches!(
         change("added-denominators", "=1+1 <b>Zaza</b>"),
-        Refusal::BadContent { at } if at.starts_with("practice[0].mistakes")
+        Refusal::BadContent { at } if at.starts_with("practice[0].misconceptions")
     ));
     assert_eq!(
         change("g4-angle-measure", "Zaza was here"),

@@ -74,7 +74,7 @@ proptest! {
         {
             let facts = Facts::with_keys([]);
             let record = hand_in.record();
-            let _ = record.view(date("2026-08-24"), date("2027-06-04"), date("2026-12-01"));
+            let _ = record.keys().count();
             let mut ours = hand_in;
             ours.device_key = student().public();
             let sealed = seal_hand_in(&ours, &student(), &class_identity().recipient()).unwrap();

@@ -154,7 +154,10 @@ pub fn hand_in() -> HandIn {
                     wrong: 1,
                 },
             ],
-            mistakes: BTreeMap::from([(MistakeCode::new("added-denominators").unwrap(), 1)]),
+            misconceptions: BTreeMap::from([(
+                MisconceptionCode::new("added-denominators").unwrap(),
+                1,
+            )]),
         }],
         device_key: student().public(),
         device_recipient: student_identity().recipient(),

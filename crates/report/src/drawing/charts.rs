@@ -42,7 +42,7 @@ pub(crate) fn grid_face(
     let y0 = y(0.clamp(frame.y_from, frame.y_to.max(frame.y_from)) as f32);
     sketch.segment((x0, TOP - 8.0), (x0, foot));
     sketch.segment((LEFT, y0), (right + 10.0, y0));
-    // Where lines stand close, not every one has room for its number.
+    // Where lines are close, not every line has room for its number.
     let every = if unit >= 26.0 {
         1
     } else if unit >= 15.0 {

@@ -139,8 +139,8 @@ pub(super) fn double_number_line(
     Ok(sketch)
 }
 
-/// Where each pair stands, as a share of the line: as far from 0 as the pair says,
-/// or evenly where it does not say.
+/// The place of each pair, as a share of the line: in proportion to its value,
+/// or evenly where it has none.
 fn pair_places(of: &DoubleNumberLine) -> Vec<f32> {
     let count = of.upper.cells.len().max(1) as f32;
     [&of.upper, &of.lower]

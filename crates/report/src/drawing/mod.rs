@@ -24,10 +24,7 @@ use surefoot_exercises::{Drawing, Figure};
 /// Points on paper for a step of the screen's pixel.
 pub const SCALE: f32 = 0.56;
 
-/// A picture no wider than `most`, with its words for those who do not see it.
-///
-/// # Errors
-/// When a message is missing.
+/// A figure no wider than `most`, with its text alternative.
 pub fn figure(locale: Locale, figure: &Figure, most: f32) -> Result<Slab, MessageError> {
     let alt = say(locale, &figure.alt)?;
     let sketch = drawing(locale, &figure.drawing)?;
@@ -36,7 +33,7 @@ pub fn figure(locale: Locale, figure: &Figure, most: f32) -> Result<Slab, Messag
 
 /// A sketch as a slab with its words.
 pub(crate) fn on_paper(sketch: Sketch, alt: String, most: f32) -> Slab {
-    // Paper is dear: the picture ends where its ink ends.
+    // To save paper, the figure ends where its ink ends.
     let (left, top, right, bottom) =
         reach(&sketch.marks).unwrap_or((0.0, 0.0, sketch.width, sketch.height));
     let air = 4.0;

@@ -43,7 +43,7 @@ pub(super) fn balance(locale: Locale, of: &Balance) -> Result<Sketch, MessageErr
     Ok(sketch)
 }
 
-/// Rows of boxes with rules around; the cells marked stand on grey.
+/// Rows of boxes with rules around; marked cells are grey.
 fn ruled(locale: Locale, rows: Vec<Vec<(MathBox, bool)>>) -> Sketch {
     const PAD: f32 = 12.0;
     let columns = rows.iter().map(Vec::len).max().unwrap_or(0);

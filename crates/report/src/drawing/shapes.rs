@@ -68,7 +68,7 @@ pub(crate) fn protractor_face(locale: Locale, sides: &[f32]) -> Sketch {
         );
     }
     for n in 0..=18 {
-        // The numbers at the ends stand above the side that lies there.
+        // The numbers at the ends are above the side that lies there.
         let lift = if n % 18 == 0 { 11.0 } else { 0.0 };
         for (r, number) in [(26.0, 180 - n * 10), (58.0, n * 10)] {
             let at = around(MIDDLE, RADIUS - r, n as f32 * 10.0);
@@ -138,8 +138,8 @@ fn square(corners: &[Place], place: usize) -> Option<Vec<Step>> {
         let length = (p.0 - c.0).hypot(p.1 - c.1).max(1e-6);
         ((p.0 - c.0) / length * 15.0, (p.1 - c.1) / length * 15.0)
     };
-    let u = along(corners[(place + n - 1) % n]);
-    let v = along(corners[(place + 1) % n]);
+    let u = along(*corners.get((place + n - 1) % n)?);
+    let v = along(*corners.get((place + 1) % n)?);
     Some(outline(
         &[
             (c.0 + u.0, c.1 + u.1),
@@ -211,9 +211,9 @@ fn sides(
     by: f32,
 ) -> Result<(), MessageError> {
     for (n, label) in labels.iter().enumerate() {
-        if let (Some(label), Some(a)) = (label, corners.get(n)) {
-            let b = corners[(n + 1) % corners.len()];
-            sketch.label(label, beside(*a, b, middle, by), Anchor::Middle)?;
+        let next = corners.get(n + 1).or(corners.first());
+        if let (Some(label), Some(a), Some(b)) = (label, corners.get(n), next) {
+            sketch.label(label, beside(*a, *b, middle, by), Anchor::Middle)?;
         }
     }
     Ok(())
@@ -302,7 +302,7 @@ fn beyond(named: &[Place], from: Place, to: Place) -> Place {
     (to.0 + (to.0 - from.0) * more, to.1 + (to.1 - from.1) * more)
 }
 
-/// Where the name of a point on a stroke stands: beside it, below rather than above.
+/// The place of the name of a point on a stroke: beside it, below rather than above.
 fn aside(point: Place, a: Place, b: Place) -> Option<Place> {
     let length = (b.0 - a.0).hypot(b.1 - a.1).max(1e-6);
     let (nx, ny) = (-(b.1 - a.1) / length, (b.0 - a.0) / length);
@@ -332,7 +332,7 @@ pub(super) fn cubes(locale: Locale, of: &UnitCubes) -> Result<Sketch, MessageErr
         (right, high, most) = (right.max(r), high.max(h), most.max(m));
     }
     let unit = (280.0 / most).min(38.0);
-    // Depth goes up to the right.
+    // Depth points up and to the right.
     let at = |x: f32, y: f32, z: f32| {
         (
             M + (x + y * 0.5) * unit,

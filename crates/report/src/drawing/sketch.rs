@@ -1,4 +1,4 @@
-//! A picture being drawn: ink lines and grey areas, labels as mathematics.
+//! A figure being drawn: ink lines and grey areas, labels as mathematics.
 
 use crate::font::{Face, width};
 use crate::mark::{Mark, Pen, Step, arc, ellipse};
@@ -141,7 +141,7 @@ impl Sketch {
     pub fn label(&mut self, expr: &Expr, at: Place, anchor: Anchor) -> Result<(), MessageError> {
         let set = math(self.locale, expr, LABEL, Face::Regular)?;
         let x = at.0 - set.width * anchor.share();
-        // Numbers stand with the middle of their digits at the place, fractions with their bar.
+        // The place is the middle of a number's digits, or the bar of a fraction.
         let y = at.1 + 0.33 * LABEL;
         self.marks
             .extend(set.marks.iter().map(|m| m.moved(1.0, x, y)));
@@ -149,7 +149,7 @@ impl Sketch {
         Ok(())
     }
 
-    /// Grows so that nothing stands outside at the right.
+    /// Grows so that nothing is cut off at the right.
     fn reach(&mut self, right: f32) {
         self.width = self.width.max(right + 2.0);
     }
@@ -196,7 +196,7 @@ pub(crate) struct Plane {
     pub height: f32,
 }
 
-/// Fits points into a picture at most `most` long, with a margin for labels.
+/// Fits points into a figure at most `most` long, with a margin for labels.
 pub(crate) fn plane(points: impl Iterator<Item = Point>, most: f32, margin: f32) -> Plane {
     let (mut left, mut right, mut low, mut high) = (f32::MAX, f32::MIN, f32::MAX, f32::MIN);
     for point in points {

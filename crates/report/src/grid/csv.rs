@@ -1,8 +1,8 @@
 //! CSV by RFC 4180: commas, CRLF, quotes where they must be.
 //!
-//! A text that a spreadsheet would take for a formula gets an apostrophe before
+//! A text that a spreadsheet would read as a formula gets an apostrophe before
 //! it (OWASP, "CSV Injection"). A byte order mark in front lets spreadsheets read
-//! UTF-8; RFC 4180 says nothing on it.
+//! UTF-8; RFC 4180 does not mention it.
 
 use super::{Grid, GridCell};
 use crate::error::ReportError;
@@ -12,9 +12,6 @@ use csv_core::{Terminator, WriteResult, Writer, WriterBuilder};
 const FORMULA_STARTS: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
 
 /// The grid as a CSV file.
-///
-/// # Errors
-/// [`ReportError::Writer`], a fault of the program.
 pub fn to_csv(grid: &Grid) -> Result<Vec<u8>, ReportError> {
     let mut out = Out {
         writer: WriterBuilder::new().terminator(Terminator::CRLF).build(),
@@ -54,35 +51,30 @@ impl Out {
     fn record(&mut self, fields: &[String]) -> Result<(), ReportError> {
         for (place, field) in fields.iter().enumerate() {
             if place > 0 {
-                self.take(|writer, room| {
-                    let (result, written) = writer.delimiter(room);
-                    (result, 0, written)
-                })?;
+                self.sign(Writer::delimiter)?;
             }
             let mut rest = field.as_bytes();
             loop {
                 let mut room = [0_u8; 256];
                 let (result, read, written) = self.writer.field(rest, &mut room);
-                self.bytes.extend_from_slice(&room[..written]);
-                rest = &rest[read..];
+                self.bytes.extend(room.iter().take(written));
+                rest = rest.get(read..).unwrap_or_default();
                 if result == WriteResult::InputEmpty {
                     break;
                 }
             }
         }
-        self.take(|writer, room| {
-            let (result, written) = writer.terminator(room);
-            (result, 0, written)
-        })
+        self.sign(Writer::terminator)
     }
 
-    fn take(
+    /// Writes a delimiter or the end of a record.
+    fn sign(
         &mut self,
-        write: impl FnOnce(&mut Writer, &mut [u8]) -> (WriteResult, usize, usize),
+        write: impl FnOnce(&mut Writer, &mut [u8]) -> (WriteResult, usize),
     ) -> Result<(), ReportError> {
         let mut room = [0_u8; 8];
-        let (result, _, written) = write(&mut self.writer, &mut room);
-        self.bytes.extend_from_slice(&room[..written]);
+        let (result, written) = write(&mut self.writer, &mut room);
+        self.bytes.extend(room.iter().take(written));
         if result == WriteResult::InputEmpty {
             Ok(())
         } else {

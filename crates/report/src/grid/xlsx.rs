@@ -14,9 +14,6 @@ impl From<XlsxError> for ReportError {
 }
 
 /// The grids as sheets of a workbook.
-///
-/// # Errors
-/// [`ReportError::Writer`], a fault of the program.
 pub fn to_xlsx(grids: &[Grid]) -> Result<Vec<u8>, ReportError> {
     let mut book = Workbook::new();
     // The same content is the same file: no time of day, no author.

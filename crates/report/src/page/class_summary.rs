@@ -1,18 +1,15 @@
-//! The class in two or three pages, without a name.
+//! The class in two or three pages, without names.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use std::collections::BTreeMap;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::views::{Board, BoardRow};
+use surefoot_desk::{Board, BoardRow};
 
-/// Mistakes listed at most.
-const MOST_MISTAKES: usize = 8;
+/// Misconceptions listed at most.
+const MOST_MISCONCEPTIONS: usize = 8;
 
 /// The page of a class.
-///
-/// # Errors
-/// When a message is missing.
 pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,
@@ -42,18 +39,18 @@ pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     if !other.is_empty() {
         draft.words("report-summary-other", &[("count", other.len().into())])?;
     }
-    let mut mistakes: BTreeMap<&str, u32> = BTreeMap::new();
-    for found in board.rows.iter().flat_map(|row| &row.mistakes) {
-        *mistakes.entry(&found.code).or_default() += found.count;
+    let mut misconceptions: BTreeMap<&str, u32> = BTreeMap::new();
+    for found in board.rows.iter().flat_map(|row| &row.misconceptions) {
+        *misconceptions.entry(&found.code).or_default() += found.count;
     }
-    if !mistakes.is_empty() {
-        let mut most: Vec<(&str, u32)> = mistakes.into_iter().collect();
+    if !misconceptions.is_empty() {
+        let mut most: Vec<(&str, u32)> = misconceptions.into_iter().collect();
         most.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
         draft.heading("report-mistakes")?;
         let texts = most
             .into_iter()
-            .take(MOST_MISTAKES)
-            .map(|(code, count)| format!("{} ({count})", phrases::mistake(&draft.w, code)))
+            .take(MOST_MISCONCEPTIONS)
+            .map(|(code, count)| format!("{} ({count})", phrases::misconception(&draft.w, code)))
             .collect();
         draft.put(ReportPart::Lines { texts });
     }

@@ -1,19 +1,16 @@
-//! The page for a talk with one student: what is known, what is agreed.
+//! The page for a conference with one student: reports, and room for what is agreed.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+use surefoot_desk::{StudentConcept, StudentPage};
 
-/// Concepts needed most, and those that stand best.
+/// Most concepts in the list of those needed most, and in the list of the best.
 const MOST_NEEDED: usize = 10;
 const MOST_BEST: usize = 5;
 
 /// The page of one student.
-///
-/// # Errors
-/// When a message is missing.
 pub fn conference_page(
     page: &StudentPage,
     class_title: &str,
@@ -45,7 +42,7 @@ pub fn conference_page(
         draft.words("report-no-reports", &[])?;
     } else {
         draft.words("report-conference-what", &[])?;
-        // What is needed most first; the best never stand in both lists.
+        // Those needed most come first; no concept is in both lists.
         let (needed, rest) = taught.split_at(MOST_NEEDED.min(taught.len()));
         let best: Vec<&StudentConcept> = rest.iter().rev().take(MOST_BEST).copied().collect();
         table(&mut draft, "report-conference-needed", needed)?;

@@ -4,16 +4,13 @@ use super::{Draft, Drafted, RatedLine, ReportPage, ReportPart, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::teaching_views::{StudentConcept, StudentPage};
+use surefoot_desk::{StudentConcept, StudentPage};
 
 /// Concepts shown as going well, and as needing time.
 const MOST_WELL: usize = 5;
 const MOST_TIME: usize = 4;
 
-/// The page of one student; no other student stands on it.
-///
-/// # Errors
-/// When a message is missing.
+/// The page of one student, without any other student.
 pub fn family_page(
     page: &StudentPage,
     class_title: &str,
@@ -65,11 +62,8 @@ pub fn family_page(
     }
     draft.heading("report-family-practice")?;
     let [alone, helped, wrong] = page.concepts.iter().fold([0_u32; 3], |sum, c| {
-        [
-            sum[0] + c.practice[0],
-            sum[1] + c.practice[1],
-            sum[2] + c.practice[2],
-        ]
+        let [alone, helped, wrong] = c.practice;
+        [sum[0] + alone, sum[1] + helped, sum[2] + wrong]
     });
     if alone + helped + wrong == 0 {
         draft.words("report-family-practice-none", &[])?;

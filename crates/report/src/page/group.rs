@@ -1,14 +1,11 @@
-//! One page for one small group: who, what goes wrong, what to do, what came of it.
+//! The page of a small group: members, misconceptions, exercises, room for notes.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
-use surefoot_desk::group_views::{GroupPage, SampleExercise};
+use surefoot_desk::{GroupPage, SampleExercise};
 
 /// The page of a group.
-///
-/// # Errors
-/// When a message is missing.
 pub fn group_plan(
     page: &GroupPage,
     class_title: &str,
@@ -47,9 +44,9 @@ pub fn group_plan(
             .collect::<Drafted<_>>()?;
         draft.put(ReportPart::Lines { texts });
     }
-    if !page.mistakes.is_empty() {
+    if !page.misconceptions.is_empty() {
         draft.heading("report-mistakes")?;
-        let texts = phrases::mistakes(&draft.w, &page.mistakes);
+        let texts = phrases::misconceptions(&draft.w, &page.misconceptions);
         draft.put(ReportPart::Lines { texts });
     }
     draft.heading("report-exercises")?;
@@ -98,7 +95,7 @@ fn members(draft: &Draft, page: &GroupPage) -> Drafted<ReportTable> {
     })
 }
 
-/// An exercise with its answer, and the slip to talk about.
+/// An exercise with its answer, and the misconception to talk about.
 pub(super) fn put_exercise(draft: &mut Draft, exercise: &SampleExercise) -> Drafted {
     draft.put(ReportPart::Content {
         blocks: exercise.item.prompt.clone(),
@@ -106,11 +103,11 @@ pub(super) fn put_exercise(draft: &mut Draft, exercise: &SampleExercise) -> Draf
     let label = draft.w.get("report-answer")?;
     let answer = phrases::reads(&draft.w, &exercise.answer)?;
     let mut texts = vec![format!("{label}: {answer}")];
-    if let Some(slip) = &exercise.slip {
-        let wrong = phrases::reads(&draft.w, &slip.answer)?;
+    if let Some(misconception) = &exercise.misconception {
+        let wrong = phrases::reads(&draft.w, &misconception.answer)?;
         texts.push(format!(
             "{}: {wrong}",
-            phrases::mistake(&draft.w, &slip.code)
+            phrases::misconception(&draft.w, &misconception.code)
         ));
     }
     draft.put(ReportPart::Lines { texts });

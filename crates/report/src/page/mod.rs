@@ -4,7 +4,7 @@ pub mod class_summary;
 pub mod conference;
 pub mod family;
 pub mod group;
-mod phrases;
+pub(crate) mod phrases;
 pub mod practice;
 pub mod rating_chart;
 mod set;
@@ -25,7 +25,7 @@ pub struct ReportPage {
     pub title: String,
     /// Class and date.
     pub under: String,
-    /// What stands on it, from the top.
+    /// Its parts, from the top.
     pub parts: Vec<ReportPart>,
 }
 
@@ -43,7 +43,7 @@ pub enum ReportPart {
         /// Its words.
         text: String,
     },
-    /// What must be kept in mind; in a frame.
+    /// A caution in a frame.
     Caution {
         /// Its words.
         text: String,
@@ -53,7 +53,7 @@ pub enum ReportPart {
         /// The lines.
         texts: Vec<String>,
     },
-    /// Concepts with how sure the student was.
+    /// Concepts with the student's ratings.
     Ratings {
         /// The lines.
         lines: Vec<RatedLine>,
@@ -86,7 +86,7 @@ pub enum ReportPart {
     },
 }
 
-/// A concept and how sure the student was of it.
+/// A concept and the student's rating of it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RatedLine {
     /// The concept's title.
@@ -95,14 +95,14 @@ pub struct RatedLine {
     pub i_can: String,
     /// The rating.
     pub rating: Option<Confidence>,
-    /// The rating in words.
+    /// The words for the rating.
     pub words: String,
 }
 
 /// A table of words.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ReportTable {
-    /// What it is about, for those who listen.
+    /// What it is about, for screen readers.
     pub summary: String,
     /// Its columns.
     pub columns: Vec<ReportColumn>,
@@ -117,7 +117,7 @@ pub struct ReportColumn {
     pub title: String,
     /// Its share of the width.
     pub share: u8,
-    /// Whether it holds figures, which stand in the middle.
+    /// Whether it holds numbers, which are centred.
     pub figures: bool,
 }
 

@@ -4,16 +4,16 @@ use super::Drafted;
 use crate::words::Words;
 use chrono::{Datelike, NaiveDate};
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::teaching_views::CalibrationVerdict;
-use surefoot_desk::views::{MistakeCount, Trend};
+use surefoot_desk::CalibrationVerdict;
+use surefoot_desk::{MisconceptionCount, Trend};
 use surefoot_exercises::Block;
 use surefoot_exercises::text::blocks_text;
 
-/// What stands where there is nothing.
-pub(super) const NONE: &str = "–";
+/// The sign for no value.
+pub(crate) const NONE: &str = "–";
 
 /// A date in words.
-pub(super) fn date(w: &Words, date: NaiveDate) -> Drafted<String> {
+pub(crate) fn date(w: &Words, date: NaiveDate) -> Drafted<String> {
     let month = w.get(&format!("report-month-{}", date.month()))?;
     Ok(w.say(
         "report-on",
@@ -25,16 +25,16 @@ pub(super) fn date(w: &Words, date: NaiveDate) -> Drafted<String> {
     )?)
 }
 
-/// A rating in words.
-pub(super) fn rating(w: &Words, rating: Option<Confidence>) -> Drafted<String> {
+/// The words for a rating.
+pub(crate) fn rating(w: &Words, rating: Option<Confidence>) -> Drafted<String> {
     Ok(match rating {
         Some(rating) => w.get(&format!("confidence-{}", u8::from(rating)))?,
         None => NONE.to_string(),
     })
 }
 
-/// A result in words.
-pub(super) fn outcome(w: &Words, outcome: Option<Outcome>) -> Drafted<String> {
+/// The words for a result.
+pub(crate) fn outcome(w: &Words, outcome: Option<Outcome>) -> Drafted<String> {
     Ok(match outcome {
         Some(Outcome::Right) => w.get("outcome-right")?,
         Some(Outcome::Wrong) => w.get("outcome-wrong")?,
@@ -43,7 +43,7 @@ pub(super) fn outcome(w: &Words, outcome: Option<Outcome>) -> Drafted<String> {
 }
 
 /// Practice answers: alone, with help, wrong.
-pub(super) fn practice(counts: [u32; 3]) -> String {
+pub(crate) fn practice(counts: [u32; 3]) -> String {
     if counts == [0; 3] {
         NONE.to_string()
     } else {
@@ -53,12 +53,12 @@ pub(super) fn practice(counts: [u32; 3]) -> String {
 }
 
 /// A share as whole per cent.
-pub(super) fn percent(share: f64) -> String {
+pub(crate) fn percent(share: f64) -> String {
     format!("{:.0}%", share * 100.0)
 }
 
-/// Which way a concept moves.
-pub(super) fn trend(w: &Words, trend: Trend) -> Drafted<String> {
+/// The words for a trend.
+pub(crate) fn trend(w: &Words, trend: Trend) -> Drafted<String> {
     Ok(w.get(match trend {
         Trend::Rising => "report-trend-rising",
         Trend::Falling => "report-trend-falling",
@@ -69,8 +69,8 @@ pub(super) fn trend(w: &Words, trend: Trend) -> Drafted<String> {
     })?)
 }
 
-/// How far a student's ratings can be believed.
-pub(super) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<String> {
+/// A student's calibration: how well ratings agree with results.
+pub(crate) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<String> {
     Ok(w.get(match verdict {
         CalibrationVerdict::Over => "report-calibration-over",
         CalibrationVerdict::Under => "report-calibration-under",
@@ -80,21 +80,21 @@ pub(super) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
     })?)
 }
 
-/// A mistake as a teacher reads it. A code of a newer program keeps its code.
-pub(super) fn mistake(w: &Words, code: &str) -> String {
+/// A misconception as a teacher reads it. A code of a newer program keeps its code.
+pub(crate) fn misconception(w: &Words, code: &str) -> String {
     let id = format!("mistake-{}", code.replace('_', "-"));
     surefoot_exercises::messages::attribute(w.locale, &id, "name")
         .unwrap_or_else(|_| code.to_string())
 }
 
-/// Mistakes with their counts.
-pub(super) fn mistakes(w: &Words, all: &[MistakeCount]) -> Vec<String> {
+/// Misconceptions with their counts.
+pub(crate) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Vec<String> {
     all.iter()
-        .map(|one| format!("{} ({})", mistake(w, &one.code), one.count))
+        .map(|one| format!("{} ({})", misconception(w, &one.code), one.count))
         .collect()
 }
 
 /// Blocks as they read, in one line.
-pub(super) fn reads(w: &Words, blocks: &[Block]) -> Drafted<String> {
+pub(crate) fn reads(w: &Words, blocks: &[Block]) -> Drafted<String> {
     Ok(blocks_text(w.locale, blocks)?.replace('\n', "; "))
 }

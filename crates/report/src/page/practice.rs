@@ -1,21 +1,15 @@
 //! A practice sheet for the screen: the very exercises that its print would have.
 
 use super::{Drafted, ReportPage, ReportPart};
-use crate::sheet::{SheetWish, sets};
+use crate::sheet::{SheetWish, sets, title};
 use crate::words::Words;
 use surefoot_catalogue::Locale;
 
 /// The exercises of a sheet, with their answers if it has a key.
-///
-/// # Errors
-/// As [`crate::sheet::practice_sheet`].
 pub fn practice_page(wish: &SheetWish, locale: Locale) -> Drafted<ReportPage> {
     let sets = sets(wish)?;
     let language = locale.language;
-    let title = match sets.as_slice() {
-        [(concept, ..)] => concept.title.get(language).to_string(),
-        _ => Words::new(locale)?.get("report-practice")?,
-    };
+    let title = title(&sets, &Words::new(locale)?)?;
     let mut parts = Vec::new();
     let mut number = 0;
     for (concept, _, items) in &sets {

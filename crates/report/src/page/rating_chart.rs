@@ -2,7 +2,7 @@
 
 use super::{Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::ReportError;
-use crate::chart::{Chart, passes_in_a_table};
+use crate::chart::{Chart, passes_in_a_table, scale};
 use crate::paper::Density;
 use crate::words::Words;
 use surefoot_catalogue::Locale;
@@ -11,7 +11,7 @@ use surefoot_catalogue::Locale;
 /// paper alone.
 ///
 /// # Errors
-/// [`ReportError::Nothing`] without a concept or a pass.
+/// Returns [`ReportError::Nothing`] without a concept or a pass.
 pub fn chart_page(chart: &Chart, density: Density, locale: Locale) -> Drafted<ReportPage> {
     if chart.is_empty() {
         return Err(ReportError::Nothing);
@@ -22,11 +22,7 @@ pub fn chart_page(chart: &Chart, density: Density, locale: Locale) -> Drafted<Re
         ReportPart::Words {
             text: w.get("report-chart-how")?,
         },
-        ReportPart::Lines {
-            texts: (0..4)
-                .map(|n| Ok(format!("{n} {}", w.get(&format!("confidence-{n}"))?)))
-                .collect::<Drafted<_>>()?,
-        },
+        ReportPart::Lines { texts: scale(&w)? },
         ReportPart::Words {
             text: w.get("report-own-view")?,
         },

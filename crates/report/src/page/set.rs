@@ -16,12 +16,9 @@ const SCALES: [f32; 4] = [1.0, 0.92, 0.84, 0.76];
 
 /// A page as a PDF. With `on_one_page`, letters grow smaller as far as they
 /// must, within reason; what is longer than that has several pages.
-///
-/// # Errors
-/// When a message is missing, or the writer finds a fault.
 pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8>, ReportError> {
     let w = Words::new(look.locale)?;
-    // What no size brings onto one page is easier to read as it is.
+    // A page that is too long at every size is easier to read at full size.
     let scale = match on_one_page {
         true => scale_of_one_page(page, look, &w)?.unwrap_or(1.0),
         false => 1.0,
@@ -33,9 +30,6 @@ pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8
 
 /// Pages of one kind in one PDF, each beginning on a sheet of its own and, if it can
 /// be, kept to that. Nothing without a page.
-///
-/// # Errors
-/// As [`print`].
 pub fn print_each(
     title: &str,
     pages: &[ReportPage],
@@ -262,10 +256,8 @@ mod tests {
     use surefoot_catalogue::rating::{Confidence, Outcome};
     use surefoot_catalogue::rotation::Phase;
     use surefoot_catalogue::{Catalogue, Language};
-    use surefoot_desk::group_views::GroupMember;
-    use surefoot_desk::teaching_views::{
-        CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage,
-    };
+    use surefoot_desk::GroupMember;
+    use surefoot_desk::{CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage};
     use surefoot_record::ConceptName;
 
     /// A student with a report on everything, the longest titles first, and the

@@ -1,14 +1,11 @@
-//! The table for the school: no name, no seat, no small count.
+//! The share-safe table for the school.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::words::Words;
 use surefoot_catalogue::Locale;
-use surefoot_desk::share_views::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
+use surefoot_desk::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
 
 /// The page of a share-safe table.
-///
-/// # Errors
-/// When a message is missing.
 pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,

@@ -1,14 +1,11 @@
-//! Today's few minutes on a page, without a name.
+//! The talk plan of a day, without names.
 
 use super::group::put_exercise;
 use super::{Draft, Drafted, ReportPage, ReportPart, phrases};
 use surefoot_catalogue::Locale;
-use surefoot_desk::teaching_views::{TalkConcept, TalkView, TalkWay};
+use surefoot_desk::{TalkConcept, TalkView, TalkWay};
 
 /// The page of a talk plan.
-///
-/// # Errors
-/// When a message is missing.
 pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
     let mut draft = Draft::new(
         locale,
@@ -35,9 +32,9 @@ pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
             "report-talk-way",
             &[("way", way.into()), ("minutes", concept.minutes.into())],
         )?;
-        if !concept.mistakes.is_empty() {
+        if !concept.misconceptions.is_empty() {
             draft.words("report-mistakes", &[])?;
-            let texts = phrases::mistakes(&draft.w, &concept.mistakes);
+            let texts = phrases::misconceptions(&draft.w, &concept.misconceptions);
             draft.put(ReportPart::Lines { texts });
         }
         if let Some(exercise) = &concept.exercise {

@@ -10,7 +10,7 @@ use surefoot_exercises::{Item, Level, generate, has_generator};
 pub struct SheetPart {
     /// The concept.
     pub concept: Concept,
-    /// How far the exercises reach.
+    /// The level of the exercises.
     pub level: Level,
     /// How many; where there are own ones alone, at most as many as there are.
     pub count: usize,
@@ -21,7 +21,7 @@ pub struct SheetPart {
 }
 
 impl SheetPart {
-    /// The exercises in their order: own ones and made ones take turns, as on the
+    /// The exercises in their order: own and generated ones alternate, as on the
     /// screen, an own one first.
     pub(super) fn exercises(&self) -> Result<Vec<Item>, ReportError> {
         let own = self.own_items()?;

@@ -7,7 +7,7 @@ use rusqlite::params_from_iter;
 use rusqlite::types::Value;
 
 /// Every row that goes with a seat, a class, or something of the teacher's own.
-pub struct HeldRows {
+pub struct RemovedRows {
     class: String,
     tables: Vec<HeldTable>,
     /// Assignments that stand for nobody once the seat is gone.
@@ -39,7 +39,7 @@ impl DeskStore {
     ///
     /// # Errors
     /// SQLite's.
-    pub fn hold(&self, class: &str, seat: Option<u32>) -> Result<HeldRows, StoreError> {
+    pub fn hold(&self, class: &str, seat: Option<u32>) -> Result<RemovedRows, StoreError> {
         let mut tables = Vec::new();
         for name in self.rows(
             "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
@@ -64,7 +64,7 @@ impl DeskStore {
                 |row| row.get(0),
             )?,
         };
-        Ok(HeldRows {
+        Ok(RemovedRows {
             class: class.to_owned(),
             tables,
             taken_back,
@@ -76,7 +76,7 @@ impl DeskStore {
     ///
     /// # Errors
     /// SQLite's.
-    pub fn hold_own(&self, class: &str, which: OwnRows<'_>) -> Result<HeldRows, StoreError> {
+    pub fn hold_own(&self, class: &str, which: OwnRows<'_>) -> Result<RemovedRows, StoreError> {
         let (rule, given, undone) = match which {
             OwnRows::Exercise(id) => ("id", Value::Text(id.to_owned()), None),
             OwnRows::Import(number) => ("import", Value::Integer(i64::from(number)), Some(number)),
@@ -93,7 +93,7 @@ impl DeskStore {
                 vec![Value::Text(class.to_owned()), given.clone()],
             )?);
         }
-        Ok(HeldRows {
+        Ok(RemovedRows {
             class: class.to_owned(),
             tables,
             taken_back: Vec::new(),
@@ -137,7 +137,7 @@ impl DeskStore {
     ///
     /// # Errors
     /// [`StoreError::Missing`] then; SQLite's.
-    pub fn put_back(&self, held: &HeldRows) -> Result<(), StoreError> {
+    pub fn put_back(&self, held: &RemovedRows) -> Result<(), StoreError> {
         let no_place = |error: StoreError| match error {
             StoreError::Sqlite(error)
                 if error.sqlite_error_code() == Some(rusqlite::ErrorCode::ConstraintViolation) =>

@@ -1,10 +1,10 @@
 //! Imports, their accounts, and the hand-ins kept.
 
 use super::super::StoreError;
-use super::super::columns::date_at;
+use super::super::columns::{date_at, unknown};
 use super::DeskStore;
 use chrono::NaiveDate;
-use rusqlite::{OptionalExtension, params};
+use rusqlite::{OptionalExtension, Row, params};
 
 /// Whether a device's hand-ins count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -12,25 +12,26 @@ pub enum DeviceState {
     /// They count.
     Accepted,
     /// The teacher has not decided yet.
-    Held,
+    Quarantined,
     /// The teacher decided that they do not count.
-    PutAside,
+    Rejected,
 }
 
 impl DeviceState {
     pub(super) fn word(self) -> &'static str {
         match self {
             Self::Accepted => "accepted",
-            Self::Held => "held",
-            Self::PutAside => "put_aside",
+            Self::Quarantined => "quarantined",
+            Self::Rejected => "rejected",
         }
     }
 
-    pub(super) fn from_word(word: &str) -> Self {
-        match word {
-            "accepted" => Self::Accepted,
-            "held" => Self::Held,
-            _ => Self::PutAside,
+    pub(super) fn at(row: &Row<'_>, index: usize) -> rusqlite::Result<Self> {
+        match row.get_ref(index)?.as_str()? {
+            "accepted" => Ok(Self::Accepted),
+            "quarantined" => Ok(Self::Quarantined),
+            "rejected" => Ok(Self::Rejected),
+            other => Err(unknown(index, "device state", other)),
         }
     }
 }

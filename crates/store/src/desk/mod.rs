@@ -18,14 +18,14 @@ pub use assignments::AssignmentRow;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
-pub use held::{HeldRows, OwnRows};
+pub use held::{OwnRows, RemovedRows};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleaseRow;
-pub use report_writer::{ReportPlace, ReportWriter};
-pub use reports::{CheckInLine, CheckInReport, MistakeReport, PracticeReport};
+pub use report_writer::ReportWriter;
+pub use reports::{CheckInSource, MisconceptionReport, PracticeReport, ReportRow};
 pub use seats::{DeviceRow, SeatRow};
-pub use teaching::{ObservationRow, PAPER, PaperCheckIn};
+pub use teaching::{ObservationRow, PaperCheckIn};
 
 use super::migrate::Migration;
 use super::{Durability, StoreError};
@@ -35,24 +35,10 @@ use std::path::Path;
 /// "SFdk": a Surefoot desk.
 const KIND: i32 = 0x5346_646b;
 
-pub(super) const MIGRATIONS: &[Migration] = &[
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_1.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_2.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_3.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_4.sql"),
-    },
-];
+pub(super) const MIGRATIONS: &[Migration] = &[Migration {
+    kind: KIND,
+    sql: include_str!("schema_1.sql"),
+}];
 
 /// An opened desk.
 pub struct DeskStore {

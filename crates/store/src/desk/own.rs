@@ -1,7 +1,7 @@
 //! Concepts and exercises that the teacher brought along.
 
 use super::super::StoreError;
-use super::super::columns::date_at;
+use super::super::columns::{date_at, unknown};
 use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::params;
@@ -70,7 +70,7 @@ impl DeskStore {
     /// SQLite's, or an unreadable date.
     pub fn own_imports(&self, class: &str) -> Result<Vec<OwnImportRow>, StoreError> {
         self.rows(
-            "SELECT number, kind, made_on, undone, account FROM own_import
+            "SELECT number, kind, made_on, undone, report FROM own_import
              WHERE class = ?1 ORDER BY number DESC",
             [class],
             |row| {
@@ -78,7 +78,8 @@ impl DeskStore {
                     number: row.get(0)?,
                     kind: match row.get_ref(1)?.as_str()? {
                         "concepts" => OwnKindOfImport::Concepts,
-                        _ => OwnKindOfImport::Exercises,
+                        "exercises" => OwnKindOfImport::Exercises,
+                        other => return Err(unknown(1, "kind of import", other)),
                     },
                     made_on: date_at(row, 2)?,
                     undone: row.get(3)?,
@@ -105,7 +106,7 @@ impl DeskStore {
             |row| row.get(0),
         )?;
         self.connection.execute(
-            "INSERT INTO own_import (class, number, kind, made_on, account) VALUES (?1, ?2, ?3, ?4, ?5)",
+            "INSERT INTO own_import (class, number, kind, made_on, report) VALUES (?1, ?2, ?3, ?4, ?5)",
             params![class, number, kind.as_str(), made_on.to_string(), account],
         )?;
         Ok(number)
@@ -221,8 +222,8 @@ impl DeskStore {
     /// SQLite's.
     pub fn copy_own(&self, from: &str, to: &str) -> Result<(), StoreError> {
         for sql in [
-            "INSERT INTO own_import (class, number, kind, made_on, undone, account)
-             SELECT ?2, number, kind, made_on, undone, account FROM own_import WHERE class = ?1",
+            "INSERT INTO own_import (class, number, kind, made_on, undone, report)
+             SELECT ?2, number, kind, made_on, undone, report FROM own_import WHERE class = ?1",
             "INSERT INTO own_exercise (class, id, concept, import, content)
              SELECT ?2, id, concept, import, content FROM own_exercise WHERE class = ?1",
             "INSERT INTO own_concept (class, id, import, content)

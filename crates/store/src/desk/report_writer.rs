@@ -6,41 +6,35 @@ use super::super::columns::outcome_word;
 use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{CachedStatement, ToSql};
-use surefoot_record::{AnswerCount, CheckInState};
+use surefoot_record::{AnswerCount, CheckIn, Key, Practice, Record};
 
-const CHECK_IN: &str = "INSERT INTO check_in (class, seat, device, school_date, concept, sequence, confidence, outcome)
-     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
+const CHECK_IN: &str =
+    "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
+       confidence, outcome_at, outcome) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
 const PRACTICE: &str =
     "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,
        wrong, sequence) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)";
-const MISTAKE: &str =
-    "INSERT INTO mistake_count (class, seat, device, school_date, concept, code, times)
+const MISCONCEPTION: &str =
+    "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times)
      VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
 
-/// Where a report belongs: the device it was made on, its school date, its concept.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct ReportPlace<'r> {
-    /// The device.
-    pub device: &'r str,
-    /// School date.
-    pub date: NaiveDate,
-    /// Concept.
-    pub concept: &'r str,
-}
+const DROP_PRACTICE: &str = "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2
+     AND device = ?3 AND school_date = ?4 AND concept = ?5";
+const DROP_MISCONCEPTIONS: &str = "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2
+     AND device = ?3 AND school_date = ?4 AND concept = ?5";
 
 /// Writes the reports of one seat.
 pub struct ReportWriter<'d> {
     check_in: CachedStatement<'d>,
     practice: CachedStatement<'d>,
-    mistake: CachedStatement<'d>,
+    misconception: CachedStatement<'d>,
+    drop_practice: CachedStatement<'d>,
+    drop_misconceptions: CachedStatement<'d>,
     date: (NaiveDate, String),
 }
 
 impl DeskStore {
-    /// A writer of the reports of a seat.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns a writer of the reports of a seat.
     pub fn report_writer(&self, class: &str, seat: u32) -> Result<ReportWriter<'_>, StoreError> {
         let for_seat = |sql| -> rusqlite::Result<CachedStatement<'_>> {
             let mut statement = self.connection.prepare_cached(sql)?;
@@ -52,74 +46,79 @@ impl DeskStore {
         Ok(ReportWriter {
             check_in: for_seat(CHECK_IN)?,
             practice: for_seat(PRACTICE)?,
-            mistake: for_seat(MISTAKE)?,
+            misconception: for_seat(MISCONCEPTION)?,
+            drop_practice: for_seat(DROP_PRACTICE)?,
+            drop_misconceptions: for_seat(DROP_MISCONCEPTIONS)?,
             date: (NaiveDate::MIN, String::new()),
         })
     }
 }
 
 impl ReportWriter<'_> {
-    /// Writes a check-in that counts.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn check_in(
-        &mut self,
-        place: ReportPlace<'_>,
-        state: CheckInState,
-    ) -> Result<(), StoreError> {
-        write_out(&mut self.date, place.date);
+    /// Writes a record, entry by entry, each in the place of what is there of its key.
+    pub fn write(&mut self, record: &Record) -> Result<(), StoreError> {
+        for entry in record.check_ins() {
+            self.check_in(entry)?;
+        }
+        for entry in record.practice() {
+            self.practice(entry)?;
+        }
+        Ok(())
+    }
+
+    fn check_in(&mut self, entry: &CheckIn) -> Result<(), StoreError> {
+        write_out(&mut self.date, entry.date);
         let row = &mut self.check_in;
-        bind_place(row, place, &self.date.1)?;
-        bind(row, 6, state.sequence)?;
-        bind(row, 7, state.confidence.map(u8::from))?;
-        bind(row, 8, state.outcome.map(outcome_word))?;
+        bind_key(row, entry.key(), &self.date.1)?;
+        bind(row, 6, entry.confidence.map(|said| said.at))?;
+        let confidence = entry.confidence.and_then(|said| said.value);
+        bind(row, 7, confidence.map(u8::from))?;
+        bind(row, 8, entry.outcome.map(|said| said.at))?;
+        let outcome = entry.outcome.and_then(|said| said.value);
+        bind(row, 9, outcome.map(outcome_word))?;
         row.raw_execute()?;
         Ok(())
     }
 
-    /// Writes practice counts; `sequence` is that of the entry they are a part of.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn practice(
-        &mut self,
-        place: ReportPlace<'_>,
-        sequence: u32,
-        count: AnswerCount,
-    ) -> Result<(), StoreError> {
-        write_out(&mut self.date, place.date);
+    fn practice(&mut self, entry: &Practice) -> Result<(), StoreError> {
+        write_out(&mut self.date, entry.date);
+        for row in [&mut self.drop_practice, &mut self.drop_misconceptions] {
+            bind_key(row, entry.key(), &self.date.1)?;
+            row.raw_execute()?;
+        }
+        // An entry that counts nothing still has its row, which keeps its sequence.
+        let nothing = [AnswerCount {
+            sure: None,
+            alone: 0,
+            with_help: 0,
+            wrong: 0,
+        }];
+        let counts: &[AnswerCount] = if entry.answers.is_empty() {
+            &nothing
+        } else {
+            &entry.answers
+        };
         let row = &mut self.practice;
-        bind_place(row, place, &self.date.1)?;
-        bind(
-            row,
-            6,
-            count.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
-        )?;
-        bind(row, 7, count.alone)?;
-        bind(row, 8, count.with_help)?;
-        bind(row, 9, count.wrong)?;
-        bind(row, 10, sequence)?;
-        row.raw_execute()?;
-        Ok(())
-    }
-
-    /// Writes how often a mistake was made.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn mistake(
-        &mut self,
-        place: ReportPlace<'_>,
-        code: &str,
-        times: u32,
-    ) -> Result<(), StoreError> {
-        write_out(&mut self.date, place.date);
-        let row = &mut self.mistake;
-        bind_place(row, place, &self.date.1)?;
-        bind(row, 6, code)?;
-        bind(row, 7, times)?;
-        row.raw_execute()?;
+        bind_key(row, entry.key(), &self.date.1)?;
+        for count in counts {
+            bind(
+                row,
+                6,
+                count.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
+            )?;
+            bind(row, 7, count.alone)?;
+            bind(row, 8, count.with_help)?;
+            bind(row, 9, count.wrong)?;
+            bind(row, 10, entry.sequence)?;
+            row.raw_execute()?;
+        }
+        let row = &mut self.misconception;
+        bind_key(row, entry.key(), &self.date.1)?;
+        for (code, times) in &entry.misconceptions {
+            bind(row, 6, code.as_str())?;
+            bind(row, 7, times)?;
+            row.raw_execute()?;
+        }
         Ok(())
     }
 }
@@ -135,12 +134,12 @@ fn bind(statement: &mut CachedStatement<'_>, at: usize, value: impl ToSql) -> ru
     statement.raw_bind_parameter(at, value)
 }
 
-fn bind_place(
+fn bind_key(
     statement: &mut CachedStatement<'_>,
-    place: ReportPlace<'_>,
+    (device, _, concept): Key<'_>,
     date: &str,
 ) -> rusqlite::Result<()> {
-    bind(statement, 3, place.device)?;
+    bind(statement, 3, device.as_str())?;
     bind(statement, 4, date)?;
-    bind(statement, 5, place.concept)
+    bind(statement, 5, concept.as_str())
 }

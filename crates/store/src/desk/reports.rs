@@ -1,31 +1,13 @@
-//! Reports: check-ins, practice counts and mistakes as derived from the hand-ins.
+//! Reports: check-ins, practice counts and misconceptions as derived from the hand-ins.
 
 use super::super::StoreError;
-use super::super::columns::{confidence_at, date_at, outcome_at};
-use super::{DeskStore, PAPER};
+use super::super::columns::{concept_at, confidence_at, date_at, device_at, outcome_at, said};
+use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
 use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-
-/// A check-in that counts.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct CheckInReport {
-    /// The seat.
-    pub seat: u32,
-    /// The device it was tapped on.
-    pub device: String,
-    /// School date.
-    pub date: NaiveDate,
-    /// Concept.
-    pub concept: String,
-    /// Its place among the student's events.
-    pub sequence: u64,
-    /// The rating.
-    pub confidence: Option<Confidence>,
-    /// How it went.
-    pub outcome: Option<Outcome>,
-}
+use surefoot_record::{AnswerCount, CheckIn, MisconceptionCode, Practice, Record, Said};
 
 /// Practice of a concept on a date by how sure the student said to be.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -50,9 +32,9 @@ pub struct PracticeReport {
     pub wrong: u32,
 }
 
-/// How often a mistake was made on a date.
+/// How often a misconception was recognised on a date.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct MistakeReport {
+pub struct MisconceptionReport {
     /// The seat.
     pub seat: u32,
     /// The device.
@@ -61,28 +43,30 @@ pub struct MistakeReport {
     pub date: NaiveDate,
     /// Concept.
     pub concept: String,
-    /// The mistake's code.
+    /// Its code.
     pub code: String,
     /// How often.
     pub times: u32,
 }
 
-/// A check-in as it is read, without copies of its texts.
-pub struct CheckInLine<'r> {
+/// Who said something of which concept on which school date, without copies of texts.
+#[derive(Debug, Clone, Copy)]
+pub struct ReportRow<'r> {
     /// The seat.
     pub seat: u32,
-    /// The device, or [`PAPER`].
-    pub device: &'r str,
     /// School date.
     pub date: NaiveDate,
     /// Concept.
     pub concept: &'r str,
-    /// Its place among the student's events; 0 on paper.
-    pub sequence: u64,
-    /// The rating.
-    pub confidence: Option<Confidence>,
-    /// How it went.
-    pub outcome: Option<Outcome>,
+}
+
+/// What a row of check-ins says.
+#[derive(Debug, Clone, Copy)]
+pub enum CheckInSource {
+    /// A device handed it in.
+    Device(Option<Said<Confidence>>, Option<Said<Outcome>>),
+    /// The teacher typed it from paper.
+    Paper(Option<Confidence>, Option<Outcome>),
 }
 
 impl DeskStore {
@@ -94,7 +78,7 @@ impl DeskStore {
         for sql in [
             "DELETE FROM check_in WHERE class = ?1 AND seat = ?2",
             "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2",
-            "DELETE FROM mistake_count WHERE class = ?1 AND seat = ?2",
+            "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2",
         ] {
             self.connection
                 .prepare_cached(sql)?
@@ -103,63 +87,43 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The check-ins of a class by seat, date, concept, then sequence and device;
-    /// what was typed in from paper comes last of its date, under [`PAPER`].
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn check_ins(&self, class: &str) -> Result<Vec<CheckInReport>, StoreError> {
-        self.rows(
-            "SELECT seat, device, school_date, concept, sequence, confidence, outcome, 0 AS typed
-             FROM check_in WHERE class = ?1
-             UNION ALL
-             SELECT seat, ?2, school_date, concept, 0, confidence, outcome, 1
-             FROM paper_check_in WHERE class = ?1
-             ORDER BY seat, school_date, concept, typed, sequence, device",
-            [class, PAPER],
-            check_in_at,
-        )
-    }
-
-    /// Goes through the check-ins of a class, in no order to rely on.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Goes through the check-ins of a class, those typed from paper among them, in
+    /// no order to rely on; of one date alone if `on` names one.
     pub fn each_check_in(
         &self,
         class: &str,
-        mut each: impl FnMut(CheckInLine<'_>),
+        on: Option<NaiveDate>,
+        mut each: impl FnMut(ReportRow<'_>, CheckInSource),
     ) -> Result<(), StoreError> {
-        for (sql, typed) in [
-            (
-                "SELECT seat, device, school_date, concept, sequence, confidence, outcome
-                 FROM check_in WHERE class = ?1",
-                false,
-            ),
-            (
-                "SELECT seat, NULL, school_date, concept, 0, confidence, outcome
-                 FROM paper_check_in WHERE class = ?1",
-                true,
-            ),
-        ] {
-            let mut query = self.connection.prepare_cached(sql)?;
-            let mut rows = query.query([class])?;
-            while let Some(row) = rows.next()? {
-                let sequence = row.get::<_, i64>(4)?;
-                each(CheckInLine {
-                    seat: row.get(0)?,
-                    device: if typed {
-                        PAPER
-                    } else {
-                        row.get_ref(1)?.as_str().map_err(rusqlite::Error::from)?
-                    },
-                    date: date_at(row, 2)?,
-                    concept: row.get_ref(3)?.as_str().map_err(rusqlite::Error::from)?,
-                    sequence: sequence.unsigned_abs(),
-                    confidence: confidence_at(row, 5)?,
-                    outcome: outcome_at(row, 6)?,
-                });
-            }
+        let on = on.map(|date| date.to_string());
+        let (first, last) = match &on {
+            Some(date) => (date.as_str(), date.as_str()),
+            None => ("", "~"), // before and after every date
+        };
+        let mut query = self.connection.prepare_cached(
+            "SELECT seat, school_date, concept, confidence_at, confidence, outcome_at, outcome
+             FROM check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3",
+        )?;
+        let mut rows = query.query([class, first, last])?;
+        while let Some(row) = rows.next()? {
+            each(
+                report_row(row)?,
+                CheckInSource::Device(
+                    said(row.get(3)?, confidence_at(row, 4)?),
+                    said(row.get(5)?, outcome_at(row, 6)?),
+                ),
+            );
+        }
+        let mut query = self.connection.prepare_cached(
+            "SELECT seat, school_date, concept, confidence, outcome
+             FROM paper_check_in WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3",
+        )?;
+        let mut rows = query.query([class, first, last])?;
+        while let Some(row) = rows.next()? {
+            each(
+                report_row(row)?,
+                CheckInSource::Paper(confidence_at(row, 3)?, outcome_at(row, 4)?),
+            );
         }
         Ok(())
     }
@@ -185,38 +149,65 @@ impl DeskStore {
         Ok(())
     }
 
-    /// [`DeskStore::check_ins`] of one date.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn check_ins_on(
-        &self,
-        class: &str,
-        date: NaiveDate,
-    ) -> Result<Vec<CheckInReport>, StoreError> {
-        self.rows(
-            "SELECT seat, device, school_date, concept, sequence, confidence, outcome, 0 AS typed
-             FROM check_in WHERE class = ?1 AND school_date = ?3
-             UNION ALL
-             SELECT seat, ?2, school_date, concept, 0, confidence, outcome, 1
-             FROM paper_check_in WHERE class = ?1 AND school_date = ?3
-             ORDER BY seat, school_date, concept, typed, sequence, device",
-            params![class, PAPER, date.to_string()],
-            check_in_at,
-        )
-    }
-
-    /// The check-ins that devices handed in for one seat.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn check_ins_of(&self, class: &str, seat: u32) -> Result<Vec<CheckInReport>, StoreError> {
-        self.rows(
-            "SELECT seat, device, school_date, concept, sequence, confidence, outcome FROM check_in
-             WHERE class = ?1 AND seat = ?2",
-            params![class, seat],
-            check_in_at,
-        )
+    /// The check-ins and practice counts that the tables hold of one seat.
+    pub fn record_of(&self, class: &str, seat: u32) -> Result<Record, StoreError> {
+        let mut query = self.connection.prepare_cached(
+            "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome
+             FROM check_in WHERE class = ?1 AND seat = ?2",
+        )?;
+        let mut rows = query.query(params![class, seat])?;
+        let mut check_ins = Vec::new();
+        while let Some(row) = rows.next()? {
+            check_ins.push(CheckIn {
+                device: device_at(row, 0)?,
+                date: date_at(row, 1)?,
+                concept: concept_at(row, 2)?,
+                confidence: said(row.get(3)?, confidence_at(row, 4)?),
+                outcome: said(row.get(5)?, outcome_at(row, 6)?),
+            });
+        }
+        let mut query = self.connection.prepare_cached(
+            "SELECT device, school_date, concept, sequence, nullif(sure, -1), alone, with_help, wrong
+             FROM practice_count WHERE class = ?1 AND seat = ?2
+             ORDER BY device, school_date, concept, practice_count.sure",
+        )?;
+        let mut rows = query.query(params![class, seat])?;
+        let mut practice: Vec<Practice> = Vec::new();
+        while let Some(row) = rows.next()? {
+            let entry = Practice {
+                device: device_at(row, 0)?,
+                date: date_at(row, 1)?,
+                concept: concept_at(row, 2)?,
+                sequence: row.get(3)?,
+                answers: vec![AnswerCount {
+                    sure: confidence_at(row, 4)?,
+                    alone: row.get(5)?,
+                    with_help: row.get(6)?,
+                    wrong: row.get(7)?,
+                }],
+                misconceptions: BTreeMap::new(),
+            };
+            match practice.last_mut().filter(|last| last.key() == entry.key()) {
+                Some(last) => last.answers.extend(entry.answers),
+                None => practice.push(entry),
+            }
+        }
+        let mut query = self.connection.prepare_cached(
+            "SELECT device, school_date, concept, code, times
+             FROM misconception_count WHERE class = ?1 AND seat = ?2",
+        )?;
+        let mut rows = query.query(params![class, seat])?;
+        while let Some(row) = rows.next()? {
+            let (device, date, concept) =
+                (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
+            let of = practice.binary_search_by(|entry| entry.key().cmp(&(&device, date, &concept)));
+            if let Some(entry) = of.ok().and_then(|at| practice.get_mut(at)) {
+                let code = MisconceptionCode::new(row.get::<_, String>(3)?)
+                    .map_err(|error| StoreError::unreadable("misconception", error))?;
+                entry.misconceptions.insert(code, row.get(4)?);
+            }
+        }
+        Ok(Record::from_entries(check_ins, practice))
     }
 
     /// The practice counts of a class by seat, date and concept.
@@ -232,109 +223,23 @@ impl DeskStore {
         )
     }
 
-    /// The practice counts of one seat, "not said" first in each entry.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn practice_of(&self, class: &str, seat: u32) -> Result<Vec<PracticeReport>, StoreError> {
-        self.rows(
-            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 AND seat = ?2
-             ORDER BY device, school_date, concept, practice_count.sure",
-            params![class, seat],
-            practice_at,
-        )
-    }
-
-    /// The mistakes of one seat.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn mistakes_of(&self, class: &str, seat: u32) -> Result<Vec<MistakeReport>, StoreError> {
-        self.rows(
-            "SELECT seat, device, school_date, concept, code, times FROM mistake_count
-             WHERE class = ?1 AND seat = ?2",
-            params![class, seat],
-            |row| {
-                Ok(MistakeReport {
-                    seat: row.get(0)?,
-                    device: row.get(1)?,
-                    date: date_at(row, 2)?,
-                    concept: row.get(3)?,
-                    code: row.get(4)?,
-                    times: row.get(5)?,
-                })
-            },
-        )
-    }
-
-    /// Takes one check-in of a device away.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn drop_check_in(
-        &self,
-        class: &str,
-        seat: u32,
-        device: &str,
-        date: NaiveDate,
-        concept: &str,
-    ) -> Result<(), StoreError> {
-        self.connection
-            .prepare_cached(
-                "DELETE FROM check_in WHERE class = ?1 AND seat = ?2 AND device = ?3
-                 AND school_date = ?4 AND concept = ?5",
-            )?
-            .execute(params![class, seat, device, date.to_string(), concept])?;
-        Ok(())
-    }
-
-    /// Takes the practice counts and mistakes of one device, date and concept away.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn drop_practice(
-        &self,
-        class: &str,
-        seat: u32,
-        device: &str,
-        date: NaiveDate,
-        concept: &str,
-    ) -> Result<(), StoreError> {
-        for sql in [
-            "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2 AND device = ?3
-             AND school_date = ?4 AND concept = ?5",
-            "DELETE FROM mistake_count WHERE class = ?1 AND seat = ?2 AND device = ?3
-             AND school_date = ?4 AND concept = ?5",
-        ] {
-            self.connection.prepare_cached(sql)?.execute(params![
-                class,
-                seat,
-                device,
-                date.to_string(),
-                concept
-            ])?;
-        }
-        Ok(())
-    }
-
-    /// Mistakes of a class up to `today`, summed by seat, concept and code; the
+    /// Misconceptions of a class up to `today`, summed by seat, concept and code; the
     /// date is that of the newest.
     ///
     /// # Errors
     /// SQLite's, or an unreadable date.
-    pub fn mistakes_by_seat(
+    pub fn misconceptions_by_seat(
         &self,
         class: &str,
         today: NaiveDate,
-    ) -> Result<Vec<MistakeReport>, StoreError> {
+    ) -> Result<Vec<MisconceptionReport>, StoreError> {
         self.rows(
-            "SELECT seat, max(school_date), concept, code, sum(times) FROM mistake_count
+            "SELECT seat, max(school_date), concept, code, sum(times) FROM misconception_count
              WHERE class = ?1 AND school_date <= ?2
              GROUP BY seat, concept, code ORDER BY seat, concept, 5 DESC, code",
             params![class, today.to_string()],
             |row| {
-                Ok(MistakeReport {
+                Ok(MisconceptionReport {
                     seat: row.get(0)?,
                     device: String::new(),
                     date: date_at(row, 1)?,
@@ -373,15 +278,11 @@ impl DeskStore {
     }
 }
 
-fn check_in_at(row: &Row<'_>) -> rusqlite::Result<CheckInReport> {
-    Ok(CheckInReport {
+fn report_row<'r>(row: &'r Row<'_>) -> rusqlite::Result<ReportRow<'r>> {
+    Ok(ReportRow {
         seat: row.get(0)?,
-        device: row.get(1)?,
-        date: date_at(row, 2)?,
-        concept: row.get(3)?,
-        sequence: row.get::<_, i64>(4)?.unsigned_abs(),
-        confidence: confidence_at(row, 5)?,
-        outcome: outcome_at(row, 6)?,
+        date: date_at(row, 1)?,
+        concept: row.get_ref(2)?.as_str()?,
     })
 }
 

@@ -1,4 +1,4 @@
--- The teacher's desk, version 1. Names stand here and nowhere else.
+-- The teacher's desk, version 1. The only place with names.
 
 CREATE TABLE class (
     id TEXT PRIMARY KEY,
@@ -10,7 +10,13 @@ CREATE TABLE class (
     last_day TEXT NOT NULL,
     weekdays TEXT NOT NULL,             -- ISO weekday digits, e.g. 12345
     pack_version INTEGER NOT NULL DEFAULT 0,
-    pack_stamp TEXT NOT NULL DEFAULT '' -- of the content of that pack
+    pack_stamp TEXT NOT NULL DEFAULT '', -- of the content of that pack
+    -- Bounds of practice at home, and a test to aim at.
+    minutes_least INTEGER NOT NULL DEFAULT 4,
+    minutes_most INTEGER NOT NULL DEFAULT 16,
+    evenings_least INTEGER NOT NULL DEFAULT 1,
+    evenings_most INTEGER NOT NULL DEFAULT 7,
+    test_on TEXT
 ) STRICT;
 
 CREATE TABLE closure (
@@ -19,7 +25,7 @@ CREATE TABLE closure (
     PRIMARY KEY (class, school_date)
 ) STRICT;
 
--- The rotation: which concept stands on which day, in which place.
+-- The rotation: each concept with its day and its place on that day.
 CREATE TABLE rotation_place (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     day INTEGER NOT NULL,
@@ -47,14 +53,14 @@ CREATE TABLE seat (
 ) STRICT;
 
 -- Devices that handed in for a seat. The first key of a seat is accepted,
--- another one is held until the teacher decides.
+-- another one is quarantined until the teacher decides.
 CREATE TABLE device (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
     device TEXT NOT NULL,
     signing_key TEXT NOT NULL,
     recipient TEXT NOT NULL,            -- age X25519, for personal assignments
-    state TEXT NOT NULL CHECK (state IN ('accepted', 'held', 'put_aside')),
+    state TEXT NOT NULL CHECK (state IN ('accepted', 'quarantined', 'rejected')),
     first_seen_on TEXT NOT NULL,
     PRIMARY KEY (class, seat, device, signing_key),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
@@ -67,7 +73,7 @@ CREATE TABLE import (
     undone INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 
--- The account of every file of an import.
+-- The import report, a line for each file.
 CREATE TABLE import_file (
     import INTEGER NOT NULL REFERENCES import (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -81,7 +87,7 @@ CREATE TABLE import_file (
 ) STRICT;
 
 -- Hand-ins as opened. Reports are derived from these, so an import can be
--- undone and a held device accepted later.
+-- undone and a quarantined device accepted later.
 CREATE TABLE hand_in (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     import INTEGER NOT NULL REFERENCES import (id),
@@ -97,15 +103,16 @@ CREATE TABLE hand_in (
     UNIQUE (class, seat, device, signing_key, content_hash)
 ) STRICT;
 
--- Derived: the check-in that counts of each (device, school date, concept).
+-- Derived: the union of the check-ins of each (device, school date, concept).
 CREATE TABLE check_in (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
     device TEXT NOT NULL,
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
-    sequence INTEGER NOT NULL,
+    confidence_at INTEGER,              -- sequence of the tap that gave it; null: never
     confidence INTEGER,
+    outcome_at INTEGER,
     outcome TEXT,
     PRIMARY KEY (class, seat, device, school_date, concept),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
@@ -122,12 +129,13 @@ CREATE TABLE practice_count (
     alone INTEGER NOT NULL,
     with_help INTEGER NOT NULL,
     wrong INTEGER NOT NULL,
+    sequence INTEGER NOT NULL,          -- of the entry that these counts are part of
     PRIMARY KEY (class, seat, device, school_date, concept, sure),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- Derived: how often which mistake was made.
-CREATE TABLE mistake_count (
+-- Derived: how often which misconception was recognised.
+CREATE TABLE misconception_count (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
     device TEXT NOT NULL,
@@ -166,3 +174,135 @@ CREATE TABLE assignment_seat (
     PRIMARY KEY (class, assignment, seat),
     FOREIGN KEY (class, assignment) REFERENCES assignment (class, id) ON DELETE CASCADE
 ) STRICT;
+
+-- Ratings and results of a paper chart, typed in. They override what a
+-- device says of the same seat, date and concept, field by field.
+CREATE TABLE paper_check_in (
+    class TEXT NOT NULL,
+    seat INTEGER NOT NULL,
+    school_date TEXT NOT NULL,
+    concept TEXT NOT NULL,
+    confidence INTEGER,
+    outcome TEXT,
+    PRIMARY KEY (class, seat, school_date, concept),
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- What the teacher saw: a rating on the students' own scale, or after a small
+-- group only whether the student has it.
+CREATE TABLE observation (
+    class TEXT NOT NULL,
+    seat INTEGER NOT NULL,
+    school_date TEXT NOT NULL,
+    concept TEXT NOT NULL,
+    rating INTEGER,
+    has_it INTEGER NOT NULL,
+    PRIMARY KEY (class, seat, school_date, concept),
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- Concepts that were discussed with the whole class.
+CREATE TABLE talked_about (
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    school_date TEXT NOT NULL,
+    concept TEXT NOT NULL,
+    PRIMARY KEY (class, school_date, concept)
+) STRICT, WITHOUT ROWID;
+
+-- What there is room for in small groups.
+CREATE TABLE group_room (
+    class TEXT PRIMARY KEY REFERENCES class (id) ON DELETE CASCADE,
+    slots INTEGER NOT NULL,
+    groups_at_once INTEGER NOT NULL,
+    size_least INTEGER NOT NULL,
+    size_most INTEGER NOT NULL
+) STRICT;
+
+-- Who must not, or should, sit together.
+CREATE TABLE seat_pair (
+    class TEXT NOT NULL,
+    kept TEXT NOT NULL CHECK (kept IN ('apart', 'together')),
+    seat INTEGER NOT NULL,
+    other_seat INTEGER NOT NULL,
+    PRIMARY KEY (class, kept, seat, other_seat),
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE,
+    FOREIGN KEY (class, other_seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE absence (
+    class TEXT NOT NULL,
+    school_date TEXT NOT NULL,
+    seat INTEGER NOT NULL,
+    PRIMARY KEY (class, school_date, seat),
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- The small groups of a date as the teacher kept them.
+CREATE TABLE small_group (
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    school_date TEXT NOT NULL,
+    place INTEGER NOT NULL,
+    slot INTEGER NOT NULL,
+    concept TEXT NOT NULL,
+    PRIMARY KEY (class, school_date, place)
+) STRICT;
+
+CREATE TABLE small_group_seat (
+    class TEXT NOT NULL,
+    school_date TEXT NOT NULL,
+    place INTEGER NOT NULL,
+    seat INTEGER NOT NULL,
+    PRIMARY KEY (class, school_date, place, seat),
+    FOREIGN KEY (class, school_date, place)
+        REFERENCES small_group (class, school_date, place) ON DELETE CASCADE,
+    FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- The share-safe tables that were handed out: two tables of nearly the same class
+-- could be subtracted from each other.
+CREATE TABLE share_release (
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    place INTEGER NOT NULL,
+    made_on TEXT NOT NULL,
+    PRIMARY KEY (class, place)
+) STRICT;
+
+-- The class of that day, one mark a seat: a digest of the seat's code, so that a
+-- later student on the same number is another one. It stays when a seat goes.
+CREATE TABLE share_release_seat (
+    class TEXT NOT NULL,
+    place INTEGER NOT NULL,
+    seat_mark TEXT NOT NULL,
+    PRIMARY KEY (class, place, seat_mark),
+    FOREIGN KEY (class, place) REFERENCES share_release (class, place) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+-- Every import of such a file, with its report line by line.
+CREATE TABLE own_import (
+    class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
+    number INTEGER NOT NULL,
+    kind TEXT NOT NULL CHECK (kind IN ('exercises', 'concepts')),
+    made_on TEXT NOT NULL,
+    undone INTEGER NOT NULL DEFAULT 0,
+    report TEXT NOT NULL,           -- JSON: each file with its lines
+    PRIMARY KEY (class, number)
+) STRICT;
+
+CREATE TABLE own_exercise (
+    class TEXT NOT NULL,
+    id TEXT NOT NULL,               -- of all it says
+    concept TEXT NOT NULL,
+    import INTEGER NOT NULL,
+    content TEXT NOT NULL,          -- JSON, as in the class pack
+    PRIMARY KEY (class, id),
+    FOREIGN KEY (class, import) REFERENCES own_import (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE own_concept (
+    class TEXT NOT NULL,
+    id TEXT NOT NULL,
+    import INTEGER NOT NULL,
+    content TEXT NOT NULL,          -- JSON: words, strand, grade, prerequisites, codes
+    PRIMARY KEY (class, id),
+    FOREIGN KEY (class, import) REFERENCES own_import (class, number) ON DELETE CASCADE
+) STRICT, WITHOUT ROWID;

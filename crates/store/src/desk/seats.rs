@@ -142,7 +142,7 @@ fn device_at(row: &Row<'_>) -> rusqlite::Result<DeviceRow> {
         device: row.get(1)?,
         signing_key: row.get(2)?,
         recipient: row.get(3)?,
-        state: DeviceState::from_word(row.get_ref(4)?.as_str()?),
+        state: DeviceState::at(row, 4)?,
         first_seen_on: date_at(row, 5)?,
     })
 }

@@ -7,10 +7,6 @@ use chrono::NaiveDate;
 use rusqlite::params;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
-/// The device that paper charts stand under among the check-ins. Ids of real
-/// devices are longer.
-pub const PAPER: &str = "paper";
-
 /// A rating or result typed in from a paper chart.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PaperCheckIn {

@@ -2,41 +2,29 @@
 
 use super::super::StoreError;
 use super::super::columns::{
-    confidence_at, date_at, outcome_at, outcome_word, result_at, result_word,
+    concept_at, confidence_at, date_at, device_at, misconception_at, outcome_at, outcome_word,
+    result_at, result_word, said,
 };
 use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
-use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
-
-/// A check-in as it was tapped.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct CheckInEvent {
-    /// Where it was tapped.
-    pub device: String,
-    /// Its place among all events of this student; the highest counts.
-    pub sequence: i64,
-    /// School date.
-    pub date: NaiveDate,
-    /// Concept.
-    pub concept: String,
-    /// The rating, if one stands.
-    pub confidence: Option<Confidence>,
-    /// How it went, if marked.
-    pub outcome: Option<Outcome>,
-}
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
 
 /// A finished exercise.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct PracticeAnswer {
     /// Where it was answered.
-    pub device: String,
+    pub device: DeviceId,
     /// Its place among all events of this student.
-    pub sequence: i64,
+    pub sequence: u32,
     /// School date.
     pub date: NaiveDate,
     /// Concept.
-    pub concept: String,
+    pub concept: ConceptId,
     /// 1 to 3.
     pub level: u8,
     /// Version of the generator.
@@ -47,22 +35,21 @@ pub struct PracticeAnswer {
     pub sure: Option<Confidence>,
     /// What came of it.
     pub result: AnswerResult,
-    /// The recognised mistake of a wrong answer.
-    pub mistake: Option<String>,
+    /// The misconception recognised in a wrong answer.
+    pub misconception: Option<MisconceptionCode>,
     /// Seconds it took.
     pub seconds: u32,
     /// What was filled in, as JSON; stays on the device.
     pub response: String,
 }
 
-fn check_in_of(row: &Row<'_>) -> rusqlite::Result<CheckInEvent> {
-    Ok(CheckInEvent {
-        device: row.get(0)?,
-        sequence: row.get(1)?,
-        date: date_at(row, 2)?,
-        concept: row.get(3)?,
-        confidence: confidence_at(row, 4)?,
-        outcome: outcome_at(row, 5)?,
+fn check_in_of(row: &Row<'_>) -> rusqlite::Result<CheckIn> {
+    Ok(CheckIn {
+        device: device_at(row, 0)?,
+        date: date_at(row, 1)?,
+        concept: concept_at(row, 2)?,
+        confidence: said(row.get(3)?, confidence_at(row, 4)?),
+        outcome: said(row.get(5)?, outcome_at(row, 6)?),
     })
 }
 
@@ -71,7 +58,7 @@ impl StudentStore {
     ///
     /// # Errors
     /// SQLite's.
-    pub fn next_sequence(&self) -> Result<i64, StoreError> {
+    pub fn next_sequence(&self) -> Result<u32, StoreError> {
         Ok(self.connection.query_row(
             "SELECT 1 + max(coalesce((SELECT max(sequence) FROM check_in), 0),
                             coalesce((SELECT max(sequence) FROM practice_answer), 0))",
@@ -80,64 +67,50 @@ impl StudentStore {
         )?)
     }
 
-    /// Whether an event of a device is here, of either kind.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn has_event(&self, device: &str, sequence: i64) -> Result<bool, StoreError> {
-        Ok(self
-            .connection
-            .prepare_cached(
-                "SELECT EXISTS (SELECT 1 FROM check_in WHERE device = ?1 AND sequence = ?2)
-                   OR EXISTS (SELECT 1 FROM practice_answer WHERE device = ?1 AND sequence = ?2)",
-            )?
-            .query_row(params![device, sequence], |row| row.get(0))?)
-    }
-
-    /// Appends a check-in.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn add_check_in(&self, event: &CheckInEvent) -> Result<(), StoreError> {
+    /// Appends a check-in: what its device has of the concept and date after a tap.
+    pub fn add_check_in(&self, entry: &CheckIn) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
-                "INSERT INTO check_in (device, sequence, school_date, concept, confidence, outcome)
-                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+                "INSERT OR REPLACE INTO check_in (device, sequence, school_date, concept,
+                   confidence_at, confidence, outcome_at, outcome)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
             )?
             .execute(params![
-                event.device,
-                event.sequence,
-                event.date.to_string(),
-                event.concept,
-                event.confidence.map(u8::from),
-                event.outcome.map(outcome_word)
+                entry.device.as_str(),
+                entry.sequence(),
+                entry.date.to_string(),
+                entry.concept.as_str(),
+                entry.confidence.map(|said| said.at),
+                entry.confidence.and_then(|said| said.value).map(u8::from),
+                entry.outcome.map(|said| said.at),
+                entry.outcome.and_then(|said| said.value).map(outcome_word)
             ])?;
         Ok(())
     }
 
-    /// The check-ins that count, one a (device, date, concept), by date and sequence.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn check_ins(&self) -> Result<Vec<CheckInEvent>, StoreError> {
+    /// The newest check-in of each (device, date, concept).
+    pub fn check_ins(&self) -> Result<Vec<CheckIn>, StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT device, max(sequence), school_date, concept, confidence, outcome FROM check_in
-             GROUP BY device, school_date, concept ORDER BY school_date, 2, device",
+            "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome,
+               max(sequence)
+             FROM check_in GROUP BY device, school_date, concept",
         )?;
         let rows = query.query_map([], check_in_of)?;
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
-    /// The check-ins that count on one date.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
-    pub fn check_ins_on(&self, date: NaiveDate) -> Result<Vec<CheckInEvent>, StoreError> {
+    /// The newest check-ins of one date and concept, one for each device.
+    pub fn check_ins_of(
+        &self,
+        date: NaiveDate,
+        concept: &ConceptId,
+    ) -> Result<Vec<CheckIn>, StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT device, max(sequence), school_date, concept, confidence, outcome FROM check_in
-             WHERE school_date = ?1 GROUP BY device, concept ORDER BY 2, device",
+            "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome,
+               max(sequence)
+             FROM check_in WHERE school_date = ?1 AND concept = ?2 GROUP BY device",
         )?;
-        let rows = query.query_map([date.to_string()], check_in_of)?;
+        let rows = query.query_map(params![date.to_string(), concept.as_str()], check_in_of)?;
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
@@ -150,20 +123,20 @@ impl StudentStore {
         self.connection
             .prepare_cached(
                 "INSERT INTO practice_answer (device, sequence, school_date, concept, level, generator_version, seed,
-                   sure, result, mistake, seconds, response)
+                   sure, result, misconception, seconds, response)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
             )?
             .execute(params![
-                answer.device,
+                answer.device.as_str(),
                 answer.sequence,
                 answer.date.to_string(),
-                answer.concept,
+                answer.concept.as_str(),
                 answer.level,
                 answer.generator_version,
                 seed,
                 answer.sure.map(u8::from),
                 result_word(answer.result),
-                answer.mistake,
+                answer.misconception.as_ref().map(MisconceptionCode::as_str),
                 answer.seconds,
                 answer.response
             ])?;
@@ -176,22 +149,22 @@ impl StudentStore {
     /// SQLite's, or an unreadable value.
     pub fn practice_answers(&self) -> Result<Vec<PracticeAnswer>, StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT device, sequence, school_date, concept, level, generator_version, seed, sure, result, mistake,
+            "SELECT device, sequence, school_date, concept, level, generator_version, seed, sure, result, misconception,
                seconds, response
              FROM practice_answer ORDER BY sequence, device",
         )?;
         let rows = query.query_map([], |row| {
             Ok(PracticeAnswer {
-                device: row.get(0)?,
+                device: device_at(row, 0)?,
                 sequence: row.get(1)?,
                 date: date_at(row, 2)?,
-                concept: row.get(3)?,
+                concept: concept_at(row, 3)?,
                 level: row.get(4)?,
                 generator_version: row.get(5)?,
                 seed: row.get::<_, i64>(6)?.unsigned_abs(),
                 sure: confidence_at(row, 7)?,
                 result: result_at(row, 8)?,
-                mistake: row.get(9)?,
+                misconception: misconception_at(row, 9)?,
                 seconds: row.get(10)?,
                 response: row.get(11)?,
             })

@@ -1,13 +1,15 @@
 //! The exercise that stands open.
 
 use super::super::StoreError;
-use super::super::columns::{confidence_at, date_at};
+use super::super::columns::{concept_at, confidence_at, date_at, misconception_at};
 use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::types::Type;
 use rusqlite::{OptionalExtension, params};
+use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_practice::Reason;
+use surefoot_record::MisconceptionCode;
 
 /// The open exercise, enough to show it again after the program was closed.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -17,7 +19,7 @@ pub struct OpenRow {
     /// When it was opened.
     pub opened_on: NaiveDate,
     /// Concept.
-    pub concept: String,
+    pub concept: ConceptId,
     /// 1 to 3.
     pub level: u8,
     /// Seed.
@@ -34,8 +36,8 @@ pub struct OpenRow {
     pub tries: u8,
     /// Seconds so far.
     pub seconds: u32,
-    /// The mistake recognised in the first wrong answer.
-    pub mistake: Option<String>,
+    /// The misconception recognised in the first wrong answer.
+    pub misconception: Option<MisconceptionCode>,
     /// The first wrong answer, as JSON.
     pub response: Option<String>,
     /// What stands in the answer, not yet checked, as JSON.
@@ -50,14 +52,14 @@ impl StudentStore {
     pub fn open_exercise(&self) -> Result<Option<OpenRow>, StoreError> {
         self.connection
             .query_row(
-                "SELECT exercise, opened_on, concept, level, seed, reason, asked, sure, hints, tries, seconds, mistake,
+                "SELECT exercise, opened_on, concept, level, seed, reason, asked, sure, hints, tries, seconds, misconception,
                    response, draft FROM open_exercise",
                 [],
                 |row| {
                     Ok(OpenRow {
                         exercise: row.get(0)?,
                         opened_on: date_at(row, 1)?,
-                        concept: row.get(2)?,
+                        concept: concept_at(row, 2)?,
                         level: row.get(3)?,
                         seed: row.get::<_, i64>(4)?.unsigned_abs(),
                         reason: serde_json::from_str(row.get_ref(5)?.as_str()?)
@@ -67,7 +69,7 @@ impl StudentStore {
                         hints: row.get(8)?,
                         tries: row.get(9)?,
                         seconds: row.get(10)?,
-                        mistake: row.get(11)?,
+                        misconception: misconception_at(row, 11)?,
                         response: row.get(12)?,
                         draft: row.get(13)?,
                     })
@@ -87,12 +89,12 @@ impl StudentStore {
             serde_json::to_string(&open.reason).map_err(|e| StoreError::unreadable("reason", e))?;
         self.connection.execute(
             "INSERT OR REPLACE INTO open_exercise (id, exercise, opened_on, concept, level, seed, reason, asked, sure,
-               hints, tries, seconds, mistake, response, draft)
+               hints, tries, seconds, misconception, response, draft)
              VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
             params![
                 open.exercise,
                 open.opened_on.to_string(),
-                open.concept,
+                open.concept.as_str(),
                 open.level,
                 seed,
                 reason,
@@ -101,7 +103,7 @@ impl StudentStore {
                 open.hints,
                 open.tries,
                 open.seconds,
-                open.mistake,
+                open.misconception.as_ref().map(MisconceptionCode::as_str),
                 open.response,
                 open.draft
             ],

@@ -2,17 +2,18 @@
 //! hand-ins made.
 
 use super::super::StoreError;
+use super::super::columns::{date_at, device_at, unknown};
 use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use surefoot_catalogue::Language;
-use surefoot_record::{DecimalSign, StudentLook, StudentTheme};
+use surefoot_record::{DecimalSign, DeviceId, StudentLook, StudentTheme};
 
 /// The student of a store.
 #[derive(Clone, PartialEq, Eq)]
 pub struct Student {
     /// Random id of this installation's student, made at joining.
-    pub device: String,
+    pub device: DeviceId,
     /// Seed of the Ed25519 signing key.
     pub signing_seed: [u8; 32],
     /// The age X25519 identity that opens personal assignments.
@@ -43,7 +44,7 @@ pub struct HandInRow {
     /// School date.
     pub made_on: NaiveDate,
     /// The newest event in it.
-    pub last_sequence: i64,
+    pub last_sequence: u32,
 }
 
 fn language_word(language: Language) -> &'static str {
@@ -71,7 +72,7 @@ fn sign_word(sign: DecimalSign) -> &'static str {
     }
 }
 
-/// The look from its five columns, which the schema keeps to known words.
+/// The appearance from its five columns.
 fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
     Ok(StudentLook {
         theme: match row.get_ref(first)?.as_str()? {
@@ -79,13 +80,15 @@ fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
             "dark" => StudentTheme::Dark,
             "contrast" => StudentTheme::Contrast,
             "contrast_dark" => StudentTheme::ContrastDark,
-            _ => StudentTheme::Device,
+            "device" => StudentTheme::Device,
+            other => return Err(unknown(first, "theme", other)),
         },
         text_percent: row.get(first + 1)?,
         decimal_sign: match row.get_ref(first + 2)?.as_str()? {
             "comma" => DecimalSign::Comma,
             "point" => DecimalSign::Point,
-            _ => DecimalSign::Language,
+            "language" => DecimalSign::Language,
+            other => return Err(unknown(first + 2, "decimal sign", other)),
         },
         less_motion: row.get(first + 3)?,
         reads_aloud: row.get(first + 4)?,
@@ -106,16 +109,16 @@ impl StudentStore {
                 [],
                 |row| {
                     Ok(Student {
-                        device: row.get(0)?,
+                        device: device_at(row, 0)?,
                         signing_seed: row.get(1)?,
                         sealing_identity: row.get(2)?,
                         seat: row.get(3)?,
                         nickname: row.get(4)?,
                         picture: row.get(5)?,
-                        language: if row.get_ref(6)?.as_str()? == "es" {
-                            Language::Es
-                        } else {
-                            Language::En
+                        language: match row.get_ref(6)?.as_str()? {
+                            "en" => Language::En,
+                            "es" => Language::Es,
+                            other => return Err(unknown(6, "language", other)),
                         },
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
@@ -152,7 +155,7 @@ impl StudentStore {
                nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
                text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14, exercises = ?15",
             params![
-                student.device,
+                student.device.as_str(),
                 student.signing_seed,
                 student.sealing_identity,
                 student.seat,
@@ -243,24 +246,20 @@ impl StudentStore {
     /// # Errors
     /// SQLite's, or an unreadable date.
     pub fn last_hand_in(&self) -> Result<Option<HandInRow>, StoreError> {
-        let row: Option<(u32, String, i64)> = self
-            .connection
+        self.connection
             .query_row(
                 "SELECT revision, made_on, last_sequence FROM hand_in ORDER BY revision DESC LIMIT 1",
                 [],
-                |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+                |row| {
+                    Ok(HandInRow {
+                        revision: row.get(0)?,
+                        made_on: date_at(row, 1)?,
+                        last_sequence: row.get(2)?,
+                    })
+                },
             )
-            .optional()?;
-        row.map(|(revision, made_on, last_sequence)| {
-            Ok(HandInRow {
-                revision,
-                made_on: made_on
-                    .parse()
-                    .map_err(|e| StoreError::unreadable("date", e))?,
-                last_sequence,
-            })
-        })
-        .transpose()
+            .optional()
+            .map_err(Into::into)
     }
 
     /// Notes a hand-in made.

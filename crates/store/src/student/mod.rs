@@ -6,7 +6,7 @@ mod goals;
 mod identity;
 mod pin;
 
-pub use events::{CheckInEvent, PracticeAnswer};
+pub use events::PracticeAnswer;
 pub use exercise::OpenRow;
 pub use identity::{HandInRow, Student};
 pub use pin::PinRow;
@@ -19,24 +19,10 @@ use std::path::Path;
 /// "SFst": a Surefoot student's store.
 const KIND: i32 = 0x5346_7374;
 
-pub(super) const MIGRATIONS: &[Migration] = &[
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_1.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_2.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_3.sql"),
-    },
-    Migration {
-        kind: KIND,
-        sql: include_str!("schema_4.sql"),
-    },
-];
+pub(super) const MIGRATIONS: &[Migration] = &[Migration {
+    kind: KIND,
+    sql: include_str!("schema_1.sql"),
+}];
 
 /// An opened student's store.
 pub struct StudentStore {

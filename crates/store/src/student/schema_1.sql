@@ -9,8 +9,21 @@ CREATE TABLE student (
     seat TEXT NOT NULL,                 -- seat token of the class
     nickname TEXT NOT NULL,
     picture TEXT NOT NULL,
-    language TEXT NOT NULL,             -- en, es
-    minutes INTEGER NOT NULL            -- minutes of an evening
+    language TEXT NOT NULL,             -- tag (BCP 47)
+    minutes INTEGER NOT NULL,           -- of an evening
+    exercises INTEGER                   -- of an evening; none: it ends by minutes
+        CHECK (exercises > 0),
+    evenings INTEGER NOT NULL DEFAULT 5,
+    theme TEXT NOT NULL DEFAULT 'device'
+        CHECK (theme IN ('device', 'light', 'dark', 'contrast', 'contrast_dark')),
+    text_percent INTEGER NOT NULL DEFAULT 100
+        CHECK (text_percent IN (100, 125, 150, 175, 200)),
+    decimal_sign TEXT NOT NULL DEFAULT 'language'
+        CHECK (decimal_sign IN ('language', 'comma', 'point')),
+    less_motion INTEGER NOT NULL DEFAULT 0
+        CHECK (less_motion IN (0, 1)),      -- 0: as the system says
+    reads_aloud INTEGER NOT NULL DEFAULT 0
+        CHECK (reads_aloud IN (0, 1))       -- 1: an exercise is read as it opens
 ) STRICT;
 
 -- The class packs taken, as they came. The highest version counts.
@@ -20,14 +33,17 @@ CREATE TABLE class_pack (
     taken_on TEXT NOT NULL              -- school date
 ) STRICT;
 
--- Check-ins, appended, never edited. Of (device, school_date, concept) the
--- highest sequence counts.
+-- Check-ins, appended, never edited: what the device has of the concept and date
+-- after each tap. `…_at` is the sequence of the tap that gave the value or took it
+-- back; null means that none did.
 CREATE TABLE check_in (
     device TEXT NOT NULL,
     sequence INTEGER NOT NULL,
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
+    confidence_at INTEGER,
     confidence INTEGER CHECK (confidence BETWEEN 0 AND 3),
+    outcome_at INTEGER,
     outcome TEXT CHECK (outcome IN ('right', 'wrong', 'not_done')),
     PRIMARY KEY (device, sequence)
 ) STRICT;
@@ -45,14 +61,14 @@ CREATE TABLE practice_answer (
     seed INTEGER NOT NULL,
     sure INTEGER CHECK (sure BETWEEN 0 AND 3),
     result TEXT NOT NULL CHECK (result IN ('alone', 'with_help', 'wrong')),
-    mistake TEXT,                       -- code of the recognised misconception
+    misconception TEXT,                 -- code of the one recognised
     seconds INTEGER NOT NULL,
     response TEXT NOT NULL,             -- JSON
     PRIMARY KEY (device, sequence)
 ) STRICT;
 CREATE INDEX practice_answer_by_date ON practice_answer (school_date, concept);
 
--- The exercise that stands open, so that closing the program loses nothing.
+-- The open exercise, kept so that closing the program loses nothing.
 CREATE TABLE open_exercise (
     id INTEGER PRIMARY KEY CHECK (id = 1),
     exercise TEXT NOT NULL,
@@ -66,8 +82,9 @@ CREATE TABLE open_exercise (
     hints INTEGER NOT NULL DEFAULT 0,
     tries INTEGER NOT NULL DEFAULT 0,
     seconds INTEGER NOT NULL DEFAULT 0,
-    mistake TEXT,
-    response TEXT
+    misconception TEXT,
+    response TEXT,
+    draft TEXT                          -- JSON: what is filled in and not yet checked
 ) STRICT;
 
 -- Concepts the student chose to work on.
@@ -81,4 +98,22 @@ CREATE TABLE hand_in (
     revision INTEGER PRIMARY KEY,
     made_on TEXT NOT NULL,
     last_sequence INTEGER NOT NULL      -- the newest event in it
+) STRICT;
+
+-- An optional PIN for shared tablets.
+-- The PIN itself is not stored, only what argon2id makes of it.
+CREATE TABLE pin (
+    id INTEGER PRIMARY KEY CHECK (id = 1),
+    salt BLOB NOT NULL,                 -- 16 random bytes
+    hash BLOB NOT NULL,                 -- 32 bytes, argon2id
+    memory_kib INTEGER NOT NULL,
+    passes INTEGER NOT NULL,
+    wrong_tries INTEGER NOT NULL DEFAULT 0  -- in a row
+) STRICT;
+
+-- Goals in the student's own words.
+CREATE TABLE goal (
+    place INTEGER PRIMARY KEY CHECK (place BETWEEN 0 AND 2),
+    words TEXT NOT NULL,
+    reached INTEGER NOT NULL DEFAULT 0 CHECK (reached IN (0, 1))
 ) STRICT;

@@ -1,10 +1,11 @@
 import { call } from '../backend';
+import { Newest } from '../requests';
 import { language } from '../words';
 import { speakable } from './speakable';
 
 /** Who is being read for, if anyone; one voice speaks at a time. */
 const state = $state<{ reader: string | null }>({ reader: null });
-let turn = 0;
+const newest = new Newest();
 /** Ends of what was stopped; the next one starts behind them. */
 let stopped: Promise<unknown> = Promise.resolve();
 
@@ -14,20 +15,20 @@ export function reading(reader: string): boolean {
 
 /** Reads a text in the language of the screens; resolves when it is over or stopped. */
 export async function readAloud(reader: string, text: string): Promise<void> {
-  const mine = ++turn;
+  const isNewest = newest.start();
   state.reader = reader;
   try {
     await stopped;
-    if (mine === turn) await call('speak', { text: speakable(text), language: language() });
+    if (isNewest()) await call('speak', { text: speakable(text), language: language() });
   } finally {
-    if (mine === turn) state.reader = null;
+    if (isNewest()) state.reader = null;
   }
 }
 
 /** Ends what is being read for a reader, or for anyone. */
 export function hush(reader?: string): void {
   if (state.reader === null || (reader !== undefined && state.reader !== reader)) return;
-  turn += 1;
+  newest.drop();
   state.reader = null;
   stopped = call('stop_speaking', {}).catch(() => undefined);
 }

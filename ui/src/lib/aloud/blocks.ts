@@ -18,7 +18,7 @@ export function blockWords(blocks: Block[]): string[] {
   return blocks.map(words);
 }
 
-/** What is to be chosen from or put in order, numbered as it stands. */
+/** The choices or things to order, numbered in the order shown. */
 export function entryWords(entry: Entry): string[] {
   const numbered = (pieces: string[]) =>
     pieces.map((piece, place) => say('aloud-choice', { number: place + 1, words: piece }));
@@ -30,7 +30,24 @@ export function entryWords(entry: Entry): string[] {
       return numbered(entry.things.map((thing) => words(thing.shows)));
     case 'several_numbers':
       return entry.fields.map(plain);
-    default:
+    case 'whole_number':
+    case 'decimal':
+    case 'fraction':
+    case 'mixed':
+    case 'money':
+    case 'time':
+    case 'duration':
+    case 'comparison':
+    case 'expression':
+    case 'equation':
+    case 'coordinates':
+    case 'number_line_point':
+    case 'number_line_ray':
+    case 'angle':
+    case 'shaded_fraction':
+    case 'plot':
+    case 'grid_area':
+    case 'quotient_remainder':
       return [];
   }
 }

@@ -2,7 +2,7 @@ import type { Entry, HalfDay, Response, Sign } from '../backend/contract';
 import { SIGNS } from '../math/spoken';
 import { decimalSign, plain, say } from '../words';
 
-/** How the boxes of an entry stand. */
+/** How the boxes of an entry are arranged. */
 export type Layout = 'row' | 'fraction' | 'mixed' | 'time';
 
 /** An entry that is filled in by typing into boxes. */

@@ -405,7 +405,7 @@ passes: Array<PassCell>,
 /**
  * The commonest mistakes: code and count, most first, at most five.
  */
-mistakes: Array<MistakeCount>, };
+mistakes: Array<MisconceptionCount>, };
 export type BoxPlot = { 
 /**
  * What it is about.
@@ -775,11 +775,11 @@ students: Array<StudentCalibration>,
 /**
  * The commonest mistakes over all concepts.
  */
-mistakes: Array<ConceptMistake>, 
+mistakes: Array<ConceptMisconception>, 
 /**
  * Mistakes beyond these that are not listed.
  */
-mistakes_left_out: number, 
+misconceptions_left_out: number, 
 /**
  * Students' ratings against the teacher's observations.
  */
@@ -842,7 +842,7 @@ under: string,
  */
 has_parts: boolean, };
 export type ConceptId = string;
-export type ConceptMistake = { 
+export type ConceptMisconception = { 
 /**
  * The concept.
  */
@@ -1591,7 +1591,7 @@ alt: Say,
  * What to draw.
  */
 drawing: Drawing, };
-export type FileAccount = { 
+export type FileReport = { 
 /**
  * The file's name.
  */
@@ -1844,7 +1844,7 @@ members: Array<PageMember>,
 /**
  * Mistakes of these students on the concept, most first.
  */
-mistakes: Array<MistakeCount>, 
+mistakes: Array<MisconceptionCount>, 
 /**
  * Concepts it builds on that not all of them have.
  */
@@ -2130,7 +2130,7 @@ to: number,
  * How many values.
  */
 count: number, };
-export type ImportAccount = { 
+export type ImportReport = { 
 /**
  * Names the import in the journal.
  */
@@ -2142,7 +2142,7 @@ made_on: string,
 /**
  * File by file, in the order of their names.
  */
-files: Array<FileAccount>, 
+files: Array<FileReport>, 
 /**
  * Whether it was stopped before the end; what was read counts.
  */
@@ -2204,7 +2204,7 @@ export type JobResult = { "kind": "sample_ready" } | { "kind": "import",
 /**
  * Its account.
  */
-account: ImportAccount, } | { "kind": "failed", 
+account: ImportReport, } | { "kind": "failed", 
 /**
  * Why.
  */
@@ -2567,7 +2567,7 @@ results: [number, number],
  * Practice answers since that rating: alone, with help, wrong.
  */
 practice: [number, number, number], };
-export type MistakeCount = { 
+export type MisconceptionCount = { 
 /**
  * The mistake's code.
  */
@@ -3995,8 +3995,8 @@ steps: Array<Array<Block>>,
 /**
  * A slip that leads to a wrong answer here.
  */
-slip: SampleSlip | null, };
-export type SampleSlip = { 
+slip: SampleMisconception | null, };
+export type SampleMisconception = { 
 /**
  * Its code.
  */
@@ -4081,7 +4081,7 @@ devices: number,
 /**
  * A device that claims this seat with a key of its own and waits for a decision.
  */
-held_devices: Array<string>, 
+quarantined_devices: Array<string>, 
 /**
  * The newest report from this seat.
  */
@@ -4637,7 +4637,7 @@ dependants_soon: Array<ConceptName>,
 /**
  * The commonest mistakes.
  */
-mistakes: Array<MistakeCount>, 
+mistakes: Array<MisconceptionCount>, 
 /**
  * One exercise to discuss, with the common slip.
  */
@@ -4976,9 +4976,9 @@ export interface Calls {
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
   delete_class: { args: ClassId; out: Start };
-  bring_back: { args: RemovedId; out: Start };
-  let_go: { args: RemovedId; out: Start };
-  spare_concepts: { args: ClassId; out: Array<PlacedConcept> };
+  restore: { args: RemovedId; out: Start };
+  discard: { args: RemovedId; out: Start };
+  unscheduled_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   read_pacing: { args: PacingText; out: PacingList };
   set_first_lessons: { args: FirstLessons; out: ClassSetup };
@@ -4989,8 +4989,8 @@ export interface Calls {
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
-  imports: { args: Nothing; out: Array<ImportAccount> };
-  undo_import: { args: Nothing; out: Array<ImportAccount> };
+  imports: { args: Nothing; out: Array<ImportReport> };
+  undo_import: { args: Nothing; out: Array<ImportReport> };
   watch: { args: Nothing; out: Watch };
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };
@@ -5006,7 +5006,7 @@ export interface Calls {
   note_talk: { args: TalkNoted; out: Nothing };
   groups_desk: { args: ClassId; out: GroupsDesk };
   suggest_groups: { args: GroupsAsked; out: GroupsView };
-  weigh_groups: { args: GroupsEdited; out: GroupsView };
+  score_groups: { args: GroupsEdited; out: GroupsView };
   keep_groups: { args: GroupsKept; out: GroupsDesk };
   group_page: { args: GroupPageAsked; out: GroupPage };
   record_group: { args: GroupResult; out: GroupsDesk };

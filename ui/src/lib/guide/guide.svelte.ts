@@ -30,7 +30,7 @@ export type GuideId = (typeof GUIDES)[number];
 
 /**
  * Open only when asked for: the check-in takes thirty seconds, and its concepts
- * stand on one screen.
+ * fit on one screen.
  */
 const QUIET: readonly string[] = ['my-today'];
 
@@ -51,7 +51,7 @@ export function guideOpen(at: string): boolean {
   return !(QUIET.includes(at) || read().includes(at) || read().includes(ALL));
 }
 
-/** Whether the keys should go to the guide; told once. */
+/** Whether the focus should go to the guide; true once. */
 export function guideWantsFocus(at: string): boolean {
   const wants = asked.focus && asked.at === at;
   asked.focus = false;

@@ -1,6 +1,7 @@
 import type { Expr, Sign } from '../backend/contract';
 import { exact } from '../words/numbers';
-import { say } from '../words/words.svelte';
+import { kebab } from '../words/kebab';
+import { say, sayFromProgram } from '../words/words.svelte';
 
 /** Mathematics as it is read out. */
 export function spoken(expr: Expr): string {
@@ -42,7 +43,7 @@ export function spoken(expr: Expr): string {
     case 'percent':
       return say('math-percent', { inner: spoken(expr.inner) });
     case 'measure':
-      return `${spoken(expr.amount)} ${say(expr.unit)}`;
+      return `${spoken(expr.amount)} ${sayFromProgram(expr.unit)}`;
     case 'money':
       return money(expr.hundredths);
     case 'time':
@@ -56,7 +57,7 @@ export function spoken(expr: Expr): string {
 
 /** The name of a sign. */
 export function spokenSign(sign: Sign): string {
-  return say(`math-sign-${sign.replace('_', '-')}`);
+  return say(`math-sign-${kebab(sign)}`);
 }
 
 export const SIGNS: Record<Sign, string> = {

@@ -1,7 +1,7 @@
 import type { Expr } from '../backend/contract';
 import { exact } from '../words/numbers';
 import { numberBreak } from '../words/signs.svelte';
-import { say } from '../words/words.svelte';
+import { sayFromProgram } from '../words/words.svelte';
 import { money, SIGNS, time } from './spoken';
 
 /** A piece of a label in a picture: text in a row, or one number over another. */
@@ -45,7 +45,7 @@ export function tokens(expr: Expr): Token[] {
     case 'percent':
       return [...tokens(expr.inner), { text: '%' }];
     case 'measure':
-      return [...tokens(expr.amount), { text: `\u00a0${say(expr.unit)}` }];
+      return [...tokens(expr.amount), { text: `\u00a0${sayFromProgram(expr.unit)}` }];
     case 'money':
       return [{ text: money(expr.hundredths) }];
     case 'time':

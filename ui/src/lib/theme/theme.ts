@@ -1,9 +1,11 @@
 import type { StudentTheme, Theme } from '../backend/contract';
-import { say } from '../words';
+import { valuesOf } from '../exhaustive';
+import { kebab, say } from '../words';
 
-/** The colours there are. */
-const SHOWN = ['light', 'dark', 'contrast', 'contrast_dark'] as const;
-type Shown = (typeof SHOWN)[number];
+type Shown = Exclude<Theme, 'system'>;
+
+/** The themes that are not taken from the system or the device. */
+const SHOWN = valuesOf<Shown>({ light: true, dark: true, contrast: true, contrast_dark: true });
 
 /** What can be set for the device, and for a student. */
 export const THEMES: Theme[] = ['system', ...SHOWN];
@@ -11,7 +13,7 @@ export const STUDENT_THEMES: StudentTheme[] = ['device', ...SHOWN];
 
 /** A theme as it is called. */
 export function themeWords(theme: Theme | StudentTheme): string {
-  return say(`theme-${theme.replace('_', '-')}`);
+  return say(`theme-${kebab(theme)}`);
 }
 
 const dark = window.matchMedia('(prefers-color-scheme: dark)');

@@ -6,7 +6,7 @@ import {
   type Refusal,
   type SeatCodeError,
 } from '../backend';
-import { hasWords, number, say } from '../words';
+import { hasWords, kebab, number, say } from '../words';
 
 /** A call that failed, or a file of the screens themselves that did not load. */
 export type Trouble = CallError | { code: 'part' } | { code: 'words'; language: Language };
@@ -41,8 +41,9 @@ export function errorWords(error: Trouble): string[] {
       return [what, say('error-kept')];
     }
     case 'calendar':
+      return [say(`error-calendar-${kebab(error.error.code)}`), say('error-kept')];
     case 'rotation':
-      return [say(`error-${error.code}-${kebab(error.error.code)}`), say('error-kept')];
+      return [say(`error-rotation-${kebab(error.error.code)}`), say('error-kept')];
     case 'not_found': {
       const id = `error-not-found-${error.what}`;
       return [say(hasWords(id) ? id : 'error-not-found'), say('error-kept')];
@@ -86,8 +87,8 @@ export function refusalWords(refusal: Refusal): string[] {
   for (const [name, value] of Object.entries(refusal)) {
     if (name !== 'code') args[name] = typeof value === 'number' ? number(value) : String(value);
   }
-  const id = `refusal-${kebab(refusal.code)}`;
-  return [say(id, args), say(`${id}-do`)];
+  const code = kebab(refusal.code);
+  return [say(`refusal-${code}`, args), say(`refusal-${code}-do`)];
 }
 
 /** A line of a file that was not taken: why, and what helps. */
@@ -114,8 +115,4 @@ export function seatCodeWords(error: SeatCodeError): string[] {
     case 'other_class':
       return [say('seat-code-other-class'), say('seat-code-other-class-do')];
   }
-}
-
-function kebab(code: string): string {
-  return code.replaceAll('_', '-');
 }

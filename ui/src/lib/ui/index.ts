@@ -4,6 +4,7 @@ export { default as Dialog } from './Dialog.svelte';
 export { default as EmptyState } from './EmptyState.svelte';
 export { default as ErrorBox } from './ErrorBox.svelte';
 export { default as Icon } from './Icon.svelte';
+export { default as LeaveDialog } from './LeaveDialog.svelte';
 export { default as Load } from './Load.svelte';
 export { default as Options } from './Options.svelte';
 export { default as Progress } from './Progress.svelte';

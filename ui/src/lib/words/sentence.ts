@@ -3,7 +3,7 @@ import type { Arg, Expr, Say } from '../backend/contract';
 import { spoken } from '../math/spoken';
 import { exact } from './numbers';
 import { numberBreak } from './signs.svelte';
-import { language, say } from './words.svelte';
+import { language, sayFromProgram } from './words.svelte';
 
 /** Stand around an argument's name where mathematics goes into a sentence. */
 const MATH_START = '\u{E000}';
@@ -25,7 +25,7 @@ function variable(name: string, arg: Arg, aloud: boolean): FluentVariable {
     case 'text':
       return arg.text;
     case 'word':
-      return say(arg.id);
+      return sayFromProgram(arg.id);
     case 'words':
       return language() === 'es' ? arg.es : arg.en;
   }
@@ -35,7 +35,7 @@ function format(sentence: Say, aloud: boolean): string {
   const args = Object.entries(sentence.args).map(
     ([name, arg]) => [name, variable(name, arg, aloud)] as const,
   );
-  const text = say(sentence.id, Object.fromEntries(args));
+  const text = sayFromProgram(sentence.id, Object.fromEntries(args));
   if (!aloud) return text;
   // A teacher's words bring marks of their own for the mathematics in them.
   return text.replaceAll(/\u{E000}([^\u{E001}]*)\u{E001}/gu, (_, name: string) => {

@@ -2,6 +2,7 @@ import type { FluentVariable } from '@fluent/bundle';
 import type { Language } from '../backend/contract';
 import { load, loaded, loadExercises } from './bundles';
 import { counted } from './counted';
+import type { MessageId } from './message-ids';
 
 /** The language of the screens; what reads it changes with it. */
 const chosen = $state<{ language: Language }>({ language: 'en' });
@@ -53,15 +54,28 @@ function speak(to: Language): void {
 }
 
 /** A sentence of the message files. A number chooses the plural and is grouped. */
-export function say(id: string, args?: Record<string, FluentVariable>): string {
-  return sayIn(chosen.language, id, args);
+export function say(id: MessageId, args?: Record<string, FluentVariable>): string {
+  return sayFromProgram(id, args);
+}
+
+/** As `say`, for an id that the program sent. */
+export function sayFromProgram(id: string, args?: Record<string, FluentVariable>): string {
+  return format(chosen.language, id, args);
 }
 
 /** As `say`, in a language that is loaded. */
 export function sayIn(
   language: Language,
-  id: string,
+  id: MessageId,
   args?: Record<string, FluentVariable>,
+): string {
+  return format(language, id, args);
+}
+
+function format(
+  language: Language,
+  id: string,
+  args: Record<string, FluentVariable> | undefined,
 ): string {
   const bundle = loaded(language);
   const pattern = bundle?.getMessage(id)?.value;
@@ -79,7 +93,7 @@ export function sayPart(id: string, part: string): string {
 }
 
 /** Whether there is such a message in the language of the screens. */
-export function hasWords(id: string): boolean {
+export function hasWords(id: string): id is MessageId {
   return loaded(chosen.language)?.hasMessage(id) ?? false;
 }
 

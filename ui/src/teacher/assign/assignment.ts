@@ -1,10 +1,11 @@
 import type { NewAssignment } from '../../lib/backend';
+import type { MessageId } from '../../lib/words';
 import { plusDays } from '../new-class/new-class';
 
 export const MOST_CONCEPTS = 6;
 export const MOST_ITEMS = 20;
 
-/** Evenings an assignment stands open unless the teacher says otherwise. */
+/** The days an assignment stays open unless the teacher chooses otherwise. */
 const USUAL_DAYS = 7;
 
 /** An assignment to begin with: a week from today, four exercises each. */
@@ -24,8 +25,8 @@ export type AssignFault = 'concepts' | 'amount' | 'dates' | 'seats';
 export function assignFaults(
   draft: NewAssignment,
   whole_class: boolean,
-): Partial<Record<AssignFault, string>> {
-  const found: Partial<Record<AssignFault, string>> = {};
+): Partial<Record<AssignFault, MessageId>> {
+  const found: Partial<Record<AssignFault, MessageId>> = {};
   if (draft.concepts.length === 0) found.concepts = 'assign-fault-concepts-none';
   if (draft.concepts.length > MOST_CONCEPTS) found.concepts = 'assign-fault-concepts-many';
   const whole = Number.isInteger(draft.items_each);

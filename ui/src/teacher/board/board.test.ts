@@ -3,15 +3,15 @@ import type { Board, BoardRow } from '../../lib/backend';
 import { sayIn } from '../../lib/words';
 import {
   firstUnranked,
+  hundredths,
   passWords,
+  placeWords,
   shade,
   shownPasses,
   shownRows,
   strandsOf,
   WHOLE_BOARD,
 } from './board';
-import { hundredths } from './calibration';
-import { placeWords } from './place';
 
 function row(id: string, change: Partial<BoardRow>): BoardRow {
   return {
@@ -31,7 +31,7 @@ function row(id: string, change: Partial<BoardRow>): BoardRow {
     newest_days: null,
     trend: 'too_soon',
     passes: [],
-    mistakes: [],
+    misconceptions: [],
     ...change,
   };
 }

@@ -1,5 +1,16 @@
 import type { Board, BoardRow, PassCell, Phase, Trend, TrendTest } from '../../lib/backend';
-import { date, number, percent, say } from '../../lib/words';
+import {
+  date,
+  exact,
+  hasWords,
+  kebab,
+  number,
+  percent,
+  say,
+  sayPart,
+  strandWords,
+  type MessageId,
+} from '../../lib/words';
 
 /** Which rows of the board are shown, and in which order. */
 export interface BoardView {
@@ -93,7 +104,7 @@ export function passWords({ needs, rated, last_on }: PassCell): string {
 }
 
 /** Message id of a trend. */
-export const trendWords = (trend: Trend) => `board-trend-${trend.replaceAll('_', '-')}`;
+export const trendWords = (trend: Trend): MessageId => `board-trend-${kebab(trend)}`;
 
 /** Whether it moves beyond what chance does. */
 export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';
@@ -117,3 +128,30 @@ export function trendTest(trend: Trend, test: TrendTest): string {
     concepts: test.concepts,
   });
 }
+
+/** A share from −1 to 1 as hundredths with its sign: "+12", "−5", "0". */
+export function ofHundred(share: number): string {
+  const whole = Math.round(share * 100);
+  if (whole === 0) return '0';
+  return `${whole > 0 ? '+' : '−'}${number(Math.abs(whole))}`;
+}
+
+/** A measure from −1 to 1 always with two places, so that the numbers of a column align. */
+export const hundredths = (value: number): string =>
+  exact(Math.abs(value) < 0.005 ? '0.00' : value.toFixed(2));
+
+/** What the teacher reads for a mistake's code. */
+export const misconceptionWords = (code: string): string =>
+  hasWords(`mistake-${code}`)
+    ? sayPart(`mistake-${code}`, 'name')
+    : say('concept-mistake-unknown', { code });
+
+/** A concept's strand, day and phase. A line may break after a dot, not before a dot or number. */
+export const placeWords = (row: BoardRow): string =>
+  say('board-place', {
+    strand: strandWords(row.concept.strand),
+    day: row.day,
+    phase: row.phase,
+  })
+    .replaceAll(' ·', '\u00a0·')
+    .replace(/ (?=\d)/g, '\u00a0');

@@ -36,7 +36,7 @@ export function closedDates(first: string, last: string, weekdays: number[]): st
 export const withDates = (closures: string[], dates: string[]) =>
   [...new Set([...closures, ...dates])].sort();
 
-/** A month of the grid: its dates, and how many places stand empty before the first. */
+/** A month of the grid: its dates, and the number of empty places before the first. */
 export interface Month {
   first: string;
   lead: number;

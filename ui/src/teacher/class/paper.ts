@@ -1,6 +1,6 @@
 export type Paper = 'a4' | 'letter';
 
-/** Sets the paper for printing; what it gives back takes the setting away. */
+/** Sets the paper size for printing. Returns what undoes it. */
 export function usePaper(paper: Paper): () => void {
   // A sheet of its own, because the page's policy allows no style in the page.
   const sheet = new CSSStyleSheet();

@@ -1,4 +1,5 @@
 import type { PlacedConcept, SchoolYear } from '../../lib/backend';
+import type { MessageId } from '../../lib/words';
 import { datesBetween, weekdayOf } from '../new-class/new-class';
 
 const schoolDays = (year: SchoolYear) =>
@@ -7,7 +8,7 @@ const schoolDays = (year: SchoolYear) =>
   ).length;
 
 /** The id of what is wrong with a year, or nothing. */
-export function yearFault(year: SchoolYear): string | undefined {
+export function yearFault(year: SchoolYear): MessageId | undefined {
   if (year.first_day === '' || year.last_day === '') return 'new-class-fault-dates-none';
   if (year.last_day < year.first_day) return 'new-class-fault-dates-order';
   if (datesBetween(year.first_day, year.last_day).length === 0) return 'new-class-fault-dates-long';

@@ -4,12 +4,11 @@ import type { Confidence, EntryCell, EntryDay, EntryValue, Outcome } from '../..
 export type EntryMode = 'rating' | 'outcome' | 'seen';
 export const MODES: EntryMode[] = ['rating', 'outcome', 'seen'];
 
-/** The results by their key. */
-export const OUTCOME_KEYS: Record<string, Outcome> = {
-  '0': 'wrong',
-  '1': 'right',
-  '2': 'not_done',
-};
+/** The key of each outcome. */
+const KEYS = { wrong: '0', right: '1', not_done: '2' } satisfies Record<Outcome, string>;
+
+/** The outcomes with their keys, in the order of the keys. */
+export const OUTCOME_KEYS = Object.entries(KEYS) as [Outcome, string][];
 
 /** A place in the grid, both from 0. */
 export interface Place {
@@ -21,7 +20,7 @@ export interface Place {
 export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
   const away = key === 'Backspace' || key === 'Delete';
   if (mode === 'outcome') {
-    const outcome = away ? null : OUTCOME_KEYS[key];
+    const outcome = away ? null : OUTCOME_KEYS.find(([, its]) => its === key)?.[0];
     return outcome === undefined ? undefined : { kind: 'outcome', outcome };
   }
   if (!away && !/^[0-3]$/.test(key)) return undefined;
@@ -33,7 +32,7 @@ export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
 export function filled(cell: EntryCell, value: EntryValue): EntryCell {
   if (value.kind === 'rating') return { ...cell, rating: value.rating };
   if (value.kind === 'outcome') return { ...cell, outcome: value.outcome };
-  // A rating of the teacher stands in place of a record after a group, and the other way round.
+  // A teacher's rating and a record after a group replace each other.
   if (value.kind === 'seen') return { ...cell, seen: value.rating, group_result: null };
   return { ...cell, seen: null, group_result: value.has_it };
 }

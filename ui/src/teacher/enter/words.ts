@@ -1,11 +1,11 @@
-import type { EntryCell } from '../../lib/backend';
+import type { EntryCell, Outcome } from '../../lib/backend';
 import { confidenceWords } from '../../lib/ui';
-import { say } from '../../lib/words';
+import { kebab, say } from '../../lib/words';
 import type { EntryMode } from './enter';
 
 /** A cell read out. */
 export function cellWords(cell: EntryCell, mode: EntryMode): string {
-  const result = (outcome: string) => say(`outcome-${outcome.replace('_', '-')}`);
+  const result = (outcome: Outcome) => say(`outcome-${kebab(outcome)}`);
   if (mode === 'outcome') {
     if (cell.outcome !== null) return result(cell.outcome);
     return cell.device_outcome === null

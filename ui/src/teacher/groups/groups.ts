@@ -1,4 +1,5 @@
 import type { GroupChosen, GroupsView, GroupView, GroupWishes } from '../../lib/backend';
+import type { MessageId } from '../../lib/words';
 
 /** Slots, groups at once, and students of a group at most. */
 export const MOST_SLOTS = 6;
@@ -58,7 +59,7 @@ export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' {
 }
 
 /** What is wrong with the wishes, as a message id; nothing when they can be planned. */
-export function wishFault(wishes: GroupWishes): string | undefined {
+export function wishFault(wishes: GroupWishes): MessageId | undefined {
   const whole = (n: number, most: number) => Number.isInteger(n) && n >= 1 && n <= most;
   if (!whole(wishes.slots, MOST_SLOTS)) return 'groups-fault-slots';
   if (!whole(wishes.groups_at_once, MOST_AT_ONCE)) return 'groups-fault-at-once';

@@ -1,4 +1,5 @@
 import type { CopyClass, NewClass } from '../../lib/backend';
+import type { MessageId } from '../../lib/words';
 
 /** What the form for a new class holds. */
 export interface ClassForm {
@@ -99,8 +100,8 @@ export function totals(form: ClassForm, conceptsByGrade: Record<number, number>)
 export type FormField = 'title' | 'seats' | 'dates' | 'weekdays' | 'grades' | 'rotation';
 
 /** Message ids of what is wrong, by field; empty when a class can be made. */
-export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, string>> {
-  const found: Partial<Record<FormField, string>> = {};
+export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, MessageId>> {
+  const found: Partial<Record<FormField, MessageId>> = {};
   const title = form.title.trim();
   if (title === '') found.title = 'new-class-fault-title-empty';
   else if (Array.from(title).length > LONGEST_TITLE) found.title = 'new-class-fault-title-long';

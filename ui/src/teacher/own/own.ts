@@ -1,20 +1,21 @@
 import type { ConceptDraft, OwnImport, Strand } from '../../lib/backend';
+import { valuesOf } from '../../lib/exhaustive';
 
 /** The strands in the order of the catalogue. */
-export const STRANDS: Strand[] = [
-  'place-value',
-  'addition-subtraction',
-  'multiplication',
-  'fractions',
-  'decimals',
-  'measurement',
-  'geometry',
-  'data',
-  'ratio',
-  'number-system',
-  'expressions',
-  'statistics',
-];
+export const STRANDS = valuesOf<Strand>({
+  'place-value': true,
+  'addition-subtraction': true,
+  multiplication: true,
+  fractions: true,
+  decimals: true,
+  measurement: true,
+  geometry: true,
+  data: true,
+  ratio: true,
+  'number-system': true,
+  expressions: true,
+  statistics: true,
+});
 
 /** How many lines of an import were taken, and how many were not. */
 export function tally(one: OwnImport): { taken: number; refused: number } {
@@ -24,7 +25,7 @@ export function tally(one: OwnImport): { taken: number; refused: number } {
   };
 }
 
-/** Whether a draft has these words in its title, statement, codes or what it stands under. */
+/** Whether a draft has these words in its title, statement, codes or heading. */
 export function matches(draft: ConceptDraft, words: string): boolean {
   const wanted = words.trim().toLowerCase();
   if (wanted === '') return true;

@@ -18,7 +18,7 @@ const concept: TalkConcept = {
   trend: 'falling',
   talked_lately: false,
   dependants_soon: [],
-  mistakes: [],
+  misconceptions: [],
   exercise: null,
 };
 
@@ -37,8 +37,8 @@ test('a concept without a way says why', () => {
 
 test('the projector goes from the exercise by the slip to the answer and the steps', () => {
   const exercise = { item: {}, answer: [], steps: [[]], slip: {} } as never;
-  expect(projectorSteps({ ...concept, exercise })).toEqual(['exercise', 'slip', 'answer', 'steps']);
+  expect(projectorSteps({ ...concept, exercise })).toEqual(['slip', 'answer', 'steps']);
   const bare = { item: {}, answer: [], steps: [], slip: null } as never;
-  expect(projectorSteps({ ...concept, exercise: bare })).toEqual(['exercise', 'answer']);
-  expect(projectorSteps(concept)).toEqual(['exercise']);
+  expect(projectorSteps({ ...concept, exercise: bare })).toEqual(['answer']);
+  expect(projectorSteps(concept)).toEqual([]);
 });

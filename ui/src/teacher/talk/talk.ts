@@ -1,6 +1,6 @@
 import type { TalkConcept } from '../../lib/backend';
 import { list, number, say } from '../../lib/words';
-import { mistakeWords } from '../board/mistakes';
+import { misconceptionWords } from '../board/board';
 
 /** Minutes that can be chosen. */
 export const MINUTES = [2, 3, 4, 5, 6, 8, 10];
@@ -29,20 +29,20 @@ export function reasons(concept: TalkConcept): string[] {
       }),
     );
   }
-  const [mistake] = concept.mistakes;
-  if (mistake) found.push(say('talk-why-mistake', { mistake: mistakeWords(mistake.code) }));
+  const [mistake] = concept.misconceptions;
+  if (mistake) found.push(say('talk-why-mistake', { mistake: misconceptionWords(mistake.code) }));
   if (concept.talked_lately) found.push(say('talk-why-lately'));
   return found;
 }
 
-/** What the projector shows of a concept, one after the other. */
-export type ProjectorStep = 'exercise' | 'slip' | 'answer' | 'steps';
+/** What the projector shows of a concept after its exercise, in this order. */
+export type ProjectorStep = 'slip' | 'answer' | 'steps';
 
 /** The steps that a concept has. */
 export function projectorSteps(concept: TalkConcept): ProjectorStep[] {
-  if (!concept.exercise) return ['exercise'];
-  const steps: ProjectorStep[] = ['exercise'];
-  if (concept.exercise.slip) steps.push('slip');
+  if (!concept.exercise) return [];
+  const steps: ProjectorStep[] = [];
+  if (concept.exercise.misconception) steps.push('slip');
   steps.push('answer');
   if (concept.exercise.steps.length > 0) steps.push('steps');
   return steps;

@@ -1,0 +1,391 @@
+//! The board: which concepts are weak now, how certain that is, and which students need them.
+
+use super::views::{
+    Board, BoardRow, ConceptReports, DatedReport, DatedSight, PassCell, StudentReport, Trend,
+    TrendTest,
+};
+use crate::assign::amounts;
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::MisconceptionCount;
+use crate::estimate::{OfConcept, Reports, add_practice, trends_of};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::trend::Verdict;
+use surefoot_store::DeskStore;
+
+/// Misconceptions listed for a concept at most.
+const MISCONCEPTIONS_SHOWN: usize = 5;
+
+/// Normal point of the 80% interval, as in the estimate for the class.
+const INTERVAL_Z: f64 = 1.2816;
+
+/// The board of the whole class: weakest concept first, concepts without a report last.
+pub fn board(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, DeskError> {
+    board_of(desk, class, &[], language, today)
+}
+
+/// The board of a group of seats, or of the whole class if `group` is empty.
+/// The estimate of each student still uses the reports of the whole class.
+pub fn board_of(
+    desk: &DeskStore,
+    class: &OpenClass,
+    group: &[u32],
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, DeskError> {
+    let mut reports = Reports::read(desk, class, today)?;
+    if !group.is_empty() {
+        restrict(&mut reports, group)?;
+    }
+    Ok(Board {
+        group: group.to_vec(),
+        ..board_from(desk, class, &reports, language, today)?
+    })
+}
+
+/// The board of reports that were read already.
+pub(crate) fn board_from(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &Reports,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Board, DeskError> {
+    let misconceptions = misconceptions_by_concept(desk, class, &reports.seats, today)?;
+    let mut ages: Vec<i64> = reports
+        .newest
+        .values()
+        .map(|date| (today - *date).num_days())
+        .collect();
+    ages.sort_unstable();
+    let mut rows: Vec<BoardRow> = reports
+        .by_concept()
+        .iter()
+        .enumerate()
+        .map(|(concept, of)| {
+            row(
+                class,
+                reports,
+                of,
+                &misconceptions,
+                concept,
+                language,
+                today,
+            )
+        })
+        .collect();
+    let rank: BTreeMap<&str, usize> = reports
+        .picture
+        .ranking
+        .iter()
+        .filter_map(|i| reports.concepts.get(*i))
+        .enumerate()
+        .map(|(rank, concept)| (concept.as_str(), rank))
+        .collect();
+    // A concept before its first lesson cannot be weak yet, so it comes after all others.
+    let standing = |row: &BoardRow| match (row.has_it, row.phase) {
+        (None, _) => 2,
+        (Some(_), Phase::Preview) => 1,
+        (Some(_), _) => 0,
+    };
+    rows.sort_by_key(|row| (standing(row), rank.get(row.concept.id.as_str()).copied()));
+    for (index, row) in rows.iter_mut().enumerate() {
+        row.rank = (standing(row) == 0).then_some(index + 1);
+    }
+    let at = class.facts.rotation.position(&class.facts.year, today);
+    Ok(Board {
+        class_title: class.row.title.clone(),
+        today,
+        group: Vec::new(),
+        pass: reports.pass,
+        day: at.map(|at| at.day + 1),
+        pass_count: class.facts.rotation.pass_count(&class.facts.year),
+        seats: reports.seats.len(),
+        seats_reporting: reports.newest.len(),
+        newest_report_days: ages.first().copied(),
+        typical_report_days: ages.get(ages.len() / 2).copied(),
+        rows,
+    })
+}
+
+/// Leaves only some seats in the reports. The share of a concept is then the
+/// mean of their probabilities, and its uncertainty comes from their variances.
+fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
+    let places: Vec<usize> = group
+        .iter()
+        .map(|seat| {
+            let at = reports.seats.iter().position(|s| s == seat);
+            at.ok_or(DeskError::NotFound("seat"))
+        })
+        .collect::<Result<_, _>>()?;
+    reports.trends = trends_of(&reports.evidence, &places, reports.pass)?;
+    reports.check_ins.retain(|r| group.contains(&r.seat));
+    reports.practice.retain(|r| group.contains(&r.seat));
+    reports.observations.retain(|r| group.contains(&r.seat));
+    reports.newest.retain(|seat, _| group.contains(seat));
+    let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
+    for concept in 0..reports.concepts.len() {
+        let (mut sum, mut variance) = (0.0, 0.0);
+        for place in &places {
+            if let Some(chance) = reports.picture.chance(*place, concept) {
+                let weight = chance.success + chance.failure;
+                sum += chance.mean();
+                variance += chance.success * chance.failure / (weight * weight * (weight + 1.0));
+            }
+        }
+        let heard = reports
+            .check_ins
+            .iter()
+            .map(|r| (&r.concept, r.seat))
+            .chain(reports.practice.iter().map(|r| (&r.concept, r.seat)))
+            .filter(|(c, _)| reports.concepts.get(concept) == Some(*c))
+            .map(|(_, seat)| seat)
+            .collect::<std::collections::BTreeSet<u32>>()
+            .len();
+        if let Some(estimate) = reports.picture.concepts.get_mut(concept) {
+            estimate.share = sum / size;
+            estimate.sd = variance.sqrt() / size;
+            let reach = INTERVAL_Z * estimate.sd;
+            estimate.low = (estimate.share - reach).max(0.0);
+            estimate.high = (estimate.share + reach).min(1.0);
+            estimate.sure_need = 1.0 - estimate.share - reach;
+            // In a small group, the teacher should ask first while fewer than half have reported.
+            estimate.few_reports = heard * 2 < places.len();
+        }
+    }
+    let picture = &mut reports.picture;
+    let needs: Vec<f64> = picture.concepts.iter().map(|c| c.sure_need).collect();
+    picture.ranking.sort_by(|a, b| {
+        let of = |at: &usize| needs.get(*at).copied().unwrap_or(0.0);
+        of(b).total_cmp(&of(a)).then(a.cmp(b))
+    });
+    reports.seats = group.to_vec();
+    Ok(())
+}
+
+/// The page of a concept: its row of the board, and its students, those who need it most first.
+pub fn concept_reports(
+    desk: &DeskStore,
+    class: &OpenClass,
+    concept: &str,
+    language: Language,
+    today: NaiveDate,
+) -> Result<ConceptReports, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    let index = reports
+        .concepts
+        .iter()
+        .position(|c| c == concept)
+        .ok_or(DeskError::NotFound("concept"))?;
+    let row = board_from(desk, class, &reports, language, today)?
+        .rows
+        .into_iter()
+        .find(|row| row.concept.id == concept)
+        .ok_or(DeskError::NotFound("concept"))?;
+    let assigned = amounts(desk, class, &reports.practice, concept, today)?;
+    let mut students: Vec<StudentReport> = class
+        .seats
+        .iter()
+        .enumerate()
+        .map(|(student, seat)| {
+            let mut history: Vec<DatedReport> = reports
+                .check_ins
+                .iter()
+                .filter(|r| r.seat == seat.number && r.concept == concept)
+                .map(|r| DatedReport {
+                    date: r.date,
+                    pass: class.facts.rotation.pass_on(&class.facts.year, r.date),
+                    confidence: r.confidence,
+                    outcome: r.outcome,
+                })
+                .collect();
+            let mut practice = [0; 3];
+            history.sort_by_key(|r| r.date);
+            let mut newest = history.last().map(|r| r.date);
+            for count in reports
+                .practice
+                .iter()
+                .filter(|r| r.seat == seat.number && r.concept == concept)
+            {
+                add_practice(&mut practice, count);
+                newest = newest.max(Some(count.date));
+            }
+            StudentReport {
+                seat: seat.number,
+                name: seat.name.clone(),
+                has_it: newest
+                    .and_then(|_| reports.picture.chance(student, index))
+                    .map(|c| c.mean()),
+                history,
+                seen: reports
+                    .observations
+                    .iter()
+                    .filter(|r| r.seat == seat.number && r.concept == concept)
+                    .map(|r| DatedSight {
+                        date: r.date,
+                        rating: r.rating,
+                        has_it: r.has_it,
+                    })
+                    .collect(),
+                practice,
+                newest_days: newest.map(|date| (today - date).num_days()),
+                assigned: assigned.get(&seat.number).copied(),
+            }
+        })
+        .collect();
+    students.sort_by(|a, b| match (a.has_it, b.has_it) {
+        (Some(x), Some(y)) => x.total_cmp(&y).then(a.seat.cmp(&b.seat)),
+        (x, y) => y.is_some().cmp(&x.is_some()).then(a.seat.cmp(&b.seat)),
+    });
+    let trend = reports.trends.concepts.get(index);
+    Ok(ConceptReports {
+        row,
+        trend_test: TrendTest {
+            passes: trend.map_or(0, |t| t.passes),
+            slope: trend.and_then(|t| t.slope).map(|slope| slope.median),
+            low: trend.and_then(|t| t.slope).map(|slope| slope.low),
+            high: trend.and_then(|t| t.slope).map(|slope| slope.high),
+            p: trend.map_or(1.0, |t| t.p),
+            concepts: reports.concepts.len(),
+        },
+        students,
+    })
+}
+
+fn misconceptions_by_concept(
+    desk: &DeskStore,
+    class: &OpenClass,
+    seats: &[u32],
+    today: NaiveDate,
+) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
+    let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+        if seats.contains(&found.seat) {
+            *sums.entry((found.concept, found.code)).or_default() += found.times;
+        }
+    }
+    let mut found: BTreeMap<String, Vec<MisconceptionCount>> = BTreeMap::new();
+    for ((concept, code), count) in sums {
+        found
+            .entry(concept)
+            .or_default()
+            .push(MisconceptionCount { code, count });
+    }
+    for listed in found.values_mut() {
+        listed.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
+        listed.truncate(MISCONCEPTIONS_SHOWN);
+    }
+    Ok(found)
+}
+
+fn row(
+    class: &OpenClass,
+    reports: &Reports,
+    of: &OfConcept<'_>,
+    misconceptions: &BTreeMap<String, Vec<MisconceptionCount>>,
+    index: usize,
+    language: Language,
+    today: NaiveDate,
+) -> BoardRow {
+    let facts = &class.facts;
+    let concept = reports.concepts.get(index).map_or("", String::as_str);
+    let mut passes = vec![PassCell::default(); reports.pass + 1];
+    let mut latest = BTreeMap::new();
+    let mut result = BTreeMap::new();
+    let mut by_pass = BTreeMap::new();
+    let mut newest: Option<NaiveDate> = None;
+    for report in &of.check_ins {
+        if let Some(confidence) = report.confidence {
+            latest.insert(report.seat, confidence);
+            let pass = reports.passes.on(report.date);
+            by_pass.insert((pass, report.seat), confidence);
+            if let Some(cell) = passes.get_mut(pass) {
+                cell.last_on = cell.last_on.max(Some(report.date));
+            }
+        }
+        match report.outcome {
+            Some(Outcome::Right) => drop(result.insert(report.seat, true)),
+            Some(Outcome::Wrong) => drop(result.insert(report.seat, false)),
+            _ => {}
+        }
+        newest = newest.max(Some(report.date));
+    }
+    for ((pass, _), confidence) in &by_pass {
+        if let Some(cell) = passes.get_mut(*pass) {
+            cell.rated += 1;
+            cell.needs += u32::from(confidence.needs_help());
+        }
+    }
+    let mut counts = [0; 4];
+    for confidence in latest.values() {
+        if let Some(count) = counts.get_mut(confidence.index()) {
+            *count += 1;
+        }
+    }
+    let count_results = |right: bool| {
+        u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX)
+    };
+    let mut practice = [0; 3];
+    let mut reporters: std::collections::BTreeSet<u32> =
+        latest.keys().chain(result.keys()).copied().collect();
+    for report in &of.practice {
+        add_practice(&mut practice, report);
+        reporters.insert(report.seat);
+        newest = newest.max(Some(report.date));
+    }
+    for seen in reports.observations.iter().filter(|r| r.concept == concept) {
+        reporters.insert(seen.seat);
+        newest = newest.max(Some(seen.date));
+    }
+    let estimate = reports
+        .picture
+        .concepts
+        .get(index)
+        .filter(|_| !reporters.is_empty());
+    BoardRow {
+        concept: facts.name(concept, language),
+        grade: facts.concepts.get(concept).map_or(0, |c| c.grade),
+        phase: facts.phase(concept, today),
+        day: facts
+            .rotation
+            .day_of(&concept.to_owned())
+            .map_or(0, |d| d + 1),
+        rank: None,
+        has_it: estimate.map(|e| e.share),
+        low: estimate.map(|e| e.low.clamp(0.0, 1.0)),
+        high: estimate.map(|e| e.high.clamp(0.0, 1.0)),
+        reporters: reporters.len(),
+        ask_first: estimate.is_some_and(|e| e.few_reports),
+        latest: counts,
+        results: [count_results(true), count_results(false)],
+        practice,
+        newest_days: newest.map(|date| (today - date).num_days()),
+        trend: reports
+            .trends
+            .concepts
+            .get(index)
+            .map_or(Trend::TooSoon, |t| trend(t.verdict)),
+        passes,
+        misconceptions: misconceptions.get(concept).cloned().unwrap_or_default(),
+    }
+}
+
+fn trend(verdict: Verdict) -> Trend {
+    match verdict {
+        Verdict::Rising => Trend::Rising,
+        Verdict::Falling => Trend::Falling,
+        Verdict::MaybeRising => Trend::MaybeRising,
+        Verdict::MaybeFalling => Trend::MaybeFalling,
+        Verdict::NoClearChange => Trend::NoClearChange,
+        Verdict::TooSoon => Trend::TooSoon,
+    }
+}

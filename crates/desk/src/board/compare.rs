@@ -1,0 +1,420 @@
+//! Compares ratings with results: who was sure but wrong, who was right but unsure, how
+//! well calibrated the ratings are, and how they agree with the teacher's observations.
+
+use super::views::{
+    Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
+    StudentCalibration, StudentConcept, StudentPage,
+};
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use crate::estimate::GroupMember;
+use crate::estimate::{Reports, SeatCheckIn, add_practice};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibration};
+use surefoot_insight::stats::{KappaWeights, weighted_kappa};
+use surefoot_store::DeskStore;
+
+/// Fewest results against a rating that are listed; a single one may be luck.
+const AGAINST_AT_LEAST: u32 = 2;
+
+/// Fewest pairs of ratings for a kappa. Common practice; no source.
+const KAPPA_PAIRS: usize = 10;
+
+/// Misconceptions listed over all concepts at most.
+const MISCONCEPTIONS_LISTED: usize = 40;
+
+/// Compares ratings with results over the class.
+pub fn comparison(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Comparison, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
+    let mut misconceptions = misconceptions(desk, class, language, today)?;
+    let misconceptions_left_out = misconceptions.len().saturating_sub(MISCONCEPTIONS_LISTED);
+    misconceptions.truncate(MISCONCEPTIONS_LISTED);
+    Ok(Comparison {
+        sure_but_wrong,
+        unsure_but_right,
+        students: (0..reports.seats.len())
+            .filter_map(|student| student_calibration(class, &reports, student))
+            .collect(),
+        misconceptions,
+        misconceptions_left_out,
+        agreement: agreement(class, &reports),
+    })
+}
+
+fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option<GroupMember> {
+    let student = reports.seats.iter().position(|s| *s == seat)?;
+    let row = class.seats.get(student)?;
+    let at = reports.concepts.iter().position(|c| c == concept);
+    Some(GroupMember {
+        seat,
+        name: row.name.clone(),
+        has_it: at
+            .and_then(|at| reports.picture.chance(student, at))
+            .map(|chance| chance.mean()),
+    })
+}
+
+/// Results of a (seat, concept) since its last rating.
+#[derive(Clone, Copy, Default)]
+struct Since {
+    /// Right and wrong, by outcomes and observations.
+    results: [u32; 2],
+    /// Practice answers: alone, with help, wrong.
+    practice: [u32; 3],
+}
+
+impl Since {
+    fn add_result(&mut self, right: bool) {
+        let [rights, wrongs] = &mut self.results;
+        *(if right { rights } else { wrongs }) += 1;
+    }
+}
+
+/// Adds answers to those of a rating.
+fn add(answers: &mut [usize; 4], rating: Confidence, count: usize) {
+    if let Some(sum) = answers.get_mut(rating.index()) {
+        *sum += count;
+    }
+}
+
+/// The last rating of each (seat, concept).
+fn last_ratings(reports: &Reports) -> BTreeMap<(u32, &str), (NaiveDate, Confidence)> {
+    let mut last = BTreeMap::new();
+    for report in &reports.check_ins {
+        if let Some(rating) = report.confidence {
+            last.insert(
+                (report.seat, report.concept.as_str()),
+                (report.date, rating),
+            );
+        }
+    }
+    last
+}
+
+fn mismatches(
+    class: &OpenClass,
+    reports: &Reports,
+    language: Language,
+) -> (Vec<Mismatch>, Vec<Mismatch>) {
+    let last = last_ratings(reports);
+    let mut since: BTreeMap<(u32, &str), Since> = BTreeMap::new();
+    let counts = |seat: u32, concept: &str, date: NaiveDate| {
+        last.get(&(seat, concept))
+            .is_some_and(|(on, _)| date >= *on)
+    };
+    for report in &reports.check_ins {
+        let right = match report.outcome {
+            Some(Outcome::Right) => true,
+            Some(Outcome::Wrong) => false,
+            _ => continue,
+        };
+        if counts(report.seat, &report.concept, report.date) {
+            since
+                .entry((report.seat, &report.concept))
+                .or_default()
+                .add_result(right);
+        }
+    }
+    for seen in &reports.observations {
+        if counts(seen.seat, &seen.concept, seen.date) {
+            since
+                .entry((seen.seat, &seen.concept))
+                .or_default()
+                .add_result(seen.has_it);
+        }
+    }
+    for count in &reports.practice {
+        if counts(count.seat, &count.concept, count.date) {
+            let sums = &mut since
+                .entry((count.seat, &count.concept))
+                .or_default()
+                .practice;
+            add_practice(sums, count);
+        }
+    }
+    let (mut sure, mut unsure) = (Vec::new(), Vec::new());
+    for ((seat, concept), Since { results, practice }) in since {
+        let Some((rated_on, rating)) = last.get(&(seat, concept)).copied() else {
+            continue;
+        };
+        let right = results[0] + practice[0];
+        let wrong = results[1] + practice[1] + practice[2];
+        let (list, weight) = if !rating.needs_help() && wrong > right && wrong >= AGAINST_AT_LEAST {
+            (&mut sure, wrong - right)
+        } else if rating.needs_help() && right > wrong && right >= AGAINST_AT_LEAST {
+            (&mut unsure, right - wrong)
+        } else {
+            continue;
+        };
+        if let Some(student) = who(class, reports, seat, concept) {
+            list.push((
+                weight,
+                Mismatch {
+                    student,
+                    concept: class.facts.name(concept, language),
+                    rating,
+                    rated_on,
+                    results,
+                    practice,
+                },
+            ));
+        }
+    }
+    let ordered = |mut list: Vec<(u32, Mismatch)>| {
+        // The sort is stable: of equals by seat, then concept.
+        list.sort_by_key(|(weight, _)| std::cmp::Reverse(*weight));
+        list.into_iter().map(|(_, one)| one).collect()
+    };
+    (ordered(sure), ordered(unsure))
+}
+
+fn student_calibration(
+    class: &OpenClass,
+    reports: &Reports,
+    student: usize,
+) -> Option<StudentCalibration> {
+    let seat = class.seats.get(student)?;
+    let mut answers: BTreeMap<&str, ConceptAnswers> = BTreeMap::new();
+    for report in reports.check_ins.iter().filter(|r| r.seat == seat.number) {
+        if let (Some(rating), Some(outcome)) = (report.confidence, report.outcome) {
+            let own = answers.entry(&report.concept).or_default();
+            match outcome {
+                Outcome::Right => add(&mut own.right, rating, 1),
+                Outcome::Wrong => add(&mut own.wrong, rating, 1),
+                Outcome::NotDone => {}
+            }
+        }
+    }
+    for count in reports.practice.iter().filter(|r| r.seat == seat.number) {
+        if let Some(sure) = count.sure {
+            let own = answers.entry(&count.concept).or_default();
+            add(&mut own.right, sure, count.alone as usize);
+            // With help is not yet having it.
+            add(
+                &mut own.wrong,
+                sure,
+                (count.with_help + count.wrong) as usize,
+            );
+        }
+    }
+    let answers: Vec<ConceptAnswers> = answers.into_values().collect();
+    let found = calibration(&answers, &Settings::default());
+    Some(StudentCalibration {
+        student: GroupMember {
+            seat: seat.number,
+            name: seat.name.clone(),
+            has_it: None,
+        },
+        answers: found.answers,
+        verdict: match found.verdict {
+            Verdict::Over => CalibrationVerdict::Over,
+            Verdict::Under => CalibrationVerdict::Under,
+            Verdict::Near => CalibrationVerdict::Near,
+            Verdict::Unclear => CalibrationVerdict::Unclear,
+            Verdict::TooLittle => CalibrationVerdict::TooLittle,
+        },
+        bias: found.bias.map(|b| b.bias),
+        low: found.bias.map(|b| b.low),
+        high: found.bias.map(|b| b.high),
+        gamma: found.gamma.map(|g| g.gamma),
+        brier: found.brier.map(|parts| ForecastScore {
+            score: parts.brier,
+            reliability: parts.reliability,
+            resolution: parts.resolution,
+            uncertainty: parts.uncertainty,
+        }),
+    })
+}
+
+fn misconceptions(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Vec<ConceptMisconception>, DeskError> {
+    let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+        if class.facts.concepts.contains_key(&found.concept) {
+            let sum =
+                sums.entry((found.concept, found.code))
+                    .or_insert((0, BTreeSet::new(), found.date));
+            sum.0 += found.times;
+            sum.1.insert(found.seat);
+            sum.2 = sum.2.max(found.date);
+        }
+    }
+    let mut listed: Vec<ConceptMisconception> = sums
+        .into_iter()
+        .map(
+            |((concept, code), (count, students, newest))| ConceptMisconception {
+                concept: class.facts.name(&concept, language),
+                code,
+                count,
+                students: students.len(),
+                newest_days: (today - newest).num_days(),
+            },
+        )
+        .collect();
+    // The number of students matters more than how often one of them does it.
+    listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
+    Ok(listed)
+}
+
+/// Each observation with a rating against the student's own last rating of
+/// the same pass, up to the day of the observation.
+fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
+    let facts = &class.facts;
+    let mut own: BTreeMap<(u32, &str), Vec<&SeatCheckIn>> = BTreeMap::new();
+    for report in reports.check_ins.iter().filter(|r| r.confidence.is_some()) {
+        own.entry((report.seat, &report.concept))
+            .or_default()
+            .push(report);
+    }
+    let mut table = [[0_u32; 4]; 4];
+    let mut pairs = 0;
+    for seen in &reports.observations {
+        let pass = facts.rotation.pass_on(&facts.year, seen.date);
+        let rated = own
+            .get(&(seen.seat, seen.concept.as_str()))
+            .and_then(|all| all.iter().rev().find(|r| r.date <= seen.date))
+            .filter(|r| facts.rotation.pass_on(&facts.year, r.date) == pass)
+            .and_then(|r| r.confidence);
+        if let (Some(theirs), Some(ours)) = (rated, seen.rating) {
+            let cell = table
+                .get_mut(theirs.index())
+                .and_then(|row| row.get_mut(ours.index()));
+            if let Some(cell) = cell {
+                *cell += 1;
+            }
+            pairs += 1;
+        }
+    }
+    let counts: Vec<Vec<usize>> = table
+        .iter()
+        .map(|row| row.iter().map(|n| *n as usize).collect())
+        .collect();
+    let kappa = (pairs >= KAPPA_PAIRS)
+        .then(|| weighted_kappa(&counts, KappaWeights::Quadratic))
+        .flatten();
+    Agreement {
+        table,
+        pairs,
+        kappa: kappa.map(|k| k.kappa),
+        standard_error: kappa.map(|k| k.standard_error),
+    }
+}
+
+/// A student over all concepts, those needed most first.
+pub fn student_page(
+    desk: &DeskStore,
+    class: &OpenClass,
+    seat: u32,
+    language: Language,
+    today: NaiveDate,
+) -> Result<StudentPage, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    student_page_from(class, &reports, seat, language, today)
+}
+
+/// The pages of all students, by seat.
+pub fn student_pages(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<Vec<StudentPage>, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    class
+        .seats
+        .iter()
+        .map(|seat| student_page_from(class, &reports, seat.number, language, today))
+        .collect()
+}
+
+/// The page of a student, from reports that were read already.
+pub(crate) fn student_page_from(
+    class: &OpenClass,
+    reports: &Reports,
+    seat: u32,
+    language: Language,
+    today: NaiveDate,
+) -> Result<StudentPage, DeskError> {
+    let student = reports
+        .seats
+        .iter()
+        .position(|s| *s == seat)
+        .ok_or(DeskError::NotFound("seat"))?;
+    let calibration =
+        student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
+    let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
+    let begin = |concept: &str| {
+        let at = reports.concepts.iter().position(|c| c == concept);
+        StudentConcept {
+            concept: class.facts.name(concept, language),
+            phase: class.facts.phase(concept, today),
+            has_it: at
+                .and_then(|at| reports.picture.chance(student, at))
+                .map_or(0.5, |chance| chance.mean()),
+            rating: None,
+            outcome: None,
+            practice: [0; 3],
+            seen: None,
+            newest_days: i64::MAX,
+        }
+    };
+    let age = |date: NaiveDate| (today - date).num_days();
+    for report in reports.check_ins.iter().filter(|r| r.seat == seat) {
+        let own = found
+            .entry(&report.concept)
+            .or_insert_with(|| begin(&report.concept));
+        own.rating = report.confidence.or(own.rating);
+        own.outcome = report
+            .outcome
+            .filter(|o| *o != Outcome::NotDone)
+            .or(own.outcome);
+        own.newest_days = own.newest_days.min(age(report.date));
+    }
+    for count in reports.practice.iter().filter(|r| r.seat == seat) {
+        let own = found
+            .entry(&count.concept)
+            .or_insert_with(|| begin(&count.concept));
+        add_practice(&mut own.practice, count);
+        own.newest_days = own.newest_days.min(age(count.date));
+    }
+    for seen in reports.observations.iter().filter(|r| r.seat == seat) {
+        let own = found
+            .entry(&seen.concept)
+            .or_insert_with(|| begin(&seen.concept));
+        own.seen = Some(seen.has_it);
+        own.newest_days = own.newest_days.min(age(seen.date));
+    }
+    let without_report = reports.concepts.len() - found.len();
+    let mut concepts: Vec<StudentConcept> = found.into_values().collect();
+    concepts.sort_by(|a, b| {
+        // A concept before its first lesson comes last: nobody is expected to know it.
+        let preview = |c: &StudentConcept| c.phase == surefoot_catalogue::rotation::Phase::Preview;
+        preview(a)
+            .cmp(&preview(b))
+            .then(a.has_it.total_cmp(&b.has_it))
+    });
+    let name = class.seats.get(student).and_then(|s| s.name.clone());
+    Ok(StudentPage {
+        student: GroupMember {
+            seat,
+            name,
+            has_it: None,
+        },
+        calibration,
+        concepts,
+        without_report,
+    })
+}

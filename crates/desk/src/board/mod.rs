@@ -1,0 +1,11 @@
+//! The board, the page of a concept, the page of a student, and ratings beside results.
+
+mod class_board;
+mod compare;
+mod views;
+
+pub(crate) use class_board::board_from;
+pub use class_board::{board, board_of, concept_reports};
+pub(crate) use compare::student_page_from;
+pub use compare::{comparison, student_page, student_pages};
+pub use views::*;

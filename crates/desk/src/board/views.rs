@@ -1,0 +1,337 @@
+//! What the board, a concept's page, a student's page and the comparison show.
+
+use crate::assign::AssignedAmount;
+use crate::estimate::GroupMember;
+use crate::estimate::MisconceptionCount;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_record::ConceptName;
+use ts_rs::TS;
+
+/// The concepts of a class, weakest first.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Board {
+    /// The class.
+    pub class_title: String,
+    /// What "today" is.
+    pub today: NaiveDate,
+    /// The seats it is restricted to; empty for the whole class.
+    pub group: Vec<u32>,
+    /// The pass of today, from 0.
+    pub pass: usize,
+    /// Day of the rotation today, from 1, on a school day.
+    pub day: Option<usize>,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// Seats in the class.
+    pub seats: usize,
+    /// Seats with a report.
+    pub seats_reporting: usize,
+    /// Days since the newest report.
+    #[ts(type = "number | null")]
+    pub newest_report_days: Option<i64>,
+    /// The median over the reporting seats of the days since their newest report.
+    #[ts(type = "number | null")]
+    pub typical_report_days: Option<i64>,
+    /// One row a concept: weakest first, then those not taught yet, then those without a report.
+    pub rows: Vec<BoardRow>,
+}
+
+/// A concept on the board.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct BoardRow {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Grade 3 to 6.
+    pub grade: u8,
+    /// Its phase today.
+    pub phase: Phase,
+    /// Day of the rotation, from 1.
+    pub day: usize,
+    /// Rank among the weak concepts, 1 is weakest; none before its first lesson or without a report.
+    pub rank: Option<usize>,
+    /// Estimated share of the class that has it, 0 to 1.
+    pub has_it: Option<f64>,
+    /// The likely range of that share, low end.
+    pub low: Option<f64>,
+    /// The likely range of that share, high end.
+    pub high: Option<f64>,
+    /// Students with at least one report on it.
+    pub reporters: usize,
+    /// Whether so few reported that one should ask first.
+    pub ask_first: bool,
+    /// Of the last rating of each reporter: how many chose each, `NotYet` first.
+    pub latest: [u32; 4],
+    /// Of the last marked result of each reporter: right and wrong.
+    pub results: [u32; 2],
+    /// Practice answers by everyone: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    #[ts(type = "number | null")]
+    pub newest_days: Option<i64>,
+    /// Its trend.
+    pub trend: Trend,
+    /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
+    pub passes: Vec<PassCell>,
+    /// The commonest misconceptions: code and count, most first, at most five.
+    pub misconceptions: Vec<MisconceptionCount>,
+}
+
+/// The trend of a concept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum Trend {
+    /// Ratings go up, more than by chance.
+    Rising,
+    /// Ratings go down, more than by chance.
+    Falling,
+    /// Perhaps up: clear on its own, not among so many concepts.
+    MaybeRising,
+    /// Perhaps down.
+    MaybeFalling,
+    /// No more change than by chance.
+    NoClearChange,
+    /// Fewer than six passes with three raters: too early to tell.
+    TooSoon,
+}
+
+/// A concept in one pass.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PassCell {
+    /// Students who rated it.
+    pub rated: u32,
+    /// Of these, Not yet or With help.
+    pub needs: u32,
+    /// The newest rating of the pass.
+    pub last_on: Option<NaiveDate>,
+}
+
+/// A concept with its students.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ConceptReports {
+    /// The board's row for the concept.
+    pub row: BoardRow,
+    /// The test of its trend.
+    pub trend_test: TrendTest,
+    /// One line a seat, who needs it most first.
+    pub students: Vec<StudentReport>,
+}
+
+/// The test of a trend: ratings of each student compared over the passes
+/// (Mann 1945), with a wider variance for changes of a whole pass, and the false discovery
+/// rate over all concepts kept at one in ten (Benjamini and Hochberg 1995).
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+pub struct TrendTest {
+    /// Passes with at least three raters; a trend needs six.
+    pub passes: usize,
+    /// Median change of the rating (0 to 3) per pass; none below two passes.
+    pub slope: Option<f64>,
+    /// Low end of its 95% interval (Sen 1968).
+    pub low: Option<f64>,
+    /// High end of its 95% interval.
+    pub high: Option<f64>,
+    /// Two-sided p-value.
+    pub p: f64,
+    /// Concepts tested together.
+    pub concepts: usize,
+}
+
+/// One student's reports on one concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentReport {
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// Probability that the student has it, by all reports; none without a report.
+    pub has_it: Option<f64>,
+    /// Rating and result of each date, oldest first.
+    pub history: Vec<DatedReport>,
+    /// Observations, oldest first.
+    pub seen: Vec<DatedSight>,
+    /// Practice answers: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Days since the newest report on it.
+    #[ts(type = "number | null")]
+    pub newest_days: Option<i64>,
+    /// Practice still assigned on this concept.
+    pub assigned: Option<AssignedAmount>,
+}
+
+/// An observation on a date.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DatedSight {
+    /// School date.
+    pub date: NaiveDate,
+    /// On the students' own scale, if rated.
+    pub rating: Option<Confidence>,
+    /// Whether the student has it.
+    pub has_it: bool,
+}
+
+/// A check-in as the teacher sees it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DatedReport {
+    /// School date.
+    pub date: NaiveDate,
+    /// The pass of the date, from 0.
+    pub pass: usize,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
+/// Ratings compared with results.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Comparison {
+    /// Last rating high, yet it went wrong; most wrong first.
+    pub sure_but_wrong: Vec<Mismatch>,
+    /// Last rating low, yet it went right; most right first.
+    pub unsure_but_right: Vec<Mismatch>,
+    /// Each student's calibration.
+    pub students: Vec<StudentCalibration>,
+    /// The commonest misconceptions over all concepts.
+    pub misconceptions: Vec<ConceptMisconception>,
+    /// Misconceptions beyond these that are not listed.
+    pub misconceptions_left_out: usize,
+    /// Students' ratings against the teacher's observations.
+    pub agreement: Agreement,
+}
+
+/// A student whose rating and results disagree on a concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Mismatch {
+    /// Who.
+    pub student: GroupMember,
+    /// On what.
+    pub concept: ConceptName,
+    /// The last rating.
+    pub rating: Confidence,
+    /// Its date.
+    pub rated_on: NaiveDate,
+    /// Right and wrong results since that rating, by outcomes and observations.
+    pub results: [u32; 2],
+    /// Practice answers since that rating: alone, with help, wrong.
+    pub practice: [u32; 3],
+}
+
+/// A student's calibration: how well ratings agree with results.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentCalibration {
+    /// Who.
+    pub student: GroupMember,
+    /// Answers with a rating before them.
+    pub answers: usize,
+    /// The verdict.
+    pub verdict: CalibrationVerdict,
+    /// Claimed minus observed share of right answers; none below 20 answers.
+    pub bias: Option<f64>,
+    /// Low end of its 95% interval.
+    pub low: Option<f64>,
+    /// High end of its 95% interval.
+    pub high: Option<f64>,
+    /// Goodman and Kruskal's gamma: whether surer answers were more often right.
+    pub gamma: Option<f64>,
+    /// How good the ratings are as forecasts; none below 60 answers, or if all
+    /// answers have the same rating.
+    pub brier: Option<ForecastScore>,
+}
+
+/// The Brier score of ratings taken as forecasts of being right, in Murphy's three
+/// parts (1973): score = reliability - resolution + uncertainty.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
+pub struct ForecastScore {
+    /// Mean squared difference of forecast and result; 0 is best, 1 is worst.
+    pub score: f64,
+    /// How far each rating is from the share right after it; 0 is best.
+    pub reliability: f64,
+    /// How much the shares right differ between ratings; more is better.
+    pub resolution: f64,
+    /// The spread of the results themselves, the same for any ratings.
+    pub uncertainty: f64,
+}
+
+/// The verdict on a student's ratings.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum CalibrationVerdict {
+    /// Rates higher than the results, clearly.
+    Over,
+    /// Rates lower than the results, clearly.
+    Under,
+    /// Rates close to the results.
+    Near,
+    /// The interval is too wide for a verdict.
+    Unclear,
+    /// Too few answers.
+    TooLittle,
+}
+
+/// A misconception on a concept.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ConceptMisconception {
+    /// The concept.
+    pub concept: ConceptName,
+    /// The misconception's code.
+    pub code: String,
+    /// How often it was made.
+    pub count: u32,
+    /// By how many students.
+    pub students: usize,
+    /// Days since it was last made.
+    #[ts(type = "number")]
+    pub newest_days: i64,
+}
+
+/// Students' ratings against the teacher's observations of the same pass.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Agreement {
+    /// Rows: the student's rating; columns: the teacher's. Counts of pairs.
+    pub table: [[u32; 4]; 4],
+    /// Pairs of ratings.
+    pub pairs: usize,
+    /// Weighted kappa (quadratic weights); none below ten pairs, or if
+    /// both always chose the same one rating.
+    pub kappa: Option<f64>,
+    /// Its standard error.
+    pub standard_error: Option<f64>,
+}
+
+/// A student over all concepts.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentPage {
+    /// Who.
+    pub student: GroupMember,
+    /// The calibration of the ratings.
+    pub calibration: StudentCalibration,
+    /// Concepts with a report, those needed most first.
+    pub concepts: Vec<StudentConcept>,
+    /// Concepts without a report.
+    pub without_report: usize,
+}
+
+/// A student on one concept.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct StudentConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Its phase today.
+    pub phase: Phase,
+    /// Probability that the student has it.
+    pub has_it: f64,
+    /// The last rating.
+    pub rating: Option<Confidence>,
+    /// The last result marked.
+    pub outcome: Option<Outcome>,
+    /// Practice answers: alone, with help, wrong.
+    pub practice: [u32; 3],
+    /// Whether the student has it, by the last observation.
+    pub seen: Option<bool>,
+    /// Days since the newest report.
+    #[ts(type = "number")]
+    pub newest_days: i64,
+}

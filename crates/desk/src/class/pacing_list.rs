@@ -1,0 +1,133 @@
+//! First lessons from a pacing list: pasted lines of concepts and dates.
+
+use super::open::{OpenClass, open_class};
+use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
+use crate::error::{DeskError, Field, Rule};
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::Language;
+use surefoot_store::DeskStore;
+
+/// Lines read at most.
+const MOST_LINES: usize = 500;
+
+/// Longest line shown again, in characters.
+const LONGEST_SHOWN: usize = 80;
+
+/// Reads a pacing list against the class. A line holds a concept (its title in
+/// either language, or its id) and the date of its first lesson, in either
+/// order, apart by a tab, a semicolon or a comma; a line with a date alone
+/// applies to the concepts below it. Stores nothing.
+///
+/// Dates are `2026-09-14`, or month first as `9/14/2026`.
+#[must_use]
+pub fn read_pacing(class: &OpenClass, text: &str, language: Language) -> PacingList {
+    let mut list = PacingList {
+        found: Vec::new(),
+        missed: Vec::new(),
+    };
+    let mut heading = None;
+    let mut seen = BTreeSet::new();
+    let lines = text.lines().map(str::trim).filter(|line| !line.is_empty());
+    for line in lines.take(MOST_LINES) {
+        let miss = |trouble| PacingMissed {
+            line: line.chars().take(LONGEST_SHOWN).collect(),
+            trouble,
+        };
+        let (date, rest) = split(line);
+        let Some(name) = rest else {
+            heading = date;
+            continue;
+        };
+        let Some(concept) = concept_named(class, &name) else {
+            list.missed.push(miss(PacingTrouble::NoSuchConcept));
+            continue;
+        };
+        let Some(date) = date.or(heading) else {
+            list.missed.push(miss(PacingTrouble::NoDate));
+            continue;
+        };
+        if !class.facts.year.contains(date) {
+            list.missed.push(miss(PacingTrouble::OutsideYear));
+            continue;
+        }
+        if !seen.insert(concept) {
+            list.missed.push(miss(PacingTrouble::Twice));
+            continue;
+        }
+        list.found.push(PacingFound {
+            concept: class.facts.name(concept, language),
+            date,
+            before: class.facts.taught_from.get(concept).copied(),
+        });
+    }
+    list
+}
+
+/// The date of a line, and the rest of the line.
+fn split(line: &str) -> (Option<NaiveDate>, Option<String>) {
+    if let Some(date) = date_of(line) {
+        return (Some(date), None);
+    }
+    for apart in ['\t', ';', ','] {
+        let ends = [
+            line.split_once(apart),
+            line.rsplit_once(apart).map(|(name, date)| (date, name)),
+        ];
+        for (date, name) in ends.into_iter().flatten() {
+            if let Some(date) = date_of(date) {
+                return (Some(date), Some(bare(name)).filter(|name| !name.is_empty()));
+            }
+        }
+    }
+    (None, Some(bare(line)))
+}
+
+fn date_of(text: &str) -> Option<NaiveDate> {
+    let text = text.trim().trim_matches('"');
+    text.parse()
+        .ok()
+        .or_else(|| NaiveDate::parse_from_str(text, "%m/%d/%Y").ok())
+}
+
+fn bare(name: &str) -> String {
+    name.trim().trim_matches('"').trim().to_lowercase()
+}
+
+fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
+    class
+        .facts
+        .concepts
+        .iter()
+        .find(|(id, _)| {
+            let titled = |language| class.facts.name(id, language).title.to_lowercase() == *name;
+            id.to_lowercase() == *name || titled(Language::En) || titled(Language::Es)
+        })
+        .map(|(id, _)| id.as_str())
+}
+
+/// Sets the first lessons of several concepts together; `None` removes one.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for a date outside the year; then no date is set.
+pub fn set_first_lessons(
+    desk: &DeskStore,
+    class: &str,
+    lessons: &BTreeMap<String, Option<NaiveDate>>,
+) -> Result<(), DeskError> {
+    let class = open_class(desk, class)?;
+    for (concept, date) in lessons {
+        if class.facts.rotation.day_of(concept).is_none() {
+            return Err(DeskError::NotFound("concept"));
+        }
+        if date.is_some_and(|date| !class.facts.year.contains(date)) {
+            return Err(DeskError::invalid(Field::Dates, Rule::Range));
+        }
+    }
+    desk.together(|| {
+        for (concept, date) in lessons {
+            desk.put_taught_from(&class.row.id, concept, *date)?;
+        }
+        Ok(())
+    })
+}

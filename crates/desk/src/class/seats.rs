@@ -1,0 +1,136 @@
+//! The seats of a class: names, codes, new ones, and their end.
+
+use super::open::{OpenClass, open_class};
+use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
+use super::views::SeatHoldings;
+use crate::error::{DeskError, Field, Rule, faulty};
+use std::collections::BTreeSet;
+use surefoot_exchange::{draw_seat_token, make_seat_code};
+use surefoot_record::{ClassId, SeatToken};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{RemovedRows, SeatRow};
+
+pub(crate) fn checked_name(name: &str) -> Result<Option<String>, DeskError> {
+    let name = name.trim();
+    if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
+        return Err(DeskError::invalid(Field::Names, Rule::TooLong));
+    }
+    Ok((!name.is_empty()).then(|| name.to_owned()))
+}
+
+pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, DeskError> {
+    names.iter().map(|name| checked_name(name)).collect()
+}
+
+/// Adds seats with the next numbers, each with its own token.
+pub(super) fn seat_students(
+    desk: &DeskStore,
+    class: &ClassId,
+    names: &[Option<String>],
+    seed: &[u8; 32],
+) -> Result<(), DeskError> {
+    let there = desk.seats(class.as_str())?;
+    let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
+    let last = there.iter().map(|s| s.number).max().unwrap_or(0);
+    let mut draw = last;
+    for (number, name) in (last + 1..).zip(names) {
+        let token = loop {
+            draw += 1;
+            let token = draw_seat_token(class, seed, draw);
+            if taken.insert(token.as_str().to_owned()) {
+                break token;
+            }
+        };
+        desk.add_seat(
+            class.as_str(),
+            &SeatRow {
+                number,
+                token: token.as_str().to_owned(),
+                name: name.clone(),
+            },
+        )?;
+    }
+    Ok(())
+}
+
+pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, DeskError> {
+    ClassId::new(class.row.id.clone()).map_err(faulty)
+}
+
+/// The code on the join slip of a seat.
+pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, DeskError> {
+    let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
+    make_seat_code(class, &token).ok_or_else(|| DeskError::Faulty("seat token".into()))
+}
+
+/// Names a seat, or removes its name.
+pub fn name_seat(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+    name: Option<&str>,
+) -> Result<(), DeskError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(DeskError::NotFound("seat"));
+    }
+    let name = checked_name(name.unwrap_or_default())?;
+    desk.name_seat(&class.row.id, seat, name.as_deref())?;
+    Ok(())
+}
+
+/// Adds seats; `seed` is 32 random bytes drawn by the shell.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] above [`MOST_SEATS`] or for a name.
+pub fn add_seats(
+    desk: &DeskStore,
+    class: &str,
+    names: &[String],
+    seed: &[u8; 32],
+) -> Result<(), DeskError> {
+    let class = open_class(desk, class)?;
+    let names = checked_names(names)?;
+    if class.seats.len() + names.len() > MOST_SEATS {
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
+    }
+    let id = class_id(&class)?;
+    desk.together(|| seat_students(desk, &id, &names, seed))
+}
+
+/// Counts what the desk has of a seat, to show it before a removal.
+pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHoldings, DeskError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(DeskError::NotFound("seat"));
+    }
+    let held = desk.seat_holdings(&class.row.id, seat)?;
+    Ok(SeatHoldings {
+        hand_ins: held.hand_ins,
+        reports: held.reports,
+        answers: held.answers,
+        observations: held.observations,
+    })
+}
+
+/// Removes a seat with all its reports, and returns the removed rows. They are
+/// not in the store any more. The last seat of a class cannot be removed. The
+/// seat's join slip is no longer valid, and its hand-ins are refused.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for the last seat.
+pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
+    let class = open_class(desk, class)?;
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(DeskError::NotFound("seat"));
+    }
+    if class.seats.len() == 1 {
+        return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
+    }
+    let held = desk.together(|| {
+        let held = desk.hold(&class.row.id, Some(seat))?;
+        desk.remove_seat(&class.row.id, seat)?;
+        Ok::<_, surefoot_store::StoreError>(held)
+    })?;
+    Ok(held)
+}

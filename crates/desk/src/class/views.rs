@@ -1,0 +1,185 @@
+//! What the screens of a class show and send.
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_exchange::PracticeRules;
+use surefoot_record::ConceptName;
+use ts_rs::TS;
+
+/// A class in a line.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassSummary {
+    /// The class's id.
+    pub id: String,
+    /// The teacher's name for it.
+    pub title: String,
+    /// Seats in it.
+    pub seats: usize,
+    /// Seats with a report.
+    pub seats_joined: usize,
+    /// Concepts in its rotation.
+    pub concepts: usize,
+    /// The newest report.
+    pub newest_report: Option<NaiveDate>,
+    /// The version of the last class pack made, 0 for none.
+    pub pack_version: u32,
+    /// Whether something changed since that pack.
+    pub pack_outdated: bool,
+}
+
+/// What a new class is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NewClass {
+    /// The teacher's name for it, 1 to 60 characters.
+    pub title: String,
+    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    pub names: Vec<String>,
+    /// The school year.
+    pub year: SchoolYear,
+    /// Grades whose concepts of the catalogue the class gets.
+    pub grades: Vec<u8>,
+    /// Days in the rotation, 1 to 20.
+    pub rotation_days: usize,
+    /// Most concepts of a day; the rotation has the first that fit.
+    pub concepts_a_day: usize,
+}
+
+/// A pacing list, read.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingList {
+    /// Concepts with the date of their first lesson, in the order of the list.
+    pub found: Vec<PacingFound>,
+    /// Lines that cannot be used.
+    pub missed: Vec<PacingMissed>,
+}
+
+/// A concept of a pacing list.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingFound {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Its first lesson by the list.
+    pub date: NaiveDate,
+    /// Its present first lesson.
+    pub before: Option<NaiveDate>,
+}
+
+/// A line of a pacing list that cannot be used.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingMissed {
+    /// The line, cut short.
+    pub line: String,
+    /// Why.
+    pub trouble: PacingTrouble,
+}
+
+/// Why a line of a pacing list cannot be used.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum PacingTrouble {
+    /// No concept of the class has this name.
+    NoSuchConcept,
+    /// The line has no date, and no line above it has one.
+    NoDate,
+    /// The date is outside the school year.
+    OutsideYear,
+    /// The concept is in an earlier line.
+    Twice,
+}
+
+/// What a copy of a class is made from.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct CopyClass {
+    /// The class whose rotation and pace are copied.
+    pub from: String,
+    /// The teacher's name for the new one, 1 to 60 characters.
+    pub title: String,
+    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    pub names: Vec<String>,
+    /// The new school year.
+    pub year: SchoolYear,
+}
+
+/// The content of picked roster files.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RosterFile {
+    /// Whether they are a OneRoster export.
+    pub one_roster: bool,
+    /// The classes in them, by title.
+    pub classes: Vec<RosterClass>,
+}
+
+/// A class of a roster file.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RosterClass {
+    /// Its title there, or the file's name; empty when the files name no class.
+    pub title: String,
+    /// Given names or codes, in the order of the file.
+    pub names: Vec<String>,
+    /// Lines that could not be a name.
+    pub left_out: usize,
+}
+
+/// A seat of a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Seat {
+    /// 1, 2, 3 ... in the order of the roster.
+    pub number: u32,
+    /// Given name or code, when the teacher entered one.
+    pub name: Option<String>,
+    /// The code on the join slip.
+    pub code: String,
+    /// Devices whose hand-ins count for this seat.
+    pub devices: usize,
+    /// Quarantined devices of this seat.
+    pub quarantined_devices: Vec<String>,
+    /// The newest report from this seat.
+    pub newest_report: Option<NaiveDate>,
+}
+
+/// Everything about a class's set-up.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassSetup {
+    /// The class in a line.
+    pub summary: ClassSummary,
+    /// Its seats.
+    pub seats: Vec<Seat>,
+    /// Its school year.
+    pub year: SchoolYear,
+    /// School days in the year.
+    pub school_days: usize,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// The rotation, day by day.
+    pub rotation: Vec<Vec<PlacedConcept>>,
+    /// What is set for practice at home.
+    pub practice: PracticeRules,
+}
+
+/// What the desk has of a seat; a removal of the seat removes it too.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatHoldings {
+    /// Hand-ins kept.
+    pub hand_ins: u32,
+    /// Ratings and results, from devices or from paper.
+    pub reports: u32,
+    /// Practice answers.
+    pub answers: u32,
+    /// The observation.
+    pub observations: u32,
+}
+
+/// A concept in its place.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PlacedConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Grade 3 to 6.
+    pub grade: u8,
+    /// The date of its first lesson.
+    pub taught_from: Option<NaiveDate>,
+    /// Its phase today.
+    pub phase: Phase,
+}

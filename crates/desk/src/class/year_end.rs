@@ -1,0 +1,28 @@
+//! After the end of a school year, and after a backup was restored.
+
+use crate::error::DeskError;
+use chrono::NaiveDate;
+use surefoot_store::DeskStore;
+
+/// Classes whose school year is over: id, title and last day.
+pub fn classes_over(
+    desk: &DeskStore,
+    today: NaiveDate,
+) -> Result<Vec<(String, String, NaiveDate)>, DeskError> {
+    Ok(desk
+        .classes()?
+        .into_iter()
+        .filter(|class| class.year.last_day < today)
+        .map(|class| (class.id, class.title, class.year.last_day))
+        .collect())
+}
+
+/// Leaves a gap in the versions of every class's packs, for after an older
+/// desk was restored: newer packs are on students' devices, and
+/// devices accept only a higher version.
+pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), DeskError> {
+    Ok(desk.skip_pack_versions(SKIPPED_VERSIONS)?)
+}
+
+/// More packs than a teacher makes between a backup and its restoring.
+const SKIPPED_VERSIONS: u32 = 100;

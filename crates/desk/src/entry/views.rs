@@ -1,0 +1,90 @@
+//! What the Enter screen shows and sends.
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_record::ConceptName;
+use ts_rs::TS;
+
+/// A class's day to fill in: paper charts and the teacher's observations.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct EntryDay {
+    /// The school date.
+    pub date: NaiveDate,
+    /// Day of the rotation, from 1; none on a day without school.
+    pub day: Option<usize>,
+    /// The school day before, if any.
+    pub earlier: Option<NaiveDate>,
+    /// The school day after, up to today.
+    pub later: Option<NaiveDate>,
+    /// The concepts of the day in the order of the review.
+    pub concepts: Vec<ConceptName>,
+    /// One row a seat.
+    pub rows: Vec<EntryRow>,
+}
+
+/// A student's row.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct EntryRow {
+    /// The seat.
+    pub seat: u32,
+    /// Its name.
+    pub name: Option<String>,
+    /// One cell a concept.
+    pub cells: Vec<EntryCell>,
+}
+
+/// The entries of one student on one concept of the day.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
+pub struct EntryCell {
+    /// The rating typed in from paper.
+    pub rating: Option<Confidence>,
+    /// The result typed in from paper.
+    pub outcome: Option<Outcome>,
+    /// The rating that a device handed in.
+    pub device_rating: Option<Confidence>,
+    /// The result that a device handed in.
+    pub device_outcome: Option<Outcome>,
+    /// The observation.
+    pub seen: Option<Confidence>,
+    /// After a small group: whether the student has it.
+    pub group_result: Option<bool>,
+}
+
+/// A cell as filled in.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct EntryMade {
+    /// The seat.
+    pub seat: u32,
+    /// The concept.
+    pub concept: String,
+    /// What was filled in.
+    pub value: EntryValue,
+}
+
+/// What can be filled in; `None` removes it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum EntryValue {
+    /// A rating from a paper chart.
+    Rating {
+        /// The rating.
+        rating: Option<Confidence>,
+    },
+    /// A result from a paper chart.
+    Outcome {
+        /// The result.
+        outcome: Option<Outcome>,
+    },
+    /// The observation.
+    Seen {
+        /// On the students' own scale.
+        rating: Option<Confidence>,
+    },
+    /// What was recorded after a small group.
+    GroupResult {
+        /// Whether the student has it.
+        has_it: bool,
+    },
+}

@@ -1,0 +1,230 @@
+//! A class's reports, laid out for the estimates.
+
+use super::counted::{self, Counted, Passes, SeatCheckIn};
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, HashMap};
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_insight::evidence::{Evidence, PracticeCount};
+use surefoot_insight::trend::{Trends, trends};
+use surefoot_insight::weak_spot::{ClassPicture, Settings, class_picture};
+use surefoot_record::CountedDates;
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{ObservationRow, PracticeReport};
+
+/// False discovery rate of the trend verdicts.
+const TREND_RATE: f64 = 0.1;
+
+/// Reports of a class up to a date, with what they say.
+pub(crate) struct Reports {
+    /// Concept ids in their order.
+    pub concepts: Vec<String>,
+    /// Seat numbers in their order.
+    pub seats: Vec<u32>,
+    /// What counts of each (seat, date, concept): seat by seat, each in its student's
+    /// order of events, oldest first.
+    pub check_ins: Vec<SeatCheckIn>,
+    /// Practice counts, oldest first.
+    pub practice: Vec<PracticeReport>,
+    /// What the teacher saw, oldest first.
+    pub observations: Vec<ObservationRow>,
+    /// The same reports as the estimates take them.
+    pub evidence: Evidence,
+    /// The newest report of each seat that has one.
+    pub newest: BTreeMap<u32, NaiveDate>,
+    /// The pass of the date.
+    pub pass: usize,
+    /// The pass of every date.
+    pub passes: Passes,
+    /// What the reports say.
+    pub picture: ClassPicture,
+    /// Which way concepts move.
+    pub trends: Trends,
+}
+
+impl Reports {
+    pub(crate) fn read(
+        desk: &DeskStore,
+        class: &OpenClass,
+        today: NaiveDate,
+    ) -> Result<Self, DeskError> {
+        let facts = &class.facts;
+        let concepts: Vec<String> = facts.by_strand().into_iter().map(str::to_owned).collect();
+        let concept_at: HashMap<&str, usize> = concepts
+            .iter()
+            .enumerate()
+            .map(|(i, c)| (c.as_str(), i))
+            .collect();
+        let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
+        let seat_at: HashMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
+        let dates = CountedDates::of(&facts.year, today);
+        let Counted {
+            check_ins,
+            practice,
+            newest,
+        } = counted::counted(desk, class, today)?;
+
+        let observations: Vec<ObservationRow> = desk
+            .observations(&class.row.id)?
+            .into_iter()
+            .filter(|r| dates.contains(r.date) && concept_at.contains_key(r.concept.as_str()))
+            .collect();
+
+        let pass = facts.rotation.pass_on(&facts.year, today);
+        let passes = Passes::of(&facts.rotation, &facts.year);
+        let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
+        let mut marks: Vec<(NaiveDate, usize, usize, bool)> = Vec::new();
+        let mut rated: BTreeMap<(usize, usize), Vec<(NaiveDate, Confidence)>> = BTreeMap::new();
+        for report in &check_ins {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
+                continue;
+            };
+            let of_pass = passes.on(report.date);
+            if let Some(confidence) = report.confidence {
+                evidence.rate(student, concept, of_pass, confidence)?;
+                rated
+                    .entry((student, concept))
+                    .or_default()
+                    .push((report.date, confidence));
+            }
+            let right = match report.outcome {
+                Some(Outcome::Right) => true,
+                Some(Outcome::Wrong) => false,
+                Some(Outcome::NotDone) | None => continue,
+            };
+            marks.push((report.date, student, concept, right));
+        }
+        // What the teacher saw stands above what was marked on the same date.
+        for seen in &observations {
+            if let (Some(&student), Some(&concept)) = (
+                seat_at.get(&seen.seat),
+                concept_at.get(seen.concept.as_str()),
+            ) {
+                marks.push((seen.date, student, concept, seen.has_it));
+            }
+        }
+        marks.sort_by_key(|(date, ..)| *date);
+        for (date, student, concept, right) in marks {
+            let of_pass = passes.on(date);
+            evidence.mark(student, concept, of_pass, right)?;
+        }
+        // Right and wrong answers by student, concept, pass and the rating before.
+        type Place = (usize, usize, usize, Option<Confidence>);
+        let mut counts: BTreeMap<Place, (u32, u32)> = BTreeMap::new();
+        for report in &practice {
+            let (Some(&student), Some(&concept)) = (
+                seat_at.get(&report.seat),
+                concept_at.get(report.concept.as_str()),
+            ) else {
+                continue;
+            };
+            let before = rated
+                .get(&(student, concept))
+                .and_then(|r| r.iter().rev().find(|(on, _)| *on <= report.date))
+                .map(|(_, c)| *c);
+            let of_pass = passes.on(report.date);
+            let count = counts
+                .entry((student, concept, of_pass, before))
+                .or_default();
+            count.0 += report.alone;
+            // With help is not yet having it.
+            count.1 += report.with_help + report.wrong;
+        }
+        for ((student, concept, of_pass, rating_before), (right, wrong)) in counts {
+            evidence.practise(PracticeCount {
+                student,
+                concept,
+                pass: of_pass,
+                rating_before,
+                right,
+                wrong,
+            })?;
+        }
+        #[cfg(test)]
+        super::fits::count_one();
+        let picture = class_picture(&evidence, pass, &Settings::default());
+        let trends = trends(&evidence, pass, TREND_RATE);
+        Ok(Self {
+            concepts,
+            seats,
+            check_ins,
+            practice,
+            observations,
+            evidence,
+            newest,
+            pass,
+            passes,
+            picture,
+            trends,
+        })
+    }
+}
+
+/// What was reported on one concept.
+#[derive(Default)]
+pub(crate) struct OfConcept<'r> {
+    /// Its check-ins, oldest first.
+    pub check_ins: Vec<&'r SeatCheckIn>,
+    /// Its practice counts.
+    pub practice: Vec<&'r PracticeReport>,
+}
+
+impl Reports {
+    /// The reports concept by concept, in the order of the concepts.
+    pub(crate) fn by_concept(&self) -> Vec<OfConcept<'_>> {
+        let places: HashMap<&str, usize> = self
+            .concepts
+            .iter()
+            .enumerate()
+            .map(|(at, concept)| (concept.as_str(), at))
+            .collect();
+        let mut found: Vec<OfConcept<'_>> = Vec::new();
+        found.resize_with(self.concepts.len(), OfConcept::default);
+        for report in &self.check_ins {
+            let place = places.get(report.concept.as_str());
+            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+                of.check_ins.push(report);
+            }
+        }
+        for report in &self.practice {
+            let place = places.get(report.concept.as_str());
+            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+                of.practice.push(report);
+            }
+        }
+        found
+    }
+}
+
+/// The trends of some students alone, by their places.
+pub(crate) fn trends_of(
+    evidence: &Evidence,
+    students: &[usize],
+    pass: usize,
+) -> Result<Trends, DeskError> {
+    let mut own = Evidence::new(students.len(), evidence.concepts(), evidence.passes())?;
+    for (place, student) in students.iter().enumerate() {
+        for concept in 0..evidence.concepts() {
+            for of_pass in 0..evidence.passes() {
+                if let Some(rating) = evidence.rating(*student, concept, of_pass) {
+                    own.rate(place, concept, of_pass, rating)?;
+                }
+            }
+        }
+    }
+    Ok(trends(&own, pass, TREND_RATE))
+}
+
+/// The newest report of each seat that has one, of dates that have come.
+pub(crate) fn newest_by_seat(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
+    let year = &class.facts.year;
+    Ok(desk.newest_reports(&class.row.id, year.first_day, year.last_day.min(today))?)
+}

@@ -1,0 +1,152 @@
+//! What counts of all that was reported, read in one go.
+
+use crate::class::OpenClass;
+use crate::error::DeskError;
+use chrono::NaiveDate;
+use std::collections::{BTreeMap, HashMap, HashSet};
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::rotation::Rotation;
+use surefoot_record::{CountedDates, Counting};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{CheckInSource, PracticeReport};
+
+/// The pass of every date of a year, worked out once.
+pub(crate) struct Passes {
+    first_day: NaiveDate,
+    of_day: Vec<usize>,
+}
+
+impl Passes {
+    pub(crate) fn of(rotation: &Rotation<String>, year: &SchoolYear) -> Self {
+        let mut school_days = 0_usize;
+        let of_day = year
+            .first_day
+            .iter_days()
+            .take_while(|day| *day <= year.last_day)
+            .map(|day| {
+                school_days += usize::from(year.is_school_day(day));
+                school_days.saturating_sub(1) / rotation.day_count()
+            })
+            .collect();
+        Self {
+            first_day: year.first_day,
+            of_day,
+        }
+    }
+
+    /// As [`Rotation::pass_on`]: before the year the first pass, after it the last.
+    pub(crate) fn on(&self, date: NaiveDate) -> usize {
+        let day = usize::try_from((date - self.first_day).num_days()).unwrap_or(0);
+        let found = self.of_day.get(day).or(self.of_day.last());
+        found.copied().unwrap_or(0)
+    }
+}
+
+/// A check-in that counts, with its seat.
+pub(crate) type SeatCheckIn = surefoot_record::Counted<String, u32>;
+
+/// What counts of a class's reports up to a date.
+pub(crate) struct Counted {
+    /// What counts of each (seat, date, concept): seat by seat, each in its student's
+    /// order of events, oldest first.
+    pub check_ins: Vec<SeatCheckIn>,
+    /// Practice counts by seat, date and concept.
+    pub practice: Vec<PracticeReport>,
+    /// The newest report of each seat, also on what is no longer in the rotation.
+    pub newest: BTreeMap<u32, NaiveDate>,
+}
+
+/// Texts by number; the same text often comes many times in a row.
+#[derive(Default)]
+struct Names {
+    numbers: HashMap<String, usize>,
+    names: Vec<String>,
+    last: usize,
+}
+
+impl Names {
+    fn number(&mut self, name: &str) -> usize {
+        if self.names.get(self.last).is_none_or(|last| last != name) {
+            self.last = match self.numbers.get(name) {
+                Some(number) => *number,
+                None => {
+                    self.names.push(name.to_owned());
+                    self.numbers.insert(name.to_owned(), self.names.len() - 1);
+                    self.names.len() - 1
+                }
+            };
+        }
+        self.last
+    }
+
+    fn name(&self, number: usize) -> String {
+        self.names.get(number).cloned().unwrap_or_default()
+    }
+}
+
+/// Reads what counts, by the rule of [`surefoot_record::counts`].
+pub(crate) fn counted(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<Counted, DeskError> {
+    let facts = &class.facts;
+    let dates = CountedDates::of(&facts.year, today);
+    let in_rotation: HashSet<&str> = facts.by_strand().into_iter().collect();
+    let mut concepts = Names::default();
+    let mut newest: BTreeMap<u32, NaiveDate> = BTreeMap::new();
+    let mut note = |seat: u32, date: NaiveDate| {
+        let newest = newest.entry(seat).or_insert(date);
+        *newest = date.max(*newest);
+    };
+    let mut seats: BTreeMap<u32, Counting<usize, u32>> = BTreeMap::new();
+    desk.each_check_in(&class.row.id, None, |row, said| {
+        if !dates.contains(row.date) {
+            return;
+        }
+        note(row.seat, row.date);
+        if !in_rotation.contains(row.concept) {
+            return;
+        }
+        let concept = concepts.number(row.concept);
+        let counting = seats
+            .entry(row.seat)
+            .or_insert_with(|| Counting::new(row.seat, dates));
+        match said {
+            CheckInSource::Device(confidence, outcome) => {
+                counting.device(concept, row.date, confidence, outcome)
+            }
+            CheckInSource::Paper(confidence, outcome) => {
+                counting.paper(concept, row.date, confidence, outcome)
+            }
+        };
+    })?;
+    let mut practice: Vec<PracticeReport> = Vec::new();
+    desk.each_practice(&class.row.id, |line| {
+        if !dates.contains(line.date) {
+            return;
+        }
+        note(line.seat, line.date);
+        if in_rotation.contains(line.concept.as_str()) {
+            practice.push(line);
+        }
+    })?;
+    practice.sort_by(|a, b| (a.seat, a.date, &a.concept).cmp(&(b.seat, b.date, &b.concept)));
+    let check_ins = seats
+        .into_values()
+        .flat_map(Counting::finish)
+        .map(|counted| SeatCheckIn {
+            seat: counted.seat,
+            date: counted.date,
+            concept: concepts.name(counted.concept),
+            confidence: counted.confidence,
+            outcome: counted.outcome,
+            sequence: counted.sequence,
+        })
+        .collect();
+    Ok(Counted {
+        check_ins,
+        practice,
+        newest,
+    })
+}

@@ -1,0 +1,40 @@
+//! What counts of a class's reports, and the class estimate from it.
+
+mod class_reports;
+pub(crate) mod counted;
+mod views;
+
+pub(crate) use class_reports::{OfConcept, Reports, newest_by_seat, trends_of};
+pub(crate) use counted::SeatCheckIn;
+pub use views::*;
+
+use surefoot_store::desk::PracticeReport;
+
+/// Adds practice answers: alone, with help, wrong.
+pub(crate) fn add_practice(sums: &mut [u32; 3], report: &PracticeReport) {
+    let [alone, with_help, wrong] = sums;
+    *alone += report.alone;
+    *with_help += report.with_help;
+    *wrong += report.wrong;
+}
+
+/// How often a test's thread has estimated a class.
+#[cfg(test)]
+pub(crate) mod fits {
+    use std::cell::Cell;
+
+    thread_local! {
+        static FITS: Cell<usize> = const { Cell::new(0) };
+    }
+
+    pub(super) fn count_one() {
+        FITS.set(FITS.get() + 1);
+    }
+
+    /// The estimates made while `work` runs.
+    pub(crate) fn during<T>(work: impl FnOnce() -> T) -> usize {
+        let before = FITS.get();
+        work();
+        FITS.get() - before
+    }
+}

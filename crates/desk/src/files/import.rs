@@ -1,0 +1,415 @@
+//! Importing hand-ins: an account of every file, nothing dropped in silence.
+//!
+//! The desk keeps every hand-in as opened and derives the reports of a seat
+//! from those of its accepted devices. So an import can be stopped after any
+//! file, repeated, made in any order, or undone, with the same end state.
+
+use super::derive;
+use super::views::{FileReport, ImportReport, Verdict};
+use crate::class::{OpenClass, open_class};
+use crate::error::DeskError;
+use chrono::NaiveDate;
+use sha2::{Digest, Sha256};
+use std::collections::{BTreeMap, BTreeSet};
+use std::io::Read;
+use surefoot_catalogue::ConceptId;
+use surefoot_exchange::{
+    Checked, CheckedHandIn, Flag, HAND_IN_CAPS, HandIn, HandInExpectations, OpenedHandIn,
+    PublicKey, Refusal, SealingIdentity, open_hand_in,
+};
+use surefoot_record::{ClassId, SeatToken};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow};
+
+/// An import under way.
+pub struct Import<'a> {
+    desk: &'a DeskStore,
+    classes: Vec<ImportClass>,
+    number: i64,
+    today: NaiveDate,
+}
+
+/// What is needed of a class for every file.
+struct ImportClass {
+    id: ClassId,
+    class: OpenClass,
+    identity: SealingIdentity,
+    concepts: BTreeSet<ConceptId>,
+}
+
+fn faulty(error: impl std::fmt::Display) -> DeskError {
+    DeskError::Faulty(error.to_string())
+}
+
+/// Opens hand-ins of the classes of a desk.
+pub struct Opener {
+    identities: Vec<SealingIdentity>,
+}
+
+impl Opener {
+    /// Opens one file.
+    ///
+    /// # Errors
+    /// [`Refusal`], by name.
+    pub fn open(&self, bytes: Result<impl Read, Refusal>) -> Result<OpenedHandIn, Refusal> {
+        open_hand_in(bytes?, &self.identities, &HAND_IN_CAPS)
+    }
+}
+
+impl<'a> Import<'a> {
+    /// Opens an import in the desk's journal.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn begin(desk: &'a DeskStore, today: NaiveDate) -> Result<Self, DeskError> {
+        let mut classes = Vec::new();
+        for row in desk.classes()? {
+            let class = open_class(desk, &row.id)?;
+            classes.push(ImportClass {
+                id: ClassId::new(row.id).map_err(faulty)?,
+                identity: SealingIdentity::from_identity_file(&class.row.sealing_identity)?,
+                concepts: (class.facts.concepts.values())
+                    .map(|concept| concept.id.clone())
+                    .collect(),
+                class,
+            });
+        }
+        Ok(Self {
+            desk,
+            classes,
+            number: desk.begin_import(today)?,
+            today,
+        })
+    }
+
+    /// What opens the files of this import, on another thread if need be: half
+    /// of the work on a file is done before the desk is asked.
+    #[must_use]
+    pub fn opener(&self) -> Opener {
+        Opener {
+            identities: (self.classes.iter())
+                .map(|class| class.identity.clone())
+                .collect(),
+        }
+    }
+
+    /// Takes one opened file in, and writes its line of the account. What it brings
+    /// is on disk when this returns; a refused file changes nothing.
+    ///
+    /// # Errors
+    /// The store's; never for what stands in the file.
+    pub fn take(
+        &self,
+        file_name: &str,
+        opened: Result<OpenedHandIn, Refusal>,
+    ) -> Result<FileReport, DeskError> {
+        self.desk.together(|| {
+            let account = self.judge(file_name, opened)?;
+            let class = account.1;
+            let account = account.0;
+            self.desk.add_import_file(
+                self.number,
+                &ImportFileRow {
+                    file_name: account.file_name.clone(),
+                    verdict: serde_json::to_string(&account.verdict).map_err(faulty)?,
+                    class,
+                    seat: account.seat,
+                    new_entries: account.new_entries,
+                    flags: serde_json::to_string(&account.flags).map_err(faulty)?,
+                },
+            )?;
+            Ok(account)
+        })
+    }
+
+    /// Closes the import and gives its whole account.
+    ///
+    /// # Errors
+    /// The store's.
+    pub fn end(self, cancelled: bool) -> Result<ImportReport, DeskError> {
+        if cancelled {
+            self.desk.mark_import(self.number, true, false)?;
+        }
+        imports(self.desk)?
+            .into_iter()
+            .find(|import| import.import == self.number)
+            .ok_or(DeskError::NotFound("import"))
+    }
+
+    fn judge(
+        &self,
+        file_name: &str,
+        opened: Result<OpenedHandIn, Refusal>,
+    ) -> Result<(FileReport, Option<String>), DeskError> {
+        let refused = |refusal: Refusal| FileReport {
+            file_name: file_name.to_owned(),
+            verdict: Verdict::Refused { refusal },
+            seat: None,
+            name: None,
+            class_title: None,
+            new_entries: 0,
+            flags: Vec::new(),
+        };
+        let opened = match opened {
+            Ok(opened) => opened,
+            Err(refusal) => return Ok((refused(refusal), None)),
+        };
+        let Some(class) = (self.classes.iter()).find(|class| class.id == *opened.class_id()) else {
+            return Ok((refused(Refusal::WrongClass), None));
+        };
+        let id = Some(class.id.as_str().to_owned());
+        let seat = (class.class.seats.iter()).find(|seat| seat.token == opened.seat().as_str());
+        let known = match seat {
+            Some(seat) => self.desk.devices_of(class.id.as_str(), seat.number)?,
+            None => Vec::new(),
+        };
+        let (checked, seat) = match (self.check(class, opened, &known)?, seat) {
+            (Ok(checked), Some(seat)) => (checked, seat),
+            (checked, _) => {
+                let mut account = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
+                account.class_title = Some(class.class.row.title.clone());
+                return Ok((account, id));
+            }
+        };
+        let (flags, verdict, new_entries) = match checked {
+            Checked::Held(held) => {
+                let contents = [held.json(), held.packed()];
+                let first = DeviceState::Quarantined;
+                self.keep(class, seat.number, held.content(), contents, first, &known)?;
+                (held.flags().to_vec(), Verdict::Quarantined, 0)
+            }
+            Checked::Taken(taken) => {
+                let flags = taken.flags().to_vec();
+                let (verdict, new_entries) = self.merge(class, seat.number, taken, &known)?;
+                (flags, verdict, new_entries)
+            }
+        };
+        let account = FileReport {
+            file_name: file_name.to_owned(),
+            verdict,
+            seat: Some(seat.number),
+            name: seat.name.clone(),
+            class_title: Some(class.class.row.title.clone()),
+            new_entries,
+            flags,
+        };
+        Ok((account, id))
+    }
+
+    fn check(
+        &self,
+        class: &ImportClass,
+        opened: OpenedHandIn,
+        known: &[DeviceRow],
+    ) -> Result<Result<Checked, Refusal>, DeskError> {
+        let mut keys = BTreeSet::new();
+        for device in known {
+            if device.state == DeviceState::Accepted {
+                keys.insert(PublicKey::new(device.signing_key.clone()).map_err(faulty)?);
+            }
+        }
+        // Only the seat that it says it is from is looked up.
+        let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
+        if (class.class.seats.iter()).any(|seat| seat.token == opened.seat().as_str()) {
+            seats.insert(opened.seat().clone(), keys);
+        }
+        let year = &class.class.facts.year;
+        Ok(opened.check(
+            &HandInExpectations {
+                class_id: &class.id,
+                first_day: year.first_day,
+                last_day: year.last_day,
+                seats: &seats,
+                concepts: &class.concepts,
+            },
+            self.today,
+        ))
+    }
+
+    /// Keeps a hand-in that counts, and adds what it brings to the reports.
+    fn merge(
+        &self,
+        class: &ImportClass,
+        seat: u32,
+        taken: CheckedHandIn,
+        known: &[DeviceRow],
+    ) -> Result<(Verdict, usize), DeskError> {
+        let contents = [taken.json(), taken.packed()];
+        let first = DeviceState::Accepted;
+        let Some(before) = self.keep(class, seat, taken.content(), contents, first, known)? else {
+            return Ok((Verdict::Known, 0));
+        };
+        let revision = taken.content().revision;
+        let new_entries = derive::add(self.desk, class.id.as_str(), seat, taken.into_record())?;
+        let verdict = match before.newest_revision {
+            None if new_entries > 0 || !before.device_known => Verdict::New,
+            Some(newest) if newest > revision => Verdict::Older,
+            _ => Verdict::Updated,
+        };
+        Ok((verdict, new_entries))
+    }
+
+    /// Keeps a hand-in as it came; nothing when exactly this one is kept already.
+    /// A device not known before begins in the state `first`.
+    fn keep(
+        &self,
+        class: &ImportClass,
+        seat: u32,
+        content: &HandIn,
+        [json, packed]: [&[u8]; 2],
+        first: DeviceState,
+        known: &[DeviceRow],
+    ) -> Result<Option<Before>, DeskError> {
+        let id = class.id.as_str();
+        let content_hash: String = Sha256::digest(json)
+            .iter()
+            .map(|byte| format!("{byte:02x}"))
+            .collect();
+        let (device, key) = (content.device.as_str(), content.device_key.as_str());
+        let known_state = known
+            .iter()
+            .find(|row| row.device == device && row.signing_key == key)
+            .map(|row| row.state);
+        let newest_revision = self.desk.newest_revision(id, seat, device, key)?;
+        if self.desk.has_hand_in(id, seat, &content_hash)? {
+            return Ok(None);
+        }
+        self.desk.keep_hand_in(
+            id,
+            &HandInKept {
+                import: self.number,
+                seat,
+                device: device.to_owned(),
+                signing_key: key.to_owned(),
+                revision: content.revision,
+                made_on: content.made_on,
+                content_hash,
+                content: packed.to_vec(),
+            },
+        )?;
+        self.desk.put_device(
+            id,
+            &DeviceRow {
+                seat,
+                device: device.to_owned(),
+                signing_key: key.to_owned(),
+                recipient: content.device_recipient.as_str().to_owned(),
+                state: known_state.unwrap_or(first),
+                first_seen_on: self.today,
+            },
+        )?;
+        Ok(Some(Before {
+            newest_revision,
+            device_known: known_state.is_some(),
+        }))
+    }
+}
+
+/// What the desk knew of a device before a hand-in of it came.
+struct Before {
+    newest_revision: Option<u32>,
+    device_known: bool,
+}
+
+/// The journal of imports, newest first.
+///
+/// # Errors
+/// The store's.
+pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
+    let mut titles = BTreeMap::new();
+    let mut names = BTreeMap::new();
+    for class in desk.classes()? {
+        for seat in desk.seats(&class.id)? {
+            names.insert((class.id.clone(), seat.number), seat.name);
+        }
+        titles.insert(class.id.clone(), class.title);
+    }
+    desk.imports()?
+        .into_iter()
+        .map(|(import, made_on, cancelled, undone)| {
+            let files = desk
+                .import_files(import)?
+                .into_iter()
+                .map(|file| {
+                    let flags: Vec<Flag> = serde_json::from_str(&file.flags).map_err(faulty)?;
+                    Ok(FileReport {
+                        file_name: file.file_name,
+                        verdict: serde_json::from_str(&file.verdict).map_err(faulty)?,
+                        name: file
+                            .class
+                            .clone()
+                            .zip(file.seat)
+                            .and_then(|key| names.get(&key).cloned().flatten()),
+                        class_title: file.class.and_then(|class| titles.get(&class).cloned()),
+                        seat: file.seat,
+                        new_entries: file.new_entries,
+                        flags,
+                    })
+                })
+                .collect::<Result<_, DeskError>>()?;
+            Ok(ImportReport {
+                import,
+                made_on,
+                files,
+                cancelled,
+                undone,
+            })
+        })
+        .collect()
+}
+
+/// Undoes the last import that still stands: its hand-ins are let go and the
+/// reports derived anew from those that stay. The files themselves are where
+/// they were, and can be imported again.
+///
+/// # Errors
+/// [`DeskError::NotFound`] when there is none, or the store's.
+pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
+    desk.together(|| {
+        let (import, _, cancelled, _) = desk
+            .imports()?
+            .into_iter()
+            .find(|(_, _, _, undone)| !undone)
+            .ok_or(DeskError::NotFound("import"))?;
+        for (class, seat) in desk.drop_hand_ins(import)? {
+            derive::derive(desk, &class, seat)?;
+        }
+        desk.mark_import(import, cancelled, true)?;
+        Ok(())
+    })
+}
+
+/// Decides about a device that claims a seat with a key of its own; without a
+/// decision it is held again. Put aside, it can still be accepted later; nothing
+/// of it is thrown away.
+///
+/// # Errors
+/// [`DeskError::NotFound`], or the store's.
+pub fn decide_device(
+    desk: &DeskStore,
+    class: &OpenClass,
+    seat: u32,
+    device: &str,
+    accept: Option<bool>,
+) -> Result<(), DeskError> {
+    desk.together(|| {
+        let mut found = false;
+        for mut row in desk.devices(&class.row.id)? {
+            let decided = row.state == DeviceState::Accepted && accept.is_some();
+            if row.seat == seat && row.device == device && !decided {
+                row.state = match accept {
+                    Some(true) => DeviceState::Accepted,
+                    Some(false) => DeviceState::Rejected,
+                    None => DeviceState::Quarantined,
+                };
+                desk.put_device(&class.row.id, &row)?;
+                found = true;
+            }
+        }
+        if !found {
+            return Err(DeskError::NotFound("device"));
+        }
+        derive::derive(desk, &class.row.id, seat)?;
+        Ok(())
+    })
+}

@@ -1,0 +1,12 @@
+//! Files: import of hand-ins, class packs, class keys, quarantined devices.
+
+mod class_key;
+pub(crate) mod derive;
+mod import;
+mod pack;
+mod views;
+
+pub use class_key::{export_class, import_class, read_class_key};
+pub use import::{Import, Opener, decide_device, imports, undo_import};
+pub use pack::{MadePack, make_class_pack};
+pub use views::*;

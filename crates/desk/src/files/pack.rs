@@ -1,0 +1,194 @@
+//! The class pack.
+
+use crate::class::OpenClass;
+use crate::class::pack_stamp::{accepted_devices, stamp};
+use crate::error::{DeskError, faulty};
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use surefoot_catalogue::ConceptId;
+use surefoot_exchange::{
+    Assignment, ClassPack, ConceptWords, PERSONAL_FORMAT, PackConcept, PackRotation,
+    PersonalAssignments, Recipient, SealedForSeat, SealingIdentity, SigningKey, seal_personal,
+    sign_pack,
+};
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::AssignmentRow;
+
+/// A class pack as a file.
+pub struct MadePack {
+    /// The suggested name.
+    pub file_name: String,
+    /// The file.
+    pub bytes: Vec<u8>,
+    /// Its version.
+    pub version: u32,
+}
+
+fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
+    Ok(Assignment {
+        id: AssignmentId::new(row.id.clone()).map_err(faulty)?,
+        concepts: row
+            .concepts
+            .iter()
+            .map(|c| ConceptId::new(c.clone()).map_err(faulty))
+            .collect::<Result<_, _>>()?,
+        items_each: row.items_each,
+        from: row.from,
+        due: row.due,
+    })
+}
+
+/// Makes the next version of the class pack and notes it in the desk.
+///
+/// Assignments that were due before `today` stay out.
+///
+/// # Errors
+/// Returns [`DeskError::Refused`] when the class breaks the format's bounds.
+pub fn make_class_pack(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+) -> Result<MadePack, DeskError> {
+    let facts = &class.facts;
+    let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
+    let key = SigningKey::from_seed(&class.row.signing_seed);
+    let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity)?;
+    let version = class.row.pack_version + 1;
+    let concept_id = |c: &String| ConceptId::new(c.clone()).map_err(faulty);
+    let standing: Vec<AssignmentRow> = desk
+        .assignments(&class.row.id)?
+        .into_iter()
+        .filter(|a| a.due >= today)
+        .filter_map(|mut a| {
+            // A concept that has left the rotation is in no pack.
+            a.concepts.retain(|c| facts.concepts.contains_key(c));
+            (!a.concepts.is_empty()).then_some(a)
+        })
+        .collect();
+    let mut concepts = Vec::new();
+    for concept in facts.rotation.days().iter().flatten() {
+        let known = facts
+            .concepts
+            .get(concept)
+            .ok_or(DeskError::NotFound("concept"))?;
+        concepts.push(PackConcept {
+            id: known.id.clone(),
+            strand: known.strand,
+            grade: known.grade,
+            en: ConceptWords {
+                title: known.title.en.clone(),
+                i_can: known.i_can.en.clone(),
+            },
+            es: ConceptWords {
+                title: known.title.es.clone(),
+                i_can: known.i_can.es.clone(),
+            },
+            prerequisites: known.prerequisites.clone(),
+        });
+    }
+    concepts.sort_by(|a, b| a.id.cmp(&b.id));
+    let exercises: Vec<OwnExercise> = facts
+        .own_exercises
+        .iter()
+        .filter(|(concept, _)| facts.concepts.contains_key(*concept))
+        .flat_map(|(_, all)| all.iter().cloned())
+        .collect();
+    let pack = ClassPack {
+        format: ClassPack::format_for(&exercises),
+        class_id: id.clone(),
+        version,
+        issued_on: today,
+        title: facts.title.clone(),
+        year: facts.year.clone(),
+        rotation: PackRotation {
+            first_day: None,
+            days: facts
+                .rotation
+                .days()
+                .iter()
+                .map(|day| day.iter().map(concept_id).collect())
+                .collect::<Result<_, _>>()?,
+        },
+        taught_from: facts
+            .taught_from
+            .iter()
+            .filter(|(c, _)| facts.concepts.contains_key(*c))
+            .map(|(c, date)| Ok((concept_id(c)?, *date)))
+            .collect::<Result<_, DeskError>>()?,
+        concepts,
+        assignments: standing
+            .iter()
+            .filter(|a| a.whole_class)
+            .map(on_the_wire)
+            .collect::<Result<_, _>>()?,
+        sealed: sealed(desk, class, &id, &key, version, &standing)?,
+        exercises,
+        practice: class.row.practice,
+        class_recipient: identity.recipient(),
+        teacher_key: key.public(),
+    };
+    let bytes = sign_pack(&pack, &key)?;
+    desk.put_pack(&class.row.id, version, &stamp(desk, class)?)?;
+    Ok(MadePack {
+        file_name: format!("{}-{version}.sfclass", file_stem(&facts.title)),
+        bytes,
+        version,
+    })
+}
+
+/// Every device gets a sealed part, empty or not, once one assignment is personal,
+/// so its presence reveals nothing.
+fn sealed(
+    desk: &DeskStore,
+    class: &OpenClass,
+    id: &ClassId,
+    key: &SigningKey,
+    version: u32,
+    standing: &[AssignmentRow],
+) -> Result<Vec<SealedForSeat>, DeskError> {
+    if standing.iter().all(|a| a.whole_class) {
+        return Ok(Vec::new());
+    }
+    let tokens: BTreeMap<u32, &str> = class
+        .seats
+        .iter()
+        .map(|s| (s.number, s.token.as_str()))
+        .collect();
+    let mut sealed = Vec::new();
+    for (seat, device, recipient) in accepted_devices(desk, class)? {
+        let Some(token) = tokens.get(&seat) else {
+            continue;
+        };
+        let personal = PersonalAssignments {
+            format: PERSONAL_FORMAT,
+            class_id: id.clone(),
+            seat: SeatToken::new((*token).to_owned()).map_err(faulty)?,
+            device: DeviceId::new(device).map_err(faulty)?,
+            pack_version: version,
+            assignments: standing
+                .iter()
+                .filter(|a| a.seats.contains(&seat))
+                .map(on_the_wire)
+                .collect::<Result<_, _>>()?,
+        };
+        let recipient = Recipient::new(recipient).map_err(faulty)?;
+        sealed.push(seal_personal(&personal, key, &recipient)?);
+    }
+    Ok(sealed)
+}
+
+/// Letters and digits of a title, for a file name.
+fn file_stem(title: &str) -> String {
+    let stem: String = title
+        .chars()
+        .map(|c| if c.is_alphanumeric() { c } else { '-' })
+        .collect();
+    let stem = stem.trim_matches('-').to_lowercase();
+    if stem.is_empty() {
+        "class".to_owned()
+    } else {
+        stem
+    }
+}

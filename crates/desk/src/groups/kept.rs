@@ -1,0 +1,388 @@
+//! Groups that were kept: the wishes, the day's groups, their pages, and the
+//! record afterwards.
+
+use super::plan::{HAS_IT_FROM, weakest_taught};
+use super::views::{
+    GroupChosen, GroupPage, GroupRecord, GroupView, GroupWishes, GroupsDesk, GroupsOfDay,
+    PageFirst, PageMember,
+};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::GroupMember;
+use crate::estimate::MisconceptionCount;
+use crate::estimate::{Reports, add_practice};
+use crate::sample::SampleExercise;
+use crate::sample::sample;
+use chrono::{Datelike, NaiveDate};
+use std::collections::{BTreeMap, BTreeSet};
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::Outcome;
+use surefoot_exercises::Level;
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{GroupRoomRow, ObservationRow, SmallGroupRow};
+
+/// Days with kept groups that are listed.
+const DAYS_LISTED: usize = 10;
+
+/// Groups of a day at most.
+const MOST_GROUPS: usize = 72;
+
+/// Seeds tried for an exercise that is not on the page yet.
+const TRIES_TO_DIFFER: u64 = 6;
+
+/// Misconceptions on a group's page at most.
+const MISCONCEPTIONS_SHOWN: usize = 4;
+
+/// What the Groups screen opens with.
+pub fn groups_desk(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<GroupsDesk, DeskError> {
+    let id = class.row.id.as_str();
+    let reports = Reports::read(desk, class, today)?;
+    let (keep_apart, keep_together) = desk.seat_pairs(id)?;
+    let mut wishes = GroupWishes {
+        keep_apart,
+        keep_together,
+        absent: desk.absences(id, today)?,
+        ..GroupWishes::default()
+    };
+    if let Some(room) = desk.group_room(id)? {
+        wishes.slots = room.slots;
+        wishes.groups_at_once = room.groups_at_once;
+        wishes.size_least = room.size_least;
+        wishes.size_most = room.size_most;
+    }
+    let kept = desk
+        .small_group_dates(id)?
+        .into_iter()
+        .take(DAYS_LISTED)
+        .map(|date| groups_of_day(desk, class, &reports, language, date))
+        .collect::<Result<_, DeskError>>()?;
+    Ok(GroupsDesk {
+        today,
+        seats: (0..class.seats.len())
+            .filter_map(|student| member(class, &reports, student, None))
+            .collect(),
+        wishes,
+        concepts: weakest_taught(class, &reports, today)
+            .into_iter()
+            .filter_map(|at| reports.concepts.get(at))
+            .map(|concept| class.facts.name(concept, language))
+            .collect(),
+        kept,
+    })
+}
+
+/// A student as a member of a group on a concept of the reports.
+pub(crate) fn member(
+    class: &OpenClass,
+    reports: &Reports,
+    student: usize,
+    concept: Option<usize>,
+) -> Option<GroupMember> {
+    let seat = class.seats.get(student)?;
+    Some(GroupMember {
+        seat: seat.number,
+        name: seat.name.clone(),
+        has_it: concept
+            .and_then(|at| reports.picture.chance(student, at))
+            .map(|chance| chance.mean()),
+    })
+}
+
+fn groups_of_day(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &Reports,
+    language: Language,
+    date: NaiveDate,
+) -> Result<GroupsOfDay, DeskError> {
+    let groups = desk.small_groups(&class.row.id, date)?;
+    let met: BTreeSet<(u32, &str)> = groups
+        .iter()
+        .flat_map(|g| g.seats.iter().map(|s| (*s, g.concept.as_str())))
+        .collect();
+    let records = desk
+        .observations(&class.row.id)?
+        .into_iter()
+        .filter(|seen| seen.date == date && met.contains(&(seen.seat, seen.concept.as_str())))
+        .map(|seen| GroupRecord {
+            seat: seen.seat,
+            concept: seen.concept,
+            has_it: seen.has_it,
+        })
+        .collect();
+    Ok(GroupsOfDay {
+        date,
+        groups: groups
+            .iter()
+            .map(|group| {
+                let at = reports.concepts.iter().position(|c| *c == group.concept);
+                GroupView {
+                    slot: group.slot,
+                    concept: class.facts.name(&group.concept, language),
+                    members: group
+                        .seats
+                        .iter()
+                        .filter_map(|seat| reports.seats.iter().position(|s| s == seat))
+                        .filter_map(|student| member(class, reports, student, at))
+                        .collect(),
+                }
+            })
+            .collect(),
+        records,
+    })
+}
+
+/// Keeps the wishes: the room and the pairs for good, the absences for `today`.
+pub fn keep_group_wishes(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+    wishes: &GroupWishes,
+) -> Result<(), DeskError> {
+    let known = |seat: u32| class.seats.iter().any(|s| s.number == seat);
+    let pairs = wishes.keep_apart.iter().chain(&wishes.keep_together);
+    if !pairs.clone().all(|(a, b)| known(*a) && known(*b))
+        || !wishes.absent.iter().all(|s| known(*s))
+    {
+        return Err(DeskError::NotFound("seat"));
+    }
+    if pairs.into_iter().any(|(a, b)| a == b) {
+        return Err(DeskError::invalid(Field::Groups, Rule::Contradiction));
+    }
+    let id = class.row.id.as_str();
+    desk.together(|| {
+        desk.put_group_room(
+            id,
+            &GroupRoomRow {
+                slots: wishes.slots,
+                groups_at_once: wishes.groups_at_once,
+                size_least: wishes.size_least,
+                size_most: wishes.size_most,
+            },
+        )?;
+        desk.put_seat_pairs(id, &wishes.keep_apart, &wishes.keep_together)?;
+        desk.put_absences(id, today, &wishes.absent)?;
+        Ok(())
+    })
+}
+
+/// Keeps the groups of a day, in place of any kept before; empty groups are
+/// left out, and an empty list removes the day.
+pub fn keep_groups(
+    desk: &DeskStore,
+    class: &OpenClass,
+    date: NaiveDate,
+    groups: &[GroupChosen],
+) -> Result<(), DeskError> {
+    if groups.len() > MOST_GROUPS {
+        return Err(DeskError::invalid(Field::Groups, Rule::TooMany));
+    }
+    let mut rows = Vec::new();
+    for group in groups.iter().filter(|g| !g.seats.is_empty()) {
+        if !class.facts.concepts.contains_key(&group.concept) {
+            return Err(DeskError::NotFound("concept"));
+        }
+        if !group
+            .seats
+            .iter()
+            .all(|seat| class.seats.iter().any(|s| s.number == *seat))
+        {
+            return Err(DeskError::NotFound("seat"));
+        }
+        rows.push(SmallGroupRow {
+            slot: group.slot,
+            concept: group.concept.clone(),
+            seats: group.seats.clone(),
+        });
+    }
+    rows.sort_by_key(|group| group.slot);
+    desk.together(|| desk.put_small_groups(&class.row.id, date, &rows))?;
+    Ok(())
+}
+
+/// Records after a group whether a student has the concept or needs more;
+/// `None` removes the record. It counts in the estimate as a result.
+pub fn record_group(
+    desk: &DeskStore,
+    class: &OpenClass,
+    date: NaiveDate,
+    seat: u32,
+    concept: &str,
+    has_it: Option<bool>,
+) -> Result<(), DeskError> {
+    if !class.seats.iter().any(|s| s.number == seat) {
+        return Err(DeskError::NotFound("seat"));
+    }
+    if !class.facts.concepts.contains_key(concept) {
+        return Err(DeskError::NotFound("concept"));
+    }
+    match has_it {
+        Some(has_it) => desk.put_observation(
+            &class.row.id,
+            &ObservationRow {
+                seat,
+                date,
+                concept: concept.to_owned(),
+                rating: None,
+                has_it,
+            },
+        )?,
+        None => desk.drop_observation(&class.row.id, seat, date, concept)?,
+    }
+    Ok(())
+}
+
+/// The page of a group: members, missing prerequisites, common misconceptions,
+/// exercises from entry to stretch level.
+pub fn group_page(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    concept: &str,
+    seats: &[u32],
+) -> Result<GroupPage, DeskError> {
+    let reports = Reports::read(desk, class, today)?;
+    let at = reports
+        .concepts
+        .iter()
+        .position(|c| c == concept)
+        .ok_or(DeskError::NotFound("concept"))?;
+    let known = class
+        .facts
+        .concepts
+        .get(concept)
+        .ok_or(DeskError::NotFound("concept"))?;
+    let students: Vec<usize> = seats
+        .iter()
+        .map(|seat| {
+            let found = reports.seats.iter().position(|s| s == seat);
+            found.ok_or(DeskError::NotFound("seat"))
+        })
+        .collect::<Result<_, _>>()?;
+    let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();
+    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+        if found.concept == concept && seats.contains(&found.seat) {
+            *misconceptions.entry(found.code).or_default() += found.times;
+        }
+    }
+    let mut misconceptions: Vec<MisconceptionCount> = misconceptions
+        .into_iter()
+        .map(|(code, count)| MisconceptionCount { code, count })
+        .collect();
+    misconceptions.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
+    misconceptions.truncate(MISCONCEPTIONS_SHOWN);
+    let wished: Vec<String> = misconceptions.iter().map(|m| m.code.clone()).collect();
+    let first = known
+        .prerequisites
+        .iter()
+        .filter_map(|before| {
+            let place = reports.concepts.iter().position(|c| c == before.as_str())?;
+            let lacking: Vec<GroupMember> = students
+                .iter()
+                .filter(|student| {
+                    let chance = reports.picture.chance(**student, place);
+                    chance.is_some_and(|c| c.need(HAS_IT_FROM) >= 0.5)
+                })
+                .filter_map(|student| member(class, &reports, *student, Some(place)))
+                .collect();
+            (!lacking.is_empty()).then(|| PageFirst {
+                concept: class.facts.name(before.as_str(), language),
+                lacking,
+            })
+        })
+        .collect();
+    let seed = u64::from(today.num_days_from_ce().unsigned_abs());
+    let exercises = exercises(class.facts.own_of(concept), concept, seed, &wished);
+    Ok(GroupPage {
+        concept: class.facts.name(concept, language),
+        grade: known.grade,
+        members: students
+            .iter()
+            .filter_map(|student| page_member(class, &reports, *student, at))
+            .collect(),
+        misconceptions,
+        first,
+        exercises,
+    })
+}
+
+/// Exercises from entry to stretch level, all different as far as the
+/// generator allows.
+fn exercises(
+    own: &[OwnExercise],
+    concept: &str,
+    seed: u64,
+    wished: &[String],
+) -> Vec<SampleExercise> {
+    let mut found: Vec<SampleExercise> = Vec::new();
+    for (level, nth) in [
+        Level::Entry,
+        Level::Expected,
+        Level::Expected,
+        Level::Stretch,
+    ]
+    .into_iter()
+    .zip(0_u64..)
+    {
+        let made = (0..TRIES_TO_DIFFER).filter_map(|at| {
+            sample(
+                own,
+                concept,
+                level,
+                seed * 1000 + nth * 200 + at * 25,
+                wished,
+            )
+        });
+        let mut last = None;
+        for exercise in made {
+            if !found.iter().any(|f| f.item.prompt == exercise.item.prompt) {
+                last = Some(exercise);
+                break;
+            }
+            last.get_or_insert(exercise);
+        }
+        found.extend(last);
+    }
+    found
+}
+
+fn page_member(
+    class: &OpenClass,
+    reports: &Reports,
+    student: usize,
+    concept: usize,
+) -> Option<PageMember> {
+    let seat = class.seats.get(student)?;
+    let id = reports.concepts.get(concept)?;
+    let own = || {
+        reports
+            .check_ins
+            .iter()
+            .filter(|r| r.seat == seat.number && r.concept == *id)
+    };
+    let mut practice = [0; 3];
+    for count in reports
+        .practice
+        .iter()
+        .filter(|r| r.seat == seat.number && r.concept == *id)
+    {
+        add_practice(&mut practice, count);
+    }
+    Some(PageMember {
+        seat: seat.number,
+        name: seat.name.clone(),
+        has_it: reports.picture.chance(student, concept).map(|c| c.mean()),
+        rating: own().filter_map(|r| r.confidence).next_back(),
+        outcome: own()
+            .filter_map(|r| r.outcome)
+            .rfind(|o| *o != Outcome::NotDone),
+        practice,
+    })
+}

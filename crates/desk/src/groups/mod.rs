@@ -1,0 +1,9 @@
+//! Small groups: suggested, edited, kept, and recorded.
+
+mod kept;
+mod plan;
+mod views;
+
+pub use kept::{group_page, groups_desk, keep_group_wishes, keep_groups, record_group};
+pub use plan::{GroupEffort, plan as plan_groups, score_groups, suggest_groups};
+pub use views::*;

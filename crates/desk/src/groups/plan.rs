@@ -1,0 +1,423 @@
+//! Small groups: who would gain most by sitting together on what.
+
+use super::kept::member;
+use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::GroupMember;
+use crate::estimate::Reports;
+use chrono::NaiveDate;
+use std::collections::BTreeSet;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::groups::{
+    ExactLimits, GroupPlan, GroupProblem, Limits, PlannedGroup, Violation, WeightRule, plan_groups,
+    weights,
+};
+use surefoot_store::DeskStore;
+
+/// Probability of a right answer from which a student counts as having a concept.
+pub(crate) const HAS_IT_FROM: f64 = 0.6;
+
+/// Most weak concepts that are planned for.
+const CONCEPTS_PLANNED: usize = 15;
+
+/// Value of each student placed at least once.
+const COVERAGE: u32 = 300;
+
+/// Slots, groups at once, and students of a group at most.
+const MOST: [usize; 3] = [6, 12, 12];
+
+/// How much computing a suggestion may take.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum GroupEffort {
+    /// Only the search: immediate, with a rough bound.
+    Quick,
+    /// The exact model too: about a second, for a proof or a small gap.
+    Proven,
+}
+
+/// Suggests groups on the weakest concepts that have been taught.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for wishes that contradict one another.
+pub fn suggest_groups(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    wishes: &GroupWishes,
+) -> Result<GroupsView, DeskError> {
+    plan(desk, class, language, today, wishes, GroupEffort::Quick)
+}
+
+/// [`suggest_groups`] with a choice of effort.
+pub fn plan(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    wishes: &GroupWishes,
+    effort: GroupEffort,
+) -> Result<GroupsView, DeskError> {
+    let room = Room::of(desk, class, today, wishes, &BTreeSet::new())?;
+    let limits = Limits {
+        exact: (effort == GroupEffort::Proven).then(ExactLimits::default),
+        ..Limits::default()
+    };
+    let plan = plan_groups(&room.problem, &limits)
+        .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
+    let best = best_at_most(&plan);
+    Ok(room.view(class, language, &plan.groups, best))
+}
+
+/// Scores groups that were edited by hand: what they are worth, whom they
+/// leave out, which rules they break. `best_at_most` is the suggestion's.
+///
+/// # Errors
+/// Returns [`DeskError::NotFound`] for a seat or concept that is not there,
+/// [`DeskError::Invalid`].
+pub fn score_groups(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    wishes: &GroupWishes,
+    groups: &[GroupChosen],
+    best_at_most: u64,
+) -> Result<GroupsView, DeskError> {
+    let chosen: BTreeSet<&str> = groups.iter().map(|g| g.concept.as_str()).collect();
+    let room = Room::of(desk, class, today, wishes, &chosen)?;
+    let planned = groups
+        .iter()
+        .map(|group| room.planned(group))
+        .collect::<Result<Vec<_>, DeskError>>()?;
+    Ok(room.view(class, language, &planned, best_at_most))
+}
+
+/// An upper bound for the value of every plan, from the proven gap of this one.
+#[expect(
+    clippy::cast_precision_loss,
+    clippy::cast_possible_truncation,
+    clippy::cast_sign_loss,
+    reason = "values stay far below 2^52, and the bound is never below the value"
+)]
+fn best_at_most(plan: &GroupPlan) -> u64 {
+    if plan.proven_gap <= 0.0 {
+        plan.value
+    } else if plan.proven_gap >= 1.0 {
+        u64::from(u32::MAX)
+    } else {
+        (plan.value as f64 / (1.0 - plan.proven_gap)).round() as u64
+    }
+}
+
+/// The class as the planner sees it.
+struct Room {
+    reports: Reports,
+    /// Places in `reports.concepts` of the planner's concepts.
+    concepts: Vec<usize>,
+    problem: GroupProblem,
+}
+
+impl Room {
+    fn of(
+        desk: &DeskStore,
+        class: &OpenClass,
+        today: NaiveDate,
+        wishes: &GroupWishes,
+        wanted: &BTreeSet<&str>,
+    ) -> Result<Self, DeskError> {
+        let given = [wishes.slots, wishes.groups_at_once, wishes.size_most];
+        if given.iter().zip(MOST).any(|(n, most)| *n == 0 || *n > most)
+            || wishes.size_least == 0
+            || wishes.size_least > wishes.size_most
+        {
+            return Err(DeskError::invalid(Field::Groups, Rule::Range));
+        }
+        let reports = Reports::read(desk, class, today)?;
+        let mut concepts = weakest_taught(class, &reports, today);
+        concepts.truncate(CONCEPTS_PLANNED);
+        for concept in wanted {
+            let at = reports
+                .concepts
+                .iter()
+                .position(|c| c == concept)
+                .ok_or(DeskError::NotFound("concept"))?;
+            if !concepts.contains(&at) {
+                concepts.push(at);
+            }
+        }
+        let need = need(&reports, &concepts);
+        let prerequisites = prerequisites(class, &reports, &concepts);
+        let seat_at = |seat: u32| reports.seats.iter().position(|s| *s == seat);
+        let pairs = |seats: &[(u32, u32)]| -> Vec<(usize, usize)> {
+            seats
+                .iter()
+                .filter_map(|(a, b)| Some((seat_at(*a)?, seat_at(*b)?)))
+                .filter(|(a, b)| a != b)
+                .collect()
+        };
+        let problem = GroupProblem {
+            weights: weights(&need, &prerequisites, &WeightRule::default()),
+            concepts: concepts.len(),
+            slots: wishes.slots,
+            groups_per_slot: wishes.groups_at_once,
+            size_min: wishes.size_least,
+            size_max: wishes.size_most,
+            copies: 2,
+            prerequisites,
+            apart: pairs(&wishes.keep_apart),
+            join: pairs(&wishes.keep_together),
+            absent: wishes
+                .absent
+                .iter()
+                .filter_map(|seat| seat_at(*seat))
+                .flat_map(|student| (0..wishes.slots).map(move |slot| (student, slot)))
+                .collect(),
+            coverage: COVERAGE,
+        };
+        Ok(Self {
+            reports,
+            concepts,
+            problem,
+        })
+    }
+
+    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
+        let concept = self
+            .concepts
+            .iter()
+            .position(|at| self.reports.concepts.get(*at) == Some(&group.concept))
+            .ok_or(DeskError::NotFound("concept"))?;
+        let seats: BTreeSet<u32> = group.seats.iter().copied().collect();
+        let members = seats
+            .into_iter()
+            .map(|seat| {
+                self.reports
+                    .seats
+                    .iter()
+                    .position(|s| *s == seat)
+                    .ok_or(DeskError::NotFound("seat"))
+            })
+            .collect::<Result<_, _>>()?;
+        Ok(PlannedGroup {
+            slot: group.slot,
+            concept,
+            members,
+        })
+    }
+
+    /// Whether a student who is there needs something that is planned for.
+    fn in_need(&self, student: usize) -> bool {
+        let there = (0..self.problem.slots).any(|slot| self.problem.present(student, slot));
+        let needs = self
+            .problem
+            .weights
+            .get(student)
+            .is_some_and(|own| own.iter().any(|w| *w > 0));
+        there && needs
+    }
+
+    fn view(
+        &self,
+        class: &OpenClass,
+        language: Language,
+        groups: &[PlannedGroup],
+        best: u64,
+    ) -> GroupsView {
+        let placed: BTreeSet<usize> = groups
+            .iter()
+            .flat_map(|g| g.members.iter().copied())
+            .collect();
+        let value = self.problem.value(groups);
+        let in_need: Vec<usize> = (0..self.reports.seats.len())
+            .filter(|student| self.in_need(*student))
+            .collect();
+        let concept = |at: usize| {
+            let index = *self.concepts.get(at)?;
+            Some(
+                class
+                    .facts
+                    .name(self.reports.concepts.get(index)?, language),
+            )
+        };
+        GroupsView {
+            groups: groups
+                .iter()
+                .filter_map(|group| {
+                    Some(GroupView {
+                        slot: group.slot,
+                        concept: concept(group.concept)?,
+                        members: group
+                            .members
+                            .iter()
+                            .filter_map(|s| self.member(class, *s, Some(group.concept)))
+                            .collect(),
+                    })
+                })
+                .collect(),
+            unplaced: in_need
+                .iter()
+                .filter(|student| !placed.contains(student))
+                .filter_map(|student| self.member(class, *student, None))
+                .collect(),
+            in_need: in_need.len(),
+            value,
+            best_at_most: best.max(value),
+            proven_gap: gap(value, best),
+            faults: self
+                .problem
+                .violations(groups)
+                .into_iter()
+                .map(|violation| self.fault(class, &violation, &concept))
+                .collect(),
+        }
+    }
+
+    fn member(
+        &self,
+        class: &OpenClass,
+        student: usize,
+        concept: Option<usize>,
+    ) -> Option<GroupMember> {
+        let concept = concept.and_then(|at| self.concepts.get(at)).copied();
+        member(class, &self.reports, student, concept)
+    }
+
+    fn fault(
+        &self,
+        class: &OpenClass,
+        violation: &Violation,
+        name: &impl Fn(usize) -> Option<surefoot_record::ConceptName>,
+    ) -> GroupFault {
+        use GroupFaultKind as Kind;
+        let (kind, students, slot, concept): (Kind, Vec<usize>, Option<usize>, Option<usize>) =
+            match violation {
+                Violation::Unknown(group) => (
+                    Kind::NoSuchSlot,
+                    Vec::new(),
+                    Some(group.slot),
+                    Some(group.concept),
+                ),
+                Violation::Size(group) => (
+                    Kind::Size,
+                    group.members.clone(),
+                    Some(group.slot),
+                    Some(group.concept),
+                ),
+                Violation::NotNeeded { student, concept } => {
+                    (Kind::NotNeeded, vec![*student], None, Some(*concept))
+                }
+                Violation::Absent { student, slot } => {
+                    (Kind::Absent, vec![*student], Some(*slot), None)
+                }
+                Violation::TwiceInSlot { student, slot } => {
+                    (Kind::TwiceInSlot, vec![*student], Some(*slot), None)
+                }
+                Violation::TwiceOnConcept { student, concept } => {
+                    (Kind::TwiceOnConcept, vec![*student], None, Some(*concept))
+                }
+                Violation::Together(a, b) => (Kind::Apart, vec![*a, *b], None, None),
+                Violation::Split { pair, slot } => {
+                    (Kind::Split, vec![pair.0, pair.1], Some(*slot), None)
+                }
+                Violation::TooManyGroups { slot } => {
+                    (Kind::TooManyGroups, Vec::new(), Some(*slot), None)
+                }
+                Violation::TooManyCopies { slot, concept } => {
+                    (Kind::TooManyCopies, Vec::new(), Some(*slot), Some(*concept))
+                }
+            };
+        GroupFault {
+            kind,
+            students: students
+                .into_iter()
+                .filter_map(|student| self.member(class, student, None))
+                .collect(),
+            slot,
+            concept: concept.and_then(name),
+        }
+    }
+}
+
+/// The share of the best possible worth that a plan may miss.
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "plan values stay far below 2^52"
+)]
+fn gap(value: u64, best: u64) -> f64 {
+    if best <= value {
+        0.0
+    } else {
+        (best - value) as f64 / best as f64
+    }
+}
+
+/// Places of the concepts that have been taught and reported on, weakest first.
+pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveDate) -> Vec<usize> {
+    reports
+        .picture
+        .ranking
+        .iter()
+        .copied()
+        .filter(|index| {
+            reports
+                .concepts
+                .get(*index)
+                .is_some_and(|c| class.facts.phase(c, today) != Phase::Preview)
+                && reports
+                    .picture
+                    .concepts
+                    .get(*index)
+                    .is_some_and(|e| e.raters > 0)
+        })
+        .collect()
+}
+
+/// The probability that each student needs each concept; 0 for a
+/// student without a report.
+fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
+    let known: BTreeSet<u32> = reports
+        .check_ins
+        .iter()
+        .map(|r| r.seat)
+        .chain(reports.practice.iter().map(|r| r.seat))
+        .chain(reports.observations.iter().map(|r| r.seat))
+        .collect();
+    (0..reports.seats.len())
+        .map(|student| {
+            let has_reported = reports
+                .seats
+                .get(student)
+                .is_some_and(|s| known.contains(s));
+            concepts
+                .iter()
+                .map(|concept| match reports.picture.chance(student, *concept) {
+                    Some(chance) if has_reported => chance.need(HAS_IT_FROM),
+                    _ => 0.0,
+                })
+                .collect()
+        })
+        .collect()
+}
+
+fn prerequisites(class: &OpenClass, reports: &Reports, concepts: &[usize]) -> Vec<(usize, usize)> {
+    let id = |at: usize| {
+        concepts
+            .get(at)
+            .and_then(|index| reports.concepts.get(*index))
+    };
+    let mut found = Vec::new();
+    for after in 0..concepts.len() {
+        let Some(known) = id(after).and_then(|c| class.facts.concepts.get(c)) else {
+            continue;
+        };
+        for before in 0..concepts.len() {
+            if id(before).is_some_and(|c| known.prerequisites.iter().any(|p| p.as_str() == c)) {
+                found.push((before, after));
+            }
+        }
+    }
+    found
+}

@@ -1,0 +1,119 @@
+//! The teacher's own concepts: those of a file that the teacher picked.
+
+use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
+use crate::class::concepts::with_built_in;
+use crate::class::{OpenClass, open_class};
+use crate::error::{DeskError, Field, Rule, faulty};
+use chrono::NaiveDate;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::catalogue_file::{
+    CatalogueReading, ConceptDraft, Held, concepts_of, read_catalogue,
+};
+use surefoot_catalogue::table::LineRefused;
+use surefoot_record::Class;
+use surefoot_store::DeskStore;
+use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
+
+/// The own concepts of a class in a line each.
+pub(crate) fn own_concept_lines(
+    class: &OpenClass,
+    all: &Class,
+    language: Language,
+) -> Vec<OwnConceptLine> {
+    class
+        .own_concepts
+        .iter()
+        .map(|concept| {
+            let id = concept.id.as_str();
+            OwnConceptLine {
+                concept: all.name(id, language),
+                grade: concept.grade,
+                codes: concept.alignments.clone(),
+                before: concept
+                    .prerequisites
+                    .iter()
+                    .map(|before| all.name(before.as_str(), language).title)
+                    .collect(),
+                in_rotation: class.facts.concepts.contains_key(id),
+                exercises: all.own_of(id).len(),
+            }
+        })
+        .collect()
+}
+
+/// Reads the concepts of a file and stores nothing. Drafts with an id that the class already
+/// has are refused here, so that the teacher does not pick them.
+pub fn read_concepts(
+    desk: &DeskStore,
+    class: &str,
+    file: &str,
+    bytes: &[u8],
+) -> Result<CatalogueReading, DeskError> {
+    let class = open_class(desk, class)?;
+    let all = with_built_in(&class.own_concepts)?;
+    let mut reading = read_catalogue(file, bytes);
+    let (drafts, there): (Vec<_>, Vec<_>) = reading
+        .drafts
+        .into_iter()
+        .partition(|draft| !all.contains_key(&draft.id));
+    reading.drafts = drafts;
+    reading
+        .refused
+        .extend(there.into_iter().map(|draft| LineRefused {
+            line: draft.line,
+            at: draft.at,
+            fault: surefoot_catalogue::table::LineFault::ConceptThere { text: draft.id },
+        }));
+    Ok(reading)
+}
+
+/// Makes concepts of the picked drafts: all of them or none.
+/// `refused` are the lines that [`read_concepts`] refused, for the import report.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] without a draft.
+pub fn import_concepts(
+    desk: &DeskStore,
+    class: &str,
+    file: &str,
+    picked: &[ConceptDraft],
+    refused: &[LineRefused],
+    today: NaiveDate,
+) -> Result<(), DeskError> {
+    let class = open_class(desk, class)?;
+    let id = &class.row.id;
+    if picked.is_empty() {
+        return Err(DeskError::invalid(Field::Concepts, Rule::TooFew));
+    }
+    let all = with_built_in(&class.own_concepts)?;
+    let own = class.own_concepts.len();
+    let (taken, more) = concepts_of(picked, &Held { all: &all, own });
+    let account = OwnFile {
+        file: file.chars().filter(|c| !c.is_control()).take(120).collect(),
+        taken: taken
+            .iter()
+            .map(|one| OwnLineTaken {
+                line: picked.get(one.place).map_or(0, |draft| draft.line),
+                id: one.concept.id.as_str().to_owned(),
+                words: one.concept.title.en.clone(),
+                left_out: Vec::new(),
+            })
+            .collect(),
+        refused: refused.iter().cloned().chain(more).collect(),
+    };
+    let account = serde_json::to_string(&[account]).map_err(faulty)?;
+    desk.together(|| -> Result<(), DeskError> {
+        let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
+        for one in &taken {
+            desk.add_own_concept(
+                id,
+                &OwnConceptRow {
+                    id: one.concept.id.as_str().to_owned(),
+                    import: number,
+                    content: serde_json::to_string(&one.concept).map_err(faulty)?,
+                },
+            )?;
+        }
+        Ok(())
+    })
+}

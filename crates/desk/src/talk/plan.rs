@@ -1,0 +1,214 @@
+//! The talk plan of a day: the concepts for class discussion, and why.
+
+use super::views::{TalkConcept, TalkView, TalkWay};
+use crate::board::board_from;
+use crate::board::{BoardRow, Trend};
+use crate::class::OpenClass;
+use crate::error::{DeskError, Field, Rule};
+use crate::estimate::Reports;
+use crate::sample::SampleExercise;
+use crate::sample::sample;
+use chrono::{Datelike, NaiveDate};
+use std::collections::BTreeSet;
+use surefoot_catalogue::Language;
+use surefoot_catalogue::rating::Confidence;
+use surefoot_catalogue::rotation::Phase;
+use surefoot_exercises::Level;
+use surefoot_exercises::bank::OwnExercise;
+use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan};
+use surefoot_store::DeskStore;
+
+/// Minutes for talk at most.
+pub const MOST_TALK_MINUTES: u32 = 20;
+
+/// "Soon" for a concept that builds on today's.
+const SOON_SCHOOL_DAYS: usize = 10;
+
+/// The talk plan of today, or of the next school day when today has none.
+/// Concepts before their first lesson and concepts without a report are
+/// listed but never chosen.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`].
+pub fn talk(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    minutes: u32,
+) -> Result<TalkView, DeskError> {
+    if minutes == 0 || minutes > MOST_TALK_MINUTES {
+        return Err(DeskError::invalid(Field::Minutes, Rule::Range));
+    }
+    let facts = &class.facts;
+    let year = &facts.year;
+    let date = if year.is_school_day(today) {
+        Some(today)
+    } else if today < year.first_day {
+        year.school_days().next()
+    } else {
+        year.next_school_day(today)
+    };
+    let mut view = TalkView {
+        class_title: class.row.title.clone(),
+        date: date.unwrap_or(today),
+        is_today: date == Some(today),
+        day: None,
+        minutes,
+        minutes_used: 0,
+        concepts: Vec::new(),
+    };
+    let Some(date) = date else {
+        return Ok(view);
+    };
+    view.day = facts.rotation.position(year, date).map(|at| at.day + 1);
+    let reports = Reports::read(desk, class, today)?;
+    let rows = board_from(desk, class, &reports, language, today)?.rows;
+    let talked = desk.talked_about(&class.row.id)?;
+    let pass = facts.rotation.pass_on(year, date);
+    let absent: BTreeSet<u32> = desk.absences(&class.row.id, date)?.into_iter().collect();
+
+    let mut offered = Vec::new();
+    for id in facts.rotation.concepts_on(year, date) {
+        let Some(row) = rows.iter().find(|r| r.concept.id == *id) else {
+            continue;
+        };
+        let (expected_wrong, sure_wrong) = wrong(&reports, id, &absent);
+        let dependants = dependants_soon(class, id, date);
+        let discussed = talked.iter().any(|(on, c)| {
+            c == id && *on < date && {
+                let of = facts.rotation.pass_on(year, *on);
+                of == pass || of + 1 == pass
+            }
+        });
+        view.concepts.push(TalkConcept {
+            concept: row.concept.clone(),
+            phase: facts.phase(id, date),
+            chosen: false,
+            talked: talked.iter().any(|(on, c)| *on == date && c == id),
+            way: None,
+            minutes: 0,
+            worth: 0.0,
+            has_it: row.has_it,
+            low: row.low,
+            high: row.high,
+            expected_wrong,
+            sure_wrong,
+            trend: row.trend,
+            talked_lately: discussed,
+            dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
+            misconceptions: row.misconceptions.clone(),
+            exercise: exercise(facts.own_of(&row.concept.id), row, date),
+        });
+        if let Some(share) = row
+            .has_it
+            .filter(|_| facts.phase(id, date) != Phase::Preview)
+        {
+            offered.push((
+                view.concepts.len() - 1,
+                TodayConcept {
+                    share,
+                    expected_wrong,
+                    sure_wrong,
+                    falling: row.trend == Trend::Falling,
+                    discussed_last: discussed,
+                    dependants_soon: u32::try_from(dependants.len()).unwrap_or(u32::MAX),
+                },
+            ));
+        }
+    }
+    let of_today: Vec<TodayConcept> = offered.iter().map(|(_, c)| *c).collect();
+    let plan = talk_plan(&of_today, minutes, &Settings::default());
+    view.minutes_used = plan.minutes;
+    for (nth, (place, _)) in offered.iter().enumerate() {
+        if let (Some(concept), Some(offer)) = (view.concepts.get_mut(*place), plan.offers.get(nth))
+        {
+            concept.chosen = plan.chosen.contains(&nth);
+            concept.way = Some(match offer.way {
+                Way::TeachAgain => TalkWay::TeachAgain,
+                Way::PairTalk => TalkWay::PairTalk,
+                Way::ShortLook => TalkWay::ShortLook,
+            });
+            concept.minutes = offer.minutes;
+            concept.worth = thousandths(offer.value_thousandths);
+        }
+    }
+    view.concepts.sort_by_key(|c| !c.chosen);
+    Ok(view)
+}
+
+#[expect(
+    clippy::cast_precision_loss,
+    reason = "a class's worth is far below 2^52 thousandths"
+)]
+fn thousandths(value: i64) -> f64 {
+    value as f64 / 1000.0
+}
+
+/// The expected number of present students who get it wrong, and of these who
+/// last rated themselves 2 or 3.
+fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64) {
+    let Some(at) = reports.concepts.iter().position(|c| c == concept) else {
+        return (0.0, 0.0);
+    };
+    let (mut all, mut sure) = (0.0, 0.0);
+    for (student, seat) in reports.seats.iter().enumerate() {
+        if absent.contains(seat) {
+            continue;
+        }
+        let Some(chance) = reports.picture.chance(student, at) else {
+            continue;
+        };
+        let fails = 1.0 - chance.mean();
+        all += fails;
+        let last = reports.evidence.last_rating(student, at, reports.pass);
+        if last.is_some_and(|rating| rating >= Confidence::OnMyOwn) {
+            sure += fails;
+        }
+    }
+    (all, sure)
+}
+
+/// Concepts of the class that build on `concept` and are first taught within
+/// ten school days of `date`.
+fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> Vec<&'a str> {
+    let facts = &class.facts;
+    let now = facts.year.school_days_before(date);
+    facts
+        .by_strand()
+        .into_iter()
+        .filter(|id| {
+            facts
+                .concepts
+                .get(*id)
+                .is_some_and(|c| c.prerequisites.iter().any(|p| p.as_str() == concept))
+        })
+        .filter(|id| {
+            facts.taught_from.get(*id).is_some_and(|first| {
+                *first >= date && facts.year.school_days_before(*first) <= now + SOON_SCHOOL_DAYS
+            })
+        })
+        .collect()
+}
+
+/// The same exercise all day, and another one on the next date.
+fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
+    let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
+    let seed = u64::from(date.num_days_from_ce().unsigned_abs());
+    sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
+}
+
+/// Records that a concept was discussed on a date, or removes that record.
+pub fn note_talk(
+    desk: &DeskStore,
+    class: &OpenClass,
+    date: NaiveDate,
+    concept: &str,
+    talked: bool,
+) -> Result<(), DeskError> {
+    if !class.facts.concepts.contains_key(concept) {
+        return Err(DeskError::NotFound("concept"));
+    }
+    desk.put_talked_about(&class.row.id, date, concept, talked)?;
+    Ok(())
+}

@@ -1,0 +1,80 @@
+//! What the Talk screen shows.
+
+use crate::board::Trend;
+use crate::estimate::MisconceptionCount;
+use crate::sample::SampleExercise;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::rotation::Phase;
+use surefoot_record::ConceptName;
+use ts_rs::TS;
+
+/// The talk plan of a day. It has no name and no seat.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct TalkView {
+    /// The class.
+    pub class_title: String,
+    /// The school day it is for.
+    pub date: NaiveDate,
+    /// Whether that is today; otherwise today is without school.
+    pub is_today: bool,
+    /// Day of the rotation, from 1; none after the year.
+    pub day: Option<usize>,
+    /// Minutes there are.
+    pub minutes: u32,
+    /// Minutes for the chosen concepts.
+    pub minutes_used: u32,
+    /// Every concept of the day: the chosen ones first, in the order of the review.
+    pub concepts: Vec<TalkConcept>,
+}
+
+/// A concept of the day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct TalkConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// Its phase.
+    pub phase: Phase,
+    /// Whether it is chosen.
+    pub chosen: bool,
+    /// Whether it was talked about on that day.
+    pub talked: bool,
+    /// How to discuss it; none before the first lesson or without a report.
+    pub way: Option<TalkWay>,
+    /// Minutes for it.
+    pub minutes: u32,
+    /// Its value, in students corrected.
+    pub worth: f64,
+    /// Estimated share of the class that has it.
+    pub has_it: Option<f64>,
+    /// Low end of its likely range.
+    pub low: Option<f64>,
+    /// High end of its likely range.
+    pub high: Option<f64>,
+    /// Students expected to get it wrong, of those there.
+    pub expected_wrong: f64,
+    /// Of these, expected among those whose last rating was On my own or Could teach it.
+    pub sure_wrong: f64,
+    /// Its trend.
+    pub trend: Trend,
+    /// Whether it was talked about in this pass or the last.
+    pub talked_lately: bool,
+    /// Concepts building on it whose first lesson is within ten school days.
+    pub dependants_soon: Vec<ConceptName>,
+    /// The commonest misconceptions.
+    pub misconceptions: Vec<MisconceptionCount>,
+    /// One exercise to discuss, with a common misconception.
+    pub exercise: Option<SampleExercise>,
+}
+
+/// How to discuss a concept.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum TalkWay {
+    /// Teach it again.
+    TeachAgain,
+    /// Students explain it in pairs.
+    PairTalk,
+    /// A short look together.
+    ShortLook,
+}

@@ -1,0 +1,247 @@
+//! The one rule of what counts of a student's check-ins across devices, paper and dates.
+//!
+//! 1. What is dated outside the school year, or after today, does not count.
+//! 2. Of one concept on one school date the rating and the outcome count each by
+//!    itself: the later by the student's own order of events; at one place in that
+//!    order the greater value.
+//! 3. Paper overrides devices for the fields that are filled in on it.
+//! 4. What a student said of a concept on different dates is ordered by the same
+//!    order of events, not by date, so that a clock that was wrong never outranks
+//!    what came later. Paper has no place in that order: it follows everything that
+//!    the devices have up to its date.
+
+use crate::entry::{CheckIn, Said};
+use chrono::NaiveDate;
+use surefoot_catalogue::ConceptId;
+use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_catalogue::rating::{Confidence, Outcome};
+
+/// The dates that count: those of the school year that have come.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct CountedDates {
+    first: NaiveDate,
+    last: NaiveDate,
+}
+
+impl CountedDates {
+    /// Of a school year up to `today`.
+    #[must_use]
+    pub fn of(year: &SchoolYear, today: NaiveDate) -> Self {
+        Self {
+            first: year.first_day,
+            last: year.last_day.min(today),
+        }
+    }
+
+    /// Returns whether a date counts.
+    #[must_use]
+    pub fn contains(&self, date: NaiveDate) -> bool {
+        self.first <= date && date <= self.last
+    }
+}
+
+/// What counts of one student's check-ins of one concept on one school date.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Counted<C, S = ()> {
+    /// Whose it is, at the desk; on a student's own device there is no need to say.
+    pub seat: S,
+    /// School date.
+    pub date: NaiveDate,
+    /// The concept.
+    pub concept: C,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How the review went.
+    pub outcome: Option<Outcome>,
+    /// Sequence of the device's event that the rating, else the outcome, comes
+    /// from; 0 from paper alone.
+    pub sequence: u32,
+}
+
+/// Collects one student's check-ins and says what counts of them.
+#[derive(Debug)]
+pub struct Counting<C, S = ()> {
+    seat: S,
+    dates: CountedDates,
+    entries: Vec<Entry<C>>,
+}
+
+#[derive(Debug)]
+struct Entry<C> {
+    concept: C,
+    date: NaiveDate,
+    said: Source,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Source {
+    Device(Option<Said<Confidence>>, Option<Said<Outcome>>),
+    Paper(Option<Confidence>, Option<Outcome>),
+}
+
+impl<C: Ord, S: Copy> Counting<C, S> {
+    /// Begins with nothing said.
+    #[must_use]
+    pub fn new(seat: S, dates: CountedDates) -> Self {
+        Self {
+            seat,
+            dates,
+            entries: Vec::new(),
+        }
+    }
+
+    /// Adds what a device has. Returns whether its date counts.
+    pub fn device(
+        &mut self,
+        concept: C,
+        date: NaiveDate,
+        confidence: Option<Said<Confidence>>,
+        outcome: Option<Said<Outcome>>,
+    ) -> bool {
+        self.add(concept, date, Source::Device(confidence, outcome))
+    }
+
+    /// Adds what was typed from paper. Returns whether its date counts.
+    pub fn paper(
+        &mut self,
+        concept: C,
+        date: NaiveDate,
+        confidence: Option<Confidence>,
+        outcome: Option<Outcome>,
+    ) -> bool {
+        self.add(concept, date, Source::Paper(confidence, outcome))
+    }
+
+    fn add(&mut self, concept: C, date: NaiveDate, said: Source) -> bool {
+        let counts = self.dates.contains(date);
+        if counts {
+            self.entries.push(Entry {
+                concept,
+                date,
+                said,
+            });
+        }
+        counts
+    }
+
+    /// Returns what counts, in the student's order of events, oldest first.
+    #[must_use]
+    pub fn finish(mut self) -> Vec<Counted<C, S>> {
+        self.entries
+            .sort_by(|a, b| (a.date, &a.concept).cmp(&(b.date, &b.concept)));
+        let mut days: Vec<Day<C>> = Vec::with_capacity(self.entries.len());
+        for entry in self.entries {
+            match days
+                .last_mut()
+                .filter(|day| day.date == entry.date && day.concept == entry.concept)
+            {
+                Some(day) => day.add(entry.said),
+                None => {
+                    let mut day = Day {
+                        date: entry.date,
+                        concept: entry.concept,
+                        confidence: None,
+                        outcome: None,
+                        paper_confidence: None,
+                        paper_outcome: None,
+                    };
+                    day.add(entry.said);
+                    days.push(day);
+                }
+            }
+        }
+        // By date, so that paper can follow what the devices have up to its date.
+        let mut newest = 0;
+        let mut counted: Vec<((u32, bool), Counted<C, S>)> = Vec::with_capacity(days.len());
+        let mut dates = days.into_iter().peekable();
+        let mut same_date: Vec<Day<C>> = Vec::new();
+        while let Some(day) = dates.next() {
+            let date = day.date;
+            newest = day.newest().max(newest);
+            same_date.push(day);
+            if dates.peek().is_none_or(|next| next.date != date) {
+                counted.extend(
+                    same_date
+                        .drain(..)
+                        .filter_map(|day| day.counted(self.seat, newest)),
+                );
+            }
+        }
+        counted.sort_by(|a, b| (a.0, a.1.date).cmp(&(b.0, b.1.date)));
+        counted.into_iter().map(|(_, counted)| counted).collect()
+    }
+}
+
+/// One concept on one date, over all sources.
+struct Day<C> {
+    date: NaiveDate,
+    concept: C,
+    confidence: Option<Said<Confidence>>,
+    outcome: Option<Said<Outcome>>,
+    paper_confidence: Option<Confidence>,
+    paper_outcome: Option<Outcome>,
+}
+
+impl<C> Day<C> {
+    fn add(&mut self, said: Source) {
+        match said {
+            Source::Device(confidence, outcome) => {
+                self.confidence = self.confidence.max(confidence);
+                self.outcome = self.outcome.max(outcome);
+            }
+            Source::Paper(confidence, outcome) => {
+                self.paper_confidence = confidence.or(self.paper_confidence);
+                self.paper_outcome = outcome.or(self.paper_outcome);
+            }
+        }
+    }
+
+    fn newest(&self) -> u32 {
+        let rated = self.confidence.map_or(0, |said| said.at);
+        rated.max(self.outcome.map_or(0, |said| said.at))
+    }
+
+    /// What counts, with its place in the student's order: after which event of the
+    /// devices, and whether as paper. Nothing when all was taken back. `newest` is
+    /// the last event up to this date.
+    fn counted<S>(self, seat: S, newest: u32) -> Option<((u32, bool), Counted<C, S>)> {
+        let rated = self.confidence.and_then(|said| said.value.map(|_| said.at));
+        let marked = self.outcome.and_then(|said| said.value.map(|_| said.at));
+        let from_paper = match (self.paper_confidence, rated) {
+            (Some(_), _) => true,
+            (None, Some(_)) => false,
+            (None, None) => self.paper_outcome.is_some(),
+        };
+        let sequence = rated.or(marked).unwrap_or(0);
+        let place = if from_paper {
+            (newest, true)
+        } else {
+            (sequence, false)
+        };
+        let counted = Counted {
+            seat,
+            date: self.date,
+            concept: self.concept,
+            confidence: self
+                .paper_confidence
+                .or(self.confidence.and_then(|said| said.value)),
+            outcome: self
+                .paper_outcome
+                .or(self.outcome.and_then(|said| said.value)),
+            sequence,
+        };
+        let says_something = counted.confidence.is_some() || counted.outcome.is_some();
+        says_something.then_some((place, counted))
+    }
+}
+
+/// Returns what counts of one student's check-ins on devices, in the student's order
+/// of events, oldest first.
+#[must_use]
+pub fn what_counts(check_ins: &[CheckIn], dates: CountedDates) -> Vec<Counted<&ConceptId>> {
+    let mut counting = Counting::new((), dates);
+    for entry in check_ins {
+        counting.device(&entry.concept, entry.date, entry.confidence, entry.outcome);
+    }
+    counting.finish()
+}

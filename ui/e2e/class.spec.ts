@@ -1,0 +1,402 @@
+// From nothing to a class with its pack, and whatever changes in a class later.
+import { writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import type { Bridge } from './bridge';
+import { openDesk, said, scan, undo, YEAR } from './desk';
+import { expect, test } from './fixtures';
+import { createClass } from './own-class';
+import { SAMPLE_DAY } from './places';
+import { DESK } from './sizes';
+
+test.use({ ...DESK, today: SAMPLE_DAY });
+
+const TITLE = 'Room 4, Willow Bend';
+
+/** Makes a class of four seats, and opens a part of it. */
+async function openClass(page: Page, bridge: Bridge, ...ids: string[]): Promise<string> {
+  const names = ['Amina', 'Bao', 'Carlos', ''];
+  const id = await createClass(bridge, { title: TITLE, names, year: YEAR, grades: [4] });
+  await openDesk(page, 'tab-class', ...ids);
+  return id;
+}
+
+const placed = (page: Page) => page.locator('button.concept');
+
+test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
+  await openDesk(page);
+  await test.step('a first guide says what the screen is for, and goes for good', async () => {
+    await expect(hook('guide')).toBeVisible();
+    await hook('guide-close').click();
+    await expect(hook('guide')).toHaveCount(0);
+    const { settings } = await bridge.call('start', {});
+    expect(settings.guides_read).toEqual(['new-class']);
+  });
+
+  await test.step('the ? key opens the guide and gives it the keys, Escape gives them back', async () => {
+    await hook('guide-open').press('?');
+    await expect(page.locator('[data-testid=guide]:focus-within')).toBeVisible();
+    await scan(page, 'guide');
+    await page.keyboard.press('Escape');
+    await expect(hook('guide')).toHaveCount(0);
+    await expect(hook('guide-open')).toBeFocused();
+    // In a field it is a sign like any other.
+    await hook('new-class-name').press('?');
+    await expect(hook('new-class-name')).toHaveValue('?');
+    await expect(hook('guide')).toHaveCount(0);
+    await hook('new-class-name').fill('');
+    await hook('guide-open').click();
+    await expect(hook('guide')).toBeVisible();
+    await hook('guide-open').click();
+    await expect(hook('guide')).toHaveCount(0);
+  });
+
+  await test.step('what is missing is marked, and the first of it gets the keys', async () => {
+    await hook('new-class-create').click();
+    await said(page, '3 things are missing or do not fit');
+    await expect(hook('new-class-name')).toBeFocused();
+  });
+
+  let concepts = 0;
+  await test.step('a pasted roster becomes seats, and the totals follow', async () => {
+    await hook('new-class-name').fill(TITLE);
+    await hook('new-class-roster').fill('1. Amina\nBao\tbao@example.org\n\t555\nCarlos');
+    await said(page, '3 seats:');
+    await said(page, 'Left out, because it cannot be a name: line 3');
+    await hook('new-class-first-day').fill(YEAR.first_day);
+    await hook('new-class-last-day').fill(YEAR.last_day);
+    await hook('new-class-grade-4').check();
+    const sums = page.locator('aside dd');
+    await expect(sums.nth(0)).toHaveText('3');
+    await expect(sums.nth(1)).toHaveText('180');
+    await expect(sums.nth(2)).toHaveText('18');
+    concepts = Number(await sums.nth(3).innerText());
+    await scan(page, 'new class, filled in');
+  });
+
+  await test.step('the class is as the totals said', async () => {
+    await hook('new-class-create').click();
+    await said(page, 'stands. Two things are left');
+    await hook('class-calendar').click();
+    await said(page, '180 school days, 18 passes of 10 days');
+    await hook('class-rotation').click();
+    await expect(placed(page)).toHaveCount(concepts);
+    await hook('class-seats').click();
+    await expect(page.locator('tbody tr')).toHaveCount(3);
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await said(page, '1 seat was added');
+    await expect(page.locator('tbody tr'), 'a seat without a name').toHaveCount(4);
+  });
+
+  await test.step('empty screens teach', async () => {
+    for (const [tab, words] of [
+      ['board', 'The class picture will stand here'],
+      ['files', 'Every file will get its line here'],
+      ['assign', 'Assigned practice will stand here'],
+    ]) {
+      await hook(`tab-${tab}`).click();
+      await said(page, words ?? '');
+    }
+  });
+
+  await test.step('a pack that is not saved, or cannot be, is said in words', async () => {
+    await hook('tab-class').click();
+    await hook('class-pack').click();
+    await bridge.save('decline');
+    await hook('pack-save').click();
+    await said(page, 'No file was written');
+    await bridge.save('unwritable');
+    await hook('pack-save').click();
+    await expect(page.getByRole('alert')).toBeVisible();
+    await scan(page, 'a pack that cannot be written');
+    await hook('pack-save').click();
+    await said(page, /was saved\./);
+    const names = (await bridge.saved()).map(({ name }) => name);
+    expect(names).toEqual([expect.stringMatching(/\.sfclass$/)]);
+  });
+
+  await test.step('the pack is there after the program opens anew', async () => {
+    await openDesk(page, 'tab-class', 'class-pack');
+    await said(page, /^Class pack \d+$/);
+    await said(page, 'up to date');
+  });
+});
+
+test('a class is renamed, and named back', async ({ page, bridge, hook }) => {
+  await openClass(page, bridge, 'class-pack', 'pack-save');
+  await said(page, /was saved\./);
+  await hook('class-name').click();
+  await scan(page, 'name of the class');
+  await page.getByLabel('Name of the class').fill('Room 5, Willow Bend');
+  await page.getByRole('dialog').getByRole('button', { name: 'Save' }).click();
+  const title = (name: string) => page.getByRole('heading', { level: 1, name });
+  await expect(title('Room 5, Willow Bend')).toBeVisible();
+  await expect(hook('class-pack').getByText('changed')).toBeVisible();
+  await undo(page);
+  await expect(title(TITLE)).toBeVisible();
+});
+
+test('the calendar: closed days, dates and weekdays', async ({ page, bridge, hook }) => {
+  await openClass(page, bridge, 'class-calendar');
+  await page.getByLabel('From', { exact: true }).fill('2026-12-21');
+  await page.getByLabel('To (if more than one day)').fill('2027-01-01');
+  await page.getByRole('button', { name: 'No school then' }).click();
+  await said(page, '170 school days, 17 passes of 10 days');
+  await scan(page, 'closed days');
+
+  await test.step('dates and weekdays move, the effect is told, and they move back', async () => {
+    await hook('year-change').click();
+    const last = page.getByLabel('Last day');
+    const save = page.getByRole('button', { name: 'Save' });
+    await last.fill('2027-04-30');
+    await page.getByRole('checkbox', { name: 'Fri' }).uncheck();
+    await said(page, '(now 170 and 17)');
+    await last.fill('2026-08-01');
+    await said(page, 'The last day comes before the first.');
+    await expect(save).toBeDisabled();
+    await last.fill('2027-04-30');
+    await save.click();
+    await said(page, '132 school days, 14 passes of 10 days');
+    await undo(page);
+    await said(page, '170 school days, 17 passes of 10 days');
+  });
+});
+
+test('concepts and whole grades leave and join the rotation', async ({ page, bridge, hook }) => {
+  await openClass(page, bridge, 'class-rotation', 'rotation-concepts');
+  const options = (choice: string, kind: string) =>
+    hook(choice).locator(`option${kind}:not([value=""])`).first();
+  const take = async (choice: string, kind: string) => {
+    const option = options(choice, kind);
+    await expect(option).toBeAttached();
+    const many = Number(/\((\d+)\)/.exec(await option.innerText())?.[1] ?? 1);
+    await hook(choice).selectOption(await option.getAttribute('value'));
+    return many;
+  };
+  const ONE = ':not([value^="grade:"])';
+  const GRADE = '[value^="grade:"]';
+  const add = page.getByRole('button', { name: 'Add the concept' });
+  const takeOut = page.getByRole('button', { name: 'Take it out' });
+  await expect(placed(page).first()).toBeVisible();
+  const before = await placed(page).count();
+
+  await test.step('the rotation is never left empty', async () => {
+    expect(await take('rotation-take-out', GRADE), 'one grade is all there is').toBe(before);
+    await expect(takeOut).toBeDisabled();
+  });
+
+  await test.step('a concept', async () => {
+    await take('rotation-take-out', ONE);
+    await takeOut.click();
+    await said(page, 'is no longer in the rotation');
+    await expect(placed(page)).toHaveCount(before - 1);
+    await undo(page);
+    await expect(placed(page)).toHaveCount(before);
+    await take('rotation-add', ONE);
+    await add.click();
+    await said(page, 'was added to day');
+    await expect(placed(page)).toHaveCount(before + 1);
+  });
+
+  await test.step('a whole grade at once', async () => {
+    const many = await take('rotation-add', GRADE);
+    await add.click();
+    await said(page, 'were added to the lightest days');
+    await expect(placed(page)).toHaveCount(before + 1 + many);
+    const gone = await take('rotation-take-out', GRADE);
+    await takeOut.click();
+    await said(page, 'are no longer in the rotation');
+    await expect(placed(page)).toHaveCount(before + 1 + many - gone);
+    await undo(page);
+    await expect(placed(page)).toHaveCount(before + 1 + many);
+  });
+});
+
+test('an uneven rotation is told, and spread anew', async ({ page, bridge, hook }) => {
+  await openClass(page, bridge, 'class-rotation');
+  const uneven = hook('rotation-checks').locator('.look');
+  const days = page.locator('.days > section');
+  const sizes = () =>
+    days.evaluateAll((all) => all.map((one) => one.querySelectorAll('button.concept').length));
+  await expect(hook('rotation-checks').locator('li')).toHaveCount(3);
+  const first = days.first().locator('button.concept');
+  for (let turn = 0; turn < 3; turn += 1) {
+    const left = (await first.count()) - 1;
+    await first.first().press('Alt+ArrowRight');
+    await expect(first).toHaveCount(left);
+  }
+  await said(page, 'The days are uneven');
+  await scan(page, 'an uneven rotation');
+  await expect(uneven.first()).toBeVisible();
+  const before = await sizes();
+  await hook('rotation-balance').click();
+  await said(page, 'spread evenly over 10 days');
+  const after = await sizes();
+  expect(Math.max(...after) - Math.min(...after)).toBeLessThanOrEqual(1);
+  await expect(uneven).toHaveCount(0);
+  await undo(page);
+  await expect.poll(sizes).toEqual(before);
+  await hook('rotation-days').fill('8');
+  await hook('rotation-balance').click();
+  await said(page, 'spread evenly over 8 days');
+  await undo(page);
+  await expect.poll(sizes).toEqual(before);
+
+  await test.step('a concept is dragged to another day', async () => {
+    // Both days in sight: a page that scrolls under the pressed button drags something else.
+    await page.setViewportSize({ width: 1280, height: 1800 });
+    const dragged = days.nth(4).locator('li').first();
+    const title = (await dragged.innerText()).split('\n')[1] ?? '';
+    await dragged.dragTo(days.nth(6));
+    await said(page, 'is on day 7 now');
+    await expect(days.nth(6)).toContainText(title);
+    await undo(page);
+    await expect(days.nth(4)).toContainText(title);
+  });
+});
+
+test('a pacing list sets first lessons at once, and they go back', async ({
+  page,
+  bridge,
+  hook,
+}) => {
+  const id = await openClass(page, bridge, 'class-rotation', 'first-lessons');
+  const setup = async () => (await bridge.call('class_setup', { class: id })).rotation.flat();
+  const before = await setup();
+  const [a, b, c] = before.map((one) => one.concept);
+  await hook('pacing').click();
+  await hook('pacing-text').fill(
+    `${a?.title}\t2026-10-05\n2026-10-12\n${b?.title}\n"${c?.id}", 10/13/2026\nNothing of ours, 2026-10-05`,
+  );
+  await hook('pacing-read').click();
+  await said(page, '3 first lessons were found');
+  await said(page, 'One line cannot be taken');
+  await hook('pacing-set').click();
+  await said(page, '3 first lessons were set');
+  const dates = (await setup()).slice(0, 3).map((one) => one.taught_from);
+  expect(dates).toEqual(['2026-10-05', '2026-10-12', '2026-10-13']);
+  await undo(page);
+  expect(await setup()).toEqual(before);
+});
+
+test('a seat is removed after a question, and comes back', async ({ page, bridge, hook }) => {
+  await openClass(page, bridge, 'class-seats');
+  const seats = page.locator('tbody th');
+  const remove = async () => {
+    await hook('seat-remove-2').click();
+    await hook('seat-remove-do').click();
+    await said(page, 'Bao is no longer in the class');
+    await expect(seats, 'the others keep their numbers').toHaveText(['1', '3', '4']);
+  };
+  await hook('seat-remove-2').click();
+  await said(page, 'Nothing has come from this seat yet');
+  await page.getByRole('dialog').getByRole('button', { name: 'Cancel' }).click();
+  await expect(seats).toHaveCount(4);
+
+  await test.step('by undo', async () => {
+    await remove();
+    await expect(hook('removed')).toBeVisible();
+    await undo(page);
+    await expect(seats).toHaveText(['1', '2', '3', '4']);
+    await expect(hook('removed'), 'nothing is held any more').toHaveCount(0);
+  });
+  await test.step('by the notice', async () => {
+    await remove();
+    await hook('tab-board').click();
+    await hook('tab-class').click();
+    await scan(page, 'a seat removed');
+    await hook('removed-back').click();
+    await said(page, 'It is back, as it was.');
+    await expect(seats).toHaveText(['1', '2', '3', '4']);
+  });
+  await test.step('once let go of, it is gone', async () => {
+    await remove();
+    await hook('removed-let-go').click();
+    await expect(hook('removed')).toHaveCount(0);
+    await expect(bridge.call('bring_back', { number: 1 })).rejects.toThrow('422');
+  });
+});
+
+test('seats from a table, and a second class from OneRoster', async ({ page, bridge, hook }) => {
+  const roster = (name: string, lines: string[]) => {
+    const path = join(bridge.data, name);
+    writeFileSync(path, lines.join('\r\n'));
+    return path;
+  };
+  await openClass(page, bridge, 'class-rotation');
+  await expect(placed(page).first()).toBeVisible();
+  const concepts = await placed(page).count();
+
+  await test.step('only the names of a table are taken in', async () => {
+    await hook('class-seats').click();
+    const late = ['Id;Nombre;Correo', '7;Dara;dara@example.org', '8;Eli;e@x'];
+    await bridge.pick(roster('late.csv', late));
+    await hook('roster-file').click();
+    await expect(page.locator('textarea')).toHaveValue('Dara\nEli');
+    await page.getByRole('button', { name: 'Add', exact: true }).click();
+    await said(page, '2 seats were added');
+  });
+
+  await test.step('a second class takes the rotation over', async () => {
+    const user = (id: string, name: string) =>
+      `${id},,,true,s,student,${id},,${name},Invented,,,${id}@example.org,,,,04,secret`;
+    const enrolled = (user_id: string, class_id: string) =>
+      `e${user_id},,,${class_id},s,${user_id},student,,,`;
+    await page.getByRole('combobox', { name: 'Class' }).selectOption('');
+    await bridge.pick(
+      roster('users.csv', [
+        'sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password',
+        user('u1', 'Fay'),
+        user('u2', 'Gus'),
+        user('u3', 'Hana'),
+      ]),
+      roster('enrollments.csv', [
+        'sourcedId,status,dateLastModified,classSourcedId,schoolSourcedId,userSourcedId,role,primary,beginDate,endDate',
+        enrolled('u1', 'c1'),
+        enrolled('u2', 'c2'),
+        enrolled('u3', 'c2'),
+      ]),
+      roster('classes.csv', [
+        'sourcedId,status,dateLastModified,title,grades,courseSourcedId,classCode,classType,location,schoolSourcedId,termSourcedIds,subjects,subjectCodes,periods',
+        'c1,,,Room 8,04,k,,homeroom,,s,t,,,',
+        'c2,,,Room 9,04,k,,homeroom,,s,t,,,',
+      ]),
+    );
+    await hook('roster-file').click();
+    await expect(hook('roster-class-1')).toBeVisible();
+    await scan(page, 'classes of a roster');
+    await hook('roster-class-1').click();
+    await said(page, '2 seats:');
+    await expect(hook('new-class-name'), 'the title came along').toHaveValue('Room 9');
+    await hook('new-class-copy').selectOption({ label: TITLE });
+    await expect(hook('new-class-grade-4')).toHaveCount(0);
+    await scan(page, 'a class by another');
+    await hook('new-class-create').click();
+    await said(page, 'Room 9 stands');
+    await hook('class-rotation').click();
+    await expect(placed(page)).toHaveCount(concepts);
+    const { classes } = await bridge.call('start', {});
+    const stored = await Promise.all(
+      classes.map(({ id }) => bridge.call('class_setup', { class: id })),
+    );
+    expect(JSON.stringify(stored), 'nothing else of the file').not.toMatch(/secret|@|Invented/);
+  });
+});
+
+test('a class is deleted only when its name was typed', async ({ page, bridge, hook }) => {
+  await createClass(bridge, { title: 'Room 9', year: YEAR });
+  await openClass(page, bridge);
+  const classes = page.getByRole('combobox', { name: 'Class' });
+  await classes.selectOption(TITLE);
+  await hook('class-name').click();
+  await hook('class-delete').click();
+  const go = page.getByRole('dialog').getByRole('button', { name: 'Delete', exact: true });
+  await expect(go).toBeDisabled();
+  await hook('class-delete-typed').fill(TITLE.toLowerCase());
+  await go.click();
+  await said(page, `${TITLE} was deleted`);
+  await expect(classes.locator('option')).toHaveCount(2);
+  await expect(classes.locator('option').first()).toHaveText('Room 9');
+  await undo(page);
+  await expect(classes.locator('option')).toHaveCount(3);
+});

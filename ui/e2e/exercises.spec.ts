@@ -1,0 +1,42 @@
+// An exercise of each concept and every kind of picture, drawn in both languages. How
+// long that takes is printed (2 ms are wanted); no check depends on it, because it
+// depends on the machine. `exercises.pictures.ts` makes pictures of them.
+import type { Language } from '../src/lib/backend/contract';
+import { exercises, pictured, show } from './exercises';
+import { expect, testOf } from './served';
+
+const test = testOf('contact');
+const LANGUAGES: Language[] = ['en', 'es'];
+
+test('an exercise of each concept is drawn with words, and timed', async ({ page }) => {
+  const items = exercises('--level', '2', '--seed', '3');
+  expect(items.length).toBeGreaterThanOrEqual(140);
+  for (const language of LANGUAGES) {
+    await show(page, items, language);
+    const texts = await page.getByTestId('card').allTextContents();
+    expect(texts).toHaveLength(items.length);
+    expect(texts.filter((text) => text.trim().length < 20 || text.includes('⟨'))).toEqual([]);
+  }
+
+  const more = exercises('--seed', '0', '--count', '2');
+  const pictures = pictured(more);
+  expect(pictures.kinds, 'kinds of pictures').toBeGreaterThanOrEqual(20);
+  for (const language of LANGUAGES) {
+    await show(page, pictures.items, language, true);
+    const words = await page.getByTestId('card').locator('> p').allTextContents();
+    expect(words.filter((text) => text.trim() === '' || text.includes('⟨'))).toEqual([]);
+    expect(words.length).toBeGreaterThanOrEqual(pictures.items.length);
+  }
+
+  const times = await page.evaluate(([some, runs]) => window.contact.time(some, runs), [
+    more,
+    2,
+  ] as const);
+  expect(times, 'each was drawn and timed').toHaveLength(more.length);
+  times.sort((a, b) => b.milliseconds - a.milliseconds);
+  const ms = (part: number) =>
+    (times[Math.floor((times.length - 1) * part)]?.milliseconds ?? 0).toFixed(2);
+  console.log(
+    `prompt and picture, of ${times.length}: ${ms(0.5)} ms in the middle, ${ms(0.05)} for 95 in 100, ${ms(0)} at most`,
+  );
+});

@@ -1,0 +1,73 @@
+// What every test gets: a program of its own behind the screens, and a page that fails
+// the test on errors, refused styles, warnings and requests to elsewhere.
+import { test as base, type BrowserContext, expect, type Request } from '@playwright/test';
+import { Bridge } from './bridge';
+import { type Finders, finders } from './finders';
+import { SAMPLE, TODAY } from './places';
+
+export { expect };
+
+export interface Options {
+  /** The day it is. */
+  today: string | undefined;
+  /** Whether the program opens on the sample class. */
+  sample: boolean;
+}
+
+interface Fixtures extends Finders {
+  bridge: Bridge;
+}
+
+export const test = base.extend<Options & Fixtures>({
+  today: [TODAY, { option: true }],
+  sample: [false, { option: true }],
+  bridge: async ({ today, sample }, use) => {
+    const bridge = await Bridge.start(today, sample ? SAMPLE : undefined);
+    if (sample) await bridge.call('enter_sample', {});
+    await use(bridge);
+    await bridge.stop();
+  },
+  baseURL: async ({ bridge }, use) => use(bridge.url),
+  context: async ({ context, bridge }, use) => {
+    const trouble = await watch(context, bridge.url);
+    await use(context);
+    expect(trouble, 'errors, refused styles, requests to elsewhere').toEqual([]);
+  },
+  hook: async ({ page }, use) => use(finders(page).hook),
+  hooks: async ({ page }, use) => use(finders(page).hooks),
+});
+
+const pending = new WeakMap<BrowserContext, Set<Request>>();
+
+/** Waits until every request of a context has its answer. */
+export async function answered(context: BrowserContext): Promise<void> {
+  await expect.poll(() => pending.get(context)?.size ?? 0).toBe(0);
+}
+
+/** Notes what no page may do. */
+export async function watch(context: BrowserContext, url: string): Promise<string[]> {
+  const trouble: string[] = [];
+  const { host } = new URL(url);
+  context.on('weberror', (error) => trouble.push(String(error.error())));
+  context.on('console', (message) => {
+    // A refused call is answered with 422, which the browser notes.
+    if (['error', 'warning'].includes(message.type()) && !message.text().includes('422')) {
+      trouble.push(message.text());
+    }
+  });
+  const waiting = new Set<Request>();
+  pending.set(context, waiting);
+  for (const over of ['requestfinished', 'requestfailed'] as const)
+    context.on(over as 'requestfinished', (request) => waiting.delete(request));
+  context.on('request', (request) => {
+    waiting.add(request);
+    const asked = new URL(request.url());
+    if (asked.protocol.startsWith('http') && asked.host !== host) trouble.push(request.url());
+  });
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) =>
+      console.error(`policy: ${event.effectiveDirective} ${event.sample}`),
+    );
+  });
+  return trouble;
+}

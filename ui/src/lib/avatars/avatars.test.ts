@@ -1,0 +1,18 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { AVATARS } from './avatars';
+import { hasWords, setLanguage } from '../words';
+
+const ids = Object.keys(AVATARS);
+
+test.each(['en', 'es'] as const)('each picture has a name in %s', (language) => {
+  setLanguage(language);
+  expect(ids.filter((id) => !hasWords(`picture-${id}`))).toEqual([]);
+});
+
+test('the pictures of the sample students are there', () => {
+  const demo = readFileSync('../app/src/demo/student_year.rs', 'utf8');
+  const named = /const AVATARS[^=]*= \[([^\]]*)\]/.exec(demo)?.[1]?.match(/[a-z]+/g) ?? [];
+  expect(named.length).toBeGreaterThan(3);
+  expect(named.filter((id) => !ids.includes(id))).toEqual([]);
+});

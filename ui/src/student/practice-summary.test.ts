@@ -1,0 +1,87 @@
+import { render, screen } from '@testing-library/svelte';
+import { beforeEach, expect, test, vi } from 'vitest';
+import type { Language, Reason, Summary } from '../lib/backend';
+import { setLanguage } from '../lib/words';
+import PracticeSummary from './PracticeSummary.svelte';
+import { reasonWords } from './reason';
+
+beforeEach(() => setLanguage('en'));
+
+const concept = {
+  id: 'g4-factors',
+  strand: 'multiplication-division',
+  title: 'Factors',
+  i_can: 'I can find factors.',
+  has_exercises: true,
+};
+
+const summary: Summary = {
+  finished: 3,
+  alone: 2,
+  with_help: 0,
+  minutes: 4,
+  evenings_done: 1,
+  evenings_planned: 3,
+  concepts: [
+    { concept, said: 1, thought: [1, 0, 0, 2], thought_right: [1, 0, 0, 1], finished: 3, alone: 2 },
+  ],
+  more: true,
+};
+
+const show = (change: Partial<Summary>) =>
+  render(PracticeSummary, {
+    summary: { ...summary, ...change },
+    onmore: vi.fn(),
+    onfinish: vi.fn(),
+    ontools: vi.fn(),
+  });
+
+test('what was thought stands beside what was done, for each confidence that was said', () => {
+  show({});
+  const rows = screen.getAllByRole('row').map((row) => row.textContent.replace(/\s+/g, ' ').trim());
+  expect(rows).toHaveLength(3);
+  expect(rows[0]).toContain('You thought');
+  expect(rows[1]).toMatch(/Not yet.*1.* of .*1.* on your own/);
+  expect(rows[2]).toMatch(/Could teach it.*1.* of .*2.* on your own/);
+  expect(screen.getByTestId('practice-summary').textContent).toContain('2 of 3 evenings');
+});
+
+test('what came to nothing is not held up', () => {
+  const none = { thought: [0, 2, 0, 0], thought_right: [0, 0, 0, 0], finished: 2, alone: 0 };
+  show({ finished: 2, alone: 0, concepts: [{ concept, said: 1, ...none } as never] });
+  const { textContent: words } = screen.getByTestId('practice-summary');
+  expect(words).toContain('Not on your own yet');
+  expect(words).not.toMatch(/On your own: |second try|0.* of /);
+});
+
+test('an evening past those of the week is free, and more can be asked for', () => {
+  show({ finished: 0, evenings_done: 3, concepts: [] });
+  expect(screen.getByTestId('practice-summary').textContent).toContain('Tonight is free');
+  expect(screen.getByTestId('practice-more')).toBeTruthy();
+});
+
+test('an evening more than planned is no fourth of three', () => {
+  show({ evenings_done: 3 });
+  expect(screen.getByTestId('practice-summary').textContent).toContain('4 of 4 evenings');
+});
+
+const REASONS: Reason[] = [
+  { code: 'assigned', due: '2026-10-02', done: 1, of: 3 },
+  { code: 'marked_not_yet', on: '2026-10-01' },
+  { code: 'marked_with_help', on: '2026-10-01' },
+  { code: 'wrong_last_time', on: '2026-10-01' },
+  { code: 'time_to_see_again', days: 9 },
+  { code: 'focus' },
+  { code: 'chosen' },
+  { code: 'first_practice' },
+  { code: 'before', concept: 'g4-factors' },
+];
+
+test.each(['en', 'es'] as Language[])('every reason has words in %s', (language) => {
+  setLanguage(language);
+  const words = REASONS.map((reason) => reasonWords(reason, [{ concept, reason }]));
+  expect(new Set(words).size).toBe(REASONS.length);
+  for (const one of words) expect(one).not.toMatch(/reason-|[{}]/);
+  expect(words[8]).toContain('Factors');
+  expect(reasonWords({ code: 'before', concept: 'other' })).not.toMatch(/reason-/);
+});
