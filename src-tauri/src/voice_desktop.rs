@@ -134,7 +134,7 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     started(command, None)
 }
 
-/// What was handed over goes on when its program ends, so the dispatcher is told.
+/// The dispatcher goes on speaking when its program ends, so it is stopped by a command.
 #[cfg(not(any(target_os = "macos", windows)))]
 fn silence(reader: &Path) {
     let mut command = Command::new(reader);
@@ -197,7 +197,7 @@ fn silence(_reader: &Path) {}
 mod tests {
     use super::*;
 
-    /// A reader of our own that notes its arguments, then does as told.
+    /// A reader of our own that notes its arguments, then does as asked.
     #[cfg(all(unix, not(target_os = "macos")))]
     fn reader(folder: &Path, does: &str) -> SystemVoice {
         use std::os::unix::fs::PermissionsExt as _;

@@ -2,7 +2,7 @@ import type { Language } from '../src/lib/backend/contract';
 import { exercisesFrom } from '../src/lib/words';
 
 const FILES = import.meta.glob<string>(
-  '../../shared/messages/{en,es}/{items-*,figures,mistakes}.ftl',
+  '../../shared/messages/{en,es}/{items-*,figures,misconceptions}.ftl',
   { query: '?raw', import: 'default', eager: true },
 );
 

@@ -6,7 +6,6 @@
 
 use crate::Arg;
 use crate::say::{MATH_END, MATH_START, Say};
-use crate::text::expr_text;
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use std::sync::OnceLock;
@@ -70,7 +69,7 @@ message_files![
     "items-place-value",
     "items-ratio",
     "items-statistics",
-    "mistakes",
+    "misconceptions",
 ];
 
 /// The message files of exercises in a language: area and Fluent text of each.
@@ -86,14 +85,13 @@ type Bundle = FluentBundle<FluentResource>;
 fn bundle(locale: Locale) -> Result<&'static Bundle, MessageError> {
     type Slot = OnceLock<Result<Bundle, MessageError>>;
     static SLOTS: [Slot; 4] = [Slot::new(), Slot::new(), Slot::new(), Slot::new()];
-    let place = match (locale.language, locale.numbers) {
-        (Language::En, NumberStyle::PointDecimal) => 0,
-        (Language::En, NumberStyle::CommaDecimal) => 1,
-        (Language::Es, NumberStyle::PointDecimal) => 2,
-        (Language::Es, NumberStyle::CommaDecimal) => 3,
+    let slot = match (locale.language, locale.numbers) {
+        (Language::En, NumberStyle::PointDecimal) => &SLOTS[0],
+        (Language::En, NumberStyle::CommaDecimal) => &SLOTS[1],
+        (Language::Es, NumberStyle::PointDecimal) => &SLOTS[2],
+        (Language::Es, NumberStyle::CommaDecimal) => &SLOTS[3],
     };
-    SLOTS[place]
-        .get_or_init(|| load(locale))
+    slot.get_or_init(|| load(locale))
         .as_ref()
         .map_err(Clone::clone)
 }
@@ -195,29 +193,10 @@ pub enum Piece {
     Math(String),
 }
 
-/// The sentence with mathematics as text.
-///
-/// # Errors
-/// [`MessageError`] when the message is missing or lacks an argument.
-pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
-    let mut text = String::new();
-    for piece in pieces(locale, words)? {
-        match piece {
-            Piece::Words(words) => text.push_str(&words),
-            Piece::Math(name) => {
-                if let Some(Arg::Math { expr }) = words.args.get(name.as_str()) {
-                    text.push_str(&expr_text(locale, expr)?);
-                }
-            }
-        }
-    }
-    Ok(text)
-}
-
 /// The sentence in pieces, mathematics apart, for setting on paper.
 ///
 /// # Errors
-/// As [`say`].
+/// [`MessageError`] when the message is missing or lacks an argument.
 pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
     let mut args = FluentArgs::new();
     for (name, arg) in &words.args {
@@ -260,10 +239,10 @@ pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
 }
 
 /// An attribute of a message without arguments, such as the teacher's name of
-/// a misconception: `attribute(locale, "mistake-add-across", "name")`.
+/// a misconception: `attribute(locale, "misconception-add-across", "name")`.
 ///
 /// # Errors
-/// As [`say`].
+/// As [`pieces`].
 pub fn attribute(locale: Locale, id: &str, name: &str) -> Result<String, MessageError> {
     format(locale, id, Some(name), None)
 }
@@ -304,6 +283,7 @@ fn format(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::text::say;
     use std::collections::BTreeSet;
 
     fn keys(text: &str) -> BTreeSet<String> {

@@ -37,6 +37,15 @@ const EN_TENS: [&str; 10] = [
     "", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety",
 ];
 
+/// The word for `n` in a list that has one for each number from 0.
+#[expect(
+    clippy::indexing_slicing,
+    reason = "each caller's range of n ends before its list does"
+)]
+fn word(words: &[&str], n: i64) -> String {
+    words[n as usize].to_owned()
+}
+
 fn english(n: i64) -> String {
     let rest = |head: String, rest: i64, join: &str| {
         if rest == 0 {
@@ -46,8 +55,8 @@ fn english(n: i64) -> String {
         }
     };
     match n {
-        0..20 => EN_SMALL[n as usize].into(),
-        20..100 => rest(EN_TENS[(n / 10) as usize].into(), n % 10, "-"),
+        0..20 => word(&EN_SMALL, n),
+        20..100 => rest(word(&EN_TENS, n / 10), n % 10, "-"),
         100..1000 => rest(format!("{} hundred", english(n / 100)), n % 100, " "),
         1000..1_000_000 => rest(format!("{} thousand", english(n / 1000)), n % 1000, ", "),
         _ => rest(
@@ -127,10 +136,10 @@ fn spanish(n: i64, before_noun: bool) -> String {
     match n {
         1 if before_noun => "un".into(),
         21 if before_noun => "veintiún".into(),
-        0..30 => ES_SMALL[n as usize].into(),
-        30..100 => rest(ES_TENS[(n / 10) as usize].into(), n % 10, " y "),
+        0..30 => word(&ES_SMALL, n),
+        30..100 => rest(word(&ES_TENS, n / 10), n % 10, " y "),
         100 => "cien".into(),
-        101..1000 => rest(ES_HUNDREDS[(n / 100) as usize].into(), n % 100, " "),
+        101..1000 => rest(word(&ES_HUNDREDS, n / 100), n % 100, " "),
         1000..2000 => rest("mil".into(), n % 1000, " "),
         2000..1_000_000 => rest(format!("{} mil", spanish(n / 1000, true)), n % 1000, " "),
         1_000_000..2_000_000 => rest("un millón".into(), n % 1_000_000, " "),

@@ -1,5 +1,6 @@
-//! Tables of comma-separated text with a heading, read line by line: what cannot
-//! be taken is refused by line, and the rest is taken.
+//! Tables of comma-separated text with a heading. A line that cannot be read is refused
+//! by its number, and the other lines are taken.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod fault;
 mod rows;
@@ -21,7 +22,7 @@ pub fn row_fault(fault: RowFault) -> LineFault {
     }
 }
 
-/// Checks a heading: each column known and once, and those needed there.
+/// Checks that a heading has only known columns, each once, and all that are needed.
 pub fn heading(
     row: &Row,
     known: &[&str],
@@ -39,7 +40,7 @@ pub fn heading(
             faults.push(refused(LineFault::UnknownColumn {
                 column: cut(name, 40),
             }));
-        } else if names[..place].contains(name) {
+        } else if names.iter().take(place).any(|other| other == name) {
             faults.push(refused(LineFault::ColumnTwice {
                 column: name.clone(),
             }));
@@ -59,7 +60,7 @@ pub fn heading(
     }
 }
 
-/// As many cells as the heading has; empty ones behind the last column are no harm.
+/// Checks that a row has as many cells as the heading; drops empty ones at the end.
 pub fn fitted(row: &mut Row, columns: usize) -> Result<(), LineFault> {
     while row.cells.len() > columns && row.cells.last().is_some_and(String::is_empty) {
         row.cells.pop();

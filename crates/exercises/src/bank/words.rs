@@ -146,7 +146,7 @@ pub fn plain_text(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::messages;
+    use crate::text;
     use surefoot_catalogue::Language;
 
     fn shown(text: &str) -> Result<String, LineFault> {
@@ -154,7 +154,7 @@ mod tests {
             text: text.into(),
             es: None,
         })?;
-        Ok(messages::say(Language::En.into(), &say).unwrap())
+        Ok(text::say(Language::En.into(), &say).unwrap())
     }
 
     #[test]
@@ -197,12 +197,9 @@ mod tests {
         })
         .unwrap();
         assert_eq!(
-            messages::say(Language::Es.into(), &say).unwrap(),
+            text::say(Language::Es.into(), &say).unwrap(),
             "La mitad de 1/3 y 2/3"
         );
-        assert_eq!(
-            messages::say(Language::En.into(), &say).unwrap(),
-            "Half of 1/3"
-        );
+        assert_eq!(text::say(Language::En.into(), &say).unwrap(), "Half of 1/3");
     }
 }

@@ -3,7 +3,7 @@ export default import.meta.glob<string>(
   [
     '../../../../shared/messages/en/*.ftl',
     // What only prints say stays with them, and exercises bring their own words.
-    '!../../../../shared/messages/en/{reports,items-*,figures,mistakes}.ftl',
+    '!../../../../shared/messages/en/{reports,items-*,figures,misconceptions}.ftl',
   ],
   {
     query: '?raw',

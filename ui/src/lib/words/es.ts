@@ -3,7 +3,7 @@ export default import.meta.glob<string>(
   [
     '../../../../shared/messages/es/*.ftl',
     // What only prints say stays with them, and exercises bring their own words.
-    '!../../../../shared/messages/es/{reports,items-*,figures,mistakes}.ftl',
+    '!../../../../shared/messages/es/{reports,items-*,figures,misconceptions}.ftl',
   ],
   {
     query: '?raw',
