@@ -269,7 +269,8 @@ mod tests {
         assert_eq!(voice_of(list, Language::first()), Some("Alex"));
         assert_eq!(
             voice_of(list, Language::tagged("es").unwrap()),
-            Some("Jorge")
+            Some("Paulina"),
+            "the first tag of the table that has a voice"
         );
         assert_eq!(
             voice_of("Thomas  fr_FR  # Bonjour", Language::tagged("es").unwrap()),
