@@ -5,7 +5,7 @@ import type { Plugin } from 'vite';
 const SHARED = fileURLToPath(new URL('../../shared/', import.meta.url));
 
 /** Prints and exercises bring these themselves, and the program names concepts. */
-const NOT_FOR_SCREENS = /^(reports|concepts|items-.*|figures|mistakes)\.ftl$/;
+const NOT_FOR_SCREENS = /^(reports|concepts|items-.*|figures|misconceptions)\.ftl$/;
 
 /** A language whose folder lies elsewhere, for tests: its line is in its `language.json`. */
 const EXTRA = process.env.EXTRA_LANGUAGE;

@@ -45,7 +45,13 @@ test('sheets, chart and slips on paper', async ({ bridge }) => {
   const reports = await bridge.call('reports', {});
   const faults: string[] = [];
   const look = async (report: ReportInfo, named: string[]): Promise<void> => {
-    const given = { concepts: named, level: 2 as const, count: 4, with_key: true, with_names: true };
+    const given = {
+      concepts: named,
+      level: 2 as const,
+      count: 4,
+      with_key: true,
+      with_names: true,
+    };
     const { file_name } = await bridge.call('print', {
       class: id,
       report: report.name,

@@ -11,7 +11,7 @@ test.each(LANGUAGES.map(({ tag }) => tag))('each picture has a name in %s', (lan
 });
 
 test('the pictures of the sample students are there', () => {
-  const demo = readFileSync('../app/src/demo/student_year.rs', 'utf8');
+  const demo = readFileSync('../crates/app/src/demo/student_year.rs', 'utf8');
   const named = /const AVATARS[^=]*= \[([^\]]*)\]/.exec(demo)?.[1]?.match(/[a-z]+/g) ?? [];
   expect(named.length).toBeGreaterThan(3);
   expect(named.filter((id) => !ids.includes(id))).toEqual([]);

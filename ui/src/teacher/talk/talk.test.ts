@@ -36,9 +36,9 @@ test('a concept without a way says why', () => {
 });
 
 test('the projector goes from the exercise by the slip to the answer and the steps', () => {
-  const exercise = { item: {}, answer: [], steps: [[]], slip: {} } as never;
+  const exercise = { item: {}, answer: [], steps: [[]], misconception: {} } as never;
   expect(projectorSteps({ ...concept, exercise })).toEqual(['slip', 'answer', 'steps']);
-  const bare = { item: {}, answer: [], steps: [], slip: null } as never;
+  const bare = { item: {}, answer: [], steps: [], misconception: null } as never;
   expect(projectorSteps({ ...concept, exercise: bare })).toEqual(['answer']);
   expect(projectorSteps(concept)).toEqual([]);
 });
