@@ -18,8 +18,8 @@ table: [[number, number, number, number], [number, number, number, number], [num
  */
 pairs: number, 
 /**
- * Weighted kappa (quadratic weights); nothing below ten pairs, or when
- * both always said the same one thing.
+ * Weighted kappa (quadratic weights); none below ten pairs, or if
+ * both always chose the same one rating.
  */
 kappa: number | null, 
 /**
@@ -194,7 +194,7 @@ whole_class: boolean,
  */
 in_pack: boolean, 
 /**
- * Taken back; it can be let stand again.
+ * Withdrawn; it can be restored.
  */
 withdrawn: boolean, 
 /**
@@ -318,7 +318,7 @@ pass_count: number,
  */
 seats: number, 
 /**
- * Seats from which something has come.
+ * Seats with a report.
  */
 seats_reporting: number, 
 /**
@@ -351,7 +351,7 @@ phase: Phase,
  */
 day: number, 
 /**
- * Rank among the weak spots, 1 is weakest; nothing before its first lesson and where nobody reported.
+ * Rank among the weak concepts, 1 is weakest; none before its first lesson or without a report.
  */
 rank: number | null, 
 /**
@@ -391,7 +391,7 @@ practice: [number, number, number],
  */
 newest_days: number | null, 
 /**
- * Which way it is moving, where that can be said.
+ * Its trend.
  */
 trend: Trend, 
 /**
@@ -399,9 +399,9 @@ trend: Trend,
  */
 passes: Array<PassCell>, 
 /**
- * The commonest mistakes: code and count, most first, at most five.
+ * The commonest misconceptions: code and count, most first, at most five.
  */
-mistakes: Array<MisconceptionCount>, };
+misconceptions: Array<MisconceptionCount>, };
 export type BoxPlot = { 
 /**
  * What it is about.
@@ -691,7 +691,7 @@ title: string,
  */
 seats: number, 
 /**
- * Seats from which a hand-in has come.
+ * Seats with a report.
  */
 seats_joined: number, 
 /**
@@ -765,15 +765,15 @@ sure_but_wrong: Array<Mismatch>,
  */
 unsure_but_right: Array<Mismatch>, 
 /**
- * How far each student's ratings can be believed.
+ * Each student's calibration.
  */
 students: Array<StudentCalibration>, 
 /**
- * The commonest mistakes over all concepts.
+ * The commonest misconceptions over all concepts.
  */
-mistakes: Array<ConceptMisconception>, 
+misconceptions: Array<ConceptMisconception>, 
 /**
- * Mistakes beyond these that are not listed.
+ * Misconceptions beyond these that are not listed.
  */
 misconceptions_left_out: number, 
 /**
@@ -836,7 +836,7 @@ export type ConceptMisconception = {
  */
 concept: ConceptName, 
 /**
- * The mistake's code.
+ * The misconception's code.
  */
 code: string, 
 /**
@@ -882,7 +882,7 @@ export type ConceptReports = {
  */
 row: BoardRow, 
 /**
- * The test behind its trend.
+ * The test of its trend.
  */
 trend_test: TrendTest, 
 /**
@@ -931,7 +931,7 @@ copies: Array<StoredCopy>,
 trouble: CallError | null, };
 export type CopyClass = { 
 /**
- * The class whose rotation and pace are taken.
+ * The class whose rotation and pace are copied.
  */
 from: string, 
 /**
@@ -1319,7 +1319,7 @@ device_rating: Confidence | null,
  */
 device_outcome: Outcome | null, 
 /**
- * What the teacher saw.
+ * The observation.
  */
 seen: Confidence | null, 
 /**
@@ -1332,7 +1332,7 @@ export type EntryDay = {
  */
 date: string, 
 /**
- * Day of the rotation, from 1; nothing on a day without school.
+ * Day of the rotation, from 1; none on a day without school.
  */
 day: number | null, 
 /**
@@ -1583,6 +1583,19 @@ alt: Say,
  * What to draw.
  */
 drawing: Drawing, };
+export type FileMade = { 
+/**
+ * The file's name.
+ */
+file_name: string, 
+/**
+ * Where it was saved, as the shell names it; none if the teacher cancelled.
+ */
+place: string | null, 
+/**
+ * Its size.
+ */
+bytes: number, };
 export type FileReport = { 
 /**
  * The file's name.
@@ -1612,19 +1625,6 @@ new_entries: number,
  * Things to look at that did not stop the import.
  */
 flags: Array<Flag>, };
-export type FileMade = { 
-/**
- * The file's name.
- */
-file_name: string, 
-/**
- * Where it was put, as the shell names it; nothing when the person changed their mind.
- */
-place: string | null, 
-/**
- * Its size.
- */
-bytes: number, };
 export type FirstLessons = { 
 /**
  * The class.
@@ -1666,7 +1666,7 @@ student: string,
 concepts: Array<string>, };
 export type ForecastScore = { 
 /**
- * Mean squared distance of what was claimed from what came; 0 is best, 1 worst.
+ * Mean squared difference of forecast and result; 0 is best, 1 is worst.
  */
 score: number, 
 /**
@@ -1817,7 +1817,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Chance of having the concept, 0 to 1.
+ * Probability that the student has the concept.
  */
 has_it: number | null, };
 export type GroupPage = { 
@@ -1830,19 +1830,19 @@ concept: ConceptName,
  */
 grade: number, 
 /**
- * Who, with what they said last.
+ * The members, with their last rating and result.
  */
 members: Array<PageMember>, 
 /**
- * Mistakes of these students on the concept, most first.
+ * Misconceptions of these students on the concept, most first.
  */
-mistakes: Array<MisconceptionCount>, 
+misconceptions: Array<MisconceptionCount>, 
 /**
  * Concepts it builds on that not all of them have.
  */
 first: Array<PageFirst>, 
 /**
- * Exercises to do together, from first steps to a stretch.
+ * Exercises to do in the group, from entry to stretch level.
  */
 exercises: Array<SampleExercise>, };
 export type GroupPageAsked = { 
@@ -2122,6 +2122,12 @@ to: number,
  * How many values.
  */
 count: number, };
+export type ImportAsked = { 
+/**
+ * Where from.
+ */
+from: ImportFrom, };
+export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
 export type ImportReport = { 
 /**
  * Names the import in the journal.
@@ -2143,12 +2149,6 @@ cancelled: boolean,
  * Whether it was undone since.
  */
 undone: boolean, };
-export type ImportAsked = { 
-/**
- * Where from.
- */
-from: ImportFrom, };
-export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
 export type InnerLine = { 
 /**
  * One end.
@@ -2538,6 +2538,15 @@ area: string,
  * Its text.
  */
 text: string, };
+export type MisconceptionCount = { 
+/**
+ * The misconception's code.
+ */
+code: string, 
+/**
+ * How often.
+ */
+count: number, };
 export type Mismatch = { 
 /**
  * Who.
@@ -2556,22 +2565,13 @@ rating: Confidence,
  */
 rated_on: string, 
 /**
- * Results since that rating, self-marked or seen by the teacher: right and wrong.
+ * Right and wrong results since that rating, by outcomes and observations.
  */
 results: [number, number], 
 /**
  * Practice answers since that rating: alone, with help, wrong.
  */
 practice: [number, number, number], };
-export type MisconceptionCount = { 
-/**
- * The mistake's code.
- */
-code: string, 
-/**
- * How often.
- */
-count: number, };
 export type MoveYear = { 
 /**
  * The class.
@@ -2693,7 +2693,7 @@ names: Array<string>,
  */
 year: SchoolYear, 
 /**
- * Grades whose concepts are taken from the built-in catalogue.
+ * Grades whose concepts of the catalogue the class gets.
  */
 grades: Array<number>, 
 /**
@@ -2701,7 +2701,7 @@ grades: Array<number>,
  */
 rotation_days: number, 
 /**
- * How many concepts a day at most; the rotation takes the first that fit.
+ * Most concepts of a day; the rotation has the first that fit.
  */
 concepts_a_day: number, };
 export type NewClosures = { 
@@ -2876,11 +2876,11 @@ grade: number,
  */
 codes: Array<string>, 
 /**
- * Titles of the concepts that come before it.
+ * Titles of its prerequisites.
  */
 before: Array<string>, 
 /**
- * Whether it stands in the rotation.
+ * Whether it is in the rotation.
  */
 in_rotation: boolean, 
 /**
@@ -2919,7 +2919,7 @@ id: string,
  */
 concept: ConceptName, 
 /**
- * Whether the concept stands in the rotation: only then it travels.
+ * Whether the concept is in the rotation. Only then it is part of the class pack.
  */
 in_rotation: boolean, 
 /**
@@ -2978,11 +2978,11 @@ export type OwnFile = {
  */
 file: string, 
 /**
- * What was taken.
+ * What was imported.
  */
 taken: Array<OwnLineTaken>, 
 /**
- * What was not, and why.
+ * What was refused, and why.
  */
 refused: Array<LineRefused>, };
 export type OwnImport = { 
@@ -2991,7 +2991,7 @@ export type OwnImport = {
  */
 number: number, 
 /**
- * What it brought.
+ * What was imported.
  */
 kind: OwnImportKind, 
 /**
@@ -3032,7 +3032,7 @@ export type OwnLineTaken = {
  */
 line: number, 
 /**
- * The id of what came of it.
+ * The id of the exercise or concept.
  */
 id: string, 
 /**
@@ -3053,7 +3053,7 @@ export type OwnTried = {
  */
 right: boolean, 
 /**
- * What is said about it.
+ * The feedback.
  */
 says: Array<Block>, 
 /**
@@ -3074,7 +3074,7 @@ concept: ConceptName,
  */
 date: string, 
 /**
- * Its first lesson as it stands.
+ * Its present first lesson.
  */
 before: string | null, };
 export type PacingList = { 
@@ -3083,7 +3083,7 @@ export type PacingList = {
  */
 found: Array<PacingFound>, 
 /**
- * Lines that cannot be taken.
+ * Lines that cannot be used.
  */
 missed: Array<PacingMissed>, };
 export type PacingMissed = { 
@@ -3154,7 +3154,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Chance of having the concept, 0 to 1.
+ * Probability that the student has the concept.
  */
 has_it: number | null, 
 /**
@@ -3486,7 +3486,7 @@ i_can: string,
  */
 rating: Confidence | null, 
 /**
- * The rating in words.
+ * The words for the rating.
  */
 words: string, };
 export type RatioRow = { 
@@ -3654,7 +3654,7 @@ title: string,
  */
 share: number, 
 /**
- * Whether it holds figures, which stand in the middle.
+ * Whether it holds numbers, which are centred.
  */
 figures: boolean, };
 export type ReportPage = { 
@@ -3667,7 +3667,7 @@ title: string,
  */
 under: string, 
 /**
- * What stands on it, from the top.
+ * Its parts, from the top.
  */
 parts: Array<ReportPart>, };
 export type ReportPart = { "kind": "heading", 
@@ -3721,7 +3721,7 @@ label: string,
 lines: number, };
 export type ReportTable = { 
 /**
- * What it is about, for those who listen.
+ * What it is about, for screen readers.
  */
 summary: string, 
 /**
@@ -3997,9 +3997,9 @@ answer: Array<Block>,
  */
 steps: Array<Array<Block>>, 
 /**
- * A slip that leads to a wrong answer here.
+ * A misconception that leads to a wrong answer here.
  */
-slip: SampleMisconception | null, };
+misconception: SampleMisconception | null, };
 export type SampleMisconception = { 
 /**
  * Its code.
@@ -4010,7 +4010,7 @@ code: string,
  */
 answer: Array<Block>, 
 /**
- * What to tell a student who made it.
+ * What to tell a student who answered so.
  */
 say: Say, };
 export type Say = { 
@@ -4083,7 +4083,7 @@ code: string,
  */
 devices: number, 
 /**
- * A device that claims this seat with a key of its own and waits for a decision.
+ * Quarantined devices of this seat.
  */
 quarantined_devices: Array<string>, 
 /**
@@ -4126,7 +4126,7 @@ reports: number,
  */
 answers: number, 
 /**
- * What the teacher saw.
+ * The observation.
  */
 observations: number, };
 export type SeatId = { 
@@ -4282,11 +4282,11 @@ student: GroupMember,
  */
 answers: number, 
 /**
- * The word on it.
+ * The verdict.
  */
 verdict: CalibrationVerdict, 
 /**
- * Claimed minus found share right; nothing below 20 answers.
+ * Claimed minus observed share of right answers; none below 20 answers.
  */
 bias: number | null, 
 /**
@@ -4302,8 +4302,8 @@ high: number | null,
  */
 gamma: number | null, 
 /**
- * How good ratings are as forecasts; nothing below 60 answers, or when all
- * stand at one rating.
+ * How good the ratings are as forecasts; none below 60 answers, or if all
+ * answers have the same rating.
  */
 brier: ForecastScore | null, };
 export type StudentConcept = { 
@@ -4316,7 +4316,7 @@ concept: ConceptName,
  */
 phase: Phase, 
 /**
- * Chance of having it, 0 to 1.
+ * Probability that the student has it.
  */
 has_it: number, 
 /**
@@ -4332,7 +4332,7 @@ outcome: Outcome | null,
  */
 practice: [number, number, number], 
 /**
- * Whether the teacher last saw that the student has it.
+ * Whether the student has it, by the last observation.
  */
 seen: boolean | null, 
 /**
@@ -4380,7 +4380,7 @@ export type StudentPage = {
  */
 student: GroupMember, 
 /**
- * How far the ratings can be believed.
+ * The calibration of the ratings.
  */
 calibration: StudentCalibration, 
 /**
@@ -4410,7 +4410,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Chance of having it, 0 to 1, by everything that is known; nothing without a report.
+ * Probability that the student has it, by all reports; none without a report.
  */
 has_it: number | null, 
 /**
@@ -4418,7 +4418,7 @@ has_it: number | null,
  */
 history: Array<DatedReport>, 
 /**
- * What the teacher saw, oldest first.
+ * Observations, oldest first.
  */
 seen: Array<DatedSight>, 
 /**
@@ -4587,7 +4587,7 @@ concept: ConceptName,
  */
 phase: Phase, 
 /**
- * Whether it deserves the minutes.
+ * Whether it is chosen.
  */
 chosen: boolean, 
 /**
@@ -4595,15 +4595,15 @@ chosen: boolean,
  */
 talked: boolean, 
 /**
- * How to go about it; nothing before the first lesson or without a report.
+ * How to discuss it; none before the first lesson or without a report.
  */
 way: TalkWay | null, 
 /**
- * Minutes that takes.
+ * Minutes for it.
  */
 minutes: number, 
 /**
- * What it would bring, in students put right.
+ * Its value, in students corrected.
  */
 worth: number, 
 /**
@@ -4627,7 +4627,7 @@ expected_wrong: number,
  */
 sure_wrong: number, 
 /**
- * Which way it is moving.
+ * Its trend.
  */
 trend: Trend, 
 /**
@@ -4639,11 +4639,11 @@ talked_lately: boolean,
  */
 dependants_soon: Array<ConceptName>, 
 /**
- * The commonest mistakes.
+ * The commonest misconceptions.
  */
-mistakes: Array<MisconceptionCount>, 
+misconceptions: Array<MisconceptionCount>, 
 /**
- * One exercise to discuss, with the common slip.
+ * One exercise to discuss, with a common misconception.
  */
 exercise: SampleExercise | null, };
 export type TalkNoted = { 
@@ -4677,7 +4677,7 @@ date: string,
  */
 is_today: boolean, 
 /**
- * Day of the rotation, from 1; nothing when the year is over.
+ * Day of the rotation, from 1; none after the year.
  */
 day: number | null, 
 /**
@@ -4685,7 +4685,7 @@ day: number | null,
  */
 minutes: number, 
 /**
- * Minutes the chosen concepts take.
+ * Minutes for the chosen concepts.
  */
 minutes_used: number, 
 /**
@@ -4788,19 +4788,15 @@ confidence: Confidence | null,
 /**
  * How it went, if marked.
  */
-outcome: Outcome | null, 
-/**
- * The rating given last time the concept came round.
- */
-last_confidence: Confidence | null, };
+outcome: Outcome | null, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type TrendTest = { 
 /**
- * Passes with at least three raters; below six nothing is said.
+ * Passes with at least three raters; a trend needs six.
  */
 passes: number, 
 /**
- * Median change of the rating (0 to 3) a pass; nothing below two passes.
+ * Median change of the rating (0 to 3) per pass; none below two passes.
  */
 slope: number | null, 
 /**
@@ -4812,7 +4808,7 @@ low: number | null,
  */
 high: number | null, 
 /**
- * Two-sided probability of so clear a movement by chance.
+ * Two-sided p-value.
  */
 p: number, 
 /**
@@ -4841,7 +4837,7 @@ wait_seconds: number, } | { "kind": "wait",
  * Seconds left.
  */
 wait_seconds: number, };
-export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "known" } | { "kind": "older" } | { "kind": "held" } | { "kind": "refused", 
+export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "known" } | { "kind": "older" } | { "kind": "quarantined" } | { "kind": "refused", 
 /**
  * Why.
  */
