@@ -5,16 +5,7 @@ import { typed } from '../answer/typed';
 import Math from '../math/Math.svelte';
 import { spoken } from '../math/spoken';
 import { row } from '../math/tokens';
-import {
-  exact,
-  LANGUAGES,
-  number,
-  percent,
-  plain,
-  say,
-  setDecimalSign,
-  setLanguage,
-} from '.';
+import { exact, LANGUAGES, number, percent, plain, say, setDecimalSign, setLanguage } from '.';
 
 const decimal = (text: string): Expr => ({ kind: 'number', text });
 const PAIR: Expr = { kind: 'pair', x: decimal('1.5'), y: decimal('2') };

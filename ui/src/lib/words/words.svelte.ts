@@ -55,11 +55,7 @@ export function sayFromProgram(id: string, args?: Record<string, FluentVariable>
 }
 
 /** As `say`, in a language that is loaded. */
-export function sayIn(
-  to: Language,
-  id: MessageId,
-  args?: Record<string, FluentVariable>,
-): string {
+export function sayIn(to: Language, id: MessageId, args?: Record<string, FluentVariable>): string {
   return format(to, id, args);
 }
 

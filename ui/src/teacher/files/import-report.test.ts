@@ -23,5 +23,11 @@ test('every file is counted under one verdict', () => {
   const account = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
   const counts = tally(account);
   expect(counts.reduce((sum, { count }) => sum + count, 0)).toBe(files.length);
-  expect(counts.map(({ kind }) => kind)).toEqual(['new', 'updated', 'known', 'quarantined', 'refused']);
+  expect(counts.map(({ kind }) => kind)).toEqual([
+    'new',
+    'updated',
+    'known',
+    'quarantined',
+    'refused',
+  ]);
 });
