@@ -1,7 +1,14 @@
-//! The Surefoot window: one page, one command, and the system's own dialogs.
-//! Everything else is in `surefoot-app`, which knows nothing of windows.
+//! The Surefoot window: one page, one command, and the dialogs of the system.
+//!
+//! The page calls `call`, which makes an entry of the table of calls in `surefoot-app`
+//! outside the window's thread. The other files are what a window adds: file dialogs, files
+//! opened by other programs, the voice, sharing, and starting on the sample class.
+//!
+//! Must never know a rule of Surefoot: no call is decided here, and nothing is stored.
 
-mod door;
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+
+mod dialogs;
 mod opened;
 mod sample;
 #[cfg(target_os = "android")]
@@ -12,7 +19,9 @@ mod voice_android;
 mod voice_desktop;
 
 use std::sync::Arc;
-use surefoot_app::{App, CallError, DeviceClock};
+#[cfg(not(any(desktop, target_os = "android")))]
+use surefoot_app::NoVoice;
+use surefoot_app::{App, CallError, DeviceClock, Voice};
 use tauri::{AppHandle, Manager as _, State, WebviewWindowBuilder};
 
 /// The opened program, or why it could not be opened: the page is shown either
@@ -41,26 +50,24 @@ async fn call(
 }
 
 #[cfg(desktop)]
-fn with_voice(program: App, _app: &tauri::App) -> App {
-    program.with_voice(Box::new(voice_desktop::SystemVoice::default()))
+fn voice(_app: &tauri::App) -> Box<dyn Voice> {
+    Box::new(voice_desktop::SystemVoice::default())
 }
 
 #[cfg(target_os = "android")]
-fn with_voice(program: App, app: &tauri::App) -> App {
-    let voice = voice_android::TabletVoice::new(app.handle().clone());
-    program.with_voice(Box::new(voice))
+fn voice(app: &tauri::App) -> Box<dyn Voice> {
+    Box::new(voice_android::TabletVoice::new(app.handle().clone()))
 }
 
 #[cfg(not(any(desktop, target_os = "android")))]
-fn with_voice(program: App, _app: &tauri::App) -> App {
-    program
+fn voice(_app: &tauri::App) -> Box<dyn Voice> {
+    Box::new(NoVoice)
 }
 
 fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<()> {
     let data = app.path().app_data_dir()?;
-    let door = door::SystemDoor::new(app.handle().clone(), Arc::clone(opened));
-    let program = App::open(&data, Box::new(door), Box::new(DeviceClock))
-        .map(|program| with_voice(program, app));
+    let dialogs = dialogs::SystemDialogs::new(app.handle().clone(), Arc::clone(opened));
+    let program = App::open(&data, Box::new(dialogs), Box::new(DeviceClock), voice(app));
     if let Ok(program) = &program
         && std::env::args().any(|a| a == sample::FLAG)
     {

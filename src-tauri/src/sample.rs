@@ -7,8 +7,8 @@ use surefoot_app::{App, CallError, JobResult, Nothing};
 /// The argument that asks for it.
 pub const FLAG: &str = "--sample";
 
-/// Makes the sample class unless it stands already, and goes into it. When that
-/// fails, the window opens where it would have without.
+/// Makes the sample class unless it exists, and opens it. If that fails, the window opens
+/// on the start screen.
 pub fn enter(program: &App) {
     if let Err(error) = try_enter(program) {
         eprintln!("surefoot: the sample class could not be made: {error}");
@@ -16,12 +16,12 @@ pub fn enter(program: &App) {
 }
 
 fn try_enter(program: &App) -> Result<(), CallError> {
-    if !program.start(Nothing {})?.sample_ready {
+    if !program.device.start(Nothing {})?.sample_ready {
         eprintln!("Making the sample class");
         let told_on = io::stderr().is_terminal();
-        let job = program.make_sample(Nothing {})?;
+        let job = program.device.make_sample(Nothing {})?;
         loop {
-            let state = program.job(job)?;
+            let state = program.device.job(job)?;
             match state.result {
                 None => {
                     if told_on {
@@ -38,5 +38,5 @@ fn try_enter(program: &App) -> Result<(), CallError> {
             eprintln!();
         }
     }
-    program.enter_sample(Nothing {}).map(|_| ())
+    program.device.enter_sample(Nothing {}).map(|_| ())
 }

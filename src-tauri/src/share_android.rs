@@ -31,7 +31,7 @@ pub fn send_file<R: Runtime>(
             webview.jni_handle().exec(move |env, activity, _webview| {
                 let sent = send(env, activity, &path, media_type);
                 if sent.is_err() && env.exception_check().unwrap_or(false) {
-                    // Goes to the system's log; left standing it would end the program.
+                    // Goes to the system's log; if it is not cleared, it ends the program.
                     let _ = env.exception_describe();
                     let _ = env.exception_clear();
                 }

@@ -56,7 +56,7 @@ impl<R: Runtime> TabletVoice<R> {
                 webview.jni_handle().exec(move |env, activity, _webview| {
                     let done = work(env, activity);
                     if done.is_err() && env.exception_check().unwrap_or(false) {
-                        // Goes to the system's log; left standing it would end the program.
+                        // Goes to the system's log; if it is not cleared, it ends the program.
                         let _ = env.exception_describe();
                         let _ = env.exception_clear();
                     }

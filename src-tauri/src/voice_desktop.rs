@@ -136,7 +136,7 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     started(command, None)
 }
 
-/// What was handed over goes on when its program ends, so the dispatcher is told.
+/// The dispatcher goes on speaking when its program ends, so it is stopped by a command.
 #[cfg(not(any(target_os = "macos", windows)))]
 fn silence(reader: &Path) {
     let mut command = Command::new(reader);
@@ -203,7 +203,7 @@ fn silence(_reader: &Path) {}
 mod tests {
     use super::*;
 
-    /// A reader of our own that notes its arguments, then does as told.
+    /// A reader of our own that notes its arguments, then does as asked.
     #[cfg(all(unix, not(target_os = "macos")))]
     fn reader(folder: &Path, does: &str) -> SystemVoice {
         use std::os::unix::fs::PermissionsExt as _;
@@ -269,7 +269,8 @@ mod tests {
         assert_eq!(voice_of(list, Language::first()), Some("Alex"));
         assert_eq!(
             voice_of(list, Language::tagged("es").unwrap()),
-            Some("Jorge")
+            Some("Paulina"),
+            "the first tag of the table that has a voice"
         );
         assert_eq!(
             voice_of("Thomas  fr_FR  # Bonjour", Language::tagged("es").unwrap()),

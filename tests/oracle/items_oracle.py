@@ -204,12 +204,12 @@ def fault_of(item):
         if sum(tasks.same(wanted, c) for c in contents) != 1:
             return "the right choice stands more than once"
     wrong = []
-    for mistake in item["mistakes"]:
-        value = answer_value(mistake["answer"], item)
+    for misconception in item["misconceptions"]:
+        value = answer_value(misconception["answer"], item)
         if tasks.same(wanted, value):
-            return f"mistake {mistake['code']} is right"
+            return f"misconception {misconception['code']} is right"
         if any(tasks.same(value, other) for other in wrong):
-            return f"mistake {mistake['code']} equals another"
+            return f"misconception {misconception['code']} equals another"
         wrong.append(value)
     drawn = [b for b in item["prompt"] if b["kind"] == "figure"]
     shown_structured = set(numbers_in(drawn)) | set(numbers_in(item["entry"]))
@@ -236,7 +236,7 @@ def check_concept(job):
         text=True,
     )
     passed, faults, kinds = 0, [], collections.Counter()
-    mistakes = 0
+    misconceptions = 0
     for line in run.stdout:
         item = json.loads(line)
         try:
@@ -245,13 +245,13 @@ def check_concept(job):
             fault = f"{type(error).__name__}: {error}"
         if fault is None:
             passed += 1
-            mistakes += len(item["mistakes"])
+            misconceptions += len(item["misconceptions"])
             kinds[item["answer"]["kind"]] += 1
         else:
             faults.append((item["concept"], item["level"], item["seed"], fault, item["statement"]))
     if run.wait() != 0:
         faults.append((concept, 0, 0, "the program failed", {}))
-    return concept, passed, faults, kinds, mistakes
+    return concept, passed, faults, kinds, misconceptions
 
 
 def main():
@@ -264,7 +264,7 @@ def main():
     args = parser.parse_args()
     listed = json.loads(subprocess.check_output([args.surefoot, "catalogue", "--json"]))
     concepts = args.concept or [c["id"] for c in listed if c["exercises"]]
-    passed = mistakes = 0
+    passed = misconceptions = 0
     faults, kinds, rows = [], collections.Counter(), []
     with ProcessPoolExecutor(max_workers=2) as pool:
         for concept, good, bad, seen, wrong in pool.map(
@@ -273,8 +273,8 @@ def main():
             passed += good
             faults += bad
             kinds += seen
-            mistakes += wrong
-            rows.append({"concept": concept, "passed": good, "failed": len(bad), "mistakes": wrong})
+            misconceptions += wrong
+            rows.append({"concept": concept, "passed": good, "failed": len(bad), "misconceptions": wrong})
             for fault in bad[:3]:
                 print("FAIL", *fault, sep=" | ")
     if args.report:
@@ -282,12 +282,12 @@ def main():
             "seeds": args.seeds,
             "passed": passed,
             "failed": len(faults),
-            "mistakes_checked": mistakes,
+            "misconceptions_checked": misconceptions,
             "answer_kinds": dict(sorted(kinds.items())),
             "concepts": rows,
         }
         pathlib.Path(args.report).write_text(json.dumps(report, indent=1) + "\n")
-    print(f"{len(concepts)} concepts, {len(kinds)} answer kinds, {mistakes} misconceptions checked")
+    print(f"{len(concepts)} concepts, {len(kinds)} answer kinds, {misconceptions} misconceptions checked")
     print(f"{passed} passed, {len(faults)} failed")
     return 1 if faults or passed == 0 else 0
 

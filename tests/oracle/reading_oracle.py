@@ -5,7 +5,7 @@ The grade of Kincaid, Fishburne, Rogers and Chissom (1975): 0.39 words a sentenc
 + 11.8 syllables a word - 15.59. Syllables are those of the CMU Pronouncing
 Dictionary, the longest way of saying a word where it lists several. Scored are
 screens of 30 words or more, since a shorter text is noise: the question, the
-question with all its hints, with what is said to each mistake, with its
+question with all its hints, with what is said to each misconception, with its
 worked steps, and all of these together. They must be at 3.0 or below on average and none above 5.34, the
 upper end for grades 2 and 3 in the supplement to Appendix A of the Common Core
 State Standards for English Language Arts. The sentences of the student's screens
@@ -169,10 +169,10 @@ def screens(item):
     question = words["prompt"] + "\n" + told(words["entry"])
     yield "question", question
     yield "hints", "\n".join([question, *words["hints"]])
-    for mistake, said in zip(item["mistakes"], words["mistakes"]):
-        yield mistake["code"], question + "\n" + said
+    for misconception, said in zip(item["misconceptions"], words["misconceptions"]):
+        yield misconception["code"], question + "\n" + said
     yield "steps", "\n".join([question, *words["steps"]])
-    yield "all of it", "\n".join([question, *words["hints"], *words["mistakes"], *words["steps"]])
+    yield "all of it", "\n".join([question, *words["hints"], *words["misconceptions"], *words["steps"]])
 
 
 # What a student reads outside of the exercises: file, beginnings of the messages'

@@ -18,7 +18,7 @@ long_rust_tests() {
   cargo test --locked --no-fail-fast -- --ignored --skip thousand_kills
 }
 kills() {
-  cargo test --locked -p surefoot-app --test crash -- --ignored --nocapture thousand_kills
+  cargo test --locked --test crash -- --ignored --nocapture thousand_kills
 }
 changed_files() {
   # Built first: the compiler wants more memory than the readers may have.

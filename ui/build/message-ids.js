@@ -8,7 +8,7 @@ const MESSAGES = join(dirname(HERE), '../../shared/messages/en');
 const TYPE = join(dirname(HERE), '../src/lib/words/message-ids.ts');
 
 /** Files whose messages only prints and the program's own sentences use. */
-const PROGRAM_ONLY = /^(reports|concepts|mistakes|items-.*)\.ftl$/;
+const PROGRAM_ONLY = /^(reports|concepts|misconceptions|items-.*)\.ftl$/;
 
 /** The ids of the messages that screens may name, in the order of their files. */
 export function messageIds() {

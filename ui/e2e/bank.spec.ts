@@ -7,6 +7,7 @@ import { openDesk, said, scan, undo } from './desk';
 import { expect, test } from './fixtures';
 import { createClass, join, open, packOf } from './own-class';
 import { SAMPLES } from './places';
+import { valuesFor } from './report-values';
 import { DESK } from './sizes';
 
 test.use(DESK);
@@ -253,10 +254,12 @@ test('a student answers an own exercise and an own concept', async ({ page, brid
 
   await test.step('on a printed sheet, also where there are no other exercises', async () => {
     for (const concepts of [[water], [concept, water]]) {
+      const sheet = (await bridge.call('reports', {})).find(({ name }) => name === 'sheet');
       const made = await bridge.call('print', {
         class: id,
-        what: { kind: 'sheet', concepts, level: 2, count: 4, with_key: true, seed: null },
-        look: { language: 'es', paper: 'a4', roomy: true },
+        report: 'sheet',
+        values: sheet ? valuesFor(sheet, { concepts, level: 2, count: 4, with_key: true }) : {},
+        options: { language: 'es', paper: 'a4', roomy: true },
       });
       expect(made.place).not.toBeNull();
       expect(made.bytes).toBeGreaterThan(5000);

@@ -313,7 +313,7 @@ test('a seat is removed after a question, and comes back', async ({ page, bridge
     await remove();
     await hook('removed-let-go').click();
     await expect(hook('removed')).toHaveCount(0);
-    await expect(bridge.call('bring_back', { number: 1 })).rejects.toThrow('422');
+    await expect(bridge.call('restore_removed', { number: 1 })).rejects.toThrow('422');
   });
 });
 

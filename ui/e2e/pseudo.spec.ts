@@ -1,8 +1,10 @@
 // Every screen of a student, the desk of a class without hand-ins, and every print, in the
 // pseudo-language: what is not translated or does not fit shows.
+import type { ReportInfo } from '../src/lib/backend/contract';
 import { test } from './fixtures';
 import { expectNone, printFaults, PSEUDO, pseudoAt } from './measure/pseudo';
 import { makeClass } from './own-class';
+import { valuesFor } from './report-values';
 import { DESK } from './sizes';
 import { walkStudent } from './walk/student';
 import { walkOwnDesk } from './walk/teacher';
@@ -40,23 +42,25 @@ test('sheets, chart and slips on paper', async ({ bridge }) => {
   const { id } = await makeClass(bridge, { names: ['Amina', 'Bao'] });
   const setup = await bridge.call('class_setup', { class: id });
   const concepts = setup.rotation.flat().filter(({ concept }) => concept.has_exercises);
+  const reports = await bridge.call('reports', {});
   const faults: string[] = [];
-  for (const what of [
-    ...concepts.map(({ concept }) => ({
-      kind: 'sheet' as const,
-      concepts: [concept.id],
-      level: 2 as const,
-      count: 4,
-      with_key: true,
-      seed: 1,
-    })),
-    { kind: 'chart' as const },
-    { kind: 'slips' as const, with_names: true },
-  ]) {
-    const look = { language: PSEUDO, paper: 'letter' as const, roomy: true };
-    const { file_name } = await bridge.call('print', { class: id, what, look });
-    const name = what.kind === 'sheet' ? what.concepts.join() : what.kind;
-    faults.push(...printFaults(name, bridge.savedAt(file_name), [...TYPED, 'Amina', 'Bao']));
+  const look = async (report: ReportInfo, named: string[]): Promise<void> => {
+    const given = { concepts: named, level: 2 as const, count: 4, with_key: true, with_names: true };
+    const { file_name } = await bridge.call('print', {
+      class: id,
+      report: report.name,
+      values: valuesFor(report, { ...given, seed: 1 }),
+      options: { language: PSEUDO, paper: 'letter', roomy: true },
+    });
+    const words = [...TYPED, 'Amina', 'Bao'];
+    faults.push(...printFaults(named.join() || report.name, bridge.savedAt(file_name), words));
+  };
+  for (const report of reports) {
+    if (report.name === 'sheet') {
+      for (const { concept } of concepts) await look(report, [concept.id]);
+    } else if (report.name === 'chart' || report.name === 'slips') {
+      await look(report, []);
+    }
   }
   expectNone(faults);
 });

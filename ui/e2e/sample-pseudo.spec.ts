@@ -1,10 +1,10 @@
 // Every screen of the desk and every report of the sample class in the pseudo-language.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { ReportWanted } from '../src/lib/backend/contract';
 import { test } from './fixtures';
 import { expectNone, printFaults, PSEUDO, pseudoAt } from './measure/pseudo';
 import { SAMPLES } from './places';
+import { valuesFor } from './report-values';
 import { DESK } from './sizes';
 import { walkTeacher } from './walk/teacher';
 import type { Bridge } from './bridge';
@@ -50,20 +50,17 @@ test('every report on paper', async ({ bridge }) => {
   const { classes } = await bridge.call('start', {});
   const id = classes[0]?.id ?? '';
   const { rows } = await bridge.call('board', { class: id });
-  const reports: ReportWanted[] = [
-    { of: 'family', seat: 1 },
-    { of: 'conference', seat: 1 },
-    { of: 'class_summary' },
-    { of: 'share_safe' },
-    { of: 'group', concept: rows[0]?.concept.id ?? '', seats: [1, 2, 3] },
-    { of: 'talk', minutes: 10 },
-  ];
-  const look = { language: PSEUDO, paper: 'letter' as const, roomy: true };
+  const offered = { seat: 1, concept: rows[0]?.concept.id ?? '', seats: [1, 2, 3], minutes: 10 };
   const faults: string[] = [];
-  for (const report of reports) {
-    const what = { kind: 'report' as const, report };
-    const { file_name } = await bridge.call('print', { class: id, what, look });
-    faults.push(...printFaults(report.of, bridge.savedAt(file_name), names));
+  for (const report of await bridge.call('reports', {})) {
+    if (report.section !== 'report') continue;
+    const { file_name } = await bridge.call('print', {
+      class: id,
+      report: report.name,
+      values: valuesFor(report, offered),
+      options: { language: PSEUDO, paper: 'letter', roomy: true },
+    });
+    faults.push(...printFaults(report.name, bridge.savedAt(file_name), names));
   }
   expectNone(faults);
 });

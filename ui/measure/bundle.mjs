@@ -10,7 +10,7 @@ import { gzipSync } from 'node:zlib';
 const LIMIT_BYTES = 200_000;
 const DIST = fileURLToPath(new URL('../dist/', import.meta.url));
 const MESSAGES = fileURLToPath(new URL('../../shared/messages/', import.meta.url));
-const EXERCISES = /^(items-.*|figures|mistakes)\.ftl$/;
+const EXERCISES = /^(items-.*|figures|misconceptions)\.ftl$/;
 const text = (path) => readFileSync(DIST + path, 'utf8');
 const files = readdirSync(`${DIST}assets`).filter((name) => /\.(js|css)$/.test(name));
 const bytes = new Map(files.map((name) => [name, gzipSync(text(`assets/${name}`)).length]));
@@ -90,7 +90,7 @@ check(
 const words = files.map((name) => text(`assets/${name}`)).join('');
 check(
   'no words of exercises are among them',
-  !/^(mistake|unit|figure)-[a-z-]+ = /m.test(words.replaceAll('\\n', '\n')),
+  !/^(misconception|unit|figure)-[a-z-]+ = /m.test(words.replaceAll('\\n', '\n')),
 );
 const all = closure(page, { later: true });
 check(

@@ -1,11 +1,10 @@
 import type { Language } from '../src/lib/backend/contract';
 import { exercisesFrom } from '../src/lib/words';
 
-const FILES = import.meta.glob<string>('../../shared/messages/*/{items-*,figures,mistakes}.ftl', {
-  query: '?raw',
-  import: 'default',
-  eager: true,
-});
+const FILES = import.meta.glob<string>(
+  '../../shared/messages/*/{items-*,figures,misconceptions}.ftl',
+  { query: '?raw', import: 'default', eager: true },
+);
 
 /** The words of exercises as the program gives them, for pages that run without it. */
 export function exercisesFromFiles(): void {

@@ -10,12 +10,14 @@ mod names;
 mod seeds;
 mod student_year;
 
-use crate::app::files;
+use crate::context::data_paths::WorldPaths;
+use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::folder::{file_at, files_in, write_atomic};
+use crate::context::jobs::Progress;
 use crate::demo::learner::Difficulties;
-use crate::{
-    CallError, FileKind, FileSource, Progress, WorldPlaces, file_at, files_in, import_files,
-    write_atomic,
-};
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use crate::read_files::hand_in_files::import_files;
 use chrono::{Datelike, Days, NaiveDate};
 use seeds::seed32;
 use serde::Serialize;
@@ -65,7 +67,7 @@ impl DemoPlan {
     }
 }
 
-/// What stands where, and how long it took.
+/// What was made, and how long it took.
 #[derive(Debug, Clone, Serialize)]
 pub struct DemoSummary {
     /// The class's id.
@@ -76,7 +78,7 @@ pub struct DemoSummary {
     pub students: usize,
     /// School days simulated.
     pub school_days: usize,
-    /// The date the class stands at.
+    /// The date of the class.
     pub today: NaiveDate,
     /// The concepts planted as weak.
     pub planted_weak: Vec<String>,
@@ -105,7 +107,7 @@ pub struct DemoSummary {
 }
 
 /// The newest class pack of a sample class.
-pub(crate) fn newest_class_pack(places: &WorldPlaces) -> Result<Option<FileSource>, CallError> {
+pub(crate) fn newest_class_pack(places: &WorldPaths) -> Result<Option<FileSource>, CallError> {
     let folder = places.class_packs();
     let mut newest: Option<(std::time::SystemTime, PathBuf)> = None;
     for entry in fs::read_dir(folder).map_err(files)?.filter_map(Result::ok) {
@@ -136,7 +138,7 @@ fn school_year(today: NaiveDate, weeks: usize) -> Result<SchoolYear, CallError> 
 /// # Errors
 /// [`CallError::Cancelled`] when `progress` was asked to stop, [`CallError::Files`], or a store's.
 pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoSummary, CallError> {
-    let places = WorldPlaces::new(folder);
+    let places = WorldPaths::new(folder);
     for needed in [
         places.students(),
         places.shared_folder(),
@@ -260,7 +262,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
 /// Makes the next class pack and writes it beside the older ones.
 fn save_pack(
     desk: &DeskStore,
-    places: &WorldPlaces,
+    places: &WorldPaths,
     class: &str,
     today: NaiveDate,
 ) -> Result<Vec<u8>, CallError> {
@@ -319,13 +321,13 @@ fn all_students(
                 while let Some(plan) = plans.get(next.fetch_add(1, Ordering::Relaxed)) {
                     match live_weeks(plan, school_days, progress) {
                         Ok(made) => {
-                            let mut counts = crate::app::lock(&counts);
+                            let mut counts = lock(&counts);
                             counts.check_ins += made.check_ins;
                             counts.answers += made.answers;
                             counts.hand_ins += made.hand_ins;
                         }
                         Err(error) => {
-                            *crate::app::lock(&failed) = Some(error);
+                            *lock(&failed) = Some(error);
                             progress.stop();
                         }
                     }
@@ -347,7 +349,7 @@ fn all_students(
 /// Assigns the weakest concept to the whole class, in a new class pack.
 fn assign_weakest(
     desk: &DeskStore,
-    places: &WorldPlaces,
+    places: &WorldPaths,
     class: &str,
     today: NaiveDate,
 ) -> Result<(), CallError> {

@@ -1,6 +1,5 @@
 //! What a call can fail with, as codes the screens put into words.
 
-use crate::VoiceMissing;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
@@ -109,6 +108,12 @@ pub enum CallError {
         /// For the log; holds no names.
         detail: String,
     },
+    /// A fault of the program itself. What was stored before is still there.
+    #[error("fault of the program: {detail}")]
+    Internal {
+        /// For the log; holds no names.
+        detail: String,
+    },
     /// A file or folder could not be read or written.
     #[error("file: {detail}")]
     Files {
@@ -124,4 +129,25 @@ pub enum CallError {
     /// A long job was stopped by the person.
     #[error("stopped")]
     Cancelled,
+}
+
+/// What is missing where nothing can be read aloud; the page says what helps.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum VoiceMissing {
+    /// The Linux package `speech-dispatcher`.
+    SpeechDispatcher,
+    /// A voice on a computer that brings its own.
+    SystemVoice,
+    /// A voice for the language, or the tablet's reading service.
+    TabletVoice,
+    /// This shell has no voice at all.
+    Everything,
+}
+
+/// A file or folder that could not be used.
+pub(crate) fn files(error: impl std::fmt::Display) -> CallError {
+    CallError::Files {
+        detail: error.to_string(),
+    }
 }

@@ -1,8 +1,9 @@
 //! From the errors of each area to the codes of the screens.
 
-use crate::CallError;
+use crate::error::CallError;
 use surefoot_desk::DeskError;
 use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_report::ReportError;
 use surefoot_store::StoreError;
 use surefoot_student::StudentError;
 
@@ -87,6 +88,25 @@ impl From<std::io::Error> for CallError {
             std::io::ErrorKind::StorageFull => Self::DiskFull,
             _ => Self::Files {
                 detail: error.to_string(),
+            },
+        }
+    }
+}
+
+impl From<ReportError> for CallError {
+    fn from(error: ReportError) -> Self {
+        let amount = |rule: &str| Self::Invalid {
+            field: "amount".into(),
+            rule: rule.into(),
+        };
+        match error {
+            ReportError::Nothing => amount("too_few"),
+            ReportError::TooMany { .. } => amount("too_many"),
+            ReportError::NoConcept { .. } => Self::NotFound {
+                what: "concept".into(),
+            },
+            other => Self::Internal {
+                detail: other.to_string(),
             },
         }
     }

@@ -25,8 +25,8 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 use support::{Device, Hands, hand_in, rate, seat_code};
 use surefoot_app::{
-    App, CheckInTap, ClassId, ExerciseId, ImportAsked, ImportFrom, Nothing, PracticeAsked,
-    StandingClock, StudentDay, StudentId,
+    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, NoVoice, Nothing,
+    PracticeAsked, StudentDay, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
@@ -47,8 +47,14 @@ struct Scene {
 
 fn opened(data: &Path, inbox: &Path) -> (App, Hands) {
     let hands = Hands::saving_to(inbox);
-    let clock = StandingClock(support::date(TODAY));
-    let app = App::open(data, Box::new(hands.clone()), Box::new(clock)).unwrap();
+    let clock = FixedClock(support::date(TODAY));
+    let app = App::open(
+        data,
+        Box::new(hands.clone()),
+        Box::new(clock),
+        Box::new(NoVoice),
+    )
+    .unwrap();
     (app, hands)
 }
 
@@ -123,7 +129,7 @@ fn child() {
         .unwrap();
     // One write each, so that a line is there whole or not at all.
     let mut acknowledge = |line: String| log.write_all(line.as_bytes()).unwrap();
-    let concepts = app.today(day_of(&student)).unwrap().concepts;
+    let concepts = app.student.today(day_of(&student)).unwrap().concepts;
     let first: usize = std::env::var("SUREFOOT_CRASH_FIRST")
         .unwrap()
         .parse()
@@ -132,14 +138,15 @@ fn child() {
         let concept = &concepts[number % concepts.len()].concept.id;
         let value = u8::try_from(number / concepts.len() % 4).unwrap();
         acknowledge(format!("begins check-in {concept} {value}\n"));
-        app.check_in(CheckInTap {
-            student: student.clone(),
-            date: support::date(TODAY),
-            concept: concept.clone(),
-            confidence: Some(Confidence::try_from(value).unwrap()),
-            outcome: None,
-        })
-        .unwrap();
+        app.student
+            .check_in(CheckInTap {
+                student: student.clone(),
+                date: support::date(TODAY),
+                concept: concept.clone(),
+                confidence: Some(Confidence::try_from(value).unwrap()),
+                outcome: None,
+            })
+            .unwrap();
         acknowledge(format!("check-in {concept} {value}\n"));
 
         let asked = PracticeAsked {
@@ -147,24 +154,26 @@ fn child() {
             concept: None,
             more: true,
         };
-        if let PracticeStep::Exercise(open) = app.practice(asked).unwrap() {
-            app.show_steps(ExerciseId {
-                student: student.clone(),
-                exercise: open.exercise,
-            })
-            .unwrap();
+        if let PracticeStep::Exercise(open) = app.student.practice(asked).unwrap() {
+            app.student
+                .show_steps(ExerciseId {
+                    student: student.clone(),
+                    exercise: open.exercise,
+                })
+                .unwrap();
             acknowledge("practice\n".into());
         }
 
         if number % 3 == 0 {
             hands.will_pick(&inbox);
             let job = app
+                .desk
                 .import_hand_ins(ImportAsked {
                     from: ImportFrom::Folder,
                 })
                 .unwrap()
                 .unwrap();
-            while app.job(job).unwrap().result.is_none() {
+            while app.device.job(job).unwrap().result.is_none() {
                 std::thread::sleep(Duration::from_millis(1));
             }
             acknowledge("import\n".into());
@@ -224,7 +233,7 @@ fn losses(scene: &Scene) -> Vec<String> {
     let own = scene.data.join("own");
     let store = own.join(format!("students/{}.sqlite", scene.student));
     let (app, _) = opened(&scene.data, &scene.inbox);
-    let start = app.start(Nothing {}).unwrap();
+    let start = app.device.start(Nothing {}).unwrap();
     if !start.damaged.is_empty() {
         lost.push(format!("damaged: {:?}", start.damaged));
         return lost;
@@ -238,7 +247,7 @@ fn losses(scene: &Scene) -> Vec<String> {
         }
     }
     let said = acknowledged(&scene.log);
-    for row in app.today(day_of(&scene.student)).unwrap().concepts {
+    for row in app.student.today(day_of(&scene.student)).unwrap().concepts {
         let found = row.confidence.map(u8::from);
         let told = said.ratings.get(&row.concept.id).copied();
         let begun = said.begun.as_ref().filter(|(c, _)| *c == row.concept.id);
@@ -252,11 +261,11 @@ fn losses(scene: &Scene) -> Vec<String> {
     let id = StudentId {
         student: scene.student.clone(),
     };
-    let answers = app.hand_in_preview(id).unwrap().answers;
+    let answers = app.student.hand_in_preview(id).unwrap().answers;
     if answers < said.practice {
         lost.push(format!("{} exercises told, {answers} found", said.practice));
     }
-    let imports = app.imports(Nothing {}).unwrap();
+    let imports = app.desk.imports(Nothing {}).unwrap();
     if imports.len() < said.imports {
         lost.push(format!(
             "{} imports told, {} found",
@@ -345,19 +354,21 @@ fn run(kills: u32, seed: u64) {
     let asked = ImportAsked {
         from: ImportFrom::Folder,
     };
-    let job = app.import_hand_ins(asked).unwrap().unwrap();
-    while app.job(job).unwrap().result.is_none() {
+    let job = app.desk.import_hand_ins(asked).unwrap().unwrap();
+    while app.device.job(job).unwrap().result.is_none() {
         std::thread::sleep(Duration::from_millis(5));
     }
     let board = app
+        .desk
         .board(ClassId {
             class: scene.class.clone(),
         })
         .unwrap();
     assert_eq!(board.seats_reporting, 5);
-    let last = &app.imports(Nothing {}).unwrap()[0];
+    let last = &app.desk.imports(Nothing {}).unwrap()[0];
     assert_eq!(last.files.len(), 15);
     let setup = app
+        .desk
         .class_setup(ClassId {
             class: scene.class.clone(),
         })

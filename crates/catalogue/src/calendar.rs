@@ -2,7 +2,8 @@
 //!
 //! A school day is a date inside the year, on one of the class's weekdays,
 //! that is not a closure. Everything else (rotation day, pass, phase) counts
-//! school days, never calendar days, so a snow day moves nothing by itself.
+//! school days, never calendar days. A closure moves everything after it by one day.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
@@ -41,12 +42,12 @@ pub enum CalendarError {
         /// The number as given.
         found: u8,
     },
-    /// Not one school day is left.
+    /// The year has no school day.
     #[error("no school day is left in this year")]
     NoSchoolDay,
 }
 
-/// A school year as a class lives it.
+/// A class's school year.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct SchoolYear {
@@ -66,8 +67,8 @@ impl SchoolYear {
     /// A checked year.
     ///
     /// # Errors
-    /// [`CalendarError`] when the dates are the wrong way round or too far
-    /// apart, a weekday number does not exist, or no school day is left.
+    /// [`CalendarError`] if the dates are in the wrong order or too far apart, a weekday
+    /// number does not exist, or no school day is left.
     pub fn new(
         first_day: NaiveDate,
         last_day: NaiveDate,
@@ -85,9 +86,6 @@ impl SchoolYear {
     }
 
     /// Checks a year that came from outside.
-    ///
-    /// # Errors
-    /// As [`SchoolYear::new`].
     pub fn check(&self) -> Result<(), CalendarError> {
         if self.last_day < self.first_day {
             return Err(CalendarError::EndsBeforeStart {
@@ -135,8 +133,8 @@ impl SchoolYear {
             .filter(|d| self.is_school_day(*d))
     }
 
-    /// How many school days come before `date`: the number of `date` itself,
-    /// from 0, when it is a school day.
+    /// How many school days come before `date`. For a school day this is its own number,
+    /// from 0.
     #[must_use]
     pub fn school_days_before(&self, date: NaiveDate) -> usize {
         self.school_days().take_while(|d| *d < date).count()

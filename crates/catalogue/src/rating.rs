@@ -1,9 +1,11 @@
 //! A student's own view of a concept, and how the review went.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// A self-rating. On the wire 0 to 3; on screens always stones and words.
+/// How sure a student is of a concept. In files 0 to 3; on screens always stepping stones
+/// and words.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(try_from = "u8", into = "u8")]
 #[ts(type = "0 | 1 | 2 | 3")]
@@ -31,6 +33,28 @@ impl Confidence {
     #[must_use]
     pub fn index(self) -> usize {
         usize::from(u8::from(self))
+    }
+
+    /// The one of four values, lowest confidence first, that belongs to this confidence.
+    pub fn pick<T>(self, values: &[T; 4]) -> &T {
+        let [not_yet, with_help, on_my_own, could_teach] = values;
+        match self {
+            Self::NotYet => not_yet,
+            Self::WithHelp => with_help,
+            Self::OnMyOwn => on_my_own,
+            Self::CouldTeach => could_teach,
+        }
+    }
+
+    /// As [`Confidence::pick`], to change the value.
+    pub fn pick_mut<T>(self, values: &mut [T; 4]) -> &mut T {
+        let [not_yet, with_help, on_my_own, could_teach] = values;
+        match self {
+            Self::NotYet => not_yet,
+            Self::WithHelp => with_help,
+            Self::OnMyOwn => on_my_own,
+            Self::CouldTeach => could_teach,
+        }
     }
 
     /// Whether the student asks for help: Not yet or With help.

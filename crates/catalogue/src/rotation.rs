@@ -1,4 +1,5 @@
-//! Which concept stands on which day of the rotation, and in which phase.
+//! Which concept is on which day of the rotation, and in which phase.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use crate::calendar::SchoolYear;
 use chrono::NaiveDate;
@@ -26,18 +27,18 @@ pub enum RotationError {
         /// [`LONGEST_ROTATION_DAYS`].
         most: usize,
     },
-    /// A concept stands on more than one place.
-    #[error("{concept} stands in the rotation more than once")]
+    /// A concept is in more than one place.
+    #[error("{concept} is in the rotation more than once")]
     Twice {
         /// The concept's id.
         concept: String,
     },
 }
 
-/// Where a school day stands: pass and day, both from 0.
+/// The place of a school day in the rotation.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 pub struct Position {
-    /// How often the rotation has been run through before, from 0.
+    /// Number of complete passes before it.
     pub pass: usize,
     /// Day of the rotation, from 0.
     pub day: usize,
@@ -47,7 +48,7 @@ pub struct Position {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Phase {
-    /// Before its first lesson: "Not yet" is what one expects.
+    /// Before its first lesson, when "Not yet" is expected.
     Preview,
     /// From the first lesson on, for [`PRACTICE_PASSES`] passes.
     Practice,
@@ -84,16 +85,13 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         Ok(Self { days })
     }
 
-    /// A balanced rotation: every concept once, day sizes within one of each
-    /// other, the concepts of each group (a strand) spread as evenly as they
-    /// go, and the order of `concepts` kept inside a day.
+    /// A balanced rotation: every concept once, day sizes that differ by at most one, the
+    /// concepts of each group (a strand) spread evenly, and the order of `concepts` kept
+    /// within a day.
     ///
-    /// Groups are dealt out one after the other, largest first, round and
-    /// round the days. Dealing without a break keeps both the day sizes and
-    /// each group's share of a day within one.
-    ///
-    /// # Errors
-    /// [`RotationError`] as [`Rotation::new`].
+    /// Groups are dealt out one after the other, largest first, round and round the days
+    /// without a break. So both the day sizes and each group's share of a day differ by at
+    /// most one.
     pub fn suggest<G: Ord>(concepts: &[(C, G)], days: usize) -> Result<Self, RotationError> {
         if days == 0 || days > LONGEST_ROTATION_DAYS {
             return Err(RotationError::Length {
@@ -107,19 +105,14 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         }
         let mut dealt: Vec<Vec<usize>> = groups.into_values().collect();
         dealt.sort_by_key(|group| std::cmp::Reverse(group.len()));
-        let mut places: Vec<Vec<usize>> = vec![Vec::new(); days];
-        for (turn, index) in dealt.into_iter().flatten().enumerate() {
-            places[turn % days].push(index);
-        }
-        for day in &mut places {
-            day.sort_unstable();
-        }
-        Self::new(
-            places
-                .into_iter()
-                .map(|day| day.into_iter().map(|i| concepts[i].0.clone()).collect())
-                .collect(),
-        )
+        let dealt: Vec<usize> = dealt.into_iter().flatten().collect();
+        let day = |first: usize| {
+            let mut places: Vec<usize> = dealt.iter().skip(first).step_by(days).copied().collect();
+            places.sort_unstable();
+            let concepts = places.into_iter().filter_map(|place| concepts.get(place));
+            concepts.map(|(concept, _)| concept.clone()).collect()
+        };
+        Self::new((0..days).map(day).collect())
     }
 
     /// The days in order.
@@ -128,7 +121,7 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         &self.days
     }
 
-    /// The days, given away.
+    /// The days, moved out.
     #[must_use]
     pub fn into_days(self) -> Vec<Vec<C>> {
         self.days
@@ -140,13 +133,13 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         self.days.len()
     }
 
-    /// On which day of the rotation a concept stands, from 0.
+    /// The day of the rotation that a concept is on, from 0.
     #[must_use]
     pub fn day_of(&self, concept: &C) -> Option<usize> {
         self.days.iter().position(|day| day.contains(concept))
     }
 
-    /// Pass and day of a school day; nothing on a day without school.
+    /// Pass and day of a school day; `None` on a day without school.
     #[must_use]
     pub fn position(&self, year: &SchoolYear, date: NaiveDate) -> Option<Position> {
         year.school_day_number(date)
@@ -162,14 +155,14 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         }
     }
 
-    /// The pass that `date` falls in, school day or not; before the year, 0.
+    /// The pass that `date` falls in, school day or not; 0 before the year.
     #[must_use]
     pub fn pass_on(&self, year: &SchoolYear, date: NaiveDate) -> usize {
         let through = year.school_days_before(date) + usize::from(year.is_school_day(date));
         through.saturating_sub(1) / self.days.len()
     }
 
-    /// How many passes the year holds, the last one perhaps cut short.
+    /// How many passes the year holds; the last one may be incomplete.
     #[must_use]
     pub fn pass_count(&self, year: &SchoolYear) -> usize {
         year.school_days().count().div_ceil(self.days.len())
@@ -179,7 +172,8 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
     #[must_use]
     pub fn concepts_on(&self, year: &SchoolYear, date: NaiveDate) -> &[C] {
         self.position(year, date)
-            .map_or(&[], |at| self.days[at.day].as_slice())
+            .and_then(|at| self.days.get(at.day))
+            .map_or(&[], Vec::as_slice)
     }
 
     /// Every date of the year on which the class meets this concept, in order.

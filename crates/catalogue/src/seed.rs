@@ -1,8 +1,9 @@
-//! Many seeds from one, each for one purpose.
+//! Seeds for single purposes, derived from one seed.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use sha2::{Digest, Sha256};
 
-/// 32 bytes that depend on `seed` and on what they are for.
+/// 32 bytes that depend on `seed` and `purpose`.
 #[must_use]
 pub fn derive(seed: u64, purpose: &str) -> [u8; 32] {
     Sha256::new()

@@ -1,6 +1,14 @@
-//! Surefoot without a window: the same use-cases, from the terminal.
+//! The command `surefoot`: the use-cases of the desk, the reports, the sample class and the
+//! measurements from a terminal, without a window.
+//!
+//! Each command is a file of `commands`: it reads its arguments, opens what they name, calls
+//! the crates below and prints a table, JSON or a file. `out` is the only place that prints.
+//!
+//! Must never know a rule of its own: what is computed or decided here would be missing
+//! from the window.
 
 #![cfg_attr(not(test), warn(clippy::print_stdout))]
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod commands;
 mod out;
@@ -12,7 +20,7 @@ use std::process::ExitCode;
 #[command(
     name = "surefoot",
     version,
-    about = "Self-ratings, practice at home, and the class picture, without a window."
+    about = "Self-ratings, practice at home and the board of a class, without a window."
 )]
 struct Cli {
     #[command(subcommand)]
@@ -23,7 +31,7 @@ struct Cli {
 enum Command {
     /// Exercises of the teacher's own: check files, mark answers, take files in.
     Bank(commands::bank::Args),
-    /// The class picture of a desk.
+    /// The board of a class.
     Board(commands::board::Args),
     /// The concepts, and which codes of published standards they cover.
     Catalogue(commands::catalogue::Args),
@@ -33,7 +41,7 @@ enum Command {
     Exercises(commands::exercises::Args),
     /// Small groups that would help most.
     Groups(commands::groups::Args),
-    /// Hand-ins into a desk, with an account of every file.
+    /// Import hand-ins into a desk, with a line for every file.
     Import(commands::import::Args),
     /// Weak spots, trends, calibration, groups, talk plan and share-safe tables for an instance file.
     Insight(commands::insight::Args),

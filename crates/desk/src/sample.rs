@@ -51,7 +51,7 @@ pub(super) fn sample(
     for code in wished {
         for at in 0..MOST_TRIES {
             let item = generate(concept, level, seed.wrapping_add(at)).ok()?;
-            if item.mistakes.iter().any(|m| m.code == code.as_str()) {
+            if item.misconceptions.iter().any(|m| m.code == code.as_str()) {
                 return Some(shown(&item, Some(code)));
             }
             first.get_or_insert(item);
@@ -79,18 +79,18 @@ fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
 fn shown(item: &Item, code: Option<&str>) -> SampleExercise {
     let worked = item.worked();
     let misconception = item
-        .mistakes
+        .misconceptions
         .iter()
         .find(|m| code.is_none_or(|code| m.code == code))
-        .map(|mistake| {
+        .map(|misconception| {
             let as_answered = Item {
-                answer: mistake.answer.clone(),
+                answer: misconception.answer.clone(),
                 ..item.clone()
             };
             SampleMisconception {
-                code: mistake.code.clone().into_owned(),
+                code: misconception.code.clone().into_owned(),
                 answer: as_answered.worked().answer,
-                say: mistake.say.clone(),
+                say: misconception.say.clone(),
             }
         });
     SampleExercise {
@@ -124,7 +124,7 @@ mod tests {
     fn the_wished_misconception_is_found_and_an_unknown_one_is_no_harm() {
         let concept = concepts_with_exercises().next().unwrap();
         let item = generate(concept, Level::Expected, 3).unwrap();
-        let code = item.mistakes[0].code.clone().into_owned();
+        let code = item.misconceptions[0].code.clone().into_owned();
         let wished = sample(
             &[],
             concept,

@@ -1,16 +1,16 @@
-//! The three faces of an answer, in parallel kinds: what the student fills in
-//! ([`Entry`]), what comes back ([`Response`]), and the exact key ([`Answer`]).
+//! Three types with the same kinds: what the student fills in ([`Entry`]), what the screen
+//! sends back ([`Response`]), and the exact key ([`Answer`]).
 
+use super::block::Block;
 use super::expr::Sign;
 use super::figure::{GridFrame, NumberLine, PartShape};
-use super::model::Block;
 use super::number::Rational;
 use super::say::Say;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 use ts_rs::TS;
 
-/// What the student fills in. Sent to the screen with the prompt; holds nothing of the answer.
+/// What the student fills in. The screen gets it with the prompt; it does not show the key.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Entry {
@@ -68,7 +68,7 @@ pub enum Entry {
     },
     /// Things to put in order.
     Ordering {
-        /// As they stand at first.
+        /// In the order shown at first.
         things: Vec<Choice>,
         /// Words at the first place, such as "least".
         first: Say,
@@ -120,11 +120,11 @@ pub enum Entry {
     },
     /// A graph to build.
     Plot {
-        /// Bars, dots or pictures.
+        /// Bars, dots or symbols.
         style: PlotStyle,
         /// Under each column.
         columns: Vec<Choice>,
-        /// What one step of a column stands for.
+        /// What one step of a column counts for.
         #[ts(type = "number")]
         step: i64,
         /// Top of the scale.
@@ -166,7 +166,7 @@ pub enum PlotStyle {
     Bars,
     /// Dots over a line.
     Dots,
-    /// Rows of pictures.
+    /// Rows of symbols.
     Pictures,
 }
 
@@ -317,7 +317,7 @@ pub enum Response {
     },
 }
 
-/// The exact key. Stays in core until the item is answered.
+/// The exact key. The screen does not get it before the answer.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Answer {
@@ -432,7 +432,7 @@ pub enum Answer {
         /// In degrees.
         #[ts(type = "number")]
         degrees: i64,
-        /// How far off is still right, in degrees; the prompt says so when above 0.
+        /// How far off is still right, in degrees. If above 0, the prompt says so.
         #[ts(type = "number")]
         within: i64,
     },

@@ -1,31 +1,21 @@
-//! Checks that hold for every generator, level and seed.
+//! Checks that hold for every generator, level and seed. Each exercise is made once,
+//! and a second time to compare, and goes through all checks.
 
 use super::text::{block_text, blocks_text, entry_text};
 use super::{Arg, Block, Item, Level, Say, concepts_with_exercises, generate, mark, response_for};
-use crate::messages::{attribute, say};
-use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::Locale;
-use surefoot_catalogue::{Catalogue, Language};
+use crate::messages::{Piece, attribute, pieces};
+use crate::text::say;
+use std::collections::BTreeSet;
+use std::sync::Mutex;
+use surefoot_catalogue::{Catalogue, Language, Locale};
 
 const SEEDS: u64 = 60;
 
-fn each_item(mut check: impl FnMut(&Item)) {
-    for concept in concepts_with_exercises() {
-        for level in Level::ALL {
-            for seed in 0..SEEDS {
-                let item = generate(concept, level, seed).unwrap();
-                check(&item);
-            }
-        }
-    }
-}
-
-fn name(item: &Item) -> String {
-    format!("{} level {:?} seed {}", item.concept, item.level, item.seed)
-}
+/// Seeds whose exercises also go through JSON.
+const JSON_SEEDS: u64 = 5;
 
 #[test]
-fn every_generator_belongs_to_a_concept_and_stands_once() {
+fn every_generator_belongs_to_a_concept_and_is_alone() {
     let catalogue = Catalogue::built_in().unwrap();
     for concept in concepts_with_exercises() {
         assert!(catalogue.get(concept).is_some(), "{concept}");
@@ -38,104 +28,131 @@ fn every_generator_belongs_to_a_concept_and_stands_once() {
 }
 
 #[test]
-fn items_are_the_same_from_the_same_seed() {
-    each_item(|item| {
-        let again = generate(item.concept.as_str(), item.level, item.seed).unwrap();
-        assert_eq!(*item, again, "{}", name(item));
-    });
-}
-
-#[test]
-fn the_key_is_right_and_every_mistake_is_noticed() {
-    each_item(|item| {
-        let marked = mark(item, &response_for(&item.answer)).unwrap();
-        assert!(marked.right, "{}: own key is wrong", name(item));
-        assert_eq!(marked.form_note, None, "{}: own key's form", name(item));
-        for mistake in &item.mistakes {
-            let marked = mark(item, &response_for(&mistake.answer))
-                .unwrap_or_else(|error| panic!("{} {}: {error}", name(item), mistake.code));
-            assert!(!marked.right, "{} {}", name(item), mistake.code);
-            assert_eq!(
-                marked.noticed.map(|noticed| noticed.code),
-                Some(mistake.code.clone()),
-                "{}",
-                name(item)
-            );
+fn every_exercise_passes_every_check() {
+    let concepts = Mutex::new(concepts_with_exercises());
+    let codes = Mutex::new(BTreeSet::new());
+    let threads = std::thread::available_parallelism().map_or(1, usize::from);
+    std::thread::scope(|scope| {
+        for _ in 0..threads {
+            scope.spawn(|| {
+                while let Some(concept) = next(&concepts) {
+                    let found = check_concept(concept);
+                    codes.lock().unwrap().extend(found);
+                }
+            });
         }
     });
-}
-
-#[test]
-fn items_have_hints_steps_mistakes_and_variety() {
-    let mut codes: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
-    let mut prompts: BTreeMap<(String, Level), BTreeSet<String>> = BTreeMap::new();
-    each_item(|item| {
-        let name = name(item);
-        assert!(item.hints.len() >= 2, "{name}: hints");
-        assert!(item.steps.len() >= 2, "{name}: steps");
-        assert!(!item.mistakes.is_empty(), "{name}: mistakes");
-        assert!(item.statement["task"].is_string(), "{name}: statement");
-        codes
-            .entry(item.concept.to_string())
-            .or_default()
-            .extend(item.mistakes.iter().map(|m| m.code.to_string()));
-        prompts
-            .entry((item.concept.to_string(), item.level))
-            .or_default()
-            .insert(item.statement.to_string());
-    });
-    for (concept, codes) in codes {
-        assert!(codes.len() >= 2, "{concept}: {codes:?}");
-    }
-    let few: Vec<String> = prompts
-        .iter()
-        .filter(|(_, prompts)| prompts.len() < 6)
-        .map(|((concept, level), prompts)| {
-            format!("{concept} {level:?}: only {} questions", prompts.len())
-        })
-        .collect();
-    assert!(few.is_empty(), "{few:#?}");
-}
-
-#[test]
-fn every_word_is_there_in_both_languages() {
-    let mut codes = BTreeSet::new();
-    each_item(|item| {
+    for code in codes.into_inner().unwrap() {
         for &language in Language::all() {
-            let locale = Locale::from(language);
-            let all = item
-                .hints
-                .iter()
-                .chain(&item.steps)
-                .flatten()
-                .chain(&item.prompt);
-            for block in all {
-                let text = block_text(locale, block)
-                    .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-                assert!(!text.contains("{"), "{text}");
-                if let Block::Figure { figure } = block {
-                    for words in says_of(&serde_json::to_value(&figure.drawing).unwrap()) {
-                        say(locale, &words)
-                            .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-                    }
+            attribute(language.into(), &format!("misconception-{code}"), "name").unwrap();
+        }
+    }
+}
+
+fn next(concepts: &Mutex<impl Iterator<Item = &'static str>>) -> Option<&'static str> {
+    concepts.lock().unwrap().next()
+}
+
+/// Checks all exercises of a concept, and returns the codes of their misconceptions.
+fn check_concept(concept: &'static str) -> BTreeSet<String> {
+    let mut codes = BTreeSet::new();
+    for level in Level::ALL {
+        let mut questions = BTreeSet::new();
+        for seed in 0..SEEDS {
+            let item = generate(concept, level, seed).unwrap();
+            let name = format!("{concept} level {level:?} seed {seed}");
+            assert_eq!(item, generate(concept, level, seed).unwrap(), "{name}");
+            has_all_parts(&item, &name);
+            the_key_is_right(&item, &name);
+            every_misconception_is_noticed(&item, &name);
+            for &language in Language::all() {
+                every_word_is_there(&item, language.into(), &name);
+            }
+            if seed < JSON_SEEDS {
+                let text = serde_json::to_string(&item).unwrap();
+                assert_eq!(item, serde_json::from_str(&text).unwrap(), "{name}");
+            }
+            codes.extend(item.misconceptions.iter().map(|m| m.code.to_string()));
+            questions.insert(item.statement.to_string());
+        }
+        assert!(
+            questions.len() >= 6,
+            "{concept} {level:?}: only {} questions",
+            questions.len()
+        );
+    }
+    assert!(codes.len() >= 2, "{concept}: {codes:?}");
+    codes
+}
+
+fn has_all_parts(item: &Item, name: &str) {
+    assert!(item.hints.len() >= 2, "{name}: hints");
+    assert!(item.steps.len() >= 2, "{name}: steps");
+    assert!(!item.misconceptions.is_empty(), "{name}: misconceptions");
+    assert!(item.statement["task"].is_string(), "{name}: statement");
+}
+
+fn the_key_is_right(item: &Item, name: &str) {
+    let marked = mark(item, &response_for(&item.answer)).unwrap();
+    assert!(marked.right, "{name}: own key is wrong");
+    assert_eq!(marked.form_note, None, "{name}: own key's form");
+}
+
+fn every_misconception_is_noticed(item: &Item, name: &str) {
+    for misconception in &item.misconceptions {
+        let code = &misconception.code;
+        let marked = mark(item, &response_for(&misconception.answer))
+            .unwrap_or_else(|error| panic!("{name} {code}: {error}"));
+        assert!(!marked.right, "{name} {code}");
+        let noticed = marked.noticed.map(|noticed| noticed.code);
+        assert_eq!(noticed.as_ref(), Some(code), "{name}");
+    }
+}
+
+fn every_word_is_there(item: &Item, locale: Locale, name: &str) {
+    let there = |text: Result<String, _>| -> String {
+        text.unwrap_or_else(|error| panic!("{name}: {error}"))
+    };
+    let helps = item.hints.iter().chain(&item.steps).flatten();
+    for block in helps.chain(&item.prompt) {
+        let text = there(block_text(locale, block));
+        assert!(!text.contains('{'), "{name}: {text}");
+        match block {
+            Block::Say { say } => shows_its_mathematics(say, locale, name),
+            Block::Math { .. } => {}
+            Block::Figure { figure } => {
+                let drawing = serde_json::to_value(&figure.drawing).unwrap();
+                for words in says_of(&drawing) {
+                    there(say(locale, &words));
                 }
             }
-            entry_text(locale, &item.entry)
-                .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-            let worked = item.worked();
-            assert!(!worked.answer.is_empty(), "{}", name(item));
-            blocks_text(locale, &worked.answer)
-                .unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-            for mistake in &item.mistakes {
-                say(locale, &mistake.say).unwrap_or_else(|error| panic!("{}: {error}", name(item)));
-                codes.insert(mistake.code.to_string());
-            }
         }
-    });
-    for code in codes {
-        for &language in Language::all() {
-            attribute(language.into(), &format!("mistake-{code}"), "name").unwrap();
-        }
+    }
+    there(entry_text(locale, &item.entry));
+    let worked = item.worked();
+    assert!(!worked.answer.is_empty(), "{name}");
+    there(blocks_text(locale, &worked.answer));
+    for misconception in &item.misconceptions {
+        there(say(locale, &misconception.say));
+    }
+}
+
+fn shows_its_mathematics(words: &Say, locale: Locale, name: &str) {
+    let math: Vec<_> = words
+        .args
+        .iter()
+        .filter(|(_, arg)| matches!(arg, Arg::Math { .. }))
+        .collect();
+    if math.is_empty() {
+        return;
+    }
+    let pieces = pieces(locale, words).unwrap();
+    for (arg, _) in math {
+        assert!(
+            pieces.contains(&Piece::Math(arg.to_string())),
+            "{name}: {} does not show {arg}",
+            words.id
+        );
     }
 }
 
@@ -153,42 +170,4 @@ fn says_of(value: &serde_json::Value) -> Vec<Say> {
         _ => {}
     }
     found
-}
-
-#[test]
-fn items_survive_json() {
-    each_item(|item| {
-        if item.seed < 5 {
-            let text = serde_json::to_string(item).unwrap();
-            let back: Item = serde_json::from_str(&text).unwrap();
-            assert_eq!(*item, back);
-        }
-    });
-}
-
-#[test]
-fn math_arguments_stand_in_their_sentence() {
-    each_item(|item| {
-        let all = item.hints.iter().chain(&item.steps).flatten();
-        for block in all.chain(&item.prompt) {
-            let Block::Say { say: words } = block else {
-                continue;
-            };
-            for (arg_name, arg) in &words.args {
-                if matches!(arg, Arg::Math { .. }) {
-                    for &language in Language::all() {
-                        let pieces = crate::messages::pieces(language.into(), words).unwrap();
-                        assert!(
-                            pieces
-                                .iter()
-                                .any(|p| *p == crate::messages::Piece::Math(arg_name.to_string())),
-                            "{}: {} does not show {arg_name}",
-                            name(item),
-                            words.id
-                        );
-                    }
-                }
-            }
-        }
-    });
 }

@@ -1,5 +1,5 @@
-//! Chance for generators: the same draws from the same seed on every device,
-//! whatever the version of a random-number crate.
+//! Random draws for generators: the same from the same seed, on every device and with any
+//! version of the random-number crate.
 
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{RngCore, SeedableRng};
@@ -11,7 +11,7 @@ pub struct Dice {
     rng: ChaCha8Rng,
 }
 
-/// Given names of our invented people, from many places.
+/// Given names from many places, for invented people.
 const NAMES: [&str; 24] = [
     "Amara", "Bruno", "Chidi", "Dana", "Elif", "Farid", "Goran", "Hana", "Ivo", "Jaya", "Kofi",
     "Lucía", "Mei", "Nadia", "Omar", "Priya", "Quinn", "Rosa", "Sami", "Tala", "Uma", "Viktor",
@@ -32,7 +32,7 @@ impl Dice {
         }
     }
 
-    /// A number from 0 to `n` − 1, all alike (rejection sampling). 0 when `n` is 0.
+    /// A number from 0 to `n` − 1, all equally likely (rejection sampling); 0 if `n` is 0.
     fn below(&mut self, n: u64) -> u64 {
         if n == 0 {
             return 0;
@@ -59,7 +59,8 @@ impl Dice {
 
     /// One of some things. The slice must not be empty.
     pub fn pick<T: Copy>(&mut self, things: &[T]) -> T {
-        things[self.below(things.len() as u64) as usize]
+        let n = self.below(things.len() as u64);
+        nth(things, n)
     }
 
     /// True once in `n`.
@@ -67,7 +68,7 @@ impl Dice {
         self.below(n) == 0
     }
 
-    /// Puts things in a chance order.
+    /// Puts things in random order.
     pub fn shuffle<T>(&mut self, things: &mut [T]) {
         for last in (1..things.len()).rev() {
             let other = self.below(last as u64 + 1) as usize;
@@ -92,9 +93,18 @@ impl Dice {
     /// Two different invented given names.
     pub fn two_names(&mut self) -> (&'static str, &'static str) {
         let first = self.below(NAMES.len() as u64);
-        let second = (first + 1 + self.below(NAMES.len() as u64 - 1)) % NAMES.len() as u64;
-        (NAMES[first as usize], NAMES[second as usize])
+        let second = first + 1 + self.below(NAMES.len() as u64 - 1);
+        (nth(&NAMES, first), nth(&NAMES, second))
     }
+}
+
+/// The `n`-th of some things; counting goes on from the first after the last.
+#[expect(
+    clippy::indexing_slicing,
+    reason = "a remainder by the length is a place; no generator picks from nothing"
+)]
+fn nth<T: Copy>(things: &[T], n: u64) -> T {
+    things[(n % things.len() as u64) as usize]
 }
 
 #[cfg(test)]

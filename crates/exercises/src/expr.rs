@@ -1,4 +1,4 @@
-//! Mathematics as a tree: MathML on the screen, text in the terminal, the same on paper.
+//! Mathematics as a tree, for screen, paper and terminal.
 
 use super::number::Rational;
 use num_rational::Ratio;
@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 use ts_rs::TS;
 
-/// A piece of mathematics. Nothing is worked out here; the tree is shown as it stands.
+/// A piece of mathematics, shown as it is written; nothing is computed.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Expr {
@@ -76,7 +76,7 @@ pub enum Expr {
     },
     /// In brackets.
     Group {
-        /// What stands in them.
+        /// What is inside.
         inner: Box<Expr>,
     },
     /// Base and exponent.
@@ -189,7 +189,7 @@ pub fn var(name: &'static str) -> Expr {
     Expr::Variable { name: name.into() }
 }
 
-/// A fraction of two whole numbers, as they stand.
+/// A fraction of two whole numbers, not reduced.
 pub fn frac(top: impl Into<Expr>, bottom: impl Into<Expr>) -> Expr {
     Expr::Fraction {
         top: Box::new(top.into()),
@@ -197,7 +197,7 @@ pub fn frac(top: impl Into<Expr>, bottom: impl Into<Expr>) -> Expr {
     }
 }
 
-/// A mixed number, as it stands.
+/// A mixed number, not reduced.
 pub fn mixed(whole: impl Into<Expr>, top: impl Into<Expr>, bottom: impl Into<Expr>) -> Expr {
     Expr::Mixed {
         whole: Box::new(whole.into()),

@@ -1,5 +1,5 @@
-//! From (concept, level, seed) to an item: the registry of generators, and the
-//! checks every draft must pass.
+//! Makes the exercise of a concept, level and seed: the registry of generators, and the
+//! checks of every draft.
 
 use super::answer::{Answer, Entry};
 use super::dice::Dice;
@@ -12,19 +12,19 @@ use std::sync::OnceLock;
 use surefoot_catalogue::ConceptId;
 use thiserror::Error;
 
-/// Draws before a generator is given up for a seed.
+/// Most draws for one seed.
 const MOST_DRAWS: u32 = 400;
 
 /// Why there is no item.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum ItemError {
-    /// The concept has no generator: self-rating only.
+    /// The concept has no generator; it can only be rated.
     #[error("{concept} has no exercises")]
     NoGenerator {
         /// The id asked for.
         concept: String,
     },
-    /// No draw suited; a fault of the generator.
+    /// No draw suited, which is a fault of the generator.
     #[error("{concept}, level {level}, seed {seed}: no numbers suit after {MOST_DRAWS} draws")]
     NothingSuits {
         /// The concept.
@@ -62,11 +62,11 @@ pub fn generator_version(concept: &str) -> Option<u32> {
     registry().get(concept).map(|generator| generator.version)
 }
 
-/// Makes the item of a concept, level and seed. The same three always make the
-/// same item, for one version of the generator.
+/// Makes the exercise of a concept, level and seed. For one version of the generator, the
+/// same three always make the same exercise.
 ///
 /// # Errors
-/// [`ItemError`] when the concept has no generator.
+/// [`ItemError::NoGenerator`] for a concept without exercises.
 pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemError> {
     let generator = registry()
         .get(concept)
@@ -97,7 +97,7 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
                 form: draft.form,
                 hints: draft.hints,
                 steps: draft.steps,
-                mistakes: draft.mistakes,
+                misconceptions: draft.misconceptions,
                 statement: draft.statement,
             });
         }
@@ -109,7 +109,7 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
     })
 }
 
-/// Every misconception can be entered, is wrong, and differs from the others.
+/// Whether every misconception can be entered, is wrong, and differs from the others.
 fn sound(draft: &Draft) -> bool {
     let Some((entry, answer)) = &draft.answer else {
         return false;
@@ -119,11 +119,11 @@ fn sound(draft: &Draft) -> bool {
         return false;
     };
     let mut taken = vec![key];
-    for mistake in &draft.mistakes {
-        if !can_be_entered(entry, &mistake.answer) {
+    for misconception in &draft.misconceptions {
+        if !can_be_entered(entry, &misconception.answer) {
             return false;
         }
-        match value_of(&mistake.answer, draft.form, &letters) {
+        match value_of(&misconception.answer, draft.form, &letters) {
             Ok(wrong) if !taken.contains(&wrong) => taken.push(wrong),
             _ => return false,
         }
@@ -206,8 +206,10 @@ fn can_be_entered(entry: &Entry, answer: &Answer) -> bool {
 }
 
 fn all_differ(choices: &[super::answer::Choice]) -> bool {
-    choices
-        .iter()
-        .enumerate()
-        .all(|(i, choice)| !choices[..i].contains(choice))
+    let mut before = Vec::new();
+    choices.iter().all(|choice| {
+        let differs = !before.contains(&choice);
+        before.push(choice);
+        differs
+    })
 }

@@ -1,13 +1,19 @@
-//! Exercises: structured prompt, figure, exact answer, steps, hints, misconceptions.
+//! Exercises: generators by strand, figures, marking, and a teacher's own question bank.
 //!
-//! An [`Item`] is made from (concept, generator version, level, seed) and can
-//! be made again from those four. The screen gets its [`ItemView`], sends back
-//! a [`Response`], and gets [`Marked`] and [`Worked`]. Everything people read
-//! is a [`Say`], an [`Expr`] or a [`Figure`]: values, never markup.
+//! An [`Item`] is made from concept, generator version, level and seed, and can always be
+//! made again from these four. The screen gets its [`ItemView`], sends back a [`Response`],
+//! and gets [`Marked`] and [`Worked`]. Everything that people read is a value ([`Say`],
+//! [`Expr`] or [`Figure`]) and never markup, so that screen and paper draw the same in any
+//! language.
+//!
+//! This crate must not know who practises, when, or what is stored. It reads no clock and
+//! no file; every draw comes from the seed.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod algebra;
 pub mod answer;
 pub mod bank;
+pub mod block;
 #[cfg(test)]
 mod checks;
 pub mod decimal;
@@ -28,6 +34,7 @@ pub mod text;
 pub mod typed;
 
 pub use answer::{Answer, Choice, Entry, Response};
+pub use block::Block;
 pub use expr::Expr;
 pub use figure::{Drawing, Figure};
 pub use generate::{
@@ -35,7 +42,7 @@ pub use generate::{
 };
 pub use mark::{mark, response_for};
 pub use model::{
-    Block, FormNote, FormRule, Item, ItemView, Level, Marked, Mistake, Noticed, Worked,
+    FormNote, FormRule, Item, ItemView, Level, Marked, Misconception, Noticed, Worked,
 };
 pub use number::Rational;
 pub use say::{Arg, Say};

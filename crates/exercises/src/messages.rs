@@ -2,7 +2,6 @@
 
 use crate::Arg;
 use crate::say::{MATH_END, MATH_START, Say};
-use crate::text::expr_text;
 use fluent_bundle::{FluentArgs, FluentValue};
 use surefoot_catalogue::messages::message;
 use surefoot_catalogue::{Language, Locale};
@@ -11,7 +10,7 @@ pub use surefoot_catalogue::format_number;
 pub use surefoot_catalogue::messages::{MessageError, attribute};
 
 /// Areas of messages that the screens get from the program, so that they are stored once.
-const AREAS: [&str; 3] = ["figures", "items-", "mistakes"];
+const AREAS: [&str; 3] = ["figures", "items-", "misconceptions"];
 
 /// The message files of exercises in a language: area and Fluent text of each.
 pub fn sources(language: Language) -> impl Iterator<Item = (&'static str, &'static str)> {
@@ -29,29 +28,10 @@ pub enum Piece {
     Math(String),
 }
 
-/// The sentence with mathematics as text.
-///
-/// # Errors
-/// [`MessageError`] if the message is missing or lacks an argument.
-pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
-    let mut text = String::new();
-    for piece in pieces(locale, words)? {
-        match piece {
-            Piece::Words(words) => text.push_str(&words),
-            Piece::Math(name) => {
-                if let Some(Arg::Math { expr }) = words.args.get(name.as_str()) {
-                    text.push_str(&expr_text(locale, expr)?);
-                }
-            }
-        }
-    }
-    Ok(text)
-}
-
 /// The sentence in pieces, mathematics apart, for setting on paper.
 ///
 /// # Errors
-/// As [`say`].
+/// [`MessageError`] if the message is missing or lacks an argument.
 pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
     let mut args = FluentArgs::new();
     for (name, arg) in &words.args {
@@ -93,6 +73,7 @@ pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::text::say;
 
     #[test]
     fn counts_choose_the_form_and_are_grouped() {

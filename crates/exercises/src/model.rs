@@ -1,58 +1,14 @@
 //! An exercise as a value.
 
 use super::answer::{Answer, Entry};
-use super::expr::Expr;
-use super::figure::Figure;
+use super::block::Block;
 use super::say::Say;
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 use surefoot_catalogue::ConceptId;
 use ts_rs::TS;
 
-/// A piece of what is shown.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[serde(tag = "kind", rename_all = "snake_case")]
-#[expect(
-    clippy::large_enum_variant,
-    reason = "an exercise has a handful of blocks; boxing would show in every generator"
-)]
-pub enum Block {
-    /// A sentence.
-    Say {
-        /// The sentence.
-        say: Say,
-    },
-    /// Mathematics on a line of its own.
-    Math {
-        /// What to set.
-        expr: Expr,
-    },
-    /// A picture.
-    Figure {
-        /// The picture.
-        figure: Figure,
-    },
-}
-
-impl From<Say> for Block {
-    fn from(say: Say) -> Self {
-        Block::Say { say }
-    }
-}
-
-impl From<Expr> for Block {
-    fn from(expr: Expr) -> Self {
-        Block::Math { expr }
-    }
-}
-
-impl From<Figure> for Block {
-    fn from(figure: Figure) -> Self {
-        Block::Figure { figure }
-    }
-}
-
-/// How far an item reaches: entry, expected, stretch.
+/// The level of an exercise.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(try_from = "u8", into = "u8")]
 #[ts(type = "1 | 2 | 3")]
@@ -105,35 +61,35 @@ impl From<Level> for u8 {
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum FormRule {
-    /// Any equal form; a difference is told kindly.
+    /// Any equal form is right; the feedback mentions another form.
     #[default]
     AnyEqual,
-    /// Lowest terms are part of the concept.
+    /// Only lowest terms.
     Simplest,
-    /// A mixed number (proper fraction part) is part of the concept.
+    /// Only a mixed number whose fraction is less than one.
     MixedNumber,
-    /// A fraction greater than one, not a mixed number, is part of the concept.
+    /// Only a single fraction, not a mixed number.
     SingleFraction,
-    /// This denominator is part of the concept.
+    /// Only this denominator.
     Bottom {
         /// The denominator.
         #[ts(type = "number")]
         bottom: i64,
     },
-    /// The expression must be written without brackets.
+    /// Only an expression without brackets.
     Expanded,
-    /// The expression must be written as a product with brackets.
+    /// Only an expression written as a product with brackets.
     Factored,
-    /// An expression must show the operations asked for, in any order that
-    /// commutes; its value alone is not enough.
+    /// Only an expression with the operations asked for. Terms and factors may change
+    /// places.
     SameSteps,
-    /// The answer as it stands.
+    /// Only the answer exactly as the key.
     Exact,
 }
 
 /// A common misconception and the answer it leads to on this item.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct Mistake {
+pub struct Misconception {
     /// The misconception's code, the same across concepts; counted for the hand-in.
     #[ts(type = "string")]
     pub code: Cow<'static, str>,
@@ -163,14 +119,14 @@ pub struct Item {
     pub answer: Answer,
     /// Which equal forms are right.
     pub form: FormRule,
-    /// From a nudge to a picture or partial step; each may be several blocks.
+    /// From a nudge to a figure or a partial step. Each hint may have several blocks.
     pub hints: Vec<Vec<Block>>,
     /// The full worked solution, one step after the other.
     pub steps: Vec<Vec<Block>>,
     /// Misconceptions looked for in a wrong answer.
-    pub mistakes: Vec<Mistake>,
-    /// The question as a neutral machine statement: `task` and the numbers
-    /// shown. An outside oracle works the answer out from this alone.
+    pub misconceptions: Vec<Misconception>,
+    /// The question for a machine: `task` and the numbers shown. An outside oracle computes
+    /// the answer from this alone.
     #[ts(type = "Record<string, unknown>")]
     pub statement: serde_json::Value,
 }
@@ -195,7 +151,7 @@ pub struct ItemView {
 pub struct Worked {
     /// The full worked solution.
     pub steps: Vec<Vec<Block>>,
-    /// The answer, to be shown in words or figures.
+    /// The answer, to be shown.
     pub answer: Vec<Block>,
     /// The exact key, to be set into the entry.
     pub key: Answer,
@@ -206,8 +162,8 @@ pub struct Worked {
 pub struct Marked {
     /// Right, by value and by the form rule.
     pub right: bool,
-    /// The value is right; the form differs from the one shown, or (when not
-    /// right) from the one asked for.
+    /// How the form of a right value differs: from the key's form in a right response, from
+    /// the form asked for in a wrong one.
     pub form_note: Option<FormNote>,
     /// The misconception recognised in a wrong response.
     pub noticed: Option<Noticed>,
@@ -250,7 +206,7 @@ pub enum FormNote {
 }
 
 impl FormNote {
-    /// The message that tells it.
+    /// The id of its message.
     #[must_use]
     pub fn message_id(self) -> &'static str {
         match self {

@@ -1,4 +1,4 @@
-//! Exact numbers as they cross to the screen and into files.
+//! Exact rational numbers, as the screen and files have them.
 
 use num_rational::Ratio;
 use serde::{Deserialize, Serialize};

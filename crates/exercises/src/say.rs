@@ -8,9 +8,8 @@ use ts_rs::TS;
 
 /// A message of `shared/messages` with its arguments.
 ///
-/// Mathematics inside a sentence: the renderer passes
-/// [`MATH_START`] + argument name + [`MATH_END`] as that argument's text and
-/// splits the formatted sentence at these characters afterwards.
+/// For mathematics inside a sentence, the argument's text is [`MATH_START`] + argument name
+/// + [`MATH_END`]. The formatted sentence is then split at these characters.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Say {
     /// The Fluent message id.
@@ -22,9 +21,9 @@ pub struct Say {
     pub args: BTreeMap<Cow<'static, str>, Arg>,
 }
 
-/// Stands before an argument name in a formatted sentence.
+/// The character before an argument name in a formatted sentence.
 pub const MATH_START: char = '\u{E000}';
-/// Stands after an argument name in a formatted sentence.
+/// The character after an argument name in a formatted sentence.
 pub const MATH_END: char = '\u{E001}';
 
 /// One argument of a message.

@@ -1,16 +1,36 @@
-//! Exercises as plain text, for the terminal, for tests and for those who hear rather than see.
+//! Exercises as plain text, for the terminal, for screen readers and for tests.
 
 use super::answer::{Answer, Entry};
+use super::block::Block;
 use super::expr::{Expr, Sign};
-use super::model::{Block, Item};
-use super::say::Say;
-use crate::messages::{MessageError, format_number, say};
+use super::model::Item;
+use super::say::{Arg, Say};
+use crate::messages::{MessageError, Piece, format_number, pieces};
 use surefoot_catalogue::Locale;
+
+/// The sentence with mathematics as text.
+///
+/// # Errors
+/// [`MessageError`] when the message is missing or lacks an argument.
+pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
+    let mut text = String::new();
+    for piece in pieces(locale, words)? {
+        match piece {
+            Piece::Words(words) => text.push_str(&words),
+            Piece::Math(name) => {
+                if let Some(Arg::Math { expr }) = words.args.get(name.as_str()) {
+                    text.push_str(&expr_text(locale, expr)?);
+                }
+            }
+        }
+    }
+    Ok(text)
+}
 
 /// A line of mathematics as text.
 ///
 /// # Errors
-/// When the message of a unit is missing.
+/// [`MessageError`] if the message of a unit is missing.
 pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
     let text = |inner: &Expr| expr_text(locale, inner);
     let joined = |parts: &[Expr], sign: &str| -> Result<String, MessageError> {
@@ -95,7 +115,7 @@ pub fn sign_text(sign: Sign) -> &'static str {
 /// A block as text; a figure by its text alternative.
 ///
 /// # Errors
-/// When a message is missing or lacks an argument.
+/// [`MessageError`] if a message is missing or lacks an argument.
 pub fn block_text(locale: Locale, block: &Block) -> Result<String, MessageError> {
     match block {
         Block::Say { say: words } => say(locale, words),

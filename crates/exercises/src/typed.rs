@@ -1,10 +1,10 @@
-//! Reading what was typed on the number pad, exactly and within bounds.
+//! Reads typed numbers exactly and within bounds.
 
 use num_rational::Ratio;
 use num_traits::{CheckedAdd, CheckedMul};
 use thiserror::Error;
 
-/// Why a response could not be read. It is not counted as wrong; the student is asked again.
+/// Why a response cannot be read. It does not count as wrong: ask the student again.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum ResponseError {
     /// Nothing was entered.
@@ -28,7 +28,7 @@ pub enum ResponseError {
     /// A fraction over zero.
     #[error("the bottom number is zero")]
     ZeroBottom,
-    /// More digits than we work with.
+    /// Too many digits.
     #[error("the number is too large")]
     TooLarge,
     /// A choice, tick or square that is not there.
@@ -151,7 +151,7 @@ pub fn mixed(
     Ok((value, true, top, bottom))
 }
 
-/// Hours and minutes as minutes; empty is none, but not both.
+/// Hours and minutes as minutes. One of the two may be empty.
 ///
 /// # Errors
 /// [`ResponseError`] for anything else.
@@ -189,7 +189,7 @@ fn sign(text: &str) -> Result<(bool, &str), ResponseError> {
     Ok((false, text))
 }
 
-/// The digits without marks between thousands; `None` when the marks stand elsewhere.
+/// The digits without marks between thousands; `None` if a mark is elsewhere.
 fn ungrouped(text: &str) -> Option<String> {
     let is_mark = |c: char| matches!(c, ',' | ' ' | '\u{a0}' | '\u{202f}' | '\u{2009}');
     if !text.contains(is_mark) {

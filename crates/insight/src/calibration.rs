@@ -1,10 +1,10 @@
-//! How far one student's ratings can be believed.
+//! Calibration: how one student's ratings agree with the results.
 //!
-//! Each rating is read as a claim about the share right; the bias is claimed
-//! minus found. Nothing is said until there is enough to say it with.
-//! Formulas, thresholds and sources: `docs/insight.md`, "Calibration".
+//! Each rating is read as a claim about the share right. The bias is the claimed share
+//! minus the share found. Too few answers give no figure. Formulas, thresholds and sources: `docs/insight.md`, "Calibration".
 
 use super::stats::{Association, BrierParts, LevelCount, brier_parts, count, goodman_kruskal};
+use surefoot_catalogue::rating::Confidence;
 
 /// Answers of a student on one concept, by the rating that went before.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
@@ -15,14 +15,28 @@ pub struct ConceptAnswers {
     pub wrong: [usize; 4],
 }
 
-/// What must be there before a figure is shown, and how it is judged.
+impl ConceptAnswers {
+    /// The answers at each rating, with what the rating claims.
+    fn levels(&self, settings: &Settings) -> [LevelCount; 4] {
+        Confidence::ALL.map(|rating| {
+            let (right, wrong) = (*rating.pick(&self.right), *rating.pick(&self.wrong));
+            LevelCount {
+                forecast: *rating.pick(&settings.claims),
+                n: right + wrong,
+                right,
+            }
+        })
+    }
+}
+
+/// How many answers a figure needs, and how it is judged.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Settings {
-    /// The share right each rating claims: our convention, shown to the teacher.
+    /// The share right that each rating claims. Our convention; the teacher sees it.
     pub claims: [f64; 4],
-    /// Bias beyond which, for sure, a student is over- or underconfident.
+    /// A student is over- or underconfident if the whole interval is beyond this bias.
     pub margin: f64,
-    /// The whole interval within this is "near".
+    /// A student is near if the whole interval is within this bias.
     pub near: f64,
     /// Normal point of the interval.
     pub z: f64,
@@ -103,34 +117,30 @@ pub struct Calibration {
 /// Measures one student over all concepts.
 #[must_use]
 pub fn calibration(concepts: &[ConceptAnswers], settings: &Settings) -> Calibration {
-    let mut right = [0usize; 4];
-    let mut wrong = [0usize; 4];
+    let mut all = ConceptAnswers::default();
     for concept in concepts {
-        for r in 0..4 {
-            right[r] += concept.right[r];
-            wrong[r] += concept.wrong[r];
+        for (sum, n) in all.right.iter_mut().zip(concept.right) {
+            *sum += n;
+        }
+        for (sum, n) in all.wrong.iter_mut().zip(concept.wrong) {
+            *sum += n;
         }
     }
-    let n_right: usize = right.iter().sum();
-    let n_wrong: usize = wrong.iter().sum();
+    let n_right: usize = all.right.iter().sum();
+    let n_wrong: usize = all.wrong.iter().sum();
     let answers = n_right + n_wrong;
 
-    let bias = (answers > 0 && answers >= settings.bias_answers)
-        .then(|| bias(concepts, &right, &wrong, settings));
+    let bias =
+        (answers > 0 && answers >= settings.bias_answers).then(|| bias(concepts, &all, settings));
     let gamma = (n_right >= settings.gamma_right && n_wrong >= settings.gamma_wrong)
-        .then(|| goodman_kruskal(&[wrong.to_vec(), right.to_vec()]))
+        .then(|| goodman_kruskal(&[all.wrong.to_vec(), all.right.to_vec()]))
         .flatten()
         .filter(|g| g.standard_error <= settings.gamma_error);
-    let filled = (0..4)
-        .filter(|r| right[*r] + wrong[*r] >= settings.brier_at_level)
+    let levels = all.levels(settings);
+    let filled = levels
+        .iter()
+        .filter(|level| level.n >= settings.brier_at_level)
         .count();
-    let levels: Vec<LevelCount> = (0..4)
-        .map(|r| LevelCount {
-            forecast: settings.claims[r],
-            n: right[r] + wrong[r],
-            right: right[r],
-        })
-        .collect();
     let brier = (answers >= settings.brier_answers && filled >= 2)
         .then(|| brier_parts(&levels))
         .flatten();
@@ -155,32 +165,27 @@ fn verdict(bias: &Bias, settings: &Settings) -> Verdict {
     }
 }
 
-fn bias(
-    concepts: &[ConceptAnswers],
-    right: &[usize; 4],
-    wrong: &[usize; 4],
-    settings: &Settings,
-) -> Bias {
+fn bias(concepts: &[ConceptAnswers], all: &ConceptAnswers, settings: &Settings) -> Bias {
     let (mut n, mut claimed, mut found, mut binomial) = (0.0, 0.0, 0.0, 0.0);
-    for r in 0..4 {
-        let here = count(right[r] + wrong[r]);
+    for level in all.levels(settings) {
+        let here = count(level.n);
         n += here;
-        claimed += here * settings.claims[r];
-        found += count(right[r]);
-        let share = (count(right[r]) + 1.0) / (here + 2.0);
+        claimed += here * level.forecast;
+        found += count(level.right);
+        let share = (count(level.right) + 1.0) / (here + 2.0);
         binomial += here * share * (1.0 - share);
     }
     let bias = (claimed - found) / n;
 
-    // Answers on one concept stand or fall together (common practice:
+    // Answers on one concept are alike, so each concept is a cluster (common practice:
     // the cluster-robust variance of a mean).
     let (mut clusters, mut squares) = (0.0, 0.0);
     for concept in concepts {
         let (mut n_c, mut surplus) = (0.0, 0.0);
-        for r in 0..4 {
-            let here = count(concept.right[r] + concept.wrong[r]);
+        for level in concept.levels(settings) {
+            let here = count(level.n);
             n_c += here;
-            surplus += here * settings.claims[r] - count(concept.right[r]);
+            surplus += here * level.forecast - count(level.right);
         }
         if n_c > 0.0 {
             clusters += 1.0;
@@ -201,7 +206,7 @@ fn bias(
     }
 }
 
-/// Each student's bias pulled towards the class, for sorting only:
+/// Each student's bias, pulled towards the mean of the class. Only for sorting:
 /// (τ²·b + se²·b̄)/(τ² + se²), τ² = max(0, var b − mean se²).
 #[must_use]
 pub fn biases_for_sorting(biases: &[Bias]) -> Vec<f64> {

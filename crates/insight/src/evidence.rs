@@ -2,12 +2,12 @@
 //!
 //! Indices, not names: the caller keeps the lists of students and concepts
 //! and maps a date to the number of its pass through the rotation, from 0.
-//! Gaps are normal; nothing has to be filled in.
+//! Gaps are normal.
 
 use surefoot_catalogue::rating::Confidence;
 use thiserror::Error;
 
-/// Why a report cannot be taken.
+/// Why a report is refused.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum EvidenceError {
     /// A student, concept or pass beyond the size of the class.
@@ -32,8 +32,8 @@ pub enum EvidenceError {
     },
 }
 
-/// The most cells (students × concepts × passes) taken: a hundred times a
-/// class of 35 with 160 concepts and 18 passes.
+/// The most cells (students × concepts × passes): a hundred times those of a class of
+/// 35 with 160 concepts and 18 passes.
 const MOST_CELLS: usize = 10_000_000;
 
 /// Practice answers of one student on one concept within one pass.
@@ -53,14 +53,21 @@ pub struct PracticeCount {
     pub wrong: u32,
 }
 
+/// What a student reported on a concept within one pass.
+#[derive(Debug, Clone, Copy, Default)]
+struct Report {
+    rating: Option<Confidence>,
+    result: Option<bool>,
+}
+
 /// Everything a class has reported.
 #[derive(Debug, Clone)]
 pub struct Evidence {
     students: usize,
     concepts: usize,
     passes: usize,
-    ratings: Vec<Option<Confidence>>,
-    results: Vec<Option<bool>>,
+    /// By student, then concept, then pass.
+    reports: Vec<Report>,
     practice: Vec<PracticeCount>,
 }
 
@@ -83,8 +90,7 @@ impl Evidence {
             students,
             concepts,
             passes,
-            ratings: vec![None; cells],
-            results: vec![None; cells],
+            reports: vec![Report::default(); cells],
             practice: Vec::new(),
         })
     }
@@ -107,10 +113,7 @@ impl Evidence {
         self.passes
     }
 
-    /// Takes a self-rating; a later one for the same place replaces it.
-    ///
-    /// # Errors
-    /// [`EvidenceError::OutOfRange`].
+    /// Stores a confidence. A later one of the same student, concept and pass replaces it.
     pub fn rate(
         &mut self,
         student: usize,
@@ -118,16 +121,13 @@ impl Evidence {
         pass: usize,
         rating: Confidence,
     ) -> Result<(), EvidenceError> {
-        let place = self.checked_place(student, concept, pass)?;
-        self.ratings[place] = Some(rating);
+        let place = self.place_mut(student, concept, pass)?;
+        place.rating = Some(rating);
         Ok(())
     }
 
-    /// Takes a result the student marked, or one a teacher recorded after a
-    /// group; a later one for the same place replaces it.
-    ///
-    /// # Errors
-    /// [`EvidenceError::OutOfRange`].
+    /// Stores a result that the student marked or that a teacher recorded after a group.
+    /// A later one of the same student, concept and pass replaces it.
     pub fn mark(
         &mut self,
         student: usize,
@@ -135,35 +135,30 @@ impl Evidence {
         pass: usize,
         right: bool,
     ) -> Result<(), EvidenceError> {
-        let place = self.checked_place(student, concept, pass)?;
-        self.results[place] = Some(right);
+        let place = self.place_mut(student, concept, pass)?;
+        place.result = Some(right);
         Ok(())
     }
 
     /// Adds practice answers.
-    ///
-    /// # Errors
-    /// [`EvidenceError::OutOfRange`].
     pub fn practise(&mut self, count: PracticeCount) -> Result<(), EvidenceError> {
-        self.checked_place(count.student, count.concept, count.pass)?;
+        self.place_mut(count.student, count.concept, count.pass)?;
         if count.right > 0 || count.wrong > 0 {
             self.practice.push(count);
         }
         Ok(())
     }
 
-    /// The self-rating at a place, if there is one.
+    /// The confidence of a student on a concept in a pass, if there is one.
     #[must_use]
     pub fn rating(&self, student: usize, concept: usize, pass: usize) -> Option<Confidence> {
-        self.place(student, concept, pass)
-            .and_then(|place| self.ratings[place])
+        self.report(student, concept, pass)?.rating
     }
 
-    /// The result at a place, if there is one.
+    /// The result of a student on a concept in a pass, if there is one.
     #[must_use]
     pub fn result(&self, student: usize, concept: usize, pass: usize) -> Option<bool> {
-        self.place(student, concept, pass)
-            .and_then(|place| self.results[place])
+        self.report(student, concept, pass)?.result
     }
 
     /// All practice answers, in the order they came.
@@ -180,19 +175,26 @@ impl Evidence {
             .find_map(|t| self.rating(student, concept, t))
     }
 
-    fn place(&self, student: usize, concept: usize, pass: usize) -> Option<usize> {
-        (student < self.students && concept < self.concepts && pass < self.passes)
-            .then(|| (student * self.concepts + concept) * self.passes + pass)
+    fn place(&self, student: usize, concept: usize, pass: usize) -> usize {
+        (student * self.concepts + concept) * self.passes + pass
     }
 
-    fn checked_place(
-        &self,
+    fn report(&self, student: usize, concept: usize, pass: usize) -> Option<&Report> {
+        if student >= self.students || concept >= self.concepts || pass >= self.passes {
+            return None;
+        }
+        self.reports.get(self.place(student, concept, pass))
+    }
+
+    fn place_mut(
+        &mut self,
         student: usize,
         concept: usize,
         pass: usize,
-    ) -> Result<usize, EvidenceError> {
+    ) -> Result<&mut Report, EvidenceError> {
+        let students = self.students;
         for (what, found, count) in [
-            ("student", student, self.students),
+            ("student", student, students),
             ("concept", concept, self.concepts),
             ("pass", pass, self.passes),
         ] {
@@ -200,7 +202,14 @@ impl Evidence {
                 return Err(EvidenceError::OutOfRange { what, found, count });
             }
         }
-        Ok((student * self.concepts + concept) * self.passes + pass)
+        let place = self.place(student, concept, pass);
+        self.reports
+            .get_mut(place)
+            .ok_or(EvidenceError::OutOfRange {
+                what: "student",
+                found: student,
+                count: students,
+            })
     }
 }
 

@@ -1,13 +1,18 @@
-//! What a class's reports say: weak spots, trend, calibration, groups, talk
-//! plan, disclosure control.
+//! What the reports of a class say: class estimate, trend, calibration, groups, talk plan
+//! and disclosure control.
 //!
-//! Every estimate comes with its uncertainty, and every function takes plain
-//! values: the caller maps dates to pass numbers and students and concepts to
-//! indices. Formulas, sources and measured figures: `docs/insight.md`.
+//! Numbers in, numbers out. Students, concepts and passes are numbered from 0; the caller
+//! keeps their lists and maps dates to passes. Every estimate comes with its uncertainty.
+//! Randomness comes from a seed, so that every device finds the same plan.
+//!
+//! This crate must not know records, stores, files, or words for people. Formulas, sources
+//! and measured figures are in `docs/insight.md`.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod calibration;
 pub mod disclosure;
 pub mod evidence;
+mod grid;
 pub mod groups;
 pub mod stats;
 pub mod talk;

@@ -1,7 +1,7 @@
-//! Today's few minutes: which concepts of the day deserve them, and how.
+//! The talk plan: which of today's concepts to discuss, and in which way.
 //!
-//! The effects are assumptions of ours, settable and shown; the choice under
-//! them is exact. Sources: `docs/insight.md`, "Today's minutes".
+//! The effects are our assumptions; they are settings, and the screens show them. For
+//! given effects the choice is exact. Sources: `docs/insight.md`, "Today's minutes".
 
 /// What to do with a concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -28,7 +28,7 @@ pub struct WayCost {
 pub struct Settings {
     /// Class share below which it is taught again.
     pub teach_again_below: f64,
-    /// Class share above which a short look will do.
+    /// Class share above which a short look is enough.
     pub short_look_above: f64,
     /// Teach again.
     pub teach_again: WayCost,
@@ -36,7 +36,7 @@ pub struct Settings {
     pub pair_talk: WayCost,
     /// Short look.
     pub short_look: WayCost,
-    /// Extra worth of a wrong answer given surely.
+    /// Extra worth of a wrong answer of a student who was sure.
     pub sure_bonus: f64,
     /// Extra worth of a falling concept.
     pub falling_bonus: f64,
@@ -79,7 +79,7 @@ impl Default for Settings {
 pub struct TodayConcept {
     /// Estimated share of the class that would succeed.
     pub share: f64,
-    /// Σ over present students of their chance to fail.
+    /// Σ over present students of their probabilities of failing.
     pub expected_wrong: f64,
     /// The same over those present whose last rating was 2 or 3.
     pub sure_wrong: f64,
@@ -91,7 +91,7 @@ pub struct TodayConcept {
     pub dependants_soon: u32,
 }
 
-/// What one concept would cost and bring.
+/// The minutes that one concept takes, and what they are worth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Offer {
     /// The way that fits its class share.
@@ -115,8 +115,8 @@ pub struct TalkPlan {
     pub offers: Vec<Offer>,
 }
 
-/// The most worth that fits `minutes`; of equals the shortest, of those the
-/// first in the given order.
+/// Returns the set of concepts that is worth most and fits into `minutes`. Of sets worth
+/// the same it is the shortest, and of those the first in the given order.
 #[must_use]
 pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> TalkPlan {
     let offers: Vec<Offer> = today.iter().map(|c| offer(c, settings)).collect();
@@ -126,44 +126,48 @@ pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> T
         minutes: 0,
         offers: Vec::new(),
     };
-    let mut chosen = Vec::new();
+    let numbered: Vec<(usize, Offer)> = offers.iter().copied().enumerate().collect();
     extend(
-        &offers,
-        0,
+        &numbered,
         minutes,
         settings.most_concepts,
-        &mut chosen,
+        &mut Vec::new(),
         &mut best,
     );
     best.offers = offers;
     best
 }
 
-/// Tries every set in the given order; a later one wins only if better.
+/// Tries every set in the given order; a later one wins only if better. `rest` are
+/// the concepts after those chosen, with their places.
 fn extend(
-    offers: &[Offer],
-    from: usize,
+    rest: &[(usize, Offer)],
     minutes: u32,
     most: usize,
-    chosen: &mut Vec<usize>,
+    chosen: &mut Vec<(usize, Offer)>,
     best: &mut TalkPlan,
 ) {
     if chosen.len() == most {
         return;
     }
-    for place in from..offers.len() {
-        chosen.push(place);
-        let used: u32 = chosen.iter().map(|p| offers[*p].minutes).sum();
+    let mut rest = rest;
+    while let Some((next, after)) = rest.split_first() {
+        rest = after;
+        chosen.push(*next);
+        let used: u32 = chosen.iter().map(|(_, offer)| offer.minutes).sum();
         if used <= minutes {
-            let value: i64 = chosen.iter().map(|p| offers[*p].value_thousandths).sum();
+            let value: i64 = chosen
+                .iter()
+                .map(|(_, offer)| offer.value_thousandths)
+                .sum();
             if value > best.value_thousandths
                 || (value == best.value_thousandths && used < best.minutes)
             {
                 best.value_thousandths = value;
                 best.minutes = used;
-                best.chosen.clone_from(chosen);
+                best.chosen = chosen.iter().map(|(place, _)| *place).collect();
             }
-            extend(offers, place + 1, minutes, most, chosen, best);
+            extend(after, minutes, most, chosen, best);
         }
         chosen.pop();
     }

@@ -1,10 +1,11 @@
 //! Which way a concept is moving over the year.
 //!
-//! Ordinal ratings only, compared inside each student, so a student who
-//! always rates high and who happens to be absent both cancel. Formulas and
-//! sources: `docs/insight.md`, "Trend".
+//! Only the order of ratings counts, and each student's ratings are compared with one
+//! another. So students who always rate high, and absences, do not bend a trend. Formulas
+//! and sources: `docs/insight.md`, "Trend".
 
 use super::evidence::Evidence;
+use super::grid::Grid;
 use super::stats::{Slope, benjamini_hochberg, mean, median, normal_two_sided, theil_sen};
 use super::stats::{continuity_z, sign, tie_corrected_variance};
 
@@ -14,7 +15,7 @@ pub const FALSE_DISCOVERY_RATE: f64 = 0.10;
 const MAYBE_BELOW: f64 = 0.05;
 /// A pass counts when at least this many rated.
 const RATERS_FOR_A_PASS: usize = 3;
-/// Fewer passes than this are too soon for any word.
+/// With fewer passes than this no trend is stated.
 const FEWEST_PASSES: usize = 6;
 
 /// What may be said of a concept.
@@ -24,9 +25,9 @@ pub enum Verdict {
     Rising,
     /// Falling, after correction for looking at many concepts.
     Falling,
-    /// Perhaps rising: on its own only.
+    /// Rising by its own test, but not after the correction.
     MaybeRising,
-    /// Perhaps falling: on its own only.
+    /// Falling by its own test, but not after the correction.
     MaybeFalling,
     /// Nothing clear.
     NoClearChange,
@@ -94,12 +95,13 @@ pub fn trends(evidence: &Evidence, last_pass: usize, rate: f64) -> Trends {
         concept.z = continuity_z(concept.s, inflation * concept.variance);
         concept.p = normal_two_sided(concept.z);
     }
-    let tested: Vec<usize> = (0..concepts.len())
-        .filter(|c| concepts[*c].passes >= FEWEST_PASSES)
+    let mut tested: Vec<&mut ConceptTrend> = concepts
+        .iter_mut()
+        .filter(|concept| concept.passes >= FEWEST_PASSES)
         .collect();
-    let p_values: Vec<f64> = tested.iter().map(|c| concepts[*c].p).collect();
-    for (concept, clear) in tested.into_iter().zip(benjamini_hochberg(&p_values, rate)) {
-        concepts[concept].verdict = verdict(&concepts[concept], clear);
+    let p_values: Vec<f64> = tested.iter().map(|concept| concept.p).collect();
+    for (concept, clear) in tested.iter_mut().zip(benjamini_hochberg(&p_values, rate)) {
+        concept.verdict = verdict(concept, clear);
     }
     Trends {
         inflation,
@@ -125,15 +127,17 @@ fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
     let mut variance = 0.0;
     let mut raters = vec![0usize; passes];
     // Sum over students of sign(later − earlier), for every pair of passes.
-    let mut moves = vec![0.0; passes * passes];
+    let mut moves = Grid::filled(passes, passes, 0.0);
     for own in series {
         for (place, &(later, high)) in own.iter().enumerate() {
-            raters[later] += 1;
-            for &(earlier, low) in &own[..place] {
+            if let Some(raters) = raters.get_mut(later) {
+                *raters += 1;
+            }
+            for &(earlier, low) in own.iter().take(place) {
                 let step = sign(high - low);
                 s += step;
-                moves[earlier * passes + later] += step;
-                moves[later * passes + earlier] -= step;
+                moves[(earlier, later)] += step;
+                moves[(later, earlier)] -= step;
             }
         }
         let values: Vec<f64> = own.iter().map(|(_, rating)| *rating).collect();
@@ -141,11 +145,11 @@ fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
     }
     let mut squares = 0.0;
     let mut row_squares = 0.0;
-    for row in moves.chunks(passes.max(1)) {
+    for row in moves.rows() {
         squares += row.iter().map(|d| d * d).sum::<f64>();
         row_squares += row.iter().sum::<f64>().powi(2);
     }
-    // Every pair stands twice in the square.
+    // The square holds every pair twice.
     let squares = squares / 2.0;
     ConceptTrend {
         s,
@@ -167,7 +171,7 @@ fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<Slope> {
         let values: Vec<f64> = own.iter().map(|(_, rating)| *rating).collect();
         let middle = mean(&values)?;
         for (pass, rating) in own {
-            deviations[*pass].push(rating - middle);
+            deviations.get_mut(*pass)?.push(rating - middle);
         }
     }
     let points: Vec<(f64, f64)> = deviations

@@ -1,12 +1,11 @@
-//! What a student likely knows of a concept, and what one more exercise would
-//! leave at the date aimed at.
+//! What a student likely knows of a concept, and what one more exercise would add at the
+//! date aimed at.
 //!
-//! Every meeting leaves a trace that fades by a power of its age, faster the
-//! stronger the memory stood when it was left (the form of Pavlik & Anderson
-//! 2005, which is why a repetition on the same evening is worth little). How
-//! easily this student recalls this concept is unknown: a belief over a few
-//! values, moved by every answer (Bayes), starting from what is believed of
-//! the student's other concepts.
+//! Every meeting leaves a trace that fades by a power of its age, faster the stronger the
+//! memory was (the form of Pavlik & Anderson 2005, so a repetition on the same evening is
+//! worth little). The student's ease with the concept is unknown. A few values of it have
+//! probabilities, which start from the student's other concepts and change with every
+//! answer (Bayes).
 
 use surefoot_catalogue::rating::AnswerResult;
 
@@ -16,9 +15,9 @@ const EASES: [f64; 15] = [
 ];
 const EASE_COUNT: usize = EASES.len();
 
-/// Longest age of a trace that is told apart, in days.
+/// Number of ages of a trace, in days; older traces count as the oldest.
 const MOST_DAYS: usize = 420;
-/// Decays that are told apart.
+/// Number of decays.
 const DECAYS: usize = 24;
 const DECAY_STEP: f64 = 0.03;
 
@@ -27,7 +26,7 @@ const DECAY_STEP: f64 = 0.03;
 pub struct Tuning {
     /// Decay of a trace left by the first meeting.
     pub decay_base: f64,
-    /// Decay added per unit of strength standing.
+    /// Decay added for each unit of strength.
     pub decay_by_strength: f64,
     /// Logits of recall per natural logarithm of strength.
     pub slope: f64,
@@ -37,15 +36,15 @@ pub struct Tuning {
     pub spread: f64,
     /// Deviation of ease between students, in logits.
     pub student_spread: f64,
-    /// Chance of a right answer without knowing.
+    /// Probability of a right answer without knowing.
     pub guess: f64,
-    /// Chance of a slip in spite of knowing.
+    /// Probability of a wrong answer in spite of knowing.
     pub slip: f64,
-    /// How much a self-marked class result tells, against an answer at home.
+    /// Weight of a self-marked class result, relative to an answer at home.
     pub class_trust: f64,
-    /// How much a teacher's observation tells, against an answer at home.
+    /// Weight of a teacher's observation, relative to an answer at home.
     pub observation_trust: f64,
-    /// Share of what is believed of the prerequisites that carries over.
+    /// Share of the prerequisites' difference in ease that carries over.
     pub carry_over: f64,
     /// Trace of a class meeting.
     pub class_weight: f64,
@@ -94,7 +93,7 @@ fn sigmoid(x: f64) -> f64 {
     1.0 / (1.0 + (-x).exp())
 }
 
-/// How far an answer speaks for knowing: with help it speaks against it.
+/// How far an answer is evidence of knowing; with help it is evidence against it.
 fn credit(result: AnswerResult) -> f64 {
     match result {
         AnswerResult::Alone => 1.0,
@@ -125,7 +124,7 @@ struct Trace {
     decay: usize,
 }
 
-/// What is believed of one concept of one student.
+/// The evidence on one student's ease with one concept.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Belief {
     traces: Vec<Trace>,
@@ -152,10 +151,11 @@ impl Belief {
 
     /// Weights of the eases, given what is believed before any answer.
     fn weights(&self, mean: f64, spread: f64) -> [f64; EASE_COUNT] {
-        let mut logs: [f64; EASE_COUNT] = std::array::from_fn(|i| {
-            let z = (EASES[i] - mean) / spread;
-            self.log_likelihood[i] - 0.5 * z * z
-        });
+        let mut logs = self.log_likelihood;
+        for (log, ease) in logs.iter_mut().zip(EASES) {
+            let z = (ease - mean) / spread;
+            *log -= 0.5 * z * z;
+        }
         let top = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
         let mut sum = 0.0;
         for log in &mut logs {
@@ -190,7 +190,7 @@ pub struct Aim<'a> {
 /// What one more exercise tonight is expected to do.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Prospect {
-    /// Chance of a right answer alone tonight.
+    /// Probability of a right answer alone tonight.
     pub tonight: f64,
     /// What is expected to be known at the goal without it.
     pub at_goal: f64,
@@ -218,12 +218,17 @@ impl Estimator {
         &self.tuning
     }
 
+    /// What is left of a trace after some days.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "`decay` returns numbers below DECAYS, and days are cut to MOST_DAYS"
+    )]
     fn left(&self, decay: usize, days: i32) -> f64 {
         let days = usize::try_from(days.max(0)).unwrap_or(0).min(MOST_DAYS - 1);
         self.left[decay * MOST_DAYS + days]
     }
 
-    /// How strong the memory stands on a day: what is left of its traces.
+    /// The strength of memory on a day: what is left of its traces.
     #[must_use]
     pub fn strength(&self, belief: &Belief, day: i32) -> f64 {
         belief
@@ -295,7 +300,7 @@ impl Estimator {
         belief.answers += 1;
     }
 
-    /// Chance of knowing it on a day.
+    /// Probability of knowing it on a day.
     #[must_use]
     pub fn knows(&self, belief: &Belief, mean: f64, day: i32) -> f64 {
         let logit = self.logit(self.strength(belief, day));
@@ -346,8 +351,8 @@ impl Estimator {
         prospect
     }
 
-    /// What to believe of a student's ease before an answer on a concept:
-    /// the mean over the concepts that were answered, drawn towards 0.
+    /// The ease expected of a student before any answer on a concept: the mean over the
+    /// answered concepts, drawn towards 0.
     #[must_use]
     pub fn student_mean<'a>(&self, beliefs: impl Iterator<Item = &'a Belief>, last: f64) -> f64 {
         let mut sum = 0.0;

@@ -1,4 +1,4 @@
-//! What the schedule is told: the class's plan, what happened, the evening.
+//! The inputs of the schedule: the class's plan, what happened, and the evening.
 
 use super::Reason;
 use chrono::NaiveDate;
@@ -12,7 +12,7 @@ pub struct ConceptFacts {
     pub key: String,
     /// Ids of the concepts that come before it.
     pub prerequisites: Vec<String>,
-    /// First day on which it may be practised at home; nothing for not this year.
+    /// First day on which it may be practised at home; `None` if not this year.
     pub open_from: Option<NaiveDate>,
     /// Whether it can be practised at home.
     pub has_exercises: bool,
@@ -40,7 +40,7 @@ pub enum EventKind {
         confidence: Option<Confidence>,
         /// How it went.
         outcome: Option<Outcome>,
-        /// Whether the concept was ahead of its first lesson: no evidence then.
+        /// Whether it was before the concept's first lesson, and so is no evidence.
         preview: bool,
     },
     /// What the teacher saw the student do.
@@ -79,7 +79,7 @@ pub struct Evening {
     pub today: NaiveDate,
     /// Minutes after which it is over.
     pub minutes: f64,
-    /// Minutes past which not even assigned work goes on.
+    /// Minutes after which assigned work ends too.
     pub most_minutes: f64,
     /// Exercises after which it is over as well, if it goes by their number.
     pub exercises: Option<u32>,
@@ -87,9 +87,9 @@ pub struct Evening {
     pub evenings_a_week: u32,
     /// The student's focus.
     pub focus: Vec<String>,
-    /// Assignments that may stand.
+    /// Assignments that may ask for practice tonight.
     pub assigned: Vec<Assigned>,
-    /// The date aimed at: a test, or the year's end; nothing for two months ahead.
+    /// The date aimed at: a test, or the year's end; `None` for two months ahead.
     pub goal: Option<NaiveDate>,
 }
 

@@ -1,7 +1,7 @@
-//! What counts as evidence of a concept, and for how much.
+//! What counts as evidence of a concept, and how much.
 //!
-//! Every rule is a function of its own. Days are calendar day numbers, so a
-//! gap is a difference.
+//! Every rule is its own function. Days are calendar day numbers, so gaps are
+//! differences.
 
 use super::memory::{Grade, MemoryState};
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
@@ -54,8 +54,8 @@ pub fn credit_of_answer(result: AnswerResult) -> f64 {
     }
 }
 
-/// How much sooner a rating brings a concept up until it is practised again:
-/// a rating pulls forward, it never pushes back.
+/// How much a rating raises a concept in the queue until it is practised again. A rating
+/// never lowers a concept.
 #[must_use]
 pub fn pull_of_rating(confidence: Option<Confidence>) -> f64 {
     match confidence {

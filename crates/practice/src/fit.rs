@@ -1,5 +1,5 @@
-//! Fitting the memory model's parameters to many students' histories, by the
-//! crate's own optimiser, and taken only when held-back reviews bear it out.
+//! Fits the memory model's parameters to many students' histories with the crate's own
+//! optimiser, and uses them only if they predict held-back reviews better.
 
 use super::memory::{Memory, MemoryError, Review};
 use fsrs::{ComputeParametersInput, FSRSItem, FSRSReview, compute_parameters};
@@ -17,7 +17,7 @@ pub const LEAST_REVIEWS: usize = 3_200;
 /// One review in so many is held back, the last ones of each history.
 const HELD_BACK: usize = 4;
 
-/// What came of a fit.
+/// The result of a fit.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum Fit {
@@ -51,8 +51,8 @@ pub struct Losses {
     pub fitted: f64,
 }
 
-/// Fits parameters to histories, one a student and concept, pooled. Takes about
-/// a second for a class's year, so not on a thread that draws.
+/// Fits parameters to the pooled histories, one for each student and concept. Takes about
+/// a second for a class's year, so it must not run on a thread that draws.
 ///
 /// # Errors
 /// [`MemoryError::Rating`] outside 1 to 4, [`MemoryError::Model`] from the optimiser.
@@ -83,7 +83,7 @@ fn fit_anyway(histories: &[Vec<Review>]) -> Result<Fit, MemoryError> {
     for (history, id) in histories.iter().zip(0_i64..) {
         for place in usable(history).filter(|place| *place < held_back_from(history)) {
             train_set.push(FSRSItem {
-                reviews: history[..=place].iter().map(of_the_crate).collect(),
+                reviews: history.iter().take(place + 1).map(of_the_crate).collect(),
             });
             card_ids.push(id);
         }
@@ -135,11 +135,15 @@ fn loss(memory: &Memory, histories: &[Vec<Review>]) -> Result<(usize, f64), Memo
     let (mut count, mut sum) = (0, 0.0);
     for history in histories {
         let after = memory.replay(history, super::memory::DUE_RECALL)?;
-        for place in usable(history).filter(|place| *place >= held_back_from(history)) {
+        let held_back = held_back_from(history);
+        for ((before, review), place) in after.iter().zip(history.iter().skip(1)).zip(1..) {
+            if review.elapsed_days == 0 || place < held_back {
+                continue;
+            }
             #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
-            let days = history[place].elapsed_days as f32;
-            let recall = f64::from(memory.recall(after[place - 1].state(), days));
-            let right = history[place].rating > 1;
+            let days = review.elapsed_days as f32;
+            let recall = f64::from(memory.recall(before.state(), days));
+            let right = review.rating > 1;
             let likely = if right { recall } else { 1.0 - recall };
             sum -= likely.clamp(1e-6, 1.0).ln();
             count += 1;
@@ -172,7 +176,7 @@ mod tests {
                         clippy::cast_sign_loss,
                         reason = "one of eight"
                     )]
-                    let pick = (luck.chance(turn, 0, Purpose::Rule) * 8.0) as usize;
+                    let pick = (luck.draw(turn, 0, Purpose::Rule) * 8.0) as usize;
                     let elapsed_days = if turn == 0 { 0 } else { gaps[pick] };
                     let recall = reviews.last().map_or(0.5, |_| {
                         let after = truth.replay(&reviews, 0.9).unwrap();
@@ -180,7 +184,7 @@ mod tests {
                         let days = elapsed_days as f32;
                         f64::from(truth.recall(after.last().unwrap().state(), days))
                     });
-                    let right = luck.chance(turn, 1, Purpose::Rule) < recall;
+                    let right = luck.draw(turn, 1, Purpose::Rule) < recall;
                     reviews.push(Review {
                         rating: if right { 3 } else { 1 },
                         elapsed_days,
@@ -246,7 +250,7 @@ mod tests {
     /// Why one student's year is not fitted by itself: half of such students forget as
     /// the usual parameters say, half twice as fast, and what a fit to the first three
     /// quarters of each history says of the last quarter is compared. Printed, to be
-    /// read: `cargo test -p surefoot-core --lib one_students_year -- --ignored --nocapture`.
+    /// read: `cargo test -p surefoot-practice --lib one_students_year -- --ignored --nocapture`.
     #[test]
     #[ignore = "takes a minute, and prints a table"]
     fn one_students_year_is_too_little_to_fit() {

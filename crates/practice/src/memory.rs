@@ -1,13 +1,13 @@
 //! Memory of one concept: the fsrs crate behind a small type of ours.
 //!
-//! The crate takes what it is given, so the bounds are kept here: grades are
-//! one of three, gaps are whole days from 0, states are finite.
+//! The crate does not check its input, so this module does: grades are one of three, gaps
+//! are whole days from 0, states are finite.
 
 use fsrs::{FSRS, FSRS6_DEFAULT_DECAY};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-/// The recall at which a concept counts as due. It labels, it never orders.
+/// The recall at which a concept counts as due. Only a label; it does not order the queue.
 pub const DUE_RECALL: f32 = 0.9;
 
 /// What the evidence of a day says.
@@ -31,13 +31,7 @@ pub struct MemoryState {
 }
 
 impl MemoryState {
-    /// A concept that was taught and never answered: recall one half a week after.
-    pub const UNTESTED: Self = Self {
-        stability_days: 1.2931,
-        difficulty: 5.0,
-    };
-
-    /// Chance of recall after `days` days.
+    /// Probability of recall after `days` days.
     #[must_use]
     pub fn recall(self, days: f32) -> f32 {
         fsrs::current_retrievability(self.crate_state(), days.max(0.0), FSRS6_DEFAULT_DECAY)
@@ -63,7 +57,7 @@ impl From<fsrs::MemoryState> for MemoryState {
 /// What the memory model refuses.
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum MemoryError {
-    /// The crate would not take the parameters or the state.
+    /// The crate refused the parameters or the state.
     #[error("memory model: {0}")]
     Model(String),
     /// Parameters of another number than 21, or not finite.
@@ -72,7 +66,7 @@ pub enum MemoryError {
         /// How many there were.
         found: usize,
     },
-    /// A rating outside 1 to 4: the crate itself would take it.
+    /// A rating outside 1 to 4, which the crate itself does not refuse.
     #[error("a rating is 1 to 4, not {found}")]
     Rating {
         /// The rating.
@@ -151,9 +145,6 @@ pub struct Memory {
 
 impl Memory {
     /// The model with its default parameters.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the crate refuses its own defaults.
     pub fn new() -> Result<Self, MemoryError> {
         FSRS::new(&[])
             .map(|model| Self {
@@ -186,9 +177,6 @@ impl Memory {
     }
 
     /// Memory after each grade, `gap_days` after the last evidence (nothing before: `None`).
-    ///
-    /// # Errors
-    /// [`MemoryError`] for a state that is not finite.
     pub fn after(&self, state: Option<MemoryState>, gap_days: u32) -> Result<After, MemoryError> {
         let next = self.next(state, DUE_RECALL, gap_days)?;
         Ok(After {
@@ -209,7 +197,7 @@ impl Memory {
             .map_err(|e| MemoryError::Model(format!("{e:?}")))
     }
 
-    /// Chance of recall under this model's parameters, `days` after the state was reached.
+    /// Probability of recall by this model's parameters, `days` after the state was reached.
     #[must_use]
     pub fn recall(&self, state: MemoryState, days: f32) -> f32 {
         fsrs::current_retrievability(state.crate_state(), days.max(0.0), self.decay)

@@ -5,21 +5,21 @@ use super::estimate::Aim;
 use super::event::{Evening, QueueEntry};
 use super::evidence::{Track, pull_of_rating};
 use super::memory::MemoryError;
-use super::student_memory::{StudentMemory, day_number, level_for};
+use super::student_memory::{ConceptMemory, StudentMemory, day_number, level_for};
 use super::workload::{MOST_ASSIGNED_EVENINGS, owed_tonight};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 
-/// Days ahead that are aimed at when no date is named.
+/// Days ahead that are aimed at without a date.
 const USUAL_GOAL_DAYS: i32 = 60;
 
-/// Exercises of one concept an evening at most, outside assignments.
+/// Most exercises of one concept in an evening, outside assignments.
 const MOST_OF_ONE_CONCEPT: u32 = 3;
 
 /// How much a focus concept is preferred: enough to come up, not to fill the evening.
 const FOCUS_PULL: f64 = 1.5;
 
-/// In what turn a concept comes: the lower first.
+/// The class of a concept's turn: the lower first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Turn {
     /// Assigned by the teacher, the earlier due first.
@@ -28,13 +28,13 @@ enum Turn {
     Open,
     /// Met in class today.
     SeenToday,
-    /// Answered tonight already, so often.
+    /// Answered tonight already, this many times.
     Again(u32),
-    /// Answered as often as a concept may come while others are open.
+    /// Answered this many times: as often as a concept may come while others are open.
     Often(u32),
 }
 
-/// Where an assignment of one concept stands tonight.
+/// The progress of an assignment of one concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 struct Standing {
     due: NaiveDate,
@@ -44,19 +44,20 @@ struct Standing {
     owed: bool,
 }
 
+/// A concept that may be practised tonight.
+struct Candidate<'a> {
+    turn: Turn,
+    value: f64,
+    concept: &'a ConceptMemory,
+}
+
 impl StudentMemory {
-    /// What comes next tonight; nothing when the evening is over or nothing is open.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// What comes next tonight; `None` if the evening is over or no concept is open.
     pub fn next(&self, evening: &Evening) -> Result<Option<QueueEntry>, MemoryError> {
         Ok(self.ranked(evening)?.into_iter().next())
     }
 
-    /// The queue as it stands now, best first, at most `most` concepts.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// The queue now, best first, with at most `most` concepts.
     pub fn plan(&self, evening: &Evening, most: usize) -> Result<Vec<QueueEntry>, MemoryError> {
         let mut queue = self.ranked(evening)?;
         queue.truncate(most);
@@ -72,80 +73,65 @@ impl StudentMemory {
             || evening
                 .exercises
                 .is_some_and(|of| f64::from(done) >= f64::from(of) * MOST_ASSIGNED_EVENINGS);
-        let mut queue: Vec<(Turn, f64, usize)> = Vec::new();
-        for (place, facts) in self.facts.iter().enumerate() {
+        let mut queue: Vec<Candidate> = Vec::new();
+        for concept in &self.concepts {
+            let facts = &concept.facts;
             if !facts.has_exercises {
                 continue;
             }
             let turn = match self.assigned(evening, &facts.key) {
                 Some(assigned) if !over => Turn::Assigned(assigned.due),
-                // Past the end only what must be done tonight to be done in time.
+                // After the end, only assigned work that cannot wait.
                 Some(assigned) if assigned.owed && !overdone => Turn::Assigned(assigned.due),
                 None if !over && facts.open_from.is_some_and(|from| from <= today) => {
-                    self.turn(place, today)
+                    turn(concept.track.as_ref(), today)
                 }
                 _ => continue,
             };
-            queue.push((turn, self.value(place, evening), place));
+            queue.push(Candidate {
+                turn,
+                value: self.value(concept, evening),
+                concept,
+            });
         }
-        // What comes again only for want of others stands aside while others are open.
-        let best = queue.iter().map(|q| q.0).min();
+        // What would only come again is left out while other concepts are open.
+        let best = queue.iter().map(|candidate| candidate.turn).min();
         let least = best.map_or(Turn::Open, |b| b.max(Turn::Open));
         // Two must stay, so that no concept has to follow itself.
-        if queue.iter().filter(|q| q.0 <= least).count() > 1 {
-            queue.retain(|q| q.0 <= least);
-        }
-        queue.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)).then(a.2.cmp(&b.2)));
-        // Never the same concept twice running while another one is open.
-        if queue.len() > 1
-            && self.tonight.0 == Some(today)
-            && queue
-                .first()
-                .is_some_and(|q| Some(&self.facts[q.2].key) == self.last_concept.as_ref())
+        if queue
+            .iter()
+            .filter(|candidate| candidate.turn <= least)
+            .count()
+            > 1
         {
-            queue.swap(0, 1);
+            queue.retain(|candidate| candidate.turn <= least);
+        }
+        // The sort is stable: equals stay in the order of the concepts.
+        queue.sort_by(|a, b| a.turn.cmp(&b.turn).then(b.value.total_cmp(&a.value)));
+        // Never the same concept twice running while another one is open.
+        if let [first, second, ..] = queue.as_mut_slice()
+            && self.tonight.0 == Some(today)
+            && Some(&first.concept.facts.key) == self.last_concept.as_ref()
+        {
+            std::mem::swap(first, second);
         }
         Ok(queue
             .into_iter()
-            .map(|(_, _, place)| {
-                let key = &self.facts[place].key;
-                let track = self.tracks[place].as_ref();
+            .map(|candidate| {
+                let concept = candidate.concept;
+                let key = &concept.facts.key;
+                let track = concept.track.as_ref();
                 QueueEntry {
                     concept: key.clone(),
                     level: level_for(track),
                     reason: match self.assigned(evening, key) {
                         Some(Standing { due, done, of, .. }) => Reason::Assigned { due, done, of },
-                        None => self.reason(key, track, evening),
+                        None => self.reason(concept, evening),
                     },
                     minutes: track.and_then(|t| t.minutes).unwrap_or(self.minutes),
                 }
             })
             .collect())
-    }
-
-    /// Not on the day it was answered in class; a second time tonight only
-    /// after a wrong answer, three times at most; all that only while another
-    /// concept is open, so that an evening early in the year is not cut short.
-    fn turn(&self, place: usize, today: NaiveDate) -> Turn {
-        let Some(track) = &self.tracks[place] else {
-            return Turn::Open;
-        };
-        let day = day_number(today);
-        let tonight = if track.tonight_day == day {
-            track.tonight_answers
-        } else {
-            0
-        };
-        let wrong = track
-            .last_answer
-            .is_some_and(|(_, r)| r == AnswerResult::Wrong);
-        match tonight {
-            0 if track.last_class_day == Some(day) => Turn::SeenToday,
-            0 => Turn::Open,
-            1..MOST_OF_ONE_CONCEPT if wrong => Turn::Open,
-            1..MOST_OF_ONE_CONCEPT => Turn::Again(tonight),
-            _ => Turn::Often(tonight),
-        }
     }
 
     /// The assignment that asks for this concept now; of several, the earliest due.
@@ -178,14 +164,13 @@ impl StudentMemory {
             .min()
     }
 
-    /// What is believed of a student's ease with a concept before answers on
-    /// it: the student's mean, and part of what the prerequisites differ from it.
-    fn prior(&self, place: usize) -> f64 {
+    /// The ease expected of a student with a concept before any answer on it: the
+    /// student's mean, moved in part by how the prerequisites differ from it.
+    fn prior(&self, concept: &ConceptMemory) -> f64 {
         let spread = self.estimator.tuning().spread;
-        let before = &self.prerequisites[place];
-        let tested: Vec<f64> = before
-            .iter()
-            .map(|p| &self.beliefs[*p])
+        let tested: Vec<f64> = self
+            .prerequisites(concept)
+            .map(|before| &before.belief)
             .filter(|b| b.is_tested())
             .map(|b| b.ease(self.mean_ease, spread) - self.mean_ease)
             .collect();
@@ -197,49 +182,48 @@ impl StudentMemory {
         self.mean_ease + self.estimator.tuning().carry_over * mean
     }
 
-    /// How far what comes before is known: half, and half by the share known.
-    fn ready(&self, place: usize, day: i32) -> f64 {
-        let before = &self.prerequisites[place];
-        if before.is_empty() {
+    /// How far the prerequisites are known: 0.5 if not at all, 1 if fully.
+    fn ready(&self, concept: &ConceptMemory, day: i32) -> f64 {
+        let known: Vec<f64> = self
+            .prerequisites(concept)
+            .map(|before| self.estimator.knows(&before.belief, self.mean_ease, day))
+            .collect();
+        if known.is_empty() {
             return 1.0;
         }
         #[expect(clippy::cast_precision_loss, reason = "a handful")]
-        let mean = before
-            .iter()
-            .map(|p| self.estimator.knows(&self.beliefs[*p], self.mean_ease, day))
-            .sum::<f64>()
-            / before.len() as f64;
+        let mean = known.iter().sum::<f64>() / known.len() as f64;
         0.5 + 0.5 * mean
     }
 
     /// Expected gain at the date aimed at, for the minutes it takes.
-    fn value(&self, place: usize, evening: &Evening) -> f64 {
+    fn value(&self, concept: &ConceptMemory, evening: &Evening) -> f64 {
         let empty = Track::default();
-        let track = self.tracks[place].as_ref().unwrap_or(&empty);
+        let track = concept.track.as_ref().unwrap_or(&empty);
         let tuning = self.estimator.tuning();
         let today = day_number(evening.today);
         let goal = evening
             .goal
             .map_or(today + USUAL_GOAL_DAYS, day_number)
             .max(today + tuning.least_days);
-        let meetings = &self.meetings[place];
-        let from = meetings.partition_point(|day| *day <= today);
-        let upto = meetings.partition_point(|day| *day <= goal);
+        let (to_goal, _) = split_at_day(&concept.meetings, goal);
+        let (_, meetings) = split_at_day(to_goal, today);
         let prospect = self.estimator.prospect(
-            &self.beliefs[place],
-            self.prior(place),
-            self.ready(place, today),
+            &concept.belief,
+            self.prior(concept),
+            self.ready(concept, today),
             &Aim {
                 today,
                 goal,
-                meetings: &meetings[from..upto.max(from)],
+                meetings,
             },
         );
         #[expect(clippy::cast_precision_loss, reason = "a handful")]
-        let unlocks = 1.0 + tuning.unlocking * (self.dependants[place].len() as f64).min(3.0) / 3.0;
+        let dependants = self.dependants(concept).count() as f64;
+        let unlocks = 1.0 + tuning.unlocking * dependants.min(3.0) / 3.0;
         let relative_minutes =
             (track.minutes.unwrap_or(self.minutes) / self.minutes).clamp(0.5, 2.0);
-        let focus = if evening.focus.contains(&self.facts[place].key) {
+        let focus = if evening.focus.contains(&concept.facts.key) {
             FOCUS_PULL
         } else {
             1.0
@@ -249,12 +233,12 @@ impl StudentMemory {
             / relative_minutes.powf(tuning.minutes_power)
     }
 
-    fn reason(&self, key: &str, track: Option<&Track>, evening: &Evening) -> Reason {
+    fn reason(&self, concept: &ConceptMemory, evening: &Evening) -> Reason {
         let date = |day: i32| NaiveDate::from_num_days_from_ce_opt(day).unwrap_or(evening.today);
-        if evening.focus.iter().any(|f| f == key) {
+        if evening.focus.contains(&concept.facts.key) {
             return Reason::Focus;
         }
-        let Some(track) = track else {
+        let Some(track) = &concept.track else {
             return Reason::FirstPractice;
         };
         match track.rating {
@@ -268,24 +252,20 @@ impl StudentMemory {
         if track.home_answers == 0 {
             return Reason::FirstPractice;
         }
-        let troubled = |place: &usize| {
-            self.facts[*place]
+        let troubled = |after: &&ConceptMemory| {
+            after
+                .facts
                 .open_from
                 .is_some_and(|from| from <= evening.today)
-                && self.tracks[*place].as_ref().is_some_and(|t| {
+                && after.track.as_ref().is_some_and(|t| {
                     t.rating.is_some_and(|(_, rating)| rating.needs_help())
                         || t.last_answer
                             .is_some_and(|(_, result)| result == AnswerResult::Wrong)
                 })
         };
-        if let Some(after) = self.places.get(key).and_then(|place| {
-            self.dependants[*place]
-                .iter()
-                .copied()
-                .find(|p| troubled(p))
-        }) {
+        if let Some(after) = self.dependants(concept).find(troubled) {
             return Reason::Before {
-                concept: self.facts[after].key.clone(),
+                concept: after.facts.key.clone(),
             };
         }
         let days = track
@@ -295,4 +275,35 @@ impl StudentMemory {
             days: u32::try_from(days).unwrap_or(0),
         }
     }
+}
+
+/// When a concept may come: not on the day on which it was answered in class, and
+/// again tonight only after a wrong answer, three times at most. These limits hold
+/// while another concept is open, so that an evening early in the year is not cut
+/// short.
+fn turn(track: Option<&Track>, today: NaiveDate) -> Turn {
+    let Some(track) = track else {
+        return Turn::Open;
+    };
+    let day = day_number(today);
+    let tonight = if track.tonight_day == day {
+        track.tonight_answers
+    } else {
+        0
+    };
+    let wrong = track
+        .last_answer
+        .is_some_and(|(_, r)| r == AnswerResult::Wrong);
+    match tonight {
+        0 if track.last_class_day == Some(day) => Turn::SeenToday,
+        0 => Turn::Open,
+        1..MOST_OF_ONE_CONCEPT if wrong => Turn::Open,
+        1..MOST_OF_ONE_CONCEPT => Turn::Again(tonight),
+        _ => Turn::Often(tonight),
+    }
+}
+
+/// The days up to and with `day`, and the days after it; `days` rise.
+fn split_at_day(days: &[i32], day: i32) -> (&[i32], &[i32]) {
+    days.split_at(days.partition_point(|d| *d <= day))
 }

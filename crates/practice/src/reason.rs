@@ -1,4 +1,4 @@
-//! Why a concept stands in tonight's queue.
+//! Why a concept is in tonight's queue.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -32,7 +32,7 @@ pub enum Reason {
         /// That answer's date.
         on: NaiveDate,
     },
-    /// Long enough ago that seeing it again pays.
+    /// Met long enough ago to be worth another exercise.
     TimeToSeeAgain {
         /// Days since it was last met.
         days: u32,

@@ -1,5 +1,5 @@
-//! The schedule for a whole class in plain numbers: what an outside program,
-//! and our own simulator, drive. It calls what the app calls, nothing else.
+//! The schedule of a whole class in plain numbers, for an outside program and for our own
+//! simulator. It calls the same functions as the app.
 
 use super::estimate::Tuning;
 use super::memory::MemoryError;
@@ -31,19 +31,15 @@ fn key(concept: usize) -> String {
 
 impl Rehearsal {
     /// A class of `students` at the start of a year.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
     pub fn new(students: usize, plan: &YearPlan, tuning: Tuning) -> Result<Self, MemoryError> {
-        let facts: Vec<ConceptFacts> = (0..plan.taught.len())
-            .map(|concept| ConceptFacts {
-                key: key(concept),
-                prerequisites: plan.prerequisites[concept]
-                    .iter()
-                    .copied()
-                    .map(key)
-                    .collect(),
-                open_from: plan.calendar.get(plan.ready[concept]).copied().map(date),
+        let facts: Vec<ConceptFacts> = plan
+            .concepts
+            .iter()
+            .enumerate()
+            .map(|(number, concept)| ConceptFacts {
+                key: key(number),
+                prerequisites: concept.prerequisites.iter().copied().map(key).collect(),
+                open_from: plan.calendar.get(concept.ready).copied().map(date),
                 has_exercises: true,
                 meetings: plan.meetings(concept).into_iter().map(date).collect(),
             })
@@ -52,16 +48,26 @@ impl Rehearsal {
             students: (0..students)
                 .map(|_| StudentMemory::tuned(facts.iter().cloned(), tuning))
                 .collect::<Result<_, _>>()?,
-            ready: plan.ready.clone(),
+            ready: plan.concepts.iter().map(|concept| concept.ready).collect(),
             minutes: plan.minutes,
             goal: plan.calendar.last().copied().map(date),
         })
     }
 
-    /// A student's rating and mark after the review.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "whoever drives the schedule numbers the students that it was made for"
+    )]
+    fn student(&self, number: usize) -> &StudentMemory {
+        &self.students[number]
+    }
+
+    #[expect(clippy::indexing_slicing, reason = "as in `student`")]
+    fn student_mut(&mut self, number: usize) -> &mut StudentMemory {
+        &mut self.students[number]
+    }
+
+    /// Takes a student's confidence and outcome after the review.
     pub fn check_in(
         &mut self,
         student: usize,
@@ -72,7 +78,7 @@ impl Rehearsal {
         outcome: Option<Outcome>,
     ) -> Result<(), MemoryError> {
         let preview = self.ready.get(concept).is_none_or(|r| school_day < *r);
-        self.students[student].apply(&Event {
+        self.student_mut(student).apply(&Event {
             date: date(calendar_day),
             concept: key(concept),
             kind: EventKind::CheckIn {
@@ -83,12 +89,9 @@ impl Rehearsal {
         })
     }
 
-    /// What the student practises next; nothing to stop for tonight.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// What the student practises next; `None` if the evening is over.
     pub fn choose(&self, student: usize, calendar_day: i32) -> Result<Option<usize>, MemoryError> {
-        let entry = self.students[student].next(&Evening {
+        let entry = self.student(student).next(&Evening {
             today: date(calendar_day),
             minutes: self.minutes,
             most_minutes: self.minutes,
@@ -102,9 +105,6 @@ impl Rehearsal {
     }
 
     /// A home answer.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
     pub fn answer(
         &mut self,
         student: usize,
@@ -113,7 +113,7 @@ impl Rehearsal {
         result: AnswerResult,
         minutes: f64,
     ) -> Result<(), MemoryError> {
-        self.students[student].apply(&Event {
+        self.student_mut(student).apply(&Event {
             date: date(calendar_day),
             concept: key(concept),
             kind: EventKind::Answer {

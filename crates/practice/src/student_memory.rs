@@ -12,17 +12,26 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{AnswerResult, Outcome};
 use surefoot_exercises::Level;
 
+/// Everything known of a student on one concept.
+pub(super) struct ConceptMemory {
+    pub facts: ConceptFacts,
+    /// Places of the concepts that it builds on.
+    prerequisites: Vec<usize>,
+    /// Places of the concepts that build on it.
+    dependants: Vec<usize>,
+    /// Day numbers of the class's meetings with it, rising.
+    pub meetings: Vec<i32>,
+    pub track: Option<Track>,
+    pub belief: Belief,
+}
+
 /// Everything known of a student, brought up to date event by event.
 pub struct StudentMemory {
     pub(super) memory: Memory,
     pub(super) estimator: Estimator,
-    pub(super) facts: Vec<ConceptFacts>,
-    pub(super) places: BTreeMap<String, usize>,
-    pub(super) prerequisites: Vec<Vec<usize>>,
-    pub(super) dependants: Vec<Vec<usize>>,
-    pub(super) meetings: Vec<Vec<i32>>,
-    pub(super) tracks: Vec<Option<Track>>,
-    pub(super) beliefs: Vec<Belief>,
+    pub(super) concepts: Vec<ConceptMemory>,
+    /// The place of each concept in `concepts`, by its key.
+    places: BTreeMap<String, usize>,
     pub(super) mean_ease: f64,
     pub(super) answers: Vec<Answered>,
     pub(super) minutes: f64,
@@ -36,17 +45,11 @@ pub(super) fn day_number(date: NaiveDate) -> i32 {
 
 impl StudentMemory {
     /// Nothing known yet.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
     pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
         Self::tuned(facts, Tuning::USED)
     }
 
-    /// Nothing known yet, under another tuning of the estimate.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
+    /// Nothing known yet, with another tuning of the estimate.
     pub fn tuned(
         facts: impl IntoIterator<Item = ConceptFacts>,
         tuning: Tuning,
@@ -67,31 +70,36 @@ impl StudentMemory {
                     .collect()
             })
             .collect();
-        let mut dependants = vec![Vec::new(); facts.len()];
+        let mut dependants: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
         for (place, before) in prerequisites.iter().enumerate() {
             for p in before {
-                dependants[*p].push(place);
+                dependants.entry(*p).or_default().push(place);
             }
         }
-        let mut beliefs = vec![Belief::default(); facts.len()];
-        for (belief, fact) in beliefs.iter_mut().zip(&facts) {
-            if let Some(open) = fact.open_from {
-                estimator.taught(belief, day_number(open));
-            }
-        }
+        let concepts = facts
+            .into_iter()
+            .zip(prerequisites)
+            .enumerate()
+            .map(|(place, (facts, prerequisites))| {
+                let mut belief = Belief::default();
+                if let Some(open) = facts.open_from {
+                    estimator.taught(&mut belief, day_number(open));
+                }
+                ConceptMemory {
+                    prerequisites,
+                    dependants: dependants.remove(&place).unwrap_or_default(),
+                    meetings: facts.meetings.iter().copied().map(day_number).collect(),
+                    track: None,
+                    belief,
+                    facts,
+                }
+            })
+            .collect();
         Ok(Self {
             memory: Memory::new()?,
             estimator,
-            meetings: facts
-                .iter()
-                .map(|f| f.meetings.iter().copied().map(day_number).collect())
-                .collect(),
-            tracks: vec![None; facts.len()],
-            beliefs,
-            facts,
+            concepts,
             places,
-            prerequisites,
-            dependants,
             mean_ease: 0.0,
             answers: Vec::new(),
             minutes: USUAL_MINUTES,
@@ -100,12 +108,37 @@ impl StudentMemory {
         })
     }
 
+    /// The concept with this key.
+    pub(super) fn concept(&self, key: &str) -> Option<&ConceptMemory> {
+        self.concepts.get(*self.places.get(key)?)
+    }
+
+    /// The concepts that a concept builds on.
+    pub(super) fn prerequisites(
+        &self,
+        concept: &ConceptMemory,
+    ) -> impl Iterator<Item = &ConceptMemory> {
+        concept
+            .prerequisites
+            .iter()
+            .filter_map(|place| self.concepts.get(*place))
+    }
+
+    /// The concepts that build on a concept.
+    pub(super) fn dependants(
+        &self,
+        concept: &ConceptMemory,
+    ) -> impl Iterator<Item = &ConceptMemory> {
+        concept
+            .dependants
+            .iter()
+            .filter_map(|place| self.concepts.get(*place))
+    }
+
     /// What is known of one concept.
     #[must_use]
     pub fn track(&self, concept: &str) -> Option<&Track> {
-        self.places
-            .get(concept)
-            .and_then(|place| self.tracks[*place].as_ref())
+        self.concept(concept)?.track.as_ref()
     }
 
     /// The level an exercise of this concept would have now.
@@ -124,8 +157,7 @@ impl StudentMemory {
         }
     }
 
-    /// Minutes meant for `today` when an evening has `planned`: less what the
-    /// evening before ran over.
+    /// Minutes planned for `today`: `planned` less the overrun of the evening before.
     #[must_use]
     pub fn minutes_tonight(&self, planned: f64, today: NaiveDate) -> f64 {
         workload::minutes_tonight(planned, &self.answers, today)
@@ -144,18 +176,16 @@ impl StudentMemory {
         u32::try_from(tonight.count()).unwrap_or(u32::MAX)
     }
 
-    /// Takes an event in.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// Adds an event.
     pub fn apply(&mut self, event: &Event) -> Result<(), MemoryError> {
         let day = day_number(event.date);
-        let Some(&place) = self.places.get(&event.concept) else {
-            // A concept the class no longer has: nothing to plan with it.
+        let place = self.places.get(&event.concept);
+        let Some(concept) = place.and_then(|place| self.concepts.get_mut(*place)) else {
+            // A concept that the class no longer has: nothing to plan with it.
             return Ok(());
         };
-        let track = self.tracks[place].get_or_insert_default();
-        let belief = &mut self.beliefs[place];
+        let track = concept.track.get_or_insert_default();
+        let belief = &mut concept.belief;
         match event.kind {
             EventKind::CheckIn {
                 confidence,
@@ -188,10 +218,7 @@ impl StudentMemory {
                 }
             }
             EventKind::Observation { seen } => {
-                if self.facts[place]
-                    .open_from
-                    .is_none_or(|from| event.date < from)
-                {
+                if concept.facts.open_from.is_none_or(|from| event.date < from) {
                     return Ok(());
                 }
                 self.estimator.observation(belief, day, seen);
@@ -241,13 +268,14 @@ impl StudentMemory {
                 update(&self.memory, track, day, grade_of_answer(result))?;
             }
         }
-        self.mean_ease = self
-            .estimator
-            .student_mean(self.beliefs.iter(), self.mean_ease);
+        self.mean_ease = self.estimator.student_mean(
+            self.concepts.iter().map(|concept| &concept.belief),
+            self.mean_ease,
+        );
         Ok(())
     }
 
-    /// Whether a concept's recall has fallen to where it counts as due.
+    /// Whether a concept's recall has fallen so far that it counts as due.
     #[must_use]
     pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
         self.track(concept).is_some_and(|track| {
@@ -263,7 +291,7 @@ impl StudentMemory {
     }
 }
 
-/// At most one update a concept and date: the first evidence of the day decides.
+/// Updates memory once for each concept and date: the first evidence of the day counts.
 fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<(), MemoryError> {
     if track.last_evidence_day.is_some_and(|last| last >= day) {
         return Ok(());
@@ -276,7 +304,7 @@ fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<
     Ok(())
 }
 
-/// Entry below half right, stretch after three alone in a row with four in five right.
+/// Entry below half right; stretch after three in a row alone, with three in four right.
 pub(super) fn level_for(track: Option<&Track>) -> Level {
     match track {
         None => Level::Entry,

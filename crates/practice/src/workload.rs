@@ -1,9 +1,9 @@
-//! How much is practised when: minutes and evenings, what an evening that ran
-//! over takes off the next, how assigned work is spread, the date aimed at.
+//! How much is practised when: minutes and evenings, how an overrun shortens the next
+//! evening, how assigned work is spread, and the date aimed at.
 //!
-//! Nothing here counts what was missed. After an illness or holidays an evening
-//! is as long as any other, and what pays most for its minutes comes first, so
-//! a backlog spreads itself over the evenings that follow.
+//! Missed practice is not counted. After an illness or holidays an evening is as long as
+//! any other, and the exercises with the greatest gain for their minutes come first, so a
+//! backlog spreads over the evenings that follow.
 
 use chrono::{Datelike, Days, NaiveDate};
 use std::collections::BTreeMap;
@@ -17,12 +17,12 @@ const OVERRUN_DAYS: i64 = 7;
 /// Share of an evening's minutes from which on it counts as practised.
 const EVENING_SHARE: f64 = 0.5;
 
-/// How long an evening is meant to be.
+/// The planned length of an evening.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum EveningLength {
-    /// So many minutes.
+    /// By minutes.
     Minutes(f64),
-    /// So many exercises, and not more than these minutes.
+    /// By exercises, with a limit in minutes.
     Exercises {
         /// Exercises.
         count: u32,
@@ -31,8 +31,8 @@ pub enum EveningLength {
     },
 }
 
-/// The fewest and the most exercises of an evening, where its bounds are set in
-/// minutes: as many as usually fit into them, one at least.
+/// The fewest and the most exercises of an evening whose bounds are set in minutes: as
+/// many as usually fit, at least one.
 #[must_use]
 #[expect(
     clippy::cast_possible_truncation,
@@ -45,7 +45,7 @@ pub fn exercise_bounds(minutes_least: u32, minutes_most: u32) -> (u32, u32) {
     (least, (of(minutes_most).floor() as u32).max(least))
 }
 
-/// How far past the evening's minutes or exercises assigned work may go, in evenings.
+/// Assigned work may take this many times an evening's minutes or exercises.
 pub const MOST_ASSIGNED_EVENINGS: f64 = 2.0;
 
 /// An exercise answered at home.
@@ -59,12 +59,11 @@ pub struct Answered {
     pub minutes: f64,
 }
 
-/// Minutes meant for `today` when an evening has `planned` minutes: the item in
-/// hand is finished when an evening's minutes end, and what it ran over is
-/// taken off the next evening within a week. What was practised after that
-/// item, because the student asked for more, is not.
+/// Minutes planned for `today`, if an evening has `planned` minutes. The exercise that is
+/// open when the minutes end is finished, and its overrun shortens the next evening
+/// within a week. Exercises after it, which the student asked for, do not.
 ///
-/// `answers` in order of their dates; those of `today` and later play no part.
+/// `answers` are in order of their dates; those of `today` and later do not count.
 #[must_use]
 pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> f64 {
     let mut carried = 0.0;
@@ -86,7 +85,7 @@ pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> 
                 break;
             }
         }
-        // Half an evening stays whatever happened before.
+        // At least half an evening remains.
         carried = carried.min(planned / 2.0);
         last = Some(first.date);
         rest = after;
@@ -124,11 +123,11 @@ pub fn evenings_before(length: EveningLength, answers: &[Answered], today: Naive
     u32::try_from(practised.count()).unwrap_or(7)
 }
 
-/// How many exercises of one assigned concept must be done tonight, so that all
-/// are done on the due date without more than an even share an evening.
+/// How many exercises of one assigned concept must be done tonight, so that all are done
+/// on the due date in even shares.
 ///
-/// `left` at the start of the evening; of the `days_left` (today and the due
-/// date included) the student practises on `evenings_a_week` of seven.
+/// `left` are the exercises left at the start of the evening. The student practises on
+/// `evenings_a_week` of seven days; `days_left` includes today and the due date.
 #[must_use]
 pub fn owed_tonight(left: u32, days_left: i64, evenings_a_week: u32) -> u32 {
     let days = u32::try_from(days_left.max(1)).unwrap_or(u32::MAX);

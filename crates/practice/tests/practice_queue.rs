@@ -1,4 +1,4 @@
-//! What holds of tonight's queue whatever happened before.
+//! Properties of tonight's queue after any history.
 
 #![allow(
     clippy::unwrap_used,

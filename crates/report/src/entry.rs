@@ -8,8 +8,8 @@ use crate::slab::{Part, Role, Sense, Slab};
 use crate::words::Words;
 use surefoot_exercises::answer::{Choice, Entry};
 use surefoot_exercises::figure::{FractionStrips, Strip};
-use surefoot_exercises::messages::{MessageError, say};
-use surefoot_exercises::text::sign_text;
+use surefoot_exercises::messages::MessageError;
+use surefoot_exercises::text::{say, sign_text};
 use surefoot_exercises::{Block, Say};
 
 /// A block no wider than `most`.

@@ -128,7 +128,7 @@ impl Setter {
             Expr::Ratio { left, right } => self.between(left, " : ", right)?,
             Expr::Percent { inner } => self.set(inner)?.then(&self.text("%")),
             Expr::Measure { amount, unit } => {
-                let unit = surefoot_exercises::messages::say(
+                let unit = surefoot_exercises::text::say(
                     self.locale,
                     &surefoot_exercises::Say::new(unit.clone()),
                 )?;

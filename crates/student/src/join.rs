@@ -2,6 +2,7 @@
 
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
+use std::cell::Cell;
 use std::collections::BTreeMap;
 use std::io::Read;
 use surefoot_catalogue::rotation::Rotation;
@@ -51,6 +52,7 @@ pub struct NewStudent<'a> {
 /// # Errors
 /// [`Refusal`]: not a class pack, too large, damaged, a wrong signature, a newer format.
 pub fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
+    PACKS_READ.set(PACKS_READ.get() + 1);
     Ok(open_pack(bytes, &CLASS_PACK_CAPS)?.accept_first())
 }
 
@@ -155,6 +157,50 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
         assignments,
         pack,
     })
+}
+
+/// Keeps the class and the student of one opened store, so that the class pack is verified
+/// once for each opening and not at every call.
+#[derive(Default)]
+pub struct JoinedCache {
+    kept: Option<(Mark, Joined)>,
+}
+
+/// What [`Joined`] is made from, as far as it can be compared without opening the pack.
+#[derive(PartialEq)]
+struct Mark {
+    student: Option<Student>,
+    pack: (Option<(u32, usize)>, u32),
+}
+
+impl JoinedCache {
+    /// As [`joined`], which is called only if the student, the pack or another program's
+    /// writes have changed the store since the last call. Give it one store only.
+    ///
+    /// # Errors
+    /// [`StudentError::NotJoined`] for an empty store, or the error of the store.
+    pub fn get(&mut self, store: &StudentStore) -> Result<&Joined, StudentError> {
+        // Read before the pack, so that a change in between is seen at the next call.
+        let mark = Mark {
+            student: store.student()?,
+            pack: store.class_pack_mark()?,
+        };
+        let kept = match self.kept.take() {
+            Some((of, kept)) if of == mark => kept,
+            _ => joined(store)?,
+        };
+        Ok(&self.kept.insert((mark, kept)).1)
+    }
+}
+
+thread_local! {
+    static PACKS_READ: Cell<u64> = const { Cell::new(0) };
+}
+
+/// How many class packs this thread has verified, for tests of what is kept.
+#[must_use]
+pub fn packs_read() -> u64 {
+    PACKS_READ.get()
 }
 
 /// Assignments sealed for this device. One that cannot be opened is none: the

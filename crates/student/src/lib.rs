@@ -1,4 +1,11 @@
-//! The student's use-cases, one function each.
+//! The student's use-cases, one function each: joining, Today, an evening of practice, My
+//! path, handing in, settings, the PIN, the carry file.
+//!
+//! A use-case takes an opened store, the class as [`Joined`] describes it, today's date and
+//! what the student typed; it writes the store and returns what the screens show. Random
+//! bytes are arguments.
+//!
+//! Must never know the desk's store, the teacher's keys, a clock, a path or a screen.
 
 mod carry;
 pub mod draft;
@@ -25,8 +32,8 @@ pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
-    LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined, read_class_pack,
-    take_class_pack,
+    JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
+    packs_read, read_class_pack, take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{

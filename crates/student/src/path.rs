@@ -35,7 +35,6 @@ pub fn my_path(
                 answered: 0,
                 alone: 0,
                 with_help: 0,
-                last_practised: None,
             };
             for event in rated
                 .iter()
@@ -55,7 +54,6 @@ pub fn my_path(
                     AnswerResult::WithHelp => path.with_help += 1,
                     AnswerResult::Wrong => {}
                 }
-                path.last_practised = path.last_practised.max(Some(answer.date));
             }
             path
         })

@@ -74,7 +74,6 @@ fn show(
             .cloned()
             .collect(),
         item: item.view(),
-        tries: row.tries,
         sure: row.sure,
         draft: row.draft.as_deref().and_then(draft::read),
         worked_first,

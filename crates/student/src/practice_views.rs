@@ -59,8 +59,6 @@ pub struct OpenExercise {
     pub item: ItemView,
     /// The hints taken so far.
     pub hints_taken: Vec<Vec<Block>>,
-    /// Wrong answers given so far, 0 or 1.
-    pub tries: u8,
     /// How sure the student said to be, once said.
     pub sure: Option<Confidence>,
     /// What stood in the answer when it was left, not yet checked.

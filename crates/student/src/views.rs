@@ -98,8 +98,6 @@ pub struct PathConcept {
     pub alone: u32,
     /// Of these, right with a hint or at the second try.
     pub with_help: u32,
-    /// When it was last practised.
-    pub last_practised: Option<NaiveDate>,
 }
 
 /// What a hand-in would hold.

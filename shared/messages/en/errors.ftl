@@ -2,6 +2,8 @@
 error-kept = Nothing that you did before is lost.
 error-storage = This could not be saved or read.
 error-storage-do = Check that the device has free space. Then try again.
+error-internal = Something in Surefoot went wrong.
+error-internal-do = Close Surefoot and open it again. If it happens again, tell a grown-up.
 error-files = The file could not be opened or written.
 error-files-do = Check the place and choose it again.
 error-bad-arguments = The program did not understand this step.

@@ -189,3 +189,33 @@ report-share-nearly = { $differing ->
     [one] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } student is in one and not in the other, and the two together could give that student's rating away. It takes { $least } or none.
    *[other] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } students are in one and not in the other, and the two together could give their ratings away. It takes { $least } or none.
 }
+
+## What can be printed: names and uses, in the order of the table of reports.
+report-name-sheet = Practice sheet
+report-about-sheet = Exercises with fresh numbers from the concepts that you choose.
+report-name-seat-sheet = Sheet for one student
+report-about-seat-sheet = Up to six concepts for one student: what you assigned first, then what the reports say is needed most. For students without a device, or who would rather write.
+report-name-chart = Self-rating chart
+report-about-chart = Every concept of the rotation, with room for a number from 0 to 3 in each pass. For students without a device; enter the numbers under Enter.
+report-name-family = Family page
+report-about-family = One page in plain words for the family of one student. No other student is named on it.
+report-name-family-pages = Family pages for everyone
+report-about-family-pages = A page in plain words for the family of every student who has reported, in one file.
+report-name-conference = Page for a talk with a student
+report-about-conference = Ratings, results, practice and what you saw, with room for what you agree on.
+report-name-group = Small group
+report-about-group = One page for a small group: who, what goes wrong, exercises, and what came of it.
+report-name-talk = Today's talk
+report-about-talk = The concepts that deserve the few minutes, each with an exercise and the common mistake. Without a name.
+report-name-class-summary = Class summary
+report-about-class-summary = Every concept with its estimate, ratings and practice. For the teachers of this class.
+report-name-share-safe = Class table for the school
+report-about-share-safe = Shares without a name, with small groups withheld and checked. Every table that is saved is noted, since two tables of nearly the same class can give a student away.
+report-name-workbook = Workbook (XLSX)
+report-about-workbook = For spreadsheets, without a name. Small counts can point to a child: for the school, use the class table under Reports.
+report-name-board-csv = Board (CSV)
+report-about-board-csv = For spreadsheets, without a name. Small counts can point to a child: for the school, use the class table under Reports.
+report-name-summary-csv = Class summary (CSV)
+report-about-summary-csv = For spreadsheets, without a name. Small counts can point to a child: for the school, use the class table under Reports.
+report-name-slips = Join slips
+report-about-slips = A slip with a code for each student, to cut apart. With the class pack, it lets the student join.

@@ -2,6 +2,8 @@
 error-kept = No se perdió nada de lo que hiciste antes.
 error-storage = Esto no se pudo guardar o leer.
 error-storage-do = Mira si el dispositivo tiene espacio libre. Luego inténtalo otra vez.
+error-internal = Algo falló en Surefoot.
+error-internal-do = Cierra Surefoot y ábrelo otra vez. Si vuelve a pasar, díselo a un adulto.
 error-files = El archivo no se pudo abrir o escribir.
 error-files-do = Revisa el lugar y elígelo otra vez.
 error-bad-arguments = El programa no entendió este paso.

@@ -189,3 +189,33 @@ report-share-nearly = { $differing ->
     [one] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiante está en una y no en la otra, y las dos juntas podrían revelar lo que valoró. Hacen falta { $least }, o ninguno.
    *[other] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiantes están en una y no en la otra, y las dos juntas podrían revelar lo que valoraron. Hacen falta { $least }, o ninguno.
 }
+
+## What can be printed: names and uses, in the order of the table of reports.
+report-name-sheet = Hoja de práctica
+report-about-sheet = Ejercicios con números nuevos de los conceptos que elijas.
+report-name-seat-sheet = Hoja para un estudiante
+report-about-seat-sheet = Hasta seis conceptos para un estudiante: primero lo que asignaste, luego lo que más falta según los informes. Para quien no tiene dispositivo o prefiere escribir.
+report-name-chart = Tabla de autoevaluación
+report-about-chart = Todos los conceptos de la rotación, con lugar para un número del 0 al 3 en cada vuelta. Para estudiantes sin dispositivo; los números se anotan en la pantalla de anotar.
+report-name-family = Página para la familia
+report-about-family = Una página con palabras sencillas para la familia de un estudiante. No aparece ningún otro estudiante.
+report-name-family-pages = Páginas para todas las familias
+report-about-family-pages = Una página en palabras sencillas para la familia de cada estudiante que haya informado, en un solo archivo.
+report-name-conference = Página para hablar con un estudiante
+report-about-conference = Valoraciones, resultados, práctica y lo que viste, con espacio para lo que acuerden.
+report-name-group = Grupo pequeño
+report-about-group = Una página para un grupo pequeño: quiénes, qué sale mal, ejercicios y qué resultó.
+report-name-talk = La charla de hoy
+report-about-talk = Los conceptos que merecen los pocos minutos, cada uno con un ejercicio y el error frecuente. Sin nombres.
+report-name-class-summary = Resumen de la clase
+report-about-class-summary = Cada concepto con su estimación, las valoraciones y la práctica. Para los docentes de esta clase.
+report-name-share-safe = Tabla de la clase para la escuela
+report-about-share-safe = Partes sin nombres, con los grupos pequeños reservados y comprobados. Se anota cada tabla guardada, porque dos tablas de casi la misma clase pueden revelar lo que dijo un estudiante.
+report-name-workbook = Libro (XLSX)
+report-about-workbook = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.
+report-name-board-csv = Tablero (CSV)
+report-about-board-csv = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.
+report-name-summary-csv = Resumen de la clase (CSV)
+report-about-summary-csv = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.
+report-name-slips = Papeles para unirse
+report-about-slips = Un papel con un código para cada estudiante, para recortar. Con el paquete de la clase, sirve para unirse.

@@ -22,9 +22,9 @@ use surefoot_catalogue::rating::AnswerResult;
 use surefoot_practice::estimate::Tuning;
 use surefoot_practice::memory::{Grade, Memory, MemoryState as OurState};
 use surefoot_practice::simulate::knowledge::Kind;
-use surefoot_practice::simulate::learner::Constants;
 use surefoot_practice::simulate::plan::YearPlan;
 use surefoot_practice::simulate::rules::RuleName;
+use surefoot_practice::simulate::sim_student::Constants;
 use surefoot_practice::simulate::year;
 use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
 

@@ -3,9 +3,11 @@
 
 use std::collections::BTreeSet;
 
+mod circles;
 mod crates;
 mod tree;
 
+pub use circles::{Circles, circles};
 pub use crates::{Member, architecture_faults, map_faults, members};
 pub use tree::{SourceFile, source_files};
 

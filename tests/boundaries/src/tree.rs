@@ -13,6 +13,7 @@ const SKIPPED: &[&str] = &[
     "node_modules",
     "dist",
     "dist-bridge",
+    "dist-contact",
     "dist-pseudo",
     "gen",
     "shots",

@@ -4,8 +4,8 @@
 use std::path::Path;
 use std::process::Command;
 use surefoot_boundaries::{
-    Member, RULES, SourceFile, architecture_faults, dependencies_of, map_faults, members,
-    source_files, without_reason,
+    Circles, Member, RULES, SourceFile, architecture_faults, circles, dependencies_of, map_faults,
+    members, source_files, without_reason,
 };
 
 fn file(path: &str, text: &str) -> SourceFile {
@@ -270,4 +270,83 @@ fn a_crate_that_the_map_leaves_out_is_caught() {
             [format!("the map leaves out {folder}")]
         );
     }
+}
+
+/// Crates whose files form no circle.
+const NO_CIRCLES: [&str; 4] = ["exchange", "insight", "practice", "record"];
+
+/// Crates in which only files of the same folder form circles.
+const NO_CIRCLES_BETWEEN_FOLDERS: [&str; 7] = [
+    "app",
+    "catalogue",
+    "desk",
+    "exercises",
+    "report",
+    "store",
+    "student",
+];
+
+#[test]
+fn files_form_no_circles() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let files = source_files(&top).unwrap();
+    let any = NO_CIRCLES.map(|name| (name, Circles::BetweenFiles));
+    let between_folders = NO_CIRCLES_BETWEEN_FOLDERS.map(|name| (name, Circles::BetweenFolders));
+    for (name, which) in any.into_iter().chain(between_folders) {
+        let root = format!("crates/{name}/src/lib.rs");
+        assert!(files.iter().any(|f| f.path == root), "no file {root}");
+        assert_eq!(circles(&files, name, which), Vec::<String>::new(), "{name}");
+    }
+}
+
+#[test]
+fn a_circle_is_caught() {
+    let crate_of = |line: &str, other: &str| {
+        [
+            file(
+                "crates/x/src/lib.rs",
+                "mod draw;\npub mod model;\npub use draw::Line;",
+            ),
+            file("crates/x/src/draw/mod.rs", "mod line;\npub use line::*;"),
+            file("crates/x/src/draw/line.rs", line),
+            file("crates/x/src/model.rs", other),
+        ]
+    };
+    let found =
+        |line: &str, other: &str| circles(&crate_of(line, other), "x", Circles::BetweenFolders);
+    let circle = ["draw/line.rs -> model.rs -> draw/line.rs"];
+    let uses_model = "use crate::model::Block;\npub struct Line;";
+    for uses_line in [
+        "use crate::Line;",
+        "use super::{draw::{Line as L}, other};",
+        "fn f() { let line = crate::draw::Line; }",
+        "fn f(line: super::draw::line::Line) {}",
+    ] {
+        assert_eq!(found(uses_model, uses_line), circle, "{uses_line}");
+        assert!(
+            found("pub struct Line;", uses_line).is_empty(),
+            "{uses_line}"
+        );
+    }
+    for uses_nothing in [
+        "// use crate::Line;",
+        "#[cfg(test)]\nmod tests {\n    use crate::Line;\n}",
+        "use other::Line;",
+    ] {
+        assert!(found(uses_model, uses_nothing).is_empty(), "{uses_nothing}");
+    }
+}
+
+#[test]
+fn a_circle_within_a_folder_counts_only_where_asked() {
+    let files = [
+        file("crates/x/src/lib.rs", "mod a;\nmod b;"),
+        file("crates/x/src/a.rs", "use super::b::B;"),
+        file("crates/x/src/b.rs", "use crate::a::A;"),
+    ];
+    assert!(circles(&files, "x", Circles::BetweenFolders).is_empty());
+    assert_eq!(
+        circles(&files, "x", Circles::BetweenFiles),
+        ["a.rs -> b.rs -> a.rs"]
+    );
 }

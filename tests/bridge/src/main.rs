@@ -1,6 +1,8 @@
 //! Test only: serves the built screens and the real calls on 127.0.0.1, so that
 //! a browser can drive them. Never part of what people install.
 
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+
 mod person;
 mod serve;
 mod voice;
@@ -63,11 +65,11 @@ fn run(arguments: Arguments) -> Result<(), String> {
     let voice = voice::TestVoice::default();
     let app = App::open(
         &arguments.data,
-        Box::new(person::Door(Arc::clone(&person))),
+        Box::new(person::Dialogs(Arc::clone(&person))),
         Box::new(clock.clone()),
+        Box::new(voice.clone()),
     )
-    .map_err(|e| e.to_string())?
-    .with_voice(Box::new(voice.clone()));
+    .map_err(|e| e.to_string())?;
     let server =
         tiny_http::Server::http(("127.0.0.1", arguments.port)).map_err(|e| e.to_string())?;
     let port = server.server_addr().to_ip().ok_or("no address")?.port();

@@ -6,7 +6,7 @@ use std::collections::VecDeque;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 use surefoot_app::{
-    CallError, Clock, FileDoor, FileKind, FileSource, file_at, files_in, write_atomic,
+    CallError, Clock, FileDialogs, FileKind, FileSource, file_at, files_in, write_atomic,
 };
 
 /// What the person does when asked where to save.
@@ -99,9 +99,9 @@ impl Person {
 }
 
 /// What the program is given; the server keeps the other end.
-pub struct Door(pub Arc<Person>);
+pub struct Dialogs(pub Arc<Person>);
 
-impl FileDoor for Door {
+impl FileDialogs for Dialogs {
     fn pick_file(&self, _kind: FileKind) -> Result<Option<FileSource>, CallError> {
         Ok(self.0.picked()?.first().map(|path| file_at(path)))
     }

@@ -25,7 +25,6 @@ const today = (): Today => ({
     phase: 'practice',
     confidence: null,
     outcome: null,
-    last_confidence: null,
   })),
   next_school_day: null,
   catch_up: [],

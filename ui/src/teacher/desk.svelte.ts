@@ -2,7 +2,7 @@ import { untrack } from 'svelte';
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings, FileMade } from '../lib/backend';
 import { go, replace, route, up, visit, type DeskRoute, type Route } from '../lib/router.svelte';
-import { changeSettings, refresh, start, take } from '../lib/session.svelte';
+import { changeSettings, refresh, start } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
@@ -178,12 +178,11 @@ class Desk {
   async restore(number: number | undefined): Promise<boolean> {
     if (number === undefined) return false;
     const removed = start()?.removed.find((one) => one.number === number);
-    const after = await this.ask('restore', { number });
-    if (!after) {
+    if (!(await this.ask('restore_removed', { number }))) {
       await this.attemptQuietly(refresh);
       return false;
     }
-    take(after);
+    await this.refresh();
     if (removed) this.replace(this.route, removed.class);
     return true;
   }
@@ -191,8 +190,7 @@ class Desk {
   /** Discards something that was removed, for good. */
   async discard(number: number | undefined): Promise<void> {
     if (number === undefined) return;
-    const after = await this.ask('discard', { number });
-    if (after) take(after);
+    if (await this.ask('discard_removed', { number })) await this.refresh();
   }
 
   /** Keeps the message that is shown, whatever goes wrong here. */

@@ -2,9 +2,10 @@
 
 use super::Counts;
 use super::seeds::{number, seed32};
-use crate::app::files;
+use crate::context::folder::write_atomic;
+use crate::context::jobs::Progress;
 use crate::demo::learner::{Difficulties, Learner};
-use crate::{CallError, Progress, write_atomic};
+use crate::error::{CallError, files};
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::path::PathBuf;
 use surefoot_catalogue::Language;
@@ -198,14 +199,14 @@ fn response(item: &Item, right: bool, learner: &mut Learner) -> Response {
 
 /// A wrong answer: one of the misconceptions the exercise knows, most often the first.
 fn wrong(item: &Item, learner: &mut Learner) -> Response {
-    let count = u32::try_from(item.mistakes.len()).unwrap_or(0);
+    let count = u32::try_from(item.misconceptions.len()).unwrap_or(0);
     let at = if learner.decides(0.6) {
         0
     } else {
         learner.picks(count)
     };
-    match item.mistakes.get(at as usize) {
-        Some(mistake) => surefoot_exercises::response_for(&mistake.answer),
+    match item.misconceptions.get(at as usize) {
+        Some(misconception) => surefoot_exercises::response_for(&misconception.answer),
         None => surefoot_exercises::response_for(&item.answer),
     }
 }

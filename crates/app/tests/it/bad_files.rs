@@ -12,6 +12,7 @@ use surefoot_exchange::{Flag, HAND_IN_CAPS, Refusal};
 fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {
     let today = tablet
         .app
+        .student
         .today(StudentDay {
             student: student.into(),
             date: None,
@@ -19,6 +20,7 @@ fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {
         .unwrap();
     tablet
         .app
+        .student
         .check_in(CheckInTap {
             student: student.into(),
             date: today.date,
@@ -29,6 +31,7 @@ fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {
         .unwrap();
     let made = tablet
         .app
+        .student
         .hand_in(StudentId {
             student: student.into(),
         })
@@ -60,6 +63,7 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     let pack = desk.pack_of(&class);
     let slips = desk
         .app
+        .desk
         .join_slips(ClassId {
             class: class.clone(),
         })
@@ -74,7 +78,11 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     let future = hand_in_from(&ahead, &bao);
 
     let other_pack = elsewhere.pack_of(&other);
-    let other_code = elsewhere.app.join_slips(ClassId { class: other }).unwrap()[0]
+    let other_code = elsewhere
+        .app
+        .desk
+        .join_slips(ClassId { class: other })
+        .unwrap()[0]
         .code
         .clone();
     let dara = tablet.join(&other_pack, &other_code, "Fog").unwrap().id;
@@ -133,6 +141,7 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     // The rating of a day to come is kept, and counts once that day has come.
     let board = |desk: &Device| {
         desk.app
+            .desk
             .board(ClassId {
                 class: class.clone(),
             })

@@ -73,12 +73,12 @@ fn a_full_disk_is_told_and_every_tap_that_was_acknowledged_is_there() {
     let Some((_mounted, mut tablet, student)) = on_small_disk(1_500) else {
         return;
     };
-    tablet.app.start(Nothing {}).unwrap();
+    tablet.app.device.start(Nothing {}).unwrap();
     let day = StudentDay {
         student: student.clone(),
         date: None,
     };
-    let concepts = tablet.app.today(day).unwrap().concepts;
+    let concepts = tablet.app.student.today(day).unwrap().concepts;
     let filler = tablet.folder.path().join("data/filler");
     fs::write(&filler, vec![7_u8; 700_000]).unwrap();
     let mut last = vec![None; concepts.len()];
@@ -94,7 +94,7 @@ fn a_full_disk_is_told_and_every_tap_that_was_acknowledged_is_there() {
             confidence: Some(value),
             outcome: None,
         };
-        match tablet.app.check_in(tap) {
+        match tablet.app.student.check_in(tap) {
             Ok(_) => last[place] = Some(value),
             Err(error) => {
                 refused = Some((number, error));
@@ -113,6 +113,7 @@ fn a_full_disk_is_told_and_every_tap_that_was_acknowledged_is_there() {
     };
     let found: Vec<_> = tablet
         .app
+        .student
         .today(day)
         .unwrap()
         .concepts
@@ -144,13 +145,13 @@ fn a_folder_that_cannot_be_written_is_told_and_is_no_damage() {
     };
     assert!(
         matches!(
-            tablet.app.check_in(tap()),
+            tablet.app.student.check_in(tap()),
             Err(CallError::NotWritable { .. })
         ),
         "{:?}",
-        tablet.app.check_in(tap())
+        tablet.app.student.check_in(tap())
     );
-    let start = tablet.app.start(Nothing {}).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
     assert_eq!(
         start.damaged[0].store,
         StoreName::Student {
@@ -164,7 +165,15 @@ fn a_folder_that_cannot_be_written_is_told_and_is_no_damage() {
     tablet.close();
     mounted.remount("rw");
     tablet.to("2026-09-01");
-    assert!(tablet.app.start(Nothing {}).unwrap().damaged.is_empty());
+    assert!(
+        tablet
+            .app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .damaged
+            .is_empty()
+    );
     assert_eq!(
         rating(&tablet, &student, "2026-09-01"),
         Some(Confidence::WithHelp)

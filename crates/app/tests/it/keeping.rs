@@ -28,7 +28,7 @@ fn back_up(device: &Device, store: StoreName) -> PathBuf {
         store,
         passphrase: WORDS.into(),
     };
-    let made = device.app.back_up(asked).unwrap();
+    let made = device.app.device.back_up(asked).unwrap();
     device.hands.saved.join(made.file_name)
 }
 
@@ -38,8 +38,8 @@ fn restore(
     words: &str,
 ) -> Result<surefoot_app::Restored, CallError> {
     device.hands.will_pick(backup);
-    let picked = device.app.pick_backup(Nothing {}).unwrap().unwrap();
-    device.app.restore_backup(OpenSealed {
+    let picked = device.app.device.pick_backup(Nothing {}).unwrap().unwrap();
+    device.app.device.restore_backup(OpenSealed {
         picked: picked.picked,
         passphrase: words.into(),
     })
@@ -78,12 +78,13 @@ fn a_students_backup_opens_on_a_new_tablet_and_hands_in_for_the_same_seat() {
     // The passphrase can be typed again without picking the file again.
     let restored = new
         .app
+        .device
         .restore_backup(OpenSealed {
             picked: 1,
             passphrase: WORDS.into(),
         })
         .unwrap();
-    assert!(!restored.put_aside);
+    assert!(!restored.quarantined);
     assert_eq!(restored.start.students[0].nickname, "Sky");
     assert_eq!(
         rating(&new, &student, "2026-09-01"),
@@ -110,12 +111,12 @@ fn one_damaged_student_is_named_and_the_others_go_on() {
     rate(&tablet, &rain, Confidence::WithHelp);
     // The next day's first look makes a copy, and a tap follows it.
     tablet.to("2026-09-02");
-    tablet.app.start(Nothing {}).unwrap();
+    tablet.app.device.start(Nothing {}).unwrap();
     rate(&tablet, &sky, Confidence::NotYet);
     let file = store_file(&tablet, &sky);
     let bytes = damage(&mut tablet, &file, "2026-09-02");
 
-    let start = tablet.app.start(Nothing {}).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.students.len(), 1);
     assert_eq!(start.students[0].nickname, "Rain");
     let [damaged] = &start.damaged[..] else {
@@ -137,30 +138,31 @@ fn one_damaged_student_is_named_and_the_others_go_on() {
     assert_eq!(good.made_on, Some(date("2026-09-02")));
     let restored = tablet
         .app
+        .device
         .restore_copy(RestoreCopy {
             store: of(&sky),
             name: good.name,
         })
         .unwrap();
-    assert!(restored.put_aside);
+    assert!(restored.quarantined);
     assert!(restored.start.damaged.is_empty());
     assert_eq!(restored.start.students.len(), 2);
     assert_eq!(
         rating(&tablet, &sky, "2026-09-01"),
         Some(Confidence::OnMyOwn)
     );
-    // The damaged file lies aside as it was.
-    let copies = tablet.app.copies(of(&sky)).unwrap().copies;
-    let aside = copies
+    // The damaged file is in quarantine as it was.
+    let copies = tablet.app.device.copies(of(&sky)).unwrap().copies;
+    let replaced = copies
         .iter()
         .find(|c| c.kind == CopyKind::Replaced)
         .unwrap();
-    let aside = tablet
+    let replaced = tablet
         .folder
         .path()
-        .join("data/own/aside")
-        .join(&aside.name);
-    assert_eq!(fs::read(aside).unwrap(), bytes);
+        .join("data/own/quarantine")
+        .join(&replaced.name);
+    assert_eq!(fs::read(replaced).unwrap(), bytes);
 }
 
 #[test]
@@ -169,7 +171,7 @@ fn an_emptied_or_missing_store_is_damage_and_no_new_beginning() {
     rate(&tablet, &sky, Confidence::OnMyOwn);
     for emptied in [true, false] {
         tablet.to("2026-09-02");
-        tablet.app.start(Nothing {}).unwrap();
+        tablet.app.device.start(Nothing {}).unwrap();
         tablet.close();
         let file = store_file(&tablet, &sky);
         if emptied {
@@ -178,13 +180,14 @@ fn an_emptied_or_missing_store_is_damage_and_no_new_beginning() {
             fs::remove_file(&file).unwrap();
         }
         tablet.to("2026-09-02");
-        let start = tablet.app.start(Nothing {}).unwrap();
+        let start = tablet.app.device.start(Nothing {}).unwrap();
         assert!(start.students.is_empty());
         assert_eq!(start.damaged[0].store, of(&sky));
         let name = start.damaged[0].last_good.clone().unwrap().name;
         let store = of(&sky);
         tablet
             .app
+            .device
             .restore_copy(RestoreCopy { store, name })
             .unwrap();
         assert_eq!(
@@ -206,7 +209,7 @@ fn a_damaged_desk_leaves_the_students_alone_and_comes_back_from_its_copy() {
         .unwrap();
     let file = desk.folder.path().join("data/own/desk.sqlite");
     damage(&mut desk, &file, "2026-09-01");
-    let start = desk.app.start(Nothing {}).unwrap();
+    let start = desk.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.students.len(), 1);
     assert!(start.classes.is_empty());
     let damaged = &start.damaged[0];
@@ -215,6 +218,7 @@ fn a_damaged_desk_leaves_the_students_alone_and_comes_back_from_its_copy() {
     let name = damaged.last_good.clone().unwrap().name;
     let restored = desk
         .app
+        .device
         .restore_copy(RestoreCopy {
             store: StoreName::Desk,
             name,
@@ -223,6 +227,7 @@ fn a_damaged_desk_leaves_the_students_alone_and_comes_back_from_its_copy() {
     assert_eq!(restored.start.classes.len(), 1);
     let board = desk
         .app
+        .desk
         .board(ClassId {
             class: class.clone(),
         })
@@ -238,9 +243,9 @@ fn copies_rotate_and_a_restore_refuses_what_is_no_whole_store() {
     let (_, _, mut tablet, sky) = class_and_tablet("2026-09-01");
     for day in 2..=12 {
         tablet.to(&format!("2026-09-{day:02}"));
-        tablet.app.start(Nothing {}).unwrap();
+        tablet.app.device.start(Nothing {}).unwrap();
     }
-    let copies = tablet.app.copies(of(&sky)).unwrap();
+    let copies = tablet.app.device.copies(of(&sky)).unwrap();
     assert_eq!(copies.trouble, None);
     let days: Vec<_> = copies.copies.iter().filter_map(|c| c.made_on).collect();
     let wanted = [12, 11, 10, 9, 8, 7].map(|day| date(&format!("2026-09-{day:02}")));
@@ -257,7 +262,7 @@ fn copies_rotate_and_a_restore_refuses_what_is_no_whole_store() {
     bytes.truncate(bytes.len() / 2);
     fs::write(&newest, bytes).unwrap();
     let before = rating(&tablet, &sky, "2026-09-01");
-    let refused = tablet.app.restore_copy(RestoreCopy {
+    let refused = tablet.app.device.restore_copy(RestoreCopy {
         store: of(&sky),
         name: "2026-09-12.sqlite".into(),
     });
@@ -266,7 +271,7 @@ fn copies_rotate_and_a_restore_refuses_what_is_no_whole_store() {
         "{refused:?}"
     );
     assert_eq!(rating(&tablet, &sky, "2026-09-01"), before);
-    let led_out = tablet.app.restore_copy(RestoreCopy {
+    let led_out = tablet.app.device.restore_copy(RestoreCopy {
         store: of(&sky),
         name: "../../desk.sqlite".into(),
     });
@@ -291,16 +296,20 @@ fn a_desks_backup_is_refused_where_it_is_not_whole_and_kept_where_it_is() {
     let other = Device::on("2026-09-01");
     let own = other.new_class("Room 9 (invented)", &["Dara"]).id;
     let restored = restore(&other, &backup, WORDS).unwrap();
-    assert!(restored.put_aside);
+    assert!(restored.quarantined);
     assert_eq!(restored.start.classes[0].id, class);
-    // What stood there lies aside and can come back.
-    let aside = other.app.copies(StoreName::Desk).unwrap().copies;
-    let aside = aside.iter().find(|c| c.kind == CopyKind::Replaced).unwrap();
+    // What was there before is in quarantine and can be restored.
+    let replaced = other.app.device.copies(StoreName::Desk).unwrap().copies;
+    let replaced = replaced
+        .iter()
+        .find(|c| c.kind == CopyKind::Replaced)
+        .unwrap();
     let back = other
         .app
+        .device
         .restore_copy(RestoreCopy {
             store: StoreName::Desk,
-            name: aside.name.clone(),
+            name: replaced.name.clone(),
         })
         .unwrap();
     assert_eq!(back.start.classes[0].id, own);
@@ -315,6 +324,6 @@ fn a_desks_backup_is_refused_where_it_is_not_whole_and_kept_where_it_is() {
             refusal: Refusal::Damaged
         }
     );
-    let start = other.app.start(Nothing {}).unwrap();
+    let start = other.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes[0].id, own);
 }

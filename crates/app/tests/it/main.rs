@@ -11,6 +11,7 @@ mod bad_files;
 mod disks;
 mod keeping;
 mod own_ways;
+mod pack_once;
 mod printing;
 mod removal;
 mod reports;

@@ -3,7 +3,7 @@
 use crate::support::{Device, class_and_tablet, hand_in, school_year, seat_code};
 use std::sync::{Arc, Mutex};
 use surefoot_app::{
-    AnswerGiven, CallError, CarryAsked, CreateClass, ExerciseId, Goals, Language,
+    AnswerGiven, App, CallError, CarryAsked, CreateClass, DeviceClock, ExerciseId, Goals, Language,
     NewStudentSettings, Nothing, OpenSealed, PathPrint, PracticeAsked, PrintPaper, ReadAloud,
     StudentId, Sure, Voice, VoiceMissing,
 };
@@ -25,14 +25,17 @@ const LOOK: StudentLook = StudentLook {
 };
 
 fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSettings, CallError> {
-    device.app.save_student_settings(NewStudentSettings {
-        student: student.into(),
-        language: Language::first(),
-        minutes: 10,
-        exercises: Some(9),
-        evenings: 5,
-        look,
-    })
+    device
+        .app
+        .student
+        .save_student_settings(NewStudentSettings {
+            student: student.into(),
+            language: Language::first(),
+            minutes: 10,
+            exercises: Some(9),
+            evenings: 5,
+            look,
+        })
 }
 
 fn goal(words: &str, reached: bool) -> Goal {
@@ -43,7 +46,7 @@ fn goal(words: &str, reached: bool) -> Goal {
 }
 
 fn goals(device: &Device, student: &str, goals: &[Goal]) -> Result<MyPath, CallError> {
-    device.app.set_goals(Goals {
+    device.app.student.set_goals(Goals {
         student: student.into(),
         goals: goals.to_vec(),
     })
@@ -53,7 +56,7 @@ fn path(device: &Device, student: &str) -> MyPath {
     let id = StudentId {
         student: student.into(),
     };
-    device.app.my_path(id).unwrap()
+    device.app.student.my_path(id).unwrap()
 }
 
 #[test]
@@ -65,7 +68,7 @@ fn a_look_is_the_students_own_and_stands_after_the_program_was_closed() {
     assert_eq!(rain.look, StudentLook::default());
     assert_eq!(look(&tablet, &sky, LOOK).unwrap().look, LOOK);
     tablet.to("2026-09-02");
-    let start = tablet.app.start(Nothing {}).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
     let of = |id: &str| start.students.iter().find(|s| s.id == id).unwrap().look;
     assert_eq!((of(&sky), of(&rain.id)), (LOOK, StudentLook::default()));
     let odd = StudentLook {
@@ -83,6 +86,7 @@ fn the_catalogues_own_words_are_written_in_the_students_signs() {
     let desk = Device::on("2026-09-01");
     let class = desk
         .app
+        .desk
         .create_class(CreateClass {
             class: NewClass {
                 title: "Room 7 (invented)".into(),
@@ -150,6 +154,7 @@ fn goals_are_on_paper_only_where_the_student_says_so() {
     let print = |with_goals| {
         let made = tablet
             .app
+            .student
             .print_path(PathPrint {
                 student: sky.clone(),
                 paper: PrintPaper::A4,
@@ -173,6 +178,7 @@ fn look_and_goals_come_along_to_a_second_device() {
     goals(&tablet, &sky, &mine).unwrap();
     let made = tablet
         .app
+        .student
         .make_carry(CarryAsked {
             student: sky,
             passphrase: WORDS.into(),
@@ -181,15 +187,17 @@ fn look_and_goals_come_along_to_a_second_device() {
     let home = Device::on("2026-09-01");
     home.hands
         .will_pick(&tablet.hands.saved.join(made.file_name));
-    let picked = home.app.pick_carry(Nothing {}).unwrap().unwrap();
+    let picked = home.app.student.pick_carry(Nothing {}).unwrap().unwrap();
     let done = home
         .app
+        .student
         .take_carry(OpenSealed {
             picked: picked.picked,
             passphrase: WORDS.into(),
         })
         .unwrap();
-    assert_eq!(done.start.students[0].look, LOOK);
+    let start = home.app.device.start(Nothing {}).unwrap();
+    assert_eq!(start.students[0].look, LOOK);
     assert_eq!(path(&home, &done.student).goals, mine);
 }
 
@@ -202,7 +210,7 @@ fn decimal_exercise(tablet: &Device, student: &str) -> (Box<OpenExercise>, Strin
         .map(|row| row.concept.id)
         .collect();
     for concept in concepts.iter().cycle().take(60) {
-        let step = tablet.app.practice(PracticeAsked {
+        let step = tablet.app.student.practice(PracticeAsked {
             student: student.into(),
             concept: Some(concept.clone()),
             more: true,
@@ -227,7 +235,7 @@ fn decimal_exercise(tablet: &Device, student: &str) -> (Box<OpenExercise>, Strin
             student: student.into(),
             exercise: open.exercise.clone(),
         };
-        tablet.app.show_steps(id).unwrap();
+        tablet.app.student.show_steps(id).unwrap();
     }
     panic!("no decimal among {concepts:?}");
 }
@@ -255,6 +263,7 @@ fn a_decimal_comma_and_a_decimal_point_are_both_right() {
         let exercise = || open.exercise.clone();
         tablet
             .app
+            .student
             .sure(Sure {
                 student: sky.clone(),
                 exercise: exercise(),
@@ -263,6 +272,7 @@ fn a_decimal_comma_and_a_decimal_point_are_both_right() {
             .unwrap();
         let feedback = tablet
             .app
+            .student
             .answer(AnswerGiven {
                 student: sky.clone(),
                 exercise: exercise(),
@@ -300,18 +310,24 @@ fn a_text_is_read_in_place_of_what_was_read_and_without_a_voice_the_reason_is_na
         language: Language::tagged("es").unwrap(),
     };
     assert_eq!(
-        tablet.app.speak(read("hola")),
+        tablet.app.device.speak(read("hola")),
         Err(CallError::NoVoice {
             missing: VoiceMissing::Everything
         })
     );
     let heard = Heard::default();
-    let app = tablet.app.with_voice(Box::new(heard.clone()));
-    app.speak(read("  tres más dos ")).unwrap();
-    app.speak(read(" ")).unwrap();
-    app.stop_speaking(Nothing {}).unwrap();
+    let app = App::open(
+        &tablet.folder.path().join("data"),
+        Box::new(tablet.hands.clone()),
+        Box::new(DeviceClock),
+        Box::new(heard.clone()),
+    )
+    .unwrap();
+    app.device.speak(read("  tres más dos ")).unwrap();
+    app.device.speak(read(" ")).unwrap();
+    app.device.stop_speaking(Nothing {}).unwrap();
     assert!(matches!(
-        app.speak(read(&"a".repeat(20_001))),
+        app.device.speak(read(&"a".repeat(20_001))),
         Err(CallError::Invalid { .. })
     ));
     assert_eq!(

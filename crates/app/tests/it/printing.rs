@@ -1,15 +1,18 @@
 //! Printing: what is saved, and what cannot be printed.
 
 use crate::support::Device;
-use surefoot_app::{CallError, PrintAsked, PrintLook, PrintPaper, Printed};
+use surefoot_app::{CallError, PrintOptions, PrintPaper, ReportAsked, ReportValues};
 use surefoot_catalogue::Language;
 use surefoot_exercises::Level;
 
-fn asked(class: &str, what: Printed, language: Language) -> PrintAsked {
-    PrintAsked {
+type Wanted<'a> = (&'a str, ReportValues);
+
+fn asked(class: &str, (report, values): Wanted<'_>, language: Language) -> ReportAsked {
+    ReportAsked {
         class: class.into(),
-        what,
-        look: PrintLook {
+        report: report.into(),
+        values,
+        options: PrintOptions {
             language,
             paper: PrintPaper::A4,
             roomy: false,
@@ -17,14 +20,18 @@ fn asked(class: &str, what: Printed, language: Language) -> PrintAsked {
     }
 }
 
-fn sheet(concept: &str, count: u32) -> Printed {
-    Printed::Sheet {
-        concepts: vec![concept.into()],
-        level: Level::Expected,
-        count,
-        with_key: true,
-        seed: None,
-    }
+fn sheet(concept: &str, count: u32) -> Wanted<'static> {
+    let values = ReportValues {
+        concepts: Some(vec![concept.into()]),
+        level: Some(Level::Expected),
+        count: Some(count),
+        ..ReportValues::default()
+    };
+    ("sheet", values)
+}
+
+fn plain(report: &str) -> Wanted<'_> {
+    (report, ReportValues::default())
 }
 
 #[test]
@@ -34,10 +41,10 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
     let concept = surefoot_exercises::concepts_with_exercises()
         .next()
         .unwrap();
-    let slips = Printed::Slips { with_names: true };
-    for what in [sheet(concept, 6), Printed::Chart, slips] {
+    for what in [sheet(concept, 6), plain("chart"), plain("slips")] {
         let made = desk
             .app
+            .desk
             .print(asked(&class, what, Language::tagged("es").unwrap()))
             .unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
@@ -53,7 +60,7 @@ fn what_cannot_be_printed_is_told_and_nothing_is_saved() {
     let concept = surefoot_exercises::concepts_with_exercises()
         .next()
         .unwrap();
-    let print = |class: &str, what| desk.app.print(asked(class, what, Language::first()));
+    let print = |class: &str, what| desk.app.desk.print(asked(class, what, Language::first()));
     let invalid = |rule: &str| CallError::Invalid {
         field: "amount".into(),
         rule: rule.into(),
@@ -62,7 +69,7 @@ fn what_cannot_be_printed_is_told_and_nothing_is_saved() {
     assert_eq!(print(&class, sheet(concept, 999)), Err(invalid("too_many")));
     for (class, what) in [
         (class.as_str(), sheet("nothing-here", 3)),
-        ("no-class", Printed::Chart),
+        ("no-class", plain("chart")),
     ] {
         assert!(matches!(
             print(class, what),

@@ -33,19 +33,19 @@ fn a_student_leaves_the_tablet_without_a_trace_and_the_other_stays() {
     let named = tablet.join(&pack, &code, "Cloudberry").unwrap().id;
     rate(&tablet, &named, Confidence::OnMyOwn);
     tablet.to("2026-09-02");
-    tablet.app.start(Nothing {}).unwrap();
+    tablet.app.device.start(Nothing {}).unwrap();
     let data = tablet.folder.path().join("data");
     assert!(holding(&data, "Cloudberry").len() >= 2, "store and copy");
     let asked = RemoveStudent {
         student: named.clone(),
     };
-    let start = tablet.app.remove_student(asked.clone()).unwrap();
+    let start = tablet.app.device.remove_student(asked.clone()).unwrap();
     assert_eq!(start.students.len(), 1);
     assert_eq!(start.students[0].id, sky);
     assert!(holding(&data, "Cloudberry").is_empty());
     assert!(!data.join("own/copies/students").join(&named).exists());
     assert!(matches!(
-        tablet.app.remove_student(asked),
+        tablet.app.device.remove_student(asked),
         Err(CallError::NotFound { .. })
     ));
 }
@@ -59,32 +59,32 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     fs::copy(hand_in(&tablet, &sky), inbox.path().join("a.sfhandin")).unwrap();
     desk.import(inbox.path());
     desk.to("2026-09-02");
-    desk.app.start(Nothing {}).unwrap();
+    desk.app.device.start(Nothing {}).unwrap();
     let data = desk.folder.path().join("data");
     assert!(holding(&data, "Amara").len() >= 2, "desk and copies");
     let seat = || SeatId {
         class: class.clone(),
         seat: 1,
     };
-    desk.app.remove_seat(seat()).unwrap();
+    desk.app.desk.remove_seat(seat()).unwrap();
     assert!(
         holding(&data, "Amara").is_empty(),
         "{:?}",
         holding(&data, "Amara")
     );
-    assert!(desk.app.imports(Nothing {}).unwrap().is_empty());
+    assert!(desk.app.desk.imports(Nothing {}).unwrap().is_empty());
     let id = || ClassId {
         class: class.clone(),
     };
-    let setup = desk.app.class_setup(id()).unwrap();
+    let setup = desk.app.desk.class_setup(id()).unwrap();
     assert_eq!(setup.seats.len(), 2);
     assert_eq!(setup.seats[0].name.as_deref(), Some("Bao"));
     // The slip of the removed seat opens nothing any more.
     let account = desk.import(inbox.path());
     assert!(format!("{:?}", account.files[0].verdict).contains("SeatUnknown"));
 
-    desk.app.delete_class(id()).unwrap();
-    let start = desk.app.start(Nothing {}).unwrap();
+    desk.app.desk.delete_class(id()).unwrap();
+    let start = desk.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes.len(), 1);
     assert_eq!(start.classes[0].id, other);
     for gone in ["Bao", "Carlos", "Room 7"] {
@@ -92,7 +92,7 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     }
     assert!(!holding(&data, "Dandelion").is_empty());
     assert!(matches!(
-        desk.app.delete_class(id()),
+        desk.app.desk.delete_class(id()),
         Err(CallError::NotFound { .. })
     ));
 }
@@ -103,7 +103,7 @@ fn everything_goes_at_once() {
     let pack = desk.pack_of(&class);
     let code = seat_code(&desk, &class, 1);
     desk.join(&pack, &code, "Cloudberry").unwrap();
-    let start = desk.app.remove_everything(Nothing {}).unwrap();
+    let start = desk.app.device.remove_everything(Nothing {}).unwrap();
     assert!(start.students.is_empty() && start.classes.is_empty() && start.damaged.is_empty());
     let data = desk.folder.path().join("data");
     for gone in ["Cloudberry", "Amara", "Room 7"] {
@@ -116,7 +116,7 @@ fn everything_goes_at_once() {
 #[test]
 fn the_end_of_the_year_asks_what_is_still_needed() {
     let (mut desk, class, mut tablet, sky) = class_and_tablet("2026-09-01");
-    let over = |device: &Device| device.app.start(Nothing {}).unwrap().years_over;
+    let over = |device: &Device| device.app.device.start(Nothing {}).unwrap().years_over;
     desk.to("2027-05-07");
     tablet.to("2027-05-07");
     assert!(over(&desk).is_empty() && over(&tablet).is_empty());
@@ -127,7 +127,7 @@ fn the_end_of_the_year_asks_what_is_still_needed() {
 }
 
 #[test]
-fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
+fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     let (mut desk, class, tablet, sky) = class_and_tablet("2026-09-01");
     rate(&tablet, &sky, Confidence::OnMyOwn);
     let inbox = tempfile::tempdir().unwrap();
@@ -138,22 +138,22 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
     let id = || ClassId {
         class: class.clone(),
     };
-    let board = |desk: &Device| desk.app.board(id()).unwrap();
-    let (seats, before) = (desk.app.class_setup(id()).unwrap().seats, board(&desk));
+    let board = |desk: &Device| desk.app.desk.board(id()).unwrap();
+    let (seats, before) = (desk.app.desk.class_setup(id()).unwrap().seats, board(&desk));
     assert_eq!(before.seats_reporting, 1);
-    let gone = |desk: &Device| matches!(desk.app.restore(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
+    let gone = |desk: &Device| matches!(desk.app.desk.restore_removed(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
     assert!(gone(&desk), "nothing has been removed yet");
 
     let seat = SeatId {
         class: class.clone(),
         seat: 1,
     };
-    desk.app.remove_seat(seat.clone()).unwrap();
+    desk.app.desk.remove_seat(seat.clone()).unwrap();
     assert!(
         holding(&data, "Amara").is_empty(),
         "gone from the disk at once"
     );
-    let removed = desk.app.start(Nothing {}).unwrap().removed;
+    let removed = desk.app.device.start(Nothing {}).unwrap().removed;
     assert_eq!(
         removed[0].what,
         RemovedWhat::Seat {
@@ -162,46 +162,62 @@ fn a_removal_can_be_taken_back_from_memory_until_it_is_let_go_of() {
         }
     );
     let back = |desk: &Device| {
-        let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
-        desk.app.restore(RemovedId { number }).unwrap()
+        let number = desk.app.device.start(Nothing {}).unwrap().removed[0].number;
+        desk.app.desk.restore_removed(RemovedId { number }).unwrap();
+        desk.app.device.start(Nothing {}).unwrap()
     };
     assert!(back(&desk).removed.is_empty());
-    assert_eq!(desk.app.class_setup(id()).unwrap().seats, seats);
+    assert_eq!(desk.app.desk.class_setup(id()).unwrap().seats, seats);
     assert_eq!(board(&desk), before);
-    assert_eq!(desk.app.imports(Nothing {}).unwrap().len(), 1);
+    assert_eq!(desk.app.desk.imports(Nothing {}).unwrap().len(), 1);
     assert!(holding(&data, "Amara").len() >= 2, "in today's copy too");
-    assert!(gone(&desk), "brought back once");
+    assert!(gone(&desk), "restored once");
 
-    let start = desk.app.delete_class(id()).unwrap();
+    desk.app.desk.delete_class(id()).unwrap();
+    let start = desk.app.device.start(Nothing {}).unwrap();
     assert!(start.classes.is_empty() && start.removed.len() == 1);
     assert!(holding(&data, "Room 7").is_empty());
     let start = back(&desk);
     assert_eq!(start.classes[0].id, class);
     assert_eq!(board(&desk), before);
 
-    // Several are held side by side; what has no place yet waits for it.
-    desk.app.remove_seat(seat.clone()).unwrap();
-    desk.app.delete_class(id()).unwrap();
-    let removed = desk.app.start(Nothing {}).unwrap().removed;
+    // Several are kept side by side; a seat waits for its class.
+    desk.app.desk.remove_seat(seat.clone()).unwrap();
+    desk.app.desk.delete_class(id()).unwrap();
+    let removed = desk.app.device.start(Nothing {}).unwrap().removed;
     let numbers: Vec<u32> = removed.iter().map(|one| one.number).collect();
     assert!(numbers[0] > numbers[1]);
     assert!(matches!(
-        desk.app.restore(RemovedId { number: numbers[1] }),
+        desk.app.desk.restore_removed(RemovedId { number: numbers[1] }),
         Err(CallError::Invalid { field, .. }) if field == "removed"
     ));
     assert_eq!(back(&desk).classes.len(), 1);
     back(&desk);
     assert_eq!(board(&desk), before);
 
-    // Let go of, by hand or by closing the program, it is gone for good.
-    desk.app.remove_seat(seat.clone()).unwrap();
-    let number = desk.app.start(Nothing {}).unwrap().removed[0].number;
-    let start = desk.app.discard(RemovedId { number }).unwrap();
-    assert!(start.removed.is_empty());
+    // Discarded by hand or by closing the program, it is gone for good.
+    desk.app.desk.remove_seat(seat.clone()).unwrap();
+    let number = desk.app.device.start(Nothing {}).unwrap().removed[0].number;
+    desk.app.desk.discard_removed(RemovedId { number }).unwrap();
+    assert!(
+        desk.app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .removed
+            .is_empty()
+    );
     assert!(gone(&desk));
-    desk.app.delete_class(id()).unwrap();
+    desk.app.desk.delete_class(id()).unwrap();
     desk.to("2026-09-03");
-    assert!(desk.app.start(Nothing {}).unwrap().removed.is_empty());
+    assert!(
+        desk.app
+            .device
+            .start(Nothing {})
+            .unwrap()
+            .removed
+            .is_empty()
+    );
     assert!(gone(&desk));
     assert!(holding(&data, "Bao").is_empty());
 }

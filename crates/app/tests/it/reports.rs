@@ -1,11 +1,11 @@
 //! Reports: what is shown, what is noted, and prints of a student's own.
 
 use crate::support::{Device, class_and_tablet, date, rate};
+use surefoot_app::reports::REPORTS;
 use surefoot_app::{
-    CallError, ClassId, Entries, EntryAsked, Nothing, PathPrint, PrintAsked, PrintLook, PrintPaper,
-    Printed, ReportWanted, SeatId, StudentPrint, TableAsked, TableWanted,
+    CallError, ClassId, Entries, EntryAsked, Language, Nothing, PathPrint, PrintOptions,
+    PrintPaper, ReportAsked, ReportField, ReportValues, SeatId, StudentPrint,
 };
-use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{EntryMade, EntryValue};
 
@@ -19,6 +19,7 @@ fn rated_class() -> (Device, String) {
     let class = desk.new_class("Room 9 (invented)", &names).id;
     let day = desk
         .app
+        .desk
         .entry_day(EntryAsked {
             class: class.clone(),
             date: None,
@@ -45,15 +46,16 @@ fn rated_class() -> (Device, String) {
         date: date(TODAY),
         made: cells.collect(),
     };
-    desk.app.make_entries(made).unwrap();
+    desk.app.desk.make_entries(made).unwrap();
     (desk, class)
 }
 
-fn asked(class: &str, what: Printed) -> PrintAsked {
-    PrintAsked {
+fn asked(class: &str, report: &str, values: ReportValues) -> ReportAsked {
+    ReportAsked {
         class: class.into(),
-        what,
-        look: PrintLook {
+        report: report.into(),
+        values,
+        options: PrintOptions {
             language: Language::first(),
             paper: PrintPaper::Letter,
             roomy: true,
@@ -61,37 +63,120 @@ fn asked(class: &str, what: Printed) -> PrintAsked {
     }
 }
 
-fn shown(desk: &Device, class: &str, report: ReportWanted) -> String {
-    let page = desk.app.preview(asked(class, Printed::Report { report }));
+fn seat(seat: u32) -> ReportValues {
+    ReportValues {
+        seat: Some(seat),
+        ..ReportValues::default()
+    }
+}
+
+fn shown(desk: &Device, class: &str, report: &str, values: ReportValues) -> String {
+    let page = desk.app.desk.preview(asked(class, report, values));
     serde_json::to_string(&page.unwrap()).unwrap()
 }
 
-fn print(desk: &Device, class: &str, report: ReportWanted) -> Result<String, CallError> {
-    let made = desk.app.print(asked(class, Printed::Report { report }))?;
+fn print(
+    desk: &Device,
+    class: &str,
+    report: &str,
+    values: ReportValues,
+) -> Result<String, CallError> {
+    let made = desk.app.desk.print(asked(class, report, values))?;
     Ok(made.file_name)
+}
+
+/// Values for what a report asks for, in a class of 24.
+fn values_for(fields: &[ReportField], concept: &str) -> ReportValues {
+    let mut values = ReportValues::default();
+    for field in fields {
+        match field {
+            ReportField::Seat => values.seat = Some(3),
+            ReportField::Group => {
+                values.concept = Some(concept.into());
+                values.seats = Some(vec![1, 2, 3]);
+            }
+            ReportField::Minutes => values.minutes = Some(5),
+            ReportField::Concepts => values.concepts = Some(vec![concept.into()]),
+            ReportField::Level => values.level = Some(surefoot_exercises::Level::Expected),
+            ReportField::Count { most } => values.count = Some(2.min(*most)),
+            ReportField::Key => values.with_key = Some(true),
+            ReportField::Names => values.with_names = Some(true),
+            ReportField::Numbers => values.seed = Some(7),
+            ReportField::Paper | ReportField::Space => {}
+        }
+    }
+    values
+}
+
+#[test]
+fn every_report_of_the_table_is_listed_looked_at_and_saved_in_every_language() {
+    let (desk, class) = rated_class();
+    let day = desk.app.desk.entry_day(EntryAsked {
+        class: class.clone(),
+        date: None,
+    });
+    let concept = day.unwrap().concepts[0].id.clone();
+    for &language in Language::all() {
+        let mut settings = desk.app.device.start(Nothing {}).unwrap().settings;
+        settings.language = language;
+        desk.app.device.save_device_settings(settings).unwrap();
+        let listed = desk.app.desk.reports(Nothing {}).unwrap();
+        assert_eq!(listed.len(), REPORTS.len());
+        for report in listed {
+            assert!(!report.title.is_empty() && !report.about.is_empty());
+            let mut wanted = asked(&class, &report.name, values_for(&report.fields, &concept));
+            wanted.options.language = language;
+            assert_eq!(
+                desk.app.desk.preview(wanted.clone()).is_ok(),
+                report.previewed
+            );
+            let made = desk.app.desk.print(wanted).unwrap();
+            let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
+            assert!(
+                !bytes.is_empty() && bytes.len() == made.bytes,
+                "{}",
+                report.name
+            );
+        }
+    }
+}
+
+#[test]
+fn a_report_is_refused_without_a_value_and_with_one_that_it_does_not_ask_for() {
+    let (desk, class) = rated_class();
+    let refused = |report: &str, values, field: &str, rule: &str| {
+        let error = CallError::Invalid {
+            field: field.into(),
+            rule: rule.into(),
+        };
+        assert_eq!(print(&desk, &class, report, values), Err(error));
+    };
+    refused("family", ReportValues::default(), "seat", "missing");
+    refused("chart", seat(3), "seat", "not_asked");
+    assert!(matches!(
+        print(&desk, &class, "horoscope", seat(3)),
+        Err(CallError::NotFound { what }) if what == "report"
+    ));
 }
 
 #[test]
 fn a_family_page_names_one_student_and_nobody_while_names_are_covered() {
     let (desk, class) = rated_class();
-    let page = shown(&desk, &class, ReportWanted::Family { seat: 3 });
+    let page = shown(&desk, &class, "family", seat(3));
     assert!(page.contains("Name3x"));
     assert!(
         (1..=24)
             .filter(|n| *n != 3)
             .all(|n| !page.contains(&format!("Name{n}x")))
     );
-    let mut settings = desk.app.start(Nothing {}).unwrap().settings;
+    let mut settings = desk.app.device.start(Nothing {}).unwrap().settings;
     settings.names_covered = true;
-    desk.app.save_device_settings(settings).unwrap();
-    for report in [
-        ReportWanted::Family { seat: 3 },
-        ReportWanted::Conference { seat: 3 },
-    ] {
-        assert!(!shown(&desk, &class, report).contains("Name"));
+    desk.app.device.save_device_settings(settings).unwrap();
+    for report in ["family", "conference"] {
+        assert!(!shown(&desk, &class, report, seat(3)).contains("Name"));
     }
     assert!(matches!(
-        print(&desk, &class, ReportWanted::Family { seat: 99 }),
+        print(&desk, &class, "family", seat(99)),
         Err(CallError::NotFound { .. })
     ));
 }
@@ -99,36 +184,45 @@ fn a_family_page_names_one_student_and_nobody_while_names_are_covered() {
 #[test]
 fn a_sheet_is_looked_at_before_it_is_printed_and_has_the_same_exercises() {
     let (desk, class) = rated_class();
-    let sheet = |seed| Printed::SeatSheet {
-        seat: 3,
-        count: 2,
-        with_key: true,
+    let sheet = |seed| ReportValues {
+        count: Some(2),
+        with_key: Some(true),
         seed,
+        ..seat(3)
     };
-    let looked = |seed| {
-        let page = desk.app.preview(asked(&class, sheet(seed))).unwrap();
-        serde_json::to_string(&page).unwrap()
-    };
+    let looked = |seed| shown(&desk, &class, "seat_sheet", sheet(seed));
     assert_eq!(looked(Some(7)), looked(Some(7)));
     assert_ne!(looked(Some(7)), looked(Some(8)));
     assert!(looked(Some(7)).contains("Name3x"));
-    let made = desk.app.print(asked(&class, sheet(Some(7)))).unwrap();
+    let made = desk
+        .app
+        .desk
+        .print(asked(&class, "seat_sheet", sheet(Some(7))))
+        .unwrap();
     assert!(made.file_name.ends_with("-7.pdf"), "{}", made.file_name);
-    let chart = desk.app.preview(asked(&class, Printed::Chart)).unwrap();
+    let chart = desk
+        .app
+        .desk
+        .preview(asked(&class, "chart", ReportValues::default()))
+        .unwrap();
     assert!(chart.parts.len() > 10);
-    let mut settings = desk.app.start(Nothing {}).unwrap().settings;
+    let mut settings = desk.app.device.start(Nothing {}).unwrap().settings;
     settings.names_covered = true;
-    desk.app.save_device_settings(settings).unwrap();
+    desk.app.device.save_device_settings(settings).unwrap();
     assert!(!looked(Some(7)).contains("Name3x"));
 }
 
 #[test]
 fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() {
     let (desk, class) = rated_class();
-    let pages = |class: &str| desk.app.print(asked(class, Printed::FamilyPages));
+    let pages = |class: &str| {
+        desk.app
+            .desk
+            .print(asked(class, "family_pages", ReportValues::default()))
+    };
     let made = pages(&class).unwrap();
     let all = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
-    let one = print(&desk, &class, ReportWanted::Family { seat: 3 }).unwrap();
+    let one = print(&desk, &class, "family", seat(3)).unwrap();
     let one = std::fs::read(desk.hands.saved.join(one)).unwrap();
     assert!(all.starts_with(b"%PDF") && all.len() > 3 * one.len());
     let empty = desk.new_class("Room 8 (invented)", &["Ann"]).id;
@@ -141,62 +235,53 @@ fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() 
 #[test]
 fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
     let (desk, class) = rated_class();
-    let page = shown(&desk, &class, ReportWanted::ShareSafe);
+    let page = shown(&desk, &class, "share_safe", ReportValues::default());
     assert!(!page.contains("Name") && !page.contains("Seat"));
     // Looking notes nothing: the table may be handed out, and again.
     for _ in 0..2 {
-        print(&desk, &class, ReportWanted::ShareSafe).unwrap();
+        print(&desk, &class, "share_safe", ReportValues::default()).unwrap();
     }
     desk.app
+        .desk
         .remove_seat(SeatId {
             class: class.clone(),
             seat: 24,
         })
         .unwrap();
-    assert!(shown(&desk, &class, ReportWanted::ShareSafe).contains("cannot be handed out"));
+    assert!(
+        shown(&desk, &class, "share_safe", ReportValues::default())
+            .contains("cannot be handed out")
+    );
     let refused = CallError::Invalid {
         field: "share_table".into(),
         rule: "nearly_same_class".into(),
     };
-    assert_eq!(print(&desk, &class, ReportWanted::ShareSafe), Err(refused));
+    assert_eq!(
+        print(&desk, &class, "share_safe", ReportValues::default()),
+        Err(refused)
+    );
 }
 
 #[test]
-fn tables_are_saved_and_a_seat_gets_a_sheet() {
+fn tables_are_saved_without_a_name_and_a_seat_gets_a_sheet() {
     let (desk, class) = rated_class();
     for (table, name) in [
-        (TableWanted::BoardCsv, "board-2026-11-24.csv"),
-        (TableWanted::SummaryCsv, "class-summary-2026-11-24.csv"),
-        (TableWanted::Workbook, "board-2026-11-24.xlsx"),
+        ("board_csv", "board-2026-11-24.csv"),
+        ("summary_csv", "class-summary-2026-11-24.csv"),
+        ("workbook", "board-2026-11-24.xlsx"),
     ] {
-        let made = desk
-            .app
-            .save_table(TableAsked {
-                class: class.clone(),
-                table,
-                language: Language::tagged("es").unwrap(),
-            })
-            .unwrap();
-        assert_eq!(made.file_name, name);
+        let made = print(&desk, &class, table, ReportValues::default()).unwrap();
+        assert_eq!(made, name);
         let bytes = std::fs::read(desk.hands.saved.join(name)).unwrap();
         assert!(!String::from_utf8_lossy(&bytes).contains("Name"));
     }
-    let made = desk.app.print(PrintAsked {
-        class: class.clone(),
-        what: Printed::SeatSheet {
-            seat: 1,
-            count: 2,
-            with_key: true,
-            seed: None,
-        },
-        look: PrintLook {
-            language: Language::first(),
-            paper: PrintPaper::A4,
-            roomy: false,
-        },
-    });
-    assert!(made.unwrap().file_name.starts_with("practice-seat-1-"));
-    let classes = desk.app.class_setup(ClassId { class });
+    let values = ReportValues {
+        count: Some(2),
+        ..seat(1)
+    };
+    let made = print(&desk, &class, "seat_sheet", values).unwrap();
+    assert!(made.starts_with("practice-seat-1-"));
+    let classes = desk.app.desk.class_setup(ClassId { class });
     assert_eq!(classes.unwrap().seats.len(), 24);
 }
 
@@ -209,9 +294,10 @@ fn a_student_prints_the_evening_and_the_path() {
         paper: PrintPaper::A4,
     };
     for made in [
-        tablet.app.print_practice(asked.clone()).unwrap(),
+        tablet.app.student.print_practice(asked.clone()).unwrap(),
         tablet
             .app
+            .student
             .print_path(PathPrint {
                 student: asked.student.clone(),
                 paper: asked.paper,
@@ -223,5 +309,5 @@ fn a_student_prints_the_evening_and_the_path() {
         assert!(bytes.starts_with(b"%PDF-") && bytes.len() == made.bytes);
     }
     // The same evening prints in the same order; nothing was used up by it.
-    assert!(tablet.app.print_practice(asked).is_ok());
+    assert!(tablet.app.student.print_practice(asked).is_ok());
 }

@@ -13,6 +13,7 @@ const WORDS: &str = "seven quiet rivers";
 fn carry(device: &Device, student: &str) -> PathBuf {
     let made = device
         .app
+        .student
         .make_carry(CarryAsked {
             student: student.into(),
             passphrase: WORDS.into(),
@@ -23,8 +24,8 @@ fn carry(device: &Device, student: &str) -> PathBuf {
 
 fn take(device: &Device, file: &Path, words: &str) -> Result<CarryDone, CallError> {
     device.hands.will_pick(file);
-    let picked = device.app.pick_carry(Nothing {}).unwrap().unwrap();
-    device.app.take_carry(OpenSealed {
+    let picked = device.app.student.pick_carry(Nothing {}).unwrap().unwrap();
+    device.app.student.take_carry(OpenSealed {
         picked: picked.picked,
         passphrase: words.into(),
     })
@@ -46,7 +47,8 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
     assert!(done.new_here);
     assert_eq!((done.check_ins, done.answers), (1, 0));
     let at_home = done.student;
-    assert_eq!(done.start.students[0].nickname, "Sky");
+    let start = home.app.device.start(Nothing {}).unwrap();
+    assert_eq!(start.students[0].nickname, "Sky");
     assert_eq!(
         rating(&home, &at_home, "2026-09-01"),
         Some(Confidence::OnMyOwn)
@@ -67,7 +69,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
         account.files.iter().all(|f| f.verdict == Verdict::New),
         "{account:?}"
     );
-    let setup = desk.app.class_setup(ClassId { class }).unwrap();
+    let setup = desk.app.desk.class_setup(ClassId { class }).unwrap();
     assert_eq!(setup.seats[0].devices, 2);
     assert!(setup.seats[0].quarantined_devices.is_empty());
 
@@ -101,7 +103,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
 #[test]
 fn a_short_passphrase_makes_no_file() {
     let (_, _, tablet, sky) = class_and_tablet("2026-09-01");
-    let refused = tablet.app.make_carry(CarryAsked {
+    let refused = tablet.app.student.make_carry(CarryAsked {
         student: sky,
         passphrase: "short".into(),
     });
@@ -120,6 +122,7 @@ fn a_second_computer_opens_the_classs_hand_ins() {
     fs::copy(hand_in(&tablet, &sky), inbox.path().join("a.sfhandin")).unwrap();
     let made = desk
         .app
+        .desk
         .export_class(ClassKeyAsked {
             class: class.clone(),
             passphrase: WORDS.into(),
@@ -130,20 +133,21 @@ fn a_second_computer_opens_the_classs_hand_ins() {
         device
             .hands
             .will_pick(&desk.hands.saved.join(&made.file_name));
-        let picked = device.app.pick_class_key(Nothing {}).unwrap().unwrap();
-        device.app.import_class(OpenSealed {
+        let picked = device.app.desk.pick_class_key(Nothing {}).unwrap().unwrap();
+        device.app.desk.import_class(OpenSealed {
             picked: picked.picked,
             passphrase: WORDS.into(),
         })
     };
-    let start = add(&second).unwrap();
+    add(&second).unwrap();
+    let start = second.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes[0].id, class);
     let id = || ClassId {
         class: class.clone(),
     };
     assert_eq!(
-        second.app.join_slips(id()).unwrap(),
-        desk.app.join_slips(id()).unwrap()
+        second.app.desk.join_slips(id()).unwrap(),
+        desk.app.desk.join_slips(id()).unwrap()
     );
     let account = second.import(inbox.path());
     assert_eq!(account.files[0].verdict, Verdict::New);

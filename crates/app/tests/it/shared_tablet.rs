@@ -2,8 +2,8 @@
 
 use crate::support::{Device, class_and_tablet, rate, rating, seat_code};
 use surefoot_app::{
-    BackUp, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName, StudentDay,
-    StudentId, Unlocked, dispatch,
+    BackUp, CALLS, Call, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName,
+    StudentDay, StudentId, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_record::StudentLook;
@@ -22,8 +22,8 @@ fn two() -> (Device, String, Device, String, String) {
     let code = seat_code(&desk, &class, 1);
     let rain = tablet.join(&pack, &code, "Rain").unwrap().id;
     rate(&tablet, &sky, Confidence::NotYet);
-    tablet.app.set_pin(typed(&sky, "4071")).unwrap();
-    tablet.app.lock_students(Nothing {}).unwrap();
+    tablet.app.student.set_pin(typed(&sky, "4071")).unwrap();
+    tablet.app.student.lock_students(Nothing {}).unwrap();
     (desk, class, tablet, sky, rain)
 }
 
@@ -36,7 +36,7 @@ fn no_call_about_a_locked_student_answers() {
         "look": StudentLook::default(), "pin": "1234", "passphrase": "seven quiet rivers",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
-    for name in surefoot_app::CALL_NAMES {
+    for Call { name, .. } in CALLS {
         if matches!(
             *name,
             "unlock" | "reset_pin" | "copies" | "restore_copy" | "make_sample" | "enter_sample"
@@ -81,7 +81,7 @@ fn no_call_about_a_locked_student_answers() {
         }
     }
     assert_eq!(asked, 19);
-    let start = tablet.app.start(Nothing {}).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
     let locked = start.students.iter().find(|s| s.id == sky).unwrap();
     assert!(locked.has_pin);
     // The other student is not held up.
@@ -93,12 +93,12 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
     let (_, _, mut tablet, sky, _) = two();
     for _ in 0..2 {
         assert_eq!(
-            tablet.app.unlock(typed(&sky, "0000")).unwrap(),
+            tablet.app.student.unlock(typed(&sky, "0000")).unwrap(),
             Unlocked::Wrong { wait_seconds: 0 }
         );
     }
     assert_eq!(
-        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        tablet.app.student.unlock(typed(&sky, "4071")).unwrap(),
         Unlocked::Open
     );
     assert_eq!(
@@ -110,10 +110,10 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
         student: sky.clone(),
         date: None,
     };
-    assert_eq!(tablet.app.today(id()), Err(CallError::Locked));
+    assert_eq!(tablet.app.student.today(id()), Err(CallError::Locked));
     for wait in [0, 0, 5] {
         assert_eq!(
-            tablet.app.unlock(typed(&sky, "0000")).unwrap(),
+            tablet.app.student.unlock(typed(&sky, "0000")).unwrap(),
             Unlocked::Wrong { wait_seconds: wait }
         );
     }
@@ -122,7 +122,7 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
         if again {
             tablet.to("2026-09-01");
         }
-        let answer = tablet.app.unlock(typed(&sky, "4071")).unwrap();
+        let answer = tablet.app.student.unlock(typed(&sky, "4071")).unwrap();
         assert!(
             matches!(
                 answer,
@@ -135,7 +135,7 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
     }
     std::thread::sleep(std::time::Duration::from_millis(5_100));
     assert_eq!(
-        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        tablet.app.student.unlock(typed(&sky, "4071")).unwrap(),
         Unlocked::Open
     );
 }
@@ -144,7 +144,7 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
 fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
     let (desk, class, tablet, sky, _) = two();
     let reset = |code: String| {
-        tablet.app.reset_pin(PinReset {
+        tablet.app.student.reset_pin(PinReset {
             student: sky.clone(),
             seat_code: code,
         })
@@ -162,7 +162,7 @@ fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
         rating(&tablet, &sky, "2026-09-01"),
         Some(Confidence::NotYet)
     );
-    let start = tablet.app.start(Nothing {}).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
     assert!(start.students.iter().all(|s| !s.has_pin));
     assert_eq!(start.students.len(), 2);
 }
@@ -171,19 +171,19 @@ fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
 fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
     let (_, _, tablet, sky, _) = two();
     assert_eq!(
-        tablet.app.remove_pin(StudentId {
+        tablet.app.student.remove_pin(StudentId {
             student: sky.clone()
         }),
         Err(CallError::Locked)
     );
     assert_eq!(
-        tablet.app.remove_student(RemoveStudent {
+        tablet.app.device.remove_student(RemoveStudent {
             student: sky.clone()
         }),
         Err(CallError::Locked)
     );
     assert_eq!(
-        tablet.app.back_up(BackUp {
+        tablet.app.device.back_up(BackUp {
             store: StoreName::Student {
                 student: sky.clone()
             },
@@ -191,20 +191,24 @@ fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
         }),
         Err(CallError::Locked)
     );
-    tablet.app.unlock(typed(&sky, "4071")).unwrap();
+    tablet.app.student.unlock(typed(&sky, "4071")).unwrap();
     assert!(matches!(
-        tablet.app.set_pin(typed(&sky, "12")),
+        tablet.app.student.set_pin(typed(&sky, "12")),
         Err(CallError::Invalid { .. })
     ));
-    tablet.app.set_pin(typed(&sky, "998877")).unwrap();
-    tablet.app.lock_students(Nothing {}).unwrap();
+    tablet.app.student.set_pin(typed(&sky, "998877")).unwrap();
+    tablet.app.student.lock_students(Nothing {}).unwrap();
     assert_eq!(
-        tablet.app.unlock(typed(&sky, "4071")).unwrap(),
+        tablet.app.student.unlock(typed(&sky, "4071")).unwrap(),
         Unlocked::Wrong { wait_seconds: 0 }
     );
     assert_eq!(
-        tablet.app.unlock(typed(&sky, "998877")).unwrap(),
+        tablet.app.student.unlock(typed(&sky, "998877")).unwrap(),
         Unlocked::Open
     );
-    tablet.app.remove_pin(StudentId { student: sky }).unwrap();
+    tablet
+        .app
+        .student
+        .remove_pin(StudentId { student: sky })
+        .unwrap();
 }

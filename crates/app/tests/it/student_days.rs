@@ -21,6 +21,7 @@ fn joined(today: &str) -> (Device, Device, String, String) {
     let pack = desk.pack_of(&class);
     let slips = desk
         .app
+        .desk
         .join_slips(ClassId {
             class: class.clone(),
         })
@@ -64,7 +65,7 @@ fn asked(student: &str, concept: Option<&str>) -> PracticeAsked {
 }
 
 fn exercise(tablet: &Device, student: &str) -> Box<OpenExercise> {
-    match tablet.app.practice(asked(student, None)).unwrap() {
+    match tablet.app.student.practice(asked(student, None)).unwrap() {
         PracticeStep::Exercise(open) => open,
         other => panic!("{other:?}"),
     }
@@ -82,6 +83,7 @@ fn a_typing_slip_and_a_slip_of_another_class_are_caught_on_the_device() {
     let pack = desk.pack_of(&class);
     let code = |class: &str| {
         desk.app
+            .desk
             .join_slips(ClassId {
                 class: class.into(),
             })
@@ -106,6 +108,7 @@ fn a_typing_slip_and_a_slip_of_another_class_are_caught_on_the_device() {
     assert!(
         tablet
             .app
+            .device
             .start(surefoot_app::Nothing {})
             .unwrap()
             .students
@@ -130,7 +133,7 @@ fn what_is_not_a_class_pack_is_refused_by_name() {
 #[test]
 fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
     let (_desk, mut tablet, student, _) = joined("2026-09-01");
-    let today = tablet.app.today(day(&student)).unwrap();
+    let today = tablet.app.student.today(day(&student)).unwrap();
     assert_eq!(
         (today.pass, today.day, today.concepts.len()),
         (Some(1), Some(2), 6)
@@ -144,35 +147,38 @@ fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
             Some(confidence),
             Some(Outcome::Right),
         );
-        tablet.app.check_in(tap).unwrap();
+        tablet.app.student.check_in(tap).unwrap();
     }
     tablet.to("2026-09-01");
-    let today = tablet.app.today(day(&student)).unwrap();
+    let today = tablet.app.student.today(day(&student)).unwrap();
     assert_eq!(today.concepts[0].confidence, Some(Confidence::OnMyOwn));
     assert_eq!(today.concepts[0].outcome, Some(Outcome::Right));
     let cleared = tap(&student, "2026-09-01", &first, None, None);
-    assert_eq!(rated(&tablet.app.check_in(cleared).unwrap()), vec![None; 6]);
+    assert_eq!(
+        rated(&tablet.app.student.check_in(cleared).unwrap()),
+        vec![None; 6]
+    );
 }
 
 #[test]
 fn days_without_school_and_days_to_come_cannot_be_rated_and_missed_ones_can() {
     let (_desk, mut tablet, student, _) = joined("2026-09-01");
-    let concept = tablet.app.today(day(&student)).unwrap().concepts[0]
+    let concept = tablet.app.student.today(day(&student)).unwrap().concepts[0]
         .concept
         .id
         .clone();
     let on = |d: &str| tap(&student, d, &concept, Some(Confidence::WithHelp), None);
     assert!(matches!(
-        tablet.app.check_in(on("2026-09-15")),
+        tablet.app.student.check_in(on("2026-09-15")),
         Err(CallError::Invalid { .. })
     ));
-    assert!(tablet.app.check_in(on("2026-09-01")).is_ok());
+    assert!(tablet.app.student.check_in(on("2026-09-01")).is_ok());
     assert!(matches!(
-        tablet.app.check_in(on("2026-08-31")),
+        tablet.app.student.check_in(on("2026-08-31")),
         Err(CallError::NotFound { .. })
     ));
     tablet.to("2026-09-07");
-    let closed = tablet.app.today(day(&student)).unwrap();
+    let closed = tablet.app.student.today(day(&student)).unwrap();
     assert!(closed.concepts.is_empty());
     assert_eq!(closed.next_school_day, Some(date("2026-09-08")));
     assert_eq!(
@@ -191,7 +197,7 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
         sure: Confidence::OnMyOwn,
     };
     assert_eq!(
-        tablet.app.sure(sure).unwrap().sure,
+        tablet.app.student.sure(sure).unwrap().sure,
         Some(Confidence::OnMyOwn)
     );
     tablet.to("2026-09-02");
@@ -209,7 +215,7 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     .unwrap();
     assert_eq!(item.view(), again.item);
     let give = |response: Response| {
-        tablet.app.answer(AnswerGiven {
+        tablet.app.student.answer(AnswerGiven {
             student: student.clone(),
             exercise: again.exercise.clone(),
             response,
@@ -218,7 +224,10 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     };
     let unreadable = give(Response::WholeNumber { text: "??".into() });
     assert!(unreadable.is_err(), "{unreadable:?}");
-    let wrong = give(surefoot_exercises::response_for(&item.mistakes[0].answer)).unwrap();
+    let wrong = give(surefoot_exercises::response_for(
+        &item.misconceptions[0].answer,
+    ))
+    .unwrap();
     assert_eq!(
         (wrong.right, wrong.finished, wrong.says.is_empty()),
         (false, false, false)
@@ -229,6 +238,7 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     assert!(!right.steps.is_empty());
     let summary = tablet
         .app
+        .student
         .practice_summary(StudentId {
             student: student.clone(),
         })
@@ -254,11 +264,11 @@ fn giving_up_shows_the_steps_and_hints_are_kept() {
         student: student.clone(),
         exercise: open.exercise.clone(),
     };
-    assert_eq!(tablet.app.hint(id()).unwrap().hints_taken.len(), 1);
-    let shown = tablet.app.show_steps(id()).unwrap();
+    assert_eq!(tablet.app.student.hint(id()).unwrap().hints_taken.len(), 1);
+    let shown = tablet.app.student.show_steps(id()).unwrap();
     assert!(shown.finished && !shown.right && !shown.steps.is_empty());
     assert!(matches!(
-        tablet.app.hint(id()),
+        tablet.app.student.hint(id()),
         Err(CallError::NotFound { .. })
     ));
 }
@@ -270,7 +280,7 @@ fn whole_evening(tablet: &Device, student: &str, more: bool) -> Summary {
             more,
             ..asked(student, None)
         };
-        match tablet.app.practice(asked).unwrap() {
+        match tablet.app.student.practice(asked).unwrap() {
             PracticeStep::Exercise(open) => answer_right(tablet, student, &open, 60),
             PracticeStep::Done(summary) => return summary,
             PracticeStep::NothingYet => panic!("something is open"),
@@ -284,6 +294,7 @@ fn answer_right(tablet: &Device, student: &str, open: &OpenExercise, seconds: u3
     let item = surefoot_exercises::generate(&open.concept.id, level, seed_of(open)).unwrap();
     let feedback = tablet
         .app
+        .student
         .answer(AnswerGiven {
             student: student.into(),
             exercise: open.exercise.clone(),
@@ -308,7 +319,7 @@ fn what_was_thought_stands_beside_what_was_done() {
             exercise: open.exercise.clone(),
             sure,
         };
-        tablet.app.sure(said).unwrap();
+        tablet.app.student.sure(said).unwrap();
         if right {
             answer_right(&tablet, &student, &open, 20);
         } else {
@@ -316,11 +327,12 @@ fn what_was_thought_stands_beside_what_was_done() {
                 student: student.clone(),
                 exercise: open.exercise.clone(),
             };
-            tablet.app.show_steps(id).unwrap();
+            tablet.app.student.show_steps(id).unwrap();
         }
     }
     let summary = tablet
         .app
+        .student
         .practice_summary(StudentId {
             student: student.clone(),
         })
@@ -347,7 +359,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
             evenings,
             look: StudentLook::default(),
         };
-        tablet.app.save_student_settings(new).unwrap();
+        tablet.app.student.save_student_settings(new).unwrap();
     };
     settings(&tablet, 4, 2);
     // Four minutes that run to six: two are taken off the next evening.
@@ -373,7 +385,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
         ..asked(&student, None)
     };
     assert!(matches!(
-        tablet.app.practice(asked),
+        tablet.app.student.practice(asked),
         Ok(PracticeStep::Exercise(_))
     ));
     // A new week begins.
@@ -391,6 +403,7 @@ fn the_evening_ends_when_its_minutes_are_used_up() {
     assert!(finished == 8 || (finished > 0 && !done.more), "{finished}");
     let path = tablet
         .app
+        .student
         .my_path(StudentId {
             student: student.clone(),
         })
@@ -405,14 +418,17 @@ fn evening(
     minutes: u32,
     exercises: Option<u32>,
 ) -> Result<StudentSettings, CallError> {
-    tablet.app.save_student_settings(NewStudentSettings {
-        student: student.into(),
-        language: Language::first(),
-        minutes,
-        exercises,
-        evenings: 5,
-        look: StudentLook::default(),
-    })
+    tablet
+        .app
+        .student
+        .save_student_settings(NewStudentSettings {
+            student: student.into(),
+            language: Language::first(),
+            minutes,
+            exercises,
+            evenings: 5,
+            look: StudentLook::default(),
+        })
 }
 
 #[test]
@@ -470,7 +486,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     let open = exercise(&tablet, &student);
     assert_eq!(open.draft, None);
     let keep = |tablet: &Device, name: &str, draft: Option<Draft>| {
-        tablet.app.keep_draft(DraftKept {
+        tablet.app.student.keep_draft(DraftKept {
             student: student.clone(),
             exercise: name.into(),
             draft,
@@ -511,6 +527,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     let save = |look: StudentLook| {
         tablet
             .app
+            .student
             .save_student_settings(NewStudentSettings {
                 student: student.clone(),
                 language: Language::first(),
@@ -538,6 +555,7 @@ fn focus_and_minutes_have_bounds() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
     let path = tablet
         .app
+        .student
         .my_path(StudentId {
             student: student.clone(),
         })
@@ -549,7 +567,7 @@ fn focus_and_minutes_have_bounds() {
         .take(4)
         .collect();
     let focus = |concepts: &[String]| {
-        tablet.app.set_focus(Focus {
+        tablet.app.student.set_focus(Focus {
             student: student.clone(),
             concepts: concepts.to_vec(),
         })
@@ -557,14 +575,17 @@ fn focus_and_minutes_have_bounds() {
     assert_eq!(focus(&ids[..3]).unwrap().focus, ids[..3]);
     assert!(matches!(focus(&ids), Err(CallError::Invalid { .. })));
     let settings = |minutes, evenings| {
-        tablet.app.save_student_settings(NewStudentSettings {
-            student: student.clone(),
-            language: Language::tagged("es").unwrap(),
-            minutes,
-            exercises: None,
-            evenings,
-            look: StudentLook::default(),
-        })
+        tablet
+            .app
+            .student
+            .save_student_settings(NewStudentSettings {
+                student: student.clone(),
+                language: Language::tagged("es").unwrap(),
+                minutes,
+                exercises: None,
+                evenings,
+                look: StudentLook::default(),
+            })
     };
     let saved = settings(12, 3).unwrap();
     assert_eq!((saved.minutes, saved.evenings), (12, 3));
@@ -581,7 +602,7 @@ fn a_profile_name_cannot_lead_out_of_the_folder() {
     let tablet = Device::on("2026-09-01");
     for id in ["../own/desk", "", "a/b", "..", "x\0"] {
         assert!(matches!(
-            tablet.app.my_path(StudentId { student: id.into() }),
+            tablet.app.student.my_path(StudentId { student: id.into() }),
             Err(CallError::NotFound { .. })
         ));
     }

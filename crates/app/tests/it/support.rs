@@ -6,9 +6,9 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 use surefoot_app::{
-    App, CallError, CheckInTap, ClassId, CreateClass, FileDoor, FileKind, FileSource, ImportAsked,
-    ImportFrom, JobId, JobResult, Join, Nothing, StandingClock, StudentDay, StudentId, file_at,
-    files_in, write_atomic,
+    App, CallError, CheckInTap, ClassId, CreateClass, FileDialogs, FileKind, FileSource,
+    FixedClock, ImportAsked, ImportFrom, JobId, JobResult, Join, NoVoice, Nothing, StudentDay,
+    StudentId, file_at, files_in, write_atomic,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
@@ -47,7 +47,7 @@ impl Hands {
     }
 }
 
-impl FileDoor for Hands {
+impl FileDialogs for Hands {
     fn pick_file(&self, _: FileKind) -> Result<Option<FileSource>, CallError> {
         Ok(self.pick().map(|path| file_at(&path)))
     }
@@ -113,7 +113,7 @@ impl Device {
 
     pub fn finish(&self, job: JobId) -> JobResult {
         for _ in 0..6000 {
-            if let Some(result) = self.app.job(job).unwrap().result {
+            if let Some(result) = self.app.device.job(job).unwrap().result {
                 return result;
             }
             std::thread::sleep(Duration::from_millis(20));
@@ -126,7 +126,7 @@ impl Device {
         let asked = ImportAsked {
             from: ImportFrom::Folder,
         };
-        let job = self.app.import_hand_ins(asked).unwrap().unwrap();
+        let job = self.app.desk.import_hand_ins(asked).unwrap().unwrap();
         match self.finish(job) {
             JobResult::Import { account } => account,
             other => panic!("{other:?}"),
@@ -135,6 +135,7 @@ impl Device {
 
     pub fn new_class(&self, title: &str, names: &[&str]) -> ClassSummary {
         self.app
+            .desk
             .create_class(CreateClass {
                 class: NewClass {
                     title: title.into(),
@@ -152,6 +153,7 @@ impl Device {
     pub fn pack_of(&self, class: &str) -> PathBuf {
         let made = self
             .app
+            .desk
             .save_class_pack(ClassId {
                 class: class.into(),
             })
@@ -161,8 +163,8 @@ impl Device {
 
     pub fn join(&self, pack: &Path, seat_code: &str, nickname: &str) -> Result<Profile, CallError> {
         self.hands.will_pick(pack);
-        let offer = self.app.pick_class_pack(Nothing {})?.unwrap();
-        self.app.join(Join {
+        let offer = self.app.student.pick_class_pack(Nothing {})?.unwrap();
+        self.app.student.join(Join {
             pack: offer.pack,
             seat_code: seat_code.into(),
             nickname: nickname.into(),
@@ -176,6 +178,7 @@ impl Device {
 pub fn rate(device: &Device, student: &str, confidence: Confidence) {
     let today = device
         .app
+        .student
         .today(StudentDay {
             student: student.into(),
             date: None,
@@ -183,6 +186,7 @@ pub fn rate(device: &Device, student: &str, confidence: Confidence) {
         .unwrap();
     device
         .app
+        .student
         .check_in(CheckInTap {
             student: student.into(),
             date: today.date,
@@ -197,6 +201,7 @@ pub fn rate(device: &Device, student: &str, confidence: Confidence) {
 pub fn rating(device: &Device, student: &str, on: &str) -> Option<Confidence> {
     device
         .app
+        .student
         .today(StudentDay {
             student: student.into(),
             date: Some(date(on)),
@@ -210,6 +215,7 @@ pub fn rating(device: &Device, student: &str, on: &str) -> Option<Confidence> {
 pub fn hand_in(device: &Device, student: &str) -> PathBuf {
     let made = device
         .app
+        .student
         .hand_in(StudentId {
             student: student.into(),
         })
@@ -237,15 +243,16 @@ pub fn seat_code(desk: &Device, class: &str, seat: usize) -> String {
     let id = ClassId {
         class: class.into(),
     };
-    desk.app.join_slips(id).unwrap()[seat].code.clone()
+    desk.app.desk.join_slips(id).unwrap()[seat].code.clone()
 }
 
 fn open(folder: &Path, hands: &Hands, today: &str) -> App {
-    let clock = StandingClock(date(today));
+    let clock = FixedClock(date(today));
     App::open(
         &folder.join("data"),
         Box::new(hands.clone()),
         Box::new(clock),
+        Box::new(NoVoice),
     )
     .unwrap()
 }

@@ -23,6 +23,7 @@ fn id(class: &str) -> ClassId {
 fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> PathBuf {
     let today = tablet
         .app
+        .student
         .today(StudentDay {
             student: student.into(),
             date: None,
@@ -31,6 +32,7 @@ fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> P
     for row in &today.concepts {
         tablet
             .app
+            .student
             .check_in(CheckInTap {
                 student: student.into(),
                 date: today.date,
@@ -46,6 +48,7 @@ fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> P
 fn hand_in(tablet: &Device, student: &str) -> PathBuf {
     let made = tablet
         .app
+        .student
         .hand_in(StudentId {
             student: student.into(),
         })
@@ -87,7 +90,7 @@ fn a_class_stands_balanced_and_bad_values_are_named() {
         (3, 60, 0)
     );
     assert!(class.pack_outdated);
-    let setup = desk.app.class_setup(id(&class.id)).unwrap();
+    let setup = desk.app.desk.class_setup(id(&class.id)).unwrap();
     assert_eq!(setup.school_days, 179);
     assert_eq!(setup.rotation.len(), 10);
     assert!(setup.rotation.iter().all(|day| day.len() == 6));
@@ -100,7 +103,7 @@ fn a_class_stands_balanced_and_bad_values_are_named() {
         rotation_days: 10,
         concepts_a_day: 6,
     };
-    let field = |class: NewClass| match desk.app.create_class(CreateClass { class }) {
+    let field = |class: NewClass| match desk.app.desk.create_class(CreateClass { class }) {
         Err(CallError::Invalid { field, rule }) => format!("{field} {rule}"),
         other => format!("{other:?}"),
     };
@@ -133,7 +136,7 @@ fn a_class_stands_balanced_and_bad_values_are_named() {
         "concepts too_few"
     );
     assert!(matches!(
-        desk.app.create_class(CreateClass {
+        desk.app.desk.create_class(CreateClass {
             class: NewClass {
                 rotation_days: 21,
                 ..good
@@ -150,6 +153,7 @@ fn names_lessons_and_rotation_are_edited() {
     desk.pack_of(&class);
     let setup = desk
         .app
+        .desk
         .name_seat(NameSeat {
             class: class.clone(),
             seat: 2,
@@ -168,6 +172,7 @@ fn names_lessons_and_rotation_are_edited() {
     days[1].push(moved.clone());
     let setup = desk
         .app
+        .desk
         .set_rotation(NewRotation {
             class: class.clone(),
             days: days.clone(),
@@ -177,7 +182,7 @@ fn names_lessons_and_rotation_are_edited() {
     assert_eq!(setup.rotation[1].last().unwrap().concept.id, moved);
     days[2].push(moved.clone());
     assert!(matches!(
-        desk.app.set_rotation(NewRotation {
+        desk.app.desk.set_rotation(NewRotation {
             class: class.clone(),
             days
         }),
@@ -185,6 +190,7 @@ fn names_lessons_and_rotation_are_edited() {
     ));
     let setup = desk
         .app
+        .desk
         .set_taught_from(TaughtFrom {
             class,
             concept: moved,
@@ -201,17 +207,17 @@ fn names_lessons_and_rotation_are_edited() {
 fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
     let desk = Device::on("2026-09-01");
     let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
-    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let slips = desk.app.desk.join_slips(id(&class)).unwrap();
     let mut tablet = Device::on("2026-09-01");
     let student = tablet
         .join(&desk.pack_of(&class), &slips[0].code, "Sky")
         .unwrap()
         .id;
-    let before = desk.app.class_setup(id(&class)).unwrap();
+    let before = desk.app.desk.class_setup(id(&class)).unwrap();
     assert_eq!(before.practice, PracticeRules::USUAL);
     assert!(!before.summary.pack_outdated);
     let set = |practice| {
-        desk.app.set_practice(NewPractice {
+        desk.app.desk.set_practice(NewPractice {
             class: class.clone(),
             practice,
         })
@@ -273,13 +279,13 @@ fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
     let student_id = || StudentId {
         student: student.clone(),
     };
-    tablet.app.take_class_pack(student_id()).unwrap();
+    tablet.app.student.take_class_pack(student_id()).unwrap();
     // Eight minutes on five evenings lie outside the new bounds.
-    let settings = tablet.app.student_settings(student_id()).unwrap();
+    let settings = tablet.app.student.student_settings(student_id()).unwrap();
     assert_eq!((settings.minutes, settings.evenings), (9, 3));
     assert_eq!(settings.test_on, test_on);
     tablet.to("2026-10-02");
-    let settings = tablet.app.student_settings(student_id()).unwrap();
+    let settings = tablet.app.student.student_settings(student_id()).unwrap();
     assert_eq!(settings.test_on, None);
 }
 
@@ -288,7 +294,7 @@ fn files_may_come_in_any_order_twice_or_be_undone() {
     let desk = Device::on("2026-09-01");
     let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
     let pack = desk.pack_of(&class);
-    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let slips = desk.app.desk.join_slips(id(&class)).unwrap();
     let mut tablet = Device::on("2026-09-01");
     let student = tablet.join(&pack, &slips[0].code, "Sky").unwrap().id;
     let first = rate_and_hand_in(&tablet, &student, Confidence::WithHelp);
@@ -300,28 +306,28 @@ fn files_may_come_in_any_order_twice_or_be_undone() {
     assert_eq!(verdicts(&desk, &[&first]), [Verdict::New]);
     assert_eq!(verdicts(&desk, &[&first]), [Verdict::Known]);
     assert_eq!(verdicts(&desk, &[&second]), [Verdict::Updated]);
-    let board = desk.app.board(id(&class)).unwrap();
+    let board = desk.app.desk.board(id(&class)).unwrap();
     assert_eq!(
         (board.seats, board.seats_reporting, latest_ratings(&board)),
         (2, 1, 12)
     );
     assert_eq!(board.newest_report_days, Some(1));
 
-    desk.app.undo_import(Nothing {}).unwrap();
-    assert_eq!(latest_ratings(&desk.app.board(id(&class)).unwrap()), 6);
+    desk.app.desk.undo_import(Nothing {}).unwrap();
+    assert_eq!(latest_ratings(&desk.app.desk.board(id(&class)).unwrap()), 6);
     // The import of a known file brought nothing, and the first one goes as well.
-    desk.app.undo_import(Nothing {}).unwrap();
-    desk.app.undo_import(Nothing {}).unwrap();
-    assert_eq!(latest_ratings(&desk.app.board(id(&class)).unwrap()), 0);
+    desk.app.desk.undo_import(Nothing {}).unwrap();
+    desk.app.desk.undo_import(Nothing {}).unwrap();
+    assert_eq!(latest_ratings(&desk.app.desk.board(id(&class)).unwrap()), 0);
     assert!(matches!(
-        desk.app.undo_import(Nothing {}),
+        desk.app.desk.undo_import(Nothing {}),
         Err(CallError::NotFound { .. })
     ));
 
     assert_eq!(verdicts(&desk, &[&second]), [Verdict::New]);
     assert_eq!(verdicts(&desk, &[&first]), [Verdict::Older]);
-    assert_eq!(desk.app.board(id(&class)).unwrap(), board);
-    assert_eq!(desk.app.imports(Nothing {}).unwrap().len(), 5);
+    assert_eq!(desk.app.desk.board(id(&class)).unwrap(), board);
+    assert_eq!(desk.app.desk.imports(Nothing {}).unwrap().len(), 5);
 }
 
 #[test]
@@ -329,7 +335,9 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     let desk = Device::on("2026-09-01");
     let class = desk.new_class("Room 7 (invented)", &["Amara"]).id;
     let pack = desk.pack_of(&class);
-    let code = desk.app.join_slips(id(&class)).unwrap()[0].code.clone();
+    let code = desk.app.desk.join_slips(id(&class)).unwrap()[0]
+        .code
+        .clone();
     let (tablet, other) = (Device::on("2026-09-01"), Device::on("2026-09-01"));
     let one = tablet.join(&pack, &code, "Sky").unwrap().id;
     let two = other.join(&pack, &code, "Rain").unwrap().id;
@@ -343,6 +351,7 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     );
     let teach = |desk: &Device| -> u32 {
         desk.app
+            .desk
             .board(id(&class))
             .unwrap()
             .rows
@@ -351,10 +360,10 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
             .sum()
     };
     assert_eq!(teach(&desk), 0);
-    let setup = desk.app.class_setup(id(&class)).unwrap();
+    let setup = desk.app.desk.class_setup(id(&class)).unwrap();
     let device = setup.seats[0].quarantined_devices[0].clone();
     let decide = |accept| {
-        desk.app.decide_device(DeviceDecision {
+        desk.app.desk.decide_device(DeviceDecision {
             class: class.clone(),
             seat: 1,
             device: device.clone(),
@@ -381,7 +390,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
     let desk = Device::on("2026-09-01");
     let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
     let pack = desk.pack_of(&class);
-    let slips = desk.app.join_slips(id(&class)).unwrap();
+    let slips = desk.app.desk.join_slips(id(&class)).unwrap();
     let tablets: Vec<(Device, String)> = slips
         .iter()
         .map(|slip| {
@@ -399,6 +408,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
 
     let concept = desk
         .app
+        .desk
         .board(id(&class))
         .unwrap()
         .rows
@@ -417,6 +427,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
     };
     let listed = desk
         .app
+        .desk
         .assign(Assign {
             class: class.clone(),
             assignment: new.clone(),
@@ -427,7 +438,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         (1, false, 1)
     );
     let newer = desk.pack_of(&class);
-    assert!(desk.app.assignments(id(&class)).unwrap()[0].in_pack);
+    assert!(desk.app.desk.assignments(id(&class)).unwrap()[0].in_pack);
 
     let reasons: Vec<Reason> = tablets
         .iter()
@@ -435,6 +446,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
             tablet.hands.will_pick(&newer);
             let taken = tablet
                 .app
+                .student
                 .take_class_pack(StudentId {
                     student: student.clone(),
                 })
@@ -445,7 +457,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
                 concept: None,
                 more: false,
             };
-            match tablet.app.practice(asked).unwrap() {
+            match tablet.app.student.practice(asked).unwrap() {
                 PracticeStep::Exercise(open) => open.reason,
                 other => panic!("{other:?}"),
             }
@@ -463,13 +475,14 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
     // Neither the same pack again nor an older one is taken.
     for file in [&newer, &pack] {
         tablets[0].0.hands.will_pick(file);
-        let again = tablets[0].0.app.take_class_pack(StudentId {
+        let again = tablets[0].0.app.student.take_class_pack(StudentId {
             student: tablets[0].1.clone(),
         });
         assert!(matches!(again, Err(CallError::Refused { .. })), "{again:?}");
     }
     let reports = desk
         .app
+        .desk
         .concept_reports(ClassConcept {
             class: class.clone(),
             concept,
@@ -489,19 +502,22 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         class: class.clone(),
         assignment: listed[0].id.clone(),
     };
-    assert!(desk.app.restore_assignment(which()).is_err(), "it stands");
-    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    assert!(
+        desk.app.desk.restore_assignment(which()).is_err(),
+        "it stands"
+    );
+    let withdrawn = desk.app.desk.withdraw_assignment(which()).unwrap();
     assert!(
         withdrawn.len() == 1 && withdrawn[0].withdrawn,
         "and can come back"
     );
-    let restored = desk.app.restore_assignment(which()).unwrap();
+    let restored = desk.app.desk.restore_assignment(which()).unwrap();
     assert!(restored.len() == 1 && !restored[0].withdrawn);
     assert_eq!(
         (&restored[0].id, restored[0].due),
         (&listed[0].id, listed[0].due)
     );
-    let withdrawn = desk.app.withdraw_assignment(which()).unwrap();
+    let withdrawn = desk.app.desk.withdraw_assignment(which()).unwrap();
     assert!(
         withdrawn.len() == 1 && withdrawn[0].withdrawn,
         "and can come back"
@@ -520,7 +536,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
             ..new.clone()
         },
     ] {
-        let refused = desk.app.assign(Assign {
+        let refused = desk.app.desk.assign(Assign {
             class: class.clone(),
             assignment: bad,
         });

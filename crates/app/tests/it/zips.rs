@@ -49,7 +49,7 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
 /// Looks as the desk does until an import is over; nothing after some looks.
 fn look_until_import(desk: &Device) -> Option<ImportReport> {
     for _ in 0..40 {
-        let watch = desk.app.watch(Nothing {}).unwrap();
+        let watch = desk.app.desk.watch(Nothing {}).unwrap();
         if let Some(job) = watch.job {
             return match desk.finish(job) {
                 JobResult::Import { account } => Some(account),
@@ -67,9 +67,9 @@ fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
     rate(&tablet, &sky, Confidence::OnMyOwn);
     let folder = tempfile::tempdir().unwrap();
     fs::copy(hand_in(&tablet, &sky), folder.path().join("1.sfhandin")).unwrap();
-    assert_eq!(desk.app.watch(Nothing {}).unwrap().folder, None);
+    assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
     desk.hands.will_pick(folder.path());
-    let watch = desk.app.watch_folder(Nothing {}).unwrap();
+    let watch = desk.app.desk.watch_folder(Nothing {}).unwrap();
     assert_eq!(watch.folder, Some(folder.path().display().to_string()));
     let first = look_until_import(&desk).unwrap();
     assert_eq!(first.files.len(), 1);
@@ -88,9 +88,12 @@ fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
     desk.to("2026-09-02");
     assert!(look_until_import(&desk).is_none());
     fs::remove_dir_all(folder.path()).unwrap();
-    let trouble = (0..20).find_map(|_| desk.app.watch(Nothing {}).unwrap().trouble);
+    let trouble = (0..20).find_map(|_| desk.app.desk.watch(Nothing {}).unwrap().trouble);
     assert!(trouble.is_some(), "a folder that is gone is told");
-    assert_eq!(desk.app.unwatch_folder(Nothing {}).unwrap().folder, None);
+    assert_eq!(
+        desk.app.desk.unwatch_folder(Nothing {}).unwrap().folder,
+        None
+    );
     desk.to("2026-09-02");
-    assert_eq!(desk.app.watch(Nothing {}).unwrap().folder, None);
+    assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
 }

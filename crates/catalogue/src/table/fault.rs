@@ -28,7 +28,7 @@ pub enum LineFault {
     /// Not text in UTF-8.
     #[error("this is not text in UTF-8; save the file as \"CSV UTF-8\"")]
     NotUtf8,
-    /// A quotation mark is left open, or stands inside a cell without quotes.
+    /// A quotation mark is not closed, or is inside a cell without quotes.
     #[error("a quotation mark is not closed, or stands alone inside a cell")]
     LooseQuote,
     /// A record longer or wider than any exercise.
@@ -128,7 +128,7 @@ pub enum LineFault {
     /// Braces that hold no number.
     #[error("{text:?} in braces is no number; write {{3/4}}, {{2 3/4}} or {{0.5}}")]
     BadBraces {
-        /// What stands in them, cut to 40 characters.
+        /// The text between them, cut to 40 characters.
         text: String,
     },
     /// The answer does not fit the kind.
@@ -181,7 +181,7 @@ pub enum LineFault {
         /// The column.
         column: String,
     },
-    /// The same exercise stands earlier in what is imported.
+    /// The same exercise comes earlier in the import.
     #[error("the same exercise stands in line {line} of {file}")]
     SameAsLine {
         /// The file.
@@ -210,7 +210,7 @@ pub enum LineFault {
         /// What the reader says.
         detail: String,
     },
-    /// A document type, which could name other files or swell up.
+    /// A document type, which could name other files or expand without limit.
     #[error("a document type or an entity of its own is not taken")]
     Entities,
     /// Deeper, larger or more pieces than an item has.
@@ -259,7 +259,7 @@ pub enum LineFault {
     /// Another way of marking than the two templates.
     #[error("marking by {text:?} is not taken; use match_correct or map_response")]
     UnknownProcessing {
-        /// The template, or what stands in its place.
+        /// The template, or the element in its place.
         text: String,
     },
     /// Several responses get the most, so none of them is the key.
@@ -301,7 +301,7 @@ pub enum LineFault {
         /// As written.
         text: String,
     },
-    /// A concept of this id is there already.
+    /// A concept with this id exists already.
     #[error("there is a concept {text:?} already")]
     ConceptThere {
         /// The id.
@@ -339,7 +339,7 @@ impl LineFault {
     }
 }
 
-/// As much of a text as goes into an account.
+/// The beginning of a text, at most `most_chars` characters, without control characters.
 pub fn cut(text: &str, most_chars: usize) -> String {
     text.chars()
         .filter(|c| !c.is_control())

@@ -1,5 +1,6 @@
-//! Tables of comma-separated text with a heading, read line by line: what cannot
-//! be taken is refused by line, and the rest is taken.
+//! Tables of comma-separated text with a heading. A line that cannot be read is refused
+//! by its number, and the other lines are taken.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use crate::{Language, Text};
 use std::collections::BTreeMap;
@@ -65,7 +66,7 @@ pub fn text_in<'a>(cell: &dyn Fn(&str) -> &'a str, name: &str, main: Language) -
     Text::try_from(texts).ok()
 }
 
-/// Checks a heading: every column is known and given once, and those needed are there.
+/// Checks that a heading has only known columns, each once, and all that are needed.
 pub fn heading(
     row: &Row,
     known: &[String],
@@ -103,7 +104,7 @@ pub fn heading(
     }
 }
 
-/// As many cells as the heading has; empty ones behind the last column are no harm.
+/// Checks that a row has as many cells as the heading; drops empty ones at the end.
 pub fn fitted(row: &mut Row, columns: usize) -> Result<(), LineFault> {
     while row.cells.len() > columns && row.cells.last().is_some_and(String::is_empty) {
         row.cells.pop();

@@ -23,7 +23,7 @@ pub enum RowFault {
     TooLong,
     /// Not UTF-8.
     NotUtf8,
-    /// A quotation mark is not closed, or stands alone inside a cell.
+    /// A quotation mark is not closed, or is inside a cell without quotes.
     LooseQuote,
 }
 
@@ -42,7 +42,7 @@ pub fn without_mark(bytes: &[u8]) -> &[u8] {
     bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
 }
 
-/// The sign that parts the cells of the first line.
+/// The sign between the cells of the first line.
 fn delimiter(bytes: &[u8]) -> u8 {
     let first = bytes.split(|b| *b == b'\n').next().unwrap_or_default();
     let count = |sign: u8| first.iter().filter(|b| **b == sign).count();
@@ -95,7 +95,7 @@ impl<'a> Rows<'a> {
         }
     }
 
-    /// Empty lines; the reader would pass over them uncounted.
+    /// Skips empty lines, which the reader itself would not count.
     fn skip_line_ends(&mut self) {
         let blank = self
             .rest
@@ -124,14 +124,14 @@ impl<'a> Rows<'a> {
             cells += ended;
             match result {
                 ReadRecordResult::InputEmpty => {}
-                // The rest of the record is passed over, so that the next one is read.
+                // The rest of the record is skipped, so that the next one is read.
                 ReadRecordResult::OutputFull | ReadRecordResult::OutputEndsFull => too_long = true,
                 ReadRecordResult::Record | ReadRecordResult::End => break,
             }
         }
         let raw = from.get(..from.len() - self.rest.len()).unwrap_or_default();
         self.line = self.line.saturating_add(line_ends(raw));
-        // Where the record ends between CR and LF, the LF is passed over with the blank lines.
+        // If the record ends between CR and LF, the LF is skipped with the blank lines.
         if raw.last() == Some(&b'\r') && self.rest.first() == Some(&b'\n') {
             self.line = self.line.saturating_sub(1);
         }

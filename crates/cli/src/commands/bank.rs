@@ -92,9 +92,6 @@ struct ConceptsArgs {
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     match &args.action {
         Action::Check(args) => check(args),

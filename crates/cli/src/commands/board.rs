@@ -1,4 +1,4 @@
-//! `surefoot board`: the class picture of a desk.
+//! `surefoot board`: the board of a desk.
 
 use super::table::print_board;
 use crate::out::put_line;
@@ -25,9 +25,6 @@ pub struct Args {
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::desk_to_read(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;

@@ -27,7 +27,7 @@ pub struct Args {
     /// The same seed makes the same class.
     #[arg(long, default_value_t = 1)]
     seed: u64,
-    /// The date the class stands at; the latest weekday when not given.
+    /// The date of the class; the latest weekday unless given.
     #[arg(long)]
     today: Option<NaiveDate>,
     /// Print JSON.
@@ -36,9 +36,6 @@ pub struct Args {
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     let today = latest_weekday(args.today.unwrap_or_else(|| DeviceClock.today()));
     let plan = DemoPlan {

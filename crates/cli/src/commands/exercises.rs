@@ -4,8 +4,7 @@ use std::collections::BTreeMap;
 use std::io::Write;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exercises::messages::say;
-use surefoot_exercises::text::{blocks_text, entry_text};
+use surefoot_exercises::text::{blocks_text, entry_text, say};
 use surefoot_exercises::{Block, Item, Level, concepts_with_exercises, generate};
 
 /// Arguments of `surefoot exercises`.
@@ -36,7 +35,7 @@ struct Words {
     answer: String,
     hints: Vec<String>,
     steps: Vec<String>,
-    mistakes: Vec<String>,
+    misconceptions: Vec<String>,
 }
 
 #[derive(serde::Serialize)]
@@ -110,10 +109,10 @@ fn words(item: &Item, language: Language) -> Result<Words, String> {
             .iter()
             .map(|step| text(step))
             .collect::<Result<_, _>>()?,
-        mistakes: item
-            .mistakes
+        misconceptions: item
+            .misconceptions
             .iter()
-            .map(|mistake| say(locale, &mistake.say).map_err(|error| error.to_string()))
+            .map(|misconception| say(locale, &misconception.say).map_err(|error| error.to_string()))
             .collect::<Result<_, _>>()?,
     })
 }
@@ -142,8 +141,12 @@ fn write_text(
         for step in &words.steps {
             writeln!(out, "  step: {}", step.replace('\n', " / "))?;
         }
-        for (mistake, told) in item.mistakes.iter().zip(&words.mistakes) {
-            writeln!(out, "  {}: {:?}: {told}", mistake.code, mistake.answer)?;
+        for (misconception, told) in item.misconceptions.iter().zip(&words.misconceptions) {
+            writeln!(
+                out,
+                "  {}: {:?}: {told}",
+                misconception.code, misconception.answer
+            )?;
         }
     }
     writeln!(out)

@@ -24,9 +24,6 @@ pub struct Args {
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::existing_desk(&args.desk)?;
     let mut sources = Vec::new();

@@ -1,7 +1,7 @@
 //! `surefoot insight`: the class insight of an instance file, case by case.
 //!
 //! Reads simulated classes in the format of `shared/vectors/insight` and
-//! answers with the same core functions the screens use. Answers that stand
+//! answers with the same core functions the screens use. Answers that are
 //! in the file are not read.
 
 mod calibration;

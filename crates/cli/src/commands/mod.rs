@@ -27,12 +27,12 @@ pub fn print_json(value: &impl serde::Serialize) -> crate::Outcome {
     Ok(())
 }
 
-/// Opens a desk; one that is not there is not made.
+/// Opens a desk that exists.
 fn existing_desk(path: &std::path::Path) -> Result<DeskStore, String> {
     opened(path, DeskStore::open)
 }
 
-/// Opens a desk that is only read, without looking through all of it first.
+/// Opens a desk for reading, without checking all of it first.
 fn desk_to_read(path: &std::path::Path) -> Result<DeskStore, String> {
     opened(path, DeskStore::open_again)
 }

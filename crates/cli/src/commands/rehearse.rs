@@ -6,7 +6,7 @@ use std::io::{BufRead, Write};
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 use surefoot_practice::estimate::Tuning;
 use surefoot_practice::rehearsal::Rehearsal;
-use surefoot_practice::simulate::plan::YearPlan;
+use surefoot_practice::simulate::plan::{PlannedConcept, YearPlan};
 
 /// Arguments of `surefoot rehearse`.
 #[derive(clap::Args)]
@@ -211,19 +211,30 @@ fn start(asked: Line) -> Result<Running, String> {
     if rotation == 0 || !minutes.is_finite() || minutes <= 0.0 {
         return Err("rotation and minutes must be above 0".into());
     }
-    if calendar.windows(2).any(|pair| pair[0] >= pair[1]) {
+    if !calendar.is_sorted_by(|a, b| a < b) {
         return Err("the calendar must rise".into());
     }
     if prerequisites.iter().flatten().any(|p| *p >= concepts) {
         return Err("a prerequisite is no concept".into());
     }
+    let concept_lists = taught
+        .into_iter()
+        .zip(ready)
+        .zip(class_slot)
+        .zip(prerequisites);
     let plan = YearPlan {
         calendar,
-        taught,
-        ready,
-        class_slot,
+        concepts: concept_lists
+            .map(
+                |(((taught, ready), rotation_day), prerequisites)| PlannedConcept {
+                    taught,
+                    ready,
+                    rotation_day,
+                    prerequisites,
+                },
+            )
+            .collect(),
         rotation,
-        prerequisites,
         minutes,
     };
     let rehearsal = Rehearsal::new(students, &plan, Tuning::USED).map_err(|e| e.to_string())?;

@@ -1,14 +1,15 @@
-//! `surefoot report`: a report or the join slips as a PDF, or a table for other programs.
+//! `surefoot report`: any entry of the table of reports, as a file.
 
 use super::sheet::PaperName;
 use std::path::PathBuf;
-use surefoot_app::{Clock, DeviceClock, ReportWanted, report_page};
-use surefoot_catalogue::Language;
-use surefoot_catalogue::Locale;
-use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
-use surefoot_report::page::print;
-use surefoot_report::slips::slip_pages;
+use surefoot_app::reports::{self, REPORTS, Report, ReportSource};
+use surefoot_app::{Clock, DeviceClock, ReportField, ReportValues, write_atomic};
+use surefoot_catalogue::{Language, Locale};
+use surefoot_exercises::Level;
 use surefoot_report::{Density, Look, Paper};
+
+/// Minutes of the talk unless given.
+const USUAL_MINUTES: u32 = 5;
 
 /// Arguments of `surefoot report`.
 #[derive(clap::Args)]
@@ -19,126 +20,101 @@ pub struct Args {
     /// The class by its id or title; needed when the desk has several.
     #[arg(long)]
     class: Option<String>,
-    /// The date to look from; today when not given.
+    /// The date of the report; today unless given.
     #[arg(long)]
     today: Option<chrono::NaiveDate>,
-    /// Which.
-    #[arg(long, value_enum)]
-    of: What,
-    /// The student's seat, for a family or conference page.
-    #[arg(long, required_if_eq_any([("of", "family"), ("of", "conference")]))]
+    /// Which report.
+    #[arg(long, value_parser = named)]
+    of: &'static Report,
+    /// The student's seat.
+    #[arg(long)]
     seat: Option<u32>,
-    /// Minutes for the talk plan.
-    #[arg(long, default_value_t = 5)]
-    minutes: u32,
-    /// The paper; without it, the usual one of the language.
-    #[arg(long, value_enum)]
-    paper: Option<PaperName>,
-    /// The language, by its tag.
-    #[arg(long, default_value_t)]
-    language: Language,
+    /// The concept of a small group.
+    #[arg(long)]
+    concept: Option<String>,
+    /// The seats of a small group, separated by commas.
+    #[arg(long, value_delimiter = ',')]
+    seats: Option<Vec<u32>>,
+    /// The minutes of the talk; 5 unless given.
+    #[arg(long)]
+    minutes: Option<u32>,
+    /// The concepts of a sheet, separated by commas.
+    #[arg(long, value_delimiter = ',')]
+    concepts: Option<Vec<String>>,
+    /// How far the exercises of a sheet reach: 1 entry, 2 expected, 3 stretch.
+    #[arg(long)]
+    level: Option<u8>,
+    /// Exercises of each concept.
+    #[arg(long)]
+    count: Option<u32>,
+    /// A sheet without its answer key.
+    #[arg(long)]
+    no_key: bool,
+    /// The seed of fresh numbers.
+    #[arg(long)]
+    seed: Option<u32>,
     /// Join slips without the names of the roster.
     #[arg(long)]
     no_names: bool,
-    /// Where the file goes.
+    /// The paper; without it, the usual one of the language.
+    #[arg(long, value_enum)]
+    paper: Option<PaperName>,
+    /// Without space to work or write in.
+    #[arg(long)]
+    compact: bool,
+    /// The language, by its tag.
+    #[arg(long, default_value_t)]
+    language: Language,
+    /// The file to write.
     #[arg(long)]
     out: PathBuf,
 }
 
-/// What can be made.
-#[derive(Clone, Copy, PartialEq, Eq, clap::ValueEnum)]
-enum What {
-    /// One page for a family.
-    Family,
-    /// A page for a talk with a student.
-    Conference,
-    /// The class, for its teachers.
-    ClassSummary,
-    /// The class, for the school; noted as handed out.
-    ShareSafe,
-    /// Today's talk.
-    Talk,
-    /// Concept by pass, as CSV.
-    BoardCsv,
-    /// Concept by concept, as CSV.
-    SummaryCsv,
-    /// Both, as XLSX.
-    Workbook,
-    /// The join slips of every seat, to cut apart.
-    Slips,
+/// The report of this name, written with hyphens.
+fn named(name: &str) -> Result<&'static Report, String> {
+    reports::named(&name.replace('-', "_")).map_err(|_| {
+        let names: Vec<_> = (REPORTS.iter().map(|report| report.name.replace('_', "-"))).collect();
+        format!("there are: {}", names.join(", "))
+    })
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
-    if args.no_names && args.of != What::Slips {
-        return Err("--no-names is for join slips".into());
-    }
     let desk = super::existing_desk(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;
-    let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let language = args.language;
-    let locale = Locale::from(language);
-    let words = |error: surefoot_report::ReportError| error.to_string();
-    let board = || surefoot_desk::board(&desk, &class, language, today).map_err(|e| e.to_string());
-    let seat = args.seat.unwrap_or_default();
-    let look = Look {
-        locale,
-        paper: args.paper.map_or(language.paper(), Paper::from),
-        density: Density::Roomy,
+    let asks_minutes = args.of.fields.contains(&ReportField::Minutes);
+    let values = ReportValues {
+        seat: args.seat,
+        concept: args.concept.clone(),
+        seats: args.seats.clone(),
+        minutes: args.minutes.or(asks_minutes.then_some(USUAL_MINUTES)),
+        concepts: args.concepts.clone(),
+        level: args.level.map(Level::try_from).transpose()?,
+        count: args.count,
+        with_key: args.no_key.then_some(false),
+        with_names: args.no_names.then_some(false),
+        seed: args.seed,
     };
-    let report = match args.of {
-        What::Family => ReportWanted::Family { seat },
-        What::Conference => ReportWanted::Conference { seat },
-        What::ClassSummary => ReportWanted::ClassSummary,
-        What::ShareSafe => ReportWanted::ShareSafe,
-        What::Talk => ReportWanted::Talk {
-            minutes: args.minutes,
-        },
-        What::BoardCsv => {
-            let grid = board_grid(&board()?, locale).map_err(words)?;
-            return write(args, &to_csv(&grid).map_err(words)?);
-        }
-        What::SummaryCsv => {
-            let grid = summary_grid(&board()?, locale).map_err(words)?;
-            return write(args, &to_csv(&grid).map_err(words)?);
-        }
-        What::Slips => {
-            let slips = surefoot_desk::join_slips(&class).map_err(|e| e.to_string())?;
-            let pages = slip_pages(&slips, !args.no_names, &look).map_err(words)?;
-            return write(args, &pages);
-        }
-        What::Workbook => {
-            let board = board()?;
-            let grids = [
-                board_grid(&board, locale).map_err(words)?,
-                summary_grid(&board, locale).map_err(words)?,
-            ];
-            return write(args, &to_xlsx(&grids).map_err(words)?);
-        }
-    };
-    let page =
-        report_page(&desk, &class, &report, language, today, true).map_err(|e| format!("{e:?}"))?;
-    let share = match args.of {
-        What::ShareSafe => {
-            let table = surefoot_desk::share_table(&desk, &class, language, today)
-                .map_err(|error| error.to_string())?;
-            surefoot_desk::check_share_table(&desk, &class, &table).map_err(|e| e.to_string())?;
-            Some(table)
-        }
-        _ => None,
-    };
-    let one_page = matches!(args.of, What::Family | What::Conference | What::ShareSafe);
-    write(args, &print(&page, &look, one_page).map_err(words)?)?;
-    if let Some(table) = share {
-        surefoot_desk::release_share_table(&desk, &class, &table).map_err(|e| e.to_string())?;
-    }
-    Ok(())
-}
-
-fn write(args: &Args, bytes: &[u8]) -> crate::Outcome {
-    surefoot_app::write_atomic(&args.out, bytes)
-        .map_err(|error| format!("{}: {error}", args.out.display()))
+    let made = args
+        .of
+        .make(&ReportSource {
+            desk: &desk,
+            class: &class,
+            values: &values,
+            look: Look {
+                locale: Locale::from(args.language),
+                paper: args.paper.map_or(args.language.paper(), Paper::from),
+                density: match args.compact {
+                    true => Density::Compact,
+                    false => Density::Roomy,
+                },
+            },
+            today: args.today.unwrap_or_else(|| DeviceClock.today()),
+            with_names: !args.no_names,
+            seed: args.seed.unwrap_or(1).into(),
+        })
+        .map_err(|error| error.to_string())?;
+    write_atomic(&args.out, &made.bytes)
+        .map_err(|error| format!("{}: {error}", args.out.display()))?;
+    made.saved(&desk, &class).map_err(|error| error.to_string())
 }

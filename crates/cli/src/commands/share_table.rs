@@ -24,9 +24,6 @@ pub struct Args {
 }
 
 /// Runs the command. Looking hands nothing out, so nothing is noted.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::existing_desk(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;

@@ -10,7 +10,7 @@ use surefoot_report::{Density, Look, Paper};
 /// Arguments of `surefoot sheet`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The concept's id; may stand several times for a sheet of several concepts.
+    /// The concept's id; repeat it for a sheet of several concepts.
     #[arg(long, required = true)]
     concept: Vec<String>,
     /// 1 entry, 2 expected, 3 stretch.

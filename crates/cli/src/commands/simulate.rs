@@ -4,8 +4,8 @@ use crate::out::put_line;
 use indicatif::{ProgressBar, ProgressStyle};
 use serde_json::json;
 use surefoot_practice::simulate::knowledge::Kind;
-use surefoot_practice::simulate::learner::Constants;
 use surefoot_practice::simulate::rules::RuleName;
+use surefoot_practice::simulate::sim_student::Constants;
 use surefoot_practice::simulate::table::{Line, ModelTable, Setup, compare};
 
 /// Arguments of `surefoot simulate`.

@@ -28,9 +28,6 @@ pub struct Args {
 }
 
 /// Runs the command.
-///
-/// # Errors
-/// Words for the terminal.
 pub fn run(args: &Args) -> crate::Outcome {
     let desk = super::desk_to_read(&args.desk)?;
     let class = super::class_of(&desk, args.class.as_deref())?;

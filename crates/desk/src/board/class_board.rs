@@ -136,7 +136,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     for concept in 0..reports.concepts.len() {
         let (mut sum, mut variance) = (0.0, 0.0);
         for place in &places {
-            if let Some(chance) = reports.picture.chance(*place, concept) {
+            if let Some(chance) = reports.picture.probability(*place, concept) {
                 let weight = chance.success + chance.failure;
                 sum += chance.mean();
                 variance += chance.success * chance.failure / (weight * weight * (weight + 1.0));
@@ -223,7 +223,7 @@ pub fn concept_reports(
                 seat: seat.number,
                 name: seat.name.clone(),
                 has_it: newest
-                    .and_then(|_| reports.picture.chance(student, index))
+                    .and_then(|_| reports.picture.probability(student, index))
                     .map(|c| c.mean()),
                 history,
                 seen: reports

@@ -58,7 +58,7 @@ fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option
         seat,
         name: row.name.clone(),
         has_it: at
-            .and_then(|at| reports.picture.chance(student, at))
+            .and_then(|at| reports.picture.probability(student, at))
             .map(|chance| chance.mean()),
     })
 }
@@ -143,7 +143,7 @@ fn mismatches(
     }
     let (mut sure, mut unsure) = (Vec::new(), Vec::new());
     for ((seat, concept), Since { results, practice }) in since {
-        let Some((rated_on, rating)) = last.get(&(seat, concept)).copied() else {
+        let Some((_, rating)) = last.get(&(seat, concept)).copied() else {
             continue;
         };
         let right = results[0] + practice[0];
@@ -162,7 +162,6 @@ fn mismatches(
                     student,
                     concept: class.facts.name(concept, language),
                     rating,
-                    rated_on,
                     results,
                     practice,
                 },
@@ -362,7 +361,7 @@ pub(crate) fn student_page_from(
             concept: class.facts.name(concept, language),
             phase: class.facts.phase(concept, today),
             has_it: at
-                .and_then(|at| reports.picture.chance(student, at))
+                .and_then(|at| reports.picture.probability(student, at))
                 .map_or(0.5, |chance| chance.mean()),
             rating: None,
             outcome: None,

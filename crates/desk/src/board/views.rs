@@ -211,8 +211,6 @@ pub struct Mismatch {
     pub concept: ConceptName,
     /// The last rating.
     pub rating: Confidence,
-    /// Its date.
-    pub rated_on: NaiveDate,
     /// Right and wrong results since that rating, by outcomes and observations.
     pub results: [u32; 2],
     /// Practice answers since that rating: alone, with help, wrong.

@@ -62,7 +62,6 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> 
             named("roles.csv").map(|f| f.1.as_slice()),
         )?,
         None => RosterFile {
-            one_roster: false,
             classes: files
                 .iter()
                 .map(|(name, bytes)| plain(name, bytes))
@@ -252,7 +251,6 @@ fn one_roster(
             put(&mut class, called);
         }
         return Ok(RosterFile {
-            one_roster: true,
             classes: vec![class],
         });
     };
@@ -292,8 +290,5 @@ fn one_roster(
         .filter(|class| !class.names.is_empty())
         .collect();
     found.sort_by(|a, b| a.title.cmp(&b.title));
-    Ok(RosterFile {
-        one_roster: true,
-        classes: found,
-    })
+    Ok(RosterFile { classes: found })
 }

@@ -105,8 +105,6 @@ pub struct CopyClass {
 /// The content of picked roster files.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterFile {
-    /// Whether they are a OneRoster export.
-    pub one_roster: bool,
     /// The classes in them, by title.
     pub classes: Vec<RosterClass>,
 }

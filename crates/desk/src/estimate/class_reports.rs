@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, HashMap};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
-use surefoot_insight::weak_spot::{ClassPicture, Settings, class_picture};
+use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_record::CountedDates;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ObservationRow, PracticeReport};
@@ -38,7 +38,7 @@ pub(crate) struct Reports {
     /// The pass of every date.
     pub passes: Passes,
     /// What the reports say.
-    pub picture: ClassPicture,
+    pub picture: ClassEstimate,
     /// Which way concepts move.
     pub trends: Trends,
 }
@@ -146,7 +146,7 @@ impl Reports {
         }
         #[cfg(test)]
         super::fits::count_one();
-        let picture = class_picture(&evidence, pass, &Settings::default());
+        let picture = class_estimate(&evidence, pass, &Settings::default());
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {
             concepts,

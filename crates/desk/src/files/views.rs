@@ -6,17 +6,6 @@ use surefoot_exchange::Flag;
 use surefoot_exchange::Refusal;
 use ts_rs::TS;
 
-/// A file that was written.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct FileMade {
-    /// The file's name.
-    pub file_name: String,
-    /// Where it was saved, as the shell names it; none if the teacher cancelled.
-    pub place: Option<String>,
-    /// Its size.
-    pub bytes: usize,
-}
-
 /// What became of one file of an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct FileReport {

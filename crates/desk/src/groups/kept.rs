@@ -89,7 +89,7 @@ pub(crate) fn member(
         seat: seat.number,
         name: seat.name.clone(),
         has_it: concept
-            .and_then(|at| reports.picture.chance(student, at))
+            .and_then(|at| reports.picture.probability(student, at))
             .map(|chance| chance.mean()),
     })
 }
@@ -287,7 +287,7 @@ pub fn group_page(
             let lacking: Vec<GroupMember> = students
                 .iter()
                 .filter(|student| {
-                    let chance = reports.picture.chance(**student, place);
+                    let chance = reports.picture.probability(**student, place);
                     chance.is_some_and(|c| c.need(HAS_IT_FROM) >= 0.5)
                 })
                 .filter_map(|student| member(class, &reports, *student, Some(place)))
@@ -378,7 +378,10 @@ fn page_member(
     Some(PageMember {
         seat: seat.number,
         name: seat.name.clone(),
-        has_it: reports.picture.chance(student, concept).map(|c| c.mean()),
+        has_it: reports
+            .picture
+            .probability(student, concept)
+            .map(|c| c.mean()),
         rating: own().filter_map(|r| r.confidence).next_back(),
         outcome: own()
             .filter_map(|r| r.outcome)

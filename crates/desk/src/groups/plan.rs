@@ -393,10 +393,12 @@ fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
                 .is_some_and(|s| known.contains(s));
             concepts
                 .iter()
-                .map(|concept| match reports.picture.chance(student, *concept) {
-                    Some(chance) if has_reported => chance.need(HAS_IT_FROM),
-                    _ => 0.0,
-                })
+                .map(
+                    |concept| match reports.picture.probability(student, *concept) {
+                        Some(chance) if has_reported => chance.need(HAS_IT_FROM),
+                        _ => 0.0,
+                    },
+                )
                 .collect()
         })
         .collect()

@@ -156,7 +156,7 @@ fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64)
         if absent.contains(seat) {
             continue;
         }
-        let Some(chance) = reports.picture.chance(student, at) else {
+        let Some(chance) = reports.picture.probability(student, at) else {
             continue;
         };
         let fails = 1.0 - chance.mean();

@@ -327,8 +327,8 @@ fn content_is_refused_by_its_place() {
     assert_eq!(change("2026-09-11", "2026-02-30"), bad("made_on"));
     assert_eq!(change("2026-09-11", "2026-09-11T08:30:00"), bad("made_on"));
     assert_eq!(
-        change("\"confidence\":1", "\"confidence\":4"),
-        bad("check_ins[0].confidence")
+        change("\"value\":1", "\"value\":4"),
+        bad("check_ins[0].confidence.value")
     );
     assert_eq!(
         change("\"value\":\"right\"", "\"value\":\"great\""),

@@ -3,21 +3,13 @@
 
 mod read;
 
+pub use read::{expression, statement};
+
 use super::expr::Sign;
 use super::typed::{ResponseError, plus, times};
 use num_rational::Ratio;
 use num_traits::{One, Zero};
-use read::Reader;
 use std::collections::BTreeMap;
-
-/// Longest typed expression, in characters.
-const LONGEST_CHARS: usize = 80;
-
-/// Deepest nesting of brackets.
-const DEEPEST: usize = 12;
-
-/// Greatest exponent.
-const GREATEST_EXPONENT: u32 = 12;
 
 /// An expression as typed.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -52,50 +44,11 @@ pub struct Statement {
     difference: Poly,
 }
 
-/// Reads an expression. `letters` are those allowed.
-///
-/// # Errors
-/// [`ResponseError`] with the place of the trouble.
-pub fn expression(text: &str, letters: &[char]) -> Result<Tree, ResponseError> {
-    let mut reader = Reader::new(text, letters)?;
-    let tree = reader.sum(0)?;
-    if reader.at < reader.chars.len() {
-        return Err(reader.trouble());
-    }
-    Ok(tree)
-}
-
-/// Reads an equation or inequality.
-///
-/// # Errors
-/// [`ResponseError`] with the place of the trouble.
-pub fn statement(text: &str, letters: &[char]) -> Result<Statement, ResponseError> {
-    let plain = text.replace("<=", "≤").replace(">=", "≥");
-    let mut reader = Reader::new(&plain, letters)?;
-    let left = reader.sum(0)?.poly()?;
-    let sign = match reader.next() {
-        Some('=') => Sign::Equal,
-        Some('<') => Sign::Less,
-        Some('>') => Sign::Greater,
-        Some('≤') => Sign::AtMost,
-        Some('≥') => Sign::AtLeast,
-        _ => {
-            reader.at = reader.at.saturating_sub(1);
-            return Err(reader.trouble());
-        }
-    };
-    let right = reader.sum(0)?.poly()?;
-    if reader.at < reader.chars.len() {
-        return Err(reader.trouble());
-    }
-    Statement::new(left, sign, right)
-}
-
 impl Tree {
-    /// The polynomial it stands for.
+    /// The polynomial with the same value.
     ///
     /// # Errors
-    /// When a number does not fit, or something is divided by a letter or by zero.
+    /// [`ResponseError`] if a number does not fit, or if it is divided by a letter or by zero.
     pub fn poly(&self) -> Result<Poly, ResponseError> {
         match self {
             Tree::Number(value) => Ok(Poly::constant(*value)),
@@ -163,7 +116,7 @@ impl Tree {
         }
     }
 
-    /// No sum is left to multiply out, and like terms are collected.
+    /// Whether no sum is left to multiply out, and like terms are collected.
     #[must_use]
     pub fn is_expanded(&self) -> bool {
         fn has_bracket(tree: &Tree) -> bool {
@@ -185,7 +138,7 @@ impl Tree {
                 .is_ok_and(|poly| poly.0.len().max(1) == terms.len())
     }
 
-    /// A product with a sum in it, the number outside being the greatest that goes out.
+    /// A product of a sum and the greatest number that divides all its terms.
     #[must_use]
     pub fn is_factored(&self) -> bool {
         let Tree::Product(factors) = self else {
@@ -207,7 +160,7 @@ impl Poly {
         poly
     }
 
-    /// The number it stands for, when it has no letters.
+    /// Its value, if it has no letters.
     #[must_use]
     pub fn as_constant(&self) -> Option<Ratio<i64>> {
         match self.0.len() {

@@ -1,17 +1,66 @@
-//! Reads what is typed.
+//! From typed text to a tree.
 
-use super::{DEEPEST, GREATEST_EXPONENT, LONGEST_CHARS, Tree};
+use super::{Statement, Tree};
+use crate::expr::Sign;
 use crate::typed::ResponseError;
 
-pub(super) struct Reader<'a> {
+/// Longest typed expression, in characters.
+const LONGEST_CHARS: usize = 80;
+
+/// Deepest nesting of brackets.
+const DEEPEST: usize = 12;
+
+/// Greatest exponent.
+const GREATEST_EXPONENT: u32 = 12;
+
+/// Reads an expression. `letters` are those allowed.
+///
+/// # Errors
+/// [`ResponseError`] with the place that cannot be read.
+pub fn expression(text: &str, letters: &[char]) -> Result<Tree, ResponseError> {
+    let mut reader = Reader::new(text, letters)?;
+    let tree = reader.sum(0)?;
+    if reader.at < reader.chars.len() {
+        return Err(reader.trouble());
+    }
+    Ok(tree)
+}
+
+/// Reads an equation or inequality.
+///
+/// # Errors
+/// [`ResponseError`] with the place that cannot be read.
+pub fn statement(text: &str, letters: &[char]) -> Result<Statement, ResponseError> {
+    let plain = text.replace("<=", "≤").replace(">=", "≥");
+    let mut reader = Reader::new(&plain, letters)?;
+    let left = reader.sum(0)?.poly()?;
+    let sign = match reader.next() {
+        Some('=') => Sign::Equal,
+        Some('<') => Sign::Less,
+        Some('>') => Sign::Greater,
+        Some('≤') => Sign::AtMost,
+        Some('≥') => Sign::AtLeast,
+        _ => {
+            reader.at = reader.at.saturating_sub(1);
+            return Err(reader.trouble());
+        }
+    };
+    let right = reader.sum(0)?.poly()?;
+    if reader.at < reader.chars.len() {
+        return Err(reader.trouble());
+    }
+    Statement::new(left, sign, right)
+}
+
+struct Reader<'a> {
     text: &'a str,
-    pub(super) chars: Vec<char>,
-    pub(super) at: usize,
+    chars: Vec<char>,
+    at: usize,
     letters: &'a [char],
 }
 
 impl<'a> Reader<'a> {
-    pub(super) fn new(text: &'a str, letters: &'a [char]) -> Result<Self, ResponseError> {
+    fn new(text: &'a str, letters: &'a [char]) -> Result<Self, ResponseError> {
         let chars: Vec<char> = text.chars().filter(|c| !c.is_whitespace()).collect();
         if chars.is_empty() {
             return Err(ResponseError::Empty);
@@ -27,7 +76,7 @@ impl<'a> Reader<'a> {
         })
     }
 
-    pub(super) fn trouble(&self) -> ResponseError {
+    fn trouble(&self) -> ResponseError {
         ResponseError::NotAnExpression {
             text: self.text.chars().take(80).collect(),
             at: u32::try_from(self.at).unwrap_or(u32::MAX),
@@ -38,13 +87,13 @@ impl<'a> Reader<'a> {
         self.chars.get(self.at).copied()
     }
 
-    pub(super) fn next(&mut self) -> Option<char> {
+    fn next(&mut self) -> Option<char> {
         let c = self.peek();
         self.at += 1;
         c
     }
 
-    pub(super) fn sum(&mut self, depth: usize) -> Result<Tree, ResponseError> {
+    fn sum(&mut self, depth: usize) -> Result<Tree, ResponseError> {
         let mut terms = Vec::new();
         let mut minus = match self.peek() {
             Some('-' | '−' | '–') => {

@@ -7,7 +7,7 @@ use super::{
     MOST_WRONG,
 };
 use crate::{
-    Answer, Block, Choice, Entry, FormRule, Item, Level, Mistake, Say, mark, response_for,
+    Answer, Block, Choice, Entry, FormRule, Item, Level, Misconception, Say, mark, response_for,
 };
 use serde::{Deserialize, Serialize};
 use sha2::{Digest, Sha256};
@@ -22,7 +22,7 @@ use ts_rs::TS;
 pub const OWN_VERSION: u32 = 0;
 
 /// The code of a wrong answer that a teacher wrote words for. It is counted nowhere.
-pub const OWN_MISTAKE: &str = "own";
+pub const OWN_MISCONCEPTION: &str = "own";
 
 /// Bits of an id.
 const ID_BITS: u32 = 60;
@@ -305,14 +305,16 @@ impl OwnExercise {
         if !marked.right {
             return Err(LineFault::KeyBreaksForm);
         }
-        for (mistake, wrong) in item.mistakes.iter().zip(&self.wrong) {
-            stored(&mistake.answer, &wrong.answer)?;
-            let text = || self.shown_answer(&mistake.answer);
-            match mark(&item, &response_for(&mistake.answer)) {
+        for (misconception, wrong) in item.misconceptions.iter().zip(&self.wrong) {
+            stored(&misconception.answer, &wrong.answer)?;
+            let text = || self.shown_answer(&misconception.answer);
+            match mark(&item, &response_for(&misconception.answer)) {
                 Ok(marked) if marked.right || marked.noticed.is_none() => {
                     return Err(LineFault::WrongIsRight { text: text() });
                 }
-                Ok(marked) if marked.noticed.as_ref().map(|n| &n.say) != Some(&mistake.say) => {
+                Ok(marked)
+                    if marked.noticed.as_ref().map(|n| &n.say) != Some(&misconception.say) =>
+                {
                     return Err(LineFault::WrongTwice { text: text() });
                 }
                 Ok(_) => {}
@@ -360,12 +362,12 @@ impl OwnExercise {
     pub fn item(&self) -> Result<Item, LineFault> {
         let key = |text: &str| stored_key(self.kind, text, self.choices.len());
         let answer = key(&self.answer)?;
-        let mistakes = self
+        let misconceptions = self
             .wrong
             .iter()
             .map(|wrong| {
-                Ok(Mistake {
-                    code: Cow::Borrowed(OWN_MISTAKE),
+                Ok(Misconception {
+                    code: Cow::Borrowed(OWN_MISCONCEPTION),
                     answer: key(&wrong.answer)?,
                     say: say_of(&wrong.say)?,
                 })
@@ -381,21 +383,21 @@ impl OwnExercise {
             level: self.level,
             seed: id.seed(),
             prompt: blocks_of(&self.question)?,
-            entry: self.entry(&answer, &mistakes)?,
+            entry: self.entry(&answer, &misconceptions)?,
             answer,
             form: self.form.rule(),
             hints: parts(&self.hints)?,
             steps: parts(&self.steps)?,
-            mistakes,
+            misconceptions,
             statement: serde_json::json!({"task": "own", "id": id.to_string()}),
         })
     }
 
-    fn entry(&self, answer: &Answer, mistakes: &[Mistake]) -> Result<Entry, LineFault> {
+    fn entry(&self, answer: &Answer, misconceptions: &[Misconception]) -> Result<Entry, LineFault> {
         // The minus key is there where it is needed, so that its absence tells nothing
         // of the key: a wrong answer below zero brings it too.
         let below_zero = |answer: &Answer| key_text(answer).starts_with('-');
-        let signed = below_zero(answer) || mistakes.iter().any(|m| below_zero(&m.answer));
+        let signed = below_zero(answer) || misconceptions.iter().any(|m| below_zero(&m.answer));
         let unit = self.unit.as_ref().map(say_of).transpose()?;
         let choices = || {
             self.choices

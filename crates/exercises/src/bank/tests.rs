@@ -1,7 +1,7 @@
 //! The sample files, worked examples of both formats, and changed files.
 
 use super::*;
-use crate::messages;
+use crate::text;
 use crate::{Response, mark, response_for};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
@@ -92,8 +92,8 @@ fn every_line_of_the_sample_becomes_an_exercise_that_can_be_answered() {
         let item = line.own.item().unwrap();
         assert_eq!(item, line.own.item().unwrap());
         assert!(mark(&item, &response_for(&item.answer)).unwrap().right);
-        for mistake in &item.mistakes {
-            let marked = mark(&item, &response_for(&mistake.answer)).unwrap();
+        for misconception in &item.misconceptions {
+            let marked = mark(&item, &response_for(&misconception.answer)).unwrap();
             assert!(!marked.right && marked.noticed.is_some(), "{}", line.line);
         }
         for &language in Language::all() {
@@ -447,7 +447,7 @@ fn a_message_shows_the_words_as_they_stand() {
     ))
     .unwrap();
     assert_eq!(
-        messages::say(Language::first().into(), &say).unwrap(),
+        text::say(Language::first().into(), &say).unwrap(),
         "100 % of  not "
     );
 }

@@ -154,12 +154,12 @@ pub fn plain_text(text: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::messages;
+    use crate::text;
     use surefoot_catalogue::Locale;
 
-    fn shown(text: &str) -> Result<String, LineFault> {
-        let say = say_of(&Text::one(Language::first(), text))?;
-        Ok(messages::say(Locale::default(), &say).unwrap())
+    fn shown(words: &str) -> Result<String, LineFault> {
+        let say = say_of(&Text::one(Language::first(), words))?;
+        Ok(text::say(Locale::default(), &say).unwrap())
     }
 
     #[test]
@@ -199,10 +199,7 @@ mod tests {
         let [en, es] = ["en", "es"].map(|tag| Language::tagged(tag).unwrap());
         let text = Text::one(en, "Half of {1/3}").with(es, "La mitad de {1/3} y {2/3}");
         let say = say_of(&text).unwrap();
-        assert_eq!(
-            messages::say(es.into(), &say).unwrap(),
-            "La mitad de 1/3 y 2/3"
-        );
-        assert_eq!(messages::say(en.into(), &say).unwrap(), "Half of 1/3");
+        assert_eq!(text::say(es.into(), &say).unwrap(), "La mitad de 1/3 y 2/3");
+        assert_eq!(text::say(en.into(), &say).unwrap(), "Half of 1/3");
     }
 }

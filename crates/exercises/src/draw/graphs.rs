@@ -131,28 +131,22 @@ pub fn dots(
     )
 }
 
-/// A histogram; bins as (from, to, count).
+/// A histogram.
 #[must_use]
 pub fn histogram(
     title: &'static str,
     axis: &'static str,
-    bins: &[(i64, i64, i64)],
+    bins: Vec<HistogramBin>,
     scale_step: i64,
 ) -> Figure {
-    let counts: Vec<i64> = bins.iter().map(|bin| bin.2).collect();
-    let first = bins.first().map_or(0, |bin| bin.0);
-    let last = bins.last().map_or(0, |bin| bin.1);
+    let counts: Vec<i64> = bins.iter().map(|bin| bin.count).collect();
+    let first = bins.first().map_or(0, |bin| bin.from);
+    let last = bins.last().map_or(0, |bin| bin.to);
+    let width = bins.first().map_or(0, |bin| bin.to - bin.from + 1);
     draw(
         Drawing::Histogram(Histogram {
             title: Say::new(title),
-            bins: bins
-                .iter()
-                .map(|(from, to, count)| HistogramBin {
-                    from: *from,
-                    to: *to,
-                    count: *count,
-                })
-                .collect(),
+            bins,
             scale_step,
             axis: Say::new(axis),
         }),
@@ -160,17 +154,32 @@ pub fn histogram(
             .word("title", title)
             .number("from", first)
             .number("to", last)
-            .count("width", bins.first().map_or(0, |bin| bin.1 - bin.0 + 1))
+            .count("width", width)
             .numbers("counts", counts),
     )
 }
 
-/// A box plot of [least, lower quartile, median, upper quartile, greatest].
+/// The five numbers that a box plot shows.
+#[derive(Clone, Copy)]
+pub struct FiveNumbers {
+    /// The least value.
+    pub least: i64,
+    /// The lower quartile.
+    pub lower_quartile: i64,
+    /// The median.
+    pub median: i64,
+    /// The upper quartile.
+    pub upper_quartile: i64,
+    /// The greatest value.
+    pub greatest: i64,
+}
+
+/// A box plot.
 #[must_use]
 pub fn box_plot(
     title: &'static str,
     axis: &'static str,
-    five: [i64; 5],
+    five: FiveNumbers,
     from: i64,
     to: i64,
     step: i64,
@@ -178,11 +187,11 @@ pub fn box_plot(
     draw(
         Drawing::BoxPlot(BoxPlot {
             title: Say::new(title),
-            least: five[0].into(),
-            lower_quartile: five[1].into(),
-            median: five[2].into(),
-            upper_quartile: five[3].into(),
-            greatest: five[4].into(),
+            least: five.least.into(),
+            lower_quartile: five.lower_quartile.into(),
+            median: five.median.into(),
+            upper_quartile: five.upper_quartile.into(),
+            greatest: five.greatest.into(),
             from: from.into(),
             to: to.into(),
             step: step.into(),
@@ -190,11 +199,11 @@ pub fn box_plot(
         }),
         Say::new("figure-box-plot")
             .word("title", title)
-            .number("least", five[0])
-            .number("lower", five[1])
-            .number("median", five[2])
-            .number("upper", five[3])
-            .number("greatest", five[4]),
+            .number("least", five.least)
+            .number("lower", five.lower_quartile)
+            .number("median", five.median)
+            .number("upper", five.upper_quartile)
+            .number("greatest", five.greatest),
     )
 }
 

@@ -99,7 +99,7 @@ impl Line {
         self
     }
 
-    /// Stands the line upright.
+    /// Turns the line upright.
     #[must_use]
     pub fn upright(mut self) -> Self {
         self.line.vertical = true;

@@ -6,7 +6,7 @@ mod numbers;
 mod relations;
 mod shapes;
 
-pub use graphs::{bars, box_plot, cell, dots, histogram, pictures, table, words};
+pub use graphs::{FiveNumbers, bars, box_plot, cell, dots, histogram, pictures, table, words};
 pub use line::Line;
 pub use numbers::{
     area_model, array, array_with, base_ten, base_ten_hundredths, circle, clock, coins,

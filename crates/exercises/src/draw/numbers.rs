@@ -38,13 +38,13 @@ pub fn strips(shape: PartShape, rows: &[(i64, i64)]) -> Figure {
         (1, true) => "figure-strip-wholes",
         _ => "figure-strips",
     };
-    let mut alt = Say::new(id)
-        .count("wholes", wholes)
-        .count("parts", rows[0].0)
-        .count("shaded", rows[0].1);
-    if let Some((parts, shaded)) = rows.get(1) {
-        alt = alt.count("parts2", *parts).count("shaded2", *shaded);
-    }
+    let names = [("parts", "shaded"), ("parts2", "shaded2")];
+    let alt = names.into_iter().zip(rows).fold(
+        Say::new(id).count("wholes", wholes),
+        |say, ((parts_name, shaded_name), (parts, shaded))| {
+            say.count(parts_name, *parts).count(shaded_name, *shaded)
+        },
+    );
     let strips = rows
         .iter()
         .map(|(parts, shaded)| Strip {
@@ -135,7 +135,7 @@ pub fn groups(groups: i64, each: i64, left_over: i64) -> Figure {
     )
 }
 
-/// A clock face. The words tell where the hands point, as the picture does.
+/// A clock face. The words say where the hands point, not the time.
 #[must_use]
 pub fn clock(hour: i64, minute: i64) -> Figure {
     let id = if minute == 0 {

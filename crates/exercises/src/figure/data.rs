@@ -41,7 +41,7 @@ pub struct PictureGraph {
     pub title: Say,
     /// Its rows.
     pub rows: Vec<PictureRow>,
-    /// What one whole symbol stands for.
+    /// What one whole symbol counts for.
     #[ts(type = "number")]
     pub each: i64,
     /// Words for the key, such as "each circle stands for 4 books".
@@ -172,7 +172,7 @@ pub struct RatioRow {
     pub cells: Vec<Expr>,
 }
 
-/// Two number lines whose marks stand above each other.
+/// Two number lines with their marks above each other.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DoubleNumberLine {
     /// Upper line.

@@ -1,5 +1,5 @@
-//! Pictures as values. The screen draws them as SVG, paper draws them again;
-//! each has its words for those who do not see it.
+//! Figures as values. The screen and the paper each draw them. Every figure has a text
+//! alternative.
 
 mod data;
 mod numbers;
@@ -24,10 +24,10 @@ use super::say::Say;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// A picture and its text alternative.
+/// A figure: a drawing and its text alternative.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Figure {
-    /// What the picture shows, in words. Says no more than the picture does.
+    /// What the drawing shows, in words, and no more than it shows.
     pub alt: Say,
     /// What to draw.
     pub drawing: Drawing,

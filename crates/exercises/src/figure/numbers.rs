@@ -23,7 +23,7 @@ pub struct NumberLine {
     pub jumps: Vec<LineJump>,
     /// Half-lines drawn thick, for inequalities.
     pub rays: Vec<LineRay>,
-    /// Standing upright, as a thermometer.
+    /// Upright, as a thermometer.
     pub vertical: bool,
 }
 
@@ -89,7 +89,7 @@ pub enum PartShape {
 /// One or more wholes in equal parts.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Strip {
-    /// How many wholes stand in a row.
+    /// Wholes in a row.
     pub wholes: u32,
     /// Equal parts in each whole.
     pub parts: u32,
@@ -106,7 +106,7 @@ pub struct AreaModel {
     pub rows: Vec<Expr>,
     /// Along the top, from the left.
     pub columns: Vec<Expr>,
-    /// What stands in each cell, row by row; `None` is empty, `Blank` is asked for.
+    /// What each cell holds, row by row; `None` is empty, `Blank` is asked for.
     pub cells: Vec<Vec<Option<Expr>>>,
 }
 
@@ -262,7 +262,7 @@ pub struct Scale {
     /// Distance between marks with numbers.
     #[ts(type = "number")]
     pub label_step: i64,
-    /// Where it stands.
+    /// The value that it shows.
     #[ts(type = "number")]
     pub value: i64,
     /// Message id of the unit's sign.

@@ -95,7 +95,7 @@ pub struct Stroke {
     pub to: Point,
 }
 
-/// What a stroke stands for.
+/// What a stroke means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum StrokeKind {
@@ -133,13 +133,13 @@ pub struct UnitCubes {
 pub struct CubeBox {
     /// Left front bottom corner: across.
     pub x: u32,
-    /// Into the picture.
+    /// To the back.
     pub y: u32,
     /// Up.
     pub z: u32,
     /// Cubes across.
     pub width: u32,
-    /// Cubes into the picture.
+    /// Cubes to the back.
     pub depth: u32,
     /// Cubes up.
     pub height: u32,

@@ -20,7 +20,7 @@ pub fn decimal(value: Dec) -> Answer {
     }
 }
 
-/// A fraction as it stands.
+/// A fraction with just these numbers.
 #[must_use]
 pub fn fraction(top: i64, bottom: i64) -> Answer {
     Answer::Fraction { top, bottom }

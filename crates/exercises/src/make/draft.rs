@@ -1,19 +1,20 @@
-//! An item on the way.
+//! A draft of an exercise, which generators fill in part by part.
 
 use super::answers::{
     choice, compare, decimal, equation, expression, fraction, mixed, several, whole,
 };
 use crate::answer::{Answer, Choice, Entry};
+use crate::block::Block;
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::Sign;
-use crate::model::{Block, FormRule, Mistake};
+use crate::model::{FormRule, Misconception};
 use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::Value;
 use std::borrow::Cow;
 
-/// An item on the way.
+/// A draft of an exercise.
 #[derive(Clone, Debug)]
 pub struct Draft {
     /// The neutral machine statement.
@@ -29,7 +30,7 @@ pub struct Draft {
     /// Steps.
     pub steps: Vec<Vec<Block>>,
     /// Misconceptions.
-    pub mistakes: Vec<Mistake>,
+    pub misconceptions: Vec<Misconception>,
 }
 
 impl Draft {
@@ -43,7 +44,7 @@ impl Draft {
             form: FormRule::AnyEqual,
             hints: Vec::new(),
             steps: Vec::new(),
-            mistakes: Vec::new(),
+            misconceptions: Vec::new(),
         }
     }
 
@@ -61,7 +62,7 @@ impl Draft {
         self
     }
 
-    /// Adds a hint of a sentence and a picture or line of mathematics.
+    /// Adds a hint of a sentence and a figure or line of mathematics.
     #[must_use]
     pub fn hint_with(mut self, say: Say, block: impl Into<Block>) -> Self {
         self.hints.push(vec![say.into(), block.into()]);
@@ -75,7 +76,7 @@ impl Draft {
         self
     }
 
-    /// Adds a step of a sentence and a picture or line of mathematics.
+    /// Adds a step of a sentence and a figure or line of mathematics.
     #[must_use]
     pub fn step_with(mut self, say: Say, block: impl Into<Block>) -> Self {
         self.steps.push(vec![say.into(), block.into()]);
@@ -104,17 +105,17 @@ impl Draft {
         self
     }
 
-    /// Adds a misconception, told in its general words `mistake-<code>`.
+    /// Adds a misconception with its general message, `misconception-<code>`.
     #[must_use]
-    pub fn mistake(self, code: &'static str, answer: Answer) -> Self {
-        self.mistake_say(code, answer, Say::new(format!("mistake-{code}")))
+    pub fn misconception(self, code: &'static str, answer: Answer) -> Self {
+        self.misconception_say(code, answer, Say::new(format!("misconception-{code}")))
     }
 
     /// Adds a misconception if the condition holds.
     #[must_use]
-    pub fn mistake_if(self, holds: bool, code: &'static str, answer: Answer) -> Self {
+    pub fn misconception_if(self, holds: bool, code: &'static str, answer: Answer) -> Self {
         if holds {
-            self.mistake(code, answer)
+            self.misconception(code, answer)
         } else {
             self
         }
@@ -123,16 +124,16 @@ impl Draft {
     /// Adds a misconception if its answer differs from the key and from the
     /// misconceptions already there. For weaker ones that need no new draw.
     #[must_use]
-    pub fn mistake_unless_same(self, code: &'static str, answer: Answer) -> Self {
-        let taken = self.mistakes.iter().any(|m| m.answer == answer)
+    pub fn misconception_unless_same(self, code: &'static str, answer: Answer) -> Self {
+        let taken = self.misconceptions.iter().any(|m| m.answer == answer)
             || self.answer.as_ref().is_some_and(|(_, key)| *key == answer);
-        self.mistake_if(!taken, code, answer)
+        self.misconception_if(!taken, code, answer)
     }
 
     /// Adds a misconception with words of its own.
     #[must_use]
-    pub fn mistake_say(mut self, code: &'static str, answer: Answer, say: Say) -> Self {
-        self.mistakes.push(Mistake {
+    pub fn misconception_say(mut self, code: &'static str, answer: Answer, say: Say) -> Self {
+        self.misconceptions.push(Misconception {
             code: Cow::Borrowed(code),
             answer,
             say,
@@ -219,7 +220,7 @@ impl Draft {
         )
     }
 
-    /// A fraction is asked for; the key as it stands.
+    /// A fraction is asked for; the key has just these numbers.
     #[must_use]
     pub fn fraction(self, top: i64, bottom: i64) -> Self {
         self.answer(
@@ -261,8 +262,8 @@ impl Draft {
         self.answer(Entry::Comparison, compare(sign))
     }
 
-    /// One choice, in a chance order. Each wrong choice carries its
-    /// misconception's code, or `""` when it stands for none.
+    /// One choice, in random order. Each wrong choice carries its misconception's code, or
+    /// `""` for none.
     #[must_use]
     pub fn one_of(
         mut self,
@@ -283,14 +284,14 @@ impl Draft {
             match code {
                 None => right_index = index,
                 Some("") => {}
-                Some(code) => self = self.mistake(code, choice(index)),
+                Some(code) => self = self.misconception(code, choice(index)),
             }
         }
         self.answer(Entry::OneChoice { choices }, choice(right_index))
     }
 
-    /// One choice of a list in its own order (yes and no, names of angles).
-    /// Each wrong choice carries its misconception's code, or `""`.
+    /// One choice of a list in the order given. Each wrong choice carries its misconception's
+    /// code, or `""` for none.
     #[must_use]
     pub fn one_of_listed(
         mut self,
@@ -301,7 +302,7 @@ impl Draft {
         for (index, (code, shows)) in choices.into_iter().enumerate() {
             shown.push(Choice { shows });
             if index != right_index && !code.is_empty() {
-                self = self.mistake(code, choice(index as u32));
+                self = self.misconception(code, choice(index as u32));
             }
         }
         self.answer(

@@ -1,4 +1,4 @@
-//! What a generator is made of: dice, a draft with its parts, and answers by kind.
+//! The parts of a generator: dice, a draft, and answers by kind.
 //! See `docs/exercises.md` for how to add one.
 
 mod answers;
@@ -10,10 +10,11 @@ pub use answers::{
 };
 pub use draft::Draft;
 
+use super::block::Block;
 use super::dice::Dice;
 use super::expr::Expr;
 use super::figure::{Drawing, Figure};
-use super::model::{Block, Level};
+use super::model::Level;
 use super::say::Say;
 
 /// One concept's generator.
@@ -21,9 +22,9 @@ use super::say::Say;
 pub struct Generator {
     /// The concept's id in the catalogue.
     pub concept: &'static str,
-    /// Raised whenever the same seed gives another item than before.
+    /// Must be raised whenever the same seed gives another exercise than before.
     pub version: u32,
-    /// Makes a draft; `None` when the numbers drawn do not suit, to draw again.
+    /// Makes a draft; `None` if the numbers drawn do not suit, so that it is called again.
     pub make: fn(&mut Make) -> Option<Draft>,
 }
 
@@ -42,13 +43,13 @@ impl Generator {
     }
 }
 
-/// What a generator is given.
+/// The input of a generator.
 pub struct Make {
     /// The concept's id: the start of its message ids.
     pub concept: &'static str,
     /// The level asked for.
     pub level: Level,
-    /// Chance.
+    /// Random draws.
     pub dice: Dice,
 }
 
@@ -67,7 +68,7 @@ impl Make {
     }
 }
 
-/// `None` unless the condition holds: numbers that do not suit are drawn again.
+/// `None` unless the condition holds; the numbers are then drawn again.
 #[must_use]
 pub fn keep(condition: bool) -> Option<()> {
     condition.then_some(())
@@ -103,6 +104,18 @@ pub fn digits(mut n: i64) -> Vec<i64> {
         digits.push(0);
     }
     digits
+}
+
+/// The values of the digits that are not 0, the greatest first.
+#[must_use]
+pub fn digit_values(n: i64) -> Vec<i64> {
+    let mut values: Vec<i64> = (0..)
+        .zip(digits(n))
+        .map(|(place, digit)| digit * 10_i64.pow(place))
+        .filter(|value| *value > 0)
+        .collect();
+    values.reverse();
+    values
 }
 
 /// The whole number of these digits, the ones first.

@@ -1,6 +1,6 @@
 //! The form an answer is written in.
 
-use super::Written;
+use super::value::Written;
 use crate::algebra;
 use crate::answer::Answer;
 use crate::model::{FormNote, FormRule, Item};
@@ -14,7 +14,7 @@ pub(super) fn same_value(answer: &Answer, written: &Written, letters: &[char]) -
     matches!((key, tree.poly()), (Ok(key), Ok(given)) if key == given)
 }
 
-/// Whether the form rule is kept, and what to say of the form.
+/// Whether the form rule is kept, and the note on the form.
 pub(super) fn check_form(item: &Item, written: &Written) -> (bool, Option<FormNote>) {
     match (item.form, written) {
         (

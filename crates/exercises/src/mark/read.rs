@@ -1,6 +1,6 @@
-//! What the student gave, as a value.
+//! Reads a response as a value.
 
-use super::{Value, Written, expression_value};
+use super::value::{Value, Written, expression_value};
 use crate::algebra;
 use crate::answer::{Entry, Response};
 use crate::expr::Sign;
@@ -9,7 +9,8 @@ use crate::typed::{self, ResponseError};
 use num_rational::Ratio;
 use std::collections::BTreeSet;
 
-/// Reads a response. Number kinds may stand for each other: the form is told apart later.
+/// Reads a response. Any kind of number is accepted for any other; its form is checked
+/// later.
 pub(super) fn read(
     entry: &Entry,
     response: &Response,

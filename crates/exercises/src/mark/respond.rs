@@ -1,10 +1,10 @@
-//! A response that gives an answer.
+//! The response that enters a given answer.
 
 use crate::answer::{Answer, Response};
 use num_rational::Ratio;
 
-/// The response a student gives who enters this answer as it stands; for tests
-/// of marking and for simulated students.
+/// The response of a student who enters exactly this answer. For tests of marking and for
+/// simulated students.
 #[must_use]
 pub fn response_for(answer: &Answer) -> Response {
     let text = |n: i64| n.to_string();

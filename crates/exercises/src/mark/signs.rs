@@ -3,8 +3,8 @@
 use crate::answer::Response;
 use surefoot_catalogue::NumberStyle;
 
-/// Point and comma change places: what was typed by the one way of writing
-/// numbers is then read by the other, with the same care about two readings.
+/// Exchanges point and comma, so that numbers of one notation are read by the rules of the
+/// other, with the same check for two readings.
 fn swapped(text: &str) -> String {
     text.chars()
         .map(|sign| match sign {
@@ -16,8 +16,8 @@ fn swapped(text: &str) -> String {
 }
 
 impl Response {
-    /// The answer as it would stand typed with a decimal point. `3.5` typed in a place of
-    /// decimal commas is still three and a half; `1.234` can be read in two ways there.
+    /// The answer as typed with a decimal point. With decimal commas, `3.5` is still three
+    /// and a half, and `1.234` can be read in two ways.
     #[must_use]
     pub fn with_point(self, typed: NumberStyle) -> Self {
         if typed == NumberStyle::PointDecimal {

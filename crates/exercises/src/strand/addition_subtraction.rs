@@ -48,8 +48,8 @@ fn g3_add(m: &mut Make) -> Option<Draft> {
                     m.say("check")
                         .math("work", equal(sum([num(a), num(b)]), num(total))),
                 )
-                .mistake("added-all-numbers", whole(total + a))
-                .mistake(
+                .misconception("added-all-numbers", whole(total + a))
+                .misconception(
                     "smaller-from-larger",
                     whole(columnwise(total, a, |x, y| (x - y).abs())),
                 ),
@@ -80,8 +80,8 @@ fn add_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Plus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut carry = 0;
-    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
-    for place in 0..da.len().max(db.len()) {
+    let places = PLACES.iter().enumerate().take(da.len().max(db.len()));
+    for (place, place_name) in places {
         let (x, y) = (digit(&da, place), digit(&db, place));
         let total = x + y + carry;
         let mut parts = vec![num(x), num(y)];
@@ -94,17 +94,17 @@ fn add_draft(a: i64, b: i64) -> Draft {
         } else {
             Say::new("column-add").count("digit", total)
         };
-        draft = draft.step(say.word("place", PLACES[place]).math("work", work));
+        draft = draft.step(say.word("place", *place_name).math("work", work));
         carry = total / 10;
     }
     draft
         .step(equal(sum([num(a), num(b)]), num(a + b)))
-        .mistake(
+        .misconception(
             "carry-forgotten",
             whole(columnwise(a, b, |x, y| (x + y) % 10)),
         )
-        .mistake("carry-written-in-place", whole(write_both_digits(a, b)))
-        .mistake("subtracted-instead", whole((a - b).abs()))
+        .misconception("carry-written-in-place", whole(write_both_digits(a, b)))
+        .misconception("subtracted-instead", whole((a - b).abs()))
 }
 
 fn g3_subtract(m: &mut Make) -> Option<Draft> {
@@ -145,8 +145,7 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
         .hint_with(Say::new("column-line-up"), column(ColumnSign::Minus, a, b));
     let (da, db) = (digits(a), digits(b));
     let mut borrowed = 0;
-    #[expect(clippy::needless_range_loop, reason = "a place of both numbers")]
-    for place in 0..da.len() {
+    for (place, place_name) in PLACES.iter().enumerate().take(da.len()) {
         let (x, y) = (digit(&da, place) - borrowed, digit(&db, place));
         let short = x < y;
         let top = if short { x + 10 } else { x };
@@ -159,7 +158,7 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
         };
         draft = draft.step(
             Say::new(id)
-                .word("place", PLACES[place])
+                .word("place", *place_name)
                 .count("left", top)
                 .math("work", equal(difference(num(top), num(y)), num(result))),
         );
@@ -167,12 +166,12 @@ fn subtract_draft(a: i64, b: i64) -> Draft {
     }
     draft
         .step(equal(difference(num(a), num(b)), num(a - b)))
-        .mistake(
+        .misconception(
             "smaller-from-larger",
             whole(columnwise(a, b, |x, y| (x - y).abs())),
         )
-        .mistake("trade-not-taken-away", whole(trade_not_taken(a, b)))
-        .mistake("added-instead", whole(a + b))
+        .misconception("trade-not-taken-away", whole(trade_not_taken(a, b)))
+        .misconception("added-instead", whole(a + b))
 }
 
 fn digit(digits: &[i64], place: usize) -> i64 {
@@ -209,7 +208,7 @@ fn borrow_count(a: i64, b: i64) -> i64 {
     count
 }
 
-/// 58 + 67 as 1115: the sum of each column written in full.
+/// 58 + 67 as 1115: both digits of each column's sum are written.
 fn write_both_digits(a: i64, b: i64) -> i64 {
     let (da, db) = (digits(a), digits(b));
     (0..da.len().max(db.len())).rev().fold(0, |written, place| {
@@ -218,7 +217,7 @@ fn write_both_digits(a: i64, b: i64) -> i64 {
     })
 }
 
-/// Ten is put to a column but not taken from the next.
+/// Ten is added to a column, but the next column is not reduced.
 fn trade_not_taken(a: i64, b: i64) -> i64 {
     columnwise(a, b, |x, y| if x < y { x + 10 - y } else { x - y })
 }

@@ -3,7 +3,7 @@
 use crate::decimal::Dec;
 use crate::draw::Line;
 use crate::expr::{Expr, Sign, equal, num, power, product, quotient, relation, sum};
-use crate::make::{Draft, Generator, Make, compare, decimal, digits, keep, whole};
+use crate::make::{Draft, Generator, Make, compare, decimal, digit_values, digits, keep, whole};
 use crate::say::Say;
 use crate::spell::spelled;
 use num_rational::Ratio;
@@ -89,7 +89,7 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 .number("n", n)
                 .number("right", right),
             )
-            .mistake(
+            .misconception(
                 if n >= half {
                     "rounded-down"
                 } else {
@@ -97,8 +97,8 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .mistake_unless_same("rounded-to-other-place", whole(other_place))
-            .mistake_unless_same("rounded-place-digit-only", whole(right / place)),
+            .misconception_unless_same("rounded-to-other-place", whole(other_place))
+            .misconception_unless_same("rounded-place-digit-only", whole(right / place)),
     )
 }
 
@@ -123,11 +123,11 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
                     .number("small", small),
             )
             .whole(factor)
-            .mistake(
+            .misconception(
                 "place-gap-off-by-one",
                 whole(if gap == 1 { 100 } else { 10 }),
             )
-            .mistake("subtracted-instead-of-compared", whole(large - small))
+            .misconception("subtracted-instead-of-compared", whole(large - small))
     } else {
         Draft::new(json!({"task": "scale_up", "small": small, "factor": factor}))
             .ask(
@@ -136,11 +136,11 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
                     .number("small", small),
             )
             .whole(large)
-            .mistake(
+            .misconception(
                 "place-gap-off-by-one",
                 whole(if gap == 1 { large * 10 } else { large / 10 }),
             )
-            .mistake("added-instead-of-multiplied", whole(small + factor))
+            .misconception("added-instead-of-multiplied", whole(small + factor))
     };
     Some(
         draft
@@ -159,14 +159,9 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
 fn read_write(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(9_999, 99_999, 999_999);
     let n = m.dice.from(high / 9..=high);
-    let found = digits(n);
-    let zeros = found.iter().filter(|d| **d == 0).count();
-    keep(zeros >= 1 && found[0] != 0 || zeros >= 2)?;
-    let parts: Vec<i64> = (0..found.len())
-        .rev()
-        .map(|place| found[place] * 10_i64.pow(place as u32))
-        .filter(|part| *part > 0)
-        .collect();
+    let zeros = digits(n).iter().filter(|d| **d == 0).count();
+    keep(zeros >= 1 && n % 10 != 0 || zeros >= 2)?;
+    let parts = digit_values(n);
     keep(parts.len() >= 2)?;
     let squeezed = parts.iter().fold(0, |n, part| {
         n * 10 + digits(*part).last().copied().unwrap_or(0)
@@ -191,8 +186,8 @@ fn read_write(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-parts"))
             .step(equal(expanded, num(n)))
             .step(m.say("step-zeros").number("n", n))
-            .mistake("zeros-left-out", whole(squeezed))
-            .mistake_unless_same("one-zero-left-out", whole(lost_zero)),
+            .misconception("zeros-left-out", whole(squeezed))
+            .misconception_unless_same("one-zero-left-out", whole(lost_zero)),
     )
 }
 
@@ -200,7 +195,8 @@ fn read_write(m: &mut Make) -> Option<Draft> {
 fn drop_one_zero(n: i64) -> Option<i64> {
     let text = n.to_string();
     let at = text.find('0')?;
-    format!("{}{}", &text[..at], &text[at + 1..]).parse().ok()
+    let (before, after) = text.split_at_checked(at)?;
+    format!("{before}{}", after.strip_prefix('0')?).parse().ok()
 }
 
 fn compare_numbers(m: &mut Make) -> Option<Draft> {
@@ -219,10 +215,10 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
     let wrong = Sign::of(b.cmp(&a));
     let (da, db) = (digits(a), digits(b));
     let step = if da.len() == db.len() {
-        let place = (0..da.len()).rev().find(|p| da[*p] != db[*p])?;
+        let (left, right) = da.iter().zip(&db).rev().find(|(a, b)| a != b)?;
         m.say("step-first-different")
-            .count("left", da[place])
-            .count("right", db[place])
+            .count("left", *left)
+            .count("right", *right)
     } else {
         m.say("step-more-digits")
             .count("left", da.len() as i64)
@@ -237,8 +233,8 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-left"))
             .step(step)
             .step(relation(num(a), sign, num(b)))
-            .mistake("sign-turned-round", compare(wrong))
-            .mistake("took-as-equal", compare(Sign::Equal)),
+            .misconception("sign-turned-round", compare(wrong))
+            .misconception("took-as-equal", compare(Sign::Equal)),
     )
 }
 
@@ -269,8 +265,8 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
                 .step(m.say("hint-left"))
                 .step(m.say("step-moved").count("gap", gap).number("factor", factor))
                 .step(equal(product([num(factor), num(small)]), num(large)))
-                .mistake("place-gap-off-by-one", whole(if gap == 1 { 100 } else { factor / 10 }))
-                .mistake("place-gap-too-many", whole(factor * if gap == 1 { 100 } else { 10 })),
+                .misconception("place-gap-off-by-one", whole(if gap == 1 { 100 } else { factor / 10 }))
+                .misconception("place-gap-too-many", whole(factor * if gap == 1 { 100 } else { 10 })),
         )
     } else {
         let tenth = Dec::new(1, gap as u32);
@@ -283,8 +279,8 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
                 .step(m.say("hint-right"))
                 .step(m.say("step-right").count("gap", gap))
                 .step(equal(product([num(tenth), num(large)]), num(small)))
-                .mistake("moved-left-instead", decimal(Dec::exact(large.ratio() * factor)?))
-                .mistake("place-gap-off-by-one", decimal(Dec::exact(large.ratio() / (factor * 10))?)),
+                .misconception("moved-left-instead", decimal(Dec::exact(large.ratio() * factor)?))
+                .misconception("place-gap-off-by-one", decimal(Dec::exact(large.ratio() / (factor * 10))?)),
         )
     }
 }
@@ -351,8 +347,8 @@ fn powers_of_ten(m: &mut Make) -> Option<Draft> {
                 .count("exponent", exponent),
         )
         .step(shown(num(result)))
-        .mistake("moved-wrong-way", decimal(other))
-        .mistake("place-gap-off-by-one", decimal(one_short))
-        .mistake("place-gap-too-many", decimal(one_far)),
+        .misconception("moved-wrong-way", decimal(other))
+        .misconception("place-gap-off-by-one", decimal(one_short))
+        .misconception("place-gap-too-many", decimal(one_far)),
     )
 }

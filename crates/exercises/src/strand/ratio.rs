@@ -52,12 +52,12 @@ fn language(m: &mut Make) -> Option<Draft> {
         .step(equal(ratio(num(a), num(if to_all { all } else { b })), ratio(num(first), num(second))));
     Some(
         draft
-            .mistake("ratio-turned-round", several([second, first]))
-            .mistake(
+            .misconception("ratio-turned-round", several([second, first]))
+            .misconception(
                 "ratio-not-simplest",
                 several([a, if to_all { all } else { b }]),
             )
-            .mistake(
+            .misconception(
                 if to_all {
                     "part-to-part-ratio"
                 } else {
@@ -104,13 +104,15 @@ fn unit_rate(m: &mut Make) -> Option<Draft> {
         )
         .step(m.say("hint-one"))
         .step(equal(quotient(num(total), num(n)), num(rate)))
-        .mistake(
+        .misconception(
             "multiplied-instead-of-rate",
             decimal(Dec::new(total.units() * n, 0)),
         );
     Some(match turned {
-        Some(t) if t.ratio() != rate.ratio() => draft.mistake("rate-turned-round", decimal(t)),
-        _ => draft.mistake(
+        Some(t) if t.ratio() != rate.ratio() => {
+            draft.misconception("rate-turned-round", decimal(t))
+        }
+        _ => draft.misconception(
             "subtracted-instead-of-divided",
             decimal(Dec::new((total.units() - n).abs(), 0)),
         ),
@@ -176,9 +178,9 @@ fn table(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-factor").math("work", equal(product([num(if top_blank { b } else { a }), Expr::Blank]), num(given))))
             .step(m.say("step-factor").math("work", equal(product([num(if top_blank { b } else { a }), num(k)]), num(given))))
             .step(m.say("step-same").math("work", equal(product([num(if top_blank { a } else { b }), num(k)]), num(right))))
-            .mistake("same-difference-in-ratio", whole(added))
-            .mistake_unless_same("factor-for-ratio-answer", whole(k))
-            .mistake_unless_same("kept-the-number", whole(if top_blank { a } else { b })),
+            .misconception("same-difference-in-ratio", whole(added))
+            .misconception_unless_same("factor-for-ratio-answer", whole(k))
+            .misconception_unless_same("kept-the-number", whole(if top_blank { a } else { b })),
     )
 }
 
@@ -207,15 +209,15 @@ fn rate_problems(m: &mut Make) -> Option<Draft> {
     Some(if find_time {
         let added = given - rate * n + n;
         draft
-            .mistake("stopped-after-one-step", whole(rate))
-            .mistake_if(added > 0, "same-difference-in-ratio", whole(added))
-            .mistake_if(added <= 0, "multiplied-all-numbers", whole(given * n))
+            .misconception("stopped-after-one-step", whole(rate))
+            .misconception_if(added > 0, "same-difference-in-ratio", whole(added))
+            .misconception_if(added <= 0, "multiplied-all-numbers", whole(given * n))
     } else {
         let added = rate * n + k - n;
         draft
-            .mistake("stopped-after-one-step", whole(rate))
-            .mistake("same-difference-in-ratio", whole(added))
-            .mistake_unless_same("multiplied-without-unit-rate", whole(rate * n * k))
+            .misconception("stopped-after-one-step", whole(rate))
+            .misconception("same-difference-in-ratio", whole(added))
+            .misconception_unless_same("multiplied-without-unit-rate", whole(rate * n * k))
     })
 }
 
@@ -271,9 +273,9 @@ fn percent_of(m: &mut Make) -> Option<Draft> {
                 ),
             ))
             .step(equal(product([as_fraction, num(n)]), num(value)))
-            .mistake("percent-taken-away", decimal(Dec::new((n - p).abs(), 0)))
-            .mistake("percent-as-the-amount", decimal(Dec::new(p, 0)))
-            .mistake_unless_same(
+            .misconception("percent-taken-away", decimal(Dec::new((n - p).abs(), 0)))
+            .misconception("percent-as-the-amount", decimal(Dec::new(p, 0)))
+            .misconception_unless_same(
                 "percent-of-ten",
                 decimal(Dec::exact(Ratio::new(p * n, 10))?),
             ),
@@ -326,8 +328,8 @@ fn percent_whole(m: &mut Make) -> Option<Draft> {
                     .math("all", percent(num(100)))
                     .count("whole", whole_amount),
             )
-            .mistake("percent-of-the-part", decimal(again))
-            .mistake(
+            .misconception("percent-of-the-part", decimal(again))
+            .misconception(
                 "percent-added-to-part",
                 decimal(Dec::new(part.units() + p, 0)),
             ),
@@ -365,9 +367,9 @@ fn convert(m: &mut Make) -> Option<Draft> {
         .hint(ratio_table(vec![ratio_row(large, vec![num(1), if back { Expr::Blank } else { num(n) }]), ratio_row(small, vec![num(rate), if back { num(given) } else { Expr::Blank }])], m.say("table").word("large", large).word("small", small).number("rate", rate).number("given", given).word("from", from)))
         .step(m.say(if back { "step-divide" } else { "step-multiply" }))
         .step(if back { equal(quotient(num(given), num(rate)), num(right)) } else { equal(product([num(given), num(rate)]), num(right)) })
-        .mistake("rate-added", decimal(Dec::exact(given.ratio() + rate.ratio())?));
+        .misconception("rate-added", decimal(Dec::exact(given.ratio() + rate.ratio())?));
     Some(match wrong {
-        Some(w) if w.places() <= 4 => draft.mistake("converted-the-wrong-way", decimal(w)),
-        _ => draft.mistake("rate-left-out", decimal(given)),
+        Some(w) if w.places() <= 4 => draft.misconception("converted-the-wrong-way", decimal(w)),
+        _ => draft.misconception("rate-left-out", decimal(given)),
     })
 }

@@ -33,9 +33,9 @@ impl CellBounds {
 pub fn audit(table: &[Vec<u32>], withheld: &[Vec<bool>]) -> Vec<CellBounds> {
     let graph = CellGraph::new(table, withheld);
     let mut bounds = Vec::new();
-    for (row, counts) in table.iter().enumerate() {
-        for (column, count) in counts.iter().enumerate() {
-            if withheld[row][column] {
+    for (row, (counts, marks)) in table.iter().zip(withheld).enumerate() {
+        for (column, (count, withheld)) in counts.iter().zip(marks).enumerate() {
+            if *withheld {
                 let (fall, rise) = graph.room(row, column, *count, NO_LIMIT);
                 bounds.push(CellBounds {
                     row,

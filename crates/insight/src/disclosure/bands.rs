@@ -1,7 +1,8 @@
 //! A band in place of a share.
 //!
 //! Ranges by number of reporters in the manner of U.S. EDFacts public files
-//! (from memory). Nobody and everybody never show: both ends are open bands.
+//! (from memory). The bands at both ends are open, so that "nobody" and "everybody"
+//! never show.
 
 use super::SMALLEST_GROUP;
 

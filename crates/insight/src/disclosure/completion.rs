@@ -1,11 +1,11 @@
-//! Withholding further cells until no small one can be worked out.
+//! Withholds further cells until no small one can be worked out.
 //!
-//! Rectangles give a first answer. Then the fewest further cells are looked
-//! for: whatever set of cells leaves a small cell too narrow, at least one
-//! cell outside it must be withheld too; the smallest choice that meets all
-//! such demands found so far either protects everything, and is then proved
-//! fewest, or brings up a new demand (cutting planes in the manner of
-//! Fischetti & Salazar 2000; implicit hitting set; both from memory).
+//! Rectangles give a first answer. Then the fewest further cells are looked for. If
+//! withholding a set of cells leaves a small cell too narrow, at least one cell outside
+//! the set must be withheld too: that is a demand. The smallest choice that meets all
+//! demands so far either protects every cell, and is then proved fewest, or gives a new
+//! demand (cutting planes in the manner of Fischetti & Salazar 2000; implicit hitting
+//! set; both from memory).
 
 #[cfg(test)]
 use super::audit;
@@ -41,8 +41,8 @@ pub struct Completion {
     pub withheld: Mask,
     /// Further cells withheld.
     pub extra: usize,
-    /// Whether every small cell keeps its width. When not, even withholding
-    /// everything does not protect: show something coarser.
+    /// Whether every small cell keeps its width. If not, even a table without any count
+    /// gives them away; show something coarser.
     pub safe: bool,
     /// Whether no smaller number of further cells would do.
     pub proved_fewest: bool,
@@ -95,6 +95,18 @@ fn cells_of(mask: &[Vec<bool>]) -> Vec<(usize, usize)> {
     cells
 }
 
+fn is_set(mask: &[Vec<bool>], (i, j): (usize, usize)) -> bool {
+    mask.get(i)
+        .and_then(|row| row.get(j))
+        .is_some_and(|marked| *marked)
+}
+
+fn set(mask: &mut [Vec<bool>], (i, j): (usize, usize), marked: bool) {
+    if let Some(cell) = mask.get_mut(i).and_then(|row| row.get_mut(j)) {
+        *cell = marked;
+    }
+}
+
 struct Work<'a> {
     table: &'a [Vec<u32>],
     primary: Vec<(usize, usize)>,
@@ -103,9 +115,15 @@ struct Work<'a> {
 }
 
 impl Work<'_> {
-    fn is_narrow(&mut self, graph: &CellGraph, (i, j): (usize, usize)) -> bool {
+    /// The count of a cell of the table; 0 outside it.
+    fn count(&self, (i, j): (usize, usize)) -> u32 {
+        let row = self.table.get(i);
+        row.and_then(|row| row.get(j)).copied().unwrap_or(0)
+    }
+
+    fn is_narrow(&mut self, graph: &CellGraph, cell: (usize, usize)) -> bool {
         self.tests_left = self.tests_left.saturating_sub(1);
-        let (fall, rise) = graph.room(i, j, self.table[i][j], self.width);
+        let (fall, rise) = graph.room(cell.0, cell.1, self.count(cell), self.width);
         fall + rise < self.width
     }
 
@@ -125,8 +143,8 @@ impl Work<'_> {
         while let Some(cell) = self.narrow(&withheld) {
             match self.cheapest_rectangle(cell, &withheld) {
                 Some(corners) => {
-                    for (i, j) in corners {
-                        withheld[i][j] = true;
+                    for corner in corners {
+                        set(&mut withheld, corner, true);
                     }
                 }
                 // No rectangle adds a cell: fall back to everything, which is safe.
@@ -142,11 +160,12 @@ impl Work<'_> {
         withheld: &[Vec<bool>],
     ) -> Option<[(usize, usize); 3]> {
         let mut best: Option<(u64, [(usize, usize); 3])> = None;
-        let at = |(r, c): (usize, usize)| u64::from(self.table[r][c]);
+        let at = |cell| u64::from(self.count(cell));
+        let columns = self.table.get(i).map_or(0, Vec::len);
         for k in (0..self.table.len()).filter(|k| *k != i) {
-            for l in (0..self.table[i].len()).filter(|l| *l != j) {
+            for l in (0..columns).filter(|l| *l != j) {
                 let corners = [(i, l), (k, j), (k, l)];
-                let fresh = corners.iter().filter(|(r, c)| !withheld[*r][*c]);
+                let fresh = corners.iter().filter(|cell| !is_set(withheld, **cell));
                 let cost: u64 = fresh.clone().map(|cell| at(*cell) + 1).sum();
                 if fresh.count() == 0 {
                     continue;
@@ -164,13 +183,13 @@ impl Work<'_> {
     fn show_needless(&mut self, primary: &[Vec<bool>], mut withheld: Mask) -> Mask {
         let mut further: Vec<(usize, usize)> = cells_of(&withheld)
             .into_iter()
-            .filter(|(i, j)| !primary[*i][*j])
+            .filter(|cell| !is_set(primary, *cell))
             .collect();
-        further.sort_by_key(|(i, j)| std::cmp::Reverse(self.table[*i][*j]));
-        for (i, j) in further {
-            withheld[i][j] = false;
+        further.sort_by_key(|cell| std::cmp::Reverse(self.count(*cell)));
+        for cell in further {
+            set(&mut withheld, cell, false);
             if self.narrow(&withheld).is_some() {
-                withheld[i][j] = true;
+                set(&mut withheld, cell, true);
             }
         }
         withheld
@@ -207,8 +226,8 @@ impl Work<'_> {
                 return (best, true);
             }
             trial = primary.to_vec();
-            for (i, j) in choice {
-                trial[i][j] = true;
+            for cell in choice {
+                set(&mut trial, cell, true);
             }
             // Filled up to safety and thinned again, a choice is a candidate.
             let filled = self.by_rectangles_from(primary, trial.clone());
@@ -244,14 +263,14 @@ impl Work<'_> {
             }
             for largest_first in [true, false] {
                 let mut order = shown.clone();
-                order.sort_by_key(|(i, j)| (self.table[*i][*j], *i, *j));
+                order.sort_by_key(|cell| (self.count(*cell), *cell));
                 if largest_first {
                     order.reverse();
                 }
                 let mut grown = Vec::new();
                 let mut demand = Vec::new();
                 for (i, j) in order {
-                    graph.add(i, j, self.table[i][j]);
+                    graph.add(i, j, self.count((i, j)));
                     if self.is_narrow(&graph, cell) {
                         grown.push((i, j));
                     } else {
@@ -287,7 +306,7 @@ impl Work<'_> {
             for cell in demand {
                 let variable = *variables.entry(*cell).or_insert_with(|| {
                     // All small additions together stay below one cell.
-                    let count = f64::from(self.table[cell.0][cell.1]);
+                    let count = f64::from(self.count(*cell));
                     problem.add_binary_var(1.0 + 0.1 * count / total.max(1.0))
                 });
                 sum.add(variable, 1.0);

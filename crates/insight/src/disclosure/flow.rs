@@ -1,5 +1,6 @@
 //! Maximum flow on the small graph of a table's rows and columns.
 
+use crate::grid::Grid;
 use std::collections::VecDeque;
 
 /// A capacity no table reaches.
@@ -10,7 +11,8 @@ const UNLIMITED: u64 = u64::MAX / 4;
 pub(super) struct CellGraph {
     rows: usize,
     nodes: usize,
-    capacity: Vec<u64>,
+    /// From node (row) to node (column).
+    capacity: Grid<u64>,
     neighbours: Vec<Vec<usize>>,
 }
 
@@ -22,12 +24,12 @@ impl CellGraph {
         let mut graph = Self {
             rows,
             nodes,
-            capacity: vec![0; nodes * nodes],
+            capacity: Grid::filled(nodes, nodes, 0),
             neighbours: vec![Vec::new(); nodes],
         };
-        for (i, row) in table.iter().enumerate() {
-            for (j, count) in row.iter().enumerate() {
-                if withheld[i][j] {
+        for (i, (row, marks)) in table.iter().zip(withheld).enumerate() {
+            for (j, (count, withheld)) in row.iter().zip(marks).enumerate() {
+                if *withheld {
                     graph.add(i, j, *count);
                 }
             }
@@ -38,25 +40,30 @@ impl CellGraph {
     /// Adds a withheld cell.
     pub fn add(&mut self, row: usize, column: usize, count: u32) {
         let other = self.rows + column;
-        self.capacity[row * self.nodes + other] = UNLIMITED;
-        self.capacity[other * self.nodes + row] = u64::from(count);
-        if !self.neighbours[row].contains(&other) {
-            self.neighbours[row].push(other);
-            self.neighbours[other].push(row);
+        self.capacity[(row, other)] = UNLIMITED;
+        self.capacity[(other, row)] = u64::from(count);
+        for (node, neighbour) in [(row, other), (other, row)] {
+            if let Some(known) = self.neighbours.get_mut(node)
+                && !known.contains(&neighbour)
+            {
+                known.push(neighbour);
+            }
         }
     }
 
     /// Takes a withheld cell out again.
     pub fn remove(&mut self, row: usize, column: usize) {
         let other = self.rows + column;
-        self.capacity[row * self.nodes + other] = 0;
-        self.capacity[other * self.nodes + row] = 0;
-        self.neighbours[row].retain(|n| *n != other);
-        self.neighbours[other].retain(|n| *n != row);
+        self.capacity[(row, other)] = 0;
+        self.capacity[(other, row)] = 0;
+        for (node, neighbour) in [(row, other), (other, row)] {
+            if let Some(known) = self.neighbours.get_mut(node) {
+                known.retain(|n| *n != neighbour);
+            }
+        }
     }
 
-    /// How far a withheld cell of `count` can fall and rise, each looked for
-    /// up to `enough`.
+    /// How far a withheld cell of `count` can fall and rise, each computed up to `enough`.
     pub fn room(&self, row: usize, column: usize, count: u32, enough: u64) -> (u64, u64) {
         let other = self.rows + column;
         let fall = self.flow(row, other, (row, other), enough.min(u64::from(count)));
@@ -68,44 +75,60 @@ impl CellGraph {
     /// to `enough`; shortest augmenting paths (Edmonds & Karp 1972, from memory).
     fn flow(&self, source: usize, sink: usize, without: (usize, usize), enough: u64) -> u64 {
         let mut left = self.capacity.clone();
-        left[without.0 * self.nodes + without.1] = 0;
-        left[without.1 * self.nodes + without.0] = 0;
+        left[without] = 0;
+        left[(without.1, without.0)] = 0;
         let mut total = 0;
         while total < enough {
-            let mut before = vec![usize::MAX; self.nodes];
-            before[source] = source;
-            let mut queue = VecDeque::from([source]);
-            while let Some(node) = queue.pop_front() {
-                if node == sink {
-                    break;
-                }
-                for &next in &self.neighbours[node] {
-                    if before[next] == usize::MAX && left[node * self.nodes + next] > 0 {
-                        before[next] = node;
-                        queue.push_back(next);
-                    }
-                }
-            }
-            if before[sink] == usize::MAX {
+            let Some(path) = self.shortest_path(&left, source, sink) else {
                 break;
-            }
-            let mut push = enough - total;
-            let mut node = sink;
-            while node != source {
-                push = push.min(left[before[node] * self.nodes + node]);
-                node = before[node];
-            }
-            let mut node = sink;
-            while node != source {
-                left[before[node] * self.nodes + node] -= push;
-                left[node * self.nodes + before[node]] += push;
-                node = before[node];
+            };
+            let push = path
+                .iter()
+                .map(|arc| left[*arc])
+                .fold(enough - total, u64::min);
+            for (from, to) in path {
+                left[(from, to)] -= push;
+                left[(to, from)] += push;
             }
             total += push;
         }
         total
     }
+
+    /// The arcs, last first, of a shortest path on which something is `left`.
+    fn shortest_path(
+        &self,
+        left: &Grid<u64>,
+        source: usize,
+        sink: usize,
+    ) -> Option<Vec<(usize, usize)>> {
+        // The node before each node reached.
+        let mut before: Vec<Option<usize>> = vec![None; self.nodes];
+        *before.get_mut(source)? = Some(source);
+        let mut queue = VecDeque::from([source]);
+        while let Some(node) = queue.pop_front() {
+            if node == sink {
+                break;
+            }
+            for &next in self.neighbours.get(node)? {
+                if let Some(reached @ None) = before.get_mut(next)
+                    && left[(node, next)] > 0
+                {
+                    *reached = Some(node);
+                    queue.push_back(next);
+                }
+            }
+        }
+        let mut path = Vec::new();
+        let mut node = sink;
+        while node != source {
+            let previous = (*before.get(node)?)?;
+            path.push((previous, node));
+            node = previous;
+        }
+        Some(path)
+    }
 }
 
-/// Never reached by a flow: an augmenting path always lowers a cell.
+/// More than any flow reaches, because an augmenting path always lowers a cell.
 pub(super) const NO_LIMIT: u64 = UNLIMITED;

@@ -1,9 +1,9 @@
-//! How fine a table the school may see.
+//! How detailed a table the school may see.
 
 use super::completion::{CompletionLimits, complete};
 use super::{SMALLEST_GROUP, band, protection_width};
 
-/// Share of rows, in percent, that a step must be able to publish.
+/// Percentage of rows that a step must be able to publish.
 const ENOUGH_PERCENT: usize = 80;
 
 /// One concept's reports.
@@ -30,9 +30,8 @@ pub enum Step {
     ClassOnly,
 }
 
-/// The finest step that can publish at least four rows in five. A strand row
-/// stands for the mean of its concepts, rounded, so that its reporters are
-/// students and not reports.
+/// The finest step that can publish at least four rows in five. The row of a strand is
+/// the rounded mean of its concepts, so that its reporters are students and not reports.
 #[must_use]
 pub fn choose_step(rows: &[RowCounts], limits: &CompletionLimits) -> Step {
     let enough = |published: usize, of: usize| of > 0 && published * 100 >= ENOUGH_PERCENT * of;
@@ -75,7 +74,7 @@ pub fn choose_step(rows: &[RowCounts], limits: &CompletionLimits) -> Step {
     Step::ClassOnly
 }
 
-/// One row a strand: the mean of its concepts, rounded, by the reporters of the
+/// One row for each strand: the rounded mean of its concepts, with the reporters of the
 /// concept that has most.
 #[must_use]
 pub fn strand_rows(rows: &[RowCounts]) -> Vec<RowCounts> {

@@ -2,7 +2,7 @@
 
 use super::{Mask, Table};
 
-/// Cells below `smallest_group`; zeros too, since "nobody" tells as much.
+/// Cells below `smallest_group`, zeros included: "nobody" says as much as a small count.
 #[must_use]
 pub fn primary_cells(table: &[Vec<u32>], smallest_group: u32) -> Mask {
     table
@@ -22,9 +22,9 @@ pub struct Merged {
     pub columns: Vec<Vec<usize>>,
 }
 
-/// Puts every row, then every column, with a total below `smallest_group`
-/// together with the next one (the last with the one before), so that order
-/// along a scale is kept, until none is left or all are one.
+/// Joins every row with a total below `smallest_group` to the next one (the last to the
+/// one before), then every column, until none is left or all are one. The order along a
+/// scale is kept.
 #[must_use]
 pub fn merge_small(table: &[Vec<u32>], smallest_group: u32) -> Merged {
     let width = table.first().map_or(0, Vec::len);
@@ -62,7 +62,7 @@ fn merge_line(totals: &[u64], smallest_group: u32) -> Vec<Vec<usize>> {
             _ => groups.push((vec![place], *total)),
         }
     }
-    // A small rest at the end joins the group before it.
+    // A small group at the end joins the one before it.
     if groups.len() > 1
         && groups
             .last()
@@ -77,12 +77,18 @@ fn merge_line(totals: &[u64], smallest_group: u32) -> Vec<Vec<usize>> {
 
 fn sum_rows(table: &[Vec<u32>], rows: &[usize], width: usize) -> Vec<u32> {
     (0..width)
-        .map(|column| rows.iter().map(|row| table[*row][column]).sum())
+        .map(|column| {
+            let cells = rows.iter().filter_map(|row| table.get(*row)?.get(column));
+            cells.sum()
+        })
         .collect()
 }
 
 fn transpose(table: &[Vec<u32>], width: usize) -> Table {
     (0..width)
-        .map(|column| table.iter().map(|row| row[column]).collect())
+        .map(|column| {
+            let cells = table.iter().filter_map(|row| row.get(column));
+            cells.copied().collect()
+        })
         .collect()
 }

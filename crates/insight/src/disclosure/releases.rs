@@ -1,4 +1,5 @@
-//! Two tables of nearly the same class subtract.
+//! Refuses a second table of nearly the same class: the difference of both would give
+//! away single students.
 
 use std::collections::BTreeSet;
 use thiserror::Error;
@@ -16,16 +17,16 @@ pub enum ReleaseError {
         release: usize,
         /// Students in one class but not in the other.
         differing: usize,
-        /// Smallest difference taken, other than none.
+        /// Smallest difference allowed, other than none.
         least: usize,
     },
 }
 
-/// Checks a roster against the log of released rosters: each must be the
-/// same or differ by at least `smallest_group` students (come or gone).
+/// Checks a roster against the log of released rosters. It must equal each of them, or
+/// differ by at least `smallest_group` students (come or gone).
 ///
 /// # Errors
-/// [`ReleaseError::NearlyTheSameClass`] naming the first release in the way.
+/// [`ReleaseError::NearlyTheSameClass`] with the first release that forbids it.
 pub fn check_release<Student: Ord>(
     log: &[BTreeSet<Student>],
     roster: &BTreeSet<Student>,

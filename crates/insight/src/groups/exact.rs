@@ -1,14 +1,16 @@
 //! The mixed-integer model: improves the search's plan or proves its gap.
 //!
-//! Copies of a group on one concept in one slot are counted, not told apart,
-//! so no plan stands in the model twice. Every plan is a solution of the
+//! The model counts the groups of one concept in one slot and does not distinguish them,
+//! so it holds no plan twice. Every plan is a solution of the
 //! model, so its bound holds; a solution whose copies cannot be split (only
 //! when pairs to keep apart or joined students get in the way) is not used.
 
 use super::model::{GroupProblem, PlannedGroup, Units};
 use super::split::split;
 use super::state::State;
+use crate::grid::Grid;
 use microlp::{ComparisonOp, LinearExpr, OptimizationDirection, Problem, SolveOptions, Variable};
+use std::collections::BTreeMap;
 use std::time::Duration;
 
 /// Limits of the exact part.
@@ -16,10 +18,10 @@ use std::time::Duration;
 pub struct ExactLimits {
     /// Branch-and-bound nodes; the same on every device.
     pub nodes: u64,
-    /// The solver stops when no plan can be better by more than this share.
+    /// The solver stops if no plan can be better by more than this share.
     pub gap: f64,
-    /// Time the solver may take, for callers with a clock; with it the
-    /// result may differ between devices.
+    /// Time for the solver, for callers with a clock. With it, devices may differ in their
+    /// result.
     pub time: Option<Duration>,
     /// Placements (variables) above which the model is not tried.
     pub most_placements: usize,
@@ -41,17 +43,32 @@ impl Default for ExactLimits {
 pub struct Proven {
     /// The plan.
     pub groups: Vec<PlannedGroup>,
-    /// No plan is worth more.
+    /// The worth that no plan exceeds.
     pub bound: u64,
+}
+
+/// A unit that may learn a concept in a slot.
+struct Seat {
+    slot: usize,
+    unit: usize,
+    concept: usize,
+    /// Whether it does.
+    taken: Variable,
+}
+
+/// A concept that may run in a slot.
+struct Running {
+    slot: usize,
+    concept: usize,
+    /// In how many groups.
+    groups: Variable,
 }
 
 /// The variables of the model.
 struct Model {
     problem: Problem,
-    /// (slot, unit, concept, variable).
-    seats: Vec<(usize, usize, usize, Variable)>,
-    /// (slot, concept, number of groups).
-    running: Vec<(usize, usize, Variable)>,
+    seats: Vec<Seat>,
+    running: Vec<Running>,
     /// Per student, whether placed.
     covered: Vec<Option<Variable>>,
 }
@@ -77,7 +94,7 @@ pub(super) fn improve(
     options.mip_gap = limits.gap;
     options.time_limit = limits.time;
     options.warm_start = Some(start(problem, units, &model, &proven.groups));
-    // A numerical failure of the solver leaves the search's plan standing.
+    // A numerical failure of the solver leaves the search's plan as it is.
     let Ok(outcome) = model.problem.solve_with(options) else {
         return proven;
     };
@@ -88,8 +105,8 @@ pub(super) fn improve(
         let chosen: Vec<(usize, usize, usize)> = model
             .seats
             .iter()
-            .filter(|(.., v)| solution.var_value(*v) > 0.5)
-            .map(|&(slot, unit, concept, _)| (slot, unit, concept))
+            .filter(|seat| solution.var_value(seat.taken) > 0.5)
+            .map(|seat| (seat.slot, seat.unit, seat.concept))
             .collect();
         if let Some(groups) = split(problem, units, &chosen)
             && problem.violations(&groups).is_empty()
@@ -128,19 +145,17 @@ pub(super) fn bound_only(
     let mut reachable = 0u64;
     for student in 0..problem.students() {
         let slots = units
-            .slots
-            .iter()
+            .slots()
             .filter(|slot| slot.iter().any(|u| u.members.contains(&student)))
             .count();
         let mut own: Vec<u64> = (0..problem.concepts)
             .filter(|c| {
                 units
-                    .slots
-                    .iter()
+                    .slots()
                     .flatten()
-                    .any(|u| u.weight[*c] > 0 && u.members.contains(&student))
+                    .any(|u| u.worth(*c) > 0 && u.members.contains(&student))
             })
-            .map(|c| u64::from(problem.weights[student][c]))
+            .filter_map(|c| problem.weight(student, c).map(u64::from))
             .collect();
         own.sort_unstable_by(|a, b| b.cmp(a));
         own.truncate(slots);
@@ -164,43 +179,56 @@ fn build(group: &GroupProblem, units: &Units) -> Model {
     let mut seats = Vec::new();
     let mut running = Vec::new();
     let most = i32::try_from(group.copies.min(group.groups_per_slot)).unwrap_or(i32::MAX);
-    let mut of_student: Vec<LinearExpr> = vec![LinearExpr::empty(); group.students()];
-    let mut reached = vec![false; group.students()];
-    let mut lessons: Vec<(LinearExpr, usize)> =
-        vec![(LinearExpr::empty(), 0); group.students() * group.concepts];
+    let mut of_student: Vec<Option<LinearExpr>> = vec![None; group.students()];
+    let mut lessons: Grid<(LinearExpr, usize)> =
+        Grid::filled(group.students(), group.concepts, (LinearExpr::empty(), 0));
 
-    for (slot, members) in units.slots.iter().enumerate() {
+    for (slot, members) in units.slots().enumerate() {
         let mut at_once: Vec<LinearExpr> = vec![LinearExpr::empty(); members.len()];
         let mut groups_now = LinearExpr::empty();
         for concept in 0..group.concepts {
-            let able: Vec<usize> = (0..members.len())
-                .filter(|u| members[*u].weight[concept] > 0)
-                .collect();
-            let students: usize = able.iter().map(|u| members[*u].members.len()).sum();
+            let able = || {
+                members
+                    .iter()
+                    .enumerate()
+                    .filter(|(_, unit)| unit.worth(concept) > 0)
+            };
+            let students: usize = able().map(|(_, unit)| unit.members.len()).sum();
             if students < group.size_min {
                 continue;
             }
             let y = problem.add_integer_var(0.0, (0, most));
-            running.push((slot, concept, y));
+            running.push(Running {
+                slot,
+                concept,
+                groups: y,
+            });
             groups_now.add(y, 1.0);
             let mut least = LinearExpr::empty();
             let mut at_most = LinearExpr::empty();
             least.add(y, -size(group.size_min));
             at_most.add(y, -size(group.size_max));
-            let mut seat_of = vec![None; members.len()];
-            for unit in able {
-                let data = &members[unit];
-                let x = problem.add_binary_var(worth(data.weight[concept]));
-                seats.push((slot, unit, concept, x));
-                seat_of[unit] = Some(x);
-                least.add(x, size(data.members.len()));
-                at_most.add(x, size(data.members.len()));
-                at_once[unit].add(x, 1.0);
+            let mut seat_of = BTreeMap::new();
+            for (number, unit) in able() {
+                let x = problem.add_binary_var(worth(unit.worth(concept)));
+                seats.push(Seat {
+                    slot,
+                    unit: number,
+                    concept,
+                    taken: x,
+                });
+                seat_of.insert(number, x);
+                least.add(x, size(unit.members.len()));
+                at_most.add(x, size(unit.members.len()));
+                if let Some(at_once) = at_once.get_mut(number) {
+                    at_once.add(x, 1.0);
+                }
                 problem.add_constraint([(x, 1.0), (y, -1.0)], ComparisonOp::Le, 0.0);
-                for &student in &data.members {
-                    of_student[student].add(x, 1.0);
-                    reached[student] = true;
-                    let lesson = &mut lessons[student * group.concepts + concept];
+                for &student in &unit.members {
+                    if let Some(expression) = of_student.get_mut(student) {
+                        expression.get_or_insert_with(LinearExpr::empty).add(x, 1.0);
+                    }
+                    let lesson = &mut lessons[(student, concept)];
                     lesson.0.add(x, 1.0);
                     lesson.1 += 1;
                 }
@@ -209,7 +237,7 @@ fn build(group: &GroupProblem, units: &Units) -> Model {
             problem.add_constraint(at_most, ComparisonOp::Le, 0.0);
             for (a, data) in members.iter().enumerate() {
                 for &b in data.apart.iter().filter(|b| **b > a) {
-                    if let (Some(x), Some(other)) = (seat_of[a], seat_of[b]) {
+                    if let (Some(&x), Some(&other)) = (seat_of.get(&a), seat_of.get(&b)) {
                         problem.add_constraint(
                             [(x, 1.0), (other, 1.0), (y, -1.0)],
                             ComparisonOp::Le,
@@ -224,21 +252,19 @@ fn build(group: &GroupProblem, units: &Units) -> Model {
         }
         problem.add_constraint(groups_now, ComparisonOp::Le, size(group.groups_per_slot));
     }
-    for (expression, slots) in lessons {
+    for (expression, slots) in lessons.into_cells() {
         if slots > 1 {
             problem.add_constraint(expression, ComparisonOp::Le, 1.0);
         }
     }
     let covered = of_student
         .into_iter()
-        .zip(reached)
-        .map(|(mut expression, reached)| {
-            reached.then(|| {
-                let z = problem.add_var(f64::from(group.coverage), (0.0, 1.0));
-                expression.add(z, -1.0);
-                problem.add_constraint(expression, ComparisonOp::Ge, 0.0);
-                z
-            })
+        .map(|expression| {
+            let mut expression = expression?;
+            let z = problem.add_var(f64::from(group.coverage), (0.0, 1.0));
+            expression.add(z, -1.0);
+            problem.add_constraint(expression, ComparisonOp::Ge, 0.0);
+            Some(z)
         })
         .collect();
     Model {
@@ -256,19 +282,22 @@ fn start(
     plan: &[PlannedGroup],
 ) -> Vec<(Variable, f64)> {
     let mut hint = Vec::new();
-    for &(slot, unit, concept, x) in &model.seats {
-        let student = units.slots[slot][unit].members[0];
-        let seated = plan
-            .iter()
-            .any(|g| g.slot == slot && g.concept == concept && g.members.contains(&student));
-        hint.push((x, f64::from(u8::from(seated))));
+    for seat in &model.seats {
+        // Whoever sits with one student of a unit sits with all.
+        let student = units.unit(seat.slot, seat.unit).members.first();
+        let seated = plan.iter().any(|g| {
+            g.slot == seat.slot
+                && g.concept == seat.concept
+                && student.is_some_and(|student| g.members.contains(student))
+        });
+        hint.push((seat.taken, f64::from(u8::from(seated))));
     }
-    for &(slot, concept, y) in &model.running {
+    for running in &model.running {
         let number = plan
             .iter()
-            .filter(|g| g.slot == slot && g.concept == concept)
+            .filter(|g| g.slot == running.slot && g.concept == running.concept)
             .count();
-        hint.push((y, size(number)));
+        hint.push((running.groups, size(number)));
     }
     for (student, z) in model.covered.iter().enumerate().take(group.students()) {
         if let Some(z) = z {

@@ -1,7 +1,7 @@
 //! Tutoring groups: who sits together on which concept in which slot.
 //!
-//! A search always finds a valid plan; a mixed-integer model then improves
-//! it or proves how far from the best it can be. Model, limits and sources:
+//! A search always finds a valid plan. A mixed-integer model then improves it, or proves
+//! how far from the best plan it is at most. Model, limits and sources:
 //! `docs/insight.md`, "Groups".
 
 mod exact;
@@ -27,7 +27,7 @@ pub struct Limits {
     pub exact: Option<ExactLimits>,
 }
 
-/// A plan and how good it is known to be.
+/// A plan with a proved bound on better plans.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GroupPlan {
     /// The groups, by slot, then concept, then members.
@@ -35,7 +35,7 @@ pub struct GroupPlan {
     /// Sum of weights plus coverage.
     pub value: u64,
     /// The best plan is worth at most `value / (1 − proven_gap)`; 0 means
-    /// proved best. From 0 to 1.
+    /// that no plan is better. From 0 to 1.
     pub proven_gap: f64,
 }
 
@@ -56,9 +56,6 @@ pub fn plan_groups(
 }
 
 /// The search alone: quick, always valid, with a rough gap.
-///
-/// # Errors
-/// As [`plan_groups`].
 pub fn search_groups(
     problem: &GroupProblem,
     limits: &SearchLimits,
@@ -71,9 +68,6 @@ pub fn search_groups(
 
 /// Improves a valid plan or proves how good it is. A plan that breaks a rule
 /// is replaced by an empty one before the start.
-///
-/// # Errors
-/// As [`plan_groups`].
 pub fn prove_groups(
     problem: &GroupProblem,
     plan: GroupPlan,

@@ -1,6 +1,6 @@
 //! The problem of grouping, what makes a plan valid, and what it is worth.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
 
 /// Who needs what, and the rules of the room.
@@ -22,11 +22,11 @@ pub struct GroupProblem {
     pub copies: usize,
     /// (concept, concept that builds on it).
     pub prerequisites: Vec<(usize, usize)>,
-    /// Students who may not sit in one group.
+    /// Pairs of students who must not be in one group.
     pub apart: Vec<(usize, usize)>,
-    /// Students who, when both are there, sit together or not at all.
+    /// Pairs of students who, if both are present, are in one group or in none.
     pub join: Vec<(usize, usize)>,
-    /// (student, slot) not there.
+    /// (student, slot) pairs of absences.
     pub absent: Vec<(usize, usize)>,
     /// Extra worth of each student placed at least once.
     pub coverage: u32,
@@ -56,7 +56,7 @@ pub enum GroupProblemError {
         /// How many there are.
         count: usize,
     },
-    /// A student's weights are not one a concept.
+    /// A student has not exactly one weight for each concept.
     #[error("student {student} has {found} weights for {concepts} concepts")]
     WeightCount {
         /// Student, from 0.
@@ -150,6 +150,11 @@ impl GroupProblem {
         self.weights.len()
     }
 
+    /// The worth of placing a student on a concept; `None` outside the class.
+    pub(super) fn weight(&self, student: usize, concept: usize) -> Option<u32> {
+        self.weights.get(student)?.get(concept).copied()
+    }
+
     /// Whether the student is there in the slot.
     #[must_use]
     pub fn present(&self, student: usize, slot: usize) -> bool {
@@ -157,9 +162,6 @@ impl GroupProblem {
     }
 
     /// Checks that every number points inside and sizes make sense.
-    ///
-    /// # Errors
-    /// [`GroupProblemError`].
     pub fn check(&self) -> Result<(), GroupProblemError> {
         let inside = |what, found, count| {
             if found < count {
@@ -205,25 +207,20 @@ impl GroupProblem {
         Ok(())
     }
 
-    /// What a plan is worth; places outside the class count nothing.
+    /// What a plan is worth. Placements outside the class count nothing.
     #[must_use]
     pub fn value(&self, groups: &[PlannedGroup]) -> u64 {
-        let mut placed = vec![false; self.students()];
+        let mut placed = BTreeSet::new();
         let mut value = 0;
         for group in groups {
             for student in &group.members {
-                if let Some(weight) = self
-                    .weights
-                    .get(*student)
-                    .and_then(|own| own.get(group.concept))
-                {
-                    value += u64::from(*weight);
-                    placed[*student] = true;
+                if let Some(weight) = self.weight(*student, group.concept) {
+                    value += u64::from(weight);
+                    placed.insert(*student);
                 }
             }
         }
-        let covered = placed.into_iter().filter(|p| *p).count();
-        value + u64::from(self.coverage) * covered as u64
+        value + u64::from(self.coverage) * placed.len() as u64
     }
 
     /// Everything that is wrong with a plan; empty for a valid one.
@@ -248,7 +245,7 @@ impl GroupProblem {
             *running.entry(group.slot).or_default() += 1;
             *copies.entry((group.slot, group.concept)).or_default() += 1;
             for &student in &group.members {
-                if self.weights[student][group.concept] == 0 {
+                if self.weight(student, group.concept) == Some(0) {
                     wrong.push(Violation::NotNeeded {
                         student,
                         concept: group.concept,
@@ -303,13 +300,13 @@ impl GroupProblem {
     }
 }
 
-/// Students who move as one in a slot.
+/// Students who are placed together in a slot.
 #[derive(Debug, Clone)]
 pub(super) struct Unit {
     /// Students, ascending.
     pub members: Vec<usize>,
     /// Worth on each concept without coverage; 0 forbids it.
-    pub weight: Vec<i64>,
+    weight: Vec<i64>,
     /// Units of the same slot that may not share a group with this one.
     pub apart: Vec<usize>,
 }
@@ -317,35 +314,62 @@ pub(super) struct Unit {
 /// Per slot, the units that can be placed at all.
 #[derive(Debug, Clone)]
 pub(super) struct Units {
-    pub slots: Vec<Vec<Unit>>,
+    slots: Vec<Vec<Unit>>,
+}
+
+impl Unit {
+    /// The worth on a concept without coverage; 0 forbids it.
+    pub fn worth(&self, concept: usize) -> i64 {
+        self.weight.get(concept).copied().unwrap_or(0)
+    }
 }
 
 impl Units {
-    /// Joins present students into units and drops the ones no group can take.
+    /// The units of a slot; none in a slot that does not exist.
+    pub fn in_slot(&self, slot: usize) -> &[Unit] {
+        self.slots.get(slot).map_or(&[], Vec::as_slice)
+    }
+
+    /// The units of every slot, slot by slot.
+    pub fn slots(&self) -> impl Iterator<Item = &[Unit]> {
+        self.slots.iter().map(Vec::as_slice)
+    }
+
+    /// A unit by its number in a slot.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "numbers of units are counted from `in_slot` of the same slot"
+    )]
+    pub fn unit(&self, slot: usize, number: usize) -> &Unit {
+        &self.slots[slot][number]
+    }
+
+    /// Joins present students into units, and drops units that no group can take.
     pub fn of(problem: &GroupProblem) -> Self {
         let slots = (0..problem.slots)
-            .map(|s| Self::in_slot(problem, s))
+            .map(|slot| Self::join(problem, slot))
             .collect();
         Self { slots }
     }
 
-    fn in_slot(problem: &GroupProblem, slot: usize) -> Vec<Unit> {
-        let n = problem.students();
-        let present: Vec<bool> = (0..n).map(|i| problem.present(i, slot)).collect();
-        let mut name: Vec<usize> = (0..n).collect();
-        for &(a, b) in &problem.join {
-            if present[a] && present[b] && name[a] != name[b] {
-                let (keep, drop) = (name[a].min(name[b]), name[a].max(name[b]));
-                for label in &mut name {
-                    if *label == drop {
-                        *label = keep;
+    fn join(problem: &GroupProblem, slot: usize) -> Vec<Unit> {
+        // Students joined to one another have the same name: the least of them.
+        let mut name: BTreeMap<usize, usize> = (0..problem.students())
+            .filter(|student| problem.present(*student, slot))
+            .map(|student| (student, student))
+            .collect();
+        for (a, b) in &problem.join {
+            if let (Some(&a), Some(&b)) = (name.get(a), name.get(b)) {
+                for label in name.values_mut() {
+                    if *label == a || *label == b {
+                        *label = a.min(b);
                     }
                 }
             }
         }
         let mut members: BTreeMap<usize, Vec<usize>> = BTreeMap::new();
-        for student in (0..n).filter(|i| present[*i]) {
-            members.entry(name[student]).or_default().push(student);
+        for (student, name) in name {
+            members.entry(name).or_default().push(student);
         }
         let mut units: Vec<Unit> = members
             .into_values()
@@ -359,15 +383,12 @@ impl Units {
             .map(|members| {
                 let weight = (0..problem.concepts)
                     .map(|c| {
-                        let all: Vec<i64> = members
-                            .iter()
-                            .map(|i| i64::from(problem.weights[*i][c]))
-                            .collect();
-                        if all.contains(&0) {
-                            0
-                        } else {
-                            all.iter().sum()
-                        }
+                        // One student who may not be placed forbids it for all.
+                        let weights = members.iter().map(|student| {
+                            let weight = problem.weight(*student, c).filter(|weight| *weight > 0);
+                            weight.map(i64::from)
+                        });
+                        weights.sum::<Option<i64>>().unwrap_or(0)
                     })
                     .collect();
                 Unit {
@@ -382,8 +403,11 @@ impl Units {
             |units: &[Unit], i: &usize| units.iter().position(|u| u.members.contains(i));
         for (a, b) in &problem.apart {
             if let (Some(a), Some(b)) = (of_student(&units, a), of_student(&units, b)) {
-                units[a].apart.push(b);
-                units[b].apart.push(a);
+                for (unit, other) in [(a, b), (b, a)] {
+                    if let Some(unit) = units.get_mut(unit) {
+                        unit.apart.push(other);
+                    }
+                }
             }
         }
         units

@@ -19,7 +19,9 @@ pub(super) fn prerequisites_first(
     while best.0 > 0 && next_order(&mut order) {
         let mut moved = groups.clone();
         for group in &mut moved {
-            group.slot = order[group.slot];
+            if let Some(slot) = order.get(group.slot) {
+                group.slot = *slot;
+            }
         }
         let early = too_early(problem, &moved);
         if early < best.0 && problem.violations(&moved).is_empty() {
@@ -51,17 +53,25 @@ fn too_early(problem: &GroupProblem, groups: &[PlannedGroup]) -> usize {
 
 /// The next permutation in lexicographic order; false after the last.
 fn next_order(order: &mut [usize]) -> bool {
-    let Some(pivot) = (1..order.len()).rev().find(|i| order[i - 1] < order[*i]) else {
+    // The longest falling end, and the entry before it.
+    let mut end = order.len();
+    let falling = loop {
+        match order.get(..end) {
+            Some([.., before, first]) if before < first => break end - 1,
+            Some([_, _, ..]) => end -= 1,
+            _ => return false,
+        }
+    };
+    let Some((before, rest)) = order.split_at_mut_checked(falling) else {
         return false;
     };
-    let Some(swap) = (pivot..order.len())
-        .rev()
-        .find(|i| order[*i] > order[pivot - 1])
-    else {
+    let Some(pivot) = before.last_mut() else {
         return false;
     };
-    order.swap(pivot - 1, swap);
-    order[pivot..].reverse();
+    if let Some(larger) = rest.iter_mut().rev().find(|entry| **entry > *pivot) {
+        std::mem::swap(pivot, larger);
+    }
+    rest.reverse();
     true
 }
 

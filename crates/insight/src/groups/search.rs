@@ -1,5 +1,5 @@
-//! Ruin and recreate: break a part of the plan, rebuild it with some noise,
-//! polish, and keep it when it is not much worse than before (Schrimpf et al.
+//! Ruin and recreate: breaks a part of the plan, rebuilds it with some noise, polishes
+//! it, and keeps it if it is not much worse than before (Schrimpf et al.
 //! 2000; Ropke & Pisinger 2006; threshold of Dueck & Scheuer 1990; all from
 //! memory). Same seed, same plan, on every device.
 
@@ -26,7 +26,7 @@ impl Default for SearchLimits {
     }
 }
 
-/// A plan may be this share worse than the one before it, at the start.
+/// At the start, a plan may be worse than the one before it by this share.
 const FIRST_TOLERANCE: f64 = 0.01;
 /// Largest noise on the worth of a placement while rebuilding.
 const MOST_NOISE: f64 = 0.6;
@@ -70,7 +70,9 @@ fn ruin(state: &mut State, problem: &GroupProblem, rng: &mut ChaCha8Rng) {
                 if open.is_empty() {
                     return;
                 }
-                state.close(open[rng.random_range(0..open.len())]);
+                if let Some(group) = open.get(rng.random_range(0..open.len())) {
+                    state.close(*group);
+                }
             }
         }
         5 if problem.slots > 1 => {

@@ -1,13 +1,13 @@
 //! Splitting the students of one concept in one slot into its groups.
 
-use super::model::{GroupProblem, PlannedGroup, Units};
+use super::model::{GroupProblem, PlannedGroup, Unit, Units};
 use std::collections::BTreeMap;
 
 /// Steps after which a split is given up.
 const MOST_STEPS: usize = 100_000;
 
-/// Turns chosen (slot, unit, concept) seats into groups of the right size;
-/// `None` when some concept's students cannot be split.
+/// Turns chosen seats (slot, unit, concept) into groups of the right size; `None` if the
+/// students of a concept cannot be split.
 pub(super) fn split(
     problem: &GroupProblem,
     units: &Units,
@@ -19,20 +19,21 @@ pub(super) fn split(
     }
     let mut groups = Vec::new();
     for ((slot, concept), mut lesson) in by_lesson {
-        let students = |u: &usize| units.slots[slot][*u].members.len();
+        let unit = |u: &usize| units.unit(slot, *u);
+        let students = |u: &usize| unit(u).members.len();
         let total: usize = lesson.iter().map(students).sum();
-        lesson.sort_by_key(|u| std::cmp::Reverse((units.slots[slot][*u].apart.len(), students(u))));
+        lesson.sort_by_key(|u| std::cmp::Reverse((unit(u).apart.len(), students(u))));
         let fewest = total.div_ceil(problem.size_max).max(1);
         let most = problem.copies.min(total / problem.size_min);
         let parts = (fewest..=most).find_map(|copies| {
             let mut parts: Vec<Vec<usize>> = vec![Vec::new(); copies];
             let mut steps = 0;
-            place(problem, units, slot, &lesson, 0, &mut parts, &mut steps).then_some(parts)
+            place(problem, &unit, &lesson, &mut parts, &mut steps).then_some(parts)
         })?;
         for part in parts {
             let mut members: Vec<usize> = part
                 .iter()
-                .flat_map(|u| units.slots[slot][*u].members.iter().copied())
+                .flat_map(|u| unit(u).members.iter().copied())
                 .collect();
             members.sort_unstable();
             groups.push(PlannedGroup {
@@ -45,38 +46,42 @@ pub(super) fn split(
     Some(groups)
 }
 
-fn place(
+/// Puts the rest of a lesson's units into parts; false when no way was found.
+fn place<'a>(
     problem: &GroupProblem,
-    units: &Units,
-    slot: usize,
+    unit: &impl Fn(&usize) -> &'a Unit,
     lesson: &[usize],
-    next: usize,
-    parts: &mut Vec<Vec<usize>>,
+    parts: &mut [Vec<usize>],
     steps: &mut usize,
 ) -> bool {
     *steps += 1;
     if *steps > MOST_STEPS {
         return false;
     }
-    let all = &units.slots[slot];
-    let size = |part: &[usize]| part.iter().map(|u| all[*u].members.len()).sum::<usize>();
-    let Some(&unit) = lesson.get(next) else {
+    let size = |part: &[usize]| part.iter().map(|u| unit(u).members.len()).sum::<usize>();
+    let Some((next, rest)) = lesson.split_first() else {
         return parts.iter().all(|p| size(p) >= problem.size_min);
     };
+    let next_unit = unit(next);
     // Smallest part first keeps the sizes even.
-    let mut order: Vec<usize> = (0..parts.len()).collect();
-    order.sort_by_key(|p| size(&parts[*p]));
-    for number in order {
-        if size(&parts[number]) + all[unit].members.len() > problem.size_max
-            || all[unit].apart.iter().any(|o| parts[number].contains(o))
+    let mut order: Vec<(usize, usize)> = parts.iter().map(|part| size(part)).enumerate().collect();
+    order.sort_by_key(|(_, size)| *size);
+    for (number, size) in order {
+        let Some(part) = parts.get_mut(number) else {
+            continue;
+        };
+        if size + next_unit.members.len() > problem.size_max
+            || next_unit.apart.iter().any(|other| part.contains(other))
         {
             continue;
         }
-        parts[number].push(unit);
-        if place(problem, units, slot, lesson, next + 1, parts, steps) {
+        part.push(*next);
+        if place(problem, unit, rest, parts, steps) {
             return true;
         }
-        parts[number].pop();
+        if let Some(part) = parts.get_mut(number) {
+            part.pop();
+        }
     }
     false
 }

@@ -1,6 +1,7 @@
 //! A plan under construction, with fast moves and their worth.
 
 use super::model::{GroupProblem, PlannedGroup, Unit, Units};
+use crate::grid::Grid;
 use rand::Rng;
 
 /// No group.
@@ -22,14 +23,14 @@ struct Group {
 pub(super) struct State<'a> {
     problem: &'a GroupProblem,
     units: &'a Units,
-    /// `slots × groups_per_slot` places, those of slot s at s·G onwards.
+    /// `slots × groups_per_slot` places; those of slot s begin at s·G.
     groups: Vec<Group>,
     /// Per slot and unit, its group or [`NONE`].
-    seat: Vec<Vec<usize>>,
+    seat: Grid<usize>,
     /// Per student and concept, whether already taught.
-    taught: Vec<bool>,
+    taught: Grid<bool>,
     /// Per student, number of groups.
-    placed: Vec<usize>,
+    placed: Grid<usize>,
     /// Worth so far.
     pub value: i64,
 }
@@ -49,9 +50,13 @@ impl<'a> State<'a> {
             problem,
             units,
             groups,
-            seat: units.slots.iter().map(|u| vec![NONE; u.len()]).collect(),
-            taught: vec![false; problem.students() * problem.concepts],
-            placed: vec![0; problem.students()],
+            seat: Grid::filled(
+                problem.slots,
+                units.slots().map(<[Unit]>::len).max().unwrap_or(0),
+                NONE,
+            ),
+            taught: Grid::filled(problem.students(), problem.concepts, false),
+            placed: Grid::filled(problem.students(), 1, 0),
             value: 0,
         }
     }
@@ -69,9 +74,10 @@ impl<'a> State<'a> {
             let Some(place) = state.free_place(group.slot) else {
                 continue;
             };
-            state.groups[place].concept = group.concept;
-            for (number, unit) in units.slots[group.slot].iter().enumerate() {
-                if group.members.contains(&unit.members[0]) {
+            state.group_mut(place).concept = group.concept;
+            for (number, unit) in units.in_slot(group.slot).iter().enumerate() {
+                let first = unit.members.first();
+                if first.is_some_and(|student| group.members.contains(student)) {
                     state.put_in(place, number);
                 }
             }
@@ -79,12 +85,12 @@ impl<'a> State<'a> {
         state
     }
 
-    /// The plan as it stands.
+    /// The plan so far.
     pub fn plan(&self) -> Vec<PlannedGroup> {
         self.open_groups()
             .into_iter()
             .map(|place| {
-                let group = &self.groups[place];
+                let group = self.group(place);
                 let mut members: Vec<usize> = group
                     .units
                     .iter()
@@ -103,50 +109,65 @@ impl<'a> State<'a> {
     /// Places of running groups.
     pub fn open_groups(&self) -> Vec<usize> {
         (0..self.groups.len())
-            .filter(|g| self.groups[*g].size > 0)
+            .filter(|g| self.group(*g).size > 0)
             .collect()
     }
 
     /// The slot of a group.
     pub fn slot_of(&self, group: usize) -> usize {
-        self.groups[group].slot
+        self.group(group).slot
     }
 
     /// Units in a group.
     pub fn size_in_units(&self, group: usize) -> usize {
-        self.groups[group].units.len()
+        self.group(group).units.len()
     }
 
-    /// Sends everyone of a group back.
+    /// Takes everyone out of a group.
     pub fn close(&mut self, group: usize) {
-        while !self.groups[group].units.is_empty() {
-            self.take_out(group, self.groups[group].units.len() - 1);
+        while !self.group(group).units.is_empty() {
+            self.take_out(group, self.group(group).units.len() - 1);
         }
     }
 
     /// Closes groups with too few students.
     pub fn close_undersized(&mut self) {
         for group in 0..self.groups.len() {
-            let size = self.groups[group].size;
+            let size = self.group(group).size;
             if size > 0 && size < self.problem.size_min {
                 self.close(group);
             }
         }
     }
 
+    /// A group by its place.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "places come from `places`, `open_groups` and `free_place`, which end with the groups"
+    )]
+    fn group(&self, place: usize) -> &Group {
+        &self.groups[place]
+    }
+
+    #[expect(clippy::indexing_slicing, reason = "as in `group`")]
+    fn group_mut(&mut self, place: usize) -> &mut Group {
+        &mut self.groups[place]
+    }
+
     /// Takes out the unit at `place` of a group; returns its number.
     pub fn take_out(&mut self, group: usize, place: usize) -> usize {
-        let unit = self.groups[group].units.swap_remove(place);
-        let (slot, concept) = (self.groups[group].slot, self.groups[group].concept);
-        let units = self.units;
-        let data = &units.slots[slot][unit];
-        self.groups[group].size -= data.members.len();
-        self.seat[slot][unit] = NONE;
-        self.value -= data.weight[concept];
+        let from = self.group_mut(group);
+        let (slot, concept) = (from.slot, from.concept);
+        let unit = from.units.swap_remove(place);
+        let data = self.unit(slot, unit);
+        self.group_mut(group).size -= data.members.len();
+        self.seat[(slot, unit)] = NONE;
+        self.value -= data.worth(concept);
         for &student in &data.members {
-            self.taught[student * self.problem.concepts + concept] = false;
-            self.placed[student] -= 1;
-            if self.placed[student] == 0 {
+            self.taught[(student, concept)] = false;
+            let placed = &mut self.placed[(student, 0)];
+            *placed -= 1;
+            if *placed == 0 {
                 self.value -= i64::from(self.problem.coverage);
             }
         }
@@ -154,68 +175,81 @@ impl<'a> State<'a> {
     }
 
     fn put_in(&mut self, group: usize, unit: usize) {
-        let (slot, concept) = (self.groups[group].slot, self.groups[group].concept);
-        let units = self.units;
-        let data = &units.slots[slot][unit];
-        self.groups[group].units.push(unit);
-        self.groups[group].size += data.members.len();
-        self.seat[slot][unit] = group;
-        self.value += data.weight[concept];
+        let to = self.group(group);
+        let (slot, concept) = (to.slot, to.concept);
+        let data = self.unit(slot, unit);
+        let to = self.group_mut(group);
+        to.units.push(unit);
+        to.size += data.members.len();
+        self.seat[(slot, unit)] = group;
+        self.value += data.worth(concept);
         for &student in &data.members {
-            self.taught[student * self.problem.concepts + concept] = true;
-            if self.placed[student] == 0 {
+            self.taught[(student, concept)] = true;
+            let placed = &mut self.placed[(student, 0)];
+            if *placed == 0 {
                 self.value += i64::from(self.problem.coverage);
             }
-            self.placed[student] += 1;
+            *placed += 1;
         }
     }
 
     fn unit(&self, slot: usize, unit: usize) -> &'a Unit {
-        &self.units.slots[slot][unit]
+        self.units.unit(slot, unit)
     }
 
-    /// Worth of placing a free unit on a concept; `None` when it may not.
+    fn is_free(&self, slot: usize, unit: usize) -> bool {
+        self.seat[(slot, unit)] == NONE
+    }
+
+    /// Exchanges the unit put in last with the one at `place`, so that a walk over the
+    /// places goes on with units that it has not seen.
+    fn last_to(&mut self, group: usize, place: usize) {
+        let units = &mut self.group_mut(group).units;
+        if let Some(last) = units.len().checked_sub(1) {
+            units.swap(place, last);
+        }
+    }
+
+    /// Worth of placing a free unit on a concept; `None` if that is not allowed.
     fn gain(&self, slot: usize, unit: usize, concept: usize) -> Option<i64> {
         let data = self.unit(slot, unit);
-        let mut gain = data.weight[concept];
+        let mut gain = data.worth(concept);
         if gain == 0 {
             return None;
         }
         for &student in &data.members {
-            if self.taught[student * self.problem.concepts + concept] {
+            if self.taught[(student, concept)] {
                 return None;
             }
-            if self.placed[student] == 0 {
+            if self.placed[(student, 0)] == 0 {
                 gain += i64::from(self.problem.coverage);
             }
         }
         Some(gain)
     }
 
-    /// Whether nobody of the group has to stay apart from the unit.
+    /// Whether the group has nobody who must be apart from the unit.
     fn agrees(&self, group: usize, unit: usize) -> bool {
-        let slot = self.groups[group].slot;
+        let slot = self.group(group).slot;
         self.unit(slot, unit)
             .apart
             .iter()
-            .all(|other| self.seat[slot][*other] != group)
+            .all(|other| self.seat[(slot, *other)] != group)
     }
 
     fn free_place(&self, slot: usize) -> Option<usize> {
-        let width = Self::width(self.problem);
-        (slot * width..(slot + 1) * width).find(|g| self.groups[*g].size == 0)
+        self.places(slot).find(|place| self.group(*place).size == 0)
     }
 
     fn copies(&self, slot: usize, concept: usize) -> usize {
-        let width = Self::width(self.problem);
-        self.groups[slot * width..(slot + 1) * width]
-            .iter()
-            .filter(|g| g.size > 0 && g.concept == concept)
+        self.places(slot)
+            .map(|place| self.group(place))
+            .filter(|group| group.size > 0 && group.concept == concept)
             .count()
     }
 
-    /// Fills running groups, then opens the most valuable group again and
-    /// again; worths are blurred by up to `noise`.
+    /// Fills running groups, then opens the most valuable group until none is left. Worths
+    /// are blurred by up to `noise`.
     pub fn rebuild(&mut self, noise: f64, rng: &mut impl Rng) {
         self.fill_all();
         let mut crew: Vec<(f64, usize)> = Vec::new();
@@ -230,8 +264,8 @@ impl<'a> State<'a> {
                         continue;
                     }
                     crew.clear();
-                    for unit in 0..self.units.slots[slot].len() {
-                        if self.seat[slot][unit] != NONE {
+                    for unit in 0..self.units.in_slot(slot).len() {
+                        if !self.is_free(slot, unit) {
                             continue;
                         }
                         if let Some(gain) = self.gain(slot, unit, concept) {
@@ -251,14 +285,14 @@ impl<'a> State<'a> {
             let Some((_, place, concept, chosen)) = best else {
                 break;
             };
-            self.groups[place].concept = concept;
+            self.group_mut(place).concept = concept;
             for unit in chosen {
                 self.put_in(place, unit);
             }
         }
     }
 
-    /// The best units of `crew` that fit one group, best worth a student first.
+    /// The units of `crew` that fit into one group, taken by their worth for each student.
     fn crew_for(&self, slot: usize, crew: &mut [(f64, usize)]) -> Option<(f64, Vec<usize>)> {
         crew.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
         let mut chosen: Vec<usize> = Vec::new();
@@ -296,20 +330,20 @@ impl<'a> State<'a> {
     /// Puts free units where they are worth most, while there is room.
     fn fill_all(&mut self) {
         for slot in 0..self.problem.slots {
-            for unit in 0..self.units.slots[slot].len() {
-                if self.seat[slot][unit] != NONE {
+            for unit in 0..self.units.in_slot(slot).len() {
+                if !self.is_free(slot, unit) {
                     continue;
                 }
                 let members = self.unit(slot, unit).members.len();
                 let mut best: Option<(i64, usize)> = None;
                 for group in self.places(slot) {
-                    if self.groups[group].size == 0
-                        || self.groups[group].size + members > self.problem.size_max
+                    if self.group(group).size == 0
+                        || self.group(group).size + members > self.problem.size_max
                         || !self.agrees(group, unit)
                     {
                         continue;
                     }
-                    if let Some(gain) = self.gain(slot, unit, self.groups[group].concept)
+                    if let Some(gain) = self.gain(slot, unit, self.group(group).concept)
                         && best.is_none_or(|b| gain > b.0)
                     {
                         best = Some((gain, group));
@@ -330,21 +364,18 @@ impl<'a> State<'a> {
     /// Replaces a seated unit by a free one of the slot where that is better.
     fn replace_all(&mut self) {
         for group in 0..self.groups.len() {
-            let slot = self.groups[group].slot;
-            let concept = self.groups[group].concept;
+            let slot = self.group(group).slot;
+            let concept = self.group(group).concept;
             let mut place = 0;
-            while place < self.groups[group].units.len() {
+            while place < self.group(group).units.len() {
                 let value = self.value;
                 let unit = self.take_out(group, place);
-                let room = self.problem.size_max - self.groups[group].size;
-                let short = self
-                    .problem
-                    .size_min
-                    .saturating_sub(self.groups[group].size);
+                let room = self.problem.size_max - self.group(group).size;
+                let short = self.problem.size_min.saturating_sub(self.group(group).size);
                 let mut best = (value - self.value, unit);
-                for other in 0..self.units.slots[slot].len() {
+                for other in 0..self.units.in_slot(slot).len() {
                     let members = self.unit(slot, other).members.len();
-                    if self.seat[slot][other] == NONE
+                    if self.is_free(slot, other)
                         && members <= room
                         && members >= short
                         && let Some(gain) = self.gain(slot, other, concept)
@@ -355,9 +386,7 @@ impl<'a> State<'a> {
                     }
                 }
                 self.put_in(group, best.1);
-                // The unit put in stands last; keep the walk moving on.
-                let last = self.groups[group].units.len() - 1;
-                self.groups[group].units.swap(place, last);
+                self.last_to(group, place);
                 place += 1;
             }
         }
@@ -377,21 +406,21 @@ impl<'a> State<'a> {
     }
 
     fn exchange(&mut self, first: usize, second: usize) {
-        let slot = self.groups[first].slot;
+        let slot = self.group(first).slot;
         let (lo, hi) = (self.problem.size_min, self.problem.size_max);
         let mut place = 0;
-        'units: while place < self.groups[first].units.len() {
-            if self.groups[second].size == 0 {
+        'units: while place < self.group(first).units.len() {
+            if self.group(second).size == 0 {
                 return;
             }
             let value = self.value;
             let unit = self.take_out(first, place);
             let members = self.unit(slot, unit).members.len();
             // Move across.
-            if self.groups[first].size >= lo
-                && self.groups[second].size + members <= hi
+            if self.group(first).size >= lo
+                && self.group(second).size + members <= hi
                 && self.agrees(second, unit)
-                && let Some(gain) = self.gain(slot, unit, self.groups[second].concept)
+                && let Some(gain) = self.gain(slot, unit, self.group(second).concept)
                 && self.value + gain > value
             {
                 self.put_in(second, unit);
@@ -399,44 +428,44 @@ impl<'a> State<'a> {
             }
             // Exchange, ordered pairs once.
             if first < second {
-                for partner_place in 0..self.groups[second].units.len() {
-                    let partner = self.groups[second].units[partner_place];
+                for partner_place in 0..self.group(second).units.len() {
+                    let Some(&partner) = self.group(second).units.get(partner_place) else {
+                        break;
+                    };
                     let size = self.unit(slot, partner).members.len();
-                    let first_size = self.groups[first].size + size;
-                    let second_size = self.groups[second].size - size + members;
+                    let first_size = self.group(first).size + size;
+                    let second_size = self.group(second).size - size + members;
                     if first_size > hi
                         || first_size < lo
                         || second_size > hi
                         || second_size < lo
-                        || self.unit(slot, partner).weight[self.groups[first].concept] == 0
-                        || self.unit(slot, unit).weight[self.groups[second].concept] == 0
+                        || self.unit(slot, partner).worth(self.group(first).concept) == 0
+                        || self.unit(slot, unit).worth(self.group(second).concept) == 0
                     {
                         continue;
                     }
                     let partner = self.take_out(second, partner_place);
                     if self.agrees(second, unit)
                         && self.agrees(first, partner)
-                        && let Some(there) = self.gain(slot, unit, self.groups[second].concept)
+                        && let Some(there) = self.gain(slot, unit, self.group(second).concept)
                     {
                         let middle = self.value;
                         self.put_in(second, unit);
-                        if let Some(here) = self.gain(slot, partner, self.groups[first].concept)
+                        if let Some(here) = self.gain(slot, partner, self.group(first).concept)
                             && middle + there + here > value
                         {
                             self.put_in(first, partner);
                             continue 'units;
                         }
-                        let last = self.groups[second].units.len() - 1;
+                        let last = self.group(second).units.len() - 1;
                         self.take_out(second, last);
                     }
                     self.put_in(second, partner);
-                    let last = self.groups[second].units.len() - 1;
-                    self.groups[second].units.swap(partner_place, last);
+                    self.last_to(second, partner_place);
                 }
             }
             self.put_in(first, unit);
-            let last = self.groups[first].units.len() - 1;
-            self.groups[first].units.swap(place, last);
+            self.last_to(first, place);
             place += 1;
         }
     }

@@ -1,4 +1,4 @@
-//! Cohen's kappa: agreement of two raters beyond chance.
+//! Cohen's kappa: agreement of two raters beyond that expected by accident.
 
 use super::special::count;
 
@@ -35,9 +35,14 @@ pub fn weighted_kappa(table: &[Vec<usize>], weights: KappaWeights) -> Option<Kap
         return None;
     }
     let total = count(n);
-    let share = |i: usize, j: usize| count(table[i][j]) / total;
-    let row: Vec<f64> = (0..k).map(|i| (0..k).map(|j| share(i, j)).sum()).collect();
-    let column: Vec<f64> = (0..k).map(|j| (0..k).map(|i| share(i, j)).sum()).collect();
+    let shares: Vec<Vec<f64>> = table
+        .iter()
+        .map(|row| row.iter().map(|n| count(*n) / total).collect())
+        .collect();
+    let row: Vec<f64> = shares.iter().map(|row| row.iter().sum()).collect();
+    let column: Vec<f64> = (0..k)
+        .map(|j| shares.iter().filter_map(|row| row.get(j)).sum())
+        .collect();
     let weight = |i: usize, j: usize| {
         let distance = count(i.abs_diff(j)) / count(k - 1);
         match weights {
@@ -46,25 +51,43 @@ pub fn weighted_kappa(table: &[Vec<usize>], weights: KappaWeights) -> Option<Kap
             KappaWeights::Quadratic => 1.0 - distance * distance,
         }
     };
-    let row_mean: Vec<f64> = (0..k)
-        .map(|i| (0..k).map(|j| column[j] * weight(i, j)).sum())
-        .collect();
-    let column_mean: Vec<f64> = (0..k)
-        .map(|j| (0..k).map(|i| row[i] * weight(i, j)).sum())
-        .collect();
-    let cells = || (0..k).flat_map(|i| (0..k).map(move |j| (i, j)));
-    let observed: f64 = cells().map(|(i, j)| share(i, j) * weight(i, j)).sum();
-    let expected: f64 = cells()
-        .map(|(i, j)| row[i] * column[j] * weight(i, j))
+    let mean_weights = |shares: &[f64]| -> Vec<f64> {
+        let mean = |i| {
+            shares
+                .iter()
+                .enumerate()
+                .map(|(j, share)| share * weight(i, j))
+                .sum()
+        };
+        (0..k).map(mean).collect()
+    };
+    let (row_mean, column_mean) = (mean_weights(&column), mean_weights(&row));
+    // Observed share, expected share, weight, and the sum of the mean weights of the
+    // row and the column.
+    let mut cells = Vec::with_capacity(k * k);
+    for (i, (shares, (row, row_mean))) in shares.iter().zip(row.iter().zip(&row_mean)).enumerate() {
+        let columns = column.iter().zip(&column_mean);
+        for (j, (share, (column, column_mean))) in shares.iter().zip(columns).enumerate() {
+            cells.push((*share, row * column, weight(i, j), row_mean + column_mean));
+        }
+    }
+    let observed: f64 = cells
+        .iter()
+        .map(|(share, _, weight, _)| share * weight)
+        .sum();
+    let expected: f64 = cells
+        .iter()
+        .map(|(_, chance, weight, _)| chance * weight)
         .sum();
     if 1.0 - expected < 1e-12 {
         return None;
     }
     let kappa = (observed - expected) / (1.0 - expected);
-    let spread: f64 = cells()
-        .map(|(i, j)| {
-            let term = weight(i, j) - (row_mean[i] + column_mean[j]) * (1.0 - kappa);
-            share(i, j) * term * term
+    let spread: f64 = cells
+        .iter()
+        .map(|(share, _, weight, mean_weight)| {
+            let term = weight - mean_weight * (1.0 - kappa);
+            share * term * term
         })
         .sum();
     let centre = kappa - expected * (1.0 - kappa);

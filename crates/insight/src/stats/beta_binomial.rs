@@ -1,9 +1,9 @@
-//! Pulling many small shares together with a beta prior fitted by moments.
+//! A beta prior fitted by moments, which pulls many small shares together.
 
 use super::special::count;
 
 /// The smallest pseudo-count kept when the shares scatter more than any beta
-/// distribution can: the prior then says next to nothing.
+/// distribution can; such a prior hardly changes a share.
 const LEAST_PSEUDO_COUNT: f64 = 1e-6;
 
 /// A beta prior: `alpha` pseudo-hits, `beta` pseudo-misses.

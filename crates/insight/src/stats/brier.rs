@@ -2,7 +2,7 @@
 
 use super::special::count;
 
-/// The mean squared distance of forecasts from 0/1 outcomes; `None` of nothing.
+/// The mean squared distance of forecasts from 0/1 outcomes; `None` of an empty list.
 #[must_use]
 pub fn brier_score(forecasts: &[f64], outcomes: &[bool]) -> Option<f64> {
     let n = forecasts.len().min(outcomes.len());

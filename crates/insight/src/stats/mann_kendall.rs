@@ -22,7 +22,7 @@ pub struct MannKendall {
 pub fn mann_kendall(values: &[f64]) -> MannKendall {
     let mut s = 0.0;
     for (place, later) in values.iter().enumerate() {
-        for earlier in &values[..place] {
+        for earlier in values.iter().take(place) {
             s += sign(later - earlier);
         }
     }
@@ -57,7 +57,7 @@ pub struct Slope {
 pub fn theil_sen(points: &[(f64, f64)]) -> Option<Slope> {
     let mut slopes = Vec::new();
     for (place, (later, high)) in points.iter().enumerate() {
-        for (earlier, low) in &points[..place] {
+        for (earlier, low) in points.iter().take(place) {
             if later != earlier {
                 slopes.push((high - low) / (later - earlier));
             }

@@ -1,8 +1,8 @@
-//! Statistics building blocks that the libraries in use do not give.
+//! Statistics that the libraries in use do not have.
 //!
-//! `statrs` supplies the normal distribution, digamma and the log-gamma; what
-//! stands here is small, checked against published examples in its tests, and
-//! against scipy, statsmodels and scikit-learn by `tests/oracle`.
+//! `statrs` has the normal distribution, digamma and log-gamma. Each function here is
+//! small. Its tests compare it with published examples, and `tests/oracle` with scipy,
+//! statsmodels and scikit-learn.
 
 mod agreement;
 mod association;

@@ -65,7 +65,7 @@ pub fn trigamma(x: f64) -> f64 {
     sum + inverse + square / 2.0 + series * inverse
 }
 
-/// The mean; `None` of nothing.
+/// The mean; `None` of an empty list.
 #[must_use]
 pub fn mean(values: &[f64]) -> Option<f64> {
     if values.is_empty() {
@@ -74,7 +74,7 @@ pub fn mean(values: &[f64]) -> Option<f64> {
     Some(values.iter().sum::<f64>() / count(values.len()))
 }
 
-/// The median, the mean of the middle two for an even number; `None` of nothing.
+/// The median, the mean of the middle two for an even number; `None` of an empty list.
 #[must_use]
 pub fn median(values: &[f64]) -> Option<f64> {
     let mut sorted = values.to_vec();

@@ -1,32 +1,33 @@
 //! Weighing the evidence and the additive fit of students and concepts.
 
+use super::probability::ProbabilityEstimate;
 use super::scale::Scale;
-use super::{ChanceEstimate, Settings};
+use super::settings::Settings;
 use crate::evidence::Evidence;
+use crate::grid::Grid;
 use crate::stats::mean;
 use std::collections::BTreeMap;
 
 /// Class shares are kept inside this range.
 const SHARE_RANGE: (f64, f64) = (0.02, 0.98);
-/// The class picture in a student's own estimate is kept inside this range.
+/// The class estimate in a student's own estimate is kept inside this range.
 const OWN_RANGE: (f64, f64) = (0.03, 0.97);
 /// Least residual variance, and the variance when nothing is known.
 const LEAST_VARIANCE: f64 = 0.02;
 const UNKNOWN_VARIANCE: f64 = 0.25;
 
-/// Weight and value sum of the evidence per student and concept.
+/// Weight and value sum of the evidence, by student and concept.
 pub(super) struct Sums {
-    students: usize,
-    concepts: usize,
-    weight: Vec<f64>,
-    value: Vec<f64>,
+    weight: Grid<f64>,
+    value: Grid<f64>,
 }
 
 impl Sums {
     /// Students whose evidence on a concept weighs at least `least`.
     pub fn raters(&self, concept: usize, least: f64) -> usize {
-        (0..self.students)
-            .filter(|i| self.weight[i * self.concepts + concept] >= least)
+        self.weight
+            .rows()
+            .filter(|row| row.get(concept).is_some_and(|weight| *weight >= least))
             .count()
     }
 }
@@ -46,108 +47,118 @@ pub(super) fn weigh(
             (-age / settings.half_life_passes).exp2()
         })
         .collect();
-    let mut weight = vec![0.0; students * concepts];
-    let mut value = vec![0.0; students * concepts];
-    for student in 0..students {
+    let mut weight = Grid::filled(students, concepts, 0.0);
+    let mut value = Grid::filled(students, concepts, 0.0);
+    for (student, rating_value) in scale.rating_value.iter().enumerate() {
         for concept in 0..concepts {
-            let place = student * concepts + concept;
+            let (mut weights, mut values) = (0.0, 0.0);
             for (pass, fade) in fade.iter().enumerate() {
                 if let Some(rating) = evidence.rating(student, concept, pass) {
                     let w = settings.rating_weight * fade;
-                    weight[place] += w;
-                    value[place] += w * scale.rating_value[student][rating.index()];
+                    weights += w;
+                    values += w * rating.pick(rating_value);
                 }
                 if let Some(right) = evidence.result(student, concept, pass) {
                     let w = settings.result_weight * fade;
-                    weight[place] += w;
-                    value[place] += w * f64::from(u8::from(right));
+                    weights += w;
+                    values += w * f64::from(u8::from(right));
                 }
             }
+            weight[(student, concept)] = weights;
+            value[(student, concept)] = values;
         }
     }
-    // Answers of one pass are alike whatever the rating before them, so they
-    // are put together first.
-    let mut practice: BTreeMap<(usize, usize), (f64, f64)> = BTreeMap::new();
-    for count in evidence.practice().iter().filter(|p| p.pass < passes) {
+    // Answers of one pass are alike, whatever the rating before them, so they are added
+    // up first.
+    let mut practice: BTreeMap<(usize, usize, usize), (f64, f64)> = BTreeMap::new();
+    for count in evidence.practice() {
         let sum = practice
-            .entry((count.student * concepts + count.concept, count.pass))
+            .entry((count.student, count.concept, count.pass))
             .or_default();
         sum.0 += f64::from(count.right);
         sum.1 += f64::from(count.right) + f64::from(count.wrong);
     }
-    for ((place, pass), (right, answers)) in practice {
-        let w = settings.result_weight * fade[pass] * answers
+    for ((student, concept, pass), (right, answers)) in practice {
+        let Some(fade) = fade.get(pass) else {
+            // After `last_pass`.
+            continue;
+        };
+        let w = settings.result_weight * fade * answers
             / (1.0 + settings.practice_likeness * (answers - 1.0));
-        weight[place] += w;
-        value[place] += w * right / answers;
+        weight[(student, concept)] += w;
+        value[(student, concept)] += w * right / answers;
     }
-    Sums {
-        students,
-        concepts,
-        weight,
-        value,
-    }
+    Sums { weight, value }
 }
 
-/// The fitted class picture.
+/// The share of the class that would succeed on a concept.
+pub(super) struct Share {
+    pub mean: f64,
+    pub sd: f64,
+}
+
+/// The fitted class estimate.
 pub(super) struct Fitted {
     mean: f64,
     student: Vec<f64>,
     concept: Vec<f64>,
-    pub share: Vec<f64>,
-    pub sd: Vec<f64>,
+    pub concepts: Vec<Share>,
 }
 
-/// Fits value ≈ mean + student + concept with shrinkage, one vote a student.
-pub(super) fn additive(sums: &Sums, settings: &Settings) -> Fitted {
-    let (students, concepts) = (sums.students, sums.concepts);
-    let vote: Vec<f64> = sums
-        .weight
-        .iter()
-        .map(|n| n / (n + settings.half_vote_weight))
-        .collect();
+/// Fits value ≈ mean + student + concept with shrinkage; each student has one vote.
+pub(super) fn additive(
+    sums: &Sums,
+    students: usize,
+    concepts: usize,
+    settings: &Settings,
+) -> Fitted {
+    let vote = sums.weight.map(|n| n / (n + settings.half_vote_weight));
     let seen: Vec<f64> = sums
         .weight
+        .cells()
         .iter()
-        .zip(&sums.value)
+        .zip(sums.value.cells())
         .map(|(n, y)| if *n > 0.0 { y / n } else { 0.0 })
         .collect();
-    let votes: f64 = vote.iter().sum();
+    // Each student's pairs of vote and value, by concept.
+    let rows = || vote.rows().zip(seen.chunks_exact(concepts.max(1)));
+    let votes: f64 = vote.cells().iter().sum();
     let mut mu = if votes > 0.0 {
-        vote.iter().zip(&seen).map(|(w, u)| w * u).sum::<f64>() / votes
+        vote.cells()
+            .iter()
+            .zip(&seen)
+            .map(|(w, u)| w * u)
+            .sum::<f64>()
+            / votes
     } else {
         0.5
     };
     let mut student = vec![0.0; students];
     let mut concept = vec![0.0; concepts];
     for _ in 0..settings.sweeps {
-        for (i, effect) in student.iter_mut().enumerate() {
+        for (effect, (votes, seen)) in student.iter_mut().zip(rows()) {
             let (mut total, mut sum) = (settings.student_shrinkage, 0.0);
-            for (c, beta) in concept.iter().enumerate() {
-                let place = i * concepts + c;
-                total += vote[place];
-                sum += vote[place] * (seen[place] - mu - beta);
+            for ((vote, seen), beta) in votes.iter().zip(seen).zip(&concept) {
+                total += vote;
+                sum += vote * (seen - mu - beta);
             }
             *effect = sum / total;
         }
-        let mut total = vec![settings.concept_shrinkage; concepts];
-        let mut sum = vec![0.0; concepts];
-        for (i, alpha) in student.iter().enumerate() {
-            for c in 0..concepts {
-                let place = i * concepts + c;
-                total[c] += vote[place];
-                sum[c] += vote[place] * (seen[place] - mu - alpha);
+        let mut sums = vec![(settings.concept_shrinkage, 0.0); concepts];
+        for (alpha, (votes, seen)) in student.iter().zip(rows()) {
+            for ((vote, seen), (total, sum)) in votes.iter().zip(seen).zip(&mut sums) {
+                *total += vote;
+                *sum += vote * (seen - mu - alpha);
             }
         }
-        for (c, effect) in concept.iter_mut().enumerate() {
-            *effect = sum[c] / total[c];
+        for (effect, (total, sum)) in concept.iter_mut().zip(sums) {
+            *effect = sum / total;
         }
         if votes > 0.0 {
             let mut sum = 0.0;
-            for (i, alpha) in student.iter().enumerate() {
-                for (c, beta) in concept.iter().enumerate() {
-                    let place = i * concepts + c;
-                    sum += vote[place] * (seen[place] - alpha - beta);
+            for (alpha, (votes, seen)) in student.iter().zip(rows()) {
+                for ((vote, seen), beta) in votes.iter().zip(seen).zip(&concept) {
+                    sum += vote * (seen - alpha - beta);
                 }
             }
             mu = sum / votes;
@@ -156,11 +167,11 @@ pub(super) fn additive(sums: &Sums, settings: &Settings) -> Fitted {
 
     let mut squares = 0.0;
     let mut concept_votes = vec![0.0; concepts];
-    for (i, alpha) in student.iter().enumerate() {
-        for (c, beta) in concept.iter().enumerate() {
-            let place = i * concepts + c;
-            squares += vote[place] * (seen[place] - mu - alpha - beta).powi(2);
-            concept_votes[c] += vote[place];
+    for (alpha, (votes, seen)) in student.iter().zip(rows()) {
+        let cells = votes.iter().zip(seen).zip(&concept);
+        for (((vote, seen), beta), concept_vote) in cells.zip(&mut concept_votes) {
+            squares += vote * (seen - mu - alpha - beta).powi(2);
+            *concept_vote += vote;
         }
     }
     let variance = if votes > 0.0 {
@@ -169,38 +180,43 @@ pub(super) fn additive(sums: &Sums, settings: &Settings) -> Fitted {
         UNKNOWN_VARIANCE
     };
     let middle = mu + mean(&student).unwrap_or(0.0);
-    let share = concept
+    let concepts = concept
         .iter()
-        .map(|beta| (middle + beta).clamp(SHARE_RANGE.0, SHARE_RANGE.1))
-        .collect();
-    let sd = concept_votes
-        .iter()
-        .map(|n| (variance / (1.0 + n) + settings.floor_sd.powi(2)).sqrt())
+        .zip(&concept_votes)
+        .map(|(beta, votes)| Share {
+            mean: (middle + beta).clamp(SHARE_RANGE.0, SHARE_RANGE.1),
+            sd: (variance / (1.0 + votes) + settings.floor_sd.powi(2)).sqrt(),
+        })
         .collect();
     Fitted {
         mean: mu,
         student,
         concept,
-        share,
-        sd,
+        concepts,
     }
 }
 
-/// Each student's own chance on each concept, student by student.
-pub(super) fn chances(sums: &Sums, fitted: &Fitted, settings: &Settings) -> Vec<ChanceEstimate> {
-    let mut chances = Vec::with_capacity(sums.weight.len());
-    for (i, alpha) in fitted.student.iter().enumerate() {
-        for (c, beta) in fitted.concept.iter().enumerate() {
-            let place = i * sums.concepts + c;
+/// Each student's own probability of success on each concept, student by student.
+pub(super) fn probabilities(
+    sums: &Sums,
+    fitted: &Fitted,
+    settings: &Settings,
+) -> Vec<ProbabilityEstimate> {
+    let mut probabilities = Vec::with_capacity(sums.weight.cells().len());
+    for (alpha, (weights, values)) in fitted
+        .student
+        .iter()
+        .zip(sums.weight.rows().zip(sums.value.rows()))
+    {
+        for ((weight, value), beta) in weights.iter().zip(values).zip(&fitted.concept) {
             let prior = (fitted.mean + alpha + beta).clamp(OWN_RANGE.0, OWN_RANGE.1);
-            let weight = sums.weight[place];
             // Stretched rating values may leave 0 to 1.
-            let value = sums.value[place].clamp(0.0, weight);
-            chances.push(ChanceEstimate {
+            let value = value.clamp(0.0, *weight);
+            probabilities.push(ProbabilityEstimate {
                 success: settings.class_weight * prior + value,
                 failure: settings.class_weight * (1.0 - prior) + weight - value,
             });
         }
     }
-    chances
+    probabilities
 }

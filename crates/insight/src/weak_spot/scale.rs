@@ -1,7 +1,8 @@
 //! What a rating is worth: level values, student shifts, stretch.
 
-use super::Settings;
+use super::settings::Settings;
 use crate::evidence::Evidence;
+use crate::grid::Grid;
 use crate::stats::{logistic, logit, pool_adjacent_violators};
 
 /// Level values are kept inside this range.
@@ -20,11 +21,24 @@ pub(super) struct Scale {
     pub rating_value: Vec<[f64; 4]>,
 }
 
-/// Pairs of rating and result of one student on one concept.
+/// Answers with a rating before them.
 #[derive(Clone, Copy, Default)]
 struct Pairs {
+    /// How many at each rating.
     n: [f64; 4],
+    /// Those of them that were right.
     right: [f64; 4],
+}
+
+impl Pairs {
+    fn add(&mut self, other: &Pairs) {
+        for (sum, n) in self.n.iter_mut().zip(other.n) {
+            *sum += n;
+        }
+        for (sum, right) in self.right.iter_mut().zip(other.right) {
+            *sum += right;
+        }
+    }
 }
 
 /// Learns the scale from all pairs and ratings up to `last_pass`.
@@ -34,12 +48,10 @@ pub(super) fn learn(evidence: &Evidence, last_pass: usize, settings: &Settings) 
 
     let mut class = Pairs::default();
     let mut students = vec![Pairs::default(); evidence.students()];
-    for (place, cell) in pairs.iter().enumerate() {
-        for r in 0..4 {
-            class.n[r] += cell.n[r];
-            class.right[r] += cell.right[r];
-            students[place / concepts].n[r] += cell.n[r];
-            students[place / concepts].right[r] += cell.right[r];
+    for (own, row) in students.iter_mut().zip(pairs.rows()) {
+        for cell in row {
+            class.add(cell);
+            own.add(cell);
         }
     }
 
@@ -69,26 +81,28 @@ pub(super) fn learn(evidence: &Evidence, last_pass: usize, settings: &Settings) 
     }
 }
 
-fn collect_pairs(evidence: &Evidence, last_pass: usize) -> Vec<Pairs> {
+/// The pairs by student and concept.
+fn collect_pairs(evidence: &Evidence, last_pass: usize) -> Grid<Pairs> {
     let concepts = evidence.concepts();
-    let mut pairs = vec![Pairs::default(); evidence.students() * concepts];
-    for (place, cell) in pairs.iter_mut().enumerate() {
-        let (student, concept) = (place / concepts, place % concepts);
+    let mut pairs = Grid::filled(evidence.students(), concepts, Pairs::default());
+    let places = (0..evidence.students()).flat_map(|s| (0..concepts).map(move |c| (s, c)));
+    for (student, concept) in places {
+        let cell = &mut pairs[(student, concept)];
         for pass in 0..evidence.passes().min(last_pass.saturating_add(1)) {
             if let (Some(rating), Some(right)) = (
                 evidence.rating(student, concept, pass),
                 evidence.result(student, concept, pass),
             ) {
-                cell.n[rating.index()] += 1.0;
-                cell.right[rating.index()] += f64::from(u8::from(right));
+                *rating.pick_mut(&mut cell.n) += 1.0;
+                *rating.pick_mut(&mut cell.right) += f64::from(u8::from(right));
             }
         }
     }
     for practice in evidence.practice().iter().filter(|p| p.pass <= last_pass) {
         if let Some(rating) = practice.rating_before {
-            let cell = &mut pairs[practice.student * concepts + practice.concept];
-            cell.n[rating.index()] += f64::from(practice.right) + f64::from(practice.wrong);
-            cell.right[rating.index()] += f64::from(practice.right);
+            let cell = &mut pairs[(practice.student, practice.concept)];
+            *rating.pick_mut(&mut cell.n) += f64::from(practice.right) + f64::from(practice.wrong);
+            *rating.pick_mut(&mut cell.right) += f64::from(practice.right);
         }
     }
     pairs
@@ -96,9 +110,9 @@ fn collect_pairs(evidence: &Evidence, last_pass: usize) -> Vec<Pairs> {
 
 fn level_values(class: &Pairs, settings: &Settings) -> [f64; 4] {
     let weight = class.n.map(|n| settings.anchor_weight + n);
-    let mut raw = [0.0; 4];
-    for r in 0..4 {
-        raw[r] = (settings.anchor_weight * settings.level_anchors[r] + class.right[r]) / weight[r];
+    let mut raw = settings.level_anchors;
+    for ((value, right), weight) in raw.iter_mut().zip(class.right).zip(weight) {
+        *value = (settings.anchor_weight * *value + right) / weight;
     }
     let mut value = [0.0; 4];
     for (slot, pooled) in value.iter_mut().zip(pool_adjacent_violators(&raw, &weight)) {
@@ -116,37 +130,35 @@ fn shift(own: &Pairs, level_value: &[f64; 4], settings: &Settings) -> f64 {
     (surplus / information).clamp(-MOST_SHIFT, MOST_SHIFT)
 }
 
-/// The slope of results on ratings between concepts, each student's own mean
-/// taken out first.
+/// The slope of results on ratings between concepts, after each student's own mean is
+/// subtracted.
 fn stretch(
-    pairs: &[Pairs],
+    pairs: &Grid<Pairs>,
     students: &[Pairs],
     value: &[[f64; 4]],
     concepts: usize,
     settings: &Settings,
 ) -> f64 {
-    let mut n_c = vec![0.0; concepts];
-    let mut x_c = vec![0.0; concepts];
-    let mut y_c = vec![0.0; concepts];
-    for (student, (own, v)) in students.iter().zip(value).enumerate() {
+    // Sums of answers, claims and results on each concept.
+    let mut sums = vec![(0.0, 0.0, 0.0); concepts];
+    for ((own, v), row) in students.iter().zip(value).zip(pairs.rows()) {
         let n: f64 = own.n.iter().sum();
         if n <= 0.0 {
             continue;
         }
         let v_mean = own.n.iter().zip(v).map(|(n, v)| n * v).sum::<f64>() / n;
         let y_mean = own.right.iter().sum::<f64>() / n;
-        for concept in 0..concepts {
-            let cell = &pairs[student * concepts + concept];
+        for (cell, (n_c, x_c, y_c)) in row.iter().zip(&mut sums) {
             let n: f64 = cell.n.iter().sum();
-            n_c[concept] += n;
-            x_c[concept] += cell.n.iter().zip(v).map(|(n, v)| n * v).sum::<f64>() - n * v_mean;
-            y_c[concept] += cell.right.iter().sum::<f64>() - n * y_mean;
+            *n_c += n;
+            *x_c += cell.n.iter().zip(v).map(|(n, v)| n * v).sum::<f64>() - n * v_mean;
+            *y_c += cell.right.iter().sum::<f64>() - n * y_mean;
         }
     }
     let mut xy = settings.stretch_prior * settings.stretch_prior_weight;
     let mut xx = settings.stretch_prior_weight;
-    for ((n, x), y) in n_c.iter().zip(&x_c).zip(&y_c) {
-        if *n > 0.0 {
+    for (n, x, y) in sums {
+        if n > 0.0 {
             xy += x * y / n;
             xx += x * x / n;
         }
@@ -165,7 +177,7 @@ fn mean_rating_value(
         for pass in 0..evidence.passes().min(last_pass.saturating_add(1)) {
             if let Some(rating) = evidence.rating(student, concept, pass) {
                 n += 1.0;
-                sum += value[rating.index()];
+                sum += rating.pick(value);
             }
         }
     }

@@ -1,11 +1,11 @@
-//! Two models of what stays of a lesson, of different forms, neither of them
-//! the one behind the schedule. A rule must win in both.
+//! Two models of what remains of a lesson. They differ in form from each other and from
+//! the model behind the schedule. A good rule wins in both.
 
 /// Which model.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Kind {
     /// Power-law traces: every meeting leaves a trace that fades by a power of
-    /// its age, faster the stronger the memory stood (form of Pavlik & Anderson 2005).
+    /// its age, faster the stronger the memory was (form of Pavlik & Anderson 2005).
     Traces,
     /// Leaky stores: a cascade of stores that leak at different paces, each
     /// filled by what the quicker ones still miss (form of Mozer et al. 2009).
@@ -135,16 +135,17 @@ impl Knowledge {
     }
 
     fn filled(stores: &[f64; 4], upto: usize) -> f64 {
-        let weight: f64 = STORE_WEIGHTS[..=upto].iter().sum();
-        stores[..=upto]
+        let weight: f64 = STORE_WEIGHTS.iter().take(upto + 1).sum();
+        stores
             .iter()
             .zip(STORE_WEIGHTS)
+            .take(upto + 1)
             .map(|(level, w)| level * w)
             .sum::<f64>()
             / weight
     }
 
-    /// True chance of managing it alone on a calendar day.
+    /// True probability of managing it alone on a calendar day.
     #[must_use]
     pub fn knows(&self, day: i32) -> f64 {
         match self {
@@ -179,8 +180,8 @@ impl Knowledge {
                 let rate = (pool_rate(lesson) * ready * *quickness).min(0.9);
                 let missing: [f64; 4] =
                     std::array::from_fn(|i| (1.0 - Self::filled(&now, i)).max(0.0));
-                for (i, level) in now.iter_mut().enumerate() {
-                    *level = (*level + rate * missing[i]).min(1.5);
+                for (level, missing) in now.iter_mut().zip(missing) {
+                    *level = (*level + rate * missing).min(1.5);
                 }
                 *stores = now;
                 *on = day;

@@ -1,5 +1,5 @@
-//! Chance that does not depend on the order in which it is asked for, so that
-//! every rule meets the same evenings and the same luck.
+//! Random draws that do not depend on their order, so that every rule meets the same
+//! evenings with the same luck.
 
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{RngCore, SeedableRng};
@@ -66,7 +66,7 @@ impl Luck {
 
     /// A draw between 0 and 1.
     #[must_use]
-    pub fn chance(&self, a: usize, b: usize, purpose: Purpose) -> f64 {
+    pub fn draw(&self, a: usize, b: usize, purpose: Purpose) -> f64 {
         let bits =
             mixed(mixed(mixed(self.key ^ (purpose as u64) << 56) ^ a as u64) ^ ((b as u64) << 20));
         #[expect(clippy::cast_precision_loss, reason = "53 bits fit")]
@@ -78,7 +78,7 @@ impl Luck {
     #[must_use]
     pub fn normal(&self, a: usize, b: usize, purpose: Purpose) -> f64 {
         (0..12)
-            .map(|i| self.chance(a * 16 + i, b, purpose))
+            .map(|i| self.draw(a * 16 + i, b, purpose))
             .sum::<f64>()
             - 6.0
     }

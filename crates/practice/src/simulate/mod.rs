@@ -2,9 +2,9 @@
 //! minutes: a measure for ourselves, not a claim about children.
 
 pub mod knowledge;
-pub mod learner;
 pub mod luck;
 pub mod plan;
 pub mod rules;
+pub mod sim_student;
 pub mod table;
 pub mod year;

@@ -1,4 +1,4 @@
-//! The school year a simulated class lives through.
+//! The school year of a simulated class.
 
 use super::luck::{Luck, Purpose};
 
@@ -7,18 +7,34 @@ use super::luck::{Luck, Purpose};
 pub struct YearPlan {
     /// Calendar day number of each school day, rising.
     pub calendar: Vec<i32>,
-    /// School day of each concept's first lesson.
-    pub taught: Vec<usize>,
-    /// First school day on which each concept may be practised.
-    pub ready: Vec<usize>,
-    /// Rotation day of each concept.
-    pub class_slot: Vec<usize>,
+    /// The concepts, numbered from 0.
+    pub concepts: Vec<PlannedConcept>,
     /// Days in the rotation.
     pub rotation: usize,
-    /// Prerequisites of each concept.
-    pub prerequisites: Vec<Vec<usize>>,
     /// Minutes an evening.
     pub minutes: f64,
+}
+
+/// A concept of the year.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlannedConcept {
+    /// School day of its first lesson.
+    pub taught: usize,
+    /// First school day on which it may be practised.
+    pub ready: usize,
+    /// Its day in the rotation.
+    pub rotation_day: usize,
+    /// Numbers of the concepts that it builds on.
+    pub prerequisites: Vec<usize>,
+}
+
+/// A school day of the year.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct SchoolDay {
+    /// Its number, from 0.
+    pub number: usize,
+    /// Its calendar day number.
+    pub day: i32,
 }
 
 impl YearPlan {
@@ -28,7 +44,7 @@ impl YearPlan {
     #[must_use]
     pub fn invented(seed: u64, concepts: usize, minutes: f64) -> Self {
         let luck = Luck::new(seed, 0);
-        // School days (counted from the first) before which a break lies, and its calendar days.
+        // School days (counted from the first) that a break comes before, and its calendar days.
         let breaks = [(38, 9), (62, 5), (80, 16), (118, 9), (146, 9)];
         let mut calendar = Vec::with_capacity(180);
         let mut day = 0;
@@ -43,47 +59,64 @@ impl YearPlan {
             calendar.push(day);
         }
         let rotation = 10;
-        let taught: Vec<usize> = (0..concepts).map(|c| c * 144 / concepts.max(1)).collect();
-        let ready = taught.iter().map(|t| (t + 2).min(179)).collect();
-        let class_slot = (0..concepts)
-            .map(|c| (c * 7 + c / rotation) % rotation)
-            .collect();
-        let prerequisites = (0..concepts)
+        let concepts = (0..concepts)
             .map(|c| {
-                [5, 10]
-                    .into_iter()
-                    .filter(|back| c >= *back && luck.chance(c, *back, Purpose::Prerequisite) < 0.6)
-                    .map(|back| c - back)
-                    .collect()
+                let taught = c * 144 / concepts.max(1);
+                let builds_on =
+                    |back: &usize| c >= *back && luck.draw(c, *back, Purpose::Prerequisite) < 0.6;
+                PlannedConcept {
+                    taught,
+                    ready: (taught + 2).min(179),
+                    rotation_day: (c * 7 + c / rotation) % rotation,
+                    prerequisites: [5, 10]
+                        .into_iter()
+                        .filter(builds_on)
+                        .map(|back| c - back)
+                        .collect(),
+                }
             })
             .collect();
         Self {
             calendar,
-            taught,
-            ready,
-            class_slot,
+            concepts,
             rotation,
-            prerequisites,
             minutes,
         }
     }
 
-    /// Concepts reviewed on a school day: the whole year's come round, taught or not.
+    /// The school days in order.
+    pub fn school_days(&self) -> impl Iterator<Item = SchoolDay> + '_ {
+        let days = self.calendar.iter().enumerate();
+        days.map(|(number, day)| SchoolDay { number, day: *day })
+    }
+
+    /// A concept by its number.
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "concepts are numbered by their places in this plan"
+    )]
+    #[must_use]
+    pub fn concept(&self, number: usize) -> &PlannedConcept {
+        &self.concepts[number]
+    }
+
+    /// Concepts reviewed on a school day, taught or not yet.
     pub fn reviewed_on(&self, school_day: usize) -> impl Iterator<Item = usize> + '_ {
-        let slot = school_day % self.rotation.max(1);
-        self.class_slot
+        let today = school_day % self.rotation.max(1);
+        self.concepts
             .iter()
             .enumerate()
-            .filter(move |(_, s)| **s == slot)
-            .map(|(concept, _)| concept)
+            .filter(move |(_, concept)| concept.rotation_day == today)
+            .map(|(number, _)| number)
     }
 
     /// Calendar days on which a concept is met in class once it may be practised.
     #[must_use]
-    pub fn meetings(&self, concept: usize) -> Vec<i32> {
-        (self.ready[concept]..self.calendar.len())
-            .filter(|day| day % self.rotation.max(1) == self.class_slot[concept])
-            .map(|day| self.calendar[day])
+    pub fn meetings(&self, concept: &PlannedConcept) -> Vec<i32> {
+        self.school_days()
+            .skip(concept.ready)
+            .filter(|on| on.number % self.rotation.max(1) == concept.rotation_day)
+            .map(|on| on.day)
             .collect()
     }
 }

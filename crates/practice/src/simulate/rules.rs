@@ -1,8 +1,8 @@
 //! The rules that are compared: ours, simple rivals, and one that knows the truth.
 
-use super::learner::{Noted, SimStudent};
 use super::luck::{Luck, Purpose};
-use super::plan::YearPlan;
+use super::plan::{SchoolDay, YearPlan};
+use super::sim_student::{Noted, SimStudent};
 use crate::estimate::Tuning;
 use crate::evidence::{grade_of_answer, grade_of_class_result};
 use crate::memory::{Memory, MemoryError, MemoryState};
@@ -73,18 +73,36 @@ struct Memo {
 pub struct Rule<'a> {
     name: RuleName,
     plan: &'a YearPlan,
-    memos: Vec<Vec<Memo>>,
+    rivals: Vec<Rival>,
     memory: Memory,
     ours: Option<Rehearsal>,
-    luck: Vec<Luck>,
     turn: u32,
+}
+
+/// What a simple rival keeps of one student.
+struct Rival {
+    luck: Luck,
+    /// By the number of the concept.
+    memos: Vec<Memo>,
+}
+
+impl Rival {
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "concepts are numbered as in the plan that the rule was made from"
+    )]
+    fn memo(&self, concept: usize) -> &Memo {
+        &self.memos[concept]
+    }
+
+    #[expect(clippy::indexing_slicing, reason = "as in `memo`")]
+    fn memo_mut(&mut self, concept: usize) -> &mut Memo {
+        &mut self.memos[concept]
+    }
 }
 
 impl<'a> Rule<'a> {
     /// A rule at the start of a year.
-    ///
-    /// # Errors
-    /// [`MemoryError`] if the memory model cannot be made.
     pub fn new(
         name: RuleName,
         plan: &'a YearPlan,
@@ -95,20 +113,37 @@ impl<'a> Rule<'a> {
         Ok(Self {
             name,
             plan,
-            memos: vec![vec![Memo::default(); plan.taught.len()]; students],
+            rivals: (0..students)
+                .map(|student| Rival {
+                    luck: Luck::new(seed, student + 1),
+                    memos: vec![Memo::default(); plan.concepts.len()],
+                })
+                .collect(),
             memory: Memory::new()?,
             ours: if name == RuleName::Surefoot {
                 Some(Rehearsal::new(students, plan, tuning)?)
             } else {
                 None
             },
-            luck: (0..students).map(|s| Luck::new(seed, s + 1)).collect(),
             turn: 0,
         })
     }
 
+    #[expect(
+        clippy::indexing_slicing,
+        reason = "students are numbered from 0 up to the number that the rule was made for"
+    )]
+    fn rival(&self, student: usize) -> &Rival {
+        &self.rivals[student]
+    }
+
+    #[expect(clippy::indexing_slicing, reason = "as in `rival`")]
+    fn rival_mut(&mut self, student: usize) -> &mut Rival {
+        &mut self.rivals[student]
+    }
+
     fn remember(&mut self, student: usize, concept: usize, day: i32, right: bool) {
-        let memo = &mut self.memos[student][concept];
+        let memo = self.rival_mut(student).memo_mut(concept);
         memo.gap_days = if right {
             (memo.gap_days * 2).clamp(2, LONGEST_GAP_DAYS)
         } else {
@@ -124,7 +159,7 @@ impl<'a> Rule<'a> {
         day: i32,
         grade: crate::memory::Grade,
     ) -> Result<(), MemoryError> {
-        let memo = &mut self.memos[student][concept];
+        let memo = self.rival(student).memo(concept);
         if memo.state.is_some() && memo.evidence_day == day {
             return Ok(());
         }
@@ -133,22 +168,24 @@ impl<'a> Rule<'a> {
         } else {
             0
         };
-        memo.state = Some(self.memory.after(memo.state, gap)?.with(grade));
+        let state = self.memory.after(memo.state, gap)?.with(grade);
+        let memo = self.rival_mut(student).memo_mut(concept);
+        memo.state = Some(state);
         memo.evidence_day = day;
         Ok(())
     }
 
-    /// Tells the rule what was noted in class.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// Passes on to the rule what was noted in class.
     pub fn noted(
         &mut self,
         student: usize,
-        school_day: usize,
+        on: SchoolDay,
         notes: &[Noted],
     ) -> Result<(), MemoryError> {
-        let day = self.plan.calendar[school_day];
+        let SchoolDay {
+            number: school_day,
+            day,
+        } = on;
         for note in notes {
             if let Some(ours) = &mut self.ours {
                 ours.check_in(
@@ -161,12 +198,12 @@ impl<'a> Rule<'a> {
                 )?;
                 continue;
             }
-            if school_day < self.plan.ready[note.concept] {
+            if school_day < self.plan.concept(note.concept).ready {
                 continue;
             }
             #[expect(clippy::cast_precision_loss, reason = "0 to 3")]
             let rating = note.confidence.index() as f64;
-            self.memos[student][note.concept].rating = rating;
+            self.rival_mut(student).memo_mut(note.concept).rating = rating;
             if let Some(grade) = grade_of_class_result(note.outcome, Some(note.confidence)) {
                 let right = note.outcome == Some(surefoot_catalogue::rating::Outcome::Right);
                 self.remember(student, note.concept, day, right);
@@ -176,46 +213,49 @@ impl<'a> Rule<'a> {
         Ok(())
     }
 
-    /// Tells the rule what came of a home answer.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
+    /// Passes on to the rule the result of a home answer.
     pub fn answered(
         &mut self,
         student: usize,
-        school_day: usize,
+        on: SchoolDay,
         concept: usize,
         result: AnswerResult,
         minutes: f64,
     ) -> Result<(), MemoryError> {
-        let day = self.plan.calendar[school_day];
+        let day = on.day;
         if let Some(ours) = &mut self.ours {
             return ours.answer(student, concept, day, result, minutes);
         }
         self.turn += 1;
-        self.memos[student][concept].last_home_turn = self.turn;
+        let turn = self.turn;
+        self.rival_mut(student).memo_mut(concept).last_home_turn = turn;
         self.remember(student, concept, day, result == AnswerResult::Alone);
         self.state(student, concept, day, grade_of_answer(result))
     }
 
     /// What the student practises next.
-    ///
-    /// # Errors
-    /// [`MemoryError`], never with finite states.
     pub fn choose(
         &self,
         student: usize,
-        school_day: usize,
+        on: SchoolDay,
         tonight: &[usize],
         truth: &SimStudent,
     ) -> Result<Option<usize>, MemoryError> {
-        let day = self.plan.calendar[school_day];
+        let SchoolDay {
+            number: school_day,
+            day,
+        } = on;
         if let Some(ours) = &self.ours {
             return ours.choose(student, day);
         }
         let end = self.plan.calendar.last().copied().unwrap_or(day);
-        let open: Vec<usize> = (0..self.plan.taught.len())
-            .filter(|c| self.plan.ready[*c] <= school_day)
+        let open: Vec<usize> = self
+            .plan
+            .concepts
+            .iter()
+            .enumerate()
+            .filter(|(_, concept)| concept.ready <= school_day)
+            .map(|(number, _)| number)
             .collect();
         let fresh: Vec<usize> = open
             .iter()
@@ -228,10 +268,14 @@ impl<'a> Rule<'a> {
             _ if fresh.is_empty() => &open,
             _ => &fresh,
         };
-        let luck = self.luck[student];
-        let draw = |c: usize| luck.chance(c, school_day * 64 + tonight.len(), Purpose::Rule);
+        let rival = self.rival(student);
+        let draw = |c: usize| {
+            rival
+                .luck
+                .draw(c, school_day * 64 + tonight.len(), Purpose::Rule)
+        };
         let score = |c: usize| -> f64 {
-            let memo = &self.memos[student][c];
+            let memo = rival.memo(c);
             match self.name {
                 RuleName::None | RuleName::Surefoot => 0.0,
                 RuleName::Random => draw(c),

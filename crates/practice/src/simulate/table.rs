@@ -1,11 +1,10 @@
-//! Several simulated classes under every rule, with how sure one can be of
-//! the differences.
+//! Several simulated classes under every rule, with intervals of the differences.
 
 use super::knowledge::Kind;
-use super::learner::Constants;
 use super::luck::{Luck, Purpose};
 use super::plan::YearPlan;
 use super::rules::RuleName;
+use super::sim_student::Constants;
 use super::year::{YearResult, run};
 use crate::estimate::Tuning;
 use crate::memory::MemoryError;
@@ -60,10 +59,10 @@ pub struct Line {
     pub exercises: f64,
 }
 
-/// The lines of one learner model.
+/// The lines of one model of learning.
 #[derive(Debug, Clone, PartialEq, Serialize)]
 pub struct ModelTable {
-    /// The learner model.
+    /// The model of learning.
     pub model: &'static str,
     /// The rules.
     pub lines: Vec<Line>,
@@ -80,35 +79,62 @@ fn of_student(known: &[f64]) -> f64 {
 
 /// The quarter of a class that knows least without practice.
 fn bottom_quarter(without: &YearResult) -> Vec<usize> {
-    let mut order: Vec<usize> = (0..without.known.len()).collect();
-    order.sort_by(|a, b| of_student(&without.known[*a]).total_cmp(&of_student(&without.known[*b])));
-    order.truncate(order.len().div_ceil(4));
-    order
+    let mut shares: Vec<(usize, f64)> = without
+        .known
+        .iter()
+        .map(|known| of_student(known))
+        .enumerate()
+        .collect();
+    shares.sort_by(|(_, a), (_, b)| a.total_cmp(b));
+    shares.truncate(shares.len().div_ceil(4));
+    shares.into_iter().map(|(student, _)| student).collect()
 }
 
 /// 95% bootstrap interval of the mean over classes (Efron 1979, percentile).
 fn interval(differences: &[f64]) -> [f64; 2] {
     let luck = Luck::new(20_260_901, 0);
     let count = differences.len();
-    let mut means: Vec<f64> = (0..RESAMPLINGS)
-        .map(|round| {
-            mean((0..count).map(|i| {
-                #[expect(
-                    clippy::cast_possible_truncation,
-                    clippy::cast_sign_loss,
-                    clippy::cast_precision_loss,
-                    reason = "an index below the number of classes"
-                )]
-                let pick = (luck.chance(round, i, Purpose::Rule) * count as f64) as usize;
-                differences[pick.min(count - 1)]
-            }))
-        })
-        .collect();
+    let mut means: [f64; RESAMPLINGS] = std::array::from_fn(|round| {
+        mean((0..count).filter_map(|i| {
+            #[expect(
+                clippy::cast_possible_truncation,
+                clippy::cast_sign_loss,
+                clippy::cast_precision_loss,
+                reason = "an index below the number of classes"
+            )]
+            let pick = (luck.draw(round, i, Purpose::Rule) * count as f64) as usize;
+            differences.get(pick).or(differences.last()).copied()
+        }))
+    });
     means.sort_by(f64::total_cmp);
     [
         means[RESAMPLINGS * 25 / 1000],
         means[RESAMPLINGS * 975 / 1000],
     ]
+}
+
+/// What a rule came to in one class.
+struct ClassYear {
+    /// Share known at the year's end.
+    class: f64,
+    /// The same of the bottom quarter.
+    bottom: f64,
+    minutes: f64,
+    exercises: f64,
+    /// Share known of the slowest concepts.
+    slowest: f64,
+}
+
+/// The classes under one rule.
+struct RuleYears {
+    rule: RuleName,
+    classes: Vec<ClassYear>,
+}
+
+impl RuleYears {
+    fn mean(&self, of: impl Fn(&ClassYear) -> f64) -> f64 {
+        mean(self.classes.iter().map(of))
+    }
 }
 
 fn ratio(part: f64, whole: f64) -> f64 {
@@ -119,10 +145,8 @@ fn ratio(part: f64, whole: f64) -> f64 {
     }
 }
 
-/// Runs every rule in one learner model; `step` is told of every finished class-year.
-///
-/// # Errors
-/// [`MemoryError`], never with finite states.
+/// Runs every rule in one model of learning. Calls `step` after each finished year of a
+/// class.
 pub fn compare(
     kind: Kind,
     setup: &Setup,
@@ -134,72 +158,75 @@ pub fn compare(
             lines: Vec::new(),
         });
     }
-    // By rule, then by class: (class mean, bottom quarter, minutes, exercises, slowest concepts).
-    let mut all: Vec<Vec<[f64; 5]>> = vec![Vec::new(); RuleName::ALL.len()];
+    let mut all = RuleName::ALL.map(|rule| RuleYears {
+        rule,
+        classes: Vec::new(),
+    });
     for seed in &setup.seeds {
         let plan = YearPlan::invented(*seed, setup.concepts, setup.minutes);
         let mut bottom = Vec::new();
-        for (place, rule) in RuleName::ALL.into_iter().enumerate() {
+        for years in &mut all {
             let year = run(
                 kind,
                 &plan,
                 setup.constants,
                 setup.students,
                 *seed,
-                rule,
+                years.rule,
                 Tuning::USED,
             )?;
-            if rule == RuleName::None {
+            if years.rule == RuleName::None {
                 bottom = bottom_quarter(&year);
             }
-            all[place].push([
-                mean(year.known.iter().map(|k| of_student(k))),
-                mean(bottom.iter().map(|s| of_student(&year.known[*s]))),
-                year.minutes,
-                year.exercises,
-                mean(
-                    year.known
+            let slowest = year.known.iter().flat_map(|known| {
+                let concepts = year.slowest.iter();
+                concepts.filter_map(|concept| known.get(*concept).copied())
+            });
+            years.classes.push(ClassYear {
+                class: mean(year.known.iter().map(|k| of_student(k))),
+                bottom: mean(
+                    bottom
                         .iter()
-                        .flat_map(|known| year.slowest.iter().map(|concept| known[*concept])),
+                        .filter_map(|s| year.known.get(*s))
+                        .map(|k| of_student(k)),
                 ),
-            ]);
+                minutes: year.minutes,
+                exercises: year.exercises,
+                slowest: mean(slowest),
+            });
             step();
         }
     }
-    let place_of = |name| RuleName::ALL.iter().position(|r| *r == name).unwrap_or(0);
-    let at = |place: usize, column: usize| mean(all[place].iter().map(|c| c[column]));
-    let (none, random, oracle) = (
-        place_of(RuleName::None),
-        place_of(RuleName::Random),
-        place_of(RuleName::Oracle),
-    );
-    let lines = RuleName::ALL
-        .into_iter()
-        .enumerate()
-        .map(|(place, rule)| {
-            let differences = |column: usize| -> Vec<f64> {
-                all[place]
-                    .iter()
-                    .zip(&all[random])
-                    .map(|(own, other)| own[column] - other[column])
-                    .collect()
+    let [none, random, .., oracle] = &all;
+    let class = |year: &ClassYear| year.class;
+    let bottom = |year: &ClassYear| year.bottom;
+    let lines = all
+        .iter()
+        .map(|years| {
+            let minus = |of: fn(&ClassYear) -> f64| years.mean(of) - random.mean(of);
+            let edge =
+                |of: fn(&ClassYear) -> f64| ratio(minus(of), oracle.mean(of) - random.mean(of));
+            let differences = |of: fn(&ClassYear) -> f64| -> Vec<f64> {
+                let pairs = years.classes.iter().zip(&random.classes);
+                pairs.map(|(own, other)| of(own) - of(other)).collect()
             };
-            let minus = |column| at(place, column) - at(random, column);
-            let edge = |column| ratio(minus(column), at(oracle, column) - at(random, column));
             Line {
-                rule: rule.words(),
-                class: at(place, 0),
-                class_minus_random: minus(0),
-                class_interval: interval(&differences(0)),
-                bottom: at(place, 1),
-                bottom_minus_random: minus(1),
-                bottom_interval: interval(&differences(1)),
-                slowest: at(place, 4),
-                share_of_oracle: ratio(at(place, 0) - at(none, 0), at(oracle, 0) - at(none, 0)),
-                class_edge: edge(0),
-                bottom_edge: edge(1),
-                minutes: at(place, 2),
-                exercises: at(place, 3),
+                rule: years.rule.words(),
+                class: years.mean(class),
+                class_minus_random: minus(class),
+                class_interval: interval(&differences(class)),
+                bottom: years.mean(bottom),
+                bottom_minus_random: minus(bottom),
+                bottom_interval: interval(&differences(bottom)),
+                slowest: years.mean(|year| year.slowest),
+                share_of_oracle: ratio(
+                    years.mean(class) - none.mean(class),
+                    oracle.mean(class) - none.mean(class),
+                ),
+                class_edge: edge(class),
+                bottom_edge: edge(bottom),
+                minutes: years.mean(|year| year.minutes),
+                exercises: years.mean(|year| year.exercises),
             }
         })
         .collect();
@@ -223,8 +250,8 @@ mod tests {
         }
     }
 
-    /// The measure must not fall: in both models ours stays clearly above
-    /// random and no rule is given more minutes than another.
+    /// In both models our rule stays clearly above random, and no rule has more minutes
+    /// than another.
     #[test]
     fn ours_beats_random_at_equal_minutes_in_both_models() {
         for kind in Kind::ALL {
@@ -240,7 +267,7 @@ mod tests {
             let (random, ours) = (line(RuleName::Random), line(RuleName::Surefoot));
             assert!(ours.class_edge > 0.3, "{table:?}");
             assert!(ours.class > random.class && ours.bottom > random.bottom);
-            // Minutes count, but not so much that what takes long is left behind.
+            // Minutes count, but concepts that take long are not left behind.
             assert!(ours.slowest > random.slowest, "{table:?}");
             for other in &table.lines {
                 if other.rule != RuleName::None.words() {

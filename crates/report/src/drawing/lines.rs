@@ -6,7 +6,8 @@ use surefoot_catalogue::Locale;
 use surefoot_exercises::figure::{
     DoubleNumberLine, NumberLine, Ruler, Scale, ScaleShape, TapeDiagram,
 };
-use surefoot_exercises::messages::{MessageError, say};
+use surefoot_exercises::messages::MessageError;
+use surefoot_exercises::text::say;
 use surefoot_exercises::{Expr, Say};
 
 pub(crate) fn number_line(locale: Locale, line: &NumberLine) -> Result<Sketch, MessageError> {

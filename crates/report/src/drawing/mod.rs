@@ -18,7 +18,8 @@ pub(crate) use sketch::{Anchor, Sketch};
 use crate::mark::reach;
 use crate::slab::{Part, Role, Sense, Slab};
 use surefoot_catalogue::Locale;
-use surefoot_exercises::messages::{MessageError, say};
+use surefoot_exercises::messages::MessageError;
+use surefoot_exercises::text::say;
 use surefoot_exercises::{Drawing, Figure};
 
 /// Points on paper for a step of the screen's pixel.

@@ -9,7 +9,8 @@ use surefoot_exercises::Expr;
 use surefoot_exercises::figure::{
     Balance, Cell, ColumnSign, ColumnWork, DataTable, RatioTable, Weight,
 };
-use surefoot_exercises::messages::{MessageError, say};
+use surefoot_exercises::messages::MessageError;
+use surefoot_exercises::text::say;
 
 pub(super) fn balance(locale: Locale, of: &Balance) -> Result<Sketch, MessageError> {
     const SIZE: f32 = 40.0;

@@ -6,7 +6,8 @@ use crate::math::math;
 use surefoot_catalogue::Locale;
 use surefoot_exercises::expr::Expr;
 use surefoot_exercises::figure::Point;
-use surefoot_exercises::messages::{MessageError, say};
+use surefoot_exercises::messages::MessageError;
+use surefoot_exercises::text::say;
 use surefoot_exercises::{Rational, Say};
 
 /// Where a label's place is in the label.

@@ -82,7 +82,7 @@ pub(crate) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
 
 /// A misconception as a teacher reads it. A code of a newer program keeps its code.
 pub(crate) fn misconception(w: &Words, code: &str) -> String {
-    let id = format!("mistake-{}", code.replace('_', "-"));
+    let id = format!("misconception-{}", code.replace('_', "-"));
     surefoot_exercises::messages::attribute(w.locale, &id, "name")
         .unwrap_or_else(|_| code.to_string())
 }

@@ -185,6 +185,27 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
+    /// What changes whenever the newest class pack may have changed, without reading the
+    /// pack: its version, its size in bytes, and SQLite's count of what other connections
+    /// have written.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn class_pack_mark(&self) -> Result<(Option<(u32, usize)>, u32), StoreError> {
+        let pack = self
+            .connection
+            .query_row(
+                "SELECT version, length(file) FROM class_pack ORDER BY version DESC LIMIT 1",
+                [],
+                |row| Ok((row.get(0)?, row.get(1)?)),
+            )
+            .optional()?;
+        let written = self
+            .connection
+            .query_row("PRAGMA data_version", [], |row| row.get(0))?;
+        Ok((pack, written))
+    }
+
     /// Keeps a class pack as it came. Older ones are let go.
     ///
     /// # Errors

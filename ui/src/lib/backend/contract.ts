@@ -84,7 +84,7 @@ rows: Array<Expr>,
  */
 columns: Array<Expr>, 
 /**
- * What stands in each cell, row by row; `None` is empty, `Blank` is asked for.
+ * What each cell holds, row by row; `None` is empty, `Blank` is asked for.
  */
 cells: Array<Array<Expr | null>>, };
 export type Arg = { "kind": "count", 
@@ -284,7 +284,7 @@ say: Say, } | { "kind": "math",
  */
 expr: Expr, } | { "kind": "figure", 
 /**
- * The picture.
+ * The figure.
  */
 figure: Figure, };
 export type BlockPiece = "cube" | "rod" | "flat" | "large_cube";
@@ -529,6 +529,10 @@ wait_seconds: number, } | { "code": "storage",
 /**
  * For the log; holds no names.
  */
+detail: string, } | { "code": "internal", 
+/**
+ * For the log; holds no names.
+ */
 detail: string, } | { "code": "files", 
 /**
  * For the log.
@@ -563,11 +567,7 @@ check_ins: number,
 /**
  * Finished exercises that were new here.
  */
-answers: number, 
-/**
- * Where the program stands now.
- */
-start: Start, };
+answers: number, };
 export type CatalogueFormat = "csv" | "case";
 export type CatalogueReading = { 
 /**
@@ -958,7 +958,7 @@ export type CubeBox = {
  */
 x: number, 
 /**
- * Into the picture.
+ * To the back.
  */
 y: number, 
 /**
@@ -970,7 +970,7 @@ z: number,
  */
 width: number, 
 /**
- * Cubes into the picture.
+ * Cubes to the back.
  */
 depth: number, 
 /**
@@ -1048,7 +1048,7 @@ seat: number,
  */
 device: string, 
 /**
- * Whether its hand-ins count from now on, or it is put aside; nothing: undecided again.
+ * Whether its hand-ins count from now on, or it is rejected; nothing: undecided again.
  */
 accept: boolean | null, };
 export type DeviceSettings = { 
@@ -1138,7 +1138,7 @@ student: string,
  */
 exercise: string, 
 /**
- * The answer as it stands; nothing when it was emptied.
+ * The draft; nothing when it was emptied.
  */
 draft: Draft | null, };
 export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
@@ -1205,7 +1205,7 @@ choices: Array<Choice>, } | { "kind": "several_choices",
  */
 choices: Array<Choice>, } | { "kind": "ordering", 
 /**
- * As they stand at first.
+ * In the order shown at first.
  */
 things: Array<Choice>, 
 /**
@@ -1257,7 +1257,7 @@ wholes: number,
  */
 parts: number, } | { "kind": "plot", 
 /**
- * Bars, dots or pictures.
+ * Bars, dots or symbols.
  */
 style: PlotStyle, 
 /**
@@ -1265,7 +1265,7 @@ style: PlotStyle,
  */
 columns: Array<Choice>, 
 /**
- * What one step of a column stands for.
+ * What one step of a column counts for.
  */
 step: number, 
 /**
@@ -1486,7 +1486,7 @@ sign: Sign,
  */
 right: Expr, } | { "kind": "group", 
 /**
- * What stands in them.
+ * What is inside.
  */
 inner: Expr, } | { "kind": "power", 
 /**
@@ -1576,7 +1576,7 @@ steps: Array<Array<Block>>,
 session: Session, };
 export type Figure = { 
 /**
- * What the picture shows, in words. Says no more than the picture does.
+ * What the drawing shows, in words, and no more than it shows.
  */
 alt: Say, 
 /**
@@ -1585,15 +1585,15 @@ alt: Say,
 drawing: Drawing, };
 export type FileMade = { 
 /**
- * The file's name.
+ * Suggested name.
  */
 file_name: string, 
 /**
- * Where it was saved, as the shell names it; none if the teacher cancelled.
+ * Where it was saved, in words; nothing when the person decided against it.
  */
 place: string | null, 
 /**
- * Its size.
+ * Its size in bytes.
  */
 bytes: number, };
 export type FileReport = { 
@@ -1979,7 +1979,7 @@ class: string,
  */
 wishes: GroupWishes, 
 /**
- * The groups as they stand.
+ * The groups as edited.
  */
 groups: Array<GroupChosen>, 
 /**
@@ -2336,7 +2336,7 @@ most: number, } | { "code": "bad_character",
  */
 column: string, } | { "code": "bad_braces", 
 /**
- * What stands in them, cut to 40 characters.
+ * The text between them, cut to 40 characters.
  */
 text: string, } | { "code": "bad_answer", 
 /**
@@ -2420,7 +2420,7 @@ cardinality: string,
  */
 base_type: string, } | { "code": "no_key" } | { "code": "unknown_processing", 
 /**
- * The template, or what stands in its place.
+ * The template, or the element in its place.
  */
 text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code": "keys_disagree" } | { "code": "not_a_number", 
 /**
@@ -2560,10 +2560,6 @@ concept: ConceptName,
  * The last rating.
  */
 rating: Confidence, 
-/**
- * Its date.
- */
-rated_on: string, 
 /**
  * Right and wrong results since that rating, by outcomes and observations.
  */
@@ -2787,7 +2783,7 @@ jumps: Array<LineJump>,
  */
 rays: Array<LineRay>, 
 /**
- * Standing upright, as a thermometer.
+ * Upright, as a thermometer.
  */
 vertical: boolean, };
 export type OpenExercise = { 
@@ -2815,10 +2811,6 @@ item: ItemView,
  * The hints taken so far.
  */
 hints_taken: Array<Array<Block>>, 
-/**
- * Wrong answers given so far, 0 or 1.
- */
-tries: number, 
 /**
  * How sure the student said to be, once said.
  */
@@ -3207,11 +3199,7 @@ alone: number,
 /**
  * Of these, right with a hint or at the second try.
  */
-with_help: number, 
-/**
- * When it was last practised.
- */
-last_practised: string | null, };
+with_help: number, };
 export type PathPrint = { 
 /**
  * The student's id.
@@ -3245,7 +3233,7 @@ title: Say,
  */
 rows: Array<PictureRow>, 
 /**
- * What one whole symbol stands for.
+ * What one whole symbol counts for.
  */
 each: number, 
 /**
@@ -3362,20 +3350,7 @@ evenings_most: number,
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
-export type PrintAsked = { 
-/**
- * The class's id.
- */
-class: string, 
-/**
- * What.
- */
-what: Printed, 
-/**
- * How.
- */
-look: PrintLook, };
-export type PrintLook = { 
+export type PrintOptions = { 
 /**
  * The language of the print.
  */
@@ -3385,55 +3360,10 @@ language: Language,
  */
 paper: PrintPaper, 
 /**
- * With space to work or write in; else as little paper as will do.
+ * With space to work or write in; else as little paper as possible.
  */
 roomy: boolean, };
 export type PrintPaper = "a4" | "letter";
-export type Printed = { "kind": "sheet", 
-/**
- * Concepts, in order.
- */
-concepts: Array<string>, 
-/**
- * How far the exercises reach.
- */
-level: Level, 
-/**
- * Exercises of each concept.
- */
-count: number, 
-/**
- * With the answer key on a page apart.
- */
-with_key: boolean, 
-/**
- * The numbers to have, as in a preview; fresh ones when not given.
- */
-seed: number | null, } | { "kind": "seat_sheet", 
-/**
- * The seat.
- */
-seat: number, 
-/**
- * Exercises of each concept.
- */
-count: number, 
-/**
- * With the answer key on a page apart.
- */
-with_key: boolean, 
-/**
- * As of a sheet.
- */
-seed: number | null, } | { "kind": "chart" } | { "kind": "slips", 
-/**
- * Whether the names of the roster stand on them.
- */
-with_names: boolean, } | { "kind": "family_pages" } | { "kind": "report", 
-/**
- * Which.
- */
-report: ReportWanted, };
 export type Profile = { 
 /**
  * Names the student's database file on this device.
@@ -3644,6 +3574,23 @@ class: string,
  * The teacher's name for it, 1 to 60 characters.
  */
 title: string, };
+export type ReportAsked = { 
+/**
+ * The class's id.
+ */
+class: string, 
+/**
+ * The name of the report in the table.
+ */
+report: string, 
+/**
+ * What was chosen for its fields.
+ */
+values: ReportValues, 
+/**
+ * How it looks.
+ */
+options: PrintOptions, };
 export type ReportColumn = { 
 /**
  * Its name.
@@ -3657,6 +3604,36 @@ share: number,
  * Whether it holds numbers, which are centred.
  */
 figures: boolean, };
+export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
+/**
+ * At most.
+ */
+most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
+export type ReportInfo = { 
+/**
+ * Names it in `print` and `preview`.
+ */
+name: string, 
+/**
+ * Where it is listed.
+ */
+section: ReportSection, 
+/**
+ * Its title.
+ */
+title: string, 
+/**
+ * What it is for.
+ */
+about: string, 
+/**
+ * What it asks for.
+ */
+fields: Array<ReportField>, 
+/**
+ * Whether it can be looked at before it is printed.
+ */
+previewed: boolean, };
 export type ReportPage = { 
 /**
  * Its title.
@@ -3719,6 +3696,7 @@ label: string,
  * How many lines.
  */
 lines: number, };
+export type ReportSection = "sheet" | "seat_sheet" | "chart" | "report" | "table" | "slips";
 export type ReportTable = { 
 /**
  * What it is about, for screen readers.
@@ -3732,27 +3710,47 @@ columns: Array<ReportColumn>,
  * Its rows; the first cell names the row.
  */
 rows: Array<Array<string>>, };
-export type ReportWanted = { "of": "family", 
+export type ReportValues = { 
 /**
- * The seat.
+ * For [`ReportField::Seat`].
  */
-seat: number, } | { "of": "conference", 
+seat?: number, 
 /**
- * The seat.
+ * For [`ReportField::Group`]: the concept.
  */
-seat: number, } | { "of": "class_summary" } | { "of": "share_safe" } | { "of": "group", 
+concept?: string, 
 /**
- * The concept.
+ * For [`ReportField::Group`]: the seats.
  */
-concept: string, 
+seats?: Array<number>, 
 /**
- * Its seats.
+ * For [`ReportField::Minutes`].
  */
-seats: Array<number>, } | { "of": "talk", 
+minutes?: number, 
 /**
- * Minutes there are.
+ * For [`ReportField::Concepts`].
  */
-minutes: number, };
+concepts?: Array<string>, 
+/**
+ * For [`ReportField::Level`].
+ */
+level?: Level, 
+/**
+ * For [`ReportField::Count`].
+ */
+count?: number, 
+/**
+ * For [`ReportField::Key`].
+ */
+with_key?: boolean, 
+/**
+ * For [`ReportField::Names`].
+ */
+with_names?: boolean, 
+/**
+ * For [`ReportField::Numbers`].
+ */
+seed?: number, };
 export type Response = { "kind": "whole_number", 
 /**
  * As typed.
@@ -3897,11 +3895,11 @@ export type Restored = {
  */
 store: StoreName, 
 /**
- * Whether another one stood in its place and was put aside.
+ * Whether another one was in its place and is now in quarantine.
  */
-put_aside: boolean, 
+quarantined: boolean, 
 /**
- * Where the program stands now.
+ * What the screens show now.
  */
 start: Start, };
 export type RosterClass = { 
@@ -3918,10 +3916,6 @@ names: Array<string>,
  */
 left_out: number, };
 export type RosterFile = { 
-/**
- * Whether they are a OneRoster export.
- */
-one_roster: boolean, 
 /**
  * The classes in them, by title.
  */
@@ -4040,7 +4034,7 @@ step: number,
  */
 label_step: number, 
 /**
- * Where it stands.
+ * The value that it shows.
  */
 value: number, 
 /**
@@ -4183,7 +4177,7 @@ today: string,
  */
 version: string, 
 /**
- * Whose data is open.
+ * Own data or the sample class.
  */
 world: World, 
 /**
@@ -4207,7 +4201,7 @@ damaged: Array<DamagedStore>,
  */
 years_over: Array<YearOver>, 
 /**
- * What was removed from the desk, while it can be brought back; the newest first.
+ * What was removed from the desk, while it can be restored; the newest first.
  */
 removed: Array<Removed>, 
 /**
@@ -4243,7 +4237,7 @@ bytes: number, };
 export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
 export type Strip = { 
 /**
- * How many wholes stand in a row.
+ * Wholes in a row.
  */
 wholes: number, 
 /**
@@ -4554,20 +4548,6 @@ exercise: string,
  * How sure.
  */
 sure: Confidence, };
-export type TableAsked = { 
-/**
- * The class's id.
- */
-class: string, 
-/**
- * What stands in it.
- */
-table: TableWanted, 
-/**
- * Language of its words.
- */
-language: Language, };
-export type TableWanted = "board_csv" | "summary_csv" | "workbook";
 export type TalkAsked = { 
 /**
  * The class.
@@ -4917,7 +4897,7 @@ nickname: string,
  * The class's last school day.
  */
 last_day: string, };
-export interface Calls {
+export interface DeviceCalls {
   start: { args: Nothing; out: Start };
   save_device_settings: { args: DeviceSettings; out: Start };
   exercise_words: { args: WordsOf; out: Array<MessageFile> };
@@ -4926,14 +4906,19 @@ export interface Calls {
   leave_sample: { args: Nothing; out: Start };
   job: { args: JobId; out: JobState };
   cancel_job: { args: JobId; out: JobState };
+  opened_files: { args: Nothing; out: OpenedFiles };
   copies: { args: StoreName; out: Copies };
   restore_copy: { args: RestoreCopy; out: Restored };
   back_up: { args: BackUp; out: FileMade };
   pick_backup: { args: Nothing; out: PickedSealed | null };
   restore_backup: { args: OpenSealed; out: Restored };
+  remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
+  speak: { args: ReadAloud; out: Nothing };
+  stop_speaking: { args: Nothing; out: Nothing };
+}
+export interface StudentCalls {
   pick_class_pack: { args: Nothing; out: PackOffer | null };
-  opened_files: { args: Nothing; out: OpenedFiles };
   check_seat_code: { args: SeatCodeTyped; out: Nothing };
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };
@@ -4954,8 +4939,6 @@ export interface Calls {
   take_class_pack: { args: StudentId; out: PackTaken | null };
   student_settings: { args: StudentId; out: StudentSettings };
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
-  speak: { args: ReadAloud; out: Nothing };
-  stop_speaking: { args: Nothing; out: Nothing };
   unlock: { args: PinTyped; out: Unlocked };
   lock_students: { args: Nothing; out: Nothing };
   set_pin: { args: PinTyped; out: Nothing };
@@ -4964,7 +4947,10 @@ export interface Calls {
   make_carry: { args: CarryAsked; out: FileMade };
   pick_carry: { args: Nothing; out: PickedSealed | null };
   take_carry: { args: OpenSealed; out: CarryDone };
-  remove_student: { args: RemoveStudent; out: Start };
+  print_practice: { args: StudentPrint; out: FileMade };
+  print_path: { args: PathPrint; out: FileMade };
+}
+export interface DeskCalls {
   read_roster: { args: RosterText; out: RosterNames };
   pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
@@ -4976,9 +4962,9 @@ export interface Calls {
   move_year: { args: MoveYear; out: ClassSetup };
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
-  delete_class: { args: ClassId; out: Start };
-  restore: { args: RemovedId; out: Start };
-  discard: { args: RemovedId; out: Start };
+  delete_class: { args: ClassId; out: Nothing };
+  restore_removed: { args: RemovedId; out: Nothing };
+  discard_removed: { args: RemovedId; out: Nothing };
   unscheduled_concepts: { args: ClassId; out: Array<PlacedConcept> };
   set_taught_from: { args: TaughtFrom; out: ClassSetup };
   read_pacing: { args: PacingText; out: PacingList };
@@ -4997,7 +4983,7 @@ export interface Calls {
   unwatch_folder: { args: Nothing; out: Watch };
   export_class: { args: ClassKeyAsked; out: FileMade };
   pick_class_key: { args: Nothing; out: PickedSealed | null };
-  import_class: { args: OpenSealed; out: Start };
+  import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
   board: { args: ClassId; out: Board };
   group_board: { args: GroupBoard; out: Board };
@@ -5018,11 +5004,9 @@ export interface Calls {
   assignments: { args: ClassId; out: Array<AssignmentReport> };
   withdraw_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
   restore_assignment: { args: AssignmentId; out: Array<AssignmentReport> };
-  print: { args: PrintAsked; out: FileMade };
-  preview: { args: PrintAsked; out: ReportPage };
-  save_table: { args: TableAsked; out: FileMade };
-  print_practice: { args: StudentPrint; out: FileMade };
-  print_path: { args: PathPrint; out: FileMade };
+  reports: { args: Nothing; out: Array<ReportInfo> };
+  print: { args: ReportAsked; out: FileMade };
+  preview: { args: ReportAsked; out: ReportPage };
   own_desk: { args: ClassId; out: OwnDesk };
   import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
   undo_own_import: { args: OwnImportId; out: OwnDesk };
@@ -5032,3 +5016,4 @@ export interface Calls {
   pick_concepts: { args: ClassId; out: CatalogueReading | null };
   import_concepts: { args: ConceptsPicked; out: OwnDesk };
 }
+export type Calls = DeviceCalls & StudentCalls & DeskCalls;

@@ -42,6 +42,7 @@ const ERRORS: OfCode<CallError> = {
   unreadable_answer: { code: 'unreadable_answer', detail: 'x' },
   newer_store: { code: 'newer_store', found: 9, known: 1 },
   storage: { code: 'storage', detail: 'x' },
+  internal: { code: 'internal', detail: 'x' },
   damaged_store: { code: 'damaged_store', detail: 'x' },
   disk_full: { code: 'disk_full' },
   not_writable: { code: 'not_writable', detail: 'x' },

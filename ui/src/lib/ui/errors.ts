@@ -66,6 +66,7 @@ export function errorWords(error: Trouble): string[] {
       ];
     case 'cancelled':
       return [say('error-cancelled'), say('error-kept')];
+    case 'internal':
     case 'storage':
     case 'disk_full':
     case 'not_writable':

@@ -72,7 +72,7 @@ function format(
   return errors.length > 0 ? missing(id) : text;
 }
 
-/** An attribute of a message, such as the teacher's name of a mistake. */
+/** An attribute of a message, such as the teacher's name of a misconception. */
 export function sayPart(id: string, part: string): string {
   const bundle = loaded(language());
   const pattern = bundle?.getMessage(id)?.attributes[part];

@@ -142,8 +142,8 @@ export const hundredths = (value: number): string =>
 
 /** What the teacher reads for a mistake's code. */
 export const misconceptionWords = (code: string): string =>
-  hasWords(`mistake-${code}`)
-    ? sayPart(`mistake-${code}`, 'name')
+  hasWords(`misconception-${code}`)
+    ? sayPart(`misconception-${code}`, 'name')
     : say('concept-mistake-unknown', { code });
 
 /** A concept's strand, day and phase. A line may break after a dot, not before a dot or number. */

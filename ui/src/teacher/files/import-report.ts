@@ -25,7 +25,7 @@ const ORDER = valuesOf<Kind>({
   updated: true,
   known: true,
   older: true,
-  held: true,
+  quarantined: true,
   refused: true,
 });
 

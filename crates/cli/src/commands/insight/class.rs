@@ -5,7 +5,7 @@ use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_insight::trend::{FALSE_DISCOVERY_RATE, Verdict};
-use surefoot_insight::weak_spot::{ClassPicture, Settings, class_picture};
+use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_insight::{Evidence, PracticeCount, trend};
 
 /// One string a student and concept, one character a rotation.
@@ -100,9 +100,9 @@ pub fn weakspots(case: &Value, file: &Value) -> Result<Value, String> {
     let settings = settings::<Parameters>(file, "parameters")?.settings();
     let evidence = case.evidence()?;
     let last = case.upto.unwrap_or(evidence.passes().saturating_sub(1));
-    let picture = class_picture(&evidence, last, &settings);
+    let picture = class_estimate(&evidence, last, &settings);
     let c = &picture.concepts;
-    let chance = |f: fn(&surefoot_insight::weak_spot::ChanceEstimate) -> f64| {
+    let chance = |f: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64| {
         matrix(&picture, evidence.students(), f)
     };
     Ok(json!({
@@ -135,7 +135,7 @@ pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
         .into_iter()
         .map(|date| {
             let last = date.last_rotation();
-            let picture = class_picture(&evidence, last, &settings);
+            let picture = class_estimate(&evidence, last, &settings);
             json!({
                 "upto": last,
                 "key": picture.concepts.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
@@ -146,7 +146,7 @@ pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
     Ok(json!({ "dates": dates }))
 }
 
-/// Trend of every concept; here the rows stand concept first.
+/// Trend of every concept; here the rows are by concept first.
 pub fn trends(case: &Value, file: &Value) -> Result<Value, String> {
     #[derive(Deserialize)]
     struct Case {
@@ -202,14 +202,14 @@ fn word(verdict: Verdict) -> &'static str {
 }
 
 fn matrix(
-    picture: &ClassPicture,
+    picture: &ClassEstimate,
     students: usize,
-    number: fn(&surefoot_insight::weak_spot::ChanceEstimate) -> f64,
+    number: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64,
 ) -> Vec<Vec<f64>> {
     (0..students)
         .map(|student| {
             (0..picture.concepts.len())
-                .filter_map(|concept| picture.chance(student, concept))
+                .filter_map(|concept| picture.probability(student, concept))
                 .map(|chance| number(&chance))
                 .collect()
         })

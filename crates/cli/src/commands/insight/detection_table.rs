@@ -51,7 +51,7 @@ pub(super) type Found = [[f64; 2]; WAYS.len()];
 /// Prints the table for a file of simulated classes with their truth.
 ///
 /// # Errors
-/// Words for a file without truth.
+/// Fails for a file without truth.
 pub fn print(file: &Value, as_json: bool) -> crate::Outcome {
     let (classes, found) = measure(file)?;
     let dates = found.len();
@@ -59,10 +59,11 @@ pub fn print(file: &Value, as_json: bool) -> crate::Outcome {
         .iter()
         .enumerate()
         .map(|(way, name)| {
-            let mean = |which: usize| {
-                found.iter().map(|ways| ways[way][which]).sum::<f64>() / dates as f64
+            let mean = |part: fn(&[f64; 2]) -> f64| {
+                let of_way = found.iter().filter_map(|ways| ways.get(way));
+                of_way.map(part).sum::<f64>() / dates as f64
             };
-            (*name, [mean(0), mean(1)])
+            (*name, [mean(|[auc, _]| *auc), mean(|[_, first]| *first)])
         })
         .collect();
     if as_json {
@@ -90,7 +91,7 @@ pub fn print(file: &Value, as_json: bool) -> crate::Outcome {
 /// The number of classes, and how every way did on each of their dates.
 ///
 /// # Errors
-/// Words for a file without truth.
+/// Fails for a file without truth.
 pub(super) fn measure(file: &Value) -> Result<(usize, Vec<Found>), String> {
     let ours = answer(Method::Detection, file, 0.0)?;
     let list = |value: &Value| -> Vec<Value> {
@@ -138,7 +139,7 @@ fn not_confident(ratings: &Rows, part: impl Fn(&str) -> &str) -> Vec<f64> {
     })
 }
 
-/// A chart on the wall: a student's tick stands while the last rating is "On
+/// A chart on the wall: a student's tick stays while the last rating is "On
 /// my own" or "Could teach it". The share of students without one.
 fn without_tick(ratings: &Rows, upto: usize) -> Vec<f64> {
     each_concept(ratings, |rows| {

@@ -11,7 +11,7 @@ fn vectors(name: &str) -> Value {
     .unwrap()
 }
 
-/// Every key of `expected` stands in `found`: numbers within `tolerance`,
+/// Every key of `expected` is in `found`: numbers within `tolerance`,
 /// anything else equal.
 fn same(found: &Value, expected: &Value, tolerance: f64, at: &str) {
     match (found, expected) {

@@ -50,15 +50,11 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
         m.dice.from(0..=count - 1) as usize,
         m.dice.from(0..=count - 1) as usize,
     );
-    keep(
-        values[i] > values[j]
-            && (values[i] - values[j]) != step
-            && values[i] % step == 0
-            && values[j] % step == 0,
-    )?;
-    let (large, small) = (values[i], values[j]);
+    let (&(large_name, large), &(small_name, small)) = (rows.get(i)?, rows.get(j)?);
+    keep(large > small && large - small != step && large % step == 0 && small % step == 0)?;
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
     let third = (0..count as usize).find(|k| *k != i && *k != j)?;
+    let &(third_name, rest) = rows.get(third)?;
     let picture = if as_pictures {
         let halves: Vec<(&'static str, i64)> = names
             .iter()
@@ -71,50 +67,52 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
     };
     let marks_of = |v: i64| v / step;
     // A picture graph is read by symbols and key, a bar graph by its heights.
-    let with_task = |task: &str| {
-        if as_pictures {
+    let with_task = |task: &str, other: Option<i64>| {
+        let mut statement = if as_pictures {
             json!({"task": task, "step": step, "large": marks_of(large), "small": marks_of(small)})
         } else {
             json!({"task": task, "large": large, "small": small})
+        };
+        if let (Some(other), Some(fields)) = (other, statement.as_object_mut()) {
+            fields.insert("other".to_owned(), other.into());
         }
+        statement
     };
     let draft = match kind {
-        1 => Draft::new(with_task("graph_difference"))
+        1 => Draft::new(with_task("graph_difference", None))
             .ask(
                 m.say("ask-more")
-                    .word("one", names[i])
-                    .word("two", names[j]),
+                    .word("one", large_name)
+                    .word("two", small_name),
             )
             .ask(picture)
             .whole(large - small)
-            .mistake("scale-not-used", whole((large - small) / step))
-            .mistake("added-instead", whole(large + small)),
-        2 => Draft::new(with_task("graph_total"))
+            .misconception("scale-not-used", whole((large - small) / step))
+            .misconception("added-instead", whole(large + small)),
+        2 => Draft::new(with_task("graph_total", None))
             .ask(
                 m.say("ask-both")
-                    .word("one", names[i])
-                    .word("two", names[j]),
+                    .word("one", large_name)
+                    .word("two", small_name),
             )
             .ask(picture)
             .whole(large + small)
-            .mistake("scale-not-used", whole((large + small) / step))
-            .mistake("subtracted-instead", whole(large - small)),
+            .misconception("scale-not-used", whole((large + small) / step))
+            .misconception("subtracted-instead", whole(large - small)),
         _ => {
-            let rest = values[third];
-            keep(large + rest > small && values[third] % step == 0)?;
-            let mut statement = with_task("graph_two_step");
-            statement["other"] = json!(if as_pictures { marks_of(rest) } else { rest });
-            Draft::new(statement)
+            keep(large + rest > small && rest % step == 0)?;
+            let other = if as_pictures { marks_of(rest) } else { rest };
+            Draft::new(with_task("graph_two_step", Some(other)))
                 .ask(
                     m.say("ask-two")
-                        .word("one", names[i])
-                        .word("two", names[third])
-                        .word("three", names[j]),
+                        .word("one", large_name)
+                        .word("two", third_name)
+                        .word("three", small_name),
                 )
                 .ask(picture)
                 .whole(large + rest - small)
-                .mistake("scale-not-used", whole((large + rest - small) / step))
-                .mistake("stopped-after-one-step", whole(large + rest))
+                .misconception("scale-not-used", whole((large + rest - small) / step))
+                .misconception("stopped-after-one-step", whole(large + rest))
         }
     };
     let draft = draft
@@ -127,7 +125,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
             })
             .count("step", step),
         )
-        .step(m.say("step-value").word("name", names[i]).math(
+        .step(m.say("step-value").word("name", large_name).math(
             "work",
             if as_pictures {
                 equal(product([num(marks_of(large)), num(step)]), num(large))
@@ -135,7 +133,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                 num(large)
             },
         ))
-        .step(m.say("step-value").word("name", names[j]).math(
+        .step(m.say("step-value").word("name", small_name).math(
             "work",
             if as_pictures {
                 equal(product([num(marks_of(small)), num(step)]), num(small))
@@ -150,8 +148,8 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
         )),
         2 => draft.step(equal(sum([num(large), num(small)]), num(large + small))),
         _ => draft.step(equal(
-            difference(sum([num(large), num(values[third])]), num(small)),
-            num(large + values[third] - small),
+            difference(sum([num(large), num(rest)]), num(small)),
+            num(large + rest - small),
         )),
     })
 }
@@ -165,18 +163,20 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
     let heights: Vec<i64> = (0..count).map(|_| m.dice.from(1..=9) * step).collect();
     let mut swapped = heights.clone();
     swapped.swap(0, 1);
-    let all_same: std::collections::BTreeSet<i64> = heights.iter().copied().collect();
-    keep(all_same.len() >= 3 && heights[0] != heights[1])?;
-    let rows = names[..count]
-        .iter()
-        .zip(&heights)
-        .map(|(name, h)| vec![words(name), cell(num(h))])
+    let different: std::collections::BTreeSet<i64> = heights.iter().copied().collect();
+    let &[first, second, ..] = heights.as_slice() else {
+        return None;
+    };
+    keep(different.len() >= 3 && first != second)?;
+    let bars = || names.into_iter().zip(&heights);
+    let rows = bars()
+        .map(|(name, height)| vec![words(name), cell(num(height))])
         .collect();
-    let alt = (0..count).fold(
+    let places = [("a", "va"), ("b", "vb"), ("c", "vc"), ("d", "vd")];
+    let alt = places.into_iter().zip(bars()).fold(
         m.say(if count == 3 { "table-3" } else { "table-4" }),
-        |say, k| {
-            say.word(["a", "b", "c", "d"][k], names[k])
-                .count(["va", "vb", "vc", "vd"][k], heights[k])
+        |say, ((name_place, height_place), (name, height))| {
+            say.word(name_place, name).count(height_place, *height)
         },
     );
     let plot = |heights: Vec<i64>| Answer::Plot { heights };
@@ -192,9 +192,8 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
             .answer(
                 Entry::Plot {
                     style: PlotStyle::Bars,
-                    columns: names[..count]
-                        .iter()
-                        .map(|name| Choice { shows: says(name) })
+                    columns: bars()
+                        .map(|(name, _)| Choice { shows: says(name) })
                         .collect(),
                     step,
                     top: 10 * step,
@@ -207,10 +206,10 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
             .step(
                 m.say("step-first")
                     .word("name", names[0])
-                    .count("value", heights[0])
-                    .count("marks", heights[0] / step),
+                    .count("value", first)
+                    .count("marks", first / step),
             )
-            .mistake("bars-swapped", plot(swapped))
-            .mistake("bar-one-mark-short", plot(one_short)),
+            .misconception("bars-swapped", plot(swapped))
+            .misconception("bar-one-mark-short", plot(one_short)),
     )
 }

@@ -37,9 +37,9 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
                 .hint(m.say(if from == 0 { "hint-whole" } else { "hint-start" }))
                 .step(m.say("step-whole").count("whole", end.to_integer()))
                 .step(m.say("step-part").math("length", rational(length, true)))
-                .mistake("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
-                .mistake_if(from > 0, "end-mark-read-as-length", mixed(end))
-                .mistake_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
+                .misconception("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
+                .misconception_if(from > 0, "end-mark-read-as-length", mixed(end))
+                .misconception_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
         );
     }
     let start = m.dice.from(1..=4) * 4;
@@ -51,30 +51,31 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
         .collect();
     let at = m.dice.from(1..=4) as usize;
     let longer = m.level == crate::Level::Stretch;
-    let right: i64 = if longer {
-        counts[at + 1..].iter().sum()
-    } else {
-        counts[at]
+    let [first, .., last] = *columns.as_slice() else {
+        return None;
     };
-    keep(
-        right > 0
-            && counts.iter().sum::<i64>() >= 6
-            && right != counts[at] + 1
-            && (counts[at] > 0 || !longer),
-    )?;
-    let pairs: Vec<(String, i64)> = columns.iter().map(|(v, n)| (text_of(*v), *n)).collect();
-    let value = columns[at].0;
+    let (_, from_value_on) = columns.split_at_checked(at)?;
+    let ((value, at_value), above) = from_value_on.split_first()?;
+    let right: i64 = if longer {
+        above.iter().map(|(_, dots)| dots).sum()
+    } else {
+        *at_value
+    };
+    let all_dots = counts.iter().sum::<i64>();
+    keep(right > 0 && all_dots >= 6 && right != at_value + 1 && (*at_value > 0 || !longer))?;
+    let value = *value;
+    let next = above.first()?.1;
     Some(
-        Draft::new(json!({"task": if longer { "dots_above" } else { "dots_at" }, "at": text_of(value), "dots": counts, "first": text_of(columns[0].0), "step": "1/4"}))
+        Draft::new(json!({"task": if longer { "dots_above" } else { "dots_at" }, "at": text_of(value), "dots": counts, "first": text_of(first.0), "step": "1/4"}))
             .ask(m.say(if longer { "ask-longer" } else { "ask-dots" }).math("value", rational(value, true)).math("step", crate::expr::frac(1, 4)))
-            .ask(dots("plot-leaves", "plot-inches", columns[0].0, columns[5].0, quarter(1), &columns))
+            .ask(dots("plot-leaves", "plot-inches", first.0, last.0, quarter(1), &columns))
             .whole(right)
             .hint(m.say("hint-dot"))
             .hint(m.say("hint-find").math("value", rational(value, true)))
             .step(m.say("hint-find").math("value", rational(value, true)))
             .step(m.say("step-count").count("right", right))
-            .mistake(if longer { "value-itself-counted-in" } else { "counted-the-next-column" }, whole(if longer { right + counts[at] } else { counts[at + 1] }))
-            .mistake_unless_same("counted-all-dots", whole(pairs.iter().map(|p| p.1).sum())),
+            .misconception(if longer { "value-itself-counted-in" } else { "counted-the-next-column" }, whole(if longer { right + at_value } else { next }))
+            .misconception_unless_same("counted-all-dots", whole(all_dots)),
     )
 }
 
@@ -133,8 +134,8 @@ fn build_dot_plot(m: &mut Make) -> Option<Draft> {
                 .count("count", first_count),
         )
         .step(m.say("step-all").numbers("heights", &heights))
-        .mistake_if(most > 1, "repeated-length-shown-once", plot(once))
-        .mistake_unless_same("last-length-left-out", plot(one_short)),
+        .misconception_if(most > 1, "repeated-length-shown-once", plot(once))
+        .misconception_unless_same("last-length-left-out", plot(one_short)),
     )
 }
 
@@ -163,14 +164,15 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
         .collect();
     let used: Vec<&(Ratio<i64>, i64)> = columns.iter().filter(|c| c.1 > 0).collect();
     keep(used.len() >= 3)?;
-    let (shortest, longest) = (used[0].0, used[used.len() - 1].0);
+    let (shortest, longest) = (used.first()?.0, used.last()?.0);
+    let (first, last) = (columns.first()?.0, columns.last()?.0);
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(1..=2));
-    let statement = |task: &str| json!({"task": task, "first": text_of(columns[0].0), "step": format!("1/{bottom}"), "dots": counts});
+    let statement = |task: &str| json!({"task": task, "first": text_of(first), "step": format!("1/{bottom}"), "dots": counts});
     let plot = dots(
         "plot-shells",
         "plot-inches",
-        columns[0].0,
-        columns[columns.len() - 1].0,
+        first,
+        last,
         Ratio::new(1, bottom),
         &columns,
     );
@@ -194,8 +196,8 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
                 difference(rational(longest, true), rational(shortest, true)),
                 rational(value, true),
             ))
-            .mistake("added-instead", mixed(longest + shortest))
-            .mistake("gave-the-longest-only", mixed(longest))
+            .misconception("added-instead", mixed(longest + shortest))
+            .misconception("gave-the-longest-only", mixed(longest))
     } else {
         let value = most_at * most;
         Draft::new(statement("plot_total_of_most"))
@@ -213,8 +215,8 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
                 product([num(most), rational(most_at, true)]),
                 rational(value, true),
             ))
-            .mistake("used-one-only", mixed(most_at))
-            .mistake("count-and-value-added", mixed(most_at + most))
+            .misconception("used-one-only", mixed(most_at))
+            .misconception("count-and-value-added", mixed(most_at + most))
     })
 }
 
@@ -242,13 +244,13 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
     Some(
         Draft::new(json!({"task": "equal_share_of_plot", "first": format!("1/{bottom}"), "step": format!("1/{bottom}"), "dots": counts}))
             .ask(m.say("ask").math("step", crate::expr::frac(1, bottom)))
-            .ask(dots("plot-jars", "plot-cups", columns[0].0, columns[columns.len() - 1].0, Ratio::new(1, bottom), &columns))
+            .ask(dots("plot-jars", "plot-cups", columns.first()?.0, columns.last()?.0, Ratio::new(1, bottom), &columns))
             .mixed_unit(value, "unit-cup")
             .hint(m.say("hint-total"))
             .hint(m.say("hint-count").count("count", total_count))
             .step(m.say("step-total").math("total", rational(total, true)))
             .step(equal(quotient(rational(total, true), num(total_count)), rational(value, true)))
-            .mistake("stopped-after-one-step", mixed(total))
-            .mistake("divided-by-number-of-columns", mixed(wrong)),
+            .misconception("stopped-after-one-step", mixed(total))
+            .misconception("divided-by-number-of-columns", mixed(wrong)),
     )
 }

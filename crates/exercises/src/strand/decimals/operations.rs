@@ -73,12 +73,12 @@ pub(in crate::strand) fn add_subtract_draft(m: &mut Make, a: Dec, b: Dec) -> Opt
     let other = Dec::new(other.units().abs(), other.places());
     Some(
         draft
-            .mistake_if(
+            .misconception_if(
                 a.places() != b.places(),
                 "decimals-lined-up-at-the-end",
                 decimal(Dec::new(right_aligned, places)),
             )
-            .mistake_if(
+            .misconception_if(
                 a.places() == b.places(),
                 "decimal-point-misplaced",
                 decimal(Dec::new(
@@ -91,7 +91,7 @@ pub(in crate::strand) fn add_subtract_draft(m: &mut Make, a: Dec, b: Dec) -> Opt
                     places + 1,
                 )),
             )
-            .mistake(
+            .misconception(
                 if plus {
                     "subtracted-instead"
                 } else {
@@ -140,13 +140,13 @@ pub(in crate::strand) fn multiply_draft(a: Dec, b: Dec) -> Option<Draft> {
             ))
             .step(Say::new("decimal-hint-places-together").count("places", i64::from(places)))
             .step(equal(work, num(result)))
-            .mistake_if(
+            .misconception_if(
                 b.places() > 0,
                 "decimal-point-as-in-adding",
                 decimal(aligned),
             )
-            .mistake("decimal-point-left-out", decimal(Dec::new(full.units(), 0)))
-            .mistake(
+            .misconception("decimal-point-left-out", decimal(Dec::new(full.units(), 0)))
+            .misconception(
                 "decimal-point-misplaced",
                 decimal(Dec::new(full.units(), places + 1)),
             ),
@@ -213,22 +213,22 @@ pub(in crate::strand) fn divide_draft(q: Dec, by: Dec, most_places: u32) -> Opti
                 Say::new("common-check")
                     .math("work", equal(product([num(by), num(q)]), num(total))),
             )
-            .mistake_if(
+            .misconception_if(
                 shift > 0 || q.places() != 1,
                 "decimal-point-misplaced",
                 decimal(Dec::exact(q.ratio() * 10)?),
             )
-            .mistake_if(
+            .misconception_if(
                 q.places() == 1 && shift == 0,
                 "divided-too-far",
                 decimal(Dec::exact(q.ratio() / 10)?),
             )
-            .mistake_if(
+            .misconception_if(
                 shift > 0,
                 "moved-point-in-divisor-only",
                 decimal(left_alone),
             )
-            .mistake_if(
+            .misconception_if(
                 shift == 0,
                 "decimal-point-left-out",
                 decimal(Dec::new(q.units(), 0)),

@@ -76,8 +76,8 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
         let longer = Sign::of(a.places().cmp(&b.places()));
         keep(a.places() != b.places())?;
         draft
-            .mistake("longer-decimal-larger", compare(longer))
-            .mistake(
+            .misconception("longer-decimal-larger", compare(longer))
+            .misconception(
                 "shorter-decimal-larger",
                 compare(Sign::of(b.places().cmp(&a.places()))),
             )
@@ -91,8 +91,8 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
             "sign-turned-round"
         };
         draft
-            .mistake(code, compare(wrong))
-            .mistake("took-as-equal", compare(Sign::Equal))
+            .misconception(code, compare(wrong))
+            .misconception("took-as-equal", compare(Sign::Equal))
     })
 }
 
@@ -112,11 +112,12 @@ fn round(m: &mut Make) -> Option<Draft> {
     let goes_up = 2 * rest >= unit;
     let right = Dec::new(if goes_up { down + 1 } else { down }, keep_places);
     let wrong = Dec::new(if goes_up { down } else { down + 1 }, keep_places);
-    let place = [
+    let place = *[
         "decimal-place-whole",
         "decimal-place-tenth",
         "decimal-place-hundredth",
-    ][keep_places as usize];
+    ]
+    .get(keep_places as usize)?;
     let unit_text = Dec::new(1, keep_places);
     let finer = Dec::new(1, keep_places).ratio();
     let other_places = if keep_places == 0 { 1 } else { keep_places - 1 };
@@ -169,7 +170,7 @@ fn round(m: &mut Make) -> Option<Draft> {
             .number("n", n)
             .number("right", right),
         )
-        .mistake(
+        .misconception(
             if goes_up {
                 "rounded-down"
             } else {
@@ -177,6 +178,6 @@ fn round(m: &mut Make) -> Option<Draft> {
             },
             decimal(wrong),
         )
-        .mistake("rounded-to-other-place", decimal(other)),
+        .misconception("rounded-to-other-place", decimal(other)),
     )
 }

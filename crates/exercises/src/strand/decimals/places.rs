@@ -33,8 +33,8 @@ fn tenths_hundredths(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-rods"), base_ten_hundredths(tenths * 10))
             .step(m.say("step-ten").count("tenths", tenths))
             .step(shown(num(tenths * 10)))
-            .mistake("kept-the-number", whole(tenths))
-            .mistake("same-difference", whole(tenths + 90)),
+            .misconception("kept-the-number", whole(tenths))
+            .misconception("same-difference", whole(tenths + 90)),
         );
     }
     let hundredths = m.dice.from(m.level.pick(1..=9, 1..=99, 11..=99));
@@ -61,8 +61,8 @@ fn tenths_hundredths(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-blocks"), base_ten_hundredths(a * 10))
             .step(equal(frac(a, 10), frac(a * 10, 100)))
             .step(equal(work, frac(total, 100)))
-            .mistake("added-tops-and-bottoms", fraction(a + b, 110))
-            .mistake("changed-bottoms-only", fraction(a + b, 100)),
+            .misconception("added-tops-and-bottoms", fraction(a + b, 110))
+            .misconception("changed-bottoms-only", fraction(a + b, 100)),
     )
 }
 
@@ -110,7 +110,7 @@ fn write(m: &mut Make) -> Option<Draft> {
                     .count("hundredths", part % 10)
             })
             .step(equal(shown, num(value)))
-            .mistake_if(
+            .misconception_if(
                 !tenths_only,
                 "place-zero-left-out",
                 decimal(if part < 10 {
@@ -119,12 +119,12 @@ fn write(m: &mut Make) -> Option<Draft> {
                     Dec::new(ones * 1000 + part, 3)
                 }),
             )
-            .mistake_if(
+            .misconception_if(
                 tenths_only,
                 "tenths-as-hundredths",
                 decimal(Dec::new(part, 2)),
             )
-            .mistake(
+            .misconception(
                 "top-point-bottom",
                 decimal(Dec::new(
                     part * 10_i64.pow(if tenths_only { 2 } else { 3 }) + bottom,
@@ -195,14 +195,14 @@ fn on_line(m: &mut Make) -> Option<Draft> {
             .ask(m.say("ask-name").count("parts", count))
             .ask(alt(line()?.point(at, None), true))
             .decimal(value)
-            .mistake("counted-marks-not-steps", decimal(Dec::exact(at + step)?))
-            .mistake("step-taken-ten-times-too-large", decimal(Dec::exact(from + step * 10 * k)?))
+            .misconception("counted-marks-not-steps", decimal(Dec::exact(at + step)?))
+            .misconception("step-taken-ten-times-too-large", decimal(Dec::exact(from + step * 10 * k)?))
     } else {
         Draft::new(json!({"task": "mark_decimal", "at": value.to_string(), "from": Dec::exact(from)?.to_string(), "to": Dec::exact(to)?.to_string()}))
             .ask(m.say("ask-mark").number("value", value))
             .answer(Entry::NumberLinePoint { line: line()?.into_line() }, spot(at))
-            .mistake("counted-marks-not-steps", spot(at - step))
-            .mistake("counted-from-wrong-end", spot(mirrored))
+            .misconception("counted-marks-not-steps", spot(at - step))
+            .misconception("counted-from-wrong-end", spot(mirrored))
     };
     Some(
         draft
@@ -268,16 +268,16 @@ fn read_write(m: &mut Make) -> Option<Draft> {
                     .count("thousandths", th),
             )
             .step(equal(expanded, num(value)))
-            .mistake_if(
+            .misconception_if(
                 kept < 3,
                 "zeros-left-out",
                 decimal(Dec::new(ones * 10_i64.pow(kept) + squeezed, kept)),
             )
-            .mistake(
+            .misconception(
                 "place-gap-off-by-one",
                 decimal(Dec::new(ones * 10_000 + value.units() % 1000, 4)),
             )
-            .mistake(
+            .misconception(
                 "digits-in-reverse-order",
                 decimal(Dec::new(ones * 1000 + th * 100 + h * 10 + t, 3)),
             ),

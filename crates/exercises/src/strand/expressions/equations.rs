@@ -46,8 +46,8 @@ fn test_solutions(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-equal-not"))
                 .step(m.say("step-try").number("value", x).math("work", equal(sum([product([num(a), num(x)]), num(b)]), num(limit))))
                 .step(m.say("step-below").number("value", x))
-                .mistake("limit-taken-in", at_most)
-                .mistake("inequality-turned-round", above),
+                .misconception("limit-taken-in", at_most)
+                .misconception("inequality-turned-round", above),
         );
     }
     let c = a * x + b;
@@ -121,8 +121,8 @@ fn solve(m: &mut Make) -> Option<Draft> {
                 .step(m.say(if plus { "hint-take" } else { "hint-divide" }))
                 .step(equal(var(letter), if plus { difference(num(c), frac(a, b)) } else { quotient(num(c), frac(a, b)) }))
                 .step(equal(var(letter), crate::expr::rational(value, true)))
-                .mistake("operation-not-undone", mixed(if plus { Ratio::from(c) + p } else { Ratio::from(c) * p }))
-                .mistake("right-side-taken-as-solution", mixed(Ratio::from(c))),
+                .misconception("operation-not-undone", mixed(if plus { Ratio::from(c) + p } else { Ratio::from(c) * p }))
+                .misconception("right-side-taken-as-solution", mixed(Ratio::from(c))),
         );
     }
     let places = m
@@ -195,13 +195,13 @@ fn solve(m: &mut Make) -> Option<Draft> {
                     equal(product([num(p), num(x)]), num(q))
                 },
             ))
-            .mistake("operation-not-undone", decimal(undone))
-            .mistake_if(
+            .misconception("operation-not-undone", decimal(undone))
+            .misconception_if(
                 !plus,
                 "subtracted-instead-of-divided",
                 decimal(Dec::exact(other)?),
             )
-            .mistake_if(plus, "right-side-taken-as-solution", decimal(q)),
+            .misconception_if(plus, "right-side-taken-as-solution", decimal(q)),
     )
 }
 
@@ -210,15 +210,14 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
     let story = m.dice.from(1..=4);
     // 1: over, 2: under, 3: at least, 4: at most.
     let story = m.level.pick(m.dice.from(1..=2), story, m.dice.from(1..=2));
-    let (letter, sign, typed) = match story {
-        1 => ("h", Sign::Greater, ">"),
-        2 => ("t", Sign::Less, "<"),
-        3 => ("a", Sign::AtLeast, ">="),
-        _ => ("w", Sign::AtMost, "<="),
+    let (letter, sign, typed, condition) = match story {
+        1 => ("h", Sign::Greater, ">", "over"),
+        2 => ("t", Sign::Less, "<", "under"),
+        3 => ("a", Sign::AtLeast, ">=", "at_least"),
+        _ => ("w", Sign::AtMost, "<=", "at_most"),
     };
     let strict = story <= 2;
     let up = story % 2 == 1;
-    let condition = ["over", "under", "at_least", "at_most"][(story - 1) as usize];
     let ask = if c < 0 {
         m.say(&format!("ask-cold-{story}"))
     } else {
@@ -245,8 +244,8 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-limit").number("limit", c))
                 .step(m.say(if up { "step-more" } else { "step-less" }).math("letter", var(letter)).number("limit", c))
                 .step(relation(var(letter), sign, num(c)))
-                .mistake("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
-                .mistake(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
+                .misconception("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
+                .misconception(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
         );
     }
     let line = Line::new(c - 8, c + 8, 1).label_every(Ratio::from(2));
@@ -276,8 +275,8 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
                 .number("limit", c),
         )
         .step(m.say(if up { "step-right" } else { "step-left" }))
-        .mistake("inequality-turned-round", ray(c, strict, !up))
-        .mistake(
+        .misconception("inequality-turned-round", ray(c, strict, !up))
+        .misconception(
             if strict {
                 "limit-taken-in"
             } else {
@@ -292,7 +291,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
     let k = m.dice.from(m.level.pick(2..=9, 3..=12, 4..=25));
     let story = m.dice.from(m.level.pick(1..=2, 1..=4, 1..=4));
     let add = story > 2;
-    let (x, y) = [("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")][(story - 1) as usize];
+    let (x, y) = *[("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")].get((story - 1) as usize)?;
     let text = if add {
         format!("{y}={x}+{k}")
     } else {
@@ -310,9 +309,10 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
         ["g6-two-variables-head-h", "g6-two-variables-head-d"],
         ["g6-two-variables-head-a", "g6-two-variables-head-b"],
         ["g6-two-variables-head-n", "g6-two-variables-head-p"],
-    ][(story - 1) as usize];
+    ]
+    .get((story - 1) as usize)?;
     let picture = table(
-        &header,
+        header,
         rows,
         m.say("table")
             .number("x1", start)
@@ -361,7 +361,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
         ));
     Some(
         draft
-            .mistake(
+            .misconception(
                 "letters-swapped-in-equation",
                 equation(if add {
                     format!("{x}={y}+{k}")
@@ -369,7 +369,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
                     format!("{x}={k}{y}")
                 }),
             )
-            .mistake(
+            .misconception(
                 if add {
                     "multiplied-instead-of-added"
                 } else {

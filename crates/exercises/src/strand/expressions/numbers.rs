@@ -76,8 +76,8 @@ fn brackets(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-inside").math("work", equal(inside, num(inner))))
             .step(m.say("step-times"))
             .step(equal(work, num(value)))
-            .mistake("brackets-not-seen", whole(wrong))
-            .mistake("stopped-after-brackets", whole(inner)),
+            .misconception("brackets-not-seen", whole(wrong))
+            .misconception("stopped-after-brackets", whole(inner)),
     )
 }
 
@@ -176,8 +176,8 @@ fn write_number_expression(m: &mut Make) -> Option<Draft> {
                         .replace('-', " − "),
                 ),
             )
-            .mistake("brackets-left-out", expression(flat))
-            .mistake("operation-order-turned-round", expression(turned)),
+            .misconception("brackets-left-out", expression(flat))
+            .misconception("operation-order-turned-round", expression(turned)),
     )
 }
 
@@ -222,8 +222,8 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-x").numbers("terms", (1..=n).map(|k| at(k).0)))
             .step(m.say("step-y").numbers("terms", (1..=n).map(|k| at(k).1)))
             .step(pair(num(x), num(y)))
-            .mistake("pattern-one-step-too-far", point(at(n + 1).0, at(n + 1).1))
-            .mistake("coordinates-swapped", point(y, x)),
+            .misconception("pattern-one-step-too-far", point(at(n + 1).0, at(n + 1).1))
+            .misconception("coordinates-swapped", point(y, x)),
     )
 }
 
@@ -263,13 +263,13 @@ fn powers(m: &mut Make) -> Option<Draft> {
     };
     Some(
         draft
-            .mistake("base-times-exponent", whole(outer * base * exponent))
-            .mistake_if(
+            .misconception("base-times-exponent", whole(outer * base * exponent))
+            .misconception_if(
                 outer == 1,
                 "base-and-exponent-swapped",
                 whole(exponent.pow(base as u32).min(1_000_000)),
             )
-            .mistake_if(
+            .misconception_if(
                 outer > 1,
                 "multiplied-before-power",
                 whole((outer * base).pow(exponent as u32)),
@@ -298,8 +298,8 @@ fn evaluate(m: &mut Make) -> Option<Draft> {
                     .hint(m.say("hint-brackets"))
                     .step(m.say("step-put").math("work", product([num(2), group(sum([num(l), num(w)]))])))
                     .step(equal(product([num(2), group(sum([num(l), num(w)]))]), num(total)))
-                    .mistake("factor-taken-to-first-only", decimal(Dec::exact(l.ratio() * 2 + w.ratio())?))
-                    .mistake("factor-left-out", decimal(Dec::exact(l.ratio() + w.ratio())?)),
+                    .misconception("factor-taken-to-first-only", decimal(Dec::exact(l.ratio() * 2 + w.ratio())?))
+                    .misconception("factor-left-out", decimal(Dec::exact(l.ratio() + w.ratio())?)),
             )
         }
         kind => {
@@ -352,8 +352,8 @@ fn evaluate(m: &mut Make) -> Option<Draft> {
                     }))
                     .step(m.say("step-put").math("work", with.clone()))
                     .step(equal(with, num(value)))
-                    .mistake(code, whole(wrong))
-                    .mistake(code2, whole(wrong2)),
+                    .misconception(code, whole(wrong))
+                    .misconception(code2, whole(wrong2)),
             )
         }
     }

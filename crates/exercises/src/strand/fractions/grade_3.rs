@@ -46,16 +46,16 @@ fn name(m: &mut Make) -> Option<Draft> {
         .step(m.say("step-bottom").count("parts", parts))
         .step(m.say("step-top").count("shaded", shaded))
         .step(m.say("step-name").math("fraction", frac(shaded, parts)))
-        .mistake("fraction-turned-over", fraction(parts, shaded));
+        .misconception("fraction-turned-over", fraction(parts, shaded));
     Some(if wholes > 1 {
-        draft.mistake(
+        draft.misconception(
             "counted-parts-of-all-wholes",
             fraction(shaded, wholes * parts),
         )
     } else {
         draft
-            .mistake("part-to-part", fraction(shaded, parts - shaded))
-            .mistake("counted-unshaded", fraction(parts - shaded, parts))
+            .misconception("part-to-part", fraction(shaded, parts - shaded))
+            .misconception("counted-unshaded", fraction(parts - shaded, parts))
     })
 }
 
@@ -81,8 +81,8 @@ fn shade(m: &mut Make, parts: i64, shaded: i64) -> Draft {
     .hint(m.say("hint-top"))
     .step(m.say("step-bottom").count("parts", parts))
     .step(m.say("step-shade").count("shaded", shaded))
-    .mistake("counted-unshaded", count(parts - shaded))
-    .mistake_unless_same("shaded-all-parts", count(parts))
+    .misconception("counted-unshaded", count(parts - shaded))
+    .misconception_unless_same("shaded-all-parts", count(parts))
 }
 
 /// Pairs of equal fractions with denominators of grade 3: (top, bottom, factor).
@@ -99,7 +99,9 @@ const EQUAL: [(i64, i64, i64); 9] = [
 ];
 
 fn same_size(m: &mut Make) -> Option<Draft> {
-    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 7, 9)]);
+    let (top, bottom, factor) = m
+        .dice
+        .pick(m.level.pick(&EQUAL[..7], &EQUAL[..7], &EQUAL[..9]));
     let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let (a, b, c, d) = if down {
         (top * factor, bottom * factor, top, bottom)
@@ -115,7 +117,7 @@ fn same_size(m: &mut Make) -> Option<Draft> {
     if shifted > 0 {
         wrong.push(("same-difference", shifted, d));
     }
-    // One wrong choice for each thought, none of them equal to the right one.
+    // One wrong choice for each misconception; none equals the right one.
     let mut chosen: Vec<(&'static str, i64)> = Vec::new();
     for (code, t, _) in &wrong {
         if *t != c && chosen.iter().all(|(k, other)| k != code && other != t) {
@@ -155,7 +157,9 @@ fn same_size(m: &mut Make) -> Option<Draft> {
 }
 
 fn equivalent(m: &mut Make) -> Option<Draft> {
-    let (top, bottom, factor) = m.dice.pick(&EQUAL[..m.level.pick(7, 9, 9)]);
+    let (top, bottom, factor) = m
+        .dice
+        .pick(m.level.pick(&EQUAL[..7], &EQUAL[..9], &EQUAL[..9]));
     let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let blank_bottom = m.level.pick(false, false, m.dice.one_in(2));
     let (a, b, c, d) = if down {
@@ -201,8 +205,8 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
             .count("factor", factor),
         )
         .step(shown(num(right)))
-        .mistake("kept-the-number", whole(kept))
-        .mistake("same-difference", whole(shifted)),
+        .misconception("kept-the-number", whole(kept))
+        .misconception("same-difference", whole(shifted)),
     )
 }
 
@@ -220,16 +224,16 @@ fn whole_numbers(m: &mut Make) -> Option<Draft> {
             .ask(Say::new("common-box"))
             .ask(equal(frac(top, bottom), Expr::Blank))
             .whole(n)
-            .mistake("subtracted-instead-of-divided", whole(top - bottom))
-            .mistake("took-top-only", whole(top))
+            .misconception("subtracted-instead-of-divided", whole(top - bottom))
+            .misconception("took-top-only", whole(top))
     } else {
         Draft::new(json!({"task": "top_for_whole", "whole": n, "bottom": bottom}))
             .ask(Say::new("common-box"))
             .ask(equal(num(n), frac(Expr::Blank, bottom)))
             .whole(top)
-            .mistake_unless_same("kept-the-number", whole(n))
-            .mistake("added-instead-of-multiplied", whole(n + bottom))
-            .mistake_unless_same("took-bottom-only", whole(bottom))
+            .misconception_unless_same("kept-the-number", whole(n))
+            .misconception("added-instead-of-multiplied", whole(n + bottom))
+            .misconception_unless_same("took-bottom-only", whole(bottom))
     };
     Some(
         draft
@@ -280,7 +284,7 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
             "step-same-bottom"
         }))
         .step(relation(frac(a, b), sign, frac(c, d)))
-        .mistake(
+        .misconception(
             if same_top {
                 "larger-bottom-larger-fraction"
             } else {
@@ -288,6 +292,6 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
             },
             compare(wrong),
         )
-        .mistake("took-as-equal", compare(Sign::Equal)),
+        .misconception("took-as-equal", compare(Sign::Equal)),
     )
 }

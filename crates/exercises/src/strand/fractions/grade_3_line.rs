@@ -30,15 +30,15 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
             .ask(m.say("ask-first").count("parts", parts))
             .ask(line().point(Ratio::new(1, parts), None).figure())
             .fraction(1, parts)
-            .mistake("counted-marks-not-parts", fraction(1, parts + 1))
-            .mistake("fraction-turned-over", fraction(parts, 1)),
+            .misconception("counted-marks-not-parts", fraction(1, parts + 1))
+            .misconception("fraction-turned-over", fraction(parts, 1)),
         2 => {
             keep(parts > 2)?;
             Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}")}))
                 .ask(m.say("ask-parts").math("fraction", frac(1, parts)))
                 .whole(parts)
-                .mistake("counted-marks-not-parts", whole(parts - 1))
-                .mistake("counted-end-marks", whole(parts + 1))
+                .misconception("counted-marks-not-parts", whole(parts - 1))
+                .misconception("counted-end-marks", whole(parts + 1))
         }
         _ => {
             keep(parts > 2)?;
@@ -52,13 +52,13 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
                         at: Rational::from(Ratio::new(1, parts)),
                     },
                 )
-                .mistake(
+                .misconception(
                     "counted-from-one",
                     Answer::NumberLinePoint {
                         at: Rational::from(Ratio::new(parts - 1, parts)),
                     },
                 )
-                .mistake(
+                .misconception(
                     "took-one-whole",
                     Answer::NumberLinePoint {
                         at: Rational::from(1),
@@ -100,9 +100,9 @@ fn on_line(m: &mut Make) -> Option<Draft> {
                     .count("steps", top),
             ))
             .fraction(top, bottom)
-            .mistake("counted-marks-not-steps", fraction(top + 1, bottom))
-            .mistake_if(to > 1, "counted-parts-of-all-wholes", fraction(top, to * bottom))
-            .mistake_if(to == 1, "fraction-turned-over", fraction(bottom, top)),
+            .misconception("counted-marks-not-steps", fraction(top + 1, bottom))
+            .misconception_if(to > 1, "counted-parts-of-all-wholes", fraction(top, to * bottom))
+            .misconception_if(to == 1, "fraction-turned-over", fraction(bottom, top)),
         2 => Draft::new(json!({"task": "mark_at", "at": text, "from": 0, "to": to}))
             .ask(m.say("ask-mark").math("fraction", frac(top, bottom)))
             .answer(
@@ -111,13 +111,13 @@ fn on_line(m: &mut Make) -> Option<Draft> {
                 },
                 spot(top),
             )
-            .mistake("counted-marks-not-steps", spot(top - 1))
-            .mistake_unless_same("counted-from-one", spot(if top < bottom { bottom - top } else { 2 * bottom - top })),
+            .misconception("counted-marks-not-steps", spot(top - 1))
+            .misconception_unless_same("counted-from-one", spot(if top < bottom { bottom - top } else { 2 * bottom - top })),
         _ => Draft::new(json!({"task": "steps_of", "steps": top, "step": format!("1/{bottom}")}))
             .ask(m.say("ask-steps").count("steps", top).math("step", frac(1, bottom)))
             .fraction(top, bottom)
-            .mistake("counted-marks-not-steps", fraction(top + 1, bottom))
-            .mistake("counted-parts-of-all-wholes", fraction(top, 2 * bottom)),
+            .misconception("counted-marks-not-steps", fraction(top + 1, bottom))
+            .misconception("counted-parts-of-all-wholes", fraction(top, 2 * bottom)),
     };
     Some(
         draft

@@ -70,8 +70,8 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
                 .count("factor", factor),
             )
             .step(shown(num(c)))
-            .mistake("kept-the-number", whole(a))
-            .mistake("same-difference", whole(shifted)),
+            .misconception("kept-the-number", whole(a))
+            .misconception("same-difference", whole(shifted)),
     )
 }
 
@@ -118,8 +118,8 @@ fn compare_any(m: &mut Make) -> Option<Draft> {
     Some(if equal_pair {
         let by_bottom = Sign::of(d.cmp(&b));
         draft
-            .mistake("compared-tops-only", compare(Sign::of(a.cmp(&c))))
-            .mistake_unless_same("compared-bottoms-only", compare(by_bottom))
+            .misconception("compared-tops-only", compare(Sign::of(a.cmp(&c))))
+            .misconception_unless_same("compared-bottoms-only", compare(by_bottom))
     } else {
         let wrong = Sign::of((c * b).cmp(&(a * d)));
         let code = if Sign::of(a.cmp(&c)) == wrong {
@@ -129,7 +129,7 @@ fn compare_any(m: &mut Make) -> Option<Draft> {
         } else {
             "sign-turned-round"
         };
-        draft.mistake(code, compare(wrong)).mistake(
+        draft.misconception(code, compare(wrong)).misconception(
             if b - a == d - c {
                 "same-difference"
             } else {
@@ -192,13 +192,13 @@ fn join_parts(m: &mut Make) -> Option<Draft> {
         .step(equal(work, frac(result, b)));
     Some(if plus {
         draft
-            .mistake("added-tops-and-bottoms", fraction(a + c, 2 * b))
-            .mistake("subtracted-instead", fraction((a - c).abs(), b))
+            .misconception("added-tops-and-bottoms", fraction(a + c, 2 * b))
+            .misconception("subtracted-instead", fraction((a - c).abs(), b))
     } else {
         draft
-            .mistake("added-instead", fraction(a + c, b))
-            .mistake_if(from_one, "took-from-top-of-one", fraction(c, b))
-            .mistake_if(!from_one, "kept-first-fraction", fraction(a, b))
+            .misconception("added-instead", fraction(a + c, b))
+            .misconception_if(from_one, "took-from-top-of-one", fraction(c, b))
+            .misconception_if(!from_one, "kept-first-fraction", fraction(a, b))
     })
 }
 
@@ -252,14 +252,14 @@ fn decompose(m: &mut Make) -> Option<Draft> {
         )
         .step(m.say("step-known").count("known", first + second))
         .step(shown(num(missing)))
-        .mistake("added-all-numbers", whole(total + first + second))
-        .mistake_if(three, "left-out-one-part", whole(total - first))
-        .mistake_if(
+        .misconception("added-all-numbers", whole(total + first + second))
+        .misconception_if(three, "left-out-one-part", whole(total - first))
+        .misconception_if(
             is_mixed,
             "ignored-the-whole",
             whole((total % b - first).abs()),
         )
-        .mistake_if(!three && !is_mixed, "took-bottom-only", whole(b)),
+        .misconception_if(!three && !is_mixed, "took-bottom-only", whole(b)),
     )
 }
 
@@ -293,8 +293,8 @@ fn copies(m: &mut Make) -> Option<Draft> {
         .step(m.say("step-part").count("parts", b))
         .step(m.say("step-count").count("copies", a))
         .step(shown(num(right)))
-        .mistake("top-and-bottom-swapped", whole(other))
-        .mistake("subtracted-top-and-bottom", whole((a - b).abs())),
+        .misconception("top-and-bottom-swapped", whole(other))
+        .misconception("subtracted-top-and-bottom", whole((a - b).abs())),
     )
 }
 
@@ -335,8 +335,8 @@ fn times_whole(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-bottom").count("bottom", b))
             .step(equal(work, frac(n * a, b)))
             .simplified(n * a, b)
-            .mistake("multiplied-top-and-bottom", mixed(Ratio::new(n * a, n * b)))
-            .mistake("multiplied-bottom", mixed(Ratio::new(a, n * b)))
-            .mistake_unless_same("added-instead-of-multiplied", mixed(Ratio::new(n + a, b))),
+            .misconception("multiplied-top-and-bottom", mixed(Ratio::new(n * a, n * b)))
+            .misconception("multiplied-bottom", mixed(Ratio::new(a, n * b)))
+            .misconception_unless_same("added-instead-of-multiplied", mixed(Ratio::new(n + a, b))),
     )
 }

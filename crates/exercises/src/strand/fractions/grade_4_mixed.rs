@@ -57,16 +57,16 @@ fn mixed_add(m: &mut Make) -> Option<Draft> {
     Some(
         draft
             .step(equal(work, crate::expr::rational(value, true)))
-            .mistake(
+            .misconception(
                 "added-tops-and-bottoms",
                 mixed(Ratio::from(w + x) + Ratio::new(a + c, 2 * b)),
             )
-            .mistake_if(
+            .misconception_if(
                 regroups,
                 "new-whole-forgotten",
                 mixed(Ratio::from(w + x) + Ratio::new(a + c - b, b)),
             )
-            .mistake_if(!regroups, "added-wholes-only", mixed(Ratio::from(w + x))),
+            .misconception_if(!regroups, "added-wholes-only", mixed(Ratio::from(w + x))),
     )
 }
 
@@ -112,18 +112,18 @@ fn mixed_subtract(m: &mut Make) -> Option<Draft> {
         .step(equal(work, crate::expr::rational(value, true)));
     Some(if regroups {
         draft
-            .mistake(
+            .misconception(
                 "smaller-fraction-from-larger",
                 mixed(Ratio::from(w - x) + Ratio::new(c - a, b)),
             )
-            .mistake("traded-whole-not-taken-away", mixed(value + 1))
+            .misconception("traded-whole-not-taken-away", mixed(value + 1))
     } else {
         draft
-            .mistake(
+            .misconception(
                 "subtracted-wholes-only",
                 mixed(Ratio::from(w - x) + Ratio::new(a, b)),
             )
-            .mistake(
+            .misconception(
                 "added-instead",
                 mixed(Ratio::from(w + x) + Ratio::new(a + c, b)),
             )

@@ -46,12 +46,12 @@ fn add_like(m: &mut Make) -> Option<Draft> {
     .simplified(result, b);
     Some(if plus {
         draft
-            .mistake("added-tops-and-bottoms", mixed(Ratio::new(a + c, 2 * b)))
-            .mistake("subtracted-instead", mixed(Ratio::new((a - c).abs(), b)))
+            .misconception("added-tops-and-bottoms", mixed(Ratio::new(a + c, 2 * b)))
+            .misconception("subtracted-instead", mixed(Ratio::new((a - c).abs(), b)))
     } else {
         draft
-            .mistake("added-instead", mixed(Ratio::new(a + c, b)))
-            .mistake("kept-first-fraction", mixed(Ratio::new(a, b)))
+            .misconception("added-instead", mixed(Ratio::new(a + c, b)))
+            .misconception("kept-first-fraction", mixed(Ratio::new(a, b)))
     })
 }
 
@@ -91,8 +91,8 @@ fn times_stories(m: &mut Make) -> Option<Draft> {
     };
     Some(
         draft
-            .mistake("multiplied-bottom", mixed(Ratio::new(a, n * b)))
-            .mistake(
+            .misconception("multiplied-bottom", mixed(Ratio::new(a, n * b)))
+            .misconception(
                 "added-instead-of-multiplied",
                 mixed(Ratio::from(n) + Ratio::new(a, b)),
             ),

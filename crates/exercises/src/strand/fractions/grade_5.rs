@@ -97,11 +97,11 @@ fn add_unlike(m: &mut Make) -> Option<Draft> {
                 ),
             ))
             .step(equal(work, rational(value, true)))
-            .mistake(
+            .misconception(
                 "added-tops-and-bottoms",
                 mixed(Ratio::from(w + x) + Ratio::new(a + c, b + d)),
             )
-            .mistake(
+            .misconception(
                 "changed-bottoms-only",
                 mixed(Ratio::from(w + x) + Ratio::new(a + c, common)),
             ),
@@ -150,18 +150,18 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
     if w > 0 {
         Some(
             draft
-                .mistake_if(
+                .misconception_if(
                     ta < tc,
                     "smaller-fraction-from-larger",
                     mixed(Ratio::from(w - x) + Ratio::new(tc - ta, common)),
                 )
-                .mistake_if(ta < tc, "traded-whole-not-taken-away", mixed(value + 1))
-                .mistake_if(
+                .misconception_if(ta < tc, "traded-whole-not-taken-away", mixed(value + 1))
+                .misconception_if(
                     ta > tc,
                     "changed-bottoms-only",
                     mixed(Ratio::from(w - x) + Ratio::new((a - c).abs(), common)),
                 )
-                .mistake_if(
+                .misconception_if(
                     ta > tc,
                     "subtracted-wholes-only",
                     mixed(Ratio::from(w - x) + Ratio::new(a, b)),
@@ -170,12 +170,12 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
     } else {
         Some(
             draft
-                .mistake_if(
+                .misconception_if(
                     b != d,
                     "subtracted-tops-and-bottoms",
                     mixed(Ratio::new((a - c).abs(), (b - d).abs())),
                 )
-                .mistake(
+                .misconception(
                     "changed-bottoms-only",
                     mixed(Ratio::new((a - c).abs(), common)),
                 ),
@@ -220,16 +220,16 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let draft = common_steps(draft, (a, b), (c, d)).step(equal(work, rational(value, true)));
     Some(if plus {
         draft
-            .mistake("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
-            .mistake("changed-bottoms-only", mixed(Ratio::new(a + c, common)))
-            .mistake(
+            .misconception("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
+            .misconception("changed-bottoms-only", mixed(Ratio::new(a + c, common)))
+            .misconception(
                 "subtracted-instead",
                 mixed(Ratio::new((ta - tc).abs(), common)),
             )
     } else {
         draft
-            .mistake("added-instead", mixed(Ratio::new(ta + tc, common)))
-            .mistake(
+            .misconception("added-instead", mixed(Ratio::new(ta + tc, common)))
+            .misconception(
                 "changed-bottoms-only",
                 mixed(Ratio::new((a - c).abs(), common)),
             )
@@ -265,9 +265,9 @@ fn as_division(m: &mut Make) -> Option<Draft> {
                 frac(shared, people),
             ))
             .simplified(shared, people)
-            .mistake("divided-the-other-way", mixed(Ratio::new(people, shared)))
-            .mistake("remainder-left-out", mixed(Ratio::from(shared / people)))
-            .mistake_if(
+            .misconception("divided-the-other-way", mixed(Ratio::new(people, shared)))
+            .misconception("remainder-left-out", mixed(Ratio::from(shared / people)))
+            .misconception_if(
                 shared > people,
                 "remainder-as-tenths",
                 mixed(Ratio::from(shared / people) + Ratio::new(shared % people, 10)),

@@ -33,8 +33,8 @@ fn unit_divided(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-how-many").math("small", frac(1, b * n)).math("large", frac(1, b)))
                 .step(m.say("step-times").math("work", equal(product([num(b), num(n)]), num(b * n))))
                 .step(equal(quotient(frac(1, b), num(n)), frac(1, b * n)))
-                .mistake("subtracted-bottoms", whole(b * n - b))
-                .mistake("took-bottom-only", whole(b * n)),
+                .misconception("subtracted-bottoms", whole(b * n - b))
+                .misconception("took-bottom-only", whole(b * n)),
         );
     }
     Some(
@@ -53,12 +53,12 @@ fn unit_divided(m: &mut Make) -> Option<Draft> {
                     .math("work", equal(product([num(b), num(n)]), num(b * n))),
             )
             .step(equal(quotient(frac(1, b), num(n)), frac(1, b * n)))
-            .mistake("multiplied-instead-of-divided", crate::make::fraction(n, b))
-            .mistake(
+            .misconception("multiplied-instead-of-divided", crate::make::fraction(n, b))
+            .misconception(
                 "multiplied-instead-of-shared",
                 crate::make::fraction(b * n, 1),
             )
-            .mistake(
+            .misconception(
                 "divided-bottom",
                 crate::make::fraction(1, (b - n).abs().max(1)),
             ),
@@ -87,15 +87,15 @@ fn divide_by_unit(m: &mut Make) -> Option<Draft> {
         .ask(Say::new("common-box"))
         .ask(shown(Expr::Blank))
         .whole(n)
-        .mistake("multiplied-instead-of-divided", whole(right * b))
-        .mistake("took-bottom-only", whole(b))
+        .misconception("multiplied-instead-of-divided", whole(right * b))
+        .misconception("took-bottom-only", whole(b))
     } else {
         Draft::new(json!({"task": "divide_fractions", "left": n, "right": format!("1/{b}")}))
             .ask(Say::new("common-work-out"))
             .ask(shown(Expr::Blank))
             .mixed(Ratio::from(right))
-            .mistake("divided-by-bottom", mixed(Ratio::new(n, b)))
-            .mistake("divided-the-other-way", mixed(Ratio::new(1, n * b)))
+            .misconception("divided-by-bottom", mixed(Ratio::new(n, b)))
+            .misconception("divided-the-other-way", mixed(Ratio::new(1, n * b)))
     };
     Some(
         draft
@@ -135,8 +135,8 @@ fn unit_stories(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-cut").count("n", n), strip(b, 1))
             .step(m.say("hint-share"))
             .step(equal(quotient(frac(1, b), num(n)), frac(1, b * n)))
-            .mistake("multiplied-instead-of-divided", mixed(Ratio::new(n, b)))
-            .mistake("divided-the-other-way", mixed(Ratio::from(n * b)))
+            .misconception("multiplied-instead-of-divided", mixed(Ratio::new(n, b)))
+            .misconception("divided-the-other-way", mixed(Ratio::from(n * b)))
     } else {
         Draft::new(json!({"task": "how_many_fit", "part": format!("1/{b}"), "amount": n}))
             .ask(ask)
@@ -145,7 +145,7 @@ fn unit_stories(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-one").math("part", frac(1, b)), strip(b, 1))
             .step(m.say("step-one").count("parts", b))
             .step(equal(quotient(num(n), frac(1, b)), num(n * b)))
-            .mistake("divided-by-bottom", mixed(Ratio::new(n, b)))
-            .mistake("added-instead-of-multiplied", mixed(Ratio::from(n + b)))
+            .misconception("divided-by-bottom", mixed(Ratio::new(n, b)))
+            .misconception("added-instead-of-multiplied", mixed(Ratio::from(n + b)))
     })
 }

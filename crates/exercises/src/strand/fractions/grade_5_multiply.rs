@@ -60,13 +60,13 @@ fn multiply(m: &mut Make) -> Option<Draft> {
         .simplified(a * c, b * d);
     Some(if d == 1 {
         draft
-            .mistake("multiplied-bottom", mixed(Ratio::new(a, b * c)))
-            .mistake("multiplied-top-and-bottom", mixed(Ratio::new(a, b)))
+            .misconception("multiplied-bottom", mixed(Ratio::new(a, b * c)))
+            .misconception("multiplied-top-and-bottom", mixed(Ratio::new(a, b)))
     } else {
         draft
-            .mistake("cross-multiplied", mixed(Ratio::new(a * d, b * c)))
-            .mistake("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
-            .mistake_if(b == d, "kept-bottom", mixed(Ratio::new(a * c, b)))
+            .misconception("cross-multiplied", mixed(Ratio::new(a * d, b * c)))
+            .misconception("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
+            .misconception_if(b == d, "kept-bottom", mixed(Ratio::new(a * c, b)))
     })
 }
 
@@ -135,9 +135,9 @@ fn area(m: &mut Make) -> Option<Draft> {
                 frac(left_top * c, b * d),
             ))
             .simplified(left_top * c, b * d)
-            .mistake("perimeter-for-area", mixed(perimeter))
-            .mistake("added-sides", mixed(perimeter / 2))
-            .mistake_if(
+            .misconception("perimeter-for-area", mixed(perimeter))
+            .misconception("added-sides", mixed(perimeter / 2))
+            .misconception_if(
                 w > 0,
                 "multiplied-parts-only",
                 mixed(Ratio::from(w) + Ratio::new(a * c, b * d)),
@@ -297,21 +297,21 @@ fn multiply_stories(m: &mut Make) -> Option<Draft> {
             frac(ta * tc, b * d),
         ))
         .simplified(ta * tc, b * d)
-        .mistake(
+        .misconception(
             "added-instead-of-multiplied",
             mixed(Ratio::new(ta, b) + Ratio::new(tc, d)),
         );
     Some(if w > 0 {
-        draft.mistake(
+        draft.misconception(
             "multiplied-wholes-and-parts-apart",
             mixed(Ratio::from(w * x) + Ratio::new(a * c, b * d)),
         )
     } else if x > 0 {
-        draft.mistake(
+        draft.misconception(
             "multiplied-parts-only",
             mixed(Ratio::from(x) + Ratio::new(a * c, b * d)),
         )
     } else {
-        draft.mistake("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
+        draft.misconception("added-tops-and-bottoms", mixed(Ratio::new(a + c, b + d)))
     })
 }

@@ -45,8 +45,8 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-fraction").math("fraction", frac(value, 360)))
                 .step(m.say("hint-full"))
                 .step(equal(frac(value, 360), frac(top, bottom)))
-                .mistake("turn-out-of-180", crate::make::fraction(value, 180))
-                .mistake("turn-out-of-100", crate::make::fraction(value, 100)),
+                .misconception("turn-out-of-180", crate::make::fraction(value, 180))
+                .misconception("turn-out-of-100", crate::make::fraction(value, 100)),
         );
     }
     let story = m.level.pick(1, m.dice.from(1..=2), 1);
@@ -64,17 +64,17 @@ fn turn(m: &mut Make) -> Option<Draft> {
             )
             .step(equal(quotient(num(360), num(bottom)), num(360 / bottom)))
             .step(equal(product([num(top), num(360 / bottom)]), num(value)))
-            .mistake_if(
+            .misconception_if(
                 180 * top % bottom == 0,
                 "turn-out-of-180",
                 degrees(180 * top / bottom),
             )
-            .mistake_if(
+            .misconception_if(
                 180 * top % bottom != 0,
                 "other-part-of-turn",
                 degrees(360 - value),
             )
-            .mistake_unless_same(
+            .misconception_unless_same(
                 "one-part-of-turn-only",
                 degrees(if top > 1 { 360 / bottom } else { 100 / bottom }),
             ),
@@ -93,8 +93,8 @@ fn one_degree(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-on"))
             .step(m.say("hint-one"))
             .step(equal(sum([num(n), num(more)]), num(n + more)))
-            .mistake("first-turn-only", degrees(n))
-            .mistake("turned-back-instead", degrees((n - more).abs())),
+            .misconception("first-turn-only", degrees(n))
+            .misconception("turned-back-instead", degrees((n - more).abs())),
         2 => {
             keep(n > more + 5)?;
             Draft::new(json!({"task": "turns_and_more", "turns": n, "more": more, "way": "back"}))
@@ -104,8 +104,8 @@ fn one_degree(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-back"))
                 .step(m.say("hint-one"))
                 .step(equal(difference(num(n), num(more)), num(n - more)))
-                .mistake("first-turn-only", degrees(n))
-                .mistake("turned-on-instead", degrees(n + more))
+                .misconception("first-turn-only", degrees(n))
+                .misconception("turned-on-instead", degrees(n + more))
         }
         _ => Draft::new(json!({"task": "turns_to_full", "turns": n}))
             .ask(m.say("ask-full").count("n", n))
@@ -114,9 +114,9 @@ fn one_degree(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-full"))
             .step(m.say("hint-full"))
             .step(equal(difference(num(360), num(n)), num(360 - n)))
-            .mistake("first-turn-only", degrees(n))
-            .mistake_if(n < 180, "turn-out-of-180", degrees(180 - n))
-            .mistake_if(n >= 180, "half-turn-added", degrees((540 - n).min(360))),
+            .misconception("first-turn-only", degrees(n))
+            .misconception_if(n < 180, "turn-out-of-180", degrees(180 - n))
+            .misconception_if(n >= 180, "half-turn-added", degrees((540 - n).min(360))),
     })
 }
 
@@ -143,8 +143,8 @@ fn measure(m: &mut Make) -> Option<Draft> {
                 }))
                 .step(m.say("step-right"))
                 .step(m.say("step-make").count("degrees", value))
-                .mistake("other-protractor-scale", degrees(180 - value))
-                .mistake("protractor-read-by-ten-off", degrees(ten_off)),
+                .misconception("other-protractor-scale", degrees(180 - value))
+                .misconception("protractor-read-by-ten-off", degrees(ten_off)),
         );
     }
     Some(
@@ -164,8 +164,8 @@ fn measure(m: &mut Make) -> Option<Draft> {
                 "step-left"
             }))
             .step(m.say("step-read").count("degrees", value))
-            .mistake("other-protractor-scale", degrees(180 - value))
-            .mistake("protractor-read-by-ten-off", degrees(ten_off)),
+            .misconception("other-protractor-scale", degrees(180 - value))
+            .misconception("protractor-read-by-ten-off", degrees(ten_off)),
     )
 }
 
@@ -231,14 +231,14 @@ fn add(m: &mut Make) -> Option<Draft> {
     Some(
         draft
             .step(equal(difference(num(total), num(a + b)), num(right)))
-            .mistake_if(wrong > 0, "wrong-whole-angle", degrees(wrong))
-            .mistake_if(
+            .misconception_if(wrong > 0, "wrong-whole-angle", degrees(wrong))
+            .misconception_if(
                 wrong <= 0,
                 "stopped-after-one-step",
                 degrees((a + b).min(360)),
             )
-            .mistake_if(three, "left-out-one-part", degrees(total - a))
-            .mistake_if(!three, "kept-the-number", degrees(a)),
+            .misconception_if(three, "left-out-one-part", degrees(total - a))
+            .misconception_if(!three, "kept-the-number", degrees(a)),
     )
 }
 
@@ -270,7 +270,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-right"))
                 .hint(m.say("hint-corner"))
                 .step(m.say("hint-right"))
-                .step(m.say(["step-acute", "step-right-angle", "step-obtuse"][kind])),
+                .step(m.say(["step-acute", "step-right-angle", "step-obtuse"].get(kind)?)),
         );
     }
     let pair = m.level != crate::Level::Entry;
@@ -280,7 +280,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
         .pick(&[("A", "B"), ("C", "D"), ("P", "Q"), ("R", "S")]);
     if !pair {
         let kind = m.dice.from(0..=2) as usize;
-        let stroke = [StrokeKind::Segment, StrokeKind::Ray, StrokeKind::Line][kind];
+        let stroke = *[StrokeKind::Segment, StrokeKind::Ray, StrokeKind::Line].get(kind)?;
         let (from, to) = (at(0, 0), at(4, n));
         let drawing = Drawing::Lines(Lines {
             strokes: vec![Stroke { stroke, from, to }],
@@ -324,7 +324,7 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-arrows"))
             .hint(m.say("hint-ends"))
             .step(m.say("hint-ends"))
-            .step(m.say(["step-segment", "step-ray", "step-line"][kind])),
+            .step(m.say(["step-segment", "step-ray", "step-line"].get(kind)?)),
         );
     }
     let kind = m.dice.from(0..=2) as usize;
@@ -369,11 +369,12 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .ask(figure(
                 drawing,
                 Say::new(
-                    [
+                    *[
                         "g4-lines-angles-pair-parallel",
                         "g4-lines-angles-pair-square",
                         "g4-lines-angles-pair-crossing",
-                    ][kind],
+                    ]
+                    .get(kind)?,
                 )
                 .count("x1", dx)
                 .count("y1", dy)
@@ -394,6 +395,6 @@ fn lines(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-parallel"))
             .hint(m.say("hint-perpendicular"))
             .step(m.say("hint-parallel"))
-            .step(m.say(["step-parallel", "step-perpendicular", "step-crossing"][kind])),
+            .step(m.say(["step-parallel", "step-perpendicular", "step-crossing"].get(kind)?)),
     )
 }

@@ -1,5 +1,6 @@
 //! What all shapes of a family have, and which family is inside which, grade 5.
 
+use super::shapes::kind_of;
 use crate::Block;
 use crate::make::{Draft, Generator, Make, says};
 use serde_json::json;
@@ -10,7 +11,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-shape-tree", 1, tree),
 ];
 
-/// A family, a wider family it is in, and a property with whether all of the family have it.
+/// A family, a property, and whether all of the family have it.
 const PROPERTIES: [(&str, &str, bool); 12] = [
     ("all-squares", "property-right-angles", true),
     ("all-squares", "property-equal-sides", true),
@@ -29,29 +30,31 @@ const PROPERTIES: [(&str, &str, bool); 12] = [
 fn properties(m: &mut Make) -> Option<Draft> {
     let (family, property, holds) = m.dice.pick(&PROPERTIES);
     Some(
-        Draft::new(json!({"task": "all_have", "family": &family[4..], "property": &property[9..]}))
-            .ask(
-                m.say("ask")
-                    .word("family", family)
-                    .word("property", property),
-            )
-            .one_of_listed(
-                vec![
-                    ("some-taken-for-all", says("common-yes")),
-                    ("wider-family-property-forgotten", says("common-no")),
-                    ("depends-on-size", says("property-size")),
-                ],
-                usize::from(!holds),
-            )
-            .hint(m.say("hint-family"))
-            .hint(m.say("hint-example"))
-            .step(m.say(match family {
-                "all-squares" => "step-squares",
-                "all-rectangles" => "step-rectangles",
-                "all-rhombuses" => "step-rhombuses",
-                _ => "step-parallelograms",
-            }))
-            .step(m.say(if holds { "step-yes" } else { "step-no" })),
+        Draft::new(
+            json!({"task": "all_have", "family": kind_of(family), "property": kind_of(property)}),
+        )
+        .ask(
+            m.say("ask")
+                .word("family", family)
+                .word("property", property),
+        )
+        .one_of_listed(
+            vec![
+                ("some-taken-for-all", says("common-yes")),
+                ("wider-family-property-forgotten", says("common-no")),
+                ("depends-on-size", says("property-size")),
+            ],
+            usize::from(!holds),
+        )
+        .hint(m.say("hint-family"))
+        .hint(m.say("hint-example"))
+        .step(m.say(match family {
+            "all-squares" => "step-squares",
+            "all-rectangles" => "step-rectangles",
+            "all-rhombuses" => "step-rhombuses",
+            _ => "step-parallelograms",
+        }))
+        .step(m.say(if holds { "step-yes" } else { "step-no" })),
     )
 }
 
@@ -75,7 +78,7 @@ fn tree(m: &mut Make) -> Option<Draft> {
     } else {
         (narrow, wide)
     };
-    let statement = json!({"task": "wider_family", "pair": [&pair.0[4..], &pair.1[4..]]});
+    let statement = json!({"task": "wider_family", "pair": [kind_of(pair.0), kind_of(pair.1)]});
     let choice = |family: &'static str| -> Block { says(family) };
     let right = if flipped { 0 } else { 1 };
     Some(

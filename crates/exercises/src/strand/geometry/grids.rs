@@ -28,8 +28,8 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
         1 => Draft::new(json!({"task": "walk_to_point", "right": x, "up": y}))
             .ask(m.say("ask-walk").count("x", x).count("y", y))
             .answer(Entry::Coordinates { frame: None }, point(x, y))
-            .mistake("coordinates-swapped", swapped)
-            .mistake("walk-added", point(x + y, 0)),
+            .misconception("coordinates-swapped", swapped)
+            .misconception("walk-added", point(x + y, 0)),
         2 => Draft::new(json!({"task": "name_point", "x": x, "y": y}))
             .ask(m.say("ask-name"))
             .ask(grid(
@@ -39,8 +39,8 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
                 m.say("grid").number("x", x).number("y", y),
             ))
             .answer(Entry::Coordinates { frame: None }, point(x, y))
-            .mistake("coordinates-swapped", swapped)
-            .mistake("counted-points-not-steps", point(x + 1, y + 1)),
+            .misconception("coordinates-swapped", swapped)
+            .misconception("counted-points-not-steps", point(x + 1, y + 1)),
         _ => {
             let (dx, dy) = m
                 .level
@@ -57,8 +57,8 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
                         },
                         point(x, y),
                     )
-                    .mistake("coordinates-swapped", swapped)
-                    .mistake("counted-points-not-steps", point(x - 1, y - 1))
+                    .misconception("coordinates-swapped", swapped)
+                    .misconception("counted-points-not-steps", point(x - 1, y - 1))
             } else {
                 keep(
                     dx != 0
@@ -86,8 +86,8 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
                         },
                         point(tx, ty),
                     )
-                    .mistake("across-and-up-swapped-in-move", point(x + dy, y + dx))
-                    .mistake("moved-wrong-way-on-grid", point(x - dx, y - dy))
+                    .misconception("across-and-up-swapped-in-move", point(x + dy, y + dx))
+                    .misconception("moved-wrong-way-on-grid", point(x - dx, y - dy))
             }
         }
     };
@@ -119,9 +119,10 @@ fn stories(m: &mut Make) -> Option<Draft> {
         frame(0, 5, 0, 20, 1),
         &points,
         Vec::new(),
-        (0..4).fold(m.say("grid"), |say, i| {
-            say.number(["y1", "y2", "y3", "y4"][i], y(i as i64 + 1))
-        }),
+        ["y1", "y2", "y3", "y4"]
+            .into_iter()
+            .zip(1..)
+            .fold(m.say("grid"), |say, (name, x)| say.number(name, y(x))),
     );
     let other = if at < 4 { at + 1 } else { at - 1 };
     let draft = if kind == 1 {
@@ -131,8 +132,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
             .step(m.say("hint-across"))
             .step(m.say("step-point").math("point", pair(num(at), num(y(at)))))
             .whole(y(at))
-            .mistake("coordinates-swapped", whole(at))
-            .mistake("read-the-point-beside", whole(y(other)))
+            .misconception("coordinates-swapped", whole(at))
+            .misconception("read-the-point-beside", whole(y(other)))
     } else {
         let (from, to) = (1, m.dice.from(3..=4));
         Draft::new(json!({"task": "change_between", "points": pairs, "from": from, "to": to}))
@@ -152,8 +153,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 num(y(to) - y(from)),
             ))
             .whole(y(to) - y(from))
-            .mistake("gave-the-last-value", whole(y(to)))
-            .mistake_unless_same("added-instead", whole(y(to) + y(from)))
+            .misconception("gave-the-last-value", whole(y(to)))
+            .misconception_unless_same("added-instead", whole(y(to) + y(from)))
     };
     Some(draft.hint(m.say("hint-across")).hint(m.say("hint-up")))
 }
@@ -190,7 +191,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .math("c", shown(corners[2])),
     );
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=3));
-    let given: Vec<[i64; 2]> = corners[..3].iter().map(|c| [c.0, c.1]).collect();
+    let [given_a, given_b, given_c, _] = corners.map(|(x, y)| [x, y]);
+    let given = [given_a, given_b, given_c];
     let full = grid(window, &[], vec![outline(&corners)], m.say("outline"));
     let ask = |m: &Make, id: &str| {
         m.say(id)
@@ -199,7 +201,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .math("c", shown(corners[2]))
     };
     let draft = match kind {
-        1 => Draft::new(json!({"task": "side_on_grid", "from": given[0], "to": given[1]}))
+        1 => Draft::new(json!({"task": "side_on_grid", "from": given_a, "to": given_b}))
             .ask(
                 m.say("ask-side")
                     .math("a", shown(corners[0]))
@@ -212,8 +214,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                 difference(num(x + w), if x < 0 { group(num(x)) } else { num(x) }),
                 num(w),
             ))
-            .mistake("counted-points-not-steps", whole(w + 1))
-            .mistake_unless_same(
+            .misconception("counted-points-not-steps", whole(w + 1))
+            .misconception_unless_same(
                 "signs-left-out-of-distance",
                 whole(((x + w).abs() - x.abs()).abs() + if x > 0 { w + 2 } else { 0 }),
             ),
@@ -226,8 +228,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("step-left"))
             .step(shown(corners[3]))
-            .mistake("coordinates-swapped", point(corners[3].1, corners[3].0))
-            .mistake("corner-on-the-wrong-side", point(x + 2 * w, y + h)),
+            .misconception("coordinates-swapped", point(corners[3].1, corners[3].0))
+            .misconception("corner-on-the-wrong-side", point(x + 2 * w, y + h)),
         _ => Draft::new(json!({"task": "rectangle_perimeter_on_grid", "corners": given}))
             .ask(ask(m, "ask-perimeter"))
             .ask(picture)
@@ -237,8 +239,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                 sum([num(w), num(h), num(w), num(h)]),
                 num(2 * (w + h)),
             ))
-            .mistake("two-sides-only", whole(w + h))
-            .mistake("area-for-perimeter", whole(w * h)),
+            .misconception("two-sides-only", whole(w + h))
+            .misconception("area-for-perimeter", whole(w * h)),
     };
     Some(
         draft

@@ -49,6 +49,11 @@ fn picture(name: &'static str, size: i64) -> Figure {
     )
 }
 
+/// A message id without its first word: `shape-square` is a `square`.
+pub(super) fn kind_of(id: &str) -> &str {
+    id.split_once('-').map_or(id, |(_, kind)| kind)
+}
+
 /// What can be said of a four-sided shape, as (message id, holds).
 fn facts(quad: (&'static str, bool, bool, u8)) -> [(&'static str, bool); 4] {
     [
@@ -75,15 +80,15 @@ fn families(m: &mut Make) -> Option<Draft> {
         ]);
         let corners = m.dice.one_in(2);
         return Some(
-            Draft::new(json!({"task": "side_count", "shape": &name[6..], "count": if corners { "corners" } else { "sides" }}))
+            Draft::new(json!({"task": "side_count", "shape": kind_of(name), "count": if corners { "corners" } else { "sides" }}))
                 .ask(m.say(if corners { "ask-corners" } else { "ask-sides" }).word("shape", name))
                 .whole(sides)
                 .hint(m.say("hint-walk"))
                 .hint(m.say("hint-same"))
                 .step(m.say("hint-same"))
                 .step(m.say("step-count").word("shape", name).count("n", sides))
-                .mistake("one-side-too-few", whole(sides - 1))
-                .mistake("one-side-too-many", whole(sides + 1)),
+                .misconception("one-side-too-few", whole(sides - 1))
+                .misconception("one-side-too-many", whole(sides + 1)),
         );
     }
     let shape = m.dice.pick(&QUADS);
@@ -94,12 +99,16 @@ fn families(m: &mut Make) -> Option<Draft> {
             ("family-rhombus", shape.1),
             ("family-triangle", false),
         ];
-        let right: Vec<&str> = families.iter().filter(|f| f.1).map(|f| &f.0[7..]).collect();
+        let right = families.iter().filter(|(_, fits)| *fits).count();
         let size = m.dice.from(1..=3);
-        let answer = |fits: &dyn Fn(usize) -> bool| crate::Answer::SeveralChoices {
-            indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+        let answer = |chosen: &dyn Fn(u32, bool) -> bool| crate::Answer::SeveralChoices {
+            indexes: (0..)
+                .zip(families)
+                .filter(|(i, (_, fits))| chosen(*i, *fits))
+                .map(|(i, _)| i)
+                .collect(),
         };
-        let draft = Draft::new(json!({"task": "families_of", "shape": &shape.0[6..]}))
+        let draft = Draft::new(json!({"task": "families_of", "shape": kind_of(shape.0)}))
             .ask(m.say("ask-families").word("shape", shape.0))
             .ask(picture(shape.0, size))
             .all_of(
@@ -115,18 +124,18 @@ fn families(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-quadrilateral"));
         return Some(
             draft
-                .mistake_if(right.len() > 1, "only-one-family", answer(&|i| i == 0))
-                .mistake_if(
-                    right.len() == 1,
+                .misconception_if(right > 1, "only-one-family", answer(&|i, _| i == 0))
+                .misconception_if(
+                    right == 1,
                     "all-four-sided-shapes-are-rectangles",
-                    answer(&|i| i <= 1),
+                    answer(&|i, _| i <= 1),
                 )
-                .mistake(
+                .misconception(
                     "family-of-four-sides-left-out",
-                    if right.len() > 1 {
-                        answer(&|i| i > 0 && families[i].1)
+                    if right > 1 {
+                        answer(&|i, fits| i > 0 && fits)
                     } else {
-                        answer(&|i| i == 3)
+                        answer(&|i, _| i == 3)
                     },
                 ),
         );
@@ -144,29 +153,31 @@ fn families(m: &mut Make) -> Option<Draft> {
     ]);
     let belongs = inside == "shape-square";
     Some(
-        Draft::new(json!({"task": "is_in_family", "shape": &inside[6..], "family": &outside[7..]}))
-            .ask(
-                m.say("ask-belongs")
-                    .word("shape", inside)
-                    .word("family", outside),
-            )
-            .ask(picture(inside, 1))
-            .one_of_listed(
-                vec![
-                    ("family-too-wide", says("common-yes")),
-                    ("square-left-out-of-family", says("common-no")),
-                    ("shape-by-its-name-only", says("shape-depends")),
-                ],
-                usize::from(!belongs),
-            )
-            .hint(m.say("hint-rectangle"))
-            .hint(m.say("hint-rhombus"))
-            .step(m.say(if outside == "family-rectangle" {
-                "hint-rectangle"
-            } else {
-                "hint-rhombus"
-            }))
-            .step(m.say(if belongs { "step-belongs" } else { "step-not" })),
+        Draft::new(
+            json!({"task": "is_in_family", "shape": kind_of(inside), "family": kind_of(outside)}),
+        )
+        .ask(
+            m.say("ask-belongs")
+                .word("shape", inside)
+                .word("family", outside),
+        )
+        .ask(picture(inside, 1))
+        .one_of_listed(
+            vec![
+                ("family-too-wide", says("common-yes")),
+                ("square-left-out-of-family", says("common-no")),
+                ("shape-by-its-name-only", says("shape-depends")),
+            ],
+            usize::from(!belongs),
+        )
+        .hint(m.say("hint-rectangle"))
+        .hint(m.say("hint-rhombus"))
+        .step(m.say(if outside == "family-rectangle" {
+            "hint-rectangle"
+        } else {
+            "hint-rhombus"
+        }))
+        .step(m.say(if belongs { "step-belongs" } else { "step-not" })),
     )
 }
 
@@ -188,24 +199,24 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             .ask(m.say("ask-part"))
             .ask(picture)
             .fraction(1, parts)
-            .mistake("fraction-turned-over", fraction(parts, 1))
-            .mistake("part-to-part", fraction(1, parts - 1)),
-        2 => Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}"), "shape": &shape[6..]}))
+            .misconception("fraction-turned-over", fraction(parts, 1))
+            .misconception("part-to-part", fraction(1, parts - 1)),
+        2 => Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}"), "shape": kind_of(shape)}))
             .ask(m.say("ask-how-many").math("fraction", frac(1, parts)).word("shape", shape))
             .whole(parts)
-            .mistake("cuts-counted-not-parts", whole(parts - 1))
-            .mistake("parts-doubled", whole(parts * 2)),
+            .misconception("cuts-counted-not-parts", whole(parts - 1))
+            .misconception("parts-doubled", whole(parts * 2)),
         _ => {
             let first = m.dice.pick(&[2, 3, 4]);
             let again = 2;
             let total = first * again;
             keep([4, 6, 8].contains(&total))?;
             all = total;
-            Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": &shape[6..]}))
+            Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": kind_of(shape)}))
                 .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
-                .mistake("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
-                .mistake("second-cut-only", fraction(again, first))
+                .misconception("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
+                .misconception("second-cut-only", fraction(again, first))
         }
     };
     keep(kind != 1 || parts > 2)?;
@@ -258,18 +269,23 @@ fn classify(m: &mut Make) -> Option<Draft> {
                     m.say("step-largest")
                         .count("angle", angles.iter().copied().max()?),
                 )
-                .step(m.say(["step-right", "step-obtuse", "step-acute"][kind])),
+                .step(m.say(["step-right", "step-obtuse", "step-acute"].get(kind)?)),
         );
     }
     let shape = m.dice.pick(&QUADS);
     let size = m.dice.from(1..=3);
     let all = facts(shape);
     keep(m.level != crate::Level::Entry || shape.3 == 2)?;
-    let answer = |fits: &dyn Fn(usize) -> bool| crate::Answer::SeveralChoices {
-        indexes: (0..4_u32).filter(|i| fits(*i as usize)).collect(),
+    let answer = |chosen: &dyn Fn(u32, bool) -> bool| crate::Answer::SeveralChoices {
+        indexes: (0..)
+            .zip(all)
+            .filter(|(i, (_, holds))| chosen(*i, *holds))
+            .map(|(i, _)| i)
+            .collect(),
     };
-    let right: Vec<usize> = (0..4).filter(|i| all[*i].1).collect();
-    let mut draft = Draft::new(json!({"task": "facts_of_shape", "shape": &shape.0[6..]}))
+    let right = all.iter().filter(|(_, holds)| *holds).count();
+    let (first_right, _) = (0..).zip(all).find(|(_, (_, holds))| *holds)?;
+    let mut draft = Draft::new(json!({"task": "facts_of_shape", "shape": kind_of(shape.0)}))
         .ask(m.say("ask-facts").word("shape", shape.0))
         .ask(picture(shape.0, size))
         .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
@@ -282,28 +298,25 @@ fn classify(m: &mut Make) -> Option<Draft> {
     }
     Some(
         draft
-            .mistake_if(
-                right.len() > 1,
+            .misconception_if(
+                right > 1,
                 "one-property-only",
-                answer(&|i| i == right[0]),
+                answer(&|i, _| i == first_right),
             )
-            .mistake_if(
-                right.len() == 1,
+            .misconception_if(
+                right == 1,
                 "slanted-sides-taken-as-equal",
-                answer(&|i| i == right[0] || i == 0),
+                answer(&|i, _| i == first_right || i == 0),
             )
-            .mistake(
+            .misconception(
                 "parallel-pairs-miscounted",
-                answer(&|i| match i {
-                    2 => !all[2].1,
-                    3 => !all[3].1,
-                    _ => all[i].1,
-                }),
+                // The last two properties count the parallel pairs.
+                answer(&|i, holds| if i >= 2 { !holds } else { holds }),
             ),
     )
 }
 
-/// Shapes with their lines of symmetry: (name, lines, corners).
+/// Shapes with their number of lines of symmetry.
 const FOLDS: [(&str, i64); 8] = [
     ("shape-square", 4),
     ("shape-rectangle", 2),
@@ -350,7 +363,7 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
         Vec::new(),
         Say::new("shape-picture").word("shape", name),
     );
-    let short = name.split_once('-').map_or(name, |(_, rest)| rest);
+    let short = kind_of(name);
     let ask = m.dice.one_in(2);
     Some(
         Draft::new(json!({"task": "fold_lines", "shape": short, "asked": if ask { "count" } else { "folds" }}))
@@ -361,10 +374,10 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-corner"))
             .step(m.say("hint-fold"))
             .step(m.say("step-count").count("lines", lines))
-            .mistake_if(lines != sides, "fold-line-for-each-side", whole(sides))
-            .mistake_if(lines == sides, "fold-line-for-each-end", whole(2 * sides))
-            .mistake_if(lines > 1, "one-fold-line-only", whole(1))
-            .mistake_if(lines == 0, "cut-in-half-is-a-fold", whole(2))
-            .mistake_if(lines == 1, "all-triangles-fold-the-same", whole(2)),
+            .misconception_if(lines != sides, "fold-line-for-each-side", whole(sides))
+            .misconception_if(lines == sides, "fold-line-for-each-end", whole(2 * sides))
+            .misconception_if(lines > 1, "one-fold-line-only", whole(1))
+            .misconception_if(lines == 0, "cut-in-half-is-a-fold", whole(2))
+            .misconception_if(lines == 1, "all-triangles-fold-the-same", whole(2)),
     )
 }

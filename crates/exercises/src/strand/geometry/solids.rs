@@ -49,11 +49,11 @@ fn triangle(m: &mut Make) -> Option<Draft> {
             .decimal(Dec::new(h, 0))
             .step(equal(product([num(2), num(area)]), num(b * h)))
             .step(equal(quotient(num(b * h), num(b)), num(h)))
-            .mistake(
+            .misconception(
                 "triangle-not-halved",
                 decimal(Dec::exact(area.ratio() / b)?),
             )
-            .mistake(
+            .misconception(
                 "multiplied-all-numbers",
                 decimal(Dec::exact(area.ratio() * b)?),
             )
@@ -64,8 +64,8 @@ fn triangle(m: &mut Make) -> Option<Draft> {
             .decimal_unit(area, "unit-square-units")
             .step(equal(product([num(b), num(h)]), num(b * h)))
             .step(equal(quotient(num(b * h), num(2)), num(area)))
-            .mistake("triangle-not-halved", decimal(Dec::new(b * h, 0)))
-            .mistake("added-sides", decimal(Dec::new(b + h, 0)))
+            .misconception("triangle-not-halved", decimal(Dec::new(b * h, 0)))
+            .misconception("added-sides", decimal(Dec::new(b + h, 0)))
     };
     Some(draft.hint(m.say("hint-half")).hint(m.say("hint-rule")))
 }
@@ -104,8 +104,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-upright"))
                 .step(m.say("hint-move"))
                 .step(equal(product([num(b), num(h)]), num(b * h)))
-                .mistake("slanted-side-for-height", whole(b * side))
-                .mistake("perimeter-for-area", whole(2 * (b + side)))
+                .misconception("slanted-side-for-height", whole(b * side))
+                .misconception("perimeter-for-area", whole(2 * (b + side)))
         }
         2 => {
             let top = m.dice.from(2..=b - slant);
@@ -130,8 +130,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                     quotient(product([num(b + top), num(h)]), num(2)),
                     num(area),
                 ))
-                .mistake("trapezoid-not-halved", whole((b + top) * h))
-                .mistake("one-base-only", whole(b * h))
+                .misconception("trapezoid-not-halved", whole((b + top) * h))
+                .misconception("one-base-only", whole(b * h))
         }
         _ => {
             // A rectangle with a triangle on top.
@@ -171,8 +171,8 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                     num(b * roof / 2),
                 ))
                 .step(equal(sum([num(b * h), num(b * roof / 2)]), num(area)))
-                .mistake("triangle-not-halved", whole(b * h + b * roof))
-                .mistake("one-part-only", whole(b * h))
+                .misconception("triangle-not-halved", whole(b * h + b * roof))
+                .misconception("one-part-only", whole(b * h))
         }
     })
 }
@@ -230,8 +230,8 @@ fn fraction_volume(m: &mut Make) -> Option<Draft> {
                 product([crate::expr::rational(ratio(a) * ratio(b), true), num(c)]),
                 crate::expr::rational(value, true),
             ))
-            .mistake("added-edges", mixed(added))
-            .mistake("base-area-for-volume", mixed(ratio(a) * ratio(b))),
+            .misconception("added-edges", mixed(added))
+            .misconception("base-area-for-volume", mixed(ratio(a) * ratio(b))),
     )
 }
 
@@ -284,8 +284,8 @@ fn surface(m: &mut Make) -> Option<Draft> {
                     ),
                 ))
                 .step(equal(sum([num(b * b), num(2 * b * s)]), num(value)))
-                .mistake("triangle-not-halved", whole(b * b + 4 * b * s))
-                .mistake("one-triangle-only", whole(b * b + b * s / 2)),
+                .misconception("triangle-not-halved", whole(b * b + 4 * b * s))
+                .misconception("one-triangle-only", whole(b * b + b * s / 2)),
         );
     }
     keep(!(w == d && d == h))?;
@@ -332,7 +332,7 @@ fn surface(m: &mut Make) -> Option<Draft> {
                 sum([num(2 * w * d), num(2 * w * h), num(2 * d * h)]),
                 num(value),
             ))
-            .mistake("volume-for-surface", whole(w * d * h))
-            .mistake("three-faces-only", whole(value / 2)),
+            .misconception("volume-for-surface", whole(w * d * h))
+            .misconception("three-faces-only", whole(value / 2)),
     )
 }

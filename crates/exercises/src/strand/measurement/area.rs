@@ -28,7 +28,7 @@ fn unit_square(m: &mut Make) -> Option<Draft> {
     let (length, square) = m.dice.pick(&LENGTHS);
     let n = m.dice.from(m.level.pick(1..=4, 2..=9, 4..=12));
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
-    let name = &square[5..];
+    let name = super::units::name(square);
     let around = if n == 1 { 4 } else { 2 * n + 2 };
     Some(
         Draft::new(json!({"task": "row_of_unit_squares", "squares": n, "side": 1, "unit": name}))
@@ -68,12 +68,12 @@ fn cover(m: &mut Make) -> Option<Draft> {
         .step(if gaps { equal(sum([num(a), num(b)]), num(a + b)) } else { equal(difference(num(a), num(b)), num(a - b)) });
     Some(if gaps {
         draft
-            .mistake("gaps-not-counted", whole(a))
-            .mistake("gaps-taken-away", whole(a - b))
+            .misconception("gaps-not-counted", whole(a))
+            .misconception("gaps-taken-away", whole(a - b))
     } else {
         draft
-            .mistake("overlaps-counted", whole(a))
-            .mistake("overlaps-added", whole(a + b))
+            .misconception("overlaps-counted", whole(a))
+            .misconception("overlaps-added", whole(a + b))
     })
 }
 
@@ -82,7 +82,7 @@ fn count(m: &mut Make) -> Option<Draft> {
     let widths: Vec<i64> = (0..rows)
         .map(|_| m.dice.from(m.level.pick(2..=5, 2..=7, 3..=9)))
         .collect();
-    keep(widths.windows(2).any(|pair| pair[0] != pair[1]))?;
+    keep(widths.iter().any(|width| Some(width) != widths.first()))?;
     // Rows from the top, all starting at the left.
     let mut corners = vec![at(0, 0)];
     for (row, width) in widths.iter().rev().enumerate() {
@@ -95,9 +95,10 @@ fn count(m: &mut Make) -> Option<Draft> {
     let widest = widths.iter().copied().max().unwrap_or(0);
     let mut around = widest * 2 + rows * 2;
     // A row that is narrower between wider rows makes the way around longer.
-    for i in 1..widths.len().saturating_sub(1) {
-        let dip = widths[i - 1].min(widths[i + 1]) - widths[i];
-        around += 2 * dip.max(0);
+    for three in widths.windows(3) {
+        if let [above, width, below] = three {
+            around += 2 * (above.min(below) - width).max(0);
+        }
     }
     Some(
         Draft::new(json!({"task": "rows_of_squares", "rows": widths}))
@@ -111,9 +112,9 @@ fn count(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-rows"))
             .step(m.say("step-rows").numbers("rows", &widths))
             .step(equal(sum(widths.iter().map(num)), num(total)))
-            .mistake("row-left-out", whole(total - widths[0]))
-            .mistake("whole-box-counted", whole(widest * rows))
-            .mistake_unless_same("perimeter-for-area", whole(around)),
+            .misconception("row-left-out", whole(total - widths.first()?))
+            .misconception("whole-box-counted", whole(widest * rows))
+            .misconception_unless_same("perimeter-for-area", whole(around)),
     )
 }
 
@@ -129,8 +130,8 @@ fn tile(m: &mut Make) -> Option<Draft> {
             .ask(m.say("ask-tiles").count("rows", r).count("each", c))
             .ask(squares(r, c))
             .whole_unit(r * c, "unit-square-units")
-            .mistake("perimeter-for-area", whole(2 * (r + c)))
-            .mistake("added-sides", whole(r + c)),
+            .misconception("perimeter-for-area", whole(2 * (r + c)))
+            .misconception("added-sides", whole(r + c)),
         2 => {
             let area = |rows: i64, columns: i64| Answer::GridArea {
                 rows: rows as u32,
@@ -145,14 +146,14 @@ fn tile(m: &mut Make) -> Option<Draft> {
                     },
                     area(r, c),
                 )
-                .mistake("one-group-left-out", area(r, c - 1))
-                .mistake_unless_same("one-group-too-many", area(r, c + 1))
+                .misconception("one-group-left-out", area(r, c - 1))
+                .misconception_unless_same("one-group-too-many", area(r, c + 1))
         }
         _ => Draft::new(json!({"task": "share_equally", "amount": r * c, "shares": r}))
             .ask(m.say("ask-missing").count("area", r * c).count("rows", r))
             .whole(c)
-            .mistake("subtracted-instead-of-divided", whole(r * c - r))
-            .mistake("fact-one-off", whole(c + 1)),
+            .misconception("subtracted-instead-of-divided", whole(r * c - r))
+            .misconception("fact-one-off", whole(c + 1)),
     };
     Some(
         draft
@@ -198,8 +199,8 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
             .hint(shape)
             .step(m.say("step-multiply"))
             .step(equal(product([num(w), num(h)]), num(w * h)))
-            .mistake("perimeter-for-area", whole(2 * (w + h)))
-            .mistake("added-sides", whole(w + h)),
+            .misconception("perimeter-for-area", whole(2 * (w + h)))
+            .misconception("added-sides", whole(w + h)),
     )
 }
 
@@ -221,9 +222,9 @@ fn split(m: &mut Make) -> Option<Draft> {
             .step(equal(product([num(h), num(a)]), num(h * a)))
             .step(equal(product([num(h), num(b)]), num(h * b)))
             .step(equal(sum([num(h * a), num(h * b)]), num(total)))
-            .mistake("one-part-only", whole(h * a))
-            .mistake("factor-taken-to-first-only-area", whole(h * a + b))
-            .mistake_unless_same("perimeter-for-area", whole(2 * (h + a + b))),
+            .misconception("one-part-only", whole(h * a))
+            .misconception("factor-taken-to-first-only-area", whole(h * a + b))
+            .misconception_unless_same("perimeter-for-area", whole(2 * (h + a + b))),
     )
 }
 
@@ -296,8 +297,8 @@ fn l_shape(m: &mut Make) -> Option<Draft> {
                     .math("work", equal(product([num(w2), num(h2)]), num(w2 * h2))),
             )
             .step(equal(sum([num(w * h), num(w2 * h2)]), num(total)))
-            .mistake("whole-box-counted", whole(w * (h + h2)))
-            .mistake("one-part-only", whole(w * h))
-            .mistake_unless_same("perimeter-for-area", whole(2 * (w + h + h2))),
+            .misconception("whole-box-counted", whole(w * (h + h2)))
+            .misconception("one-part-only", whole(w * h))
+            .misconception_unless_same("perimeter-for-area", whole(2 * (w + h + h2))),
     )
 }

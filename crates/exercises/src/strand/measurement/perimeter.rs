@@ -38,8 +38,8 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
                 sum([num(w), num(h), num(w), num(h)]),
                 num(2 * (w + h)),
             ))
-            .mistake("two-sides-only", whole(w + h))
-            .mistake("area-for-perimeter", whole(w * h)),
+            .misconception("two-sides-only", whole(w + h))
+            .misconception("area-for-perimeter", whole(w * h)),
         2 => {
             Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
                 .ask(
@@ -57,31 +57,29 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
                 )
                 .step(equal(difference(num(2 * (w + h)), num(2 * w)), num(2 * h)))
                 .step(equal(quotient(num(2 * h), num(2)), num(h)))
-                .mistake("one-side-taken-from-perimeter", whole(w + 2 * h))
-                .mistake("two-sides-not-halved", whole(2 * h))
+                .misconception("one-side-taken-from-perimeter", whole(w + 2 * h))
+                .misconception("two-sides-not-halved", whole(2 * h))
         }
         _ => {
-            let sides: Vec<i64> = (0..4).map(|_| m.dice.from(3..=15)).collect();
-            let total: i64 = sides.iter().sum();
-            let known: i64 = sides[..3].iter().sum();
-            keep(sides[3] != sides[2] && known > sides[3])?;
-            Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides[..3]}))
+            let sides = [(); 3].map(|()| m.dice.from(3..=15));
+            let missing = m.dice.from(3..=15);
+            let known: i64 = sides.iter().sum();
+            let total = known + missing;
+            keep(missing != sides[2] && known > missing)?;
+            Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides}))
                 .ask(
                     m.say("ask-missing")
                         .count("perimeter", total)
-                        .numbers("sides", &sides[..3])
+                        .numbers("sides", sides)
                         .word("unit", unit),
                 )
-                .whole_unit(sides[3], unit)
+                .whole_unit(missing, unit)
                 .hint(m.say("hint-around"))
-                .hint(
-                    m.say("hint-known")
-                        .math("work", sum(sides[..3].iter().map(num))),
-                )
-                .step(equal(sum(sides[..3].iter().map(num)), num(known)))
-                .step(equal(difference(num(total), num(known)), num(sides[3])))
-                .mistake("stopped-after-one-step", whole(known))
-                .mistake("added-all-numbers", whole(total + known))
+                .hint(m.say("hint-known").math("work", sum(sides.iter().map(num))))
+                .step(equal(sum(sides.iter().map(num)), num(known)))
+                .step(equal(difference(num(total), num(known)), num(missing)))
+                .misconception("stopped-after-one-step", whole(known))
+                .misconception("added-all-numbers", whole(total + known))
         }
     })
 }
@@ -111,8 +109,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("hint-area"))
             .step(equal(quotient(num(w * h), num(w)), num(h)))
-            .mistake("subtracted-instead-of-divided", whole(w * h - w))
-            .mistake("multiplied-all-numbers", whole(w * h * w)),
+            .misconception("subtracted-instead-of-divided", whole(w * h - w))
+            .misconception("multiplied-all-numbers", whole(w * h * w)),
         2 => {
             Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
                 .ask(
@@ -132,8 +130,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
                 ))
                 .step(equal(difference(num(2 * (w + h)), num(2 * w)), num(2 * h)))
                 .step(equal(quotient(num(2 * h), num(2)), num(h)))
-                .mistake("one-side-taken-from-perimeter", whole(w + 2 * h))
-                .mistake("two-sides-not-halved", whole(2 * h))
+                .misconception("one-side-taken-from-perimeter", whole(w + 2 * h))
+                .misconception("two-sides-not-halved", whole(2 * h))
         }
         _ => Draft::new(json!({"task": "perimeter_from_area", "area": w * h, "side": w}))
             .ask(
@@ -151,7 +149,7 @@ fn rules(m: &mut Make) -> Option<Draft> {
                 sum([num(w), num(h), num(w), num(h)]),
                 num(2 * (w + h)),
             ))
-            .mistake("stopped-after-one-step", whole(h))
-            .mistake("two-sides-only", whole(w + h)),
+            .misconception("stopped-after-one-step", whole(h))
+            .misconception("two-sides-only", whole(w + h)),
     })
 }

@@ -53,9 +53,9 @@ fn tell(m: &mut Make) -> Option<Draft> {
     };
     Some(
         draft
-            .mistake("clock-hands-swapped", time(swapped_hour, hour * 5 % 60))
-            .mistake("next-hour-taken", time(hour % 12 + 1, minute))
-            .mistake_unless_same("minute-hand-read-as-hour-number", time(hour, minute / 5)),
+            .misconception("clock-hands-swapped", time(swapped_hour, hour * 5 % 60))
+            .misconception("next-hour-taken", time(hour % 12 + 1, minute))
+            .misconception_unless_same("minute-hand-read-as-hour-number", time(hour, minute / 5)),
     )
 }
 
@@ -103,8 +103,8 @@ fn elapsed(m: &mut Make) -> Option<Draft> {
                 .hint(m.say(if before { "hint-back" } else { "hint-on" }).count("minutes", minutes))
                 .step(m.say(if before { "step-back-hour" } else { "step-to-hour" }).count("minutes", if before { em } else { to_hour }))
                 .step(m.say(if before { "step-back-rest" } else { "step-rest" }).count("minutes", if before { minutes - em } else { minutes - to_hour }).math("at", at(asked)))
-                .mistake("hour-not-changed", clock_answer(if before { start + 60 } else { end - 60 }))
-                .mistake("time-counted-the-wrong-way", clock_answer(if before { end + minutes } else { start - minutes })),
+                .misconception("hour-not-changed", clock_answer(if before { start + 60 } else { end - 60 }))
+                .misconception("time-counted-the-wrong-way", clock_answer(if before { end + minutes } else { start - minutes })),
         );
     }
     // Times read as plain numbers: 3:12 − 2:47 as 312 − 247.
@@ -135,14 +135,14 @@ fn elapsed(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-to-hour").count("minutes", to_hour))
             .step(m.say("step-past").count("minutes", em))
             .step(equal(sum([num(to_hour), num(em)]), num(minutes)))
-            .mistake("hour-taken-as-hundred", duration(as_hundreds))
-            .mistake_unless_same("minutes-subtracted-without-hour", duration((em - sm).abs()))
+            .misconception("hour-taken-as-hundred", duration(as_hundreds))
+            .misconception_unless_same("minutes-subtracted-without-hour", duration((em - sm).abs()))
     } else {
         draft
             .step(m.say("step-same-hour"))
             .step(equal(difference(num(em), num(sm)), num(minutes)))
-            .mistake("added-instead", duration(em + sm))
-            .mistake("counted-to-the-next-hour", duration(to_hour))
+            .misconception("added-instead", duration(em + sm))
+            .misconception("counted-to-the-next-hour", duration(to_hour))
     })
 }
 
@@ -170,8 +170,8 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-mark").count("parts", label_step / step))
                 .step(m.say("step-mark").count("step", step))
                 .step(m.say("step-count").count("marks", marks).number("low", below).number("value", value))
-                .mistake("mark-taken-as-one", whole(below + marks))
-                .mistake("mark-taken-as-ten", whole(below + marks * if step == 10 { 100 } else { 10 }))
+                .misconception("mark-taken-as-one", whole(below + marks))
+                .misconception("mark-taken-as-ten", whole(below + marks * if step == 10 { 100 } else { 10 }))
         }
         2 => {
             let (n, each) = (m.dice.from(2..=6), m.dice.step(50..=400, 50));
@@ -191,8 +191,8 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
                 )
                 .step(m.say("hint-times"))
                 .step(equal(product([num(n), num(each)]), num(n * each)))
-                .mistake("added-instead-of-multiplied", whole(n + each))
-                .mistake("one-group-left-out", whole((n - 1) * each))
+                .misconception("added-instead-of-multiplied", whole(n + each))
+                .misconception("one-group-left-out", whole((n - 1) * each))
         }
         3 => {
             let (a, b) = (m.dice.step(300..=900, 10), m.dice.step(50..=400, 10));
@@ -210,8 +210,8 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-work").math("work", difference(num(a), num(b))))
                 .step(m.say("hint-less"))
                 .step(equal(difference(num(a), num(b)), num(a - b)))
-                .mistake("added-instead", whole(a + b))
-                .mistake("second-amount-as-answer", whole(b))
+                .misconception("added-instead", whole(a + b))
+                .misconception("second-amount-as-answer", whole(b))
         }
         _ => {
             let (n, each) = (m.dice.from(3..=9), m.dice.step(20..=90, 10));
@@ -233,8 +233,8 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
                     crate::expr::quotient(num(n * each), num(n)),
                     num(each),
                 ))
-                .mistake("subtracted-instead-of-divided", whole(n * each - n))
-                .mistake("multiplied-all-numbers", whole(n * each * n))
+                .misconception("subtracted-instead-of-divided", whole(n * each - n))
+                .misconception("multiplied-all-numbers", whole(n * each * n))
         }
     })
 }

@@ -34,12 +34,14 @@ const PAIRS: [(&str, &str, i64); 12] = [
 ];
 
 /// The unit's name in a statement, without numbers.
-fn name(unit: &str) -> &str {
-    &unit[5..]
+pub(super) fn name(unit: &str) -> &str {
+    unit.strip_prefix("unit-").unwrap_or(unit)
 }
 
 fn convert_down(m: &mut Make) -> Option<Draft> {
-    let (large, small, factor) = m.dice.pick(&PAIRS[..m.level.pick(8, 11, 12)]);
+    let (large, small, factor) = m
+        .dice
+        .pick(m.level.pick(&PAIRS[..8], &PAIRS[..11], &PAIRS[..12]));
     let n = m.dice.from(m.level.pick(2..=5, 2..=12, 3..=15));
     let extra = m.level.pick(0, 0, m.dice.from(1..=factor - 1));
     let total = n * factor + extra;
@@ -64,7 +66,7 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
     } else {
         json!({"task": "convert_and_add", "amount": n, "from": name(large), "to": name(small), "more": extra})
     };
-    // The pair for 2 stands there unless it is what is asked for.
+    // The pair for 2 is shown unless it is asked for.
     let two = (n != 2).then_some(2);
     let picture = ratio_table(
         vec![
@@ -115,9 +117,9 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
             } else {
                 equal(sum([num(n * factor), num(extra)]), num(total))
             })
-            .mistake("wrong-unit-factor", whole(n * wrong_factor + extra))
-            .mistake_if(extra == 0, "added-instead-of-multiplied", whole(n + factor))
-            .mistake_if(extra > 0, "part-in-small-unit-left-out", whole(n * factor)),
+            .misconception("wrong-unit-factor", whole(n * wrong_factor + extra))
+            .misconception_if(extra == 0, "added-instead-of-multiplied", whole(n + factor))
+            .misconception_if(extra > 0, "part-in-small-unit-left-out", whole(n * factor)),
     )
 }
 
@@ -165,8 +167,8 @@ fn convert_both(m: &mut Make) -> Option<Draft> {
                 .hint(m.say(if up { "hint-divide" } else { "hint-multiply" }))
                 .step(m.say(if up { "hint-divide" } else { "hint-multiply" }))
                 .step(if up { equal(quotient(num(from), num(factor)), num(to)) } else { equal(product([num(from), num(factor)]), num(to)) })
-                .mistake("converted-the-wrong-way", decimal(wrong))
-                .mistake("place-gap-off-by-one", decimal(off)),
+                .misconception("converted-the-wrong-way", decimal(wrong))
+                .misconception("place-gap-off-by-one", decimal(off)),
         );
     }
     // Customary: an amount of the small unit in the large one, with a fraction.
@@ -193,11 +195,11 @@ fn convert_both(m: &mut Make) -> Option<Draft> {
             quotient(num(little), num(factor)),
             crate::expr::rational(value, true),
         ))
-        .mistake(
+        .misconception(
             "converted-the-wrong-way",
             crate::make::mixed(Ratio::from(little * factor)),
         )
-        .mistake(
+        .misconception(
             "subtracted-instead-of-divided",
             crate::make::mixed(Ratio::from(little - factor)),
         ),
@@ -208,12 +210,13 @@ fn stories(m: &mut Make) -> Option<Draft> {
     // 1: m less cm; 2: kg in g shared; 3: hours and minutes; 4: L and mL cups.
     let story = m.dice.from(1..=4);
     let n = m.dice.from(m.level.pick(2..=4, 2..=8, 3..=12));
-    let (large, small, factor) = [
+    let (large, small, factor) = *[
         ("unit-m", "unit-cm", 100),
         ("unit-kg", "unit-g", 1000),
         ("unit-h", "unit-min", 60),
         ("unit-l", "unit-ml", 1000),
-    ][(story - 1) as usize];
+    ]
+    .get((story - 1) as usize)?;
     let person = m.dice.name();
     let ask = m
         .say(&format!("ask-{story}"))
@@ -229,8 +232,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 .whole_unit(if story == 1 { total - b } else { total + b }, small)
                 .step(equal(product([num(n), num(factor)]), num(total)))
                 .step(if story == 1 { equal(difference(num(total), num(b)), num(total - b)) } else { equal(sum([num(total), num(b)]), num(total + b)) })
-                .mistake("units-not-changed", whole(if story == 1 { (n - b).abs() } else { n + b }))
-                .mistake("second-step-turned-round", whole(if story == 1 { total + b } else { total - b }))
+                .misconception("units-not-changed", whole(if story == 1 { (n - b).abs() } else { n + b }))
+                .misconception("second-step-turned-round", whole(if story == 1 { total + b } else { total - b }))
         }
         _ => {
             let k = m.dice.pick(&[2, 4, 5, 8, 10]);
@@ -240,8 +243,8 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 .whole_unit(total / k, small)
                 .step(equal(product([num(n), num(factor)]), num(total)))
                 .step(equal(quotient(num(total), num(k)), num(total / k)))
-                .mistake("stopped-after-one-step", whole(total))
-                .mistake("wrong-unit-factor", whole(n * if factor == 1000 { 100 } else { 1000 } / k))
+                .misconception("stopped-after-one-step", whole(total))
+                .misconception("wrong-unit-factor", whole(n * if factor == 1000 { 100 } else { 1000 } / k))
         }
     };
     Some(
@@ -278,8 +281,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("hint-line-up"))
             .step(equal(sum([cash(a), cash(b)]), cash(a + b)))
-            .mistake("subtracted-instead", money((a - b).abs()))
-            .mistake(
+            .misconception("subtracted-instead", money((a - b).abs()))
+            .misconception(
                 "cents-not-carried-to-dollars",
                 money(
                     a / 100 * 100 + b / 100 * 100 + (a + b) % 100
@@ -307,8 +310,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
                         .math("gap", cash(100 - a % 100)),
                 )
                 .step(equal(difference(cash(paid), cash(a)), cash(change)))
-                .mistake("trade-not-taken-away-money", money(change + 100))
-                .mistake("added-instead", money(paid + a))
+                .misconception("trade-not-taken-away-money", money(change + 100))
+                .misconception("added-instead", money(paid + a))
         }
         _ => {
             let n = m.dice.from(2..=6);
@@ -338,8 +341,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
                     equal(product([num(n), cash(a % 100)]), cash(n * (a % 100))),
                 ))
                 .step(equal(product([num(n), cash(a)]), cash(n * a)))
-                .mistake("used-one-only", money(a))
-                .mistake(
+                .misconception("used-one-only", money(a))
+                .misconception(
                     "dollars-multiplied-only",
                     money(n * (a / 100 * 100) + a % 100),
                 )

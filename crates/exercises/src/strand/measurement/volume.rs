@@ -26,7 +26,7 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
     Some(
         Draft::new(
-            json!({"task": "row_of_unit_cubes", "cubes": n, "edge": 1, "unit": &cubic[5..]}),
+            json!({"task": "row_of_unit_cubes", "cubes": n, "edge": 1, "unit": super::units::name(cubic)}),
         )
         .ask(if n == 1 {
             m.say("ask-one").word("unit", length)
@@ -64,12 +64,12 @@ fn pack(m: &mut Make) -> Option<Draft> {
         .step(if gaps { equal(sum([num(a), num(b)]), num(a + b)) } else { equal(crate::expr::difference(num(a), num(b)), num(a - b)) });
     Some(if gaps {
         draft
-            .mistake("gaps-not-counted", whole(a))
-            .mistake("gaps-taken-away", whole(a - b))
+            .misconception("gaps-not-counted", whole(a))
+            .misconception("gaps-taken-away", whole(a - b))
     } else {
         draft
-            .mistake("second-step-turned-round", whole(a + b))
-            .mistake("first-amount-as-answer", whole(a))
+            .misconception("second-step-turned-round", whole(a + b))
+            .misconception("first-amount-as-answer", whole(a))
     })
 }
 
@@ -97,8 +97,8 @@ fn count(m: &mut Make) -> Option<Draft> {
                 m.say("step-layers")
                     .math("work", equal(product([num(h), num(w * d)]), num(w * d * h))),
             )
-            .mistake("counted-visible-faces", whole(visible))
-            .mistake("one-layer-only", whole(w * d)),
+            .misconception("counted-visible-faces", whole(visible))
+            .misconception("one-layer-only", whole(w * d)),
     )
 }
 
@@ -128,9 +128,9 @@ fn box_volume(m: &mut Make) -> Option<Draft> {
                 m.say("step-height")
                     .math("work", equal(product([num(w * d), num(h)]), num(w * d * h))),
             )
-            .mistake("added-edges", whole(w + d + h))
-            .mistake("one-layer-only", whole(w * d))
-            .mistake("surface-for-volume", whole(surface)),
+            .misconception("added-edges", whole(w + d + h))
+            .misconception("one-layer-only", whole(w * d))
+            .misconception("surface-for-volume", whole(surface)),
     )
 }
 
@@ -149,8 +149,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("hint-base"))
             .step(equal(product([num(base), num(h)]), num(base * h)))
-            .mistake("added-instead-of-multiplied", whole(base + h))
-            .mistake("height-squared", whole(base * h * h)),
+            .misconception("added-instead-of-multiplied", whole(base + h))
+            .misconception("height-squared", whole(base * h * h)),
         2 => {
             Draft::new(json!({"task": "height_from_volume", "volume": base * h, "base_area": base}))
                 .ask(
@@ -166,8 +166,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
                 ))
                 .step(m.say("step-divide"))
                 .step(equal(quotient(num(base * h), num(base)), num(h)))
-                .mistake("subtracted-instead-of-divided", whole(base * h - base))
-                .mistake("fact-one-off", whole(h + 1))
+                .misconception("subtracted-instead-of-divided", whole(base * h - base))
+                .misconception("fact-one-off", whole(h + 1))
         }
         _ => {
             let (w, d) = (m.dice.from(3..=12), m.dice.from(2..=9));
@@ -187,8 +187,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
                 ))
                 .step(equal(product([num(w), num(d)]), num(w * d)))
                 .step(equal(quotient(num(w * d * h), num(w * d)), num(h)))
-                .mistake("divided-by-one-edge-only", whole(d * h))
-                .mistake("stopped-after-one-step", whole(w * d))
+                .misconception("divided-by-one-edge-only", whole(d * h))
+                .misconception("stopped-after-one-step", whole(w * d))
         }
     })
 }
@@ -248,7 +248,7 @@ fn add(m: &mut Make) -> Option<Draft> {
                     .math("work", equal(product([num(w2), num(d), num(h2)]), num(two))),
             )
             .step(equal(sum([num(one), num(two)]), num(one + two)))
-            .mistake("one-part-only", whole(one))
-            .mistake("whole-box-counted", whole(w * d * (h + h2))),
+            .misconception("one-part-only", whole(one))
+            .misconception("whole-box-counted", whole(w * d * (h + h2))),
     )
 }

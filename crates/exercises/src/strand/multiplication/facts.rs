@@ -41,9 +41,9 @@ fn equal_groups(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-count").count("each", each), groups(n, each, 0))
             .step(m.say("hint-groups").count("groups", n).count("each", each))
             .step(equal(product([num(n), num(each)]), num(n * each)))
-            .mistake("added-instead-of-multiplied", whole(n + each))
-            .mistake("one-group-left-out", whole((n - 1) * each))
-            .mistake_unless_same("one-group-too-many", whole((n + 1) * each)),
+            .misconception("added-instead-of-multiplied", whole(n + each))
+            .misconception("one-group-left-out", whole((n - 1) * each))
+            .misconception_unless_same("one-group-too-many", whole((n + 1) * each)),
     )
 }
 
@@ -67,8 +67,8 @@ fn array_to_mark(m: &mut Make, n: i64, each: i64) -> Draft {
         .hint(m.say("hint-under").count("each", each))
         .step(m.say("hint-under").count("each", each))
         .step_with(m.say("step-rows").count("groups", n), squares(n, each))
-        .mistake("one-group-left-out", area(n - 1))
-        .mistake("one-group-too-many", area(n + 1))
+        .misconception("one-group-left-out", area(n - 1))
+        .misconception("one-group-too-many", area(n + 1))
 }
 
 /// A times fact that suits the level: (factor, factor).
@@ -125,16 +125,16 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
         .step(shown(num(right)));
     Some(if right == c {
         draft
-            .mistake(
+            .misconception(
                 "divided-instead-of-multiplied",
                 whole((a.max(b) / a.min(b)).max(1)),
             )
-            .mistake("added-instead-of-multiplied", whole(a + b))
+            .misconception("added-instead-of-multiplied", whole(a + b))
     } else {
         draft
-            .mistake("subtracted-instead-of-divided", whole(c - a))
-            .mistake("fact-one-off", whole(b + 1))
-            .mistake_unless_same("multiplied-all-numbers", whole(c * a))
+            .misconception("subtracted-instead-of-divided", whole(c - a))
+            .misconception("fact-one-off", whole(b + 1))
+            .misconception_unless_same("multiplied-all-numbers", whole(c * a))
     })
 }
 
@@ -163,8 +163,8 @@ fn properties(m: &mut Make) -> Option<Draft> {
                     .math("work", equal(product([num(a), num(b)]), num(a * b))),
             )
             .step(shown(num(a * b)))
-            .mistake("added-instead-of-multiplied", whole(a + b))
-            .mistake("kept-the-number", whole(a)),
+            .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception("kept-the-number", whole(a)),
         );
     }
     let b = m.dice.from(6..=m.level.pick(9, 12, 15));
@@ -186,9 +186,9 @@ fn properties(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-cut"), array_with(a, b, Some(first), false))
             .step(m.say("step-split").math("work", equal(num(b), sum([num(first), num(second)]))))
             .step(shown(num(second)))
-            .mistake("kept-the-number", whole(b))
-            .mistake("added-all-numbers", whole(b + first))
-            .mistake_unless_same("split-factor-repeated", whole(first)),
+            .misconception("kept-the-number", whole(b))
+            .misconception("added-all-numbers", whole(b + first))
+            .misconception_unless_same("split-factor-repeated", whole(first)),
     )
 }
 
@@ -216,9 +216,9 @@ fn divide_as_missing(m: &mut Make) -> Option<Draft> {
                     .math("fact", equal(product([num(a), num(b)]), num(c))),
             )
             .step(equal(quotient(num(c), num(a)), num(b)))
-            .mistake("subtracted-instead-of-divided", whole(c - a))
-            .mistake("fact-one-off", whole(b + 1))
-            .mistake("fact-one-short", whole(b - 1)),
+            .misconception("subtracted-instead-of-divided", whole(c - a))
+            .misconception("fact-one-off", whole(b + 1))
+            .misconception("fact-one-short", whole(b - 1)),
     )
 }
 
@@ -244,12 +244,12 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
             .step(shown(num(a * b)));
         return Some(if a == 0 {
             draft
-                .mistake("times-zero-keeps-number", whole(b))
-                .mistake_unless_same("times-zero-is-one", whole(1))
+                .misconception("times-zero-keeps-number", whole(b))
+                .misconception_unless_same("times-zero-is-one", whole(1))
         } else {
             draft
-                .mistake("added-instead-of-multiplied", whole(b + 1))
-                .mistake("times-one-is-one", whole(1))
+                .misconception("added-instead-of-multiplied", whole(b + 1))
+                .misconception("times-one-is-one", whole(1))
         });
     }
     let near = if b > 5 { 5 } else { b - 1 };
@@ -274,9 +274,9 @@ fn facts_multiply(m: &mut Make) -> Option<Draft> {
     Some(
         draft
             .step(shown(num(a * b)))
-            .mistake("added-instead-of-multiplied", whole(a + b))
-            .mistake("one-group-left-out", whole(a * (b - 1)))
-            .mistake_unless_same("one-group-too-many", whole(a * (b + 1))),
+            .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception("one-group-left-out", whole(a * (b - 1)))
+            .misconception_unless_same("one-group-too-many", whole(a * (b + 1))),
     )
 }
 
@@ -306,13 +306,13 @@ fn facts_divide(m: &mut Make) -> Option<Draft> {
         .step(shown(num(q)));
     Some(if by == 1 {
         draft
-            .mistake("divided-by-one-is-one", whole(1))
-            .mistake("subtracted-instead-of-divided", whole(total - 1))
+            .misconception("divided-by-one-is-one", whole(1))
+            .misconception("subtracted-instead-of-divided", whole(total - 1))
     } else {
         draft
-            .mistake("subtracted-instead-of-divided", whole(total - by))
-            .mistake("fact-one-off", whole(q + 1))
-            .mistake_unless_same("fact-one-short", whole(q - 1))
+            .misconception("subtracted-instead-of-divided", whole(total - by))
+            .misconception("fact-one-off", whole(q + 1))
+            .misconception_unless_same("fact-one-short", whole(q - 1))
     })
 }
 
@@ -337,16 +337,16 @@ fn by_tens(m: &mut Make) -> Option<Draft> {
             .ask(Say::new("common-box"))
             .ask(shown(Expr::Blank))
             .whole(n)
-            .mistake("zero-left-out", whole(tens))
-            .mistake("zero-too-many", whole(n * 10))
+            .misconception("zero-left-out", whole(tens))
+            .misconception("zero-too-many", whole(n * 10))
     } else {
         Draft::new(json!({"task": "multiply", "numbers": [a, n]}))
             .ask(Say::new("common-work-out"))
             .ask(shown(Expr::Blank))
             .whole(a * n)
-            .mistake("zero-left-out", whole(a * tens))
-            .mistake("zero-too-many", whole(a * n * 10))
-            .mistake("added-instead-of-multiplied", whole(a + n))
+            .misconception("zero-left-out", whole(a * tens))
+            .misconception("zero-too-many", whole(a * n * 10))
+            .misconception("added-instead-of-multiplied", whole(a + n))
     };
     Some(
         draft

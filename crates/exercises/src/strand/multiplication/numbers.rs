@@ -65,11 +65,8 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
         start + 4 * step
     };
     keep(next > 0 && step != 1)?;
-    let wrong_way = if down {
-        terms[3] + step
-    } else {
-        terms[3] - step
-    };
+    let last = *terms.last()?;
+    let wrong_way = if down { last + step } else { last - step };
     Some(
         Draft::new(json!({"task": "next_in_pattern", "terms": terms}))
             .ask(m.say("ask-next").numbers("terms", &terms))
@@ -84,14 +81,14 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
                     .count("step", step),
             )
             .step(if down {
-                equal(crate::expr::difference(num(terms[3]), num(step)), num(next))
+                equal(crate::expr::difference(num(last), num(step)), num(next))
             } else {
-                equal(sum([num(terms[3]), num(step)]), num(next))
+                equal(sum([num(last), num(step)]), num(next))
             })
-            .mistake("pattern-wrong-way", whole(wrong_way))
-            .mistake(
+            .misconception("pattern-wrong-way", whole(wrong_way))
+            .misconception(
                 "pattern-by-one",
-                whole(if down { terms[3] - 1 } else { terms[3] + 1 }),
+                whole(if down { last - 1 } else { last + 1 }),
             ),
     )
 }
@@ -100,17 +97,17 @@ fn factors_of(n: i64) -> Vec<i64> {
     (1..=n).filter(|d| n % d == 0).collect()
 }
 
-/// Choices of whole numbers, of which some fit; each mistaken set of numbers with its code.
+/// Choices of whole numbers, of which some fit, with the wrong sets and their codes.
 fn choose_numbers(
     draft: Draft,
     numbers: &[i64],
     fits: impl Fn(i64) -> bool,
-    mistakes: Vec<(&'static str, Vec<i64>)>,
+    misconceptions: Vec<(&'static str, Vec<i64>)>,
 ) -> Draft {
     let choices = numbers.iter().map(|n| (fits(*n), shows(num(n)))).collect();
     let mut draft = draft.all_of(choices);
     let right: Vec<i64> = numbers.iter().copied().filter(|n| fits(*n)).collect();
-    for (code, chosen) in mistakes {
+    for (code, chosen) in misconceptions {
         let indexes: Vec<u32> = (0_u32..)
             .zip(numbers)
             .filter(|(_, n)| chosen.contains(n))
@@ -122,7 +119,7 @@ fn choose_numbers(
             .filter(|n| chosen.contains(n))
             .collect();
         if !indexes.is_empty() && present != right {
-            draft = draft.mistake_unless_same(code, Answer::SeveralChoices { indexes });
+            draft = draft.misconception_unless_same(code, Answer::SeveralChoices { indexes });
         }
     }
     draft
@@ -133,14 +130,14 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
     let factors = factors_of(n);
     keep(factors.len() >= 4)?;
     let pairs = (factors.len() as i64 + 1) / 2;
-    let middle = factors[(factors.len() - 1) / 2];
+    let middle = *factors.get((factors.len() - 1) / 2)?;
     let list: Vec<i64> = factors.iter().copied().filter(|f| f * f <= n).collect();
     let draft = if m.level == crate::Level::Stretch {
         Draft::new(json!({"task": "count_factor_pairs", "number": n}))
             .ask(m.say("ask-count").count("n", n))
             .whole(pairs)
-            .mistake("counted-factors-not-pairs", whole(factors.len() as i64))
-            .mistake("left-out-one-and-itself", whole(pairs - 1))
+            .misconception("counted-factors-not-pairs", whole(factors.len() as i64))
+            .misconception("left-out-one-and-itself", whole(pairs - 1))
     } else {
         let mut numbers: Vec<i64> = factors.iter().copied().filter(|f| *f != 1).collect();
         m.dice.shuffle(&mut numbers);
@@ -170,7 +167,7 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
                     "factors-with-multiples",
                     right.iter().copied().chain([n * 2]).collect(),
                 ),
-                ("only-one-factor-found", right[..1].to_vec()),
+                ("only-one-factor-found", vec![*right.first()?]),
             ],
         )
     };
@@ -223,7 +220,10 @@ fn multiples(m: &mut Make) -> Option<Draft> {
                 right.iter().copied().chain([factor]).collect(),
             ),
             ("same-last-digit-as-multiple", same_end),
-            ("largest-multiple-left-out", right[..2].to_vec()),
+            (
+                "largest-multiple-left-out",
+                right.iter().copied().take(2).collect(),
+            ),
         ],
     );
     let count: Vec<i64> = (1..=4).map(|k| k * n).collect();
@@ -321,7 +321,7 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
         .hint(m.say("hint-rows"))
         .step(m.say("hint-two"));
     for n in numbers.iter().filter(|n| !is_prime(**n) && **n > 1) {
-        let least = factors_of(*n)[1];
+        let least = *factors_of(*n).get(1)?;
         draft = draft.step(
             m.say("step-not")
                 .count("n", *n)
@@ -348,16 +348,13 @@ fn pattern_rule(m: &mut Make) -> Option<Draft> {
         }
     };
     keep(start != by && (!times || term(which) <= 1000))?;
-    let ordinal = [
-        "",
-        "",
-        "",
-        "",
-        "ordinal-4",
-        "ordinal-5",
-        "ordinal-6",
-        "ordinal-7",
-    ][which as usize];
+    let ordinal = match which {
+        4 => "ordinal-4",
+        5 => "ordinal-5",
+        6 => "ordinal-6",
+        7 => "ordinal-7",
+        _ => return None,
+    };
     let all: Vec<i64> = (1..=which).map(term).collect();
     let draft = Draft::new(json!({"task": "pattern_term", "start": start, "rule": if times { "times" } else { "add" }, "by": by, "place": which}))
         .ask(m.say(if times { "ask-times" } else { "ask-add" }).count("start", start).count("by", by).count("place", which).word("ordinal", ordinal))
@@ -366,7 +363,7 @@ fn pattern_rule(m: &mut Make) -> Option<Draft> {
         .hint(m.say("hint-next").math("work", if times { equal(product([num(start), num(by)]), Expr::Blank) } else { equal(sum([num(start), num(by)]), Expr::Blank) }))
         .step(m.say("hint-first").count("start", start))
         .step(m.say("step-list").numbers("terms", &all))
-        .mistake("pattern-one-step-too-far", whole(term(which + 1)))
-        .mistake("pattern-one-step-short", whole(term(which - 1)));
-    Some(draft.mistake_unless_same("pattern-rule-used-once", whole(term(2))))
+        .misconception("pattern-one-step-too-far", whole(term(which + 1)))
+        .misconception("pattern-one-step-short", whole(term(which - 1)));
+    Some(draft.misconception_unless_same("pattern-rule-used-once", whole(term(2))))
 }

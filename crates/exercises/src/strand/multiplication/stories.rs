@@ -56,9 +56,9 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
                 .count("n", n),
         )
         .step(equal(quotient(num(total), num(n)), num(q)))
-        .mistake("subtracted-instead-of-divided", whole(total - n))
-        .mistake("fact-one-off", whole(q + 1))
-        .mistake("multiplied-all-numbers", whole(total * n)),
+        .misconception("subtracted-instead-of-divided", whole(total - n))
+        .misconception("fact-one-off", whole(q + 1))
+        .misconception("multiplied-all-numbers", whole(total * n)),
     )
 }
 
@@ -83,8 +83,8 @@ fn one_step(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-picture"), array(a, b))
             .step(m.say("hint-times").count("a", a).count("b", b))
             .step(equal(product([num(a), num(b)]), num(a * b)))
-            .mistake("added-instead-of-multiplied", whole(a + b))
-            .mistake("one-group-left-out", whole(a * b - b))
+            .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception("one-group-left-out", whole(a * b - b))
     } else {
         Draft::new(json!({"task": "share_equally", "amount": a * b, "shares": a}))
             .ask(ask.count("total", a * b))
@@ -93,8 +93,8 @@ fn one_step(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-picture"), array(a, b))
             .step(m.say("hint-divide").count("a", a))
             .step(equal(quotient(num(a * b), num(a)), num(b)))
-            .mistake("subtracted-instead-of-divided", whole(a * b - a))
-            .mistake("multiplied-all-numbers", whole(a * b * a))
+            .misconception("subtracted-instead-of-divided", whole(a * b - a))
+            .misconception("multiplied-all-numbers", whole(a * b * a))
     })
 }
 
@@ -129,9 +129,9 @@ fn two_step(m: &mut Make) -> Option<Draft> {
                     m.say("step-left"),
                     equal(difference(num(have), num(product_value)), num(c)),
                 )
-                .mistake("stopped-after-one-step", whole(product_value))
-                .mistake("second-step-turned-round", whole(have + product_value))
-                .mistake("used-one-only", whole(have - each))
+                .misconception("stopped-after-one-step", whole(product_value))
+                .misconception("second-step-turned-round", whole(have + product_value))
+                .misconception("used-one-only", whole(have - each))
         }
         2 => Draft::new(json!({"task": "groups_and_more", "groups": n, "each": each, "more": c}))
             .ask(ask.count("n", n).count("each", each).count("more", c))
@@ -149,8 +149,8 @@ fn two_step(m: &mut Make) -> Option<Draft> {
                 m.say("step-more"),
                 equal(sum([num(product_value), num(c)]), num(product_value + c)),
             )
-            .mistake("stopped-after-one-step", whole(product_value))
-            .mistake("added-all-numbers", whole(n + each + c)),
+            .misconception("stopped-after-one-step", whole(product_value))
+            .misconception("added-all-numbers", whole(n + each + c)),
         3 => {
             let one = m.dice.from(2..=(product_value - 2).max(2));
             let two = product_value - one;
@@ -168,8 +168,8 @@ fn two_step(m: &mut Make) -> Option<Draft> {
                     m.say("hint-share").count("n", n),
                     equal(quotient(num(product_value), num(n)), num(each)),
                 )
-                .mistake("stopped-after-one-step", whole(product_value))
-                .mistake("multiplied-all-numbers", whole(product_value * n))
+                .misconception("stopped-after-one-step", whole(product_value))
+                .misconception("multiplied-all-numbers", whole(product_value * n))
         }
         _ => {
             let used = m.dice.from(1..=each - 1);
@@ -181,8 +181,8 @@ fn two_step(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-use").count("used", used))
                 .step_with(m.say("hint-share").count("n", n), equal(quotient(num(product_value), num(n)), num(each)))
                 .step_with(m.say("hint-use").count("used", used), equal(difference(num(each), num(used)), num(each - used)))
-                .mistake("stopped-after-one-step", whole(each))
-                .mistake("second-step-turned-round", whole(each + used))
+                .misconception("stopped-after-one-step", whole(each))
+                .misconception("second-step-turned-round", whole(each + used))
         }
     })
 }
@@ -216,18 +216,18 @@ fn times_as_many(m: &mut Make) -> Option<Draft> {
         1 => Draft::new(json!({"task": "times_as_much", "large": large, "small": small}))
             .ask(ask.count("large", large).count("small", small))
             .whole(n)
-            .mistake("subtracted-instead-of-compared", whole(large - small))
-            .mistake("multiplied-all-numbers", whole(large * small)),
+            .misconception("subtracted-instead-of-compared", whole(large - small))
+            .misconception("multiplied-all-numbers", whole(large * small)),
         2 => Draft::new(json!({"task": "scale_up", "small": small, "factor": n}))
             .ask(ask.count("n", n).count("small", small))
             .whole(large)
-            .mistake("added-instead-of-multiplied", whole(small + n))
-            .mistake("one-group-too-many", whole(large + small)),
+            .misconception("added-instead-of-multiplied", whole(small + n))
+            .misconception("one-group-too-many", whole(large + small)),
         _ => Draft::new(json!({"task": "scale_down", "large": large, "factor": n}))
             .ask(ask.count("n", n).count("large", large))
             .whole(small)
-            .mistake("multiplied-all-numbers", whole(large * n))
-            .mistake("subtracted-instead-of-compared", whole(large - n)),
+            .misconception("multiplied-all-numbers", whole(large * n))
+            .misconception("subtracted-instead-of-compared", whole(large - n)),
     };
     Some(
         draft
@@ -269,20 +269,20 @@ fn comparison(m: &mut Make) -> Option<Draft> {
             .ask(ask.count("n", n).count("small", small))
             .whole(large)
             .step(equal(product([num(n), num(small)]), num(large)))
-            .mistake("added-instead-of-multiplied", whole(small + n))
-            .mistake("one-group-too-many", whole(large + small)),
+            .misconception("added-instead-of-multiplied", whole(small + n))
+            .misconception("one-group-too-many", whole(large + small)),
         3 => Draft::new(json!({"task": "scale_down", "large": large, "factor": n}))
             .ask(ask.count("n", n).count("large", large))
             .whole(small)
             .step(equal(quotient(num(large), num(n)), num(small)))
-            .mistake("multiplied-all-numbers", whole(large * n))
-            .mistake("subtracted-instead-of-compared", whole(large - n)),
+            .misconception("multiplied-all-numbers", whole(large * n))
+            .misconception("subtracted-instead-of-compared", whole(large - n)),
         4 => Draft::new(json!({"task": "times_as_much", "large": large, "small": small}))
             .ask(ask.count("large", large).count("small", small))
             .whole(n)
             .step(equal(quotient(num(large), num(small)), num(n)))
-            .mistake("subtracted-instead-of-compared", whole(large - small))
-            .mistake("added-all-numbers", whole(large + small)),
+            .misconception("subtracted-instead-of-compared", whole(large - small))
+            .misconception("added-all-numbers", whole(large + small)),
         _ => Draft::new(json!({"task": "how_many_more", "large": large, "small": small}))
             .ask(ask.count("large", large).count("small", small))
             .whole(large - small)
@@ -290,8 +290,8 @@ fn comparison(m: &mut Make) -> Option<Draft> {
                 difference(num(large), num(small)),
                 num(large - small),
             ))
-            .mistake("times-for-how-many-more", whole(n))
-            .mistake("added-all-numbers", whole(large + small)),
+            .misconception("times-for-how-many-more", whole(n))
+            .misconception("added-all-numbers", whole(large + small)),
     };
     let more = story == 5;
     let draft = draft.step(m.say(if more { "step-more" } else { "step-times" }));
@@ -363,13 +363,13 @@ fn multi_step(m: &mut Make) -> Option<Draft> {
         );
     Some(match story {
         1 => draft
-            .mistake("dropped-the-remainder", whole(q))
-            .mistake("gave-the-remainder", whole(r)),
+            .misconception("dropped-the-remainder", whole(q))
+            .misconception("gave-the-remainder", whole(r)),
         2 => draft
-            .mistake("rounded-up-the-quotient", whole(q + 1))
-            .mistake("gave-the-remainder", whole(r)),
+            .misconception("rounded-up-the-quotient", whole(q + 1))
+            .misconception("gave-the-remainder", whole(r)),
         _ => draft
-            .mistake("gave-the-quotient", whole(q))
-            .mistake("rounded-up-the-quotient", whole(q + 1)),
+            .misconception("gave-the-quotient", whole(q))
+            .misconception("rounded-up-the-quotient", whole(q + 1)),
     })
 }

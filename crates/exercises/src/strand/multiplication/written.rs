@@ -3,7 +3,9 @@
 use crate::answer::Entry;
 use crate::draw::area_model;
 use crate::expr::{Expr, equal, num, product, quotient, sum};
-use crate::make::{Draft, Generator, Make, digits, division, from_digits, keep, whole};
+use crate::make::{
+    Draft, Generator, Make, digit_values, digits, division, from_digits, keep, whole,
+};
 use crate::say::Say;
 use serde_json::json;
 
@@ -16,17 +18,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-divide-two-digit", 1, divide_two_digit),
 ];
 
-/// The value of each digit that is not 0, the greatest first.
-fn parts(n: i64) -> Vec<i64> {
-    let found = digits(n);
-    (0..found.len())
-        .rev()
-        .map(|p| found[p] * 10_i64.pow(p as u32))
-        .filter(|part| *part > 0)
-        .collect()
-}
-
-/// Each column multiplied, what is carried left out.
+/// Each column is multiplied, and what is carried is left out.
 fn carry_forgotten(a: i64, b: i64) -> i64 {
     from_digits(&digits(a).iter().map(|d| d * b % 10).collect::<Vec<_>>())
 }
@@ -56,7 +48,7 @@ fn one_digit(m: &mut Make) -> Option<Draft> {
     );
     let b = m.dice.from(3..=9);
     keep(a % 10 * b >= 10 && a % 10 != 0)?;
-    let pieces = parts(a);
+    let pieces = digit_values(a);
     let work = product([num(a), num(b)]);
     let cells = vec![pieces.iter().map(|_| None).collect()];
     let mut draft = Draft::new(json!({"task": "multiply", "numbers": [a, b]}))
@@ -81,9 +73,9 @@ fn one_digit(m: &mut Make) -> Option<Draft> {
     }
     Some(
         draft
-            .mistake("carry-forgotten-times", whole(carry_forgotten(a, b)))
-            .mistake("carry-added-before-times", whole(carry_added_first(a, b)))
-            .mistake("added-instead-of-multiplied", whole(a + b)),
+            .misconception("carry-forgotten-times", whole(carry_forgotten(a, b)))
+            .misconception("carry-added-before-times", whole(carry_added_first(a, b)))
+            .misconception("added-instead-of-multiplied", whole(a + b)),
     )
 }
 
@@ -112,7 +104,7 @@ fn multiply_whole(m: &mut Make) -> Option<Draft> {
 }
 
 fn long_multiplication(a: i64, b: i64) -> Draft {
-    let (left, right) = (parts(a), parts(b));
+    let (left, right) = (digit_values(a), digit_values(b));
     let work = product([num(a), num(b)]);
     let cells = right
         .iter()
@@ -134,9 +126,9 @@ fn long_multiplication(a: i64, b: i64) -> Draft {
     }
     let not_shifted: i64 = digits(b).iter().map(|d| a * d).sum();
     let place_by_place = {
-        let (da, db) = (digits(a), digits(b));
-        (0..da.len().min(db.len()))
-            .map(|p| da[p] * db[p] * 100_i64.pow(p as u32))
+        (0..)
+            .zip(digits(a).iter().zip(&digits(b)))
+            .map(|(place, (x, y))| x * y * 100_i64.pow(place))
             .sum()
     };
     draft
@@ -144,9 +136,9 @@ fn long_multiplication(a: i64, b: i64) -> Draft {
             Say::new("written-step-add"),
             equal(sum(right.iter().rev().map(|p| num(a * p))), num(a * b)),
         )
-        .mistake("second-row-not-shifted", whole(not_shifted))
-        .mistake("multiplied-place-by-place", whole(place_by_place))
-        .mistake_unless_same("one-row-only", whole(a * (b % 10)))
+        .misconception("second-row-not-shifted", whole(not_shifted))
+        .misconception("multiplied-place-by-place", whole(place_by_place))
+        .misconception_unless_same("one-row-only", whole(a * (b % 10)))
 }
 
 fn division_steps(total: i64, by: i64) -> Vec<Expr> {
@@ -198,9 +190,9 @@ fn divide_one_digit(m: &mut Make) -> Option<Draft> {
                 "work",
                 equal(sum([product([num(q), num(by)]), num(r)]), num(total)),
             ))
-            .mistake("remainder-too-large", division(q - 1, r + by))
-            .mistake_if(r > 0, "remainder-left-out-of-answer", division(q, 0))
-            .mistake_if(
+            .misconception("remainder-too-large", division(q - 1, r + by))
+            .misconception_if(r > 0, "remainder-left-out-of-answer", division(q, 0))
+            .misconception_if(
                 has_zero,
                 "zero-in-quotient-left-out",
                 division(without_zero, r),
@@ -238,12 +230,12 @@ fn divide_two_digit(m: &mut Make) -> Option<Draft> {
                 m.say("step-check")
                     .math("work", equal(product([num(q), num(by)]), num(total))),
             )
-            .mistake_if(
+            .misconception_if(
                 without_zero != q,
                 "zero-in-quotient-left-out",
                 whole(without_zero),
             )
-            .mistake("quotient-one-short", whole(q - 1))
-            .mistake("quotient-place-wrong", whole(q * 10)),
+            .misconception("quotient-one-short", whole(q - 1))
+            .misconception("quotient-place-wrong", whole(q * 10)),
     )
 }

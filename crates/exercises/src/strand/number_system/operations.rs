@@ -43,8 +43,8 @@ fn fraction_divide(m: &mut Make) -> Option<Draft> {
             .step(equal(work.clone(), product([frac(a, b), frac(d, c)])))
             .step(equal(product([frac(a, b), frac(d, c)]), frac(a * d, b * c)))
             .simplified(a * d, b * c)
-            .mistake("multiplied-instead-of-dividing-fractions", mixed(Ratio::new(a * c, b * d)))
-            .mistake("turned-first-fraction", mixed(Ratio::new(b * c, a * d))),
+            .misconception("multiplied-instead-of-dividing-fractions", mixed(Ratio::new(a * c, b * d)))
+            .misconception("turned-first-fraction", mixed(Ratio::new(b * c, a * d))),
     )
 }
 
@@ -82,13 +82,13 @@ fn divide_multi_digit(m: &mut Make) -> Option<Draft> {
     Some(
         draft
             .step(equal(quotient(num(total), num(by)), num(q)))
-            .mistake_if(
+            .misconception_if(
                 without_zero != q,
                 "zero-in-quotient-left-out",
                 whole(without_zero),
             )
-            .mistake("quotient-one-short", whole(q - 1))
-            .mistake("quotient-place-wrong", whole(q * 10)),
+            .misconception("quotient-one-short", whole(q - 1))
+            .misconception("quotient-place-wrong", whole(q * 10)),
     )
 }
 
@@ -145,7 +145,9 @@ fn greatest_common_factor(m: &mut Make) -> Option<Draft> {
     let right = gcd(a, b);
     keep(a < b && b <= m.level.pick(40, 80, 100) && b % a != 0)?;
     let common: Vec<i64> = factors(right);
-    let smaller_common = common[common.len() - 2];
+    let [.., smaller_common, _] = *common.as_slice() else {
+        return None;
+    };
     Some(
         Draft::new(json!({"task": "greatest_common_factor", "numbers": [a, b]}))
             .ask(m.say("ask").count("a", a).count("b", b))
@@ -171,9 +173,9 @@ fn greatest_common_factor(m: &mut Make) -> Option<Draft> {
                     .numbers("common", &common)
                     .count("right", right),
             )
-            .mistake("multiple-for-factor", whole(lcm(a, b)))
-            .mistake("not-the-greatest-factor", whole(smaller_common))
-            .mistake_unless_same("difference-for-common-factor", whole(b - a)),
+            .misconception("multiple-for-factor", whole(lcm(a, b)))
+            .misconception("not-the-greatest-factor", whole(smaller_common))
+            .misconception_unless_same("difference-for-common-factor", whole(b - a)),
     )
 }
 
@@ -206,9 +208,9 @@ fn least_common_multiple(m: &mut Make) -> Option<Draft> {
                     .numbers("multiples", list(b)),
             )
             .step(m.say("step-first").count("right", right))
-            .mistake("factor-for-multiple", whole(gcd(a, b)))
-            .mistake_if(a * b != right, "product-for-least-multiple", whole(a * b))
-            .mistake_if(a * b == right, "not-the-least-multiple", whole(2 * right)),
+            .misconception("factor-for-multiple", whole(gcd(a, b)))
+            .misconception_if(a * b != right, "product-for-least-multiple", whole(a * b))
+            .misconception_if(a * b == right, "not-the-least-multiple", whole(2 * right)),
     )
 }
 
@@ -235,16 +237,16 @@ fn common_factor_sum(m: &mut Make) -> Option<Draft> {
             sum([num(a), num(b)]),
             product([num(g), group(sum([num(x), num(y)]))]),
         ))
-        .mistake(
+        .misconception(
             "factor-taken-from-first-only",
             crate::make::expression(format!("{g}({x}+{b})")),
         );
     Some(match other {
-        Some(f) => draft.mistake(
+        Some(f) => draft.misconception(
             "not-the-greatest-factor",
             crate::make::expression(format!("{f}({}+{})", a / f, b / f)),
         ),
-        None => draft.mistake(
+        None => draft.misconception(
             "factor-left-inside",
             crate::make::expression(format!("{g}({a}+{b})")),
         ),

@@ -62,18 +62,15 @@ fn quadrants(m: &mut Make) -> Option<Draft> {
                 "both-signs-misread"
             }
         };
-        // Two wrong quadrants may share a code's thought, but each has its own place.
+        // Two wrong quadrants may have the same code.
         return Some(
             Draft::new(json!({"task": "quadrant_of", "x": x, "y": y}))
                 .ask(m.say("ask-quadrant").math("point", pair(num(x), num(y))))
                 .one_of_listed(
-                    (0..4)
-                        .map(|i| {
-                            (
-                                code(i),
-                                says(["quadrant-1", "quadrant-2", "quadrant-3", "quadrant-4"][i]),
-                            )
-                        })
+                    ["quadrant-1", "quadrant-2", "quadrant-3", "quadrant-4"]
+                        .into_iter()
+                        .enumerate()
+                        .map(|(i, id)| (code(i), says(id)))
                         .collect(),
                     right,
                 )
@@ -117,8 +114,8 @@ fn quadrants(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-order"), grid(frame(-10, 10, -10, 10, 2), &[("P", x, y)], Vec::new(), m.say("grid-point").number("x", x).number("y", y)))
             .step(m.say(if both { "step-both" } else if across_x { "step-x" } else { "step-y" }))
             .step(pair(num(rx), num(ry)))
-            .mistake("reflected-across-other-axis", point(wrong.0, wrong.1))
-            .mistake("coordinates-swapped", point(ry, rx)),
+            .misconception("reflected-across-other-axis", point(wrong.0, wrong.1))
+            .misconception("coordinates-swapped", point(ry, rx)),
     )
 }
 
@@ -156,7 +153,7 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-left"))
             .hint_with(m.say("hint-parts").count("parts", bottom), line.figure())
             .step(m.say("hint-left"))
-            .mistake("sign-ignored-on-line", spot(-value));
+            .misconception("sign-ignored-on-line", spot(-value));
     let high = value.ceil().to_integer();
     let draft = if bottom == 1 {
         draft.step(m.say("step-wholes").count("n", -top))
@@ -175,12 +172,12 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
     };
     Some(if bottom > 1 && floor_side >= Ratio::from(-reach) {
         // −2.5 put between −2 and −1, or counted onward from −3 the wrong way.
-        draft.mistake_unless_same(
+        draft.misconception_unless_same(
             "negative-part-counted-wrong-way",
             spot(value.ceil() * 2 - value),
         )
     } else {
-        draft.mistake(
+        draft.misconception(
             "counted-marks-not-steps",
             spot(value + Ratio::new(1, bottom)),
         )
@@ -225,7 +222,7 @@ fn compare_rational(m: &mut Make) -> Option<Draft> {
             .step(relation(num(da), sign, num(db)));
     Some(
         draft
-            .mistake(
+            .misconception(
                 if by_size == wrong {
                     "compared-sizes-without-signs"
                 } else {
@@ -233,7 +230,7 @@ fn compare_rational(m: &mut Make) -> Option<Draft> {
                 },
                 compare(wrong),
             )
-            .mistake("took-as-equal", compare(Sign::Equal)),
+            .misconception("took-as-equal", compare(Sign::Equal)),
     )
 }
 
@@ -259,23 +256,24 @@ fn order_in_context(m: &mut Make) -> Option<Draft> {
     m.dice.shuffle(&mut values);
     let story = m.dice.from(1..=3);
     let order_by = |key: &dyn Fn(i64) -> i64| {
-        let mut places: Vec<u32> = (0..count as u32).collect();
-        places.sort_by_key(|place| key(values[*place as usize]));
-        Answer::Ordering { order: places }
+        let mut places: Vec<(u32, i64)> = (0..).zip(values.iter().copied()).collect();
+        places.sort_by_key(|(_, value)| key(*value));
+        Answer::Ordering {
+            order: places.into_iter().map(|(place, _)| place).collect(),
+        }
     };
     let right = order_by(&|v| v);
-    let unit = ["unit-degrees", "unit-m", "unit-dollars"][(story - 1) as usize];
+    let (unit, first, last) = match story {
+        1 => ("unit-degrees", "order-coldest", "order-warmest"),
+        2 => ("unit-m", "order-lowest", "order-highest"),
+        _ => ("unit-dollars", "order-least", "order-greatest"),
+    };
     let things = values
         .iter()
         .map(|v| crate::Choice {
             shows: shows(crate::expr::measure(num(v), unit)),
         })
         .collect();
-    let (first, last) = [
-        ("order-coldest", "order-warmest"),
-        ("order-lowest", "order-highest"),
-        ("order-least", "order-greatest"),
-    ][(story - 1) as usize];
     let sorted = {
         let mut s = values.clone();
         s.sort_unstable();
@@ -296,9 +294,9 @@ fn order_in_context(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-negative"))
             .step(m.say("hint-negative"))
             .step(m.say("step-order").numbers("order", &sorted))
-            .mistake("compared-sizes-without-signs", order_by(&|v| v.abs()))
-            .mistake("ordered-from-greatest", order_by(&|v| -v))
-            .mistake_unless_same(
+            .misconception("compared-sizes-without-signs", order_by(&|v| v.abs()))
+            .misconception("ordered-from-greatest", order_by(&|v| -v))
+            .misconception_unless_same(
                 "negatives-ordered-by-size",
                 order_by(&|v| if v < 0 { -100 - v } else { v }),
             ),
@@ -363,7 +361,7 @@ fn coordinate_distance(m: &mut Make) -> Option<Draft> {
                     num(right),
                 )
             })
-            .mistake(
+            .misconception(
                 if mixed_sign {
                     "distances-subtracted-across-zero"
                 } else {
@@ -371,6 +369,6 @@ fn coordinate_distance(m: &mut Make) -> Option<Draft> {
                 },
                 whole(wrong),
             )
-            .mistake_unless_same("counted-points-not-steps", whole(right + 1)),
+            .misconception_unless_same("counted-points-not-steps", whole(right + 1)),
     )
 }

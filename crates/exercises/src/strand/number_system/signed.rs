@@ -30,7 +30,7 @@ fn signed_meaning(m: &mut Make) -> Option<Draft> {
     let draft = if m.level == crate::Level::Stretch && m.dice.one_in(3) {
         // What zero means.
         let kind = (story + 1) / 2;
-        let setting = ["temperature", "sea", "money", "floor"][(kind - 1) as usize];
+        let setting = ["temperature", "sea", "money", "floor"].get((kind - 1) as usize)?;
         let right = m.say(&format!("zero-{kind}-right"));
         let wrong = vec![
             ("zero-as-nothing-at-all", m.say("zero-nothing").into()),
@@ -49,8 +49,8 @@ fn signed_meaning(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "signed_number", "size": n, "side": if below { "below" } else { "above" }}))
             .ask(ask)
             .integer(value)
-            .mistake("sign-left-out-or-added", Answer::WholeNumber { value: -value })
-            .mistake("zero-for-signed-number", Answer::WholeNumber { value: 0 })
+            .misconception("sign-left-out-or-added", Answer::WholeNumber { value: -value })
+            .misconception("zero-for-signed-number", Answer::WholeNumber { value: 0 })
     };
     Some(
         draft
@@ -102,12 +102,12 @@ fn opposites(m: &mut Make) -> Option<Draft> {
         )
         .step(m.say(if twice { "step-twice" } else { "step-once" }))
         .step(m.say("step-answer").number("right", dec(right)?))
-        .mistake("opposite-sign-kept", decimal(zero_to));
+        .misconception("opposite-sign-kept", decimal(zero_to));
     Some(match over_one {
         Some(r) if r.ratio() != value && r.ratio() != -value => {
-            draft.mistake("reciprocal-for-opposite", decimal(r))
+            draft.misconception("reciprocal-for-opposite", decimal(r))
         }
-        _ => draft.mistake("zero-for-opposite", decimal(Dec::new(0, 0))),
+        _ => draft.misconception("zero-for-opposite", decimal(Dec::new(0, 0))),
     })
 }
 
@@ -136,8 +136,8 @@ fn absolute_value(m: &mut Make) -> Option<Draft> {
             .hint_with(m.say("hint-line"), zero_line(value, Ratio::from(0))?)
             .step(m.say("hint-distance"))
             .step(equal(absolute(num(d)), num(dec(size)?)))
-            .mistake("absolute-value-kept-sign", decimal(dec(-size)?))
-            .mistake("absolute-value-doubled", decimal(dec(size * 2)?)),
+            .misconception("absolute-value-kept-sign", decimal(dec(-size)?))
+            .misconception("absolute-value-doubled", decimal(dec(size * 2)?)),
     )
 }
 

@@ -1,9 +1,10 @@
 //! Displays, middles and spreads.
 
-use super::questions::TOPICS;
+use super::data_sets::{halves, median_twice, plot, quartiles_twice, range, sorted};
 use crate::decimal::Dec;
-use crate::draw::{box_plot, dots, histogram};
+use crate::draw::{FiveNumbers, box_plot, histogram};
 use crate::expr::{difference, equal, group, num, quotient, sum};
+use crate::figure::HistogramBin;
 use crate::make::{Draft, Generator, Make, decimal, keep, whole};
 use num_rational::Ratio;
 use serde_json::json;
@@ -16,52 +17,6 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g6-interquartile-range", 1, interquartile),
     Generator::new("g6-mean-absolute-deviation", 1, deviation),
 ];
-
-pub(super) fn plot(m: &mut Make, first: i64, counts: &[i64]) -> crate::Figure {
-    let (title, axis) = m.dice.pick(&TOPICS);
-    let columns: Vec<(Ratio<i64>, i64)> = counts
-        .iter()
-        .enumerate()
-        .map(|(k, n)| (Ratio::from(first + k as i64), *n))
-        .collect();
-    dots(
-        title,
-        axis,
-        Ratio::from(first),
-        Ratio::from(first + counts.len() as i64 - 1),
-        Ratio::from(1),
-        &columns,
-    )
-}
-
-pub(super) fn sorted(data: &[i64]) -> Vec<i64> {
-    let mut data = data.to_vec();
-    data.sort_unstable();
-    data
-}
-
-/// Twice the middle value, so that halves stay whole.
-pub(super) fn median_twice(sorted: &[i64]) -> i64 {
-    let n = sorted.len();
-    sorted[(n - 1) / 2] + sorted[n / 2]
-}
-
-/// Medians of the lower and upper half, the middle value left out of both, twice each.
-pub(super) fn quartiles_twice(sorted: &[i64]) -> (i64, i64) {
-    let half = sorted.len() / 2;
-    (
-        median_twice(&sorted[..half]),
-        median_twice(&sorted[sorted.len() - half..]),
-    )
-}
-
-pub(super) fn halves(twice: i64) -> Dec {
-    if twice % 2 == 0 {
-        Dec::new(twice / 2, 0)
-    } else {
-        Dec::new(twice * 5, 1)
-    }
-}
 
 fn displays(m: &mut Make) -> Option<Draft> {
     let kind = m
@@ -78,7 +33,7 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 .enumerate()
                 .flat_map(|(k, n)| std::iter::repeat_n(first + k as i64, *n as usize))
                 .collect();
-            let middle = data[data.len() / 2];
+            let middle = *data.get(data.len() / 2)?;
             let centre = first + 3;
             keep(middle != centre)?;
             let picture = plot(m, first, &counts);
@@ -91,52 +46,66 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 .step(m.say("step-total").count("total", total))
                 .step(m.say("hint-middle").count("place", (total + 1) / 2))
                 .step(m.say("step-middle").count("middle", middle))
-                .mistake("middle-of-the-axis", whole(centre))
-                .mistake_unless_same("height-for-value", whole(counts[(middle - first) as usize]))
+                .misconception("middle-of-the-axis", whole(centre))
+                .misconception_unless_same(
+                    "height-for-value",
+                    whole(*counts.get((middle - first) as usize)?),
+                )
         }
         2 => {
             let width = m.dice.pick(&[5, 10]);
             let start = m.dice.from(0..=3) * width;
             let counts: Vec<i64> = (0..5).map(|_| m.dice.from(1..=9)).collect();
-            let bins: Vec<(i64, i64, i64)> = counts
-                .iter()
-                .enumerate()
-                .map(|(k, n)| {
-                    (
-                        start + k as i64 * width,
-                        start + (k as i64 + 1) * width - 1,
-                        *n,
-                    )
+            let bins: Vec<HistogramBin> = (0..)
+                .zip(&counts)
+                .map(|(k, count)| HistogramBin {
+                    from: start + k * width,
+                    to: start + (k + 1) * width - 1,
+                    count: *count,
                 })
                 .collect();
             let from = m.dice.from(2..=3) as usize;
-            let right: i64 = counts[from..].iter().sum();
+            let (_, asked) = counts.split_at_checked(from)?;
+            let lowest = bins.get(from)?.from;
+            let right: i64 = asked.iter().sum();
             let total: i64 = counts.iter().sum();
             keep(right != 5 - from as i64)?;
-            Draft::new(json!({"task": "histogram_at_least", "from": start, "width": width, "counts": counts, "at_least": bins[from].0}))
-                .ask(m.say("ask-histogram").count("from", bins[from].0))
-                .ask(histogram("plot-minutes", "plot-axis-minutes", &bins, 1))
+            Draft::new(json!({"task": "histogram_at_least", "from": start, "width": width, "counts": counts, "at_least": lowest}))
+                .ask(m.say("ask-histogram").count("from", lowest))
+                .ask(histogram("plot-minutes", "plot-axis-minutes", bins, 1))
                 .whole(right)
-                .hint(m.say("hint-bars").count("from", bins[from].0))
+                .hint(m.say("hint-bars").count("from", lowest))
                 .hint(m.say("hint-heights"))
-                .step(m.say("hint-bars").count("from", bins[from].0))
-                .step(equal(sum(counts[from..].iter().map(num)), num(right)))
-                .mistake("bars-counted-not-values", whole(5 - from as i64))
-                .mistake("counted-all-values", whole(total))
-                .mistake_unless_same("one-bar-only", whole(counts[from]))
+                .step(m.say("hint-bars").count("from", lowest))
+                .step(equal(sum(asked.iter().map(num)), num(right)))
+                .misconception("bars-counted-not-values", whole(5 - from as i64))
+                .misconception("counted-all-values", whole(total))
+                .misconception_unless_same("one-bar-only", whole(*asked.first()?))
         }
         _ => {
             let mut five: Vec<i64> = m.dice.different(5, 2..=38);
             five.sort_unstable();
-            keep(five.windows(2).all(|pair| pair[1] - pair[0] >= 2))?;
-            let five: [i64; 5] = [five[0], five[1], five[2], five[3], five[4]];
-            let picture = box_plot("plot-minutes", "plot-axis-minutes", five, 0, 40, 5);
-            let iqr = kind == 4;
-            let (right, wrong) = if iqr {
-                (five[3] - five[1], five[4] - five[0])
-            } else {
-                (five[4] - five[0], five[3] - five[1])
+            keep(five.is_sorted_by(|a, b| b - a >= 2))?;
+            let [least, lower_quartile, median, upper_quartile, greatest] = five[..] else {
+                return None;
             };
+            let numbers = FiveNumbers {
+                least,
+                lower_quartile,
+                median,
+                upper_quartile,
+                greatest,
+            };
+            let picture = box_plot("plot-minutes", "plot-axis-minutes", numbers, 0, 40, 5);
+            let iqr = kind == 4;
+            let quartiles = (upper_quartile, lower_quartile);
+            let ends = (greatest, least);
+            let ((high, low), (other_high, other_low)) = if iqr {
+                (quartiles, ends)
+            } else {
+                (ends, quartiles)
+            };
+            let right = high - low;
             Draft::new(
                 json!({"task": if iqr { "box_plot_iqr" } else { "box_plot_range" }, "five": five}),
             )
@@ -146,22 +115,16 @@ fn displays(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-box"))
             .hint(m.say(if iqr { "hint-iqr" } else { "hint-range" }))
             .step(m.say(if iqr { "hint-iqr" } else { "hint-range" }))
-            .step(equal(
-                difference(
-                    num(if iqr { five[3] } else { five[4] }),
-                    num(if iqr { five[1] } else { five[0] }),
-                ),
-                num(right),
-            ))
-            .mistake(
+            .step(equal(difference(num(high), num(low)), num(right)))
+            .misconception(
                 if iqr {
                     "range-for-iqr"
                 } else {
                     "iqr-for-range"
                 },
-                whole(wrong),
+                whole(other_high - other_low),
             )
-            .mistake_unless_same("median-for-spread", whole(five[2]))
+            .misconception_unless_same("median-for-spread", whole(median))
         }
     })
 }
@@ -171,12 +134,12 @@ fn median(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(15, 30, 60);
     let data: Vec<i64> = (0..n).map(|_| m.dice.from(1..=high)).collect();
     let order = sorted(&data);
-    let right = median_twice(&order);
-    let unsorted = median_twice(&data);
+    let right = median_twice(&order)?;
+    let unsorted = median_twice(&data)?;
     let total: i64 = data.iter().sum();
     keep(right != unsorted && 2 * total != right * n && data != order)?;
     keep(m.level != crate::Level::Stretch || right % 2 == 1)?;
-    let range = order[order.len() - 1] - order[0];
+    let range = range(&order)?;
     Some(
         Draft::new(json!({"task": "median", "data": data}))
             .ask(m.say("ask").numbers("data", &data))
@@ -190,22 +153,22 @@ fn median(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-order").numbers("order", &order))
             .step(if n % 2 == 1 {
                 m.say("step-middle")
-                    .number("middle", order[order.len() / 2])
+                    .number("middle", *order.get(order.len() / 2)?)
                     .into()
             } else {
                 crate::Block::from(equal(
                     quotient(
                         group(sum([
-                            num(order[order.len() / 2 - 1]),
-                            num(order[order.len() / 2]),
+                            num(order.get(order.len() / 2 - 1)?),
+                            num(order.get(order.len() / 2)?),
                         ])),
                         num(2),
                     ),
                     num(halves(right)),
                 ))
             })
-            .mistake("middle-without-ordering", decimal(halves(unsorted)))
-            .mistake("range-for-median", decimal(Dec::new(range, 0))),
+            .misconception("middle-without-ordering", decimal(halves(unsorted)))
+            .misconception("range-for-median", decimal(Dec::new(range, 0))),
     )
 }
 
@@ -223,7 +186,7 @@ fn mean(m: &mut Make) -> Option<Draft> {
         value.places() <= m.level.pick(0, 1, 3)
             && (m.level != crate::Level::Stretch || value.places() > 0),
     )?;
-    let middle = median_twice(&sorted(&data));
+    let middle = median_twice(&sorted(&data))?;
     Some(
         Draft::new(json!({"task": "mean", "data": data}))
             .ask(m.say("ask").numbers("data", &data))
@@ -232,8 +195,8 @@ fn mean(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-add").count("n", n))
             .step(equal(sum(data.iter().map(num)), num(total)))
             .step(equal(quotient(num(total), num(n)), num(value)))
-            .mistake("sum-for-mean", decimal(Dec::new(total, 0)))
-            .mistake("median-for-mean", decimal(halves(middle))),
+            .misconception("sum-for-mean", decimal(Dec::new(total, 0)))
+            .misconception("median-for-mean", decimal(halves(middle))),
     )
 }
 
@@ -245,9 +208,9 @@ fn interquartile(m: &mut Make) -> Option<Draft> {
         data.sort_unstable();
     }
     let order = sorted(&data);
-    let (low, high) = quartiles_twice(&order);
+    let (low, high) = quartiles_twice(&order)?;
     let right = high - low;
-    let range = order[order.len() - 1] - order[0];
+    let range = range(&order)?;
     keep(right > 0 && 2 * range != right)?;
     Some(
         Draft::new(json!({"task": "interquartile_range", "data": data}))
@@ -266,8 +229,8 @@ fn interquartile(m: &mut Make) -> Option<Draft> {
                 difference(num(halves(high)), num(halves(low))),
                 num(halves(right)),
             ))
-            .mistake("range-for-iqr", decimal(Dec::new(range, 0)))
-            .mistake("upper-quartile-for-iqr", decimal(halves(high))),
+            .misconception("range-for-iqr", decimal(Dec::new(range, 0)))
+            .misconception("upper-quartile-for-iqr", decimal(halves(high))),
     )
 }
 
@@ -298,7 +261,7 @@ fn deviation(m: &mut Make) -> Option<Draft> {
             )
             .step(m.say("step-gaps").numbers("gaps", &gaps))
             .step(equal(quotient(num(gap_total), num(n)), num(value)))
-            .mistake("gaps-added-not-averaged", decimal(Dec::new(gap_total, 0)))
-            .mistake("mean-for-deviation", decimal(Dec::new(mean, 0))),
+            .misconception("gaps-added-not-averaged", decimal(Dec::new(gap_total, 0)))
+            .misconception("mean-for-deviation", decimal(Dec::new(mean, 0))),
     )
 }

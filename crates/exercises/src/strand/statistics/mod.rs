@@ -1,4 +1,5 @@
 //! Middle, spread and shape of data.
 
+mod data_sets;
 pub mod measures;
 pub mod questions;

@@ -1,6 +1,6 @@
 //! Questions, shapes of data, and what a measure tells.
 
-use super::measures::{halves, median_twice, plot, quartiles_twice, sorted};
+use super::data_sets::{halves, median_twice, plot, quartiles_twice, range, sorted};
 use crate::decimal::Dec;
 use crate::expr::{equal, num, sum};
 use crate::make::{Draft, Generator, Make, keep, says, whole};
@@ -15,43 +15,31 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g6-count-data", 1, count_data),
 ];
 
-/// Questions with answers that vary, and questions with one answer.
-const VARY: [&str; 8] = [
-    "question-tall-each",
-    "question-books-each",
-    "question-sleep-each",
-    "question-pets-each",
-    "question-walk-each",
-    "question-rain-each",
-    "question-seeds-each",
-    "question-mass-each",
-];
-
-const ONE: [&str; 8] = [
-    "question-tall-one",
-    "question-books-one",
-    "question-sleep-one",
-    "question-pets-one",
-    "question-walk-one",
-    "question-rain-one",
-    "question-seeds-one",
-    "question-mass-one",
+/// A question whose answers vary, and one on the same topic with one answer.
+const QUESTIONS: [(&str, &str); 8] = [
+    ("question-tall-each", "question-tall-one"),
+    ("question-books-each", "question-books-one"),
+    ("question-sleep-each", "question-sleep-one"),
+    ("question-pets-each", "question-pets-one"),
+    ("question-walk-each", "question-walk-one"),
+    ("question-rain-each", "question-rain-one"),
+    ("question-seeds-each", "question-seeds-one"),
+    ("question-mass-each", "question-mass-one"),
 ];
 
 fn questions(m: &mut Make) -> Option<Draft> {
-    let right = m.dice.pick(&VARY);
-    let mut others = ONE.to_vec();
+    let (right, twin) = m.dice.pick(&QUESTIONS);
+    let mut others = QUESTIONS.map(|(_, one_answer)| one_answer);
     m.dice.shuffle(&mut others);
     let wrong_count = m.level.pick(2, 3, 3);
-    // At stretch, the same topic stands among the wrong choices.
-    let twin = ONE[VARY.iter().position(|q| *q == right)?];
     let mut wrong: Vec<&'static str> = others
         .into_iter()
         .filter(|q| *q != twin)
         .take(wrong_count)
         .collect();
+    // At stretch, a wrong choice has the topic of the right one.
     if m.level == crate::Level::Stretch {
-        wrong[0] = twin;
+        *wrong.first_mut()? = twin;
     }
     let names: Vec<&str> = wrong.iter().chain([&right]).copied().collect();
     let codes = [
@@ -74,14 +62,6 @@ fn questions(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-answer").word("question", right)),
     )
 }
-
-/// Title and words under the line.
-pub(super) const TOPICS: [(&str, &str); 4] = [
-    ("plot-pages", "plot-axis-pages"),
-    ("plot-goals", "plot-axis-goals"),
-    ("plot-days", "plot-axis-days"),
-    ("plot-siblings", "plot-axis-people"),
-];
 
 fn shape(m: &mut Make) -> Option<Draft> {
     let first = m.dice.from(0..=6);
@@ -118,8 +98,8 @@ fn shape(m: &mut Make) -> Option<Draft> {
                         .count("value", first + at)
                         .count("dots", most),
                 )
-                .mistake("height-for-value", whole(most))
-                .mistake("counted-marks-not-steps", whole(first + at + 1)),
+                .misconception("height-for-value", whole(most))
+                .misconception("counted-marks-not-steps", whole(first + at + 1)),
         );
     }
     let picture = plot(m, first, &counts);
@@ -133,7 +113,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
             "tail-on-the-wrong-side"
         }
     };
-    // Two wrong choices in an even plot are the same thought on two sides; one is left without a code.
+    // In an even plot both wrong choices would have the same code; the second gets its own.
     let code = |k: usize| {
         if right == 0 && k == 2 {
             "tail-on-the-wrong-side"
@@ -156,7 +136,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-peak"))
             .hint(m.say("hint-tail"))
             .step(m.say("hint-peak"))
-            .step(m.say(["step-even", "step-right", "step-left"][right])),
+            .step(m.say(["step-even", "step-right", "step-left"].get(right)?)),
     )
 }
 
@@ -166,31 +146,32 @@ fn measure_kind(m: &mut Make) -> Option<Draft> {
     let order = sorted(&data);
     let total: i64 = data.iter().sum();
     let kind = m.dice.from(m.level.pick(0..=2, 0..=3, 0..=3)) as usize;
-    keep(order[0] != order[order.len() - 1])?;
+    let range = range(&order)?;
+    keep(range != 0)?;
     let value = match kind {
-        0 => halves(median_twice(&order)),
+        0 => halves(median_twice(&order)?),
         1 => Dec::exact(Ratio::new(total, n)).filter(|d| d.places() <= 1)?,
-        2 => Dec::new(order[order.len() - 1] - order[0], 0),
+        2 => Dec::new(range, 0),
         _ => {
-            let (low, high) = quartiles_twice(&order);
+            let (low, high) = quartiles_twice(&order)?;
             halves(high - low)
         }
     };
-    let name = [
-        "measure-median",
-        "measure-mean",
-        "measure-range",
-        "measure-iqr",
-    ][kind];
+    let (name, task_name, step) = *[
+        ("measure-median", "median", "step-median"),
+        ("measure-mean", "mean", "step-mean"),
+        ("measure-range", "range", "step-range"),
+        ("measure-iqr", "interquartile", "step-iqr"),
+    ]
+    .get(kind)?;
     let middle = kind <= 1;
-    let task_name = ["median", "mean", "range", "interquartile"][kind];
     Some(
         Draft::new(json!({"task": "measure_kind", "measure": task_name, "data": data, "value": value.to_string()}))
             .ask(m.say("ask").numbers("data", &data).word("measure", name).number("value", value))
             .one_of_listed(vec![("middle-and-spread-mixed-up", says("kind-middle")), ("middle-and-spread-mixed-up", says("kind-spread")), ("measure-taken-as-count", says("kind-count"))], usize::from(!middle))
             .hint(m.say("hint-middle"))
             .hint(m.say("hint-spread"))
-            .step(m.say(["step-median", "step-mean", "step-range", "step-iqr"][kind]))
+            .step(m.say(step))
             .step(m.say(if middle { "step-so-middle" } else { "step-so-spread" })),
     )
 }
@@ -228,7 +209,7 @@ fn count_data(m: &mut Make) -> Option<Draft> {
                 sum(counts.iter().filter(|n| **n > 0).map(num)),
                 num(total),
             ))
-            .mistake("columns-counted-not-values", whole(used))
-            .mistake_unless_same("values-added-instead-of-counted", whole(weighted)),
+            .misconception("columns-counted-not-values", whole(used))
+            .misconception_unless_same("values-added-instead-of-counted", whole(weighted)),
     )
 }

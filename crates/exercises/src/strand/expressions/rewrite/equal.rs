@@ -46,11 +46,11 @@ fn rewrite(m: &mut Make) -> Option<Draft> {
                     shown,
                     sum([num(a * b), side_by_side([num(a * c), var(l)])]),
                 ))
-                .mistake(
+                .misconception(
                     "factor-taken-to-first-only",
                     expression(format!("{}+{c}{l}", a * b)),
                 )
-                .mistake(
+                .misconception(
                     "unlike-terms-joined",
                     expression(format!("{}{l}", a * b + a * c)),
                 )
@@ -79,11 +79,11 @@ fn rewrite(m: &mut Make) -> Option<Draft> {
                     shown,
                     side_by_side([num(g), group(sum([side_by_side([num(x), var(l)]), num(y)]))]),
                 ))
-                .mistake(
+                .misconception(
                     "factor-taken-from-first-only",
                     expression(format!("{g}({x}{l}+{})", g * y)),
                 )
-                .mistake(
+                .misconception(
                     "unlike-terms-joined",
                     expression(format!("{}{l}", g * x + g * y)),
                 )
@@ -120,11 +120,11 @@ fn rewrite(m: &mut Make) -> Option<Draft> {
                     shown,
                     sum([side_by_side([num(a + c), var(l)]), num(b)]),
                 ))
-                .mistake(
+                .misconception(
                     "unlike-terms-joined",
                     expression(format!("{}{l}", a + b + c)),
                 )
-                .mistake(
+                .misconception(
                     "like-terms-multiplied",
                     expression(format!("{}{l}+{b}", a * c)),
                 )
@@ -150,11 +150,11 @@ fn rewrite(m: &mut Make) -> Option<Draft> {
                     shown,
                     sum([side_by_side([num(a + c), var(l)]), num(a * b)]),
                 ))
-                .mistake(
+                .misconception(
                     "factor-taken-to-first-only",
                     expression(format!("{}{l}+{b}", a + c)),
                 )
-                .mistake(
+                .misconception(
                     "unlike-terms-joined",
                     expression(format!("{}{l}", a + c + a * b)),
                 )

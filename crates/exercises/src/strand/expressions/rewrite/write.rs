@@ -19,27 +19,52 @@ fn write(m: &mut Make) -> Option<Draft> {
     keep(a != b)?;
     let story = m.dice.from(m.level.pick(1..=4, 3..=6, 5..=8));
     let l = letter;
-    let (right, turned, other) = match story {
-        1 => (format!("{l}+{a}"), format!("{l}*{a}"), format!("{l}-{a}")),
-        2 => (format!("{l}-{a}"), format!("{a}-{l}"), format!("{l}+{a}")),
-        3 => (format!("{a}{l}"), format!("{l}+{a}"), format!("{l}/{a}")),
-        4 => (format!("{l}/{a}"), format!("{a}{l}"), format!("{l}-{a}")),
+    // The statement names the form in a word: it must hold no number but those shown.
+    let (form, right, turned, other) = match story {
+        1 => (
+            "more_than",
+            format!("{l}+{a}"),
+            format!("{l}*{a}"),
+            format!("{l}-{a}"),
+        ),
+        2 => (
+            "less_than",
+            format!("{l}-{a}"),
+            format!("{a}-{l}"),
+            format!("{l}+{a}"),
+        ),
+        3 => (
+            "times",
+            format!("{a}{l}"),
+            format!("{l}+{a}"),
+            format!("{l}/{a}"),
+        ),
+        4 => (
+            "divided_by",
+            format!("{l}/{a}"),
+            format!("{a}{l}"),
+            format!("{l}-{a}"),
+        ),
         5 => (
+            "times_then_more",
             format!("{a}{l}+{b}"),
             format!("{a}({l}+{b})"),
             format!("{b}{l}+{a}"),
         ),
         6 => (
+            "sum_times",
             format!("{a}({l}+{b})"),
             format!("{a}{l}+{b}"),
             format!("{l}+{}", a * b),
         ),
         7 => (
+            "product_from",
             format!("{b}-{a}{l}"),
             format!("{a}{l}-{b}"),
             format!("{a}({b}-{l})"),
         ),
         _ => (
+            "less_then_divided",
             format!("({l}-{b})/{a}"),
             format!("{l}-{b}/{a}"),
             format!("({l}+{b})/{a}"),
@@ -51,11 +76,10 @@ fn write(m: &mut Make) -> Option<Draft> {
         .count("a", a);
     let two = story >= 5;
     let statement = if two {
-        json!({"task": "words_to_expression", "form": story, "letter": letter, "a": a, "b": b})
+        json!({"task": "words_to_expression", "form": form, "letter": letter, "a": a, "b": b})
     } else {
-        json!({"task": "words_to_expression", "form": story, "letter": letter, "a": a})
+        json!({"task": "words_to_expression", "form": form, "letter": letter, "a": a})
     };
-    let statement = strip_form(statement, story);
     Some(
         Draft::new(statement)
             .ask(if two { ask.count("b", b) } else { ask })
@@ -64,7 +88,7 @@ fn write(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-try").math("letter", var(letter)))
             .step(m.say("hint-letter").math("letter", var(letter)))
             .step(m.say("step-answer").text("text", pretty(&right)))
-            .mistake(
+            .misconception(
                 if story == 2 || story == 7 {
                     "subtraction-turned-round"
                 } else if story >= 5 {
@@ -74,7 +98,7 @@ fn write(m: &mut Make) -> Option<Draft> {
                 },
                 expression(turned),
             )
-            .mistake(
+            .misconception(
                 if story == 5 {
                     "numbers-swapped-in-expression"
                 } else {
@@ -83,22 +107,6 @@ fn write(m: &mut Make) -> Option<Draft> {
                 expression(other),
             ),
     )
-}
-
-/// The form's number is no number of the question; it goes into the statement as a word.
-fn strip_form(mut statement: serde_json::Value, story: i64) -> serde_json::Value {
-    let name = [
-        "more_than",
-        "less_than",
-        "times",
-        "divided_by",
-        "times_then_more",
-        "sum_times",
-        "product_from",
-        "less_then_divided",
-    ][(story - 1) as usize];
-    statement["form"] = json!(name);
-    statement
 }
 
 /// An expression text with signs for reading.
@@ -143,19 +151,19 @@ fn parts(m: &mut Make) -> Option<Draft> {
                     .math("expression", shown),
             )
             .whole(a)
-            .mistake("constant-for-coefficient", whole(c))
-            .mistake("term-number-for-coefficient", whole(1)),
+            .misconception("constant-for-coefficient", whole(c))
+            .misconception("term-number-for-coefficient", whole(1)),
         2 => Draft::new(base("constant_of"))
             .ask(m.say("ask-constant").math("expression", shown))
             .whole(c)
-            .mistake("coefficient-for-constant", whole(a))
-            .mistake_if(three, "counted-terms-for-constant", whole(1))
-            .mistake_if(!three, "sum-for-constant", whole(a + c)),
+            .misconception("coefficient-for-constant", whole(a))
+            .misconception_if(three, "counted-terms-for-constant", whole(1))
+            .misconception_if(!three, "sum-for-constant", whole(a + c)),
         3 => Draft::new(base("count_terms"))
             .ask(m.say("ask-terms").math("expression", shown))
             .whole(terms.len() as i64)
-            .mistake("counted-letters-for-terms", whole(terms.len() as i64 - 1))
-            .mistake("counted-signs-and-numbers", whole(terms.len() as i64 + 2)),
+            .misconception("counted-letters-for-terms", whole(terms.len() as i64 - 1))
+            .misconception("counted-signs-and-numbers", whole(terms.len() as i64 + 2)),
         _ => {
             let inner = sum([var(x), num(c)]);
             let name = ["part-factors", "part-terms"];
@@ -272,7 +280,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
             .hint(m.say("hint-same"))
             .step(m.say("hint-same"))
             .step(m.say("step-answer").text("text", pretty(&right)))
-            .mistake(
+            .misconception(
                 match story {
                     3 | 6 => "subtraction-turned-round",
                     7 => "brackets-left-out-or-added",
@@ -281,6 +289,6 @@ fn stories(m: &mut Make) -> Option<Draft> {
                 },
                 expression(wrong),
             )
-            .mistake("wrong-sign-for-words", expression(other)),
+            .misconception("wrong-sign-for-words", expression(other)),
     )
 }

@@ -1,0 +1,131 @@
+//! The paths in the program's data folder.
+//!
+//! ```text
+//! settings.json        settings of this device
+//! watch.json           the folder watched for hand-ins
+//! own/desk.sqlite      the teacher's desk
+//! own/students/ID.sqlite
+//! own/copies/desk/DATE.sqlite
+//! own/copies/students/ID/DATE.sqlite
+//! own/quarantine/      stores that were replaced, never deleted by the program itself
+//! sample/              the invented class: the same, and its shared folder
+//! sample/shared-folder/
+//! ```
+
+use super::settings::World;
+use std::path::{Path, PathBuf};
+
+/// The data folder.
+#[derive(Debug, Clone)]
+pub(crate) struct DataPaths {
+    data: PathBuf,
+}
+
+impl DataPaths {
+    pub(crate) fn new(data: &Path) -> Self {
+        Self {
+            data: data.to_owned(),
+        }
+    }
+
+    pub(crate) fn settings(&self) -> PathBuf {
+        self.data.join("settings.json")
+    }
+
+    /// The folder watched for hand-ins, and what has been taken in from it.
+    pub(crate) fn watch(&self) -> PathBuf {
+        self.data.join("watch.json")
+    }
+
+    pub(crate) fn world(&self, world: World) -> WorldPaths {
+        WorldPaths::new(&self.data.join(match world {
+            World::Own => "own",
+            World::Sample => "sample",
+        }))
+    }
+
+    /// Where the sample class is made before it takes its place.
+    pub(crate) fn sample_in_the_making(&self) -> PathBuf {
+        self.data.join("sample-in-the-making")
+    }
+
+    pub(crate) fn sample(&self) -> PathBuf {
+        self.data.join("sample")
+    }
+}
+
+/// The folder of one world.
+#[derive(Debug, Clone)]
+pub struct WorldPaths {
+    folder: PathBuf,
+}
+
+impl WorldPaths {
+    /// The world in this folder.
+    #[must_use]
+    pub fn new(folder: &Path) -> Self {
+        Self {
+            folder: folder.to_owned(),
+        }
+    }
+
+    /// The teacher's desk.
+    #[must_use]
+    pub fn desk(&self) -> PathBuf {
+        self.folder.join("desk.sqlite")
+    }
+
+    /// The folder of the students' stores.
+    #[must_use]
+    pub fn students(&self) -> PathBuf {
+        self.folder.join("students")
+    }
+
+    /// A student's store.
+    #[must_use]
+    pub fn student(&self, id: &str) -> PathBuf {
+        self.students().join(format!("{id}.sqlite"))
+    }
+
+    /// The folder of everything of this world.
+    #[must_use]
+    pub(crate) fn folder(&self) -> &Path {
+        &self.folder
+    }
+
+    /// The folder of the desk's own copies.
+    #[must_use]
+    pub(crate) fn desk_copies(&self) -> PathBuf {
+        self.folder.join("copies").join("desk")
+    }
+
+    /// The folder of the copies of all students' stores, one folder a student.
+    #[must_use]
+    pub(crate) fn student_copies(&self) -> PathBuf {
+        self.folder.join("copies").join("students")
+    }
+
+    /// Where replaced stores are put.
+    #[must_use]
+    pub(crate) fn quarantine(&self) -> PathBuf {
+        self.folder.join("quarantine")
+    }
+
+    /// The folder that acts as the shared folder of the sample class.
+    #[must_use]
+    pub fn shared_folder(&self) -> PathBuf {
+        self.folder.join("shared-folder")
+    }
+
+    /// The sample class's class packs.
+    #[must_use]
+    pub fn class_packs(&self) -> PathBuf {
+        self.folder.join("class-packs")
+    }
+}
+
+/// Whether `id` can be a student's: what [`crate::App`] made, and nothing that
+/// could lead out of the folder.
+pub(crate) fn is_student_id(id: &str) -> bool {
+    !id.is_empty() && id.len() <= 40 && id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
+}

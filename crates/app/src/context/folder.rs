@@ -1,0 +1,146 @@
+//! Plain folders and paths: the part of a file door that is the same in every
+//! shell that has them.
+
+use super::file_dialogs::{FileKind, FileSource};
+use crate::error::{CallError, files};
+use std::ffi::OsString;
+use std::fs::{self, File};
+use std::io::{self, Read, Write as _};
+use std::path::{Path, PathBuf};
+
+/// A file at a path that a person named. A link is followed, as the person
+/// chose it; a pipe, a device or a folder is not read.
+#[must_use]
+pub fn file_at(path: &Path) -> FileSource {
+    let at = path.to_owned();
+    FileSource::new(name_of(path), move || open_regular(&at))
+}
+
+/// The files of one kind in a folder, in the order of their names.
+///
+/// Only the folder itself is looked at, not the folders in it. An entry that
+/// has the kind's name but is a link, a pipe or a folder is listed all the
+/// same, so that it shows up in an account, and fails when opened: what lies
+/// in a shared folder must not lead out of it.
+///
+/// # Errors
+/// When the folder cannot be read.
+pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
+    let mut paths: Vec<PathBuf> = Vec::new();
+    for entry in fs::read_dir(folder)? {
+        let path = entry?.path();
+        let fits = path.extension().is_some_and(|found| {
+            let extensions = kind.picked_extensions();
+            extensions.iter().any(|e| found.eq_ignore_ascii_case(e))
+        });
+        if fits {
+            paths.push(path);
+        }
+    }
+    paths.sort();
+    Ok(paths
+        .into_iter()
+        .map(|path| {
+            FileSource::new(name_of(&path), move || {
+                if !fs::symlink_metadata(&path)?.is_file() {
+                    return Err(not_a_file());
+                }
+                open_regular(&path)
+            })
+        })
+        .collect())
+}
+
+/// Writes a file whole or not at all: beside it under another name, synced,
+/// renamed over it, and the folder synced. The earlier file stays until
+/// the rename.
+///
+/// # Errors
+/// Fails if any step fails; then the folder has nothing new.
+pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    let folder = match path.parent() {
+        Some(parent) if !parent.as_os_str().is_empty() => parent,
+        _ => Path::new("."),
+    };
+    let mut builder = tempfile::Builder::new();
+    builder.prefix(".surefoot-").suffix(".part");
+    #[cfg(unix)]
+    {
+        // A class pack is read by others, so the usual rights, not the private
+        // ones of a temporary file; the person's umask still counts.
+        use std::os::unix::fs::PermissionsExt as _;
+        builder.permissions(fs::Permissions::from_mode(0o666));
+    }
+    let mut part = builder.tempfile_in(folder)?;
+    part.write_all(bytes)?;
+    part.as_file().sync_all()?;
+    part.persist(path).map_err(|failed| failed.error)?;
+    #[cfg(unix)]
+    File::open(folder)?.sync_all()?;
+    Ok(())
+}
+
+fn open_regular(path: &Path) -> io::Result<Box<dyn Read + Send>> {
+    // Opening a pipe would wait for ever, so the look comes first.
+    if !fs::metadata(path)?.is_file() {
+        return Err(not_a_file());
+    }
+    Ok(Box::new(File::open(path)?))
+}
+
+fn not_a_file() -> io::Error {
+    io::Error::new(io::ErrorKind::InvalidInput, "not a regular file")
+}
+
+/// The name of a file.
+pub(crate) fn name_of(path: &Path) -> String {
+    path.file_name()
+        .unwrap_or(path.as_os_str())
+        .to_string_lossy()
+        .into_owned()
+}
+
+/// The entries of a folder; none if there is no folder.
+pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
+    match fs::read_dir(folder) {
+        Ok(found) => Ok(found.filter_map(Result::ok).map(|e| e.path()).collect()),
+        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Vec::new()),
+        Err(error) => Err(files(error)),
+    }
+}
+
+/// The path with an ending added to its name.
+pub(crate) fn with_end(path: &Path, end: &str) -> PathBuf {
+    let mut name: OsString = path.as_os_str().to_owned();
+    name.push(end);
+    PathBuf::from(name)
+}
+
+/// Makes a rename survive a power cut.
+pub(crate) fn sync_folder(folder: &Path) -> Result<(), CallError> {
+    #[cfg(unix)]
+    fs::File::open(folder)
+        .and_then(|folder| folder.sync_all())
+        .map_err(files)?;
+    let _ = folder;
+    Ok(())
+}
+
+/// Removes what a program that was ended in the middle left half-made: copies,
+/// backups and stores on their way to their place.
+pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
+    for path in entries(folder)? {
+        if fs::symlink_metadata(&path).is_ok_and(|about| about.is_dir()) {
+            clear_parts(&path)?;
+            continue;
+        }
+        let name = name_of(&path);
+        let ours = [".copy-", ".restore-", ".backup-"]
+            .iter()
+            .any(|start| name.starts_with(start));
+        if ours && name.contains(".part") {
+            fs::remove_file(&path).map_err(files)?;
+        }
+    }
+    Ok(())
+}

@@ -1,0 +1,157 @@
+//! What all three doors use: clock, randomness, files, settings, jobs, copies.
+//!
+//! Nothing here knows a call, a student's screens or the desk's.
+
+pub mod clock;
+pub mod copies;
+pub mod data_paths;
+pub mod file_dialogs;
+pub mod folder;
+pub mod jobs;
+pub mod open_stores;
+pub mod picked;
+pub mod random;
+pub mod settings;
+pub mod values;
+pub mod wipe;
+
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use chrono::NaiveDate;
+use clock::{Clock, latest_weekday};
+use data_paths::{DataPaths, WorldPaths};
+use file_dialogs::{FileDialogs, FileKind};
+use folder::{clear_parts, write_atomic};
+use jobs::Jobs;
+use settings::{DeviceSettings, World, read_settings};
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::sync::Mutex;
+use surefoot_catalogue::Language;
+use surefoot_store::Durability;
+use values::FileMade;
+
+/// What all doors of an opened program share.
+pub(crate) struct Context {
+    pub(crate) paths: DataPaths,
+    pub(crate) dialogs: Box<dyn FileDialogs>,
+    pub(crate) jobs: Jobs,
+    clock: Box<dyn Clock>,
+    world: Mutex<World>,
+    settings: Mutex<DeviceSettings>,
+    /// The sealed file picked last, until it is opened.
+    sealed: Mutex<Option<(u32, Vec<u8>)>>,
+    /// Why a daily copy could not be made, by the store's path.
+    pub(crate) copy_trouble: Mutex<BTreeMap<PathBuf, CallError>>,
+}
+
+impl Context {
+    pub(crate) fn open(
+        data: &Path,
+        dialogs: Box<dyn FileDialogs>,
+        clock: Box<dyn Clock>,
+    ) -> Result<Self, CallError> {
+        let paths = DataPaths::new(data);
+        fs::create_dir_all(paths.world(World::Own).students()).map_err(files)?;
+        clear_parts(paths.world(World::Own).folder())?;
+        let settings = read_settings(&paths.settings())?;
+        Ok(Self {
+            paths,
+            dialogs,
+            jobs: Jobs::new()?,
+            clock,
+            world: Mutex::new(World::Own),
+            settings: Mutex::new(settings),
+            sealed: Mutex::default(),
+            copy_trouble: Mutex::default(),
+        })
+    }
+
+    /// Own data or the sample class.
+    pub(crate) fn world(&self) -> World {
+        *lock(&self.world)
+    }
+
+    pub(crate) fn enter(&self, world: World) {
+        *lock(&self.world) = world;
+    }
+
+    /// Today; in the sample class the latest weekday, so that there is always something to see.
+    pub(crate) fn today(&self) -> NaiveDate {
+        let today = self.clock.today();
+        match self.world() {
+            World::Own => today,
+            World::Sample => latest_weekday(today),
+        }
+    }
+
+    /// Today by the clock of this device.
+    pub(crate) fn device_today(&self) -> NaiveDate {
+        self.clock.today()
+    }
+
+    /// The paths of the data that is open.
+    pub(crate) fn data(&self) -> WorldPaths {
+        self.paths.world(self.world())
+    }
+
+    pub(crate) fn settings(&self) -> DeviceSettings {
+        lock(&self.settings).clone()
+    }
+
+    /// The language of the teacher's screens.
+    pub(crate) fn language(&self) -> Language {
+        lock(&self.settings).language
+    }
+
+    pub(crate) fn put_settings(&self, settings: DeviceSettings) -> Result<(), CallError> {
+        let text = serde_json::to_vec_pretty(&settings).map_err(files)?;
+        write_atomic(&self.paths.settings(), &text)?;
+        *lock(&self.settings) = settings;
+        Ok(())
+    }
+
+    pub(crate) fn durability(&self) -> Durability {
+        match self.world() {
+            World::Own => Durability::Full,
+            World::Sample => Durability::Relaxed,
+        }
+    }
+
+    /// Refuses in the sample class: it can be made anew, so nothing of it is backed up or restored.
+    pub(crate) fn own_only(&self) -> Result<(), CallError> {
+        match self.world() {
+            World::Own => Ok(()),
+            World::Sample => Err(CallError::Invalid {
+                field: "world".into(),
+                rule: "sample_open".into(),
+            }),
+        }
+    }
+
+    /// Refuses while a job runs, because it may write to a store.
+    pub(crate) fn none_running(&self) -> Result<(), CallError> {
+        if self.jobs.any_running() {
+            return Err(CallError::Invalid {
+                field: "job".into(),
+                rule: "running".into(),
+            });
+        }
+        Ok(())
+    }
+
+    /// Saves a file where the person says.
+    pub(crate) fn hand_over(
+        &self,
+        file_name: String,
+        kind: FileKind,
+        bytes: &[u8],
+    ) -> Result<FileMade, CallError> {
+        Ok(FileMade {
+            place: self.dialogs.save(&file_name, kind, bytes)?,
+            file_name,
+            bytes: bytes.len(),
+        })
+    }
+}

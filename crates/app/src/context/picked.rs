@@ -1,0 +1,73 @@
+//! A sealed file that a person picked, kept until its passphrase is typed.
+
+use super::Context;
+use super::file_dialogs::FileKind;
+use crate::error::CallError;
+use crate::lock::lock;
+use serde::{Deserialize, Serialize};
+use surefoot_exchange::{Caps, Refusal};
+use ts_rs::TS;
+
+/// A sealed file that a person picked, before its passphrase is typed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PickedSealed {
+    /// Names it in the call that opens it.
+    pub picked: u32,
+    /// Its name.
+    pub file_name: String,
+}
+
+/// The opening of a picked sealed file.
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct OpenSealed {
+    /// The picked file.
+    pub picked: u32,
+    /// Its passphrase.
+    pub passphrase: String,
+}
+
+impl Context {
+    /// Lets the person pick a sealed file, and keeps it until its passphrase is typed.
+    pub(crate) fn pick_sealed(
+        &self,
+        kind: FileKind,
+        caps: &Caps,
+    ) -> Result<Option<PickedSealed>, CallError> {
+        let Some(source) = self.dialogs.pick_file(kind)? else {
+            return Ok(None);
+        };
+        let file_name = source.name().to_owned();
+        let bytes = source.read(caps.sealed_bytes)?;
+        Ok(Some(self.keep_sealed(file_name, bytes)))
+    }
+
+    /// Opens the sealed file picked last.
+    pub(crate) fn open_sealed<T>(
+        &self,
+        asked: &OpenSealed,
+        open: impl FnOnce(&[u8], &str) -> Result<T, Refusal>,
+    ) -> Result<T, CallError> {
+        let taken = lock(&self.sealed).take();
+        let opened = match &taken {
+            Some((number, bytes)) if *number == asked.picked => open(bytes, &asked.passphrase),
+            _ => {
+                return Err(CallError::NotFound {
+                    what: "file".into(),
+                });
+            }
+        };
+        if opened.is_err() {
+            // Kept, so that the passphrase can be typed again.
+            *lock(&self.sealed) = taken;
+        }
+        Ok(opened?)
+    }
+
+    /// Keeps a sealed file that was opened from elsewhere until its passphrase is typed.
+    pub(crate) fn keep_sealed(&self, file_name: String, bytes: Vec<u8>) -> PickedSealed {
+        let mut sealed = lock(&self.sealed);
+        let picked = sealed.as_ref().map_or(1, |(number, _)| number + 1);
+        *sealed = Some((picked, bytes));
+        PickedSealed { picked, file_name }
+    }
+}

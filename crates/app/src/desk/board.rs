@@ -1,0 +1,82 @@
+//! The board, a concept, a student, ratings beside results.
+
+use super::{ClassId, DeskDoor, SeatId};
+use crate::error::CallError;
+use serde::{Deserialize, Serialize};
+use surefoot_desk::{Board, ConceptReports};
+use surefoot_desk::{Comparison, StudentPage};
+use ts_rs::TS;
+
+/// The board of some seats alone.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct GroupBoard {
+    /// The class.
+    pub class: String,
+    /// The seats.
+    pub group: Vec<u32>,
+}
+
+/// A concept of a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassConcept {
+    /// The class.
+    pub class: String,
+    /// The concept.
+    pub concept: String,
+}
+
+impl DeskDoor {
+    /// The board.
+    pub fn board(&self, id: ClassId) -> Result<Board, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&id.class, |desk, class| {
+            Ok(surefoot_desk::board(desk, class, language, today)?)
+        })
+    }
+
+    /// The board of some seats alone.
+    pub fn group_board(&self, asked: GroupBoard) -> Result<Board, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&asked.class, |desk, class| {
+            Ok(surefoot_desk::board_of(
+                desk,
+                class,
+                &asked.group,
+                language,
+                today,
+            )?)
+        })
+    }
+
+    /// The students behind a concept.
+    pub fn concept_reports(&self, asked: ClassConcept) -> Result<ConceptReports, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&asked.class, |desk, class| {
+            Ok(surefoot_desk::concept_reports(
+                desk,
+                class,
+                &asked.concept,
+                language,
+                today,
+            )?)
+        })
+    }
+
+    /// Ratings beside results.
+    pub fn comparison(&self, id: ClassId) -> Result<Comparison, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&id.class, |desk, class| {
+            Ok(surefoot_desk::comparison(desk, class, language, today)?)
+        })
+    }
+
+    /// A student over all concepts.
+    pub fn student_page(&self, id: SeatId) -> Result<StudentPage, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&id.class, |desk, class| {
+            Ok(surefoot_desk::student_page(
+                desk, class, id.seat, language, today,
+            )?)
+        })
+    }
+}

@@ -1,0 +1,103 @@
+//! Importing hand-ins.
+
+use super::DeskDoor;
+use crate::context::copies::{StoreName, make_copy};
+use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::folder::files_in;
+use crate::context::jobs::{JobId, JobResult};
+use crate::context::settings::World;
+use crate::context::values::Nothing;
+use crate::error::CallError;
+use crate::lock::lock;
+use crate::read_files::hand_in_files::import_files;
+use serde::{Deserialize, Serialize};
+use std::path::Path;
+use surefoot_desk::ImportReport;
+use surefoot_store::{DeskStore, Durability};
+use ts_rs::TS;
+
+/// What to import.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum ImportFrom {
+    /// A folder the person picks.
+    Folder,
+    /// Files the person picks.
+    Files,
+    /// Files that were opened with the program or dropped on its window.
+    Opened,
+    /// The sample class's shared folder; only in the sample class.
+    SampleFolder,
+}
+
+/// An import asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ImportAsked {
+    /// Where from.
+    pub from: ImportFrom,
+}
+
+impl DeskDoor {
+    /// Starts an import; nothing if the person decides against it.
+    pub fn import_hand_ins(&self, asked: ImportAsked) -> Result<Option<JobId>, CallError> {
+        let sources = match asked.from {
+            ImportFrom::Folder => self.context.dialogs.pick_folder(FileKind::HandIn)?,
+            ImportFrom::Files => self.context.dialogs.pick_files(FileKind::HandIn)?,
+            ImportFrom::Opened => Some(std::mem::take(&mut *lock(&self.waiting))),
+            ImportFrom::SampleFolder => match self.context.world() {
+                World::Sample => Some(files_in(
+                    &self.context.data().shared_folder(),
+                    FileKind::HandIn,
+                )?),
+                World::Own => {
+                    return Err(CallError::NotFound {
+                        what: "sample".into(),
+                    });
+                }
+            },
+        };
+        let Some(sources) = sources else {
+            return Ok(None);
+        };
+        // Opened here, so that a damaged desk is reported before anything is read.
+        self.with_desk(|_| Ok(()))?;
+        Ok(Some(self.start_import(sources, |_| Ok(()))?))
+    }
+
+    /// Starts an import; `after` is done once it is over, with its account.
+    pub(super) fn start_import(
+        &self,
+        sources: Vec<FileSource>,
+        after: impl FnOnce(&ImportReport) -> Result<(), CallError> + Send + 'static,
+    ) -> Result<JobId, CallError> {
+        let (path, today) = (self.context.data().desk(), self.context.today());
+        let copies =
+            (self.context.world() == World::Own).then(|| self.context.data().desk_copies());
+        let copy_day = self.context.device_today();
+        Ok(self.context.jobs.start(move |progress| {
+            // A connection of its own, so that the screens are not kept waiting.
+            let desk = DeskStore::open_again(&path, Durability::Full)?;
+            let account = import_files(&desk, sources, today, progress)?;
+            if let Some(folder) = copies {
+                // Today's copy holds the import too. Without a copy the import still counts.
+                let copied = |into: &Path| desk.copy_into(into);
+                let _ = make_copy(&folder, copy_day, &StoreName::Desk, true, copied);
+            }
+            after(&account)?;
+            Ok(JobResult::Import { account })
+        }))
+    }
+
+    /// The journal of imports.
+    pub fn imports(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
+        self.with_desk(|desk| Ok(surefoot_desk::imports(desk)?))
+    }
+
+    /// Undoes the last import.
+    pub fn undo_import(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
+        self.with_desk(|desk| {
+            surefoot_desk::undo_import(desk)?;
+            Ok(surefoot_desk::imports(desk)?)
+        })
+    }
+}

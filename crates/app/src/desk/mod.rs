@@ -1,0 +1,123 @@
+//! The teacher's calls: classes, imports, the board, groups, talk, own exercises, prints.
+//!
+//! Knows the desk's store. Must never know a student's store or a call of another door.
+
+pub mod assignments;
+pub mod board;
+pub mod class;
+pub mod class_key;
+pub mod entry;
+pub mod groups;
+pub mod imports;
+pub mod own;
+pub mod print;
+pub mod removal;
+pub mod removed;
+pub mod roster;
+pub mod talk;
+#[cfg_attr(any(target_os = "android", target_os = "ios"), path = "watch_none.rs")]
+pub mod watch;
+#[cfg(not(any(target_os = "android", target_os = "ios")))]
+mod watched_folder;
+
+use crate::context::Context;
+use crate::context::copies::StoreName;
+use crate::context::file_dialogs::FileSource;
+use crate::context::open_stores::OpenStores;
+use crate::error::CallError;
+use crate::lock::lock;
+use removed::Removals;
+use serde::{Deserialize, Serialize};
+use std::sync::{Arc, Mutex};
+use surefoot_desk::ClassSummary;
+use surefoot_desk::OpenClass;
+use surefoot_store::DeskStore;
+use ts_rs::TS;
+
+/// A class by id.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassId {
+    /// The class's id.
+    pub class: String,
+}
+
+/// A seat of a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatId {
+    /// The class.
+    pub class: String,
+    /// The seat's number.
+    pub seat: u32,
+}
+
+/// The teacher's door.
+pub struct DeskDoor {
+    context: Arc<Context>,
+    pub(crate) stores: OpenStores<DeskStore>,
+    /// What was removed last, while it can be restored.
+    removed: Arc<Mutex<Removals>>,
+    /// The folder watched for hand-ins.
+    #[cfg(not(any(target_os = "android", target_os = "ios")))]
+    watched: Mutex<Option<watched_folder::WatchedFolder>>,
+    /// Hand-ins opened from elsewhere, waiting to be imported.
+    waiting: Mutex<Vec<FileSource>>,
+}
+
+impl DeskDoor {
+    pub(crate) fn new(context: Arc<Context>) -> Self {
+        Self {
+            context,
+            stores: OpenStores::default(),
+            removed: Arc::default(),
+            #[cfg(not(any(target_os = "android", target_os = "ios")))]
+            watched: Mutex::default(),
+            waiting: Mutex::default(),
+        }
+    }
+
+    /// Uses the desk's store.
+    pub(crate) fn with_desk<T>(
+        &self,
+        work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        let path = self.context.data().desk();
+        let open = || {
+            self.context.refuse_emptied(&StoreName::Desk)?;
+            let was_there = path.is_file();
+            let desk = DeskStore::open(&path, self.context.durability())?;
+            if was_there {
+                self.context
+                    .keep_copy(&StoreName::Desk, false, |into| desk.copy_into(into));
+            }
+            Ok(desk)
+        };
+        self.stores.with(&path, open, |desk| work(desk))
+    }
+
+    fn with_class<T>(
+        &self,
+        class: &str,
+        work: impl FnOnce(&DeskStore, &OpenClass) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_desk(|desk| work(desk, &surefoot_desk::open_class(desk, class)?))
+    }
+
+    /// The classes; none on a device without a desk.
+    pub(crate) fn classes(&self) -> Result<Vec<ClassSummary>, CallError> {
+        let data = self.context.data();
+        if !data.desk().is_file() && !data.desk_copies().is_dir() {
+            return Ok(Vec::new());
+        }
+        let today = self.context.today();
+        self.with_desk(|desk| Ok(surefoot_desk::classes(desk, today)?))
+    }
+
+    /// Lets a hand-in wait for the next import of opened files; gives how many wait.
+    pub(crate) fn add_waiting(&self, source: FileSource) {
+        lock(&self.waiting).push(source);
+    }
+
+    pub(crate) fn waiting_count(&self) -> usize {
+        lock(&self.waiting).len()
+    }
+}

@@ -1,0 +1,89 @@
+//! Printing and saving the reports of a class.
+
+use super::DeskDoor;
+use crate::context::values::{FileMade, Nothing};
+use crate::error::CallError;
+use crate::reports::list::{self, ReportInfo};
+use crate::reports::options::PrintOptions;
+use crate::reports::report::ReportSource;
+use crate::reports::sheets::fresh_seed;
+use crate::reports::values::ReportValues;
+use serde::{Deserialize, Serialize};
+use surefoot_report::page::ReportPage;
+use ts_rs::TS;
+
+/// A report asked for.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ReportAsked {
+    /// The class's id.
+    pub class: String,
+    /// The name of the report in the table.
+    pub report: String,
+    /// What was chosen for its fields.
+    pub values: ReportValues,
+    /// How it looks.
+    pub options: PrintOptions,
+}
+
+impl DeskDoor {
+    /// The reports that can be printed or saved, and what each asks for.
+    pub fn reports(&self, _: Nothing) -> Result<Vec<ReportInfo>, CallError> {
+        list::list(self.context.language())
+    }
+
+    /// Makes a report and saves it where the person says.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`] for a missing value, and for nothing or too much to print;
+    /// [`CallError::NotFound`] for a concept or seat that is not there.
+    pub fn print(&self, asked: ReportAsked) -> Result<FileMade, CallError> {
+        let report = list::named(&asked.report)?;
+        let with_names = asked.values.with_names.unwrap_or(true);
+        let (file_name, made) = self.with_source(&asked, with_names, |source| {
+            Ok((report.file_name(source), report.make(source)?))
+        })?;
+        // The desk is free while the person looks for a place.
+        let file = self
+            .context
+            .hand_over(file_name, report.kind, &made.bytes)?;
+        if file.place.is_some() {
+            self.with_class(&asked.class, |desk, class| made.saved(desk, class))?;
+        }
+        Ok(file)
+    }
+
+    /// What a report would hold, to look at. With a seed, a sheet has the very exercises of
+    /// the print. While names are covered it shows seats.
+    ///
+    /// # Errors
+    /// As [`DeskDoor::print`]; [`CallError::Invalid`] for a report without a preview.
+    pub fn preview(&self, asked: ReportAsked) -> Result<ReportPage, CallError> {
+        let report = list::named(&asked.report)?;
+        let with_names = !self.context.settings().names_covered;
+        self.with_source(&asked, with_names, |source| report.preview(source))
+    }
+
+    fn with_source<T>(
+        &self,
+        asked: &ReportAsked,
+        with_names: bool,
+        work: impl FnOnce(&ReportSource<'_>) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        let today = self.context.today();
+        let seed = match asked.values.seed {
+            Some(seed) => u64::from(seed),
+            None => fresh_seed()?,
+        };
+        self.with_class(&asked.class, |desk, class| {
+            work(&ReportSource {
+                desk,
+                class,
+                values: &asked.values,
+                look: asked.options.into(),
+                today,
+                with_names,
+                seed,
+            })
+        })
+    }
+}

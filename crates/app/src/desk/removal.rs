@@ -1,0 +1,135 @@
+//! Removing a seat or a class, and undoing a removal.
+
+use super::removed::{KEPT_FOR, Removed, RemovedWhat};
+use super::{ClassId, DeskDoor, SeatId};
+use crate::context::copies::StoreName;
+use crate::context::values::Nothing;
+use crate::error::CallError;
+use crate::lock::lock;
+use serde::{Deserialize, Serialize};
+use std::sync::Arc;
+use surefoot_desk::ClassSetup;
+use surefoot_desk::OpenClass;
+use surefoot_store::DeskStore;
+use surefoot_store::desk::RemovedRows;
+use ts_rs::TS;
+
+/// Something removed, by its number.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RemovedId {
+    /// Its number.
+    pub number: u32,
+}
+
+impl DeskDoor {
+    /// Takes rows out of the desk: afterwards neither the desk nor a copy of it
+    /// here holds them. For ten minutes they can be restored from memory.
+    pub(crate) fn remove_from_desk(
+        &self,
+        class: &str,
+        what: impl FnOnce(&OpenClass) -> RemovedWhat,
+        work: impl FnOnce(&DeskStore) -> Result<RemovedRows, CallError>,
+    ) -> Result<(), CallError> {
+        self.context.none_running()?;
+        self.with_desk(|desk| {
+            let class = surefoot_desk::open_class(desk, class)?;
+            let what = what(&class);
+            self.keep_removed(&class, what, work(desk)?);
+            desk.remove_empty_imports()?;
+            desk.leave_no_trace()?;
+            self.context.wipe_copies(&StoreName::Desk)?;
+            self.context
+                .keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
+            Ok(())
+        })
+    }
+
+    /// Removes a seat with all that came from it, and the copies that still hold
+    /// it. For ten minutes it can be restored from memory.
+    pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
+        let what = |class: &OpenClass| {
+            let seat = class.seats.iter().find(|seat| seat.number == id.seat);
+            RemovedWhat::Seat {
+                seat: id.seat,
+                name: seat.and_then(|seat| seat.name.clone()),
+            }
+        };
+        self.remove_from_desk(&id.class, what, |desk| {
+            Ok(surefoot_desk::remove_seat(desk, &id.class, id.seat)?)
+        })?;
+        self.setup_after(&id.class, |_| Ok(()))
+    }
+
+    /// Deletes a class with all that came in for it, and the copies that still
+    /// hold it. For ten minutes it can be restored from memory.
+    pub fn delete_class(&self, id: ClassId) -> Result<Nothing, CallError> {
+        self.remove_from_desk(
+            &id.class,
+            |_| RemovedWhat::Class,
+            |desk| Ok(surefoot_desk::delete_class(desk, &id.class)?),
+        )?;
+        Ok(Nothing {})
+    }
+
+    /// Keeps what was removed until its time is up.
+    pub(super) fn keep_removed(&self, class: &OpenClass, what: RemovedWhat, rows: RemovedRows) {
+        let row = &class.row;
+        lock(&self.removed).add(
+            self.context.world(),
+            row.id.clone(),
+            row.title.clone(),
+            what,
+            rows,
+        );
+        // Discarded when its time is up, whether anybody asks or not. If no thread can be
+        // started, the next look discards it.
+        let removed = Arc::downgrade(&self.removed);
+        let _ = std::thread::Builder::new()
+            .name("surefoot-removed".into())
+            .spawn(move || {
+                std::thread::sleep(KEPT_FOR);
+                if let Some(removed) = removed.upgrade() {
+                    lock(&removed).discard_old();
+                }
+            });
+    }
+
+    /// Discards everything that was removed.
+    pub(crate) fn discard_all_removed(&self) {
+        lock(&self.removed).discard_all();
+    }
+
+    /// What was removed and can be restored, the newest first.
+    pub(crate) fn removed(&self) -> Vec<Removed> {
+        lock(&self.removed).list(self.context.world())
+    }
+
+    /// Restores something that was removed.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`] when its time is up, [`CallError::Invalid`] when its seat or
+    /// title is taken.
+    pub fn restore_removed(&self, id: RemovedId) -> Result<Nothing, CallError> {
+        let world = self.context.world();
+        self.with_desk(|desk| {
+            let mut removed = lock(&self.removed);
+            let rows = removed
+                .rows(world, id.number)
+                .ok_or_else(|| CallError::NotFound {
+                    what: "removed".into(),
+                })?;
+            surefoot_desk::restore(desk, rows)?;
+            removed.discard(id.number);
+            drop(removed);
+            self.context
+                .keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
+            Ok(Nothing {})
+        })
+    }
+
+    /// Discards something that was removed, so that nobody can restore it.
+    pub fn discard_removed(&self, id: RemovedId) -> Result<Nothing, CallError> {
+        lock(&self.removed).discard(id.number);
+        Ok(Nothing {})
+    }
+}

@@ -1,0 +1,116 @@
+//! What was removed from the desk, kept in memory for a while so that it can be
+//! restored. It is gone from the disk at once; closing the program ends it here too.
+
+use crate::context::settings::World;
+use serde::{Deserialize, Serialize};
+use std::time::{Duration, Instant};
+use surefoot_store::desk::RemovedRows;
+use ts_rs::TS;
+
+/// How long a removal can be undone.
+pub(super) const KEPT_FOR: Duration = Duration::from_mins(10);
+
+/// Removals kept at once at most; then the oldest is discarded.
+const MOST_KEPT: usize = 20;
+
+/// Something that was removed from the desk and can still be brought back.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Removed {
+    /// Its number, by which it is brought back or let go of.
+    pub number: u32,
+    /// The class.
+    pub class: String,
+    /// Its title.
+    pub title: String,
+    /// What it was.
+    pub what: RemovedWhat,
+}
+
+/// What was removed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum RemovedWhat {
+    /// The whole class.
+    Class,
+    /// A seat.
+    Seat {
+        /// Its number.
+        seat: u32,
+        /// Its name.
+        name: Option<String>,
+    },
+    /// An exercise of the teacher's own.
+    OwnExercise,
+    /// All that an import of own exercises or concepts brought.
+    OwnImport,
+}
+
+/// The removals that can be undone, oldest first.
+#[derive(Default)]
+pub(super) struct Removals {
+    last_number: u32,
+    removals: Vec<Removal>,
+}
+
+struct Removal {
+    world: World,
+    about: Removed,
+    rows: RemovedRows,
+    since: Instant,
+}
+
+impl Removals {
+    pub(super) fn add(
+        &mut self,
+        world: World,
+        class: String,
+        title: String,
+        what: RemovedWhat,
+        rows: RemovedRows,
+    ) {
+        self.last_number += 1;
+        self.removals.push(Removal {
+            world,
+            about: Removed {
+                number: self.last_number,
+                class,
+                title,
+                what,
+            },
+            rows,
+            since: Instant::now(),
+        });
+        if self.removals.len() > MOST_KEPT {
+            self.removals.remove(0);
+        }
+    }
+
+    pub(super) fn discard_old(&mut self) {
+        self.removals.retain(|one| one.since.elapsed() < KEPT_FOR);
+    }
+
+    pub(super) fn discard(&mut self, number: u32) {
+        self.removals.retain(|one| one.about.number != number);
+    }
+
+    pub(super) fn discard_all(&mut self) {
+        self.removals.clear();
+    }
+
+    /// The removals of one world, the newest first.
+    pub(super) fn list(&mut self, world: World) -> Vec<Removed> {
+        self.discard_old();
+        (self.removals.iter().rev())
+            .filter(|one| one.world == world)
+            .map(|one| one.about.clone())
+            .collect()
+    }
+
+    /// The rows of a removal.
+    pub(super) fn rows(&mut self, world: World, number: u32) -> Option<&RemovedRows> {
+        self.discard_old();
+        (self.removals.iter())
+            .find(|one| one.world == world && one.about.number == number)
+            .map(|one| &one.rows)
+    }
+}

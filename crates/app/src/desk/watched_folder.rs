@@ -1,0 +1,125 @@
+//! A folder that is watched for hand-ins, for instance a class's upload folder.
+//!
+//! The system's notifications only say that it is time to look; folders on a
+//! network may send none, so every tenth look happens anyway. A file is imported
+//! once it looks the same at two looks in a row, so that one still being copied
+//! is left alone. What was imported is noted by name, size and time of change,
+//! so that nothing is read twice.
+
+use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::folder::files_in;
+use crate::error::CallError;
+use notify::Watcher as _;
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+
+/// Every so many looks, one happens without a notification.
+const LOOK_ANYWAY: u32 = 10;
+
+/// Size in bytes and time of change in milliseconds since 1970.
+type Mark = (u64, u64);
+
+/// The content of `watch.json`.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+pub(super) struct WatchNote {
+    pub(super) folder: PathBuf,
+    imported: BTreeMap<String, Mark>,
+}
+
+impl WatchNote {
+    pub(super) fn new(folder: PathBuf) -> Self {
+        Self {
+            folder,
+            imported: BTreeMap::new(),
+        }
+    }
+}
+
+/// A folder being watched.
+pub(super) struct WatchedFolder {
+    pub(super) note: WatchNote,
+    /// The files as they were at the last look.
+    last: BTreeMap<String, Mark>,
+    /// Set by the system's notifications.
+    changed: Arc<AtomicBool>,
+    looks: u32,
+    _watcher: Option<notify::RecommendedWatcher>,
+}
+
+impl WatchedFolder {
+    pub(super) fn new(note: WatchNote) -> Self {
+        let changed = Arc::new(AtomicBool::new(true));
+        let notified = Arc::clone(&changed);
+        let watcher = notify::recommended_watcher(move |_| notified.store(true, Ordering::Relaxed))
+            .and_then(|mut watcher| {
+                watcher.watch(&note.folder, notify::RecursiveMode::NonRecursive)?;
+                Ok(watcher)
+            });
+        Self {
+            note,
+            last: BTreeMap::new(),
+            changed,
+            looks: 0,
+            // Without notifications the folder is still looked at now and then.
+            _watcher: watcher.ok(),
+        }
+    }
+
+    /// The files to import now, which are then noted as imported. None while `busy`.
+    pub(super) fn look(&mut self, busy: bool) -> Result<Vec<FileSource>, CallError> {
+        self.looks = self.looks.wrapping_add(1);
+        let notified = self.changed.swap(false, Ordering::Relaxed);
+        if !notified && !self.looks.is_multiple_of(LOOK_ANYWAY) {
+            return Ok(Vec::new());
+        }
+        let sources = self.files_to_import(busy);
+        if sources.is_err() {
+            self.changed.store(true, Ordering::Relaxed);
+        }
+        sources
+    }
+
+    fn files_to_import(&mut self, busy: bool) -> Result<Vec<FileSource>, CallError> {
+        let now = marks(&self.note.folder)?;
+        let imported = &self.note.imported;
+        let new = (now.iter()).filter(|(name, mark)| imported.get(*name) != Some(*mark));
+        let (settled, moving): (BTreeMap<_, _>, BTreeMap<_, _>) = new
+            .map(|(name, mark)| (name.clone(), *mark))
+            .partition(|(name, mark)| self.last.get(name) == Some(mark));
+        if !moving.is_empty() || busy {
+            // Looked at again the next time, with or without a notification.
+            self.changed.store(true, Ordering::Relaxed);
+        }
+        self.last = now;
+        if settled.is_empty() || busy {
+            return Ok(Vec::new());
+        }
+        let mut sources = files_in(&self.note.folder, FileKind::HandIn)?;
+        sources.retain(|source| settled.contains_key(source.name()));
+        self.note.imported.extend(settled);
+        Ok(sources)
+    }
+}
+
+fn marks(folder: &Path) -> Result<BTreeMap<String, Mark>, CallError> {
+    let mut found = BTreeMap::new();
+    for source in files_in(folder, FileKind::HandIn)? {
+        let path = folder.join(source.name());
+        if let Ok(about) = std::fs::metadata(&path)
+            && about.is_file()
+        {
+            let millis = about
+                .modified()
+                .ok()
+                .and_then(|at| at.duration_since(std::time::UNIX_EPOCH).ok())
+                .map_or(0, |since| {
+                    u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
+                });
+            found.insert(source.name().to_owned(), (about.len(), millis));
+        }
+    }
+    Ok(found)
+}

@@ -1,0 +1,114 @@
+//! Backups: a whole store, sealed by a passphrase.
+
+use super::DeviceDoor;
+use super::restore::Restored;
+use crate::context::copies::{StoreName, check_store};
+use crate::context::file_dialogs::FileKind;
+use crate::context::picked::{OpenSealed, PickedSealed};
+use crate::context::values::{FileMade, Nothing};
+use crate::error::{CallError, files};
+use serde::{Deserialize, Serialize};
+use std::fs;
+use std::path::Path;
+use surefoot_exchange::{BACKUP_CAPS, BackupFile, BackupKind, open_backup, seal_backup};
+use ts_rs::TS;
+
+/// What the one desk of a device is called in a backup.
+const DESK_ID: &str = "desk";
+
+/// A backup asked for.
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct BackUp {
+    /// Of which store.
+    pub store: StoreName,
+    /// At least 8 characters.
+    pub passphrase: String,
+}
+
+impl DeviceDoor {
+    /// Seals a store whole and puts it where the person says.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a passphrase that is too short,
+    /// [`CallError::Files`], [`CallError::NotFound`].
+    pub fn back_up(&self, asked: BackUp) -> Result<FileMade, CallError> {
+        self.context.own_only()?;
+        let copy = tempfile::Builder::new()
+            .prefix(".backup-")
+            .suffix(".part")
+            .tempfile_in(self.context.data().folder())
+            .map_err(files)?
+            .into_temp_path();
+        let copied = |into: &Path| -> Result<(), CallError> {
+            match &asked.store {
+                StoreName::Desk => self.desk.with_desk(|desk| Ok(desk.copy_into(into)?)),
+                StoreName::Student { student } => self
+                    .student
+                    .with_student(student, |store| Ok(store.copy_into(into)?)),
+            }
+        };
+        copied(&copy)?;
+        check_store(&asked.store, &copy)?;
+        let (kind, id) = match &asked.store {
+            StoreName::Desk => (BackupKind::Desk, DESK_ID),
+            StoreName::Student { student } => (BackupKind::Student, student.as_str()),
+        };
+        let backup = BackupFile {
+            kind,
+            id: id.to_owned(),
+            store: fs::read(&copy).map_err(files)?,
+        };
+        let bytes = seal_backup(&backup, &asked.passphrase)?;
+        let today = self.context.device_today();
+        // Without the nickname: the name of a file is no secret.
+        let file_name = match kind {
+            BackupKind::Desk => format!("desk-{today}.sfbackup"),
+            BackupKind::Student => format!("my-surefoot-{today}.sfbackup"),
+        };
+        let place = self
+            .context
+            .dialogs
+            .save(&file_name, FileKind::Backup, &bytes)?;
+        Ok(FileMade {
+            file_name,
+            place,
+            bytes: bytes.len(),
+        })
+    }
+
+    /// Lets the person pick a backup.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a file that is too large or cannot be read, [`CallError::Files`].
+    pub fn pick_backup(&self, _: Nothing) -> Result<Option<PickedSealed>, CallError> {
+        self.context.own_only()?;
+        self.context.pick_sealed(FileKind::Backup, &BACKUP_CAPS)
+    }
+
+    /// Opens the picked backup and puts its store in place. The earlier store is
+    /// moved into quarantine.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`], [`CallError::DamagedStore`] when the store in it
+    /// is not whole, [`CallError::NewerStore`], [`CallError::Files`].
+    pub fn restore_backup(&self, asked: OpenSealed) -> Result<Restored, CallError> {
+        self.context.own_only()?;
+        let backup = self
+            .context
+            .open_sealed(&asked, |bytes, words| open_backup(bytes, words))?;
+        let store = match backup.kind {
+            BackupKind::Desk => StoreName::Desk,
+            BackupKind::Student => StoreName::Student { student: backup.id },
+        };
+        self.discard_removed_of(&store);
+        let quarantined = self.swap_in(&store, |into| {
+            fs::write(into, &backup.store).map_err(files)?;
+            self.adapt_restored(&store, into)
+        })?;
+        Ok(Restored {
+            store,
+            quarantined,
+            start: self.start(Nothing {})?,
+        })
+    }
+}

@@ -1,0 +1,33 @@
+//! The copies of a store.
+
+use super::DeviceDoor;
+use crate::context::copies::{StoreName, StoredCopy};
+use crate::error::CallError;
+use crate::lock::lock;
+use serde::{Deserialize, Serialize};
+use ts_rs::TS;
+
+/// The copies of a store, newest first.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Copies {
+    /// Newest first.
+    pub copies: Vec<StoredCopy>,
+    /// Why the last daily copy could not be made, if it could not.
+    pub trouble: Option<CallError>,
+}
+
+impl DeviceDoor {
+    /// The copies of a store.
+    pub fn copies(&self, store: StoreName) -> Result<Copies, CallError> {
+        let path = self.context.store_path(&store)?;
+        Ok(Copies {
+            copies: self
+                .context
+                .copy_paths(&store)?
+                .into_iter()
+                .map(|(_, copy)| copy)
+                .collect(),
+            trouble: lock(&self.context.copy_trouble).get(&path).cloned(),
+        })
+    }
+}

@@ -1,0 +1,80 @@
+//! Removing the data of a student, or everything.
+
+use super::DeviceDoor;
+use super::start::Start;
+use crate::context::copies::StoreName;
+use crate::context::folder::with_end;
+use crate::context::values::Nothing;
+use crate::context::wipe::{STORE_ENDS, wipe, wipe_folder};
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use serde::{Deserialize, Serialize};
+use std::fs;
+use ts_rs::TS;
+
+/// A student whose data is to be removed from this device.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RemoveStudent {
+    /// The profile's id.
+    pub student: String,
+}
+
+impl DeviceDoor {
+    /// Removes a student from this device: the store and all its copies.
+    ///
+    /// # Errors
+    /// [`CallError::Locked`] until the PIN is typed, [`CallError::NotFound`], [`CallError::Files`].
+    pub fn remove_student(&self, asked: RemoveStudent) -> Result<Start, CallError> {
+        self.context.own_only()?;
+        let store = StoreName::Student {
+            student: asked.student.clone(),
+        };
+        let path = self.context.store_path(&store)?;
+        if !path.exists() && self.context.copy_paths(&store)?.is_empty() {
+            return Err(CallError::NotFound {
+                what: "student".into(),
+            });
+        }
+        // A store that cannot be opened has no PIN to ask for.
+        if let Err(error @ CallError::Locked) =
+            self.student.with_student(&asked.student, |_| Ok(()))
+        {
+            return Err(error);
+        }
+        self.context.none_running()?;
+        self.while_closed(&store, &path, || {
+            self.context.wipe_copies(&store)?;
+            for end in STORE_ENDS {
+                wipe(&with_end(&path, end))?;
+            }
+            Ok(())
+        })?;
+        self.start(Nothing {})
+    }
+
+    /// Removes everything of this device but its language and colours.
+    ///
+    /// # Errors
+    /// [`CallError::Locked`] while a student's PIN has not been typed, [`CallError::Files`].
+    pub fn remove_everything(&self, _: Nothing) -> Result<Start, CallError> {
+        self.context.own_only()?;
+        self.context.none_running()?;
+        for id in self.student.ids()? {
+            if let Err(error @ CallError::Locked) = self.student.with_student(&id, |_| Ok(())) {
+                return Err(error);
+            }
+        }
+        self.desk.stop_watching();
+        self.desk.discard_all_removed();
+        let remove = || {
+            wipe_folder(self.context.data().folder())?;
+            wipe(&self.context.paths.watch())?;
+            fs::create_dir_all(self.context.data().students()).map_err(files)
+        };
+        self.student
+            .stores
+            .while_all_closed(|| self.desk.stores.while_all_closed(remove))?;
+        lock(&self.context.copy_trouble).clear();
+        self.start(Nothing {})
+    }
+}

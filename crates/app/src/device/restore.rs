@@ -1,0 +1,177 @@
+//! Putting a copy or a backup in the place of a store.
+//!
+//! A store that is replaced is moved into quarantine, never deleted.
+
+use super::DeviceDoor;
+use super::start::Start;
+use crate::context::copies::{StoreName, check_store};
+use crate::context::folder::{entries, name_of, sync_folder, with_end};
+use crate::context::random;
+use crate::context::values::Nothing;
+use crate::error::{CallError, files};
+use serde::{Deserialize, Serialize};
+use std::fs;
+use std::path::{Path, PathBuf};
+use surefoot_store::{DeskStore, Durability, StudentStore};
+use ts_rs::TS;
+
+/// The files SQLite puts beside a store.
+const BESIDE: [&str; 2] = ["-wal", "-shm"];
+
+/// A store that was restored.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Restored {
+    /// Which.
+    pub store: StoreName,
+    /// Whether another one was in its place and is now in quarantine.
+    pub quarantined: bool,
+    /// What the screens show now.
+    pub start: Start,
+}
+
+/// Going back to a copy.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RestoreCopy {
+    /// Of which store.
+    pub store: StoreName,
+    /// The copy's name.
+    pub name: String,
+}
+
+impl DeviceDoor {
+    /// Puts a copy of this device in the place of its store, which is
+    /// moved into quarantine.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`], [`CallError::DamagedStore`] when the copy is
+    /// not whole, [`CallError::Files`].
+    pub fn restore_copy(&self, asked: RestoreCopy) -> Result<Restored, CallError> {
+        self.context.own_only()?;
+        let (copy, _) = self
+            .context
+            .copy_paths(&asked.store)?
+            .into_iter()
+            .find(|(_, copy)| copy.name == asked.name)
+            .ok_or(CallError::NotFound {
+                what: "copy".into(),
+            })?;
+        // Copied by SQLite, so that the log of a replaced store is included.
+        self.discard_removed_of(&asked.store);
+        let quarantined = self.swap_in(&asked.store, |into| {
+            surefoot_store::copy_file(&copy, into)?;
+            self.adapt_restored(&asked.store, into)
+        })?;
+        Ok(Restored {
+            store: asked.store,
+            quarantined,
+            start: self.start(Nothing {})?,
+        })
+    }
+
+    /// What was removed from the desk belongs to the one that is replaced.
+    pub(super) fn discard_removed_of(&self, replaced: &StoreName) {
+        if *replaced == StoreName::Desk {
+            self.desk.discard_all_removed();
+        }
+    }
+
+    /// Adapts a store of an earlier date before it is used: what is done from now on must
+    /// not be taken for what was done between that date and today.
+    pub(super) fn adapt_restored(&self, store: &StoreName, at: &Path) -> Result<(), CallError> {
+        check_store(store, at)?;
+        match store {
+            StoreName::Desk => {
+                let desk = DeskStore::open(at, Durability::Full)?;
+                Ok(surefoot_desk::skip_pack_versions(&desk)?)
+            }
+            StoreName::Student { .. } => {
+                let store = StudentStore::open(at, Durability::Full)?;
+                Ok(surefoot_student::renew_device(&store, &random::bytes()?)?)
+            }
+        }
+    }
+
+    /// Checks the store that `write` writes and puts it in the place of `store`, which is
+    /// moved into quarantine. Returns whether there was a store in its place.
+    pub(super) fn swap_in(
+        &self,
+        store: &StoreName,
+        write: impl FnOnce(&Path) -> Result<(), CallError>,
+    ) -> Result<bool, CallError> {
+        self.context.none_running()?;
+        let path = self.context.store_path(store)?;
+        let folder = path.parent().unwrap_or(Path::new(".")).to_owned();
+        fs::create_dir_all(&folder).map_err(files)?;
+        let part = tempfile::Builder::new()
+            .prefix(".restore-")
+            .suffix(".part")
+            .tempfile_in(&folder)
+            .map_err(files)?
+            .into_temp_path();
+        let written = write(&part).and_then(|()| Ok(check_store(store, &part)?));
+        // SQLite's files, and the copy that a migration made.
+        for beside in entries(&folder)? {
+            let name = name_of(&beside);
+            if name.starts_with(&name_of(&part)) && name != name_of(&part) {
+                fs::remove_file(&beside).map_err(files)?;
+            }
+        }
+        written?;
+        fs::File::open(&part)
+            .and_then(|file| file.sync_all())
+            .map_err(files)?;
+        self.while_closed(store, &path, || {
+            let moved = self.quarantine(&path)?;
+            if let Err(error) = part.persist(&path) {
+                // The disk failed between the two steps: the earlier store is put back.
+                if let Some(place) = &moved {
+                    for end in ["", BESIDE[0], BESIDE[1]] {
+                        let _ = fs::rename(with_end(place, end), with_end(&path, end));
+                    }
+                }
+                return Err(files(error));
+            }
+            sync_folder(&folder)?;
+            Ok(moved.is_some())
+        })
+    }
+
+    /// Moves a store and its log into quarantine. Returns its new path, or nothing if there
+    /// is no store.
+    fn quarantine(&self, path: &Path) -> Result<Option<PathBuf>, CallError> {
+        if !path.exists() {
+            return Ok(None);
+        }
+        let folder = self.context.data().quarantine();
+        fs::create_dir_all(&folder).map_err(files)?;
+        let id = path.file_stem().unwrap_or_default().to_string_lossy();
+        let today = self.context.device_today();
+        let place = (1..)
+            .map(|number: u32| folder.join(format!("{id}.{today}.{number}.sqlite")))
+            .find(|place| !place.exists())
+            .unwrap_or_else(|| folder.join(format!("{id}.sqlite")));
+        // The log first: a store without its log would be an older one.
+        for end in BESIDE {
+            let beside = with_end(path, end);
+            if beside.exists() {
+                fs::rename(&beside, with_end(&place, end)).map_err(files)?;
+            }
+        }
+        fs::rename(path, &place).map_err(files)?;
+        sync_folder(&folder)?;
+        Ok(Some(place))
+    }
+
+    /// Does `work` while a store is closed and no call can open it.
+    pub(super) fn while_closed<T>(
+        &self,
+        store: &StoreName,
+        path: &Path,
+        work: impl FnOnce() -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        match store {
+            StoreName::Desk => self.desk.stores.while_closed(path, work),
+            StoreName::Student { .. } => self.student.stores.while_closed(path, work),
+        }
+    }
+}

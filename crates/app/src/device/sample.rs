@@ -1,0 +1,70 @@
+//! The sample class.
+
+use super::DeviceDoor;
+use super::start::Start;
+use crate::context::clock::latest_weekday;
+use crate::context::jobs::{JobId, JobResult};
+use crate::context::settings::World;
+use crate::context::values::Nothing;
+use crate::demo::{self, DemoPlan};
+use crate::error::{CallError, files};
+use std::fs;
+
+impl DeviceDoor {
+    /// Makes the sample class anew, in a folder of its own.
+    ///
+    /// # Errors
+    /// None here; the job's result holds what goes wrong.
+    pub fn make_sample(&self, _: Nothing) -> Result<JobId, CallError> {
+        if self.context.world() == World::Sample {
+            return Err(CallError::Invalid {
+                field: "world".into(),
+                rule: "sample_open".into(),
+            });
+        }
+        self.student.stores.while_all_closed(|| Ok(()))?;
+        self.desk.stores.while_all_closed(|| Ok(()))?;
+        // The sample class made anew knows nothing of what was removed from the old one.
+        self.desk.discard_all_removed();
+        let (making, place) = (
+            self.context.paths.sample_in_the_making(),
+            self.context.paths.sample(),
+        );
+        let plan = DemoPlan::sample(latest_weekday(self.context.device_today()));
+        Ok(self.context.jobs.start(move |progress| {
+            let clear = |folder: &std::path::Path| match fs::remove_dir_all(folder) {
+                Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(files(error)),
+                _ => Ok(()),
+            };
+            clear(&making)?;
+            let made = demo::make(&making, &plan, progress);
+            if let Err(error) = made {
+                clear(&making)?;
+                return Err(error);
+            }
+            clear(&place)?;
+            fs::rename(&making, &place).map_err(files)?;
+            Ok(JobResult::SampleReady)
+        }))
+    }
+
+    /// Opens the sample class.
+    ///
+    /// # Errors
+    /// [`CallError::NotFound`] before it has been made.
+    pub fn enter_sample(&self, _: Nothing) -> Result<Start, CallError> {
+        if !self.context.paths.world(World::Sample).desk().is_file() {
+            return Err(CallError::NotFound {
+                what: "sample".into(),
+            });
+        }
+        self.context.enter(World::Sample);
+        self.start(Nothing {})
+    }
+
+    /// Goes back to the person's own data.
+    pub fn leave_sample(&self, _: Nothing) -> Result<Start, CallError> {
+        self.context.enter(World::Own);
+        self.start(Nothing {})
+    }
+}

@@ -1,0 +1,266 @@
+//! The builders of the reports: each takes what it needs from the desk and lets
+//! `surefoot-report` draw it.
+
+use super::report::{Made, ReportSource};
+use super::sheets::{CONCEPTS_OF_ONE, part};
+use super::values::needed;
+use crate::error::CallError;
+use surefoot_desk::Board;
+use surefoot_desk::StudentPage;
+use surefoot_report::chart::{Chart, self_rating_chart};
+use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
+use surefoot_report::page::{self, ReportPage};
+use surefoot_report::sheet::{SheetWish, practice_sheet};
+use surefoot_report::slips::slip_pages;
+
+type Built<T> = Result<T, CallError>;
+
+fn sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
+    let values = source.values;
+    let concepts = needed(values.concepts.as_ref(), "concepts")?;
+    let level = needed(values.level, "level")?;
+    let count = needed(values.count, "count")?;
+    let parts = (concepts.iter())
+        .map(|concept| part(&source.class.facts, concept, level, count, source.seed))
+        .collect::<Result<_, _>>()?;
+    Ok(SheetWish {
+        for_whom: None,
+        parts,
+        without_key: values.with_key == Some(false),
+    })
+}
+
+/// A practice sheet with fresh numbers.
+pub(super) fn sheet(source: &ReportSource<'_>) -> Built<Made> {
+    let bytes = practice_sheet(&sheet_wish(source)?, &source.look)?;
+    Ok(Made::new(bytes))
+}
+
+pub(super) fn sheet_page(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let wish = sheet_wish(source)?;
+    Ok(page::practice::practice_page(&wish, source.locale())?)
+}
+
+fn seat_sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
+    let (values, class) = (source.values, source.class);
+    let seat = needed(values.seat, "seat")?;
+    let count = needed(values.count, "count")?;
+    let practice =
+        surefoot_desk::seat_practice(source.desk, class, seat, source.today, CONCEPTS_OF_ONE)?;
+    let parts = (practice.into_iter())
+        .map(|one| part(&class.facts, one.concept, one.level, count, source.seed))
+        .collect::<Result<_, _>>()?;
+    let row = class.seats.iter().find(|row| row.number == seat);
+    let name = row.and_then(|row| row.name.clone());
+    Ok(SheetWish {
+        for_whom: name.filter(|_| source.with_names),
+        parts,
+        without_key: values.with_key == Some(false),
+    })
+}
+
+/// A practice sheet for one student: what is assigned, then what is needed most.
+pub(super) fn seat_sheet(source: &ReportSource<'_>) -> Built<Made> {
+    let bytes = practice_sheet(&seat_sheet_wish(source)?, &source.look)?;
+    Ok(Made::new(bytes))
+}
+
+pub(super) fn seat_sheet_page(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let wish = seat_sheet_wish(source)?;
+    Ok(page::practice::practice_page(&wish, source.locale())?)
+}
+
+fn chart_of<'a>(source: &ReportSource<'a>) -> Chart<'a> {
+    let facts = &source.class.facts;
+    let days = facts
+        .rotation
+        .days()
+        .iter()
+        .map(|day| day.iter().filter_map(|id| facts.concepts.get(id)).collect())
+        .collect();
+    Chart {
+        class_title: &facts.title,
+        days,
+        pass_count: facts.rotation.pass_count(&facts.year),
+    }
+}
+
+/// A chart for self-ratings on paper.
+pub(super) fn chart(source: &ReportSource<'_>) -> Built<Made> {
+    let bytes = self_rating_chart(&chart_of(source), &source.look)?;
+    Ok(Made::new(bytes))
+}
+
+pub(super) fn chart_page(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let chart = chart_of(source);
+    let look = &source.look;
+    Ok(page::rating_chart::chart_page(
+        &chart,
+        look.density,
+        look.locale,
+    )?)
+}
+
+fn student_page(source: &ReportSource<'_>) -> Built<StudentPage> {
+    let seat = needed(source.values.seat, "seat")?;
+    let mut page = surefoot_desk::student_page(
+        source.desk,
+        source.class,
+        seat,
+        source.language(),
+        source.today,
+    )?;
+    page.student.name = page.student.name.filter(|_| source.with_names);
+    Ok(page)
+}
+
+/// One page in plain words for the family of one student.
+pub(super) fn family(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let student = student_page(source)?;
+    let title = &source.class.row.title;
+    Ok(page::family::family_page(
+        &student,
+        title,
+        source.today,
+        source.locale(),
+    )?)
+}
+
+/// A page for the family of every student who has reported, in one file.
+pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
+    let (class, today) = (source.class, source.today);
+    let title = &class.row.title;
+    let mut pages = Vec::new();
+    for seat in &class.seats {
+        let page =
+            surefoot_desk::student_page(source.desk, class, seat.number, source.language(), today)?;
+        if !page.concepts.is_empty() {
+            pages.push(page::family::family_page(
+                &page,
+                title,
+                today,
+                source.locale(),
+            )?);
+        }
+    }
+    let bytes = page::print_each(title, &pages, &source.look)?;
+    bytes.map(Made::new).ok_or_else(|| CallError::Invalid {
+        field: "students".into(),
+        rule: "no_reports".into(),
+    })
+}
+
+/// A page for a talk with one student.
+pub(super) fn conference(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let student = student_page(source)?;
+    let title = &source.class.row.title;
+    Ok(page::conference::conference_page(
+        &student,
+        title,
+        source.today,
+        source.locale(),
+    )?)
+}
+
+/// One page for a small group.
+pub(super) fn group(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let values = source.values;
+    let mut plan = surefoot_desk::group_page(
+        source.desk,
+        source.class,
+        source.language(),
+        source.today,
+        needed(values.concept.as_ref(), "concept")?,
+        needed(values.seats.as_ref(), "seats")?,
+    )?;
+    if !source.with_names {
+        let lacking = plan.first.iter_mut().flat_map(|first| &mut first.lacking);
+        lacking.for_each(|member| member.name = None);
+        plan.members
+            .iter_mut()
+            .for_each(|member| member.name = None);
+    }
+    let title = &source.class.row.title;
+    Ok(page::group::group_plan(
+        &plan,
+        title,
+        source.today,
+        source.locale(),
+    )?)
+}
+
+/// Today's talk plan.
+pub(super) fn talk(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let minutes = needed(source.values.minutes, "minutes")?;
+    let view = surefoot_desk::talk(
+        source.desk,
+        source.class,
+        source.language(),
+        source.today,
+        minutes,
+    )?;
+    Ok(page::talk::talk_page(&view, source.locale())?)
+}
+
+fn board(source: &ReportSource<'_>) -> Built<Board> {
+    let language = source.language();
+    Ok(surefoot_desk::board(
+        source.desk,
+        source.class,
+        language,
+        source.today,
+    )?)
+}
+
+/// The class, for its teachers.
+pub(super) fn class_summary(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let board = board(source)?;
+    Ok(page::class_summary::class_summary(&board, source.locale())?)
+}
+
+pub(super) fn share_safe_page(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let language = source.language();
+    let table = surefoot_desk::share_table(source.desk, source.class, language, source.today)?;
+    Ok(page::share_safe::share_page(&table, source.locale())?)
+}
+
+/// The class, for the school: without a name and without small counts. The table is noted
+/// once it is saved, because two tables of nearly the same class can give a student away.
+pub(super) fn share_safe(source: &ReportSource<'_>) -> Built<Made> {
+    let language = source.language();
+    let table = surefoot_desk::share_table(source.desk, source.class, language, source.today)?;
+    surefoot_desk::check_share_table(source.desk, source.class, &table)?;
+    let page = page::share_safe::share_page(&table, source.locale())?;
+    Ok(Made {
+        bytes: page::print(&page, &source.look, true)?,
+        after_saving: Some(Box::new(move |desk, class| {
+            Ok(surefoot_desk::release_share_table(desk, class, &table)?)
+        })),
+    })
+}
+
+/// Concept by pass and concept by concept, as a workbook.
+pub(super) fn workbook(source: &ReportSource<'_>) -> Built<Made> {
+    let (board, locale) = (board(source)?, source.locale());
+    let grids = [board_grid(&board, locale)?, summary_grid(&board, locale)?];
+    Ok(Made::new(to_xlsx(&grids)?))
+}
+
+/// Concept by pass.
+pub(super) fn board_csv(source: &ReportSource<'_>) -> Built<Made> {
+    let grid = board_grid(&board(source)?, source.locale())?;
+    Ok(Made::new(to_csv(&grid)?))
+}
+
+/// Concept by concept.
+pub(super) fn summary_csv(source: &ReportSource<'_>) -> Built<Made> {
+    let grid = summary_grid(&board(source)?, source.locale())?;
+    Ok(Made::new(to_csv(&grid)?))
+}
+
+/// The join slips of every seat.
+pub(super) fn slips(source: &ReportSource<'_>) -> Built<Made> {
+    let slips = surefoot_desk::join_slips(source.class)?;
+    let pages = slip_pages(&slips, source.with_names, &source.look)?;
+    Ok(Made::new(pages))
+}

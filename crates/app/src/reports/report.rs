@@ -1,0 +1,173 @@
+//! What an entry of the table is, and what is made from it.
+
+use super::values::{ReportField, ReportValues};
+use crate::context::file_dialogs::FileKind;
+use crate::error::CallError;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::{Language, Locale};
+use surefoot_desk::OpenClass;
+use surefoot_report::Look;
+use surefoot_report::page::{self, ReportPage};
+use surefoot_store::DeskStore;
+use ts_rs::TS;
+
+/// Where the print screen lists a report.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum ReportSection {
+    /// Practice sheets with fresh numbers.
+    Sheet,
+    /// Practice sheets for one student.
+    SeatSheet,
+    /// Charts for self-ratings on paper.
+    Chart,
+    /// Reports on a student, a group or the class.
+    Report,
+    /// Tables for other programs; none has a name in it.
+    Table,
+    /// Join slips.
+    Slips,
+}
+
+/// An entry of the table.
+pub struct Report {
+    /// Names it in calls, in the command and in the messages.
+    pub name: &'static str,
+    /// Where the print screen lists it.
+    pub section: ReportSection,
+    /// What it asks for.
+    pub fields: &'static [ReportField],
+    /// The name of its file without the ending; `{seat}`, `{seed}` and `{date}` are filled in.
+    pub file_name: &'static str,
+    /// The kind of its file.
+    pub kind: FileKind,
+    pub(super) output: Output,
+}
+
+/// What builds a report.
+pub(super) enum Output {
+    /// The screen shows the page, and the PDF is made from it.
+    Page {
+        fits_one_sheet: bool,
+        build: fn(&ReportSource<'_>) -> Result<ReportPage, CallError>,
+    },
+    /// The file is made by itself; where there is a preview, the screen shows that.
+    File {
+        preview: Option<fn(&ReportSource<'_>) -> Result<ReportPage, CallError>>,
+        make: fn(&ReportSource<'_>) -> Result<Made, CallError>,
+    },
+}
+
+/// What a report is made from.
+pub struct ReportSource<'a> {
+    /// The desk.
+    pub desk: &'a DeskStore,
+    /// The class.
+    pub class: &'a OpenClass,
+    /// What was chosen for the fields.
+    pub values: &'a ReportValues,
+    /// Language, paper and density.
+    pub look: Look,
+    /// The date of the report.
+    pub today: NaiveDate,
+    /// Whether names of students may be in it.
+    pub with_names: bool,
+    /// The seed of fresh numbers.
+    pub seed: u64,
+}
+
+impl ReportSource<'_> {
+    pub(super) fn language(&self) -> Language {
+        self.look.locale.language
+    }
+
+    pub(super) fn locale(&self) -> Locale {
+        self.look.locale
+    }
+}
+
+/// Done once the file has been saved.
+pub(super) type AfterSaving = Box<dyn FnOnce(&DeskStore, &OpenClass) -> Result<(), CallError>>;
+
+/// A file that was made and is not saved yet.
+pub struct Made {
+    /// The content of the file.
+    pub bytes: Vec<u8>,
+    pub(super) after_saving: Option<AfterSaving>,
+}
+
+impl Made {
+    pub(super) fn new(bytes: Vec<u8>) -> Self {
+        Self {
+            bytes,
+            after_saving: None,
+        }
+    }
+
+    /// Notes at the desk that the file was saved, for reports that need it.
+    ///
+    /// # Errors
+    /// The error of the store; then nothing is noted.
+    pub fn saved(self, desk: &DeskStore, class: &OpenClass) -> Result<(), CallError> {
+        match self.after_saving {
+            Some(note) => note(desk, class),
+            None => Ok(()),
+        }
+    }
+}
+
+impl Report {
+    /// The name of its file.
+    #[must_use]
+    pub fn file_name(&self, source: &ReportSource<'_>) -> String {
+        let seat = source.values.seat.map(|seat| seat.to_string());
+        let name = (self.file_name)
+            .replace("{seat}", &seat.unwrap_or_default())
+            .replace("{seed}", &source.seed.to_string())
+            .replace("{date}", &source.today.to_string());
+        format!("{name}.{}", self.kind.extension())
+    }
+
+    /// Makes the file.
+    ///
+    /// # Errors
+    /// [`CallError::Invalid`] for a value that is missing, not asked for or out of range,
+    /// and for a report without content; [`CallError::NotFound`] for a seat or concept.
+    pub fn make(&self, source: &ReportSource<'_>) -> Result<Made, CallError> {
+        source.values.check(self.fields)?;
+        match &self.output {
+            Output::Page {
+                fits_one_sheet,
+                build,
+            } => {
+                let page = build(source)?;
+                Ok(Made::new(page::print(
+                    &page,
+                    &source.look,
+                    *fits_one_sheet,
+                )?))
+            }
+            Output::File { make, .. } => make(source),
+        }
+    }
+
+    /// The page that the screen shows.
+    ///
+    /// # Errors
+    /// As [`Report::make`]; [`CallError::Invalid`] for a report without a preview.
+    pub fn preview(&self, source: &ReportSource<'_>) -> Result<ReportPage, CallError> {
+        source.values.check(self.fields)?;
+        match &self.output {
+            Output::Page { build, .. } => build(source),
+            Output::File {
+                preview: Some(preview),
+                ..
+            } => preview(source),
+            Output::File { preview: None, .. } => Err(CallError::Invalid {
+                field: "report".into(),
+                rule: "no_preview".into(),
+            }),
+        }
+    }
+}

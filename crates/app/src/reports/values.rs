@@ -1,0 +1,145 @@
+//! What a report can ask for, and what was chosen.
+
+use crate::error::CallError;
+use serde::{Deserialize, Serialize};
+use surefoot_exercises::Level;
+use ts_rs::TS;
+
+/// Something a report asks for. Every report asks for a language.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum ReportField {
+    /// A student.
+    Seat,
+    /// A small group: its concept and its seats.
+    Group,
+    /// The minutes of the talk.
+    Minutes,
+    /// Concepts, in order.
+    Concepts,
+    /// The level of the exercises.
+    Level,
+    /// Exercises of each concept.
+    Count {
+        /// At most.
+        most: u32,
+    },
+    /// Whether the answer key is added, on a page of its own. It is unless this is false.
+    Key,
+    /// Whether the names of the roster are on it. They are unless this is false.
+    Names,
+    /// The seed of the exercises; a fresh one unless given.
+    Numbers,
+    /// The paper.
+    Paper,
+    /// Space to work or write in.
+    Space,
+}
+
+/// What was chosen for the fields of a report.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(default, deny_unknown_fields)]
+#[ts(optional_fields)]
+pub struct ReportValues {
+    /// For [`ReportField::Seat`].
+    pub seat: Option<u32>,
+    /// For [`ReportField::Group`]: the concept.
+    pub concept: Option<String>,
+    /// For [`ReportField::Group`]: the seats.
+    pub seats: Option<Vec<u32>>,
+    /// For [`ReportField::Minutes`].
+    pub minutes: Option<u32>,
+    /// For [`ReportField::Concepts`].
+    pub concepts: Option<Vec<String>>,
+    /// For [`ReportField::Level`].
+    pub level: Option<Level>,
+    /// For [`ReportField::Count`].
+    pub count: Option<u32>,
+    /// For [`ReportField::Key`].
+    pub with_key: Option<bool>,
+    /// For [`ReportField::Names`].
+    pub with_names: Option<bool>,
+    /// For [`ReportField::Numbers`].
+    pub seed: Option<u32>,
+}
+
+fn invalid(field: &str, rule: &str) -> CallError {
+    CallError::Invalid {
+        field: field.into(),
+        rule: rule.into(),
+    }
+}
+
+/// A value that its report asks for.
+pub(super) fn needed<T>(value: Option<T>, field: &str) -> Result<T, CallError> {
+    value.ok_or_else(|| invalid(field, "missing"))
+}
+
+impl ReportValues {
+    /// Refuses values that are missing or were not asked for.
+    pub(super) fn check(&self, fields: &[ReportField]) -> Result<(), CallError> {
+        let asked = |wanted: ReportField| fields.contains(&wanted);
+        let counted = (fields.iter()).any(|field| matches!(field, ReportField::Count { .. }));
+        // Of each value: its name, whether it is given, asked for, and may be left out.
+        for (name, given, asked, optional) in [
+            ("seat", self.seat.is_some(), asked(ReportField::Seat), false),
+            (
+                "concept",
+                self.concept.is_some(),
+                asked(ReportField::Group),
+                false,
+            ),
+            (
+                "seats",
+                self.seats.is_some(),
+                asked(ReportField::Group),
+                false,
+            ),
+            (
+                "minutes",
+                self.minutes.is_some(),
+                asked(ReportField::Minutes),
+                false,
+            ),
+            (
+                "concepts",
+                self.concepts.is_some(),
+                asked(ReportField::Concepts),
+                false,
+            ),
+            (
+                "level",
+                self.level.is_some(),
+                asked(ReportField::Level),
+                false,
+            ),
+            ("count", self.count.is_some(), counted, false),
+            (
+                "with_key",
+                self.with_key.is_some(),
+                asked(ReportField::Key),
+                true,
+            ),
+            (
+                "with_names",
+                self.with_names.is_some(),
+                asked(ReportField::Names),
+                true,
+            ),
+            (
+                "seed",
+                self.seed.is_some(),
+                asked(ReportField::Numbers),
+                true,
+            ),
+        ] {
+            if given && !asked {
+                return Err(invalid(name, "not_asked"));
+            }
+            if asked && !given && !optional {
+                return Err(invalid(name, "missing"));
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,140 @@
+//! The carry file: a student's copy for a second device.
+
+use super::StudentDoor;
+use crate::context::file_dialogs::FileKind;
+use crate::context::picked::{OpenSealed, PickedSealed};
+use crate::context::random;
+use crate::context::values::{FileMade, Nothing};
+use crate::error::{CallError, files};
+use serde::{Deserialize, Serialize};
+use std::fs;
+use surefoot_exchange::CARRY_CAPS;
+use surefoot_store::{Durability, StudentStore};
+use surefoot_student::{Carried, CarryTaken};
+use ts_rs::TS;
+
+/// A carry file asked for.
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct CarryAsked {
+    /// The profile's id.
+    pub student: String,
+    /// At least 8 characters.
+    pub passphrase: String,
+}
+
+/// What a carry file brought.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct CarryDone {
+    /// The student of this device who has it now.
+    pub student: String,
+    /// Whether the student is new on this device.
+    pub new_here: bool,
+    /// Check-ins that were new here.
+    pub check_ins: usize,
+    /// Finished exercises that were new here.
+    pub answers: usize,
+}
+
+impl StudentDoor {
+    /// Seals everything of a student for a second device.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a passphrase that is too short,
+    /// [`CallError::Files`], [`CallError::Locked`].
+    pub fn make_carry(&self, asked: CarryAsked) -> Result<FileMade, CallError> {
+        self.context.own_only()?;
+        let today = self.context.today();
+        let bytes = self.as_student(&asked.student, |store, joined| {
+            Ok(surefoot_student::make_carry(
+                store,
+                joined,
+                today,
+                &asked.passphrase,
+            )?)
+        })?;
+        let file_name = format!("my-surefoot-{today}.sfcarry");
+        let place = self
+            .context
+            .dialogs
+            .save(&file_name, FileKind::CarryFile, &bytes)?;
+        Ok(FileMade {
+            file_name,
+            place,
+            bytes: bytes.len(),
+        })
+    }
+
+    /// Lets the person pick a carry file.
+    pub fn pick_carry(&self, _: Nothing) -> Result<Option<PickedSealed>, CallError> {
+        self.context.own_only()?;
+        self.context.pick_sealed(FileKind::CarryFile, &CARRY_CAPS)
+    }
+
+    /// Takes the picked carry file: into the student of the same seat, or as a
+    /// new student of this device.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`], [`CallError::Locked`] when that student's PIN
+    /// has not been typed.
+    pub fn take_carry(&self, asked: OpenSealed) -> Result<CarryDone, CallError> {
+        self.context.own_only()?;
+        let carried = self
+            .context
+            .open_sealed(&asked, surefoot_student::read_carry)?;
+        let (student, new_here, taken) = match self.student_of(&carried)? {
+            Some(id) => {
+                let taken = self.carry_into(&id, &carried)?;
+                (id, false, taken)
+            }
+            None => {
+                let (id, taken) = self.carry_as_new(&carried)?;
+                (id, true, taken)
+            }
+        };
+        Ok(CarryDone {
+            student,
+            new_here,
+            check_ins: taken.check_ins,
+            answers: taken.answers,
+        })
+    }
+
+    /// The student of this device on the seat of a carry file.
+    fn student_of(&self, carried: &Carried) -> Result<Option<String>, CallError> {
+        for id in self.ids()? {
+            let same = self.as_locked_student(&id, |_, joined| Ok(carried.is_of(joined)));
+            // The first screen reports the damaged store of another student.
+            if same.unwrap_or(false) {
+                return Ok(Some(id));
+            }
+        }
+        Ok(None)
+    }
+
+    fn carry_into(&self, id: &str, carried: &Carried) -> Result<CarryTaken, CallError> {
+        let today = self.context.today();
+        self.as_student(id, |store, joined| {
+            let unused = [0; 16];
+            let joined = Some(joined);
+            Ok(surefoot_student::take_carry(
+                store, joined, carried, &unused, today,
+            )?)
+        })
+    }
+
+    fn carry_as_new(&self, carried: &Carried) -> Result<(String, CarryTaken), CallError> {
+        let id = random::hex::<8>()?;
+        let path = self.context.data().student(&id);
+        fs::create_dir_all(self.context.data().students()).map_err(files)?;
+        let taken = {
+            let store = StudentStore::open(&path, Durability::Full)?;
+            let device = random::bytes()?;
+            surefoot_student::take_carry(&store, None, carried, &device, self.context.today())
+        };
+        if taken.is_err() {
+            // Nothing of this student has been done here yet.
+            let _ = fs::remove_file(&path);
+        }
+        Ok((id, taken?))
+    }
+}

@@ -1,0 +1,67 @@
+//! Today: what the class reviews, and the student's check-ins.
+
+use super::StudentDoor;
+use crate::error::CallError;
+use serde::{Deserialize, Serialize};
+use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_student::Tapped;
+use surefoot_student::views::Today;
+use ts_rs::TS;
+
+/// A student's day.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct StudentDay {
+    /// The profile's id.
+    pub student: String,
+    /// The day asked for; nothing for today.
+    pub date: Option<chrono::NaiveDate>,
+}
+
+/// A check-in: both values after the tap.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct CheckInTap {
+    /// The profile's id.
+    pub student: String,
+    /// The school date.
+    pub date: chrono::NaiveDate,
+    /// The concept.
+    pub concept: String,
+    /// The rating.
+    pub confidence: Option<Confidence>,
+    /// How it went.
+    pub outcome: Option<Outcome>,
+}
+
+impl StudentDoor {
+    /// A day of the review.
+    pub fn today(&self, day: StudentDay) -> Result<Today, CallError> {
+        let today = self.context.today();
+        self.as_student(&day.student, |store, joined| {
+            Ok(surefoot_student::today(store, joined, today, day.date)?)
+        })
+    }
+
+    /// A tap on Today, on disk when this returns.
+    pub fn check_in(&self, tap: CheckInTap) -> Result<Today, CallError> {
+        let today = self.context.today();
+        self.as_student(&tap.student, |store, joined| {
+            surefoot_student::check_in(
+                store,
+                joined,
+                today,
+                tap.date,
+                &tap.concept,
+                Tapped {
+                    confidence: tap.confidence,
+                    outcome: tap.outcome,
+                },
+            )?;
+            Ok(surefoot_student::today(
+                store,
+                joined,
+                today,
+                Some(tap.date),
+            )?)
+        })
+    }
+}

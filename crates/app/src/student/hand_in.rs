@@ -1,0 +1,84 @@
+//! Handing in.
+
+use super::{StudentDoor, StudentId};
+use crate::context::copies::StoreName;
+use crate::context::file_dialogs::FileKind;
+use crate::context::folder::write_atomic;
+use crate::context::settings::World;
+use crate::error::{CallError, files};
+use std::fs;
+use surefoot_student::views::{HandInMade, HandInPreview};
+
+impl StudentDoor {
+    /// What a hand-in would hold.
+    pub fn hand_in_preview(&self, id: StudentId) -> Result<HandInPreview, CallError> {
+        let today = self.context.today();
+        self.as_student(&id.student, |store, joined| {
+            Ok(surefoot_student::hand_in_preview(store, joined, today)?)
+        })
+    }
+
+    /// Makes a hand-in and puts it where the person says; in the sample class,
+    /// into its shared folder.
+    pub fn hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
+        self.make_hand_in(&id, |name, bytes| {
+            let place = self.context.dialogs.save(name, FileKind::HandIn, bytes)?;
+            Ok((place, false))
+        })
+    }
+
+    /// Makes a hand-in and gives it to another program by the system's share
+    /// sheet, or saves it as [`StudentDoor::hand_in`] does where there is none.
+    pub fn share_hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
+        self.make_hand_in(&id, |name, bytes| {
+            if self.context.dialogs.share(name, FileKind::HandIn, bytes)? {
+                return Ok((Some(String::new()), true));
+            }
+            Ok((
+                self.context.dialogs.save(name, FileKind::HandIn, bytes)?,
+                false,
+            ))
+        })
+    }
+
+    /// `hand_over` gives where the file went, and whether another program has it.
+    fn make_hand_in(
+        &self,
+        id: &StudentId,
+        hand_over: impl FnOnce(&str, &[u8]) -> Result<(Option<String>, bool), CallError>,
+    ) -> Result<HandInMade, CallError> {
+        let today = self.context.today();
+        let made = self.as_student(&id.student, |store, joined| {
+            Ok(surefoot_student::make_hand_in(store, joined, today)?)
+        })?;
+        // The store is free while the person looks for a place.
+        let (place, shared) = match self.context.world() {
+            World::Sample => {
+                let folder = self.context.data().shared_folder();
+                fs::create_dir_all(&folder).map_err(files)?;
+                write_atomic(&folder.join(&made.file_name), &made.bytes)?;
+                (Some(String::new()), false)
+            }
+            World::Own => hand_over(&made.file_name, &made.bytes)?,
+        };
+        if place.is_some() {
+            self.with_student(&id.student, |store| {
+                surefoot_student::note_hand_in(store, &made)?;
+                let name = StoreName::Student {
+                    student: id.student.clone(),
+                };
+                self.context
+                    .keep_copy(&name, true, |into| store.copy_into(into));
+                Ok(())
+            })?;
+        }
+        Ok(HandInMade {
+            file_name: made.file_name,
+            place,
+            shared,
+            bytes: made.bytes.len(),
+            check_ins: made.check_ins,
+            answers: made.answers,
+        })
+    }
+}

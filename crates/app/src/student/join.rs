@@ -1,0 +1,183 @@
+//! Joining a class, and its newer class packs.
+
+use super::{StudentDoor, StudentId};
+use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::random;
+use crate::context::settings::World;
+use crate::context::values::Nothing;
+use crate::demo;
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use serde::{Deserialize, Serialize};
+use std::fs;
+use std::sync::Arc;
+use surefoot_catalogue::Language;
+use surefoot_exchange::CheckedPack;
+use surefoot_store::{Durability, StudentStore};
+use surefoot_student::NewStudent;
+use surefoot_student::views::Profile;
+use ts_rs::TS;
+
+/// Picked class packs kept until a student has joined with one.
+const PACKS_KEPT: usize = 4;
+
+/// A class pack that a person picked, before joining with it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PackOffer {
+    /// Names the picked pack in [`Join`].
+    pub pack: u32,
+    /// The class's title.
+    pub class_title: String,
+    /// Concepts in its rotation.
+    pub concepts: usize,
+    /// First day of its school year.
+    pub first_day: chrono::NaiveDate,
+    /// Last day of its school year.
+    pub last_day: chrono::NaiveDate,
+}
+
+/// The check of a seat code while it is typed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatCodeTyped {
+    /// The picked pack.
+    pub pack: u32,
+    /// The code as typed.
+    pub seat_code: String,
+}
+
+/// Joining a class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Join {
+    /// The picked pack.
+    pub pack: u32,
+    /// The code from the slip, as typed.
+    pub seat_code: String,
+    /// 1 to 24 characters; stays on this device.
+    pub nickname: String,
+    /// A picture's id; stays on this device.
+    pub picture: String,
+    /// The student's language.
+    pub language: Language,
+}
+
+/// What a student's device made of a picked class pack.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PackTaken {
+    /// The version now held.
+    pub version: u32,
+    /// Assignments in it that are still open.
+    pub open_assignments: usize,
+}
+
+impl StudentDoor {
+    /// Lets the person pick a class pack.
+    ///
+    /// # Errors
+    /// [`CallError::Refused`] for a file that is none, [`CallError::Files`].
+    pub fn pick_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
+        let picked = self.context.dialogs.pick_file(FileKind::ClassPack)?;
+        picked.map(|source| self.offer(source)).transpose()
+    }
+
+    /// Reads a class pack and keeps it for [`StudentDoor::join`].
+    pub(crate) fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
+        let pack = surefoot_student::read_class_pack(source.open()?)?;
+        let content = pack.content();
+        let offer = PackOffer {
+            pack: 0,
+            class_title: content.title.clone(),
+            concepts: content.rotation.days.iter().map(Vec::len).sum(),
+            first_day: content.year.first_day,
+            last_day: content.year.last_day,
+        };
+        Ok(PackOffer {
+            pack: self.keep_pack(pack),
+            ..offer
+        })
+    }
+
+    /// Keeps a picked class pack under a number.
+    fn keep_pack(&self, pack: CheckedPack) -> u32 {
+        let mut packs = lock(&self.packs);
+        let number = packs.keys().last().map_or(1, |last| last + 1);
+        packs.insert(number, Arc::new(pack));
+        while packs.len() > PACKS_KEPT {
+            packs.pop_first();
+        }
+        number
+    }
+
+    /// A picked class pack.
+    fn kept_pack(&self, number: u32) -> Result<Arc<CheckedPack>, CallError> {
+        lock(&self.packs)
+            .get(&number)
+            .cloned()
+            .ok_or(CallError::NotFound {
+                what: "pack".into(),
+            })
+    }
+
+    /// Checks a seat code while it is typed.
+    pub fn check_seat_code(&self, typed: SeatCodeTyped) -> Result<Nothing, CallError> {
+        surefoot_student::check_seat_code(&*self.kept_pack(typed.pack)?, &typed.seat_code)?;
+        Ok(Nothing {})
+    }
+
+    /// Joins a class.
+    pub fn join(&self, join: Join) -> Result<Profile, CallError> {
+        let pack = self.kept_pack(join.pack)?;
+        // Checked before a file is made, so that a typing slip leaves none behind.
+        surefoot_student::check_seat_code(&pack, &join.seat_code)?;
+        let id = random::hex::<8>()?;
+        let path = self.context.data().student(&id);
+        fs::create_dir_all(self.context.data().students()).map_err(files)?;
+        let joined = {
+            let store = StudentStore::open(&path, Durability::Full)?;
+            surefoot_student::join(
+                &store,
+                &pack,
+                self.context.today(),
+                &NewStudent {
+                    device: random::bytes()?,
+                    signing_seed: random::bytes()?,
+                    sealing_seed: random::bytes()?,
+                    seat_code: &join.seat_code,
+                    nickname: &join.nickname,
+                    picture: &join.picture,
+                    language: join.language,
+                },
+            )
+        };
+        if let Err(error) = joined {
+            // Nobody has joined with it yet, so there is nothing in it to lose.
+            let _ = fs::remove_file(&path);
+            return Err(error.into());
+        }
+        self.profile(&id)
+    }
+
+    /// Lets the person pick a newer class pack.
+    pub fn take_class_pack(&self, id: StudentId) -> Result<Option<PackTaken>, CallError> {
+        let today = self.context.today();
+        let source = match self.context.world() {
+            World::Own => self.context.dialogs.pick_file(FileKind::ClassPack)?,
+            World::Sample => demo::newest_class_pack(&self.context.data())?,
+        };
+        let Some(source) = source else {
+            return Ok(None);
+        };
+        let bytes = source.open()?;
+        let version = self.as_student(&id.student, |store, joined| {
+            Ok(surefoot_student::take_class_pack(
+                store, joined, today, bytes,
+            )?)
+        })?;
+        let open_assignments = self.as_student(&id.student, |_, joined| {
+            Ok(joined.assignments.iter().filter(|a| a.due >= today).count())
+        })?;
+        Ok(Some(PackTaken {
+            version,
+            open_assignments,
+        }))
+    }
+}

@@ -1,0 +1,189 @@
+//! The student's calls: joining, Today, practice, My path, handing in, PIN, second device.
+//!
+//! Knows the students' stores. Must never know the desk's store or a call of another door.
+
+pub mod carry;
+pub mod check_in;
+pub mod hand_in;
+pub mod join;
+pub mod path;
+pub mod pin;
+mod pins;
+pub mod practice;
+pub mod print;
+pub mod settings;
+
+use crate::context::Context;
+use crate::context::copies::StoreName;
+use crate::context::data_paths::is_student_id;
+use crate::context::folder::{entries, name_of};
+use crate::context::open_stores::OpenStores;
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use pins::Pins;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+use std::fs;
+use std::sync::{Arc, Mutex};
+use surefoot_exchange::CheckedPack;
+use surefoot_store::StudentStore;
+use surefoot_student::views::Profile;
+use surefoot_student::{Joined, JoinedCache};
+use ts_rs::TS;
+
+/// A student by profile.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct StudentId {
+    /// The profile's id.
+    pub student: String,
+}
+
+/// The student's door.
+pub struct StudentDoor {
+    context: Arc<Context>,
+    pub(crate) stores: OpenStores<OpenStudent>,
+    pins: Mutex<Pins>,
+    /// Picked class packs by number, until a student has joined with one.
+    packs: Mutex<BTreeMap<u32, Arc<CheckedPack>>>,
+}
+
+/// An opened store with what was read of its class pack.
+pub(crate) struct OpenStudent {
+    store: StudentStore,
+    joined: JoinedCache,
+}
+
+impl StudentDoor {
+    pub(crate) fn new(context: Arc<Context>) -> Self {
+        Self {
+            context,
+            stores: OpenStores::default(),
+            pins: Mutex::new(Pins::new()),
+            packs: Mutex::default(),
+        }
+    }
+
+    /// Uses a student's store, also while it is locked by a PIN.
+    fn with_open<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&mut OpenStudent) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        let missing = || CallError::NotFound {
+            what: "student".into(),
+        };
+        if !is_student_id(id) {
+            return Err(missing());
+        }
+        let path = self.context.data().student(id);
+        let open = || {
+            let name = StoreName::Student {
+                student: id.to_owned(),
+            };
+            self.context.refuse_emptied(&name)?;
+            if !path.is_file() {
+                return Err(missing());
+            }
+            let store = StudentStore::open(&path, self.context.durability())?;
+            self.context
+                .keep_copy(&name, false, |into| store.copy_into(into));
+            Ok(OpenStudent {
+                store,
+                joined: JoinedCache::default(),
+            })
+        };
+        self.stores.with(&path, open, work)
+    }
+
+    /// Uses a student's store with the class, also while it is locked by a PIN: for the
+    /// list of students, and for the PIN itself.
+    pub(crate) fn as_locked_student<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&StudentStore, &Joined) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_open(id, |open| {
+            let joined = open.joined.get(&open.store)?;
+            work(&open.store, joined)
+        })
+    }
+
+    /// Uses a student's store with the class.
+    fn as_student<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&StudentStore, &Joined) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_open(id, |open| {
+            self.refuse_locked(id, &open.store)?;
+            let joined = open.joined.get(&open.store)?;
+            work(&open.store, joined)
+        })
+    }
+
+    /// Uses a student's store.
+    pub(crate) fn with_student<T>(
+        &self,
+        id: &str,
+        work: impl FnOnce(&StudentStore) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.with_open(id, |open| {
+            self.refuse_locked(id, &open.store)?;
+            work(&open.store)
+        })
+    }
+
+    fn refuse_locked(&self, id: &str, store: &StudentStore) -> Result<(), CallError> {
+        if !lock(&self.pins).is_unlocked(id) && store.pin()?.is_some() {
+            return Err(CallError::Locked);
+        }
+        Ok(())
+    }
+
+    /// A student as the list of students shows it.
+    pub(crate) fn profile(&self, id: &str) -> Result<Profile, CallError> {
+        self.as_locked_student(id, |store, joined| {
+            let student = &joined.student;
+            Ok(Profile {
+                has_pin: store.pin()?.is_some(),
+                id: id.to_owned(),
+                nickname: student.nickname.clone(),
+                picture: student.picture.clone(),
+                language: student.language,
+                look: student.look,
+                class_title: joined.facts.title.clone(),
+            })
+        })
+    }
+
+    /// The ids of the students on this device, by file name.
+    pub(crate) fn ids(&self) -> Result<Vec<String>, CallError> {
+        let folder = self.context.data().students();
+        if !folder.is_dir() {
+            return Ok(Vec::new());
+        }
+        let mut ids: Vec<String> = fs::read_dir(folder)
+            .map_err(files)?
+            .filter_map(Result::ok)
+            .filter_map(|entry| {
+                let name = entry.file_name().to_string_lossy().into_owned();
+                name.strip_suffix(".sqlite").map(str::to_owned)
+            })
+            .filter(|id| is_student_id(id))
+            .collect();
+        ids.sort();
+        Ok(ids)
+    }
+
+    /// The ids of the students who have a store or copies of one.
+    pub(crate) fn ids_with_copies(&self) -> Result<BTreeSet<String>, CallError> {
+        let mut ids: BTreeSet<String> = self.ids()?.into_iter().collect();
+        for path in entries(&self.context.data().student_copies())? {
+            let id = name_of(&path);
+            if is_student_id(&id) && !entries(&path)?.is_empty() {
+                ids.insert(id);
+            }
+        }
+        Ok(ids)
+    }
+}

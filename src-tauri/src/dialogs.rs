@@ -1,0 +1,209 @@
+//! Files through the system's own dialogs. On Android a picked file is an
+//! address that only the system can open, so nothing here asks for a path
+//! where an address will do.
+
+use crate::opened::Opened;
+use std::io::Read;
+use std::sync::Arc;
+use surefoot_app::{CallError, FileDialogs, FileKind, FileSource};
+use tauri::{AppHandle, Manager as _, Runtime};
+use tauri_plugin_dialog::{DialogExt as _, FileDialogBuilder, FilePath};
+use tauri_plugin_fs::{FsExt as _, OpenOptions};
+
+/// The system's dialogs, shown by the main window.
+pub struct SystemDialogs<R: Runtime> {
+    app: AppHandle<R>,
+    opened: Arc<Opened>,
+}
+
+fn files(detail: impl ToString) -> CallError {
+    CallError::Files {
+        detail: detail.to_string(),
+    }
+}
+
+impl<R: Runtime> SystemDialogs<R> {
+    /// Dialogs of `app`; `opened` is what other programs hand over.
+    pub fn new(app: AppHandle<R>, opened: Arc<Opened>) -> Self {
+        Self { app, opened }
+    }
+
+    fn dialog(&self, kind: FileKind) -> FileDialogBuilder<R> {
+        let dialog = self.app.dialog().file();
+        #[cfg(desktop)]
+        {
+            let extensions = kind.picked_extensions();
+            let dialog = dialog.add_filter(format!("*.{}", extensions.join(", *.")), extensions);
+            match self.app.get_webview_window("main") {
+                Some(window) => dialog.set_parent(&window),
+                None => dialog,
+            }
+        }
+        // Android filters by media type, and ours are not registered there: a
+        // filter would hide the very files that are looked for.
+        #[cfg(not(desktop))]
+        {
+            let _ = kind;
+            dialog
+        }
+    }
+
+    fn source(&self, at: FilePath) -> FileSource {
+        let app = self.app.clone();
+        let name = self.name(&at);
+        FileSource::new(name, move || {
+            #[cfg(desktop)]
+            if let Ok(path) = at.clone().into_path()
+                && !path.metadata()?.is_file()
+            {
+                // Opening a pipe would wait for ever.
+                return Err(std::io::Error::new(
+                    std::io::ErrorKind::InvalidInput,
+                    "not a regular file",
+                ));
+            }
+            let mut options = OpenOptions::new();
+            options.read(true);
+            let file = app.fs().open(at, options)?;
+            Ok(Box::new(file) as Box<dyn Read + Send>)
+        })
+    }
+
+    /// The name a person knows it by; on Android the system is asked.
+    fn name(&self, at: &FilePath) -> String {
+        let text = match at {
+            FilePath::Path(path) => path.display().to_string(),
+            FilePath::Url(address) => match address.to_file_path() {
+                Ok(path) => path.display().to_string(),
+                Err(()) => address.to_string(),
+            },
+        };
+        self.app.path().file_name(&text).unwrap_or(text)
+    }
+
+    fn sources(&self, picked: Vec<FilePath>) -> Vec<FileSource> {
+        let mut sources: Vec<_> = picked.into_iter().map(|at| self.source(at)).collect();
+        sources.sort_by(|a, b| a.name().cmp(b.name()));
+        sources
+    }
+}
+
+impl<R: Runtime> FileDialogs for SystemDialogs<R> {
+    fn pick_file(&self, kind: FileKind) -> Result<Option<FileSource>, CallError> {
+        let picked = self.dialog(kind).blocking_pick_file();
+        Ok(picked.map(|at| self.source(at)))
+    }
+
+    fn pick_files(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        let picked = self.dialog(kind).blocking_pick_files();
+        Ok(picked.map(|picked| self.sources(picked)))
+    }
+
+    #[cfg(desktop)]
+    fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        let Some(folder) = self.dialog(kind).blocking_pick_folder() else {
+            return Ok(None);
+        };
+        let folder = folder.into_path().map_err(files)?;
+        surefoot_app::files_in(&folder, kind)
+            .map(Some)
+            .map_err(files)
+    }
+
+    #[cfg(desktop)]
+    fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+        let picked = self.dialog(FileKind::HandIn).blocking_pick_folder();
+        picked
+            .map(|folder| folder.into_path().map_err(files))
+            .transpose()
+    }
+
+    /// Android's picker gives no folders here, so the files are picked in it.
+    #[cfg(not(desktop))]
+    fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
+        self.pick_files(kind)
+    }
+
+    #[cfg(desktop)]
+    fn save(
+        &self,
+        suggested_name: &str,
+        kind: FileKind,
+        bytes: &[u8],
+    ) -> Result<Option<String>, CallError> {
+        let dialog = self.dialog(kind).set_file_name(suggested_name);
+        let Some(at) = dialog.blocking_save_file() else {
+            return Ok(None);
+        };
+        let path = at.into_path().map_err(files)?;
+        surefoot_app::write_atomic(&path, bytes).map_err(files)?;
+        Ok(Some(path.display().to_string()))
+    }
+
+    /// An address has no folder to rename in: the file is cut to nothing and
+    /// written, and an error says that it may not be whole.
+    #[cfg(not(desktop))]
+    fn save(
+        &self,
+        suggested_name: &str,
+        kind: FileKind,
+        bytes: &[u8],
+    ) -> Result<Option<String>, CallError> {
+        use std::io::Write as _;
+        let dialog = self.dialog(kind).set_file_name(suggested_name);
+        let Some(at) = dialog.blocking_save_file() else {
+            return Ok(None);
+        };
+        let name = self.name(&at);
+        let mut options = OpenOptions::new();
+        options.write(true).create(true).truncate(true);
+        let mut file = self.app.fs().open(at, options).map_err(files)?;
+        file.write_all(bytes)
+            .and_then(|()| file.sync_all())
+            .map_err(files)?;
+        Ok(Some(name))
+    }
+
+    #[cfg(target_os = "android")]
+    fn shares(&self) -> bool {
+        true
+    }
+
+    #[cfg(target_os = "android")]
+    fn share(&self, name: &str, kind: FileKind, bytes: &[u8]) -> Result<bool, CallError> {
+        let Some(window) = self.app.get_webview_window("main") else {
+            return Ok(false);
+        };
+        // The template's file provider offers the cache folder and no other.
+        let folder = self
+            .app
+            .path()
+            .app_cache_dir()
+            .map_err(files)?
+            .join("share");
+        if folder.exists() {
+            std::fs::remove_dir_all(&folder).map_err(files)?;
+        }
+        std::fs::create_dir_all(&folder).map_err(files)?;
+        let path = folder.join(name);
+        surefoot_app::write_atomic(&path, bytes).map_err(files)?;
+        crate::share_android::send_file(&window, &path, kind.media_type()).map_err(files)?;
+        Ok(true)
+    }
+
+    fn take_opened(&self) -> Vec<FileSource> {
+        let mut sources = Vec::new();
+        for at in self.opened.take() {
+            // A folder dropped on the window means the hand-ins in it.
+            #[cfg(desktop)]
+            if let Ok(path) = at.clone().into_path()
+                && path.is_dir()
+            {
+                sources.extend(surefoot_app::files_in(&path, FileKind::HandIn).unwrap_or_default());
+                continue;
+            }
+            sources.push(self.source(at));
+        }
+        sources
+    }
+}
