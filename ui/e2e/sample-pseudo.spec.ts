@@ -15,7 +15,7 @@ test.setTimeout(1_200_000);
 /** The words that people typed: names of the class, and texts of own exercises and concepts. */
 async function typed(bridge: Bridge): Promise<{ names: string[]; own: string[] }> {
   const { classes } = await bridge.call('start', {});
-  const names = classes.map(({ title }) => title);
+  const names = ['nothing of ours', ...classes.map(({ title }) => title)];
   for (const { id } of classes) {
     const { seats } = await bridge.call('class_setup', { class: id });
     names.push(...seats.flatMap(({ name }) => (name ? [name] : [])));
@@ -23,6 +23,7 @@ async function typed(bridge: Bridge): Promise<{ names: string[]; own: string[] }
   const files = [
     'bank/qti/bridge-planks.xml',
     'bank/qti/rope-length.xml',
+    'bank/qti/picture.xml',
     'catalogue/water-studies.case.json',
   ];
   const own = files.flatMap(

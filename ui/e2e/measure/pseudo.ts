@@ -30,6 +30,8 @@ const SAME: Record<string, string[]> = {
     ...weekdays('long'),
     ...weekdays('short'),
   ],
+  'lists are joined by the browser in the locale of the language': ['and'],
+  'keys are named as on the keyboard': ['Ctrl'],
   'languages are named in themselves': (
     JSON.parse(readFileSync(join(TOP, 'shared/languages.json'), 'utf8')) as { name: string }[]
   ).map(({ name }) => name),
@@ -59,7 +61,11 @@ function names(path: string, start: string): string[] {
 export function untranslated(text: string, typed: readonly string[]): string[] {
   let rest = text;
   for (const [, shape] of SHAPES) rest = rest.replaceAll(shape, ' ');
-  for (const name of typed) rest = rest.replaceAll(name, ' ');
+  for (const name of typed)
+    rest = rest.replaceAll(
+      new RegExp(`(?<!\\p{L})${name.replace(/[\\^$.*+?()[\]{}|]/g, '\\$&')}(?!\\p{L})`, 'gu'),
+      ' ',
+    );
   const same = new Set(Object.values(SAME).flat());
   return (rest.match(/\p{L}{2,}/gu) ?? []).filter(
     (word) => /[aeiouycn]/i.test(word) && !same.has(word),
