@@ -198,6 +198,9 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
     await enter();
     await fillIn(page);
     const locked = await filledIn(page);
+    // Back leads through Today to the first screen.
+    await page.goBack();
+    await expect(hook('today-aloud')).toBeVisible();
     await page.goBack();
     await expect(hook('start-teacher')).toBeVisible();
     await enter();

@@ -94,7 +94,7 @@ test('a chart of the rotation, a sheet for one student, and the slips', async ({
 }) => {
   await makeRoom(bridge);
   await openDesk(page, 'tab-print', 'print-what-chart');
-  await said(page, 'One table for each day of the rotation.');
+  await said(page, 'As shown below.');
   await expect(hook('report-page').locator('table')).toHaveCount(10);
   await save(page, /self-ratings\.pdf/);
   await test.step('a save that is declined or cannot be is said in words', async () => {

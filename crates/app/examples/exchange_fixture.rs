@@ -8,11 +8,6 @@
 //! exchange_fixture read FOLDER FILE   the JSON of a hand-in, or its refusal
 //! exchange_fixture backup FOLDER FILE id and kind of a backup, or its refusal; its store as `opened.sqlite`
 //! ```
-#![expect(
-    clippy::disallowed_methods,
-    clippy::print_stdout,
-    reason = "a test program, not part of the library"
-)]
 
 use chrono::{Days, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};

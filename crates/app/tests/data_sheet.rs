@@ -3,6 +3,7 @@
 //!
 //! `WRITE_DATA_SHEET=1 cargo test -p surefoot-app --test data_sheet` writes
 //! `docs/data-sheet.md` anew.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use chrono::NaiveDate;
 use std::collections::BTreeMap;

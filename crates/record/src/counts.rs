@@ -167,7 +167,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
                 );
             }
         }
-        counted.sort_by(|a, b| (a.0, a.1.date).cmp(&(b.0, b.1.date)));
+        counted.sort_by_key(|(place, counted)| (*place, counted.date));
         counted.into_iter().map(|(_, counted)| counted).collect()
     }
 }

@@ -1,4 +1,5 @@
 //! The union of records, and what counts of them.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use proptest::collection::vec;
 use proptest::prelude::*;
@@ -52,7 +53,8 @@ proptest! {
     #[test]
     fn of_each_key_the_latest_rating_and_the_latest_outcome_stay(check_ins in vec(any_check_in(), 0..30)) {
         let record = Record::from_entries(check_ins.clone(), []);
-        let mut latest: BTreeMap<_, (Option<Said<Confidence>>, Option<Said<Outcome>>)> = BTreeMap::new();
+        type Latest = (Option<Said<Confidence>>, Option<Said<Outcome>>);
+        let mut latest: BTreeMap<_, Latest> = BTreeMap::new();
         for entry in &check_ins {
             let (confidence, outcome) = latest.entry(entry.key()).or_default();
             *confidence = (*confidence).max(entry.confidence);

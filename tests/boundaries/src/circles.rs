@@ -161,7 +161,7 @@ impl Crate {
                 place.pop();
                 continue;
             }
-            let child = [place.as_slice(), &[segment.clone()]].concat();
+            let child = [place.as_slice(), std::slice::from_ref(segment)].concat();
             if self.0.contains_key(&child) {
                 place = child;
                 continue;

@@ -350,3 +350,52 @@ fn a_circle_within_a_folder_counts_only_where_asked() {
         ["a.rs -> b.rs -> a.rs"]
     );
 }
+
+/// The hops of the table under "A rating's way": number and place of each.
+fn hops(page: &str) -> Vec<(usize, String)> {
+    page.lines()
+        .filter_map(|line| {
+            let mut cells = line.strip_prefix("| ")?.split(" | ");
+            let hop = cells.next()?.parse().ok()?;
+            Some((hop, cells.next()?.to_owned()))
+        })
+        .collect()
+}
+
+/// What a place names wrongly: a file that is not there, or a name that none of its
+/// files holds.
+fn place_faults(place: &str, text_of: impl Fn(&str) -> Option<String>) -> Vec<String> {
+    let named: Vec<&str> = place.split('`').skip(1).step_by(2).collect();
+    let (files, names): (Vec<&str>, Vec<&str>) = named.iter().partition(|name| name.contains('/'));
+    let texts: Vec<String> = files.iter().filter_map(|file| text_of(file)).collect();
+    let gone = files.iter().filter(|file| text_of(file).is_none());
+    let unknown = (names.iter()).filter(|name| !texts.iter().any(|text| text.contains(*name)));
+    gone.chain(unknown)
+        .map(|fault| (*fault).to_owned())
+        .collect()
+}
+
+#[test]
+fn a_ratings_way_is_the_one_that_the_architecture_shows() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let hops = hops(&page("docs/architecture.md"));
+    let numbers: Vec<usize> = hops.iter().map(|(hop, _)| *hop).collect();
+    assert_eq!(numbers, (1..=hops.len()).collect::<Vec<_>>());
+    assert!((20..=25).contains(&hops.len()), "{} hops", hops.len());
+    for (hop, place) in hops {
+        let faults = place_faults(&place, |file| std::fs::read_to_string(top.join(file)).ok());
+        assert_eq!(faults, Vec::<String>::new(), "hop {hop}: {place}");
+    }
+}
+
+#[test]
+fn a_hop_that_is_not_there_is_caught() {
+    let tree = |file: &str| (file == "a/b.rs").then(|| "fn tap() {}".to_owned());
+    assert_eq!(place_faults("`a/b.rs`: `tap`", tree), Vec::<String>::new());
+    assert_eq!(place_faults("`a/b.rs`: `tip`", tree), ["tip"]);
+    assert_eq!(place_faults("`a/c.rs`", tree), ["a/c.rs"]);
+    assert_eq!(
+        hops("| 1 | `a/b.rs` | x |\n| | **b** | |"),
+        [(1, "`a/b.rs`".to_owned())]
+    );
+}

@@ -7,10 +7,6 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 
 /// How many changed files each reader is tried with.
-#[expect(
-    clippy::disallowed_methods,
-    reason = "only how long to look, not what is right"
-)]
 pub fn cases() -> u32 {
     std::env::var("EXCHANGE_CASES")
         .ok()

@@ -16,7 +16,7 @@ use surefoot_student::practice_views::PracticeStep;
 use surefoot_student::{self, Joined, NewStudent};
 
 /// Pictures that students choose from; the screens draw them by these ids.
-const PICTURES: [&str; 8] = [
+const AVATARS: [&str; 8] = [
     "fox", "owl", "turtle", "fish", "snail", "bee", "hedgehog", "frog",
 ];
 
@@ -71,8 +71,8 @@ pub(super) fn live_weeks(
             sealing_seed: seed32(plan.seed, &own("sealing")),
             seat_code: plan.code,
             nickname: plan.nickname,
-            picture: PICTURES
-                .get(plan.number % PICTURES.len())
+            picture: AVATARS
+                .get(plan.number % AVATARS.len())
                 .copied()
                 .unwrap_or("fox"),
             // Every fourth student works in the second language of the table.

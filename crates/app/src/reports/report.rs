@@ -30,6 +30,9 @@ pub enum ReportSection {
     Slips,
 }
 
+/// Shows a report on the screen.
+pub type Preview = fn(&ReportSource<'_>) -> Result<ReportPage, CallError>;
+
 /// An entry of the table.
 pub struct Report {
     /// Names it in calls, in the command and in the messages.
@@ -54,7 +57,7 @@ pub(super) enum Output {
     },
     /// The file is made by itself; where there is a preview, the screen shows that.
     File {
-        preview: Option<fn(&ReportSource<'_>) -> Result<ReportPage, CallError>>,
+        preview: Option<Preview>,
         make: fn(&ReportSource<'_>) -> Result<Made, CallError>,
     },
 }

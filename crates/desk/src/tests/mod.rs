@@ -44,7 +44,7 @@ impl Desk {
         Self {
             store,
             class,
-            folder: folder,
+            folder,
         }
     }
 

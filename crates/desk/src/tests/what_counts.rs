@@ -240,13 +240,13 @@ proptest! {
             }
             let class = world.desk.open();
             let board = counted(&world.desk.store, &class, date(TODAY)).unwrap().check_ins;
-            for day in 0..3 {
+            for (day, on) in DAYS.iter().enumerate() {
                 let (rating, outcome) = handed_in.of(day);
                 let typed = paper.get(&day).copied().unwrap_or_default();
                 let expected = (typed.0.or(rating), typed.1.or(outcome));
                 let found = board
                     .iter()
-                    .find(|c| c.date == date(DAYS[day]) && c.concept == world.concepts[day])
+                    .find(|c| c.date == date(on) && c.concept == world.concepts[day])
                     .map_or((None, None), |c| (c.confidence, c.outcome));
                 prop_assert_eq!(found, expected);
             }

@@ -1,4 +1,8 @@
 //! One student a case: right and wrong answers by concept and rating.
+#![expect(
+    clippy::indexing_slicing,
+    reason = "a name that a JSON object lacks is added by its index, and never out of bounds"
+)]
 
 use super::{parse, settings};
 use serde::Deserialize;

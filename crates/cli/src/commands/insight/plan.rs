@@ -100,7 +100,7 @@ pub fn answer(case: &Value, file: &Value) -> Result<Value, String> {
     let chosen: Vec<&Value> = plan
         .chosen
         .iter()
-        .map(|place| &case.today[*place].id)
+        .filter_map(|place| Some(&case.today.get(*place)?.id))
         .collect();
     Ok(json!({
         "chosen": chosen, "value": plan.value_thousandths, "per_concept": offers,
