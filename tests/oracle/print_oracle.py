@@ -45,7 +45,7 @@ def items(concept, level):
 
 def words(item, language):
     """An item's answer as the terminal gives it."""
-    return item[language]["answer"].replace("\n", "; ")
+    return item["words"][language]["answer"].replace("\n", "; ")
 
 
 def expected(concept, level, count):
