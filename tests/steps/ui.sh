@@ -3,10 +3,12 @@
 . "$(dirname "$0")/lib.sh"
 
 ui_packages
-check "screens types" npm --prefix ui run check
-check "screens lints" npm --prefix ui run lint
-check "screens tests" npm --prefix ui test -- --reporter=default --reporter=json \
+# The lints take longest, on one core; so the others run beside them.
+check_beside "screens lints" npm --prefix ui run lint
+check_beside "screens types" npm --prefix ui run check
+check_beside "screens tests" npm --prefix ui test -- --reporter=default --reporter=json \
   --outputFile.json="$LOGS/screens-tests.json"
+wait
 check "screens build" ui_build
 check "screens size" node ui/measure/bundle.mjs
 no_test_door() {
