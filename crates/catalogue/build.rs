@@ -1,9 +1,9 @@
-//! Turns `shared/languages.json` and the folders of `shared/messages` into the table of
-//! languages that `src/language.rs` includes.
+//! Makes the table of languages, which `src/language.rs` includes, from
+//! `shared/languages.json` and the folders of `shared/messages`.
 
 #![expect(
     clippy::disallowed_methods,
-    reason = "a build script reads the tree and writes what it makes of it"
+    reason = "a build script reads and writes files"
 )]
 
 #[path = "src/language_line.rs"]
@@ -16,8 +16,8 @@ use std::fmt::Write as _;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-/// The files of a language that only the screens use. Their build reads them itself.
-const OF_SCREENS: &str = "screens-";
+/// How the names of files for the screens alone begin. The build of the screens reads them.
+const SCREENS_PREFIX: &str = "screens-";
 
 fn main() -> Result<(), Box<dyn Error>> {
     let shared = PathBuf::from(std::env::var("CARGO_MANIFEST_DIR")?).join("../../shared");
@@ -41,7 +41,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     Ok(())
 }
 
-/// Reads the table and checks what the types do not say.
+/// Reads the table and checks it.
 fn lines_of(json: &str) -> Result<Vec<LanguageLine>, String> {
     let lines: Vec<LanguageLine> =
         serde_json::from_str(json).map_err(|error| format!("languages.json: {error}"))?;
@@ -84,7 +84,7 @@ fn write_language(
     for path in files {
         let name = path.file_name().and_then(|name| name.to_str());
         let name = name.ok_or_else(|| format!("{}: not UTF-8", path.display()))?;
-        if !name.starts_with(OF_SCREENS) {
+        if !name.starts_with(SCREENS_PREFIX) {
             println!("cargo::rerun-if-changed={}", path.display());
             write!(
                 code,

@@ -131,14 +131,11 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             BTreeSet::from([1, 2, 3, 4, 5]),
             BTreeSet::from(["2026-11-26".parse()?]),
         )?,
-        rotation: PackRotation {
-            first_day: Some("2026-08-31".parse()?),
-            days: world
-                .concepts
-                .chunks(6)
-                .map(<[ConceptId]>::to_vec)
-                .collect(),
-        },
+        rotation: world
+            .concepts
+            .chunks(6)
+            .map(<[ConceptId]>::to_vec)
+            .collect(),
         taught_from: BTreeMap::from([(world.concepts[0].clone(), "2026-09-07".parse()?)]),
         concepts: world
             .concepts
@@ -248,7 +245,7 @@ fn write(folder: &Path) -> Outcomes<()> {
         seat: world.seat.clone(),
         from_device: world.device.clone(),
         made_on: hand_in.made_on,
-        signing_seed: CarryFile::seed_text(&world.student),
+        signing_seed: world.student.to_text(),
         sealing_identity: world.student_identity.to_text(),
         class_pack: CarryFile::class_pack_text(&pack_file),
         check_ins: record.check_ins().to_vec(),
@@ -321,7 +318,7 @@ fn read(folder: &Path, file: &str) -> Outcomes<()> {
             "taken": serde_json::from_slice::<serde_json::Value>(checked.json())?,
             "flags": checked.flags(),
         }),
-        Ok(Checked::Held(_)) => serde_json::json!({ "held": true }),
+        Ok(Checked::Quarantined(_)) => serde_json::json!({ "quarantined": true }),
         Err(refusal) => serde_json::json!({ "refused": refusal }),
     };
     println!("{answer}");

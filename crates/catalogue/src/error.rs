@@ -1,9 +1,9 @@
-//! What can be wrong with a catalogue.
+//! Faults of a built-in catalogue file.
 
 use crate::Language;
 use thiserror::Error;
 
-/// A fault of a catalogue file, and its place.
+/// A fault and its place.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 #[error("{file}, line {line}: {fault}")]
 pub struct CatalogueError {
@@ -18,61 +18,61 @@ pub struct CatalogueError {
 /// What is wrong.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum CatalogueFault {
-    /// Not TOML, an unknown or missing field, or a value of the wrong type.
+    /// The file is not TOML, or a field is unknown, missing or of the wrong type.
     #[error("{message}")]
     Unreadable {
         /// The reader's message.
         message: String,
     },
-    /// An id that is not in the form of ids.
+    /// An id is not written as an id.
     #[error("{text:?} is not an id: lower-case letters and digits joined by single hyphens")]
     BadId {
-        /// The text.
+        /// The id as written, cut to 80 characters.
         text: String,
     },
-    /// An unknown strand.
-    #[error("concept {concept}: strand {strand:?} is not one of ours")]
+    /// There is no such strand.
+    #[error("concept {concept}: there is no strand {strand:?}")]
     UnknownStrand {
         /// Which concept.
         concept: String,
-        /// The strand's text.
+        /// The strand as written.
         strand: String,
     },
-    /// A grade outside 1 to 12.
+    /// A grade is outside 1 to 12.
     #[error("concept {concept}: grade {grade} is not 1 to 12")]
     BadGrade {
         /// Which concept.
         concept: String,
-        /// The grade given.
+        /// The grade as written.
         grade: i64,
     },
-    /// Title and statement are missing in one language.
-    #[error("concept {concept}: title and statement are missing in {language}")]
+    /// The title or the statement is missing in a language.
+    #[error("concept {concept}: the title or the statement is missing in {language}")]
     MissingLanguage {
         /// Which concept.
         concept: String,
         /// The language.
         language: Language,
     },
-    /// An id given twice.
-    #[error("concept {concept} is given again; it is first in {first_file}, line {first_line}")]
+    /// Two concepts have the same id.
+    #[error("there is a concept {concept} already, in {first_file}, line {first_line}")]
     Duplicate {
-        /// Which concept.
+        /// The id.
         concept: String,
         /// File of the first.
         first_file: String,
         /// Line of the first.
         first_line: usize,
     },
-    /// A prerequisite that is no concept of the catalogue.
+    /// A prerequisite is not in the catalogue.
     #[error("concept {concept}: prerequisite {prerequisite} is not in the catalogue")]
     UnknownPrerequisite {
         /// Which concept.
         concept: String,
-        /// The id asked for.
+        /// The id of the prerequisite.
         prerequisite: String,
     },
-    /// Prerequisites that lead back to where they start.
+    /// A concept is a prerequisite of itself, directly or through others.
     #[error("prerequisites form a circle: {}", .path.join(" → "))]
     Cycle {
         /// The ids around the circle, the first again at the end.

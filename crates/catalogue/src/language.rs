@@ -1,9 +1,7 @@
-//! The languages of the program: a table made from `shared/languages.json` and the folders
-//! of `shared/messages`, and a checked handle into it.
+//! The languages of the program. The build script makes their table from
+//! `shared/languages.json` and the folders of `shared/messages`.
 
-use crate::language_line::{DecimalMark, check_line};
-pub use crate::language_line::{Direction, LanguageLine, PaperSize};
-use crate::locale::NumberStyle;
+use crate::language_line::{Direction, LanguageLine, NumberStyle, PaperSize, check_line};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::cmp::Ordering;
 use std::fmt;
@@ -14,7 +12,7 @@ use std::sync::{OnceLock, PoisonError, RwLock};
 use thiserror::Error;
 use ts_rs::TS;
 
-/// A language of the table with the text of its files.
+/// A line of the table, with the text of the language's files.
 struct Known {
     place: usize,
     tag: &'static str,
@@ -29,16 +27,16 @@ struct Known {
 
 include!(concat!(env!("OUT_DIR"), "/languages.rs"));
 
-/// A language that tests add to the table. See [`register_language`].
+/// The language that [`register_language`] adds.
 static EXTRA: RwLock<Option<&'static Known>> = RwLock::new(None);
 
-/// The table, fixed at its first use.
+/// The table. It does not change after its first use.
 static ALL: OnceLock<Vec<Language>> = OnceLock::new();
 
-/// A language of the program: a handle into the table, in files its tag.
+/// A language of the program: a handle into the table. In files it is the tag.
 ///
-/// Languages are ordered by tag, so that a map by language has the same order wherever
-/// it is written. [`Language::all`] has the order of the table.
+/// Languages are ordered by tag, so that a map by language is written in the same order
+/// everywhere. [`Language::all`] has the order of the table.
 #[derive(Clone, Copy)]
 pub struct Language(&'static Known);
 
@@ -56,7 +54,7 @@ fn tags() -> String {
 }
 
 impl Language {
-    /// Every language, in the order of the table.
+    /// All languages, in the order of the table.
     #[must_use]
     pub fn all() -> &'static [Language] {
         ALL.get_or_init(|| {
@@ -65,17 +63,15 @@ impl Language {
         })
     }
 
-    /// The first language of the table: the one that the program starts in, and that its
-    /// messages are first written in.
+    /// The first language of the table. The program starts in it, and new messages are
+    /// written in it first.
     #[must_use]
     pub const fn first() -> Language {
-        Language(&BUILT_IN[0])
+        let [first, ..] = &BUILT_IN;
+        Language(first)
     }
 
     /// The language with this tag.
-    ///
-    /// # Errors
-    /// [`UnknownLanguage`] names the tag.
     pub fn tagged(tag: &str) -> Result<Self, UnknownLanguage> {
         Self::all()
             .iter()
@@ -86,11 +82,8 @@ impl Language {
             })
     }
 
-    /// The language that fits a tag best: the same tag or, failing that, the tag without its
-    /// last parts (RFC 4647, lookup). Upper and lower case are alike.
-    ///
-    /// # Errors
-    /// [`UnknownLanguage`] names the tag.
+    /// The language with this tag or else with a shorter one: the last part is removed
+    /// until a language fits (RFC 4647, lookup). Ignores case.
     pub fn lookup(tag: &str) -> Result<Self, UnknownLanguage> {
         let mut range = tag.trim();
         loop {
@@ -109,7 +102,7 @@ impl Language {
         }
     }
 
-    /// The tag, also the name of the folder under `shared/messages`.
+    /// The tag (BCP 47), also the name of its folder under `shared/messages`.
     #[must_use]
     pub fn as_str(self) -> &'static str {
         self.0.tag
@@ -139,7 +132,7 @@ impl Language {
         self.0.voices
     }
 
-    /// The paper that is offered first.
+    /// The paper that a print starts with.
     #[must_use]
     pub fn paper(self) -> PaperSize {
         self.0.paper
@@ -166,7 +159,8 @@ impl Language {
             .map(|(_, text)| *text)
     }
 
-    /// Its message files that are not for the screens alone: area and Fluent text of each.
+    /// The message files that Rust needs: area and Fluent text of each. Files for the
+    /// screens alone are not in the table.
     pub fn message_files(self) -> impl Iterator<Item = (&'static str, &'static str)> {
         self.0
             .files
@@ -275,10 +269,11 @@ pub struct ExtraLanguage {
     pub files: Vec<(String, String)>,
 }
 
-/// Adds a language to the table. Only the test bridge calls this, before anything else.
+/// Adds a language to the table. Only the test bridge calls this, at its start.
 ///
 /// # Errors
-/// What is wrong: the line, a tag that the table has, or that the table is in use already.
+/// Fails if the line is faulty, if the table has its tag already, or if the table was used
+/// before.
 pub fn register_language(extra: ExtraLanguage) -> Result<(), String> {
     fn kept(text: String) -> &'static str {
         Box::leak(text.into_boxed_str())
@@ -298,10 +293,7 @@ pub fn register_language(extra: ExtraLanguage) -> Result<(), String> {
         tag: kept(line.tag),
         name: kept(line.name),
         locale: kept(line.locale),
-        numbers: match line.decimal_sign {
-            DecimalMark::PointDecimal => NumberStyle::PointDecimal,
-            DecimalMark::CommaDecimal => NumberStyle::CommaDecimal,
-        },
+        numbers: line.decimal_sign,
         voices: Vec::leak(voices),
         paper: line.paper,
         direction: line.direction,

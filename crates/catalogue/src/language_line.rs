@@ -13,10 +13,10 @@ pub struct LanguageLine {
     /// The locale (BCP 47) for dates, plurals and lists.
     pub locale: String,
     /// How it writes numbers.
-    pub decimal_sign: DecimalMark,
-    /// Voices that may read it aloud, by tag, the best first.
+    pub decimal_sign: NumberStyle,
+    /// Tags of the voices that may read it aloud, the best first.
     pub voices: Vec<String>,
-    /// The paper that is offered first.
+    /// The paper that a print starts with.
     pub paper: PaperSize,
     /// The direction of its script.
     pub direction: Direction,
@@ -24,13 +24,14 @@ pub struct LanguageLine {
     pub no_words: String,
 }
 
-/// The sign between ones and tenths, named as the variants of `NumberStyle`.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
-pub enum DecimalMark {
+/// How numbers are written.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
+pub enum NumberStyle {
     /// 1,234.5
+    #[default]
     #[serde(rename = "point")]
     PointDecimal,
-    /// 1 234,5
+    /// 1 234,5 with a narrow no-break space.
     #[serde(rename = "comma")]
     CommaDecimal,
 }
@@ -67,10 +68,7 @@ pub enum Direction {
     Rtl,
 }
 
-/// Checks one line.
-///
-/// # Errors
-/// What is wrong with it.
+/// Checks the rules that the types of a line do not express. The error names the fault.
 pub fn check_line(line: &LanguageLine) -> Result<(), String> {
     let is_tag = |text: &str| {
         text.split('-').all(|part| {

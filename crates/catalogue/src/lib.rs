@@ -1,12 +1,12 @@
-//! The words that everything else uses: concepts, strands and their statements, the school
-//! calendar, the rotation, first lessons, ratings and outcomes; the table of languages, texts
-//! by language, the loader of messages, and how numbers are written.
+//! The values that every other crate uses: concepts, strands and statements; the school
+//! calendar and the rotation; confidence and outcome; languages, texts, messages, and how
+//! numbers are written.
 //!
-//! Also reads what a teacher brings of these: tables line by line, and own
-//! catalogues.
+//! Also reads a teacher's tables and own catalogue files.
 //!
 //! Knows nothing of exercises, students' records, files that travel, stores or
 //! screens. Reads no clock and draws no random numbers.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod calendar;
 pub mod catalogue_file;
@@ -24,13 +24,14 @@ pub mod seed;
 mod standards;
 pub mod table;
 mod text;
+mod text_id;
 
-pub use concept::{Concept, ConceptId, ConceptIdError, Strand};
+pub use concept::{Concept, ConceptId, GRADES, Strand};
 pub use error::{CatalogueError, CatalogueFault};
-pub use language::{
-    Direction, ExtraLanguage, Language, LanguageLine, PaperSize, UnknownLanguage, register_language,
-};
+pub use language::{ExtraLanguage, Language, UnknownLanguage, register_language};
+pub use language_line::{Direction, LanguageLine, NumberStyle, PaperSize};
 pub use load::Catalogue;
-pub use locale::{Locale, NumberStyle, format_number, prose};
+pub use locale::{Locale, format_number, prose};
 pub use standards::{CodeCoverage, Marking, Standard, coverage, standards};
 pub use text::{NoText, Text, missing_in};
+pub use text_id::{IdError, is_hyphenated};

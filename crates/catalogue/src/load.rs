@@ -1,8 +1,10 @@
-//! Reading a catalogue and checking it.
+//! Reads a catalogue from TOML files and checks it.
 
-use super::concept::{Concept, ConceptId, Strand};
-use super::error::{CatalogueError, CatalogueFault};
-use crate::{Language, Locale, Text, messages};
+use crate::table::cut;
+use crate::{
+    CatalogueError, CatalogueFault, Concept, ConceptId, GRADES, Language, Locale, Strand, Text,
+    messages,
+};
 use serde::Deserialize;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::OnceLock;
@@ -27,7 +29,8 @@ const BUILT_IN: [(&str, &str); 4] = [
     ),
 ];
 
-/// Checked concepts: unique ids, known prerequisites, no circle, texts in every language.
+/// Concepts that were checked: ids are unique, prerequisites are known and form no circle,
+/// texts have every language.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Catalogue {
     concepts: Vec<Concept>,
@@ -65,7 +68,7 @@ fn built_in_words(id: &ConceptId, language: Language) -> Option<(String, String)
     Some((title, i_can))
 }
 
-/// The lines of a concept and its prerequisites.
+/// The lines on which a concept and its prerequisites are.
 struct Place<'a> {
     file: &'a str,
     id_line: usize,
@@ -76,7 +79,7 @@ impl Catalogue {
     /// The catalogue of grades 3 to 6 that comes with the program.
     ///
     /// # Errors
-    /// Only if the built-in files are faulty, which a test rules out.
+    /// Fails only if the built-in files are faulty, which a test rules out.
     pub fn built_in() -> Result<&'static Catalogue, CatalogueError> {
         static CATALOGUE: OnceLock<Result<Catalogue, CatalogueError>> = OnceLock::new();
         CATALOGUE
@@ -85,11 +88,8 @@ impl Catalogue {
             .map_err(Clone::clone)
     }
 
-    /// Reads the concepts of some TOML files, given as (name, text), adds their words, and
-    /// checks them.
-    ///
-    /// # Errors
-    /// The first fault found, with its file and line.
+    /// Reads the concepts of TOML files, each with its name and text, and adds their words.
+    /// Fails at the first fault.
     pub fn read(files: &[(&str, &str)], words: Words<'_>) -> Result<Catalogue, CatalogueError> {
         let mut concepts = Vec::new();
         let mut places: Vec<Place<'_>> = Vec::new();
@@ -184,28 +184,21 @@ impl Catalogue {
             .and_then(|index| self.concepts.get(*index))
     }
 
-    /// All concepts, each after its prerequisites, and otherwise in the order of the files.
+    /// All concepts, each after its prerequisites, else in the order of the files.
     pub fn in_teaching_order(&self) -> impl Iterator<Item = &Concept> {
         self.teaching_order
             .iter()
             .filter_map(|index| self.concepts.get(*index))
     }
-
-    /// The concepts that have this one as a direct prerequisite.
-    pub fn followers<'a>(&'a self, id: &'a str) -> impl Iterator<Item = &'a Concept> {
-        self.concepts
-            .iter()
-            .filter(move |concept| concept.prerequisites.iter().any(|p| p.as_str() == id))
-    }
 }
 
-/// The line, from 1, of a byte offset.
+/// Returns the line, from 1, of a byte offset.
 fn line_of(text: &str, offset: usize) -> usize {
     let end = offset.min(text.len());
     text.bytes().take(end).filter(|byte| *byte == b'\n').count() + 1
 }
 
-/// Turns one entry into a concept, or says what is wrong and at which byte.
+/// Makes the concept of an entry. An error has the byte offset of the fault.
 fn check_concept(
     shape: ConceptShape,
     start: usize,
@@ -213,21 +206,18 @@ fn check_concept(
 ) -> Result<Concept, (usize, CatalogueFault)> {
     let id = id_of(&shape.id)?;
     let concept = id.to_string();
-    let strand = Strand::ALL
-        .into_iter()
-        .find(|strand| strand.as_str() == shape.strand.get_ref())
-        .ok_or_else(|| {
-            (
-                shape.strand.span().start,
-                CatalogueFault::UnknownStrand {
-                    concept: concept.clone(),
-                    strand: shape.strand.get_ref().clone(),
-                },
-            )
-        })?;
+    let strand = Strand::named(shape.strand.get_ref()).ok_or_else(|| {
+        (
+            shape.strand.span().start,
+            CatalogueFault::UnknownStrand {
+                concept: concept.clone(),
+                strand: shape.strand.get_ref().clone(),
+            },
+        )
+    })?;
     let grade = u8::try_from(*shape.grade.get_ref())
         .ok()
-        .filter(|grade| (1..=12).contains(grade))
+        .filter(|grade| GRADES.contains(grade))
         .ok_or_else(|| {
             (
                 shape.grade.span().start,
@@ -266,15 +256,17 @@ fn check_concept(
 }
 
 fn id_of(text: &Spanned<String>) -> Result<ConceptId, (usize, CatalogueFault)> {
-    ConceptId::new(text.get_ref().clone()).map_err(|error| {
-        (
-            text.span().start,
-            CatalogueFault::BadId { text: error.text },
-        )
+    ConceptId::new(text.get_ref().clone()).map_err(|_| {
+        let fault = CatalogueFault::BadId {
+            text: cut(text.get_ref(), 80),
+        };
+        (text.span().start, fault)
     })
 }
 
-/// Indexes with every concept after its prerequisites, or the indexes around a circle.
+/// Returns the places of the concepts, each after those of its prerequisites. If the
+/// prerequisites form a circle, the error has the places around it, the first again at the
+/// end.
 fn teaching_order(
     concepts: &[Concept],
     place: &BTreeMap<ConceptId, usize>,
@@ -344,7 +336,6 @@ grade = 4
             .collect();
         assert_eq!(order, ["a", "b"]);
         assert_eq!(catalogue.get("b").unwrap().grade, 3);
-        assert_eq!(catalogue.followers("a").count(), 1);
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! How numbers are written for people.
 
-use crate::Language;
+use crate::{Language, NumberStyle};
 
 /// Language and way of writing numbers.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -11,25 +11,20 @@ pub struct Locale {
     pub numbers: NumberStyle,
 }
 
-/// How numbers are written.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
-pub enum NumberStyle {
-    /// 1,234.5
-    #[default]
-    PointDecimal,
-    /// 1 234,5 with a narrow space that does not break.
-    CommaDecimal,
-}
-
 impl NumberStyle {
-    /// An exact decimal with a point, such as `-1234.50`, with its digits grouped, the
-    /// style's decimal sign and a true minus sign.
+    /// The sign between groups of three digits, and the decimal sign.
+    fn signs(self) -> (&'static str, &'static str) {
+        match self {
+            NumberStyle::PointDecimal => (",", "."),
+            NumberStyle::CommaDecimal => ("\u{202f}", ","),
+        }
+    }
+
+    /// Writes an exact decimal, such as `-1234.50`, in this style: digits in groups of
+    /// three, the decimal sign, and a minus sign (U+2212) in place of a hyphen.
     #[must_use]
     pub fn written(self, text: &str) -> String {
-        let (group, point) = match self {
-            NumberStyle::PointDecimal => (',', '.'),
-            NumberStyle::CommaDecimal => ('\u{202f}', ','),
-        };
+        let (group, point) = self.signs();
         let (minus, body) = match text.strip_prefix('-') {
             Some(body) => ("−", body),
             None => ("", text),
@@ -38,12 +33,12 @@ impl NumberStyle {
         let mut shown = String::from(minus);
         for (index, digit) in whole.chars().enumerate() {
             if index > 0 && (whole.len() - index).is_multiple_of(3) {
-                shown.push(group);
+                shown.push_str(group);
             }
             shown.push(digit);
         }
         if !part.is_empty() {
-            shown.push(point);
+            shown.push_str(point);
             shown.push_str(part);
         }
         shown
@@ -54,13 +49,10 @@ impl Locale {
     /// The sign between ones and tenths.
     #[must_use]
     pub fn decimal_sign(self) -> &'static str {
-        match self.numbers {
-            NumberStyle::PointDecimal => ".",
-            NumberStyle::CommaDecimal => ",",
-        }
+        self.numbers.signs().1
     }
 
-    /// The separator of numbers in a row. Where a comma is the decimal sign, it is a semicolon.
+    /// The separator of numbers in a row: a semicolon where the decimal sign is a comma.
     #[must_use]
     pub fn number_break(self) -> &'static str {
         match self.numbers {
@@ -79,38 +71,31 @@ impl From<Language> for Locale {
     }
 }
 
-/// An exact decimal with a point, written for people: see [`NumberStyle::written`].
+/// Writes an exact decimal for people; see [`NumberStyle::written`].
 #[must_use]
 pub fn format_number(locale: Locale, text: &str) -> String {
     locale.numbers.written(text)
 }
 
-/// Text of ours with numbers such as `1,000` and `3.5`, with its numbers written for
-/// people who write them otherwise.
+/// Rewrites the numbers in a sentence of the program, such as `1,000` and `3.5`, for people
+/// who write numbers in another way than the language of the sentence.
 #[must_use]
 pub fn prose(locale: Locale, text: &str) -> String {
     if locale.numbers == locale.language.numbers() {
         return text.to_owned();
     }
-    let group = match locale.language.numbers() {
-        NumberStyle::PointDecimal => ',',
-        NumberStyle::CommaDecimal => '\u{202f}',
-    };
-    let own_point = match locale.language.numbers() {
-        NumberStyle::PointDecimal => ".",
-        NumberStyle::CommaDecimal => ",",
-    };
+    let (group, point) = locale.language.numbers().signs();
     let mut shown = String::with_capacity(text.len());
     let mut rest = text;
     while let Some(start) = rest.find(|c: char| c.is_ascii_digit()) {
         let (before, from) = rest.split_at(start);
         let end = from
-            .find(|c: char| !c.is_ascii_digit() && c != ',' && c != '.' && c != group)
+            .find(|c: char| !c.is_ascii_digit() && c != ',' && c != '.' && !group.contains(c))
             .unwrap_or(from.len());
         // A comma or a full stop behind a number belongs to the sentence.
         let number = from.get(..end).unwrap_or(from).trim_end_matches([',', '.']);
         shown.push_str(before);
-        let plain = number.replace(group, "").replace(own_point, ".");
+        let plain = number.replace(group, "").replace(point, ".");
         shown.push_str(&format_number(locale, &plain));
         rest = from.get(number.len()..).unwrap_or_default();
     }

@@ -1,7 +1,7 @@
 //! The messages of every language, from `shared/messages/TAG/*.ftl` (Project Fluent).
 //!
-//! The only loader of messages in Rust. It is in this lowest crate because titles and
-//! statements of concepts are messages too, and because exercises and reports both use it.
+//! The only loader of messages in Rust. It is in the lowest crate because titles and
+//! statements of concepts are messages too.
 
 use crate::{Language, Locale, NumberStyle};
 use fluent_bundle::concurrent::FluentBundle;
@@ -10,7 +10,7 @@ use std::collections::BTreeMap;
 use std::sync::OnceLock;
 use thiserror::Error;
 
-/// Why a message cannot be shown: a fault of the program, which tests rule out.
+/// A message cannot be shown. This is a fault of the program, which tests rule out.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum MessageError {
     /// There is no such message.
@@ -21,14 +21,14 @@ pub enum MessageError {
         /// The language.
         language: Language,
     },
-    /// The message needs an argument that it was not given, or cannot be resolved.
+    /// The message lacks an argument or cannot be resolved.
     #[error("message {id} in {language}: {trouble}")]
     Unresolved {
         /// Its id.
         id: String,
         /// The language.
         language: Language,
-        /// What the resolver says.
+        /// The message of the resolver.
         trouble: String,
     },
     /// A message file cannot be read.
@@ -36,7 +36,7 @@ pub enum MessageError {
     Unreadable {
         /// The language.
         language: Language,
-        /// What the reader says.
+        /// The message of the reader.
         trouble: String,
     },
 }
@@ -44,7 +44,7 @@ pub enum MessageError {
 type Bundle = FluentBundle<FluentResource>;
 type Slot = OnceLock<Result<Bundle, MessageError>>;
 
-/// The messages of a locale, read at their first use.
+/// Returns the messages of a locale, which are read at their first use.
 fn bundle(locale: Locale) -> Result<&'static Bundle, MessageError> {
     static SLOTS: OnceLock<BTreeMap<(Language, NumberStyle), Slot>> = OnceLock::new();
     let slots = SLOTS.get_or_init(|| {
@@ -54,7 +54,7 @@ fn bundle(locale: Locale) -> Result<&'static Bundle, MessageError> {
             .flat_map(|language| styles.map(|style| (*language, style)));
         keys.map(|key| (key, Slot::new())).collect()
     });
-    // The map has every locale: a language is always one of the table.
+    // The map has every locale, because it has every language.
     let slot = slots
         .get(&(locale.language, locale.numbers))
         .ok_or_else(|| MessageError::Unreadable {
@@ -89,7 +89,7 @@ fn load(locale: Locale) -> Result<Bundle, MessageError> {
     Ok(bundle)
 }
 
-/// A count with its digits grouped.
+/// Writes the counts in a message in the style of the locale.
 fn counted(value: &FluentValue, style: NumberStyle) -> Option<String> {
     match value {
         FluentValue::Number(number) => Some(style.written(&number.as_string())),
@@ -97,10 +97,7 @@ fn counted(value: &FluentValue, style: NumberStyle) -> Option<String> {
     }
 }
 
-/// A message with its arguments.
-///
-/// # Errors
-/// [`MessageError`] if the message is missing or lacks an argument.
+/// Returns a message with its arguments filled in.
 pub fn message(
     locale: Locale,
     id: &str,
@@ -109,11 +106,8 @@ pub fn message(
     format(locale, id, None, args)
 }
 
-/// An attribute of a message without arguments, such as the teacher's name of
-/// a misconception: `attribute(locale, "mistake-add-across", "name")`.
-///
-/// # Errors
-/// As [`message`].
+/// Returns an attribute of a message, such as `name` of `misconception-carry-forgotten`:
+/// what teachers call the misconception. Attributes have no arguments.
 pub fn attribute(locale: Locale, id: &str, name: &str) -> Result<String, MessageError> {
     format(locale, id, Some(name), None)
 }

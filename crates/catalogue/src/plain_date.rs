@@ -1,10 +1,9 @@
-//! Dates in the only form that our files have: `YYYY-MM-DD`.
-#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+//! Dates as files write them: `YYYY-MM-DD`.
 
 use chrono::NaiveDate;
 
-/// The date of a plain `YYYY-MM-DD`. Much faster than chrono's reader, which takes more
-/// forms; a hand-in has a date in every entry.
+/// Reads `YYYY-MM-DD`, and no other way of writing a date. Much faster than chrono, which
+/// reads more ways; a hand-in has a date in every entry.
 #[must_use]
 pub fn plain_date(text: &str) -> Option<NaiveDate> {
     let [y1, y2, y3, y4, b'-', m1, m2, b'-', d1, d2] = *text.as_bytes() else {

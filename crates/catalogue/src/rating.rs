@@ -1,11 +1,10 @@
-//! A student's own view of a concept, and how the review went.
-#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+//! What a student reports of a concept, and what came of practising it.
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// How sure a student is of a concept. In files 0 to 3; on screens always stepping stones
-/// and words.
+/// How sure a student is of a concept. A number from 0 to 3 in files, stepping stones with
+/// words on screens.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(try_from = "u8", into = "u8")]
 #[ts(type = "0 | 1 | 2 | 3")]
@@ -21,7 +20,7 @@ pub enum Confidence {
 }
 
 impl Confidence {
-    /// All four, lowest first.
+    /// All four, the lowest first.
     pub const ALL: [Self; 4] = [
         Self::NotYet,
         Self::WithHelp,
@@ -35,7 +34,7 @@ impl Confidence {
         usize::from(u8::from(self))
     }
 
-    /// The one of four values, lowest confidence first, that belongs to this confidence.
+    /// Returns the value for this confidence out of four, the one for Not yet first.
     pub fn pick<T>(self, values: &[T; 4]) -> &T {
         let [not_yet, with_help, on_my_own, could_teach] = values;
         match self {
@@ -46,7 +45,7 @@ impl Confidence {
         }
     }
 
-    /// As [`Confidence::pick`], to change the value.
+    /// As [`Confidence::pick`], for changing the value.
     pub fn pick_mut<T>(self, values: &mut [T; 4]) -> &mut T {
         let [not_yet, with_help, on_my_own, could_teach] = values;
         match self {
@@ -86,7 +85,7 @@ impl TryFrom<u8> for Confidence {
     }
 }
 
-/// How a concept went in the day's review, marked by the student.
+/// How a concept went in the class's review, as the student marked it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Outcome {
@@ -98,7 +97,7 @@ pub enum Outcome {
     NotDone,
 }
 
-/// What came of a practice exercise.
+/// What came of a practised exercise.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum AnswerResult {
@@ -106,7 +105,7 @@ pub enum AnswerResult {
     Alone,
     /// Right with a hint or at the second try.
     WithHelp,
-    /// Wrong twice, or the steps were asked for.
+    /// Wrong twice, or the student asked for the worked steps.
     Wrong,
 }
 

@@ -1,5 +1,4 @@
 //! Which concept is on which day of the rotation, and in which phase.
-#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 use crate::calendar::SchoolYear;
 use chrono::NaiveDate;
@@ -11,15 +10,15 @@ use ts_rs::TS;
 /// The longest rotation, in school days.
 pub const LONGEST_ROTATION_DAYS: usize = 20;
 
-/// Passes that count as the practice phase: the pass of the first lesson and
-/// the two after it. Common practice; no published source.
+/// Length of the practice phase in passes: the pass of the first lesson and the two after
+/// it. Common practice; no published source.
 pub const PRACTICE_PASSES: usize = 3;
 
 /// Why a rotation was refused.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum RotationError {
-    /// Not between 1 and [`LONGEST_ROTATION_DAYS`] days.
+    /// The number of days is not between 1 and [`LONGEST_ROTATION_DAYS`].
     #[error("a rotation has 1 to {most} days, not {found}")]
     Length {
         /// Days as given.
@@ -27,7 +26,7 @@ pub enum RotationError {
         /// [`LONGEST_ROTATION_DAYS`].
         most: usize,
     },
-    /// A concept is in more than one place.
+    /// A concept is in the rotation more than once.
     #[error("{concept} is in the rotation more than once")]
     Twice {
         /// The concept's id.
@@ -38,21 +37,21 @@ pub enum RotationError {
 /// The place of a school day in the rotation.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 pub struct Position {
-    /// Number of complete passes before it.
+    /// Complete passes before it.
     pub pass: usize,
     /// Day of the rotation, from 0.
     pub day: usize,
 }
 
-/// How a concept is met on a date.
+/// Where a concept is between its first lesson and the end of the year.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Phase {
     /// Before its first lesson, when "Not yet" is expected.
     Preview,
-    /// From the first lesson on, for [`PRACTICE_PASSES`] passes.
+    /// The [`PRACTICE_PASSES`] passes from the first lesson on.
     Practice,
-    /// After that.
+    /// After the practice phase.
     Review,
 }
 
@@ -63,10 +62,7 @@ pub struct Rotation<C> {
 }
 
 impl<C: Ord + Clone + ToString> Rotation<C> {
-    /// A checked rotation.
-    ///
-    /// # Errors
-    /// [`RotationError`] for a length outside 1 to 20 or a concept given twice.
+    /// Makes a rotation and checks it.
     pub fn new(days: Vec<Vec<C>>) -> Result<Self, RotationError> {
         if days.is_empty() || days.len() > LONGEST_ROTATION_DAYS {
             return Err(RotationError::Length {
@@ -85,13 +81,12 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         Ok(Self { days })
     }
 
-    /// A balanced rotation: every concept once, day sizes that differ by at most one, the
-    /// concepts of each group (a strand) spread evenly, and the order of `concepts` kept
-    /// within a day.
+    /// Makes a balanced rotation of `concepts`, each with its group (a strand). A day keeps
+    /// the order of `concepts`.
     ///
-    /// Groups are dealt out one after the other, largest first, round and round the days
-    /// without a break. So both the day sizes and each group's share of a day differ by at
-    /// most one.
+    /// Deals the concepts out to the days in turn, group after group, the largest first.
+    /// Thus the sizes of the days differ by at most one, and so do the numbers of concepts
+    /// that a group has on each day.
     pub fn suggest<G: Ord>(concepts: &[(C, G)], days: usize) -> Result<Self, RotationError> {
         if days == 0 || days > LONGEST_ROTATION_DAYS {
             return Err(RotationError::Length {
@@ -127,13 +122,13 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         self.days
     }
 
-    /// Days in the rotation.
+    /// The number of days.
     #[must_use]
     pub fn day_count(&self) -> usize {
         self.days.len()
     }
 
-    /// The day of the rotation that a concept is on, from 0.
+    /// The day of a concept, from 0.
     #[must_use]
     pub fn day_of(&self, concept: &C) -> Option<usize> {
         self.days.iter().position(|day| day.contains(concept))
@@ -155,20 +150,20 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
         }
     }
 
-    /// The pass that `date` falls in, school day or not; 0 before the year.
+    /// The pass that `date` falls in, with or without school; 0 before the year.
     #[must_use]
     pub fn pass_on(&self, year: &SchoolYear, date: NaiveDate) -> usize {
         let through = year.school_days_before(date) + usize::from(year.is_school_day(date));
         through.saturating_sub(1) / self.days.len()
     }
 
-    /// How many passes the year holds; the last one may be incomplete.
+    /// The number of passes in the year; the last one may be incomplete.
     #[must_use]
     pub fn pass_count(&self, year: &SchoolYear) -> usize {
         year.school_days().count().div_ceil(self.days.len())
     }
 
-    /// The concepts of a date, in the order of the review; empty without school.
+    /// The concepts of a date in the order of the review; none on a day without school.
     #[must_use]
     pub fn concepts_on(&self, year: &SchoolYear, date: NaiveDate) -> &[C] {
         self.position(year, date)
@@ -176,7 +171,7 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
             .map_or(&[], Vec::as_slice)
     }
 
-    /// Every date of the year on which the class meets this concept, in order.
+    /// The dates of the year on which a concept is reviewed, in order.
     #[must_use]
     pub fn meetings(&self, year: &SchoolYear, concept: &C) -> Vec<NaiveDate> {
         let day = self.day_of(concept);
@@ -185,21 +180,6 @@ impl<C: Ord + Clone + ToString> Rotation<C> {
             .filter(|(number, _)| Some(number % self.days.len()) == day)
             .map(|(_, date)| date)
             .collect()
-    }
-
-    /// The next date after `date` on which the class meets this concept.
-    #[must_use]
-    pub fn next_meeting(
-        &self,
-        year: &SchoolYear,
-        concept: &C,
-        date: NaiveDate,
-    ) -> Option<NaiveDate> {
-        let day = self.day_of(concept)?;
-        year.school_days()
-            .enumerate()
-            .find(|(number, d)| *d > date && number % self.days.len() == day)
-            .map(|(_, d)| d)
     }
 
     /// The phase of a concept on `date`, by the date of its first lesson.
@@ -308,17 +288,9 @@ mod tests {
     }
 
     #[test]
-    fn the_next_meeting_is_the_next_time_its_day_comes_round() {
+    fn a_concept_is_met_once_in_every_pass() {
         let rotation = numbered(60, 10);
         let concept = rotation.days()[2][0].clone();
-        assert_eq!(
-            rotation.next_meeting(&year(), &concept, date("2026-08-31")),
-            Some(date("2026-09-02"))
-        );
-        assert_eq!(
-            rotation.next_meeting(&year(), &concept, date("2026-09-02")),
-            Some(date("2026-09-16"))
-        );
         let all = rotation.meetings(&year(), &concept);
         assert_eq!(all.len(), 18);
         assert_eq!(all[..2], [date("2026-09-02"), date("2026-09-16")]);

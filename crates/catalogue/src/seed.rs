@@ -1,9 +1,8 @@
-//! Seeds for single purposes, derived from one seed.
-#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+//! Derives seeds for different purposes from one seed.
 
 use sha2::{Digest, Sha256};
 
-/// 32 bytes that depend on `seed` and `purpose`.
+/// Returns 32 bytes that depend on `seed` and `purpose` alone.
 #[must_use]
 pub fn derive(seed: u64, purpose: &str) -> [u8; 32] {
     Sha256::new()

@@ -1,18 +1,17 @@
 //! Codes of published standards, and which concepts cover them.
 
-use super::concept::ConceptId;
-use super::load::Catalogue;
+use crate::{Catalogue, ConceptId};
 use serde::{Deserialize, Serialize};
 
-/// Whether a machine can make and mark items for a code.
+/// Whether the program can make and mark exercises for a code.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 pub enum Marking {
-    /// Yes.
+    /// It can.
     Auto,
-    /// A proxy; part of it needs hands, drawing or explaining.
+    /// It can in part; the rest needs hands, drawing or explaining.
     Partial,
-    /// It needs a person.
+    /// It cannot; a person has to.
     Human,
 }
 
@@ -20,13 +19,13 @@ pub enum Marking {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Standard {
-    /// Its code, as `3.NF.A.1` or `KS2.Y4.4`.
+    /// The code, such as `3.NF.A.1` or `KS2.Y4.4`.
     pub code: String,
     /// Its school grade (England: year).
     pub grade: u8,
-    /// Whether a machine can mark it.
+    /// Whether the program can mark it.
     pub marking: Marking,
-    /// What it asks, in our own words.
+    /// What it asks for, in our own words.
     pub wording: String,
 }
 
@@ -35,31 +34,31 @@ struct StandardsFile {
     standard: Vec<Standard>,
 }
 
-/// The codes we align to.
+/// Returns the codes that concepts are aligned to.
 ///
 /// # Errors
-/// Only if the built-in file is faulty, which a test rules out.
+/// Fails only if the built-in file is faulty, which a test rules out.
 pub fn standards() -> Result<Vec<Standard>, String> {
     toml::from_str::<StandardsFile>(include_str!("../../../shared/catalogue/standards.toml"))
         .map(|file| file.standard)
         .map_err(|error| error.to_string())
 }
 
-/// Which concepts cover a code.
+/// A code with the concepts that cover it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct CodeCoverage {
     /// The code.
     pub standard: Standard,
     /// Concepts aligned to it, in the order of the catalogue.
     pub concepts: Vec<ConceptId>,
-    /// Those of them that have exercises.
+    /// Those of `concepts` that have exercises.
     pub with_exercises: Vec<ConceptId>,
 }
 
-/// The coverage of every code; `has_exercises` says which concepts have a generator.
+/// Returns the coverage of every code.
 ///
 /// # Errors
-/// Only if the built-in list of codes is faulty.
+/// As [`standards`].
 pub fn coverage(
     catalogue: &Catalogue,
     has_exercises: impl Fn(&ConceptId) -> bool,
@@ -105,7 +104,7 @@ mod tests {
             assert!(!code.concepts.is_empty(), "{}", code.standard.code);
         }
         let known: BTreeSet<_> = all.iter().map(|c| c.standard.code.as_str()).collect();
-        assert_eq!(known.len(), all.len(), "a code stands twice");
+        assert_eq!(known.len(), all.len(), "a code is there twice");
         for concept in catalogue.concepts() {
             for code in &concept.alignments {
                 assert!(known.contains(code.as_str()), "{}: {code}", concept.id);

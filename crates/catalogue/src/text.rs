@@ -1,4 +1,4 @@
-//! A text by language.
+//! Texts that people read, by language.
 
 use crate::Language;
 use serde::{Deserialize, Serialize};
@@ -7,7 +7,7 @@ use std::path::PathBuf;
 use thiserror::Error;
 use ts_rs::{TS, TypeVisitor};
 
-/// A text in one or more languages. In files: an object from language tags to texts.
+/// A text in one or more languages. In files it is an object from language tags to texts.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(
     try_from = "BTreeMap<Language, String>",
@@ -18,13 +18,13 @@ pub struct Text {
     texts: BTreeMap<Language, String>,
 }
 
-/// A text without a language.
+/// A [`Text`] has no language.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
 #[error("a text needs at least one language")]
 pub struct NoText;
 
 impl Text {
-    /// A text in one language.
+    /// Makes a text in one language.
     #[must_use]
     pub fn one(language: Language, text: impl Into<String>) -> Self {
         Self {
@@ -32,22 +32,22 @@ impl Text {
         }
     }
 
-    /// The same with a text in another language.
+    /// Adds a language, or replaces its text.
     #[must_use]
     pub fn with(mut self, language: Language, text: impl Into<String>) -> Self {
         self.texts.insert(language, text.into());
         self
     }
 
-    /// The text in a language, or the substitute of [`Text::substitute`].
+    /// Returns the text in a language or, if it is missing, in [`Text::substitute`].
     #[must_use]
     pub fn get(&self, language: Language) -> &str {
         let language = self.substitute(language).unwrap_or(language);
         self.texts.get(&language).map_or("", String::as_str)
     }
 
-    /// The language whose text [`Text::get`] returns instead, if there is none in this
-    /// language: the first one in the order of the table.
+    /// If there is no text in `language`, returns the language that is shown instead: the
+    /// first of the table that has a text.
     #[must_use]
     pub fn substitute(&self, language: Language) -> Option<Language> {
         if self.texts.contains_key(&language) {
@@ -59,7 +59,7 @@ impl Text {
             .copied()
     }
 
-    /// The languages of the program that it has no text in.
+    /// The languages of the program that are missing.
     #[must_use]
     pub fn missing(&self) -> Vec<Language> {
         let mut all = Language::all().to_vec();
@@ -67,7 +67,7 @@ impl Text {
         all
     }
 
-    /// Its texts, by language.
+    /// Its languages with their texts, in the order of the tags.
     pub fn iter(&self) -> impl Iterator<Item = (Language, &str)> {
         self.texts
             .iter()
@@ -75,7 +75,7 @@ impl Text {
     }
 }
 
-/// The languages of the program in which one of the texts is missing.
+/// Returns the languages in which at least one of the texts is missing.
 pub fn missing_in<'a>(texts: impl IntoIterator<Item = &'a Text>) -> Vec<Language> {
     let missing: BTreeSet<Language> = texts.into_iter().flat_map(Text::missing).collect();
     missing.into_iter().collect()

@@ -1,13 +1,13 @@
-//! The backup: a whole store, sealed by a passphrase for the person it belongs to.
+//! The backup: a whole store, sealed by a passphrase for its owner.
 //!
-//! Inside the seal stand eight magic bytes, one byte for the kind of store
-//! (`S` a student's, `T` a teacher's desk), one byte for the length of the
-//! store's id, the id, and the SQLite file packed by zlib. Nothing is signed:
-//! whoever knows the passphrase made it, or could have.
+//! Inside the seal are eight magic bytes, one byte for the kind of store (`S` for a
+//! student's, `T` for a desk), one byte for the length of the store's id, the id,
+//! and the SQLite file packed by zlib. A backup is not signed, because whoever knows
+//! the passphrase could sign it.
 
 use super::Refusal;
-use super::carry::LEAST_PASSPHRASE_CHARS;
-use super::limits::{BACKUP_CAPS, CARRY_WORK_FACTOR};
+use super::content::within;
+use super::limits::{BACKUP_CAPS, WORK_FACTOR};
 use super::sealing::{read_capped, seal_with_passphrase, unseal_with_passphrase};
 use super::strict_json::bad;
 use flate2::Compression;
@@ -25,18 +25,18 @@ const LONGEST_ID_BYTES: usize = 40;
 /// Whose store a backup holds.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum BackupKind {
-    /// A student's.
+    /// A student.
     Student,
-    /// The teacher's desk.
+    /// The teacher.
     Desk,
 }
 
-/// A backup as it stands inside the seal.
+/// The content of a backup.
 #[derive(Clone, PartialEq, Eq)]
 pub struct BackupFile {
     /// Whose store it is.
     pub kind: BackupKind,
-    /// The store's id on the device it came from; ASCII letters, digits and dashes.
+    /// The id of the store on its device: ASCII letters, digits and hyphens.
     pub id: String,
     /// The SQLite file, whole.
     pub store: Vec<u8>,
@@ -57,13 +57,13 @@ fn is_id(id: &[u8]) -> bool {
         && id.iter().all(|b| b.is_ascii_alphanumeric() || *b == b'-')
 }
 
-/// Seals a backup. Takes about half a second and 128 MiB beside the store itself.
+/// Seals a backup. Takes about half a second, and 128 MiB in addition to the store.
 ///
 /// # Errors
-/// [`Refusal::BadContent`] at `passphrase` when it is shorter than
-/// [`LEAST_PASSPHRASE_CHARS`], or at `id`; [`Refusal::TooLarge`] above the caps.
+/// Fails with [`Refusal::BadContent`] at `passphrase` if the passphrase is too short, at `id`
+/// if the id is not written as one, and if the store is larger than the caps.
 pub fn seal_backup(backup: &BackupFile, passphrase: &str) -> Result<Vec<u8>, Refusal> {
-    seal_backup_at(backup, passphrase, CARRY_WORK_FACTOR)
+    seal_backup_at(backup, passphrase, WORK_FACTOR)
 }
 
 pub(super) fn seal_backup_at(
@@ -71,23 +71,13 @@ pub(super) fn seal_backup_at(
     passphrase: &str,
     work_factor: u8,
 ) -> Result<Vec<u8>, Refusal> {
-    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
-        return Err(bad("passphrase"));
-    }
     if !is_id(backup.id.as_bytes()) {
         return Err(bad("id"));
     }
-    let too_large = |found: usize, most_bytes: u64| {
-        if found as u64 > most_bytes {
-            Err(Refusal::TooLarge {
-                found_bytes: found as u64,
-                most_bytes,
-            })
-        } else {
-            Ok(())
-        }
-    };
-    too_large(backup.store.len(), BACKUP_CAPS.unpacked_bytes)?;
+    let most_bytes = BACKUP_CAPS.unpacked_bytes;
+    if backup.store.len() as u64 > most_bytes {
+        return Err(Refusal::UnpacksTooLarge { most_bytes });
+    }
     let mut plain = MAGIC.to_vec();
     plain.push(match backup.kind {
         BackupKind::Student => b'S',
@@ -101,15 +91,11 @@ pub(super) fn seal_backup_at(
         .and_then(|()| packer.finish())
         .map_err(|_| bad("store"))?;
     let sealed = seal_with_passphrase(passphrase, work_factor, &plain)?;
-    too_large(sealed.len(), BACKUP_CAPS.sealed_bytes)?;
-    Ok(sealed)
+    within(&BACKUP_CAPS, sealed)
 }
 
-/// Opens a backup with its passphrase. What comes out is authentic to whoever
-/// knew the passphrase; that the store in it is whole is for the store to check.
-///
-/// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Opens a backup with its passphrase. Whoever made it knew the passphrase. Whether the
+/// SQLite file is sound is left to the store.
 pub fn open_backup(bytes: impl Read, passphrase: &str) -> Result<BackupFile, Refusal> {
     let sealed = read_capped(bytes, BACKUP_CAPS.sealed_bytes)?;
     let plain = unseal_with_passphrase(&sealed, passphrase)?;

@@ -1,12 +1,13 @@
-//! The carry file: a student's own copy for a second device, sealed by a passphrase.
+//! The carry file: a student's copy for a second device, sealed by a passphrase.
 
 use super::Refusal;
-use super::frame::{self, Kind};
+use super::content::{self, Content, within};
+use super::frame::Kind;
 use super::hand_in::check_entries;
 use super::keys::{SealingIdentity, SigningKey};
-use super::limits::{CARRY_CAPS, CARRY_WORK_FACTOR, Caps};
+use super::limits::{CARRY_CAPS, Caps, WORK_FACTOR};
 use super::sealing::{read_capped, seal_with_passphrase, unseal_with_passphrase};
-use super::strict_json::{self, bad};
+use super::strict_json::bad;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use chrono::NaiveDate;
@@ -14,17 +15,12 @@ use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::io::Read;
 use surefoot_record::wire::school_date;
-use surefoot_record::{CheckIn, Practice};
-use surefoot_record::{ClassId, DeviceId, SeatToken};
+use surefoot_record::{CheckIn, ClassId, DeviceId, Practice, SeatToken};
 
-/// The newest carry file format known.
+/// The format of carry files.
 pub const CARRY_FORMAT: u32 = 1;
-/// The least size of a carry file's frame; larger ones double.
-pub const CARRY_STEP_BYTES: usize = 64 * 1024;
-/// The shortest passphrase taken, in characters.
-pub const LEAST_PASSPHRASE_CHARS: usize = 8;
 
-/// A carry file as it stands inside the seal. `shared/schema/carry.schema.json`.
+/// The content of a carry file; see `shared/schema/carry.schema.json`.
 #[derive(Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CarryFile {
@@ -34,33 +30,33 @@ pub struct CarryFile {
     pub class_id: ClassId,
     /// The seat.
     pub seat: SeatToken,
-    /// The device that made it. The device that takes it keeps an id of its own.
+    /// The device that made it. The device that reads it keeps its own id.
     pub from_device: DeviceId,
-    /// School date.
+    /// The school date on the device's clock.
     #[serde(with = "school_date")]
     pub made_on: NaiveDate,
-    /// Seed of the signing key, 32 bytes in base64: with it the second device
-    /// hands in for the same seat. Secret.
+    /// The seed of the signing key: 32 bytes in base64. With it the second device hands in
+    /// for the same seat. Secret.
     pub signing_seed: String,
     /// The age identity that opens personal assignments. Secret.
     pub sealing_identity: String,
     /// The class pack file, in base64.
     pub class_pack: String,
-    /// Check-ins of every device so far.
+    /// The check-ins of all devices so far.
     pub check_ins: Vec<CheckIn>,
-    /// Practice counts of every device so far.
+    /// The practice counts of all devices so far.
     pub practice: Vec<Practice>,
-    /// What the student's store adds.
+    /// What else the student's store has.
     pub store: CarriedStore,
 }
 
-/// The student's store in its own words: versioned by the store, opaque here.
+/// A part of a carry file that the student's store alone reads.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CarriedStore {
-    /// The store's version of `body`.
+    /// The version of `body`.
     pub version: u32,
-    /// Whatever that version says.
+    /// What the store wrote.
     pub body: serde_json::Value,
 }
 
@@ -75,50 +71,37 @@ impl fmt::Debug for CarryFile {
 }
 
 impl CarryFile {
-    /// Writes a signing key as the field wants it.
-    #[must_use]
-    pub fn seed_text(key: &SigningKey) -> String {
-        BASE64_STANDARD.encode(key.seed())
-    }
-
-    /// Writes a class pack file as the field wants it.
+    /// Writes a class pack as `class_pack` has it.
     #[must_use]
     pub fn class_pack_text(file: &[u8]) -> String {
         BASE64_STANDARD.encode(file)
     }
 
-    /// The signing key.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`].
+    /// Reads `signing_seed`.
     pub fn signing_key(&self) -> Result<SigningKey, Refusal> {
-        BASE64_STANDARD
-            .decode(&self.signing_seed)
-            .ok()
-            .and_then(|bytes| <[u8; 32]>::try_from(bytes).ok())
-            .map(|seed| SigningKey::from_seed(&seed))
-            .ok_or_else(|| bad("signing_seed"))
+        self.signing_seed.parse().map_err(|_| bad("signing_seed"))
     }
 
-    /// The identity that opens personal assignments.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`].
+    /// Reads `sealing_identity`.
     pub fn identity(&self) -> Result<SealingIdentity, Refusal> {
         self.sealing_identity
             .parse()
             .map_err(|_| bad("sealing_identity"))
     }
 
-    /// The class pack file.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`].
+    /// Reads `class_pack`.
     pub fn class_pack_file(&self) -> Result<Vec<u8>, Refusal> {
         BASE64_STANDARD
             .decode(&self.class_pack)
             .map_err(|_| bad("class_pack"))
     }
+}
+
+impl Content for CarryFile {
+    const KIND: Kind = Kind::Carry;
+    const FORMAT: u32 = CARRY_FORMAT;
+    const CAPS: Caps = CARRY_CAPS;
+    const STEP_BYTES: Option<usize> = Some(64 * 1024);
 
     fn check_content(&self) -> Result<(), Refusal> {
         if self.format != CARRY_FORMAT {
@@ -134,10 +117,10 @@ impl CarryFile {
 /// Seals a carry file. Takes about half a second and 128 MiB.
 ///
 /// # Errors
-/// [`Refusal::BadContent`] at `passphrase` when it is shorter than
-/// [`LEAST_PASSPHRASE_CHARS`], or where the content breaks a rule.
+/// Fails with [`Refusal::BadContent`] at `passphrase` if the passphrase is too short, and if
+/// the content breaks a rule or a cap.
 pub fn seal_carry(carry: &CarryFile, passphrase: &str) -> Result<Vec<u8>, Refusal> {
-    seal_carry_at(carry, passphrase, CARRY_WORK_FACTOR)
+    seal_carry_at(carry, passphrase, WORK_FACTOR)
 }
 
 pub(super) fn seal_carry_at(
@@ -145,44 +128,16 @@ pub(super) fn seal_carry_at(
     passphrase: &str,
     work_factor: u8,
 ) -> Result<Vec<u8>, Refusal> {
-    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
-        return Err(bad("passphrase"));
-    }
-    carry.check_content()?;
-    let json = serde_json::to_vec(carry).map_err(|_| bad("content"))?;
-    let caps = &CARRY_CAPS;
-    if json.len() as u64 > caps.unpacked_bytes {
-        return Err(Refusal::UnpacksTooLarge {
-            most_bytes: caps.unpacked_bytes,
-        });
-    }
-    strict_json::read::<CarryFile>(&json, caps, CARRY_FORMAT)?;
-    let frame = frame::write(
-        Kind::Carry,
-        &json,
-        &carry.signing_key()?,
-        Some(CARRY_STEP_BYTES),
-    )?;
+    let frame = content::write(carry, &carry.signing_key()?)?;
     let sealed = seal_with_passphrase(passphrase, work_factor, &frame)?;
-    if sealed.len() as u64 > caps.sealed_bytes {
-        return Err(Refusal::TooLarge {
-            found_bytes: sealed.len() as u64,
-            most_bytes: caps.sealed_bytes,
-        });
-    }
-    Ok(sealed)
+    within(&CARRY_CAPS, sealed)
 }
 
 /// Opens a carry file with its passphrase.
-///
-/// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
 pub fn open_carry(bytes: impl Read, passphrase: &str, caps: &Caps) -> Result<CarryFile, Refusal> {
     let sealed = read_capped(bytes, caps.sealed_bytes)?;
     let plain = unseal_with_passphrase(&sealed, passphrase)?;
-    let opened = frame::read(Kind::Carry, &plain, true, caps.unpacked_bytes)?;
-    let carry: CarryFile = strict_json::read(&opened.json, caps, CARRY_FORMAT)?;
-    carry.check_content()?;
+    let (carry, opened) = content::read::<CarryFile>(&plain, caps)?;
     if carry.signing_key()?.public() != opened.key {
         return Err(bad("signing_seed"));
     }

@@ -1,16 +1,14 @@
-//! The class key file: a class with its keys and its roster, for the teacher's
-//! second computer. Sealed by a passphrase; it holds names.
+//! The class key: a class with its keys and roster, for the teacher's second
+//! computer. It is sealed by a passphrase, and it holds names.
 
 use super::Refusal;
-use super::carry::LEAST_PASSPHRASE_CHARS;
 use super::class_pack::PracticeRules;
-use super::frame::{self, Kind};
+use super::content::{self, Content, within};
+use super::frame::Kind;
 use super::keys::{SealingIdentity, SigningKey};
-use super::limits::{CARRY_WORK_FACTOR, CLASS_KEY_CAPS};
+use super::limits::{CLASS_KEY_CAPS, Caps, WORK_FACTOR};
 use super::sealing::{read_capped, seal_with_passphrase, unseal_with_passphrase};
-use super::strict_json::{self, bad};
-use base64::Engine as _;
-use base64::prelude::BASE64_STANDARD;
+use super::strict_json::bad;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -22,25 +20,22 @@ use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::wire::school_date;
 use surefoot_record::{ClassId, SeatToken};
 
-/// The format of class key files.
+/// The format of class keys.
 pub const CLASS_KEY_FORMAT: u32 = 1;
-
-/// The least size of its frame; larger ones double.
-const CLASS_KEY_STEP_BYTES: usize = 64 * 1024;
 
 /// A seat with its name.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct KeySeat {
-    /// 1, 2, 3 ...
+    /// Its number, from 1.
     pub number: u32,
-    /// The random part of its code.
+    /// Its token.
     pub token: SeatToken,
-    /// Given name or code.
+    /// The student's name, if there is one.
     pub name: Option<String>,
 }
 
-/// The content inside the seal.
+/// The content of a class key.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassKeyFile {
@@ -48,32 +43,32 @@ pub struct ClassKeyFile {
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
-    /// The teacher's name for it.
+    /// The title of the class.
     pub title: String,
-    /// When the class was made.
+    /// The date on which the class was made.
     #[serde(with = "school_date")]
     pub made_on: NaiveDate,
-    /// The age identity that opens its hand-ins. Secret.
+    /// The age identity that opens the hand-ins of the class. Secret.
     pub sealing_identity: String,
-    /// Seed of the key that signs its class packs, 32 bytes in base64. Secret.
+    /// The seed of the key that signs the class packs: 32 bytes in base64. Secret.
     pub signing_seed: String,
-    /// Its school year.
+    /// The school year.
     pub year: SchoolYear,
-    /// Concept ids day by day.
+    /// The rotation: the concept ids of each day.
     pub rotation: Vec<Vec<String>>,
-    /// Dates of first lessons.
+    /// The dates of first lessons, by concept id.
     pub taught_from: BTreeMap<String, NaiveDate>,
-    /// Its seats.
+    /// The seats.
     pub seats: Vec<KeySeat>,
-    /// Bounds of practice at home, and a test to aim at.
+    /// What the teacher sets for practice.
     pub practice: PracticeRules,
-    /// Own concepts, by id.
+    /// The own concepts, in the order of their ids.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_concepts: Vec<Concept>,
-    /// Own exercises.
+    /// The own exercises.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub own_exercises: Vec<OwnExercise>,
-    /// Version of the last class pack made.
+    /// The version of the last class pack.
     pub pack_version: u32,
 }
 
@@ -86,23 +81,17 @@ impl fmt::Debug for ClassKeyFile {
 }
 
 impl ClassKeyFile {
-    /// A signing key as text for `signing_seed`.
-    #[must_use]
-    pub fn seed_text(seed: &[u8; 32]) -> String {
-        BASE64_STANDARD.encode(seed)
+    /// Reads `signing_seed`.
+    pub fn signing_key(&self) -> Result<SigningKey, Refusal> {
+        self.signing_seed.parse().map_err(|_| bad("signing_seed"))
     }
+}
 
-    /// The seed of the signing key.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`].
-    pub fn seed(&self) -> Result<[u8; 32], Refusal> {
-        BASE64_STANDARD
-            .decode(&self.signing_seed)
-            .ok()
-            .and_then(|bytes| bytes.try_into().ok())
-            .ok_or_else(|| bad("signing_seed"))
-    }
+impl Content for ClassKeyFile {
+    const KIND: Kind = Kind::ClassKey;
+    const FORMAT: u32 = CLASS_KEY_FORMAT;
+    const CAPS: Caps = CLASS_KEY_CAPS;
+    const STEP_BYTES: Option<usize> = Some(64 * 1024);
 
     fn check_content(&self) -> Result<(), Refusal> {
         if self.format != CLASS_KEY_FORMAT {
@@ -112,42 +101,30 @@ impl ClassKeyFile {
             own.check()
                 .map_err(|_| bad(format!("own_exercises[{place}]")))?;
         }
-        self.seed()?;
+        self.signing_key()?;
         SealingIdentity::from_identity_file(&self.sealing_identity)
             .map_err(|_| bad("sealing_identity"))?;
         self.year.check().map_err(|_| bad("year"))
     }
 }
 
-/// Seals a class key file. Takes about half a second and 128 MiB.
+/// Seals a class key. Takes about half a second and 128 MiB.
 ///
 /// # Errors
-/// [`Refusal::BadContent`] at `passphrase` when it is too short, or where the
-/// content breaks a rule.
+/// Fails with [`Refusal::BadContent`] at `passphrase` if the passphrase is too short, and if
+/// the content breaks a rule or a cap.
 pub fn seal_class_key(class: &ClassKeyFile, passphrase: &str) -> Result<Vec<u8>, Refusal> {
-    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
-        return Err(bad("passphrase"));
-    }
-    class.check_content()?;
-    let json = serde_json::to_vec(class).map_err(|_| bad("content"))?;
-    strict_json::read::<ClassKeyFile>(&json, &CLASS_KEY_CAPS, CLASS_KEY_FORMAT)?;
-    let key = SigningKey::from_seed(&class.seed()?);
-    let frame = frame::write(Kind::ClassKey, &json, &key, Some(CLASS_KEY_STEP_BYTES))?;
-    seal_with_passphrase(passphrase, CARRY_WORK_FACTOR, &frame)
+    let frame = content::write(class, &class.signing_key()?)?;
+    let sealed = seal_with_passphrase(passphrase, WORK_FACTOR, &frame)?;
+    within(&CLASS_KEY_CAPS, sealed)
 }
 
-/// Opens a class key file with its passphrase.
-///
-/// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Opens a class key with its passphrase.
 pub fn open_class_key(bytes: impl Read, passphrase: &str) -> Result<ClassKeyFile, Refusal> {
-    let caps = &CLASS_KEY_CAPS;
-    let sealed = read_capped(bytes, caps.sealed_bytes)?;
+    let sealed = read_capped(bytes, CLASS_KEY_CAPS.sealed_bytes)?;
     let plain = unseal_with_passphrase(&sealed, passphrase)?;
-    let opened = frame::read(Kind::ClassKey, &plain, true, caps.unpacked_bytes)?;
-    let class: ClassKeyFile = strict_json::read(&opened.json, caps, CLASS_KEY_FORMAT)?;
-    class.check_content()?;
-    if SigningKey::from_seed(&class.seed()?).public() != opened.key {
+    let (class, opened) = content::read::<ClassKeyFile>(&plain, &CLASS_KEY_CAPS)?;
+    if class.signing_key()?.public() != opened.key {
         return Err(bad("signing_seed"));
     }
     Ok(class)

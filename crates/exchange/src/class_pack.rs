@@ -1,14 +1,17 @@
-//! What a class pack says: everything a student's device needs of the class.
+//! The content of a class pack: what a student's device needs to know of the class.
 
 use super::Refusal;
+use super::content::Content;
+use super::frame::Kind;
 use super::keys::{PublicKey, Recipient};
+use super::limits::{CLASS_PACK_CAPS, Caps};
 use super::strict_json::bad;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_catalogue::{ConceptId, Strand, Text};
+use surefoot_catalogue::{ConceptId, GRADES, Strand, Text};
 use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use surefoot_record::wire::school_date;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
@@ -16,24 +19,24 @@ use ts_rs::TS;
 
 /// The format of class packs.
 pub const CLASS_PACK_FORMAT: u32 = 1;
-/// Characters of a class title.
-pub const MOST_TITLE_CHARS: usize = 60;
-/// Characters of a concept's title.
-pub const MOST_CONCEPT_TITLE_CHARS: usize = 120;
-/// Characters of an "I can" statement.
-pub const MOST_I_CAN_CHARS: usize = 300;
-/// Concepts of a class.
-pub const MOST_CONCEPTS: usize = 1_000;
-/// Concepts of one assignment.
-pub const MOST_ASSIGNED_CONCEPTS: usize = 6;
-/// Exercises of one concept in one assignment.
-pub const MOST_ITEMS_EACH: u32 = 20;
-/// Minutes of an evening that can be asked for.
-pub const MOST_MINUTES: u32 = 120;
-/// Evenings of a week.
-pub const MOST_EVENINGS: u32 = 7;
+/// The most characters of a class title.
+const MOST_TITLE_CHARS: usize = 60;
+/// The most characters of a concept's title.
+const MOST_CONCEPT_TITLE_CHARS: usize = 120;
+/// The most characters of an "I can" statement.
+const MOST_I_CAN_CHARS: usize = 300;
+/// The most concepts of a class.
+const MOST_CONCEPTS: usize = 1_000;
+/// The most concepts of an assignment.
+const MOST_ASSIGNED_CONCEPTS: usize = 6;
+/// The most exercises of each concept in an assignment.
+const MOST_ITEMS_EACH: u32 = 20;
+/// The most minutes of an evening.
+const MOST_MINUTES: u32 = 120;
+/// The most evenings of a week.
+const MOST_EVENINGS: u32 = 7;
 
-/// A class pack. `shared/schema/class-pack.schema.json`.
+/// The content of a class pack; see `shared/schema/class-pack.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct ClassPack {
@@ -41,45 +44,34 @@ pub struct ClassPack {
     pub format: u32,
     /// The class.
     pub class_id: ClassId,
-    /// 1, 2, 3 ...; a device takes only a higher one.
+    /// The version, from 1. A device accepts only a higher one than it has.
     pub version: u32,
-    /// School date.
+    /// The school date on which it was made.
     #[serde(with = "school_date")]
     pub issued_on: NaiveDate,
-    /// The teacher's name for the class, 1 to 60 characters.
+    /// The title of the class, 1 to 60 characters.
     pub title: String,
     /// The school year.
     pub year: SchoolYear,
-    /// Which concept comes on which day of the rotation.
-    pub rotation: PackRotation,
-    /// Date of a concept's first lesson; without one it is not taught this year.
+    /// The days of the rotation, each with its concepts in the order of the review.
+    pub rotation: Vec<Vec<ConceptId>>,
+    /// The dates of first lessons. A concept without one is not taught this year.
     pub taught_from: BTreeMap<ConceptId, NaiveDate>,
-    /// The concepts of the class, by id.
+    /// The concepts of the class, in the order of their ids.
     pub concepts: Vec<PackConcept>,
     /// Assignments for the whole class.
     pub assignments: Vec<Assignment>,
-    /// Assignments for one seat, sealed for each of its devices.
+    /// Assignments for one seat each, sealed for each of its devices.
     pub sealed: Vec<SealedForSeat>,
-    /// The teacher's own exercises, by concept and then by id.
+    /// The teacher's own exercises, in the order of concepts and of their ids.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub exercises: Vec<OwnExercise>,
     /// What the teacher sets for practice.
     pub practice: PracticeRules,
-    /// Whom hand-ins are sealed for.
+    /// The recipient for which hand-ins are sealed.
     pub class_recipient: Recipient,
-    /// The key this pack is signed with.
+    /// The key that signs this pack.
     pub teacher_key: PublicKey,
-}
-
-/// The rotation in a class pack.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct PackRotation {
-    /// Where the rotation starts, when not on the first school day.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub first_day: Option<NaiveDate>,
-    /// The days, each with its concepts in the order of the review.
-    pub days: Vec<Vec<ConceptId>>,
 }
 
 /// A concept in a class pack.
@@ -92,28 +84,28 @@ pub struct PackConcept {
     pub strand: Strand,
     /// Its school grade, 1 to 12.
     pub grade: u8,
-    /// Short title, 1 to 120 characters.
+    /// Its short title, 1 to 120 characters.
     pub title: Text,
-    /// "I can" statement, 1 to 300 characters.
+    /// Its "I can" statement, 1 to 300 characters.
     pub i_can: Text,
-    /// Concepts that come before it; they need not be in the pack.
+    /// The concepts that it builds on. They need not be in the pack.
     pub prerequisites: Vec<ConceptId>,
 }
 
-/// Practice that the teacher asks for.
+/// Concepts that the teacher assigned.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Assignment {
     /// Its id, unique in the class.
     pub id: AssignmentId,
-    /// 1 to 6 concepts.
+    /// The concepts, 1 to 6.
     pub concepts: Vec<ConceptId>,
-    /// Exercises of each concept, 1 to 20.
+    /// The number of exercises of each concept, 1 to 20.
     pub items_each: u32,
-    /// First evening.
+    /// The first evening.
     #[serde(with = "school_date")]
     pub from: NaiveDate,
-    /// Last evening.
+    /// The last evening.
     #[serde(with = "school_date")]
     pub due: NaiveDate,
 }
@@ -126,40 +118,30 @@ pub struct SealedForSeat {
     pub seat: SeatToken,
     /// The device.
     pub device: DeviceId,
-    /// A small age file, in base64 (RFC 4648, padded).
+    /// An age file in base64 (RFC 4648, padded).
     pub sealed: String,
 }
 
-/// What the teacher sets for practice at home: bounds within which the student
-/// chooses, and a test to aim at.
+/// What the teacher sets for practice at home: bounds for the student's choice, and the date
+/// of the next test.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct PracticeRules {
-    /// The fewest minutes an evening, 1 or more.
+    /// The fewest minutes of an evening, at least 1.
     pub minutes_least: u32,
-    /// The most, at most 120.
+    /// The most minutes of an evening, at most 120.
     pub minutes_most: u32,
-    /// The fewest evenings a week, 1 or more.
-    #[serde(default = "one_evening")]
+    /// The fewest evenings of a week, at least 1.
     pub evenings_least: u32,
-    /// The most, at most 7.
-    #[serde(default = "every_evening")]
+    /// The most evenings of a week, at most 7.
     pub evenings_most: u32,
-    /// The next test, within the school year.
+    /// The date of the next test, within the school year.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub test_on: Option<NaiveDate>,
 }
 
-fn one_evening() -> u32 {
-    1
-}
-
-fn every_evening() -> u32 {
-    MOST_EVENINGS
-}
-
 impl PracticeRules {
-    /// The rules before the teacher chooses.
+    /// The rules of a new class.
     pub const USUAL: Self = Self {
         minutes_least: 4,
         minutes_most: 16,
@@ -168,7 +150,7 @@ impl PracticeRules {
         test_on: None,
     };
 
-    /// Which of `minutes`, `evenings`, `test_on` breaks its bounds, if one does.
+    /// Returns which of `minutes`, `evenings` and `test_on` is out of bounds, if one is.
     #[must_use]
     pub fn fault(&self, year: &SchoolYear) -> Option<&'static str> {
         let within =
@@ -185,13 +167,13 @@ impl PracticeRules {
     }
 }
 
-/// 1 to `most_chars` characters without controls.
+/// Whether a text has 1 to `most_chars` characters and no control characters.
 fn is_text(text: &str, most_chars: usize) -> bool {
     (1..=most_chars).contains(&text.chars().count()) && !text.chars().any(char::is_control)
 }
 
 impl Assignment {
-    pub(super) fn check(&self, at: &str) -> Result<(), Refusal> {
+    fn check(&self, at: &str) -> Result<(), Refusal> {
         let unique: BTreeSet<_> = self.concepts.iter().collect();
         if !(1..=MOST_ASSIGNED_CONCEPTS).contains(&self.concepts.len())
             || unique.len() != self.concepts.len()
@@ -208,7 +190,7 @@ impl Assignment {
     }
 }
 
-/// Checks a list of assignments, ids unique.
+/// Checks assignments, and that their ids are unique.
 pub(super) fn check_assignments(assignments: &[Assignment]) -> Result<(), Refusal> {
     let mut ids = BTreeSet::new();
     for (place, assignment) in assignments.iter().enumerate() {
@@ -221,12 +203,13 @@ pub(super) fn check_assignments(assignments: &[Assignment]) -> Result<(), Refusa
     Ok(())
 }
 
-impl ClassPack {
-    /// Checks the rules that the types do not express.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`] with the place, [`Refusal::TooManyEntries`].
-    pub fn check_content(&self) -> Result<(), Refusal> {
+impl Content for ClassPack {
+    const KIND: Kind = Kind::ClassPack;
+    const FORMAT: u32 = CLASS_PACK_FORMAT;
+    const CAPS: Caps = CLASS_PACK_CAPS;
+    const STEP_BYTES: Option<usize> = None;
+
+    fn check_content(&self) -> Result<(), Refusal> {
         if self.format != CLASS_PACK_FORMAT {
             return Err(bad("format"));
         }
@@ -251,7 +234,9 @@ impl ClassPack {
             Some(part) => Err(bad(format!("practice.{part}"))),
         }
     }
+}
 
+impl ClassPack {
     fn check_exercises(&self) -> Result<(), Refusal> {
         if self.exercises.len() > MOST_EXERCISES {
             return Err(Refusal::TooManyEntries {
@@ -289,7 +274,7 @@ impl ClassPack {
             if !known.insert(&concept.id) {
                 return Err(bad(format!("concepts[{place}].id")));
             }
-            if !(1..=12).contains(&concept.grade) {
+            if !GRADES.contains(&concept.grade) {
                 return Err(bad(format!("concepts[{place}].grade")));
             }
             for (field, text, most_chars) in [
@@ -301,15 +286,9 @@ impl ClassPack {
                 }
             }
         }
-        Rotation::new(self.rotation.days.clone()).map_err(|_| bad("rotation.days"))?;
-        if let Some(concept) = self
-            .rotation
-            .days
-            .iter()
-            .flatten()
-            .find(|c| !known.contains(c))
-        {
-            return Err(bad(format!("rotation.days: {concept}")));
+        Rotation::new(self.rotation.clone()).map_err(|_| bad("rotation"))?;
+        if let Some(concept) = self.rotation.iter().flatten().find(|c| !known.contains(c)) {
+            return Err(bad(format!("rotation: {concept}")));
         }
         if let Some(concept) = self.taught_from.keys().find(|c| !known.contains(c)) {
             return Err(bad(format!("taught_from: {concept}")));

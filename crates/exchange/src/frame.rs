@@ -1,4 +1,4 @@
-//! The signed frame inside every file: who made it, and the exact bytes signed.
+//! The signed frame: the signer's key, the signature and the signed bytes.
 //!
 //! `docs/exchange.md` gives the layout byte by byte.
 
@@ -10,8 +10,8 @@ use flate2::read::ZlibDecoder;
 use flate2::write::ZlibEncoder;
 use std::io::{Read as _, Write as _};
 
-/// What a frame holds. Its eight magic bytes are part of what is signed, so a
-/// frame of one kind can never pass for another.
+/// What a frame holds. The signature covers the magic bytes of the kind, so that a frame of
+/// one kind never passes for another.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Kind {
     ClassPack,
@@ -39,15 +39,15 @@ const SIGNATURE_BYTES: usize = 64;
 const LENGTH_BYTES: usize = 4;
 const HEAD_BYTES: usize = MAGIC_BYTES + KEY_BYTES + SIGNATURE_BYTES;
 
-/// Stands before everything that is signed.
+/// The beginning of every signed message, so that a signature has no meaning elsewhere.
 const SIGNED_PREFIX: &[u8] = b"surefoot exchange signature v1\n";
 
 pub(super) fn signed_message(kind: Kind, packed: &[u8]) -> Vec<u8> {
     [SIGNED_PREFIX, kind.magic(), packed].concat()
 }
 
-/// The size a frame of `bytes` is filled up to: the least `least * 2^n` that
-/// holds it. A year's hand-ins then have two or three sizes in all.
+/// Returns the size to which a frame of `bytes` is padded: the smallest `least * 2^n` that
+/// holds it. Thus all hand-ins of a year have two or three sizes.
 #[must_use]
 pub(super) fn padded_bytes(bytes: usize, least: usize) -> usize {
     let mut size = least;
@@ -57,7 +57,8 @@ pub(super) fn padded_bytes(bytes: usize, least: usize) -> usize {
     size
 }
 
-/// Signs and packs `json`; with `step`, adds the length and fills up with zeros.
+/// Packs and signs `json`. If there is a `step`, writes the length and pads the frame with
+/// zeros.
 pub(super) fn write(
     kind: Kind,
     json: &[u8],
@@ -85,15 +86,16 @@ pub(super) fn write(
     Ok(frame)
 }
 
-/// A frame whose signature fits.
+/// A frame whose signature is valid.
 pub(super) struct Opened {
     pub key: PublicKey,
     pub json: Vec<u8>,
-    /// The same, deflated, as it came.
+    /// The JSON packed by zlib, as the frame has it.
     pub packed: Vec<u8>,
 }
 
-/// Reads a frame: magic, signature, then, and only then, unpacks within the cap.
+/// Reads a frame. Checks magic and signature before it unpacks, and stops unpacking at the
+/// cap.
 pub(super) fn read(
     kind: Kind,
     frame: &[u8],
@@ -140,7 +142,7 @@ fn check_magic(kind: Kind, frame: &[u8]) -> Result<(), Refusal> {
             Refusal::NotOurs
         });
     }
-    // The same six letters with another digit: made by a later program.
+    // A newer program writes the same six letters with another digit.
     match (frame.get(..6) == magic.get(..6), frame.get(6), frame.get(7)) {
         (true, Some(digit @ b'2'..=b'9'), Some(b'\n')) => Err(Refusal::NewerFormat {
             found: u32::from(digit - b'0'),

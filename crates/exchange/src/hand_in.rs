@@ -1,53 +1,54 @@
-//! What a hand-in says: a student's whole record of the year, without a name.
+//! The content of a hand-in: a student's record of the whole year, without a name.
 //!
-//! There is no free text in it, no time of day and no fact about the device.
+//! It has no free text, no time of day and nothing about the device but its id.
 
 use super::Refusal;
+use super::content::Content;
+use super::frame::Kind;
 use super::keys::{PublicKey, Recipient};
+use super::limits::{Caps, HAND_IN_CAPS};
 use super::strict_json::bad;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
-use surefoot_record::Record;
 use surefoot_record::wire::school_date;
-use surefoot_record::{CheckIn, Practice};
-use surefoot_record::{ClassId, DeviceId, SeatToken};
+use surefoot_record::{CheckIn, ClassId, DeviceId, Practice, Record, SeatToken};
 
-/// The newest hand-in format known.
+/// The format of hand-ins.
 pub const HAND_IN_FORMAT: u32 = 1;
 
-/// Answers one (device, date, concept) can have of one kind.
-pub const MOST_ANSWERS: u32 = 10_000;
+/// The highest count of answers or of a misconception in an entry.
+const MOST_ANSWERS: u32 = 10_000;
 
-/// Kinds of misconceptions one (device, date, concept) can have.
-pub const MOST_MISCONCEPTIONS: usize = 64;
+/// The most misconceptions of an entry.
+const MOST_MISCONCEPTIONS: usize = 64;
 
-/// A hand-in as it stands inside the seal. `shared/schema/hand-in.schema.json`.
+/// The content of a hand-in; see `shared/schema/hand-in.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct HandIn {
     /// [`HAND_IN_FORMAT`].
     pub format: u32,
-    /// The class it is for.
+    /// The class.
     pub class_id: ClassId,
-    /// Whose it is, by the token of the join slip.
+    /// The seat.
     pub seat: SeatToken,
     /// The device that made it.
     pub device: DeviceId,
-    /// 1, 2, 3 ... on that device.
+    /// The number of the hand-in on its device, from 1.
     pub revision: u32,
     /// The school date on the device's clock.
     #[serde(with = "school_date")]
     pub made_on: NaiveDate,
     /// The version of the class pack the device has.
     pub pack_version: u32,
-    /// All check-ins of the year, by device, date and concept.
+    /// All check-ins of the year, in the order of their keys.
     pub check_ins: Vec<CheckIn>,
-    /// All practice counts of the year, by device, date and concept.
+    /// All practice counts of the year, in the order of their keys.
     pub practice: Vec<Practice>,
-    /// The key this hand-in is signed with.
+    /// The key that signs this hand-in.
     pub device_key: PublicKey,
-    /// What personal assignments are sealed for.
+    /// The recipient for which personal assignments are sealed.
     pub device_recipient: Recipient,
 }
 
@@ -70,7 +71,7 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
     Ok(())
 }
 
-/// Checks entries beyond what their types say.
+/// Checks the rules for entries that the types do not express.
 pub(super) fn check_entries(check_ins: &[CheckIn], practice: &[Practice]) -> Result<(), Refusal> {
     for (place, entry) in check_ins.iter().enumerate() {
         let begins_at_0 = |at: Option<u32>| at == Some(0);
@@ -90,12 +91,13 @@ pub(super) fn check_entries(check_ins: &[CheckIn], practice: &[Practice]) -> Res
     Ok(())
 }
 
-impl HandIn {
-    /// Checks what the types alone do not say.
-    ///
-    /// # Errors
-    /// [`Refusal::BadContent`] with the place.
-    pub fn check_content(&self) -> Result<(), Refusal> {
+impl Content for HandIn {
+    const KIND: Kind = Kind::HandIn;
+    const FORMAT: u32 = HAND_IN_FORMAT;
+    const CAPS: Caps = HAND_IN_CAPS;
+    const STEP_BYTES: Option<usize> = Some(16 * 1024);
+
+    fn check_content(&self) -> Result<(), Refusal> {
         if self.format != HAND_IN_FORMAT {
             return Err(bad("format"));
         }
@@ -104,8 +106,10 @@ impl HandIn {
         }
         check_entries(&self.check_ins, &self.practice)
     }
+}
 
-    /// The entries as a record: one for each (device, date, concept).
+impl HandIn {
+    /// The entries as a record.
     #[must_use]
     pub fn record(&self) -> Record {
         Record::from_entries(
@@ -114,7 +118,7 @@ impl HandIn {
         )
     }
 
-    /// [`HandIn::record`] without a copy.
+    /// As [`HandIn::record`], without copying the entries.
     #[must_use]
     pub fn into_record(self) -> Record {
         Record::from_entries(self.check_ins, self.practice)

@@ -1,31 +1,28 @@
-//! A hand-in as a file: sealing, and the way from bytes to what may be merged.
+//! A hand-in as a file: sealed, opened and checked.
 //!
-//! bytes → [`OpenedHandIn`] (authentic and well-formed) → [`CheckedHandIn`]
-//! (for this class and seat, by a known key) or [`HeldHandIn`] (by another key).
+//! bytes → [`OpenedHandIn`] (authentic and well formed) → [`CheckedHandIn`]
+//! (also fits the class and seat, and its key is accepted) or [`QuarantinedHandIn`]
+//! (by another key).
 
-use super::frame::{self, Kind};
-use super::hand_in::{HAND_IN_FORMAT, HandIn};
+use super::content::{self, within};
+use super::hand_in::HandIn;
 use super::keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
 use super::limits::{Caps, HAND_IN_CAPS};
 use super::sealing::{read_capped, seal_for, unseal};
-use super::strict_json::{self, bad};
+use super::strict_json::bad;
 use super::{Flag, Refusal};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Read;
 use surefoot_catalogue::ConceptId;
-use surefoot_record::Record;
-use surefoot_record::{ClassId, SeatToken};
+use surefoot_record::{ClassId, Record, SeatToken};
 
-/// The least size of a hand-in's frame; larger ones double.
-pub const HAND_IN_STEP_BYTES: usize = 16 * 1024;
-
-/// Seals a hand-in for a class. Entries go in the order of their keys,
-/// each key once, so that the same record gives the same content.
+/// Seals a hand-in for a class. Writes the entries in the order of their keys, each key
+/// once, so that the same record gives the same content.
 ///
 /// # Errors
-/// [`Refusal`] when this hand-in would not be taken: `device_key` is not
-/// `key`'s, the content breaks a rule or a cap.
+/// Fails if [`open_hand_in`] would refuse the file: if `device_key` is not that of `key`, or
+/// the content breaks a rule or a cap.
 pub fn seal_hand_in(
     hand_in: &HandIn,
     key: &SigningKey,
@@ -40,31 +37,13 @@ pub fn seal_hand_in(
         practice,
         ..hand_in.clone()
     };
-    ordered.check_content()?;
-    let json = serde_json::to_vec(&ordered).map_err(|_| bad("content"))?;
-    if json.len() as u64 > HAND_IN_CAPS.unpacked_bytes {
-        return Err(Refusal::UnpacksTooLarge {
-            most_bytes: HAND_IN_CAPS.unpacked_bytes,
-        });
-    }
-    strict_json::read::<HandIn>(&json, &HAND_IN_CAPS, HAND_IN_FORMAT)?;
-    let frame = frame::write(Kind::HandIn, &json, key, Some(HAND_IN_STEP_BYTES))?;
-    let sealed = seal_for(class, &frame)?;
-    if sealed.len() as u64 > HAND_IN_CAPS.sealed_bytes {
-        return Err(Refusal::TooLarge {
-            found_bytes: sealed.len() as u64,
-            most_bytes: HAND_IN_CAPS.sealed_bytes,
-        });
-    }
-    Ok(sealed)
+    let frame = content::write(&ordered, key)?;
+    within(&HAND_IN_CAPS, seal_for(class, &frame)?)
 }
 
-/// Opens a hand-in with the identity of whichever of the teacher's classes it
-/// was sealed for. Sizes are checked before allocation, the age tags and the
-/// signature before a byte is unpacked, counts before the content is read.
-///
-/// # Errors
-/// [`Refusal`], by name.
+/// Opens a hand-in with the identity of the class that it was sealed for, one of
+/// `identities`. Checks sizes before allocating, the tags of age and the signature before
+/// unpacking, and counts before reading the content.
 pub fn open_hand_in<'i>(
     bytes: impl Read,
     identities: impl IntoIterator<Item = &'i SealingIdentity>,
@@ -72,9 +51,7 @@ pub fn open_hand_in<'i>(
 ) -> Result<OpenedHandIn, Refusal> {
     let sealed = read_capped(bytes, caps.sealed_bytes)?;
     let plain = unseal(&sealed, identities)?;
-    let opened = frame::read(Kind::HandIn, &plain, true, caps.unpacked_bytes)?;
-    let hand_in: HandIn = strict_json::read(&opened.json, caps, HAND_IN_FORMAT)?;
-    hand_in.check_content()?;
+    let (hand_in, opened) = content::read::<HandIn>(&plain, caps)?;
     if hand_in.device_key != opened.key {
         return Err(bad("device_key"));
     }
@@ -85,22 +62,22 @@ pub fn open_hand_in<'i>(
     })
 }
 
-/// What is needed of a class to check a hand-in.
+/// What the desk knows of a class to check a hand-in.
 #[derive(Debug, Clone, Copy)]
 pub struct HandInExpectations<'a> {
     /// The class.
     pub class_id: &'a ClassId,
-    /// First day of its school year.
+    /// The first day of the school year.
     pub first_day: NaiveDate,
-    /// Last day of its school year.
+    /// The last day of the school year.
     pub last_day: NaiveDate,
-    /// Its seats, each with the signing keys accepted for it so far.
+    /// The seats, each with the signing keys that are accepted for it.
     pub seats: &'a BTreeMap<SeatToken, BTreeSet<PublicKey>>,
-    /// The concepts of its catalogue.
+    /// The concepts that the class knows.
     pub concepts: &'a BTreeSet<ConceptId>,
 }
 
-/// Authentic and well-formed; not yet known to belong here.
+/// A hand-in that is authentic and well formed. Whether it fits a class is unknown.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OpenedHandIn {
     hand_in: HandIn,
@@ -108,46 +85,47 @@ pub struct OpenedHandIn {
     packed: Vec<u8>,
 }
 
-/// May be merged.
+/// A hand-in that fits its class and seat. It may be merged.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct CheckedHandIn {
     hand_in: HandIn,
     json: Vec<u8>,
     packed: Vec<u8>,
     flags: Vec<Flag>,
-    first_of_seat: bool,
 }
 
-/// By a key that its seat does not have: waits for the teacher.
+/// A hand-in by a key that is not accepted for its seat. It may not be merged until the
+/// teacher accepts the key.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct HeldHandIn(CheckedHandIn);
+pub struct QuarantinedHandIn(CheckedHandIn);
 
-/// What became of a check.
+/// The outcome of [`OpenedHandIn::check`].
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Checked {
-    /// By the seat's key, or the first of the seat.
+    /// By an accepted key of the seat, or the first hand-in of the seat.
     Taken(CheckedHandIn),
     /// By another key.
-    Held(HeldHandIn),
+    Quarantined(QuarantinedHandIn),
 }
 
 impl OpenedHandIn {
-    /// The class it says it is for.
+    /// The class that it names.
     #[must_use]
     pub fn class_id(&self) -> &ClassId {
         &self.hand_in.class_id
     }
 
-    /// The seat it says it is from.
+    /// The seat that it names.
     #[must_use]
     pub fn seat(&self) -> &SeatToken {
         &self.hand_in.seat
     }
 
-    /// Checks it against its class. Odd dates and unknown concepts are flagged, not refused.
+    /// Checks it against its class. Flags odd dates and unknown concepts without refusing
+    /// the hand-in.
     ///
     /// # Errors
-    /// [`Refusal::WrongClass`], [`Refusal::SeatUnknown`].
+    /// Fails with [`Refusal::WrongClass`] or [`Refusal::SeatUnknown`].
     pub fn check(
         self,
         class: &HandInExpectations<'_>,
@@ -160,100 +138,86 @@ impl OpenedHandIn {
             .seats
             .get(&self.hand_in.seat)
             .ok_or(Refusal::SeatUnknown)?;
-        let flags = flags_of(&self.hand_in, class, today);
-        let known = keys.contains(&self.hand_in.device_key);
+        let is_accepted = keys.is_empty() || keys.contains(&self.hand_in.device_key);
         let checked = CheckedHandIn {
+            flags: flags_of(&self.hand_in, class, today),
             hand_in: self.hand_in,
             json: self.json,
             packed: self.packed,
-            flags,
-            first_of_seat: keys.is_empty(),
         };
-        Ok(if known || checked.first_of_seat {
+        Ok(if is_accepted {
             Checked::Taken(checked)
         } else {
-            Checked::Held(HeldHandIn(checked))
+            Checked::Quarantined(QuarantinedHandIn(checked))
         })
     }
 }
 
 impl CheckedHandIn {
-    /// What it says.
+    /// The content.
     #[must_use]
     pub fn content(&self) -> &HandIn {
         &self.hand_in
     }
 
-    /// The exact JSON that was signed.
+    /// The JSON, byte for byte as it was signed.
     #[must_use]
     pub fn json(&self) -> &[u8] {
         &self.json
     }
 
-    /// That JSON as a zlib stream (RFC 1950), as it came in the file.
+    /// The same packed by zlib (RFC 1950), as the file has it.
     #[must_use]
     pub fn packed(&self) -> &[u8] {
         &self.packed
     }
 
-    /// Its entries, ready to merge.
+    /// Its record, to be merged.
     #[must_use]
     pub fn record(&self) -> Record {
         self.hand_in.record()
     }
 
-    /// [`CheckedHandIn::record`] without a copy.
+    /// As [`CheckedHandIn::record`], without copying the entries.
     #[must_use]
     pub fn into_record(self) -> Record {
         self.hand_in.into_record()
     }
 
-    /// Things to look at.
+    /// What the teacher should look at.
     #[must_use]
     pub fn flags(&self) -> &[Flag] {
         &self.flags
     }
-
-    /// Whether its seat had no key before: this one is now to be remembered.
-    #[must_use]
-    pub fn is_first_of_seat(&self) -> bool {
-        self.first_of_seat
-    }
 }
 
-impl HeldHandIn {
-    /// What it says, to show and to keep; not to merge.
+impl QuarantinedHandIn {
+    /// The content, to be shown and stored, not merged.
     #[must_use]
     pub fn content(&self) -> &HandIn {
         &self.0.hand_in
     }
 
-    /// The exact JSON that was signed.
+    /// The JSON, byte for byte as it was signed.
     #[must_use]
     pub fn json(&self) -> &[u8] {
         &self.0.json
     }
 
-    /// That JSON as a zlib stream (RFC 1950), as it came in the file.
+    /// The same packed by zlib (RFC 1950), as the file has it.
     #[must_use]
     pub fn packed(&self) -> &[u8] {
         &self.0.packed
     }
 
-    /// Things to look at.
+    /// What the teacher should look at.
     #[must_use]
     pub fn flags(&self) -> &[Flag] {
         &self.0.flags
     }
-
-    /// The teacher says that this key belongs to the seat.
-    #[must_use]
-    pub fn accept(self) -> CheckedHandIn {
-        self.0
-    }
 }
 
-/// Furthest date and number of entries of one kind of odd date.
+/// Entries with one kind of odd date: their number and the date that is furthest off.
 #[derive(Default)]
 struct Odd {
     furthest: Option<(i64, NaiveDate)>,

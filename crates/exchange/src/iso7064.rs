@@ -1,7 +1,7 @@
 //! ISO/IEC 7064 hybrid systems MOD M+1,M: one check character over an alphabet
 //! of M characters. M = 36 gives MOD 37,36, M = 10 gives MOD 11,10.
 
-/// The check value over values below `m`, for `m` of 2 or more.
+/// Returns the check value of values below `m`, for `m` from 2 on.
 #[must_use]
 pub(super) fn check_value(values: impl IntoIterator<Item = u32>, m: u32) -> u32 {
     let product = values
@@ -17,11 +17,11 @@ fn next_product(product: u32, value: u32, m: u32) -> u32 {
     (sum * 2) % (m + 1)
 }
 
-/// The 36 characters of MOD 37,36 in their order of value.
+/// The 36 characters of MOD 37,36 in the order of their values.
 const CHARACTERS: &[u8; 36] = b"0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
 
-/// The MOD 37,36 check character of digits and capital letters; `None` when
-/// another character stands among them.
+/// Returns the MOD 37,36 check character of digits and capital letters; `None` if there is
+/// another character.
 #[must_use]
 pub(super) fn check_character(text: &[u8]) -> Option<u8> {
     let values = text

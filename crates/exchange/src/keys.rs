@@ -1,7 +1,6 @@
 //! Keys: Ed25519 for signing, age X25519 for sealing.
 //!
-//! Every secret key is made from 32 random bytes that the caller brings, so
-//! nothing here draws chance. (Sealing does: see [`super::sealing`].)
+//! Every secret key is made from 32 random bytes that the caller supplies.
 
 use super::Refusal;
 use age::secrecy::ExposeSecret as _;
@@ -12,11 +11,12 @@ use ed25519_dalek::{Signature, Signer as _};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::str::FromStr;
-use surefoot_record::{IdError, text_id};
+use surefoot_catalogue::{IdError, text_id};
 use ts_rs::TS;
 
 text_id!(
-    /// An Ed25519 public key: 32 bytes in base64 (RFC 4648, padded), 44 characters.
+    /// An Ed25519 public key: 32 bytes in base64 (RFC 4648, padded), 44 characters. It is not
+    /// of small order.
     PublicKey,
     "signing key",
     "44 characters of base64 for an Ed25519 public key",
@@ -30,7 +30,7 @@ text_id!(
 );
 
 text_id!(
-    /// An age X25519 recipient, `age1` and 58 more characters.
+    /// An age X25519 recipient: `age1` and 58 more characters.
     Recipient,
     "recipient",
     "an age X25519 recipient, age1...",
@@ -41,7 +41,7 @@ impl PublicKey {
     /// The 32 bytes.
     #[must_use]
     pub fn to_bytes(&self) -> [u8; 32] {
-        // Checked when it was made; a text that is none would give a key that verifies nothing.
+        // The text was checked when the key was made. Zeros would verify no signature.
         BASE64_STANDARD
             .decode(self.as_str())
             .ok()
@@ -49,18 +49,13 @@ impl PublicKey {
             .unwrap_or([0; 32])
     }
 
-    /// From 32 bytes.
-    ///
-    /// # Errors
-    /// [`IdError`] when they are no point of the curve, or one of small order.
+    /// Makes a key of 32 bytes. Fails if they are not a point of the curve, or one of small
+    /// order.
     pub fn from_bytes(bytes: &[u8; 32]) -> Result<Self, IdError> {
         Self::new(BASE64_STANDARD.encode(bytes))
     }
 
-    /// Checks a signature strictly (RFC 8032, no small-order points).
-    ///
-    /// # Errors
-    /// [`Refusal::BadSignature`].
+    /// Verifies a signature strictly (RFC 8032, no points of small order).
     pub(super) fn verify(&self, message: &[u8], signature: &[u8; 64]) -> Result<(), Refusal> {
         ed25519_dalek::VerifyingKey::from_bytes(&self.to_bytes())
             .and_then(|key| key.verify_strict(message, &Signature::from_bytes(signature)))
@@ -76,21 +71,27 @@ impl Recipient {
     }
 }
 
-/// A secret Ed25519 key: a teacher's for class packs, a student's for hand-ins.
+/// A secret Ed25519 key: a teacher signs class packs with it, a student hand-ins.
 #[derive(Clone)]
 pub struct SigningKey(ed25519_dalek::SigningKey);
 
 impl SigningKey {
-    /// From 32 random bytes (the RFC 8032 seed).
+    /// Makes a key of 32 random bytes (the seed of RFC 8032).
     #[must_use]
     pub fn from_seed(seed: &[u8; 32]) -> Self {
         Self(ed25519_dalek::SigningKey::from_bytes(seed))
     }
 
-    /// The seed again, for the store.
+    /// The seed, for the store.
     #[must_use]
     pub fn seed(&self) -> [u8; 32] {
         self.0.to_bytes()
+    }
+
+    /// The seed in base64, for files that hold it. Secret.
+    #[must_use]
+    pub fn to_text(&self) -> String {
+        BASE64_STANDARD.encode(self.seed())
     }
 
     /// The public key.
@@ -104,14 +105,30 @@ impl SigningKey {
     }
 }
 
+/// Reads the text of [`SigningKey::to_text`].
+impl FromStr for SigningKey {
+    type Err = IdError;
+    fn from_str(text: &str) -> Result<Self, IdError> {
+        BASE64_STANDARD
+            .decode(text)
+            .ok()
+            .and_then(|bytes| bytes.try_into().ok())
+            .map(|seed| Self::from_seed(&seed))
+            .ok_or(IdError {
+                kind: "signing seed",
+                rule: "44 characters of base64 for 32 bytes",
+            })
+    }
+}
+
 impl fmt::Debug for SigningKey {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.debug_tuple("SigningKey").field(&self.public()).finish()
     }
 }
 
-/// A secret age X25519 key: a class's for hand-ins, a student device's for
-/// personal assignments.
+/// A secret age X25519 key: a class opens hand-ins with it, a device personal
+/// assignments.
 #[derive(Clone)]
 pub struct SealingIdentity(age::x25519::Identity);
 
@@ -119,17 +136,17 @@ pub struct SealingIdentity(age::x25519::Identity);
 const IDENTITY_HRP: Hrp = Hrp::parse_unchecked("age-secret-key-");
 
 impl SealingIdentity {
-    /// From 32 random bytes (the X25519 scalar of RFC 7748).
+    /// Makes a key of 32 random bytes (the X25519 scalar of RFC 7748).
     ///
     /// # Errors
-    /// [`IdError`] never comes for 32 bytes; the library's reader is asked all the same.
+    /// Does not fail for 32 bytes; the library's reader returns a `Result`.
     pub fn from_bytes(bytes: &[u8; 32]) -> Result<Self, IdError> {
         bech32::encode::<Bech32>(IDENTITY_HRP, bytes)
             .map_err(|_| NOT_AN_IDENTITY)
             .and_then(|text| text.to_uppercase().parse())
     }
 
-    /// The `AGE-SECRET-KEY-1...` text, for the store. Secret.
+    /// The text `AGE-SECRET-KEY-1...`, for the store. Secret.
     #[must_use]
     pub fn to_text(&self) -> String {
         self.0.to_string().expose_secret().to_owned()
@@ -141,9 +158,8 @@ impl SealingIdentity {
         Recipient(self.0.to_public().to_string())
     }
 
-    /// An identity file that any age implementation reads: comment lines, then
-    /// the secret key. For a teacher's second computer, or for opening a
-    /// hand-in with another program. Secret.
+    /// Writes an identity file, which any age implementation reads: comments, then the secret
+    /// key. Secret.
     #[must_use]
     pub fn to_identity_file(&self) -> String {
         format!(
@@ -153,10 +169,8 @@ impl SealingIdentity {
         )
     }
 
-    /// Reads an identity file: exactly one X25519 identity, `#` lines and blank lines.
-    ///
-    /// # Errors
-    /// [`Refusal::TooLarge`] beyond 4 KiB, [`Refusal::NotOurs`] for anything else.
+    /// Reads an identity file of at most 4 KiB: one X25519 identity, lines that start with
+    /// `#`, and blank lines. Fails for everything else.
     pub fn from_identity_file(text: &str) -> Result<Self, Refusal> {
         const MOST_BYTES: usize = 4096;
         if text.len() > MOST_BYTES {

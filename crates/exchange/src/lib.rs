@@ -1,15 +1,17 @@
-//! The files that travel: class pack, hand-in, carry file, seat code.
+//! The files that travel, the files for their owner alone, and seat codes.
 //!
-//! Bytes in, bytes out: nothing here opens a file, reads a clock or draws
-//! chance (sealing does, inside the `age` crate; see [`sealing`]). What comes
-//! from outside climbs a ladder of types: bytes, then *opened* (within the caps,
-//! authentic, well-formed), then *checked* (belongs here). Only what is checked
-//! can be merged or used. `docs/exchange.md` describes every byte.
+//! Takes bytes and returns bytes: nothing here opens a file, reads a clock or draws
+//! random bytes (except for sealing, inside the `age` crate; see [`sealing`]). Bytes from
+//! outside become *opened* (within the caps, authentic, well formed), then *checked*
+//! (also fits the class and seat). Only checked content can be merged or used.
+//! `docs/exchange.md` describes every byte.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod backup_file;
 mod carry;
 mod class_key;
 mod class_pack;
+mod content;
 mod frame;
 mod hand_in;
 mod hand_in_file;
@@ -26,17 +28,14 @@ mod strict_json;
 pub(crate) mod tests;
 
 pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
-pub use carry::{
-    CARRY_FORMAT, CarriedStore, CarryFile, LEAST_PASSPHRASE_CHARS, open_carry, seal_carry,
-};
+pub use carry::{CARRY_FORMAT, CarriedStore, CarryFile, open_carry, seal_carry};
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
 pub use class_pack::{
-    Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PackRotation, PracticeRules,
-    SealedForSeat,
+    Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PracticeRules, SealedForSeat,
 };
 pub use hand_in::{HAND_IN_FORMAT, HandIn};
 pub use hand_in_file::{
-    Checked, CheckedHandIn, HandInExpectations, HeldHandIn, OpenedHandIn, open_hand_in,
+    Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,
     seal_hand_in,
 };
 pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};

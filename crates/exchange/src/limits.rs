@@ -1,26 +1,26 @@
-//! The caps. Each is checked before, or while, what it caps is read.
+//! The caps. Each is checked before or while the capped bytes are read.
 
-/// What a reader takes at most.
+/// What a reader accepts at most.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Caps {
-    /// Bytes of the file as it comes.
+    /// Bytes of the file.
     pub sealed_bytes: u64,
     /// Bytes of the JSON after unpacking.
     pub unpacked_bytes: u64,
-    /// Entries of one JSON list or object.
+    /// Entries of a JSON list or object.
     pub list_entries: u64,
-    /// JSON values in all, at every depth.
+    /// JSON values in all.
     pub values: u64,
-    /// Bytes of one JSON text, unescaped.
+    /// Bytes of a JSON text without escapes.
     pub text_bytes: usize,
-    /// Lists and objects inside each other.
+    /// Depth of lists and objects inside each other.
     pub depth: u32,
 }
 
 const MIB: u64 = 1024 * 1024;
 
-/// For a hand-in. A full year (180 school days of 7 concepts on two devices,
-/// with practice every evening) unpacks to about 1 MiB.
+/// The caps of a hand-in. A full year (180 school days of 7 concepts on two devices, with
+/// practice every evening) unpacks to about 1 MiB.
 pub const HAND_IN_CAPS: Caps = Caps {
     sealed_bytes: 4 * MIB + 64 * 1024,
     unpacked_bytes: 16 * MIB,
@@ -30,7 +30,7 @@ pub const HAND_IN_CAPS: Caps = Caps {
     depth: 8,
 };
 
-/// For a class pack.
+/// The caps of a class pack.
 pub const CLASS_PACK_CAPS: Caps = Caps {
     sealed_bytes: 4 * MIB,
     unpacked_bytes: 16 * MIB,
@@ -40,7 +40,7 @@ pub const CLASS_PACK_CAPS: Caps = Caps {
     depth: 8,
 };
 
-/// For the assignments sealed for one seat.
+/// The caps of personal assignments.
 pub const PERSONAL_CAPS: Caps = Caps {
     sealed_bytes: 48 * 1024,
     unpacked_bytes: 256 * 1024,
@@ -50,7 +50,7 @@ pub const PERSONAL_CAPS: Caps = Caps {
     depth: 8,
 };
 
-/// For a carry file, which takes the class pack along.
+/// The caps of a carry file, which contains the class pack.
 pub const CARRY_CAPS: Caps = Caps {
     sealed_bytes: 32 * MIB + 64 * 1024,
     unpacked_bytes: 64 * MIB,
@@ -60,8 +60,7 @@ pub const CARRY_CAPS: Caps = Caps {
     depth: 24,
 };
 
-/// For a class key file, which holds the keys, the roster and the teacher's own concepts
-/// and exercises of one class.
+/// The caps of a class key.
 pub const CLASS_KEY_CAPS: Caps = Caps {
     sealed_bytes: 4 * MIB + 64 * 1024,
     unpacked_bytes: 4 * MIB,
@@ -71,8 +70,8 @@ pub const CLASS_KEY_CAPS: Caps = Caps {
     depth: 8,
 };
 
-/// For a backup: a desk with six full classes and every weekly hand-in kept is
-/// well under 100 MiB. Lists, texts and depth do not arise: it holds no JSON.
+/// The caps of a backup. A desk with six full classes and all weekly hand-ins is well below
+/// 100 MiB. A backup has no JSON, so the other caps are 0.
 pub const BACKUP_CAPS: Caps = Caps {
     sealed_bytes: 256 * MIB,
     unpacked_bytes: 512 * MIB,
@@ -82,14 +81,13 @@ pub const BACKUP_CAPS: Caps = Caps {
     depth: 0,
 };
 
-/// The longest age header read, in bytes. One for a single recipient has about
-/// 200 to 500. Without this cap a header without end costs quadratic time.
+/// The longest age header, in bytes. A header for one recipient has about 200 to 500.
+/// Without this cap, a header without end takes quadratic time.
 pub const MOST_HEADER_BYTES: usize = 8 * 1024;
 
-/// The scrypt work factor (log2 of N) that a carry file is sealed with: 128
-/// MiB and about half a second.
-pub const CARRY_WORK_FACTOR: u8 = 17;
+/// The scrypt work factor (log2 of N) for sealing by a passphrase: 128 MiB and about half a
+/// second.
+pub const WORK_FACTOR: u8 = 17;
 
-/// The highest scrypt work factor opened: 256 MiB. It is what the `age`
-/// program uses for a passphrase.
+/// The highest scrypt work factor that is opened, that of the `age` program: 256 MiB.
 pub const MOST_WORK_FACTOR: u8 = 18;

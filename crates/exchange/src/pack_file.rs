@@ -1,85 +1,63 @@
-//! A class pack as a file: signed, not sealed; and taking a newer one.
+//! A class pack as a file: signed and not sealed.
 
 use super::Refusal;
-use super::class_pack::{CLASS_PACK_FORMAT, ClassPack};
-use super::frame::{self, Kind};
+use super::class_pack::ClassPack;
+use super::content::{self, within};
 use super::keys::SigningKey;
 use super::limits::{CLASS_PACK_CAPS, Caps};
 use super::sealing::read_capped;
-use super::strict_json::{self, bad};
+use super::strict_json::bad;
 use std::io::Read;
 
 /// Signs a class pack. The same pack and key give the same bytes.
 ///
 /// # Errors
-/// [`Refusal`] when this pack would not be taken: `teacher_key` is not `key`'s,
+/// Fails if [`open_pack`] would refuse the file: if `teacher_key` is not that of `key`, or
 /// the content breaks a rule or a cap.
 pub fn sign_pack(pack: &ClassPack, key: &SigningKey) -> Result<Vec<u8>, Refusal> {
     if pack.teacher_key != key.public() {
         return Err(bad("teacher_key"));
     }
-    let json = serde_json::to_vec(pack).map_err(|_| bad("content"))?;
-    let caps = &CLASS_PACK_CAPS;
-    if json.len() as u64 > caps.unpacked_bytes {
-        return Err(Refusal::UnpacksTooLarge {
-            most_bytes: caps.unpacked_bytes,
-        });
-    }
-    strict_json::read::<ClassPack>(&json, caps, CLASS_PACK_FORMAT)?.check_content()?;
-    let file = frame::write(Kind::ClassPack, &json, key, None)?;
-    if file.len() as u64 > caps.sealed_bytes {
-        return Err(Refusal::TooLarge {
-            found_bytes: file.len() as u64,
-            most_bytes: caps.sealed_bytes,
-        });
-    }
-    Ok(file)
+    within(&CLASS_PACK_CAPS, content::write(pack, key)?)
 }
 
-/// Opens a class pack: size, signature, then content.
-///
-/// # Errors
-/// [`Refusal`], by name.
+/// Opens a class pack. Checks its size, then the signature, then the content.
 pub fn open_pack(bytes: impl Read, caps: &Caps) -> Result<OpenedPack, Refusal> {
     let file = read_capped(bytes, caps.sealed_bytes)?;
-    let opened = frame::read(Kind::ClassPack, &file, false, caps.unpacked_bytes)?;
-    let pack: ClassPack = strict_json::read(&opened.json, caps, CLASS_PACK_FORMAT)?;
-    pack.check_content()?;
+    let (pack, opened) = content::read::<ClassPack>(&file, caps)?;
     if pack.teacher_key != opened.key {
         return Err(bad("teacher_key"));
     }
     Ok(OpenedPack { pack, file })
 }
 
-/// Authentic and well-formed; not yet known to be for this device.
+/// A class pack that is authentic and well formed. Whether it fits the device is unknown.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OpenedPack {
     pack: ClassPack,
     file: Vec<u8>,
 }
 
-/// May be used and stored.
+/// A class pack that fits the device. It may be used and stored.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct CheckedPack(OpenedPack);
 
 impl OpenedPack {
-    /// What it says, to show before joining.
+    /// The content, to be shown before joining.
     #[must_use]
     pub fn content(&self) -> &ClassPack {
         &self.pack
     }
 
-    /// Takes it as a class's first pack: its key is trusted from now on. The
-    /// seat code typed at joining is what ties it to the teacher.
+    /// Accepts it as the first pack of a class. Its key is trusted from now on, because the
+    /// seat code that the student types belongs to the class.
     #[must_use]
     pub fn accept_first(self) -> CheckedPack {
         CheckedPack(self)
     }
 
-    /// Takes it in place of `held`: same class, same teacher key, higher version.
-    ///
-    /// # Errors
-    /// [`Refusal::WrongClass`], [`Refusal::OtherTeacher`], [`Refusal::NotNewer`].
+    /// Accepts it in place of `held`, if it has the same class and teacher key and a higher
+    /// version.
     pub fn accept_update(self, held: &ClassPack) -> Result<CheckedPack, Refusal> {
         if self.pack.class_id != held.class_id {
             return Err(Refusal::WrongClass);
@@ -98,19 +76,19 @@ impl OpenedPack {
 }
 
 impl CheckedPack {
-    /// What it says.
+    /// The content.
     #[must_use]
     pub fn content(&self) -> &ClassPack {
         &self.0.pack
     }
 
-    /// The file as it came, for the store.
+    /// The bytes of the file, for the store.
     #[must_use]
     pub fn file(&self) -> &[u8] {
         &self.0.file
     }
 
-    /// The content alone.
+    /// The content without the file.
     #[must_use]
     pub fn into_content(self) -> ClassPack {
         self.0.pack

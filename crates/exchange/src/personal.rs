@@ -1,25 +1,22 @@
-//! Assignments for one seat, sealed so that no other student can read them.
+//! Assignments for one seat, sealed for each device of the seat.
 
 use super::Refusal;
 use super::class_pack::{Assignment, ClassPack, SealedForSeat, check_assignments};
-use super::frame::{self, Kind};
+use super::content::{self, Content, within};
+use super::frame::Kind;
 use super::keys::{Recipient, SealingIdentity, SigningKey};
-use super::limits::PERSONAL_CAPS;
+use super::limits::{Caps, PERSONAL_CAPS};
 use super::sealing::{read_capped, seal_for, unseal};
-use super::strict_json::{self, bad};
+use super::strict_json::bad;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD;
 use serde::{Deserialize, Serialize};
 use surefoot_record::{ClassId, DeviceId, SeatToken};
 
-/// The newest format known.
+/// The format of personal assignments.
 pub const PERSONAL_FORMAT: u32 = 1;
 
-/// The least size of the sealed frame; larger ones double. A device without an
-/// assignment should get an empty one: then size and presence say nothing.
-pub const PERSONAL_STEP_BYTES: usize = 1024;
-
-/// What is sealed for one device of one seat. `shared/schema/personal.schema.json`.
+/// What is sealed for one device of one seat; see `shared/schema/personal.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct PersonalAssignments {
@@ -31,32 +28,35 @@ pub struct PersonalAssignments {
     pub seat: SeatToken,
     /// The device.
     pub device: DeviceId,
-    /// The class pack it travels in.
+    /// The version of the class pack that they travel in.
     pub pack_version: u32,
     /// The assignments.
     pub assignments: Vec<Assignment>,
 }
 
-/// Seals assignments for a device of a seat.
-///
-/// # Errors
-/// [`Refusal::BadContent`] when they break a rule, [`Refusal::TooLarge`].
+impl Content for PersonalAssignments {
+    const KIND: Kind = Kind::Personal;
+    const FORMAT: u32 = PERSONAL_FORMAT;
+    const CAPS: Caps = PERSONAL_CAPS;
+    const STEP_BYTES: Option<usize> = Some(1024);
+
+    fn check_content(&self) -> Result<(), Refusal> {
+        if self.format != PERSONAL_FORMAT {
+            return Err(bad("format"));
+        }
+        check_assignments(&self.assignments)
+    }
+}
+
+/// Seals assignments for a device of a seat. If a device without an assignment gets an
+/// empty list, neither the size nor the presence of one reveals anything.
 pub fn seal_personal(
     personal: &PersonalAssignments,
     teacher: &SigningKey,
     device: &Recipient,
 ) -> Result<SealedForSeat, Refusal> {
-    check_assignments(&personal.assignments)?;
-    let json = serde_json::to_vec(personal).map_err(|_| bad("content"))?;
-    strict_json::read::<PersonalAssignments>(&json, &PERSONAL_CAPS, PERSONAL_FORMAT)?;
-    let frame = frame::write(Kind::Personal, &json, teacher, Some(PERSONAL_STEP_BYTES))?;
-    let sealed = seal_for(device, &frame)?;
-    if sealed.len() as u64 > PERSONAL_CAPS.sealed_bytes {
-        return Err(Refusal::TooLarge {
-            found_bytes: sealed.len() as u64,
-            most_bytes: PERSONAL_CAPS.sealed_bytes,
-        });
-    }
+    let frame = content::write(personal, teacher)?;
+    let sealed = within(&PERSONAL_CAPS, seal_for(device, &frame)?)?;
     Ok(SealedForSeat {
         seat: personal.seat.clone(),
         device: personal.device.clone(),
@@ -64,12 +64,12 @@ pub fn seal_personal(
     })
 }
 
-/// Opens what a pack holds for this device; empty when it holds nothing.
+/// Returns the assignments that a pack has for this device; none if it has none.
 ///
 /// # Errors
-/// [`Refusal::OtherTeacher`] when another key signed it, [`Refusal::WrongClass`]
-/// when it was made for another class, seat, device or pack, or the identity
-/// does not open it; else by name.
+/// Fails with [`Refusal::OtherTeacher`] if another key than the pack's signed them, and with
+/// [`Refusal::WrongClass`] if they are for another class, seat, device or pack, or if the
+/// identity does not open them.
 pub fn open_personal(
     pack: &ClassPack,
     seat: &SeatToken,
@@ -88,12 +88,10 @@ pub fn open_personal(
         .map_err(|_| Refusal::Damaged)?;
     let sealed = read_capped(sealed.as_slice(), PERSONAL_CAPS.sealed_bytes)?;
     let plain = unseal(&sealed, [identity])?;
-    let opened = frame::read(Kind::Personal, &plain, true, PERSONAL_CAPS.unpacked_bytes)?;
+    let (personal, opened) = content::read::<PersonalAssignments>(&plain, &PERSONAL_CAPS)?;
     if opened.key != pack.teacher_key {
         return Err(Refusal::OtherTeacher);
     }
-    let personal: PersonalAssignments =
-        strict_json::read(&opened.json, &PERSONAL_CAPS, PERSONAL_FORMAT)?;
     if personal.class_id != pack.class_id
         || personal.seat != *seat
         || personal.device != *device
@@ -101,6 +99,5 @@ pub fn open_personal(
     {
         return Err(Refusal::WrongClass);
     }
-    check_assignments(&personal.assignments)?;
     Ok(personal.assignments)
 }

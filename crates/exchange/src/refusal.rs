@@ -1,145 +1,145 @@
-//! Why a file was not taken, and what to look at in one that was.
+//! Why a file or a seat code is refused, and what is flagged in a file that is taken.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use ts_rs::TS;
 
-/// Why a file was refused. The file itself stays untouched where it is.
+/// Why a file is refused. The file itself stays unchanged.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum Refusal {
-    /// Larger than any file of this kind can be.
-    #[error("{found_bytes} bytes are more than the {most_bytes} taken")]
+    /// The file is larger than any file of its kind.
+    #[error("the file has {found_bytes} bytes, the limit is {most_bytes}")]
     TooLarge {
-        /// Size found, or the size at which reading stopped.
+        /// Its size, or the size at which reading stopped.
         #[ts(type = "number")]
         found_bytes: u64,
-        /// The cap.
+        /// The limit.
         #[ts(type = "number")]
         most_bytes: u64,
     },
-    /// Unpacks to more than any file of this kind can hold.
-    #[error("unpacks to more than {most_bytes} bytes")]
+    /// The file unpacks to more than any file of its kind.
+    #[error("the file unpacks to more than {most_bytes} bytes")]
     UnpacksTooLarge {
-        /// The cap.
+        /// The limit.
         #[ts(type = "number")]
         most_bytes: u64,
     },
-    /// More entries than a school year can have.
-    #[error("holds more than {most} entries")]
+    /// The file has more entries than a school year.
+    #[error("the file has more than {most} entries")]
     TooManyEntries {
-        /// The cap.
+        /// The limit.
         #[ts(type = "number")]
         most: u64,
     },
-    /// Not one of Surefoot's files.
-    #[error("not a file of this kind")]
+    /// The file is not of this kind.
+    #[error("the file is not of this kind")]
     NotOurs,
-    /// Sealed for, or made for, another class.
-    #[error("belongs to another class")]
+    /// The file is sealed for another class, or names another class.
+    #[error("the file is for another class")]
     WrongClass,
-    /// Changed or cut short on its way.
-    #[error("damaged on its way")]
+    /// The file was changed or cut short.
+    #[error("the file is damaged")]
     Damaged,
     /// The signature does not fit the content.
-    #[error("the signature does not fit")]
+    #[error("the signature does not fit the content")]
     BadSignature,
-    /// Made by a newer program.
-    #[error("format {found} is newer than {known}")]
+    /// A newer program made the file.
+    #[error("format {found} is newer than {known}, the newest that this program knows")]
     NewerFormat {
-        /// Its format number.
+        /// Its format.
         found: u32,
-        /// The newest format known here.
+        /// The newest format that this program knows.
         known: u32,
     },
-    /// Something in it is not as the schema says.
-    #[error("content not as described, at {at}")]
+    /// The content breaks the schema.
+    #[error("the content breaks the schema at {at}")]
     BadContent {
-        /// Where, as a path into the content.
+        /// The place, as a path into the content.
         at: String,
     },
-    /// A seat that the class does not have.
-    #[error("no such seat in the class")]
+    /// The class does not have the seat.
+    #[error("the class has no such seat")]
     SeatUnknown,
-    /// A class pack older than, or the same as, the one held.
-    #[error("version {found} is not newer than {held}")]
+    /// The class pack is not newer than that of the device.
+    #[error("version {found} is not newer than version {held} on this device")]
     NotNewer {
         /// Its version.
         found: u32,
-        /// The version held.
+        /// The version on the device.
         held: u32,
     },
-    /// A class pack signed by another teacher.
-    #[error("signed by another teacher")]
+    /// Another teacher signed the class pack.
+    #[error("another teacher signed the file")]
     OtherTeacher,
-    /// The passphrase does not open it.
-    #[error("the passphrase does not open it")]
+    /// The passphrase does not open the file.
+    #[error("the passphrase does not open the file")]
     WrongPassphrase,
-    /// Its passphrase was stretched by more work than this device takes on.
-    #[error("asks for work factor {found}, at most {most} is taken")]
+    /// The file needs more work to open than this program does.
+    #[error("the file has work factor {found}, the limit is {most}")]
     TooMuchWork {
-        /// Work factor asked for, log2 of scrypt's N.
+        /// Its scrypt work factor, log2 of N.
         found: u8,
-        /// The cap.
+        /// The limit.
         most: u8,
     },
-    /// Inside a zip, under a name that leads out of it.
-    #[error("its name leads out of the zip")]
+    /// The name of the file leads out of its zip.
+    #[error("the name of the file leads out of its zip")]
     UnsafeName,
-    /// The file could not be read from where it is.
-    #[error("could not be read")]
+    /// The system could not read the file.
+    #[error("the file could not be read")]
     Unreadable,
 }
 
-/// Something to look at that did not stop the import.
+/// What the teacher should look at in a hand-in that is taken.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum Flag {
-    /// Entries dated after today: kept, and shown only once their date has come.
+    /// Entries are dated after today. They are stored, and count once their date has come.
     FutureDate {
-        /// The furthest date.
+        /// The date that is furthest off.
         date: NaiveDate,
-        /// How many entries.
+        /// The number of entries.
         entries: usize,
     },
-    /// Entries dated outside the school year: kept, not counted.
+    /// Entries are dated outside the school year. They are stored and never count.
     OutsideYear {
-        /// The furthest date.
+        /// The date that is furthest off.
         date: NaiveDate,
-        /// How many entries.
+        /// The number of entries.
         entries: usize,
     },
-    /// A concept that the class's catalogue does not have: kept, not shown.
+    /// The class does not know a concept. Its entries are stored and not shown.
     UnknownConcept {
-        /// How many concepts.
+        /// The number of concepts.
         concepts: usize,
     },
 }
 
-/// Why a seat code was not taken.
+/// Why a seat code is refused.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum SeatCodeError {
-    /// Too few or too many signs.
+    /// The code has too few or too many signs.
     #[error("a seat code has {expected} signs, not {found}")]
     Length {
-        /// Signs typed, without spaces and dashes.
+        /// The number of signs, without spaces and dashes.
         found: usize,
-        /// Signs a code has.
+        /// The number of signs of a seat code.
         expected: usize,
     },
-    /// A sign that no code has.
-    #[error("{sign:?} stands in no seat code")]
+    /// No seat code has this sign.
+    #[error("no seat code has the sign {sign:?}")]
     Sign {
         /// The sign.
         #[ts(type = "string")]
         sign: char,
     },
-    /// The check character does not fit: a typing slip.
+    /// The check character does not fit: there is a typing error.
     #[error("the check character does not fit")]
     Check,
-    /// Typed without a slip, but from the slip of another class.
+    /// The code is that of another class.
     #[error("the code belongs to another class")]
     OtherClass,
 }

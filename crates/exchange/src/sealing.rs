@@ -1,9 +1,9 @@
-//! Sealing by age-encryption.org/v1, through the `age` crate.
+//! Sealing by age-encryption.org/v1, with the `age` crate.
 //!
-//! The crate draws its own file keys, nonces and ephemeral keys from the
-//! operating system: two sealings of the same bytes differ, and that is the
-//! one place where this library is not repeatable. For passphrases the crate
-//! also times itself once; the work factor used is ours all the same.
+//! The `age` crate takes file keys, nonces and ephemeral keys from the operating
+//! system, so two sealings of the same bytes differ. Everything else in this crate
+//! is repeatable. With a passphrase `age` also measures its speed once; the work
+//! factor is fixed all the same.
 
 use super::Refusal;
 use super::keys::{Recipient, SealingIdentity};
@@ -16,7 +16,10 @@ use std::io::{Read, Write as _};
 const VERSION_PREFIX: &[u8] = b"age-encryption.org/v";
 const VERSION_LINE: &[u8] = b"age-encryption.org/v1\n";
 
-/// Reads no more than `most_bytes`.
+/// The shortest passphrase, in characters.
+const LEAST_PASSPHRASE_CHARS: usize = 8;
+
+/// Reads at most `most_bytes`. Fails if there are more.
 pub(super) fn read_capped(bytes: impl Read, most_bytes: u64) -> Result<Vec<u8>, Refusal> {
     let mut read = Vec::new();
     bytes
@@ -53,12 +56,16 @@ pub(super) fn seal_for(recipient: &Recipient, plain: &[u8]) -> Result<Vec<u8>, R
     finish(encryptor, plain)
 }
 
-/// Seals with a passphrase at a work factor of 1 to [`MOST_WORK_FACTOR`].
+/// Seals with a passphrase and a work factor of 1 to [`MOST_WORK_FACTOR`]. Fails with
+/// [`Refusal::BadContent`] at `passphrase` if it is too short.
 pub(super) fn seal_with_passphrase(
     passphrase: &str,
     work_factor: u8,
     plain: &[u8],
 ) -> Result<Vec<u8>, Refusal> {
+    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
+        return Err(bad("passphrase"));
+    }
     let mut recipient = age::scrypt::Recipient::new(SecretString::from(passphrase));
     recipient.set_work_factor(work_factor.clamp(1, MOST_WORK_FACTOR));
     let encryptor = Encryptor::with_recipients(std::iter::once(&recipient as &dyn age::Recipient))
@@ -66,8 +73,8 @@ pub(super) fn seal_with_passphrase(
     finish(encryptor, plain)
 }
 
-/// Looks at the head before the library parses it: the version line is there,
-/// and the header ends within [`MOST_HEADER_BYTES`].
+/// Checks before the library parses the header that the version line is there and that the
+/// header ends within [`MOST_HEADER_BYTES`].
 fn check_head(sealed: &[u8]) -> Result<(), Refusal> {
     if !sealed.starts_with(VERSION_LINE) {
         if !sealed.is_empty() && VERSION_LINE.starts_with(sealed) {
@@ -99,17 +106,17 @@ fn refusal_of(error: DecryptError) -> Refusal {
             found: required,
             most: MOST_WORK_FACTOR,
         },
-        // The version line was looked at before, so an unknown format is damage.
+        // The version line was checked before, so an unknown format is damage.
         _ => Refusal::Damaged,
     }
 }
 
-/// Unseals with the first of `identities` that fits. The whole plain text is
-/// authenticated before any of it is given out.
+/// Unseals with the first of `identities` that fits. Authenticates the whole plain text
+/// before returning any of it.
 ///
 /// # Errors
-/// [`Refusal::WrongClass`] when none fits (a header damaged inside the sealed
-/// key looks the same), [`Refusal::NotOurs`] for a file sealed by passphrase.
+/// Fails with [`Refusal::WrongClass`] if no identity fits; damage inside the sealed key
+/// looks the same. Fails with [`Refusal::NotOurs`] if the file is sealed by a passphrase.
 pub(super) fn unseal<'i>(
     sealed: &[u8],
     identities: impl IntoIterator<Item = &'i SealingIdentity>,
@@ -125,11 +132,9 @@ pub(super) fn unseal<'i>(
     read_plain(reader, sealed.len())
 }
 
-/// Unseals with a passphrase, for no more work than [`MOST_WORK_FACTOR`].
-///
-/// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`], [`Refusal::NotOurs`]
-/// for a file that is not sealed by passphrase.
+/// Unseals with a passphrase. Fails with [`Refusal::TooMuchWork`] above
+/// [`MOST_WORK_FACTOR`], and with [`Refusal::NotOurs`] if the file is not sealed by a
+/// passphrase.
 pub(super) fn unseal_with_passphrase(sealed: &[u8], passphrase: &str) -> Result<Vec<u8>, Refusal> {
     check_head(sealed)?;
     let decryptor = Decryptor::new_buffered(sealed).map_err(refusal_of)?;
@@ -149,7 +154,7 @@ pub(super) fn unseal_with_passphrase(sealed: &[u8], passphrase: &str) -> Result<
     read_plain(reader, sealed.len())
 }
 
-/// The plain text is shorter than the sealed, so the cap on that holds here too.
+/// Reads the plain text. It is shorter than the sealed file, whose size was checked.
 fn read_plain(mut reader: impl Read, sealed_bytes: usize) -> Result<Vec<u8>, Refusal> {
     let mut plain = Vec::with_capacity(sealed_bytes);
     reader

@@ -1,10 +1,10 @@
-//! The seat code on a join slip: three signs of the class, five of the seat,
+//! The seat code on a join slip: three signs of the class, five of the seat's token,
 //! and an ISO/IEC 7064 MOD 37,36 check character, as in `7QK-3M0-ZD4`.
 //!
-//! A slip from another class shows by its first three signs (one other class
-//! in 32,768 has the same); a typing slip shows by the check character. Codes
-//! in which the check character would be a look-alike, or would miss some swap
-//! of neighbours, are never given out: another token is drawn.
+//! The class signs reveal a slip of another class (one other class in 32,768 has the
+//! same signs), the check character a typing error. A token has no code if the check
+//! character would be a look-alike or would miss a swap of neighbours; then another
+//! token is made.
 
 use super::SeatCodeError;
 use super::iso7064::check_character;
@@ -17,12 +17,14 @@ pub const SEAT_CODE_SIGNS: usize = CLASS_SIGNS + SeatToken::SIGNS + 1;
 const CLASS_PREFIX: &[u8] = b"surefoot class signs v1\n";
 const TOKEN_PREFIX: &[u8] = b"surefoot seat token v1\n";
 
-/// Writes the first bits of a hash as base-32 signs.
+/// Makes one sign of each of the first bytes of a hash.
 fn signs_of<const N: usize>(hash: &[u8]) -> [u8; N] {
     let mut signs = [b'0'; N];
     for (sign, byte) in signs.iter_mut().zip(hash) {
-        // Five even bits of each byte; 32 divides 256, so no sign is favoured.
-        *sign = SEAT_SIGNS[usize::from(byte & 31)];
+        // The low five bits are a place among the 32 signs, and every place is as likely.
+        if let Some(chosen) = SEAT_SIGNS.get(usize::from(byte & 31)) {
+            *sign = *chosen;
+        }
     }
     signs
 }
@@ -35,11 +37,12 @@ fn class_signs(class: &ClassId) -> [u8; CLASS_SIGNS] {
     signs_of(&hash)
 }
 
-/// The nine signs, when the code is one that may be given out.
+/// Returns the nine signs, if the token has a code.
 fn code_signs(class: &ClassId, token: &SeatToken) -> Option<Vec<u8>> {
     code_behind(class_signs(class), token)
 }
 
+/// As [`code_signs`], from the class signs.
 fn code_behind(class: [u8; CLASS_SIGNS], token: &SeatToken) -> Option<Vec<u8>> {
     let mut signs = class.to_vec();
     signs.extend_from_slice(token.as_str().as_bytes());
@@ -54,20 +57,20 @@ fn check_fits(signs: &[u8]) -> bool {
         .is_some_and(|(check, rest)| check_character(rest) == Some(*check))
 }
 
-/// MOD 37,36 finds every single wrong sign, but not quite every swap of
-/// neighbours; this says whether all of this code's show. A swap that changes the
-/// class's signs shows by them. (Asked of the check character too, one class in 655
-/// would have no code at all.)
+/// Whether every swap of neighbours in the code is found. MOD 37,36 finds every single wrong
+/// sign, but not every swap. A swap that changes the class signs is found by them. (If the
+/// check character had to find those too, one class in 655 would have no code at all.)
 fn every_swap_shows(signs: &[u8]) -> bool {
     (1..signs.len()).all(|place| {
         let mut swapped = signs.to_vec();
         swapped.swap(place - 1, place);
-        swapped == signs || swapped[..CLASS_SIGNS] != signs[..CLASS_SIGNS] || !check_fits(&swapped)
+        let same_class = swapped.get(..CLASS_SIGNS) == signs.get(..CLASS_SIGNS);
+        swapped == signs || !same_class || !check_fits(&swapped)
     })
 }
 
-/// The seat code of a token, in three groups of three; `None` when this token
-/// has none and another is to be drawn. [`draw_seat_token`] never gives such a one.
+/// Returns the seat code of a token in three groups of three signs; `None` if the token has
+/// no code. Every token of [`draw_seat_token`] has one.
 #[must_use]
 pub fn make_seat_code(class: &ClassId, token: &SeatToken) -> Option<String> {
     let signs = code_signs(class, token)?;
@@ -78,9 +81,10 @@ pub fn make_seat_code(class: &ClassId, token: &SeatToken) -> Option<String> {
     Some(groups.join("-"))
 }
 
-/// Draws a seat's token from 32 secret random bytes and the seat's number:
-/// repeatable, and always with a seat code. Two seats of a class may get the
-/// same by chance (about 1 in 50,000 classes of 36 seats): take a next `number` then.
+/// Makes the token of a seat from 32 secret random bytes and the number of the seat. The
+/// same arguments give the same token, and it has a seat code. Two seats of a class may get
+/// the same token (in about 1 of 50,000 classes of 36 seats); the caller then tries another
+/// `number`.
 #[must_use]
 pub fn draw_seat_token(class: &ClassId, seed: &[u8; 32], number: u32) -> SeatToken {
     let mut attempt: u32 = 0;
@@ -102,12 +106,8 @@ pub fn draw_seat_token(class: &ClassId, seed: &[u8; 32], number: u32) -> SeatTok
     }
 }
 
-/// Reads a typed seat code: lower case, spaces and dashes do not matter; O is
-/// read as 0, I and L as 1.
-///
-/// # Errors
-/// [`SeatCodeError`]: a sign that no code has, a wrong length, a check character
-/// that does not fit, or the signs of another class.
+/// Reads a typed seat code. Case, spaces and dashes do not matter; O is read as 0, I and L
+/// as 1.
 pub fn parse_seat_code(class: &ClassId, typed: &str) -> Result<SeatToken, SeatCodeError> {
     let mut signs = Vec::with_capacity(SEAT_CODE_SIGNS);
     let mut found = 0;
@@ -145,7 +145,7 @@ pub fn parse_seat_code(class: &ClassId, typed: &str) -> Result<SeatToken, SeatCo
         .unwrap_or_default();
     SeatToken::new(String::from_utf8_lossy(token).into_owned())
         .ok()
-        // A code that is never given out cannot stand on a slip.
+        // A token without a code is on no slip.
         .filter(|token| code_signs(class, token).is_some())
         .ok_or(SeatCodeError::Check)
 }
@@ -154,7 +154,7 @@ pub fn parse_seat_code(class: &ClassId, typed: &str) -> Result<SeatToken, SeatCo
 mod tests {
     use super::*;
 
-    /// Whatever signs a class has, drawing a seat's token comes to an end.
+    /// Every class has tokens with a code, so that making a token ends.
     #[test]
     fn behind_any_signs_of_a_class_most_tokens_have_a_code() {
         let tokens: Vec<SeatToken> = (0..40_u8)

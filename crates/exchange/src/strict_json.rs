@@ -1,8 +1,8 @@
-//! JSON from outside: walked once within the caps, then read into its type.
+//! JSON from outside. One pass checks the caps and stores nothing; then the JSON is
+//! read into its type.
 //!
-//! RFC 8259 leaves open what a name given twice means; here it is refused, as
-//! are texts, lists and depths beyond the caps. NaN and infinities are not
-//! JSON, and the reader refuses them.
+//! RFC 8259 does not say what a repeated name means; here it is refused, as are
+//! texts, lists and depths beyond the caps.
 
 use super::Refusal;
 use super::limits::Caps;
@@ -13,14 +13,15 @@ use std::cell::{Cell, RefCell};
 use std::collections::BTreeSet;
 use std::fmt;
 
-/// Longest `at` of a [`Refusal::BadContent`], in characters.
+/// The longest `at` of a [`Refusal::BadContent`], in characters.
 const LONGEST_PLACE_CHARS: usize = 80;
 
 /// Reads `json` into `T` within `caps`.
 ///
 /// # Errors
-/// [`Refusal::TooManyEntries`] beyond a count, [`Refusal::NewerFormat`] when
-/// `format` is above `known_format`, [`Refusal::BadContent`] for all else.
+/// Fails with [`Refusal::TooManyEntries`] if there are too many entries or values, with
+/// [`Refusal::NewerFormat`] if `format` is above `known_format`, else with
+/// [`Refusal::BadContent`].
 pub(super) fn read<T: DeserializeOwned>(
     json: &[u8],
     caps: &Caps,
@@ -37,7 +38,7 @@ pub(super) fn read<T: DeserializeOwned>(
     if format == 0 {
         return Err(bad("format"));
     }
-    // Keeping the place costs time, so it is looked for only when there is a fault.
+    // Tracking the place takes time, so it is done only to name a fault.
     if let Ok(read) = serde_json::from_slice(json) {
         return Ok(read);
     }
@@ -45,7 +46,7 @@ pub(super) fn read<T: DeserializeOwned>(
     serde_path_to_error::deserialize(&mut reader).map_err(|error| bad(error.path().to_string()))
 }
 
-/// A [`Refusal::BadContent`] at a place, cut short.
+/// Returns a [`Refusal::BadContent`] at a place.
 pub(super) fn bad(at: impl Into<String>) -> Refusal {
     let at: String = at.into();
     Refusal::BadContent {
@@ -53,8 +54,8 @@ pub(super) fn bad(at: impl Into<String>) -> Refusal {
     }
 }
 
-/// The number under `format`, without reading on behind it. The text was walked
-/// before: it is whole JSON and no name stands in it twice.
+/// Reads the number `format` and stops behind it. [`walk`] has checked the JSON before: it is
+/// whole, and no name is repeated.
 fn format_of(json: &[u8]) -> Result<u32, Refusal> {
     struct Head<'f>(&'f Cell<Option<u32>>);
     impl<'de> Visitor<'de> for Head<'_> {
@@ -68,7 +69,7 @@ fn format_of(json: &[u8]) -> Result<u32, Refusal> {
             while let Some(Name(name)) = map.next_key()? {
                 if name == "format" {
                     self.0.set(Some(map.next_value()?));
-                    // Found: the error only ends the reading.
+                    // Only an error stops the reader.
                     return Err(serde::de::Error::custom("found"));
                 }
                 map.next_value::<serde::de::IgnoredAny>()?;
@@ -82,7 +83,7 @@ fn format_of(json: &[u8]) -> Result<u32, Refusal> {
     found.get().ok_or_else(|| bad("format"))
 }
 
-/// Walks the whole text without keeping it.
+/// Checks the whole JSON within the caps.
 fn walk(json: &[u8], caps: &Caps) -> Result<(), Refusal> {
     let state = State {
         caps: *caps,
@@ -225,13 +226,13 @@ impl<'de> Visitor<'de> for Value<'_> {
     }
 }
 
-/// A name of an object, read in place where it holds no escapes.
+/// A name in an object. It is not copied if it has no escapes.
 #[derive(Deserialize)]
 #[serde(transparent)]
 struct Name<'t>(#[serde(borrow)] Cow<'t, str>);
 
-/// The names of an object so far: most objects have few, which are quickest
-/// compared one by one and need no memory of their own.
+/// The names of an object so far. Most objects have few names; comparing those one by one is
+/// fastest and allocates nothing.
 #[derive(Default)]
 struct Names<'t> {
     few: [Cow<'t, str>; Names::FEW],

@@ -1,23 +1,22 @@
-//! How the screens look and sound for one student, on whichever device.
+//! The appearance of the screens for one student, on every device.
 
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::Language;
-use surefoot_catalogue::{Locale, NumberStyle};
+use surefoot_catalogue::{Language, Locale, NumberStyle};
 use ts_rs::TS;
 
-/// Text sizes to choose from, in percent of the usual one.
+/// The text sizes that a student can choose, in percent of the usual size.
 pub const TEXT_PERCENTS: [u32; 5] = [100, 125, 150, 175, 200];
 
-/// Colours of a student's screens.
+/// The colours of a student's screens.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum StudentTheme {
-    /// As set for the device.
+    /// As the device is set.
     #[default]
     Device,
-    /// Ink on paper.
+    /// Dark on light.
     Light,
-    /// Dark.
+    /// Light on dark.
     Dark,
     /// High contrast, black on white.
     Contrast,
@@ -29,8 +28,7 @@ pub enum StudentTheme {
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum DecimalSign {
-    /// As classes write it in the student's language: a point in both, since
-    /// both are spoken here as in the United States.
+    /// That of the student's language.
     #[default]
     Language,
     /// 3,5
@@ -39,19 +37,19 @@ pub enum DecimalSign {
     Point,
 }
 
-/// How the screens look and sound for one student.
+/// The appearance of the screens for one student.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct StudentLook {
-    /// Colours.
+    /// The colours.
     pub theme: StudentTheme,
     /// Size of the text in percent, one of [`TEXT_PERCENTS`].
     pub text_percent: u32,
     /// The decimal sign.
     pub decimal_sign: DecimalSign,
-    /// No motion; else as the system says.
+    /// Whether nothing moves; if not, the system decides.
     pub less_motion: bool,
-    /// Whether an exercise is read aloud as it opens.
+    /// Whether an exercise is read aloud when it opens.
     pub reads_aloud: bool,
 }
 

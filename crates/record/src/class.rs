@@ -1,50 +1,50 @@
-//! What both sides know about a class: its year, rotation, first lessons and concepts.
+//! What both sides know of a class: its year, rotation, first lessons and concepts.
 //!
-//! The student's side reads it out of the class pack, the teacher's out of the desk.
-
-use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_catalogue::{Concept, Language};
-use surefoot_exercises::bank::OwnExercise;
+//! The student's side reads it from the class pack, the desk from its store.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::{Phase, Rotation};
+use surefoot_catalogue::{Concept, Language};
+use surefoot_exercises::bank::OwnExercise;
 use ts_rs::TS;
 
-/// A concept as a screen names it.
+/// A concept as a screen shows it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ConceptName {
-    /// The concept's id.
+    /// Its id.
     pub id: String,
-    /// The strand's id, for its name in the messages (`strand-<id>`).
+    /// Its strand; the message `strand-<strand>` is the name.
     pub strand: String,
-    /// Short title in the language asked for.
+    /// Its short title in the language asked for.
     pub title: String,
-    /// "I can" statement in the language asked for.
+    /// Its "I can" statement in the language asked for.
     pub i_can: String,
-    /// The language of the title, if it is missing in the language asked for.
+    /// The language of the title, if the title is missing in the language asked for.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[ts(optional)]
     pub shown_in: Option<Language>,
-    /// Whether there are exercises for it; without, it is self-rated only.
+    /// Whether it has exercises; if not, students only rate it.
     pub has_exercises: bool,
 }
 
-/// The frame of a class's year.
+/// What both sides know of a class.
 #[derive(Debug, Clone)]
 pub struct Class {
     /// The teacher's name for the class.
     pub title: String,
     /// The school year.
     pub year: SchoolYear,
-    /// The rotation by concept id.
+    /// The rotation, of concept ids.
     pub rotation: Rotation<String>,
-    /// Dates of first lessons by concept id.
+    /// The dates of first lessons, by concept id.
     pub taught_from: BTreeMap<String, NaiveDate>,
-    /// The concepts by id.
+    /// The concepts, by id.
     pub concepts: BTreeMap<String, Concept>,
-    /// The teacher's own exercises by concept id, in the order of their ids.
+    /// The teacher's own exercises by concept id; those of a concept in the order of their
+    /// ids.
     pub own_exercises: BTreeMap<String, Vec<OwnExercise>>,
 }
 
@@ -55,13 +55,13 @@ impl Class {
         self.own_exercises.get(concept).map_or(&[], Vec::as_slice)
     }
 
-    /// Whether a concept can be practised: by exercises made here or by the teacher's own.
+    /// Whether a concept has a generator or own exercises.
     #[must_use]
     pub fn has_exercises(&self, concept: &str) -> bool {
         surefoot_exercises::has_generator(concept) || !self.own_of(concept).is_empty()
     }
 
-    /// A concept as a screen names it. An unknown one keeps its id as its title.
+    /// Returns a concept as a screen shows it. The title of an unknown concept is its id.
     #[must_use]
     pub fn name(&self, concept: &str, language: Language) -> ConceptName {
         let has_exercises = self.has_exercises(concept);
@@ -92,7 +92,7 @@ impl Class {
             .phase(&self.year, self.taught_from.get(concept).copied(), date)
     }
 
-    /// The concept ids of the rotation, strand by strand, grade by grade, in teaching order.
+    /// Returns the concept ids of the rotation by strand, grade and first lesson.
     #[must_use]
     pub fn by_strand(&self) -> Vec<&str> {
         let mut ids: Vec<&str> = self

@@ -1,14 +1,13 @@
 //! The one rule of what counts of a student's check-ins across devices, paper and dates.
 //!
-//! 1. What is dated outside the school year, or after today, does not count.
-//! 2. Of one concept on one school date the rating and the outcome count each by
-//!    itself: the later by the student's own order of events; at one place in that
-//!    order the greater value.
-//! 3. Paper overrides devices for the fields that are filled in on it.
-//! 4. What a student said of a concept on different dates is ordered by the same
-//!    order of events, not by date, so that a clock that was wrong never outranks
-//!    what came later. Paper has no place in that order: it follows everything that
-//!    the devices have up to its date.
+//! 1. Entries dated outside the school year or after today do not count.
+//! 2. For each concept and school date, the latest rating and the latest outcome count,
+//!    each by itself. The latest has the highest sequence; at equal sequences, the
+//!    greater value counts.
+//! 3. Paper overrides devices, for the fields that are filled in.
+//! 4. What counts on different dates is ordered by sequence and not by date, so that an
+//!    entry with a wrong date never outranks a later one. Paper has no sequence: it
+//!    follows everything that the devices have up to its date.
 
 use crate::entry::{CheckIn, Said};
 use chrono::NaiveDate;
@@ -16,7 +15,7 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
-/// The dates that count: those of the school year that have come.
+/// The dates that count: those of the school year up to today.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct CountedDates {
     first: NaiveDate,
@@ -24,7 +23,7 @@ pub struct CountedDates {
 }
 
 impl CountedDates {
-    /// Of a school year up to `today`.
+    /// The dates of a school year up to `today`.
     #[must_use]
     pub fn of(year: &SchoolYear, today: NaiveDate) -> Self {
         Self {
@@ -33,7 +32,7 @@ impl CountedDates {
         }
     }
 
-    /// Returns whether a date counts.
+    /// Whether a date counts.
     #[must_use]
     pub fn contains(&self, date: NaiveDate) -> bool {
         self.first <= date && date <= self.last
@@ -43,22 +42,21 @@ impl CountedDates {
 /// What counts of one student's check-ins of one concept on one school date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Counted<C, S = ()> {
-    /// Whose it is, at the desk; on a student's own device there is no need to say.
+    /// The seat, at the desk; `()` on a student's device.
     pub seat: S,
-    /// School date.
+    /// The school date.
     pub date: NaiveDate,
     /// The concept.
     pub concept: C,
     /// The rating.
     pub confidence: Option<Confidence>,
-    /// How the review went.
+    /// The outcome.
     pub outcome: Option<Outcome>,
-    /// Sequence of the device's event that the rating, else the outcome, comes
-    /// from; 0 from paper alone.
+    /// The sequence of the rating on a device or else of the outcome; 0 from paper alone.
     pub sequence: u32,
 }
 
-/// Collects one student's check-ins and says what counts of them.
+/// Collects one student's check-ins and returns what counts of them.
 #[derive(Debug)]
 pub struct Counting<C, S = ()> {
     seat: S,
@@ -80,7 +78,7 @@ enum Source {
 }
 
 impl<C: Ord, S: Copy> Counting<C, S> {
-    /// Begins with nothing said.
+    /// Begins without check-ins.
     #[must_use]
     pub fn new(seat: S, dates: CountedDates) -> Self {
         Self {
@@ -90,7 +88,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
         }
     }
 
-    /// Adds what a device has. Returns whether its date counts.
+    /// Adds a check-in of a device. Returns whether its date counts.
     pub fn device(
         &mut self,
         concept: C,
@@ -101,7 +99,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
         self.add(concept, date, Source::Device(confidence, outcome))
     }
 
-    /// Adds what was typed from paper. Returns whether its date counts.
+    /// Adds a paper entry. Returns whether its date counts.
     pub fn paper(
         &mut self,
         concept: C,
@@ -124,7 +122,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
         counts
     }
 
-    /// Returns what counts, in the student's order of events, oldest first.
+    /// Returns what counts, in the order of sequences.
     #[must_use]
     pub fn finish(mut self) -> Vec<Counted<C, S>> {
         self.entries
@@ -150,7 +148,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
                 }
             }
         }
-        // By date, so that paper can follow what the devices have up to its date.
+        // Goes by date, because paper follows what the devices have up to its date.
         let mut newest = 0;
         let mut counted: Vec<((u32, bool), Counted<C, S>)> = Vec::with_capacity(days.len());
         let mut dates = days.into_iter().peekable();
@@ -172,7 +170,7 @@ impl<C: Ord, S: Copy> Counting<C, S> {
     }
 }
 
-/// One concept on one date, over all sources.
+/// One concept on one date, from all sources.
 struct Day<C> {
     date: NaiveDate,
     concept: C,
@@ -201,9 +199,9 @@ impl<C> Day<C> {
         rated.max(self.outcome.map_or(0, |said| said.at))
     }
 
-    /// What counts, with its place in the student's order: after which event of the
-    /// devices, and whether as paper. Nothing when all was taken back. `newest` is
-    /// the last event up to this date.
+    /// Returns what counts, with its place in the order: a sequence of the devices, and
+    /// whether it is paper that follows that sequence. Returns `None` if the student took
+    /// everything back. `newest` is the highest sequence up to this date.
     fn counted<S>(self, seat: S, newest: u32) -> Option<((u32, bool), Counted<C, S>)> {
         let rated = self.confidence.and_then(|said| said.value.map(|_| said.at));
         let marked = self.outcome.and_then(|said| said.value.map(|_| said.at));
@@ -235,8 +233,7 @@ impl<C> Day<C> {
     }
 }
 
-/// Returns what counts of one student's check-ins on devices, in the student's order
-/// of events, oldest first.
+/// Returns what counts of one student's check-ins on devices, in the order of sequences.
 #[must_use]
 pub fn what_counts(check_ins: &[CheckIn], dates: CountedDates) -> Vec<Counted<&ConceptId>> {
     let mut counting = Counting::new((), dates);

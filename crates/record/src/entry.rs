@@ -8,15 +8,15 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
-/// A value that a student gave, and its place among the student's events.
+/// A value that a student gave, with the sequence of the event.
 ///
-/// The order is the order of precedence: the later place, then the greater value.
+/// The later value is the greater one; at equal sequences it is the greater value.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(deny_unknown_fields, bound(deserialize = "T: Deserialize<'de>"))]
 pub struct Said<T> {
-    /// One more than every sequence that the device had seen; 1 or more.
+    /// The sequence: one more than every sequence that the device had seen, from 1.
     pub at: u32,
-    /// The value; nothing when the student took it back.
+    /// The value; `None` if the student took it back.
     #[serde(deserialize_with = "present")]
     pub value: Option<T>,
 }
@@ -28,23 +28,23 @@ pub type Key<'e> = (&'e DeviceId, NaiveDate, &'e ConceptId);
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CheckIn {
-    /// Where it was tapped.
+    /// The device on which the student checked in.
     pub device: DeviceId,
     /// School date.
     #[serde(with = "school_date")]
     pub date: NaiveDate,
     /// The concept.
     pub concept: ConceptId,
-    /// The rating; nothing when the student never gave one.
+    /// The confidence; `None` if the student never gave one.
     #[serde(deserialize_with = "present")]
     pub confidence: Option<Said<Confidence>>,
-    /// How the review went; nothing when the student never marked it.
+    /// The outcome; `None` if the student never marked one.
     #[serde(deserialize_with = "present")]
     pub outcome: Option<Said<Outcome>>,
 }
 
 impl CheckIn {
-    /// The sequence of the last event in it; 0 when it holds none.
+    /// The sequence of its last event; 0 without an event.
     #[must_use]
     pub fn sequence(&self) -> u32 {
         let rated = self.confidence.map_or(0, |said| said.at);
@@ -57,33 +57,33 @@ impl CheckIn {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Practice {
-    /// Where it was practised.
+    /// The device on which the student practised.
     pub device: DeviceId,
     /// School date.
     #[serde(with = "school_date")]
     pub date: NaiveDate,
     /// The concept.
     pub concept: ConceptId,
-    /// The sequence of the last answer counted.
+    /// The sequence of the last answer that is counted.
     pub sequence: u32,
-    /// Counts by how sure the student said to be, "not said" first; each once.
+    /// Counts of answers by confidence, each confidence once, without one first.
     pub answers: Vec<AnswerCount>,
-    /// How often which misconception was recognised.
+    /// How often each misconception was recognised.
     pub misconceptions: BTreeMap<MisconceptionCode, u32>,
 }
 
-/// Answers given at one degree of sureness.
+/// Counts of the answers given with one confidence.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct AnswerCount {
-    /// How sure the student said to be before answering.
+    /// The confidence that the student gave before answering; `None` without one.
     #[serde(deserialize_with = "present")]
     pub sure: Option<Confidence>,
     /// Right at the first try without a hint.
     pub alone: u32,
     /// Right with a hint or at the second try.
     pub with_help: u32,
-    /// Wrong twice, or the steps were asked for.
+    /// Wrong twice, or the student asked for the worked steps.
     pub wrong: u32,
 }
 
@@ -103,11 +103,12 @@ impl Practice {
     }
 }
 
-/// An entry of a record: it has a key, and takes in another one of the same key.
+/// An entry of a record.
 pub(crate) trait Entry {
     fn key(&self) -> Key<'_>;
 
-    /// Takes in what another entry of the same key has newer. Returns whether there was such.
+    /// Takes over what is newer in another entry of the same key. Returns whether anything
+    /// is newer.
     fn absorb(&mut self, other: Self) -> bool;
 }
 
@@ -131,7 +132,7 @@ impl Entry for Practice {
     }
 
     fn absorb(&mut self, other: Self) -> bool {
-        // Counts only grow on their device, so the later state holds the earlier one.
+        // A device only adds to its counts, so the later entry includes the earlier one.
         let precedes = |a: &Self, b: &Self| {
             (a.sequence, &a.answers, &a.misconceptions)
                 < (b.sequence, &b.answers, &b.misconceptions)

@@ -3,12 +3,12 @@
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// A goal in the student's own words.
+/// A goal.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
 pub struct Goal {
-    /// A short note, as the student wrote it.
+    /// The sentence as the student wrote it.
     pub words: String,
-    /// Whether the student ticked it as reached.
+    /// Whether the student marked it as reached.
     pub reached: bool,
 }

@@ -1,12 +1,13 @@
 //! What both sides know of a class and a student: the class's year, concepts and
-//! own exercises; a student's appearance and goals; a check-in, a practice result,
-//! their keys, and in [`counts`] the one rule of what counts of them.
+//! own exercises; a student's appearance and goals; a check-in, a practice result
+//! and their keys; in [`counts`] the one rule of what counts.
 //!
 //! Today, the carry file, sealing, import and the board all use these types and
 //! that rule.
 //!
-//! Must never know where an entry comes from or is stored: nothing of files,
-//! stores, screens or estimates.
+//! Does not know where an entry comes from or is stored: nothing of files, stores,
+//! screens or estimates.
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod appearance;
 mod class;
@@ -22,5 +23,5 @@ pub use class::{Class, ConceptName};
 pub use counts::{Counted, CountedDates, Counting, what_counts};
 pub use entry::{AnswerCount, CheckIn, Key, Practice, Said};
 pub use goal::Goal;
-pub use ids::{AssignmentId, ClassId, DeviceId, IdError, MisconceptionCode, SEAT_SIGNS, SeatToken};
+pub use ids::{AssignmentId, ClassId, DeviceId, MisconceptionCode, SEAT_SIGNS, SeatToken};
 pub use union::Record;

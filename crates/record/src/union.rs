@@ -1,9 +1,9 @@
-//! Putting records together.
+//! Merges records.
 //!
 //! A record is a set of entries, one for each (device, school date, concept). Of two
-//! entries with one key the newer content stays: of a check-in the rating and the
-//! outcome each by itself. That makes the union idempotent, commutative and
-//! associative: files may come twice, late or in any order, and the end is the same.
+//! entries with the same key the newer content stays; of two check-ins the newer rating
+//! and the newer outcome, each by itself. Thus the union is idempotent, commutative and
+//! associative: files may arrive twice, late or in any order.
 
 use crate::entry::{CheckIn, Entry, Key, Practice};
 
@@ -14,9 +14,9 @@ pub struct Record {
     practice: Vec<Practice>,
 }
 
-/// Entries by key, each key once.
+/// Returns the entries by key, each key once.
 fn united<E: Entry>(mut entries: Vec<E>) -> Vec<E> {
-    // A record that was written by this program is in order already.
+    // Records that this program wrote are in order already.
     if !entries.is_sorted_by(|a, b| a.key() < b.key()) {
         entries.sort_by(|a, b| a.key().cmp(&b.key()));
         let mut kept: Vec<E> = Vec::with_capacity(entries.len());
@@ -31,8 +31,8 @@ fn united<E: Entry>(mut entries: Vec<E>) -> Vec<E> {
     entries
 }
 
-/// Takes `other` into `here`, both in order. Returns the keys' places in the
-/// result whose entries are new or newer.
+/// Merges `other` into `here`, both in the order of their keys. Returns the places in the
+/// result of the entries that are new or newer.
 fn merge<E: Entry>(here: &mut Vec<E>, other: Vec<E>) -> Vec<usize> {
     let mut changed = Vec::new();
     let mut result = Vec::with_capacity(here.len().max(other.len()));
@@ -60,7 +60,7 @@ fn merge<E: Entry>(here: &mut Vec<E>, other: Vec<E>) -> Vec<usize> {
 }
 
 impl Record {
-    /// From entries in any order.
+    /// Makes a record of entries in any order.
     #[must_use]
     pub fn from_entries(
         check_ins: impl IntoIterator<Item = CheckIn>,
@@ -76,8 +76,8 @@ impl Record {
         }
     }
 
-    /// Takes in another record. Returns what is new or newer by it: the entries as
-    /// they are now.
+    /// Merges another record into this one. Returns the merged entries that are new or
+    /// newer.
     pub fn merge(&mut self, other: Self) -> Self {
         fn at<E: Clone>(entries: &[E], places: &[usize]) -> Vec<E> {
             places
@@ -93,7 +93,7 @@ impl Record {
         }
     }
 
-    /// Returns how many entries it holds.
+    /// The number of entries.
     #[must_use]
     pub fn entries(&self) -> usize {
         self.check_ins.len() + self.practice.len()
@@ -111,7 +111,7 @@ impl Record {
         &self.practice
     }
 
-    /// Both lists, for writing them.
+    /// The check-ins and the practice counts.
     #[must_use]
     pub fn into_entries(self) -> (Vec<CheckIn>, Vec<Practice>) {
         (self.check_ins, self.practice)

@@ -1,4 +1,4 @@
-//! Small helpers for how values stand in JSON.
+//! How values are written in JSON.
 
 /// A school date, exactly `YYYY-MM-DD`.
 pub mod school_date {
@@ -9,22 +9,16 @@ pub mod school_date {
     use surefoot_catalogue::plain_date::plain_date;
 
     /// Writes the date.
-    ///
-    /// # Errors
-    /// The writer's.
     pub fn serialize<S: Serializer>(date: &NaiveDate, writer: S) -> Result<S::Ok, S::Error> {
         writer.collect_str(date)
     }
 
-    /// Reads the date.
-    ///
-    /// # Errors
-    /// The reader's, or a text that is written in another way.
+    /// Reads the date. Fails for every other way of writing it.
     pub fn deserialize<'de, D: Deserializer<'de>>(reader: D) -> Result<NaiveDate, D::Error> {
         reader.deserialize_str(Text)
     }
 
-    /// Read where it stands, without a copy.
+    /// Reads the text without copying it.
     struct Text;
 
     impl Visitor<'_> for Text {
@@ -40,7 +34,7 @@ pub mod school_date {
     }
 }
 
-/// A value that may be `null` but must stand there.
+/// Reads a value that may be `null` but must not be left out.
 pub fn present<'de, D, T>(reader: D) -> Result<Option<T>, D::Error>
 where
     D: serde::Deserializer<'de>,

@@ -1,4 +1,4 @@
-//! The union of records, and what counts of them.
+//! The union of records, and what counts.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use proptest::collection::vec;
@@ -44,7 +44,7 @@ proptest! {
             scheduled.merge(files[place].clone());
         }
         prop_assert_eq!(&scheduled, &in_order);
-        // And a second time nothing is new.
+        // The second time, nothing is new.
         for file in &files {
             prop_assert_eq!(scheduled.merge(file.clone()).entries(), 0);
         }
@@ -88,7 +88,7 @@ proptest! {
         prop_assert_eq!(Record::from_entries(check_ins, practice), record);
     }
 
-    /// The rule again, field by field and by hand, without any of its code.
+    /// The rule again, field by field, without its code.
     #[test]
     fn what_counts_is_the_latest_of_each_field_up_to_today(check_ins in vec(any_check_in(), 0..30), today in 7..13u32) {
         let today = date(&format!("2026-09-{today:02}"));
@@ -179,7 +179,7 @@ fn paper_overrides_the_fields_that_are_filled_in() {
 #[test]
 fn what_came_later_in_the_students_order_comes_later_whatever_the_dates_say() {
     let entries = [
-        // A clock that was at Christmas, in September.
+        // In September the clock was at Christmas.
         check_in(1, "2026-12-22", CONCEPTS[0], 7, 3),
         check_in(1, "2026-09-10", CONCEPTS[0], 8, 0),
         check_in(1, "1970-01-01", CONCEPTS[0], 9, 3),
@@ -193,7 +193,7 @@ fn what_came_later_in_the_students_order_comes_later_whatever_the_dates_say() {
     };
     let rated_last = Some((date("2026-09-10"), Some(Confidence::NotYet)));
     assert_eq!(last("2026-09-11"), (1, rated_last));
-    // Once its date has come it counts under it, but the later rating is still the last.
+    // Once its date has come it counts, but the later rating is still the last.
     assert_eq!(last("2026-12-23"), (2, rated_last));
 }
 

@@ -72,7 +72,7 @@ pub fn make_carry(
         seat: SeatToken::new(student.seat.clone()).map_err(|_| bad("seat"))?,
         from_device: student.device.clone(),
         made_on: today,
-        signing_seed: CarryFile::seed_text(&SigningKey::from_seed(&student.signing_seed)),
+        signing_seed: SigningKey::from_seed(&student.signing_seed).to_text(),
         sealing_identity: student.sealing_identity.clone(),
         class_pack: CarryFile::class_pack_text(&pack),
         check_ins: store.check_ins()?,

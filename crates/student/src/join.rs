@@ -231,7 +231,6 @@ fn assigned(assignment: &Assignment) -> Assigned {
 fn facts_of(pack: &ClassPack) -> Result<Class, StudentError> {
     let days = pack
         .rotation
-        .days
         .iter()
         .map(|day| day.iter().map(|c| c.as_str().to_owned()).collect())
         .collect();
@@ -247,7 +246,7 @@ fn facts_of(pack: &ClassPack) -> Result<Class, StudentError> {
         own_exercises,
         year: pack.year.clone(),
         rotation: Rotation::new(days).map_err(|_| Refusal::BadContent {
-            at: "rotation.days".into(),
+            at: "rotation".into(),
         })?,
         taught_from: pack
             .taught_from

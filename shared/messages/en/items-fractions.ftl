@@ -73,7 +73,7 @@ g3-fraction-whole-numbers-step-many = { $whole } wholes have { $parts } parts.
 
 g3-fraction-compare-hint-same-top = Both take the same number of parts. Which parts are larger?
 g3-fraction-compare-hint-same-bottom = The parts are the same size. Which has more parts?
-g3-fraction-compare-hint-picture = Compare the bars.
+g3-fraction-compare-hint-figure = Compare the bars.
 g3-fraction-compare-step-same-top = A larger bottom number means smaller parts.
 g3-fraction-compare-step-same-bottom = More parts of the same size make more.
 
@@ -104,12 +104,12 @@ g4-fraction-decompose-step-known = { $known ->
 }
 
 g4-fraction-copies-hint-copies = A fraction is made of copies of one part.
-g4-fraction-copies-hint-picture = Count the shaded parts.
+g4-fraction-copies-hint-figure = Count the shaded parts.
 g4-fraction-copies-step-part = One whole has { $parts } equal parts. One part is one copy.
 g4-fraction-copies-step-count = There are { $copies } copies.
 
 g4-fraction-times-whole-hint-groups = Think of { $n } groups of { $fraction }.
-g4-fraction-times-whole-hint-picture = Take this amount { $n } times.
+g4-fraction-times-whole-hint-figure = Take this amount { $n } times.
 g4-fraction-times-whole-step-tops = Multiply the number of parts: { $work }.
 g4-fraction-times-whole-step-bottom = The parts stay the same size. The bottom number stays { $bottom }.
 

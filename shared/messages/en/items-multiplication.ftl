@@ -24,7 +24,7 @@ g3-multiply-equal-groups-hint-under = Mark { $each } squares in a row. Put the n
 g3-multiply-equal-groups-step-rows = Make { $groups } rows.
 
 g3-missing-factor-hint-family = Times and divide belong together. Use the fact you know.
-g3-missing-factor-hint-picture = Think of rows and columns.
+g3-missing-factor-hint-figure = Think of rows and columns.
 g3-missing-factor-step-family = The fact is { $fact }.
 
 g3-multiply-properties-hint-split = Split each of the { $rows } rows in two parts.
@@ -80,7 +80,7 @@ g3-multiply-divide-stories-ask-5 = { $name } cuts { $total } inches of string in
 g3-multiply-divide-stories-ask-6 = { $a } friends share { $total } shells. All get the same. How many shells does each get?
 g3-multiply-divide-stories-hint-times = There are { $a } groups of { $b }.
 g3-multiply-divide-stories-hint-divide = Make { $a } equal groups.
-g3-multiply-divide-stories-hint-picture = Think of rows.
+g3-multiply-divide-stories-hint-figure = Think of rows.
 
 g3-two-step-stories-ask-1 = { $name } has { $have } cents and buys { $n } pens. Each pen costs { $each } cents. How many cents are left?
 g3-two-step-stories-ask-2 = { $name } fills { $n } pages with { $each } stickers each. There are { $more } more stickers in a box. How many stickers are there in all?

@@ -73,7 +73,7 @@ g3-fraction-whole-numbers-step-many = { $whole } enteros tienen { $parts } parte
 
 g3-fraction-compare-hint-same-top = Las dos tienen la misma cantidad de partes. ¿Cuáles partes son más grandes?
 g3-fraction-compare-hint-same-bottom = Las partes son del mismo tamaño. ¿Cuál tiene más partes?
-g3-fraction-compare-hint-picture = Compara las barras.
+g3-fraction-compare-hint-figure = Compara las barras.
 g3-fraction-compare-step-same-top = Con un número mayor abajo, las partes son más pequeñas.
 g3-fraction-compare-step-same-bottom = Más partes del mismo tamaño hacen más.
 
@@ -104,12 +104,12 @@ g4-fraction-decompose-step-known = { $known ->
 }
 
 g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
-g4-fraction-copies-hint-picture = Cuenta las partes sombreadas.
+g4-fraction-copies-hint-figure = Cuenta las partes sombreadas.
 g4-fraction-copies-step-part = Un entero tiene { $parts } partes iguales. Una parte es una copia.
 g4-fraction-copies-step-count = Hay { $copies } copias.
 
 g4-fraction-times-whole-hint-groups = Piensa en { $n } grupos de { $fraction }.
-g4-fraction-times-whole-hint-picture = Toma esta cantidad { $n } veces.
+g4-fraction-times-whole-hint-figure = Toma esta cantidad { $n } veces.
 g4-fraction-times-whole-step-tops = Multiplica el número de partes: { $work }.
 g4-fraction-times-whole-step-bottom = Las partes no cambian de tamaño. Abajo sigue { $bottom }.
 

@@ -24,7 +24,7 @@ g3-multiply-equal-groups-hint-under = Marca { $each } cuadrados en una fila. Pon
 g3-multiply-equal-groups-step-rows = Haz { $groups } filas.
 
 g3-missing-factor-hint-family = Multiplicar y dividir van juntos. Usa lo que ya sabes.
-g3-missing-factor-hint-picture = Piensa en filas y columnas.
+g3-missing-factor-hint-figure = Piensa en filas y columnas.
 g3-missing-factor-step-family = La operación es { $fact }.
 
 g3-multiply-properties-hint-split = Parte en dos cada una de las { $rows } filas.
@@ -80,7 +80,7 @@ g3-multiply-divide-stories-ask-5 = { $name } corta { $total } pulgadas de hilo e
 g3-multiply-divide-stories-ask-6 = { $a } amigos se reparten { $total } conchas. A todos les toca igual. ¿Cuántas conchas le tocan a cada uno?
 g3-multiply-divide-stories-hint-times = Hay { $a } grupos de { $b }.
 g3-multiply-divide-stories-hint-divide = Haz { $a } grupos iguales.
-g3-multiply-divide-stories-hint-picture = Piensa en filas.
+g3-multiply-divide-stories-hint-figure = Piensa en filas.
 
 g3-two-step-stories-ask-1 = { $name } tiene { $have } centavos y compra { $n } plumas. Cada pluma cuesta { $each } centavos. ¿Cuántos centavos quedan?
 g3-two-step-stories-ask-2 = { $name } llena { $n } páginas con { $each } calcomanías cada una. Hay { $more } calcomanías más en una caja. ¿Cuántas calcomanías hay en total?

@@ -86,7 +86,7 @@ impl StudentDoor {
         let offer = PackOffer {
             pack: 0,
             class_title: content.title.clone(),
-            concepts: content.rotation.days.iter().map(Vec::len).sum(),
+            concepts: content.rotation.iter().map(Vec::len).sum(),
             first_day: content.year.first_day,
             last_day: content.year.last_day,
         };

@@ -1,38 +1,36 @@
 //! A `CFPackage` of 1EdTech CASE 1.1 (Competencies and Academic Standards Exchange).
 //!
-//! Read are `CFDocument.title` and `language`; of `CFItems` `language`, `identifier`, `fullStatement`,
-//! `abbreviatedStatement`, `humanCodingScheme`, `educationLevel`, `listEnumeration`; of
-//! `CFAssociations` `isChildOf` and `precedes`. All else is passed over. (Names from
-//! memory of the published information model.)
+//! Reads `title` and `language` of `CFDocument`; `language`, `identifier`, `fullStatement`,
+//! `abbreviatedStatement`, `humanCodingScheme` and `educationLevel` of `CFItems`; the
+//! `CFAssociations` of the types `isChildOf` and `precedes`. Ignores everything else. (The
+//! names are from memory of the published information model.)
 
-use super::draft::{ConceptDraft, check_text, own_id};
-use super::{
-    CatalogueReading, MOST_CODE_CHARS, MOST_I_CAN_CHARS, MOST_PACKAGE_ITEMS, MOST_TITLE_CHARS,
-};
-use crate::table::{LineFault, LineRefused, cut, without_mark};
-use crate::{Language, Text};
+use super::draft::{ConceptDraft, MOST_CODE_CHARS, MOST_I_CAN_CHARS, MOST_TITLE_CHARS, own_id};
+use super::reading::CatalogueReading;
+use crate::table::{LineFault, LineRefused, Lines, check_count, check_string, cut, without_mark};
+use crate::{GRADES, Language, Text};
 use serde_json::Value;
 use std::collections::{BTreeMap, BTreeSet};
+
+/// The most items of a package.
+const MOST_PACKAGE_ITEMS: usize = 20_000;
 
 fn text<'a>(value: &'a Value, name: &str) -> &'a str {
     value.get(name).and_then(Value::as_str).unwrap_or("").trim()
 }
 
-/// White space of every kind as one space: a statement may come with line ends.
+/// Returns the text with white space of every kind as one space, because a statement may
+/// have several lines.
 fn one_line(text: &str) -> String {
     text.split_whitespace().collect::<Vec<_>>().join(" ")
 }
 
-fn not_a_package(at: &str, detail: &str) -> LineRefused {
-    LineRefused::at(
-        at,
-        LineFault::NotAPackage {
-            detail: cut(detail, 120),
-        },
-    )
+fn missing(member: &str) -> LineRefused {
+    let detail = format!("{member} is missing");
+    LineRefused::at(member, LineFault::NotAPackage { detail })
 }
 
-/// The start of a statement that fits a title.
+/// Returns the statement, or as many of its first words as fit a title.
 fn title_of(statement: &str) -> String {
     if statement.chars().count() <= MOST_TITLE_CHARS {
         return statement.to_owned();
@@ -44,33 +42,34 @@ fn title_of(statement: &str) -> String {
     format!("{}…", whole.trim_end_matches([',', ';', ':', '.']))
 }
 
-/// A school grade out of `educationLevel`, such as `["04"]`; nothing for several or none.
+/// Returns the school grade of `educationLevel`, such as `["04"]`; nothing for several or
+/// none.
 fn grade_of(item: &Value) -> Option<u8> {
-    let levels = item.get("educationLevel")?;
-    let one = match levels {
+    let level = match item.get("educationLevel")? {
         Value::Array(list) => match list.as_slice() {
-            [one] => one.as_str()?,
+            [only] => only.as_str()?,
             _ => return None,
         },
         Value::String(text) => text,
         _ => return None,
     };
-    one.trim()
-        .parse::<u8>()
+    level
+        .trim()
+        .parse()
         .ok()
-        .filter(|grade| (1..=12).contains(grade))
+        .filter(|grade| GRADES.contains(grade))
 }
 
-/// The language of an item or a document; `else_in` if it names none.
-fn language_of(value: &Value, else_in: Language) -> Result<Language, LineFault> {
+/// Returns the language of an item or a document; `main` if it names none.
+fn language_of(value: &Value, main: Language) -> Result<Language, LineFault> {
     match text(value, "language") {
-        "" => Ok(else_in),
+        "" => Ok(main),
         tag => Language::lookup(tag)
             .map_err(|unknown| LineFault::UnknownLanguage { text: unknown.tag }),
     }
 }
 
-/// What associations of one type say: origin and destination of each.
+/// Returns the associations of one type: origin and destination of each.
 fn pairs(package: &Value, kind: &str) -> Vec<(String, String)> {
     let node = |association: &Value, name: &str| {
         association
@@ -94,57 +93,42 @@ fn pairs(package: &Value, kind: &str) -> Vec<(String, String)> {
         .collect()
 }
 
-pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading) {
-    let package: Value = match serde_json::from_slice(without_mark(bytes)) {
-        Ok(package) => package,
-        Err(error) => {
-            let line = u32::try_from(error.line()).unwrap_or(0);
-            let fault = LineFault::NotAPackage {
-                detail: cut(&error.to_string(), 120),
-            };
-            reading.refused.push(LineRefused::line(line, fault));
-            return;
-        }
-    };
-    let Some(document) = package.get("CFDocument").filter(|d| d.is_object()) else {
-        reading
-            .refused
-            .push(not_a_package("CFDocument", "CFDocument is missing"));
-        return;
-    };
+/// Adds the title and the drafts of a package to `reading`, and the items that are refused.
+///
+/// # Errors
+/// Fails if the file is not a package.
+pub(super) fn read(
+    bytes: &[u8],
+    main: Language,
+    reading: &mut CatalogueReading,
+) -> Result<(), LineRefused> {
+    let package: Value = serde_json::from_slice(without_mark(bytes)).map_err(|error| {
+        let detail = cut(&error.to_string(), 120);
+        let line = u32::try_from(error.line()).unwrap_or(0);
+        LineRefused::line(line, LineFault::NotAPackage { detail })
+    })?;
+    let document = package
+        .get("CFDocument")
+        .filter(|document| document.is_object())
+        .ok_or_else(|| missing("CFDocument"))?;
     reading.title = cut(text(document, "title"), 120);
-    let main = match language_of(document, main) {
-        Ok(language) => language,
-        Err(fault) => {
-            let refused = LineRefused::at("CFDocument.language", fault);
-            reading.refused.push(refused);
-            return;
-        }
-    };
-    let Some(items) = package.get("CFItems").and_then(Value::as_array) else {
-        reading
-            .refused
-            .push(not_a_package("CFItems", "CFItems is missing"));
-        return;
-    };
-    if items.len() > MOST_PACKAGE_ITEMS {
-        let fault = LineFault::TooMany {
-            column: "CFItems".into(),
-            found: u32::try_from(items.len()).unwrap_or(u32::MAX),
-            most: u32::try_from(MOST_PACKAGE_ITEMS).unwrap_or(u32::MAX),
-        };
-        reading.refused.push(LineRefused::at("CFItems", fault));
-        return;
-    }
+    let main = language_of(document, main)
+        .map_err(|fault| LineRefused::at("CFDocument.language", fault))?;
+    let items = package
+        .get("CFItems")
+        .and_then(Value::as_array)
+        .ok_or_else(|| missing("CFItems"))?;
+    check_count(items.len(), MOST_PACKAGE_ITEMS, "CFItems")
+        .map_err(|fault| LineRefused::at("CFItems", fault))?;
     let mut parents: BTreeMap<String, String> = BTreeMap::new();
     let mut with_parts: BTreeSet<String> = BTreeSet::new();
     for (child, parent) in pairs(&package, "isChildOf") {
         with_parts.insert(parent.clone());
         parents.entry(child).or_insert(parent);
     }
-    let mut before: BTreeMap<String, Vec<String>> = BTreeMap::new();
+    let mut prerequisites: BTreeMap<String, Vec<String>> = BTreeMap::new();
     for (first, then) in pairs(&package, "precedes") {
-        before.entry(then).or_default().push(first);
+        prerequisites.entry(then).or_default().push(first);
     }
     let statements: BTreeMap<&str, String> = items
         .iter()
@@ -158,41 +142,23 @@ pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading)
     let mut seen: BTreeSet<&str> = BTreeSet::new();
     for (place, item) in items.iter().enumerate() {
         let at = format!("CFItems[{place}]");
-        let identifier = text(item, "identifier");
-        let statement = one_line(text(item, "fullStatement"));
-        let code = one_line(text(item, "humanCodingScheme"));
-        let checked = check_text(identifier, "identifier", MOST_CODE_CHARS)
-            .map_err(|fault| (".identifier", fault))
-            .and_then(|()| {
-                if seen.insert(identifier) {
-                    Ok(())
-                } else {
-                    let text = cut(identifier, 80);
-                    Err((".identifier", LineFault::ConceptThere { text }))
-                }
-            })
-            .and_then(|()| {
-                check_text(&statement, "fullStatement", MOST_I_CAN_CHARS)
-                    .map_err(|fault| (".fullStatement", fault))
-            })
-            .and_then(|()| match code.as_str() {
-                "" => Ok(()),
-                code => check_text(code, "humanCodingScheme", MOST_CODE_CHARS)
-                    .map_err(|fault| (".humanCodingScheme", fault)),
-            })
-            .and_then(|()| language_of(item, main).map_err(|fault| (".language", fault)));
-        let language = match checked {
-            Ok(language) => language,
-            Err((part, fault)) => {
-                reading
-                    .refused
-                    .push(LineRefused::at(format!("{at}{part}"), fault));
+        let checked = CheckedItem::of(item, main, &mut seen);
+        let CheckedItem {
+            identifier,
+            statement,
+            code,
+            language,
+        } = match checked {
+            Ok(checked) => checked,
+            Err((member, fault)) => {
+                let refused = LineRefused::at(format!("{at}.{member}"), fault);
+                reading.refused.push(refused);
                 continue;
             }
         };
         let short = one_line(text(item, "abbreviatedStatement"));
         let named = if code.is_empty() {
-            // A part of a UUID tells items without a code apart.
+            // A part of the UUID, because items without a code may have the same title.
             format!(
                 "{} {}",
                 title_of(&statement),
@@ -213,7 +179,7 @@ pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading)
             i_can: Text::one(language, statement.clone()),
             strand: None,
             grade: grade_of(item),
-            before: before.remove(identifier).unwrap_or_default(),
+            before: prerequisites.remove(identifier).unwrap_or_default(),
             codes: (!code.is_empty()).then_some(code).into_iter().collect(),
             under: parents
                 .get(identifier)
@@ -222,5 +188,47 @@ pub(super) fn read(bytes: &[u8], main: Language, reading: &mut CatalogueReading)
                 .unwrap_or_default(),
             has_parts: with_parts.contains(identifier),
         });
+    }
+    Ok(())
+}
+
+/// The members of an item that are checked.
+struct CheckedItem<'a> {
+    identifier: &'a str,
+    statement: String,
+    code: String,
+    language: Language,
+}
+
+impl<'a> CheckedItem<'a> {
+    /// Checks an item. `seen` are the identifiers so far. A fault comes with the name of
+    /// its member.
+    fn of(
+        item: &'a Value,
+        main: Language,
+        seen: &mut BTreeSet<&'a str>,
+    ) -> Result<Self, (&'static str, LineFault)> {
+        let check = |text: &str, member: &'static str, most_chars| {
+            check_string(text, member, most_chars, Lines::One).map_err(|fault| (member, fault))
+        };
+        let identifier = text(item, "identifier");
+        check(identifier, "identifier", MOST_CODE_CHARS)?;
+        if !seen.insert(identifier) {
+            let text = cut(identifier, 80);
+            return Err(("identifier", LineFault::ConceptThere { text }));
+        }
+        let statement = one_line(text(item, "fullStatement"));
+        check(&statement, "fullStatement", MOST_I_CAN_CHARS)?;
+        let code = one_line(text(item, "humanCodingScheme"));
+        if !code.is_empty() {
+            check(&code, "humanCodingScheme", MOST_CODE_CHARS)?;
+        }
+        let language = language_of(item, main).map_err(|fault| ("language", fault))?;
+        Ok(Self {
+            identifier,
+            statement,
+            code,
+            language,
+        })
     }
 }

@@ -1,13 +1,25 @@
-//! Drafts of concepts, and the concepts made of the picked ones.
+//! Drafts of own concepts, and the concepts made of the picked drafts.
 
-use super::{
-    MOST_CODE_CHARS, MOST_I_CAN_CHARS, MOST_OWN_CONCEPTS, MOST_PARTS, MOST_TITLE_CHARS, OWN_PREFIX,
-};
-use crate::table::{LineFault, LineRefused, column_in, cut};
-use crate::{Concept, ConceptId, Language, Strand, Text};
+use crate::table::{LineFault, LineRefused, Lines, check_count, check_string, check_text, cut};
+use crate::text_id::LONGEST_CHARS;
+use crate::{Concept, ConceptId, GRADES, Language, Strand, Text};
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use ts_rs::TS;
+
+/// The most own concepts of a class.
+const MOST_OWN_CONCEPTS: usize = 300;
+/// The most characters of a title; it fits a tile.
+pub(super) const MOST_TITLE_CHARS: usize = 60;
+/// The most characters of an "I can" statement.
+pub(super) const MOST_I_CAN_CHARS: usize = 300;
+/// The most characters of a published code.
+pub(super) const MOST_CODE_CHARS: usize = 80;
+/// The most codes, and the most prerequisites, of a concept.
+const MOST_PARTS: usize = 12;
+
+/// How the id of every own concept begins, so that it is never that of a built-in concept.
+pub(super) const OWN_PREFIX: &str = "own-";
 
 /// What could become a concept.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
@@ -16,38 +28,39 @@ pub struct ConceptDraft {
     pub line: u32,
     /// The place in a package, such as `CFItems[3]`; empty in a table.
     pub at: String,
-    /// How other drafts name it: an id, a code or a package's identifier.
+    /// The name by which other drafts refer to it: its id or code, or its identifier in the
+    /// package.
     pub key: String,
     /// The id it will have.
     pub id: String,
-    /// A short title.
+    /// Its short title.
     pub title: Text,
-    /// The "I can" statement.
+    /// Its "I can" statement.
     pub i_can: Text,
-    /// Its strand, once chosen.
+    /// Its strand; the teacher chooses it for an item of a package.
     pub strand: Option<Strand>,
-    /// Its school grade, once chosen.
+    /// Its school grade; the teacher chooses it where the package does not say it.
     pub grade: Option<u8>,
-    /// Keys, ids or titles of what comes before it.
+    /// Its prerequisites, by key, id, title or code.
     pub before: Vec<String>,
     /// Codes of published standards.
     pub codes: Vec<String>,
-    /// What it stands under in its package; empty in a table.
+    /// The title of its parent in the package; empty in a table.
     pub under: String,
-    /// Whether other items of its package stand under it.
+    /// Whether it is the parent of other items of the package.
     pub has_parts: bool,
 }
 
-/// What the class has already.
+/// The concepts that a class already has.
 pub struct Held<'a> {
     /// Every concept of the built-in catalogue and of the class, by id.
     pub all: &'a BTreeMap<String, Concept>,
-    /// How many of them are the class's own.
+    /// How many of them are own concepts.
     pub own: usize,
 }
 
-/// Letters and figures of a text, joined by hyphens.
-pub(super) fn slug(text: &str) -> String {
+/// Returns the words of a text, their letters and digits without accents, joined by hyphens.
+fn slug(text: &str) -> String {
     let plain: String = text
         .to_lowercase()
         .chars()
@@ -65,73 +78,23 @@ pub(super) fn slug(text: &str) -> String {
     plain.split_whitespace().collect::<Vec<_>>().join("-")
 }
 
-/// The id of an own concept named so: always with our prefix, never too long.
+/// Makes the id of an own concept from its name.
 pub(super) fn own_id(text: &str) -> String {
     let slug = slug(text);
     let body = slug.strip_prefix(OWN_PREFIX).unwrap_or(&slug);
-    let room = ConceptId::LONGEST_CHARS - OWN_PREFIX.len();
+    let room = LONGEST_CHARS - OWN_PREFIX.len();
     let cut: String = body.chars().take(room).collect();
     format!("{OWN_PREFIX}{}", cut.trim_matches('-'))
 }
 
-/// A text of ours: not empty, not too long, no characters that are no text.
-pub(super) fn check_text(text: &str, column: &str, most_chars: usize) -> Result<(), LineFault> {
-    let bad = |c: char| {
-        c.is_control()
-            || ('\u{e000}'..='\u{f8ff}').contains(&c)
-            || ('\u{202a}'..='\u{202e}').contains(&c)
-            || ('\u{2066}'..='\u{2069}').contains(&c)
-    };
-    if text.trim().is_empty() {
-        return Err(LineFault::Empty {
-            column: column.into(),
-        });
-    }
-    if text.chars().any(bad) {
-        return Err(LineFault::BadCharacter {
-            column: column.into(),
-        });
-    }
-    let chars = text.chars().count();
-    if chars > most_chars {
-        return Err(LineFault::TooLong {
-            column: column.into(),
-            chars: u32::try_from(chars).unwrap_or(u32::MAX),
-            most: u32::try_from(most_chars).unwrap_or(u32::MAX),
-        });
-    }
-    Ok(())
-}
-
-/// Checks a text in each of its languages, and takes the spaces around it away.
+/// Checks a text in each of its languages and returns it without the spaces around it.
 fn checked(text: &Text, column: &str, most_chars: usize) -> Result<Text, LineFault> {
-    let mut texts: BTreeMap<Language, String> = BTreeMap::new();
-    let alone = text.iter().count() == 1;
-    for (language, one) in text.iter() {
-        if alone {
-            check_text(one, column, most_chars)?;
-        } else {
-            check_text(one, &column_in(column, language), most_chars)?;
-        }
-        texts.insert(language, one.trim().to_owned());
-    }
-    Text::try_from(texts).map_err(|_| LineFault::Empty {
-        column: column.into(),
-    })
+    check_text(text, column, most_chars, Lines::One)?;
+    let trim = |text: Text, (language, one): (Language, &str)| text.with(language, one.trim());
+    Ok(text.iter().fold(text.clone(), trim))
 }
 
-fn few(found: usize, column: &str) -> Result<(), LineFault> {
-    if found > MOST_PARTS {
-        return Err(LineFault::TooMany {
-            column: column.into(),
-            found: u32::try_from(found).unwrap_or(u32::MAX),
-            most: u32::try_from(MOST_PARTS).unwrap_or(u32::MAX),
-        });
-    }
-    Ok(())
-}
-
-/// The concept of a draft, without what comes before it.
+/// Makes the concept of a draft, without its prerequisites.
 fn concept_of(draft: &ConceptDraft) -> Result<Concept, LineFault> {
     let id = ConceptId::new(draft.id.clone())
         .ok()
@@ -139,47 +102,39 @@ fn concept_of(draft: &ConceptDraft) -> Result<Concept, LineFault> {
         .ok_or_else(|| LineFault::BadId {
             text: cut(&draft.id, 80),
         })?;
-    few(draft.codes.len(), "codes")?;
-    few(draft.before.len(), "before")?;
+    check_count(draft.codes.len(), MOST_PARTS, "codes")?;
+    check_count(draft.before.len(), MOST_PARTS, "before")?;
     for code in &draft.codes {
-        check_text(code, "codes", MOST_CODE_CHARS)?;
+        check_string(code, "codes", MOST_CODE_CHARS, Lines::One)?;
+    }
+    let grade = draft.grade.ok_or_else(|| LineFault::empty("grade"))?;
+    if !GRADES.contains(&grade) {
+        return Err(LineFault::BadGrade {
+            text: grade.to_string(),
+        });
     }
     Ok(Concept {
         id,
         title: checked(&draft.title, "title", MOST_TITLE_CHARS)?,
         i_can: checked(&draft.i_can, "i_can", MOST_I_CAN_CHARS)?,
-        strand: draft.strand.ok_or_else(|| LineFault::Empty {
-            column: "strand".into(),
-        })?,
-        grade: match draft.grade {
-            Some(grade @ 1..=12) => grade,
-            Some(other) => {
-                return Err(LineFault::BadGrade {
-                    text: other.to_string(),
-                });
-            }
-            None => {
-                return Err(LineFault::Empty {
-                    column: "grade".into(),
-                });
-            }
-        },
+        strand: draft.strand.ok_or_else(|| LineFault::empty("strand"))?,
+        grade,
         prerequisites: Vec::new(),
         alignments: draft.codes.clone(),
     })
 }
 
-/// A draft that was taken, with its concept.
+/// A concept and its draft.
 pub struct Taken {
-    /// Its place among the drafts.
+    /// The place of the draft.
     pub place: usize,
     /// The concept.
     pub concept: Concept,
 }
 
-/// Makes concepts of the picked drafts. What comes before a concept is looked up among
-/// the picked drafts (by key, id, title or code) and in what the class has; in a table an
-/// unknown one is a fault, in a package it was not picked and is left out.
+/// Makes concepts of the picked drafts. Prerequisites are looked up by key, id, title or
+/// code, first among the picked drafts, then among the concepts of the class. In a table an
+/// unknown prerequisite is a fault; in a package it was not picked, and is left out.
 #[must_use]
 pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec<LineRefused>) {
     let mut taken: Vec<Taken> = Vec::new();
@@ -219,15 +174,15 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
         }
         taken.push(Taken { place, concept });
     }
-    let mut unknown: BTreeMap<usize, LineFault> = BTreeMap::new();
+    let mut faults: BTreeMap<usize, LineFault> = BTreeMap::new();
     for one in &mut taken {
         let Some(draft) = drafts.get(one.place) else {
             continue;
         };
         for before in &draft.before {
-            match found(before, &names, held) {
+            match find(before, &names, held) {
                 Some(id) if id == one.concept.id => {
-                    unknown.insert(
+                    faults.insert(
                         one.place,
                         LineFault::Circle {
                             text: one.concept.id.as_str().to_owned(),
@@ -237,7 +192,7 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
                 Some(id) if one.concept.prerequisites.contains(&id) => {}
                 Some(id) => one.concept.prerequisites.push(id),
                 None if draft.at.is_empty() => {
-                    unknown.insert(
+                    faults.insert(
                         one.place,
                         LineFault::UnknownConcept {
                             text: cut(before, 80),
@@ -248,16 +203,17 @@ pub fn concepts_of(drafts: &[ConceptDraft], held: &Held<'_>) -> (Vec<Taken>, Vec
             }
         }
     }
-    unknown.extend(circles(&taken));
-    drop_with_followers(&mut taken, &mut unknown, drafts);
-    for (place, fault) in unknown {
+    faults.extend(circles(&taken));
+    drop_with_dependants(&mut taken, &mut faults, drafts);
+    for (place, fault) in faults {
         refused.extend(drafts.get(place).map(|draft| refuse(draft, fault)));
     }
     refused.sort_by(|a, b| (a.line, &a.at).cmp(&(b.line, &b.at)));
     (taken, refused)
 }
 
-fn found(text: &str, names: &BTreeMap<String, ConceptId>, held: &Held<'_>) -> Option<ConceptId> {
+/// Finds the concept that a draft names as its prerequisite.
+fn find(text: &str, names: &BTreeMap<String, ConceptId>, held: &Held<'_>) -> Option<ConceptId> {
     let wanted = text.trim().to_lowercase();
     names
         .get(&wanted)
@@ -273,18 +229,18 @@ fn found(text: &str, names: &BTreeMap<String, ConceptId>, held: &Held<'_>) -> Op
         })
 }
 
-/// The concepts that come before themselves, each with its circle.
+/// Returns the faults of concepts that are prerequisites of themselves, by the place of
+/// their drafts.
 fn circles(taken: &[Taken]) -> BTreeMap<usize, LineFault> {
     let by_id: BTreeMap<&ConceptId, &Taken> =
         taken.iter().map(|one| (&one.concept.id, one)).collect();
     let mut faults = BTreeMap::new();
     for start in taken {
-        // What can be reached from here going back; a circle is there when that is itself.
         let mut open: Vec<&ConceptId> = start.concept.prerequisites.iter().collect();
         let mut seen: BTreeSet<&ConceptId> = BTreeSet::new();
         while let Some(id) = open.pop() {
             if *id == start.concept.id {
-                let text = format!("{id}");
+                let text = id.to_string();
                 faults.insert(start.place, LineFault::Circle { text });
                 break;
             }
@@ -301,8 +257,8 @@ fn circles(taken: &[Taken]) -> BTreeMap<usize, LineFault> {
     faults
 }
 
-/// Takes the faulty ones out, and with them those that need them.
-fn drop_with_followers(
+/// Removes the concepts with a fault and their dependants. Adds a fault for each dependant.
+fn drop_with_dependants(
     taken: &mut Vec<Taken>,
     faults: &mut BTreeMap<usize, LineFault>,
     drafts: &[ConceptDraft],

@@ -1,5 +1,6 @@
-//! The sample files, and changed ones.
+//! Reads the sample files, and changed ones.
 
+use super::draft::{MOST_TITLE_CHARS, OWN_PREFIX};
 use super::*;
 use crate::{Catalogue, Concept, Text};
 use proptest::prelude::*;
@@ -54,7 +55,7 @@ fn the_sample_table_becomes_concepts_with_what_comes_before() {
     assert_eq!(before(1), ["own-water-level"]);
     assert_eq!(concepts[0].alignments, ["SL.1", "OF.4.M.1", "OF.4.M.2"]);
     assert_eq!(concepts[0].title.get(es), "Leer un medidor de agua");
-    // Named by its code, and without Spanish words of its own.
+    // Its prerequisite is named by its code, and its Spanish texts are missing.
     assert_eq!(before(2), ["own-water-change"]);
     assert_eq!(concepts[2].title.get(es), "Speed of a stream");
     assert_eq!(concepts[2].title.substitute(es), Some(Language::first()));
@@ -115,7 +116,7 @@ fn the_sample_package_gives_its_items_with_codes_order_and_grade() {
     assert_eq!(refused, []);
     assert_eq!(concepts[1].prerequisites[0].as_str(), "own-of-4-w-1");
     assert_eq!(concepts[1].alignments, ["OF.4.W.2"]);
-    // What precedes but was not picked is left out.
+    // A prerequisite that was not picked is left out.
     let (alone, refused) = made(&picked[2..]);
     assert_eq!((alone.len(), refused.len()), (1, 0));
     assert!(alone[0].prerequisites.is_empty());
@@ -192,7 +193,7 @@ fn a_package_that_is_none_is_told_by_its_place() {
 proptest! {
     #![proptest_config(surefoot_test_support::long())]
 
-    /// The readers answer, and what becomes a concept has our prefix.
+    /// No reader panics, and all concepts have the prefix of own concepts.
     #[test]
     fn changed_catalogues(changes in surefoot_test_support::any_changes(), which in 0..3_usize) {
         let bytes = surefoot_test_support::changed([CSV, FAULTS, CASE][which], &changes);

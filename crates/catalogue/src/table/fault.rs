@@ -1,40 +1,40 @@
-//! Why a line or an item was not taken, and what would help.
+//! Why a line or an item of a file is refused.
 
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 use ts_rs::TS;
 
-/// Why a line or an item of a file was not taken. Its words, with what
-/// would help, are the message `line-fault-<code>`.
+/// Why a line or an item of a file is refused. The message `line-fault-<code>` also says
+/// what helps.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum LineFault {
-    /// The file is larger than is read.
+    /// The file is too large.
     #[error("the file is larger than {most_bytes} bytes")]
     FileTooLarge {
         /// The greatest size.
         #[ts(type = "number")]
         most_bytes: u64,
     },
-    /// More files than are read at once.
-    #[error("more than {most} files at once")]
+    /// Too many files in one import.
+    #[error("more than {most} files in one import")]
     TooManyFiles {
         /// The greatest number.
         most: u32,
     },
-    /// Neither a table nor an item, or a zip that cannot be read.
+    /// The file is neither a table nor an item, or it is a zip that cannot be read.
     #[error("this is neither a CSV table nor a QTI 3 item")]
     NotKnown,
-    /// Not text in UTF-8.
+    /// The file or the line is not in UTF-8.
     #[error("this is not text in UTF-8; save the file as \"CSV UTF-8\"")]
     NotUtf8,
     /// A quotation mark is not closed, or is inside a cell without quotes.
-    #[error("a quotation mark is not closed, or stands alone inside a cell")]
+    #[error("a quotation mark is not closed, or is inside a cell without quotes")]
     LooseQuote,
-    /// A record longer or wider than any exercise.
+    /// The line has more bytes or cells than any exercise needs.
     #[error("this line is too long or has too many cells")]
     LineTooLong,
-    /// Not as many cells as the heading has.
+    /// The line has more or fewer cells than the heading.
     #[error("this line has {found} cells, the heading has {wanted}")]
     WrongCells {
         /// Cells of the line.
@@ -48,14 +48,16 @@ pub enum LineFault {
         /// Its name.
         column: String,
     },
-    /// The heading has a column we do not know.
-    #[error("there is no column {column:?}; docs/question-bank.md lists them")]
+    /// The heading has an unknown column.
+    #[error(
+        "there is no column {column:?}; docs/question-bank.md and docs/own-catalogue.md list them"
+    )]
     UnknownColumn {
         /// As written, cut to 40 characters.
         column: String,
     },
     /// The heading has a column twice.
-    #[error("the column {column:?} stands twice")]
+    #[error("the heading has the column {column:?} twice")]
     ColumnTwice {
         /// Its name.
         column: String,
@@ -66,7 +68,7 @@ pub enum LineFault {
         /// The column or the part.
         column: String,
     },
-    /// No such concept in the class.
+    /// The class has no such concept.
     #[error("there is no concept {text:?}")]
     UnknownConcept {
         /// As written, cut to 80 characters.
@@ -78,29 +80,29 @@ pub enum LineFault {
         /// As written.
         text: String,
     },
-    /// No such kind of answer.
-    #[error("{text:?} is no kind of answer")]
+    /// There is no such kind of answer.
+    #[error("there is no kind of answer {text:?}")]
     UnknownKind {
         /// As written.
         text: String,
     },
-    /// A level other than 1, 2, 3.
+    /// The level is not 1, 2 or 3.
     #[error("the level is 1, 2 or 3, not {text:?}")]
     BadLevel {
         /// As written.
         text: String,
     },
-    /// No such rule of form, or one that does not go with the kind.
+    /// There is no such form, or it does not go with the kind of answer.
     #[error("the form {text:?} does not go with this kind of answer")]
     BadForm {
         /// As written.
         text: String,
     },
-    /// The key breaks the rule of form it is given.
-    #[error("the answer itself is not in the form asked for")]
+    /// The key is not in the form that the exercise asks for.
+    #[error("the answer is not in the form that the line asks for")]
     KeyBreaksForm,
-    /// Longer than its place.
-    #[error("{column} has {chars} characters, at most {most} fit")]
+    /// The text is too long.
+    #[error("{column} has {chars} characters, the limit is {most}")]
     TooLong {
         /// The column or the part.
         column: String,
@@ -109,141 +111,142 @@ pub enum LineFault {
         /// The greatest length.
         most: u32,
     },
-    /// More of something than there is room for.
-    #[error("there are {found} {column}, at most {most} fit")]
+    /// The line has too many of something.
+    #[error("there are {found} {column}, the limit is {most}")]
     TooMany {
-        /// What: `choices`, `hints`, `steps`, `wrong`.
+        /// What: for example `choices`, `hints` or `CFItems`.
         column: String,
         /// How many.
         found: u32,
         /// The greatest number.
         most: u32,
     },
-    /// A character that is no text: a control, or one that turns the direction of writing.
-    #[error("{column} has a character that is no text")]
+    /// The text has a control character, a private one, or one that turns the direction of
+    /// writing.
+    #[error("{column} has a character that a text must not have")]
     BadCharacter {
         /// The column or the part.
         column: String,
     },
-    /// Braces that hold no number.
-    #[error("{text:?} in braces is no number; write {{3/4}}, {{2 3/4}} or {{0.5}}")]
+    /// There is no number in the braces.
+    #[error("{text:?} in braces is not a number; write {{3/4}}, {{2 3/4}} or {{0.5}}")]
     BadBraces {
         /// The text between them, cut to 40 characters.
         text: String,
     },
     /// The answer does not fit the kind.
-    #[error("{text:?} is no answer of the kind {kind:?}")]
+    #[error("{text:?} is not an answer of the kind {kind:?}")]
     BadAnswer {
         /// As written, cut to 80 characters.
         text: String,
         /// The kind.
         kind: String,
     },
-    /// The answer is none of the choices.
+    /// The answer is not one of the choices.
     #[error("{text:?} is not one of the choices")]
     NotAChoice {
         /// As written, cut to 80 characters.
         text: String,
     },
-    /// Fewer than two choices.
-    #[error("a question to choose from needs two choices or more")]
+    /// There are fewer than two choices.
+    #[error("this kind of answer needs two choices or more")]
     TooFewChoices,
-    /// Two choices are alike.
-    #[error("the choice {text:?} stands twice")]
+    /// Two choices are the same.
+    #[error("the choice {text:?} is there twice")]
     ChoicesAlike {
-        /// Which.
+        /// The choice.
         text: String,
     },
-    /// Choices where the kind has none.
+    /// There are choices, but this kind of answer has none.
     #[error("this kind of answer has no choices")]
     NoChoicesHere,
-    /// A translation with another number of parts.
+    /// A translation has more or fewer parts than the text.
     #[error("{column} does not have as many parts as the text it translates")]
     TranslationParts {
         /// The column.
         column: String,
     },
-    /// A wrong answer that is right.
+    /// A wrong answer is right.
     #[error("the wrong answer {text:?} is right")]
     WrongIsRight {
         /// As written.
         text: String,
     },
-    /// A wrong answer twice.
-    #[error("the wrong answer {text:?} stands twice")]
+    /// A wrong answer is there twice.
+    #[error("the wrong answer {text:?} is there twice")]
     WrongTwice {
         /// As written.
         text: String,
     },
-    /// Feedback without its wrong answer, or the other way round.
-    #[error("{column} stands without its partner")]
+    /// There is a wrong answer without feedback, or feedback without a wrong answer.
+    #[error("{column} is alone: a wrong answer and its feedback belong together")]
     Alone {
         /// The column.
         column: String,
     },
-    /// The same exercise comes earlier in the import.
-    #[error("the same exercise stands in line {line} of {file}")]
+    /// The import has the same exercise earlier.
+    #[error("the same exercise is in line {line} of {file}")]
     SameAsLine {
         /// The file.
         file: String,
         /// The line.
         line: u32,
     },
-    /// The class has this exercise already.
+    /// The class already has this exercise.
     #[error("the class has this exercise already")]
     AlreadyThere,
-    /// No more room in the class.
+    /// The class has no room for more exercises.
     #[error("a class has room for {most} own exercises")]
     BankFull {
         /// The greatest number.
         most: u32,
     },
-    /// The exercises of the class are too long all together.
-    #[error("the exercises of the class are longer than {most_bytes} bytes all together")]
+    /// All exercises of the class together are too long.
+    #[error("all exercises of the class together are longer than {most_bytes} bytes")]
     BankTooLong {
         /// The greatest size.
         most_bytes: u32,
     },
-    /// Not well-formed XML.
+    /// The file is not well-formed XML.
     #[error("this is not well-formed XML: {detail}")]
     NotXml {
-        /// What the reader says.
+        /// The message of the reader.
         detail: String,
     },
-    /// A document type, which could name other files or expand without limit.
-    #[error("a document type or an entity of its own is not taken")]
+    /// The file has a document type, which could name other files or expand without limit.
+    #[error("a document type or an entity beyond those of XML is refused")]
     Entities,
-    /// Deeper, larger or more pieces than an item has.
-    #[error("the item is too deep or too large")]
+    /// The item is nested too deep or has too many parts.
+    #[error("the item is nested too deep or has too many parts")]
     XmlTooLarge,
-    /// An item of an older QTI.
+    /// The item is of an older version of QTI.
     #[error("this is an item of QTI 2, not of QTI 3")]
     OlderQti,
-    /// XML, but no item.
-    #[error("<{element}> is no item of QTI 3")]
+    /// The file is XML, but not an item.
+    #[error("<{element}> is not an item of QTI 3")]
     NotAnItem {
         /// The outermost element.
         element: String,
     },
-    /// An element we do not show.
+    /// The program cannot show an element.
     #[error("<{element}> cannot be shown here")]
     UnknownElement {
         /// Its name.
         element: String,
     },
-    /// None or several questions in one item.
-    #[error("the item has {found} questions; one is taken")]
+    /// The item has no question or several.
+    #[error("the item has {found} questions instead of one")]
     NotOneQuestion {
         /// How many.
         found: u32,
     },
-    /// No declaration of the response that the question names.
+    /// The item does not declare the response that the question names.
     #[error("there is no response declaration {text:?}")]
     NoDeclaration {
         /// The name.
         text: String,
     },
-    /// The declaration does not go with the question.
+    /// The response declaration does not go with the question.
     #[error("cardinality {cardinality:?} and base type {base_type:?} do not go with <{element}>")]
     DeclarationUnfit {
         /// The question's element.
@@ -253,79 +256,79 @@ pub enum LineFault {
         /// As written.
         base_type: String,
     },
-    /// No correct response, or no mapping, where the processing needs one.
+    /// The response processing needs a correct response or a mapping, and there is none.
     #[error("the item does not say which answer is right")]
     NoKey,
-    /// Another way of marking than the two templates.
-    #[error("marking by {text:?} is not taken; use match_correct or map_response")]
+    /// The item is marked in another way than by the two templates.
+    #[error("marking by {text:?} is not supported; use match_correct or map_response")]
     UnknownProcessing {
-        /// The template, or the element in its place.
+        /// The template, or the element used instead.
         text: String,
     },
-    /// Several responses get the most, so none of them is the key.
-    #[error("more than one response gets the most of the mapping")]
+    /// Several responses have the highest value, so the key is unknown.
+    #[error("more than one response has the highest value of the mapping")]
     SeveralBest,
-    /// Nothing gets a value above zero.
-    #[error("no response gets a value above zero")]
+    /// No response has a value above zero.
+    #[error("no response has a value above zero")]
     NoneBest,
-    /// The correct response is not the one with the highest value.
-    #[error("the correct response is not the one with the highest value")]
+    /// The correct response does not have the highest value.
+    #[error("the correct response does not have the highest value")]
     KeysDisagree,
-    /// A number of the mapping that cannot be read.
-    #[error("{text:?} is no number")]
+    /// A number of the mapping cannot be read.
+    #[error("{text:?} is not a number")]
     NotANumber {
         /// As written.
         text: String,
     },
-    /// No such strand.
+    /// There is no such strand.
     #[error("there is no strand {text:?}")]
     UnknownStrand {
         /// As written.
         text: String,
     },
-    /// A language that the program does not have.
+    /// The program does not have this language.
     #[error("{text:?} is not a language of this program")]
     UnknownLanguage {
-        /// Its tag as written.
+        /// The tag as written.
         text: String,
     },
-    /// A grade other than 1 to 12.
+    /// The grade is not 1 to 12.
     #[error("the grade is 1 to 12, not {text:?}")]
     BadGrade {
         /// As written.
         text: String,
     },
-    /// Not in the form of an id.
-    #[error("{text:?} is no id: small letters and figures joined by single hyphens")]
+    /// The text is not an id.
+    #[error("{text:?} is not an id: lower-case letters and digits joined by single hyphens")]
     BadId {
         /// As written.
         text: String,
     },
-    /// A concept with this id exists already.
+    /// There is a concept with this id already.
     #[error("there is a concept {text:?} already")]
     ConceptThere {
         /// The id.
         text: String,
     },
-    /// Concepts that come before each other in a circle.
-    #[error("what comes before goes round in a circle: {text}")]
+    /// The concept is a prerequisite of itself, directly or through others.
+    #[error("{text} is a prerequisite of itself, directly or through others")]
     Circle {
-        /// The ids around it.
+        /// The id of the concept.
         text: String,
     },
-    /// No more room for concepts.
+    /// The class has no room for more own concepts.
     #[error("a class has room for {most} own concepts")]
     ConceptsFull {
         /// The greatest number.
         most: u32,
     },
-    /// Not a package of the kind asked for.
-    #[error("this is no CASE package: {detail}")]
+    /// The file is not a CASE package.
+    #[error("this is not a CASE package: {detail}")]
     NotAPackage {
         /// What is missing or wrong.
         detail: String,
     },
-    /// A concept was not chosen for an item.
+    /// No concept was chosen for an item that names none.
     #[error("choose the concept that the items are for")]
     NoConceptChosen,
 }
@@ -339,7 +342,7 @@ impl LineFault {
     }
 }
 
-/// The beginning of a text, at most `most_chars` characters, without control characters.
+/// Returns the first `most_chars` characters of a text, without control characters.
 pub fn cut(text: &str, most_chars: usize) -> String {
     text.chars()
         .filter(|c| !c.is_control())
@@ -348,7 +351,7 @@ pub fn cut(text: &str, most_chars: usize) -> String {
 }
 
 impl LineRefused {
-    /// A line that was not taken.
+    /// Refuses a line.
     #[must_use]
     pub fn line(line: u32, fault: LineFault) -> Self {
         Self {
@@ -358,7 +361,7 @@ impl LineRefused {
         }
     }
 
-    /// A place of a file without lines that was not taken.
+    /// Refuses a place in a file without lines.
     #[must_use]
     pub fn at(at: impl Into<String>, fault: LineFault) -> Self {
         Self {
@@ -369,12 +372,13 @@ impl LineRefused {
     }
 }
 
-/// A line or an item that was not taken.
+/// A line or an item that is refused.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct LineRefused {
     /// The line, from 1; 0 in a file without lines.
     pub line: u32,
-    /// The place in a file without lines, such as `CFItems[3].fullStatement`; else empty.
+    /// The place in a file without lines, such as `CFItems[3].fullStatement`; empty for a
+    /// table.
     pub at: String,
     /// Why.
     pub fault: LineFault,

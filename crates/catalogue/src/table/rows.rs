@@ -1,10 +1,10 @@
-//! Tables of comma-separated text (RFC 4180), record by record with their lines.
+//! Reads comma-separated text (RFC 4180) record by record, with the line of each.
 
 use csv_core::{ReadRecordResult, Reader, ReaderBuilder};
 
-/// Bytes of one record at most.
+/// The most bytes of a record.
 const MOST_RECORD_BYTES: usize = 32 * 1024;
-/// Cells of a record at most.
+/// The most cells of a record.
 const MOST_CELLS: usize = 64;
 
 /// A record and the line it starts on.
@@ -12,7 +12,7 @@ const MOST_CELLS: usize = 64;
 pub struct Row {
     /// From 1.
     pub line: u32,
-    /// Its cells, without spaces around them.
+    /// The cells, without spaces around them.
     pub cells: Vec<String>,
 }
 
@@ -36,13 +36,14 @@ pub struct Rows<'a> {
     ends: Vec<usize>,
 }
 
-/// Without the byte-order mark that spreadsheets put in front.
+/// Returns the bytes without the byte-order mark that spreadsheets write first.
 #[must_use]
 pub fn without_mark(bytes: &[u8]) -> &[u8] {
     bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
 }
 
-/// The sign between the cells of the first line.
+/// Returns the sign that separates the cells: that of tab, semicolon and comma which the
+/// first line has most often.
 fn delimiter(bytes: &[u8]) -> u8 {
     let first = bytes.split(|b| *b == b'\n').next().unwrap_or_default();
     let count = |sign: u8| first.iter().filter(|b| **b == sign).count();
@@ -53,7 +54,7 @@ fn delimiter(bytes: &[u8]) -> u8 {
         .unwrap_or(b',')
 }
 
-/// Ends of lines: LF, CR LF, or CR alone.
+/// Counts the ends of lines: LF, CR LF, or CR alone.
 fn line_ends(bytes: &[u8]) -> u32 {
     let mut count: u32 = 0;
     for (place, byte) in bytes.iter().enumerate() {
@@ -66,7 +67,7 @@ fn line_ends(bytes: &[u8]) -> u32 {
 }
 
 impl<'a> Rows<'a> {
-    /// The table in `bytes`; comma, semicolon or tab between cells, as the first line has it.
+    /// Starts at the first record of `bytes`.
     #[must_use]
     pub fn new(bytes: &'a [u8]) -> Self {
         let bytes = without_mark(bytes);
@@ -79,7 +80,7 @@ impl<'a> Rows<'a> {
         }
     }
 
-    /// The next record that is not empty, with the line of a fault.
+    /// Returns the next record that is not empty. A fault comes with its line.
     pub fn next_row(&mut self) -> Option<Result<Row, (u32, RowFault)>> {
         loop {
             self.skip_line_ends();
@@ -95,7 +96,7 @@ impl<'a> Rows<'a> {
         }
     }
 
-    /// Skips empty lines, which the reader itself would not count.
+    /// Skips empty lines, because the reader does not count them.
     fn skip_line_ends(&mut self) {
         let blank = self
             .rest

@@ -8,7 +8,7 @@ use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_exchange::{
-    CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, open_class_key, seal_class_key,
+    CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, SigningKey, open_class_key, seal_class_key,
 };
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
@@ -45,7 +45,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Desk
         title: row.title.clone(),
         made_on: row.made_on,
         sealing_identity: row.sealing_identity.clone(),
-        signing_seed: ClassKeyFile::seed_text(&row.signing_seed),
+        signing_seed: SigningKey::from_seed(&row.signing_seed).to_text(),
         year: row.year.clone(),
         rotation: class.facts.rotation.days().to_vec(),
         taught_from: class.facts.taught_from.clone(),
@@ -101,7 +101,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
             title,
             made_on: file.made_on,
             sealing_identity: file.sealing_identity.clone(),
-            signing_seed: file.seed()?,
+            signing_seed: file.signing_key()?.seed(),
             year: file.year.clone(),
             practice: file.practice,
             pack_version: file.pack_version,

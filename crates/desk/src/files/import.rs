@@ -172,11 +172,11 @@ impl<'a> Import<'a> {
             }
         };
         let (flags, verdict, new_entries) = match checked {
-            Checked::Held(held) => {
-                let contents = [held.json(), held.packed()];
+            Checked::Quarantined(other) => {
+                let contents = [other.json(), other.packed()];
                 let first = DeviceState::Quarantined;
-                self.keep(class, seat.number, held.content(), contents, first, &known)?;
-                (held.flags().to_vec(), Verdict::Quarantined, 0)
+                self.keep(class, seat.number, other.content(), contents, first, &known)?;
+                (other.flags().to_vec(), Verdict::Quarantined, 0)
             }
             Checked::Taken(taken) => {
                 let flags = taken.flags().to_vec();

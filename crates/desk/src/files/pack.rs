@@ -7,9 +7,8 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
-    Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PackRotation,
-    PersonalAssignments, Recipient, SealedForSeat, SealingIdentity, SigningKey, seal_personal,
-    sign_pack,
+    Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PersonalAssignments,
+    Recipient, SealedForSeat, SealingIdentity, SigningKey, seal_personal, sign_pack,
 };
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
@@ -96,15 +95,12 @@ pub fn make_class_pack(
         issued_on: today,
         title: facts.title.clone(),
         year: facts.year.clone(),
-        rotation: PackRotation {
-            first_day: None,
-            days: facts
-                .rotation
-                .days()
-                .iter()
-                .map(|day| day.iter().map(concept_id).collect())
-                .collect::<Result<_, _>>()?,
-        },
+        rotation: facts
+            .rotation
+            .days()
+            .iter()
+            .map(|day| day.iter().map(concept_id).collect())
+            .collect::<Result<_, _>>()?,
         taught_from: facts
             .taught_from
             .iter()

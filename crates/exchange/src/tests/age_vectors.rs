@@ -1,4 +1,4 @@
-//! The public age vectors, through our unsealing and its caps.
+//! Unseals the public age vectors, within the caps.
 //! Source and licence: `shared/vectors/age/SOURCE.md`.
 
 use crate::limits::HAND_IN_CAPS;
@@ -60,7 +60,7 @@ fn every_vector_meets_what_it_expects() {
             unseal(file, identity.as_ref())
         };
         if fields.contains_key("armored") {
-            // The text form of age is not one of our files.
+            // No file of the program has the text form of age.
             assert_eq!(found.unwrap_err(), Refusal::NotOurs, "{name}");
             refused += 1;
             continue;
@@ -74,7 +74,7 @@ fn every_vector_meets_what_it_expects() {
                 assert_eq!(hash, fields["payload"], "{name}");
                 opened += 1;
             }
-            // The library still reads an old form of stanza.
+            // The library also reads an old form of stanza.
             ("header failure", Ok(_))
                 if ["stanza_missing_body", "stanza_missing_final_line"]
                     .contains(&name.as_str()) =>
@@ -102,7 +102,7 @@ fn every_vector_meets_what_it_expects() {
                         _ => [Refusal::Damaged, Refusal::NotOurs].contains(&refusal),
                     },
                     "HMAC failure" | "payload failure" => refusal == Refusal::Damaged,
-                    // Written `Scrypt`, it is no passphrase file to any reader.
+                    // Readers know `scrypt` only; with `Scrypt` no passphrase opens the file.
                     "no match" if name == "scrypt_uppercase" => refusal == Refusal::NotOurs,
                     "no match" => {
                         [Refusal::WrongClass, Refusal::WrongPassphrase].contains(&refusal)
@@ -117,7 +117,7 @@ fn every_vector_meets_what_it_expects() {
     assert_eq!((opened, refused, lenient), (OPENED, 123 - OPENED - 2, 2));
 }
 
-/// Vectors of the binary form that succeed.
+/// Vectors of the binary form that open.
 const OPENED: usize = 15;
 
 #[test]

@@ -1,4 +1,4 @@
-//! Every refusal by name, from a file with that fault.
+//! Files with one fault each, and their refusals.
 
 use super::sample::*;
 use crate::frame::{self, Kind};
@@ -20,7 +20,7 @@ fn refusal(sealed: &[u8]) -> Refusal {
     open(sealed).expect_err("taken")
 }
 
-/// A frame signed by the student around whatever bytes.
+/// A frame that the student signed, with these packed bytes.
 fn frame_around(packed: &[u8]) -> Vec<u8> {
     let signature = student().sign(&frame::signed_message(Kind::HandIn, packed));
     let mut frame = b"SFHAND1\n".to_vec();
@@ -124,7 +124,7 @@ fn other_files_are_not_ours() {
         refusal(b"age-encryption.org/v2\n-> X\n"),
         Refusal::NewerFormat { found: 2, known: 1 }
     );
-    // A carry file, sealed by a passphrase, is no hand-in, and the other way round.
+    // A carry file is not a hand-in, and a hand-in is not a carry file.
     let carried = carry::seal_carry_at(&carry(), "seven quiet rivers", 10).unwrap();
     assert_eq!(refusal(&carried), Refusal::NotOurs);
     let opened = open_carry(
@@ -212,7 +212,7 @@ fn a_flipped_bit_anywhere_is_refused_by_its_region() {
                     Refusal::NewerFormat { found: 9, known: 1 },
                 ]
             } else if place < mac_line {
-                // The sealed key itself: no way to tell from another class's.
+                // Damage in the sealed key looks like a file for another class.
                 &[Refusal::Damaged, Refusal::WrongClass]
             } else {
                 &[Refusal::Damaged]
@@ -244,7 +244,8 @@ fn inside_the_seal_every_region_of_the_frame_is_checked() {
     ] {
         let mut changed = frame.clone();
         changed[place] ^= 1;
-        // One less or more byte of length moves a byte across the padding.
+        // With a wrong length, a byte of the padding is read as packed, or a packed byte as
+        // padding.
         let found = refusal(&seal(&changed));
         let moved = place == 107 && found == Refusal::Damaged;
         assert!(found == expected || moved, "byte {place}: {found:?}");
@@ -267,7 +268,7 @@ fn a_signature_of_another_kind_or_key_does_not_count() {
     let bare = student().sign(&packed);
     frame[40..104].copy_from_slice(&bare);
     assert_eq!(refusal(&seal(&frame)), Refusal::BadSignature);
-    // Rightly signed, but by another than the content names.
+    // The signature is valid, but by another key than the content names.
     let other = SigningKey::from_seed(&[60; 32]);
     let frame = frame::write(Kind::HandIn, good_json().as_bytes(), &other, Some(16_384)).unwrap();
     assert_eq!(refusal(&seal(&frame)), bad("device_key"));
@@ -404,7 +405,7 @@ fn deep_json_and_huge_counts_are_refused_within_the_caps() {
     );
     let long = format!("{{\"format\":1,\"class_id\":\"{}\"}}", "A".repeat(100_000));
     assert_eq!(refusal(&sealed_json(&long)), bad("text"));
-    // We do not seal what we would not open.
+    // What could not be opened is not sealed.
     let mut many = hand_in();
     many.check_ins = (1..=20_001)
         .map(|n| {
@@ -493,7 +494,7 @@ fn a_class_pack_with_a_fault_is_refused_by_name() {
         refused(&|p| p.year.last_day = date("2026-01-01")),
         bad("year")
     );
-    assert_eq!(refused(&|p| p.rotation.days.clear()), bad("rotation.days"));
+    assert_eq!(refused(&|p| p.rotation.clear()), bad("rotation"));
     assert_eq!(
         refused(&|p| p.concepts[1].id = concept(CONCEPTS[0])),
         bad("concepts[1].id")

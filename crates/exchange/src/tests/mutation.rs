@@ -1,12 +1,13 @@
-//! Changed files and changed content against every reader of outside bytes:
-//! no panic, and whatever is taken after all can be written and read again.
+//! Gives changed files and changed content to every reader of bytes from outside. No
+//! reader panics, and what a reader accepts can be written and read again.
 //!
-//! How long it takes is said in [`surefoot_test_support`].
+//! [`surefoot_test_support`] sets the number of cases.
 
 use super::sample::*;
 use crate::backup_file;
 use crate::class_key::CLASS_KEY_FORMAT;
 use crate::class_pack::CLASS_PACK_FORMAT;
+use crate::content::Content as _;
 use crate::frame::{self, Kind};
 use crate::hand_in::HAND_IN_FORMAT;
 use crate::sealing::{unseal, unseal_with_passphrase};
@@ -46,7 +47,7 @@ proptest! {
     fn changed_hand_in_files(changes in any_changes()) {
         let file = changed(&HAND_IN_FILE, &changes);
         let opened = open_hand_in(file.as_slice(), [&class_identity()], &HAND_IN_CAPS);
-        // Authenticated as a whole: only the untouched file opens.
+        // Only the unchanged file opens, because the whole file is authenticated.
         prop_assert_eq!(opened.is_ok(), file == *HAND_IN_FILE);
     }
 
@@ -61,7 +62,7 @@ proptest! {
     fn changed_frames(changes in any_changes()) {
         let bytes = changed(&FRAME, &changes);
         if let Ok(opened) = frame::read(Kind::HandIn, &bytes, true, 1 << 20) {
-            // The padding alone may be longer or shorter.
+            // Only the length of the padding may change.
             prop_assert_eq!(&opened.json, &*HAND_IN_JSON);
         }
     }
@@ -123,7 +124,7 @@ proptest! {
     fn changed_age_headers(changes in any_changes()) {
         let file = changed(&HAND_IN_FILE[..600], &changes);
         let _ = unseal(&file, [&class_identity()]);
-        // No valid passphrase stanza can come of it, so no work is done.
+        // No change makes a valid passphrase stanza, so this takes no time.
         let _ = unseal_with_passphrase(&file, WORDS);
     }
 

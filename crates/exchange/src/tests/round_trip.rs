@@ -1,4 +1,4 @@
-//! Sealed and opened again, it says the same.
+//! What is sealed and opened again is the same.
 
 use super::sample::*;
 use crate::carry::seal_carry_at;
@@ -21,7 +21,7 @@ fn a_hand_in_comes_back_in_order() {
     let Checked::Taken(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
         panic!("held");
     };
-    assert!(checked.is_first_of_seat() && checked.flags().is_empty());
+    assert_eq!(checked.flags(), []);
     let mut expected = hand_in();
     expected.check_ins.swap(0, 1);
     assert_eq!(
@@ -42,13 +42,13 @@ fn the_same_record_in_another_order_gives_the_same_content() {
         let facts = Facts::with_keys([student().public()]);
         match opened.check(&facts.get(), date("2026-09-11")).unwrap() {
             Checked::Taken(checked) => checked.json().to_vec(),
-            Checked::Held(_) => panic!("held"),
+            Checked::Quarantined(_) => panic!("quarantined"),
         }
     };
     let mut turned = hand_in();
     turned.check_ins.reverse();
     turned.practice[0].answers.reverse();
-    // An older state of the same key stays behind.
+    // An older entry of the same key has no effect.
     let newest = turned.check_ins.iter().find(|c| c.sequence() == 2);
     let mut older = newest.unwrap().clone();
     older.confidence = older.confidence.map(|said| Said { at: 1, ..said });
@@ -129,7 +129,7 @@ fn a_personal_assignment_opens_for_its_device_alone() {
         open_personal(&pack, &seat(), &device(8), &other_class_identity()).unwrap_err(),
         Refusal::WrongClass
     );
-    // Moved into a later pack, or to another device of the same student, it is not taken.
+    // It is refused in a later pack, and on another device of the same student.
     let mut later = pack.clone();
     later.version = 2;
     assert_eq!(
@@ -147,7 +147,7 @@ fn a_personal_assignment_opens_for_its_device_alone() {
         open_personal(&pack, &seat(), &device(8), &student_identity()).unwrap_err(),
         Refusal::OtherTeacher
     );
-    // Nothing and one assignment have the same size but for age's own filler line.
+    // With and without an assignment the size is the same, except for age's filler line.
     let empty = PersonalAssignments {
         assignments: Vec::new(),
         ..personal
@@ -186,16 +186,15 @@ fn a_carry_file_comes_back_with_its_passphrase_alone() {
 }
 
 #[test]
-fn a_second_key_of_a_seat_is_held_until_the_teacher_says_so() {
+fn a_hand_in_by_another_key_than_the_seats_is_quarantined() {
     let sealed = seal_hand_in(&hand_in(), &student(), &class_identity().recipient()).unwrap();
     let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
     let facts = Facts::with_keys([SigningKey::from_seed(&[50; 32]).public()]);
-    let Checked::Held(held) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+    let Checked::Quarantined(other) = opened.check(&facts.get(), date("2026-09-11")).unwrap()
+    else {
         panic!("taken");
     };
-    assert_eq!(held.content().device_key, student().public());
-    let accepted = held.accept();
-    assert!(!accepted.is_first_of_seat());
+    assert_eq!(other.content().device_key, student().public());
 }
 
 proptest::proptest! {

@@ -1,4 +1,4 @@
-//! An invented class for the tests of this room.
+//! An invented class for the tests of this crate.
 
 use crate::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -51,13 +51,10 @@ pub fn pack() -> ClassPack {
             BTreeSet::from([date("2026-11-26"), date("2026-11-27")]),
         )
         .unwrap(),
-        rotation: PackRotation {
-            first_day: None,
-            days: vec![
-                vec![concept(CONCEPTS[0]), concept(CONCEPTS[1])],
-                vec![concept(CONCEPTS[2])],
-            ],
-        },
+        rotation: vec![
+            vec![concept(CONCEPTS[0]), concept(CONCEPTS[1])],
+            vec![concept(CONCEPTS[2])],
+        ],
         taught_from: BTreeMap::from([(concept(CONCEPTS[0]), date("2026-09-07"))]),
         concepts: CONCEPTS
             .iter()
@@ -93,7 +90,7 @@ pub fn class_key() -> ClassKeyFile {
         title: pack.title,
         made_on: pack.issued_on,
         sealing_identity: class_identity().to_identity_file(),
-        signing_seed: ClassKeyFile::seed_text(&[1; 32]),
+        signing_seed: SigningKey::from_seed(&[1; 32]).to_text(),
         year: pack.year,
         rotation: vec![CONCEPTS.map(str::to_owned).to_vec()],
         taught_from: BTreeMap::from([(CONCEPTS[0].to_owned(), date("2026-09-07"))]),
@@ -169,7 +166,7 @@ pub fn carry() -> CarryFile {
         seat: seat(),
         from_device: device(8),
         made_on: date("2026-09-11"),
-        signing_seed: CarryFile::seed_text(&student()),
+        signing_seed: student().to_text(),
         sealing_identity: student_identity().to_text(),
         class_pack: CarryFile::class_pack_text(&sign_pack(&pack(), &teacher()).unwrap()),
         check_ins: hand_in.check_ins,
@@ -181,7 +178,7 @@ pub fn carry() -> CarryFile {
     }
 }
 
-/// What the class knows of itself: its seats with the keys of `keys`.
+/// What the desk knows of the class.
 pub struct Facts {
     pub class_id: ClassId,
     pub seats: BTreeMap<SeatToken, BTreeSet<PublicKey>>,

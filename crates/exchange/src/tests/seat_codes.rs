@@ -1,4 +1,4 @@
-//! Seat codes: what a slip of the finger or of the slip itself comes to.
+//! Seat codes: typing errors, and slips of other classes.
 
 use super::sample::*;
 use crate::*;
@@ -25,7 +25,7 @@ fn a_code_is_three_groups_of_three_and_always_the_same() {
     assert_eq!(parse_seat_code(&class(6), &code).unwrap(), token);
     let plain = code.replace('-', "");
     assert_eq!(&plain[3..8], token.as_str());
-    // Pinned, so that no later version makes printed slips useless.
+    // These codes must not change, because slips are printed.
     assert_eq!(code, PINNED);
 }
 
@@ -49,7 +49,7 @@ fn lower_case_spaces_dashes_and_look_alikes_do_not_matter() {
     }
 }
 
-/// A sign after normalising.
+/// The sign as which a typed sign is read.
 fn read(sign: char) -> char {
     match sign {
         'O' => '0',

@@ -1,62 +1,40 @@
-//! From the cells of a line to an own exercise.
+//! Makes an own exercise of the cells of a line.
 
 use super::key::{OwnKind, key_text, number_key, places_key};
 use super::own::{OwnExercise, OwnForm, OwnWrong};
 use crate::{Answer, Level};
 use sha2::{Digest, Sha256};
-use surefoot_catalogue::table::{LineFault, cell_in, column_in, cut, text_in};
+use surefoot_catalogue::table::{Line, LineFault, column_in, cut};
 use surefoot_catalogue::{ConceptId, Language, Text};
 
-/// Parts choices, steps and several answers in one cell.
+/// Separates choices, steps or several answers in one cell.
 const PART: char = '|';
 
-/// The cells of a line by the name of their column.
-pub(super) struct Cells<'a> {
-    pub names: &'a [String],
-    pub cells: &'a [String],
-    /// The language of the columns without a tag.
-    pub main: Language,
-}
-
-impl Cells<'_> {
-    pub fn get(&self, name: &str) -> &str {
-        self.names
-            .iter()
-            .position(|n| n == name)
-            .and_then(|at| self.cells.get(at))
-            .map_or("", String::as_str)
-    }
-
-    fn text(&self, name: &str) -> Option<Text> {
-        text_in(&|name| self.get(name), name, self.main)
-    }
-
-    /// The parts of a cell, each in the languages that the line has.
-    fn texts(&self, name: &str) -> Result<Vec<Text>, LineFault> {
-        let mut texts: Vec<Text> = Vec::new();
-        // The main language first: the others translate it.
-        let others = Language::all().iter().filter(|other| **other != self.main);
-        for language in std::iter::once(&self.main).chain(others) {
-            let cell = cell_in(&|name| self.get(name), name, *language, self.main);
-            let parts = parts_of(cell);
-            if texts.is_empty() {
-                texts = parts
-                    .into_iter()
-                    .map(|part| Text::one(*language, part))
-                    .collect();
-            } else if parts.len() == texts.len() {
-                let pairs = texts.into_iter().zip(parts);
-                texts = pairs
-                    .map(|(text, part)| text.with(*language, part))
-                    .collect();
-            } else if !parts.is_empty() {
-                return Err(LineFault::TranslationParts {
-                    column: column_in(name, *language),
-                });
-            }
+/// The parts of a cell, each in the languages in which the line has them.
+fn texts(line: &Line, column: &str) -> Result<Vec<Text>, LineFault> {
+    let mut texts: Vec<Text> = Vec::new();
+    // The main language is first, because the others translate it.
+    let others = Language::all().iter().copied();
+    let others = others.filter(|other| *other != line.main());
+    for language in std::iter::once(line.main()).chain(others) {
+        let parts = parts_of(line.get_in(column, language));
+        if texts.is_empty() {
+            texts = parts
+                .into_iter()
+                .map(|part| Text::one(language, part))
+                .collect();
+        } else if parts.len() == texts.len() {
+            let pairs = texts.into_iter().zip(parts);
+            texts = pairs
+                .map(|(text, part)| text.with(language, part))
+                .collect();
+        } else if !parts.is_empty() {
+            return Err(LineFault::TranslationParts {
+                column: column_in(column, language),
+            });
         }
-        Ok(texts)
     }
+    Ok(texts)
 }
 
 fn parts_of(cell: &str) -> Vec<String> {
@@ -81,8 +59,8 @@ fn level_of(text: &str) -> Result<Level, LineFault> {
     }
 }
 
-/// The order in which things are shown first: shuffled by a hash, so that it is the same
-/// on every device, and never the order of the answer.
+/// Puts things into the order in which they are shown first. It is made by a hash, so that
+/// it is the same on every device, and it is never the order of the answer.
 pub(super) fn mixed(mut things: Vec<Text>, main: Language) -> Vec<Text> {
     let right = things.clone();
     things.sort_by_cached_key(|thing| Sha256::digest(thing.get(main).as_bytes()).to_vec());
@@ -92,7 +70,7 @@ pub(super) fn mixed(mut things: Vec<Text>, main: Language) -> Vec<Text> {
     things
 }
 
-/// The key that a cell gives.
+/// Reads the key of a cell.
 pub(super) fn key_of(
     kind: OwnKind,
     cell: &str,
@@ -124,8 +102,8 @@ pub(super) fn key_of(
     })
 }
 
-/// The exercise of a line, checked.
-pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExercise, LineFault> {
+/// Makes the exercise of a line and checks it.
+pub(super) fn exercise_of(line: &Line, concept: ConceptId) -> Result<OwnExercise, LineFault> {
     let kind = OwnKind::named(line.get("kind")).ok_or_else(|| match line.get("kind") {
         "" => LineFault::empty("kind"),
         other => LineFault::UnknownKind {
@@ -139,14 +117,14 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
     if answer_cell.is_empty() {
         return Err(LineFault::empty("answer"));
     }
-    let mut choices = line.texts("choices")?;
+    let mut choices = texts(line, "choices")?;
     if kind == OwnKind::Order && choices.is_empty() {
         choices = mixed(
             parts_of(answer_cell)
                 .into_iter()
-                .map(|part| Text::one(line.main, part))
+                .map(|part| Text::one(line.main(), part))
                 .collect(),
-            line.main,
+            line.main(),
         );
     }
     if kind.has_choices() && choices.len() < 2 {
@@ -167,7 +145,7 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
             ("", Some(_)) => return Err(LineFault::Alone { column: say }),
             (_, None) => return Err(LineFault::Alone { column: answer }),
             (cell, Some(say)) => wrong.push(OwnWrong {
-                answer: key_text(&key_of(kind, cell, &choices, line.main)?),
+                answer: key_text(&key_of(kind, cell, &choices, line.main())?),
                 say,
             }),
         }
@@ -177,12 +155,12 @@ pub(super) fn exercise_of(line: &Cells<'_>, concept: ConceptId) -> Result<OwnExe
         level: level_of(line.get("level"))?,
         kind,
         question,
-        answer: key_text(&key_of(kind, answer_cell, &choices, line.main)?),
+        answer: key_text(&key_of(kind, answer_cell, &choices, line.main())?),
         choices,
         form,
         unit: line.text("unit"),
         hints,
-        steps: line.texts("steps")?,
+        steps: texts(line, "steps")?,
         wrong,
     };
     own.check()?;

@@ -1,11 +1,11 @@
-//! A question bank as comma-separated text: a heading, then an exercise a line.
+//! A question bank as comma-separated text: a heading, then one exercise in each line.
 
-use super::cells::{Cells, exercise_of};
-use super::read::{ConceptFound, Draft, Drafts};
-use surefoot_catalogue::table::{LineFault, Rows, columns, cut, fitted, heading, row_fault};
+use super::cells::exercise_of;
+use super::reading::{ConceptFound, FileLines, LineTaken};
+use surefoot_catalogue::table::{LineFault, Table, cut};
 use surefoot_catalogue::{ConceptId, Language};
 
-/// The columns in one language, as their headings are read.
+/// The columns without the tag of a language.
 const COLUMNS: [&str; 20] = [
     "concept",
     "kind",
@@ -46,72 +46,50 @@ const TRANSLATED: [&str; 11] = [
 
 const NEEDED: [&str; 3] = ["kind", "question", "answer"];
 
-/// Reads the table.
+/// Reads the table. `chosen` is the concept of lines that name none.
 pub(super) fn read_csv(
     bytes: &[u8],
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,
     main: Language,
-) -> Drafts {
-    let mut drafts = Drafts::default();
-    let mut rows = Rows::new(bytes);
-    let names = match rows.next_row() {
-        None => {
-            drafts.refuse(1, LineFault::NotKnown);
-            return drafts;
+) -> FileLines {
+    let mut lines = FileLines::default();
+    let mut table = match Table::read(bytes, &COLUMNS, &TRANSLATED, &NEEDED) {
+        Ok(table) => table,
+        Err(refused) => {
+            lines.refused = refused;
+            return lines;
         }
-        Some(Err((line, fault))) => {
-            drafts.refuse(line, row_fault(fault));
-            return drafts;
-        }
-        Some(Ok(row)) => match heading(&row, &columns(&COLUMNS, &TRANSLATED), &NEEDED) {
-            Ok(names) => names,
-            Err(faults) => {
-                drafts.refused = faults;
-                return drafts;
-            }
-        },
     };
-    if chosen.is_none() && !names.iter().any(|name| name == "concept") {
-        drafts.refuse(
-            1,
-            LineFault::MissingColumn {
-                column: "concept".into(),
-            },
-        );
-        return drafts;
+    if chosen.is_none() && !table.has("concept") {
+        let column = "concept".into();
+        lines.refuse(1, LineFault::MissingColumn { column });
+        return lines;
     }
-    while let Some(row) = rows.next_row() {
-        let mut row = match row {
-            Ok(row) => row,
-            Err((line, fault)) => {
-                drafts.refuse(line, row_fault(fault));
+    while let Some(line) = table.next_line(main) {
+        let line = match line {
+            Ok(line) => line,
+            Err(refused) => {
+                lines.refused.push(refused);
                 continue;
             }
         };
-        let read = fitted(&mut row, names.len()).and_then(|()| {
-            let line = Cells {
-                names: &names,
-                cells: &row.cells,
-                main,
-            };
-            let concept = concept_of(line.get("concept"), find, chosen)?;
-            exercise_of(&line, concept)
-        });
-        match read {
-            Ok(own) => drafts.taken.push(Draft {
-                line: row.line,
+        let concept = concept_of(line.get("concept"), find, chosen);
+        match concept.and_then(|concept| exercise_of(&line, concept)) {
+            Ok(own) => lines.taken.push(LineTaken {
+                line: line.line,
                 own,
                 left_out: Vec::new(),
             }),
-            Err(fault) => drafts.refuse(row.line, fault),
+            Err(fault) => lines.refuse(line.line, fault),
         }
     }
-    drafts
+    lines
 }
 
-/// The concept of a line: the one it names, or the one chosen for the import.
-pub(super) fn concept_of(
+/// Finds the concept that a line names. If it names none, it is the one chosen for the
+/// import.
+fn concept_of(
     text: &str,
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,

@@ -14,7 +14,7 @@ use sha2::{Digest, Sha256};
 use std::borrow::Cow;
 use std::fmt;
 use std::str::FromStr;
-use surefoot_catalogue::table::{LineFault, column_in, cut};
+use surefoot_catalogue::table::{LineFault, Lines, check_count, check_text, cut};
 use surefoot_catalogue::{ConceptId, Language, Text};
 use ts_rs::TS;
 
@@ -127,12 +127,6 @@ impl OwnId {
     pub fn seed(self) -> u64 {
         self.0
     }
-
-    /// Out of a seed.
-    #[must_use]
-    pub fn of_seed(seed: u64) -> Self {
-        Self(seed)
-    }
 }
 
 impl fmt::Display for OwnId {
@@ -155,58 +149,10 @@ impl FromStr for OwnId {
     }
 }
 
-/// What no text of ours holds: controls but line feeds, the signs our sentences are
-/// put together with, and those that turn the direction of writing.
-fn bad_character(c: char) -> bool {
-    (c.is_control() && c != '\n')
-        || ('\u{e000}'..='\u{f8ff}').contains(&c)
-        || ('\u{202a}'..='\u{202e}').contains(&c)
-        || ('\u{2066}'..='\u{2069}').contains(&c)
-}
-
-fn check_one(text: &str, column: &str, most_chars: usize) -> Result<(), LineFault> {
-    if text.trim().is_empty() {
-        return Err(LineFault::empty(column));
-    }
-    if text.chars().any(bad_character) {
-        return Err(LineFault::BadCharacter {
-            column: column.into(),
-        });
-    }
-    let chars = text.chars().count();
-    if chars > most_chars {
-        return Err(LineFault::TooLong {
-            column: column.into(),
-            chars: u32::try_from(chars).unwrap_or(u32::MAX),
-            most: u32::try_from(most_chars).unwrap_or(u32::MAX),
-        });
-    }
-    Ok(())
-}
-
-/// Checks a text in each of its languages. A fault names the column, with the tag of the
-/// language if the text has several.
-fn check_text(text: &Text, column: &str, most_chars: usize) -> Result<(), LineFault> {
-    let alone = text.iter().count() == 1;
-    for (language, one) in text.iter() {
-        if alone {
-            check_one(one, column, most_chars)?;
-        } else {
-            check_one(one, &column_in(column, language), most_chars)?;
-        }
-    }
+/// Checks a text and what its braces hold.
+fn check_words(text: &Text, column: &str, most_chars: usize) -> Result<(), LineFault> {
+    check_text(text, column, most_chars, Lines::Several)?;
     say_of(text).map(|_| ())
-}
-
-fn few(found: usize, most: usize, column: &str) -> Result<(), LineFault> {
-    if found > most {
-        return Err(LineFault::TooMany {
-            column: column.into(),
-            found: u32::try_from(found).unwrap_or(u32::MAX),
-            most: u32::try_from(most).unwrap_or(u32::MAX),
-        });
-    }
-    Ok(())
 }
 
 impl OwnExercise {
@@ -245,7 +191,7 @@ impl OwnExercise {
     /// # Errors
     /// The first fault.
     pub fn check(&self) -> Result<(), LineFault> {
-        check_text(&self.question, "question", MOST_QUESTION_CHARS)?;
+        check_words(&self.question, "question", MOST_QUESTION_CHARS)?;
         if self.kind.has_choices() {
             if self.choices.len() < 2 {
                 return Err(LineFault::TooFewChoices);
@@ -253,9 +199,9 @@ impl OwnExercise {
         } else if !self.choices.is_empty() {
             return Err(LineFault::NoChoicesHere);
         }
-        few(self.choices.len(), MOST_CHOICES, "choices")?;
+        check_count(self.choices.len(), MOST_CHOICES, "choices")?;
         for (place, choice) in self.choices.iter().enumerate() {
-            check_text(choice, "choices", MOST_CHOICE_CHARS)?;
+            check_words(choice, "choices", MOST_CHOICE_CHARS)?;
             for (language, text) in choice.iter() {
                 let mut before = self.choices.iter().take(place);
                 if before.any(|other| other.get(language) == text) {
@@ -266,19 +212,19 @@ impl OwnExercise {
             }
         }
         if let Some(unit) = &self.unit {
-            check_text(unit, "unit", MOST_CHOICE_CHARS)?;
+            check_words(unit, "unit", MOST_CHOICE_CHARS)?;
         }
-        few(self.hints.len(), MOST_HINTS, "hints")?;
+        check_count(self.hints.len(), MOST_HINTS, "hints")?;
         for hint in &self.hints {
-            check_text(hint, "hint", MOST_HINT_CHARS)?;
+            check_words(hint, "hint", MOST_HINT_CHARS)?;
         }
-        few(self.steps.len(), MOST_STEPS, "steps")?;
+        check_count(self.steps.len(), MOST_STEPS, "steps")?;
         for step in &self.steps {
-            check_text(step, "steps", MOST_HINT_CHARS)?;
+            check_words(step, "steps", MOST_HINT_CHARS)?;
         }
-        few(self.wrong.len(), MOST_WRONG, "wrong")?;
+        check_count(self.wrong.len(), MOST_WRONG, "wrong")?;
         for wrong in &self.wrong {
-            check_text(&wrong.say, "feedback", MOST_HINT_CHARS)?;
+            check_words(&wrong.say, "feedback", MOST_HINT_CHARS)?;
         }
         if !self.form.goes_with(self.kind) {
             return Err(LineFault::BadForm {

@@ -9,6 +9,7 @@ use super::key::{OwnKind, key_text, number_key, places_key};
 use super::mapping::Mapping;
 use super::own::{OwnExercise, OwnForm};
 use super::qti_body::{Body, line_of, read_body};
+use super::reading::LineTaken;
 use super::xml::{Element, read_xml};
 use crate::{Answer, Level, typed};
 use surefoot_catalogue::table::{LineFault, cut};
@@ -23,13 +24,6 @@ enum Processing {
     MapResponse,
 }
 
-/// An item that was read.
-pub(super) struct QtiItem {
-    pub line: u32,
-    pub own: OwnExercise,
-    pub left_out: Vec<String>,
-}
-
 /// Reads one item. Its `label` may name the concept, which `concept` looks up; its
 /// `xml:lang` the language, which is else `main`.
 ///
@@ -39,7 +33,7 @@ pub(super) fn read_item(
     bytes: &[u8],
     concept: &dyn Fn(&str) -> Result<ConceptId, LineFault>,
     main: Language,
-) -> Result<QtiItem, Fault> {
+) -> Result<LineTaken, Fault> {
     let item = read_xml(bytes)?;
     match item.name.as_str() {
         "qti-assessment-item" => {}
@@ -95,7 +89,7 @@ pub(super) fn read_item(
         _ => typed_number(&asked, &body, concept)?,
     };
     own.check().map_err(|fault| (question.line, fault))?;
-    Ok(QtiItem {
+    Ok(LineTaken {
         line: item.line,
         own,
         left_out: body.left_out,

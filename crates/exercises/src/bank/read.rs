@@ -1,74 +1,37 @@
-//! From picked files to exercises, with an account of every line.
+//! Reads picked files into exercises, and says of every line what became of it.
 
 use super::csv::read_csv;
-use super::own::{OwnExercise, OwnId};
+use super::own::OwnId;
 use super::qti::read_item;
+use super::reading::{ConceptFound, FileLines, LineTaken};
 use super::{MOST_BANK_BYTES, MOST_EXERCISES, MOST_FILE_BYTES, MOST_FILES};
 use std::collections::{BTreeMap, BTreeSet};
-use surefoot_catalogue::table::without_mark;
-use surefoot_catalogue::table::{LineFault, LineRefused};
+use surefoot_catalogue::table::{LineFault, LineRefused, without_mark};
 use surefoot_catalogue::{ConceptId, Language};
 
-/// A picked file; those in a zip come one by one.
+/// A picked file, or a file in a picked zip.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct BankFile {
     /// Its name.
     pub name: String,
-    /// Its bytes, at most one more than [`MOST_FILE_BYTES`] need be read.
+    /// Its bytes; of a larger file [`MOST_FILE_BYTES`] and one more are enough.
     pub bytes: Vec<u8>,
 }
 
-/// What a class says to a concept's name in a file.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub enum ConceptFound {
-    /// This one.
-    One(ConceptId),
-    /// None.
-    None,
-    /// More than one.
-    Several,
-}
-
-/// A line that is taken.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct LineTaken {
-    /// From 1.
-    pub line: u32,
-    /// The exercise.
-    pub own: OwnExercise,
-    /// Parts of the file that were left out.
-    pub left_out: Vec<String>,
-}
-
-/// The account of a file.
+/// What became of the lines of a file.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct BankReading {
-    /// The file.
+    /// The name of the file.
     pub file: String,
-    /// What is taken.
+    /// The lines that are taken.
     pub taken: Vec<LineTaken>,
-    /// What is not, in the order of lines.
+    /// The lines that are refused, in their order.
     pub refused: Vec<LineRefused>,
 }
 
-pub(super) type Draft = LineTaken;
-
-/// What a reader of one file found.
-#[derive(Default)]
-pub(super) struct Drafts {
-    pub taken: Vec<Draft>,
-    pub refused: Vec<LineRefused>,
-}
-
-impl Drafts {
-    pub fn refuse(&mut self, line: u32, fault: LineFault) {
-        self.refused.push(LineRefused::line(line, fault));
-    }
-}
-
-/// Reads question banks. `find` looks a concept's name up; `chosen` is the concept of
-/// exercises that name none; `held` is what the class has, with its size as JSON; `main`
-/// is the language of texts for which a file names none.
+/// Reads question banks. `find` looks up the name of a concept. `chosen` is the concept of
+/// exercises that name none. `held` are the exercises of the class, each with its size as
+/// JSON in bytes. `main` is the language of texts for which a file names none.
 #[must_use]
 pub fn read_bank(
     files: &[BankFile],
@@ -86,7 +49,7 @@ pub fn read_bank(
         .iter()
         .enumerate()
         .map(|(place, file)| {
-            let mut drafts = if place >= MOST_FILES {
+            let mut lines = if place >= MOST_FILES {
                 refused(LineFault::TooManyFiles {
                     most: u32::try_from(MOST_FILES).unwrap_or(u32::MAX),
                 })
@@ -94,23 +57,23 @@ pub fn read_bank(
                 read_file(file, find, chosen, main)
             };
             let mut taken = Vec::new();
-            for draft in std::mem::take(&mut drafts.taken) {
-                match room.take(&draft, &file.name) {
-                    Ok(()) => taken.push(draft),
-                    Err(fault) => drafts.refuse(draft.line, fault),
+            for line in std::mem::take(&mut lines.taken) {
+                match room.take(&line, &file.name) {
+                    Ok(()) => taken.push(line),
+                    Err(fault) => lines.refuse(line.line, fault),
                 }
             }
-            drafts.refused.sort_by_key(|refused| refused.line);
+            lines.refused.sort_by_key(|refused| refused.line);
             BankReading {
                 file: file.name.clone(),
                 taken,
-                refused: drafts.refused,
+                refused: lines.refused,
             }
         })
         .collect()
 }
 
-/// What the class holds while lines come in.
+/// The exercises of the class and of the lines so far.
 struct Room {
     ids: BTreeSet<OwnId>,
     seen: BTreeMap<OwnId, (String, u32)>,
@@ -118,8 +81,8 @@ struct Room {
 }
 
 impl Room {
-    fn take(&mut self, draft: &Draft, file: &str) -> Result<(), LineFault> {
-        let id = draft.own.id();
+    fn take(&mut self, taken: &LineTaken, file: &str) -> Result<(), LineFault> {
+        let id = taken.own.id();
         if let Some((file, line)) = self.seen.get(&id) {
             return Err(LineFault::SameAsLine {
                 file: file.clone(),
@@ -134,7 +97,7 @@ impl Room {
                 most: u32::try_from(MOST_EXERCISES).unwrap_or(u32::MAX),
             });
         }
-        let bytes = self.bytes.saturating_add(draft.own.json_bytes());
+        let bytes = self.bytes.saturating_add(taken.own.json_bytes());
         if bytes > MOST_BANK_BYTES {
             return Err(LineFault::BankTooLong {
                 most_bytes: u32::try_from(MOST_BANK_BYTES).unwrap_or(u32::MAX),
@@ -142,18 +105,18 @@ impl Room {
         }
         self.bytes = bytes;
         self.ids.insert(id);
-        self.seen.insert(id, (file.to_owned(), draft.line));
+        self.seen.insert(id, (file.to_owned(), taken.line));
         Ok(())
     }
 }
 
-fn refused(fault: LineFault) -> Drafts {
-    let mut drafts = Drafts::default();
-    drafts.refuse(1, fault);
-    drafts
+fn refused(fault: LineFault) -> FileLines {
+    let mut lines = FileLines::default();
+    lines.refuse(1, fault);
+    lines
 }
 
-/// XML starts with `<`, after a mark and white space.
+/// Whether the first sign after the byte-order mark and white space is `<`.
 fn is_xml(bytes: &[u8]) -> bool {
     without_mark(bytes)
         .iter()
@@ -166,7 +129,7 @@ fn read_file(
     find: &dyn Fn(&str) -> ConceptFound,
     chosen: Option<&ConceptId>,
     main: Language,
-) -> Drafts {
+) -> FileLines {
     if file.bytes.len() > MOST_FILE_BYTES {
         return refused(LineFault::FileTooLarge {
             most_bytes: MOST_FILE_BYTES as u64,
@@ -175,19 +138,15 @@ fn read_file(
     if !is_xml(&file.bytes) {
         return read_csv(&file.bytes, find, chosen, main);
     }
-    // A label that names no concept is a label for something else.
+    // The label of an item may name something else than a concept.
     let concept = |label: &str| match find(label) {
         ConceptFound::One(id) if !label.is_empty() => Ok(id),
         _ => chosen.cloned().ok_or(LineFault::NoConceptChosen),
     };
-    let mut drafts = Drafts::default();
+    let mut lines = FileLines::default();
     match read_item(&file.bytes, &concept, main) {
-        Ok(item) => drafts.taken.push(Draft {
-            line: item.line,
-            own: item.own,
-            left_out: item.left_out,
-        }),
-        Err((line, fault)) => drafts.refuse(line, fault),
+        Ok(taken) => lines.taken.push(taken),
+        Err((line, fault)) => lines.refuse(line, fault),
     }
-    drafts
+    lines
 }

@@ -164,7 +164,7 @@ fn table(m: &mut Make) -> Option<Draft> {
         ratio_row(first_row, cells(a, top_blank)),
         ratio_row(second_row, cells(b, !top_blank)),
     );
-    let picture = if m.level == crate::Level::Stretch && m.dice.one_in(2) {
+    let figure = if m.level == crate::Level::Stretch && m.dice.one_in(2) {
         double_line(rows.0, rows.1, picture_alt)
     } else {
         ratio_table(vec![rows.0, rows.1], picture_alt)
@@ -172,7 +172,7 @@ fn table(m: &mut Make) -> Option<Draft> {
     Some(
         Draft::new(json!({"task": "equal_ratio", "ratio": [a, b], "given": given, "given_is": if top_blank { "lower" } else { "upper" }}))
             .ask(m.say(&format!("ask-{story}")))
-            .ask(picture)
+            .ask(figure)
             .whole(right)
             .hint(m.say("hint-times"))
             .hint(m.say("hint-factor").math("work", equal(product([num(if top_blank { b } else { a }), Expr::Blank]), num(given))))

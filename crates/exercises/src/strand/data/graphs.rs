@@ -55,7 +55,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
     let third = (0..count as usize).find(|k| *k != i && *k != j)?;
     let &(third_name, rest) = rows.get(third)?;
-    let picture = if as_pictures {
+    let figure = if as_pictures {
         let halves: Vec<(&'static str, i64)> = names
             .iter()
             .copied()
@@ -85,7 +85,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                     .word("one", large_name)
                     .word("two", small_name),
             )
-            .ask(picture)
+            .ask(figure)
             .whole(large - small)
             .misconception("scale-not-used", whole((large - small) / step))
             .misconception("added-instead", whole(large + small)),
@@ -95,7 +95,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                     .word("one", large_name)
                     .word("two", small_name),
             )
-            .ask(picture)
+            .ask(figure)
             .whole(large + small)
             .misconception("scale-not-used", whole((large + small) / step))
             .misconception("subtracted-instead", whole(large - small)),
@@ -109,7 +109,7 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
                         .word("two", third_name)
                         .word("three", small_name),
                 )
-                .ask(picture)
+                .ask(figure)
                 .whole(large + rest - small)
                 .misconception("scale-not-used", whole((large + rest - small) / step))
                 .misconception("stopped-after-one-step", whole(large + rest))

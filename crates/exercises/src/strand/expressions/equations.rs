@@ -311,7 +311,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
         ["g6-two-variables-head-n", "g6-two-variables-head-p"],
     ]
     .get((story - 1) as usize)?;
-    let picture = table(
+    let figure = table(
         header,
         rows,
         m.say("table")
@@ -331,7 +331,7 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
                 .math("x", var(x))
                 .math("y", var(y)),
         )
-        .ask(picture)
+        .ask(figure)
     } else {
         Draft::new(json!({"task": "equation_of_story", "relation": if add { "more" } else { "each" }, "independent": x, "dependent": y, "k": k}))
             .ask(m.say(&format!("ask-{story}")).count("k", k).math("x", var(x)).math("y", var(y)))

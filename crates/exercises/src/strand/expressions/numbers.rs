@@ -199,7 +199,7 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
     let rows = (1..=3)
         .map(|k| vec![cell(num(k)), cell(num(at(k).0)), cell(num(at(k).1))])
         .collect();
-    let picture = table(
+    let figure = table(
         &header,
         rows,
         m.say("table").count("x1", at(2).0).count("y1", at(2).1),
@@ -218,7 +218,7 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
                 m.say("hint-first")
                     .math("pair", pair(num(start), num(start))),
             )
-            .hint(picture)
+            .hint(figure)
             .step(m.say("step-x").numbers("terms", (1..=n).map(|k| at(k).0)))
             .step(m.say("step-y").numbers("terms", (1..=n).map(|k| at(k).1)))
             .step(pair(num(x), num(y)))

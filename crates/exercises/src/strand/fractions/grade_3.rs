@@ -31,7 +31,7 @@ fn name(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Expected && m.dice.one_in(2) {
         return Some(shade(m, parts, shaded));
     }
-    let picture = if m.dice.one_in(3) && shaded < parts {
+    let figure = if m.dice.one_in(3) && shaded < parts {
         circle(parts, shaded)
     } else {
         strip(parts, shaded)
@@ -39,7 +39,7 @@ fn name(m: &mut Make) -> Option<Draft> {
     let wholes = (shaded + parts - 1) / parts;
     let draft = Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": shaded}))
         .ask(m.say(if wholes > 1 { "ask-wholes" } else { "ask" }))
-        .ask(picture)
+        .ask(figure)
         .fraction(shaded, parts)
         .hint(m.say("hint-bottom"))
         .hint(m.say("hint-top"))
@@ -275,7 +275,7 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
             "hint-same-bottom"
         }))
         .hint_with(
-            m.say("hint-picture"),
+            m.say("hint-figure"),
             strips(PartShape::Bar, &[(b, a), (d, c)]),
         )
         .step(m.say(if same_top {

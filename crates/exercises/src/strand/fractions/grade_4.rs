@@ -289,7 +289,7 @@ fn copies(m: &mut Make) -> Option<Draft> {
         .ask(shown(Expr::Blank))
         .whole(right)
         .hint(m.say("hint-copies"))
-        .hint_with(m.say("hint-picture"), strip(b, a))
+        .hint_with(m.say("hint-figure"), strip(b, a))
         .step(m.say("step-part").count("parts", b))
         .step(m.say("step-count").count("copies", a))
         .step(shown(num(right)))
@@ -325,7 +325,7 @@ fn times_whole(m: &mut Make) -> Option<Draft> {
                     .math("fraction", frac(a, b)),
             )
             .hint_with(
-                m.say("hint-picture").count("n", n),
+                m.say("hint-figure").count("n", n),
                 strips(PartShape::Bar, &[(b, a)]),
             )
             .step(

@@ -115,7 +115,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let story = m.dice.from(1..=2);
     let pairs: Vec<[i64; 2]> = xs.iter().map(|x| [*x, y(*x)]).collect();
     let kind = m.level.pick(1, m.dice.from(1..=2), 2);
-    let picture = grid(
+    let figure = grid(
         frame(0, 5, 0, 20, 1),
         &points,
         Vec::new(),
@@ -128,7 +128,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
     let draft = if kind == 1 {
         Draft::new(json!({"task": "read_value_at", "points": pairs, "x": at}))
             .ask(m.say(&format!("ask-at-{story}")).count("x", at))
-            .ask(picture)
+            .ask(figure)
             .step(m.say("hint-across"))
             .step(m.say("step-point").math("point", pair(num(at), num(y(at)))))
             .whole(y(at))
@@ -142,7 +142,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
                     .count("from", from)
                     .count("to", to),
             )
-            .ask(picture)
+            .ask(figure)
             .step(
                 m.say("step-points")
                     .math("from", pair(num(from), num(y(from))))
@@ -177,7 +177,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
     } else {
         frame(-10, 10, -10, 10, 1)
     };
-    let picture = grid(
+    let figure = grid(
         window.clone(),
         &[
             ("A", corners[0].0, corners[0].1),
@@ -207,7 +207,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
                     .math("a", shown(corners[0]))
                     .math("b", shown(corners[1])),
             )
-            .ask(picture)
+            .ask(figure)
             .whole(w)
             .step(m.say("step-same"))
             .step(equal(
@@ -221,7 +221,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             ),
         2 => Draft::new(json!({"task": "fourth_corner", "corners": given}))
             .ask(ask(m, "ask-corner"))
-            .ask(picture)
+            .ask(figure)
             .answer(
                 Entry::Coordinates { frame: None },
                 point(corners[3].0, corners[3].1),
@@ -232,7 +232,7 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             .misconception("corner-on-the-wrong-side", point(x + 2 * w, y + h)),
         _ => Draft::new(json!({"task": "rectangle_perimeter_on_grid", "corners": given}))
             .ask(ask(m, "ask-perimeter"))
-            .ask(picture)
+            .ask(figure)
             .whole(2 * (w + h))
             .step(m.say("step-sides").count("w", w).count("h", h))
             .step(equal(

@@ -36,7 +36,7 @@ fn quad(name: &str, size: i64) -> Vec<Point> {
     }
 }
 
-fn picture(name: &'static str, size: i64) -> Figure {
+fn figure(name: &'static str, size: i64) -> Figure {
     polygon(
         quad(name, size),
         vec![None; 4],
@@ -45,7 +45,7 @@ fn picture(name: &'static str, size: i64) -> Figure {
         } else {
             Vec::new()
         },
-        Say::new("shape-picture").word("shape", name),
+        Say::new("shape-figure").word("shape", name),
     )
 }
 
@@ -110,7 +110,7 @@ fn families(m: &mut Make) -> Option<Draft> {
         };
         let draft = Draft::new(json!({"task": "families_of", "shape": kind_of(shape.0)}))
             .ask(m.say("ask-families").word("shape", shape.0))
-            .ask(picture(shape.0, size))
+            .ask(figure(shape.0, size))
             .all_of(
                 families
                     .iter()
@@ -161,7 +161,7 @@ fn families(m: &mut Make) -> Option<Draft> {
                 .word("shape", inside)
                 .word("family", outside),
         )
-        .ask(picture(inside, 1))
+        .ask(figure(inside, 1))
         .one_of_listed(
             vec![
                 ("family-too-wide", says("common-yes")),
@@ -184,7 +184,7 @@ fn families(m: &mut Make) -> Option<Draft> {
 fn equal_parts(m: &mut Make) -> Option<Draft> {
     let parts = m.dice.pick(&[2, 3, 4, 6, 8]);
     let round = m.dice.one_in(2);
-    let picture = if round {
+    let figure = if round {
         circle(parts, 1)
     } else {
         strip(parts, 1)
@@ -197,7 +197,7 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
     let draft = match kind {
         1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
             .ask(m.say("ask-part"))
-            .ask(picture)
+            .ask(figure)
             .fraction(1, parts)
             .misconception("fraction-turned-over", fraction(parts, 1))
             .misconception("part-to-part", fraction(1, parts - 1)),
@@ -287,7 +287,7 @@ fn classify(m: &mut Make) -> Option<Draft> {
     let (first_right, _) = (0..).zip(all).find(|(_, (_, holds))| *holds)?;
     let mut draft = Draft::new(json!({"task": "facts_of_shape", "shape": kind_of(shape.0)}))
         .ask(m.say("ask-facts").word("shape", shape.0))
-        .ask(picture(shape.0, size))
+        .ask(figure(shape.0, size))
         .all_of(all.iter().map(|(id, holds)| (*holds, says(id))).collect())
         .hint(m.say("hint-parallel"))
         .hint(m.say("hint-sides"))
@@ -361,7 +361,7 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
         corners.clone(),
         vec![None; corners.len()],
         Vec::new(),
-        Say::new("shape-picture").word("shape", name),
+        Say::new("shape-figure").word("shape", name),
     );
     let short = kind_of(name);
     let ask = m.dice.one_in(2);

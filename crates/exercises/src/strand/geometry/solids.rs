@@ -32,7 +32,7 @@ fn triangle(m: &mut Make) -> Option<Draft> {
         label: (!find_height).then(|| num(h)),
         dashed: true,
     };
-    let picture = polygon_with_lines(
+    let figure = polygon_with_lines(
         vec![at(0, 0), at(b, 0), at(lean, h)],
         vec![Some(num(b)), None, None],
         vec![line],
@@ -45,7 +45,7 @@ fn triangle(m: &mut Make) -> Option<Draft> {
     let draft = if find_height {
         Draft::new(json!({"task": "triangle_height", "area": area.to_string(), "base": b}))
             .ask(m.say("ask-height").number("area", area).count("b", b))
-            .ask(picture)
+            .ask(figure)
             .decimal(Dec::new(h, 0))
             .step(equal(product([num(2), num(area)]), num(b * h)))
             .step(equal(quotient(num(b * h), num(b)), num(h)))
@@ -60,7 +60,7 @@ fn triangle(m: &mut Make) -> Option<Draft> {
     } else {
         Draft::new(json!({"task": "triangle_area", "base": b, "height": h}))
             .ask(m.say("ask"))
-            .ask(picture)
+            .ask(figure)
             .decimal_unit(area, "unit-square-units")
             .step(equal(product([num(b), num(h)]), num(b * h)))
             .step(equal(quotient(num(b * h), num(2)), num(area)))

@@ -68,7 +68,7 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
     };
     // The pair for 2 is shown unless it is asked for.
     let two = (n != 2).then_some(2);
-    let picture = ratio_table(
+    let figure = ratio_table(
         vec![
             ratio_row(
                 large,
@@ -106,7 +106,7 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
                 "one",
                 equal(measure(num(1), large), measure(num(factor), small)),
             ))
-            .hint(picture)
+            .hint(figure)
             .step(m.say("hint-one").math(
                 "one",
                 equal(measure(num(1), large), measure(num(factor), small)),

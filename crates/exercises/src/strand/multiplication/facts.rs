@@ -117,7 +117,7 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
         .ask(shown(Expr::Blank))
         .whole(right)
         .hint(m.say("hint-family"))
-        .hint_with(m.say("hint-picture"), array(a, b))
+        .hint_with(m.say("hint-figure"), array(a, b))
         .step(
             m.say("step-family")
                 .math("fact", equal(product([num(a), num(b)]), num(c))),

@@ -30,7 +30,7 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
         .text("name", m.dice.name())
         .count("total", total)
         .count("n", n);
-    let picture = if sharing {
+    let figure = if sharing {
         groups(n, q, 0)
     } else {
         groups(q, n, 0)
@@ -49,7 +49,7 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
         .hint_with(
             m.say("hint-fact")
                 .math("fact", equal(product([num(n), Expr::Blank]), num(total))),
-            picture,
+            figure,
         )
         .step(
             m.say(if sharing { "hint-share" } else { "hint-group" })
@@ -80,7 +80,7 @@ fn one_step(m: &mut Make) -> Option<Draft> {
             .ask(ask.count("b", b))
             .whole(a * b)
             .hint(m.say("hint-times").count("a", a).count("b", b))
-            .hint_with(m.say("hint-picture"), array(a, b))
+            .hint_with(m.say("hint-figure"), array(a, b))
             .step(m.say("hint-times").count("a", a).count("b", b))
             .step(equal(product([num(a), num(b)]), num(a * b)))
             .misconception("added-instead-of-multiplied", whole(a + b))
@@ -90,7 +90,7 @@ fn one_step(m: &mut Make) -> Option<Draft> {
             .ask(ask.count("total", a * b))
             .whole(b)
             .hint(m.say("hint-divide").count("a", a))
-            .hint_with(m.say("hint-picture"), array(a, b))
+            .hint_with(m.say("hint-figure"), array(a, b))
             .step(m.say("hint-divide").count("a", a))
             .step(equal(quotient(num(a * b), num(a)), num(b)))
             .misconception("subtracted-instead-of-divided", whole(a * b - a))

@@ -36,10 +36,10 @@ fn displays(m: &mut Make) -> Option<Draft> {
             let middle = *data.get(data.len() / 2)?;
             let centre = first + 3;
             keep(middle != centre)?;
-            let picture = plot(m, first, &counts);
+            let figure = plot(m, first, &counts);
             Draft::new(json!({"task": "plot_median", "first": first, "dots": counts}))
                 .ask(m.say("ask-median"))
-                .ask(picture)
+                .ask(figure)
                 .whole(middle)
                 .hint(m.say("hint-count"))
                 .hint(m.say("hint-middle").count("place", (total + 1) / 2))
@@ -96,7 +96,7 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 upper_quartile,
                 greatest,
             };
-            let picture = box_plot("plot-minutes", "plot-axis-minutes", numbers, 0, 40, 5);
+            let figure = box_plot("plot-minutes", "plot-axis-minutes", numbers, 0, 40, 5);
             let iqr = kind == 4;
             let quartiles = (upper_quartile, lower_quartile);
             let ends = (greatest, least);
@@ -110,7 +110,7 @@ fn displays(m: &mut Make) -> Option<Draft> {
                 json!({"task": if iqr { "box_plot_iqr" } else { "box_plot_range" }, "five": five}),
             )
             .ask(m.say(if iqr { "ask-iqr" } else { "ask-range" }))
-            .ask(picture)
+            .ask(figure)
             .whole(right)
             .hint(m.say("hint-box"))
             .hint(m.say(if iqr { "hint-iqr" } else { "hint-range" }))

@@ -84,11 +84,11 @@ fn shape(m: &mut Make) -> Option<Draft> {
         let most = counts.iter().copied().max()?;
         let at = counts.iter().position(|n| *n == most)? as i64;
         keep(most != first + at)?;
-        let picture = plot(m, first, &counts);
+        let figure = plot(m, first, &counts);
         return Some(
             Draft::new(json!({"task": "plot_peak", "first": first, "dots": counts}))
                 .ask(m.say("ask-peak"))
-                .ask(picture)
+                .ask(figure)
                 .whole(first + at)
                 .hint(m.say("hint-tall"))
                 .hint(m.say("hint-line"))
@@ -102,7 +102,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
                 .misconception("counted-marks-not-steps", whole(first + at + 1)),
         );
     }
-    let picture = plot(m, first, &counts);
+    let figure = plot(m, first, &counts);
     let right = kind as usize;
     let code = |k: usize| {
         if right == 0 {
@@ -124,7 +124,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
     Some(
         Draft::new(json!({"task": "plot_shape", "dots": counts}))
             .ask(m.say("ask"))
-            .ask(picture)
+            .ask(figure)
             .one_of_listed(
                 vec![
                     (code(0), says("shape-even")),
@@ -196,11 +196,11 @@ fn count_data(m: &mut Make) -> Option<Draft> {
         .enumerate()
         .map(|(k, n)| (first + k as i64) * n)
         .sum();
-    let picture = plot(m, first, &counts);
+    let figure = plot(m, first, &counts);
     Some(
         Draft::new(json!({"task": "plot_count", "dots": counts}))
             .ask(m.say("ask"))
-            .ask(picture)
+            .ask(figure)
             .whole(total)
             .hint(m.say("hint-dot"))
             .hint(m.say("hint-add"))
