@@ -1,7 +1,7 @@
 //! A hand-in as a file: sealing, and the way from bytes to what may be merged.
 //!
 //! bytes → [`OpenedHandIn`] (authentic and well-formed) → [`CheckedHandIn`]
-//! (for this class and seat, by a known key) or [`HeldHandIn`] (by another key).
+//! (for this class and seat, by a known key) or [`QuarantinedHandIn`] (by another key).
 
 use super::frame::{self, Kind};
 use super::hand_in::{HAND_IN_FORMAT, HandIn};
@@ -120,15 +120,15 @@ pub struct CheckedHandIn {
 
 /// By a key that its seat does not have: waits for the teacher.
 #[derive(Debug, Clone, PartialEq, Eq)]
-pub struct HeldHandIn(CheckedHandIn);
+pub struct QuarantinedHandIn(CheckedHandIn);
 
 /// What became of a check.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Checked {
     /// By the seat's key, or the first of the seat.
-    Taken(CheckedHandIn),
+    Accepted(CheckedHandIn),
     /// By another key.
-    Held(HeldHandIn),
+    Quarantined(QuarantinedHandIn),
 }
 
 impl OpenedHandIn {
@@ -170,9 +170,9 @@ impl OpenedHandIn {
             first_of_seat: keys.is_empty(),
         };
         Ok(if known || checked.first_of_seat {
-            Checked::Taken(checked)
+            Checked::Accepted(checked)
         } else {
-            Checked::Held(HeldHandIn(checked))
+            Checked::Quarantined(QuarantinedHandIn(checked))
         })
     }
 }
@@ -221,7 +221,7 @@ impl CheckedHandIn {
     }
 }
 
-impl HeldHandIn {
+impl QuarantinedHandIn {
     /// What it says, to show and to keep; not to merge.
     #[must_use]
     pub fn content(&self) -> &HandIn {

@@ -36,7 +36,7 @@ pub use class_pack::{
 };
 pub use hand_in::{HAND_IN_FORMAT, HandIn};
 pub use hand_in_file::{
-    Checked, CheckedHandIn, HandInExpectations, HeldHandIn, OpenedHandIn, open_hand_in,
+    Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,
     seal_hand_in,
 };
 pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};

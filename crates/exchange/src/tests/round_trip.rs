@@ -18,8 +18,8 @@ fn a_hand_in_comes_back_in_order() {
     .unwrap();
     assert_eq!((opened.class_id(), opened.seat()), (&class_id(), &seat()));
     let facts = Facts::with_keys([]);
-    let Checked::Taken(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
-        panic!("held");
+    let Checked::Accepted(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+        panic!("quarantined");
     };
     assert!(checked.is_first_of_seat() && checked.flags().is_empty());
     let mut expected = hand_in();
@@ -41,8 +41,8 @@ fn the_same_record_in_another_order_gives_the_same_content() {
         let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
         let facts = Facts::with_keys([student().public()]);
         match opened.check(&facts.get(), date("2026-09-11")).unwrap() {
-            Checked::Taken(checked) => checked.json().to_vec(),
-            Checked::Held(_) => panic!("held"),
+            Checked::Accepted(checked) => checked.json().to_vec(),
+            Checked::Quarantined(_) => panic!("quarantined"),
         }
     };
     let mut turned = hand_in();
@@ -186,15 +186,16 @@ fn a_carry_file_comes_back_with_its_passphrase_alone() {
 }
 
 #[test]
-fn a_second_key_of_a_seat_is_held_until_the_teacher_says_so() {
+fn a_second_key_of_a_seat_is_quarantined_until_the_teacher_accepts_it() {
     let sealed = seal_hand_in(&hand_in(), &student(), &class_identity().recipient()).unwrap();
     let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
     let facts = Facts::with_keys([SigningKey::from_seed(&[50; 32]).public()]);
-    let Checked::Held(held) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+    let Checked::Quarantined(hand_in) = opened.check(&facts.get(), date("2026-09-11")).unwrap()
+    else {
         panic!("taken");
     };
-    assert_eq!(held.content().device_key, student().public());
-    let accepted = held.accept();
+    assert_eq!(hand_in.content().device_key, student().public());
+    let accepted = hand_in.accept();
     assert!(!accepted.is_first_of_seat());
 }
 
@@ -209,7 +210,7 @@ proptest::proptest! {
         let sealed = seal_hand_in(&original, &student(), &class_identity().recipient()).unwrap();
         let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
         let facts = Facts::with_keys([student().public()]);
-        let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
+        let Ok(Checked::Accepted(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
             panic!("not taken");
         };
         proptest::prop_assert_eq!(checked.content(), &original);
