@@ -1,5 +1,5 @@
-//! Hand-ins that are not what they should be: refused or flagged by name, the
-//! rest taken in, every file left as it was.
+//! Damaged and odd hand-ins are refused or flagged by name, the others imported, and every file
+//! left unchanged.
 
 use crate::support::Device;
 use std::collections::BTreeMap;
@@ -138,7 +138,7 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     );
     assert_eq!(contents(folder.path()), before);
 
-    // The rating of a day to come is kept, and counts once that day has come.
+    // A rating of a future day is kept, and counts from that day on.
     let board = |desk: &Device| {
         desk.app
             .desk

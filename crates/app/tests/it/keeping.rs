@@ -109,7 +109,7 @@ fn one_damaged_student_is_named_and_the_others_go_on() {
         .id;
     rate(&tablet, &sky, Confidence::OnMyOwn);
     rate(&tablet, &rain, Confidence::WithHelp);
-    // The next day's first look makes a copy, and a tap follows it.
+    // The first use on the next day makes a copy; a tap follows.
     tablet.to("2026-09-02");
     tablet.app.device.start(Nothing {}).unwrap();
     rate(&tablet, &sky, Confidence::NotYet);
@@ -214,7 +214,7 @@ fn a_damaged_desk_leaves_the_students_alone_and_comes_back_from_its_copy() {
     assert!(start.classes.is_empty());
     let damaged = &start.damaged[0];
     assert_eq!(damaged.store, StoreName::Desk);
-    // The copy was made when the import was over, so nothing of it is gone.
+    // The copy was made after the import, so it holds all of it.
     let name = damaged.last_good.clone().unwrap().name;
     let restored = desk
         .app

@@ -54,7 +54,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
         Some(Confidence::OnMyOwn)
     );
 
-    // Each device goes on by itself.
+    // Each device has entries of its own.
     home.to("2026-09-02");
     tablet.to("2026-09-03");
     rate(&home, &at_home, Confidence::NotYet);
@@ -73,7 +73,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
     assert_eq!(setup.seats[0].devices, 2);
     assert!(setup.seats[0].quarantined_devices.is_empty());
 
-    // Carried back and forth, both know all three days, however often.
+    // After carrying both ways, both have all three days.
     let back = take(&tablet, &carry(&home, &at_home), WORDS).unwrap();
     assert!(!back.new_here);
     assert_eq!((back.student.as_str(), back.check_ins), (sky.as_str(), 1));
@@ -95,7 +95,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
             Confidence::WithHelp,
         ]
         .map(Some);
-        // The home computer stands at the 2nd and shows no day to come.
+        // The home computer has the date of the 2nd and shows no later day.
         assert_eq!(all[..2], wanted[..2]);
     }
 }
