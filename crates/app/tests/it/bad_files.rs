@@ -107,8 +107,8 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
         std::fs::write(folder.path().join(format!("{name}.sfhandin")), bytes).unwrap();
     }
     let before = contents(folder.path());
-    let account = desk.import(folder.path());
-    let found: BTreeMap<String, String> = account
+    let report = desk.import(folder.path());
+    let found: BTreeMap<String, String> = report
         .files
         .iter()
         .map(|file| {
@@ -131,7 +131,7 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     assert_eq!(verdict("6-not-ours"), "NotOurs");
     assert_eq!(verdict("7-empty"), "NotOurs");
     assert_eq!(verdict("8-future"), "New");
-    let flags = &account.files.last().unwrap().flags;
+    let flags = &report.files.last().unwrap().flags;
     assert!(
         matches!(flags[..], [Flag::FutureDate { entries: 1, .. }]),
         "{flags:?}"

@@ -92,10 +92,10 @@ fn a_students_backup_opens_on_a_new_tablet_and_hands_in_for_the_same_seat() {
     );
     rate(&new, &student, Confidence::NotYet);
     fs::copy(hand_in(&new, &student), inbox.path().join("2.sfhandin")).unwrap();
-    let account = desk.import(inbox.path());
+    let report = desk.import(inbox.path());
     assert!(
-        account.files.iter().all(|f| f.verdict == Verdict::New),
-        "{account:?}"
+        report.files.iter().all(|f| f.verdict == Verdict::New),
+        "{report:?}"
     );
 }
 

@@ -80,8 +80,8 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     assert_eq!(setup.seats.len(), 2);
     assert_eq!(setup.seats[0].name.as_deref(), Some("Bao"));
     // Hand-ins of the removed seat are refused.
-    let account = desk.import(inbox.path());
-    assert!(format!("{:?}", account.files[0].verdict).contains("SeatUnknown"));
+    let report = desk.import(inbox.path());
+    assert!(format!("{:?}", report.files[0].verdict).contains("SeatUnknown"));
 
     desk.app.desk.delete_class(id()).unwrap();
     let start = desk.app.device.start(Nothing {}).unwrap();

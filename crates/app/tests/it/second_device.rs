@@ -64,10 +64,10 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
     fs::copy(hand_in(&home, &at_home), inbox.path().join("b.sfhandin")).unwrap();
     let mut desk = desk;
     desk.to("2026-09-03");
-    let account = desk.import(inbox.path());
+    let report = desk.import(inbox.path());
     assert!(
-        account.files.iter().all(|f| f.verdict == Verdict::New),
-        "{account:?}"
+        report.files.iter().all(|f| f.verdict == Verdict::New),
+        "{report:?}"
     );
     let setup = desk.app.desk.class_setup(ClassId { class }).unwrap();
     assert_eq!(setup.seats[0].devices, 2);
@@ -149,9 +149,9 @@ fn a_second_computer_opens_the_classs_hand_ins() {
         second.app.desk.join_slips(id()).unwrap(),
         desk.app.desk.join_slips(id()).unwrap()
     );
-    let account = second.import(inbox.path());
-    assert_eq!(account.files[0].verdict, Verdict::New);
-    assert_eq!(account.files[0].name.as_deref(), Some("Amara"));
+    let report = second.import(inbox.path());
+    assert_eq!(report.files[0].verdict, Verdict::New);
+    assert_eq!(report.files[0].name.as_deref(), Some("Amara"));
     assert!(matches!(
         add(&second),
         Err(CallError::Invalid { rule, .. }) if rule == "already_here"

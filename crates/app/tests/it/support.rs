@@ -128,7 +128,7 @@ impl Device {
         };
         let job = self.app.desk.import_hand_ins(asked).unwrap().unwrap();
         match self.finish(job) {
-            JobResult::Import { account } => account,
+            JobResult::Import { report } => report,
             other => panic!("{other:?}"),
         }
     }

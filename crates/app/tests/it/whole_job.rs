@@ -41,8 +41,8 @@ fn the_planted_weak_concepts_are_among_the_top_of_the_board() {
     // Importing every file again in the reverse order changes nothing.
     let mut sources = files_in(&made.shared_folder, FileKind::HandIn).unwrap();
     sources.reverse();
-    let account = import_files(&desk, sources, made.today, &Progress::default()).unwrap();
-    assert!(account.files.iter().all(|f| f.verdict == Verdict::Known));
+    let report = import_files(&desk, sources, made.today, &Progress::default()).unwrap();
+    assert!(report.files.iter().all(|f| f.verdict == Verdict::Known));
     assert_eq!(
         board(&desk, &class, Language::first(), made.today).unwrap(),
         first

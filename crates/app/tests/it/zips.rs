@@ -31,8 +31,8 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
     fs::write(folder.path().join("upload.zip"), &zip).unwrap();
     fs::write(folder.path().join("broken.zip"), &zip[..80]).unwrap();
     fs::write(folder.path().join("z.sfhandin"), &good).unwrap();
-    let account = desk.import(folder.path());
-    let lines: Vec<(&str, String)> = account
+    let report = desk.import(folder.path());
+    let lines: Vec<(&str, String)> = report
         .files
         .iter()
         .map(|f| (f.file_name.as_str(), format!("{:?}", f.verdict)))
@@ -52,7 +52,7 @@ fn look_until_import(desk: &Device) -> Option<ImportReport> {
         let watch = desk.app.desk.watch(Nothing {}).unwrap();
         if let Some(job) = watch.job {
             return match desk.finish(job) {
-                JobResult::Import { account } => Some(account),
+                JobResult::Import { report } => Some(report),
                 other => panic!("{other:?}"),
             };
         }

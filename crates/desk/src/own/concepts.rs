@@ -90,7 +90,7 @@ pub fn import_concepts(
     let all = with_built_in(&class.own_concepts)?;
     let own = class.own_concepts.len();
     let (taken, more) = concepts_of(picked, &Held { all: &all, own });
-    let account = OwnFile {
+    let report = OwnFile {
         file: file.chars().filter(|c| !c.is_control()).take(120).collect(),
         taken: taken
             .iter()
@@ -104,9 +104,9 @@ pub fn import_concepts(
             .collect(),
         refused: refused.iter().cloned().chain(more).collect(),
     };
-    let account = serde_json::to_string(&[account]).map_err(faulty)?;
+    let report = serde_json::to_string(&[report]).map_err(faulty)?;
     desk.together(|| -> Result<(), DeskError> {
-        let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
+        let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &report)?;
         for one in &taken {
             desk.add_own_concept(
                 id,

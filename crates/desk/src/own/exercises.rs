@@ -95,7 +95,7 @@ pub fn read_for_class(
     read_against(&all, files, chosen, &known, main)
 }
 
-fn account_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
+fn report_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
     reading
         .iter()
         .map(|file| OwnFile {
@@ -127,9 +127,9 @@ pub fn import_exercises(
     today: NaiveDate,
 ) -> Result<(), DeskError> {
     let reading = read_for_class(desk, class, files, chosen, main)?;
-    let account = serde_json::to_string(&account_of(&reading, main)).map_err(faulty)?;
+    let report = serde_json::to_string(&report_of(&reading, main)).map_err(faulty)?;
     desk.together(|| -> Result<(), DeskError> {
-        let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
+        let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &report)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
             desk.add_own_exercise(class, &exercise_row(&line.own, number)?)?;
         }

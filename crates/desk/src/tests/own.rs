@@ -115,12 +115,12 @@ fn good_lines_are_stored_and_every_line_is_in_the_import_report() {
             .iter()
             .all(|line| line.in_rotation && line.concept.id == concept)
     );
-    let account = &own.imports[0].files[0];
+    let report = &own.imports[0].files[0];
     assert_eq!(
-        account.taken.iter().map(|l| l.line).collect::<Vec<_>>(),
+        report.taken.iter().map(|l| l.line).collect::<Vec<_>>(),
         [2, 3]
     );
-    assert_eq!(account.refused[0].line, 4);
+    assert_eq!(report.refused[0].line, 4);
     // The same file again adds nothing.
     let again = csv(&[format!("{concept},whole number,What is 20 + 4?,24,,")]);
     import_exercises(
