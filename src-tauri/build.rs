@@ -1,4 +1,4 @@
-//! Checks the configuration and gathers it for the program.
+//! Lets Tauri check the configuration and embed it.
 
 fn main() {
     tauri_build::build();

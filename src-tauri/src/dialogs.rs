@@ -1,6 +1,5 @@
-//! Files through the system's own dialogs. On Android a picked file is an
-//! address that only the system can open, so nothing here asks for a path
-//! where an address will do.
+//! Picks and saves files with the dialogs of the system. On Android a picked file is an address
+//! that only the system can open, so this code uses paths only where it must.
 
 use crate::opened::Opened;
 use std::io::Read;
@@ -10,7 +9,7 @@ use tauri::{AppHandle, Manager as _, Runtime};
 use tauri_plugin_dialog::{DialogExt as _, FileDialogBuilder, FilePath};
 use tauri_plugin_fs::{FsExt as _, OpenOptions};
 
-/// The system's dialogs, shown by the main window.
+/// The dialogs of the system, shown by the main window.
 pub struct SystemDialogs<R: Runtime> {
     app: AppHandle<R>,
     opened: Arc<Opened>,
@@ -23,7 +22,7 @@ fn files(detail: impl ToString) -> CallError {
 }
 
 impl<R: Runtime> SystemDialogs<R> {
-    /// Dialogs of `app`; `opened` is what other programs hand over.
+    /// Dialogs of `app`; `opened` holds the files that other programs open with this one.
     pub fn new(app: AppHandle<R>, opened: Arc<Opened>) -> Self {
         Self { app, opened }
     }
@@ -39,8 +38,7 @@ impl<R: Runtime> SystemDialogs<R> {
                 None => dialog,
             }
         }
-        // Android filters by media type, and ours are not registered there: a
-        // filter would hide the very files that are looked for.
+        // Android filters by media type and does not know ours, so a filter would hide our files.
         #[cfg(not(desktop))]
         {
             let _ = kind;
@@ -56,7 +54,7 @@ impl<R: Runtime> SystemDialogs<R> {
             if let Ok(path) = at.clone().into_path()
                 && !path.metadata()?.is_file()
             {
-                // Opening a pipe would wait for ever.
+                // Opening a pipe would never return.
                 return Err(std::io::Error::new(
                     std::io::ErrorKind::InvalidInput,
                     "not a regular file",
@@ -69,7 +67,7 @@ impl<R: Runtime> SystemDialogs<R> {
         })
     }
 
-    /// The name a person knows it by; on Android the system is asked.
+    /// The name of a file for people; Android asks the system.
     fn name(&self, at: &FilePath) -> String {
         let text = match at {
             FilePath::Path(path) => path.display().to_string(),
@@ -118,7 +116,7 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
             .transpose()
     }
 
-    /// Android's picker gives no folders here, so the files are picked in it.
+    /// On Android the person picks the files of a folder instead.
     #[cfg(not(desktop))]
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError> {
         self.pick_files(kind)
@@ -140,8 +138,8 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
         Ok(Some(path.display().to_string()))
     }
 
-    /// An address has no folder to rename in: the file is cut to nothing and
-    /// written, and an error says that it may not be whole.
+    /// A file on Android has no folder to rename in, so it is overwritten, and an error says that it
+    /// may not be whole.
     #[cfg(not(desktop))]
     fn save(
         &self,
@@ -174,7 +172,7 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
         let Some(window) = self.app.get_webview_window("main") else {
             return Ok(false);
         };
-        // The template's file provider offers the cache folder and no other.
+        // The file provider of the Android project shares only the cache folder.
         let folder = self
             .app
             .path()
@@ -194,7 +192,7 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
     fn take_opened(&self) -> Vec<FileSource> {
         let mut sources = Vec::new();
         for at in self.opened.take() {
-            // A folder dropped on the window means the hand-ins in it.
+            // Of a dropped folder, the hand-ins are taken.
             #[cfg(desktop)]
             if let Ok(path) = at.clone().into_path()
                 && path.is_dir()

@@ -1,10 +1,10 @@
 //! The Surefoot window: one page, one command, and the dialogs of the system.
 //!
-//! The page calls `call`, which makes an entry of the table of calls in `surefoot-app`
-//! outside the window's thread. The other files are what a window adds: file dialogs, files
-//! opened by other programs, the voice, sharing, and starting on the sample class.
+//! The page uses the command `call`, which makes a call of the table in `surefoot-app` outside
+//! the window's thread. The other files are what only a window needs: file dialogs, files that
+//! other programs open with this one, the voice, sharing, and starting on the sample class.
 //!
-//! Must never know a rule of Surefoot: no call is decided here, and nothing is stored.
+//! Must never know a rule of Surefoot, and stores nothing.
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
@@ -24,12 +24,11 @@ use surefoot_app::NoVoice;
 use surefoot_app::{App, CallError, DeviceClock, Voice};
 use tauri::{AppHandle, Manager as _, State, WebviewWindowBuilder};
 
-/// The opened program, or why it could not be opened: the page is shown either
-/// way, so that the person reads the reason.
+/// The opened program, or why it could not be opened. The page shows the reason.
 struct Program(Result<App, CallError>);
 
-/// The page's one way in: a call by name with its arguments as JSON. Calls read
-/// and write disks and wait for dialogs, so they run off the window's thread.
+/// Makes a call of the page, by name and with its arguments as JSON. Calls read and write disks and
+/// wait for dialogs, so they run outside the window's thread.
 #[tauri::command]
 async fn call(
     app: AppHandle,
@@ -73,7 +72,7 @@ fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<(
     {
         sample::enter(program);
     }
-    // The window comes last: its page may call at once.
+    // The window opens last, because its page may call at once.
     app.manage(Program(program));
     for window in &app.config().app.windows.clone() {
         WebviewWindowBuilder::from_config(app.handle(), window)?.build()?;
@@ -81,7 +80,7 @@ fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<(
     Ok(())
 }
 
-/// Opens the window and stays until it is closed.
+/// Opens the window and returns when it is closed.
 #[cfg_attr(mobile, tauri::mobile_entry_point)]
 pub fn run() {
     let opened = Arc::new(opened::Opened::default());

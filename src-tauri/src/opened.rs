@@ -1,19 +1,19 @@
-//! Files that another program opened with this one. They can come before the
-//! page is there, so they wait until it asks.
+//! Files that another program opened with this one. They may come before the page is ready, so
+//! they wait until it asks.
 
 use std::sync::{Mutex, PoisonError};
 use tauri::{AppHandle, Emitter as _, Runtime};
 use tauri_plugin_dialog::FilePath;
 
-/// Told to the page when something new waits. It carries nothing.
+/// The event that tells the page to ask for new files.
 pub const EVENT: &str = "opened";
 
-/// The files that wait.
+/// The waiting files.
 #[derive(Default)]
 pub struct Opened(Mutex<Vec<FilePath>>);
 
 impl Opened {
-    /// Takes the files out of a command line whose paths start at `folder`.
+    /// Adds the files of a command line, whose paths are relative to `folder`.
     #[cfg(desktop)]
     pub fn add_arguments(&self, arguments: &[String], folder: &std::path::Path) {
         let files = arguments.iter().skip(1).filter(|a| !a.starts_with('-'));
@@ -23,15 +23,15 @@ impl Opened {
         }));
     }
 
-    /// Takes the addresses of the system's "opened" event.
+    /// Adds the addresses of the system's event "opened".
     #[cfg(any(target_os = "macos", target_os = "ios", target_os = "android"))]
     pub fn add_addresses(&self, addresses: &[tauri::Url]) {
-        // A shared text comes as a `data:` address; that is no file.
+        // A shared text comes as a `data:` address, which is no file.
         let files = addresses.iter().filter(|a| a.scheme() != "data");
         self.add(files.cloned().map(FilePath::Url));
     }
 
-    /// Takes files and folders dropped on the window.
+    /// Adds files and folders that were dropped on the window.
     pub fn add_paths(&self, paths: &[std::path::PathBuf]) {
         self.add(paths.iter().cloned().map(FilePath::Path));
     }
@@ -43,15 +43,15 @@ impl Opened {
             .extend(files);
     }
 
-    /// The files that wait, which then wait no more.
+    /// Removes and returns the waiting files.
     pub fn take(&self) -> Vec<FilePath> {
         std::mem::take(&mut *self.0.lock().unwrap_or_else(PoisonError::into_inner))
     }
 }
 
-/// Brings the window to the front and tells its page.
+/// Brings the window to the front and sends the event to its page.
 pub fn tell<R: Runtime>(app: &AppHandle<R>) {
-    // A window that is just closing need not come to the front.
+    // A window that is closing stays where it is.
     #[cfg(desktop)]
     if let Some(window) = tauri::Manager::get_webview_window(app, "main") {
         let _ = window.unminimize();

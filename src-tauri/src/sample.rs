@@ -1,10 +1,10 @@
-//! Starting on the sample class (`--sample`), with its progress in the terminal.
+//! Starts on the sample class (`--sample`), and prints the progress to the terminal.
 
 use std::io::{self, IsTerminal as _, Write as _};
 use std::time::Duration;
 use surefoot_app::{App, CallError, JobResult, Nothing};
 
-/// The argument that asks for it.
+/// The argument for it.
 pub const FLAG: &str = "--sample";
 
 /// Makes the sample class unless it exists, and opens it. If that fails, the window opens
@@ -18,13 +18,13 @@ pub fn enter(program: &App) {
 fn try_enter(program: &App) -> Result<(), CallError> {
     if !program.device.start(Nothing {})?.sample_ready {
         eprintln!("Making the sample class");
-        let told_on = io::stderr().is_terminal();
+        let shows_progress = io::stderr().is_terminal();
         let job = program.device.make_sample(Nothing {})?;
         loop {
             let state = program.device.job(job)?;
             match state.result {
                 None => {
-                    if told_on {
+                    if shows_progress {
                         eprint!("\r{} of {} ", state.done, state.total);
                         let _ = io::stderr().flush();
                     }
@@ -34,7 +34,7 @@ fn try_enter(program: &App) -> Result<(), CallError> {
                 Some(_) => break,
             }
         }
-        if told_on {
+        if shows_progress {
             eprintln!();
         }
     }

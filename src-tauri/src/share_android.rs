@@ -1,5 +1,5 @@
-//! Hands a file in the app's cache folder to another Android program through
-//! the share sheet, by JNI, so that no Kotlin of ours is needed.
+//! Shares a file of the cache folder with another Android program by the share sheet. Uses JNI, so
+//! that the project needs no Kotlin of its own.
 
 use jni::JNIEnv;
 use jni::errors::Result;
@@ -9,7 +9,7 @@ use std::sync::mpsc;
 use std::time::Duration;
 use tauri::{Runtime, WebviewWindow};
 
-/// Long enough for the slowest tablet to show a sheet.
+/// Enough for a slow tablet to show the sheet.
 const PATIENCE: Duration = Duration::from_secs(20);
 
 /// `Intent.FLAG_GRANT_READ_URI_PERMISSION`.
@@ -18,7 +18,7 @@ const GRANT_READ: i32 = 1;
 /// Shows the share sheet for the file at `path`.
 ///
 /// # Errors
-/// In words for the log, when the system refused or did not answer.
+/// Returns words for the log if the system refuses or does not answer.
 pub fn send_file<R: Runtime>(
     window: &WebviewWindow<R>,
     path: &Path,
@@ -31,7 +31,8 @@ pub fn send_file<R: Runtime>(
             webview.jni_handle().exec(move |env, activity, _webview| {
                 let sent = send(env, activity, &path, media_type);
                 if sent.is_err() && env.exception_check().unwrap_or(false) {
-                    // Goes to the system's log; if it is not cleared, it ends the program.
+                    // Writes the exception to the system's log. It must be cleared, or it ends the
+                    // program.
                     let _ = env.exception_describe();
                     let _ = env.exception_clear();
                 }
@@ -42,8 +43,8 @@ pub fn send_file<R: Runtime>(
     told.recv_timeout(PATIENCE).map_err(|e| e.to_string())?
 }
 
-/// A class by name. The androidx classes are not known to the system's class
-/// loader, so the activity's own is asked.
+/// Finds a class by name with the class loader of the activity, because the system's does not know
+/// androidx.
 fn class<'a>(env: &mut JNIEnv<'a>, activity: &JObject, name: &str) -> Result<JClass<'a>> {
     let loader = env
         .call_method(activity, "getClassLoader", "()Ljava/lang/ClassLoader;", &[])?
@@ -58,7 +59,7 @@ fn class<'a>(env: &mut JNIEnv<'a>, activity: &JObject, name: &str) -> Result<JCl
     Ok(found.l()?.into())
 }
 
-/// The file's address with the template's file provider.
+/// The address of a file at the file provider.
 fn address<'a>(env: &mut JNIEnv<'a>, activity: &JObject, path: &str) -> Result<JObject<'a>> {
     let path = env.new_string(path)?;
     let file = env.new_object("java/io/File", "(Ljava/lang/String;)V", &[(&path).into()])?;
@@ -99,7 +100,7 @@ fn send(env: &mut JNIEnv, activity: &JObject, path: &str, media_type: &str) -> R
         "(Ljava/lang/String;Landroid/os/Parcelable;)Landroid/content/Intent;",
         &[(&key).into(), (&address).into()],
     )?;
-    // The right to read goes with the clip, not with the extra.
+    // The right to read is given with the clip, not with the extra.
     let nothing = JObject::null();
     let clip = env
         .call_static_method(

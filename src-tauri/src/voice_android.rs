@@ -1,5 +1,5 @@
-//! Reading aloud on an Android tablet, by its text-to-speech service and JNI, so
-//! that no Kotlin of ours is needed.
+//! Reads aloud on an Android tablet with its text-to-speech service. Uses JNI, so that the project
+//! needs no Kotlin of its own.
 
 use jni::JNIEnv;
 use jni::errors::Result;
@@ -10,19 +10,19 @@ use std::time::Duration;
 use surefoot_app::{CallError, Language, Voice, VoiceMissing};
 use tauri::{AppHandle, Manager as _, Runtime};
 
-/// Long enough for a busy tablet to answer.
+/// Enough for a busy tablet to answer.
 const PATIENCE: Duration = Duration::from_secs(10);
 
-/// Between two looks whether the service is there, and whether it still reads.
-const LOOK_AGAIN: Duration = Duration::from_millis(200);
+/// Time between two checks of the service.
+const CHECK_AGAIN: Duration = Duration::from_millis(200);
 
-/// Looks until the service counts as missing: it takes a while to come up.
-const MOST_LOOKS: u32 = 25;
+/// Checks until the service counts as missing; it takes a while to start.
+const MOST_CHECKS: u32 = 25;
 
-/// `TextToSpeech.SUCCESS`; also `LANG_AVAILABLE`, the least of those that will do.
+/// `TextToSpeech.SUCCESS`, which is also `LANG_AVAILABLE`.
 const SUCCESS: i32 = 0;
 
-/// The tablet's speech.
+/// The speech service of the tablet.
 pub struct TabletVoice<R: Runtime> {
     app: AppHandle<R>,
     service: Mutex<Option<GlobalRef>>,
@@ -44,7 +44,7 @@ impl<R: Runtime> TabletVoice<R> {
         }
     }
 
-    /// Does something on the tablet's own thread.
+    /// Does `work` on the main thread of the tablet.
     fn there<T: Send + 'static>(
         &self,
         work: impl FnOnce(&mut JNIEnv, &JObject) -> Result<T> + Send + 'static,
@@ -56,7 +56,8 @@ impl<R: Runtime> TabletVoice<R> {
                 webview.jni_handle().exec(move |env, activity, _webview| {
                     let done = work(env, activity);
                     if done.is_err() && env.exception_check().unwrap_or(false) {
-                        // Goes to the system's log; if it is not cleared, it ends the program.
+                        // Writes the exception to the system's log. It must be cleared, or it
+                        // ends the program.
                         let _ = env.exception_describe();
                         let _ = env.exception_clear();
                     }
@@ -67,14 +68,14 @@ impl<R: Runtime> TabletVoice<R> {
         told.recv_timeout(PATIENCE).ok().flatten().ok_or_else(none)
     }
 
-    /// The service, made once; it comes up by itself a little later.
+    /// The service. It is made once and starts a little later.
     fn service(&self) -> std::result::Result<GlobalRef, CallError> {
         let mut service = self.service.lock().unwrap_or_else(PoisonError::into_inner);
         if let Some(made) = &*service {
             return Ok(made.clone());
         }
         let made = self.there(|env, activity| {
-            // No listener: an interface cannot be made by JNI, so it is asked instead.
+            // Without a listener, because JNI cannot implement an interface.
             let nothing = JObject::null();
             let made = env.new_object(
                 "android/speech/tts/TextToSpeech",
@@ -88,7 +89,7 @@ impl<R: Runtime> TabletVoice<R> {
     }
 }
 
-/// Hands a text over; whether it was taken.
+/// Gives a text to the service. Returns whether it accepted the text.
 fn hand_over(env: &mut JNIEnv, service: &JObject, text: &str, language: &str) -> Result<bool> {
     let language = env.new_string(language)?;
     let place = env.new_object(
@@ -110,7 +111,7 @@ fn hand_over(env: &mut JNIEnv, service: &JObject, text: &str, language: &str) ->
     let text = env.new_string(text)?;
     let name = env.new_string("surefoot")?;
     let nothing = JObject::null();
-    // QUEUE_FLUSH, in place of what was read before.
+    // QUEUE_FLUSH: stops the text before.
     let taken = env
         .call_method(
             service,
@@ -139,17 +140,17 @@ impl<R: Runtime> Voice for TabletVoice<R> {
             if taken {
                 break;
             }
-            if look >= MOST_LOOKS {
+            if look >= MOST_CHECKS {
                 return Err(none());
             }
-            std::thread::sleep(LOOK_AGAIN);
+            std::thread::sleep(CHECK_AGAIN);
             if !is_mine() {
                 return Ok(());
             }
         }
-        // Whether it reads is asked only after it had the time to begin.
+        // The service needs some time to begin.
         loop {
-            std::thread::sleep(LOOK_AGAIN);
+            std::thread::sleep(CHECK_AGAIN);
             let service = service.clone();
             let reads = self.there(move |env, _| {
                 env.call_method(service.as_obj(), "isSpeaking", "()Z", &[])?
@@ -169,7 +170,7 @@ impl<R: Runtime> Voice for TabletVoice<R> {
             .unwrap_or_else(PoisonError::into_inner)
             .clone();
         if let Some(service) = service {
-            // A service that is gone reads nothing.
+            // A service that has ended reads nothing.
             let _ = self
                 .there(move |env, _| env.call_method(service.as_obj(), "stop", "()I", &[])?.i());
         }

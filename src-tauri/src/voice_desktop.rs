@@ -1,5 +1,5 @@
-//! Reading aloud on a computer, by the program for it that the system brings. It is
-//! started when it is needed, so that nothing of it must be there to install ours.
+//! Reads aloud on a computer with a program of the system. The program starts when it is needed, so
+//! that installing Surefoot does not require it.
 
 use std::io::Write as _;
 use std::path::{Path, PathBuf};
@@ -8,15 +8,15 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 use std::time::Duration;
 use surefoot_app::{CallError, Language, Voice, VoiceMissing};
 
-/// Between two looks whether it is over.
-const LOOK_AGAIN: Duration = Duration::from_millis(60);
+/// Time between two checks whether the reading is over.
+const CHECK_AGAIN: Duration = Duration::from_millis(60);
 
 #[cfg(any(target_os = "macos", windows))]
 const MISSING: VoiceMissing = VoiceMissing::SystemVoice;
 #[cfg(not(any(target_os = "macos", windows)))]
 const MISSING: VoiceMissing = VoiceMissing::SpeechDispatcher;
 
-/// What is being read: counted, so that whoever waits knows its own.
+/// The current reading. Its number tells a waiting call whether it is its own.
 #[derive(Default)]
 struct Reading {
     turn: u64,
@@ -31,7 +31,7 @@ const READER: &str = "powershell";
 #[cfg(not(any(target_os = "macos", windows)))]
 const READER: &str = "spd-say";
 
-/// The system's speech.
+/// The speech program of the system.
 pub struct SystemVoice {
     reader: PathBuf,
     reading: Mutex<Reading>,
@@ -55,7 +55,7 @@ impl SystemVoice {
         self.reading.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
-    /// Whether turn `mine` is still being read; its end by itself is looked at.
+    /// Whether reading `mine` goes on. Checks whether its program has ended.
     fn goes_on(&self, mine: u64) -> Result<bool, CallError> {
         let mut reading = self.reading();
         if reading.turn != mine {
@@ -91,7 +91,7 @@ impl Voice for SystemVoice {
             reading.turn
         };
         while self.goes_on(mine)? {
-            std::thread::sleep(LOOK_AGAIN);
+            std::thread::sleep(CHECK_AGAIN);
         }
         Ok(())
     }
@@ -100,7 +100,7 @@ impl Voice for SystemVoice {
         let Some(mut child) = self.reading().child.take() else {
             return;
         };
-        // It may be over by now.
+        // Fails if it has just ended.
         let _ = child.kill();
         let _ = child.wait();
         silence(&self.reader);
@@ -119,24 +119,24 @@ fn started(mut command: Command, text: Option<&str>) -> Option<Child> {
         .stderr(Stdio::null());
     let mut child = command.spawn().ok()?;
     if let (Some(text), Some(mut input)) = (text, child.stdin.take()) {
-        // One that is gone already is found out when its end is looked at.
+        // Fails if the program has ended already; the next check notices that.
         let _ = input.write_all(text.as_bytes());
     }
     Some(child)
 }
 
-/// Speech Dispatcher, the voice of Linux desktops; it comes up by itself. `-w` waits
-/// until it is over. Short options alone: version 0.11 misreads `--stop`.
+/// Speech Dispatcher, the speech service of Linux desktops, which starts by itself. `-w` waits until
+/// the reading is over. Only short options, because version 0.11 misreads `--stop`.
 #[cfg(not(any(target_os = "macos", windows)))]
 fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     let mut command = Command::new(reader);
-    // The most general voice: the dispatcher knows few places.
+    // The most general voice, because the dispatcher knows few regions.
     let voice = language.voices().last()?;
     command.args(["-w", "-N", "surefoot", "-l", voice, "--", text]);
     started(command, None)
 }
 
-/// The dispatcher goes on speaking when its program ends, so it is stopped by a command.
+/// The dispatcher goes on when its program ends, so a command stops it.
 #[cfg(not(any(target_os = "macos", windows)))]
 fn silence(reader: &Path) {
     let mut command = Command::new(reader);
@@ -155,8 +155,8 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     started(command, Some(text))
 }
 
-/// The best voice of a language in the list that `say -v ?` prints, one in each line:
-/// name, place, `#`, a sentence.
+/// The best voice of a language in the list of `say -v ?`. Each line has a name, a region, `#` and a
+/// sentence.
 #[cfg(any(target_os = "macos", test))]
 fn voice_of(list: &str, language: Language) -> Option<&str> {
     let named = |begin: &str| {
@@ -195,7 +195,7 @@ fn begin(reader: &Path, text: &str, language: Language) -> Option<Child> {
     started(command, Some(text))
 }
 
-/// The voice ends with its program.
+/// The reading ends with its program.
 #[cfg(any(target_os = "macos", windows))]
 fn silence(_reader: &Path) {}
 
@@ -203,7 +203,7 @@ fn silence(_reader: &Path) {}
 mod tests {
     use super::*;
 
-    /// A reader of our own that notes its arguments, then does as asked.
+    /// A reader for tests, which notes its arguments and then runs `does`.
     #[cfg(all(unix, not(target_os = "macos")))]
     fn reader(folder: &Path, does: &str) -> SystemVoice {
         use std::os::unix::fs::PermissionsExt as _;
@@ -235,14 +235,14 @@ mod tests {
         std::thread::scope(|scope| {
             let reading = scope.spawn(|| long.speak("one", Language::first()));
             while !noted().contains("one") {
-                std::thread::sleep(LOOK_AGAIN);
+                std::thread::sleep(CHECK_AGAIN);
             }
             long.stop();
             assert_eq!(reading.join().unwrap(), Ok(()));
         });
         assert!(begun.elapsed() < Duration::from_secs(20));
         assert!(noted().ends_with("-S|"));
-        // With nothing being read, nobody else's speech is stopped.
+        // Without a reading, the speech of other programs is not stopped.
         let before = noted();
         long.stop();
         assert_eq!(noted(), before);

@@ -262,7 +262,8 @@ test('a student answers an own exercise and an own concept', async ({ page, brid
         options: { language: 'es', paper: 'a4', roomy: true },
       });
       expect(made.place).not.toBeNull();
-      expect(made.bytes).toBeGreaterThan(5000);
+      const file = (await bridge.saved()).find(({ name }) => name === made.file_name);
+      expect(file?.bytes).toBeGreaterThan(5000);
     }
   });
 });

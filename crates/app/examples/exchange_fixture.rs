@@ -1,5 +1,5 @@
-//! Writes one of each travelling file to a folder, and reads a hand-in or a
-//! carry file that another program sealed. For `tests/oracle/exchange_oracle.py`.
+//! Writes one file of each kind that travels, and reads files that another program sealed. For
+//! `tests/oracle/exchange_oracle.py`.
 //!
 //! ```text
 //! exchange_fixture write FOLDER       class.sfclass, year.sfhandin, class-identity.txt,
@@ -166,7 +166,7 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
     })
 }
 
-/// Numbers without a pattern that packing could use (the mixer of MurmurHash3).
+/// Numbers that do not compress (the mixer of MurmurHash3).
 fn mixed(number: u32) -> usize {
     let mut bits = number.wrapping_mul(0x9e37_79b9);
     bits = (bits ^ (bits >> 16)).wrapping_mul(0x85eb_ca6b);
@@ -314,7 +314,7 @@ fn read(folder: &Path, file: &str) -> Outcomes<()> {
     )
     .and_then(|opened| opened.check(&facts, world.last_day));
     let answer = match checked {
-        Ok(Checked::Taken(checked)) => serde_json::json!({
+        Ok(Checked::Accepted(checked)) => serde_json::json!({
             "taken": serde_json::from_slice::<serde_json::Value>(checked.json())?,
             "flags": checked.flags(),
         }),

@@ -22,10 +22,10 @@ pub struct App {
 }
 
 impl App {
-    /// Opens the program on its data folder, with what its shell offers.
+    /// Opens the program on its data folder.
     ///
     /// # Errors
-    /// [`CallError::Files`] if the folder cannot be made.
+    /// Returns [`CallError::Files`] if the folder cannot be made.
     pub fn open(
         data: &Path,
         dialogs: Box<dyn FileDialogs>,

@@ -1,4 +1,4 @@
-//! How the table of calls becomes the dispatcher, the list of names and the screen types.
+//! Makes the dispatcher, the list of names and the types of the screens from the table of calls.
 
 use crate::error::CallError;
 use serde::Serialize;
@@ -22,13 +22,13 @@ pub enum Door {
 /// A row of the table of calls.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Call {
-    /// What shells and screens call it.
+    /// Its name for shells and screens.
     pub name: &'static str,
     /// The door it belongs to.
     pub door: Door,
 }
 
-/// Decodes the arguments, makes the call, encodes its result.
+/// Decodes the arguments, makes the call and encodes its result.
 pub(crate) fn make<A: DeserializeOwned, R: Serialize>(
     args: Value,
     call: impl FnOnce(A) -> Result<R, CallError>,
@@ -41,7 +41,7 @@ pub(crate) fn make<A: DeserializeOwned, R: Serialize>(
     })
 }
 
-/// The TypeScript declarations of the types that were added, and of the types in them.
+/// TypeScript declarations of types and of the types in them.
 #[derive(Default)]
 pub(crate) struct Declarations {
     config: Config,
@@ -50,7 +50,7 @@ pub(crate) struct Declarations {
 }
 
 impl Declarations {
-    /// Adds a type; gives its name.
+    /// Adds a type and returns its name.
     pub(crate) fn add<T: TS + 'static + ?Sized>(&mut self) -> String {
         self.visit::<T>();
         T::name(&self.config)
@@ -64,7 +64,7 @@ impl Declarations {
 
 impl TypeVisitor for Declarations {
     fn visit<T: TS + 'static + ?Sized>(&mut self) {
-        // Expressions hold boxed expressions, so every type is visited once.
+        // Expressions hold expressions: a second visit would not end.
         if !self.seen.insert(TypeId::of::<T>()) {
             return;
         }
@@ -92,7 +92,7 @@ macro_rules! calls {
         /// Makes the call of this name.
         ///
         /// # Errors
-        /// The error of the call, [`CallError::UnknownCall`], or [`CallError::BadArguments`].
+        /// Returns the error of the call, [`CallError::UnknownCall`], or [`CallError::BadArguments`].
         pub fn dispatch(
             app: &App,
             name: &str,
@@ -106,7 +106,7 @@ macro_rules! calls {
             }
         }
 
-        /// The types of all calls, as `ui/src/lib/backend/contract.ts` holds them.
+        /// The content of `ui/src/lib/backend/contract.ts`.
         #[must_use]
         pub fn typescript() -> String {
             let mut types = $crate::calls::Declarations::default();

@@ -1,12 +1,12 @@
-//! The sample class: an invented school, made with real stores and real files.
+//! The sample class: invented, with real stores and real files.
 //!
-//! Every simulated student joins with a seat code, checks in on each school
-//! day, practises in the evening and hands in sealed files, all through the
-//! same use-cases as the app; the desk imports them. Who knows what is decided
-//! by [`crate::demo::learner`], so that it can be compared with the board.
+//! Every sample student joins with a seat code, checks in on school days, practises in the
+//! evenings and makes hand-ins, all by the use-cases that the screens use. The desk imports the
+//! hand-ins. [`sample_student`] decides what the students know, so that the board can be
+//! compared with it.
 
-mod learner;
 mod names;
+mod sample_student;
 mod seeds;
 mod student_year;
 
@@ -14,11 +14,11 @@ use crate::context::data_paths::WorldPaths;
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::{file_at, files_in, write_atomic};
 use crate::context::jobs::Progress;
-use crate::demo::learner::Difficulties;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use crate::read_files::hand_in_files::import_files;
 use chrono::{Datelike, Days, NaiveDate};
+use sample_student::Difficulties;
 use seeds::seed32;
 use serde::Serialize;
 use std::fs;
@@ -26,7 +26,7 @@ use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use std::sync::atomic::{AtomicUsize, Ordering};
 use std::time::Instant;
-use student_year::{HandInsAt, StudentPlan, live_weeks};
+use student_year::{Counts, StudentPlan, live_weeks};
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_desk::{self, ClassSecrets};
 use surefoot_desk::{NewAssignment, NewClass};
@@ -35,21 +35,21 @@ use surefoot_store::{DeskStore, Durability};
 /// Weeks of the whole school year.
 const YEAR_WEEKS: u64 = 36;
 
-/// Concepts planted as weak.
+/// Concepts that are hard on purpose.
 const PLANTED: usize = 4;
 
-/// What to make.
+/// The sample class to make.
 #[derive(Debug, Clone)]
 pub struct DemoPlan {
     /// Seats.
     pub students: usize,
     /// School weeks that have passed.
     pub weeks: usize,
-    /// Draws names, knowledge and numbers; the same plan gives the same class.
+    /// The seed of names, knowledge and numbers; the same plan gives the same class.
     pub seed: u64,
-    /// The day after the last simulated one: nothing is done on it yet.
+    /// The date of the class. The simulation ends on the day before.
     pub today: NaiveDate,
-    /// Whether the last week's hand-ins wait in the shared folder, not imported yet.
+    /// Whether the hand-ins of the last week stay in the shared folder without an import.
     pub leave_last_hand_ins: bool,
 }
 
@@ -67,7 +67,7 @@ impl DemoPlan {
     }
 }
 
-/// What was made, and how long it took.
+/// The sample class that was made, and how long it took.
 #[derive(Debug, Clone, Serialize)]
 pub struct DemoSummary {
     /// The class's id.
@@ -80,15 +80,15 @@ pub struct DemoSummary {
     pub school_days: usize,
     /// The date of the class.
     pub today: NaiveDate,
-    /// The concepts planted as weak.
+    /// The concepts that are hard on purpose.
     pub planted_weak: Vec<String>,
     /// Check-ins made by all students.
     pub check_ins: usize,
-    /// Exercises finished by all students.
+    /// Exercises that all students finished.
     pub answers: usize,
     /// Hand-in files made.
     pub hand_ins: usize,
-    /// Files taken in, and files refused.
+    /// Files imported.
     pub imported: usize,
     /// Files refused.
     pub refused: usize,
@@ -127,7 +127,7 @@ fn school_year(today: NaiveDate, weeks: usize) -> Result<SchoolYear, CallError> 
     let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
     let first_day = monday - Days::new(7 * weeks as u64);
     let last_day = first_day + Days::new(7 * YEAR_WEEKS - 3);
-    // A pupil-free Friday early in the year, so that the sample has a closure.
+    // A free Friday in the third week, so that the sample has a closure.
     let closures = [first_day + Days::new(4 + 7 * 2)].into();
     SchoolYear::new(first_day, last_day, monday_to_friday(), closures)
         .map_err(|error| CallError::Calendar { error })
@@ -136,7 +136,8 @@ fn school_year(today: NaiveDate, weeks: usize) -> Result<SchoolYear, CallError> 
 /// Makes a class in `folder`, which must be empty or missing.
 ///
 /// # Errors
-/// [`CallError::Cancelled`] when `progress` was asked to stop, [`CallError::Files`], or a store's.
+/// Returns [`CallError::Invalid`] for a folder with a desk, and [`CallError::Cancelled`] if
+/// `progress` was asked to stop.
 pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoSummary, CallError> {
     let places = WorldPaths::new(folder);
     for needed in [
@@ -165,14 +166,14 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let seed = |what: &str| seed32(plan.seed, what);
     let mut class_id = [0; 16];
     class_id.copy_from_slice(&seed("class")[..16]);
-    let chance = ClassSecrets {
+    let secrets = ClassSecrets {
         class_id,
         sealing: seed("sealing"),
         signing: seed("signing"),
         seats: seed("seats"),
     };
     let first_day = new.year.first_day;
-    let summary = surefoot_desk::create_class(&desk, &new, &chance, first_day)?;
+    let summary = surefoot_desk::create_class(&desk, &new, &secrets, first_day)?;
     let class = surefoot_desk::open_class(&desk, &summary.id)?;
     let pack = save_pack(&desk, &places, &summary.id, first_day)?;
     let codes: Vec<String> = surefoot_desk::join_slips(&class)?
@@ -209,15 +210,11 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
             store: places.student(&format!("{:02}", number + 1)),
             difficulties: &difficulties,
             pack: &pack,
-            hand_ins: HandInsAt {
-                folder: places.shared_folder(),
-            },
+            hand_ins: places.shared_folder(),
         })
         .collect();
     let counts = all_students(&plans, &school_days, progress)?;
 
-    // The last but one week's work is on the board; with `leave_last_hand_ins`
-    // the newest files wait, so that there is something to import.
     let import_started = Instant::now();
     let (mut imported, mut refused) = (0, 0);
     let mut waiting = files_in(&places.shared_folder(), FileKind::HandIn).map_err(files)?;
@@ -230,8 +227,8 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     {
         waiting.retain(|source| !source.name().contains(&last.to_string()));
     }
-    let account = import_files(&desk, waiting, plan.today, &Progress::default())?;
-    for file in &account.files {
+    let report = import_files(&desk, waiting, plan.today, &Progress::default())?;
+    for file in &report.files {
         match file.verdict {
             surefoot_desk::Verdict::Refused { .. } => refused += 1,
             _ => imported += 1,
@@ -272,7 +269,8 @@ fn save_pack(
     Ok(pack.bytes)
 }
 
-/// Concepts taught early enough to have been met several times, spread over the year's start.
+/// Chooses the concepts that are hard on purpose, among those taught in the first half of the
+/// simulated weeks.
 fn plant(class: &surefoot_desk::OpenClass, school_days: &[NaiveDate]) -> Vec<String> {
     let Some(enough) = school_days.get(school_days.len() / 2) else {
         return Vec::new();
@@ -297,15 +295,8 @@ fn plant(class: &surefoot_desk::OpenClass, school_days: &[NaiveDate]) -> Vec<Str
     planted
 }
 
-/// What all students did.
-#[derive(Debug, Clone, Copy, Default)]
-struct Counts {
-    check_ins: usize,
-    answers: usize,
-    hand_ins: usize,
-}
-
-/// Lives through every student's weeks, two students at a time.
+/// Simulates the weeks of all students, as many students at a time as there are cores, at most
+/// four.
 fn all_students(
     plans: &[StudentPlan<'_>],
     school_days: &[NaiveDate],
@@ -320,12 +311,7 @@ fn all_students(
             scope.spawn(|| {
                 while let Some(plan) = plans.get(next.fetch_add(1, Ordering::Relaxed)) {
                     match live_weeks(plan, school_days, progress) {
-                        Ok(made) => {
-                            let mut counts = lock(&counts);
-                            counts.check_ins += made.check_ins;
-                            counts.answers += made.answers;
-                            counts.hand_ins += made.hand_ins;
-                        }
+                        Ok(made) => lock(&counts).add(made),
                         Err(error) => {
                             *lock(&failed) = Some(error);
                             progress.stop();

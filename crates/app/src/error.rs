@@ -1,4 +1,4 @@
-//! What a call can fail with, as codes the screens put into words.
+//! The errors of calls: codes that the screens put into words.
 
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::CalendarError;
@@ -7,29 +7,29 @@ use surefoot_exchange::{Refusal, SeatCodeError};
 use thiserror::Error;
 use ts_rs::TS;
 
-/// Why a call failed. In every case what was stored before is still there.
+/// Why a call failed. Everything stored before is still stored.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum CallError {
-    /// No call has this name: the screens and the program do not fit together.
+    /// No call has this name, because screens and program have different versions.
     #[error("no call {name}")]
     UnknownCall {
-        /// The name asked for.
+        /// The unknown name.
         name: String,
     },
     /// The arguments do not fit the call.
     #[error("arguments do not fit: {detail}")]
     BadArguments {
-        /// What the reader said.
+        /// What does not fit.
         detail: String,
     },
-    /// The thing named is not there (any more).
+    /// The thing asked for does not exist, or not any more.
     #[error("no such {what}")]
     NotFound {
         /// `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`, `copy`, `file`.
         what: String,
     },
-    /// A value that a person entered cannot be taken.
+    /// A value that a person entered is not allowed.
     #[error("{field} cannot be taken: {rule}")]
     Invalid {
         /// The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`, `goals`.
@@ -37,34 +37,34 @@ pub enum CallError {
         /// The rule it breaks: `empty`, `too_long`, `too_many`, `too_few`, `order`, `range`, `not_today`.
         rule: String,
     },
-    /// A school year that cannot be.
+    /// The school year is invalid.
     #[error("{error}")]
     Calendar {
         /// Why.
         error: CalendarError,
     },
-    /// A rotation that cannot be.
+    /// The rotation is invalid.
     #[error("{error}")]
     Rotation {
         /// Why.
         error: RotationError,
     },
-    /// A file that was not taken.
+    /// A file is refused.
     #[error("{refusal}")]
     Refused {
         /// Why.
         refusal: Refusal,
     },
-    /// A seat code that was not taken.
+    /// A seat code is refused.
     #[error("{error}")]
     SeatCode {
         /// Why.
         error: SeatCodeError,
     },
-    /// An answer that cannot be read as an answer; it does not count as wrong.
+    /// An answer cannot be read; it does not count as wrong.
     #[error("the answer cannot be read: {detail}")]
     UnreadableAnswer {
-        /// What was wrong with it.
+        /// What is wrong with it.
         detail: String,
     },
     /// The store was made by a newer program.
@@ -72,16 +72,16 @@ pub enum CallError {
     NewerStore {
         /// Its schema version.
         found: u32,
-        /// The newest known here.
+        /// The newest version that this program knows.
         known: u32,
     },
-    /// The store is damaged. It stays as it was found; a copy can take its place.
+    /// The store is damaged and left unchanged. The person can restore a copy.
     #[error("the store is damaged: {detail}")]
     DamagedStore {
         /// For the log.
         detail: String,
     },
-    /// No room on the disk.
+    /// The disk is full.
     #[error("the disk is full")]
     DiskFull,
     /// The store's file or folder is missing or cannot be written.
@@ -90,25 +90,25 @@ pub enum CallError {
         /// For the log.
         detail: String,
     },
-    /// Another program, or a call still under way, keeps the store.
+    /// Another program or call uses the store.
     #[error("the store is in use")]
     StoreBusy,
     /// The student's PIN has not been typed.
     #[error("locked by a PIN")]
     Locked,
-    /// A wait after wrong tries is not over.
+    /// The wait after wrong tries is not over.
     #[error("wait {wait_seconds} s")]
     PinWait {
         /// Seconds left.
         wait_seconds: u32,
     },
-    /// The store could not be read or written. What was acknowledged before is on disk.
+    /// The store could not be read or written.
     #[error("store: {detail}")]
     Storage {
         /// For the log; holds no names.
         detail: String,
     },
-    /// A fault of the program itself. What was stored before is still there.
+    /// A fault of the program.
     #[error("fault of the program: {detail}")]
     Internal {
         /// For the log; holds no names.
@@ -120,28 +120,28 @@ pub enum CallError {
         /// For the log.
         detail: String,
     },
-    /// Nothing can be read aloud here.
+    /// This device cannot read aloud.
     #[error("no voice: {missing:?}")]
     NoVoice {
         /// What is missing.
         missing: VoiceMissing,
     },
-    /// A long job was stopped by the person.
+    /// The person stopped a long job.
     #[error("stopped")]
     Cancelled,
 }
 
-/// What is missing where nothing can be read aloud; the page says what helps.
+/// What this device lacks to read aloud.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum VoiceMissing {
     /// The Linux package `speech-dispatcher`.
     SpeechDispatcher,
-    /// A voice on a computer that brings its own.
+    /// A voice of the operating system (Windows, macOS).
     SystemVoice,
-    /// A voice for the language, or the tablet's reading service.
+    /// A voice for the language, or the speech service of the tablet.
     TabletVoice,
-    /// This shell has no voice at all.
+    /// This shell cannot read aloud.
     Everything,
 }
 

@@ -1,4 +1,4 @@
-//! From the errors of each area to the codes of the screens.
+//! Turns the errors of the crates below into those of calls.
 
 use crate::error::CallError;
 use surefoot_desk::DeskError;

@@ -1,13 +1,12 @@
-//! The table of calls: everything a shell can ask of Surefoot, in one place.
+//! The table of calls: everything that a shell can ask of Surefoot.
 //!
 //! A call belongs to one of three doors: `device` (start, settings, jobs, copies, backups,
-//! removal, voice), `student` and `desk`. Each door is a folder with a state of its own;
-//! `context` holds what they share: clock, randomness, files, settings, jobs. The arguments
-//! of a call are declared beside it. `reports` is the table of everything a teacher can
-//! print or save, `demo` makes the sample class.
+//! removal, voice), `student` and `desk`. Each door is a folder and a type; `context` holds
+//! what they share: clock, randomness, files, settings, jobs. The arguments of a call are
+//! declared beside it. `reports` is the table of all reports, `demo` makes the sample class.
 //!
-//! Only this crate and the shells read a clock, draw random bytes or open files that a
-//! person chose. It must never know a window, a terminal or a sentence in a language.
+//! Only this crate and the shells read a clock, draw random bytes or open files that a person
+//! chose. It must never know the window, the terminal or the words of a language.
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
@@ -52,7 +51,7 @@ pub use desk::removal::RemovedId;
 pub use desk::removed::{Removed, RemovedWhat};
 pub use desk::roster::{RosterNames, RosterText};
 pub use desk::talk::{TalkAsked, TalkNoted};
-pub use desk::watch::Watch;
+pub use desk::watch_view::Watch;
 pub use desk::{ClassId, DeskDoor, SeatId};
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;

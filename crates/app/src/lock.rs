@@ -1,9 +1,9 @@
-//! Locks that a panic elsewhere does not poison.
+//! Locks without poisoning.
 
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-/// Locks a value. A panic elsewhere leaves the value as it was before the
-/// panicking write; stores have SQLite's own transactions.
+/// Locks a value, also after a panic in another thread: the locked values are replaced whole, and
+/// stores have transactions.
 pub(crate) fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }

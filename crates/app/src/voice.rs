@@ -1,21 +1,21 @@
-//! The system's speech, as a shell offers it.
+//! What a shell offers to read aloud.
 
 use crate::error::{CallError, VoiceMissing};
 use surefoot_catalogue::Language;
 
-/// The system's speech.
+/// The system's speech service.
 pub trait Voice: Send + Sync {
-    /// Reads a text aloud. Returns when it is over or was stopped.
+    /// Reads a text aloud. Returns when the reading is over or stopped.
     ///
     /// # Errors
-    /// [`CallError::NoVoice`] where nothing can be heard.
+    /// Returns [`CallError::NoVoice`] with what is missing.
     fn speak(&self, text: &str, language: Language) -> Result<(), CallError>;
 
-    /// Ends what is being read, if anything is.
+    /// Stops reading.
     fn stop(&self);
 }
 
-/// The voice of a shell that has none.
+/// For shells that cannot read aloud.
 pub struct NoVoice;
 
 impl Voice for NoVoice {

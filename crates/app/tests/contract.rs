@@ -1,4 +1,4 @@
-//! The TypeScript contract in the tree is the one this code describes.
+//! The TypeScript contract in the tree is the one that this code describes.
 
 #![allow(
     clippy::unwrap_used,

@@ -1,9 +1,9 @@
-//! The program is ended by SIGKILL at random points while it writes check-ins,
-//! practice and imports. What it acknowledged is there afterwards.
+//! SIGKILL ends the program at random points while it writes check-ins, practice and imports.
+//! Everything that it acknowledged is in the stores afterwards.
 //!
-//! The child is this same test program. It writes a line to a file for each
-//! call that has returned; the parent ends it, looks at the stores, and starts
-//! the next one. `CRASH_KILLS=1000` makes the run as long as wanted.
+//! The child is this same test program. It writes a line to a log for each call that has
+//! returned. The parent kills it, checks the stores, and starts the next one. `CRASH_KILLS=1000`
+//! sets the number of kills.
 
 #![cfg(unix)]
 #![allow(
@@ -111,7 +111,7 @@ fn day_of(student: &str) -> StudentDay {
     }
 }
 
-/// The child: writes until it is ended. Without a scene it is no test.
+/// The child: writes until it is killed. Does nothing without a scene.
 #[test]
 #[ignore = "the child of the test below"]
 fn child() {
@@ -127,7 +127,7 @@ fn child() {
         .create(true)
         .open(folder.join("acknowledged"))
         .unwrap();
-    // One write each, so that a line is there whole or not at all.
+    // One write for each line, so that a line is whole or missing.
     let mut acknowledge = |line: String| log.write_all(line.as_bytes()).unwrap();
     let concepts = app.student.today(day_of(&student)).unwrap().concepts;
     let first: usize = std::env::var("SUREFOOT_CRASH_FIRST")
@@ -181,11 +181,11 @@ fn child() {
     }
 }
 
-/// What the children said they had done.
+/// What the children acknowledged.
 #[derive(Default)]
 struct Acknowledged {
     ratings: BTreeMap<String, u8>,
-    /// Begun and perhaps not told any more.
+    /// Begun, and perhaps not acknowledged.
     begun: Option<(String, u8)>,
     check_ins: usize,
     practice: usize,
@@ -213,7 +213,7 @@ fn acknowledged(log: &Path) -> Acknowledged {
     said
 }
 
-/// Files under a folder that a program left behind half-made.
+/// Half-made files that the program left in a folder.
 fn left_behind(folder: &Path) -> Vec<PathBuf> {
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap() {
@@ -227,7 +227,7 @@ fn left_behind(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
-/// Looks at the stores as the next start finds them; says what is lost.
+/// Opens the stores as the next start does; returns what is lost.
 fn losses(scene: &Scene) -> Vec<String> {
     let mut lost = Vec::new();
     let own = scene.data.join("own");
@@ -249,11 +249,11 @@ fn losses(scene: &Scene) -> Vec<String> {
     let said = acknowledged(&scene.log);
     for row in app.student.today(day_of(&scene.student)).unwrap().concepts {
         let found = row.confidence.map(u8::from);
-        let told = said.ratings.get(&row.concept.id).copied();
+        let acknowledged = said.ratings.get(&row.concept.id).copied();
         let begun = said.begun.as_ref().filter(|(c, _)| *c == row.concept.id);
-        if found != told && found != begun.map(|(_, value)| *value) {
+        if found != acknowledged && found != begun.map(|(_, value)| *value) {
             lost.push(format!(
-                "{}: told {told:?}, found {found:?}",
+                "{}: acknowledged {acknowledged:?}, found {found:?}",
                 row.concept.id
             ));
         }
@@ -263,12 +263,15 @@ fn losses(scene: &Scene) -> Vec<String> {
     };
     let answers = app.student.hand_in_preview(id).unwrap().answers;
     if answers < said.practice {
-        lost.push(format!("{} exercises told, {answers} found", said.practice));
+        lost.push(format!(
+            "{} exercises acknowledged, {answers} found",
+            said.practice
+        ));
     }
     let imports = app.desk.imports(Nothing {}).unwrap();
     if imports.len() < said.imports {
         lost.push(format!(
-            "{} imports told, {} found",
+            "{} imports acknowledged, {} found",
             said.imports,
             imports.len()
         ));
@@ -280,7 +283,7 @@ fn losses(scene: &Scene) -> Vec<String> {
     lost
 }
 
-/// Waits until the child has told something new, for ten seconds at most.
+/// Waits until the log has a new line, for ten seconds at most.
 fn wait_for_growth(log: &Path) {
     let length = || fs::metadata(log).map_or(0, |about| about.len());
     let before = length();
@@ -300,7 +303,7 @@ fn run(kills: u32, seed: u64) {
     let mut early = 0_u32;
     let started = Instant::now();
     for kill in 0..kills {
-        // xorshift64: only when the child is ended hangs on it.
+        // xorshift64; it only decides when the child is killed.
         chance ^= chance << 13;
         chance ^= chance >> 7;
         chance ^= chance << 17;
@@ -314,8 +317,8 @@ fn run(kills: u32, seed: u64) {
             .stderr(Stdio::null())
             .spawn()
             .unwrap();
-        // One in four is ended at any time from its start on, while the stores
-        // are opened; the others once they have begun to write.
+        // One child in four may be killed while it opens the stores, the others only after they
+        // begin to write.
         if kill % 4 != 0 {
             wait_for_growth(&scene.log);
         }
@@ -348,7 +351,7 @@ fn run(kills: u32, seed: u64) {
         "too few writes to say anything"
     );
 
-    // The import goes on where it was ended: the desk ends as one that was never disturbed.
+    // Importing the rest gives the same desk as an import without a kill.
     let (app, hands) = opened(&scene.data, &scene.inbox);
     hands.will_pick(&scene.inbox);
     let asked = ImportAsked {

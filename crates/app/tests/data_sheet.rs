@@ -1,8 +1,8 @@
-//! The data sheet, made from the stores' own schemas, and the proof of what it
-//! promises: nothing that is said to stay is in an opened hand-in.
+//! Makes the data sheet from the schemas of the stores, and checks its promise: no column that it
+//! calls private is in an opened hand-in.
 //!
 //! `WRITE_DATA_SHEET=1 cargo test -p surefoot-app --test data_sheet` writes
-//! `docs/data-sheet.md` anew.
+//! `docs/data-sheet.md`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
 use chrono::NaiveDate;
@@ -36,12 +36,12 @@ fn notes() -> BTreeMap<(&'static str, &'static str), (usize, &'static str, &'sta
             panic!("{line}");
         };
         let twice = found.insert((store, column), (place, what, leaves));
-        assert!(twice.is_none(), "{line} stands twice");
+        assert!(twice.is_none(), "{line} is there twice");
     }
     found
 }
 
-/// The stores of a small sample class, and the way to their files.
+/// The stores of a small sample class.
 struct Filled {
     student: StudentStore,
     student_file: PathBuf,
@@ -98,7 +98,7 @@ fn the_data_sheet_says_what_the_stores_hold() {
             lines.push((*place, format!("| `{key}` | {what} | {leaves} |")));
         }
         used += lines.len();
-        // As they are described: a table written anew keeps its place.
+        // In the order of the descriptions, which a migration does not change.
         lines.sort();
         for (_, line) in lines {
             let _ = writeln!(sheet, "{line}");
@@ -118,7 +118,7 @@ fn the_data_sheet_says_what_the_stores_hold() {
     );
 }
 
-/// Fills what the fixture leaves empty, each with something to be recognised by.
+/// Fills each column that the fixture leaves empty with a value that can be recognised.
 fn personal(store: &StudentStore) {
     let mut me = store.student().unwrap().unwrap();
     me.nickname = "Cloudberry Ünïcode".into();
@@ -173,7 +173,7 @@ fn personal(store: &StudentStore) {
         .unwrap();
 }
 
-/// A value as it could stand in JSON; nothing for one too common to be told apart.
+/// A value as JSON could hold it; none for a value that is too common to be recognised.
 fn recognisable(value: &Value) -> Vec<Vec<u8>> {
     use base64::Engine as _;
     match value {
@@ -234,7 +234,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         seats: &seats,
         concepts: &Default::default(),
     };
-    let Ok(Checked::Taken(taken)) = opened.check(&facts, today) else {
+    let Ok(Checked::Accepted(taken)) = opened.check(&facts, today) else {
         panic!("the hand-in is not taken");
     };
     let json = taken.json().to_vec();
@@ -261,7 +261,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         }
     }
     for (key, piece) in &stays {
-        // A concept or a day that is open here and handed in there is no secret of this column.
+        // A concept or a date that another column hands in is no secret of this one.
         if travels.iter().any(|t| t == piece) {
             continue;
         }
@@ -301,7 +301,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
     ] {
         assert!(!text.contains(words), "{words}");
     }
-    // The file as it travels holds none of it either, nor does its name.
+    // The sealed file and its name hold none of it either.
     for words in [
         "Cloudberry",
         "hedgehog",
@@ -335,7 +335,7 @@ fn no_time_and_no_machine(text: &str) {
     }
 }
 
-/// Every text in a schema, with the way to it.
+/// Every text in a schema, with its path.
 fn texts<'a>(
     at: &str,
     schema: &'a serde_json::Value,
@@ -376,7 +376,7 @@ fn the_hand_ins_schema_has_no_free_text() {
                 .is_some_and(|p| p.starts_with('^') && p.ends_with('$') && !p.contains(".*"));
         assert!(bound, "{at} takes any text");
     }
-    // And no object takes what it does not name.
+    // No object allows a key that it does not name.
     fn closed(at: &str, schema: &serde_json::Value) {
         if schema.get("type").is_some_and(|t| t == "object") {
             let named = schema

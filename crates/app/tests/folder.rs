@@ -1,4 +1,4 @@
-//! Plain folders: what is listed, what is read, and how a file is put down.
+//! Folders: which files are listed and read, and how a file is written.
 #![allow(clippy::unwrap_used)]
 
 use std::fs;

@@ -1,11 +1,10 @@
-//! The command `surefoot`: the use-cases of the desk, the reports, the sample class and the
-//! measurements from a terminal, without a window.
+//! The command `surefoot`: use-cases of the desk, reports, the sample class and measurements
+//! from a terminal.
 //!
 //! Each command is a file of `commands`: it reads its arguments, opens what they name, calls
-//! the crates below and prints a table, JSON or a file. `out` is the only place that prints.
+//! the crates below, and prints a table or JSON or writes a file.
 //!
-//! Must never know a rule of its own: what is computed or decided here would be missing
-//! from the window.
+//! The command computes and decides nothing itself, because the window would lack it.
 
 #![cfg_attr(not(test), warn(clippy::print_stdout))]
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
@@ -20,7 +19,7 @@ use std::process::ExitCode;
 #[command(
     name = "surefoot",
     version,
-    about = "Self-ratings, practice at home and the board of a class, without a window."
+    about = "Surefoot without a window: the board of a class, reports, and measurements."
 )]
 struct Cli {
     #[command(subcommand)]
@@ -29,40 +28,37 @@ struct Cli {
 
 #[derive(Subcommand)]
 enum Command {
-    /// Exercises of the teacher's own: check files, mark answers, take files in.
+    /// Check or import files of own exercises and concepts.
     Bank(commands::bank::Args),
-    /// The board of a class.
+    /// Print the board of a class.
     Board(commands::board::Args),
-    /// The concepts, and which codes of published standards they cover.
+    /// List the concepts of the catalogue, or the codes of published standards they cover.
     Catalogue(commands::catalogue::Args),
-    /// The sample class, with real stores and real files.
+    /// Make the sample class, with real stores and files.
     Demo(commands::demo::Args),
-    /// Exercises with answers, hints, steps and misconceptions, one JSON object a line.
+    /// Print exercises with answers, hints, steps and misconceptions, one JSON object a line.
     Exercises(commands::exercises::Args),
-    /// Small groups that would help most.
+    /// Suggest small groups.
     Groups(commands::groups::Args),
-    /// Import hand-ins into a desk, with a line for every file.
+    /// Import hand-ins into a desk, and print one line for each file.
     Import(commands::import::Args),
-    /// Weak spots, trends, calibration, groups, talk plan and share-safe tables for an instance file.
+    /// Compute the cases of an instance file: weak spots, trends, calibration, groups, talk plan, share-safe tables.
     Insight(commands::insight::Args),
-    /// The state of memory after each review of each history in a file.
+    /// Print the state of memory after each review of each history in a file.
     Memory(commands::memory::Args),
-    /// Let another program sit the practice schedule, one JSON object a line.
+    /// Let another program practise by our schedule, one JSON object a line.
     Rehearse(commands::rehearse::Args),
-    /// A report as a PDF, or a table as CSV or XLSX.
+    /// Write a report as PDF, or a table as CSV or XLSX.
     Report(commands::report::Args),
-    /// What the school may see of a class: withheld cells and the audit.
+    /// Print the share-safe table of a class and its audit.
     ShareTable(commands::share_table::Args),
-    /// A practice sheet with its answer key, as a PDF.
+    /// Write a practice sheet with its answer key as PDF.
     Sheet(commands::sheet::Args),
-    /// A simulated school year under our schedule and simple rivals.
+    /// Simulate a school year under our schedule and simpler ones.
     Simulate(commands::simulate::Args),
-    /// Which concepts of the day deserve the few minutes of talk, and why.
+    /// Print the talk plan of a date, or of the next school day if the date has no school.
     Talk(commands::talk::Args),
 }
-
-/// What a command gives back: the words for the terminal's error stream when it failed.
-pub type Outcome = Result<(), String>;
 
 fn main() -> ExitCode {
     let outcome = match Cli::parse().command {

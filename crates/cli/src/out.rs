@@ -1,9 +1,12 @@
-//! Printing that ends quietly when the reader has seen enough, as in
-//! `surefoot board … | head`.
+//! What a command prints and returns. Printing ends quietly when nobody reads any more, as
+//! in `surefoot board … | head`.
 
 use std::fmt::Arguments;
 use std::io::{ErrorKind, Write as _, stdout};
 use std::process::exit;
+
+/// What a command returns; an error is the sentence for the terminal's error stream.
+pub type CommandResult = Result<(), String>;
 
 /// Prints a line to standard output.
 macro_rules! put_line {
@@ -13,7 +16,7 @@ macro_rules! put_line {
 
 pub(crate) use put_line;
 
-/// Prints; ends the program when nobody reads any more, or nothing can be written.
+/// Prints. Ends the program if nobody reads any more, or if nothing can be written.
 pub fn put(words: Arguments<'_>) {
     let Err(error) = stdout().lock().write_fmt(words) else {
         return;
@@ -23,4 +26,11 @@ pub fn put(words: Arguments<'_>) {
     }
     eprintln!("surefoot: {error}");
     exit(1);
+}
+
+/// Prints a value as JSON.
+pub fn print_json(value: &impl serde::Serialize) -> CommandResult {
+    let text = serde_json::to_string_pretty(value).map_err(|error| error.to_string())?;
+    put_line!("{text}");
+    Ok(())
 }

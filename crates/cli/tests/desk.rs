@@ -65,20 +65,20 @@ fn board_groups_and_talk_say_the_same_in_words_and_as_json() {
     let [low, has_it, high] = ["low", "has_it", "high"].map(|key| weakest[key].as_f64().unwrap());
     assert!(low <= has_it && has_it <= high && (0.0..=1.0).contains(&has_it));
     assert!(weakest["reporters"].as_u64().unwrap() <= 8);
-    let told = run("board", &[]);
+    let output = run("board", &[]);
     for row in rows {
         let title = row["concept"]["title"].as_str().unwrap();
-        assert!(told.contains(title), "{title} in:\n{told}");
+        assert!(output.contains(title), "{title} in:\n{output}");
     }
 
     let groups = json("groups");
     assert_eq!(groups, made["groups"]);
     assert!(groups["faults"].as_array().unwrap().is_empty());
     assert!(groups["value"].as_u64().unwrap() <= groups["best_at_most"].as_u64().unwrap());
-    let told = run("groups", &[]);
+    let output = run("groups", &[]);
     for group in groups["groups"].as_array().unwrap() {
         assert!((2..=5).contains(&group["members"].as_array().unwrap().len()));
-        assert!(told.contains(group["concept"]["title"].as_str().unwrap()));
+        assert!(output.contains(group["concept"]["title"].as_str().unwrap()));
     }
 
     let talk = json("talk");
@@ -97,12 +97,12 @@ fn board_groups_and_talk_say_the_same_in_words_and_as_json() {
     );
     let chosen = concepts.iter().filter(|c| c["chosen"] == true).count();
     assert!((1..=2).contains(&chosen), "{chosen} chosen");
-    let told = run("talk", &[]);
-    let marked = told
+    let output = run("talk", &[]);
+    let marked = output
         .lines()
         .filter(|line| line.starts_with("talk "))
         .count();
-    assert_eq!(marked, chosen, "{told}");
+    assert_eq!(marked, chosen, "{output}");
     // What goes before the class holds nobody's name and no seat.
     let talk = talk.to_string();
     assert!(!talk.contains("\"seat\"") && !talk.contains("\"members\""));
@@ -143,7 +143,7 @@ fn the_detection_table_sets_three_simpler_ways_beside_ours() {
         "/../../shared/vectors/insight/detection.json"
     );
     let asked = ["insight", "detection", "--instances", file, "--table"];
-    let told = words(&surefoot(&asked));
+    let output = words(&surefoot(&asked));
     let mut as_json = asked.to_vec();
     as_json.push("--json");
     let json: Value = serde_json::from_str(&words(&surefoot(&as_json))).unwrap();
@@ -154,7 +154,7 @@ fn the_detection_table_sets_three_simpler_ways_beside_ours() {
         let [auc, first] = ["auc", "first_five"].map(|key| way[key].as_f64().unwrap());
         let name = way["way"].as_str().unwrap();
         let line = format!("{name:<36} {auc:>6.3} {first:>11.3}");
-        assert!(told.lines().any(|l| l == line), "{line} in:\n{told}");
+        assert!(output.lines().any(|l| l == line), "{line} in:\n{output}");
         assert!(name == "Surefoot" || auc < ways[0]["auc"].as_f64().unwrap());
     }
     let without = surefoot(&["insight", "plan", "--instances", file, "--table"]);

@@ -22,13 +22,13 @@ pub enum DeskError {
         /// The rule it breaks.
         rule: Rule,
     },
-    /// An invalid school year.
+    /// The school year is invalid.
     #[error(transparent)]
     Calendar(#[from] CalendarError),
-    /// An invalid rotation.
+    /// The rotation is invalid.
     #[error(transparent)]
     Rotation(#[from] RotationError),
-    /// A file that cannot be made or is refused.
+    /// A file that is refused or cannot be made.
     #[error(transparent)]
     Refused(#[from] Refusal),
     /// More reports than a class can have.
@@ -37,13 +37,13 @@ pub enum DeskError {
     /// The built-in catalogue or a stored value is faulty.
     #[error("{0}")]
     Faulty(String),
-    /// An error of the store.
+    /// The store failed.
     #[error(transparent)]
     Store(#[from] StoreError),
 }
 
 impl DeskError {
-    /// A [`DeskError::Invalid`].
+    /// Makes a [`DeskError::Invalid`].
     pub(super) fn invalid(field: Field, rule: Rule) -> Self {
         Self::Invalid { field, rule }
     }
@@ -83,7 +83,7 @@ pub enum Field {
 }
 
 impl Field {
-    /// Its word for the screens.
+    /// Its code for the screens.
     #[must_use]
     pub const fn as_str(self) -> &'static str {
         match self {
@@ -116,7 +116,7 @@ impl fmt::Display for Field {
 pub enum Rule {
     /// The class is at this desk already.
     AlreadyHere,
-    /// No plan can fulfil it.
+    /// The wishes contradict one another.
     Contradiction,
     /// It has no content.
     Empty,
@@ -126,7 +126,7 @@ pub enum Rule {
     NearlySameClass,
     /// It has no exercises.
     NoExercises,
-    /// Nothing of it may be shown.
+    /// No row of it may be shown.
     Nothing,
     /// It is not text in UTF-8.
     NotText,
@@ -144,12 +144,12 @@ pub enum Rule {
     TooMany,
     /// It cannot be read.
     Unreadable,
-    /// A bound of practice at home: the word of `PracticeRules::fault`.
+    /// A bound of practice at home, by the code of `PracticeRules::fault`.
     Practice(&'static str),
 }
 
 impl Rule {
-    /// Its word for the screens.
+    /// Its code for the screens.
     #[must_use]
     pub const fn as_str(self) -> &'static str {
         match self {
@@ -179,7 +179,7 @@ impl fmt::Display for Rule {
     }
 }
 
-/// A [`DeskError::Faulty`] from another error.
+/// Turns another error into a [`DeskError::Faulty`].
 pub(crate) fn faulty(error: impl std::fmt::Display) -> DeskError {
     DeskError::Faulty(error.to_string())
 }

@@ -3,11 +3,11 @@
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
 //! `talk`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
-//! them use `class`; those that read reports use `estimate`, which estimates the class.
+//! them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
-//! This crate reads and writes the desk's store only. It knows no files, no clock, no
-//! random numbers and no texts of the screens: bytes, dates and seeds are arguments.
+//! This crate reads and writes only the store of the desk. Bytes, dates and seeds are arguments, so
+//! it knows no files, no clock and no random numbers. It has no words of the screens.
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 

@@ -1,4 +1,4 @@
-//! Exercises to do or discuss in class, with a misconception worth talking about.
+//! Exercises to discuss in class, with a misconception.
 
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::bank::OwnExercise;
@@ -6,16 +6,16 @@ use surefoot_exercises::{Block, ItemView, Say};
 use surefoot_exercises::{Item, Level, generate, has_generator};
 use ts_rs::TS;
 
-/// An exercise with its key, and the misconception to talk about.
+/// An exercise with its key, and a misconception to discuss.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct SampleExercise {
     /// The exercise.
     pub item: ItemView,
-    /// The answer in words or figures.
+    /// The right answer.
     pub answer: Vec<Block>,
-    /// The worked solution.
+    /// The worked steps.
     pub steps: Vec<Vec<Block>>,
-    /// A misconception that leads to a wrong answer here.
+    /// A misconception, if one leads to a wrong answer here.
     pub misconception: Option<SampleMisconception>,
 }
 
@@ -26,17 +26,16 @@ pub struct SampleMisconception {
     pub code: String,
     /// The wrong answer.
     pub answer: Vec<Block>,
-    /// What to tell a student who answered so.
+    /// The feedback to that answer.
     pub say: Say,
 }
 
-/// Most seeds tried to get an exercise with the wanted misconception.
+/// Seeds tried at most to get an exercise with a wanted misconception.
 const MOST_TRIES: u64 = 24;
 
-/// An exercise on `concept`. Of the misconceptions in `wished` (commonest first) the
-/// first one that can happen is shown with the answer it leads to; without
-/// one, any misconception the exercise knows. A concept without a generator gives one of the
-/// teacher's own exercises; `None` without either.
+/// An exercise of a concept, with the first misconception of `wished` (commonest first) that leads to
+/// an answer, otherwise with any misconception of the exercise. A concept without a generator gives
+/// an own exercise; without one, `None`.
 pub(super) fn sample(
     own: &[OwnExercise],
     concept: &str,
@@ -65,7 +64,7 @@ pub(super) fn sample(
     }
 }
 
-/// One of a concept's own exercises, by the seed. Its wrong answers belong to no named
+/// One of the own exercises of a concept, chosen by the seed. Its wrong answers have no named
 /// misconception.
 fn own_sample(own: &[OwnExercise], seed: u64) -> Option<SampleExercise> {
     let place = usize::try_from(seed).unwrap_or(0).checked_rem(own.len())?;

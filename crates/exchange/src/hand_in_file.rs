@@ -103,7 +103,7 @@ pub struct QuarantinedHandIn(CheckedHandIn);
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Checked {
     /// By an accepted key of the seat, or the first hand-in of the seat.
-    Taken(CheckedHandIn),
+    Accepted(CheckedHandIn),
     /// By another key.
     Quarantined(QuarantinedHandIn),
 }
@@ -146,7 +146,7 @@ impl OpenedHandIn {
             packed: self.packed,
         };
         Ok(if is_accepted {
-            Checked::Taken(checked)
+            Checked::Accepted(checked)
         } else {
             Checked::Quarantined(QuarantinedHandIn(checked))
         })

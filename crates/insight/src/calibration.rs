@@ -1,12 +1,13 @@
 //! Calibration: how one student's ratings agree with the results.
 //!
-//! Each rating is read as a claim about the share right. The bias is the claimed share
-//! minus the share found. Too few answers give no figure. Formulas, thresholds and sources: `docs/insight.md`, "Calibration".
+//! Each rating claims a share of right answers. The bias is the claimed share minus the observed
+//! one. A measure with too few answers is left out. Formulas, thresholds and sources:
+//! `docs/insight.md`, "Calibration".
 
 use super::stats::{Association, BrierParts, LevelCount, brier_parts, count, goodman_kruskal};
 use surefoot_catalogue::rating::Confidence;
 
-/// Answers of a student on one concept, by the rating that went before.
+/// Answers of a student on one concept, by the rating before them.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
 pub struct ConceptAnswers {
     /// Right answers at each rating.
@@ -16,7 +17,7 @@ pub struct ConceptAnswers {
 }
 
 impl ConceptAnswers {
-    /// The answers at each rating, with what the rating claims.
+    /// The answers at each rating, with the share that the rating claims.
     fn levels(&self, settings: &Settings) -> [LevelCount; 4] {
         Confidence::ALL.map(|rating| {
             let (right, wrong) = (*rating.pick(&self.right), *rating.pick(&self.wrong));
@@ -29,28 +30,28 @@ impl ConceptAnswers {
     }
 }
 
-/// How many answers a figure needs, and how it is judged.
+/// The settings: how many answers a measure needs, and the bounds of the verdicts.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Settings {
-    /// The share right that each rating claims. Our convention; the teacher sees it.
+    /// The share of right answers that each rating claims. Our convention; the teacher sees it.
     pub claims: [f64; 4],
     /// A student is over- or underconfident if the whole interval is beyond this bias.
     pub margin: f64,
     /// A student is near if the whole interval is within this bias.
     pub near: f64,
-    /// Normal point of the interval.
+    /// Quantile of the normal distribution for the interval.
     pub z: f64,
-    /// Fewest answers for the bias.
+    /// Answers for the bias, at least.
     pub bias_answers: usize,
-    /// Fewest right answers for gamma.
+    /// Right answers for gamma, at least.
     pub gamma_right: usize,
-    /// Fewest wrong answers for gamma.
+    /// Wrong answers for gamma, at least.
     pub gamma_wrong: usize,
-    /// Largest standard error of gamma.
+    /// Standard error of gamma at most.
     pub gamma_error: f64,
-    /// Fewest answers for the Brier parts.
+    /// Answers for the Brier parts, at least.
     pub brier_answers: usize,
-    /// Fewest answers at each of two ratings for the Brier parts.
+    /// Answers at each of two ratings for the Brier parts, at least.
     pub brier_at_level: usize,
 }
 
@@ -71,27 +72,27 @@ impl Default for Settings {
     }
 }
 
-/// What may be said of a student's ratings.
+/// The verdict on a student's ratings.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Verdict {
-    /// Claims clearly more than is found.
+    /// The ratings claim clearly more than is observed.
     Over,
-    /// Claims clearly less than is found.
+    /// The ratings claim clearly less than is observed.
     Under,
-    /// Claims close to what is found.
+    /// The ratings claim about what is observed.
     Near,
-    /// The interval is too wide to tell.
+    /// The interval is too wide for a verdict.
     Unclear,
     /// Fewer answers than needed.
     TooLittle,
 }
 
-/// Claimed minus found share right.
+/// Claimed minus observed share of right answers.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Bias {
     /// The difference; above 0 is overconfident.
     pub bias: f64,
-    /// Its standard error, concepts taken as clusters where that is larger.
+    /// Its standard error. With concepts as clusters, if that is larger.
     pub standard_error: f64,
     /// Low end of the 95% interval.
     pub low: f64,
@@ -99,12 +100,12 @@ pub struct Bias {
     pub high: f64,
 }
 
-/// A student's calibration; a figure that may not be shown is `None`.
+/// A student's calibration. A measure with too few answers is `None`.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Calibration {
     /// Answers with a rating before them.
     pub answers: usize,
-    /// The word on the bias.
+    /// The verdict on the bias.
     pub verdict: Verdict,
     /// The bias, from 20 answers on.
     pub bias: Option<Bias>,
@@ -177,8 +178,8 @@ fn bias(concepts: &[ConceptAnswers], all: &ConceptAnswers, settings: &Settings) 
     }
     let bias = (claimed - found) / n;
 
-    // Answers on one concept are alike, so each concept is a cluster (common practice:
-    // the cluster-robust variance of a mean).
+    // Answers on one concept are similar, so each concept is a cluster (cluster-robust variance
+    // of a mean, which is common practice).
     let (mut clusters, mut squares) = (0.0, 0.0);
     for concept in concepts {
         let (mut n_c, mut surplus) = (0.0, 0.0);
@@ -206,7 +207,7 @@ fn bias(concepts: &[ConceptAnswers], all: &ConceptAnswers, settings: &Settings) 
     }
 }
 
-/// Each student's bias, pulled towards the mean of the class. Only for sorting:
+/// Each student's bias, shrunk towards the mean of the class, only for sorting:
 /// (τ²·b + se²·b̄)/(τ² + se²), τ² = max(0, var b − mean se²).
 #[must_use]
 pub fn biases_for_sorting(biases: &[Bias]) -> Vec<f64> {

@@ -1,8 +1,7 @@
-//! What a class has reported: students × concepts × passes.
+//! The reports of a class by students, concepts and passes.
 //!
-//! Indices, not names: the caller keeps the lists of students and concepts
-//! and maps a date to the number of its pass through the rotation, from 0.
-//! Gaps are normal.
+//! Students, concepts and passes are numbered from 0. The caller keeps the lists of students and
+//! concepts, and maps dates to passes. Missing reports are normal.
 
 use surefoot_catalogue::rating::Confidence;
 use thiserror::Error;
@@ -15,7 +14,7 @@ pub enum EvidenceError {
     OutOfRange {
         /// "student", "concept" or "pass".
         what: &'static str,
-        /// The number as given.
+        /// The number given.
         found: usize,
         /// How many there are.
         count: usize,
@@ -32,8 +31,8 @@ pub enum EvidenceError {
     },
 }
 
-/// The most cells (students × concepts × passes): a hundred times those of a class of
-/// 35 with 160 concepts and 18 passes.
+/// Cells (students × concepts × passes) at most: a hundred times those of 35 students with 160
+/// concepts and 18 passes.
 const MOST_CELLS: usize = 10_000_000;
 
 /// Practice answers of one student on one concept within one pass.
@@ -45,7 +44,7 @@ pub struct PracticeCount {
     pub concept: usize,
     /// Pass, from 0.
     pub pass: usize,
-    /// How sure the student was before answering, when asked.
+    /// The rating before answering, if there is one.
     pub rating_before: Option<Confidence>,
     /// Right answers.
     pub right: u32,
@@ -60,7 +59,7 @@ struct Report {
     result: Option<bool>,
 }
 
-/// Everything a class has reported.
+/// All reports of a class.
 #[derive(Debug, Clone)]
 pub struct Evidence {
     students: usize,
@@ -72,10 +71,10 @@ pub struct Evidence {
 }
 
 impl Evidence {
-    /// A class without a report yet.
+    /// A class without a report.
     ///
     /// # Errors
-    /// [`EvidenceError::TooLarge`] above ten million cells.
+    /// Returns [`EvidenceError::TooLarge`] above ten million cells.
     pub fn new(students: usize, concepts: usize, passes: usize) -> Result<Self, EvidenceError> {
         let cells = students
             .checked_mul(concepts)
@@ -113,7 +112,7 @@ impl Evidence {
         self.passes
     }
 
-    /// Stores a confidence. A later one of the same student, concept and pass replaces it.
+    /// Stores a rating. A later one of the same student, concept and pass replaces it.
     pub fn rate(
         &mut self,
         student: usize,
@@ -149,7 +148,7 @@ impl Evidence {
         Ok(())
     }
 
-    /// The confidence of a student on a concept in a pass, if there is one.
+    /// The rating of a student on a concept in a pass, if there is one.
     #[must_use]
     pub fn rating(&self, student: usize, concept: usize, pass: usize) -> Option<Confidence> {
         self.report(student, concept, pass)?.rating
@@ -161,7 +160,7 @@ impl Evidence {
         self.report(student, concept, pass)?.result
     }
 
-    /// All practice answers, in the order they came.
+    /// All practice answers, in the order in which they were added.
     #[must_use]
     pub fn practice(&self) -> &[PracticeCount] {
         &self.practice

@@ -43,7 +43,7 @@ impl<T> Grid<T> {
         }
     }
 
-    /// The cell's place; stops the program rather than read another row's cell.
+    /// The index of a cell. Panics outside the grid, because a wrong index could read another row.
     fn place(&self, row: usize, column: usize) -> usize {
         assert!(column < self.columns, "column {column} of {}", self.columns);
         row * self.columns + column

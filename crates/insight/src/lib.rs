@@ -1,7 +1,7 @@
-//! What the reports of a class say: class estimate, trend, calibration, groups, talk plan
-//! and disclosure control.
+//! The numbers from the reports of a class: class estimate, trend, calibration, groups, talk plan and
+//! disclosure control.
 //!
-//! Numbers in, numbers out. Students, concepts and passes are numbered from 0; the caller
+//! This crate takes and returns numbers. Students, concepts and passes are numbered from 0; the caller
 //! keeps their lists and maps dates to passes. Every estimate comes with its uncertainty.
 //! Randomness comes from a seed, so that every device finds the same plan.
 //!

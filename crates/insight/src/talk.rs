@@ -1,16 +1,16 @@
-//! The talk plan: which of today's concepts to discuss, and in which way.
+//! The talk plan: which concepts of the day to discuss, and in which way.
 //!
-//! The effects are our assumptions; they are settings, and the screens show them. For
-//! given effects the choice is exact. Sources: `docs/insight.md`, "Today's minutes".
+//! The effects are our assumptions. They are settings, and the screens show them. For given effects
+//! the choice is the best one. Sources: `docs/insight.md`, "Today's minutes".
 
 /// What to do with a concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Way {
-    /// Teach it again: too few could explain it to one another.
+    /// Teach it again, because too few could explain it to one another.
     TeachAgain,
-    /// Students explain it in pairs, then the answer.
+    /// Students explain it in pairs, and the teacher gives the answer.
     PairTalk,
-    /// A short look together.
+    /// A short look at it together.
     ShortLook,
 }
 
@@ -19,7 +19,7 @@ pub enum Way {
 pub struct WayCost {
     /// Minutes it takes.
     pub minutes: u32,
-    /// Assumed share of wrong answers put right.
+    /// Assumed share of wrong answers that it corrects.
     pub effect: f64,
 }
 
@@ -42,9 +42,9 @@ pub struct Settings {
     pub falling_bonus: f64,
     /// Factor for a concept discussed in the last pass.
     pub just_discussed: f64,
-    /// Extra worth for each dependant due in the next ten days.
+    /// Extra worth for each dependant that is taught soon.
     pub dependant_bonus: f64,
-    /// Most concepts in one talk.
+    /// Concepts of a talk at most.
     pub most_concepts: usize,
 }
 
@@ -74,49 +74,49 @@ impl Default for Settings {
     }
 }
 
-/// A concept of today's rotation day.
+/// A concept of the day.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct TodayConcept {
-    /// Estimated share of the class that would succeed.
+    /// Estimated share of the class that has it.
     pub share: f64,
-    /// Σ over present students of their probabilities of failing.
+    /// Sum over present students of the probability of a wrong answer.
     pub expected_wrong: f64,
-    /// The same over those present whose last rating was 2 or 3.
+    /// The same sum over those whose last rating was 2 or 3.
     pub sure_wrong: f64,
     /// Whether its trend is falling.
     pub falling: bool,
     /// Whether it was discussed in the last pass.
     pub discussed_last: bool,
-    /// Concepts building on it that are due in the next ten days.
+    /// Number of dependants that are taught soon.
     pub dependants_soon: u32,
 }
 
-/// The minutes that one concept takes, and what they are worth.
+/// The minutes that a concept takes, and their worth.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Offer {
     /// The way that fits its class share.
     pub way: Way,
     /// Minutes it takes.
     pub minutes: u32,
-    /// Worth in thousandths of a student put right.
+    /// Worth in thousandths of a student corrected.
     pub value_thousandths: i64,
 }
 
-/// The plan: which concepts to talk about.
+/// The plan: the concepts to discuss.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct TalkPlan {
-    /// Places in the list of today's concepts, in its order.
+    /// Indices of the chosen concepts, in the given order.
     pub chosen: Vec<usize>,
-    /// Their worth together, in thousandths.
+    /// The sum of their worths, in thousandths.
     pub value_thousandths: i64,
-    /// Their minutes together.
+    /// The sum of their minutes.
     pub minutes: u32,
-    /// Every concept's own offer, in the given order.
+    /// The offer of every concept, in the given order.
     pub offers: Vec<Offer>,
 }
 
-/// Returns the set of concepts that is worth most and fits into `minutes`. Of sets worth
-/// the same it is the shortest, and of those the first in the given order.
+/// Returns the set of concepts with the greatest worth that fits into `minutes`. Of sets with the same
+/// worth it takes the shortest, and of those the first in the given order.
 #[must_use]
 pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> TalkPlan {
     let offers: Vec<Offer> = today.iter().map(|c| offer(c, settings)).collect();
@@ -138,8 +138,8 @@ pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> T
     best
 }
 
-/// Tries every set in the given order; a later one wins only if better. `rest` are
-/// the concepts after those chosen, with their places.
+/// Tries every set in the given order; a later one wins only if it is better. `rest` are the concepts
+/// after the chosen ones, with their indices.
 fn extend(
     rest: &[(usize, Offer)],
     minutes: u32,

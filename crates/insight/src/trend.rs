@@ -1,7 +1,7 @@
-//! Which way a concept is moving over the year.
+//! The trend of a concept over the year.
 //!
-//! Only the order of ratings counts, and each student's ratings are compared with one
-//! another. So students who always rate high, and absences, do not bend a trend. Formulas
+//! The test uses only the order of each student's own ratings. So students who always rate high, and
+//! absences, do not change a trend. Formulas
 //! and sources: `docs/insight.md`, "Trend".
 
 use super::evidence::Evidence;
@@ -11,25 +11,25 @@ use super::stats::{continuity_z, sign, tie_corrected_variance};
 
 /// False discovery rate over the concepts of a class.
 pub const FALSE_DISCOVERY_RATE: f64 = 0.10;
-/// Probability below which a trend that the rate does not admit is "maybe".
+/// P-value below which a trend is "maybe" although the rate does not admit it.
 const MAYBE_BELOW: f64 = 0.05;
-/// A pass counts when at least this many rated.
+/// Raters that a pass needs to count.
 const RATERS_FOR_A_PASS: usize = 3;
-/// With fewer passes than this no trend is stated.
+/// Passes that a trend needs.
 const FEWEST_PASSES: usize = 6;
 
-/// What may be said of a concept.
+/// The verdict on a trend.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum Verdict {
-    /// Rising, after correction for looking at many concepts.
+    /// Rising, after the correction for many concepts.
     Rising,
-    /// Falling, after correction for looking at many concepts.
+    /// Falling, after the correction for many concepts.
     Falling,
     /// Rising by its own test, but not after the correction.
     MaybeRising,
     /// Falling by its own test, but not after the correction.
     MaybeFalling,
-    /// Nothing clear.
+    /// No clear change.
     NoClearChange,
     /// Fewer than six passes with three raters.
     TooSoon,
@@ -38,11 +38,11 @@ pub enum Verdict {
 /// The trend of one concept.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ConceptTrend {
-    /// Rises minus falls, over all pairs of passes inside every student.
+    /// Rises minus falls over all pairs of passes of each student.
     pub s: f64,
-    /// Variance of `s` if passes were independent.
+    /// Variance of `s` for independent passes.
     pub variance: f64,
-    /// Variance of `s` when a pass may move everyone together.
+    /// Variance of `s` if a pass can change all ratings together.
     pub shared_variance: f64,
     /// Median change of the rating per pass, with its interval; `None` below two passes.
     pub slope: Option<Slope>,
@@ -52,14 +52,14 @@ pub struct ConceptTrend {
     pub z: f64,
     /// Two-sided probability.
     pub p: f64,
-    /// What may be said.
+    /// The verdict.
     pub verdict: Verdict,
 }
 
 /// The trends of a class.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Trends {
-    /// How much more S varies than with independent passes; at least 1.
+    /// Factor by which S varies more than for independent passes; at least 1.
     pub inflation: f64,
     /// Every concept, in concept order.
     pub concepts: Vec<ConceptTrend>,
@@ -121,12 +121,12 @@ fn verdict(concept: &ConceptTrend, clear: bool) -> Verdict {
     }
 }
 
-/// The figures of one concept; `series` holds each student's (pass, rating).
+/// Measures one concept; `series` holds the (pass, rating) pairs of each student.
 fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
     let mut s = 0.0;
     let mut variance = 0.0;
     let mut raters = vec![0usize; passes];
-    // Sum over students of sign(later − earlier), for every pair of passes.
+    // For every pair of passes, the sum over students of sign(later − earlier).
     let mut moves = Grid::filled(passes, passes, 0.0);
     for own in series {
         for (place, &(later, high)) in own.iter().enumerate() {
@@ -163,8 +163,8 @@ fn measure(series: &[Vec<(usize, f64)>], passes: usize) -> ConceptTrend {
     }
 }
 
-/// Median over pairs of passes of the change of the mean deviation from each
-/// student's own mean, per pass; passes with fewer than three raters are left out.
+/// The median slope, per pass, of the mean deviation of ratings from each student's own mean. Passes
+/// with fewer than three raters are left out.
 fn slope(series: &[Vec<(usize, f64)>], passes: usize) -> Option<Slope> {
     let mut deviations = vec![Vec::new(); passes];
     for own in series.iter().filter(|own| own.len() >= 2) {
@@ -225,8 +225,7 @@ mod tests {
         assert!(found.concepts[0].slope.unwrap().median > 0.3);
     }
 
-    /// The shared variance is that of S over all orders of the passes: checked
-    /// by writing out all 4! = 24 orders.
+    /// The shared variance is that of S over all 4! = 24 orders of the passes.
     #[test]
     fn shared_variance_is_that_of_all_orders_of_the_passes() {
         let rows = ["0213", "1122", "3201"];

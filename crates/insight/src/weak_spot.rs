@@ -1,8 +1,8 @@
-//! Which concepts are weak now, for the class and for each student.
+//! Estimates which concepts are weak now, for the class and for each student.
 //!
-//! Ratings are converted to the scale of results by the class's own pairs of rating and
-//! result, for each student. Old reports fade. Every student has one vote for each
-//! concept. Small counts are pulled towards the rest of the class. Steps, formulas and their
+//! The class's own pairs of rating and result convert ratings to the scale of results, with a shift
+//! for each student. Old reports count less. Every student has one vote for each concept. Small
+//! samples are shrunk towards the rest of the class. Steps, formulas and their
 //! sources: `docs/insight.md`, "Weak spots".
 
 mod fit;
@@ -15,13 +15,13 @@ pub use settings::Settings;
 
 use super::evidence::Evidence;
 
-/// Weight of evidence from which a student counts as having reported.
+/// Weight of evidence from which a student counts as a reporter.
 const REPORTED_WEIGHT: f64 = 0.1;
 
-/// A concept, for the class.
+/// The estimate of a concept for the class.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ConceptEstimate {
-    /// Estimated share of the class that would succeed now, 0.02 to 0.98.
+    /// Estimated share of the class that has it now, 0.02 to 0.98.
     pub share: f64,
     /// Standard deviation of that estimate.
     pub sd: f64,
@@ -31,22 +31,21 @@ pub struct ConceptEstimate {
     pub high: f64,
     /// Students with a report that still counts.
     pub raters: usize,
-    /// The share in need less its uncertainty. Concepts are ranked by it, the largest
-    /// first.
+    /// The share that needs it, minus its uncertainty. Concepts are ranked by this, largest first.
     pub sure_need: f64,
-    /// Fewer than five students reported, so the estimate is no base for teaching.
+    /// Whether fewer than five students reported, so that the teacher should ask first.
     pub few_reports: bool,
 }
 
 /// The class estimate up to one pass.
 #[derive(Debug, Clone)]
 pub struct ClassEstimate {
-    /// Share right at each rating, over the class.
+    /// Share of right answers at each rating, over the class.
     pub level_value: [f64; 4],
-    /// How much a student's ratings over- or understate, on the logit scale:
-    /// below 0 is less right than the ratings say.
+    /// How much results are above each student's ratings, on the logit scale; below 0 the ratings are
+    /// too high.
     pub student_shift: Vec<f64>,
-    /// How much ratings compress the differences between concepts, 1 to 4.
+    /// Factor by which ratings compress the differences between concepts, 1 to 4.
     pub stretch: f64,
     /// Every concept, in concept order.
     pub concepts: Vec<ConceptEstimate>,
@@ -68,7 +67,7 @@ impl ClassEstimate {
     }
 }
 
-/// Estimates the class estimate from everything reported up to `last_pass`.
+/// Makes the class estimate from the reports up to `last_pass`.
 #[must_use]
 pub fn class_estimate(evidence: &Evidence, last_pass: usize, settings: &Settings) -> ClassEstimate {
     let scale = scale::learn(evidence, last_pass, settings);

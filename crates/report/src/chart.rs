@@ -1,23 +1,23 @@
-//! Self-rating charts for students without a device: the concepts of each day
-//! of the rotation by passes, with room for a number from 0 to 3.
+//! Self-rating charts for students without a device: a table of concepts by passes for each day
+//! of the rotation, with space for a number from 0 to 3.
 
 use crate::error::ReportError;
 use crate::flow::Document;
 use crate::inline::{Align, Style, bold, words};
-use crate::paper::{Density, Look};
+use crate::paper::{Density, PrintOptions};
 use crate::sheet::name_line;
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
 use surefoot_catalogue::Concept;
 
-/// Most passes a table has room for.
+/// Passes in a compact table at most.
 const PASSES_COMPACT: usize = 20;
 const PASSES_ROOMY: usize = 6;
 
-/// What a chart is made from.
+/// The content of a chart.
 #[derive(Clone, Debug)]
 pub struct Chart<'a> {
-    /// The class's title.
+    /// The title of the class.
     pub class_title: &'a str,
     /// The concepts of each day of the rotation.
     pub days: Vec<Vec<&'a Concept>>,
@@ -26,13 +26,13 @@ pub struct Chart<'a> {
 }
 
 impl Chart<'_> {
-    /// Whether there is nothing to rate.
+    /// Whether it has no concept or no pass.
     pub(crate) fn is_empty(&self) -> bool {
         self.pass_count == 0 || self.days.iter().all(Vec::is_empty)
     }
 }
 
-/// Most passes in one table.
+/// Passes in one table at most.
 pub(crate) fn passes_in_a_table(density: Density) -> usize {
     match density {
         Density::Compact => PASSES_COMPACT,
@@ -47,20 +47,20 @@ pub(crate) fn scale(w: &Words) -> Result<Vec<String>, ReportError> {
         .collect()
 }
 
-/// A chart as a PDF: compact has the whole year in one table a day, roomy has
-/// six passes in a table, and the "I can" statements.
+/// A chart as a PDF. A compact one has one table for each day with the whole year; a roomy one
+/// has six passes in a table, and the statements.
 ///
 /// # Errors
 /// Returns [`ReportError::Nothing`] without a concept or a pass.
-pub fn self_rating_chart(chart: &Chart, look: &Look) -> Result<Vec<u8>, ReportError> {
+pub fn self_rating_chart(chart: &Chart, options: &PrintOptions) -> Result<Vec<u8>, ReportError> {
     if chart.is_empty() {
         return Err(ReportError::Nothing);
     }
-    let w = Words::new(look.locale);
+    let w = Words::new(options.locale);
     let title = w.get("report-chart")?;
-    let compact = look.density == Density::Compact;
-    let most = passes_in_a_table(look.density);
-    let mut page = Document::new(*look, title.clone(), chart.class_title);
+    let compact = options.density == Density::Compact;
+    let most = passes_in_a_table(options.density);
+    let mut page = Document::new(*options, title.clone(), chart.class_title);
     let all: Vec<usize> = (1..=chart.pass_count).collect();
     for passes in all.chunks(most) {
         page.new_page();

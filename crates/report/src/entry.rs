@@ -1,4 +1,4 @@
-//! Where the answer goes on paper, for each kind of answer.
+//! The space for the answer on paper, for each kind of answer.
 
 use crate::drawing::{Anchor, figure};
 use crate::drawing::{Sketch, grid_face, number_line, on_paper, protractor_face, strips};
@@ -77,7 +77,7 @@ fn rule(x: f32, y: f32, wide: f32) -> Part {
     )
 }
 
-/// Choices, each behind a box to mark.
+/// Choices, each with a box to mark before it.
 fn choices(
     words: &Words,
     all: &[Choice],
@@ -123,7 +123,7 @@ fn choices(
     Ok(Slab::stacked(&rows, 2.0))
 }
 
-/// How far the ink of a slab reaches.
+/// The width of the ink of a slab.
 fn natural(slab: &Slab) -> f32 {
     fn reach(part: &Part) -> f32 {
         match part {
@@ -153,7 +153,7 @@ fn natural(slab: &Slab) -> f32 {
     slab.parts.iter().map(reach).fold(0.0, f32::max)
 }
 
-/// The place for the answer, no wider than `most`.
+/// The space for the answer, no wider than `most`.
 pub fn answer_place(w: &Words, entry: &Entry, most: f32, size: f32) -> Result<Slab, MessageError> {
     let locale = w.locale;
     let told =
@@ -329,14 +329,14 @@ fn empty_plot(w: &Words, columns: &[Choice], step: i64, top: i64) -> Result<Sket
     Ok(sketch)
 }
 
-/// Signs a student may write, for the words of a comparison.
+/// The signs that a student may write in a comparison.
 #[must_use]
 pub fn signs() -> [&'static str; 3] {
     use surefoot_exercises::expr::Sign;
     [Sign::Less, Sign::Equal, Sign::Greater].map(sign_text)
 }
 
-/// Answer blocks in a row, for a key.
+/// Answers in one line, for the answer key.
 pub fn key_inlines(w: &Words, all: &[Block], size: f32) -> Result<Vec<Inline>, MessageError> {
     let mut inlines = Vec::new();
     for (n, one) in all.iter().enumerate() {

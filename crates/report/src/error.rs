@@ -17,23 +17,23 @@ pub enum ReportError {
         id: String,
     },
     /// More exercises were asked for than a sheet can have.
-    #[error("{asked} exercises were asked for; a sheet takes {most}")]
+    #[error("{asked} exercises were asked for; a sheet has at most {most}")]
     TooMany {
         /// How many were asked for.
         asked: usize,
-        /// How many there may be.
+        /// The most that a sheet has.
         most: usize,
     },
     /// The generator failed.
     #[error(transparent)]
     Item(#[from] ItemError),
-    /// An imported own exercise cannot be shown: a fault of the program.
+    /// An own exercise cannot be shown, which is a fault of the program.
     #[error("an own exercise cannot be shown: {0}")]
     Own(String),
     /// A message is missing.
     #[error(transparent)]
     Message(#[from] MessageError),
-    /// The file could not be put together: a fault of the program.
-    #[error("the file could not be put together: {0}")]
+    /// The file could not be written, which is a fault of the program.
+    #[error("the file could not be written: {0}")]
     Writer(String),
 }

@@ -1,39 +1,19 @@
-//! From slabs to pages: what does not fit goes to the next page, groups that
-//! run over a page stay one group for screen readers.
+//! Places slabs on pages. What does not fit goes to the next page; a group on two pages stays one
+//! group for screen readers.
 
 use crate::error::ReportError;
 use crate::font::{Face, width};
 use crate::inline::{Inline, Style, bold, lines, paragraph};
 use crate::mark::Mark;
-use crate::paper::{FOOT_LINE, Look, MARGIN};
-use crate::pdf;
+use crate::paper::{FOOT_LINE, MARGIN, PrintOptions};
+use crate::pdf::{self, Bookmark, Content, Tree};
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::Table;
 use crate::words::Words;
 
-/// Marks on a page, named so that the structure can point at them.
-pub(crate) struct Content {
-    pub id: usize,
-    pub sense: Sense,
-    pub marks: Vec<Mark>,
-}
-
-/// The document's structure.
-pub(crate) enum Tree {
-    Leaf(usize),
-    Group(Role, Vec<Tree>),
-}
-
-/// The place of a heading.
-pub(crate) struct Bookmark {
-    pub title: String,
-    pub page: usize,
-    pub y: f32,
-}
-
-/// A document being filled from the top.
+/// A document that is filled from the top.
 pub struct Document {
-    look: Look,
+    options: PrintOptions,
     title: String,
     foot: String,
     pages: Vec<Vec<Content>>,
@@ -48,9 +28,9 @@ pub struct Document {
 impl Document {
     /// An empty document. `foot` is printed at the foot of each page, beside its number.
     #[must_use]
-    pub fn new(look: Look, title: impl Into<String>, foot: impl Into<String>) -> Self {
+    pub fn new(options: PrintOptions, title: impl Into<String>, foot: impl Into<String>) -> Self {
         Self {
-            look,
+            options,
             title: title.into(),
             foot: foot.into(),
             pages: vec![Vec::new()],
@@ -64,13 +44,13 @@ impl Document {
     /// Width of the content in points.
     #[must_use]
     pub fn width(&self) -> f32 {
-        self.look.width()
+        self.options.width()
     }
 
     /// Height left on this page in points.
     #[must_use]
     pub fn left(&self) -> f32 {
-        self.look.height() - self.y
+        self.options.height() - self.y
     }
 
     /// Pages so far.
@@ -84,7 +64,7 @@ impl Document {
         self.open.push((role, Vec::new()));
     }
 
-    /// Ends the group begun last.
+    /// Ends the group that was begun last.
     pub fn close(&mut self) {
         if self.open.len() > 1
             && let Some((role, trees)) = self.open.pop()
@@ -95,7 +75,7 @@ impl Document {
         }
     }
 
-    /// Goes on at the top of a new page, unless this one is still empty.
+    /// Continues on a new page, unless this one is empty.
     pub fn new_page(&mut self) {
         if self.y > 0.0 {
             self.pages.push(Vec::new());
@@ -103,26 +83,25 @@ impl Document {
         }
     }
 
-    /// Leaves room, unless at the top of a page.
+    /// Leaves space, unless at the top of a page.
     pub fn space(&mut self, height: f32) {
         if self.y > 0.0 {
             self.y += height;
         }
     }
 
-    /// Goes to a new page unless that height is left.
+    /// Continues on a new page if less than this height is left.
     pub fn need(&mut self, height: f32) {
         if self.left() < height {
             self.new_page();
         }
     }
 
-    /// Places a slab below what is there. One that is larger than a page is
-    /// made smaller, never cut.
+    /// Places a slab below the one before. Scales down a slab that is larger than a page.
     pub fn place(&mut self, slab: &Slab) {
         let slab = slab
             .clone()
-            .within(self.look.width() + 0.5, self.look.height());
+            .within(self.options.width() + 0.5, self.options.height());
         self.need(slab.height);
         let y = self.y;
         let trees: Vec<Tree> = slab
@@ -158,7 +137,7 @@ impl Document {
         }
     }
 
-    /// A heading, never alone at the foot of a page.
+    /// Adds a heading, with space for more on the same page.
     pub fn heading(&mut self, level: u16, text: &str) {
         let size = match level {
             1 => 19.0,
@@ -178,10 +157,10 @@ impl Document {
         self.space(if level == 1 { 2.0 } else { 3.0 });
     }
 
-    /// A paragraph; its lines may run over a page.
+    /// Adds a paragraph. Its lines may continue on the next page.
     pub fn paragraph(&mut self, inlines: &[Inline], style: Style) {
         let set = lines(inlines, self.width(), style);
-        // Two lines stay together at the foot of a page.
+        // At least two lines are at the foot of a page.
         self.need(set.iter().take(2).map(|l| l.height).sum());
         self.open(Role::Paragraph);
         for line in &set {
@@ -190,7 +169,7 @@ impl Document {
         self.close();
     }
 
-    /// A table; its head is repeated at the top of each page.
+    /// Adds a table. Its head is repeated at the top of each page.
     pub fn table(&mut self, table: &Table) {
         let (head, rows) = table.laid_out(self.width());
         let head_height = head.as_ref().map_or(0.0, |h| h.height);
@@ -220,8 +199,8 @@ impl Document {
         if self.pages.len() > 1 && self.pages.last().is_some_and(Vec::is_empty) {
             self.pages.pop();
         }
-        let words = Words::new(self.look.locale);
-        let (across, high) = self.look.paper.size();
+        let words = Words::new(self.options.locale);
+        let (across, high) = self.options.paper.size();
         let count = self.pages.len();
         for (place, page) in self.pages.iter_mut().enumerate() {
             let number = words.say(
@@ -248,7 +227,13 @@ impl Document {
             });
         }
         let trees = self.open.pop().map(|(_, trees)| trees).unwrap_or_default();
-        pdf::write(&self.look, &self.title, &self.pages, trees, &self.bookmarks)
+        pdf::write(
+            &self.options,
+            &self.title,
+            &self.pages,
+            trees,
+            &self.bookmarks,
+        )
     }
 }
 

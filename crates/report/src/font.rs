@@ -1,4 +1,4 @@
-//! The embedded fonts, and how wide text is in them.
+//! The embedded fonts, and the width of text.
 
 use std::sync::OnceLock;
 use ttf_parser::{Face as Parsed, GlyphId};
@@ -11,7 +11,7 @@ pub enum Face {
     Regular,
     /// Weight 700.
     Bold,
-    /// Signs the words' font lacks.
+    /// Signs that the font for words lacks.
     Signs,
 }
 
@@ -51,12 +51,12 @@ pub struct Drawn {
     pub face: Face,
     /// Its glyph.
     pub glyph: u16,
-    /// How far it moves on, in ems.
+    /// Its advance width in ems.
     pub advance_em: f32,
 }
 
-/// Where a character is found: the font asked for, else the signs, else the
-/// replacement character, so that a missing character is visible.
+/// Finds a character in the font asked for, or in the signs. A missing one becomes the replacement
+/// character, so that it is visible.
 #[must_use]
 pub fn drawn(face: Face, character: char) -> Drawn {
     let character = match character {

@@ -16,7 +16,7 @@ use surefoot_desk::Board;
 /// A cell.
 #[derive(Debug, Clone, PartialEq)]
 pub enum GridCell {
-    /// Words, never read as a formula.
+    /// Text; never a formula.
     Text(String),
     /// A number.
     Number(f64),
@@ -29,7 +29,7 @@ pub enum GridCell {
 /// A table with names for its columns.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Grid {
-    /// What it is called.
+    /// Its title.
     pub title: String,
     /// Names of the columns.
     pub head: Vec<String>,
@@ -52,7 +52,7 @@ fn share(share: Option<f64>) -> GridCell {
     })
 }
 
-/// Concept by pass: how many rated, and how many of these chose Not yet or With help.
+/// A table of concepts by passes: how many rated, and how many of these chose Not yet or With help.
 pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
     let w = Words::new(locale);
     let mut head = named_head(&w)?;
@@ -81,7 +81,7 @@ pub fn board_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
     })
 }
 
-/// Concept by concept: estimate, ratings, results, practice.
+/// A table with one row for each concept: estimate, ratings, results, practice.
 pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> {
     let w = Words::new(locale);
     let mut head = named_head(&w)?;

@@ -14,11 +14,11 @@ use surefoot_exercises::{Arg, Expr, Say};
 pub enum Inline {
     /// Words; they break at spaces.
     Words(String, Face),
-    /// Mathematics with what it reads as; it never breaks.
+    /// Mathematics with its words for screen readers; it never breaks.
     Math(MathBox, String),
 }
 
-/// How lines are set.
+/// The style of lines.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Style {
     /// Size in points.
@@ -52,7 +52,7 @@ impl Style {
         }
     }
 
-    /// The same in the middle.
+    /// The same style, centred.
     #[must_use]
     pub const fn middle(self) -> Self {
         Self {
@@ -76,9 +76,6 @@ pub fn bold(text: impl Into<String>) -> Vec<Inline> {
 }
 
 /// A sentence with its mathematics.
-///
-/// # Errors
-/// When a message is missing or lacks an argument.
 pub fn sentence(locale: Locale, say: &Say, size: f32) -> Result<Vec<Inline>, MessageError> {
     pieces(locale, say)?
         .into_iter()
@@ -100,7 +97,7 @@ pub fn mathematics(locale: Locale, expr: &Expr, size: f32) -> Result<Inline, Mes
     ))
 }
 
-/// What a line is made of: pieces that do not break.
+/// A piece of a line that does not break.
 enum Atom {
     Word { text: String, face: Face, wide: f32 },
     Space { face: Face, wide: f32 },
@@ -150,7 +147,7 @@ fn atoms(inlines: &[Inline], most: f32, size: f32) -> Vec<Atom> {
     all
 }
 
-/// A word wider than the line is cut where the line ends.
+/// Adds a word. Cuts a word that is wider than the line.
 fn push_word(all: &mut Vec<Atom>, word: &mut String, face: Face, most: f32, size: f32) {
     let mut part = String::new();
     for c in word.drain(..) {
@@ -175,8 +172,8 @@ fn push_word(all: &mut Vec<Atom>, word: &mut String, face: Face, most: f32, size
     }
 }
 
-/// Breaks pieces into lines no wider than `most`, each a slab as wide as `most`.
-/// A piece of mathematics wider than the line is made smaller.
+/// Breaks pieces into lines, each a slab of width `most`. Scales down mathematics that is wider than
+/// a line.
 #[must_use]
 pub fn lines(inlines: &[Inline], most: f32, style: Style) -> Vec<Slab> {
     let mut lines: Vec<Vec<Atom>> = vec![Vec::new()];
@@ -190,7 +187,7 @@ pub fn lines(inlines: &[Inline], most: f32, style: Style) -> Vec<Slab> {
             *at = 0.0;
         }
         for atom in run.drain(..) {
-            // A run longer than the line breaks between its parts.
+            // A run that is longer than a line breaks between its parts.
             if *at > 0.0 && *at + atom.wide() > most + 0.01 {
                 lines.push(Vec::new());
                 *at = 0.0;
@@ -205,7 +202,7 @@ pub fn lines(inlines: &[Inline], most: f32, style: Style) -> Vec<Slab> {
         match atom {
             Atom::Space { .. } => {
                 place(&mut lines, &mut run, &mut at);
-                // The space stays at the end of its line; it may hang over.
+                // The space stays at the end of its line, also beyond the margin.
                 at += atom.wide();
                 if let Some(line) = lines.last_mut() {
                     line.push(atom);

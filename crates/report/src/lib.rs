@@ -1,8 +1,8 @@
-//! What leaves Surefoot on paper and in tables: practice sheets, self-rating charts,
-//! family and conference pages, class summaries, join slips, CSV and XLSX.
+//! Prints and tables: practice sheets, self-rating charts, pages for families and conferences,
+//! class summaries, join slips, CSV and XLSX.
 //!
-//! `page` makes pages of words that screens show too; `sheet`, `chart`, `path` and `slips`
-//! make prints only; `grid` makes tables for spreadsheets. All prints go through `flow`
+//! `page` makes pages that the screens show too; `sheet`, `chart`, `path` and `slips` make
+//! prints only; `grid` makes tables for spreadsheets. All prints go through `flow`
 //! (pages), `slab` and `mark` (laid-out content) and `pdf` (the file). The pages are tagged
 //! PDF (PDF/UA-1) and have the same bytes on every device.
 //!
@@ -32,4 +32,4 @@ pub mod table;
 pub mod words;
 
 pub use error::ReportError;
-pub use paper::{Density, Look, Paper};
+pub use paper::{Density, Paper, PrintOptions};

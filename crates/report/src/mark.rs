@@ -2,7 +2,7 @@
 
 use crate::font::Face;
 
-/// One mark. Places are points from the upper left corner of what it belongs to.
+/// One mark. Coordinates are in points from the upper left corner of its slab or page.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Mark {
     /// A run of text.
@@ -32,17 +32,17 @@ pub enum Mark {
 /// One step of an outline.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Step {
-    /// Start a new line there.
+    /// Starts a new line at this place.
     Move(f32, f32),
     /// A straight line.
     Line(f32, f32),
-    /// A cubic curve by two handles.
+    /// A cubic curve with two control points.
     Curve(f32, f32, f32, f32, f32, f32),
-    /// Close the line to its start.
+    /// Closes the line.
     Close,
 }
 
-/// How a line is drawn.
+/// The pen of a line.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Pen {
     /// Width in points.
@@ -97,7 +97,7 @@ pub fn rectangle(x: f32, y: f32, w: f32, h: f32) -> Vec<Step> {
     ]
 }
 
-/// How far the handles of a quarter circle reach, in radii.
+/// Distance of the control points of a quarter circle, in radii.
 const QUARTER: f32 = 0.552_284_8;
 
 /// An ellipse as an outline.
@@ -134,8 +134,8 @@ pub fn rounded(x: f32, y: f32, w: f32, h: f32, r: f32) -> Vec<Step> {
     ]
 }
 
-/// An arc around a centre, from one angle to another (degrees, anticlockwise
-/// from the right), as steps after a first move or line to its start.
+/// An arc around a centre from one angle to another (degrees, anticlockwise from the right), as
+/// steps that follow a move or line to its start.
 #[must_use]
 pub fn arc(cx: f32, cy: f32, r: f32, from: f32, to: f32) -> Vec<Step> {
     let pieces = ((to - from).abs() / 45.0).ceil().max(1.0);

@@ -1,5 +1,4 @@
-//! Mathematics on paper: stacked fractions, powers, boxes to fill, from the
-//! same tree as the screen's.
+//! Lays out mathematics on paper: fractions, powers, boxes to fill.
 
 use crate::font::{Face, width};
 use crate::mark::{Mark, Pen, Step, ellipse, rounded};
@@ -13,17 +12,17 @@ use surefoot_exercises::text::{expr_text, sign_text};
 pub struct MathBox {
     /// Width in points.
     pub width: f32,
-    /// Reach above the baseline.
+    /// Height above the baseline.
     pub up: f32,
-    /// Reach below the baseline.
+    /// Depth below the baseline.
     pub down: f32,
-    /// What to draw.
+    /// Its marks.
     pub marks: Vec<Mark>,
-    /// Needs other words when read aloud or copied.
+    /// Whether screen readers need words for it.
     pub built: bool,
 }
 
-/// The bar of a fraction over the baseline, in ems: the height of − and =.
+/// Height of the bar of a fraction above the baseline in ems, as of − and =.
 const AXIS_EM: f32 = 0.31;
 const UP_EM: f32 = 0.74;
 const DOWN_EM: f32 = 0.2;
@@ -236,7 +235,7 @@ impl Setter {
         }
     }
 
-    /// Brackets as tall as what they hold.
+    /// Brackets as tall as their content.
     fn fenced(&self, inner: &Expr, open: char, close: char) -> Result<MathBox, MessageError> {
         let inner = self.set(inner)?;
         let plain = inner.up <= UP_EM * self.size + 0.01 && !inner.built;

@@ -1,9 +1,9 @@
-//! Paper, and how the print is to look. Lengths are points, 1/72 inch.
+//! The options of a print, and its margins. Lengths are points, 1/72 inch.
 
 use surefoot_catalogue::Locale;
 pub use surefoot_catalogue::PaperSize as Paper;
 
-/// How much room there is.
+/// How much space there is to work or write in.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Density {
     /// Two columns, a line to answer on.
@@ -13,14 +13,14 @@ pub enum Density {
     Roomy,
 }
 
-/// Language, paper and room.
+/// The options of a print.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Look {
+pub struct PrintOptions {
     /// Language and way of writing numbers.
     pub locale: Locale,
     /// The paper.
     pub paper: Paper,
-    /// The room.
+    /// The space to work or write in.
     pub density: Density,
 }
 
@@ -31,7 +31,7 @@ pub const FOOT: f32 = 58.0;
 /// From the lower edge to the page number.
 pub const FOOT_LINE: f32 = 34.0;
 
-impl Look {
+impl PrintOptions {
     /// Width between the margins.
     #[must_use]
     pub fn width(&self) -> f32 {

@@ -1,10 +1,10 @@
-//! A student's own year for the folder: every concept with its rating in each
-//! pass, and what was practised. No nickname: the name is written by hand.
+//! The print of My path: every concept with its rating in each pass, and the practice. It has no
+//! nickname, because students write their names by hand.
 
 use crate::error::ReportError;
 use crate::flow::Document;
 use crate::inline::{Align, Style, bold, words};
-use crate::paper::Look;
+use crate::paper::PrintOptions;
 use crate::sheet::name_line;
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
@@ -17,13 +17,17 @@ const MOST_PASSES: usize = 20;
 ///
 /// # Errors
 /// Returns [`ReportError::Nothing`] without a concept or a pass.
-pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u8>, ReportError> {
+pub fn path_pages(
+    path: &MyPath,
+    class_title: &str,
+    options: &PrintOptions,
+) -> Result<Vec<u8>, ReportError> {
     if path.concepts.is_empty() || path.pass_count == 0 {
         return Err(ReportError::Nothing);
     }
-    let w = Words::new(look.locale);
+    let w = Words::new(options.locale);
     let title = w.get("report-path")?;
-    let mut page = Document::new(*look, title.clone(), class_title);
+    let mut page = Document::new(*options, title.clone(), class_title);
     page.heading(1, &title);
     page.place(&name_line(&w, page.width())?);
     page.paragraph(
@@ -60,7 +64,7 @@ pub fn path_pages(path: &MyPath, class_title: &str, look: &Look) -> Result<Vec<u
     page.finish()
 }
 
-/// The student's own goals, with a box for each.
+/// The goals, each with a box to tick.
 fn goals(page: &mut Document, w: &Words, path: &MyPath) -> Result<(), ReportError> {
     if path.goals.is_empty() {
         return Ok(());

@@ -1,10 +1,9 @@
-//! Pages to a tagged PDF (PDF/UA-1) with krilla.
+//! Writes pages as a tagged PDF (PDF/UA-1) with krilla.
 
 use crate::error::ReportError;
-use crate::flow::{Bookmark, Content, Tree};
 use crate::font::{Drawn, Face, drawn};
 use crate::mark::{Mark, Pen, Step};
-use crate::paper::Look;
+use crate::paper::PrintOptions;
 use crate::slab::{Role, Sense};
 use krilla::color::luma;
 use krilla::configure::{Accessibility, ConfigurationBuilder};
@@ -24,6 +23,26 @@ use krilla::text::{Font, GlyphId, KrillaGlyph};
 use krilla::{Document, SerializeSettings};
 use std::collections::BTreeMap;
 use std::num::NonZeroU16;
+
+/// Marks on a page, with the id under which the structure refers to them.
+pub(crate) struct Content {
+    pub id: usize,
+    pub sense: Sense,
+    pub marks: Vec<Mark>,
+}
+
+/// The structure of a document.
+pub(crate) enum Tree {
+    Leaf(usize),
+    Group(Role, Vec<Tree>),
+}
+
+/// A heading with its page and height.
+pub(crate) struct Bookmark {
+    pub title: String,
+    pub page: usize,
+    pub y: f32,
+}
 
 struct Fonts {
     regular: Font,
@@ -55,7 +74,7 @@ impl Fonts {
 
 /// Writes pages and their structure.
 pub(crate) fn write(
-    look: &Look,
+    options: &PrintOptions,
     title: &str,
     pages: &[Vec<Content>],
     trees: Vec<Tree>,
@@ -70,7 +89,7 @@ pub(crate) fn write(
         configuration,
         ..SerializeSettings::default()
     });
-    let language = look.locale.language.as_str().to_string();
+    let language = options.locale.language.as_str().to_string();
     document.set_metadata(
         Metadata::new()
             .title(title.to_string())
@@ -78,7 +97,7 @@ pub(crate) fn write(
             .creator("Surefoot".to_string()),
     );
     let fonts = Fonts::load()?;
-    let (width, height) = look.paper.size();
+    let (width, height) = options.paper.size();
     let settings =
         PageSettings::from_wh(width, height).ok_or_else(|| fault("no such paper".to_string()))?;
     let mut identifiers: BTreeMap<usize, Identifier> = BTreeMap::new();

@@ -1,4 +1,4 @@
-//! Practice sheets: exercises of one or several concepts, the answer key on a page apart.
+//! Practice sheets: exercises of one or several concepts, with the answer key on a page of its own.
 
 use crate::drawing::figure;
 use crate::entry::{answer_place, blocks, key_inlines};
@@ -6,7 +6,7 @@ use crate::error::ReportError;
 use crate::flow::Document;
 use crate::inline::{Align, Style, bold, paragraph, words};
 use crate::mark::{Mark, Pen, rounded};
-use crate::paper::{Density, Look};
+use crate::paper::{Density, PrintOptions};
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
@@ -17,36 +17,35 @@ mod part;
 
 pub use part::SheetPart;
 
-/// Most exercises on one sheet.
+/// Exercises of a sheet at most.
 pub const MOST_EXERCISES: usize = 120;
 
-/// What a sheet is made from.
+/// What a sheet should have.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct SheetWish {
     /// A line under the title, such as the name of a group.
     pub for_whom: Option<String>,
-    /// The concepts, in order.
+    /// The concepts in their order.
     pub parts: Vec<SheetPart>,
-    /// Without the answer key.
+    /// Whether the answer key is left out.
     pub without_key: bool,
 }
 
 /// A sheet as a PDF.
 ///
 /// # Errors
-/// Returns [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more
-/// than [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without exercises, or
-/// the generator's error.
-pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportError> {
+/// Returns [`ReportError::Nothing`] for no exercises, [`ReportError::TooMany`] for more than
+/// [`MOST_EXERCISES`], [`ReportError::NoConcept`] for a concept without exercises.
+pub fn practice_sheet(wish: &SheetWish, options: &PrintOptions) -> Result<Vec<u8>, ReportError> {
     let sets = sets(wish)?;
-    let w = Words::new(look.locale);
-    let language = look.locale.language;
+    let w = Words::new(options.locale);
+    let language = options.locale.language;
     let title = title(&sets, &w)?;
     let marks: Vec<String> = sets
         .iter()
         .map(|(_, part, items)| part.mark(items))
         .collect();
-    let mut page = Document::new(*look, title.clone(), marks.join("   "));
+    let mut page = Document::new(*options, title.clone(), marks.join("   "));
     page.heading(1, &title);
     page.place(&name_line(&w, page.width())?);
     if let Some(whom) = &wish.for_whom {
@@ -59,7 +58,7 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
             // A heading stays with the first exercise under it.
             let first = rows(
                 &w,
-                look,
+                options,
                 page.width(),
                 items.get(..1).unwrap_or_default(),
                 &mut 0,
@@ -69,7 +68,7 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
         }
         page.paragraph(&words(concept.i_can.get(language)), Style::of(10.5));
         page.space(6.0);
-        place_items(&mut page, &w, look, items, &mut number)?;
+        place_items(&mut page, &w, options, items, &mut number)?;
     }
     if !wish.without_key {
         page.new_page();
@@ -86,7 +85,7 @@ pub fn practice_sheet(wish: &SheetWish, look: &Look) -> Result<Vec<u8>, ReportEr
     page.finish()
 }
 
-/// The title of a sheet: its concept, if it has one alone.
+/// The title of a sheet, with the concept if it is the only one.
 pub(crate) fn title(sets: &[Set<'_>], w: &Words) -> Result<String, ReportError> {
     Ok(match sets {
         [(concept, ..)] => concept.title.get(w.locale.language).to_string(),
@@ -94,7 +93,7 @@ pub(crate) fn title(sets: &[Set<'_>], w: &Words) -> Result<String, ReportError> 
     })
 }
 
-/// A concept with what was asked for and its exercises.
+/// A concept with its part of the sheet and the exercises.
 pub(crate) type Set<'w> = (&'w Concept, &'w SheetPart, Vec<Item>);
 
 /// The exercises of each concept asked for.
@@ -151,17 +150,17 @@ pub(crate) fn name_line(w: &Words, width: f32) -> Result<Slab, ReportError> {
 fn place_items(
     page: &mut Document,
     w: &Words,
-    look: &Look,
+    options: &PrintOptions,
     items: &[Item],
     number: &mut usize,
 ) -> Result<(), ReportError> {
-    let gap = if look.density == Density::Compact {
+    let gap = if options.density == Density::Compact {
         9.0
     } else {
         12.0
     };
     page.open(Role::List);
-    for row in rows(w, look, page.width(), items, number)? {
+    for row in rows(w, options, page.width(), items, number)? {
         page.place(&row);
         page.space(gap);
     }
@@ -169,16 +168,16 @@ fn place_items(
     Ok(())
 }
 
-/// Exercises laid out: two in a row when compact and legible so.
+/// Lays out exercises, two in a row if the sheet is compact and both stay legible.
 fn rows(
     w: &Words,
-    look: &Look,
+    options: &PrintOptions,
     width: f32,
     items: &[Item],
     number: &mut usize,
 ) -> Result<Vec<Slab>, ReportError> {
     const GAP: f32 = 22.0;
-    let compact = look.density == Density::Compact;
+    let compact = options.density == Density::Compact;
     let half = (width - GAP) / 2.0;
     let alone = items
         .iter()
@@ -188,7 +187,7 @@ fn rows(
     let mut next = 0;
     while let (Some(item), Some(single)) = (items.get(next), alone.get(next)) {
         *number += 1;
-        // The last of an odd number is as wide as those above it.
+        // A last single exercise is as wide as those above it.
         let wide = if *single { width } else { half };
         let mut slab = Slab::default();
         slab.put(&exercise(w, item, *number, wide, compact)?, 0.0, 0.0);
@@ -204,9 +203,9 @@ fn rows(
     Ok(all)
 }
 
-/// Whether a figure of the exercise would be too small to read in that width.
+/// Whether a figure of the exercise would be illegible at this width.
 fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
-    /// Labels are 9 points high as they are drawn; below 7 they strain a child's eyes.
+    /// Labels have 9 points at full scale; below 7 points they are hard to read for children.
     const LEAST_SCALE: f32 = 0.75;
     for block in &item.prompt {
         if let Block::Figure { figure: of } = block
@@ -218,7 +217,7 @@ fn wants_room(w: &Words, item: &Item, wide: f32) -> Result<bool, ReportError> {
     Ok(false)
 }
 
-/// Room for the number of an exercise.
+/// Space for the number of an exercise.
 const LEAD: f32 = 26.0;
 
 fn exercise(

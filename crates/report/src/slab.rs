@@ -1,8 +1,8 @@
-//! Laid-out things with a size, not yet on a page, with their roles for screen readers.
+//! Laid-out content with a size and roles for screen readers, before it is placed on a page.
 
 use crate::mark::Mark;
 
-/// What a part is in the document's structure.
+/// The role of a part in the structure of the document.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Role {
     /// A heading; 1 is the document's title.
@@ -31,20 +31,20 @@ pub enum Role {
     RowHead,
     /// A cell.
     Cell,
-    /// Things that belong together.
+    /// Parts that belong together.
     Division,
 }
 
-/// What marks are for a screen reader.
+/// The meaning of marks for a screen reader.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Sense {
     /// Text, read as it is.
     Text,
-    /// Text that is read as these words instead.
+    /// Text with other words for a screen reader.
     ReadAs(String),
     /// Part of a figure.
     Graphic,
-    /// Ornament: lines of a table, page numbers.
+    /// Not read, such as lines of a table and page numbers.
     Ornament,
 }
 
@@ -72,14 +72,14 @@ impl Part {
     }
 }
 
-/// Something with a size and its parts in reading order.
+/// Laid-out content: a size, and parts in reading order.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Slab {
     /// Width in points.
     pub width: f32,
     /// Height in points.
     pub height: f32,
-    /// What is on it.
+    /// Its parts.
     pub parts: Vec<Part>,
 }
 
@@ -94,7 +94,7 @@ impl Slab {
         }
     }
 
-    /// Puts another slab onto this one and grows to hold it.
+    /// Puts another slab onto this one, which grows if needed.
     pub fn put(&mut self, other: &Slab, dx: f32, dy: f32) {
         self.parts
             .extend(other.parts.iter().map(|part| part.moved(1.0, dx, dy)));
@@ -138,7 +138,7 @@ impl Slab {
         }
     }
 
-    /// The same no wider and no higher than that.
+    /// The same, scaled down if it is wider or higher than this.
     #[must_use]
     pub fn within(self, width: f32, height: f32) -> Self {
         let scale = (width / self.width.max(0.01)).min(height / self.height.max(0.01));

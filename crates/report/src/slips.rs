@@ -1,18 +1,18 @@
-//! Join slips to cut apart: one per seat, two side by side, with the code to type.
+//! Join slips to cut apart, two side by side.
 
 use crate::error::ReportError;
 use crate::flow::Document;
 use crate::inline::{Inline, Style, bold, natural_width, paragraph, words};
 use crate::mark::{Mark, Pen, rectangle};
-use crate::paper::Look;
+use crate::paper::PrintOptions;
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::words::Words;
 use surefoot_desk::JoinSlip;
 
-/// Room between the line to cut along and the words, in points.
+/// Space between the cutting line and the words, in points.
 const PAD: f32 = 11.0;
 
-/// Size of a code in points, where it fits.
+/// Size of a code in points, if it fits.
 const CODE_SIZE: f32 = 19.0;
 
 /// The join slips of a class as a PDF, with or without names.
@@ -22,13 +22,13 @@ const CODE_SIZE: f32 = 19.0;
 pub fn slip_pages(
     slips: &[JoinSlip],
     with_names: bool,
-    look: &Look,
+    options: &PrintOptions,
 ) -> Result<Vec<u8>, ReportError> {
     let Some(first) = slips.first() else {
         return Err(ReportError::Nothing);
     };
-    let w = Words::new(look.locale);
-    let mut page = Document::new(*look, w.get("report-slips")?, &first.class_title);
+    let w = Words::new(options.locale);
+    let mut page = Document::new(*options, w.get("report-slips")?, &first.class_title);
     let half = page.width() / 2.0;
     for pair in slips.chunks(2) {
         let set = pair
@@ -57,7 +57,7 @@ fn slip_words(
     let line = |inlines: &[Inline], size: f32| {
         paragraph(inlines, width, Style::of(size)).under(Role::Paragraph)
     };
-    // A code is one word; it is made smaller rather than broken.
+    // A code does not break; a long one is smaller.
     let code = bold(slip.code.clone());
     let size = CODE_SIZE * (width / natural_width(&code, CODE_SIZE)).min(1.0);
     Ok(Slab::stacked(

@@ -1,4 +1,4 @@
-//! Tables: columns, a head that is repeated on each page, ruled rows.
+//! Tables with lines between rows.
 
 use crate::inline::{Align, Inline, Style, natural_width, paragraph};
 use crate::mark::{Mark, Pen, Step, rectangle};
@@ -9,7 +9,7 @@ use crate::slab::{Part, Role, Sense, Slab};
 pub enum Cell {
     /// Words and mathematics.
     Inlines(Vec<Inline>),
-    /// Anything laid out before.
+    /// Laid-out content.
     Slab(Slab),
 }
 
@@ -28,7 +28,7 @@ pub struct Column {
     pub align: Align,
 }
 
-/// How wide a column is.
+/// The width of a column.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Width {
     /// In points.
@@ -37,7 +37,7 @@ pub enum Width {
     Share(f32),
 }
 
-/// How a table is set.
+/// A table to print.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Table {
     /// What it is about, for screen readers.
@@ -48,7 +48,7 @@ pub struct Table {
     pub head: Vec<Cell>,
     /// Its rows.
     pub rows: Vec<Vec<Cell>>,
-    /// The first cell of each row names the row.
+    /// Whether the first cell of each row names the row.
     pub row_heads: bool,
     /// Size of the text in points.
     pub size: f32,
@@ -57,7 +57,7 @@ pub struct Table {
 }
 
 impl Table {
-    /// The head, then the rows, as slabs of that width.
+    /// Lays out the head and the rows as slabs of this width.
     #[must_use]
     pub fn laid_out(&self, width: f32) -> (Option<Slab>, Vec<Slab>) {
         let widths = self.widths(width);
@@ -96,7 +96,7 @@ impl Table {
                 Width::Share(share) => left * share / shares.max(0.01),
             })
             .collect();
-        // Fixed columns that do not fit shrink together.
+        // Columns in points shrink in proportion if they do not fit.
         let all: f32 = wanted.iter().sum();
         let scale = if all > width { width / all } else { 1.0 };
         wanted.into_iter().map(|w| w * scale).collect()
@@ -180,7 +180,7 @@ fn ruled(widths: &[f32], height: f32, head: bool) -> Vec<Mark> {
     marks
 }
 
-/// A column just wide enough for its words, within bounds.
+/// The width of a column that just fits its words, at most `most`.
 #[must_use]
 pub fn fitted(cells: &[&[Inline]], size: f32, most: f32) -> Width {
     let widest = cells

@@ -1,13 +1,17 @@
-//! The words of printed pages: messages with their arguments in one locale.
+//! The words of prints: messages with arguments in one locale.
 
+use crate::error::ReportError;
 use fluent_bundle::{FluentArgs, FluentValue};
 use surefoot_catalogue::messages::{MessageError, message};
 use surefoot_catalogue::{Locale, format_number};
 
+/// A result of putting words on a page.
+pub(crate) type Drafted<T = ()> = Result<T, ReportError>;
+
 /// An argument of a message.
 #[derive(Clone, Debug)]
 pub enum Value {
-    /// A whole number: chooses the plural form.
+    /// A whole number, which chooses the plural form.
     Count(usize),
     /// Words.
     Text(String),
@@ -51,10 +55,8 @@ impl Words {
         Self { locale }
     }
 
-    /// A message with its arguments.
-    ///
-    /// # Errors
-    /// If the message is missing or lacks an argument, which tests rule out.
+    /// A message with its arguments. Fails if the message is missing or lacks an argument, which tests
+    /// rule out.
     pub fn say(&self, id: &str, args: &[(&'static str, Value)]) -> Result<String, MessageError> {
         let mut given = FluentArgs::new();
         for (name, value) in args {
@@ -67,9 +69,6 @@ impl Words {
     }
 
     /// A message without arguments.
-    ///
-    /// # Errors
-    /// As [`Words::say`].
     pub fn get(&self, id: &str) -> Result<String, MessageError> {
         self.say(id, &[])
     }

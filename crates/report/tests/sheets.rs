@@ -1,5 +1,4 @@
-//! Practice sheets of every concept, in every language: each is a file that the
-//! writer's own PDF/UA-1 checks let pass.
+//! Practice sheets of every concept in every language pass the PDF/UA-1 checks of the writer.
 
 #![allow(clippy::unwrap_used, reason = "a test that cannot go on stops")]
 
@@ -8,7 +7,7 @@ use surefoot_catalogue::{Catalogue, Concept, ConceptId, Language, Text};
 use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind};
 use surefoot_exercises::{Level, concepts_with_exercises};
 use surefoot_report::sheet::{MOST_EXERCISES, SheetPart, SheetWish, practice_sheet};
-use surefoot_report::{Density, Look, Paper, ReportError};
+use surefoot_report::{Density, Paper, PrintOptions, ReportError};
 
 fn part(concept: &str, level: Level, count: usize, seed: u64) -> SheetPart {
     SheetPart {
@@ -20,7 +19,7 @@ fn part(concept: &str, level: Level, count: usize, seed: u64) -> SheetPart {
     }
 }
 
-/// A concept of the teacher's own, with no exercises made here.
+/// An own concept without a generator.
 fn tides() -> Concept {
     let built_in = Catalogue::built_in().unwrap();
     let known = built_in.get(concepts_with_exercises().next().unwrap());
@@ -51,7 +50,7 @@ fn every_concept_prints_at_every_level_in_every_language() {
     for (nth, concept) in concepts_with_exercises().enumerate() {
         let languages = Language::all().iter().cycle();
         for (level, &language) in Level::ALL.into_iter().zip(languages) {
-            let look = Look {
+            let options = PrintOptions {
                 locale: Locale::from(language),
                 paper: if nth % 2 == 0 {
                     Paper::A4
@@ -68,7 +67,7 @@ fn every_concept_prints_at_every_level_in_every_language() {
                 parts: vec![part(concept, level, 4, 17)],
                 ..SheetWish::default()
             };
-            let bytes = practice_sheet(&wish, &look)
+            let bytes = practice_sheet(&wish, &options)
                 .unwrap_or_else(|error| panic!("{concept} level {level:?}: {error}"));
             assert!(bytes.starts_with(b"%PDF-1."), "{concept}");
         }
@@ -83,7 +82,7 @@ fn the_same_wish_gives_the_same_bytes_and_another_seed_does_not() {
             parts: vec![part(concept, Level::Expected, 6, seed)],
             ..SheetWish::default()
         };
-        practice_sheet(&wish, &Look::default()).unwrap()
+        practice_sheet(&wish, &PrintOptions::default()).unwrap()
     };
     assert_eq!(made(3), made(3));
     assert_ne!(made(3), made(4));
@@ -97,7 +96,7 @@ fn what_cannot_be_printed_is_told() {
                 parts,
                 ..SheetWish::default()
             },
-            &Look::default(),
+            &PrintOptions::default(),
         )
     };
     let concept = concepts_with_exercises().next().unwrap();
@@ -141,6 +140,6 @@ fn own_exercises_print_like_the_others() {
         parts,
         ..SheetWish::default()
     };
-    let bytes = practice_sheet(&wish, &Look::default()).unwrap();
+    let bytes = practice_sheet(&wish, &PrintOptions::default()).unwrap();
     assert!(bytes.starts_with(b"%PDF-1."));
 }

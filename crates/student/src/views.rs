@@ -126,8 +126,6 @@ pub struct HandInMade {
     pub place: Option<String>,
     /// Handed to another program instead; whether that one sent it, it does not say.
     pub shared: bool,
-    /// Size of the sealed file.
-    pub bytes: usize,
     /// Check-ins in it.
     pub check_ins: usize,
     /// Exercises counted in it.

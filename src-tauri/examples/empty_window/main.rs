@@ -1,5 +1,5 @@
-//! A window with one heading and nothing else, made of the same parts as the
-//! program's own: what `tests/window/start_run.py` measures the program against.
+//! A window with one heading, made with the libraries of the program. `tests/window/start_run.py`
+//! compares the program with it.
 
 fn main() {
     if let Err(error) = tauri::Builder::default().run(tauri::generate_context!(

@@ -203,8 +203,8 @@ fn import_all(desk: &DeskStore, made: &[Made]) {
             })
         })
         .collect();
-    let account = import_files(desk, sources, last_day(), &Progress::default()).unwrap();
-    assert!(account.files.iter().all(|file| file.new_entries > 0));
+    let report = import_files(desk, sources, last_day(), &Progress::default()).unwrap();
+    assert!(report.files.iter().all(|file| file.new_entries > 0));
 }
 
 /// The least an import can do: the seal, the packing, and a row for each entry,

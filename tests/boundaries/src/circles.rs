@@ -31,17 +31,23 @@ pub enum Circles {
     BetweenFolders,
     /// Those between any files.
     BetweenFiles,
+    /// Those of whole folders: files of one use another, whose files use the first again.
+    /// The crate's `src` itself does not count as a folder.
+    OfFolders,
 }
 
 /// The circles of a crate, each as its files in order, with the first again at the end.
 #[must_use]
 pub fn circles(files: &[SourceFile], crate_name: &str, which: Circles) -> Vec<String> {
     let modules = Crate::read(files, crate_name);
-    let graph = modules.graph();
+    let mut graph = modules.graph();
+    if which == Circles::OfFolders {
+        graph = modules.of_folders(&graph);
+    }
     let mut found = BTreeSet::new();
     for (from, targets) in &graph {
         for to in targets {
-            if (which == Circles::BetweenFiles || modules.folder(from) != modules.folder(to))
+            if (which != Circles::BetweenFolders || modules.folder(from) != modules.folder(to))
                 && let Some(way) = shortest_way(&graph, to, from)
             {
                 // The way ends where it began; each circle once, from its first file on.
@@ -137,6 +143,23 @@ impl Crate {
                 )
             })
             .collect()
+    }
+
+    /// Which folder uses which others.
+    fn of_folders(&self, graph: &BTreeMap<Name, BTreeSet<Name>>) -> BTreeMap<Name, BTreeSet<Name>> {
+        let mut folders: BTreeMap<Name, BTreeSet<Name>> = BTreeMap::new();
+        for (from, targets) in graph {
+            let from = self.folder(from);
+            for to in targets.iter().map(|to| self.folder(to)) {
+                if from != to && !from.is_empty() && !to.is_empty() {
+                    folders
+                        .entry(from.to_vec())
+                        .or_default()
+                        .insert(to.to_vec());
+                }
+            }
+        }
+        folders
     }
 
     /// The module that defines what `used` names in module `from`; `None` for a name

@@ -179,7 +179,7 @@ pub fn no_hosts_and_no_machine_paths(file: &SourceFile) -> Vec<String> {
     })
 }
 
-/// Whether the needle stands where a host or an absolute path begins, not in
+/// Whether the needle is where a host or an absolute path begins, not in
 /// the middle of a longer path.
 fn names_place(line: &str, needle: &str) -> bool {
     line.match_indices(needle).any(|(at, _)| {

@@ -1,6 +1,7 @@
 //! The tree keeps the rules, and each rule catches a planted fault.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
+use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::Command;
 use surefoot_boundaries::{
@@ -138,7 +139,7 @@ fn a_dependency_without_a_reason_is_caught() {
 
 /// Cargo's own list of the workspace's crates.
 fn workspace() -> Vec<Member> {
-    let told = Command::new(env!("CARGO"))
+    let output = Command::new(env!("CARGO"))
         .args([
             "metadata",
             "--no-deps",
@@ -150,11 +151,11 @@ fn workspace() -> Vec<Member> {
         .output()
         .unwrap();
     assert!(
-        told.status.success(),
+        output.status.success(),
         "{}",
-        String::from_utf8_lossy(&told.stderr)
+        String::from_utf8_lossy(&output.stderr)
     );
-    members(&serde_json::from_slice(&told.stdout).unwrap())
+    members(&serde_json::from_slice(&output.stdout).unwrap())
 }
 
 fn page(path: &str) -> String {
@@ -272,29 +273,27 @@ fn a_crate_that_the_map_leaves_out_is_caught() {
     }
 }
 
-/// Crates whose files form no circle.
-const NO_CIRCLES: [&str; 6] = [
-    "catalogue",
-    "exchange",
-    "exercises",
-    "insight",
-    "practice",
-    "record",
-];
-
-/// Crates in which only files of the same folder form circles.
-const NO_CIRCLES_BETWEEN_FOLDERS: [&str; 5] = ["app", "desk", "report", "store", "student"];
+/// Crates in which files of the same folder still form circles.
+const CIRCLES_WITHIN_FOLDERS: [&str; 2] = ["store", "student"];
 
 #[test]
-fn files_form_no_circles() {
+fn files_and_folders_form_no_circles() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let files = source_files(&top).unwrap();
-    let any = NO_CIRCLES.map(|name| (name, Circles::BetweenFiles));
-    let between_folders = NO_CIRCLES_BETWEEN_FOLDERS.map(|name| (name, Circles::BetweenFolders));
-    for (name, which) in any.into_iter().chain(between_folders) {
-        let root = format!("crates/{name}/src/lib.rs");
-        assert!(files.iter().any(|f| f.path == root), "no file {root}");
-        assert_eq!(circles(&files, name, which), Vec::<String>::new(), "{name}");
+    let crates: BTreeSet<&str> = files
+        .iter()
+        .filter_map(|file| file.path.strip_prefix("crates/")?.split_once("/src/"))
+        .map(|(name, _)| name)
+        .collect();
+    assert!(crates.contains("cli") && crates.is_superset(&CIRCLES_WITHIN_FOLDERS.into()));
+    for name in crates {
+        let of_files = match CIRCLES_WITHIN_FOLDERS.contains(&name) {
+            true => Circles::BetweenFolders,
+            false => Circles::BetweenFiles,
+        };
+        for which in [of_files, Circles::OfFolders] {
+            assert_eq!(circles(&files, name, which), Vec::<String>::new(), "{name}");
+        }
     }
 }
 
@@ -348,6 +347,31 @@ fn a_circle_within_a_folder_counts_only_where_asked() {
         circles(&files, "x", Circles::BetweenFiles),
         ["a.rs -> b.rs -> a.rs"]
     );
+}
+
+#[test]
+fn a_circle_of_folders_is_caught_without_one_of_files() {
+    let files = |of_c: &str| {
+        [
+            file("crates/x/src/lib.rs", "mod a;\nmod c;\nmod error;"),
+            file("crates/x/src/error.rs", "use crate::a::d::D;"),
+            file("crates/x/src/a/mod.rs", "mod b;\npub mod d;"),
+            file(
+                "crates/x/src/a/b.rs",
+                "use crate::c::e::E;\nuse crate::error::F;",
+            ),
+            file("crates/x/src/a/d.rs", ""),
+            file("crates/x/src/c/mod.rs", "pub mod e;"),
+            file("crates/x/src/c/e.rs", of_c),
+        ]
+    };
+    let circle = files("use crate::a::d::D;");
+    assert!(circles(&circle, "x", Circles::BetweenFiles).is_empty());
+    assert_eq!(
+        circles(&circle, "x", Circles::OfFolders),
+        ["a/mod.rs -> c/mod.rs -> a/mod.rs"]
+    );
+    assert!(circles(&files(""), "x", Circles::OfFolders).is_empty());
 }
 
 /// The hops of the table under "A rating's way": number and place of each.

@@ -1,10 +1,10 @@
-//! The only clock: a school date on the calendar of this device.
+//! The only clock. It knows dates and no time of day.
 
 use chrono::{Datelike, NaiveDate, Weekday};
 
-/// Says what day it is.
+/// A clock.
 pub trait Clock: Send + Sync {
-    /// Today on this device's calendar, in its time zone.
+    /// Today, by the calendar and the time zone of this device.
     fn today(&self) -> NaiveDate;
 }
 
@@ -28,7 +28,7 @@ impl Clock for FixedClock {
     }
 }
 
-/// The last Monday-to-Friday date on or before `date`.
+/// The latest date from Monday to Friday, up to `date`.
 #[must_use]
 pub fn latest_weekday(date: NaiveDate) -> NaiveDate {
     let back = match date.weekday() {

@@ -1,7 +1,7 @@
 //! Copies of stores that the program makes by itself.
 //!
-//! A store is copied when it is first opened on a day, before anything is
-//! written to it. The newest few copies stay, and one a month of older ones.
+//! The program copies a store when it first opens it on a day, before it writes to it. It keeps
+//! the newest five copies, and the newest of each month for four months.
 
 use super::Context;
 use super::data_paths::is_student_id;
@@ -34,35 +34,32 @@ pub enum StoreName {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum CopyKind {
-    /// Made by itself on a day the store was used.
+    /// Made by the program on a day of use.
     Daily,
-    /// Made before a newer program changed the store's schema.
+    /// Made before a newer program changed the schema of the store.
     BeforeChange,
-    /// The store itself, moved aside when another took its place.
+    /// The store itself, moved into quarantine when another took its place.
     Replaced,
 }
 
 /// A copy of a store on this device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct StoredCopy {
-    /// Names it in [`RestoreCopy`].
+    /// Its name in [`RestoreCopy`].
     pub name: String,
     /// Why it is there.
     pub kind: CopyKind,
-    /// The day it was made, where that is known.
+    /// The day it was made, if known.
     pub made_on: Option<NaiveDate>,
-    /// Its size.
-    #[ts(type = "number")]
-    pub bytes: u64,
 }
 
-/// The newest copies that stay.
+/// The number of newest copies that are kept.
 const NEWEST_KEPT: usize = 5;
 
-/// Of older copies, the newest of each month stays, for so many months.
+/// Months for which the newest copy of the month is kept.
 const MONTHS_KEPT: usize = 4;
 
-/// Which of the copies made on these dates stay.
+/// The dates whose copies are kept.
 fn kept(dates: &BTreeSet<NaiveDate>) -> BTreeSet<NaiveDate> {
     let mut kept: BTreeSet<NaiveDate> = dates.iter().rev().take(NEWEST_KEPT).copied().collect();
     let mut months = BTreeSet::new();
@@ -87,8 +84,8 @@ pub(crate) fn check_store(store: &StoreName, path: &Path) -> Result<(), StoreErr
     }
 }
 
-/// Makes a day's copy of a store in `folder`, unless it is there and not to be
-/// made anew, and lets older ones go.
+/// Makes the copy of a day in `folder`, and removes copies that are too old. Does nothing if the
+/// copy exists and `anew` is false.
 pub(crate) fn make_copy(
     folder: &Path,
     today: NaiveDate,
@@ -101,7 +98,7 @@ pub(crate) fn make_copy(
         return Ok(());
     }
     fs::create_dir_all(folder).map_err(files)?;
-    // Under another name until it is whole.
+    // It gets its name when it is whole.
     let part = tempfile::Builder::new()
         .prefix(".copy-")
         .suffix(".part")
@@ -152,7 +149,7 @@ impl Context {
         }
     }
 
-    /// The paths of a store's copies with what they are, newest first.
+    /// The copies of a store with their paths, newest first.
     pub(crate) fn copy_paths(
         &self,
         store: &StoreName,
@@ -189,7 +186,6 @@ impl Context {
                     name: name_of(&path),
                     kind,
                     made_on,
-                    bytes: fs::metadata(&path).map_or(0, |m| m.len()),
                 };
                 (path, copy)
             })
@@ -200,8 +196,8 @@ impl Context {
         Ok(copies)
     }
 
-    /// Makes today's copy of a store just opened, unless it is there. A copy
-    /// that cannot be made keeps nobody from working; the call `copies` reports why.
+    /// Makes today's copy of an opened store, unless it exists. If that fails, work goes on, and
+    /// the call `copies` reports why.
     pub(crate) fn keep_copy(
         &self,
         store: &StoreName,
@@ -223,7 +219,7 @@ impl Context {
         }
     }
 
-    /// A store whose file lost its content, or is gone, while copies of it are there.
+    /// Refuses a store whose file is empty or missing although copies of it exist.
     pub(crate) fn refuse_emptied(&self, store: &StoreName) -> Result<(), CallError> {
         let path = self.store_path(store)?;
         let emptied = fs::metadata(&path).map_or(true, |found| found.len() == 0);

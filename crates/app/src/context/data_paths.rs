@@ -7,9 +7,9 @@
 //! own/students/ID.sqlite
 //! own/copies/desk/DATE.sqlite
 //! own/copies/students/ID/DATE.sqlite
-//! own/quarantine/      stores that were replaced, never deleted by the program itself
-//! sample/              the invented class: the same, and its shared folder
-//! sample/shared-folder/
+//! own/quarantine/      stores that were replaced; the program does not delete them by itself
+//! sample/              the sample class: the same files
+//! sample/shared-folder/ the hand-ins of the sample class
 //! ```
 
 use super::settings::World;
@@ -32,7 +32,7 @@ impl DataPaths {
         self.data.join("settings.json")
     }
 
-    /// The folder watched for hand-ins, and what has been taken in from it.
+    /// The file about the folder watched for hand-ins.
     pub(crate) fn watch(&self) -> PathBuf {
         self.data.join("watch.json")
     }
@@ -44,7 +44,7 @@ impl DataPaths {
         }))
     }
 
-    /// Where the sample class is made before it takes its place.
+    /// The folder in which the sample class is made before it is moved to its place.
     pub(crate) fn sample_in_the_making(&self) -> PathBuf {
         self.data.join("sample-in-the-making")
     }
@@ -54,14 +54,14 @@ impl DataPaths {
     }
 }
 
-/// The folder of one world.
+/// The paths of one world.
 #[derive(Debug, Clone)]
 pub struct WorldPaths {
     folder: PathBuf,
 }
 
 impl WorldPaths {
-    /// The world in this folder.
+    /// The paths of the world in a folder.
     #[must_use]
     pub fn new(folder: &Path) -> Self {
         Self {
@@ -87,45 +87,44 @@ impl WorldPaths {
         self.students().join(format!("{id}.sqlite"))
     }
 
-    /// The folder of everything of this world.
+    /// The folder of this world.
     #[must_use]
     pub(crate) fn folder(&self) -> &Path {
         &self.folder
     }
 
-    /// The folder of the desk's own copies.
+    /// The folder of the copies of the desk.
     #[must_use]
     pub(crate) fn desk_copies(&self) -> PathBuf {
         self.folder.join("copies").join("desk")
     }
 
-    /// The folder of the copies of all students' stores, one folder a student.
+    /// The folder of the copies of students' stores, with one folder for each student.
     #[must_use]
     pub(crate) fn student_copies(&self) -> PathBuf {
         self.folder.join("copies").join("students")
     }
 
-    /// Where replaced stores are put.
+    /// The folder of replaced and damaged stores.
     #[must_use]
     pub(crate) fn quarantine(&self) -> PathBuf {
         self.folder.join("quarantine")
     }
 
-    /// The folder that acts as the shared folder of the sample class.
+    /// The shared folder of the sample class.
     #[must_use]
     pub fn shared_folder(&self) -> PathBuf {
         self.folder.join("shared-folder")
     }
 
-    /// The sample class's class packs.
+    /// The folder of the class packs of the sample class.
     #[must_use]
     pub fn class_packs(&self) -> PathBuf {
         self.folder.join("class-packs")
     }
 }
 
-/// Whether `id` can be a student's: what [`crate::App`] made, and nothing that
-/// could lead out of the folder.
+/// Whether `id` has the form of a student's id, so that it cannot lead out of the folder.
 pub(crate) fn is_student_id(id: &str) -> bool {
     !id.is_empty() && id.len() <= 40 && id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
 }

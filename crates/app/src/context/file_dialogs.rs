@@ -1,37 +1,37 @@
-//! Files that a person picks, saves or hands over: what a shell must offer.
+//! What a shell offers to pick, save and share files.
 //!
-//! A picked file need not have a path (on Android it is an address that only
-//! the system can open), so everything here is a name and a way to read.
+//! A picked file may have no path: on Android it is an address that only the system can open.
+//! So a file is a name and a way to read it.
 
 use crate::error::CallError;
 use std::fmt;
 use std::io::{self, Read};
 use surefoot_exchange::Refusal;
 
-/// What a file is for: decides what a picker shows and what a saved file is called.
+/// The kind of a file: decides which files a picker shows and the extension of a saved file.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum FileKind {
-    /// From the teacher to the students.
+    /// A class pack.
     ClassPack,
-    /// From a student to the teacher.
+    /// A hand-in.
     HandIn,
-    /// A student's own sealed copy for a second device.
+    /// A carry file.
     CarryFile,
-    /// A whole store, sealed for the person it belongs to.
+    /// A backup.
     Backup,
-    /// A class with its keys and names, sealed for the teacher's second computer.
+    /// A class key.
     ClassKey,
-    /// A printable sheet.
+    /// A print.
     Pdf,
     /// A table as comma-separated text.
     Csv,
-    /// A class list.
+    /// A roster.
     Roster,
     /// A workbook (Office Open XML).
     Xlsx,
-    /// Exercises of the teacher's own.
+    /// A question bank.
     Bank,
-    /// Concepts of the teacher's or a publisher's own.
+    /// A file of own concepts.
     Catalogue,
 }
 
@@ -66,8 +66,8 @@ impl FileKind {
         }
     }
 
-    /// The extensions of files that a person may pick for this kind: hand-ins
-    /// also come many in a zip.
+    /// The extensions of files that a person may pick for this kind. Hand-ins, for example, also
+    /// come in a zip.
     #[must_use]
     pub fn picked_extensions(self) -> &'static [&'static str] {
         match self {
@@ -85,7 +85,7 @@ impl FileKind {
         }
     }
 
-    /// The media type; our own are in the unregistered tree.
+    /// The media type. Our own types are in the unregistered tree.
     #[must_use]
     pub fn media_type(self) -> &'static str {
         match self {
@@ -103,7 +103,7 @@ impl FileKind {
 
 type Opener = Box<dyn FnOnce() -> Result<Box<dyn Read + Send>, Refusal> + Send>;
 
-/// A file not opened yet: its name, and a way to read it once.
+/// A file that is not open yet: its name, and a way to read it once.
 pub struct FileSource {
     name: String,
     open: Opener,
@@ -118,7 +118,7 @@ impl fmt::Debug for FileSource {
 }
 
 impl FileSource {
-    /// A source that `open` opens when asked.
+    /// A file that `open` opens later.
     pub fn new(
         name: impl Into<String>,
         open: impl FnOnce() -> io::Result<Box<dyn Read + Send>> + Send + 'static,
@@ -129,7 +129,7 @@ impl FileSource {
         }
     }
 
-    /// A source that is known not to be taken, so that it shows up in an account.
+    /// A file that is refused already; the import report shows it.
     pub fn refused(name: impl Into<String>, refusal: Refusal) -> Self {
         Self {
             name: name.into(),
@@ -137,30 +137,30 @@ impl FileSource {
         }
     }
 
-    /// A source that is already in memory.
+    /// A file in memory.
     pub fn from_bytes(name: impl Into<String>, bytes: Vec<u8>) -> Self {
         Self::new(name, move || Ok(Box::new(io::Cursor::new(bytes))))
     }
 
-    /// The file's name without its folder, for the account that a person reads.
+    /// The file's name without its folder, for the import report.
     #[must_use]
     pub fn name(&self) -> &str {
         &self.name
     }
 
-    /// Opens it for reading from the start.
+    /// Opens it.
     ///
     /// # Errors
-    /// [`Refusal::Unreadable`] when it is gone, not a file, or not for us to read.
+    /// Returns [`Refusal::Unreadable`] if it is missing, no file, or may not be read.
     pub fn open(self) -> Result<Box<dyn Read + Send>, Refusal> {
         (self.open)()
     }
 
-    /// Reads the whole of it, but never more than `most_bytes`.
+    /// Reads all of it, but no more than `most_bytes`.
     ///
     /// # Errors
-    /// [`Refusal::TooLarge`] as soon as one byte more than that has come,
-    /// [`Refusal::Unreadable`] when it cannot be read.
+    /// Returns [`Refusal::TooLarge`] if it has more bytes, [`Refusal::Unreadable`] if it cannot be
+    /// read.
     pub fn read(self, most_bytes: u64) -> Result<Vec<u8>, Refusal> {
         let mut bytes = Vec::new();
         self.open()?
@@ -178,43 +178,41 @@ impl FileSource {
     }
 }
 
-/// What a shell offers for files. Calls may wait for the person, so they are
-/// made off the screen's thread; `None` always means that the person decided
-/// against it.
+/// What a shell offers to pick, save and share files. Calls wait for the person, so they run
+/// outside the window's thread. `None` means that the person cancelled.
 pub trait FileDialogs: Send + Sync {
     /// Lets the person pick one file.
     ///
     /// # Errors
-    /// [`CallError::Files`] when no picker can be shown.
+    /// Returns [`CallError::Files`] if no picker can be shown.
     fn pick_file(&self, kind: FileKind) -> Result<Option<FileSource>, CallError>;
 
-    /// Lets the person pick files, in the order of their names.
+    /// Lets the person pick files. Returns them in the order of their names.
     ///
     /// # Errors
-    /// [`CallError::Files`] when no picker can be shown.
+    /// Returns [`CallError::Files`] if no picker can be shown.
     fn pick_files(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError>;
 
-    /// Lets the person pick a folder and gives its files of that kind, in the
-    /// order of their names.
+    /// Lets the person pick a folder. Returns its files of one kind in the order of their names.
     ///
     /// # Errors
-    /// [`CallError::Files`] when no picker can be shown or the folder cannot be read.
+    /// Returns [`CallError::Files`] if no picker can be shown or the folder cannot be read.
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError>;
 
-    /// Lets the person pick a folder that stays where it is; `None` also where
-    /// folders have no path.
+    /// Lets the person pick a folder. Returns its path; `None` also on systems whose folders have
+    /// no path.
     ///
     /// # Errors
-    /// [`CallError::Files`] when no picker can be shown.
+    /// Returns [`CallError::Files`] if no picker can be shown.
     fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
         Ok(None)
     }
 
-    /// Lets the person say where a file goes, and puts it there whole or not
-    /// at all. Gives the place in words.
+    /// Lets the person choose a place for a file and writes it there, whole or not at all. Returns
+    /// the place in words.
     ///
     /// # Errors
-    /// [`CallError::Files`] when it could not be written; nothing half-written stays.
+    /// Returns [`CallError::Files`] if the file could not be written.
     fn save(
         &self,
         suggested_name: &str,
@@ -222,22 +220,22 @@ pub trait FileDialogs: Send + Sync {
         bytes: &[u8],
     ) -> Result<Option<String>, CallError>;
 
-    /// Whether [`FileDialogs::share`] is there.
+    /// Whether [`FileDialogs::share`] works here.
     fn shares(&self) -> bool {
         false
     }
 
-    /// Hands a file to another program by the system's share sheet; `false`
-    /// where there is none, so that [`FileDialogs::save`] is the way.
+    /// Gives a file to another program by the system's share sheet. Returns false without a share
+    /// sheet; the caller then uses [`FileDialogs::save`].
     ///
     /// # Errors
-    /// [`CallError::Files`] when the file could not be put where it is shared from.
+    /// Returns [`CallError::Files`] if the file could not be written for sharing.
     fn share(&self, _name: &str, _kind: FileKind, _bytes: &[u8]) -> Result<bool, CallError> {
         Ok(false)
     }
 
-    /// Files that another program handed over ("open with") since the last
-    /// time this was asked. They may come before the screens are there.
+    /// Returns the files that another program opened with this one since the last call. They may
+    /// come before the screens are ready.
     fn take_opened(&self) -> Vec<FileSource> {
         Vec::new()
     }

@@ -1,5 +1,4 @@
-//! Plain folders and paths: the part of a file door that is the same in every
-//! shell that has them.
+//! Files and folders with paths.
 
 use super::file_dialogs::{FileKind, FileSource};
 use crate::error::{CallError, files};
@@ -8,23 +7,19 @@ use std::fs::{self, File};
 use std::io::{self, Read, Write as _};
 use std::path::{Path, PathBuf};
 
-/// A file at a path that a person named. A link is followed, as the person
-/// chose it; a pipe, a device or a folder is not read.
+/// A file at a path that a person chose. Follows a link; refuses to read a pipe, a device or a
+/// folder.
 #[must_use]
 pub fn file_at(path: &Path) -> FileSource {
     let at = path.to_owned();
     FileSource::new(name_of(path), move || open_regular(&at))
 }
 
-/// The files of one kind in a folder, in the order of their names.
+/// The files of one kind in a folder, in the order of their names. Folders inside are left out.
 ///
-/// Only the folder itself is looked at, not the folders in it. An entry that
-/// has the kind's name but is a link, a pipe or a folder is listed all the
-/// same, so that it shows up in an account, and fails when opened: what lies
-/// in a shared folder must not lead out of it.
-///
-/// # Errors
-/// When the folder cannot be read.
+/// An entry with the right extension that is a link, a pipe or a folder is listed, so that the
+/// import report shows it, and cannot be opened: an entry of a shared folder must not lead out of
+/// the folder.
 pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
     let mut paths: Vec<PathBuf> = Vec::new();
     for entry in fs::read_dir(folder)? {
@@ -51,12 +46,8 @@ pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
         .collect())
 }
 
-/// Writes a file whole or not at all: beside it under another name, synced,
-/// renamed over it, and the folder synced. The earlier file stays until
-/// the rename.
-///
-/// # Errors
-/// Fails if any step fails; then the folder has nothing new.
+/// Writes a file whole or not at all: under another name in the same folder, then renames it.
+/// Both steps are synced to the disk. If a step fails, the earlier file is unchanged.
 pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     let folder = match path.parent() {
         Some(parent) if !parent.as_os_str().is_empty() => parent,
@@ -66,8 +57,8 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     builder.prefix(".surefoot-").suffix(".part");
     #[cfg(unix)]
     {
-        // A class pack is read by others, so the usual rights, not the private
-        // ones of a temporary file; the person's umask still counts.
+        // Others read a class pack: it gets the usual rights within the person's umask, not the
+        // private ones of a temporary file.
         use std::os::unix::fs::PermissionsExt as _;
         builder.permissions(fs::Permissions::from_mode(0o666));
     }
@@ -81,7 +72,7 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
 }
 
 fn open_regular(path: &Path) -> io::Result<Box<dyn Read + Send>> {
-    // Opening a pipe would wait for ever, so the look comes first.
+    // Opening a pipe would never return.
     if !fs::metadata(path)?.is_file() {
         return Err(not_a_file());
     }
@@ -100,7 +91,7 @@ pub(crate) fn name_of(path: &Path) -> String {
         .into_owned()
 }
 
-/// The entries of a folder; none if there is no folder.
+/// The entries of a folder; none if it is missing.
 pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
     match fs::read_dir(folder) {
         Ok(found) => Ok(found.filter_map(Result::ok).map(|e| e.path()).collect()),
@@ -126,8 +117,7 @@ pub(crate) fn sync_folder(folder: &Path) -> Result<(), CallError> {
     Ok(())
 }
 
-/// Removes what a program that was ended in the middle left half-made: copies,
-/// backups and stores on their way to their place.
+/// Removes half-made copies, backups and stores that a killed program left.
 pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
     for path in entries(folder)? {
         if fs::symlink_metadata(&path).is_ok_and(|about| about.is_dir()) {

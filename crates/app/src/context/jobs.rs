@@ -1,4 +1,4 @@
-//! Long jobs: off the screens' thread, with progress, and can be stopped.
+//! Long jobs: they run outside the window's thread, show progress and can be stopped.
 
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
@@ -9,34 +9,34 @@ use std::sync::{Arc, Mutex, PoisonError};
 use surefoot_desk::ImportReport;
 use ts_rs::TS;
 
-/// A long job by number.
+/// A long job by its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct JobId {
     /// Its number.
     pub job: u32,
 }
 
-/// How far a long job is. Ask again about every 200 ms until there is a `result`.
+/// The state of a long job. The screens ask about every 200 ms until there is a `result`.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct JobState {
     /// Steps done.
     pub done: u32,
     /// Steps in all; 0 while unknown.
     pub total: u32,
-    /// What came of it, once over.
+    /// Its result, once it is over.
     pub result: Option<JobResult>,
 }
 
-/// What came of a long job.
+/// The result of a long job.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum JobResult {
-    /// The sample class has been made.
+    /// The sample class is ready.
     SampleReady,
-    /// An import is over, perhaps stopped on the way.
+    /// An import is over, or was stopped.
     Import {
-        /// Its account.
-        account: ImportReport,
+        /// Its report.
+        report: ImportReport,
     },
     /// It failed, or was stopped.
     Failed {
@@ -45,7 +45,7 @@ pub enum JobResult {
     },
 }
 
-/// How far a job is, and whether it should stop.
+/// The progress of a job, and whether it should stop.
 #[derive(Debug, Default)]
 pub struct Progress {
     done: AtomicU32,
@@ -54,13 +54,13 @@ pub struct Progress {
 }
 
 impl Progress {
-    /// Says how many steps there are in all.
+    /// Sets the number of steps in all.
     pub fn expect(&self, steps: usize) {
         self.total
             .store(u32::try_from(steps).unwrap_or(u32::MAX), Ordering::Relaxed);
     }
 
-    /// One step further.
+    /// Counts a step as done.
     pub fn step(&self) {
         self.done.fetch_add(1, Ordering::Relaxed);
     }
@@ -97,7 +97,7 @@ pub(crate) struct Jobs {
     jobs: Mutex<BTreeMap<u32, Job>>,
 }
 
-/// Jobs remembered after they are over.
+/// Ended jobs whose results are kept.
 const REMEMBERED: usize = 16;
 
 impl Jobs {
@@ -143,7 +143,7 @@ impl Jobs {
         );
         if let Some(runtime) = &self.runtime {
             runtime.spawn_blocking(move || {
-                // A panic is an end too: the screens must not wait for the job for ever.
+                // A panic ends the job too; otherwise the screens would wait for ever.
                 let outcome = catch_unwind(AssertUnwindSafe(|| work(&progress)))
                     .unwrap_or_else(|panic| Err(panicked(panic.as_ref())))
                     .unwrap_or_else(|error| JobResult::Failed { error });
@@ -153,7 +153,7 @@ impl Jobs {
         JobId { job: number }
     }
 
-    /// Whether a job is at work.
+    /// Whether a job runs.
     pub(crate) fn any_running(&self) -> bool {
         let jobs = self.jobs.lock().unwrap_or_else(PoisonError::into_inner);
         jobs.values().any(|job| !is_over(job))
@@ -198,7 +198,7 @@ fn is_over(job: &Job) -> bool {
 
 impl Drop for Jobs {
     fn drop(&mut self) {
-        // Jobs write in whole steps; what is under way is asked to stop and not waited for.
+        // Jobs write in whole steps, so nobody needs to wait until they stop.
         for job in self
             .jobs
             .get_mut()

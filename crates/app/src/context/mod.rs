@@ -1,6 +1,6 @@
-//! What all three doors use: clock, randomness, files, settings, jobs, copies.
+//! What all doors use: clock, randomness, files, settings, jobs, copies.
 //!
-//! Nothing here knows a call, a student's screens or the desk's.
+//! Must never know a call or what the screens show.
 
 pub mod clock;
 pub mod copies;
@@ -32,7 +32,7 @@ use surefoot_catalogue::Language;
 use surefoot_store::Durability;
 use values::FileMade;
 
-/// What all doors of an opened program share.
+/// What the doors of an opened program share.
 pub(crate) struct Context {
     pub(crate) paths: DataPaths,
     pub(crate) dialogs: Box<dyn FileDialogs>,
@@ -40,7 +40,7 @@ pub(crate) struct Context {
     clock: Box<dyn Clock>,
     world: Mutex<World>,
     settings: Mutex<DeviceSettings>,
-    /// The sealed file picked last, until it is opened.
+    /// The sealed file picked last, with its number, until it is opened.
     sealed: Mutex<Option<(u32, Vec<u8>)>>,
     /// Why a daily copy could not be made, by the store's path.
     pub(crate) copy_trouble: Mutex<BTreeMap<PathBuf, CallError>>,
@@ -77,7 +77,7 @@ impl Context {
         *lock(&self.world) = world;
     }
 
-    /// Today; in the sample class the latest weekday, so that there is always something to see.
+    /// Today; in the sample class the latest weekday, because a weekend would show nothing.
     pub(crate) fn today(&self) -> NaiveDate {
         let today = self.clock.today();
         match self.world() {
@@ -86,12 +86,12 @@ impl Context {
         }
     }
 
-    /// Today by the clock of this device.
+    /// Today by the clock of this device, also in the sample class.
     pub(crate) fn device_today(&self) -> NaiveDate {
         self.clock.today()
     }
 
-    /// The paths of the data that is open.
+    /// The paths of the open world.
     pub(crate) fn data(&self) -> WorldPaths {
         self.paths.world(self.world())
     }
@@ -119,7 +119,7 @@ impl Context {
         }
     }
 
-    /// Refuses in the sample class: it can be made anew, so nothing of it is backed up or restored.
+    /// Refuses in the sample class, which needs no backup because it can be made anew.
     pub(crate) fn own_only(&self) -> Result<(), CallError> {
         match self.world() {
             World::Own => Ok(()),
@@ -141,7 +141,7 @@ impl Context {
         Ok(())
     }
 
-    /// Saves a file where the person says.
+    /// Saves a file where the person chooses.
     pub(crate) fn hand_over(
         &self,
         file_name: String,
@@ -151,7 +151,6 @@ impl Context {
         Ok(FileMade {
             place: self.dialogs.save(&file_name, kind, bytes)?,
             file_name,
-            bytes: bytes.len(),
         })
     }
 }

@@ -10,10 +10,10 @@ use std::time::Duration;
 /// Time between two attempts to close a store that a call still uses.
 const RETRY: Duration = Duration::from_millis(5);
 
-/// Attempts before such a store is reported as busy: five seconds.
+/// Attempts before a store is reported as busy, five seconds in all.
 const MOST_ATTEMPTS: u32 = 1_000;
 
-/// The open stores. A call holds its store; the list is held only to look it up.
+/// The open stores. A call locks its store, and the list only to find it.
 pub(crate) struct OpenStores<S>(Mutex<BTreeMap<PathBuf, Arc<Mutex<S>>>>);
 
 impl<S> Default for OpenStores<S> {

@@ -11,7 +11,7 @@ use ts_rs::TS;
 /// A sealed file that a person picked, before its passphrase is typed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PickedSealed {
-    /// Names it in the call that opens it.
+    /// Its number in the call that opens it.
     pub picked: u32,
     /// Its name.
     pub file_name: String,
@@ -57,13 +57,14 @@ impl Context {
             }
         };
         if opened.is_err() {
-            // Kept, so that the passphrase can be typed again.
+            // The person can type the passphrase again.
             *lock(&self.sealed) = taken;
         }
         Ok(opened?)
     }
 
-    /// Keeps a sealed file that was opened from elsewhere until its passphrase is typed.
+    /// Keeps a sealed file that another program opened with this one, until its passphrase is
+    /// typed.
     pub(crate) fn keep_sealed(&self, file_name: String, bytes: Vec<u8>) -> PickedSealed {
         let mut sealed = lock(&self.sealed);
         let picked = sealed.as_ref().map_or(1, |(number, _)| number + 1);

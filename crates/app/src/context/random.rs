@@ -11,7 +11,7 @@ pub(crate) fn bytes<const N: usize>() -> Result<[u8; N], CallError> {
     Ok(drawn)
 }
 
-/// A random number below 2^53, so that a screen could hold it exactly.
+/// A random number below 2^53, which JavaScript holds exactly.
 pub(crate) fn number() -> Result<u64, CallError> {
     Ok(u64::from_le_bytes(bytes()?) >> 11)
 }

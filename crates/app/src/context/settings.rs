@@ -14,7 +14,7 @@ use ts_rs::TS;
 pub enum World {
     /// The person's own.
     Own,
-    /// The invented sample class, in a folder of its own.
+    /// The sample class.
     Sample,
 }
 
@@ -22,11 +22,11 @@ pub enum World {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Theme {
-    /// As the system says.
+    /// As the system is set.
     System,
-    /// Ink on paper.
+    /// Dark on light.
     Light,
-    /// Dark.
+    /// Light on dark.
     Dark,
     /// High contrast, black on white.
     Contrast,
@@ -37,21 +37,21 @@ pub enum Theme {
 /// Settings of this device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DeviceSettings {
-    /// Language of the start and of the teacher's screens.
+    /// Language of the first screen and of the teacher's screens.
     pub language: Language,
     /// Colours.
     pub theme: Theme,
     /// Whether names are covered on the teacher's screens.
     pub names_covered: bool,
-    /// Screens whose guide was read; `all`: none is shown by itself.
+    /// Screens whose guide was read; with `all`, no guide opens by itself.
     pub guides_read: Vec<String>,
 }
 
-/// The settings, or those of a new device if there are none yet.
+/// Reads the settings; without a file, those of a new device.
 ///
 /// # Errors
-/// [`CallError::Files`] for a file that cannot be read or has an unknown value; it names the
-/// value. Without the file the device starts with new settings.
+/// Returns [`CallError::Files`] for a file that cannot be read or has an unknown value, and names
+/// the value. The person can remove the file.
 pub(crate) fn read_settings(path: &Path) -> Result<DeviceSettings, CallError> {
     let text = match fs::read(path) {
         Ok(text) => text,

@@ -1,19 +1,17 @@
-//! Values that several doors are given or give.
+//! Arguments and results that several doors have.
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// Nothing to say.
+/// No arguments, or no result.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
 pub struct Nothing {}
 
-/// A file that was made for a person.
+/// A file that a call made.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct FileMade {
-    /// Suggested name.
+    /// Its suggested name.
     pub file_name: String,
-    /// Where it was saved, in words; nothing when the person decided against it.
+    /// Where it was saved, in words; `None` if the person cancelled.
     pub place: Option<String>,
-    /// Its size in bytes.
-    pub bytes: usize,
 }

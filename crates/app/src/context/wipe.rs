@@ -11,8 +11,8 @@ use std::path::Path;
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
 
-/// Overwrites a file and removes it. On a flash disk the old cells may stay
-/// until the disk reuses them; no program can reach them by name any more.
+/// Overwrites a file and removes it. A flash disk may keep the old content in cells that no
+/// program can reach by name, until it reuses them.
 pub(crate) fn wipe(path: &Path) -> Result<(), CallError> {
     let overwrite = || -> io::Result<()> {
         if fs::symlink_metadata(path)?.is_file() {
@@ -50,11 +50,11 @@ pub(crate) fn wipe_folder(folder: &Path) -> Result<(), CallError> {
     fs::remove_dir(folder).map_err(files)
 }
 
-/// The endings of a store's files, the store itself last.
+/// The endings of the files of a store; the store itself comes last.
 pub(crate) const STORE_ENDS: [&str; 3] = ["-wal", "-shm", ""];
 
 impl Context {
-    /// Wipes the copies of a store that this device keeps.
+    /// Wipes the copies of a store on this device.
     pub(crate) fn wipe_copies(&self, store: &StoreName) -> Result<(), CallError> {
         for (path, _) in self.copy_paths(store)? {
             for end in STORE_ENDS {

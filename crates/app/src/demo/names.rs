@@ -2,10 +2,10 @@
 
 use super::seeds::number;
 
-/// The class's title; it says that it is invented.
+/// The title of the class.
 pub(super) const CLASS_TITLE: &str = "Room 7, Otter Ford School (invented)";
 
-/// Given names from many places; nobody is meant.
+/// Given names from many places.
 const NAMES: [&str; 40] = [
     "Amara", "Bao", "Carmen", "Dmitri", "Esi", "Farid", "Greta", "Hiro", "Inés", "Jamal", "Kalani",
     "Leila", "Mateo", "Noor", "Olu", "Priya", "Quinn", "Rosa", "Santi", "Talia", "Ulla", "Viktor",

@@ -1,4 +1,4 @@
-//! Seeds of the sample class: repeatable, and never used for anyone's own data.
+//! Seeds of the sample class, always the same. Real classes draw random ones.
 
 use surefoot_catalogue::seed::derive;
 

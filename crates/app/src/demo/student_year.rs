@@ -1,10 +1,9 @@
-//! One simulated student's weeks: join, check in, practise, hand in.
+//! The weeks of one sample student: join, check in, practise, hand in.
 
-use super::Counts;
+use super::sample_student::{Difficulties, SampleStudent};
 use super::seeds::{number, seed32};
 use crate::context::folder::write_atomic;
 use crate::context::jobs::Progress;
-use crate::demo::learner::{Difficulties, Learner};
 use crate::error::{CallError, files};
 use chrono::{Datelike, NaiveDate, Weekday};
 use std::path::PathBuf;
@@ -15,7 +14,7 @@ use surefoot_store::{Durability, StudentStore};
 use surefoot_student::practice_views::PracticeStep;
 use surefoot_student::{self, Joined, NewStudent};
 
-/// Pictures that students choose from; the screens draw them by these ids.
+/// Avatars of the screens, by their ids.
 const AVATARS: [&str; 8] = [
     "fox", "owl", "turtle", "fish", "snail", "bee", "hedgehog", "frog",
 ];
@@ -23,12 +22,23 @@ const AVATARS: [&str; 8] = [
 /// Exercises of an evening at most.
 const MOST_EXERCISES: usize = 8;
 
-/// Where hand-ins go.
-pub(super) struct HandInsAt {
-    pub folder: PathBuf,
+/// What students did.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Counts {
+    pub check_ins: usize,
+    pub answers: usize,
+    pub hand_ins: usize,
 }
 
-/// What a simulated student needs.
+impl Counts {
+    pub fn add(&mut self, other: Self) {
+        self.check_ins += other.check_ins;
+        self.answers += other.answers;
+        self.hand_ins += other.hand_ins;
+    }
+}
+
+/// What a sample student needs.
 pub(super) struct StudentPlan<'a> {
     pub number: usize,
     pub seed: u64,
@@ -37,22 +47,23 @@ pub(super) struct StudentPlan<'a> {
     pub store: PathBuf,
     pub difficulties: &'a Difficulties,
     pub pack: &'a [u8],
-    pub hand_ins: HandInsAt,
+    /// The folder for the hand-ins.
+    pub hand_ins: PathBuf,
 }
 
-/// Hand-ins are made on Fridays.
+/// Students make hand-ins on Fridays.
 pub(super) fn is_hand_in_day(date: NaiveDate) -> bool {
     date.weekday() == Weekday::Fri
 }
 
-/// Lives through the school days, and says what was made.
+/// Simulates the school days, and counts what the student did.
 pub(super) fn live_weeks(
     plan: &StudentPlan<'_>,
     school_days: &[NaiveDate],
     progress: &Progress,
 ) -> Result<Counts, CallError> {
     let own = |what: &str| format!("student {} {what}", plan.number);
-    let mut learner = Learner::draw(number(plan.seed, &own("learner")));
+    let mut student = SampleStudent::draw(number(plan.seed, &own("learner")));
     let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
     let pack = surefoot_student::read_class_pack(plan.pack)?;
     let first = school_days
@@ -83,8 +94,8 @@ pub(super) fn live_weeks(
     )?;
     let joined = surefoot_student::joined(&store)?;
     let mut counts = Counts::default();
-    // How often this student practises, and whether hand-ins are forgotten.
-    let evenings = 0.3 + 0.06 * f64::from(learner.picks(10));
+    // How often this student practises and forgets a hand-in.
+    let evenings = 0.3 + 0.06 * f64::from(student.picks(10));
     let forgets = if plan.number % 9 == 8 { 0.6 } else { 0.06 };
     for (nth, date) in school_days.iter().enumerate() {
         if progress.stopped() {
@@ -92,19 +103,18 @@ pub(super) fn live_weeks(
         }
         for (concept, from) in &joined.facts.taught_from {
             if from == date {
-                learner.lesson(concept, plan.difficulties, *date);
+                student.lesson(concept, plan.difficulties, *date);
             }
         }
-        if learner.decides(0.95) {
-            counts.check_ins += day_in_class(plan, &store, &joined, &mut learner, *date)?;
+        if student.decides(0.95) {
+            counts.check_ins += day_in_class(plan, &store, &joined, &mut student, *date)?;
         }
-        if learner.decides(evenings) {
-            counts.answers += evening(plan, &store, &joined, &mut learner, *date)?;
+        if student.decides(evenings) {
+            counts.answers += evening(plan, &store, &joined, &mut student, *date)?;
         }
-        if is_hand_in_day(*date) && !learner.decides(forgets) {
+        if is_hand_in_day(*date) && !student.decides(forgets) {
             let made = surefoot_student::make_hand_in(&store, &joined, *date)?;
-            write_atomic(&plan.hand_ins.folder.join(&made.file_name), &made.bytes)
-                .map_err(files)?;
+            write_atomic(&plan.hand_ins.join(&made.file_name), &made.bytes).map_err(files)?;
             surefoot_student::note_hand_in(&store, &made)?;
             counts.hand_ins += 1;
         }
@@ -119,15 +129,15 @@ fn day_in_class(
     plan: &StudentPlan<'_>,
     store: &StudentStore,
     joined: &Joined,
-    learner: &mut Learner,
+    student: &mut SampleStudent,
     date: NaiveDate,
 ) -> Result<usize, CallError> {
     let mut taps = 0;
     let facts = &joined.facts;
     for concept in facts.rotation.concepts_on(&facts.year, date) {
-        let outcome = learner.review(concept, plan.difficulties, date);
-        let confidence = learner.rate(concept, plan.difficulties, date);
-        let outcome = (outcome != Outcome::NotDone || learner.decides(0.5)).then_some(outcome);
+        let outcome = student.review(concept, plan.difficulties, date);
+        let confidence = student.rate(concept, plan.difficulties, date);
+        let outcome = (outcome != Outcome::NotDone || student.decides(0.5)).then_some(outcome);
         surefoot_student::check_in(
             store,
             joined,
@@ -148,7 +158,7 @@ fn evening(
     plan: &StudentPlan<'_>,
     store: &StudentStore,
     joined: &Joined,
-    learner: &mut Learner,
+    student: &mut SampleStudent,
     date: NaiveDate,
 ) -> Result<usize, CallError> {
     let mut finished = 0;
@@ -168,19 +178,19 @@ fn evening(
             break;
         };
         let item = surefoot_exercises::generate(&concept, level, row.seed).map_err(files)?;
-        let sure = learner.rate(&concept, plan.difficulties, date);
+        let sure = student.rate(&concept, plan.difficulties, date);
         surefoot_student::sure(store, joined, date, &open.exercise, sure)?;
-        let seconds = 25 + learner.picks(70);
-        let right = learner.answer(&concept, plan.difficulties, date, false);
-        let response = response(&item, right, learner);
+        let seconds = 25 + student.picks(70);
+        let right = student.answer(&concept, plan.difficulties, date, false);
+        let response = response(&item, right, student);
         let feedback =
             surefoot_student::answer(store, joined, date, &open.exercise, &response, seconds)?;
         if !feedback.finished {
-            let right = learner.answer(&concept, plan.difficulties, date, true);
+            let right = student.answer(&concept, plan.difficulties, date, true);
             let response = if right {
                 surefoot_exercises::response_for(&item.answer)
             } else {
-                wrong(&item, learner)
+                wrong(&item, student)
             };
             surefoot_student::answer(store, joined, date, &open.exercise, &response, seconds / 2)?;
         }
@@ -189,21 +199,22 @@ fn evening(
     Ok(finished)
 }
 
-fn response(item: &Item, right: bool, learner: &mut Learner) -> Response {
+fn response(item: &Item, right: bool, student: &mut SampleStudent) -> Response {
     if right {
         surefoot_exercises::response_for(&item.answer)
     } else {
-        wrong(item, learner)
+        wrong(item, student)
     }
 }
 
-/// A wrong answer: one of the misconceptions the exercise knows, most often the first.
-fn wrong(item: &Item, learner: &mut Learner) -> Response {
+/// An answer by one of the misconceptions of the exercise, most often the first; the right
+/// answer if it has none.
+fn wrong(item: &Item, student: &mut SampleStudent) -> Response {
     let count = u32::try_from(item.misconceptions.len()).unwrap_or(0);
-    let at = if learner.decides(0.6) {
+    let at = if student.decides(0.6) {
         0
     } else {
-        learner.picks(count)
+        student.picks(count)
     };
     match item.misconceptions.get(at as usize) {
         Some(misconception) => surefoot_exercises::response_for(&misconception.answer),

@@ -12,7 +12,7 @@ use ts_rs::TS;
 pub struct Assign {
     /// The class.
     pub class: String,
-    /// What it is made from.
+    /// The new assignment.
     pub assignment: NewAssignment,
 }
 

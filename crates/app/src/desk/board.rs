@@ -1,4 +1,4 @@
-//! The board, a concept, a student, ratings beside results.
+//! The board, the page of a concept, the page of a student, and ratings compared with results.
 
 use super::{ClassId, DeskDoor, SeatId};
 use crate::error::CallError;
@@ -7,7 +7,7 @@ use surefoot_desk::{Board, ConceptReports};
 use surefoot_desk::{Comparison, StudentPage};
 use ts_rs::TS;
 
-/// The board of some seats alone.
+/// The board of a group of seats.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupBoard {
     /// The class.
@@ -34,7 +34,7 @@ impl DeskDoor {
         })
     }
 
-    /// The board of some seats alone.
+    /// The board of a group of seats.
     pub fn group_board(&self, asked: GroupBoard) -> Result<Board, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
@@ -48,7 +48,7 @@ impl DeskDoor {
         })
     }
 
-    /// The students behind a concept.
+    /// The page of a concept.
     pub fn concept_reports(&self, asked: ClassConcept) -> Result<ConceptReports, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
@@ -62,7 +62,7 @@ impl DeskDoor {
         })
     }
 
-    /// Ratings beside results.
+    /// Compares ratings with results.
     pub fn comparison(&self, id: ClassId) -> Result<Comparison, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
@@ -70,7 +70,7 @@ impl DeskDoor {
         })
     }
 
-    /// A student over all concepts.
+    /// The page of a student.
     pub fn student_page(&self, id: SeatId) -> Result<StudentPage, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {

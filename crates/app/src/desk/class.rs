@@ -1,4 +1,4 @@
-//! A class: made, set up, changed, given out.
+//! The set-up of a class, and its class pack.
 
 use super::{ClassId, DeskDoor, SeatId};
 use crate::context::file_dialogs::FileKind;
@@ -21,7 +21,7 @@ use ts_rs::TS;
 /// A new class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CreateClass {
-    /// What it is made from.
+    /// The new class.
     pub class: NewClass,
 }
 
@@ -32,7 +32,7 @@ pub struct NameSeat {
     pub class: String,
     /// The seat's number.
     pub seat: u32,
-    /// The name; nothing to take it away.
+    /// The name; `None` removes it.
     pub name: Option<String>,
 }
 
@@ -54,7 +54,7 @@ pub struct RenameClass {
     pub title: String,
 }
 
-/// The frame of the year as edited; closures and first lessons keep their dates.
+/// The first day, the last day and the weekdays of a class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct MoveYear {
     /// The class.
@@ -75,7 +75,7 @@ pub struct TaughtFrom {
     pub class: String,
     /// The concept.
     pub concept: String,
-    /// The date; nothing for "not this year".
+    /// The date; `None` if the concept is not taught this year.
     pub date: Option<chrono::NaiveDate>,
 }
 
@@ -88,16 +88,16 @@ pub struct PacingText {
     pub text: String,
 }
 
-/// First lessons to set together.
+/// First lessons of several concepts.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct FirstLessons {
     /// The class.
     pub class: String,
-    /// Each concept with the date of its first lesson; nothing takes it away.
+    /// Each concept with the date of its first lesson; `None` removes it.
     pub lessons: Vec<(String, Option<chrono::NaiveDate>)>,
 }
 
-/// A rotation to spread evenly.
+/// A rotation to suggest.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RotationDays {
     /// The class.
@@ -106,16 +106,16 @@ pub struct RotationDays {
     pub days: usize,
 }
 
-/// The rotation as edited.
+/// An edited rotation.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewRotation {
     /// The class.
     pub class: String,
-    /// Concept ids day by day.
+    /// The ids of the concepts, day by day.
     pub days: Vec<Vec<String>>,
 }
 
-/// The closures as edited.
+/// The edited closures.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewClosures {
     /// The class.
@@ -124,16 +124,16 @@ pub struct NewClosures {
     pub closures: Vec<chrono::NaiveDate>,
 }
 
-/// What a teacher sets for practice at home.
+/// The bounds of practice at home.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewPractice {
     /// The class.
     pub class: String,
-    /// Bounds, and a test to aim at.
+    /// The bounds, and the test it aims at.
     pub practice: PracticeRules,
 }
 
-/// A device that claims a seat.
+/// A decision on a quarantined device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DeviceDecision {
     /// The class.
@@ -142,7 +142,7 @@ pub struct DeviceDecision {
     pub seat: u32,
     /// The device's id.
     pub device: String,
-    /// Whether its hand-ins count from now on, or it is rejected; nothing: undecided again.
+    /// Whether it is accepted or rejected; `None` quarantines it again.
     pub accept: Option<bool>,
 }
 
@@ -179,7 +179,7 @@ impl DeskDoor {
         })
     }
 
-    /// Makes a class with the set-up of another one.
+    /// Makes a class with the set-up of an earlier one.
     pub fn copy_class(&self, copy: CopyClass) -> Result<ClassSummary, CallError> {
         let today = self.context.today();
         let secrets = class_secrets()?;
@@ -233,7 +233,7 @@ impl DeskDoor {
         })
     }
 
-    /// What the desk holds of a seat.
+    /// Counts what the desk has of a seat.
     pub fn seat_holdings(&self, id: SeatId) -> Result<SeatHoldings, CallError> {
         self.with_desk(|desk| Ok(surefoot_desk::seat_holdings(desk, &id.class, id.seat)?))
     }
@@ -260,7 +260,7 @@ impl DeskDoor {
         })
     }
 
-    /// Reads a pacing list; nothing is changed.
+    /// Reads a pacing list and changes nothing.
     pub fn read_pacing(&self, asked: PacingText) -> Result<PacingList, CallError> {
         let language = self.context.language();
         self.with_class(&asked.class, |_, class| {
@@ -268,10 +268,7 @@ impl DeskDoor {
         })
     }
 
-    /// Sets several first lessons together.
-    ///
-    /// # Errors
-    /// [`CallError::Invalid`], [`CallError::NotFound`]; then none is set.
+    /// Sets the first lessons of several concepts: all of them, or none if one is invalid.
     pub fn set_first_lessons(&self, new: FirstLessons) -> Result<ClassSetup, CallError> {
         let class = new.class;
         self.setup_after(&class, |desk| {
@@ -280,7 +277,7 @@ impl DeskDoor {
         })
     }
 
-    /// The rotation spread evenly anew; nothing is changed.
+    /// Suggests a rotation with days of equal size, and changes nothing.
     pub fn balanced_rotation(&self, asked: RotationDays) -> Result<Vec<Vec<String>>, CallError> {
         self.with_desk(|desk| {
             Ok(surefoot_desk::balanced_rotation(
@@ -323,8 +320,8 @@ impl DeskDoor {
         self.with_class(&id.class, |_, class| Ok(surefoot_desk::join_slips(class)?))
     }
 
-    /// Makes the class pack and puts it where the person says; in the sample
-    /// class, beside its older ones.
+    /// Makes the class pack and saves it where the person chooses; in the sample class, in the
+    /// folder of its class packs.
     pub fn save_class_pack(&self, id: ClassId) -> Result<FileMade, CallError> {
         let today = self.context.today();
         let made = self.with_class(&id.class, |desk, class| {
@@ -346,11 +343,10 @@ impl DeskDoor {
         Ok(FileMade {
             file_name: made.file_name,
             place,
-            bytes: made.bytes.len(),
         })
     }
 
-    /// Decides about a device that claims a seat.
+    /// Accepts or rejects a quarantined device.
     pub fn decide_device(&self, decision: DeviceDecision) -> Result<ClassSetup, CallError> {
         self.setup_after(&decision.class, |desk| {
             let class = surefoot_desk::open_class(desk, &decision.class)?;

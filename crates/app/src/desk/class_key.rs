@@ -9,12 +9,12 @@ use serde::{Deserialize, Serialize};
 use surefoot_exchange::CLASS_KEY_CAPS;
 use ts_rs::TS;
 
-/// A class key file asked for.
+/// A class key to make.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ClassKeyAsked {
     /// The class.
     pub class: String,
-    /// At least 8 characters.
+    /// The passphrase, at least 8 characters.
     pub passphrase: String,
 }
 
@@ -22,8 +22,7 @@ impl DeskDoor {
     /// Seals a class with its keys and names for the teacher's second computer.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a passphrase that is too short,
-    /// [`CallError::Files`], [`CallError::NotFound`].
+    /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn export_class(&self, asked: ClassKeyAsked) -> Result<FileMade, CallError> {
         self.context.own_only()?;
         let bytes = self.with_desk(|desk| {
@@ -31,15 +30,8 @@ impl DeskDoor {
             Ok(surefoot_desk::export_class(&class, &asked.passphrase)?)
         })?;
         let file_name = format!("class-{}.sfkey", self.context.device_today());
-        let place = self
-            .context
-            .dialogs
-            .save(&file_name, FileKind::ClassKey, &bytes)?;
-        Ok(FileMade {
-            file_name,
-            place,
-            bytes: bytes.len(),
-        })
+        self.context
+            .hand_over(file_name, FileKind::ClassKey, &bytes)
     }
 
     /// Lets the person pick a class key file.
@@ -52,7 +44,8 @@ impl DeskDoor {
     /// Adds the class of the picked class key file to this desk.
     ///
     /// # Errors
-    /// [`CallError::Refused`], [`CallError::Invalid`] when the class is here already.
+    /// Returns [`CallError::Refused`] for the wrong passphrase or a damaged file,
+    /// [`CallError::Invalid`] if the class is at this desk already.
     pub fn import_class(&self, asked: OpenSealed) -> Result<Nothing, CallError> {
         self.context.own_only()?;
         let file = self

@@ -1,4 +1,4 @@
-//! Entries from paper.
+//! Paper entries and observations.
 
 use super::DeskDoor;
 use crate::context::values::Nothing;
@@ -7,16 +7,16 @@ use serde::{Deserialize, Serialize};
 use surefoot_desk::{EntryDay, EntryMade};
 use ts_rs::TS;
 
-/// A day to fill in; nothing for the latest school day.
+/// A day to fill in.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct EntryAsked {
     /// The class.
     pub class: String,
-    /// The day.
+    /// The day; `None` for the latest school day.
     pub date: Option<chrono::NaiveDate>,
 }
 
-/// Cells filled in, in their order.
+/// Filled-in cells, in their order.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Entries {
     /// The class.
@@ -28,11 +28,10 @@ pub struct Entries {
 }
 
 impl DeskDoor {
-    /// A day to fill in: the one asked for, or the latest school day.
+    /// A day to fill in.
     ///
     /// # Errors
-    /// [`CallError::Invalid`] for a date outside the year or to come,
-    /// [`CallError::NotFound`].
+    /// Returns [`CallError::Invalid`] for a date outside the year or in the future.
     pub fn entry_day(&self, asked: EntryAsked) -> Result<EntryDay, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
@@ -46,11 +45,7 @@ impl DeskDoor {
         })
     }
 
-    /// Fills cells in.
-    ///
-    /// # Errors
-    /// [`CallError::Invalid`], [`CallError::NotFound`]. What
-    /// came before the one that failed stands.
+    /// Fills in cells. If one fails, the cells before it stay filled in.
     pub fn make_entries(&self, entries: Entries) -> Result<Nothing, CallError> {
         let today = self.context.today();
         self.with_class(&entries.class, |desk, class| {

@@ -7,18 +7,18 @@ use surefoot_desk::GroupEffort;
 use surefoot_desk::{GroupChosen, GroupPage, GroupWishes, GroupsDesk, GroupsView};
 use ts_rs::TS;
 
-/// Small groups asked for.
+/// The wishes for small groups.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupsAsked {
     /// The class.
     pub class: String,
-    /// Room, pairs and absences; kept for the next time.
+    /// Room, pairs and absences; the desk keeps them.
     pub wishes: GroupWishes,
-    /// Whether to prove how good the groups are, which takes a second or so.
+    /// Whether to compute a proven bound, which takes about a second.
     pub prove: bool,
 }
 
-/// Small groups edited by hand, to be weighed.
+/// Small groups edited by hand, to be scored.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupsEdited {
     /// The class.
@@ -27,34 +27,34 @@ pub struct GroupsEdited {
     pub wishes: GroupWishes,
     /// The groups as edited.
     pub groups: Vec<GroupChosen>,
-    /// The suggestion's bound on every plan.
+    /// The upper bound that came with the suggestion.
     #[ts(type = "number")]
     pub best_at_most: u64,
 }
 
-/// Small groups of a day to keep, in place of any kept before.
+/// Small groups of a day, which replace those kept before.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupsKept {
     /// The class.
     pub class: String,
     /// The day.
     pub date: chrono::NaiveDate,
-    /// The groups; none to take the day away.
+    /// The groups; an empty list removes the day.
     pub groups: Vec<GroupChosen>,
 }
 
-/// One page for a group.
+/// A group whose page is asked for.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupPageAsked {
     /// The class.
     pub class: String,
-    /// On what.
+    /// The concept.
     pub concept: String,
-    /// Who.
+    /// Its seats.
     pub seats: Vec<u32>,
 }
 
-/// What came of a group for one student.
+/// What the teacher records about one student after a group.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupResult {
     /// The class.
@@ -65,12 +65,12 @@ pub struct GroupResult {
     pub seat: u32,
     /// The concept.
     pub concept: String,
-    /// Has it, or needs more; nothing to take the record back.
+    /// Whether the student has the concept; `None` removes the record.
     pub has_it: Option<bool>,
 }
 
 impl DeskDoor {
-    /// What the Groups screen opens with.
+    /// What the Groups screen shows when it opens.
     pub fn groups_desk(&self, id: ClassId) -> Result<GroupsDesk, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
@@ -94,7 +94,7 @@ impl DeskDoor {
         })
     }
 
-    /// Weighs groups edited by hand.
+    /// Scores groups that were edited by hand.
     pub fn score_groups(&self, edited: GroupsEdited) -> Result<GroupsView, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&edited.class, |desk, class| {
@@ -119,7 +119,7 @@ impl DeskDoor {
         })
     }
 
-    /// One page for a group.
+    /// The page of a group.
     pub fn group_page(&self, asked: GroupPageAsked) -> Result<GroupPage, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
@@ -134,7 +134,7 @@ impl DeskDoor {
         })
     }
 
-    /// Records who has it after a group and who needs more.
+    /// Records after a group whether a student has the concept.
     pub fn record_group(&self, result: GroupResult) -> Result<GroupsDesk, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&result.class, |desk, class| {

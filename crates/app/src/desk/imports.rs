@@ -16,29 +16,29 @@ use surefoot_desk::ImportReport;
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
-/// What to import.
+/// The source of an import.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum ImportFrom {
-    /// A folder the person picks.
+    /// A folder that the person picks.
     Folder,
-    /// Files the person picks.
+    /// Files that the person picks.
     Files,
-    /// Files that were opened with the program or dropped on its window.
+    /// Files that another program opened with this one, or that were dropped on its window.
     Opened,
-    /// The sample class's shared folder; only in the sample class.
+    /// The shared folder of the sample class; only in the sample class.
     SampleFolder,
 }
 
-/// An import asked for.
+/// An import to start.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ImportAsked {
-    /// Where from.
+    /// Its source.
     pub from: ImportFrom,
 }
 
 impl DeskDoor {
-    /// Starts an import; nothing if the person decides against it.
+    /// Starts an import. Returns `None` if the person cancels.
     pub fn import_hand_ins(&self, asked: ImportAsked) -> Result<Option<JobId>, CallError> {
         let sources = match asked.from {
             ImportFrom::Folder => self.context.dialogs.pick_folder(FileKind::HandIn)?,
@@ -59,12 +59,12 @@ impl DeskDoor {
         let Some(sources) = sources else {
             return Ok(None);
         };
-        // Opened here, so that a damaged desk is reported before anything is read.
+        // Opens the desk first, to report a damaged one before any file is read.
         self.with_desk(|_| Ok(()))?;
         Ok(Some(self.start_import(sources, |_| Ok(()))?))
     }
 
-    /// Starts an import; `after` is done once it is over, with its account.
+    /// Starts an import. Calls `after` with its report once it is over.
     pub(super) fn start_import(
         &self,
         sources: Vec<FileSource>,
@@ -75,16 +75,16 @@ impl DeskDoor {
             (self.context.world() == World::Own).then(|| self.context.data().desk_copies());
         let copy_day = self.context.device_today();
         Ok(self.context.jobs.start(move |progress| {
-            // A connection of its own, so that the screens are not kept waiting.
+            // With a connection of its own, the screens need not wait.
             let desk = DeskStore::open_again(&path, Durability::Full)?;
-            let account = import_files(&desk, sources, today, progress)?;
+            let report = import_files(&desk, sources, today, progress)?;
             if let Some(folder) = copies {
-                // Today's copy holds the import too. Without a copy the import still counts.
+                // Today's copy should hold the import too. If it fails, the import still counts.
                 let copied = |into: &Path| desk.copy_into(into);
                 let _ = make_copy(&folder, copy_day, &StoreName::Desk, true, copied);
             }
-            after(&account)?;
-            Ok(JobResult::Import { account })
+            after(&report)?;
+            Ok(JobResult::Import { report })
         }))
     }
 

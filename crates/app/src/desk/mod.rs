@@ -1,6 +1,6 @@
 //! The teacher's calls: classes, imports, the board, groups, talk, own exercises, prints.
 //!
-//! Knows the desk's store. Must never know a student's store or a call of another door.
+//! Uses the store of the desk. Must never know a student's store or a call of another door.
 
 pub mod assignments;
 pub mod board;
@@ -17,6 +17,7 @@ pub mod roster;
 pub mod talk;
 #[cfg_attr(any(target_os = "android", target_os = "ios"), path = "watch_none.rs")]
 pub mod watch;
+pub mod watch_view;
 #[cfg(not(any(target_os = "android", target_os = "ios")))]
 mod watched_folder;
 
@@ -54,12 +55,12 @@ pub struct SeatId {
 pub struct DeskDoor {
     context: Arc<Context>,
     pub(crate) stores: OpenStores<DeskStore>,
-    /// What was removed last, while it can be restored.
+    /// The removals that can be undone.
     removed: Arc<Mutex<Removals>>,
-    /// The folder watched for hand-ins.
+    /// The watched folder.
     #[cfg(not(any(target_os = "android", target_os = "ios")))]
     watched: Mutex<Option<watched_folder::WatchedFolder>>,
-    /// Hand-ins opened from elsewhere, waiting to be imported.
+    /// Hand-ins that another program opened with this one, until they are imported.
     waiting: Mutex<Vec<FileSource>>,
 }
 
@@ -75,7 +76,7 @@ impl DeskDoor {
         }
     }
 
-    /// Uses the desk's store.
+    /// Uses the store of the desk.
     pub(crate) fn with_desk<T>(
         &self,
         work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
@@ -112,7 +113,7 @@ impl DeskDoor {
         self.with_desk(|desk| Ok(surefoot_desk::classes(desk, today)?))
     }
 
-    /// Lets a hand-in wait for the next import of opened files; gives how many wait.
+    /// Keeps a hand-in for the next import of opened files.
     pub(crate) fn add_waiting(&self, source: FileSource) {
         lock(&self.waiting).push(source);
     }

@@ -13,21 +13,21 @@ use surefoot_exercises::Response;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
 
-/// Exercises of the teacher's own to take in.
+/// Question banks to import.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct OwnImportAsked {
     /// The class.
     pub class: String,
-    /// The concept that lines and items without one are for.
+    /// The concept of lines and items that name none.
     pub concept: Option<String>,
 }
 
-/// An import of the teacher's own.
+/// An import of own exercises or concepts.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct OwnImportId {
     /// The class.
     pub class: String,
-    /// Its number.
+    /// Its number in the class.
     pub number: u32,
 }
 
@@ -51,16 +51,16 @@ pub struct OwnExerciseTry {
     pub response: Response,
 }
 
-/// Concepts picked out of a file.
+/// Drafts that the teacher picked from a file.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ConceptsPicked {
     /// The class.
     pub class: String,
-    /// The file's name, for the account.
+    /// The name of the file, for the import report.
     pub file: String,
-    /// What was picked, as the person left it.
+    /// The picked drafts, as the teacher edited them.
     pub drafts: Vec<ConceptDraft>,
-    /// What the reading refused, for the account.
+    /// The refused lines, for the import report.
     pub refused: Vec<LineRefused>,
 }
 
@@ -77,16 +77,16 @@ impl DeskDoor {
         })
     }
 
-    /// Everything of the teacher's own in a class.
+    /// The own exercises and concepts of a class.
     pub fn own_desk(&self, id: ClassId) -> Result<OwnDesk, CallError> {
         self.own_after(&id.class, |_| Ok(()))
     }
 
-    /// Takes in question banks that the person picks; nothing when they changed their
-    /// mind. Good lines are stored; the journal names the others with their reason.
+    /// Imports question banks that the person picks. Returns `None` if the person cancels. Stores
+    /// the valid lines; the import report gives the reason for every other one.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a file that cannot be read, [`CallError::NotFound`].
+    /// Returns [`CallError::Refused`] for a file that cannot be read.
     pub fn import_own_exercises(
         &self,
         asked: OwnImportAsked,
@@ -110,11 +110,10 @@ impl DeskDoor {
         .map(Some)
     }
 
-    /// Undoes an import. For ten minutes what it brought can be restored.
+    /// Undoes an import. Its exercises or concepts can be restored for ten minutes.
     ///
     /// # Errors
-    /// [`CallError::NotFound`], [`CallError::Invalid`] when one of its concepts is in the
-    /// rotation.
+    /// Returns [`CallError::Invalid`] if one of its concepts is in the rotation.
     pub fn undo_own_import(&self, id: OwnImportId) -> Result<OwnDesk, CallError> {
         self.own_after(&id.class, |desk| {
             let class = surefoot_desk::open_class(desk, &id.class)?;
@@ -124,7 +123,7 @@ impl DeskDoor {
         })
     }
 
-    /// Removes one own exercise. For ten minutes it can be restored.
+    /// Removes one own exercise. It can be restored for ten minutes.
     pub fn remove_own_exercise(&self, id: OwnExerciseId) -> Result<OwnDesk, CallError> {
         self.own_after(&id.class, |desk| {
             let class = surefoot_desk::open_class(desk, &id.class)?;
@@ -144,10 +143,10 @@ impl DeskDoor {
         })
     }
 
-    /// Marks an answer to an own exercise; nothing is counted.
+    /// Marks an answer to an own exercise and counts nothing.
     ///
     /// # Errors
-    /// [`CallError::NotFound`], [`CallError::Invalid`] for an answer that cannot be read.
+    /// Returns [`CallError::Invalid`] for an answer that cannot be read.
     pub fn try_own_exercise(&self, tried: OwnExerciseTry) -> Result<OwnTried, CallError> {
         self.with_desk(|desk| {
             Ok(surefoot_desk::try_own_exercise(
@@ -159,10 +158,10 @@ impl DeskDoor {
         })
     }
 
-    /// Reads concepts out of a file that the person picks; nothing is stored yet.
+    /// Reads the concepts of a file that the person picks, and stores nothing.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a file that cannot be read, [`CallError::NotFound`].
+    /// Returns [`CallError::Refused`] for a file that cannot be read.
     pub fn pick_concepts(&self, id: ClassId) -> Result<Option<CatalogueReading>, CallError> {
         let Some(source) = self.context.dialogs.pick_file(FileKind::Catalogue)? else {
             return Ok(None);
@@ -178,10 +177,10 @@ impl DeskDoor {
         .map(Some)
     }
 
-    /// Makes concepts of what the person picked.
+    /// Makes concepts of the picked drafts.
     ///
     /// # Errors
-    /// [`CallError::NotFound`], [`CallError::Invalid`] without any.
+    /// Returns [`CallError::Invalid`] without a draft.
     pub fn import_concepts(&self, picked: ConceptsPicked) -> Result<OwnDesk, CallError> {
         let (main, today) = (self.context.language(), self.context.today());
         self.own_after(&picked.class, |desk| {

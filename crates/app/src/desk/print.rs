@@ -12,16 +12,16 @@ use serde::{Deserialize, Serialize};
 use surefoot_report::page::ReportPage;
 use ts_rs::TS;
 
-/// A report asked for.
+/// A report to make.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ReportAsked {
     /// The class's id.
     pub class: String,
     /// The name of the report in the table.
     pub report: String,
-    /// What was chosen for its fields.
+    /// The values of its fields.
     pub values: ReportValues,
-    /// How it looks.
+    /// The options of the print.
     pub options: PrintOptions,
 }
 
@@ -31,18 +31,18 @@ impl DeskDoor {
         list::list(self.context.language())
     }
 
-    /// Makes a report and saves it where the person says.
+    /// Makes a report and saves it where the person chooses.
     ///
     /// # Errors
-    /// [`CallError::Invalid`] for a missing value, and for nothing or too much to print;
-    /// [`CallError::NotFound`] for a concept or seat that is not there.
+    /// Returns [`CallError::Invalid`] for a missing value and for too little or too much to print,
+    /// [`CallError::NotFound`] for an unknown concept or seat.
     pub fn print(&self, asked: ReportAsked) -> Result<FileMade, CallError> {
         let report = list::named(&asked.report)?;
         let with_names = asked.values.with_names.unwrap_or(true);
         let (file_name, made) = self.with_source(&asked, with_names, |source| {
             Ok((report.file_name(source), report.make(source)?))
         })?;
-        // The desk is free while the person looks for a place.
+        // The desk is not locked while the person chooses a place.
         let file = self
             .context
             .hand_over(file_name, report.kind, &made.bytes)?;
@@ -52,11 +52,11 @@ impl DeskDoor {
         Ok(file)
     }
 
-    /// What a report would hold, to look at. With a seed, a sheet has the very exercises of
-    /// the print. While names are covered it shows seats.
+    /// The preview of a report. With a seed, a sheet shows the exercises that the print will have.
+    /// While names are covered, seats are shown instead.
     ///
     /// # Errors
-    /// As [`DeskDoor::print`]; [`CallError::Invalid`] for a report without a preview.
+    /// As [`DeskDoor::print`]; also [`CallError::Invalid`] for a report without a preview.
     pub fn preview(&self, asked: ReportAsked) -> Result<ReportPage, CallError> {
         let report = list::named(&asked.report)?;
         let with_names = !self.context.settings().names_covered;
@@ -79,7 +79,7 @@ impl DeskDoor {
                 desk,
                 class,
                 values: &asked.values,
-                look: asked.options.into(),
+                options: asked.options.into(),
                 today,
                 with_names,
                 seed,

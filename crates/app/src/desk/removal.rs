@@ -1,4 +1,4 @@
-//! Removing a seat or a class, and undoing a removal.
+//! Removes a seat or a class, and undoes a removal.
 
 use super::removed::{KEPT_FOR, Removed, RemovedWhat};
 use super::{ClassId, DeskDoor, SeatId};
@@ -14,7 +14,7 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::RemovedRows;
 use ts_rs::TS;
 
-/// Something removed, by its number.
+/// A removal by its number.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RemovedId {
     /// Its number.
@@ -22,8 +22,8 @@ pub struct RemovedId {
 }
 
 impl DeskDoor {
-    /// Takes rows out of the desk: afterwards neither the desk nor a copy of it
-    /// here holds them. For ten minutes they can be restored from memory.
+    /// Removes rows from the desk and from its copies on this device. They can be restored from
+    /// memory for ten minutes.
     pub(crate) fn remove_from_desk(
         &self,
         class: &str,
@@ -44,8 +44,8 @@ impl DeskDoor {
         })
     }
 
-    /// Removes a seat with all that came from it, and the copies that still hold
-    /// it. For ten minutes it can be restored from memory.
+    /// Removes a seat with its reports, and the copies of the desk that hold it. It can be restored
+    /// for ten minutes.
     pub fn remove_seat(&self, id: SeatId) -> Result<ClassSetup, CallError> {
         let what = |class: &OpenClass| {
             let seat = class.seats.iter().find(|seat| seat.number == id.seat);
@@ -60,8 +60,8 @@ impl DeskDoor {
         self.setup_after(&id.class, |_| Ok(()))
     }
 
-    /// Deletes a class with all that came in for it, and the copies that still
-    /// hold it. For ten minutes it can be restored from memory.
+    /// Removes a class with its reports, and the copies of the desk that hold it. It can be restored
+    /// for ten minutes.
     pub fn delete_class(&self, id: ClassId) -> Result<Nothing, CallError> {
         self.remove_from_desk(
             &id.class,
@@ -71,7 +71,7 @@ impl DeskDoor {
         Ok(Nothing {})
     }
 
-    /// Keeps what was removed until its time is up.
+    /// Keeps removed rows for ten minutes.
     pub(super) fn keep_removed(&self, class: &OpenClass, what: RemovedWhat, rows: RemovedRows) {
         let row = &class.row;
         lock(&self.removed).add(
@@ -81,8 +81,8 @@ impl DeskDoor {
             what,
             rows,
         );
-        // Discarded when its time is up, whether anybody asks or not. If no thread can be
-        // started, the next look discards it.
+        // A thread discards them when the time is up. If none can be started, the next use of the
+        // removals does.
         let removed = Arc::downgrade(&self.removed);
         let _ = std::thread::Builder::new()
             .name("surefoot-removed".into())
@@ -94,21 +94,21 @@ impl DeskDoor {
             });
     }
 
-    /// Discards everything that was removed.
+    /// Discards all removals.
     pub(crate) fn discard_all_removed(&self) {
         lock(&self.removed).discard_all();
     }
 
-    /// What was removed and can be restored, the newest first.
+    /// The removals that can be undone, newest first.
     pub(crate) fn removed(&self) -> Vec<Removed> {
         lock(&self.removed).list(self.context.world())
     }
 
-    /// Restores something that was removed.
+    /// Undoes a removal.
     ///
     /// # Errors
-    /// [`CallError::NotFound`] when its time is up, [`CallError::Invalid`] when its seat or
-    /// title is taken.
+    /// Returns [`CallError::NotFound`] if its time is up, [`CallError::Invalid`] if its seat number
+    /// or id is in use.
     pub fn restore_removed(&self, id: RemovedId) -> Result<Nothing, CallError> {
         let world = self.context.world();
         self.with_desk(|desk| {
@@ -127,7 +127,7 @@ impl DeskDoor {
         })
     }
 
-    /// Discards something that was removed, so that nobody can restore it.
+    /// Discards a removal, so that nobody can undo it.
     pub fn discard_removed(&self, id: RemovedId) -> Result<Nothing, CallError> {
         lock(&self.removed).discard(id.number);
         Ok(Nothing {})

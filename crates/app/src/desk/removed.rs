@@ -1,5 +1,5 @@
-//! What was removed from the desk, kept in memory for a while so that it can be
-//! restored. It is gone from the disk at once; closing the program ends it here too.
+//! Removed rows of the desk, kept in memory so that they can be restored. The disk does not hold
+//! them any more. They are discarded after ten minutes and when the program ends.
 
 use crate::context::settings::World;
 use serde::{Deserialize, Serialize};
@@ -7,22 +7,22 @@ use std::time::{Duration, Instant};
 use surefoot_store::desk::RemovedRows;
 use ts_rs::TS;
 
-/// How long a removal can be undone.
+/// The time for which a removal can be undone.
 pub(super) const KEPT_FOR: Duration = Duration::from_mins(10);
 
-/// Removals kept at once at most; then the oldest is discarded.
+/// Removals kept at most; one more discards the oldest.
 const MOST_KEPT: usize = 20;
 
-/// Something that was removed from the desk and can still be brought back.
+/// A removal that can be undone.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Removed {
-    /// Its number, by which it is brought back or let go of.
+    /// Its number, to restore or discard it.
     pub number: u32,
     /// The class.
     pub class: String,
-    /// Its title.
+    /// The title of the class.
     pub title: String,
-    /// What it was.
+    /// What was removed.
     pub what: RemovedWhat,
 }
 
@@ -39,9 +39,9 @@ pub enum RemovedWhat {
         /// Its name.
         name: Option<String>,
     },
-    /// An exercise of the teacher's own.
+    /// An own exercise.
     OwnExercise,
-    /// All that an import of own exercises or concepts brought.
+    /// The exercises or concepts of an import.
     OwnImport,
 }
 

@@ -9,7 +9,7 @@ use serde::{Deserialize, Serialize};
 use surefoot_desk::RosterFile;
 use ts_rs::TS;
 
-/// Roster text as pasted: a name a line, or a column of a table.
+/// A pasted roster: one name a line, or the first column of a table.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterText {
     /// The text.
@@ -19,9 +19,9 @@ pub struct RosterText {
 /// The names found in a roster text.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterNames {
-    /// One a seat.
+    /// The names, one for each seat.
     pub names: Vec<String>,
-    /// Lines left out, each with its number from 1: empty, too long, or twice.
+    /// The numbers, from 1, of lines that are no name.
     pub left_out: Vec<usize>,
 }
 
@@ -32,12 +32,12 @@ impl DeskDoor {
         Ok(RosterNames { names, left_out })
     }
 
-    /// Reads a roster out of files that the person picks; nothing if they
-    /// decide against it. Only names and titles leave the files.
+    /// Reads the roster files that the person picks, and keeps only names and titles. Returns
+    /// `None` if the person cancels.
     ///
     /// # Errors
-    /// [`CallError::Files`], [`CallError::Refused`] for a file too large or
-    /// unreadable, [`CallError::Invalid`] when no name is in it.
+    /// Returns [`CallError::Refused`] for a file that is too large or cannot be read,
+    /// [`CallError::Invalid`] if it holds no name.
     pub fn pick_roster(&self, _: Nothing) -> Result<Option<RosterFile>, CallError> {
         let Some(sources) = self.context.dialogs.pick_files(FileKind::Roster)? else {
             return Ok(None);

@@ -7,16 +7,16 @@ use serde::{Deserialize, Serialize};
 use surefoot_desk::TalkView;
 use ts_rs::TS;
 
-/// Today's talk.
+/// The minutes of a talk.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct TalkAsked {
     /// The class.
     pub class: String,
-    /// Minutes there are, 1 to 20.
+    /// The minutes, 1 to 20.
     pub minutes: u32,
 }
 
-/// A concept talked about, or not.
+/// A concept that was discussed, or not.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct TalkNoted {
     /// The class.
@@ -25,7 +25,7 @@ pub struct TalkNoted {
     pub date: chrono::NaiveDate,
     /// The concept.
     pub concept: String,
-    /// Whether it was talked about.
+    /// Whether it was discussed.
     pub talked: bool,
 }
 
@@ -44,7 +44,7 @@ impl DeskDoor {
         })
     }
 
-    /// Notes what was talked about.
+    /// Records that a concept was discussed, or removes that record.
     pub fn note_talk(&self, noted: TalkNoted) -> Result<Nothing, CallError> {
         self.with_class(&noted.class, |desk, class| {
             surefoot_desk::note_talk(desk, class, noted.date, &noted.concept, noted.talked)?;

@@ -1,43 +1,19 @@
 //! Watching a folder for hand-ins.
 
 use super::DeskDoor;
+use super::watch_view::Watch;
 use super::watched_folder::{WatchNote, WatchedFolder};
 use crate::context::folder::write_atomic;
-use crate::context::jobs::JobId;
 use crate::context::values::Nothing;
 use crate::error::{CallError, files};
 use crate::lock::lock;
-use serde::{Deserialize, Serialize};
-use ts_rs::TS;
-
-/// The folder that is watched for hand-ins.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct Watch {
-    /// Where it is; nothing when none is watched.
-    pub folder: Option<String>,
-    /// Whether this device can watch a folder at all.
-    pub possible: bool,
-    /// An import that the last look started.
-    pub job: Option<JobId>,
-    /// Why the folder could not be looked at.
-    pub trouble: Option<CallError>,
-}
-
-/// No folder is watched.
-const NONE: Watch = Watch {
-    folder: None,
-    possible: true,
-    job: None,
-    trouble: None,
-};
 
 impl DeskDoor {
-    /// The folder that is watched. When something in it has changed, an import is started;
-    /// the screens ask every few seconds while the desk is open. What goes wrong is in the
-    /// answer.
+    /// The watched folder. Starts an import if new hand-ins are in it. The screens call this every
+    /// few seconds while the desk is open; the answer holds what went wrong.
     pub fn watch(&self, _: Nothing) -> Result<Watch, CallError> {
         if self.context.own_only().is_err() {
-            return Ok(NONE);
+            return Ok(Watch::NONE);
         }
         let mut watched = lock(&self.watched);
         if watched.is_none() {
@@ -46,19 +22,19 @@ impl DeskDoor {
                 Err(error) => {
                     return Ok(Watch {
                         trouble: Some(error),
-                        ..NONE
+                        ..Watch::NONE
                     });
                 }
             }
         }
         let Some(folder) = watched.as_mut() else {
-            return Ok(NONE);
+            return Ok(Watch::NONE);
         };
         let mut watch = Watch {
             folder: Some(folder.note.folder.display().to_string()),
-            ..NONE
+            ..Watch::NONE
         };
-        let sources = match folder.look(self.context.jobs.any_running()) {
+        let sources = match folder.check(self.context.jobs.any_running()) {
             Ok(sources) if sources.is_empty() => return Ok(watch),
             Ok(sources) => sources,
             Err(error) => {
@@ -69,9 +45,9 @@ impl DeskDoor {
         let note = folder.note.clone();
         drop(watched);
         let path = self.context.paths.watch();
-        let started = self.start_import(sources, move |account| {
-            if !account.cancelled {
-                // After the import: a program that ended meanwhile imports them again.
+        let started = self.start_import(sources, move |report| {
+            if !report.cancelled {
+                // Noted after the import: if the program is killed before, it imports them again.
                 write_atomic(&path, &serde_json::to_vec(&note).map_err(files)?)?;
             }
             Ok(())
@@ -92,17 +68,17 @@ impl DeskDoor {
         }
     }
 
-    /// Forgets the watched folder without touching its note.
+    /// Stops watching until the program starts again.
     pub(crate) fn stop_watching(&self) {
         *lock(&self.watched) = None;
     }
 
-    /// Ends the watching.
+    /// Stops watching the folder.
     pub fn unwatch_folder(&self, _: Nothing) -> Result<Watch, CallError> {
         self.stop_watching();
         match std::fs::remove_file(self.context.paths.watch()) {
             Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(error.into()),
-            _ => Ok(NONE),
+            _ => Ok(Watch::NONE),
         }
     }
 

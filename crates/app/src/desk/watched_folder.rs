@@ -1,10 +1,9 @@
-//! A folder that is watched for hand-ins, for instance a class's upload folder.
+//! A folder that is watched for hand-ins, such as the upload folder of a class.
 //!
-//! The system's notifications only say that it is time to look; folders on a
-//! network may send none, so every tenth look happens anyway. A file is imported
-//! once it looks the same at two looks in a row, so that one still being copied
-//! is left alone. What was imported is noted by name, size and time of change,
-//! so that nothing is read twice.
+//! A notification of the system only marks the folder as changed. Folders on a network may send
+//! none, so every tenth check reads the folder anyway. A file is imported once two checks in a
+//! row find it unchanged, so that a file still being copied is left alone. Name, size and time
+//! of change of imported files are noted, so that no file is read twice.
 
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::files_in;
@@ -16,8 +15,8 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 
-/// Every so many looks, one happens without a notification.
-const LOOK_ANYWAY: u32 = 10;
+/// One check in so many reads the folder without a notification.
+const READ_ANYWAY: u32 = 10;
 
 /// Size in bytes and time of change in milliseconds since 1970.
 type Mark = (u64, u64);
@@ -38,12 +37,12 @@ impl WatchNote {
     }
 }
 
-/// A folder being watched.
+/// A watched folder.
 pub(super) struct WatchedFolder {
     pub(super) note: WatchNote,
-    /// The files as they were at the last look.
+    /// The files at the last check.
     last: BTreeMap<String, Mark>,
-    /// Set by the system's notifications.
+    /// Set by notifications of the system.
     changed: Arc<AtomicBool>,
     looks: u32,
     _watcher: Option<notify::RecommendedWatcher>,
@@ -63,16 +62,16 @@ impl WatchedFolder {
             last: BTreeMap::new(),
             changed,
             looks: 0,
-            // Without notifications the folder is still looked at now and then.
+            // Without notifications every tenth check still reads the folder.
             _watcher: watcher.ok(),
         }
     }
 
-    /// The files to import now, which are then noted as imported. None while `busy`.
-    pub(super) fn look(&mut self, busy: bool) -> Result<Vec<FileSource>, CallError> {
+    /// Returns the files to import now, and notes them as imported; none while `busy`.
+    pub(super) fn check(&mut self, busy: bool) -> Result<Vec<FileSource>, CallError> {
         self.looks = self.looks.wrapping_add(1);
         let notified = self.changed.swap(false, Ordering::Relaxed);
-        if !notified && !self.looks.is_multiple_of(LOOK_ANYWAY) {
+        if !notified && !self.looks.is_multiple_of(READ_ANYWAY) {
             return Ok(Vec::new());
         }
         let sources = self.files_to_import(busy);
@@ -90,7 +89,7 @@ impl WatchedFolder {
             .map(|(name, mark)| (name.clone(), *mark))
             .partition(|(name, mark)| self.last.get(name) == Some(mark));
         if !moving.is_empty() || busy {
-            // Looked at again the next time, with or without a notification.
+            // The next check reads the folder again, also without a notification.
             self.changed.store(true, Ordering::Relaxed);
         }
         self.last = now;

@@ -13,24 +13,23 @@ use std::path::Path;
 use surefoot_exchange::{BACKUP_CAPS, BackupFile, BackupKind, open_backup, seal_backup};
 use ts_rs::TS;
 
-/// What the one desk of a device is called in a backup.
+/// The id of the desk in a backup.
 const DESK_ID: &str = "desk";
 
-/// A backup asked for.
+/// A backup to make.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct BackUp {
-    /// Of which store.
+    /// The store.
     pub store: StoreName,
-    /// At least 8 characters.
+    /// The passphrase, at least 8 characters.
     pub passphrase: String,
 }
 
 impl DeviceDoor {
-    /// Seals a store whole and puts it where the person says.
+    /// Seals a whole store and saves it where the person chooses.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a passphrase that is too short,
-    /// [`CallError::Files`], [`CallError::NotFound`].
+    /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn back_up(&self, asked: BackUp) -> Result<FileMade, CallError> {
         self.context.own_only()?;
         let copy = tempfile::Builder::new()
@@ -60,37 +59,29 @@ impl DeviceDoor {
         };
         let bytes = seal_backup(&backup, &asked.passphrase)?;
         let today = self.context.device_today();
-        // Without the nickname: the name of a file is no secret.
+        // Without the nickname, because everybody can read the name of a file.
         let file_name = match kind {
             BackupKind::Desk => format!("desk-{today}.sfbackup"),
             BackupKind::Student => format!("my-surefoot-{today}.sfbackup"),
         };
-        let place = self
-            .context
-            .dialogs
-            .save(&file_name, FileKind::Backup, &bytes)?;
-        Ok(FileMade {
-            file_name,
-            place,
-            bytes: bytes.len(),
-        })
+        self.context.hand_over(file_name, FileKind::Backup, &bytes)
     }
 
     /// Lets the person pick a backup.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a file that is too large or cannot be read, [`CallError::Files`].
+    /// Returns [`CallError::Refused`] for a file that is too large or cannot be read.
     pub fn pick_backup(&self, _: Nothing) -> Result<Option<PickedSealed>, CallError> {
         self.context.own_only()?;
         self.context.pick_sealed(FileKind::Backup, &BACKUP_CAPS)
     }
 
-    /// Opens the picked backup and puts its store in place. The earlier store is
-    /// moved into quarantine.
+    /// Opens the picked backup and replaces the store by it. The replaced store is moved into
+    /// quarantine.
     ///
     /// # Errors
-    /// [`CallError::Refused`], [`CallError::DamagedStore`] when the store in it
-    /// is not whole, [`CallError::NewerStore`], [`CallError::Files`].
+    /// Returns [`CallError::Refused`] for the wrong passphrase or a damaged file,
+    /// [`CallError::DamagedStore`] or [`CallError::NewerStore`] for the store in it.
     pub fn restore_backup(&self, asked: OpenSealed) -> Result<Restored, CallError> {
         self.context.own_only()?;
         let backup = self

@@ -7,12 +7,12 @@ use crate::lock::lock;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// The copies of a store, newest first.
+/// The copies of a store.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Copies {
-    /// Newest first.
+    /// The copies, newest first.
     pub copies: Vec<StoredCopy>,
-    /// Why the last daily copy could not be made, if it could not.
+    /// Why the last daily copy failed, if it did.
     pub trouble: Option<CallError>,
 }
 

@@ -1,7 +1,7 @@
 //! Calls about the device: start, settings, jobs, copies, backups, removal, voice.
 //!
-//! Knows both other doors, because a device holds the data of both sides. Must never know
-//! what a student practises or what a board says.
+//! Uses the other doors, because a device has the data of both sides. Must never know what a
+//! student practises or what a board shows.
 
 pub mod backups;
 pub mod copies;
@@ -43,7 +43,7 @@ impl DeviceDoor {
         }
     }
 
-    /// How far a long job is.
+    /// The state of a long job.
     pub fn job(&self, id: JobId) -> Result<JobState, CallError> {
         self.context.jobs.state(id, false)
     }

@@ -10,27 +10,25 @@ use serde::{Deserialize, Serialize};
 use surefoot_exchange::{BACKUP_CAPS, CARRY_CAPS};
 use ts_rs::TS;
 
-/// Files that another program handed over, or that were dropped on the window.
+/// Files that another program opened with this one, or that were dropped on the window.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct OpenedFiles {
     /// The last class pack among them.
     pub pack: Option<PackOffer>,
-    /// Hand-ins and zips among them; they wait for an import from `opened`.
+    /// How many hand-ins and zips are among them; an import from `opened` reads them.
     pub hand_ins: usize,
-    /// A carry file among them, waiting for its passphrase.
+    /// The last carry file among them; it needs its passphrase.
     pub carry: Option<PickedSealed>,
-    /// A backup among them, waiting for its passphrase.
+    /// The last backup among them; it needs its passphrase.
     pub backup: Option<PickedSealed>,
 }
 
 impl DeviceDoor {
-    /// What another program opened with this one, or what was dropped on its
-    /// window, since the last time this was asked. Of class packs, carry files
-    /// and backups the last; hand-ins and zips all wait for an import.
+    /// The files opened or dropped since the last call.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a class pack that is none; hand-ins are
-    /// judged by their import.
+    /// Returns [`CallError::Refused`] for a damaged class pack. An import reports on damaged
+    /// hand-ins.
     pub fn opened_files(&self, _: Nothing) -> Result<OpenedFiles, CallError> {
         let mut opened = OpenedFiles {
             pack: None,

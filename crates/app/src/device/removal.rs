@@ -1,4 +1,4 @@
-//! Removing the data of a student, or everything.
+//! Removes the data of a student, or all data.
 
 use super::DeviceDoor;
 use super::start::Start;
@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::fs;
 use ts_rs::TS;
 
-/// A student whose data is to be removed from this device.
+/// A student to remove from this device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RemoveStudent {
     /// The profile's id.
@@ -20,10 +20,10 @@ pub struct RemoveStudent {
 }
 
 impl DeviceDoor {
-    /// Removes a student from this device: the store and all its copies.
+    /// Removes the store of a student and all its copies.
     ///
     /// # Errors
-    /// [`CallError::Locked`] until the PIN is typed, [`CallError::NotFound`], [`CallError::Files`].
+    /// Returns [`CallError::Locked`] until the PIN is typed.
     pub fn remove_student(&self, asked: RemoveStudent) -> Result<Start, CallError> {
         self.context.own_only()?;
         let store = StoreName::Student {
@@ -35,7 +35,7 @@ impl DeviceDoor {
                 what: "student".into(),
             });
         }
-        // A store that cannot be opened has no PIN to ask for.
+        // A store that cannot be opened asks for no PIN.
         if let Err(error @ CallError::Locked) =
             self.student.with_student(&asked.student, |_| Ok(()))
         {
@@ -52,10 +52,10 @@ impl DeviceDoor {
         self.start(Nothing {})
     }
 
-    /// Removes everything of this device but its language and colours.
+    /// Removes everything on this device except its language and colours.
     ///
     /// # Errors
-    /// [`CallError::Locked`] while a student's PIN has not been typed, [`CallError::Files`].
+    /// Returns [`CallError::Locked`] until the PINs of all students are typed.
     pub fn remove_everything(&self, _: Nothing) -> Result<Start, CallError> {
         self.context.own_only()?;
         self.context.none_running()?;

@@ -1,6 +1,5 @@
-//! Putting a copy or a backup in the place of a store.
-//!
-//! A store that is replaced is moved into quarantine, never deleted.
+//! Replaces a store by a copy or a backup. The replaced store is moved into quarantine and never
+//! deleted.
 
 use super::DeviceDoor;
 use super::start::Start;
@@ -15,36 +14,34 @@ use std::path::{Path, PathBuf};
 use surefoot_store::{DeskStore, Durability, StudentStore};
 use ts_rs::TS;
 
-/// The files SQLite puts beside a store.
+/// The endings of the files that SQLite adds to a store.
 const BESIDE: [&str; 2] = ["-wal", "-shm"];
 
 /// A store that was restored.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Restored {
-    /// Which.
+    /// The store.
     pub store: StoreName,
-    /// Whether another one was in its place and is now in quarantine.
+    /// Whether it replaced another store, which is now in quarantine.
     pub quarantined: bool,
     /// What the screens show now.
     pub start: Start,
 }
 
-/// Going back to a copy.
+/// A copy to restore.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RestoreCopy {
-    /// Of which store.
+    /// The store.
     pub store: StoreName,
-    /// The copy's name.
+    /// The name of the copy.
     pub name: String,
 }
 
 impl DeviceDoor {
-    /// Puts a copy of this device in the place of its store, which is
-    /// moved into quarantine.
+    /// Replaces a store by a copy of it.
     ///
     /// # Errors
-    /// [`CallError::NotFound`], [`CallError::DamagedStore`] when the copy is
-    /// not whole, [`CallError::Files`].
+    /// Returns [`CallError::DamagedStore`] for a damaged copy.
     pub fn restore_copy(&self, asked: RestoreCopy) -> Result<Restored, CallError> {
         self.context.own_only()?;
         let (copy, _) = self
@@ -55,7 +52,7 @@ impl DeviceDoor {
             .ok_or(CallError::NotFound {
                 what: "copy".into(),
             })?;
-        // Copied by SQLite, so that the log of a replaced store is included.
+        // SQLite copies it, because a replaced store may have a log.
         self.discard_removed_of(&asked.store);
         let quarantined = self.swap_in(&asked.store, |into| {
             surefoot_store::copy_file(&copy, into)?;
@@ -68,15 +65,15 @@ impl DeviceDoor {
         })
     }
 
-    /// What was removed from the desk belongs to the one that is replaced.
+    /// Discards the removals of a desk that is replaced.
     pub(super) fn discard_removed_of(&self, replaced: &StoreName) {
         if *replaced == StoreName::Desk {
             self.desk.discard_all_removed();
         }
     }
 
-    /// Adapts a store of an earlier date before it is used: what is done from now on must
-    /// not be taken for what was done between that date and today.
+    /// Adapts an older store before it is used, so that new entries are not mistaken for those made
+    /// between its date and today.
     pub(super) fn adapt_restored(&self, store: &StoreName, at: &Path) -> Result<(), CallError> {
         check_store(store, at)?;
         match store {
@@ -91,8 +88,8 @@ impl DeviceDoor {
         }
     }
 
-    /// Checks the store that `write` writes and puts it in the place of `store`, which is
-    /// moved into quarantine. Returns whether there was a store in its place.
+    /// Checks the store that `write` writes, and replaces `store` by it. Returns whether there was
+    /// a store to replace.
     pub(super) fn swap_in(
         &self,
         store: &StoreName,
@@ -109,7 +106,7 @@ impl DeviceDoor {
             .map_err(files)?
             .into_temp_path();
         let written = write(&part).and_then(|()| Ok(check_store(store, &part)?));
-        // SQLite's files, and the copy that a migration made.
+        // Files of SQLite, and the copy that a migration made.
         for beside in entries(&folder)? {
             let name = name_of(&beside);
             if name.starts_with(&name_of(&part)) && name != name_of(&part) {
@@ -123,7 +120,7 @@ impl DeviceDoor {
         self.while_closed(store, &path, || {
             let moved = self.quarantine(&path)?;
             if let Err(error) = part.persist(&path) {
-                // The disk failed between the two steps: the earlier store is put back.
+                // The disk failed between the two steps, so the earlier store returns.
                 if let Some(place) = &moved {
                     for end in ["", BESIDE[0], BESIDE[1]] {
                         let _ = fs::rename(with_end(place, end), with_end(&path, end));
@@ -136,8 +133,7 @@ impl DeviceDoor {
         })
     }
 
-    /// Moves a store and its log into quarantine. Returns its new path, or nothing if there
-    /// is no store.
+    /// Moves a store and its log into quarantine. Returns its new path, or `None` without a store.
     fn quarantine(&self, path: &Path) -> Result<Option<PathBuf>, CallError> {
         if !path.exists() {
             return Ok(None);
@@ -150,7 +146,7 @@ impl DeviceDoor {
             .map(|number: u32| folder.join(format!("{id}.{today}.{number}.sqlite")))
             .find(|place| !place.exists())
             .unwrap_or_else(|| folder.join(format!("{id}.sqlite")));
-        // The log first: a store without its log would be an older one.
+        // The log comes first: without it, the store would lack its newest entries.
         for end in BESIDE {
             let beside = with_end(path, end);
             if beside.exists() {
@@ -162,7 +158,7 @@ impl DeviceDoor {
         Ok(Some(place))
     }
 
-    /// Does `work` while a store is closed and no call can open it.
+    /// Does `work` while the store is closed and no call can open it.
     pub(super) fn while_closed<T>(
         &self,
         store: &StoreName,

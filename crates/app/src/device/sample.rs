@@ -11,10 +11,7 @@ use crate::error::{CallError, files};
 use std::fs;
 
 impl DeviceDoor {
-    /// Makes the sample class anew, in a folder of its own.
-    ///
-    /// # Errors
-    /// None here; the job's result holds what goes wrong.
+    /// Makes the sample class anew. The result of the job holds what goes wrong.
     pub fn make_sample(&self, _: Nothing) -> Result<JobId, CallError> {
         if self.context.world() == World::Sample {
             return Err(CallError::Invalid {
@@ -24,7 +21,7 @@ impl DeviceDoor {
         }
         self.student.stores.while_all_closed(|| Ok(()))?;
         self.desk.stores.while_all_closed(|| Ok(()))?;
-        // The sample class made anew knows nothing of what was removed from the old one.
+        // Removals of the old sample class do not fit the new one.
         self.desk.discard_all_removed();
         let (making, place) = (
             self.context.paths.sample_in_the_making(),
@@ -51,7 +48,7 @@ impl DeviceDoor {
     /// Opens the sample class.
     ///
     /// # Errors
-    /// [`CallError::NotFound`] before it has been made.
+    /// Returns [`CallError::NotFound`] if it was not made yet.
     pub fn enter_sample(&self, _: Nothing) -> Result<Start, CallError> {
         if !self.context.paths.world(World::Sample).desk().is_file() {
             return Err(CallError::NotFound {
@@ -62,7 +59,7 @@ impl DeviceDoor {
         self.start(Nothing {})
     }
 
-    /// Goes back to the person's own data.
+    /// Returns to the person's own data.
     pub fn leave_sample(&self, _: Nothing) -> Result<Start, CallError> {
         self.context.enter(World::Own);
         self.start(Nothing {})

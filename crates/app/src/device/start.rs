@@ -1,4 +1,4 @@
-//! Where the program is when it opens, and the settings of the device.
+//! What the screens show when the program opens, and the settings of the device.
 
 use super::DeviceDoor;
 use crate::context::copies::{StoreName, StoredCopy, check_store};
@@ -15,31 +15,31 @@ use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;
 use ts_rs::TS;
 
-/// Students of the sample class that can be played.
+/// Students of the sample class whose screens can be opened.
 const SAMPLE_STUDENTS_SHOWN: usize = 3;
 
 /// What the screens show when the program opens.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Start {
-    /// Today, as this device's calendar has it (in the sample class: the latest weekday).
+    /// Today; in the sample class the latest weekday.
     pub today: chrono::NaiveDate,
-    /// Version of the program.
+    /// The version of the program.
     pub version: String,
     /// Own data or the sample class.
     pub world: World,
-    /// Whether the sample class has been made.
+    /// Whether the sample class exists.
     pub sample_ready: bool,
     /// Students on this device.
     pub students: Vec<Profile>,
     /// Classes on this device.
     pub classes: Vec<ClassSummary>,
-    /// Stores that cannot be opened, for the person to decide about.
+    /// Stores that cannot be opened.
     pub damaged: Vec<DamagedStore>,
-    /// School years that are over while their data is still here.
+    /// School years that are over and still have data here.
     pub years_over: Vec<YearOver>,
-    /// What was removed from the desk, while it can be restored; the newest first.
+    /// Removals of the desk that can be undone, newest first.
     pub removed: Vec<Removed>,
-    /// Whether a file can be handed to another program by the system's share sheet.
+    /// Whether this device has a share sheet.
     pub shares: bool,
     /// Settings of this device.
     pub settings: DeviceSettings,
@@ -48,17 +48,17 @@ pub struct Start {
 /// A store that cannot be opened.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DamagedStore {
-    /// Which.
+    /// The store.
     pub store: StoreName,
-    /// The student's nickname as the newest good copy has it.
+    /// The student's nickname, from the newest whole copy.
     pub nickname: Option<String>,
     /// Why it cannot be opened.
     pub why: CallError,
-    /// The newest copy that is whole.
+    /// The newest whole copy.
     pub last_good: Option<StoredCopy>,
 }
 
-/// A school year that is over while its data is still here.
+/// A school year that is over and still has data here.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum YearOver {
@@ -77,21 +77,21 @@ pub enum YearOver {
         student: String,
         /// The nickname.
         nickname: String,
-        /// The class's last school day.
+        /// The last school day of the class.
         last_day: NaiveDate,
     },
 }
 
-/// Messages in Fluent's form.
+/// A file of messages in the format of Fluent.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct MessageFile {
-    /// What it is about, such as `items-fractions`.
+    /// Its area, such as `items-fractions`.
     pub area: String,
     /// Its text.
     pub text: String,
 }
 
-/// The words of a language.
+/// A language whose words are asked for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct WordsOf {
     /// The language.
@@ -110,9 +110,9 @@ impl DeviceDoor {
             }
             match self.student.profile(&id) {
                 Ok(profile) => students.push(profile),
-                // A store without a student was left by a join that did not finish.
+                // A join that did not finish left a store without a student.
                 Err(CallError::NotFound { .. }) => {}
-                // A store that cannot be opened keeps no other from working.
+                // The other stores still work.
                 Err(error) => damaged.push(self.damaged(StoreName::Student { student: id }, error)),
             }
         }
@@ -142,7 +142,7 @@ impl DeviceDoor {
         })
     }
 
-    /// What is left of a store that cannot be opened.
+    /// Describes a store that cannot be opened.
     fn damaged(&self, store: StoreName, why: CallError) -> DamagedStore {
         let last_good = self.context.copy_paths(&store).ok().and_then(|copies| {
             copies
@@ -164,7 +164,7 @@ impl DeviceDoor {
         }
     }
 
-    /// School years that are over while their data is still here.
+    /// School years that are over and still have data here.
     fn years_over(&self) -> Vec<YearOver> {
         let today = self.context.today();
         let mut over = Vec::new();
@@ -200,13 +200,13 @@ impl DeviceDoor {
         over
     }
 
-    /// Writes the settings of this device.
+    /// Saves the settings of this device.
     pub fn save_device_settings(&self, settings: DeviceSettings) -> Result<Start, CallError> {
         self.context.put_settings(settings)?;
         self.start(Nothing {})
     }
 
-    /// The words of exercises and their pictures, which the screens need once one is shown.
+    /// The words of exercises and figures, which the screens load with the first exercise.
     pub fn exercise_words(&self, of: WordsOf) -> Result<Vec<MessageFile>, CallError> {
         Ok(messages::sources(of.language)
             .map(|(area, text)| MessageFile {

@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
 use ts_rs::TS;
 
-/// Characters read at one time at most: far more than a screen holds.
+/// Characters of a text at most, far more than a screen shows.
 const LONGEST_CHARACTERS: usize = 20_000;
 
 /// A text to be read aloud.
@@ -20,11 +20,11 @@ pub struct ReadAloud {
 }
 
 impl DeviceDoor {
-    /// Reads aloud, in place of what was being read. Returns when it is over or
-    /// was stopped, so that the page knows.
+    /// Reads a text aloud and stops the one before. Returns when the reading is over or stopped.
     ///
     /// # Errors
-    /// [`CallError::NoVoice`], or [`CallError::Invalid`] for a text that is too long.
+    /// Returns [`CallError::NoVoice`] with what is missing, or [`CallError::Invalid`] for a text that
+    /// is too long.
     pub fn speak(&self, read: ReadAloud) -> Result<Nothing, CallError> {
         if read.text.chars().count() > LONGEST_CHARACTERS {
             return Err(CallError::Invalid {
@@ -39,7 +39,7 @@ impl DeviceDoor {
         Ok(Nothing {})
     }
 
-    /// Ends what is being read.
+    /// Stops reading.
     pub fn stop_speaking(&self, _: Nothing) -> Result<Nothing, CallError> {
         self.voice.stop();
         Ok(Nothing {})

@@ -1,4 +1,4 @@
-//! Files with exercises of the teacher's own, those of a zip one by one.
+//! Reads question banks, also from a zip.
 
 use super::zip_files::{MOST_ZIP_BYTES, extension_is, leads_out, shown};
 use crate::context::file_dialogs::FileSource;
@@ -8,14 +8,14 @@ use surefoot_exchange::Refusal;
 use surefoot_exercises::bank::{BankFile, MOST_FILE_BYTES, MOST_FILES};
 use zip::ZipArchive;
 
-/// The list of a package: it says what is in the zip, and holds no exercise.
+/// The list of contents of a package, which holds no exercise.
 const MANIFEST: &str = "imsmanifest.xml";
 
-/// Reads the picked files up to the bank's caps. The reader of banks reports, under its name,
-/// a file beyond its cap or one that cannot be unpacked.
+/// Reads the picked files, each up to one byte more than its cap. The reader of question banks
+/// then reports a file that is too large or cannot be unpacked.
 ///
 /// # Errors
-/// [`CallError::Refused`] for a file that cannot be read at all.
+/// Returns [`CallError::Refused`] for a file that cannot be read.
 pub fn bank_files(sources: Vec<FileSource>) -> Result<Vec<BankFile>, CallError> {
     let mut files = Vec::new();
     for source in sources {
@@ -54,7 +54,7 @@ fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<()
             continue;
         }
         drop(entry);
-        // One more than may be read tells that there were too many.
+        // With one file more than allowed, the reader reports too many.
         if found.len() > MOST_FILES {
             break;
         }
@@ -62,7 +62,7 @@ fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<()
         if !leads_out(&name)
             && let Ok(entry) = archive.by_index(place)
         {
-            // A damaged entry is empty; the reader of banks reports it.
+            // A damaged entry is empty here, and the reader of question banks reports it.
             let read = entry
                 .take(MOST_FILE_BYTES as u64 + 1)
                 .read_to_end(&mut bytes);

@@ -1,4 +1,4 @@
-//! Reading hand-ins into a desk, the next files opened while one is taken.
+//! Imports hand-ins from files.
 
 use super::zip_files::unzipped;
 use crate::context::file_dialogs::FileSource;
@@ -11,11 +11,11 @@ use surefoot_desk::Import;
 use surefoot_desk::ImportReport;
 use surefoot_store::DeskStore;
 
-/// Files that may be open while the desk is busy with an earlier one.
+/// Hand-ins opened ahead at most.
 const OPENED_AHEAD: usize = 4;
 
-/// Imports every file, one after the other; the next ones are opened meanwhile.
-/// A stop takes effect between two files; what was taken in stays.
+/// Imports every file, one after the other, and opens the next ones meanwhile. A stop takes
+/// effect between two files; what is imported stays.
 pub fn import_files(
     desk: &DeskStore,
     sources: Vec<FileSource>,
@@ -31,7 +31,7 @@ pub fn import_files(
         scope.spawn(move || {
             for source in sources {
                 let name = source.name().to_owned();
-                // Nobody waits any more after a stop or an error.
+                // The import has stopped or failed.
                 if opened.send((name, opener.open(source.open()))).is_err() {
                     break;
                 }

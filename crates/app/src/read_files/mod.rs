@@ -1,6 +1,6 @@
-//! Reading what a teacher picks: hand-ins, class lists and question banks, also from a zip.
+//! Reads the files that a teacher picks: hand-ins, rosters and question banks, also from a zip.
 //!
-//! Nothing is unpacked to the disk, and every size is checked first.
+//! Unpacks nothing to the disk, and checks every size first.
 
 pub mod bank_files;
 pub mod hand_in_files;

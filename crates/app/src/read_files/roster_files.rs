@@ -1,5 +1,4 @@
-//! Files with a class list; of a zip, as an export by OneRoster comes, the tables
-//! in it one by one.
+//! Reads roster files, also from the zip of a OneRoster export.
 
 use super::zip_files::{MOST_ZIP_BYTES, extension_is, leads_out};
 use crate::context::file_dialogs::FileSource;
@@ -9,13 +8,13 @@ use surefoot_desk::MOST_ROSTER_BYTES;
 use surefoot_exchange::Refusal;
 use zip::ZipArchive;
 
-/// Tables taken out of one zip at most; the standard knows about twenty.
+/// Tables of a zip at most. The standard has about twenty.
 const MOST_TABLES: usize = 64;
 
-/// The picked files by name, each read up to the cap of a class list.
+/// Reads the picked files; returns names and bytes.
 ///
 /// # Errors
-/// [`CallError::Refused`] for a file that cannot be read or is too large.
+/// Returns [`CallError::Refused`] for a file that cannot be read or is too large.
 pub(crate) fn roster_files(sources: Vec<FileSource>) -> Result<Vec<(String, Vec<u8>)>, CallError> {
     let mut files = Vec::new();
     for source in sources {
@@ -58,7 +57,7 @@ fn unzip(bytes: Vec<u8>, files: &mut Vec<(String, Vec<u8>)>) -> Result<(), Refus
                 most_bytes: MOST_ROSTER_BYTES,
             });
         }
-        // The reader knows the tables by their own names.
+        // The reader finds tables by their names without folders.
         let own_name = name.rsplit('/').next().unwrap_or(&name);
         files.push((own_name.to_owned(), table));
     }

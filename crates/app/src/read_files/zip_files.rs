@@ -1,10 +1,9 @@
-//! A zip of hand-ins, as class upload folders give it out: each entry becomes a
-//! file of its own in the import's account.
+//! Reads hand-ins from a zip, as upload folders of classes offer it. Each entry is a file of the
+//! import report.
 //!
-//! Nothing is unpacked to the disk. The zip itself is read up to a cap, its
-//! list up to another, and each entry only when its turn comes and no further
-//! than the reader of hand-ins goes. An entry whose name leads out of the zip,
-//! is sealed, or packed in an unusual way is refused by name.
+//! Unpacks nothing to the disk. The zip and its list are read up to a cap, and each entry only
+//! when it is imported, up to the cap of a hand-in. Refuses an entry that is encrypted or packed
+//! in an unusual way, or whose name leads out of the zip.
 
 use crate::context::file_dialogs::{FileKind, FileSource};
 use std::io::{self, Cursor, Read};
@@ -13,17 +12,16 @@ use surefoot_exchange::{HAND_IN_CAPS, Refusal};
 use zip::ZipArchive;
 use zip::result::ZipError;
 
-/// Bytes of a zip read at most: a class of 40 handing in every week of a year
-/// stays below it.
+/// Bytes of a zip at most, more than weekly hand-ins of 40 students over a year.
 pub const MOST_ZIP_BYTES: u64 = 64 * 1024 * 1024;
 
-/// Entries of a zip at most, of every kind.
+/// Entries of a zip at most.
 pub const MOST_ZIP_ENTRIES: usize = 5_000;
 
-/// Bytes that all hand-ins of a zip may say to unpack to.
+/// Declared unpacked bytes of all hand-ins of a zip at most.
 pub const MOST_UNPACKED_BYTES: u64 = 256 * 1024 * 1024;
 
-/// Characters of a name shown in the account.
+/// Characters of a name in the import report at most.
 const LONGEST_NAME_CHARS: usize = 120;
 
 pub(crate) fn extension_is(name: &str, wanted: &str) -> bool {
@@ -31,7 +29,7 @@ pub(crate) fn extension_is(name: &str, wanted: &str) -> bool {
         .is_some_and(|(_, found)| found.eq_ignore_ascii_case(wanted))
 }
 
-/// The files to take in, in their order: zips give way to the hand-ins in them.
+/// Replaces each zip by the hand-ins in it.
 #[must_use]
 pub fn unzipped(sources: Vec<FileSource>) -> Vec<FileSource> {
     let mut all = Vec::new();
@@ -108,15 +106,14 @@ fn entries(zip_name: &str, bytes: Vec<u8>) -> Result<Vec<FileSource>, Refusal> {
     Ok(found)
 }
 
-/// Whether a name would lead out of the folder it were unpacked into, on any system.
+/// Whether a name would lead out of the folder of an unpacked zip, on any system.
 pub(crate) fn leads_out(name: &str) -> bool {
     name.starts_with('/')
         || name.contains(['\\', ':', '\0'])
         || name.split('/').any(|part| part == "..")
 }
 
-/// The name for the account: signs that steer a terminal or a line of text go,
-/// and its end stays when it is long.
+/// The name for the import report, without control characters. Of a long name the end is kept.
 pub(crate) fn shown(zip_name: &str, entry: &str) -> String {
     let plain: String = entry.chars().filter(|c| !c.is_control()).collect();
     let too_many = plain.chars().count().saturating_sub(LONGEST_NAME_CHARS);
@@ -127,8 +124,8 @@ pub(crate) fn shown(zip_name: &str, entry: &str) -> String {
 fn read_entry(bytes: Arc<[u8]>, place: usize) -> io::Result<Box<dyn Read + Send>> {
     let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(io::Error::from)?;
     let entry = archive.by_index(place).map_err(io::Error::from)?;
-    // What the entry says of its size need not be so; its checksum is looked
-    // at when its end is reached.
+    // The declared size may be wrong, so the read is capped. The end of the entry checks its
+    // checksum.
     let mut unpacked = Vec::new();
     entry
         .take(HAND_IN_CAPS.sealed_bytes + 1)
@@ -191,7 +188,7 @@ mod tests {
 
     #[test]
     fn names_that_lead_out_are_refused_by_name() {
-        // The writer would not take all of these, so they are put in afterwards.
+        // The writer refuses some of these names, so they are patched in.
         for bad in [
             "../x.sfhandin",
             "/xx.sfhandin",
@@ -230,7 +227,7 @@ mod tests {
             of_zip(honest.clone())[0].1,
             Err(Refusal::TooLarge { .. })
         ));
-        // Now it says that it is small: both of its headers give one byte.
+        // Both headers now declare one byte.
         let mut lying = honest;
         let size = u32::try_from(zeros.len()).unwrap().to_le_bytes();
         let places: Vec<usize> = lying

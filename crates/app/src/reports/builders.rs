@@ -1,5 +1,5 @@
-//! The builders of the reports: each takes what it needs from the desk and lets
-//! `surefoot-report` draw it.
+//! The builders of the reports: each reads the desk and lets the crate `report` make the page or
+//! file.
 
 use super::report::{Made, ReportSource};
 use super::sheets::{CONCEPTS_OF_ONE, part};
@@ -32,7 +32,7 @@ fn sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
 
 /// A practice sheet with fresh numbers.
 pub(super) fn sheet(source: &ReportSource<'_>) -> Built<Made> {
-    let bytes = practice_sheet(&sheet_wish(source)?, &source.look)?;
+    let bytes = practice_sheet(&sheet_wish(source)?, &source.options)?;
     Ok(Made::new(bytes))
 }
 
@@ -59,9 +59,9 @@ fn seat_sheet_wish(source: &ReportSource<'_>) -> Built<SheetWish> {
     })
 }
 
-/// A practice sheet for one student: what is assigned, then what is needed most.
+/// A practice sheet for one student: assigned concepts first, then those needed most.
 pub(super) fn seat_sheet(source: &ReportSource<'_>) -> Built<Made> {
-    let bytes = practice_sheet(&seat_sheet_wish(source)?, &source.look)?;
+    let bytes = practice_sheet(&seat_sheet_wish(source)?, &source.options)?;
     Ok(Made::new(bytes))
 }
 
@@ -87,17 +87,17 @@ fn chart_of<'a>(source: &ReportSource<'a>) -> Chart<'a> {
 
 /// A chart for self-ratings on paper.
 pub(super) fn chart(source: &ReportSource<'_>) -> Built<Made> {
-    let bytes = self_rating_chart(&chart_of(source), &source.look)?;
+    let bytes = self_rating_chart(&chart_of(source), &source.options)?;
     Ok(Made::new(bytes))
 }
 
 pub(super) fn chart_page(source: &ReportSource<'_>) -> Built<ReportPage> {
     let chart = chart_of(source);
-    let look = &source.look;
+    let options = &source.options;
     Ok(page::rating_chart::chart_page(
         &chart,
-        look.density,
-        look.locale,
+        options.density,
+        options.locale,
     )?)
 }
 
@@ -126,7 +126,7 @@ pub(super) fn family(source: &ReportSource<'_>) -> Built<ReportPage> {
     )?)
 }
 
-/// A page for the family of every student who has reported, in one file.
+/// The pages for the families of all students with a report, in one file.
 pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
     let (class, today) = (source.class, source.today);
     let title = &class.row.title;
@@ -143,7 +143,7 @@ pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
             )?);
         }
     }
-    let bytes = page::print_each(title, &pages, &source.look)?;
+    let bytes = page::print_each(title, &pages, &source.options)?;
     bytes.map(Made::new).ok_or_else(|| CallError::Invalid {
         field: "students".into(),
         rule: "no_reports".into(),
@@ -212,7 +212,7 @@ fn board(source: &ReportSource<'_>) -> Built<Board> {
     )?)
 }
 
-/// The class, for its teachers.
+/// The summary of a class, for its teachers.
 pub(super) fn class_summary(source: &ReportSource<'_>) -> Built<ReportPage> {
     let board = board(source)?;
     Ok(page::class_summary::class_summary(&board, source.locale())?)
@@ -224,35 +224,35 @@ pub(super) fn share_safe_page(source: &ReportSource<'_>) -> Built<ReportPage> {
     Ok(page::share_safe::share_page(&table, source.locale())?)
 }
 
-/// The class, for the school: without a name and without small counts. The table is noted
-/// once it is saved, because two tables of nearly the same class can give a student away.
+/// The share-safe table. Saving it records its release, because two tables of nearly the same
+/// class could reveal what one student answered.
 pub(super) fn share_safe(source: &ReportSource<'_>) -> Built<Made> {
     let language = source.language();
     let table = surefoot_desk::share_table(source.desk, source.class, language, source.today)?;
     surefoot_desk::check_share_table(source.desk, source.class, &table)?;
     let page = page::share_safe::share_page(&table, source.locale())?;
     Ok(Made {
-        bytes: page::print(&page, &source.look, true)?,
+        bytes: page::print(&page, &source.options, true)?,
         after_saving: Some(Box::new(move |desk, class| {
             Ok(surefoot_desk::release_share_table(desk, class, &table)?)
         })),
     })
 }
 
-/// Concept by pass and concept by concept, as a workbook.
+/// Both tables as a workbook.
 pub(super) fn workbook(source: &ReportSource<'_>) -> Built<Made> {
     let (board, locale) = (board(source)?, source.locale());
     let grids = [board_grid(&board, locale)?, summary_grid(&board, locale)?];
     Ok(Made::new(to_xlsx(&grids)?))
 }
 
-/// Concept by pass.
+/// A table of concepts by passes.
 pub(super) fn board_csv(source: &ReportSource<'_>) -> Built<Made> {
     let grid = board_grid(&board(source)?, source.locale())?;
     Ok(Made::new(to_csv(&grid)?))
 }
 
-/// Concept by concept.
+/// A table with one row for each concept.
 pub(super) fn summary_csv(source: &ReportSource<'_>) -> Built<Made> {
     let grid = summary_grid(&board(source)?, source.locale())?;
     Ok(Made::new(to_csv(&grid)?))
@@ -261,6 +261,6 @@ pub(super) fn summary_csv(source: &ReportSource<'_>) -> Built<Made> {
 /// The join slips of every seat.
 pub(super) fn slips(source: &ReportSource<'_>) -> Built<Made> {
     let slips = surefoot_desk::join_slips(source.class)?;
-    let pages = slip_pages(&slips, source.with_names, &source.look)?;
+    let pages = slip_pages(&slips, source.with_names, &source.options)?;
     Ok(Made::new(pages))
 }

@@ -1,4 +1,4 @@
-//! Looking into the table.
+//! Finds and lists the reports of the table.
 
 use super::report::{Output, Report, ReportSection};
 use super::table::REPORTS;
@@ -10,37 +10,31 @@ use surefoot_report::ReportError;
 use surefoot_report::words::Words;
 use ts_rs::TS;
 
-/// The entry of this name.
-///
-/// # Errors
-/// [`CallError::NotFound`].
+/// Finds the report of a name.
 pub fn named(name: &str) -> Result<&'static Report, CallError> {
     (REPORTS.iter().find(|report| report.name == name)).ok_or(CallError::NotFound {
         what: "report".into(),
     })
 }
 
-/// A report as the print screen lists it.
+/// A report in the list of the Print screen.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ReportInfo {
-    /// Names it in `print` and `preview`.
+    /// Its name in `print` and `preview`.
     pub name: String,
-    /// Where it is listed.
+    /// Its section in the list.
     pub section: ReportSection,
     /// Its title.
     pub title: String,
     /// What it is for.
     pub about: String,
-    /// What it asks for.
+    /// The fields it asks for.
     pub fields: Vec<ReportField>,
-    /// Whether it can be looked at before it is printed.
+    /// Whether it has a preview.
     pub previewed: bool,
 }
 
-/// The table as the print screen lists it.
-///
-/// # Errors
-/// [`CallError::Internal`] if a message is missing.
+/// The list of the Print screen.
 pub fn list(language: Language) -> Result<Vec<ReportInfo>, CallError> {
     let words = Words::new(Locale::from(language));
     let word = |part: &str, id: &str| {

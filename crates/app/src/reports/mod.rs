@@ -1,8 +1,8 @@
-//! Everything a teacher can print or save about a class, in one table.
+//! The table of reports: everything that a teacher can print or save about a class.
 //!
-//! An entry says what a report asks for, how its file is called and what builds it. The
-//! window, the command and the print screen read the table, and know no report by name.
-//! Words for the list are the messages `report-name-NAME` and `report-about-NAME`.
+//! An entry has the fields that a report asks for, the name of its file and its builder. The
+//! command and the Print screen read the table and know no report by name. The words for the
+//! list are the messages `report-name-NAME` and `report-about-NAME`.
 //!
 //! Must never know a door, a dialog or a clock.
 

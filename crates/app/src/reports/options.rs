@@ -1,18 +1,18 @@
-//! How a print looks: language, paper and density.
+//! The options of a print, as the screens send them.
 
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::{Language, Locale};
-use surefoot_report::{Density, Look, Paper};
+use surefoot_report::{Density, Paper};
 use ts_rs::TS;
 
-/// How a print looks.
+/// The options of a print.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PrintOptions {
     /// The language of the print.
     pub language: Language,
     /// The paper.
     pub paper: PrintPaper,
-    /// With space to work or write in; else as little paper as possible.
+    /// Whether there is space to work or write in; otherwise it takes as little paper as possible.
     pub roomy: bool,
 }
 
@@ -26,7 +26,7 @@ pub enum PrintPaper {
     Letter,
 }
 
-impl From<PrintOptions> for Look {
+impl From<PrintOptions> for surefoot_report::PrintOptions {
     fn from(options: PrintOptions) -> Self {
         Self {
             locale: Locale::from(options.language),

@@ -1,4 +1,4 @@
-//! What an entry of the table is, and what is made from it.
+//! An entry of the table, and the file made from it.
 
 use super::values::{ReportField, ReportValues};
 use crate::context::file_dialogs::FileKind;
@@ -7,12 +7,12 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::{Language, Locale};
 use surefoot_desk::OpenClass;
-use surefoot_report::Look;
+use surefoot_report::PrintOptions;
 use surefoot_report::page::{self, ReportPage};
 use surefoot_store::DeskStore;
 use ts_rs::TS;
 
-/// Where the print screen lists a report.
+/// A section in the list of the Print screen.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum ReportSection {
@@ -24,54 +24,54 @@ pub enum ReportSection {
     Chart,
     /// Reports on a student, a group or the class.
     Report,
-    /// Tables for other programs; none has a name in it.
+    /// Tables for other programs, without names.
     Table,
     /// Join slips.
     Slips,
 }
 
-/// Shows a report on the screen.
+/// Makes the preview of a report.
 pub type Preview = fn(&ReportSource<'_>) -> Result<ReportPage, CallError>;
 
 /// An entry of the table.
 pub struct Report {
-    /// Names it in calls, in the command and in the messages.
+    /// Its name in calls, in the command and in messages.
     pub name: &'static str,
-    /// Where the print screen lists it.
+    /// Its section in the list.
     pub section: ReportSection,
-    /// What it asks for.
+    /// The fields it asks for.
     pub fields: &'static [ReportField],
-    /// The name of its file without the ending; `{seat}`, `{seed}` and `{date}` are filled in.
+    /// The name of its file without the extension; `{seat}`, `{seed}` and `{date}` are replaced.
     pub file_name: &'static str,
     /// The kind of its file.
     pub kind: FileKind,
     pub(super) output: Output,
 }
 
-/// What builds a report.
+/// The builder of a report.
 pub(super) enum Output {
-    /// The screen shows the page, and the PDF is made from it.
+    /// Builds a page, which is the preview and is printed as PDF.
     Page {
         fits_one_sheet: bool,
         build: fn(&ReportSource<'_>) -> Result<ReportPage, CallError>,
     },
-    /// The file is made by itself; where there is a preview, the screen shows that.
+    /// Builds the file, and the preview if there is one.
     File {
         preview: Option<Preview>,
         make: fn(&ReportSource<'_>) -> Result<Made, CallError>,
     },
 }
 
-/// What a report is made from.
+/// The input of a report.
 pub struct ReportSource<'a> {
     /// The desk.
     pub desk: &'a DeskStore,
     /// The class.
     pub class: &'a OpenClass,
-    /// What was chosen for the fields.
+    /// The values of the fields.
     pub values: &'a ReportValues,
-    /// Language, paper and density.
-    pub look: Look,
+    /// The options of the print.
+    pub options: PrintOptions,
     /// The date of the report.
     pub today: NaiveDate,
     /// Whether names of students may be in it.
@@ -82,18 +82,18 @@ pub struct ReportSource<'a> {
 
 impl ReportSource<'_> {
     pub(super) fn language(&self) -> Language {
-        self.look.locale.language
+        self.options.locale.language
     }
 
     pub(super) fn locale(&self) -> Locale {
-        self.look.locale
+        self.options.locale
     }
 }
 
-/// Done once the file has been saved.
+/// What to do after the file is saved.
 pub(super) type AfterSaving = Box<dyn FnOnce(&DeskStore, &OpenClass) -> Result<(), CallError>>;
 
-/// A file that was made and is not saved yet.
+/// A file that is made and not saved yet.
 pub struct Made {
     /// The content of the file.
     pub bytes: Vec<u8>,
@@ -108,10 +108,7 @@ impl Made {
         }
     }
 
-    /// Notes at the desk that the file was saved, for reports that need it.
-    ///
-    /// # Errors
-    /// The error of the store; then nothing is noted.
+    /// Records at the desk that the file was saved, for reports that need it.
     pub fn saved(self, desk: &DeskStore, class: &OpenClass) -> Result<(), CallError> {
         match self.after_saving {
             Some(note) => note(desk, class),
@@ -135,8 +132,8 @@ impl Report {
     /// Makes the file.
     ///
     /// # Errors
-    /// [`CallError::Invalid`] for a value that is missing, not asked for or out of range,
-    /// and for a report without content; [`CallError::NotFound`] for a seat or concept.
+    /// Returns [`CallError::Invalid`] for a value that is missing, not asked for or out of range,
+    /// and for a report without content; [`CallError::NotFound`] for an unknown seat or concept.
     pub fn make(&self, source: &ReportSource<'_>) -> Result<Made, CallError> {
         source.values.check(self.fields)?;
         match &self.output {
@@ -147,7 +144,7 @@ impl Report {
                 let page = build(source)?;
                 Ok(Made::new(page::print(
                     &page,
-                    &source.look,
+                    &source.options,
                     *fits_one_sheet,
                 )?))
             }
@@ -155,10 +152,10 @@ impl Report {
         }
     }
 
-    /// The page that the screen shows.
+    /// Makes the preview.
     ///
     /// # Errors
-    /// As [`Report::make`]; [`CallError::Invalid`] for a report without a preview.
+    /// As [`Report::make`]; also [`CallError::Invalid`] for a report without a preview.
     pub fn preview(&self, source: &ReportSource<'_>) -> Result<ReportPage, CallError> {
         source.values.check(self.fields)?;
         match &self.output {

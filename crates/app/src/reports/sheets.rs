@@ -1,4 +1,4 @@
-//! Practice sheets: which exercises, for teachers and for students.
+//! The exercises of practice sheets, for teachers and for students.
 
 use crate::context::random;
 use crate::error::CallError;
@@ -11,7 +11,7 @@ use surefoot_report::sheet::SheetPart;
 /// Concepts on a sheet for one student at most.
 pub(crate) const CONCEPTS_OF_ONE: usize = 6;
 
-/// A fresh seed, short enough to be typed again.
+/// A random seed that is short enough to be typed.
 pub(crate) fn fresh_seed() -> Result<u64, CallError> {
     Ok(random::number()? % 1_000_000)
 }

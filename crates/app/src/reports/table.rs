@@ -1,4 +1,4 @@
-//! The table of reports. A new report is an entry here, a builder and its messages.
+//! The table of reports. A new report needs an entry here, a builder and messages.
 
 use super::builders as build;
 use super::report::{Output, Report, ReportSection};
@@ -13,7 +13,7 @@ const MOST_OF_EACH: u32 = 20;
 /// Exercises of each concept on a sheet for one student at most.
 const MOST_OF_EACH_FOR_ONE: u32 = 5;
 
-/// Everything a teacher can print or save about a class, in the order of the print screen.
+/// All reports, in the order of the Print screen.
 pub const REPORTS: &[Report] = &[
     Report {
         name: "sheet",

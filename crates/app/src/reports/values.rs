@@ -1,11 +1,11 @@
-//! What a report can ask for, and what was chosen.
+//! The fields of reports and their values.
 
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::Level;
 use ts_rs::TS;
 
-/// Something a report asks for. Every report asks for a language.
+/// A field that a report asks for. Every report also asks for a language.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ReportField {
@@ -15,20 +15,20 @@ pub enum ReportField {
     Group,
     /// The minutes of the talk.
     Minutes,
-    /// Concepts, in order.
+    /// Concepts in their order.
     Concepts,
     /// The level of the exercises.
     Level,
     /// Exercises of each concept.
     Count {
-        /// At most.
+        /// The most.
         most: u32,
     },
-    /// Whether the answer key is added, on a page of its own. It is unless this is false.
+    /// Whether the answer key follows on a page of its own; true if left out.
     Key,
-    /// Whether the names of the roster are on it. They are unless this is false.
+    /// Whether it shows the names of the roster; true if left out.
     Names,
-    /// The seed of the exercises; a fresh one unless given.
+    /// The seed of the exercises; a random one if left out.
     Numbers,
     /// The paper.
     Paper,
@@ -36,7 +36,7 @@ pub enum ReportField {
     Space,
 }
 
-/// What was chosen for the fields of a report.
+/// The values of the fields of a report.
 #[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(default, deny_unknown_fields)]
 #[ts(optional_fields)]
@@ -70,17 +70,17 @@ fn invalid(field: &str, rule: &str) -> CallError {
     }
 }
 
-/// A value that its report asks for.
+/// Returns a value that the report needs.
 pub(super) fn needed<T>(value: Option<T>, field: &str) -> Result<T, CallError> {
     value.ok_or_else(|| invalid(field, "missing"))
 }
 
 impl ReportValues {
-    /// Refuses values that are missing or were not asked for.
+    /// Refuses missing values and values that the report does not ask for.
     pub(super) fn check(&self, fields: &[ReportField]) -> Result<(), CallError> {
         let asked = |wanted: ReportField| fields.contains(&wanted);
         let counted = (fields.iter()).any(|field| matches!(field, ReportField::Count { .. }));
-        // Of each value: its name, whether it is given, asked for, and may be left out.
+        // For each value: its name, and whether it is given, asked for, and optional.
         for (name, given, asked, optional) in [
             ("seat", self.seat.is_some(), asked(ReportField::Seat), false),
             (

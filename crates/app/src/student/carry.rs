@@ -1,4 +1,4 @@
-//! The carry file: a student's copy for a second device.
+//! The carry file.
 
 use super::StudentDoor;
 use crate::context::file_dialogs::FileKind;
@@ -13,19 +13,19 @@ use surefoot_store::{Durability, StudentStore};
 use surefoot_student::{Carried, CarryTaken};
 use ts_rs::TS;
 
-/// A carry file asked for.
+/// A carry file to make.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CarryAsked {
     /// The profile's id.
     pub student: String,
-    /// At least 8 characters.
+    /// The passphrase, at least 8 characters.
     pub passphrase: String,
 }
 
-/// What a carry file brought.
+/// What a carry file added.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CarryDone {
-    /// The student of this device who has it now.
+    /// The student it was added to.
     pub student: String,
     /// Whether the student is new on this device.
     pub new_here: bool,
@@ -36,11 +36,10 @@ pub struct CarryDone {
 }
 
 impl StudentDoor {
-    /// Seals everything of a student for a second device.
+    /// Seals all data of a student for a second device.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a passphrase that is too short,
-    /// [`CallError::Files`], [`CallError::Locked`].
+    /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn make_carry(&self, asked: CarryAsked) -> Result<FileMade, CallError> {
         self.context.own_only()?;
         let today = self.context.today();
@@ -53,15 +52,8 @@ impl StudentDoor {
             )?)
         })?;
         let file_name = format!("my-surefoot-{today}.sfcarry");
-        let place = self
-            .context
-            .dialogs
-            .save(&file_name, FileKind::CarryFile, &bytes)?;
-        Ok(FileMade {
-            file_name,
-            place,
-            bytes: bytes.len(),
-        })
+        self.context
+            .hand_over(file_name, FileKind::CarryFile, &bytes)
     }
 
     /// Lets the person pick a carry file.
@@ -70,12 +62,11 @@ impl StudentDoor {
         self.context.pick_sealed(FileKind::CarryFile, &CARRY_CAPS)
     }
 
-    /// Takes the picked carry file: into the student of the same seat, or as a
-    /// new student of this device.
+    /// Adds the picked carry file to the student of the same seat, or makes a new student.
     ///
     /// # Errors
-    /// [`CallError::Refused`], [`CallError::Locked`] when that student's PIN
-    /// has not been typed.
+    /// Returns [`CallError::Refused`] for the wrong passphrase or a damaged file,
+    /// [`CallError::Locked`] until the PIN of that student is typed.
     pub fn take_carry(&self, asked: OpenSealed) -> Result<CarryDone, CallError> {
         self.context.own_only()?;
         let carried = self
@@ -103,7 +94,7 @@ impl StudentDoor {
     fn student_of(&self, carried: &Carried) -> Result<Option<String>, CallError> {
         for id in self.ids()? {
             let same = self.as_locked_student(&id, |_, joined| Ok(carried.is_of(joined)));
-            // The first screen reports the damaged store of another student.
+            // Another student's damaged store does not matter here; the first screen reports it.
             if same.unwrap_or(false) {
                 return Ok(Some(id));
             }
@@ -132,7 +123,7 @@ impl StudentDoor {
             surefoot_student::take_carry(&store, None, carried, &device, self.context.today())
         };
         if taken.is_err() {
-            // Nothing of this student has been done here yet.
+            // The new store holds nothing yet.
             let _ = fs::remove_file(&path);
         }
         Ok((id, taken?))

@@ -1,4 +1,4 @@
-//! Today: what the class reviews, and the student's check-ins.
+//! Today: the concepts of the review and the student's check-ins.
 
 use super::StudentDoor;
 use crate::error::CallError;
@@ -13,11 +13,11 @@ use ts_rs::TS;
 pub struct StudentDay {
     /// The profile's id.
     pub student: String,
-    /// The day asked for; nothing for today.
+    /// The day; `None` for today.
     pub date: Option<chrono::NaiveDate>,
 }
 
-/// A check-in: both values after the tap.
+/// A check-in: rating and outcome after the tap.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CheckInTap {
     /// The profile's id.
@@ -28,12 +28,12 @@ pub struct CheckInTap {
     pub concept: String,
     /// The rating.
     pub confidence: Option<Confidence>,
-    /// How it went.
+    /// The outcome.
     pub outcome: Option<Outcome>,
 }
 
 impl StudentDoor {
-    /// A day of the review.
+    /// The review of a day.
     pub fn today(&self, day: StudentDay) -> Result<Today, CallError> {
         let today = self.context.today();
         self.as_student(&day.student, |store, joined| {
@@ -41,7 +41,7 @@ impl StudentDoor {
         })
     }
 
-    /// A tap on Today, on disk when this returns.
+    /// Stores a tap on Today. It is on disk when this returns.
     pub fn check_in(&self, tap: CheckInTap) -> Result<Today, CallError> {
         let today = self.context.today();
         self.as_student(&tap.student, |store, joined| {

@@ -1,4 +1,4 @@
-//! Handing in.
+//! Makes hand-ins.
 
 use super::{StudentDoor, StudentId};
 use crate::context::copies::StoreName;
@@ -10,7 +10,7 @@ use std::fs;
 use surefoot_student::views::{HandInMade, HandInPreview};
 
 impl StudentDoor {
-    /// What a hand-in would hold.
+    /// The content of a hand-in, for the screen.
     pub fn hand_in_preview(&self, id: StudentId) -> Result<HandInPreview, CallError> {
         let today = self.context.today();
         self.as_student(&id.student, |store, joined| {
@@ -18,8 +18,8 @@ impl StudentDoor {
         })
     }
 
-    /// Makes a hand-in and puts it where the person says; in the sample class,
-    /// into its shared folder.
+    /// Makes a hand-in and saves it where the person chooses; in the sample class, in its shared
+    /// folder.
     pub fn hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
         self.make_hand_in(&id, |name, bytes| {
             let place = self.context.dialogs.save(name, FileKind::HandIn, bytes)?;
@@ -27,8 +27,8 @@ impl StudentDoor {
         })
     }
 
-    /// Makes a hand-in and gives it to another program by the system's share
-    /// sheet, or saves it as [`StudentDoor::hand_in`] does where there is none.
+    /// Makes a hand-in and gives it to another program by the system's share sheet. Without a share
+    /// sheet, saves it as [`StudentDoor::hand_in`] does.
     pub fn share_hand_in(&self, id: StudentId) -> Result<HandInMade, CallError> {
         self.make_hand_in(&id, |name, bytes| {
             if self.context.dialogs.share(name, FileKind::HandIn, bytes)? {
@@ -41,7 +41,7 @@ impl StudentDoor {
         })
     }
 
-    /// `hand_over` gives where the file went, and whether another program has it.
+    /// Makes a hand-in. `hand_over` returns the place of the file, and whether it was shared.
     fn make_hand_in(
         &self,
         id: &StudentId,
@@ -51,7 +51,7 @@ impl StudentDoor {
         let made = self.as_student(&id.student, |store, joined| {
             Ok(surefoot_student::make_hand_in(store, joined, today)?)
         })?;
-        // The store is free while the person looks for a place.
+        // The store is not locked while the person chooses a place.
         let (place, shared) = match self.context.world() {
             World::Sample => {
                 let folder = self.context.data().shared_folder();
@@ -76,7 +76,6 @@ impl StudentDoor {
             file_name: made.file_name,
             place,
             shared,
-            bytes: made.bytes.len(),
             check_ins: made.check_ins,
             answers: made.answers,
         })

@@ -1,4 +1,4 @@
-//! Joining a class, and its newer class packs.
+//! Joins a class, and takes newer class packs.
 
 use super::{StudentDoor, StudentId};
 use crate::context::file_dialogs::{FileKind, FileSource};
@@ -18,13 +18,13 @@ use surefoot_student::NewStudent;
 use surefoot_student::views::Profile;
 use ts_rs::TS;
 
-/// Picked class packs kept until a student has joined with one.
+/// Picked class packs that are kept at most.
 const PACKS_KEPT: usize = 4;
 
-/// A class pack that a person picked, before joining with it.
+/// A picked class pack, before a student joins with it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PackOffer {
-    /// Names the picked pack in [`Join`].
+    /// Its number in [`Join`].
     pub pack: u32,
     /// The class's title.
     pub class_title: String,
@@ -41,7 +41,7 @@ pub struct PackOffer {
 pub struct SeatCodeTyped {
     /// The picked pack.
     pub pack: u32,
-    /// The code as typed.
+    /// The typed code.
     pub seat_code: String,
 }
 
@@ -50,20 +50,20 @@ pub struct SeatCodeTyped {
 pub struct Join {
     /// The picked pack.
     pub pack: u32,
-    /// The code from the slip, as typed.
+    /// The code of the join slip, as typed.
     pub seat_code: String,
-    /// 1 to 24 characters; stays on this device.
+    /// The nickname, 1 to 24 characters; it stays on this device.
     pub nickname: String,
-    /// A picture's id; stays on this device.
+    /// The id of the avatar; it stays on this device.
     pub picture: String,
     /// The student's language.
     pub language: Language,
 }
 
-/// What a student's device made of a picked class pack.
+/// The result of taking a class pack.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PackTaken {
-    /// The version now held.
+    /// The version that the device has now.
     pub version: u32,
     /// Assignments in it that are still open.
     pub open_assignments: usize,
@@ -73,7 +73,7 @@ impl StudentDoor {
     /// Lets the person pick a class pack.
     ///
     /// # Errors
-    /// [`CallError::Refused`] for a file that is none, [`CallError::Files`].
+    /// Returns [`CallError::Refused`] for a file that is no valid class pack.
     pub fn pick_class_pack(&self, _: Nothing) -> Result<Option<PackOffer>, CallError> {
         let picked = self.context.dialogs.pick_file(FileKind::ClassPack)?;
         picked.map(|source| self.offer(source)).transpose()
@@ -126,7 +126,7 @@ impl StudentDoor {
     /// Joins a class.
     pub fn join(&self, join: Join) -> Result<Profile, CallError> {
         let pack = self.kept_pack(join.pack)?;
-        // Checked before a file is made, so that a typing slip leaves none behind.
+        // Checked before the store is made, so that a wrong code leaves no file.
         surefoot_student::check_seat_code(&pack, &join.seat_code)?;
         let id = random::hex::<8>()?;
         let path = self.context.data().student(&id);
@@ -149,14 +149,14 @@ impl StudentDoor {
             )
         };
         if let Err(error) = joined {
-            // Nobody has joined with it yet, so there is nothing in it to lose.
+            // The store is still empty.
             let _ = fs::remove_file(&path);
             return Err(error.into());
         }
         self.profile(&id)
     }
 
-    /// Lets the person pick a newer class pack.
+    /// Lets the person pick a newer class pack, and takes it.
     pub fn take_class_pack(&self, id: StudentId) -> Result<Option<PackTaken>, CallError> {
         let today = self.context.today();
         let source = match self.context.world() {

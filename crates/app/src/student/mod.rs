@@ -1,6 +1,6 @@
 //! The student's calls: joining, Today, practice, My path, handing in, PIN, second device.
 //!
-//! Knows the students' stores. Must never know the desk's store or a call of another door.
+//! Uses the stores of students. Must never know the desk's store or a call of another door.
 
 pub mod carry;
 pub mod check_in;
@@ -43,11 +43,11 @@ pub struct StudentDoor {
     context: Arc<Context>,
     pub(crate) stores: OpenStores<OpenStudent>,
     pins: Mutex<Pins>,
-    /// Picked class packs by number, until a student has joined with one.
+    /// Picked class packs by number, until a student joins with one.
     packs: Mutex<BTreeMap<u32, Arc<CheckedPack>>>,
 }
 
-/// An opened store with what was read of its class pack.
+/// An open store, with the class read from its class pack.
 pub(crate) struct OpenStudent {
     store: StudentStore,
     joined: JoinedCache,
@@ -63,7 +63,7 @@ impl StudentDoor {
         }
     }
 
-    /// Uses a student's store, also while it is locked by a PIN.
+    /// Uses the store of a student, also while it is locked by a PIN.
     fn with_open<T>(
         &self,
         id: &str,
@@ -95,8 +95,8 @@ impl StudentDoor {
         self.stores.with(&path, open, work)
     }
 
-    /// Uses a student's store with the class, also while it is locked by a PIN: for the
-    /// list of students, and for the PIN itself.
+    /// Uses the store of a student and the class, also while it is locked by a PIN: for the list of
+    /// students, and for the PIN itself.
     pub(crate) fn as_locked_student<T>(
         &self,
         id: &str,
@@ -140,7 +140,7 @@ impl StudentDoor {
         Ok(())
     }
 
-    /// A student as the list of students shows it.
+    /// A student in the list of students.
     pub(crate) fn profile(&self, id: &str) -> Result<Profile, CallError> {
         self.as_locked_student(id, |store, joined| {
             let student = &joined.student;

@@ -7,21 +7,21 @@ use surefoot_record::Goal;
 use surefoot_student::views::MyPath;
 use ts_rs::TS;
 
-/// The concepts a student chose to work on.
+/// The concepts that a student chose to work on.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Focus {
     /// The profile's id.
     pub student: String,
-    /// At most three concepts.
+    /// The concepts, at most three.
     pub concepts: Vec<String>,
 }
 
-/// All goals of a student after a change.
+/// All goals of a student.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Goals {
     /// The profile's id.
     pub student: String,
-    /// At most three, in their order.
+    /// The goals, at most three, in their order.
     pub goals: Vec<Goal>,
 }
 
@@ -34,7 +34,7 @@ impl StudentDoor {
         })
     }
 
-    /// Chooses the concepts to work on.
+    /// Sets the focus.
     pub fn set_focus(&self, focus: Focus) -> Result<MyPath, CallError> {
         let today = self.context.today();
         self.as_student(&focus.student, |store, joined| {
@@ -43,7 +43,7 @@ impl StudentDoor {
         })
     }
 
-    /// Writes the student's goals.
+    /// Saves the goals.
     pub fn set_goals(&self, goals: Goals) -> Result<MyPath, CallError> {
         let today = self.context.today();
         self.as_student(&goals.student, |store, joined| {

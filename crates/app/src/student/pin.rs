@@ -8,49 +8,49 @@ use crate::lock::lock;
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
 
-/// A PIN typed, to set it or to open with it.
+/// A typed PIN, to set it or to unlock with it.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PinTyped {
     /// The profile's id.
     pub student: String,
-    /// 4 to 8 digits.
+    /// The PIN, 4 to 8 digits.
     pub pin: String,
 }
 
-/// What came of a PIN typed.
+/// The result of typing a PIN.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Unlocked {
-    /// It fits, or there is none.
+    /// It is right, or the student has none.
     Open,
-    /// It does not fit; the next try counts after this many seconds.
+    /// It is wrong; the next try counts after a wait.
     Wrong {
-        /// Seconds.
+        /// The wait in seconds.
         wait_seconds: u32,
     },
-    /// Not looked at: the wait after earlier tries is not over.
+    /// It was not checked, because the wait after earlier tries is not over.
     Wait {
         /// Seconds left.
         wait_seconds: u32,
     },
 }
 
-/// A forgotten PIN taken away by the code on the seat's slip.
+/// Removal of a forgotten PIN by the seat code.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PinReset {
     /// The profile's id.
     pub student: String,
-    /// The code on the slip, as typed.
+    /// The seat code, as typed.
     pub seat_code: String,
 }
 
 impl StudentDoor {
-    /// Opens a student's screens by the PIN.
+    /// Unlocks a student's screens with the PIN.
     pub fn unlock(&self, typed: PinTyped) -> Result<Unlocked, CallError> {
         let id = typed.student;
         self.with_open(&id, |open| {
             let store = &open.store;
-            // Tries come one after the other: the store is held meanwhile.
+            // The store stays locked meanwhile, so that tries come one after the other.
             if let Some(tries) = surefoot_student::wrong_pin_tries(store)? {
                 let wait_seconds = lock(&self.pins).wait_seconds(&id, tries);
                 if wait_seconds > 0 {
@@ -69,13 +69,13 @@ impl StudentDoor {
         })
     }
 
-    /// Locks every student's screens again that have a PIN.
+    /// Locks the screens of every student with a PIN.
     pub fn lock_students(&self, _: Nothing) -> Result<Nothing, CallError> {
         lock(&self.pins).lock_all();
         Ok(Nothing {})
     }
 
-    /// Sets a student's PIN, or another one.
+    /// Sets or changes a student's PIN.
     pub fn set_pin(&self, typed: PinTyped) -> Result<Nothing, CallError> {
         let salt = random::bytes()?;
         self.with_student(&typed.student, |store| {
@@ -85,7 +85,7 @@ impl StudentDoor {
         Ok(Nothing {})
     }
 
-    /// Takes a student's PIN away.
+    /// Removes a student's PIN.
     pub fn remove_pin(&self, id: StudentId) -> Result<Nothing, CallError> {
         self.with_student(&id.student, |store| {
             store.remove_pin()?;
@@ -93,8 +93,7 @@ impl StudentDoor {
         })
     }
 
-    /// Takes a forgotten PIN away by the code on the seat's slip. Wrong codes
-    /// cost the same waits as wrong PINs.
+    /// Removes a forgotten PIN by the seat code. Wrong codes cause the same waits as wrong PINs.
     pub fn reset_pin(&self, asked: PinReset) -> Result<Nothing, CallError> {
         let id = asked.student;
         self.as_locked_student(&id, |store, joined| {
@@ -107,7 +106,7 @@ impl StudentDoor {
             }
             let reset = surefoot_student::reset_pin(store, joined, &asked.seat_code);
             if matches!(&reset, Err(surefoot_student::StudentError::Invalid { .. })) {
-                // A whole code of another seat is a guess, not a typing slip.
+                // A valid code of another seat is a guess, not a typing error.
                 pin.wrong_tries = pin.wrong_tries.saturating_add(1);
                 store.put_pin(&pin)?;
                 lock(&self.pins).note_wrong(&id);

@@ -1,9 +1,9 @@
-//! Who has typed the PIN, and how long a next try has to wait.
+//! Which students have typed their PIN, and the waits after wrong tries.
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::time::{Duration, Instant};
 
-/// Kept in memory: a program that starts anew is locked, and waits from its start.
+/// Kept in memory: a program that starts anew is locked, and the waits begin again.
 pub(super) struct Pins {
     unlocked: BTreeSet<String>,
     last_wrong: BTreeMap<String, Instant>,
@@ -32,12 +32,12 @@ impl Pins {
         self.unlocked.clear();
     }
 
-    /// Notes a wrong PIN or a wrong seat code.
+    /// Records a wrong PIN or seat code.
     pub(super) fn note_wrong(&mut self, id: &str) {
         self.last_wrong.insert(id.to_owned(), Instant::now());
     }
 
-    /// Seconds until the next try is looked at.
+    /// Seconds until the next try counts.
     pub(super) fn wait_seconds(&self, id: &str, wrong_tries: u32) -> u32 {
         let wait = Duration::from_secs(surefoot_student::pin_wait_seconds(wrong_tries).into());
         let since = self.last_wrong.get(id).unwrap_or(&self.started);

@@ -1,4 +1,4 @@
-//! Practice: the evening, one exercise after the other.
+//! Practice: the exercises of an evening.
 
 use super::{StudentDoor, StudentId};
 use crate::context::random;
@@ -11,14 +11,14 @@ use surefoot_student::draft::Draft;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use ts_rs::TS;
 
-/// Practice of one concept asked for from My path; nothing for tonight's queue.
+/// A request for the next exercise.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PracticeAsked {
     /// The profile's id.
     pub student: String,
-    /// The concept asked for.
+    /// The concept, if chosen on My path; `None` for the queue.
     pub concept: Option<String>,
-    /// Whether to go on though the evening is over.
+    /// Whether to go on after the end of the evening.
     pub more: bool,
 }
 
@@ -31,7 +31,7 @@ pub struct ExerciseId {
     pub exercise: String,
 }
 
-/// How sure a student says to be before answering.
+/// How sure a student is before answering.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Sure {
     /// The profile's id.
@@ -49,9 +49,9 @@ pub struct AnswerGiven {
     pub student: String,
     /// The exercise.
     pub exercise: String,
-    /// What was filled in.
+    /// The response.
     pub response: Response,
-    /// Seconds since the exercise was shown or last answered, by the screen's own count.
+    /// Seconds since the exercise was shown or last answered, counted by the screen.
     pub seconds: u32,
 }
 
@@ -62,12 +62,12 @@ pub struct DraftKept {
     pub student: String,
     /// The exercise.
     pub exercise: String,
-    /// The draft; nothing when it was emptied.
+    /// The draft; `None` if it is empty.
     pub draft: Option<Draft>,
 }
 
 impl StudentDoor {
-    /// What to practise now.
+    /// The next step of practice.
     pub fn practice(&self, asked: PracticeAsked) -> Result<PracticeStep, CallError> {
         let (today, seed) = (self.context.today(), random::number()?);
         self.as_student(&asked.student, |store, joined| {
@@ -78,7 +78,7 @@ impl StudentDoor {
         })
     }
 
-    /// How sure the student says to be.
+    /// Stores how sure the student is.
     pub fn sure(&self, said: Sure) -> Result<OpenExercise, CallError> {
         let today = self.context.today();
         self.as_student(&said.student, |store, joined| {
@@ -92,7 +92,7 @@ impl StudentDoor {
         })
     }
 
-    /// The next hint.
+    /// Shows the next hint.
     pub fn hint(&self, id: ExerciseId) -> Result<OpenExercise, CallError> {
         let today = self.context.today();
         self.as_student(&id.student, |store, joined| {
@@ -115,10 +115,10 @@ impl StudentDoor {
         })
     }
 
-    /// Stores the draft, so that stopping loses nothing of it.
+    /// Stores the draft.
     ///
     /// # Errors
-    /// [`CallError::NotFound`], [`CallError::Invalid`] for one that is too long.
+    /// Returns [`CallError::Invalid`] for a draft that is too long.
     pub fn keep_draft(&self, kept: DraftKept) -> Result<Nothing, CallError> {
         self.as_student(&kept.student, |store, _| {
             surefoot_student::keep_draft(store, &kept.exercise, kept.draft.as_ref())?;
@@ -126,7 +126,7 @@ impl StudentDoor {
         })
     }
 
-    /// The worked steps instead of an answer.
+    /// Shows the worked steps instead of taking an answer.
     pub fn show_steps(&self, id: ExerciseId) -> Result<Feedback, CallError> {
         let today = self.context.today();
         self.as_student(&id.student, |store, joined| {
@@ -139,7 +139,7 @@ impl StudentDoor {
         })
     }
 
-    /// Tonight's practice, looked back on.
+    /// The summary of the evening.
     pub fn practice_summary(&self, id: StudentId) -> Result<Summary, CallError> {
         let today = self.context.today();
         self.as_student(&id.student, |store, joined| {

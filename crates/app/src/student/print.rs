@@ -1,22 +1,22 @@
-//! Prints of a student's own.
+//! Prints for a student.
 
 use super::StudentDoor;
 use crate::context::file_dialogs::FileKind;
 use crate::context::values::FileMade;
 use crate::error::CallError;
-use crate::reports::options::{PrintOptions, PrintPaper};
+use crate::reports::options::PrintPaper;
 use crate::reports::sheets::{CONCEPTS_OF_ONE, fresh_seed, part};
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Locale;
-use surefoot_report::Look;
 use surefoot_report::path::path_pages;
 use surefoot_report::sheet::{SheetWish, practice_sheet};
+use surefoot_report::{Density, PrintOptions};
 use ts_rs::TS;
 
-/// Exercises of each concept on a sheet that the student prints.
+/// Exercises of each concept on a student's sheet.
 const EXERCISES_OF_EACH: u32 = 2;
 
-/// A print of a student's own, in the student's language.
+/// A student's sheet, in the student's language.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct StudentPrint {
     /// The student's id.
@@ -25,36 +25,31 @@ pub struct StudentPrint {
     pub paper: PrintPaper,
 }
 
-/// A print of a student's path.
+/// A print of My path.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PathPrint {
     /// The student's id.
     pub student: String,
     /// The paper.
     pub paper: PrintPaper,
-    /// Whether the student's own goals go on it.
+    /// Whether it shows the student's goals.
     pub with_goals: bool,
 }
 
-/// A student's print has space to work.
-fn own_look(locale: Locale, paper: PrintPaper) -> Look {
-    let options = PrintOptions {
-        language: locale.language,
-        paper,
-        roomy: true,
-    };
-    Look {
+/// The options of a student's print, which always has space to work in.
+fn own_options(locale: Locale, paper: PrintPaper) -> PrintOptions {
+    PrintOptions {
         locale,
-        ..options.into()
+        paper: paper.into(),
+        density: Density::Roomy,
     }
 }
 
 impl StudentDoor {
-    /// Prints tonight's practice of a student, with its key on a page apart.
+    /// Prints the practice of this evening, with the answer key on a page of its own.
     ///
     /// # Errors
-    /// [`CallError::Invalid`] when nothing can be practised yet,
-    /// [`CallError::Locked`], [`CallError::Files`].
+    /// Returns [`CallError::Invalid`] if nothing can be practised yet.
     pub fn print_practice(&self, asked: StudentPrint) -> Result<FileMade, CallError> {
         let today = self.context.today();
         let seed = fresh_seed()?;
@@ -71,14 +66,14 @@ impl StudentDoor {
                 parts,
                 ..SheetWish::default()
             };
-            let look = own_look(joined.locale(), asked.paper);
-            Ok(practice_sheet(&wish, &look)?)
+            let options = own_options(joined.locale(), asked.paper);
+            Ok(practice_sheet(&wish, &options)?)
         })?;
         self.context
             .hand_over(format!("practice-{seed}.pdf"), FileKind::Pdf, &bytes)
     }
 
-    /// Prints a student's path, for the folder; the goals only where the student says so.
+    /// Prints My path, with the goals only if the student wants them.
     pub fn print_path(&self, asked: PathPrint) -> Result<FileMade, CallError> {
         let today = self.context.today();
         let bytes = self.as_student(&asked.student, |store, joined| {
@@ -86,8 +81,8 @@ impl StudentDoor {
             if !asked.with_goals {
                 path.goals.clear();
             }
-            let look = own_look(joined.locale(), asked.paper);
-            Ok(path_pages(&path, &joined.facts.title, &look)?)
+            let options = own_options(joined.locale(), asked.paper);
+            Ok(path_pages(&path, &joined.facts.title, &options)?)
         })?;
         self.context
             .hand_over("my-path.pdf".into(), FileKind::Pdf, &bytes)

@@ -18,7 +18,7 @@ pub struct NewStudentSettings {
     pub language: Language,
     /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
-    /// Exercises of an evening; nothing when it ends by minutes.
+    /// Exercises of an evening; `None` if it ends after the minutes.
     pub exercises: Option<u32>,
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
@@ -34,7 +34,7 @@ impl StudentDoor {
         })
     }
 
-    /// Writes the student's settings.
+    /// Saves the student's settings.
     pub fn save_student_settings(
         &self,
         new: NewStudentSettings,

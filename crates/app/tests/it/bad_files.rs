@@ -1,5 +1,5 @@
-//! Hand-ins that are not what they should be: refused or flagged by name, the
-//! rest taken in, every file left as it was.
+//! Damaged and odd hand-ins are refused or flagged by name, the others imported, and every file
+//! left unchanged.
 
 use crate::support::Device;
 use std::collections::BTreeMap;
@@ -107,8 +107,8 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
         std::fs::write(folder.path().join(format!("{name}.sfhandin")), bytes).unwrap();
     }
     let before = contents(folder.path());
-    let account = desk.import(folder.path());
-    let found: BTreeMap<String, String> = account
+    let report = desk.import(folder.path());
+    let found: BTreeMap<String, String> = report
         .files
         .iter()
         .map(|file| {
@@ -131,14 +131,14 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     assert_eq!(verdict("6-not-ours"), "NotOurs");
     assert_eq!(verdict("7-empty"), "NotOurs");
     assert_eq!(verdict("8-future"), "New");
-    let flags = &account.files.last().unwrap().flags;
+    let flags = &report.files.last().unwrap().flags;
     assert!(
         matches!(flags[..], [Flag::FutureDate { entries: 1, .. }]),
         "{flags:?}"
     );
     assert_eq!(contents(folder.path()), before);
 
-    // The rating of a day to come is kept, and counts once that day has come.
+    // A rating of a future day is kept, and counts from that day on.
     let board = |desk: &Device| {
         desk.app
             .desk

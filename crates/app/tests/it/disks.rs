@@ -1,6 +1,5 @@
-//! A disk that is full and a folder that cannot be written. Both take a small
-//! file system of their own, which only root can mount; elsewhere these tests
-//! say that they were left out.
+//! A full disk and a read-only folder. Both need a small file system, which only root can mount;
+//! without root these tests say that they are left out.
 
 #![cfg(target_os = "linux")]
 
@@ -11,7 +10,7 @@ use std::process::{Command, Stdio};
 use surefoot_app::{CallError, CheckInTap, Nothing, StoreName, StudentDay};
 use surefoot_catalogue::rating::Confidence;
 
-/// A file system in memory, gone when dropped.
+/// A file system in memory, unmounted when dropped.
 struct Mounted(PathBuf);
 
 impl Mounted {
@@ -43,7 +42,7 @@ fn run(program: &str, args: &[&str]) -> bool {
         .is_ok_and(|status| status.success())
 }
 
-/// A tablet whose data lies on a file system of this size.
+/// A tablet with its data on a file system of this size.
 fn on_small_disk(kib: u32) -> Option<(Mounted, Device, String)> {
     let (_, _, mut tablet, student) = class_and_tablet("2026-09-01");
     rate(&tablet, &student, Confidence::WithHelp);

@@ -92,10 +92,10 @@ fn a_students_backup_opens_on_a_new_tablet_and_hands_in_for_the_same_seat() {
     );
     rate(&new, &student, Confidence::NotYet);
     fs::copy(hand_in(&new, &student), inbox.path().join("2.sfhandin")).unwrap();
-    let account = desk.import(inbox.path());
+    let report = desk.import(inbox.path());
     assert!(
-        account.files.iter().all(|f| f.verdict == Verdict::New),
-        "{account:?}"
+        report.files.iter().all(|f| f.verdict == Verdict::New),
+        "{report:?}"
     );
 }
 
@@ -109,7 +109,7 @@ fn one_damaged_student_is_named_and_the_others_go_on() {
         .id;
     rate(&tablet, &sky, Confidence::OnMyOwn);
     rate(&tablet, &rain, Confidence::WithHelp);
-    // The next day's first look makes a copy, and a tap follows it.
+    // The first use on the next day makes a copy; a tap follows.
     tablet.to("2026-09-02");
     tablet.app.device.start(Nothing {}).unwrap();
     rate(&tablet, &sky, Confidence::NotYet);
@@ -214,7 +214,7 @@ fn a_damaged_desk_leaves_the_students_alone_and_comes_back_from_its_copy() {
     assert!(start.classes.is_empty());
     let damaged = &start.damaged[0];
     assert_eq!(damaged.store, StoreName::Desk);
-    // The copy was made when the import was over, so nothing of it is gone.
+    // The copy was made after the import, so it holds all of it.
     let name = damaged.last_good.clone().unwrap().name;
     let restored = desk
         .app

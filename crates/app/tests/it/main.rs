@@ -1,4 +1,4 @@
-//! The main job through the one door, on real stores and real files.
+//! The calls, on real stores and real files.
 
 #![allow(
     clippy::unwrap_used,

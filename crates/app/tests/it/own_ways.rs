@@ -1,4 +1,4 @@
-//! What a student sets and writes for themself: the look, goals, reading aloud.
+//! A student's own settings: appearance, goals, reading aloud.
 
 use crate::support::{Device, class_and_tablet, hand_in, school_year, seat_code};
 use std::sync::{Arc, Mutex};
@@ -142,7 +142,7 @@ fn goals_are_three_short_notes_that_can_be_changed() {
         ));
     }
     assert_eq!(path(&tablet, &sky).goals, three);
-    // A hand-in is neither larger nor otherwise told of them.
+    // A hand-in does not hold them.
     let with = std::fs::read(hand_in(&tablet, &sky)).unwrap();
     assert!(!String::from_utf8_lossy(&with).contains("sevens"));
     assert!(goals(&tablet, &sky, &[]).unwrap().goals.is_empty());
@@ -286,7 +286,7 @@ fn a_decimal_comma_and_a_decimal_point_are_both_right() {
     }
 }
 
-/// What a voice was told, in its order.
+/// The texts that a voice was asked to read, in their order.
 #[derive(Clone, Default)]
 struct Heard(Arc<Mutex<Vec<String>>>);
 

@@ -1,5 +1,5 @@
-//! A class pack is verified once for each opening of a student's store, and what changes in
-//! the store is seen at once.
+//! A class pack is verified once for each opening of a student's store, and a change in the
+//! store shows at once.
 
 use crate::support::{Device, class_and_tablet, rate};
 use surefoot_app::{
@@ -109,7 +109,7 @@ fn what_another_window_writes_is_seen_at_once() {
     assert_eq!(minutes(&tablet, &student), 9);
     surefoot_student::take_class_pack(&other, &joined, today, pack.as_slice()).unwrap();
     assert_eq!(title(&tablet), "Room 9");
-    // Another pack under the same version: only SQLite's count of writes tells.
+    // Another pack with the same version: only SQLite's count of writes shows the change.
     let again = renamed_pack(&desk, &class, "Room 3");
     let version = other.class_pack_mark().unwrap().0.unwrap().0;
     other

@@ -1,4 +1,4 @@
-//! Printing: what is saved, and what cannot be printed.
+//! Prints that are saved, and prints that are refused.
 
 use crate::support::Device;
 use surefoot_app::{CallError, PrintOptions, PrintPaper, ReportAsked, ReportValues};
@@ -48,7 +48,6 @@ fn a_sheet_and_a_chart_are_saved_where_the_person_says() {
             .print(asked(&class, what, Language::tagged("es").unwrap()))
             .unwrap();
         let bytes = std::fs::read(desk.hands.saved.join(&made.file_name)).unwrap();
-        assert_eq!(bytes.len(), made.bytes);
         assert!(bytes.starts_with(b"%PDF-"));
     }
 }

@@ -1,4 +1,4 @@
-//! What is removed is gone: from the store, its log, its copies, its journal.
+//! A removal leaves nothing in the store, its log, its copies and its journal.
 
 use crate::support::{Device, class_and_tablet, hand_in, rate, seat_code};
 use std::fs;
@@ -79,9 +79,9 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     let setup = desk.app.desk.class_setup(id()).unwrap();
     assert_eq!(setup.seats.len(), 2);
     assert_eq!(setup.seats[0].name.as_deref(), Some("Bao"));
-    // The slip of the removed seat opens nothing any more.
-    let account = desk.import(inbox.path());
-    assert!(format!("{:?}", account.files[0].verdict).contains("SeatUnknown"));
+    // Hand-ins of the removed seat are refused.
+    let report = desk.import(inbox.path());
+    assert!(format!("{:?}", report.files[0].verdict).contains("SeatUnknown"));
 
     desk.app.desk.delete_class(id()).unwrap();
     let start = desk.app.device.start(Nothing {}).unwrap();
@@ -109,7 +109,7 @@ fn everything_goes_at_once() {
     for gone in ["Cloudberry", "Amara", "Room 7"] {
         assert!(holding(&data, gone).is_empty(), "{gone}");
     }
-    // And it can be begun anew.
+    // A new desk can be made.
     desk.new_class("Room 1 (invented)", &["Eve"]);
 }
 
@@ -181,7 +181,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     assert_eq!(start.classes[0].id, class);
     assert_eq!(board(&desk), before);
 
-    // Several are kept side by side; a seat waits for its class.
+    // Several removals are kept; a seat can be restored only after its class.
     desk.app.desk.remove_seat(seat.clone()).unwrap();
     desk.app.desk.delete_class(id()).unwrap();
     let removed = desk.app.device.start(Nothing {}).unwrap().removed;
@@ -195,7 +195,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     back(&desk);
     assert_eq!(board(&desk), before);
 
-    // Discarded by hand or by closing the program, it is gone for good.
+    // A removal that is discarded, by hand or by closing the program, cannot be undone.
     desk.app.desk.remove_seat(seat.clone()).unwrap();
     let number = desk.app.device.start(Nothing {}).unwrap().removed[0].number;
     desk.app.desk.discard_removed(RemovedId { number }).unwrap();

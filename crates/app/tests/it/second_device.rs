@@ -54,7 +54,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
         Some(Confidence::OnMyOwn)
     );
 
-    // Each device goes on by itself.
+    // Each device has entries of its own.
     home.to("2026-09-02");
     tablet.to("2026-09-03");
     rate(&home, &at_home, Confidence::NotYet);
@@ -64,16 +64,16 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
     fs::copy(hand_in(&home, &at_home), inbox.path().join("b.sfhandin")).unwrap();
     let mut desk = desk;
     desk.to("2026-09-03");
-    let account = desk.import(inbox.path());
+    let report = desk.import(inbox.path());
     assert!(
-        account.files.iter().all(|f| f.verdict == Verdict::New),
-        "{account:?}"
+        report.files.iter().all(|f| f.verdict == Verdict::New),
+        "{report:?}"
     );
     let setup = desk.app.desk.class_setup(ClassId { class }).unwrap();
     assert_eq!(setup.seats[0].devices, 2);
     assert!(setup.seats[0].quarantined_devices.is_empty());
 
-    // Carried back and forth, both know all three days, however often.
+    // After carrying both ways, both have all three days.
     let back = take(&tablet, &carry(&home, &at_home), WORDS).unwrap();
     assert!(!back.new_here);
     assert_eq!((back.student.as_str(), back.check_ins), (sky.as_str(), 1));
@@ -95,7 +95,7 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
             Confidence::WithHelp,
         ]
         .map(Some);
-        // The home computer stands at the 2nd and shows no day to come.
+        // The home computer has the date of the 2nd and shows no later day.
         assert_eq!(all[..2], wanted[..2]);
     }
 }
@@ -149,9 +149,9 @@ fn a_second_computer_opens_the_classs_hand_ins() {
         second.app.desk.join_slips(id()).unwrap(),
         desk.app.desk.join_slips(id()).unwrap()
     );
-    let account = second.import(inbox.path());
-    assert_eq!(account.files[0].verdict, Verdict::New);
-    assert_eq!(account.files[0].name.as_deref(), Some("Amara"));
+    let report = second.import(inbox.path());
+    assert_eq!(report.files[0].verdict, Verdict::New);
+    assert_eq!(report.files[0].name.as_deref(), Some("Amara"));
     assert!(matches!(
         add(&second),
         Err(CallError::Invalid { rule, .. }) if rule == "already_here"

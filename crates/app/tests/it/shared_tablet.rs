@@ -73,7 +73,7 @@ fn no_call_about_a_locked_student_answers() {
                 asked += 1;
             }
             _ => {
-                // Whatever else answers says nothing of what the student did.
+                // Other calls may answer, but not with what the student did.
                 if let Ok(value) = answer {
                     assert!(!value.to_string().contains("not_yet"), "{name}");
                 }
@@ -84,7 +84,7 @@ fn no_call_about_a_locked_student_answers() {
     let start = tablet.app.device.start(Nothing {}).unwrap();
     let locked = start.students.iter().find(|s| s.id == sky).unwrap();
     assert!(locked.has_pin);
-    // The other student is not held up.
+    // The other student need not wait.
     rate(&tablet, &rain, Confidence::OnMyOwn);
 }
 
@@ -117,7 +117,7 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
             Unlocked::Wrong { wait_seconds: wait }
         );
     }
-    // Also the right one waits, also after a new start.
+    // The right PIN waits too, also after a new start.
     for again in [false, true] {
         if again {
             tablet.to("2026-09-01");

@@ -362,7 +362,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
         tablet.app.student.save_student_settings(new).unwrap();
     };
     settings(&tablet, 4, 2);
-    // Four minutes that run to six: two are taken off the next evening.
+    // An evening of four minutes takes six: the next one is two minutes shorter.
     for seconds in [180, 180] {
         let open = exercise(&tablet, &student);
         answer_right(&tablet, &student, &open, seconds);
@@ -398,7 +398,7 @@ fn the_evening_ends_when_its_minutes_are_used_up() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
     let done = whole_evening(&tablet, &student, false);
     let finished = done.finished;
-    // Eight minutes of one minute each, unless fewer concepts are open on the second day.
+    // Eight exercises of one minute each, or fewer if fewer concepts are open on the second day.
     assert_eq!((done.finished, done.alone), (finished, finished));
     assert!(finished == 8 || (finished > 0 && !done.more), "{finished}");
     let path = tablet
@@ -411,7 +411,7 @@ fn the_evening_ends_when_its_minutes_are_used_up() {
     assert_eq!(path.practised, finished);
 }
 
-/// Settings of an evening, the rest as usual.
+/// Saves the minutes and exercises of an evening.
 fn evening(
     tablet: &Device,
     student: &str,
@@ -440,7 +440,7 @@ fn an_evening_may_end_by_a_number_of_exercises() {
         (saved.exercises, saved.exercises_least, saved.exercises_most),
         (Some(5), 4, 13)
     );
-    // Quick or slow, it is over after five, though four minutes are long over.
+    // It ends after five exercises, also if they take longer than the minutes.
     for seconds in [10, 200, 20, 60, 10] {
         let open = exercise(&tablet, &student);
         assert_eq!(open.session.exercises_planned, Some(5));
@@ -448,18 +448,18 @@ fn an_evening_may_end_by_a_number_of_exercises() {
     }
     let done = whole_evening(&tablet, &student, false);
     assert_eq!((done.finished, done.more), (5, true));
-    // Nothing is taken off the next evening, and the one before counts as practised.
+    // The next evening is not shorter, and the one before counts as practised.
     tablet.to("2026-09-02");
     let done = whole_evening(&tablet, &student, false);
     assert_eq!((done.finished, done.evenings_done), (5, 1));
-    // Slow ones keep nobody past the teacher's most minutes.
+    // Slow exercises end the evening at the teacher's upper bound.
     tablet.to("2026-09-03");
     for _ in 0..2 {
         let open = exercise(&tablet, &student);
         answer_right(&tablet, &student, &open, 500);
     }
     assert_eq!(whole_evening(&tablet, &student, false).finished, 2);
-    // And back to minutes; what was long ago is taken off nothing.
+    // Back to minutes: an earlier evening shortens none.
     evening(&tablet, &student, 8, None).unwrap();
     tablet.to("2026-09-14");
     let open = exercise(&tablet, &student);
@@ -494,7 +494,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     };
     keep(&tablet, &open.exercise, Some(boxes(&["12", ""]))).unwrap();
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
-    // Also for the program opened anew, and for what is chosen rather than typed.
+    // Also after a new start, and for answers that are chosen.
     tablet.to("2026-09-01");
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["12", ""])));
     let tapped = Draft::Tapped {
@@ -507,7 +507,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     keep(&tablet, &open.exercise, None).unwrap();
     assert_eq!(exercise(&tablet, &student).draft, None);
 
-    // What cannot be kept changes nothing.
+    // A draft that is refused changes nothing.
     keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
     assert!(matches!(
         keep(&tablet, &open.exercise, Some(boxes(&[&"7".repeat(5000)]))),
@@ -519,7 +519,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     ));
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
 
-    // Numbers written in other signs would be read as others.
+    // Another decimal sign would change the meaning of a draft, so the draft is discarded.
     let mut look = StudentLook {
         text_percent: 150,
         ..StudentLook::default()
@@ -544,7 +544,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     save(look);
     assert_eq!(exercise(&tablet, &student).draft, None);
 
-    // With the exercise its draft is over.
+    // The end of an exercise discards its draft.
     keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
     answer_right(&tablet, &student, &open, 30);
     assert_eq!(exercise(&tablet, &student).draft, None);

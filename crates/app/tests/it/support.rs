@@ -1,4 +1,4 @@
-//! A person with a folder of files: picks what the test lays out, saves where it can be found.
+//! A person for tests: picks the files of the test, and saves into a folder.
 
 use chrono::NaiveDate;
 use std::collections::VecDeque;
@@ -21,7 +21,7 @@ pub fn date(text: &str) -> NaiveDate {
     text.parse().unwrap()
 }
 
-/// What the person picks next, and where saved files go.
+/// The files that the person picks next, and the folder for saved files.
 #[derive(Clone)]
 pub struct Hands {
     next: Arc<Mutex<VecDeque<PathBuf>>>,
@@ -29,7 +29,7 @@ pub struct Hands {
 }
 
 impl Hands {
-    /// Somebody who saves into this folder.
+    /// A person who saves into a folder.
     #[allow(dead_code, reason = "used by the crash test")]
     pub fn saving_to(folder: &Path) -> Self {
         Self {
@@ -97,12 +97,12 @@ impl Device {
         device
     }
 
-    /// The program is closed, a day passes, it is opened again.
+    /// Closes the program and opens it again on another date.
     pub fn to(&mut self, today: &str) {
         self.app = open(self.folder.path(), &self.hands, today);
     }
 
-    /// The program is closed; what stands there instead is empty and elsewhere.
+    /// Closes the program, and opens an empty one in another folder instead.
     pub fn close(&mut self) {
         self.app = open(
             &self.folder.path().join("closed"),
@@ -128,7 +128,7 @@ impl Device {
         };
         let job = self.app.desk.import_hand_ins(asked).unwrap().unwrap();
         match self.finish(job) {
-            JobResult::Import { account } => account,
+            JobResult::Import { report } => report,
             other => panic!("{other:?}"),
         }
     }
@@ -149,7 +149,7 @@ impl Device {
             .unwrap()
     }
 
-    /// The class pack as a file, newly made.
+    /// Makes a class pack; returns its file.
     pub fn pack_of(&self, class: &str) -> PathBuf {
         let made = self
             .app
@@ -211,7 +211,7 @@ pub fn rating(device: &Device, student: &str, on: &str) -> Option<Confidence> {
         .confidence
 }
 
-/// The student hands in; gives the file.
+/// Makes a hand-in; returns its file.
 pub fn hand_in(device: &Device, student: &str) -> PathBuf {
     let made = device
         .app
@@ -238,7 +238,7 @@ pub fn class_and_tablet(today: &str) -> (Device, String, Device, String) {
     (desk, class, tablet, student)
 }
 
-/// The code of a seat, from 0.
+/// The code of a seat; seats count from 0.
 pub fn seat_code(desk: &Device, class: &str, seat: usize) -> String {
     let id = ClassId {
         class: class.into(),

@@ -1,4 +1,4 @@
-//! The teacher's desk: set-up, import, held devices, undo, assignments that travel.
+//! The teacher's desk: set-up, import, quarantined devices, undo, assignments in class packs.
 
 use crate::support::{Device, date};
 use std::path::{Path, PathBuf};
@@ -19,7 +19,7 @@ fn id(class: &str) -> ClassId {
     }
 }
 
-/// Rates every concept of the device's day, hands in, and gives the file.
+/// Rates every concept of the day and makes a hand-in; returns its file.
 fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> PathBuf {
     let today = tablet
         .app
@@ -161,7 +161,7 @@ fn names_lessons_and_rotation_are_edited() {
         })
         .unwrap();
     assert_eq!(setup.seats[1].name.as_deref(), Some("Bo"));
-    // A name never travels, so the class pack is not outdated by it.
+    // No class pack holds a name, so a new name makes it no older.
     assert!(!setup.summary.pack_outdated);
     let mut days: Vec<Vec<String>> = setup
         .rotation
@@ -315,7 +315,7 @@ fn files_may_come_in_any_order_twice_or_be_undone() {
 
     desk.app.desk.undo_import(Nothing {}).unwrap();
     assert_eq!(latest_ratings(&desk.app.desk.board(id(&class)).unwrap()), 6);
-    // The import of a known file brought nothing, and the first one goes as well.
+    // The import of a known file is undone, then the first one.
     desk.app.desk.undo_import(Nothing {}).unwrap();
     desk.app.desk.undo_import(Nothing {}).unwrap();
     assert_eq!(latest_ratings(&desk.app.desk.board(id(&class)).unwrap()), 0);
@@ -376,11 +376,11 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
             .is_empty()
     );
     assert_eq!(teach(&desk), 0);
-    // Put aside is not thrown away.
+    // A rejected device can still be accepted.
     assert_eq!(decide(Some(true)).unwrap().seats[0].devices, 2);
     assert_eq!(teach(&desk), 6);
     assert!(decide(Some(false)).is_err(), "it counts already");
-    // Undecided again, it counts no more and is asked about again.
+    // Without a decision it does not count and is quarantined again.
     assert_eq!(decide(None).unwrap().seats[0].quarantined_devices.len(), 1);
     assert_eq!(teach(&desk), 0);
 }
@@ -472,7 +472,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
         "{reasons:?}"
     );
 
-    // Neither the same pack again nor an older one is taken.
+    // The same pack and an older one are refused.
     for file in [&newer, &pack] {
         tablets[0].0.hands.will_pick(file);
         let again = tablets[0].0.app.student.take_class_pack(StudentId {
@@ -504,7 +504,7 @@ fn assignments_travel_in_the_next_pack_and_a_personal_one_reaches_only_its_seat(
     };
     assert!(
         desk.app.desk.restore_assignment(which()).is_err(),
-        "it stands"
+        "it is still assigned"
     );
     let withdrawn = desk.app.desk.withdraw_assignment(which()).unwrap();
     assert!(

@@ -1,4 +1,4 @@
-//! The whole job with a simulated class whose true knowledge is known.
+//! The whole job with the sample class, whose true knowledge is known.
 
 use crate::support::date;
 use surefoot_app::demo::{DemoPlan, make};
@@ -38,11 +38,11 @@ fn the_planted_weak_concepts_are_among_the_top_of_the_board() {
         .count();
     assert!(found >= 3, "{found} of {:?} in {top:?}", made.planted_weak);
 
-    // Every file again, in one go and the other way round: nothing changes.
+    // Importing every file again in the reverse order changes nothing.
     let mut sources = files_in(&made.shared_folder, FileKind::HandIn).unwrap();
     sources.reverse();
-    let account = import_files(&desk, sources, made.today, &Progress::default()).unwrap();
-    assert!(account.files.iter().all(|f| f.verdict == Verdict::Known));
+    let report = import_files(&desk, sources, made.today, &Progress::default()).unwrap();
+    assert!(report.files.iter().all(|f| f.verdict == Verdict::Known));
     assert_eq!(
         board(&desk, &class, Language::first(), made.today).unwrap(),
         first

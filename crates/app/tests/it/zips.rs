@@ -1,4 +1,4 @@
-//! Hand-ins in a zip, and from a watched folder: the same account as one by one.
+//! Hand-ins from a zip and from a watched folder give the same import report as single files.
 
 use crate::support::{Device, class_and_tablet, hand_in, rate};
 use std::fs;
@@ -31,8 +31,8 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
     fs::write(folder.path().join("upload.zip"), &zip).unwrap();
     fs::write(folder.path().join("broken.zip"), &zip[..80]).unwrap();
     fs::write(folder.path().join("z.sfhandin"), &good).unwrap();
-    let account = desk.import(folder.path());
-    let lines: Vec<(&str, String)> = account
+    let report = desk.import(folder.path());
+    let lines: Vec<(&str, String)> = report
         .files
         .iter()
         .map(|f| (f.file_name.as_str(), format!("{:?}", f.verdict)))
@@ -46,13 +46,13 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
     assert_eq!(lines[3], ("z.sfhandin", "Known".into()));
 }
 
-/// Looks as the desk does until an import is over; nothing after some looks.
+/// Checks the watched folder as the desk does, until an import is over; `None` after some checks.
 fn look_until_import(desk: &Device) -> Option<ImportReport> {
     for _ in 0..40 {
         let watch = desk.app.desk.watch(Nothing {}).unwrap();
         if let Some(job) = watch.job {
             return match desk.finish(job) {
-                JobResult::Import { account } => Some(account),
+                JobResult::Import { report } => Some(report),
                 other => panic!("{other:?}"),
             };
         }
@@ -84,12 +84,12 @@ fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
     assert_eq!(second.files[0].file_name, "2.sfhandin");
     assert_eq!(second.files[0].verdict, Verdict::Updated);
 
-    // A new start remembers the folder, and what was taken in from it.
+    // After a new start the folder and its imported files are still known.
     desk.to("2026-09-02");
     assert!(look_until_import(&desk).is_none());
     fs::remove_dir_all(folder.path()).unwrap();
     let trouble = (0..20).find_map(|_| desk.app.desk.watch(Nothing {}).unwrap().trouble);
-    assert!(trouble.is_some(), "a folder that is gone is told");
+    assert!(trouble.is_some(), "the missing folder is reported");
     assert_eq!(
         desk.app.desk.unwatch_folder(Nothing {}).unwrap().folder,
         None

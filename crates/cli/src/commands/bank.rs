@@ -1,11 +1,12 @@
-//! `surefoot bank`: exercises of the teacher's own.
+//! `surefoot bank`: question banks and own catalogues from files.
 
-use crate::out::put_line;
+use super::class_args::ClassArgs;
+use crate::out::{CommandResult, print_json, put_line};
 use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use std::io::BufRead as _;
 use std::path::PathBuf;
-use surefoot_app::{Clock, DeviceClock, bank_files, file_at};
+use surefoot_app::{bank_files, file_at};
 use surefoot_catalogue::catalogue_file::{CatalogueFormat, CatalogueReading, read_catalogue};
 use surefoot_catalogue::{Language, missing_in};
 use surefoot_exercises::bank::{BankFile, BankReading, OwnExercise, plain_text};
@@ -20,13 +21,13 @@ pub struct Args {
 
 #[derive(clap::Subcommand)]
 enum Action {
-    /// Check files line by line; nothing is stored. Ends with a failure if a line was refused.
+    /// Check files line by line and store nothing. Fails if a line is refused.
     Check(CheckArgs),
     /// Mark answers to the exercises of files, one JSON object a line.
     Mark(MarkArgs),
-    /// Take files into a class; lines that cannot be taken are named, the others stored.
+    /// Import files into a class; prints each refused line and stores the others.
     Import(ImportArgs),
-    /// Check a catalogue of your own, or a CASE package; nothing is stored.
+    /// Check a file of own concepts (CSV or CASE) and store nothing.
     Concepts(ConceptsArgs),
 }
 
@@ -35,7 +36,7 @@ struct Files {
     /// CSV files, QTI 3 items, or zips of either.
     #[arg(required = true)]
     files: Vec<PathBuf>,
-    /// The concept that lines and items without one are for.
+    /// The concept of lines and items that name none.
     #[arg(long)]
     concept: Option<String>,
     /// The language of columns and items that name none, by its tag.
@@ -56,22 +57,15 @@ struct CheckArgs {
 struct MarkArgs {
     #[command(flatten)]
     files: Files,
-    /// Answers, an object a line: `{"id": "…", "response": {"kind": "whole_number", "text": "7"}}`.
+    /// A file of responses, one object a line: `{"id": "…", "response": {"kind": "whole_number", "text": "7"}}`.
     #[arg(long)]
     responses: PathBuf,
 }
 
 #[derive(clap::Args)]
 struct ImportArgs {
-    /// The teacher's desk.
-    #[arg(long)]
-    desk: PathBuf,
-    /// The class by its id or title; needed when the desk has several.
-    #[arg(long)]
-    class: Option<String>,
-    /// The date of the import; today when not given.
-    #[arg(long)]
-    today: Option<chrono::NaiveDate>,
+    #[command(flatten)]
+    at: ClassArgs,
     #[command(flatten)]
     files: Files,
     /// Print JSON.
@@ -92,7 +86,7 @@ struct ConceptsArgs {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     match &args.action {
         Action::Check(args) => check(args),
         Action::Mark(args) => mark_answers(args),
@@ -133,7 +127,7 @@ fn as_json(reading: &[BankReading]) -> Value {
         .collect()
 }
 
-/// The account in words; gives how many lines were taken and refused.
+/// Prints what was left out and refused; returns how many lines were taken and refused.
 fn print(reading: &[BankReading]) -> (usize, usize) {
     let (mut taken, mut refused) = (0, 0);
     for file in reading {
@@ -142,7 +136,7 @@ fn print(reading: &[BankReading]) -> (usize, usize) {
         }
         for line in file.taken.iter().filter(|line| !line.left_out.is_empty()) {
             put_line!(
-                "{}, line {}: taken without {}",
+                "{}, line {}: imported without {}",
                 file.file,
                 line.line,
                 line.left_out.join(", ")
@@ -164,10 +158,10 @@ fn print(reading: &[BankReading]) -> (usize, usize) {
     (taken, refused)
 }
 
-fn check(args: &CheckArgs) -> crate::Outcome {
+fn check(args: &CheckArgs) -> CommandResult {
     let reading = read(&args.files)?;
     if args.json {
-        return super::print_json(&as_json(&reading));
+        return print_json(&as_json(&reading));
     }
     for line in reading.iter().flat_map(|file| &file.taken) {
         put_line!(
@@ -179,14 +173,14 @@ fn check(args: &CheckArgs) -> crate::Outcome {
         );
     }
     let (taken, refused) = print(&reading);
-    put_line!("{taken} exercises can be taken, {refused} lines cannot.");
+    put_line!("{taken} exercises can be imported, {refused} lines cannot.");
     if refused > 0 {
-        return Err(format!("{refused} lines cannot be taken"));
+        return Err(format!("{refused} lines cannot be imported"));
     }
     Ok(())
 }
 
-fn mark_answers(args: &MarkArgs) -> crate::Outcome {
+fn mark_answers(args: &MarkArgs) -> CommandResult {
     let reading = read(&args.files)?;
     let all: BTreeMap<String, &OwnExercise> = reading
         .iter()
@@ -221,34 +215,33 @@ fn mark_answers(args: &MarkArgs) -> crate::Outcome {
     Ok(())
 }
 
-fn import(args: &ImportArgs) -> crate::Outcome {
-    let desk = super::existing_desk(&args.desk)?;
-    let class = super::class_of(&desk, args.class.as_deref())?;
+fn import(args: &ImportArgs) -> CommandResult {
+    let at = args.at.open()?;
+    let class = &at.class.row;
     let files = picked(&args.files.files)?;
     let concept = args.files.concept.as_deref();
-    let today = args.today.unwrap_or_else(|| DeviceClock.today());
     let language = args.files.language;
-    let reading = surefoot_desk::read_for_class(&desk, &class.row.id, &files, concept, language)
+    let reading = surefoot_desk::read_for_class(&at.desk, &class.id, &files, concept, language)
         .map_err(|e| e.to_string())?;
-    surefoot_desk::import_exercises(&desk, &class.row.id, &files, concept, language, today)
+    surefoot_desk::import_exercises(&at.desk, &class.id, &files, concept, language, at.today)
         .map_err(|e| e.to_string())?;
     if args.json {
-        return super::print_json(&as_json(&reading));
+        return print_json(&as_json(&reading));
     }
     let (taken, refused) = print(&reading);
     put_line!(
-        "{taken} exercises were taken into {}, {refused} lines were not. They travel with the next class pack.",
-        class.row.title
+        "{taken} exercises were imported into {}, {refused} lines were not. They go into the next class pack.",
+        class.title
     );
     Ok(())
 }
 
-fn concepts(args: &ConceptsArgs) -> crate::Outcome {
+fn concepts(args: &ConceptsArgs) -> CommandResult {
     let bytes = std::fs::read(&args.file).map_err(|e| format!("{}: {e}", args.file.display()))?;
     let name = args.file.file_name().unwrap_or_default().to_string_lossy();
     let reading: CatalogueReading = read_catalogue(&name, &bytes, args.language);
     if args.json {
-        return super::print_json(&reading);
+        return print_json(&reading);
     }
     for draft in &reading.drafts {
         put_line!(
@@ -278,6 +271,9 @@ fn concepts(args: &ConceptsArgs) -> crate::Outcome {
     if reading.refused.is_empty() {
         Ok(())
     } else {
-        Err(format!("{} {kind} cannot be taken", reading.refused.len()))
+        Err(format!(
+            "{} {kind} cannot become concepts",
+            reading.refused.len()
+        ))
     }
 }

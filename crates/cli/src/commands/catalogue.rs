@@ -1,6 +1,6 @@
-//! `surefoot catalogue`: the concepts, and which published codes they cover.
+//! `surefoot catalogue`: the concepts, and the codes of published standards they cover.
 
-use crate::out::put_line;
+use crate::out::{CommandResult, print_json, put_line};
 use surefoot_catalogue::{Catalogue, Concept, Language, Marking, coverage};
 use surefoot_exercises::has_generator;
 
@@ -16,7 +16,7 @@ pub struct Args {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     let catalogue = Catalogue::built_in().map_err(|error| error.to_string())?;
     if args.coverage {
         print_coverage(catalogue, args.json)
@@ -32,7 +32,7 @@ struct ConceptLine<'a> {
     exercises: bool,
 }
 
-fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
+fn print_concepts(catalogue: &Catalogue, json: bool) -> CommandResult {
     let lines: Vec<ConceptLine> = catalogue
         .concepts()
         .iter()
@@ -42,7 +42,7 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
         })
         .collect();
     if json {
-        return crate::commands::print_json(&lines);
+        return print_json(&lines);
     }
     put_line!(
         "{:<32} {:>5}  {:<20} {:<9}  Title",
@@ -70,10 +70,10 @@ fn print_concepts(catalogue: &Catalogue, json: bool) -> crate::Outcome {
     Ok(())
 }
 
-fn print_coverage(catalogue: &Catalogue, json: bool) -> crate::Outcome {
+fn print_coverage(catalogue: &Catalogue, json: bool) -> CommandResult {
     let rows = coverage(catalogue, |id| has_generator(id.as_str()))?;
     if json {
-        return crate::commands::print_json(&rows);
+        return print_json(&rows);
     }
     for row in &rows {
         let marking = match row.standard.marking {

@@ -1,33 +1,34 @@
 //! `surefoot demo`: the sample class, with real stores and real files.
 
+use super::class_args::or_today;
 use super::table::{percent, print_board, print_groups};
-use crate::out::put_line;
+use crate::out::{CommandResult, print_json, put_line};
 use chrono::NaiveDate;
 use indicatif::{ProgressBar, ProgressStyle};
 use serde_json::json;
 use std::path::PathBuf;
 use std::time::Duration;
 use surefoot_app::demo::{self, DemoPlan};
-use surefoot_app::{Clock, DeviceClock, Progress, latest_weekday};
+use surefoot_app::{Progress, latest_weekday};
 use surefoot_catalogue::Language;
 use surefoot_store::{DeskStore, Durability};
 
 /// Arguments of `surefoot demo`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The folder to make it in; empty or missing.
+    /// The folder for the class; empty or missing.
     #[arg(long)]
     dir: PathBuf,
-    /// Students.
+    /// The number of students.
     #[arg(long, default_value_t = 24, value_parser = clap::value_parser!(u32).range(1..=60))]
     students: u32,
     /// School weeks that have passed.
     #[arg(long, default_value_t = 12, value_parser = clap::value_parser!(u32).range(1..=35))]
     weeks: u32,
-    /// The same seed makes the same class.
+    /// The seed; the same seed makes the same class.
     #[arg(long, default_value_t = 1)]
     seed: u64,
-    /// The date of the class; the latest weekday unless given.
+    /// The date of the class; the latest weekday if left out.
     #[arg(long)]
     today: Option<NaiveDate>,
     /// Print JSON.
@@ -36,8 +37,8 @@ pub struct Args {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
-    let today = latest_weekday(args.today.unwrap_or_else(|| DeviceClock.today()));
+pub fn run(args: &Args) -> CommandResult {
+    let today = latest_weekday(or_today(args.today));
     let plan = DemoPlan {
         students: args.students as usize,
         weeks: args.weeks as usize,
@@ -54,7 +55,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         {
             bar.set_style(style);
         }
-        bar.set_message("Living through the weeks");
+        bar.set_message("Simulating the weeks");
         while !worker.is_finished() {
             let (done, total) = progress.state();
             bar.set_length(u64::from(total.max(1)));
@@ -68,7 +69,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         Ok(Ok(summary)) => summary,
         Ok(Err(error)) => {
             return Err(format!(
-                "{error}; what was made so far stands in {}",
+                "{error}; {} holds what was made until then",
                 args.dir.display()
             ));
         }
@@ -87,11 +88,7 @@ pub fn run(args: &Args) -> crate::Outcome {
     )
     .map_err(|e| e.to_string())?;
     if args.json {
-        put_line!(
-            "{}",
-            json!({ "summary": summary, "board": board, "groups": groups })
-        );
-        return Ok(());
+        return print_json(&json!({ "summary": summary, "board": board, "groups": groups }));
     }
     put_line!(
         "{}: {} students, {} school days up to {}.",
@@ -117,7 +114,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         .filter(|row| summary.planted_weak.contains(&row.concept.id))
         .count();
     put_line!(
-        "{} of the {} concepts planted as weak are among the first {} of the board ({}).\n",
+        "{} of the {} concepts that are hard on purpose are among the first {} of the board ({}).\n",
         among_top,
         summary.planted_weak.len(),
         2 * summary.planted_weak.len(),

@@ -1,5 +1,7 @@
-//! `surefoot exercises`: exercises with everything about them, a JSON object a line.
+//! `surefoot exercises`: exercises with answers, hints, steps and misconceptions, one JSON
+//! object a line.
 
+use crate::out::CommandResult;
 use std::collections::BTreeMap;
 use std::io::Write;
 use surefoot_catalogue::Locale;
@@ -13,16 +15,16 @@ pub struct Args {
     /// The concept's id; `all` for every concept that has exercises.
     #[arg(long)]
     concept: String,
-    /// 1 entry, 2 expected, 3 stretch; all three when left out.
+    /// 1 entry, 2 expected, 3 stretch; all three if left out.
     #[arg(long, value_parser = clap::value_parser!(u8).range(1..=3))]
     level: Option<u8>,
     /// The first seed.
     #[arg(long, default_value_t = 1)]
     seed: u64,
-    /// How many, from the first seed on, for each concept and level.
+    /// Exercises for each concept and level, with seeds from the first one on.
     #[arg(long, default_value_t = 1)]
     count: u64,
-    /// Plain text for reading instead of JSON.
+    /// Print plain text instead of JSON.
     #[arg(long)]
     text: bool,
 }
@@ -47,7 +49,7 @@ struct Line<'a> {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     let concepts: Vec<&str> = if args.concept == "all" {
         concepts_with_exercises().collect()
     } else {
@@ -82,7 +84,7 @@ pub fn run(args: &Args) -> crate::Outcome {
                 };
                 match written {
                     Ok(()) => {}
-                    // The reader has seen enough.
+                    // Nobody reads any more.
                     Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => return Ok(()),
                     Err(error) => return Err(error.to_string()),
                 }

@@ -1,29 +1,20 @@
-//! `surefoot groups`: small groups that would help most.
+//! `surefoot groups`: the small groups that help most.
 
+use super::class_args::ClassArgs;
 use super::table::print_groups;
-use crate::out::put_line;
-use serde_json::json;
-use std::path::PathBuf;
-use surefoot_app::{Clock, DeviceClock};
+use crate::out::{CommandResult, print_json};
 use surefoot_catalogue::Language;
-use surefoot_desk::{self, GroupWishes};
+use surefoot_desk::GroupWishes;
 
 /// Arguments of `surefoot groups`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The teacher's desk.
-    #[arg(long)]
-    desk: PathBuf,
-    /// The class by its id or title; needed when the desk has several.
-    #[arg(long)]
-    class: Option<String>,
-    /// The date to look from; today when not given.
-    #[arg(long)]
-    today: Option<chrono::NaiveDate>,
+    #[command(flatten)]
+    at: ClassArgs,
     /// Times at which groups can meet.
     #[arg(long, default_value_t = 2, value_parser = clap::value_parser!(u32).range(1..=6))]
     slots: u32,
-    /// Groups at a time.
+    /// Groups at the same time.
     #[arg(long, default_value_t = 3, value_parser = clap::value_parser!(u32).range(1..=10))]
     at_once: u32,
     /// Print JSON.
@@ -32,21 +23,19 @@ pub struct Args {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
-    let desk = super::desk_to_read(&args.desk)?;
-    let class = super::class_of(&desk, args.class.as_deref())?;
-    let today = args.today.unwrap_or_else(|| DeviceClock.today());
+pub fn run(args: &Args) -> CommandResult {
+    let at = args.at.open_to_read()?;
     let wishes = GroupWishes {
         slots: args.slots as usize,
         groups_at_once: args.at_once as usize,
         ..GroupWishes::default()
     };
-    let groups = surefoot_desk::suggest_groups(&desk, &class, Language::first(), today, &wishes)
-        .map_err(|e| e.to_string())?;
+    let groups =
+        surefoot_desk::suggest_groups(&at.desk, &at.class, Language::first(), at.today, &wishes)
+            .map_err(|e| e.to_string())?;
     if args.json {
-        put_line!("{}", json!(groups));
-    } else {
-        print_groups(&groups);
+        return print_json(&groups);
     }
+    print_groups(&groups);
     Ok(())
 }

@@ -1,9 +1,9 @@
-//! `surefoot import`: hand-ins into a desk, with an account of every file.
+//! `surefoot import`: imports hand-ins into a desk, and prints the import report.
 
-use crate::out::put_line;
-use serde_json::json;
+use super::class_args::{existing_desk, or_today};
+use crate::out::{CommandResult, print_json, put_line};
 use std::path::PathBuf;
-use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
+use surefoot_app::{FileKind, Progress, file_at, files_in, import_files};
 use surefoot_desk::Verdict;
 
 /// Arguments of `surefoot import`.
@@ -15,7 +15,7 @@ pub struct Args {
     /// Hand-ins, or folders of them.
     #[arg(required = true)]
     paths: Vec<PathBuf>,
-    /// The date of the import; today when not given.
+    /// The date of the import; today if left out.
     #[arg(long)]
     today: Option<chrono::NaiveDate>,
     /// Print JSON.
@@ -24,8 +24,8 @@ pub struct Args {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
-    let desk = super::existing_desk(&args.desk)?;
+pub fn run(args: &Args) -> CommandResult {
+    let desk = existing_desk(&args.desk)?;
     let mut sources = Vec::new();
     for path in &args.paths {
         if path.is_dir() {
@@ -36,19 +36,17 @@ pub fn run(args: &Args) -> crate::Outcome {
             sources.push(file_at(path));
         }
     }
-    let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let account =
-        import_files(&desk, sources, today, &Progress::default()).map_err(|e| e.to_string())?;
+    let report = import_files(&desk, sources, or_today(args.today), &Progress::default())
+        .map_err(|e| e.to_string())?;
     if args.json {
-        put_line!("{}", json!(account));
-        return Ok(());
+        return print_json(&report);
     }
-    for file in &account.files {
+    for file in &report.files {
         let verdict = match &file.verdict {
             Verdict::New => "new".to_owned(),
             Verdict::Updated => "updated".to_owned(),
             Verdict::Known => "known already".to_owned(),
-            Verdict::Older => "older than what is here".to_owned(),
+            Verdict::Older => "older than the one at the desk".to_owned(),
             Verdict::Quarantined => "quarantined: a second device with its own key".to_owned(),
             Verdict::Refused { refusal } => format!("refused: {refusal}"),
         };
@@ -66,8 +64,8 @@ pub fn run(args: &Args) -> crate::Outcome {
         );
     }
     put_line!(
-        "{} files; refused ones stay untouched where they are.",
-        account.files.len()
+        "{} files; none of them was changed or moved.",
+        report.files.len()
     );
     Ok(())
 }

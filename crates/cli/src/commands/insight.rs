@@ -1,24 +1,21 @@
-//! `surefoot insight`: the class insight of an instance file, case by case.
-//!
-//! Reads simulated classes in the format of `shared/vectors/insight` and
-//! answers with the same core functions the screens use. Answers that are
-//! in the file are not read.
+//! `surefoot insight`: computes the cases of an instance file in the format of
+//! `shared/vectors/insight`, with the functions that the screens use. It does not read the
+//! answers in the file.
 
 mod calibration;
 mod class;
 mod detection_table;
 mod groups;
+mod instances;
 mod plan;
 mod sharesafe;
 mod statistics;
 
-use serde::de::DeserializeOwned;
-use serde_json::{Value, json};
+use crate::out::CommandResult;
+use instances::{each, read};
+use serde_json::Value;
 use std::io::Write;
-use std::path::{Path, PathBuf};
-
-/// The largest instance file read.
-const MOST_BYTES: u64 = 256 * 1024 * 1024;
+use std::path::PathBuf;
 
 /// Arguments of `surefoot insight`.
 #[derive(clap::Args)]
@@ -32,8 +29,8 @@ pub struct Args {
     /// For groups: seconds a case may take.
     #[arg(long, value_name = "SECONDS", default_value_t = 3.0)]
     seconds: f64,
-    /// For detection: print how well the weak concepts were found, beside simpler ways on the
-    /// same classes; needs the truth in the file.
+    /// For detection: print how well the weak concepts were found, compared with three simpler
+    /// orders of the same concepts; needs the truth in the file.
     #[arg(long)]
     table: bool,
     /// With --table: print JSON.
@@ -43,50 +40,38 @@ pub struct Args {
 
 #[derive(Clone, Copy, clap::ValueEnum)]
 enum Method {
-    /// Weak concepts of a class and each student's chances.
+    /// Weak concepts of a class and each student's probabilities.
     Weakspots,
-    /// Weak-spot order and chances at several dates of a year.
+    /// The same at several dates of a year.
     Detection,
     /// Which concepts rise or fall.
     Trends,
-    /// How far a student's ratings can be believed.
+    /// How well a student's ratings agree with the results.
     Calibration,
-    /// Tutoring groups.
+    /// Small groups.
     Groups,
-    /// Today's talk.
+    /// The talk plan.
     Plan,
-    /// Tables without small cells.
+    /// Share-safe tables.
     Sharesafe,
-    /// Single statistics, for checks by outside programs.
+    /// Single statistics, for checks by other programs.
     Statistics,
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     let file = read(&args.instances)?;
     if args.table {
         return match args.method {
             Method::Detection => detection_table::print(&file, args.json)
                 .map_err(|words| format!("{}: {words}", args.instances.display())),
-            _ => Err("--table is there for detection alone".into()),
+            _ => Err("--table works only with detection".into()),
         };
     }
     let answers = answer(args.method, &file, args.seconds)
         .map_err(|words| format!("{}: {words}", args.instances.display()))?;
     let text = serde_json::to_string(&answers).map_err(|e| e.to_string())?;
     writeln!(std::io::stdout(), "{text}").map_err(|e| format!("cannot write the answer: {e}"))
-}
-
-fn read(path: &Path) -> Result<Value, String> {
-    let at = |e: &dyn std::fmt::Display| format!("{}: {e}", path.display());
-    let size = std::fs::metadata(path).map_err(|e| at(&e))?.len();
-    if size > MOST_BYTES {
-        return Err(at(&format!(
-            "{size} bytes are too many (at most {MOST_BYTES})"
-        )));
-    }
-    let bytes = std::fs::read(path).map_err(|e| at(&e))?;
-    serde_json::from_slice(&bytes).map_err(|e| at(&format!("not JSON: {e}")))
 }
 
 fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
@@ -99,38 +84,6 @@ fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
         Method::Plan => each(file, "cases", |case| plan::answer(case, file)),
         Method::Sharesafe => sharesafe::answer(file),
         Method::Statistics => each(file, "cases", statistics::answer),
-    }
-}
-
-/// Answers every case of a list; a case without an id is called by its place.
-fn each(
-    file: &Value,
-    list: &str,
-    answer: impl Fn(&Value) -> Result<Value, String>,
-) -> Result<Value, String> {
-    let cases = file
-        .get(list)
-        .and_then(Value::as_array)
-        .ok_or_else(|| format!("no list \"{list}\""))?;
-    let mut answers = Vec::new();
-    for (place, case) in cases.iter().enumerate() {
-        let id = case.get("id").cloned().unwrap_or_else(|| json!(place));
-        let answer = answer(case).map_err(|words| format!("{list} {id}: {words}"))?;
-        answers.push(json!({ "id": id, "answer": answer }));
-    }
-    Ok(json!({ list: answers }))
-}
-
-/// Reads a case, or the settings beside the cases.
-fn parse<T: DeserializeOwned>(value: &Value) -> Result<T, String> {
-    T::deserialize(value).map_err(|e| e.to_string())
-}
-
-/// Reads an optional object of settings; absent or null gives the defaults.
-fn settings<T: DeserializeOwned + Default>(file: &Value, key: &str) -> Result<T, String> {
-    match file.get(key) {
-        None | Some(Value::Null) => Ok(T::default()),
-        Some(value) => parse(value).map_err(|words| format!("{key}: {words}")),
     }
 }
 

@@ -1,5 +1,6 @@
 //! `surefoot memory`: the state of memory after each review of each history.
 
+use crate::out::{CommandResult, print_json};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::io::Write;
@@ -13,8 +14,8 @@ pub struct Args {
     /// A JSON file with `parameter_sets` and `histories`.
     #[arg(long)]
     histories: PathBuf,
-    /// Fit the model's parameters to all of them instead, and check the fit on
-    /// reviews held back.
+    /// Fit the parameters of the model to all histories instead, and check the fit on reviews
+    /// that it does not use.
     #[arg(long)]
     fit: bool,
 }
@@ -45,7 +46,7 @@ struct ReplayedHistory {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     let name = args.histories.display();
     let text =
         std::fs::read_to_string(&args.histories).map_err(|e| format!("cannot read {name}: {e}"))?;
@@ -53,7 +54,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         serde_json::from_str(&text).map_err(|e| format!("{name} is no file of histories: {e}"))?;
     if args.fit {
         let pooled: Vec<Vec<Review>> = asked.histories.into_iter().map(|h| h.reviews).collect();
-        return super::print_json(&fit(&pooled).map_err(|e| e.to_string())?);
+        return print_json(&fit(&pooled).map_err(|e| e.to_string())?);
     }
     let mut models = BTreeMap::new();
     for (set, parameters) in &asked.parameter_sets {

@@ -1,5 +1,6 @@
-//! `surefoot rehearse`: another program sits the schedule, one JSON object a line.
+//! `surefoot rehearse`: another program practises by our schedule, one JSON object a line.
 
+use crate::out::CommandResult;
 use serde::Deserialize;
 use serde_json::json;
 use std::io::{BufRead, Write};
@@ -12,7 +13,7 @@ use surefoot_practice::simulate::plan::{PlannedConcept, YearPlan};
 #[derive(clap::Args)]
 pub struct Args {}
 
-/// Most students and concepts that are taken on, so that a bad line asks for no more memory.
+/// Limits for students and concepts, so that a bad line cannot ask for all memory.
 const MOST_STUDENTS: usize = 1000;
 const MOST_CONCEPTS: usize = 1000;
 
@@ -66,7 +67,7 @@ impl Running {
 }
 
 /// Runs the command.
-pub fn run(_args: &Args) -> crate::Outcome {
+pub fn run(_args: &Args) -> CommandResult {
     let input = std::io::stdin().lock();
     let mut out = std::io::stdout().lock();
     let mut running = None;

@@ -1,28 +1,23 @@
 //! `surefoot report`: any entry of the table of reports, as a file.
 
+use super::class_args::ClassArgs;
 use super::sheet::PaperName;
+use crate::out::CommandResult;
 use std::path::PathBuf;
 use surefoot_app::reports::{self, REPORTS, Report, ReportSource};
-use surefoot_app::{Clock, DeviceClock, ReportField, ReportValues, write_atomic};
+use surefoot_app::{ReportField, ReportValues, write_atomic};
 use surefoot_catalogue::{Language, Locale};
 use surefoot_exercises::Level;
-use surefoot_report::{Density, Look, Paper};
+use surefoot_report::{Density, Paper, PrintOptions};
 
-/// Minutes of the talk unless given.
+/// Minutes of the talk if left out.
 const USUAL_MINUTES: u32 = 5;
 
 /// Arguments of `surefoot report`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The teacher's desk.
-    #[arg(long)]
-    desk: PathBuf,
-    /// The class by its id or title; needed when the desk has several.
-    #[arg(long)]
-    class: Option<String>,
-    /// The date of the report; today unless given.
-    #[arg(long)]
-    today: Option<chrono::NaiveDate>,
+    #[command(flatten)]
+    at: ClassArgs,
     /// Which report.
     #[arg(long, value_parser = named)]
     of: &'static Report,
@@ -35,7 +30,7 @@ pub struct Args {
     /// The seats of a small group, separated by commas.
     #[arg(long, value_delimiter = ',')]
     seats: Option<Vec<u32>>,
-    /// The minutes of the talk; 5 unless given.
+    /// The minutes of the talk; 5 if left out.
     #[arg(long)]
     minutes: Option<u32>,
     /// The concepts of a sheet, separated by commas.
@@ -70,7 +65,7 @@ pub struct Args {
     out: PathBuf,
 }
 
-/// The report of this name, written with hyphens.
+/// Finds a report by its name with hyphens.
 fn named(name: &str) -> Result<&'static Report, String> {
     reports::named(&name.replace('-', "_")).map_err(|_| {
         let names: Vec<_> = (REPORTS.iter().map(|report| report.name.replace('_', "-"))).collect();
@@ -79,9 +74,8 @@ fn named(name: &str) -> Result<&'static Report, String> {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
-    let desk = super::existing_desk(&args.desk)?;
-    let class = super::class_of(&desk, args.class.as_deref())?;
+pub fn run(args: &Args) -> CommandResult {
+    let at = args.at.open()?;
     let asks_minutes = args.of.fields.contains(&ReportField::Minutes);
     let values = ReportValues {
         seat: args.seat,
@@ -98,10 +92,10 @@ pub fn run(args: &Args) -> crate::Outcome {
     let made = args
         .of
         .make(&ReportSource {
-            desk: &desk,
-            class: &class,
+            desk: &at.desk,
+            class: &at.class,
             values: &values,
-            look: Look {
+            options: PrintOptions {
                 locale: Locale::from(args.language),
                 paper: args.paper.map_or(args.language.paper(), Paper::from),
                 density: match args.compact {
@@ -109,12 +103,13 @@ pub fn run(args: &Args) -> crate::Outcome {
                     false => Density::Roomy,
                 },
             },
-            today: args.today.unwrap_or_else(|| DeviceClock.today()),
+            today: at.today,
             with_names: !args.no_names,
             seed: args.seed.unwrap_or(1).into(),
         })
         .map_err(|error| error.to_string())?;
     write_atomic(&args.out, &made.bytes)
         .map_err(|error| format!("{}: {error}", args.out.display()))?;
-    made.saved(&desk, &class).map_err(|error| error.to_string())
+    made.saved(&at.desk, &at.class)
+        .map_err(|error| error.to_string())
 }

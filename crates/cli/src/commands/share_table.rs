@@ -1,37 +1,27 @@
-//! `surefoot share-table`: what the school may see of a class, and its audit.
+//! `surefoot share-table`: the share-safe table of a class, and its audit.
 
-use crate::out::put_line;
-use std::path::PathBuf;
-use surefoot_app::{Clock, DeviceClock};
+use super::class_args::ClassArgs;
+use crate::out::{CommandResult, print_json, put_line};
 use surefoot_catalogue::Language;
-use surefoot_desk::{ShareShown, ShareStanding, ShareTable};
+use surefoot_desk::{ShareRelease, ShareShown, ShareTable};
 
 /// Arguments of `surefoot share-table`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The teacher's desk.
-    #[arg(long)]
-    desk: PathBuf,
-    /// The class by its id or title; needed when the desk has several.
-    #[arg(long)]
-    class: Option<String>,
-    /// The date to look from; today when not given.
-    #[arg(long)]
-    today: Option<chrono::NaiveDate>,
+    #[command(flatten)]
+    at: ClassArgs,
     /// Print JSON.
     #[arg(long)]
     json: bool,
 }
 
-/// Runs the command. Looking hands nothing out, so nothing is noted.
-pub fn run(args: &Args) -> crate::Outcome {
-    let desk = super::existing_desk(&args.desk)?;
-    let class = super::class_of(&desk, args.class.as_deref())?;
-    let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let table = surefoot_desk::share_table(&desk, &class, Language::first(), today)
+/// Runs the command. Records no release, because the table stays with the teacher.
+pub fn run(args: &Args) -> CommandResult {
+    let at = args.at.open_to_read()?;
+    let table = surefoot_desk::share_table(&at.desk, &at.class, Language::first(), at.today)
         .map_err(|error| error.to_string())?;
     if args.json {
-        return super::print_json(&table);
+        return print_json(&table);
     }
     print(&table);
     Ok(())
@@ -63,24 +53,26 @@ fn print(table: &ShareTable) {
     }
     let audit = &table.audit;
     put_line!(
-        "audit: {} withheld ({} further), fewest values possible {:?}, at least {} asked for: {}",
+        "audit: {} withheld ({} of them only to protect others); {} counts stay possible for the narrowest, at least {} must: {}",
         audit.withheld,
         audit.further,
-        audit.fewest_possible,
+        audit
+            .fewest_possible
+            .map_or_else(|| "-".to_owned(), |counts| counts.to_string()),
         audit.least_possible,
         if audit.safe { "safe" } else { "not safe" }
     );
-    match table.standing {
-        ShareStanding::Free { earlier } => {
-            put_line!("may be handed out; {earlier} handed out before");
+    match table.release {
+        ShareRelease::Allowed { earlier } => {
+            put_line!("may be released; {earlier} released before");
         }
-        ShareStanding::NearlySameClass {
+        ShareRelease::NearlySameClass {
             made_on,
             differing,
             least,
         } => put_line!(
-            "may not be handed out: {differing} students differ from the table of {made_on}, at least {least} or none must"
+            "may not be released: the class differs by {differing} students from that of the table of {made_on}; it must differ by none or by at least {least}"
         ),
-        ShareStanding::Nothing => put_line!("nothing of it may be handed out"),
+        ShareRelease::Nothing => put_line!("nothing of it may be released"),
     }
 }

@@ -1,22 +1,23 @@
 //! `surefoot sheet`: a practice sheet with its answer key as a PDF.
 
+use crate::out::CommandResult;
 use std::path::PathBuf;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::{Catalogue, Language};
 use surefoot_exercises::Level;
 use surefoot_report::sheet::{SheetPart, SheetWish, practice_sheet};
-use surefoot_report::{Density, Look, Paper};
+use surefoot_report::{Density, Paper, PrintOptions};
 
 /// Arguments of `surefoot sheet`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The concept's id; repeat it for a sheet of several concepts.
+    /// The concept's id; repeat the option for several concepts.
     #[arg(long, required = true)]
     concept: Vec<String>,
     /// 1 entry, 2 expected, 3 stretch.
     #[arg(long, default_value_t = 2, value_parser = clap::value_parser!(u8).range(1..=3))]
     level: u8,
-    /// The first seed: the same seed prints the same sheet.
+    /// The seed; the same seed prints the same sheet.
     #[arg(long, default_value_t = 1)]
     seed: u64,
     /// Exercises of each concept.
@@ -31,7 +32,7 @@ pub struct Args {
     /// The language, by its tag.
     #[arg(long, default_value_t)]
     language: Language,
-    /// Where the PDF goes.
+    /// The file to write.
     #[arg(long)]
     out: PathBuf,
 }
@@ -61,9 +62,9 @@ impl From<PaperName> for Paper {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     let level = Level::try_from(args.level)?;
-    let look = Look {
+    let options = PrintOptions {
         locale: Locale::from(args.language),
         paper: args.paper.map_or(args.language.paper(), Paper::from),
         density: match args.density {
@@ -92,7 +93,7 @@ pub fn run(args: &Args) -> crate::Outcome {
         parts,
         ..SheetWish::default()
     };
-    let bytes = practice_sheet(&wish, &look).map_err(|error| error.to_string())?;
+    let bytes = practice_sheet(&wish, &options).map_err(|error| error.to_string())?;
     surefoot_app::write_atomic(&args.out, &bytes)
         .map_err(|error| format!("{}: {error}", args.out.display()))
 }

@@ -1,6 +1,6 @@
 //! `surefoot simulate`: a school year under our schedule and simple rivals.
 
-use crate::out::put_line;
+use crate::out::{CommandResult, print_json, put_line};
 use indicatif::{ProgressBar, ProgressStyle};
 use serde_json::json;
 use surefoot_practice::simulate::knowledge::Kind;
@@ -32,7 +32,7 @@ pub struct Args {
 }
 
 /// Runs the command.
-pub fn run(args: &Args) -> crate::Outcome {
+pub fn run(args: &Args) -> CommandResult {
     if !(4.0..=16.0).contains(&args.minutes) {
         return Err(format!("minutes must be 4 to 16, not {}", args.minutes));
     }
@@ -54,33 +54,31 @@ pub fn run(args: &Args) -> crate::Outcome {
     bar.finish_and_clear();
     if args.json {
         let seeds = [setup.seeds.first(), setup.seeds.last()];
-        put_line!(
-            "{}",
-            json!({ "seeds": seeds, "students": setup.students, "concepts": setup.concepts,
-                    "minutes": setup.minutes, "models": tables })
+        return print_json(
+            &json!({ "seeds": seeds, "students": setup.students, "concepts": setup.concepts,
+                     "minutes": setup.minutes, "models": tables }),
         );
-    } else {
-        for table in &tables {
-            print(table);
-        }
-        put_line!(
-            "Seeds {} to {}, {} students and {} concepts a class, {} minutes an evening.",
-            args.seed,
-            args.seed.saturating_add(args.classes - 1),
-            args.students,
-            args.concepts,
-            args.minutes
-        );
-        put_line!(
-            "Edge: (rule - random) / (oracle - random). Slowest: the quarter of the concepts that takes longest."
-        );
-        put_line!("Simulated students, no real children.");
     }
+    for table in &tables {
+        print(table);
+    }
+    put_line!(
+        "Seeds {} to {}, {} students and {} concepts a class, {} minutes an evening.",
+        args.seed,
+        args.seed.saturating_add(args.classes - 1),
+        args.students,
+        args.concepts,
+        args.minutes
+    );
+    put_line!(
+        "Edge: (rule - random) / (oracle - random). Slowest: the quarter of the concepts that takes longest."
+    );
+    put_line!("Simulated students, no real children.");
     Ok(())
 }
 
 fn print(table: &ModelTable) {
-    put_line!("Learner model: {}", table.model);
+    put_line!("Model: {}", table.model);
     put_line!(
         "{:<14} {:>6} {:>7} {:>16} {:>7} {:>7} {:>16} {:>7} {:>6} {:>7} {:>8} {:>8}",
         "rule",
@@ -122,7 +120,7 @@ fn interval([low, high]: [f64; 2]) -> String {
     format!("[{low:+.3}, {high:+.3}]")
 }
 
-/// Bars from nothing known to everything: class `#`, bottom quarter `=`.
+/// Bars for the share of concepts known: `#` for the class, `=` for its bottom quarter.
 fn plot(lines: &[Line]) {
     for line in lines {
         for (sign, value, name) in [("#", line.class, line.rule), ("=", line.bottom, "")] {

@@ -78,14 +78,14 @@ pub fn print_groups(groups: &GroupsView) {
             .map(|m| m.name.clone().unwrap_or_else(|| format!("seat {}", m.seat)))
             .collect();
         put_line!(
-            "  round {}, {}: {}",
+            "  time {}, {}: {}",
             group.slot + 1,
             group.concept.title,
             members.join(", ")
         );
     }
     if groups.groups.is_empty() {
-        put_line!("  none: too little is known, or nobody needs one");
+        put_line!("  none: too few reports, or nobody needs a group");
     }
 }
 
@@ -131,13 +131,13 @@ pub fn print_talk(talk: &TalkView) {
             row.sure_wrong,
             trend(row.trend),
             if row.talked_lately {
-                ", talked about lately"
+                ", discussed lately"
             } else {
                 ""
             }
         );
     }
     put_line!(
-        "Worth: students expected to be put right. Sure: of the wrong ones, those who rated themselves 2 or 3."
+        "Worth: students expected to get it right afterwards. Sure: of the wrong ones, those whose last rating was On my own or Could teach it."
     );
 }

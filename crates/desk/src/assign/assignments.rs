@@ -1,4 +1,4 @@
-//! Assignments and their follow-up.
+//! Assigns practice, and counts what is done of it.
 
 use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
 use crate::class::OpenClass;
@@ -11,13 +11,13 @@ use surefoot_record::AssignmentId;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{AssignmentRow, DeviceState, PracticeReport};
 
-/// Concepts of one assignment at most.
+/// Concepts of an assignment at most.
 pub const MOST_ASSIGNED_CONCEPTS: usize = 6;
 
 /// Exercises of each concept at most.
 pub const MOST_ITEMS_EACH: u32 = 20;
 
-/// Assigns practice; it travels in the next class pack. `id` is a fresh id drawn by the shell.
+/// Assigns practice, which goes into the next class pack. The shell draws `id`.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] for concepts, amount, dates or seats.
@@ -96,7 +96,8 @@ fn withdrawn(
         })
 }
 
-/// Practice counted by (seat, concept) between two dates, capped for each concept.
+/// The exercises of a seat that count for an assignment: those between its dates, up to the amount
+/// of each concept.
 fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
     row.concepts
         .iter()
@@ -172,7 +173,7 @@ pub fn assignments(
         .collect())
 }
 
-/// What is still assigned on one concept, seat by seat.
+/// The assigned amount of one concept for each seat, over all current assignments.
 pub(crate) fn amounts(
     desk: &DeskStore,
     class: &OpenClass,

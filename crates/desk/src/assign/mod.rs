@@ -1,4 +1,4 @@
-//! Assignments: what the teacher assigned, and who has done how much of it.
+//! Assignments, and how much of them is done.
 
 mod assignments;
 mod views;

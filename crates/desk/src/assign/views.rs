@@ -1,4 +1,4 @@
-//! What the assignments screen shows and sends.
+//! What the Assign screen shows and sends.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -10,14 +10,14 @@ use ts_rs::TS;
 pub struct AssignedAmount {
     /// Exercises done.
     pub done: u32,
-    /// Exercises asked for.
+    /// Exercises assigned.
     pub of: u32,
 }
 
-/// What an assignment is made from.
+/// An assignment to make.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewAssignment {
-    /// Concepts, 1 to 6.
+    /// The concepts, 1 to 6.
     pub concepts: Vec<String>,
     /// Exercises of each concept, 1 to 20.
     pub items_each: u32,
@@ -25,11 +25,11 @@ pub struct NewAssignment {
     pub from: NaiveDate,
     /// Last evening.
     pub due: NaiveDate,
-    /// Seats it is for; empty for the whole class.
+    /// The seats; empty for the whole class.
     pub seats: Vec<u32>,
 }
 
-/// An assignment and who did it.
+/// An assignment and its progress.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct AssignmentReport {
     /// Its id.
@@ -46,21 +46,21 @@ pub struct AssignmentReport {
     pub whole_class: bool,
     /// Whether the last class pack carries it.
     pub in_pack: bool,
-    /// Withdrawn; it can be restored.
+    /// Whether it is withdrawn; it can be restored.
     pub withdrawn: bool,
-    /// Seats without a device yet: it cannot be sealed for them until their first hand-in.
+    /// Seats without a device. The assignment cannot be sealed for them until their first hand-in.
     pub waiting: Vec<u32>,
-    /// Who has done how much.
+    /// The progress of each student.
     pub progress: Vec<SeatProgress>,
 }
 
-/// How far a seat is with an assignment.
+/// The progress of a student with an assignment.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct SeatProgress {
     /// The seat.
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Done of asked.
+    /// The amount done.
     pub amount: AssignedAmount,
 }

@@ -1,7 +1,7 @@
 //! The board: which concepts are weak now, how certain that is, and which students need them.
 
 use super::views::{
-    Board, BoardRow, ConceptReports, DatedReport, DatedSight, PassCell, StudentReport, Trend,
+    Board, BoardRow, ConceptReports, DatedObservation, DatedReport, PassCell, StudentReport, Trend,
     TrendTest,
 };
 use crate::assign::amounts;
@@ -17,10 +17,10 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
 
-/// Misconceptions listed for a concept at most.
+/// Misconceptions of a concept at most.
 const MISCONCEPTIONS_SHOWN: usize = 5;
 
-/// Normal point of the 80% interval, as in the estimate for the class.
+/// Quantile of the normal distribution for the 80% interval, as in the class estimate.
 const INTERVAL_Z: f64 = 1.2816;
 
 /// The board of the whole class: weakest concept first, concepts without a report last.
@@ -33,8 +33,8 @@ pub fn board(
     board_of(desk, class, &[], language, today)
 }
 
-/// The board of a group of seats, or of the whole class if `group` is empty.
-/// The estimate of each student still uses the reports of the whole class.
+/// The board of a group of seats, or of the whole class if `group` is empty. The probabilities
+/// of each student still use the reports of the whole class.
 pub fn board_of(
     desk: &DeskStore,
     class: &OpenClass,
@@ -52,7 +52,7 @@ pub fn board_of(
     })
 }
 
-/// The board of reports that were read already.
+/// The board from reports that are read already.
 pub(crate) fn board_from(
     desk: &DeskStore,
     class: &OpenClass,
@@ -84,22 +84,22 @@ pub(crate) fn board_from(
         })
         .collect();
     let rank: BTreeMap<&str, usize> = reports
-        .picture
+        .estimate
         .ranking
         .iter()
         .filter_map(|i| reports.concepts.get(*i))
         .enumerate()
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
-    // A concept before its first lesson cannot be weak yet, so it comes after all others.
-    let standing = |row: &BoardRow| match (row.has_it, row.phase) {
+    // A concept before its first lesson cannot be weak yet, so it comes after those taught.
+    let part = |row: &BoardRow| match (row.has_it, row.phase) {
         (None, _) => 2,
         (Some(_), Phase::Preview) => 1,
         (Some(_), _) => 0,
     };
-    rows.sort_by_key(|row| (standing(row), rank.get(row.concept.id.as_str()).copied()));
+    rows.sort_by_key(|row| (part(row), rank.get(row.concept.id.as_str()).copied()));
     for (index, row) in rows.iter_mut().enumerate() {
-        row.rank = (standing(row) == 0).then_some(index + 1);
+        row.rank = (part(row) == 0).then_some(index + 1);
     }
     let at = class.facts.rotation.position(&class.facts.year, today);
     Ok(Board {
@@ -117,29 +117,29 @@ pub(crate) fn board_from(
     })
 }
 
-/// Leaves only some seats in the reports. The share of a concept is then the
-/// mean of their probabilities, and its uncertainty comes from their variances.
+/// Leaves only a group of seats in the reports. The share of a concept is then the mean of
+/// their probabilities, and its uncertainty comes from their variances.
 fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
-    let places: Vec<usize> = group
+    let students: Vec<usize> = group
         .iter()
         .map(|seat| {
-            let at = reports.seats.iter().position(|s| s == seat);
+            let at = reports.student_at(*seat);
             at.ok_or(DeskError::NotFound("seat"))
         })
         .collect::<Result<_, _>>()?;
-    reports.trends = trends_of(&reports.evidence, &places, reports.pass)?;
+    reports.trends = trends_of(&reports.evidence, &students, reports.pass)?;
     reports.check_ins.retain(|r| group.contains(&r.seat));
     reports.practice.retain(|r| group.contains(&r.seat));
     reports.observations.retain(|r| group.contains(&r.seat));
     reports.newest.retain(|seat, _| group.contains(seat));
-    let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
+    let size = f64::from(u32::try_from(students.len()).unwrap_or(u32::MAX)).max(1.0);
     for concept in 0..reports.concepts.len() {
         let (mut sum, mut variance) = (0.0, 0.0);
-        for place in &places {
-            if let Some(chance) = reports.picture.probability(*place, concept) {
-                let weight = chance.success + chance.failure;
-                sum += chance.mean();
-                variance += chance.success * chance.failure / (weight * weight * (weight + 1.0));
+        for student in &students {
+            if let Some(beta) = reports.estimate.probability(*student, concept) {
+                let weight = beta.success + beta.failure;
+                sum += beta.mean();
+                variance += beta.success * beta.failure / (weight * weight * (weight + 1.0));
             }
         }
         let heard = reports
@@ -151,7 +151,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
             .map(|(_, seat)| seat)
             .collect::<std::collections::BTreeSet<u32>>()
             .len();
-        if let Some(estimate) = reports.picture.concepts.get_mut(concept) {
+        if let Some(estimate) = reports.estimate.concepts.get_mut(concept) {
             estimate.share = sum / size;
             estimate.sd = variance.sqrt() / size;
             let reach = INTERVAL_Z * estimate.sd;
@@ -159,12 +159,12 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
             estimate.high = (estimate.share + reach).min(1.0);
             estimate.sure_need = 1.0 - estimate.share - reach;
             // In a small group, the teacher should ask first while fewer than half have reported.
-            estimate.few_reports = heard * 2 < places.len();
+            estimate.few_reports = heard * 2 < students.len();
         }
     }
-    let picture = &mut reports.picture;
-    let needs: Vec<f64> = picture.concepts.iter().map(|c| c.sure_need).collect();
-    picture.ranking.sort_by(|a, b| {
+    let estimate = &mut reports.estimate;
+    let needs: Vec<f64> = estimate.concepts.iter().map(|c| c.sure_need).collect();
+    estimate.ranking.sort_by(|a, b| {
         let of = |at: &usize| needs.get(*at).copied().unwrap_or(0.0);
         of(b).total_cmp(&of(a)).then(a.cmp(b))
     });
@@ -172,7 +172,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     Ok(())
 }
 
-/// The page of a concept: its row of the board, and its students, those who need it most first.
+/// The page of a concept: its row of the board, and its students, who needs it most first.
 pub fn concept_reports(
     desk: &DeskStore,
     class: &OpenClass,
@@ -182,9 +182,7 @@ pub fn concept_reports(
 ) -> Result<ConceptReports, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let index = reports
-        .concepts
-        .iter()
-        .position(|c| c == concept)
+        .concept_at(concept)
         .ok_or(DeskError::NotFound("concept"))?;
     let row = board_from(desk, class, &reports, language, today)?
         .rows
@@ -222,15 +220,13 @@ pub fn concept_reports(
             StudentReport {
                 seat: seat.number,
                 name: seat.name.clone(),
-                has_it: newest
-                    .and_then(|_| reports.picture.probability(student, index))
-                    .map(|c| c.mean()),
+                has_it: newest.and_then(|_| reports.has_it(student, index)),
                 history,
                 seen: reports
                     .observations
                     .iter()
                     .filter(|r| r.seat == seat.number && r.concept == concept)
-                    .map(|r| DatedSight {
+                    .map(|r| DatedObservation {
                         date: r.date,
                         rating: r.rating,
                         has_it: r.has_it,
@@ -347,7 +343,7 @@ fn row(
         newest = newest.max(Some(seen.date));
     }
     let estimate = reports
-        .picture
+        .estimate
         .concepts
         .get(index)
         .filter(|_| !reporters.is_empty());

@@ -1,5 +1,5 @@
-//! Compares ratings with results: who was sure but wrong, who was right but unsure, how
-//! well calibrated the ratings are, and how they agree with the teacher's observations.
+//! Compares ratings with results: mismatches, calibration, and agreement with the teacher's
+//! observations.
 
 use super::views::{
     Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
@@ -17,16 +17,16 @@ use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibrati
 use surefoot_insight::stats::{KappaWeights, weighted_kappa};
 use surefoot_store::DeskStore;
 
-/// Fewest results against a rating that are listed; a single one may be luck.
+/// Results against a rating that make a mismatch, at least. A single one may be luck.
 const AGAINST_AT_LEAST: u32 = 2;
 
-/// Fewest pairs of ratings for a kappa. Common practice; no source.
+/// Pairs of ratings for a kappa, at least. Common practice; no source.
 const KAPPA_PAIRS: usize = 10;
 
-/// Misconceptions listed over all concepts at most.
+/// Misconceptions in the list at most.
 const MISCONCEPTIONS_LISTED: usize = 40;
 
-/// Compares ratings with results over the class.
+/// Compares the ratings of a class with its results.
 pub fn comparison(
     desk: &DeskStore,
     class: &OpenClass,
@@ -50,20 +50,7 @@ pub fn comparison(
     })
 }
 
-fn who(class: &OpenClass, reports: &Reports, seat: u32, concept: &str) -> Option<GroupMember> {
-    let student = reports.seats.iter().position(|s| *s == seat)?;
-    let row = class.seats.get(student)?;
-    let at = reports.concepts.iter().position(|c| c == concept);
-    Some(GroupMember {
-        seat,
-        name: row.name.clone(),
-        has_it: at
-            .and_then(|at| reports.picture.probability(student, at))
-            .map(|chance| chance.mean()),
-    })
-}
-
-/// Results of a (seat, concept) since its last rating.
+/// The results of a (seat, concept) since its last rating.
 #[derive(Clone, Copy, Default)]
 struct Since {
     /// Right and wrong, by outcomes and observations.
@@ -79,7 +66,7 @@ impl Since {
     }
 }
 
-/// Adds answers to those of a rating.
+/// Counts answers under the rating before them.
 fn add(answers: &mut [usize; 4], rating: Confidence, count: usize) {
     if let Some(sum) = answers.get_mut(rating.index()) {
         *sum += count;
@@ -155,7 +142,10 @@ fn mismatches(
         } else {
             continue;
         };
-        if let Some(student) = who(class, reports, seat, concept) {
+        let student = reports
+            .student_at(seat)
+            .and_then(|at| reports.member(class, at, reports.concept_at(concept)));
+        if let Some(student) = student {
             list.push((
                 weight,
                 Mismatch {
@@ -169,7 +159,7 @@ fn mismatches(
         }
     }
     let ordered = |mut list: Vec<(u32, Mismatch)>| {
-        // The sort is stable: of equals by seat, then concept.
+        // The sort is stable, so equal weights stay in the order of seat and concept.
         list.sort_by_key(|(weight, _)| std::cmp::Reverse(*weight));
         list.into_iter().map(|(_, one)| one).collect()
     };
@@ -197,7 +187,7 @@ fn student_calibration(
         if let Some(sure) = count.sure {
             let own = answers.entry(&count.concept).or_default();
             add(&mut own.right, sure, count.alone as usize);
-            // With help is not yet having it.
+            // An answer with help does not show that the student has it.
             add(
                 &mut own.wrong,
                 sure,
@@ -263,13 +253,13 @@ fn misconceptions(
             },
         )
         .collect();
-    // The number of students matters more than how often one of them does it.
+    // How many students have it matters more than how often.
     listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
     Ok(listed)
 }
 
-/// Each observation with a rating against the student's own last rating of
-/// the same pass, up to the day of the observation.
+/// Pairs each observation that has a rating with the student's last rating in the same pass, up to
+/// the day of the observation.
 fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
     let facts = &class.facts;
     let mut own: BTreeMap<(u32, &str), Vec<&SeatCheckIn>> = BTreeMap::new();
@@ -312,7 +302,7 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
     }
 }
 
-/// A student over all concepts, those needed most first.
+/// The page of a student.
 pub fn student_page(
     desk: &DeskStore,
     class: &OpenClass,
@@ -339,7 +329,7 @@ pub fn student_pages(
         .collect()
 }
 
-/// The page of a student, from reports that were read already.
+/// The page of a student from reports that are read already.
 pub(crate) fn student_page_from(
     class: &OpenClass,
     reports: &Reports,
@@ -348,21 +338,17 @@ pub(crate) fn student_page_from(
     today: NaiveDate,
 ) -> Result<StudentPage, DeskError> {
     let student = reports
-        .seats
-        .iter()
-        .position(|s| *s == seat)
+        .student_at(seat)
         .ok_or(DeskError::NotFound("seat"))?;
     let calibration =
         student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
     let begin = |concept: &str| {
-        let at = reports.concepts.iter().position(|c| c == concept);
+        let at = reports.concept_at(concept);
         StudentConcept {
             concept: class.facts.name(concept, language),
             phase: class.facts.phase(concept, today),
-            has_it: at
-                .and_then(|at| reports.picture.probability(student, at))
-                .map_or(0.5, |chance| chance.mean()),
+            has_it: at.and_then(|at| reports.has_it(student, at)).unwrap_or(0.5),
             rating: None,
             outcome: None,
             practice: [0; 3],
@@ -399,7 +385,7 @@ pub(crate) fn student_page_from(
     let without_report = reports.concepts.len() - found.len();
     let mut concepts: Vec<StudentConcept> = found.into_values().collect();
     concepts.sort_by(|a, b| {
-        // A concept before its first lesson comes last: nobody is expected to know it.
+        // A concept before its first lesson comes last, because nobody is expected to know it.
         let preview = |c: &StudentConcept| c.phase == surefoot_catalogue::rotation::Phase::Preview;
         preview(a)
             .cmp(&preview(b))

@@ -1,4 +1,4 @@
-//! The board, the page of a concept, the page of a student, and ratings beside results.
+//! The board, the page of a concept, the page of a student, and ratings compared with results.
 
 mod class_board;
 mod compare;

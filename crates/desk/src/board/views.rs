@@ -16,13 +16,13 @@ use ts_rs::TS;
 pub struct Board {
     /// The class.
     pub class_title: String,
-    /// What "today" is.
+    /// The date.
     pub today: NaiveDate,
-    /// The seats it is restricted to; empty for the whole class.
+    /// The group of seats; empty for the whole class.
     pub group: Vec<u32>,
-    /// The pass of today, from 0.
+    /// The pass of the date, from 0.
     pub pass: usize,
-    /// Day of the rotation today, from 1, on a school day.
+    /// Day of the rotation, from 1; none on a day without school.
     pub day: Option<usize>,
     /// Passes in the year.
     pub pass_count: usize,
@@ -36,7 +36,7 @@ pub struct Board {
     /// The median over the reporting seats of the days since their newest report.
     #[ts(type = "number | null")]
     pub typical_report_days: Option<i64>,
-    /// One row a concept: weakest first, then those not taught yet, then those without a report.
+    /// One row for each concept: weakest first, then those not taught yet, then those without a report.
     pub rows: Vec<BoardRow>,
 }
 
@@ -51,7 +51,7 @@ pub struct BoardRow {
     pub phase: Phase,
     /// Day of the rotation, from 1.
     pub day: usize,
-    /// Rank among the weak concepts, 1 is weakest; none before its first lesson or without a report.
+    /// Rank, 1 is weakest; none before its first lesson or without a report.
     pub rank: Option<usize>,
     /// Estimated share of the class that has it, 0 to 1.
     pub has_it: Option<f64>,
@@ -61,22 +61,22 @@ pub struct BoardRow {
     pub high: Option<f64>,
     /// Students with at least one report on it.
     pub reporters: usize,
-    /// Whether so few reported that one should ask first.
+    /// Whether so few reported that the teacher should ask first.
     pub ask_first: bool,
-    /// Of the last rating of each reporter: how many chose each, `NotYet` first.
+    /// How many reporters last chose each rating, `NotYet` first.
     pub latest: [u32; 4],
-    /// Of the last marked result of each reporter: right and wrong.
+    /// How many reporters last marked right, and wrong.
     pub results: [u32; 2],
-    /// Practice answers by everyone: alone, with help, wrong.
+    /// Practice answers of all students: alone, with help, wrong.
     pub practice: [u32; 3],
     /// Days since the newest report on it.
     #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
     /// Its trend.
     pub trend: Trend,
-    /// Pass by pass: how many rated, and how many of these chose Not yet or With help.
+    /// The passes, in order.
     pub passes: Vec<PassCell>,
-    /// The commonest misconceptions: code and count, most first, at most five.
+    /// The commonest misconceptions, most frequent first, at most five.
     pub misconceptions: Vec<MisconceptionCount>,
 }
 
@@ -84,17 +84,17 @@ pub struct BoardRow {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum Trend {
-    /// Ratings go up, more than by chance.
+    /// Ratings rise more than by chance.
     Rising,
-    /// Ratings go down, more than by chance.
+    /// Ratings fall more than by chance.
     Falling,
-    /// Perhaps up: clear on its own, not among so many concepts.
+    /// Ratings perhaps rise: clear for this concept alone, not among so many concepts.
     MaybeRising,
-    /// Perhaps down.
+    /// Ratings perhaps fall.
     MaybeFalling,
-    /// No more change than by chance.
+    /// Ratings change no more than by chance.
     NoClearChange,
-    /// Fewer than six passes with three raters: too early to tell.
+    /// Fewer than six passes with three raters.
     TooSoon,
 }
 
@@ -103,26 +103,26 @@ pub enum Trend {
 pub struct PassCell {
     /// Students who rated it.
     pub rated: u32,
-    /// Of these, Not yet or With help.
+    /// Of these, those who chose Not yet or With help.
     pub needs: u32,
     /// The newest rating of the pass.
     pub last_on: Option<NaiveDate>,
 }
 
-/// A concept with its students.
+/// The page of a concept.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct ConceptReports {
     /// The board's row for the concept.
     pub row: BoardRow,
     /// The test of its trend.
     pub trend_test: TrendTest,
-    /// One line a seat, who needs it most first.
+    /// One line for each seat, who needs it most first.
     pub students: Vec<StudentReport>,
 }
 
-/// The test of a trend: ratings of each student compared over the passes
-/// (Mann 1945), with a wider variance for changes of a whole pass, and the false discovery
-/// rate over all concepts kept at one in ten (Benjamini and Hochberg 1995).
+/// The test of a trend. It compares the ratings of each student over the passes (Mann 1945), with a
+/// wider variance for changes that the whole class shares in a pass. The false discovery rate over
+/// all concepts is one in ten (Benjamini and Hochberg 1995).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize, TS)]
 pub struct TrendTest {
     /// Passes with at least three raters; a trend needs six.
@@ -146,33 +146,33 @@ pub struct StudentReport {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has it, by all reports; none without a report.
+    /// Probability that the student has it; none without a report.
     pub has_it: Option<f64>,
-    /// Rating and result of each date, oldest first.
+    /// The check-ins, oldest first.
     pub history: Vec<DatedReport>,
     /// Observations, oldest first.
-    pub seen: Vec<DatedSight>,
+    pub seen: Vec<DatedObservation>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
     /// Days since the newest report on it.
     #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
-    /// Practice still assigned on this concept.
+    /// Assigned practice of this concept.
     pub assigned: Option<AssignedAmount>,
 }
 
 /// An observation on a date.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct DatedSight {
+pub struct DatedObservation {
     /// School date.
     pub date: NaiveDate,
-    /// On the students' own scale, if rated.
+    /// The rating by the teacher, if given.
     pub rating: Option<Confidence>,
     /// Whether the student has it.
     pub has_it: bool,
 }
 
-/// A check-in as the teacher sees it.
+/// A check-in on the page of a concept.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DatedReport {
     /// School date.
@@ -181,33 +181,33 @@ pub struct DatedReport {
     pub pass: usize,
     /// The rating.
     pub confidence: Option<Confidence>,
-    /// How it went.
+    /// The outcome.
     pub outcome: Option<Outcome>,
 }
 
-/// Ratings compared with results.
+/// Comparison of ratings with results.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Comparison {
-    /// Last rating high, yet it went wrong; most wrong first.
+    /// Students with a high last rating and wrong results, most wrong first.
     pub sure_but_wrong: Vec<Mismatch>,
-    /// Last rating low, yet it went right; most right first.
+    /// Students with a low last rating and right results, most right first.
     pub unsure_but_right: Vec<Mismatch>,
     /// Each student's calibration.
     pub students: Vec<StudentCalibration>,
     /// The commonest misconceptions over all concepts.
     pub misconceptions: Vec<ConceptMisconception>,
-    /// Misconceptions beyond these that are not listed.
+    /// How many more misconceptions there are.
     pub misconceptions_left_out: usize,
-    /// Students' ratings against the teacher's observations.
+    /// How students' ratings agree with the teacher's observations.
     pub agreement: Agreement,
 }
 
 /// A student whose rating and results disagree on a concept.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Mismatch {
-    /// Who.
+    /// The student.
     pub student: GroupMember,
-    /// On what.
+    /// The concept.
     pub concept: ConceptName,
     /// The last rating.
     pub rating: Confidence,
@@ -220,7 +220,7 @@ pub struct Mismatch {
 /// A student's calibration: how well ratings agree with results.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct StudentCalibration {
-    /// Who.
+    /// The student.
     pub student: GroupMember,
     /// Answers with a rating before them.
     pub answers: usize,
@@ -257,11 +257,11 @@ pub struct ForecastScore {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum CalibrationVerdict {
-    /// Rates higher than the results, clearly.
+    /// Ratings are clearly higher than the results.
     Over,
-    /// Rates lower than the results, clearly.
+    /// Ratings are clearly lower than the results.
     Under,
-    /// Rates close to the results.
+    /// Ratings are close to the results.
     Near,
     /// The interval is too wide for a verdict.
     Unclear,
@@ -276,33 +276,32 @@ pub struct ConceptMisconception {
     pub concept: ConceptName,
     /// The misconception's code.
     pub code: String,
-    /// How often it was made.
+    /// How often it led to an answer.
     pub count: u32,
-    /// By how many students.
+    /// How many students have it.
     pub students: usize,
-    /// Days since it was last made.
+    /// Days since it last led to an answer.
     #[ts(type = "number")]
     pub newest_days: i64,
 }
 
-/// Students' ratings against the teacher's observations of the same pass.
+/// How students' ratings agree with the teacher's observations in the same pass.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Agreement {
-    /// Rows: the student's rating; columns: the teacher's. Counts of pairs.
+    /// Counts of pairs; rows by the student's rating, columns by the teacher's.
     pub table: [[u32; 4]; 4],
     /// Pairs of ratings.
     pub pairs: usize,
-    /// Weighted kappa (quadratic weights); none below ten pairs, or if
-    /// both always chose the same one rating.
+    /// Weighted kappa (quadratic weights); none below ten pairs, or if all ratings are the same.
     pub kappa: Option<f64>,
     /// Its standard error.
     pub standard_error: Option<f64>,
 }
 
-/// A student over all concepts.
+/// The page of a student.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct StudentPage {
-    /// Who.
+    /// The student.
     pub student: GroupMember,
     /// The calibration of the ratings.
     pub calibration: StudentCalibration,
@@ -323,7 +322,7 @@ pub struct StudentConcept {
     pub has_it: f64,
     /// The last rating.
     pub rating: Option<Confidence>,
-    /// The last result marked.
+    /// The last marked result.
     pub outcome: Option<Outcome>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],

@@ -1,6 +1,5 @@
-//! Changes to a class: its title, its year, its rotation, its removal.
+//! Changes the title, the year and the rotation of a class, and removes it.
 
-use super::concepts;
 use super::open::open_class;
 use super::setup::checked_title;
 use super::views::PlacedConcept;
@@ -22,12 +21,9 @@ pub fn rename_class(desk: &DeskStore, class: &str, title: &str) -> Result<(), De
 
 /// Changes the first day, the last day and the weekdays of a class.
 ///
-/// Nothing else moves: closures, first lessons and reports keep their dates.
-/// Reports outside the new year are kept and count again once the year holds
-/// them. Days of the rotation and passes are counted from the new first day.
-///
-/// # Errors
-/// Returns [`DeskError::Calendar`].
+/// Closures, first lessons and reports keep their dates. Reports outside the new year are kept and
+/// count again if the year includes them later. Days of the rotation and passes count from the new
+/// first day.
 pub fn move_year(
     desk: &DeskStore,
     class: &str,
@@ -46,8 +42,8 @@ pub fn move_year(
     Ok(())
 }
 
-/// Removes a class with its keys, and returns the removed rows. Without
-/// them, hand-ins for the class can never be opened again.
+/// Removes a class with its keys, and returns the removed rows. Without these, hand-ins for the
+/// class can never be opened again.
 pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     let held = desk.together(|| {
@@ -58,11 +54,10 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
     Ok(held)
 }
 
-/// Restores a removed seat or class, as it was.
+/// Restores removed rows.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for `removed` if its number or id is in use; nothing has changed
-/// then.
+/// Returns [`DeskError::Invalid`] if their number or id is in use.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     desk.put_back(held).map_err(|error| match error {
         surefoot_store::StoreError::Missing(_) => DeskError::invalid(Field::Removed, Rule::Taken),
@@ -70,7 +65,7 @@ pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     })
 }
 
-/// The catalogue's concepts that are not in the rotation, grade by grade in
+/// The concepts that are not in the rotation: own ones first, then those of the catalogue in
 /// teaching order.
 pub fn unscheduled_concepts(
     desk: &DeskStore,
@@ -79,8 +74,7 @@ pub fn unscheduled_concepts(
 ) -> Result<Vec<PlacedConcept>, DeskError> {
     let class = open_class(desk, class)?;
     let catalogue = Catalogue::built_in().map_err(faulty)?;
-    // The catalogue names a concept in the same words as the class would.
-    let all = concepts::facts_with_all(&class)?;
+    let all = class.facts_with_all()?;
     Ok(class
         .own_concepts
         .iter()
@@ -95,11 +89,11 @@ pub fn unscheduled_concepts(
         .collect())
 }
 
-/// Suggests a rotation with the concepts of the class on a number of days: every concept
-/// once, and days and their strands of equal size, give or take one. Stores nothing.
+/// Suggests a rotation of the concepts on a number of days, and stores nothing. The numbers of
+/// concepts of two days differ by one at most, and so do those of each strand.
 ///
 /// # Errors
-/// Returns [`DeskError::Rotation`] for a length.
+/// Returns [`DeskError::Rotation`] for a number of days out of range.
 pub fn balanced_rotation(
     desk: &DeskStore,
     class: &str,

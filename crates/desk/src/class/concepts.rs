@@ -1,15 +1,13 @@
 //! The concepts and exercises that a class can have: those of the catalogue and its own.
 
-use super::open::OpenClass;
 use crate::error::{DeskError, faulty};
 use std::collections::BTreeMap;
 use surefoot_catalogue::{Catalogue, Concept};
 use surefoot_exercises::bank::OwnExercise;
-use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::OwnExerciseRow;
 
-/// Every concept that a class can have: the built-in ones and its own.
+/// Every concept that a class can have, by id: those of the catalogue and its own.
 pub(crate) fn with_built_in(own: &[Concept]) -> Result<BTreeMap<String, Concept>, DeskError> {
     let catalogue = Catalogue::built_in().map_err(faulty)?;
     Ok(catalogue
@@ -45,12 +43,4 @@ pub(crate) fn own_exercises(
             .push(stored(&row)?);
     }
     Ok(all)
-}
-
-/// Facts that name every concept of the catalogue and the class's own.
-pub(crate) fn facts_with_all(class: &OpenClass) -> Result<Class, DeskError> {
-    Ok(Class {
-        concepts: with_built_in(&class.own_concepts)?,
-        ..class.facts.clone()
-    })
 }

@@ -8,15 +8,11 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_store::DeskStore;
 
-/// Makes a class with the rotation, the pace, the bounds of practice, the room for
-/// groups and the own exercises and concepts of another one.
+/// Makes a class with the rotation, the first lessons, the bounds of practice, the room for groups,
+/// and the own exercises and concepts of an earlier one. Year and students are new.
 ///
-/// First lessons keep their number of school days from the first day, as far
-/// as the new year reaches; year and students are the new class's own.
-///
-/// # Errors
-/// Returns [`DeskError::NotFound`] for the class copied, [`DeskError::Invalid`],
-/// [`DeskError::Calendar`].
+/// First lessons keep their number of school days from the first day; those beyond the new year are
+/// left out.
 pub fn copy_class(
     desk: &DeskStore,
     copy: &CopyClass,

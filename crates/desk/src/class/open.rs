@@ -1,14 +1,16 @@
-//! Opens a class for the use-cases.
+//! An opened class.
 
 use super::concepts;
 use crate::error::DeskError;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
 use surefoot_catalogue::Concept;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
-/// A class with its seats and the frame of its year.
+/// A class with its seats and set-up.
 pub struct OpenClass {
     /// As stored.
     pub row: ClassRow,
@@ -20,7 +22,40 @@ pub struct OpenClass {
     pub own_concepts: Vec<Concept>,
 }
 
-/// Opens a class of the desk.
+impl OpenClass {
+    /// The facts with every concept that the class can have, in the rotation or not.
+    pub(crate) fn facts_with_all(&self) -> Result<Class, DeskError> {
+        Ok(Class {
+            concepts: concepts::with_built_in(&self.own_concepts)?,
+            ..self.facts.clone()
+        })
+    }
+
+    /// Fails if the class does not have the seat.
+    pub(crate) fn check_seat(&self, seat: u32) -> Result<(), DeskError> {
+        let known = self.seats.iter().any(|row| row.number == seat);
+        known.then_some(()).ok_or(DeskError::NotFound("seat"))
+    }
+
+    /// Fails if the rotation does not have the concept.
+    pub(crate) fn check_concept(&self, concept: &str) -> Result<(), DeskError> {
+        let known = self.facts.concepts.contains_key(concept);
+        known.then_some(()).ok_or(DeskError::NotFound("concept"))
+    }
+
+    /// The newest report of each seat that has one, up to `today`.
+    pub(crate) fn newest_reports(
+        &self,
+        desk: &DeskStore,
+        today: NaiveDate,
+    ) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
+        let year = &self.facts.year;
+        let last_day = year.last_day.min(today);
+        Ok(desk.newest_reports(&self.row.id, year.first_day, last_day)?)
+    }
+}
+
+/// Opens a class of the desk by its id.
 pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
     let row = desk.class(class).map_err(|error| match error {
         surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),

@@ -1,18 +1,16 @@
-//! The concepts of a new class, and their first lessons.
+//! Suggests the concepts of a new class and their first lessons.
 
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::{Catalogue, Concept};
 
-/// The share of the year's school days over which first lessons are spread;
-/// the rest is for review. Common practice; no published source.
+/// The share of the school days over which first lessons are spread; the rest is for review.
+/// Common practice; no published source.
 const TEACHING_SHARE: f64 = 0.85;
 
-/// The concepts for the chosen grades in teaching order, at most `most`.
-///
-/// The highest grade is complete, as far as it fits; earlier grades fill what
-/// is left, the latest of their concepts first.
+/// At most `most` concepts of the chosen grades, in teaching order. The highest grade comes first;
+/// earlier grades fill the rest, beginning with their latest concepts.
 #[must_use]
 pub fn choose_concepts<'a>(
     catalogue: &'a Catalogue,
@@ -40,8 +38,8 @@ pub fn choose_concepts<'a>(
         .collect()
 }
 
-/// Dates of first lessons: concepts of earlier grades from the first school
-/// day, those of the highest grade evenly through the year in teaching order.
+/// The dates of first lessons. Concepts of earlier grades begin on the first school day; those of the
+/// highest grade are spread evenly in teaching order.
 #[must_use]
 pub fn spread_first_lessons(
     concepts: &[&Concept],

@@ -1,4 +1,4 @@
-//! First lessons from a pacing list: pasted lines of concepts and dates.
+//! Reads first lessons from a pasted pacing list.
 
 use super::open::{OpenClass, open_class};
 use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
@@ -8,18 +8,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
 use surefoot_store::DeskStore;
 
-/// Lines read at most.
+/// Lines of a list at most.
 const MOST_LINES: usize = 500;
 
-/// Longest line shown again, in characters.
+/// Characters of a line that the screen shows at most.
 const LONGEST_SHOWN: usize = 80;
 
-/// Reads a pacing list against the class. A line holds a concept (its title in
-/// either language, or its id) and the date of its first lesson, in either
-/// order, apart by a tab, a semicolon or a comma; a line with a date alone
-/// applies to the concepts below it. Stores nothing.
+/// Reads a pacing list, and stores nothing. A line has a concept (its title in any language, or its
+/// id) and the date of its first lesson, in either order, separated by a tab, a semicolon or a
+/// comma. A line with only a date sets the date of the lines below it.
 ///
-/// Dates are `2026-09-14`, or month first as `9/14/2026`.
+/// Dates are `2026-09-14` or `9/14/2026`, with the month first.
 #[must_use]
 pub fn read_pacing(class: &OpenClass, text: &str, language: Language) -> PacingList {
     let mut list = PacingList {
@@ -106,10 +105,10 @@ fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
         .map(|(id, _)| id.as_str())
 }
 
-/// Sets the first lessons of several concepts together; `None` removes one.
+/// Sets the first lessons of several concepts, all or none; `None` removes one.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for a date outside the year; then no date is set.
+/// Returns [`DeskError::Invalid`] for a date outside the year.
 pub fn set_first_lessons(
     desk: &DeskStore,
     class: &str,

@@ -8,8 +8,7 @@ use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::DeviceState;
 
-/// A digest of the content of a class pack without version and date. It tells
-/// whether a new pack is due.
+/// A digest of what the next class pack would hold, without version and date.
 pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskError> {
     let facts = &class.facts;
     let devices: Vec<_> = accepted_devices(desk, class)?
@@ -29,13 +28,12 @@ pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskE
         &facts.taught_from,
         &assignments,
         &class.row.practice,
-        // A new device matters only where something is sealed for it.
+        // A new device matters only if an assignment is sealed for it.
         personal.then_some(devices),
     ))
     .map_err(faulty)?;
     let mut digest = Sha256::new();
     digest.update(content);
-    // Only where there is something of the teacher's own: a class without stays as it was.
     let own = stamp_part(facts)?;
     digest.update(own);
     Ok(digest

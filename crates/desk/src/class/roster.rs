@@ -1,17 +1,17 @@
-//! A roster as a teacher pastes it.
+//! Reads a pasted roster.
 
-/// Most characters of a name.
+/// Characters of a name at most.
 pub const LONGEST_NAME_CHARACTERS: usize = 40;
 
-/// Most seats of a class.
+/// Seats of a class at most.
 pub const MOST_SEATS: usize = 60;
 
-/// The names found in pasted text, one a line, and the numbers (from 1) of the
-/// lines left out.
+/// Reads names from pasted text, one from each line. Returns them with the numbers, from 1, of lines
+/// without a valid name.
 ///
-/// Of a line with several columns (tab, semicolon or comma) only the first
-/// counts, so that no other data of a list is read. Numbers in
-/// front ("1.", "12)") are dropped. Two students may have the same name.
+/// Of a line with several columns (tab, semicolon or comma) only the first is read, so that no other
+/// data of a list gets in. Numbers before a name ("1.", "12)") are dropped. Two students may have
+/// the same name.
 #[must_use]
 pub fn read_roster(text: &str) -> (Vec<String>, Vec<usize>) {
     let mut names = Vec::new();

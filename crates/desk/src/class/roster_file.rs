@@ -1,10 +1,9 @@
-//! A roster from a file: any CSV with a column of names, or the CSV files of a
-//! OneRoster 1.1 or 1.2 export.
+//! Reads a roster from files: any CSV with a column of names, or the CSV files of a OneRoster 1.1
+//! or 1.2 export.
 //!
-//! Only the given name (or a code) is read. Records are read one at a time
-//! into the same buffer, and no other column of a person is decoded or kept:
-//! e-mail, phone and password are skipped unread. Sources: RFC 4180; 1EdTech
-//! OneRoster 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
+//! Only given names (or codes) are kept. Each record is read into the same buffer, and no other
+//! column of a person, such as e-mail or password, is decoded. Sources: RFC 4180; 1EdTech OneRoster
+//! 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
 
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_table::{Record, Table, TooWide};
@@ -12,10 +11,10 @@ use super::views::{RosterClass, RosterFile};
 use crate::error::{DeskError, Field, Rule};
 use std::collections::{BTreeMap, BTreeSet};
 
-/// Size of one roster file at most.
+/// Bytes of a roster file at most.
 pub const MOST_ROSTER_BYTES: u64 = 8 * 1024 * 1024;
 
-/// Headings under which a plain table has its names, lower case.
+/// Headings of a column of names, in lower case, best first.
 const NAME_HEADINGS: [&str; 16] = [
     "given name",
     "givenname",
@@ -38,15 +37,11 @@ const NAME_HEADINGS: [&str; 16] = [
 /// A picked file: its name and its bytes.
 pub type NamedBytes = (String, Vec<u8>);
 
-/// Reads the classes out of picked files.
-///
-/// With a OneRoster `users.csv` among them, `enrollments.csv` and
-/// `classes.csv` (if picked) tell who is in which class. Otherwise
-/// each file is one class.
+/// Reads the classes in picked files. If a OneRoster `users.csv` is among them, `enrollments.csv`
+/// and `classes.csv` decide who is in which class. Otherwise each file is one class.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] (`roster`) when nothing can be read as a name, or a file
-/// is not text in UTF-8.
+/// Returns [`DeskError::Invalid`] if no file has a name, or a file is not text in UTF-8.
 pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> {
     let named = |wanted: &str| {
         files.iter().find(|(name, _)| {
@@ -82,7 +77,7 @@ fn too_wide(_: TooWide) -> DeskError {
     DeskError::invalid(Field::Roster, Rule::TooLong)
 }
 
-/// Without the byte-order mark that spreadsheets put in front.
+/// Removes the byte order mark that spreadsheets add.
 fn without_mark(bytes: &[u8]) -> &[u8] {
     bytes.strip_prefix(b"\xEF\xBB\xBF").unwrap_or(bytes)
 }
@@ -99,7 +94,7 @@ fn is_one_roster(bytes: &[u8]) -> bool {
     heading.contains("sourcedId") && heading.contains("givenName")
 }
 
-/// A valid name, or nothing.
+/// The name, if it is valid.
 fn name(text: &str) -> Option<String> {
     let text = text.trim();
     let fits = !text.is_empty()
@@ -108,7 +103,7 @@ fn name(text: &str) -> Option<String> {
     fits.then(|| text.to_owned())
 }
 
-/// Adds a name to a class, or counts it among the lines left out.
+/// Adds a name to a class, or counts a line without one.
 fn put(class: &mut RosterClass, found: Option<String>) {
     match found {
         Some(name) if class.names.len() < MOST_SEATS => class.names.push(name),
@@ -116,8 +111,7 @@ fn put(class: &mut RosterClass, found: Option<String>) {
     }
 }
 
-/// A class out of one table. The heading decides the column; without one the
-/// first column counts.
+/// Reads a class from one table. The heading decides the column; without a heading it is the first.
 fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, DeskError> {
     let bytes = without_mark(bytes);
     let stem = file_name.rsplit(['/', '\\']).next().unwrap_or(file_name);
@@ -148,7 +142,7 @@ fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, DeskError> {
     Ok(class)
 }
 
-/// The column under the best heading, if the record is one of headings.
+/// The column with the best heading, if the record holds headings.
 fn heading_of(record: &Record<'_>) -> Option<usize> {
     let headings: Vec<String> = record
         .fields()
@@ -159,7 +153,7 @@ fn heading_of(record: &Record<'_>) -> Option<usize> {
         .find_map(|wanted| headings.iter().position(|h| h == wanted))
 }
 
-/// The sign that parts the columns of the first line.
+/// The delimiter of the first line.
 fn delimiter(bytes: &[u8]) -> u8 {
     let first = bytes.split(|b| *b == b'\n').next().unwrap_or_default();
     let count = |sign: u8| first.iter().filter(|b| **b == sign).count();
@@ -170,8 +164,8 @@ fn delimiter(bytes: &[u8]) -> u8 {
         .unwrap_or(b',')
 }
 
-/// The rows of a OneRoster file: `read` gets the wished columns by name, empty
-/// where a file does not have one. Rows to be deleted are left out.
+/// Reads the rows of a OneRoster file. `read` gets the values of the wanted columns; a missing column
+/// gives an empty value. Rows marked as deleted are left out.
 fn rows<const N: usize>(
     bytes: &[u8],
     columns: [&str; N],
@@ -206,7 +200,7 @@ fn one_roster(
     classes: Option<&[u8]>,
     roles: Option<&[u8]>,
 ) -> Result<RosterFile, DeskError> {
-    // In version 1.2, roles.csv tells who is a student.
+    // In version 1.2, roles.csv has the students.
     let mut students: BTreeSet<String> = BTreeSet::new();
     if let Some(roles) = roles {
         rows(roles, ["userSourcedId", "role"], |[user, role]| {
@@ -216,7 +210,7 @@ fn one_roster(
             Ok(())
         })?;
     }
-    // In the order of the file, which is the order of the seats.
+    // The order of the file becomes the order of the seats.
     let mut people: Vec<(String, Option<String>)> = Vec::new();
     let columns = [
         "sourcedId",

@@ -1,14 +1,14 @@
-//! Tables of comma-separated text (RFC 4180), one record at a time.
+//! Reads tables of comma-separated text (RFC 4180), one record at a time.
 
 use csv_core::{ReadRecordResult, Reader, ReaderBuilder};
 
-/// Bytes of one record at most; a longer one is no table of names.
+/// Bytes of a record at most; a longer one is in no table of names.
 const MOST_RECORD_BYTES: usize = 64 * 1024;
 
 /// Columns of a table at most.
 const MOST_COLUMNS: usize = 256;
 
-/// Reads records into one and the same place, so that no earlier one stays in memory.
+/// Reads each record into the same buffer, so that no earlier one stays in memory.
 pub(crate) struct Table<'a> {
     reader: Reader,
     rest: &'a [u8],
@@ -16,7 +16,7 @@ pub(crate) struct Table<'a> {
     ends: Vec<usize>,
 }
 
-/// A record longer or wider than any table of names.
+/// A record that is longer or wider than any table of names.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct TooWide;
 
@@ -28,7 +28,7 @@ pub(crate) struct Record<'t> {
 }
 
 impl<'t> Record<'t> {
-    /// A field by its place, from 0.
+    /// A field by its index.
     pub fn get(&self, at: usize) -> Option<&'t [u8]> {
         let end = *self.ends.get(at)?;
         let start = match at.checked_sub(1) {
@@ -45,7 +45,7 @@ impl<'t> Record<'t> {
 }
 
 impl<'a> Table<'a> {
-    /// The table in `bytes`, columns parted by `delimiter`.
+    /// The table in `bytes`.
     pub fn new(bytes: &'a [u8], delimiter: u8) -> Self {
         Self {
             reader: ReaderBuilder::new().delimiter(delimiter).build(),
@@ -68,7 +68,7 @@ impl<'a> Table<'a> {
             filled += wrote;
             fields += ended;
             match result {
-                // An empty input tells the reader that the text ends.
+                // An empty input marks the end of the text.
                 ReadRecordResult::InputEmpty => {}
                 ReadRecordResult::OutputFull | ReadRecordResult::OutputEndsFull => {
                     return Err(TooWide);

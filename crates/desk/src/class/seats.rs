@@ -1,4 +1,4 @@
-//! The seats of a class: names, codes, new ones, and their end.
+//! Names, adds and removes the seats of a class.
 
 use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
@@ -71,15 +71,13 @@ pub fn name_seat(
     name: Option<&str>,
 ) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(DeskError::NotFound("seat"));
-    }
+    class.check_seat(seat)?;
     let name = checked_name(name.unwrap_or_default())?;
     desk.name_seat(&class.row.id, seat, name.as_deref())?;
     Ok(())
 }
 
-/// Adds seats; `seed` is 32 random bytes drawn by the shell.
+/// Adds seats. The shell draws `seed`.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] above [`MOST_SEATS`] or for a name.
@@ -98,12 +96,10 @@ pub fn add_seats(
     desk.together(|| seat_students(desk, &id, &names, seed))
 }
 
-/// Counts what the desk has of a seat, to show it before a removal.
+/// Counts what the desk has of a seat. The screen shows it before a removal.
 pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHoldings, DeskError> {
     let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(DeskError::NotFound("seat"));
-    }
+    class.check_seat(seat)?;
     let held = desk.seat_holdings(&class.row.id, seat)?;
     Ok(SeatHoldings {
         hand_ins: held.hand_ins,
@@ -113,17 +109,14 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
     })
 }
 
-/// Removes a seat with all its reports, and returns the removed rows. They are
-/// not in the store any more. The last seat of a class cannot be removed. The
-/// seat's join slip is no longer valid, and its hand-ins are refused.
+/// Removes a seat with its reports, and returns the removed rows. Its hand-ins are refused from then
+/// on.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for the last seat.
+/// Returns [`DeskError::Invalid`] for the last seat of a class.
 pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(DeskError::NotFound("seat"));
-    }
+    class.check_seat(seat)?;
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }

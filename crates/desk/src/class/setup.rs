@@ -1,4 +1,4 @@
-//! Setting up a class: seats, year, rotation, first lessons.
+//! Makes a class, and changes its rotation, first lessons, closures and bounds of practice.
 
 use super::concepts;
 use super::open::{OpenClass, open_class};
@@ -8,7 +8,6 @@ use super::roster::MOST_SEATS;
 use super::seats::{checked_names, class_id, seat_code, seat_students};
 use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
 use crate::error::{DeskError, Field, Rule, faulty};
-use crate::estimate::newest_by_seat;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
@@ -19,13 +18,13 @@ use surefoot_record::ClassId;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, DeviceState};
 
-/// Most characters of a class title.
+/// Characters of a title at most.
 pub const LONGEST_TITLE_CHARACTERS: usize = 60;
 
 /// Concepts of a day of the rotation at most.
 const MOST_CONCEPTS_A_DAY: usize = 12;
 
-/// Random bytes drawn by the shell: class id, sealing identity, signing key, seats.
+/// The random bytes that the keys and seat codes of a class are made from. The shell draws them.
 #[derive(Clone)]
 pub struct ClassSecrets {
     /// For the class id.
@@ -38,7 +37,7 @@ pub struct ClassSecrets {
     pub seats: [u8; 32],
 }
 
-/// All classes in a line each.
+/// All classes, one line each.
 pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, DeskError> {
     desk.classes()?
         .into_iter()
@@ -49,8 +48,8 @@ pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, 
 /// Makes a class with its seats, a suggested rotation and suggested first lessons.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for title, names, grades or amounts,
-/// [`DeskError::Calendar`], [`DeskError::Rotation`].
+/// Returns [`DeskError::Invalid`] for title, names, grades or numbers, [`DeskError::Calendar`],
+/// [`DeskError::Rotation`].
 pub fn create_class(
     desk: &DeskStore,
     new: &NewClass,
@@ -96,11 +95,11 @@ pub fn create_class(
     )
 }
 
-/// Makes a class from all its parts; `like` another one it has that one's own
-/// exercises and concepts, bounds of practice, and room for groups.
+/// Makes a class from its parts. With `like`, it gets the own exercises and concepts, the bounds of
+/// practice and the room for groups of that class.
 #[expect(
     clippy::too_many_arguments,
-    reason = "the parts of a class, each checked here once for every way to make one"
+    reason = "the parts of a class, which are checked here for every way to make one"
 )]
 pub(crate) fn make_class(
     desk: &DeskStore,
@@ -123,7 +122,7 @@ pub(crate) fn make_class(
         return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let practice = match like {
-        // Its test was last year's.
+        // The test was last year.
         Some(from) => PracticeRules {
             test_on: None,
             ..desk.class(from)?.practice
@@ -176,7 +175,7 @@ fn summary(
     class: &OpenClass,
     today: NaiveDate,
 ) -> Result<ClassSummary, DeskError> {
-    let newest = newest_by_seat(desk, class, today)?;
+    let newest = class.newest_reports(desk, today)?;
     Ok(ClassSummary {
         id: class.row.id.clone(),
         title: class.row.title.clone(),
@@ -189,7 +188,7 @@ fn summary(
     })
 }
 
-/// Everything about a class's set-up.
+/// The set-up of a class.
 pub fn class_setup(
     desk: &DeskStore,
     class: &str,
@@ -198,13 +197,18 @@ pub fn class_setup(
 ) -> Result<ClassSetup, DeskError> {
     let class = open_class(desk, class)?;
     let id = class_id(&class)?;
-    let newest = newest_by_seat(desk, &class, today)?;
+    let newest = class.newest_reports(desk, today)?;
     let mut accepted: BTreeMap<u32, usize> = BTreeMap::new();
-    let mut held: BTreeMap<u32, Vec<String>> = BTreeMap::new();
+    let mut quarantined: BTreeMap<u32, Vec<String>> = BTreeMap::new();
     for device in desk.devices(&class.row.id)? {
         match device.state {
             DeviceState::Accepted => *accepted.entry(device.seat).or_default() += 1,
-            DeviceState::Quarantined => held.entry(device.seat).or_default().push(device.device),
+            DeviceState::Quarantined => {
+                quarantined
+                    .entry(device.seat)
+                    .or_default()
+                    .push(device.device);
+            }
             DeviceState::Rejected => {}
         }
     }
@@ -217,7 +221,7 @@ pub fn class_setup(
                 name: seat.name.clone(),
                 code: seat_code(&id, seat)?,
                 devices: accepted.get(&seat.number).copied().unwrap_or(0),
-                quarantined_devices: held.get(&seat.number).cloned().unwrap_or_default(),
+                quarantined_devices: quarantined.get(&seat.number).cloned().unwrap_or_default(),
                 newest_report: newest.get(&seat.number).copied(),
             })
         })
@@ -269,11 +273,11 @@ pub fn set_taught_from(
     Ok(())
 }
 
-/// Replaces the rotation by an edited one.
+/// Replaces the rotation.
 ///
 /// # Errors
-/// Returns [`DeskError::Rotation`] for a length or a concept twice, [`DeskError::NotFound`]
-/// for a concept the catalogue does not have.
+/// Returns [`DeskError::Rotation`] for a number of days out of range or a repeated concept,
+/// [`DeskError::NotFound`] for an unknown concept.
 pub fn set_rotation(
     desk: &DeskStore,
     class: &str,
@@ -297,7 +301,7 @@ pub fn set_rotation(
 /// Replaces the closures.
 ///
 /// # Errors
-/// Returns [`DeskError::Calendar`] when no school day would be left.
+/// Returns [`DeskError::Calendar`] if no school day is left.
 pub fn set_closures(
     desk: &DeskStore,
     class: &str,
@@ -316,7 +320,7 @@ pub fn set_closures(
 /// Sets the bounds of practice at home, and the test it aims at.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] at `practice`.
+/// Returns [`DeskError::Invalid`] with the broken bound.
 pub fn set_practice(
     desk: &DeskStore,
     class: &str,

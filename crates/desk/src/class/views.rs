@@ -13,7 +13,7 @@ use ts_rs::TS;
 pub struct ClassSummary {
     /// The class's id.
     pub id: String,
-    /// The teacher's name for it.
+    /// The title.
     pub title: String,
     /// Seats in it.
     pub seats: usize,
@@ -21,32 +21,32 @@ pub struct ClassSummary {
     pub seats_joined: usize,
     /// Concepts in its rotation.
     pub concepts: usize,
-    /// The newest report.
+    /// The date of the newest report.
     pub newest_report: Option<NaiveDate>,
-    /// The version of the last class pack made, 0 for none.
+    /// The version of the last class pack; 0 before the first.
     pub pack_version: u32,
-    /// Whether something changed since that pack.
+    /// Whether the class has changed since that pack.
     pub pack_outdated: bool,
 }
 
-/// What a new class is made from.
+/// A class to make.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct NewClass {
-    /// The teacher's name for it, 1 to 60 characters.
+    /// The title, 1 to 60 characters.
     pub title: String,
-    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    /// Given names or codes, one for each seat; an empty text is a seat without a name.
     pub names: Vec<String>,
     /// The school year.
     pub year: SchoolYear,
-    /// Grades whose concepts of the catalogue the class gets.
+    /// The grades whose concepts the class gets.
     pub grades: Vec<u8>,
     /// Days in the rotation, 1 to 20.
     pub rotation_days: usize,
-    /// Most concepts of a day; the rotation has the first that fit.
+    /// Concepts of a day at most.
     pub concepts_a_day: usize,
 }
 
-/// A pacing list, read.
+/// A pacing list after reading.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PacingList {
     /// Concepts with the date of their first lesson, in the order of the list.
@@ -62,7 +62,7 @@ pub struct PacingFound {
     pub concept: ConceptName,
     /// Its first lesson by the list.
     pub date: NaiveDate,
-    /// Its present first lesson.
+    /// Its first lesson now.
     pub before: Option<NaiveDate>,
 }
 
@@ -89,14 +89,14 @@ pub enum PacingTrouble {
     Twice,
 }
 
-/// What a copy of a class is made from.
+/// A class to make from an earlier one.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CopyClass {
-    /// The class whose rotation and pace are copied.
+    /// The earlier class.
     pub from: String,
-    /// The teacher's name for the new one, 1 to 60 characters.
+    /// The title of the new class, 1 to 60 characters.
     pub title: String,
-    /// Given names or codes, one a seat; an empty text is a seat without a name.
+    /// Given names or codes, one for each seat; an empty text is a seat without a name.
     pub names: Vec<String>,
     /// The new school year.
     pub year: SchoolYear,
@@ -112,11 +112,11 @@ pub struct RosterFile {
 /// A class of a roster file.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterClass {
-    /// Its title there, or the file's name; empty when the files name no class.
+    /// Its title in the file, or the file's name; empty if the files name no class.
     pub title: String,
     /// Given names or codes, in the order of the file.
     pub names: Vec<String>,
-    /// Lines that could not be a name.
+    /// How many lines are no name.
     pub left_out: usize,
 }
 
@@ -125,7 +125,7 @@ pub struct RosterClass {
 pub struct Seat {
     /// 1, 2, 3 ... in the order of the roster.
     pub number: u32,
-    /// Given name or code, when the teacher entered one.
+    /// Given name or code, if the teacher entered one.
     pub name: Option<String>,
     /// The code on the join slip.
     pub code: String,
@@ -137,7 +137,7 @@ pub struct Seat {
     pub newest_report: Option<NaiveDate>,
 }
 
-/// Everything about a class's set-up.
+/// The set-up of a class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ClassSetup {
     /// The class in a line.
@@ -152,24 +152,24 @@ pub struct ClassSetup {
     pub pass_count: usize,
     /// The rotation, day by day.
     pub rotation: Vec<Vec<PlacedConcept>>,
-    /// What is set for practice at home.
+    /// The bounds of practice at home.
     pub practice: PracticeRules,
 }
 
-/// What the desk has of a seat; a removal of the seat removes it too.
+/// How much the desk has of a seat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct SeatHoldings {
-    /// Hand-ins kept.
+    /// Kept hand-ins.
     pub hand_ins: u32,
     /// Ratings and results, from devices or from paper.
     pub reports: u32,
     /// Practice answers.
     pub answers: u32,
-    /// The observation.
+    /// Observations.
     pub observations: u32,
 }
 
-/// A concept in its place.
+/// A concept in or beside the rotation.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PlacedConcept {
     /// The concept.

@@ -1,10 +1,10 @@
-//! After the end of a school year, and after a backup was restored.
+//! What is due after the end of a school year, and after a desk was restored.
 
 use crate::error::DeskError;
 use chrono::NaiveDate;
 use surefoot_store::DeskStore;
 
-/// Classes whose school year is over: id, title and last day.
+/// The classes whose school year is over: id, title and last day.
 pub fn classes_over(
     desk: &DeskStore,
     today: NaiveDate,
@@ -17,12 +17,11 @@ pub fn classes_over(
         .collect())
 }
 
-/// Leaves a gap in the versions of every class's packs, for after an older
-/// desk was restored: newer packs are on students' devices, and
-/// devices accept only a higher version.
+/// Skips versions of the class packs of every class. An older desk was restored, devices may have
+/// newer packs, and they accept only a higher version.
 pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), DeskError> {
     Ok(desk.skip_pack_versions(SKIPPED_VERSIONS)?)
 }
 
-/// More packs than a teacher makes between a backup and its restoring.
+/// More packs than a teacher makes between a backup and its restoration.
 const SKIPPED_VERSIONS: u32 = 100;

@@ -1,4 +1,4 @@
-//! Filling in a day by keyboard: paper charts and the teacher's observations.
+//! Paper entries and observations of a day.
 
 use super::views::{EntryCell, EntryDay, EntryMade, EntryRow, EntryValue};
 use crate::class::OpenClass;
@@ -11,10 +11,10 @@ use surefoot_record::{CountedDates, Counting};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{CheckInSource, ObservationRow, PaperCheckIn};
 
-/// A class's day as it stands, from paper, from devices and from the teacher.
+/// The entries of a day: from paper, from devices and from the teacher.
 ///
 /// # Errors
-/// [`DeskError::Invalid`] for a date outside the year or to come, or the store's.
+/// Returns [`DeskError::Invalid`] for a date outside the year or in the future.
 pub fn entry_day(
     desk: &DeskStore,
     class: &OpenClass,
@@ -55,7 +55,7 @@ pub fn entry_day(
             fill(cell);
         }
     };
-    // Devices and paper side by side: what each of them says by itself.
+    // The screen shows devices and paper side by side, so neither overrides the other here.
     let dates = CountedDates::of(&facts.year, today);
     let mut devices: BTreeMap<u32, Counting<String, u32>> = BTreeMap::new();
     desk.each_check_in(&class.row.id, Some(date), |row, said| match said {
@@ -104,11 +104,11 @@ fn check_date(class: &OpenClass, date: NaiveDate, today: NaiveDate) -> Result<()
     Ok(())
 }
 
-/// Fills one cell in. What a device says of it stays beside.
+/// Fills in one cell, and leaves the entries of devices unchanged.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], [`DeskError::Invalid`] for a date outside
-/// the year or to come, or the store's.
+/// Returns [`DeskError::NotFound`] for an unknown seat or concept, [`DeskError::Invalid`] for a date
+/// outside the year or in the future.
 pub fn make_entry(
     desk: &DeskStore,
     class: &OpenClass,
@@ -117,12 +117,8 @@ pub fn make_entry(
     today: NaiveDate,
 ) -> Result<(), DeskError> {
     check_date(class, date, today)?;
-    if !class.seats.iter().any(|s| s.number == made.seat) {
-        return Err(DeskError::NotFound("seat"));
-    }
-    if !class.facts.concepts.contains_key(&made.concept) {
-        return Err(DeskError::NotFound("concept"));
-    }
+    class.check_seat(made.seat)?;
+    class.check_concept(&made.concept)?;
     let id = class.row.id.as_str();
     desk.together(|| {
         let mut paper = desk

@@ -1,4 +1,4 @@
-//! Paper entries and observations: the day that the teacher fills in.
+//! Paper entries and observations of a day.
 
 mod day;
 mod views;

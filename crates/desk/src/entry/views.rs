@@ -7,20 +7,20 @@ use surefoot_catalogue::rating::Outcome;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// A class's day to fill in: paper charts and the teacher's observations.
+/// A day to fill in.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct EntryDay {
     /// The school date.
     pub date: NaiveDate,
     /// Day of the rotation, from 1; none on a day without school.
     pub day: Option<usize>,
-    /// The school day before, if any.
+    /// The school day before it, if any.
     pub earlier: Option<NaiveDate>,
-    /// The school day after, up to today.
+    /// The school day after it, if not in the future.
     pub later: Option<NaiveDate>,
     /// The concepts of the day in the order of the review.
     pub concepts: Vec<ConceptName>,
-    /// One row a seat.
+    /// One row for each seat.
     pub rows: Vec<EntryRow>,
 }
 
@@ -31,39 +31,39 @@ pub struct EntryRow {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// One cell a concept.
+    /// One cell for each concept.
     pub cells: Vec<EntryCell>,
 }
 
 /// The entries of one student on one concept of the day.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
 pub struct EntryCell {
-    /// The rating typed in from paper.
+    /// The rating from paper.
     pub rating: Option<Confidence>,
-    /// The result typed in from paper.
+    /// The outcome from paper.
     pub outcome: Option<Outcome>,
-    /// The rating that a device handed in.
+    /// The rating from a device.
     pub device_rating: Option<Confidence>,
-    /// The result that a device handed in.
+    /// The outcome from a device.
     pub device_outcome: Option<Outcome>,
     /// The observation.
     pub seen: Option<Confidence>,
-    /// After a small group: whether the student has it.
+    /// The record after a small group: whether the student has it.
     pub group_result: Option<bool>,
 }
 
-/// A cell as filled in.
+/// A filled-in cell.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct EntryMade {
     /// The seat.
     pub seat: u32,
     /// The concept.
     pub concept: String,
-    /// What was filled in.
+    /// The value.
     pub value: EntryValue,
 }
 
-/// What can be filled in; `None` removes it.
+/// A value of a cell; `None` removes it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum EntryValue {
@@ -72,17 +72,17 @@ pub enum EntryValue {
         /// The rating.
         rating: Option<Confidence>,
     },
-    /// A result from a paper chart.
+    /// An outcome from a paper chart.
     Outcome {
-        /// The result.
+        /// The outcome.
         outcome: Option<Outcome>,
     },
     /// The observation.
     Seen {
-        /// On the students' own scale.
+        /// On the students' scale.
         rating: Option<Confidence>,
     },
-    /// What was recorded after a small group.
+    /// The record after a small group.
     GroupResult {
         /// Whether the student has it.
         has_it: bool,

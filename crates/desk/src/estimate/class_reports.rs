@@ -1,6 +1,7 @@
-//! A class's reports, laid out for the estimates.
+//! The reports of a class, and the estimate from them.
 
 use super::counted::{self, Counted, Passes, SeatCheckIn};
+use super::views::GroupMember;
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
@@ -13,10 +14,11 @@ use surefoot_record::CountedDates;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ObservationRow, PracticeReport};
 
-/// False discovery rate of the trend verdicts.
+/// False discovery rate of the trends.
 const TREND_RATE: f64 = 0.1;
 
-/// Reports of a class up to a date, with what they say.
+/// The reports of a class up to a date, and the estimate from them. Concepts and students
+/// have the indices of `concepts` and `seats`.
 pub(crate) struct Reports {
     /// Concept ids in their order.
     pub concepts: Vec<String>,
@@ -27,9 +29,9 @@ pub(crate) struct Reports {
     pub check_ins: Vec<SeatCheckIn>,
     /// Practice counts, oldest first.
     pub practice: Vec<PracticeReport>,
-    /// What the teacher saw, oldest first.
+    /// Observations, oldest first.
     pub observations: Vec<ObservationRow>,
-    /// The same reports as the estimates take them.
+    /// The same reports as input of the estimate.
     pub evidence: Evidence,
     /// The newest report of each seat that has one.
     pub newest: BTreeMap<u32, NaiveDate>,
@@ -37,9 +39,9 @@ pub(crate) struct Reports {
     pub pass: usize,
     /// The pass of every date.
     pub passes: Passes,
-    /// What the reports say.
-    pub picture: ClassEstimate,
-    /// Which way concepts move.
+    /// What the reports say about the class.
+    pub estimate: ClassEstimate,
+    /// The trend of each concept.
     pub trends: Trends,
 }
 
@@ -98,7 +100,7 @@ impl Reports {
             };
             marks.push((report.date, student, concept, right));
         }
-        // What the teacher saw stands above what was marked on the same date.
+        // An observation overrides a result of the same date: it comes later in the stable sort.
         for seen in &observations {
             if let (Some(&student), Some(&concept)) = (
                 seat_at.get(&seen.seat),
@@ -113,8 +115,8 @@ impl Reports {
             evidence.mark(student, concept, of_pass, right)?;
         }
         // Right and wrong answers by student, concept, pass and the rating before.
-        type Place = (usize, usize, usize, Option<Confidence>);
-        let mut counts: BTreeMap<Place, (u32, u32)> = BTreeMap::new();
+        type CountKey = (usize, usize, usize, Option<Confidence>);
+        let mut counts: BTreeMap<CountKey, (u32, u32)> = BTreeMap::new();
         for report in &practice {
             let (Some(&student), Some(&concept)) = (
                 seat_at.get(&report.seat),
@@ -131,7 +133,7 @@ impl Reports {
                 .entry((student, concept, of_pass, before))
                 .or_default();
             count.0 += report.alone;
-            // With help is not yet having it.
+            // An answer with help does not show that the student has it.
             count.1 += report.with_help + report.wrong;
         }
         for ((student, concept, of_pass, rating_before), (right, wrong)) in counts {
@@ -146,7 +148,7 @@ impl Reports {
         }
         #[cfg(test)]
         super::fits::count_one();
-        let picture = class_estimate(&evidence, pass, &Settings::default());
+        let estimate = class_estimate(&evidence, pass, &Settings::default());
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {
             concepts,
@@ -158,13 +160,13 @@ impl Reports {
             newest,
             pass,
             passes,
-            picture,
+            estimate,
             trends,
         })
     }
 }
 
-/// What was reported on one concept.
+/// The reports on one concept.
 #[derive(Default)]
 pub(crate) struct OfConcept<'r> {
     /// Its check-ins, oldest first.
@@ -174,25 +176,56 @@ pub(crate) struct OfConcept<'r> {
 }
 
 impl Reports {
+    /// The index of a concept.
+    pub(crate) fn concept_at(&self, concept: &str) -> Option<usize> {
+        self.concepts.iter().position(|id| id == concept)
+    }
+
+    /// The index of the student on a seat.
+    pub(crate) fn student_at(&self, seat: u32) -> Option<usize> {
+        self.seats.iter().position(|number| *number == seat)
+    }
+
+    /// The probability that a student has a concept, both by index.
+    pub(crate) fn has_it(&self, student: usize, concept: usize) -> Option<f64> {
+        let probability = self.estimate.probability(student, concept)?;
+        Some(probability.mean())
+    }
+
+    /// A student as a member of a group on a concept, both by index.
+    pub(crate) fn member(
+        &self,
+        class: &OpenClass,
+        student: usize,
+        concept: Option<usize>,
+    ) -> Option<GroupMember> {
+        let seat = class.seats.get(student)?;
+        Some(GroupMember {
+            seat: seat.number,
+            name: seat.name.clone(),
+            has_it: concept.and_then(|at| self.has_it(student, at)),
+        })
+    }
+
     /// The reports concept by concept, in the order of the concepts.
     pub(crate) fn by_concept(&self) -> Vec<OfConcept<'_>> {
-        let places: HashMap<&str, usize> = self
+        let indices: HashMap<&str, usize> = self
             .concepts
             .iter()
             .enumerate()
-            .map(|(at, concept)| (concept.as_str(), at))
+            .map(|(index, concept)| (concept.as_str(), index))
             .collect();
         let mut found: Vec<OfConcept<'_>> = Vec::new();
         found.resize_with(self.concepts.len(), OfConcept::default);
         for report in &self.check_ins {
-            let place = places.get(report.concept.as_str());
-            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+            let index = indices.get(report.concept.as_str());
+            if let Some(of) = index.and_then(|at| found.get_mut(*at)) {
                 of.check_ins.push(report);
             }
         }
         for report in &self.practice {
-            let place = places.get(report.concept.as_str());
-            if let Some(of) = place.and_then(|at| found.get_mut(*at)) {
+            let index = indices.get(report.concept.as_str());
+            if let Some(of) = index.and_then(|at| found.get_mut(*at)) {
                 of.practice.push(report);
             }
         }
@@ -200,31 +233,21 @@ impl Reports {
     }
 }
 
-/// The trends of some students alone, by their places.
+/// The trends of some students alone, by their indices.
 pub(crate) fn trends_of(
     evidence: &Evidence,
     students: &[usize],
     pass: usize,
 ) -> Result<Trends, DeskError> {
     let mut own = Evidence::new(students.len(), evidence.concepts(), evidence.passes())?;
-    for (place, student) in students.iter().enumerate() {
+    for (own_index, student) in students.iter().enumerate() {
         for concept in 0..evidence.concepts() {
             for of_pass in 0..evidence.passes() {
                 if let Some(rating) = evidence.rating(*student, concept, of_pass) {
-                    own.rate(place, concept, of_pass, rating)?;
+                    own.rate(own_index, concept, of_pass, rating)?;
                 }
             }
         }
     }
     Ok(trends(&own, pass, TREND_RATE))
-}
-
-/// The newest report of each seat that has one, of dates that have come.
-pub(crate) fn newest_by_seat(
-    desk: &DeskStore,
-    class: &OpenClass,
-    today: NaiveDate,
-) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
-    let year = &class.facts.year;
-    Ok(desk.newest_reports(&class.row.id, year.first_day, year.last_day.min(today))?)
 }

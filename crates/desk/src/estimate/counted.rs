@@ -1,4 +1,4 @@
-//! What counts of all that was reported, read in one go.
+//! Reads what counts of the reports of a class.
 
 use crate::class::OpenClass;
 use crate::error::DeskError;
@@ -10,7 +10,7 @@ use surefoot_record::{CountedDates, Counting};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{CheckInSource, PracticeReport};
 
-/// The pass of every date of a year, worked out once.
+/// The pass of every date of a year, computed once.
 pub(crate) struct Passes {
     first_day: NaiveDate,
     of_day: Vec<usize>,
@@ -34,7 +34,7 @@ impl Passes {
         }
     }
 
-    /// As [`Rotation::pass_on`]: before the year the first pass, after it the last.
+    /// The same as [`Rotation::pass_on`]: before the year the first pass, after it the last.
     pub(crate) fn on(&self, date: NaiveDate) -> usize {
         let day = usize::try_from((date - self.first_day).num_days()).unwrap_or(0);
         let found = self.of_day.get(day).or(self.of_day.last());
@@ -52,11 +52,11 @@ pub(crate) struct Counted {
     pub check_ins: Vec<SeatCheckIn>,
     /// Practice counts by seat, date and concept.
     pub practice: Vec<PracticeReport>,
-    /// The newest report of each seat, also on what is no longer in the rotation.
+    /// The newest report of each seat, also on concepts that left the rotation.
     pub newest: BTreeMap<u32, NaiveDate>,
 }
 
-/// Texts by number; the same text often comes many times in a row.
+/// Numbers for texts. The last one is kept, because the same text often repeats.
 #[derive(Default)]
 struct Names {
     numbers: HashMap<String, usize>,

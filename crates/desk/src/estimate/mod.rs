@@ -4,7 +4,7 @@ mod class_reports;
 pub(crate) mod counted;
 mod views;
 
-pub(crate) use class_reports::{OfConcept, Reports, newest_by_seat, trends_of};
+pub(crate) use class_reports::{OfConcept, Reports, trends_of};
 pub(crate) use counted::SeatCheckIn;
 pub use views::*;
 
@@ -18,7 +18,7 @@ pub(crate) fn add_practice(sums: &mut [u32; 3], report: &PracticeReport) {
     *wrong += report.wrong;
 }
 
-/// How often a test's thread has estimated a class.
+/// Counts how often the thread of a test estimates a class.
 #[cfg(test)]
 pub(crate) mod fits {
     use std::cell::Cell;
@@ -31,7 +31,7 @@ pub(crate) mod fits {
         FITS.set(FITS.get() + 1);
     }
 
-    /// The estimates made while `work` runs.
+    /// Counts the estimates that `work` makes.
     pub(crate) fn during<T>(work: impl FnOnce() -> T) -> usize {
         let before = FITS.get();
         work();

@@ -1,4 +1,4 @@
-//! What several screens show of the estimate.
+//! Values of the estimate that several screens show.
 
 use serde::{Deserialize, Serialize};
 use ts_rs::TS;
@@ -8,11 +8,11 @@ use ts_rs::TS;
 pub struct MisconceptionCount {
     /// The misconception's code.
     pub code: String,
-    /// How often.
+    /// How often it led to an answer.
     pub count: u32,
 }
 
-/// A student of a group.
+/// A student, with the probability of having a concept.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupMember {
     /// The seat.

@@ -1,4 +1,4 @@
-//! A class on the teacher's second computer.
+//! Exports and imports a class for the teacher's second computer.
 
 use crate::class::OpenClass;
 use crate::class::concepts::with_built_in;
@@ -14,8 +14,8 @@ use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
-/// Seals a class with its keys, roster, year and rotation. Its reports are not
-/// in it: they are in the hand-ins, which both computers can import.
+/// Seals a class with its keys, roster, year and rotation. It has no reports, because both computers
+/// can import the hand-ins.
 ///
 /// # Errors
 /// Returns [`Refusal`] for a passphrase that is too short.
@@ -61,7 +61,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Desk
 /// Opens a class key file for [`import_class`].
 ///
 /// # Errors
-/// Returns [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Returns [`Refusal::WrongPassphrase`], or why the file is refused.
 pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Refusal> {
     open_class_key(bytes, passphrase)
 }
@@ -69,8 +69,8 @@ pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Re
 /// Adds the class of a class key file to this desk, and returns its id.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] when the class is here already or something in it cannot
-/// be taken, [`DeskError::Rotation`].
+/// Returns [`DeskError::Invalid`] if the class is at this desk already or the file has an invalid
+/// value, [`DeskError::Rotation`].
 pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     if desk.classes()?.iter().any(|class| class.id == id) {

@@ -1,12 +1,11 @@
 //! The reports of a seat, derived from the hand-ins of its accepted devices.
 //!
-//! The tables of reports hold the union of those hand-ins: of each (device,
-//! school date, concept) the newest rating and the newest outcome. So a new hand-in
-//! is compared with the tables, and only what it adds is written; the hand-ins
-//! before it are opened again only when one of them goes or a device is decided
-//! about.
+//! The tables of reports hold the union of those hand-ins: the newest rating and the newest
+//! outcome of each (device, school date, concept). So a new hand-in is compared with the
+//! tables, and only what it adds is written. The earlier hand-ins are read again only if an
+//! import is undone or a device is accepted or rejected.
 
-use crate::error::DeskError;
+use crate::error::{DeskError, faulty};
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeSet;
 use std::io::Read;
@@ -14,10 +13,6 @@ use surefoot_exchange::{HAND_IN_CAPS, HandIn};
 use surefoot_record::Record;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{DeviceState, HandInKept};
-
-fn faulty(error: impl std::fmt::Display) -> DeskError {
-    DeskError::Faulty(error.to_string())
-}
 
 fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
@@ -47,8 +42,8 @@ pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), Des
     Ok(())
 }
 
-/// Adds what a hand-in of an accepted device brings. Returns how many entries are
-/// new or newer.
+/// Adds the record of a hand-in of an accepted device. Returns how many entries are new or
+/// newer.
 pub(crate) fn add(
     desk: &DeskStore,
     class: &str,

@@ -1,13 +1,13 @@
-//! Importing hand-ins: an account of every file, nothing dropped in silence.
+//! Imports hand-ins, and reports on every file.
 //!
-//! The desk keeps every hand-in as opened and derives the reports of a seat
-//! from those of its accepted devices. So an import can be stopped after any
-//! file, repeated, made in any order, or undone, with the same end state.
+//! The desk keeps every hand-in as opened and derives the reports of a seat from those of its
+//! accepted devices. So the same hand-ins give the same reports in any order, also if an import
+//! is stopped, repeated or undone.
 
 use super::derive;
 use super::views::{FileReport, ImportReport, Verdict};
 use crate::class::{OpenClass, open_class};
-use crate::error::DeskError;
+use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -29,16 +29,12 @@ pub struct Import<'a> {
     today: NaiveDate,
 }
 
-/// What is needed of a class for every file.
+/// What the check of a file needs of a class.
 struct ImportClass {
     id: ClassId,
     class: OpenClass,
     identity: SealingIdentity,
     concepts: BTreeSet<ConceptId>,
-}
-
-fn faulty(error: impl std::fmt::Display) -> DeskError {
-    DeskError::Faulty(error.to_string())
 }
 
 /// Opens hand-ins of the classes of a desk.
@@ -48,9 +44,6 @@ pub struct Opener {
 
 impl Opener {
     /// Opens one file.
-    ///
-    /// # Errors
-    /// [`Refusal`], by name.
     pub fn open(&self, bytes: Result<impl Read, Refusal>) -> Result<OpenedHandIn, Refusal> {
         open_hand_in(bytes?, &self.identities, &HAND_IN_CAPS)
     }
@@ -58,9 +51,6 @@ impl Opener {
 
 impl<'a> Import<'a> {
     /// Opens an import in the desk's journal.
-    ///
-    /// # Errors
-    /// The store's.
     pub fn begin(desk: &'a DeskStore, today: NaiveDate) -> Result<Self, DeskError> {
         let mut classes = Vec::new();
         for row in desk.classes()? {
@@ -82,8 +72,8 @@ impl<'a> Import<'a> {
         })
     }
 
-    /// What opens the files of this import, on another thread if need be: half
-    /// of the work on a file is done before the desk is asked.
+    /// Returns what opens the files of this import. Opening is half of the work on a file and
+    /// needs no desk, so another thread can do it.
     #[must_use]
     pub fn opener(&self) -> Opener {
         Opener {
@@ -93,39 +83,31 @@ impl<'a> Import<'a> {
         }
     }
 
-    /// Takes one opened file in, and writes its line of the account. What it brings
-    /// is on disk when this returns; a refused file changes nothing.
-    ///
-    /// # Errors
-    /// The store's; never for what stands in the file.
+    /// Imports one opened file and stores its line of the import report. A refused file changes
+    /// nothing else. Fails only if the store fails, never because of a file.
     pub fn take(
         &self,
         file_name: &str,
         opened: Result<OpenedHandIn, Refusal>,
     ) -> Result<FileReport, DeskError> {
         self.desk.together(|| {
-            let account = self.judge(file_name, opened)?;
-            let class = account.1;
-            let account = account.0;
+            let (report, class) = self.judge(file_name, opened)?;
             self.desk.add_import_file(
                 self.number,
                 &ImportFileRow {
-                    file_name: account.file_name.clone(),
-                    verdict: serde_json::to_string(&account.verdict).map_err(faulty)?,
+                    file_name: report.file_name.clone(),
+                    verdict: serde_json::to_string(&report.verdict).map_err(faulty)?,
                     class,
-                    seat: account.seat,
-                    new_entries: account.new_entries,
-                    flags: serde_json::to_string(&account.flags).map_err(faulty)?,
+                    seat: report.seat,
+                    new_entries: report.new_entries,
+                    flags: serde_json::to_string(&report.flags).map_err(faulty)?,
                 },
             )?;
-            Ok(account)
+            Ok(report)
         })
     }
 
-    /// Closes the import and gives its whole account.
-    ///
-    /// # Errors
-    /// The store's.
+    /// Closes the import and returns its report.
     pub fn end(self, cancelled: bool) -> Result<ImportReport, DeskError> {
         if cancelled {
             self.desk.mark_import(self.number, true, false)?;
@@ -166,25 +148,26 @@ impl<'a> Import<'a> {
         let (checked, seat) = match (self.check(class, opened, &known)?, seat) {
             (Ok(checked), Some(seat)) => (checked, seat),
             (checked, _) => {
-                let mut account = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
-                account.class_title = Some(class.class.row.title.clone());
-                return Ok((account, id));
+                let mut report = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
+                report.class_title = Some(class.class.row.title.clone());
+                return Ok((report, id));
             }
         };
         let (flags, verdict, new_entries) = match checked {
-            Checked::Quarantined(other) => {
-                let contents = [other.json(), other.packed()];
+            Checked::Quarantined(hand_in) => {
+                let contents = [hand_in.json(), hand_in.packed()];
                 let first = DeviceState::Quarantined;
-                self.keep(class, seat.number, other.content(), contents, first, &known)?;
-                (other.flags().to_vec(), Verdict::Quarantined, 0)
+                let content = hand_in.content();
+                self.keep(class, seat.number, content, contents, first, &known)?;
+                (hand_in.flags().to_vec(), Verdict::Quarantined, 0)
             }
-            Checked::Taken(taken) => {
-                let flags = taken.flags().to_vec();
-                let (verdict, new_entries) = self.merge(class, seat.number, taken, &known)?;
+            Checked::Accepted(hand_in) => {
+                let flags = hand_in.flags().to_vec();
+                let (verdict, new_entries) = self.merge(class, seat.number, hand_in, &known)?;
                 (flags, verdict, new_entries)
             }
         };
-        let account = FileReport {
+        let report = FileReport {
             file_name: file_name.to_owned(),
             verdict,
             seat: Some(seat.number),
@@ -193,7 +176,7 @@ impl<'a> Import<'a> {
             new_entries,
             flags,
         };
-        Ok((account, id))
+        Ok((report, id))
     }
 
     fn check(
@@ -208,7 +191,7 @@ impl<'a> Import<'a> {
                 keys.insert(PublicKey::new(device.signing_key.clone()).map_err(faulty)?);
             }
         }
-        // Only the seat that it says it is from is looked up.
+        // The check looks up only the seat that the hand-in names.
         let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
         if (class.class.seats.iter()).any(|seat| seat.token == opened.seat().as_str()) {
             seats.insert(opened.seat().clone(), keys);
@@ -226,21 +209,22 @@ impl<'a> Import<'a> {
         ))
     }
 
-    /// Keeps a hand-in that counts, and adds what it brings to the reports.
+    /// Keeps a hand-in of an accepted device, and adds its record to the reports.
     fn merge(
         &self,
         class: &ImportClass,
         seat: u32,
-        taken: CheckedHandIn,
+        hand_in: CheckedHandIn,
         known: &[DeviceRow],
     ) -> Result<(Verdict, usize), DeskError> {
-        let contents = [taken.json(), taken.packed()];
+        let contents = [hand_in.json(), hand_in.packed()];
         let first = DeviceState::Accepted;
-        let Some(before) = self.keep(class, seat, taken.content(), contents, first, known)? else {
+        let Some(before) = self.keep(class, seat, hand_in.content(), contents, first, known)?
+        else {
             return Ok((Verdict::Known, 0));
         };
-        let revision = taken.content().revision;
-        let new_entries = derive::add(self.desk, class.id.as_str(), seat, taken.into_record())?;
+        let revision = hand_in.content().revision;
+        let new_entries = derive::add(self.desk, class.id.as_str(), seat, hand_in.into_record())?;
         let verdict = match before.newest_revision {
             None if new_entries > 0 || !before.device_known => Verdict::New,
             Some(newest) if newest > revision => Verdict::Older,
@@ -249,8 +233,8 @@ impl<'a> Import<'a> {
         Ok((verdict, new_entries))
     }
 
-    /// Keeps a hand-in as it came; nothing when exactly this one is kept already.
-    /// A device not known before begins in the state `first`.
+    /// Keeps a hand-in as opened. Returns `None` if exactly this one is kept already. A new
+    /// device gets the state `first`.
     fn keep(
         &self,
         class: &ImportClass,
@@ -305,16 +289,13 @@ impl<'a> Import<'a> {
     }
 }
 
-/// What the desk knew of a device before a hand-in of it came.
+/// What the desk knew of a device before this hand-in.
 struct Before {
     newest_revision: Option<u32>,
     device_known: bool,
 }
 
 /// The journal of imports, newest first.
-///
-/// # Errors
-/// The store's.
 pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
     let mut titles = BTreeMap::new();
     let mut names = BTreeMap::new();
@@ -358,12 +339,11 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
         .collect()
 }
 
-/// Undoes the last import that still stands: its hand-ins are let go and the
-/// reports derived anew from those that stay. The files themselves are where
-/// they were, and can be imported again.
+/// Undoes the last import that is not undone: removes its hand-ins and derives the reports from
+/// the others. The files still exist and can be imported again.
 ///
 /// # Errors
-/// [`DeskError::NotFound`] when there is none, or the store's.
+/// Returns [`DeskError::NotFound`] if no import is left.
 pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     desk.together(|| {
         let (import, _, cancelled, _) = desk
@@ -379,12 +359,11 @@ pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     })
 }
 
-/// Decides about a device that claims a seat with a key of its own; without a
-/// decision it is held again. Put aside, it can still be accepted later; nothing
-/// of it is thrown away.
+/// Accepts or rejects a quarantined device; `None` quarantines it again. Its hand-ins stay in
+/// the store, so a rejected device can still be accepted.
 ///
 /// # Errors
-/// [`DeskError::NotFound`], or the store's.
+/// Returns [`DeskError::NotFound`] for an unknown device, or for an accepted one with a decision.
 pub fn decide_device(
     desk: &DeskStore,
     class: &OpenClass,

@@ -1,4 +1,4 @@
-//! Files: import of hand-ins, class packs, class keys, quarantined devices.
+//! Imports hand-ins, decides on devices, and makes class packs and class keys.
 
 mod class_key;
 pub(crate) mod derive;
@@ -8,5 +8,5 @@ mod views;
 
 pub use class_key::{export_class, import_class, read_class_key};
 pub use import::{Import, Opener, decide_device, imports, undo_import};
-pub use pack::{MadePack, make_class_pack};
+pub use pack::{ClassPackFile, make_class_pack};
 pub use views::*;

@@ -15,17 +15,17 @@ use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::AssignmentRow;
 
-/// A class pack as a file.
-pub struct MadePack {
-    /// The suggested name.
+/// A class pack as a file, with a suggested name.
+pub struct ClassPackFile {
+    /// Its name.
     pub file_name: String,
-    /// The file.
+    /// Its bytes.
     pub bytes: Vec<u8>,
     /// Its version.
     pub version: u32,
 }
 
-fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
+fn pack_assignment(row: &AssignmentRow) -> Result<Assignment, DeskError> {
     Ok(Assignment {
         id: AssignmentId::new(row.id.clone()).map_err(faulty)?,
         concepts: row
@@ -39,29 +39,28 @@ fn on_the_wire(row: &AssignmentRow) -> Result<Assignment, DeskError> {
     })
 }
 
-/// Makes the next version of the class pack and notes it in the desk.
-///
-/// Assignments that were due before `today` stay out.
+/// Makes the next version of the class pack and stores its number. Leaves out assignments that
+/// were due before `today`.
 ///
 /// # Errors
-/// Returns [`DeskError::Refused`] when the class breaks the format's bounds.
+/// Returns [`DeskError::Refused`] if the class is beyond the bounds of the format.
 pub fn make_class_pack(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
-) -> Result<MadePack, DeskError> {
+) -> Result<ClassPackFile, DeskError> {
     let facts = &class.facts;
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);
     let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity)?;
     let version = class.row.pack_version + 1;
     let concept_id = |c: &String| ConceptId::new(c.clone()).map_err(faulty);
-    let standing: Vec<AssignmentRow> = desk
+    let current: Vec<AssignmentRow> = desk
         .assignments(&class.row.id)?
         .into_iter()
         .filter(|a| a.due >= today)
         .filter_map(|mut a| {
-            // A concept that has left the rotation is in no pack.
+            // A pack holds only concepts of the rotation.
             a.concepts.retain(|c| facts.concepts.contains_key(c));
             (!a.concepts.is_empty()).then_some(a)
         })
@@ -108,12 +107,12 @@ pub fn make_class_pack(
             .map(|(c, date)| Ok((concept_id(c)?, *date)))
             .collect::<Result<_, DeskError>>()?,
         concepts,
-        assignments: standing
+        assignments: current
             .iter()
             .filter(|a| a.whole_class)
-            .map(on_the_wire)
+            .map(pack_assignment)
             .collect::<Result<_, _>>()?,
-        sealed: sealed(desk, class, &id, &key, version, &standing)?,
+        sealed: sealed(desk, class, &id, &key, version, &current)?,
         exercises,
         practice: class.row.practice,
         class_recipient: identity.recipient(),
@@ -121,24 +120,24 @@ pub fn make_class_pack(
     };
     let bytes = sign_pack(&pack, &key)?;
     desk.put_pack(&class.row.id, version, &stamp(desk, class)?)?;
-    Ok(MadePack {
+    Ok(ClassPackFile {
         file_name: format!("{}-{version}.sfclass", file_stem(&facts.title)),
         bytes,
         version,
     })
 }
 
-/// Every device gets a sealed part, empty or not, once one assignment is personal,
-/// so its presence reveals nothing.
+/// The sealed assignments. Once one assignment is personal, every device gets a part, so that a
+/// part alone reveals nothing.
 fn sealed(
     desk: &DeskStore,
     class: &OpenClass,
     id: &ClassId,
     key: &SigningKey,
     version: u32,
-    standing: &[AssignmentRow],
+    current: &[AssignmentRow],
 ) -> Result<Vec<SealedForSeat>, DeskError> {
-    if standing.iter().all(|a| a.whole_class) {
+    if current.iter().all(|a| a.whole_class) {
         return Ok(Vec::new());
     }
     let tokens: BTreeMap<u32, &str> = class
@@ -157,10 +156,10 @@ fn sealed(
             seat: SeatToken::new((*token).to_owned()).map_err(faulty)?,
             device: DeviceId::new(device).map_err(faulty)?,
             pack_version: version,
-            assignments: standing
+            assignments: current
                 .iter()
                 .filter(|a| a.seats.contains(&seat))
-                .map(on_the_wire)
+                .map(pack_assignment)
                 .collect::<Result<_, _>>()?,
         };
         let recipient = Recipient::new(recipient).map_err(faulty)?;

@@ -1,4 +1,4 @@
-//! What the import and export screens show.
+//! What the Files screen shows.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -6,7 +6,7 @@ use surefoot_exchange::Flag;
 use surefoot_exchange::Refusal;
 use ts_rs::TS;
 
-/// What became of one file of an import.
+/// A line of an import report.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct FileReport {
     /// The file's name.
@@ -19,9 +19,9 @@ pub struct FileReport {
     pub name: Option<String>,
     /// The class it belongs to.
     pub class_title: Option<String>,
-    /// Check-ins and practice counts that were new.
+    /// Check-ins and practice counts that are new.
     pub new_entries: usize,
-    /// Things to look at that did not stop the import.
+    /// What the teacher should check although the file was imported.
     pub flags: Vec<Flag>,
 }
 
@@ -29,13 +29,13 @@ pub struct FileReport {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Verdict {
-    /// The first from this seat.
+    /// The first of this seat.
     New,
-    /// Newer than what the desk had.
+    /// Newer than the one at the desk.
     Updated,
-    /// Exactly what the desk has already.
+    /// The same as one at the desk.
     Known,
-    /// Older than what the desk has; nothing changed.
+    /// Older than the one at the desk.
     Older,
     /// From a quarantined device: stored, and counted once the teacher accepts the device.
     Quarantined,
@@ -49,15 +49,15 @@ pub enum Verdict {
 /// The report on an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct ImportReport {
-    /// Names the import in the journal.
+    /// The number of the import.
     #[ts(type = "number")]
     pub import: i64,
     /// The date it was made.
     pub made_on: NaiveDate,
-    /// File by file, in the order of their names.
+    /// The files in the order of their names.
     pub files: Vec<FileReport>,
-    /// Whether it was stopped before the end; what was read counts.
+    /// Whether it was stopped; the files read before count.
     pub cancelled: bool,
-    /// Whether it was undone since.
+    /// Whether it was undone.
     pub undone: bool,
 }

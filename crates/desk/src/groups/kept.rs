@@ -1,5 +1,5 @@
-//! Groups that were kept: the wishes, the day's groups, their pages, and the
-//! record afterwards.
+//! Kept groups: the wishes, the groups of a day, their pages, and what the teacher records
+//! afterwards.
 
 use super::plan::{HAS_IT_FROM, weakest_taught};
 use super::views::{
@@ -8,11 +8,8 @@ use super::views::{
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule};
-use crate::estimate::GroupMember;
-use crate::estimate::MisconceptionCount;
-use crate::estimate::{Reports, add_practice};
-use crate::sample::SampleExercise;
-use crate::sample::sample;
+use crate::estimate::{GroupMember, MisconceptionCount, Reports, add_practice};
+use crate::sample::{SampleExercise, sample};
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -28,13 +25,13 @@ const DAYS_LISTED: usize = 10;
 /// Groups of a day at most.
 const MOST_GROUPS: usize = 72;
 
-/// Seeds tried for an exercise that is not on the page yet.
+/// Seeds tried at most to get an exercise that is not on the page yet.
 const TRIES_TO_DIFFER: u64 = 6;
 
 /// Misconceptions on a group's page at most.
 const MISCONCEPTIONS_SHOWN: usize = 4;
 
-/// What the Groups screen opens with.
+/// What the Groups screen shows when it opens.
 pub fn groups_desk(
     desk: &DeskStore,
     class: &OpenClass,
@@ -65,7 +62,7 @@ pub fn groups_desk(
     Ok(GroupsDesk {
         today,
         seats: (0..class.seats.len())
-            .filter_map(|student| member(class, &reports, student, None))
+            .filter_map(|student| reports.member(class, student, None))
             .collect(),
         wishes,
         concepts: weakest_taught(class, &reports, today)
@@ -74,23 +71,6 @@ pub fn groups_desk(
             .map(|concept| class.facts.name(concept, language))
             .collect(),
         kept,
-    })
-}
-
-/// A student as a member of a group on a concept of the reports.
-pub(crate) fn member(
-    class: &OpenClass,
-    reports: &Reports,
-    student: usize,
-    concept: Option<usize>,
-) -> Option<GroupMember> {
-    let seat = class.seats.get(student)?;
-    Some(GroupMember {
-        seat: seat.number,
-        name: seat.name.clone(),
-        has_it: concept
-            .and_then(|at| reports.picture.probability(student, at))
-            .map(|chance| chance.mean()),
     })
 }
 
@@ -121,15 +101,15 @@ fn groups_of_day(
         groups: groups
             .iter()
             .map(|group| {
-                let at = reports.concepts.iter().position(|c| *c == group.concept);
+                let at = reports.concept_at(&group.concept);
                 GroupView {
                     slot: group.slot,
                     concept: class.facts.name(&group.concept, language),
                     members: group
                         .seats
                         .iter()
-                        .filter_map(|seat| reports.seats.iter().position(|s| s == seat))
-                        .filter_map(|student| member(class, reports, student, at))
+                        .filter_map(|seat| reports.student_at(*seat))
+                        .filter_map(|student| reports.member(class, student, at))
                         .collect(),
                 }
             })
@@ -138,19 +118,17 @@ fn groups_of_day(
     })
 }
 
-/// Keeps the wishes: the room and the pairs for good, the absences for `today`.
+/// Keeps the wishes: the absences for `today`, everything else from now on.
 pub fn keep_group_wishes(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
     wishes: &GroupWishes,
 ) -> Result<(), DeskError> {
-    let known = |seat: u32| class.seats.iter().any(|s| s.number == seat);
     let pairs = wishes.keep_apart.iter().chain(&wishes.keep_together);
-    if !pairs.clone().all(|(a, b)| known(*a) && known(*b))
-        || !wishes.absent.iter().all(|s| known(*s))
-    {
-        return Err(DeskError::NotFound("seat"));
+    let paired = pairs.clone().flat_map(|(a, b)| [a, b]);
+    for seat in paired.chain(&wishes.absent) {
+        class.check_seat(*seat)?;
     }
     if pairs.into_iter().any(|(a, b)| a == b) {
         return Err(DeskError::invalid(Field::Groups, Rule::Contradiction));
@@ -172,8 +150,7 @@ pub fn keep_group_wishes(
     })
 }
 
-/// Keeps the groups of a day, in place of any kept before; empty groups are
-/// left out, and an empty list removes the day.
+/// Replaces the kept groups of a day. Leaves out empty groups; an empty list removes the day.
 pub fn keep_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -185,15 +162,9 @@ pub fn keep_groups(
     }
     let mut rows = Vec::new();
     for group in groups.iter().filter(|g| !g.seats.is_empty()) {
-        if !class.facts.concepts.contains_key(&group.concept) {
-            return Err(DeskError::NotFound("concept"));
-        }
-        if !group
-            .seats
-            .iter()
-            .all(|seat| class.seats.iter().any(|s| s.number == *seat))
-        {
-            return Err(DeskError::NotFound("seat"));
+        class.check_concept(&group.concept)?;
+        for seat in &group.seats {
+            class.check_seat(*seat)?;
         }
         rows.push(SmallGroupRow {
             slot: group.slot,
@@ -206,8 +177,8 @@ pub fn keep_groups(
     Ok(())
 }
 
-/// Records after a group whether a student has the concept or needs more;
-/// `None` removes the record. It counts in the estimate as a result.
+/// Records after a group whether a student has the concept; `None` removes the record. The
+/// estimate counts it as a result.
 pub fn record_group(
     desk: &DeskStore,
     class: &OpenClass,
@@ -216,12 +187,8 @@ pub fn record_group(
     concept: &str,
     has_it: Option<bool>,
 ) -> Result<(), DeskError> {
-    if !class.seats.iter().any(|s| s.number == seat) {
-        return Err(DeskError::NotFound("seat"));
-    }
-    if !class.facts.concepts.contains_key(concept) {
-        return Err(DeskError::NotFound("concept"));
-    }
+    class.check_seat(seat)?;
+    class.check_concept(concept)?;
     match has_it {
         Some(has_it) => desk.put_observation(
             &class.row.id,
@@ -250,9 +217,7 @@ pub fn group_page(
 ) -> Result<GroupPage, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let at = reports
-        .concepts
-        .iter()
-        .position(|c| c == concept)
+        .concept_at(concept)
         .ok_or(DeskError::NotFound("concept"))?;
     let known = class
         .facts
@@ -262,7 +227,7 @@ pub fn group_page(
     let students: Vec<usize> = seats
         .iter()
         .map(|seat| {
-            let found = reports.seats.iter().position(|s| s == seat);
+            let found = reports.student_at(*seat);
             found.ok_or(DeskError::NotFound("seat"))
         })
         .collect::<Result<_, _>>()?;
@@ -283,14 +248,14 @@ pub fn group_page(
         .prerequisites
         .iter()
         .filter_map(|before| {
-            let place = reports.concepts.iter().position(|c| c == before.as_str())?;
+            let place = reports.concept_at(before.as_str())?;
             let lacking: Vec<GroupMember> = students
                 .iter()
                 .filter(|student| {
-                    let chance = reports.picture.probability(**student, place);
-                    chance.is_some_and(|c| c.need(HAS_IT_FROM) >= 0.5)
+                    let probability = reports.estimate.probability(**student, place);
+                    probability.is_some_and(|p| p.need(HAS_IT_FROM) >= 0.5)
                 })
-                .filter_map(|student| member(class, &reports, *student, Some(place)))
+                .filter_map(|student| reports.member(class, *student, Some(place)))
                 .collect();
             (!lacking.is_empty()).then(|| PageFirst {
                 concept: class.facts.name(before.as_str(), language),
@@ -313,8 +278,7 @@ pub fn group_page(
     })
 }
 
-/// Exercises from entry to stretch level, all different as far as the
-/// generator allows.
+/// Exercises from entry to stretch level, all different if the generator allows it.
 fn exercises(
     own: &[OwnExercise],
     concept: &str,
@@ -378,10 +342,7 @@ fn page_member(
     Some(PageMember {
         seat: seat.number,
         name: seat.name.clone(),
-        has_it: reports
-            .picture
-            .probability(student, concept)
-            .map(|c| c.mean()),
+        has_it: reports.has_it(student, concept),
         rating: own().filter_map(|r| r.confidence).next_back(),
         outcome: own()
             .filter_map(|r| r.outcome)

@@ -1,4 +1,4 @@
-//! Small groups: suggested, edited, kept, and recorded.
+//! Small groups: plans, kept groups, and records afterwards.
 
 mod kept;
 mod plan;

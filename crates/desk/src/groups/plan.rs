@@ -1,6 +1,5 @@
-//! Small groups: who would gain most by sitting together on what.
+//! Plans of small groups.
 
-use super::kept::member;
 use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule};
@@ -19,10 +18,10 @@ use surefoot_store::DeskStore;
 /// Probability of a right answer from which a student counts as having a concept.
 pub(crate) const HAS_IT_FROM: f64 = 0.6;
 
-/// Most weak concepts that are planned for.
+/// Weak concepts that are planned for at most.
 const CONCEPTS_PLANNED: usize = 15;
 
-/// Value of each student placed at least once.
+/// Value of each student with a place.
 const COVERAGE: u32 = 300;
 
 /// Slots, groups at once, and students of a group at most.
@@ -31,16 +30,16 @@ const MOST: [usize; 3] = [6, 12, 12];
 /// How much computing a suggestion may take.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum GroupEffort {
-    /// Only the search: immediate, with a rough bound.
+    /// Only the search: at once, with a rough bound.
     Quick,
-    /// The exact model too: about a second, for a proof or a small gap.
+    /// Also the exact model: about a second, for a proof or a small gap.
     Proven,
 }
 
 /// Suggests groups on the weakest concepts that have been taught.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for wishes that contradict one another.
+/// Returns [`DeskError::Invalid`] for wishes out of range or that contradict one another.
 pub fn suggest_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -60,23 +59,23 @@ pub fn plan(
     wishes: &GroupWishes,
     effort: GroupEffort,
 ) -> Result<GroupsView, DeskError> {
-    let room = Room::of(desk, class, today, wishes, &BTreeSet::new())?;
+    let planned = PlannedClass::of(desk, class, today, wishes, &BTreeSet::new())?;
     let limits = Limits {
         exact: (effort == GroupEffort::Proven).then(ExactLimits::default),
         ..Limits::default()
     };
-    let plan = plan_groups(&room.problem, &limits)
+    let plan = plan_groups(&planned.problem, &limits)
         .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let best = best_at_most(&plan);
-    Ok(room.view(class, language, &plan.groups, best))
+    Ok(planned.view(class, language, &plan.groups, best))
 }
 
-/// Scores groups that were edited by hand: what they are worth, whom they
-/// leave out, which rules they break. `best_at_most` is the suggestion's.
+/// Scores groups that were edited by hand: their value, the students they leave out, and the
+/// rules they break. `best_at_most` comes from the suggestion.
 ///
 /// # Errors
-/// Returns [`DeskError::NotFound`] for a seat or concept that is not there,
-/// [`DeskError::Invalid`].
+/// Returns [`DeskError::NotFound`] for an unknown seat or concept, and [`DeskError::Invalid`] for
+/// wishes out of range.
 pub fn score_groups(
     desk: &DeskStore,
     class: &OpenClass,
@@ -87,12 +86,12 @@ pub fn score_groups(
     best_at_most: u64,
 ) -> Result<GroupsView, DeskError> {
     let chosen: BTreeSet<&str> = groups.iter().map(|g| g.concept.as_str()).collect();
-    let room = Room::of(desk, class, today, wishes, &chosen)?;
-    let planned = groups
+    let planned = PlannedClass::of(desk, class, today, wishes, &chosen)?;
+    let groups = groups
         .iter()
-        .map(|group| room.planned(group))
+        .map(|group| planned.group(group))
         .collect::<Result<Vec<_>, DeskError>>()?;
-    Ok(room.view(class, language, &planned, best_at_most))
+    Ok(planned.view(class, language, &groups, best_at_most))
 }
 
 /// An upper bound for the value of every plan, from the proven gap of this one.
@@ -112,15 +111,15 @@ fn best_at_most(plan: &GroupPlan) -> u64 {
     }
 }
 
-/// The class as the planner sees it.
-struct Room {
+/// The class as input of the planner.
+struct PlannedClass {
     reports: Reports,
-    /// Places in `reports.concepts` of the planner's concepts.
+    /// Indices in `reports.concepts` of the planner's concepts.
     concepts: Vec<usize>,
     problem: GroupProblem,
 }
 
-impl Room {
+impl PlannedClass {
     fn of(
         desk: &DeskStore,
         class: &OpenClass,
@@ -140,9 +139,7 @@ impl Room {
         concepts.truncate(CONCEPTS_PLANNED);
         for concept in wanted {
             let at = reports
-                .concepts
-                .iter()
-                .position(|c| c == concept)
+                .concept_at(concept)
                 .ok_or(DeskError::NotFound("concept"))?;
             if !concepts.contains(&at) {
                 concepts.push(at);
@@ -150,11 +147,10 @@ impl Room {
         }
         let need = need(&reports, &concepts);
         let prerequisites = prerequisites(class, &reports, &concepts);
-        let seat_at = |seat: u32| reports.seats.iter().position(|s| *s == seat);
         let pairs = |seats: &[(u32, u32)]| -> Vec<(usize, usize)> {
             seats
                 .iter()
-                .filter_map(|(a, b)| Some((seat_at(*a)?, seat_at(*b)?)))
+                .filter_map(|(a, b)| Some((reports.student_at(*a)?, reports.student_at(*b)?)))
                 .filter(|(a, b)| a != b)
                 .collect()
         };
@@ -172,7 +168,7 @@ impl Room {
             absent: wishes
                 .absent
                 .iter()
-                .filter_map(|seat| seat_at(*seat))
+                .filter_map(|seat| reports.student_at(*seat))
                 .flat_map(|student| (0..wishes.slots).map(move |slot| (student, slot)))
                 .collect(),
             coverage: COVERAGE,
@@ -184,7 +180,7 @@ impl Room {
         })
     }
 
-    fn planned(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
+    fn group(&self, group: &GroupChosen) -> Result<PlannedGroup, DeskError> {
         let concept = self
             .concepts
             .iter()
@@ -194,11 +190,8 @@ impl Room {
         let members = seats
             .into_iter()
             .map(|seat| {
-                self.reports
-                    .seats
-                    .iter()
-                    .position(|s| *s == seat)
-                    .ok_or(DeskError::NotFound("seat"))
+                let student = self.reports.student_at(seat);
+                student.ok_or(DeskError::NotFound("seat"))
             })
             .collect::<Result<_, _>>()?;
         Ok(PlannedGroup {
@@ -208,7 +201,7 @@ impl Room {
         })
     }
 
-    /// Whether a student who is there needs something that is planned for.
+    /// Whether a student is present and needs one of the planned concepts.
     fn in_need(&self, student: usize) -> bool {
         let there = (0..self.problem.slots).any(|slot| self.problem.present(student, slot));
         let needs = self
@@ -282,7 +275,7 @@ impl Room {
         concept: Option<usize>,
     ) -> Option<GroupMember> {
         let concept = concept.and_then(|at| self.concepts.get(at)).copied();
-        member(class, &self.reports, student, concept)
+        self.reports.member(class, student, concept)
     }
 
     fn fault(
@@ -341,7 +334,7 @@ impl Room {
     }
 }
 
-/// The share of the best possible worth that a plan may miss.
+/// The share of the best possible value that a plan may miss.
 #[expect(
     clippy::cast_precision_loss,
     reason = "plan values stay far below 2^52"
@@ -354,10 +347,10 @@ fn gap(value: u64, best: u64) -> f64 {
     }
 }
 
-/// Places of the concepts that have been taught and reported on, weakest first.
+/// Indices of the concepts that are taught and have a rating, weakest first.
 pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveDate) -> Vec<usize> {
     reports
-        .picture
+        .estimate
         .ranking
         .iter()
         .copied()
@@ -367,7 +360,7 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
                 .get(*index)
                 .is_some_and(|c| class.facts.phase(c, today) != Phase::Preview)
                 && reports
-                    .picture
+                    .estimate
                     .concepts
                     .get(*index)
                     .is_some_and(|e| e.raters > 0)
@@ -394,8 +387,8 @@ fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
             concepts
                 .iter()
                 .map(
-                    |concept| match reports.picture.probability(student, *concept) {
-                        Some(chance) if has_reported => chance.need(HAS_IT_FROM),
+                    |concept| match reports.estimate.probability(student, *concept) {
+                        Some(probability) if has_reported => probability.need(HAS_IT_FROM),
                         _ => 0.0,
                     },
                 )

@@ -10,23 +10,23 @@ use surefoot_catalogue::rating::Outcome;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// What the teacher has room for, and who sits with whom.
+/// The wishes for small groups.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupWishes {
-    /// Times at which groups meet, one after the other, 1 to 6.
+    /// Times at which groups can meet, 1 to 6.
     pub slots: usize,
     /// Groups at the same time, 1 to 12.
     pub groups_at_once: usize,
-    /// Fewest students of a group.
+    /// Students of a group at least.
     pub size_least: usize,
-    /// Most students of a group, at most 12. Groups of two to five gain most
-    /// (EEF toolkit, small group tuition); above six the gain falls off.
+    /// Students of a group at most, up to 12. Groups of two to five gain most (EEF toolkit, small
+    /// group tuition); above six the gain is smaller.
     pub size_most: usize,
     /// Seats that must not sit together.
     pub keep_apart: Vec<(u32, u32)>,
     /// Seats that should sit together.
     pub keep_together: Vec<(u32, u32)>,
-    /// Seats that are not there today.
+    /// Seats that are absent today.
     pub absent: Vec<u32>,
 }
 
@@ -49,17 +49,17 @@ impl Default for GroupWishes {
 pub struct GroupsView {
     /// The groups by slot.
     pub groups: Vec<GroupView>,
-    /// Students who need something and found no place.
+    /// Students who need a planned concept and are in no group.
     pub unplaced: Vec<GroupMember>,
-    /// Students who need something that is planned for and are there.
+    /// How many present students need a planned concept.
     pub in_need: usize,
-    /// Worth of the plan: needs met, and students reached.
+    /// The value of the plan, for needs met and students reached.
     #[ts(type = "number")]
     pub value: u64,
-    /// No plan under these wishes is worth more.
+    /// An upper bound for the value of every plan under these wishes.
     #[ts(type = "number")]
     pub best_at_most: u64,
-    /// How far from the best plan this one can be at most, 0 to 1; 0 is proved best.
+    /// The share of the best value that this plan misses at most; 0 means that it is the best.
     pub proven_gap: f64,
     /// Rules that the plan breaks; a suggestion breaks none.
     pub faults: Vec<GroupFault>,
@@ -68,11 +68,11 @@ pub struct GroupsView {
 /// A small group.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupView {
-    /// When, from 0.
+    /// The slot, from 0.
     pub slot: usize,
-    /// On what.
+    /// The concept.
     pub concept: ConceptName,
-    /// Who.
+    /// The members.
     pub members: Vec<GroupMember>,
 }
 
@@ -83,7 +83,7 @@ pub struct GroupFault {
     pub kind: GroupFaultKind,
     /// The students concerned.
     pub students: Vec<GroupMember>,
-    /// When, from 0.
+    /// The slot, from 0.
     pub slot: Option<usize>,
     /// The concept concerned.
     pub concept: Option<ConceptName>,
@@ -97,51 +97,51 @@ pub enum GroupFaultKind {
     Size,
     /// A student who does not need the concept.
     NotNeeded,
-    /// A student who is not there.
+    /// A student who is absent.
     Absent,
     /// A student in two groups at once.
     TwiceInSlot,
     /// A student twice on the same concept.
     TwiceOnConcept,
-    /// Two who are to be kept apart.
+    /// Two students who must not sit together.
     Apart,
-    /// Two who are to be kept together.
+    /// Two students who should sit together.
     Split,
-    /// More groups at once than there is room for.
+    /// More groups in a slot than there is room for.
     TooManyGroups,
-    /// More than two groups on one concept at once.
+    /// More than two groups on one concept in a slot.
     TooManyCopies,
     /// A slot that the wishes do not have.
     NoSuchSlot,
 }
 
-/// A group as the teacher arranged it.
+/// A group that the teacher arranged.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct GroupChosen {
-    /// When, from 0.
+    /// The slot, from 0.
     pub slot: usize,
-    /// On what.
+    /// The concept.
     pub concept: String,
-    /// Who.
+    /// The seats of the members.
     pub seats: Vec<u32>,
 }
 
-/// What the Groups screen opens with.
+/// What the Groups screen shows when it opens.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupsDesk {
-    /// What "today" is.
+    /// Today.
     pub today: NaiveDate,
     /// Every seat.
     pub seats: Vec<GroupMember>,
-    /// The wishes as last given; who is absent today.
+    /// The kept wishes, with the absences of today.
     pub wishes: GroupWishes,
     /// Concepts of the rotation that have been taught, weakest first.
     pub concepts: Vec<ConceptName>,
-    /// Groups that were kept, newest day first, at most ten days.
+    /// Kept groups, newest day first, at most ten days.
     pub kept: Vec<GroupsOfDay>,
 }
 
-/// The groups of a day, with the records made afterwards.
+/// The kept groups of a day.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupsOfDay {
     /// The day.
@@ -159,14 +159,14 @@ pub struct GroupRecord {
     pub seat: u32,
     /// The concept.
     pub concept: String,
-    /// Whether the student has it; otherwise needs more.
+    /// Whether the student has it.
     pub has_it: bool,
 }
 
-/// One page for one group.
+/// The page of a group.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct GroupPage {
-    /// On what.
+    /// The concept.
     pub concept: ConceptName,
     /// Grade 3 to 6.
     pub grade: u8,
@@ -174,7 +174,7 @@ pub struct GroupPage {
     pub members: Vec<PageMember>,
     /// Misconceptions of these students on the concept, most first.
     pub misconceptions: Vec<MisconceptionCount>,
-    /// Concepts it builds on that not all of them have.
+    /// Prerequisites that some members lack.
     pub first: Vec<PageFirst>,
     /// Exercises to do in the group, from entry to stretch level.
     pub exercises: Vec<SampleExercise>,
@@ -191,17 +191,17 @@ pub struct PageMember {
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,
-    /// The last result marked.
+    /// The last marked result.
     pub outcome: Option<Outcome>,
     /// Practice answers: alone, with help, wrong.
     pub practice: [u32; 3],
 }
 
-/// A concept to look at first, and who lacks it.
+/// A prerequisite that members lack.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct PageFirst {
     /// The concept.
     pub concept: ConceptName,
-    /// Members who seem not to have it.
+    /// The members who probably lack it.
     pub lacking: Vec<GroupMember>,
 }

@@ -1,4 +1,4 @@
-//! The teacher's own concepts: those of a file that the teacher picked.
+//! Imports own concepts.
 
 use super::views::{OwnConceptLine, OwnFile, OwnLineTaken};
 use crate::class::concepts::with_built_in;
@@ -14,7 +14,7 @@ use surefoot_record::Class;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{OwnConceptRow, OwnKindOfImport};
 
-/// The own concepts of a class in a line each.
+/// The own concepts of a class, one line each.
 pub(crate) fn own_concept_lines(
     class: &OpenClass,
     all: &Class,
@@ -41,8 +41,8 @@ pub(crate) fn own_concept_lines(
         .collect()
 }
 
-/// Reads the concepts of a file and stores nothing. Drafts with an id that the class already
-/// has are refused here, so that the teacher does not pick them.
+/// Reads the concepts of a file, and stores nothing. Refuses drafts with an id that the class has, so
+/// that the teacher does not pick them.
 pub fn read_concepts(
     desk: &DeskStore,
     class: &str,
@@ -68,8 +68,8 @@ pub fn read_concepts(
     Ok(reading)
 }
 
-/// Makes concepts of the picked drafts: all of them or none.
-/// `refused` are the lines that [`read_concepts`] refused, for the import report.
+/// Makes concepts of the picked drafts, all or none. `refused` are the lines that [`read_concepts`]
+/// refused, for the import report.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] without a draft.
@@ -90,7 +90,7 @@ pub fn import_concepts(
     let all = with_built_in(&class.own_concepts)?;
     let own = class.own_concepts.len();
     let (taken, more) = concepts_of(picked, &Held { all: &all, own });
-    let account = OwnFile {
+    let report = OwnFile {
         file: file.chars().filter(|c| !c.is_control()).take(120).collect(),
         taken: taken
             .iter()
@@ -104,9 +104,9 @@ pub fn import_concepts(
             .collect(),
         refused: refused.iter().cloned().chain(more).collect(),
     };
-    let account = serde_json::to_string(&[account]).map_err(faulty)?;
+    let report = serde_json::to_string(&[report]).map_err(faulty)?;
     desk.together(|| -> Result<(), DeskError> {
-        let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
+        let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &report)?;
         for one in &taken {
             desk.add_own_concept(
                 id,

@@ -1,10 +1,10 @@
-//! Own exercises: import, view, try, undo.
+//! Imports, shows, tries and removes own exercises.
 
 use super::views::{
     OwnDesk, OwnExerciseLine, OwnExercisePage, OwnFile, OwnImport, OwnImportKind, OwnLineTaken,
     OwnTried,
 };
-use crate::class::concepts::{facts_with_all, with_built_in};
+use crate::class::concepts::with_built_in;
 use crate::class::{OpenClass, open_class};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
@@ -19,8 +19,8 @@ use surefoot_store::desk::{
     OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport, OwnRows, RemovedRows,
 };
 
-/// Finds a concept by its name in a file: its id, its title in any
-/// language, or a published code that only one concept covers.
+/// Finds a concept by its id, its title in any language, or a published code that only one concept
+/// covers.
 fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_ {
     move |text: &str| {
         let wanted = text.trim().to_lowercase();
@@ -46,10 +46,10 @@ fn finder(all: &BTreeMap<String, Concept>) -> impl Fn(&str) -> ConceptFound + '_
     }
 }
 
-/// The lines of question banks, read and not stored.
+/// The lines of question banks.
 pub type Reading = Vec<BankReading>;
 
-/// Reads question banks for the concepts of the catalogue, and stores nothing.
+/// Reads question banks against the concepts of the catalogue, and stores nothing.
 pub fn check_exercises(
     files: &[BankFile],
     chosen: Option<&str>,
@@ -62,7 +62,7 @@ fn read_against(
     all: &BTreeMap<String, Concept>,
     files: &[BankFile],
     chosen: Option<&str>,
-    held: &BTreeMap<OwnId, usize>,
+    known: &BTreeMap<OwnId, usize>,
     main: Language,
 ) -> Result<Reading, DeskError> {
     let chosen = chosen
@@ -72,7 +72,7 @@ fn read_against(
                 .ok_or(DeskError::NotFound("concept"))
         })
         .transpose()?;
-    Ok(read_bank(files, &finder(all), chosen.as_ref(), held, main))
+    Ok(read_bank(files, &finder(all), chosen.as_ref(), known, main))
 }
 
 /// Reads question banks for a class, and stores nothing.
@@ -84,7 +84,7 @@ pub fn read_for_class(
     main: Language,
 ) -> Result<Reading, DeskError> {
     let class = open_class(desk, class)?;
-    let held = class
+    let known = class
         .facts
         .own_exercises
         .values()
@@ -92,10 +92,10 @@ pub fn read_for_class(
         .map(|own| (own.id(), own.json_bytes()))
         .collect();
     let all = with_built_in(&class.own_concepts)?;
-    read_against(&all, files, chosen, &held, main)
+    read_against(&all, files, chosen, &known, main)
 }
 
-fn account_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
+fn report_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
     reading
         .iter()
         .map(|file| OwnFile {
@@ -116,8 +116,8 @@ fn account_of(reading: &[BankReading], main: Language) -> Vec<OwnFile> {
         .collect()
 }
 
-/// Imports question banks. Every valid line is stored; every other one is in the
-/// import report with its reason. The import is stored as a whole or not at all.
+/// Imports question banks, as a whole or not at all. Stores every valid line; the import report has
+/// every other one with its reason.
 pub fn import_exercises(
     desk: &DeskStore,
     class: &str,
@@ -127,9 +127,9 @@ pub fn import_exercises(
     today: NaiveDate,
 ) -> Result<(), DeskError> {
     let reading = read_for_class(desk, class, files, chosen, main)?;
-    let account = serde_json::to_string(&account_of(&reading, main)).map_err(faulty)?;
+    let report = serde_json::to_string(&report_of(&reading, main)).map_err(faulty)?;
     desk.together(|| -> Result<(), DeskError> {
-        let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &account)?;
+        let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &report)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
             desk.add_own_exercise(class, &exercise_row(&line.own, number)?)?;
         }
@@ -137,7 +137,7 @@ pub fn import_exercises(
     })
 }
 
-/// Stores the exercises and concepts of a class key: one import of each kind, without lines.
+/// Stores the exercises and concepts of a class key as one import of each kind.
 pub(crate) fn put_all(
     desk: &DeskStore,
     class: &str,
@@ -180,8 +180,8 @@ fn exercise_row(own: &OwnExercise, import: u32) -> Result<OwnExerciseRow, DeskEr
 /// removed rows for [`crate::restore`].
 ///
 /// # Errors
-/// Returns [`DeskError::NotFound`] for no such import, [`DeskError::Invalid`] when one of
-/// its concepts is in the rotation.
+/// Returns [`DeskError::NotFound`] for an unknown import, [`DeskError::Invalid`] if one of its
+/// concepts is in the rotation.
 pub fn undo_own_import(
     desk: &DeskStore,
     class: &str,
@@ -243,7 +243,7 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, DeskError> {
 /// The own exercises and concepts of a class.
 pub fn own_desk(desk: &DeskStore, class: &str, language: Language) -> Result<OwnDesk, DeskError> {
     let class = open_class(desk, class)?;
-    let facts = facts_with_all(&class)?;
+    let facts = class.facts_with_all()?;
     let exercises = facts
         .own_exercises
         .iter()
@@ -294,13 +294,13 @@ pub fn own_exercise(
     let item = own.item().map_err(faulty)?;
     Ok(OwnExercisePage {
         id: id.to_owned(),
-        concept: facts_with_all(&class)?.name(own.concept.as_str(), language),
+        concept: class.facts_with_all()?.name(own.concept.as_str(), language),
         item: item.view(),
         hints: item.hints,
     })
 }
 
-/// Marks an answer to an own exercise as for a student, and counts nothing.
+/// Marks an answer to an own exercise, and counts nothing.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] for an answer that cannot be read.

@@ -1,4 +1,4 @@
-//! The teacher's own exercises and concepts.
+//! Own exercises and concepts.
 
 mod concepts;
 mod exercises;

@@ -1,4 +1,4 @@
-//! The teacher's own exercises and concepts, as the desk shows them.
+//! What the screen of own exercises and concepts shows.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -16,7 +16,7 @@ pub struct OwnDesk {
     pub exercises: Vec<OwnExerciseLine>,
     /// Own concepts, in the rotation or not.
     pub concepts: Vec<OwnConceptLine>,
-    /// Imports of either, the newest first.
+    /// Imports, newest first.
     pub imports: Vec<OwnImport>,
 }
 
@@ -27,7 +27,7 @@ pub struct OwnExerciseLine {
     pub id: String,
     /// Its concept.
     pub concept: ConceptName,
-    /// Whether the concept is in the rotation. Only then it is part of the class pack.
+    /// Whether the concept is in the rotation; only then the class pack has the exercise.
     pub in_rotation: bool,
     /// 1 entry, 2 expected, 3 stretch.
     pub level: u8,
@@ -52,7 +52,7 @@ pub struct OwnConceptLine {
     pub grade: u8,
     /// Codes of published standards.
     pub codes: Vec<String>,
-    /// Titles of its prerequisites.
+    /// The titles of its prerequisites.
     pub before: Vec<String>,
     /// Whether it is in the rotation.
     pub in_rotation: bool,
@@ -77,11 +77,11 @@ pub struct OwnImport {
     pub number: u32,
     /// What was imported.
     pub kind: OwnImportKind,
-    /// School date.
+    /// The date of the import.
     pub made_on: NaiveDate,
-    /// Taken back.
+    /// Whether it was undone.
     pub undone: bool,
-    /// File by file.
+    /// The files.
     pub files: Vec<OwnFile>,
 }
 
@@ -111,7 +111,7 @@ pub struct OwnLineTaken {
     pub left_out: Vec<String>,
 }
 
-/// An own exercise to look at and to try.
+/// An own exercise to try.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OwnExercisePage {
     /// Its id.

@@ -15,7 +15,7 @@ pub struct JoinSlip {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// The code to type.
+    /// The seat code.
     pub code: String,
 }
 

@@ -1,4 +1,4 @@
-//! Data for prints: join slips, practice for one seat.
+//! Values for prints: join slips, and practice for one seat.
 
 mod join_slips;
 mod seat_practice;

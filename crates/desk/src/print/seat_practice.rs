@@ -1,4 +1,4 @@
-//! Practice for one seat on paper: assigned concepts first, then those needed most.
+//! The concepts of a practice sheet for one student.
 
 use crate::assign::amounts;
 use crate::board::{board_from, student_page_from};
@@ -11,8 +11,8 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::Level;
 use surefoot_store::DeskStore;
 
-/// Probabilities of having a concept below which exercises are of entry level,
-/// and from which they are of stretch level. Our choice; no source.
+/// The probabilities of having a concept below which exercises are of entry level, and from which
+/// they are of stretch level. Our choice; no source.
 const FIRST_STEPS_BELOW: f64 = 0.4;
 const STRETCH_FROM: f64 = 0.8;
 
@@ -25,8 +25,8 @@ pub struct SeatPractice<'a> {
     pub level: Level,
 }
 
-/// At most `most` concepts for a seat: assigned and not done first, then by
-/// need; without any report of the seat, what the class needs most.
+/// At most `most` concepts for a seat: first those assigned and not done, then those needed most. For
+/// a seat without a report, those that the class needs most.
 pub fn seat_practice<'a>(
     desk: &DeskStore,
     class: &'a OpenClass,
@@ -34,10 +34,10 @@ pub fn seat_practice<'a>(
     today: NaiveDate,
     most: usize,
 ) -> Result<Vec<SeatPractice<'a>>, DeskError> {
-    // The language only names what is not looked at here.
+    // The titles, which need a language, are not used.
     let reports = Reports::read(desk, class, today)?;
     let page = student_page_from(class, &reports, seat, Language::first(), today)?;
-    let chance = |concept: &str| {
+    let probability = |concept: &str| {
         page.concepts
             .iter()
             .find(|c| c.concept.id == concept)
@@ -74,10 +74,10 @@ pub fn seat_practice<'a>(
             && found.iter().all(|f| f.concept != concept)
             && found.len() < most
         {
-            let chance = chance(concept);
-            let level = if chance < FIRST_STEPS_BELOW {
+            let probability = probability(concept);
+            let level = if probability < FIRST_STEPS_BELOW {
                 Level::Entry
-            } else if chance < STRETCH_FROM {
+            } else if probability < STRETCH_FROM {
                 Level::Expected
             } else {
                 Level::Stretch

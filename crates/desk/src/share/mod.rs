@@ -1,4 +1,4 @@
-//! The share-safe table, and the log of those handed out.
+//! The share-safe table, and the log of releases.
 
 mod table;
 mod views;

@@ -1,8 +1,8 @@
-//! The share-safe table of a class, and the log of released ones. Rules and
-//! sources: `docs/insight.md`, "Share-safe tables".
+//! Makes the share-safe table of a class, and logs its releases. Rules and sources:
+//! `docs/insight.md`, "Share-safe tables".
 
 use super::views::{
-    ShareAudit, ShareBounds, ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable,
+    ShareAudit, ShareBounds, ShareRelease, ShareRow, ShareShown, ShareStep, ShareTable,
 };
 use crate::board::board;
 use crate::class::OpenClass;
@@ -21,8 +21,8 @@ use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::ReleaseRow;
 
-/// The share-safe table of a class: of each concept past its first lesson, how
-/// many students last rated themselves Not yet or With help.
+/// The share-safe table of a class: for each concept past its first lesson, how many students last
+/// rated Not yet or With help.
 pub fn share_table(
     desk: &DeskStore,
     class: &OpenClass,
@@ -63,10 +63,10 @@ pub fn share_table(
         .rows
         .iter()
         .all(|row| row.shown == ShareShown::Withheld);
-    table.standing = if nothing || !table.audit.safe {
-        ShareStanding::Nothing
+    table.release = if nothing || !table.audit.safe {
+        ShareRelease::Nothing
     } else {
-        standing(desk, class)?
+        release_of(desk, class)?
     };
     Ok(table)
 }
@@ -80,11 +80,11 @@ pub fn check_share_table(
     class: &OpenClass,
     table: &ShareTable,
 ) -> Result<(), DeskError> {
-    if table.standing == ShareStanding::Nothing {
+    if table.release == ShareRelease::Nothing {
         return Err(DeskError::invalid(Field::ShareTable, Rule::Nothing));
     }
-    match standing(desk, class)? {
-        ShareStanding::Free { .. } => Ok(()),
+    match release_of(desk, class)? {
+        ShareRelease::Allowed { .. } => Ok(()),
         _ => Err(DeskError::invalid(Field::ShareTable, Rule::NearlySameClass)),
     }
 }
@@ -108,19 +108,19 @@ pub fn release_share_table(
     Ok(())
 }
 
-fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, DeskError> {
+fn release_of(desk: &DeskStore, class: &OpenClass) -> Result<ShareRelease, DeskError> {
     let releases = desk.releases(&class.row.id)?;
     let log: Vec<BTreeSet<String>> = releases.iter().map(|r| r.seat_marks.clone()).collect();
     Ok(
         match check_release(&log, &seat_marks(class), SMALLEST_GROUP as usize) {
-            Ok(()) => ShareStanding::Free {
+            Ok(()) => ShareRelease::Allowed {
                 earlier: releases.len(),
             },
             Err(ReleaseError::NearlyTheSameClass {
                 release,
                 differing,
                 least,
-            }) => ShareStanding::NearlySameClass {
+            }) => ShareRelease::NearlySameClass {
                 made_on: releases
                     .get(release)
                     .map_or(NaiveDate::default(), |release| release.made_on),
@@ -131,8 +131,8 @@ fn standing(desk: &DeskStore, class: &OpenClass) -> Result<ShareStanding, DeskEr
     )
 }
 
-/// One mark a seat: 16 hexadecimal digits of the digest of its code, which a
-/// later student on the same number does not share.
+/// A mark for each seat: 16 hexadecimal digits of a digest of its code. A later student on the same
+/// number has another code.
 fn seat_marks(class: &OpenClass) -> BTreeSet<String> {
     class
         .seats
@@ -149,7 +149,7 @@ fn seat_marks(class: &OpenClass) -> BTreeSet<String> {
 
 /// The table in the finest detail that the rules allow.
 fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable {
-    // A row without a rating has no influence on the detail.
+    // A row without a rating does not influence the level of detail.
     let counts: Vec<RowCounts> = concepts
         .iter()
         .map(|(_, counts)| *counts)
@@ -201,7 +201,7 @@ fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable 
                 .collect()
         }
     };
-    // The counts that stay possible for a reader who knows how many rated.
+    // The counts that are possible for a reader who knows how many rated.
     let possible: Vec<u64> = rows
         .iter()
         .filter_map(|(_, counts)| band(counts.low, counts.reporters))
@@ -244,7 +244,7 @@ fn empty(rows: Vec<ShareRow>) -> ShareTable {
             bounds: Vec::new(),
             safe: false,
         },
-        standing: ShareStanding::Nothing,
+        release: ShareRelease::Nothing,
     }
 }
 
@@ -266,7 +266,7 @@ fn cell_of<T: Copy>(table: &[Vec<T>], row: usize, column: usize) -> Option<T> {
     table.get(row)?.get(column).copied()
 }
 
-/// Counts, without small cells and without the cells that would reveal them.
+/// The table of counts, without small cells and without cells that would reveal them.
 fn counted(
     strands: &[String],
     concepts: &[(ConceptName, RowCounts)],
@@ -309,7 +309,7 @@ fn counted(
             }
         })
         .collect();
-    // A range of `width` holds one count more than its width.
+    // A range of `width` has one more count than its width.
     let least_possible = u64::from(width) + 1;
     let fewest_possible = found
         .iter()

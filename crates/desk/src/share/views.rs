@@ -1,5 +1,5 @@
-//! The content of a share-safe table. It has no name, no seat and no count that
-//! the rules withhold, so the table itself may be passed on.
+//! The content of a share-safe table. It has no name, no seat and no withheld count, so it may be
+//! passed on.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -21,13 +21,13 @@ pub struct ShareTable {
     pub rows: Vec<ShareRow>,
     /// Totals of a table of counts: Not yet or With help, then the higher ratings.
     pub totals: Option<[u32; 2]>,
-    /// What a reader could infer.
+    /// The audit.
     pub audit: ShareAudit,
-    /// Whether the rules allow to release it now.
-    pub standing: ShareStanding,
+    /// Whether it may be released now.
+    pub release: ShareRelease,
 }
 
-/// The level of detail: the finest that shows at least four rows in five.
+/// The level of detail. The table has the finest one that shows at least four rows of five.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum ShareStep {
@@ -46,7 +46,7 @@ pub enum ShareStep {
 pub struct ShareRow {
     /// The strand's id; none for the whole class.
     pub strand: Option<String>,
-    /// The concept, where rows are concepts.
+    /// The concept, if rows are concepts.
     pub concept: Option<ConceptName>,
     /// What is shown.
     pub shown: ShareShown,
@@ -56,7 +56,7 @@ pub struct ShareRow {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum ShareShown {
-    /// Counts; none for a withheld one.
+    /// Counts; none for a withheld cell.
     Counts {
         /// Students whose last rating was Not yet or With help.
         low: Option<u32>,
@@ -65,45 +65,45 @@ pub enum ShareShown {
         /// Students who rated it.
         reporters: u32,
     },
-    /// A band of the share with Not yet or With help.
+    /// A band for the share of students with Not yet or With help.
     Band {
         /// Lowest percentage.
         from_percent: u32,
-        /// Percentage below which the band ends, or with `to_included` at which.
+        /// Upper end of the band in percent.
         to_percent: u32,
-        /// Whether `to_percent` belongs to the band.
+        /// Whether the band includes `to_percent`.
         to_included: bool,
-        /// Fewest students who rated it.
+        /// Least number of students who rated it.
         fewest_reporters: u32,
-        /// Most students who rated it; none without an upper end.
+        /// Largest number of students who rated it; none without an upper end.
         most_reporters: Option<u32>,
     },
-    /// Too few rated it, or too few counts would be possible.
+    /// Too few students rated it, or the band would leave too few counts possible.
     Withheld,
 }
 
-/// What a reader of the table could infer at most.
+/// The audit: what a reader of the table could infer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareAudit {
     /// Rows, or cells of a table of counts, that are withheld.
     pub withheld: usize,
-    /// Of these, cells that are not small but would reveal small ones.
+    /// How many of them are not small but would reveal small ones.
     pub further: usize,
-    /// Fewest counts that must stay possible for a protected cell.
+    /// How many counts must stay possible for a protected cell.
     pub least_possible: u64,
-    /// Counts that stay possible for the protected cell with the narrowest range;
-    /// none if no cell is protected.
+    /// How many counts stay possible for the protected cell with the narrowest range; none if no cell
+    /// is protected.
     pub fewest_possible: Option<u64>,
     /// Bounds of every withheld cell of a table of counts.
     pub bounds: Vec<ShareBounds>,
-    /// Whether every protected cell keeps at least that many.
+    /// Whether that is enough.
     pub safe: bool,
 }
 
 /// What the shown cells reveal of one withheld cell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ShareBounds {
-    /// Its row in the table, from 0.
+    /// Its row, from 0.
     pub row: usize,
     /// 0 for Not yet or With help, 1 for the higher ratings.
     pub column: usize,
@@ -118,20 +118,20 @@ pub struct ShareBounds {
 /// Whether a table may be released after those released before.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
-pub enum ShareStanding {
+pub enum ShareRelease {
     /// It may be released.
-    Free {
-        /// Tables of this class released before.
+    Allowed {
+        /// How many tables of this class were released before.
         earlier: usize,
     },
-    /// The class differs from that of an earlier table by a few students. The two
-    /// tables together could reveal their answers.
+    /// The class differs by a few students from that of an earlier table. The two tables together
+    /// could reveal what these students answered.
     NearlySameClass {
-        /// The day of the earlier table.
+        /// The date of the earlier table.
         made_on: NaiveDate,
-        /// Students in one class and not in the other.
+        /// How many students are in only one of the two.
         differing: usize,
-        /// Smallest difference allowed, other than none.
+        /// The smallest allowed difference, apart from none.
         least: usize,
     },
     /// No row may be shown.

@@ -1,4 +1,4 @@
-//! The talk plan of a day: the concepts for class discussion, and why.
+//! Makes the talk plan of a day.
 
 use super::views::{TalkConcept, TalkView, TalkWay};
 use crate::board::board_from;
@@ -18,18 +18,17 @@ use surefoot_exercises::bank::OwnExercise;
 use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan};
 use surefoot_store::DeskStore;
 
-/// Minutes for talk at most.
+/// Minutes of a talk at most.
 pub const MOST_TALK_MINUTES: u32 = 20;
 
-/// "Soon" for a concept that builds on today's.
+/// School days within which the first lesson of a dependant counts as soon.
 const SOON_SCHOOL_DAYS: usize = 10;
 
-/// The talk plan of today, or of the next school day when today has none.
-/// Concepts before their first lesson and concepts without a report are
-/// listed but never chosen.
+/// The talk plan of today, or of the next school day if today is none. Concepts before their
+/// first lesson and concepts without a report are listed but never chosen.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for minutes beyond [`MOST_TALK_MINUTES`].
+/// Returns [`DeskError::Invalid`] for more than [`MOST_TALK_MINUTES`] minutes.
 pub fn talk(
     desk: &DeskStore,
     class: &OpenClass,
@@ -145,10 +144,10 @@ fn thousandths(value: i64) -> f64 {
     value as f64 / 1000.0
 }
 
-/// The expected number of present students who get it wrong, and of these who
-/// last rated themselves 2 or 3.
+/// How many present students are expected to get it wrong, and how many of those whose last
+/// rating is On my own or Could teach it.
 fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64) {
-    let Some(at) = reports.concepts.iter().position(|c| c == concept) else {
+    let Some(at) = reports.concept_at(concept) else {
         return (0.0, 0.0);
     };
     let (mut all, mut sure) = (0.0, 0.0);
@@ -156,10 +155,10 @@ fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64)
         if absent.contains(seat) {
             continue;
         }
-        let Some(chance) = reports.picture.probability(student, at) else {
+        let Some(has_it) = reports.has_it(student, at) else {
             continue;
         };
-        let fails = 1.0 - chance.mean();
+        let fails = 1.0 - has_it;
         all += fails;
         let last = reports.evidence.last_rating(student, at, reports.pass);
         if last.is_some_and(|rating| rating >= Confidence::OnMyOwn) {
@@ -169,8 +168,7 @@ fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64)
     (all, sure)
 }
 
-/// Concepts of the class that build on `concept` and are first taught within
-/// ten school days of `date`.
+/// The dependants of a concept whose first lesson is within ten school days of `date`.
 fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> Vec<&'a str> {
     let facts = &class.facts;
     let now = facts.year.school_days_before(date);
@@ -191,7 +189,7 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
         .collect()
 }
 
-/// The same exercise all day, and another one on the next date.
+/// An exercise to discuss: the same one all day, another one on the next date.
 fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
     let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());

@@ -16,15 +16,15 @@ pub struct TalkView {
     pub class_title: String,
     /// The school day it is for.
     pub date: NaiveDate,
-    /// Whether that is today; otherwise today is without school.
+    /// Whether that is today; otherwise today has no school.
     pub is_today: bool,
     /// Day of the rotation, from 1; none after the year.
     pub day: Option<usize>,
-    /// Minutes there are.
+    /// Minutes for the talk.
     pub minutes: u32,
     /// Minutes for the chosen concepts.
     pub minutes_used: u32,
-    /// Every concept of the day: the chosen ones first, in the order of the review.
+    /// Every concept of the day: first the chosen ones, then the others, each in the order of the review.
     pub concepts: Vec<TalkConcept>,
 }
 
@@ -37,13 +37,13 @@ pub struct TalkConcept {
     pub phase: Phase,
     /// Whether it is chosen.
     pub chosen: bool,
-    /// Whether it was talked about on that day.
+    /// Whether it was discussed on that day.
     pub talked: bool,
     /// How to discuss it; none before the first lesson or without a report.
     pub way: Option<TalkWay>,
-    /// Minutes for it.
+    /// The minutes that it takes.
     pub minutes: u32,
-    /// Its value, in students corrected.
+    /// Its value: how many more students are expected to get it right afterwards.
     pub worth: f64,
     /// Estimated share of the class that has it.
     pub has_it: Option<f64>,
@@ -51,19 +51,19 @@ pub struct TalkConcept {
     pub low: Option<f64>,
     /// High end of its likely range.
     pub high: Option<f64>,
-    /// Students expected to get it wrong, of those there.
+    /// How many present students are expected to get it wrong.
     pub expected_wrong: f64,
-    /// Of these, expected among those whose last rating was On my own or Could teach it.
+    /// How many of these last rated On my own or Could teach it.
     pub sure_wrong: f64,
     /// Its trend.
     pub trend: Trend,
-    /// Whether it was talked about in this pass or the last.
+    /// Whether it was discussed in this pass or the last.
     pub talked_lately: bool,
-    /// Concepts building on it whose first lesson is within ten school days.
+    /// Its dependants whose first lesson is within ten school days.
     pub dependants_soon: Vec<ConceptName>,
     /// The commonest misconceptions.
     pub misconceptions: Vec<MisconceptionCount>,
-    /// One exercise to discuss, with a common misconception.
+    /// An exercise to discuss.
     pub exercise: Option<SampleExercise>,
 }
 
@@ -75,6 +75,6 @@ pub enum TalkWay {
     TeachAgain,
     /// Students explain it in pairs.
     PairTalk,
-    /// A short look together.
+    /// A short look at it together.
     ShortLook,
 }

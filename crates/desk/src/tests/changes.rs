@@ -1,4 +1,4 @@
-//! Rename, move the year, remove a seat, delete a class.
+//! Renaming a class, changing its year, removing a seat or a class.
 
 use super::{Desk, date, new_class};
 use crate::{
@@ -120,12 +120,12 @@ fn a_removed_seat_leaves_nothing_and_the_others_everything() {
     assert_eq!(desk.check_ins(&desk.class), [(2, 1)].into());
     assert!(desk.store.hand_ins(&desk.class, 3).unwrap().is_empty());
     assert_eq!(desk.store.devices(&desk.class).unwrap().len(), 1);
-    let standing = desk.store.assignments(&desk.class).unwrap();
-    assert_eq!(standing.len(), 1, "one was for this seat only");
-    assert_eq!(standing[0].seats, [2]);
+    let left = desk.store.assignments(&desk.class).unwrap();
+    assert_eq!(left.len(), 1, "one was for this seat only");
+    assert_eq!(left[0].seats, [2]);
     assert!(seat_holdings(&desk.store, &desk.class, 3).is_err());
 
-    // A new seat may get the number; nothing of the old one comes with it.
+    // A new seat may get the number, and nothing of the old one.
     add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
     let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
     assert_eq!((held.hand_ins, held.reports), (0, 0));
@@ -227,13 +227,13 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         )
         .unwrap(),
     };
-    let chance = ClassSecrets {
+    let secrets = ClassSecrets {
         class_id: [77; 16],
         sealing: [78; 32],
         signing: [79; 32],
         seats: [80; 32],
     };
-    let made = copy_class(&desk.store, &copy, &chance, date("2027-06-01")).unwrap();
+    let made = copy_class(&desk.store, &copy, &secrets, date("2027-06-01")).unwrap();
     let copied = open_class(&desk.store, &made.id).unwrap();
     assert_eq!(copied.facts.rotation, model.facts.rotation);
     assert_eq!(copied.facts.year, copy.year);
@@ -262,7 +262,7 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         ..copy
     };
     assert!(matches!(
-        copy_class(&desk.store, &unknown, &chance, date("2027-06-01")),
+        copy_class(&desk.store, &unknown, &secrets, date("2027-06-01")),
         Err(DeskError::NotFound(_))
     ));
 }
@@ -331,7 +331,7 @@ fn what_was_removed_comes_back_as_it_was() {
     assert!(!everything(&desk).contains(&desk.class));
     restore(&desk.store, &class).unwrap();
     assert_eq!(everything(&desk), before);
-    // Once is enough.
+    // A second time fails.
     assert!(matches!(
         restore(&desk.store, &class),
         Err(DeskError::Invalid {

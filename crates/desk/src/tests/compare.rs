@@ -1,4 +1,4 @@
-//! Ratings beside results.
+//! Ratings compared with results.
 
 use super::{Desk, date};
 use crate::{CalibrationVerdict, EntryMade, EntryValue};
@@ -27,8 +27,8 @@ fn compare(desk: &Desk) -> crate::Comparison {
 fn sure_but_wrong_and_right_but_unsure_are_told_from_the_last_rating_on() {
     let desk = Desk::with_seats(4);
     let concept = desk.concept(0);
-    // 1: sure, then wrong. 2: unsure, then right. 3: was wrong before the last
-    // rating only. 4: unsure, right once, which may be luck.
+    // 1: sure, then wrong. 2: unsure, then right. 3: wrong only before the last rating.
+    // 4: unsure, then right once, which may be luck.
     desk.rate(1, "2026-09-14", &concept, 3);
     practise(&desk, 1, "2026-09-15", &concept, 3, 0, 3);
     desk.rate(2, "2026-09-14", &concept, 0);
@@ -101,7 +101,7 @@ fn agreement_is_the_published_kappa_of_the_same_pairs() {
                 let seat = place % 60 + 1;
                 let concept = &concepts[place as usize / 60];
                 desk.rate(seat, "2026-09-14", concept, u8::try_from(own).unwrap());
-                // The teacher notes it later in the same pass.
+                // The observation is later in the same pass.
                 let made = EntryMade {
                     seat,
                     concept: concept.clone(),

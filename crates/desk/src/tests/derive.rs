@@ -1,4 +1,4 @@
-//! What hand-ins add, one after the other, is what their union holds.
+//! Adding hand-ins one after the other gives their union.
 
 use super::Desk;
 use crate::files::derive::add;
@@ -19,7 +19,7 @@ proptest! {
         for record in &records {
             let counted = add(&desk.store, &desk.class, 1, record.clone()).unwrap();
             prop_assert_eq!(counted, union.merge(record.clone()).entries());
-            // The same once more brings nothing.
+            // The same hand-in again adds nothing.
             prop_assert_eq!(add(&desk.store, &desk.class, 1, record.clone()).unwrap(), 0);
         }
         prop_assert_eq!(desk.store.record_of(&desk.class, 1).unwrap(), union);

@@ -1,4 +1,4 @@
-//! Filling in a day: paper and observations.
+//! Paper entries and observations of a day.
 
 use super::{Desk, date};
 use crate::{DeskError, board, entry_day, make_entry};

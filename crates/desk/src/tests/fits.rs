@@ -1,4 +1,4 @@
-//! Every use-case estimates the class once.
+//! Every use-case estimates the class only once.
 
 use super::{Desk, date};
 use crate::estimate::fits;

@@ -1,4 +1,4 @@
-//! Groups: suggested, edited by hand, kept, recorded; the record moves the estimate.
+//! Small groups: suggested, edited, kept and recorded; a record changes the estimate.
 
 use super::{Desk, date};
 use crate::{
@@ -94,7 +94,7 @@ fn a_suggestion_breaks_no_rule_and_says_how_good_it_is() {
         assert!(!(seats.contains(&1) && seats.contains(&3)));
         assert_eq!(seats.contains(&4), seats.contains(&5));
     }
-    // Weighed as it stands, it is worth the same.
+    // Scored without a change, it has the same value.
     let again = weigh(&desk, &wishes, &chosen(&view), view.best_at_most);
     assert_eq!((again.value, again.faults.len()), (view.value, 0));
 }
@@ -221,7 +221,7 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
         seats: vec![1, 4],
     }];
     keep_groups(&desk.store, &desk.open(), today, &groups).unwrap();
-    let chance = |seat: u32| {
+    let has_it = |seat: u32| {
         let reports = concept_reports(
             &desk.store,
             &desk.open(),
@@ -233,13 +233,13 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
         let student = reports.students.iter().find(|s| s.seat == seat).unwrap();
         (student.has_it.unwrap(), student.seen.len())
     };
-    let before = (chance(1), chance(4));
+    let before = (has_it(1), has_it(4));
     let record = |seat, has_it| {
         record_group(&desk.store, &desk.open(), today, seat, &concepts[0], has_it).unwrap();
     };
     record(1, Some(true));
     record(4, Some(false));
-    let after = (chance(1), chance(4));
+    let after = (has_it(1), has_it(4));
     assert!(after.0.0 > before.0.0 + 0.02, "{before:?} {after:?}");
     assert!(after.1.0 < after.0.0);
     assert_eq!(after.0.1, 1);
@@ -247,7 +247,7 @@ fn who_has_it_after_a_group_moves_the_estimate_and_can_be_taken_back() {
     assert_eq!(kept.kept[0].records.len(), 2);
     record(1, None);
     record(4, None);
-    assert_eq!((chance(1), chance(4)), before);
+    assert_eq!((has_it(1), has_it(4)), before);
 }
 
 #[test]

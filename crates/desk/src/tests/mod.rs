@@ -1,4 +1,4 @@
-//! A small class on a desk of its own.
+//! A small class on a desk.
 
 mod changes;
 mod compare;
@@ -105,7 +105,7 @@ impl Desk {
         writer.write(&Record::from_entries([], [entry])).unwrap();
     }
 
-    /// How many check-ins the desk has of each seat.
+    /// Counts the check-ins of each seat.
     pub fn check_ins(&self, class: &str) -> std::collections::BTreeMap<u32, usize> {
         let mut found = std::collections::BTreeMap::new();
         let each = |row: surefoot_store::desk::ReportRow<'_>, _| {
@@ -115,7 +115,7 @@ impl Desk {
         found
     }
 
-    /// A device with a hand-in, whose content is never read here.
+    /// Keeps a hand-in of a device. Its content is never read.
     pub fn keep_hand_in(&self, seat: u32) {
         let import = self.store.begin_import(date("2026-11-02")).unwrap();
         self.store
@@ -150,7 +150,7 @@ impl Desk {
 }
 
 pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) -> String {
-    let chance = ClassSecrets {
+    let secrets = ClassSecrets {
         class_id: [salt; 16],
         sealing: [salt.wrapping_add(1); 32],
         signing: [salt.wrapping_add(2); 32],
@@ -170,7 +170,7 @@ pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) 
         rotation_days: 10,
         concepts_a_day: 4,
     };
-    create_class(store, &new, &chance, date("2026-08-31"))
+    create_class(store, &new, &secrets, date("2026-08-31"))
         .unwrap()
         .id
 }

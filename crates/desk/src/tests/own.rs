@@ -1,4 +1,4 @@
-//! The teacher's own exercises and concepts: in, out with the pack, practised.
+//! Own exercises and concepts: imported, in the class pack, practised.
 
 use super::{Desk, date};
 use crate::{
@@ -87,7 +87,7 @@ fn is_own(open: &OpenExercise) -> bool {
     open.exercise.contains("-own-")
 }
 
-/// Answers whatever is open, rightly.
+/// Answers the open exercise right.
 fn answer(store: &StudentStore, joined: &Joined, open: &OpenExercise, on: &str, seed: u64) {
     let item = if is_own(open) {
         let own = joined.facts.own_of(&open.concept.id);
@@ -106,7 +106,7 @@ fn answer(store: &StudentStore, joined: &Joined, open: &OpenExercise, on: &str, 
 }
 
 #[test]
-fn good_lines_are_stored_and_every_line_stands_in_the_account() {
+fn good_lines_are_stored_and_every_line_is_in_the_import_report() {
     let (desk, concept) = with_two();
     let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!(own.exercises.len(), 2);
@@ -115,13 +115,13 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
             .iter()
             .all(|line| line.in_rotation && line.concept.id == concept)
     );
-    let account = &own.imports[0].files[0];
+    let report = &own.imports[0].files[0];
     assert_eq!(
-        account.taken.iter().map(|l| l.line).collect::<Vec<_>>(),
+        report.taken.iter().map(|l| l.line).collect::<Vec<_>>(),
         [2, 3]
     );
-    assert_eq!(account.refused[0].line, 4);
-    // The same file again brings nothing twice.
+    assert_eq!(report.refused[0].line, 4);
+    // The same file again adds nothing.
     let again = csv(&[format!("{concept},whole number,What is 20 + 4?,24,,")]);
     import_exercises(
         &desk.store,
@@ -134,13 +134,13 @@ fn good_lines_are_stored_and_every_line_stands_in_the_account() {
     .unwrap();
     let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert_eq!((own.exercises.len(), own.imports.len()), (2, 2));
-    // Taking the empty one back changes nothing, taking the first one back all.
+    // Undoing the empty import changes nothing; undoing the first one removes all.
     let before = desk.dump();
     let empty = undo_own_import(&desk.store, &desk.class, 2).unwrap();
     let held = undo_own_import(&desk.store, &desk.class, 1).unwrap();
     let own = own_desk(&desk.store, &desk.class, Language::first()).unwrap();
     assert!(own.exercises.is_empty() && own.imports.iter().all(|i| i.undone));
-    // And all of it can come back.
+    // All of it can be restored.
     restore(&desk.store, &held).unwrap();
     restore(&desk.store, &empty).unwrap();
     assert_eq!(desk.dump(), before);
@@ -181,7 +181,7 @@ fn an_own_exercise_can_be_looked_at_tried_and_taken_away() {
     assert_eq!(own.exercises.len(), 1);
     restore(&desk.store, &held).unwrap();
     assert_eq!(desk.dump(), before);
-    // It is there already, so it has no place a second time.
+    // Restoring it a second time fails.
     assert!(restore(&desk.store, &held).is_err());
 }
 
@@ -192,7 +192,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
     let folder = tempfile::tempdir().unwrap();
     let (store, joined) = join(&desk, folder.path());
     assert_eq!(joined.pack.exercises.len(), 2);
-    // An own one first, then a made one; an own one once an evening.
+    // An own exercise comes first, then a generated one; each own one once an evening.
     let mut turns = Vec::new();
     let mut shown = std::collections::BTreeSet::new();
     for seed in 0..6 {
@@ -202,7 +202,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
             assert!(open.worked_first.is_none());
             assert!(shown.insert(format!("{:?}", open.item.prompt)));
         }
-        // Closing and opening the program shows the same.
+        // After a new start the same exercise is open.
         assert_eq!(ask(&store, &joined, &concept, TODAY, 99), open);
         answer(&store, &joined, &open, TODAY, seed);
     }
@@ -219,7 +219,7 @@ fn own_exercises_travel_and_take_turns_with_the_made_ones() {
         own.iter()
             .all(|a| a.result == AnswerResult::Alone && a.seed < 1 << 60)
     );
-    // The hand-in counts them as any practice of the concept.
+    // The hand-in counts them like other practice of the concept.
     let preview = surefoot_student::hand_in_preview(&store, &joined, date(TODAY)).unwrap();
     assert_eq!(preview.answers, 6);
 }
@@ -333,7 +333,7 @@ fn a_pack_of_another_format_or_with_a_wrong_key_is_not_signed() {
             Err(Refusal::BadContent { .. } | Refusal::NewerFormat { .. })
         ));
     }
-    // A tampered exercise breaks a rule: its key is no number.
+    // A tampered exercise, whose key is no number, is refused.
     let mut wrong = pack.content().clone();
     wrong.exercises[0].answer = "many".into();
     assert!(
@@ -394,7 +394,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     );
     let spare = crate::unscheduled_concepts(&desk.store, &desk.class, Language::first()).unwrap();
     assert!(spare.iter().any(|c| c.concept.id == "own-water-level"));
-    // Read again, all of them are there already.
+    // Read again, all drafts are refused.
     let again = read_concepts(
         &desk.store,
         &desk.class,
@@ -407,7 +407,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let mut days = desk.open().facts.rotation.days().to_vec();
     days[1].push("own-water-level".into());
     set_rotation(&desk.store, &desk.class, days).unwrap();
-    // In the rotation, it cannot be taken back.
+    // The import cannot be undone while its concept is in the rotation.
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
         Err(DeskError::Invalid {
@@ -444,7 +444,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     assert_eq!(name.strand, Strand::Measurement.as_str());
     let open = ask(&store, &joined, "own-water-level", TODAY, 1);
     assert!(is_own(&open));
-    // The practice queue plans with it as with any other.
+    // The practice queue treats it like any other concept.
     let evening = surefoot_student::practice(&store, &joined, date(TODAY), None, false, 5).unwrap();
     assert!(matches!(evening, PracticeStep::Exercise(_)));
     // A second computer and next year's class have it too.
@@ -457,7 +457,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let id = crate::import_class(&second, &key).unwrap();
     let there = own_desk(&second, &id, Language::first()).unwrap();
     assert_eq!((there.concepts.len(), there.exercises.len()), (3, 1));
-    let chance = crate::ClassSecrets {
+    let secrets = crate::ClassSecrets {
         class_id: [91; 16],
         sealing: [92; 32],
         signing: [93; 32],
@@ -472,7 +472,7 @@ fn own_concepts_join_the_rotation_and_travel() {
             names: vec!["B".into()],
             year,
         },
-        &chance,
+        &secrets,
         date(TODAY),
     )
     .unwrap();

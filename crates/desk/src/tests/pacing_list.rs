@@ -1,4 +1,4 @@
-//! A pacing list pasted in, and a rotation spread evenly anew.
+//! A pasted pacing list, and a suggested rotation.
 
 use super::{Desk, date};
 use crate::PacingTrouble;

@@ -1,4 +1,4 @@
-//! Rosters from files. Headers: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
+//! Rosters from files. Headings: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
 
 use crate::RosterFile;
 use crate::{DeskError, Rule, read_roster_files};

@@ -1,12 +1,12 @@
-//! The share-safe table on a desk, its log, and practice for a seat.
+//! The share-safe table, its log, and practice for one seat.
 
 use super::{Desk, date};
 use crate::{DeskError, Field, Rule, release_share_table, remove_seat, seat_practice, share_table};
-use crate::{ShareShown, ShareStanding, ShareStep};
+use crate::{ShareRelease, ShareShown, ShareStep};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;
 
-/// Everything has been taught.
+/// A date on which every concept is taught.
 const LATE: &str = "2027-05-06";
 
 fn rated_by(seats: u32) -> Desk {
@@ -23,7 +23,7 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
     let desk = rated_by(24);
     let today = date(LATE);
     let table = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    assert_eq!(table.standing, ShareStanding::Free { earlier: 0 });
+    assert_eq!(table.release, ShareRelease::Allowed { earlier: 0 });
     assert_eq!(
         table.step,
         ShareStep::ConceptCounts,
@@ -36,18 +36,18 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
             reporters: 24
         }));
     release_share_table(&desk.store, &desk.open(), &table).unwrap();
-    // The same class again: nothing subtracts.
+    // Two tables of the same class reveal nothing together.
     let again = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    assert_eq!(again.standing, ShareStanding::Free { earlier: 1 });
-    // One student leaves: the two tables together would tell what that one said.
+    assert_eq!(again.release, ShareRelease::Allowed { earlier: 1 });
+    // One student leaves, so two tables together would reveal that student's ratings.
     remove_seat(&desk.store, &desk.class, 24).unwrap();
     let less = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    let standing = ShareStanding::NearlySameClass {
+    let refused = ShareRelease::NearlySameClass {
         made_on: today,
         differing: 1,
         least: 10,
     };
-    assert_eq!(less.standing, standing);
+    assert_eq!(less.release, refused);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &less),
         Err(DeskError::Invalid {
@@ -62,7 +62,7 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
 fn a_class_of_nine_gives_nothing_and_says_so() {
     let desk = rated_by(9);
     let table = share_table(&desk.store, &desk.open(), Language::first(), date(LATE)).unwrap();
-    assert_eq!(table.standing, ShareStanding::Nothing);
+    assert_eq!(table.release, ShareRelease::Nothing);
     assert!(matches!(
         release_share_table(&desk.store, &desk.open(), &table),
         Err(DeskError::Invalid {
@@ -83,7 +83,7 @@ fn practice_for_a_seat_begins_with_what_it_needs_and_ends_at_the_number_asked_fo
     for practice in &own {
         assert!(has_generator(practice.concept));
     }
-    // A seat without a report gets what the class needs.
+    // A seat without a report gets what the class needs most.
     assert!(!asked(20, 4).is_empty());
     assert!(matches!(
         seat_practice(&desk.store, &class, 99, today, 4),

@@ -6,7 +6,7 @@ use crate::TalkView;
 use crate::{DeskError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
 use surefoot_catalogue::Language;
 
-/// Day 1 of the rotation of 2026-08-31 comes again on 2026-09-28 (pass 3).
+/// Day 1 of the rotation, in pass 3.
 const TODAY: &str = "2026-09-28";
 
 fn plan(desk: &Desk, today: &str, minutes: u32) -> TalkView {
@@ -20,7 +20,7 @@ fn plan(desk: &Desk, today: &str, minutes: u32) -> TalkView {
     .unwrap()
 }
 
-/// The first concept of day 1 is weak in all, the second known to all.
+/// All students lack the first concept of day 1 and have the second.
 fn desk() -> (Desk, Vec<String>) {
     let desk = Desk::with_seats(8);
     let today: Vec<String> = desk.open().facts.rotation.days()[0].clone();
@@ -54,7 +54,7 @@ fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
         .find(|c| c.concept.id == today[2])
         .unwrap();
     assert!(!unheard.chosen && unheard.way.is_none() && unheard.has_it.is_none());
-    // The same day gives the same exercise.
+    // The same day has the same exercise.
     assert_eq!(plan(&desk, TODAY, 4), view);
     assert!(matches!(
         talk(&desk.store, &desk.open(), Language::first(), date(TODAY), 0),
@@ -101,7 +101,7 @@ fn what_was_talked_about_lately_counts_half_and_absent_students_not_at_all() {
     )
     .unwrap();
     assert_eq!(worth(), Some(before));
-    // On the day itself it is marked, and changes nothing of the day's plan.
+    // On that day it is marked, and the plan stays the same.
     note_talk(&desk.store, &desk.open(), date(TODAY), &today[0], true).unwrap();
     let view = plan(&desk, TODAY, 4);
     assert!(view.concepts[0].talked && !view.concepts[0].talked_lately);

@@ -1,5 +1,5 @@
-//! The same entries of two devices, a carry file and paper count alike wherever they
-//! meet: Today on either device, the hand-in, the import and the board.
+//! The entries of two devices, a carry file and paper count by the same rule everywhere: on Today of
+//! either device, in the hand-in, in the import and on the board.
 
 use super::{Desk, date};
 use crate::estimate::counted::counted;
@@ -45,8 +45,8 @@ fn any_step() -> impl Strategy<Value = Step> {
     ]
 }
 
-/// What counts, worked out from the steps alone: each device's own copy of the last
-/// rating and outcome of each day, with a number that counts what it has seen.
+/// What counts, computed only from the steps: each device's copy of the last rating and outcome of
+/// each day, with a number that counts the entries it has seen.
 #[derive(Default, Clone)]
 struct Known {
     seen: u32,

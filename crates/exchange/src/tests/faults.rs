@@ -433,7 +433,7 @@ fn odd_dates_and_unknown_concepts_are_kept_and_flagged() {
         .push(check_in(8, "2026-09-09", "g5-volume", 10, 3));
     let sealed = seal_hand_in(&odd, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([student().public()]);
-    let Checked::Taken(checked) = open(&sealed)
+    let Checked::Accepted(checked) = open(&sealed)
         .unwrap()
         .check(&facts.get(), date("2026-09-11"))
         .unwrap()

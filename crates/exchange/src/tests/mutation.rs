@@ -80,7 +80,7 @@ proptest! {
             ours.device_key = student().public();
             let sealed = seal_hand_in(&ours, &student(), &class_identity().recipient()).unwrap();
             let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
-            if let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) {
+            if let Ok(Checked::Accepted(checked)) = opened.check(&facts.get(), date("2026-09-11")) {
                 prop_assert_eq!(checked.record(), record);
             }
         }

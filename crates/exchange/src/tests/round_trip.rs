@@ -18,8 +18,8 @@ fn a_hand_in_comes_back_in_order() {
     .unwrap();
     assert_eq!((opened.class_id(), opened.seat()), (&class_id(), &seat()));
     let facts = Facts::with_keys([]);
-    let Checked::Taken(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
-        panic!("held");
+    let Checked::Accepted(checked) = opened.check(&facts.get(), date("2026-09-11")).unwrap() else {
+        panic!("quarantined");
     };
     assert_eq!(checked.flags(), []);
     let mut expected = hand_in();
@@ -41,7 +41,7 @@ fn the_same_record_in_another_order_gives_the_same_content() {
         let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
         let facts = Facts::with_keys([student().public()]);
         match opened.check(&facts.get(), date("2026-09-11")).unwrap() {
-            Checked::Taken(checked) => checked.json().to_vec(),
+            Checked::Accepted(checked) => checked.json().to_vec(),
             Checked::Quarantined(_) => panic!("quarantined"),
         }
     };
@@ -208,7 +208,7 @@ proptest::proptest! {
         let sealed = seal_hand_in(&original, &student(), &class_identity().recipient()).unwrap();
         let opened = open_hand_in(sealed.as_slice(), [&class_identity()], &HAND_IN_CAPS).unwrap();
         let facts = Facts::with_keys([student().public()]);
-        let Ok(Checked::Taken(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
+        let Ok(Checked::Accepted(checked)) = opened.check(&facts.get(), date("2026-09-11")) else {
             panic!("not taken");
         };
         proptest::prop_assert_eq!(checked.content(), &original);

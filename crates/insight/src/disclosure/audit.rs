@@ -1,8 +1,8 @@
-//! What a reader can work out about the withheld cells.
+//! Computes what a reader can infer about withheld cells.
 
 use super::flow::{CellGraph, NO_LIMIT};
 
-/// What the published cells and totals say about one withheld cell.
+/// The bounds that published cells and totals give for one withheld cell.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct CellBounds {
     /// Row, from 0.
@@ -23,12 +23,11 @@ impl CellBounds {
     }
 }
 
-/// The exact least and most of every withheld cell, row by row, given every
-/// other cell, all row and column totals, and that no count is below 0.
+/// The exact bounds of every withheld cell, row by row, from every other cell, all totals of rows and
+/// columns, and counts of at least 0.
 ///
-/// The possible tables form a transport polytope, so both ends are whole and
-/// equal to maximum flows between the cell's row and column (Gusfield 1988,
-/// from memory).
+/// The possible tables form a transport polytope, so both bounds are whole numbers and equal maximum
+/// flows between the cell's row and column (Gusfield 1988, from memory).
 #[must_use]
 pub fn audit(table: &[Vec<u32>], withheld: &[Vec<bool>]) -> Vec<CellBounds> {
     let graph = CellGraph::new(table, withheld);

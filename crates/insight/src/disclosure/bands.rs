@@ -1,15 +1,14 @@
-//! A band in place of a share.
+//! Replaces a share by a band.
 //!
-//! Ranges by number of reporters in the manner of U.S. EDFacts public files
-//! (from memory). The bands at both ends are open, so that "nobody" and "everybody"
-//! never show.
+//! The width of bands depends on the number of reporters, as in U.S. EDFacts public files (from
+//! memory). The bands at both ends are open, so that they never show "nobody" or "everybody".
 
 use super::SMALLEST_GROUP;
 
-/// Fewest counts a published band must leave possible.
+/// Counts that a published band must leave possible, at least.
 pub const FEWEST_COUNTS: u32 = 3;
 
-/// A published band: what a reader may know.
+/// A published band.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Band {
     /// Number of the band from 0, lowest share first.
@@ -20,19 +19,18 @@ pub struct Band {
     pub to_count: u32,
     /// Lowest percentage of the band.
     pub from_percent: u32,
-    /// Percentage below which the band ends, or with `to_included` at which.
+    /// Upper end of the band in percent.
     pub to_percent: u32,
-    /// Whether `to_percent` itself belongs to the band.
+    /// Whether the band includes `to_percent`.
     pub to_included: bool,
-    /// Fewest reporters the published range of reporters allows.
+    /// Least number of reporters in the published range.
     pub fewest_reporters: u32,
-    /// Most reporters of that range; `None` for no end.
+    /// Largest number of reporters in that range; `None` without an upper end.
     pub most_reporters: Option<u32>,
 }
 
-/// The band of `low` of `reporters` (for instance those not confident).
-/// `None` when it may not be published: fewer than ten reporters, or fewer
-/// than three counts possible, or `low` above `reporters`.
+/// The band of `low` of `reporters`, such as those who are not confident. `None` for fewer than ten
+/// reporters, for fewer than three possible counts, and for `low` above `reporters`.
 #[must_use]
 pub fn band(low: u32, reporters: u32) -> Option<Band> {
     if reporters < SMALLEST_GROUP || low > reporters {
@@ -48,8 +46,8 @@ pub fn band(low: u32, reporters: u32) -> Option<Band> {
     let number_of = |count: u32| -> u32 {
         let hundredfold = u64::from(count) * 100;
         let edge = u64::from(step) * u64::from(reporters);
-        // With halves, 50 % opens the upper band; otherwise the lowest band
-        // holds its upper edge ("at most 20 %").
+        // With two bands, the upper one includes 50 %. Otherwise the lowest band includes its upper
+        // end ("at most 20 %").
         if step < 50 && hundredfold <= edge {
             return 0;
         }

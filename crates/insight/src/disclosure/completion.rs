@@ -1,11 +1,10 @@
-//! Withholds further cells until no small one can be worked out.
+//! Withholds further cells until a reader can infer no small one.
 //!
-//! Rectangles give a first answer. Then the fewest further cells are looked for. If
-//! withholding a set of cells leaves a small cell too narrow, at least one cell outside
-//! the set must be withheld too: that is a demand. The smallest choice that meets all
-//! demands so far either protects every cell, and is then proved fewest, or gives a new
-//! demand (cutting planes in the manner of Fischetti & Salazar 2000; implicit hitting
-//! set; both from memory).
+//! Rectangles give a first solution. Then a search looks for the fewest further cells. If a set of
+//! withheld cells leaves a small cell too narrow, at least one cell outside the set must be withheld
+//! too: this is a demand. The smallest choice that meets all demands so far either protects every
+//! cell, and is proved to be the fewest, or gives a new demand (cutting planes as in Fischetti &
+//! Salazar 2000; implicit hitting set; both from memory).
 
 #[cfg(test)]
 use super::audit;
@@ -13,14 +12,14 @@ use super::flow::CellGraph;
 use super::{Mask, primary_cells};
 use microlp::{ComparisonOp, LinearExpr, OptimizationDirection, Problem, SolveOptions, Variable};
 
-/// How much work to spend on the fewest cells.
+/// Limits of the search for the fewest cells.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct CompletionLimits {
     /// Width tests of single cells.
     pub tests: u64,
-    /// Rounds of the choice; 0 leaves the rectangles' answer.
+    /// Rounds of the choice; with 0, the rectangles give the solution.
     pub rounds: usize,
-    /// Nodes the solver may take for one choice.
+    /// Nodes of the solver for one choice.
     pub nodes: u64,
 }
 
@@ -41,15 +40,14 @@ pub struct Completion {
     pub withheld: Mask,
     /// Further cells withheld.
     pub extra: usize,
-    /// Whether every small cell keeps its width. If not, even a table without any count
-    /// gives them away; show something coarser.
+    /// Whether every small cell keeps its width. If not, even a table without counts reveals one, and
+    /// a coarser table is needed.
     pub safe: bool,
-    /// Whether no smaller number of further cells would do.
+    /// Whether fewer further cells are proved to be too few.
     pub proved_fewest: bool,
 }
 
-/// Withholds further cells until every cell below `smallest_group` keeps a
-/// range at least `width` wide.
+/// Withholds further cells until every cell below `smallest_group` has a range of at least `width`.
 #[must_use]
 pub fn complete(
     table: &[Vec<u32>],
@@ -136,8 +134,8 @@ impl Work<'_> {
             .find(|cell| self.is_narrow(&graph, *cell))
     }
 
-    /// Withholds the cheapest rectangle through a narrow cell until none is
-    /// left, then shows needless cells again, largest first.
+    /// Withholds the cheapest rectangle through a narrow cell until no cell is narrow. Then shows cells
+    /// again that need not be withheld, largest first.
     fn by_rectangles(&mut self, primary: &[Vec<bool>]) -> Mask {
         let mut withheld = primary.to_vec();
         while let Some(cell) = self.narrow(&withheld) {
@@ -147,7 +145,7 @@ impl Work<'_> {
                         set(&mut withheld, corner, true);
                     }
                 }
-                // No rectangle adds a cell: fall back to everything, which is safe.
+                // No rectangle adds a cell. Withholding everything is safe.
                 None => withheld.iter_mut().flatten().for_each(|mark| *mark = true),
             }
         }
@@ -195,7 +193,7 @@ impl Work<'_> {
         withheld
     }
 
-    /// Looks for fewer cells than `known`; true when the answer is proved fewest.
+    /// Searches for fewer cells than `known`. Returns true if the result is proved to be the fewest.
     fn fewest(
         &mut self,
         primary: &[Vec<bool>],
@@ -212,7 +210,7 @@ impl Work<'_> {
         for _ in 0..limits.rounds {
             let found = self.demands_of(&trial);
             if found.is_empty() {
-                // The smallest choice for all demands is safe: proved.
+                // The smallest choice for all demands is safe, so it is the fewest.
                 return (trial, true);
             }
             if self.tests_left == 0 {
@@ -229,7 +227,7 @@ impl Work<'_> {
             for cell in choice {
                 set(&mut trial, cell, true);
             }
-            // Filled up to safety and thinned again, a choice is a candidate.
+            // A choice, made safe by rectangles, is a candidate.
             let filled = self.by_rectangles_from(primary, trial.clone());
             if extra(&filled) < extra(&best) {
                 best = filled;
@@ -243,9 +241,8 @@ impl Work<'_> {
         self.show_needless(primary, kept)
     }
 
-    /// For every cell still narrow: sets of cells of which at least one must
-    /// be withheld too. Small sets demand more, so the withheld set is first
-    /// grown as far as the cell stays narrow.
+    /// For every narrow cell, a set of cells of which at least one must be withheld too. Small sets
+    /// demand more, so the withheld set first grows as long as the cell stays narrow.
     fn demands_of(&mut self, withheld: &[Vec<bool>]) -> Vec<Vec<(usize, usize)>> {
         let mut shown: Vec<(usize, usize)> = Vec::new();
         for (i, row) in withheld.iter().enumerate() {
@@ -290,8 +287,8 @@ impl Work<'_> {
         demands
     }
 
-    /// The fewest cells that meet every demand, smallest counts first, and
-    /// that number; `None` when the solver cannot prove it.
+    /// The fewest cells that meet every demand, with the smallest counts, and their number. `None` if the
+    /// solver cannot prove it.
     fn choose(
         &self,
         demands: &[Vec<(usize, usize)>],
@@ -305,7 +302,7 @@ impl Work<'_> {
             let mut sum = LinearExpr::empty();
             for cell in demand {
                 let variable = *variables.entry(*cell).or_insert_with(|| {
-                    // All small additions together stay below one cell.
+                    // The sum of all small additions is below one cell.
                     let count = f64::from(self.count(*cell));
                     problem.add_binary_var(1.0 + 0.1 * count / total.max(1.0))
                 });

@@ -1,13 +1,13 @@
-//! Maximum flow on the small graph of a table's rows and columns.
+//! Maximum flow on the graph of the rows and columns of a table.
 
 use crate::grid::Grid;
 use std::collections::VecDeque;
 
-/// A capacity no table reaches.
+/// A capacity that no table reaches.
 const UNLIMITED: u64 = u64::MAX / 4;
 
-/// The withheld cells of a table as a graph: a row raises a cell without
-/// limit (row → column) and lowers it at most to 0 (column → row).
+/// The withheld cells of a table as a graph. The arc row → column raises a cell without limit; the
+/// arc column → row lowers it to 0 at most.
 pub(super) struct CellGraph {
     rows: usize,
     nodes: usize,
@@ -51,7 +51,7 @@ impl CellGraph {
         }
     }
 
-    /// Takes a withheld cell out again.
+    /// Removes a withheld cell.
     pub fn remove(&mut self, row: usize, column: usize) {
         let other = self.rows + column;
         self.capacity[(row, other)] = 0;
@@ -95,7 +95,7 @@ impl CellGraph {
         total
     }
 
-    /// The arcs, last first, of a shortest path on which something is `left`.
+    /// The arcs, last first, of a shortest path with capacity `left`.
     fn shortest_path(
         &self,
         left: &Grid<u64>,

@@ -1,4 +1,4 @@
-//! How detailed a table the school may see.
+//! Chooses the level of detail of a table for the school.
 
 use super::completion::{CompletionLimits, complete};
 use super::{SMALLEST_GROUP, band, protection_width};
@@ -13,7 +13,7 @@ pub struct RowCounts {
     pub strand: usize,
     /// Students who reported.
     pub reporters: u32,
-    /// Those of them not confident.
+    /// Those of them who are not confident.
     pub low: u32,
 }
 

@@ -1,10 +1,9 @@
-//! Tables that leave the class without giving a student away.
+//! Disclosure control: tables that reveal no student.
 //!
-//! Count tables: small cells are withheld, further cells are withheld so
-//! that totals do not give the small ones back, and the result is audited.
-//! Share rows: a band instead of a share. Releases are logged, because two
-//! tables of nearly the same class subtract. Rules and sources:
-//! `docs/insight.md`, "Share-safe tables".
+//! Tables of counts withhold small cells, and further cells so that totals do not reveal the small
+//! ones; an audit checks the result. Other tables show a band instead of a share. Releases are
+//! logged, because the difference of two tables of nearly the same class can reveal a student.
+//! Rules and sources: `docs/insight.md`, "Share-safe tables".
 
 mod audit;
 mod bands;
@@ -26,12 +25,12 @@ pub type Table = Vec<Vec<u32>>;
 /// Which cells are withheld: rows like those of the table.
 pub type Mask = Vec<Vec<bool>>;
 
-/// Smallest group reported (NCES 2011-603, Statistical Methods for Protecting
+/// Smallest group that a table shows (NCES 2011-603, Statistical Methods for Protecting
 /// Personally Identifiable Information in Aggregate Reporting).
 pub const SMALLEST_GROUP: u32 = 10;
 
-/// How wide the range of a withheld cell must stay at a smallest group of
-/// `smallest_group`: 5 at 10, 3 at 5 (our rule: half, rounded up).
+/// The width that the range of a withheld cell must have: half of `smallest_group`, rounded up (our
+/// rule).
 #[must_use]
 pub fn protection_width(smallest_group: u32) -> u32 {
     smallest_group.div_ceil(2)

@@ -2,7 +2,8 @@
 
 use super::{Mask, Table};
 
-/// Cells below `smallest_group`, zeros included: "nobody" says as much as a small count.
+/// Cells below `smallest_group`. Zeros are among them, because "nobody" reveals as much as a small
+/// count.
 #[must_use]
 pub fn primary_cells(table: &[Vec<u32>], smallest_group: u32) -> Mask {
     table
@@ -11,7 +12,7 @@ pub fn primary_cells(table: &[Vec<u32>], smallest_group: u32) -> Mask {
         .collect()
 }
 
-/// A table whose rows and columns with small totals were put together.
+/// A table whose rows and columns with small totals are merged.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Merged {
     /// The smaller table.
@@ -22,9 +23,9 @@ pub struct Merged {
     pub columns: Vec<Vec<usize>>,
 }
 
-/// Joins every row with a total below `smallest_group` to the next one (the last to the
-/// one before), then every column, until none is left or all are one. The order along a
-/// scale is kept.
+/// Merges every row with a total below `smallest_group` into the next one (the last into the one
+/// before), then every column, until no total is small or one row or column is left. The order stays
+/// the same.
 #[must_use]
 pub fn merge_small(table: &[Vec<u32>], smallest_group: u32) -> Merged {
     let width = table.first().map_or(0, Vec::len);

@@ -1,5 +1,5 @@
-//! Refuses a second table of nearly the same class: the difference of both would give
-//! away single students.
+//! Refuses a second table of nearly the same class, because the difference of both could reveal
+//! single students.
 
 use std::collections::BTreeSet;
 use thiserror::Error;
@@ -7,8 +7,8 @@ use thiserror::Error;
 /// Why a table may not be released.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Error)]
 pub enum ReleaseError {
-    /// The class differs from that of an earlier release by a few students,
-    /// whose answers the two tables together would give away.
+    /// The class differs by a few students from that of an earlier release. The two tables together
+    /// could reveal their ratings.
     #[error(
         "the class differs by {differing} students from release {release}; at least {least} are needed"
     )]
@@ -17,16 +17,16 @@ pub enum ReleaseError {
         release: usize,
         /// Students in one class but not in the other.
         differing: usize,
-        /// Smallest difference allowed, other than none.
+        /// The smallest allowed difference, apart from none.
         least: usize,
     },
 }
 
-/// Checks a roster against the log of released rosters. It must equal each of them, or
-/// differ by at least `smallest_group` students (come or gone).
+/// Checks a class against the log of releases. It must have the students of each of them, or differ
+/// by at least `smallest_group` students.
 ///
 /// # Errors
-/// [`ReleaseError::NearlyTheSameClass`] with the first release that forbids it.
+/// Returns [`ReleaseError::NearlyTheSameClass`] with the first release that forbids it.
 pub fn check_release<Student: Ord>(
     log: &[BTreeSet<Student>],
     roster: &BTreeSet<Student>,

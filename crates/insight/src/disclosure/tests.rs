@@ -20,8 +20,7 @@ fn attack(name: &str) -> serde_json::Value {
         .clone()
 }
 
-/// A row with a shown total, beside a row that is withheld altogether, so
-/// that column totals say nothing.
+/// A row with a shown total beside a withheld row, so that column totals reveal nothing.
 fn row_audit(row: &[u32], holes: &[usize]) -> Vec<CellBounds> {
     let table = vec![row.to_vec(), vec![500; row.len()]];
     let mut withheld = vec![vec![false; row.len()], vec![true; row.len()]];
@@ -34,7 +33,7 @@ fn row_audit(row: &[u32], holes: &[usize]) -> Vec<CellBounds> {
         .collect()
 }
 
-/// 12 + 8 + hole = 23 gives the hole away.
+/// 12 + 8 + hole = 23 reveals the hole.
 #[test]
 fn attack_single_hole() {
     let recovered = attack("single hole")["recovered"].as_u64().unwrap();
@@ -47,20 +46,20 @@ fn attack_single_hole() {
     );
 }
 
-/// Holes that sum to nothing are all 0.
+/// Holes with the sum 0 are all 0.
 #[test]
 fn attack_zero_holes() {
     assert_eq!(attack("zero holes")["recovered"], serde_json::json!([0, 0]));
     for bounds in row_audit(&[0, 0, 20], &[0, 1]) {
         assert_eq!((bounds.least, bounds.most), (0, 0));
     }
-    // Completion withholds more until they are not.
+    // Completion withholds more until they are protected.
     let table = vec![vec![0, 0, 20], vec![30, 31, 32], vec![40, 41, 42]];
     let done = complete(&table, 10, 5, &CompletionLimits::default());
     assert!(done.safe && is_safe(&table, &done.withheld, 10, 5));
 }
 
-/// 24 students and 23 of them: the one left out is known. Also a newcomer.
+/// Tables of 24 students and of 23 of them reveal the last one; so do those with a newcomer.
 #[test]
 fn attack_differences_between_releases() {
     for (name, earlier, later) in [
@@ -80,14 +79,14 @@ fn attack_differences_between_releases() {
         );
         assert_eq!(check_release(&log, &log[0], 10), Ok(()));
     }
-    // One gone and one come is two; ten gone may be shown.
+    // One left and one joined make two; a class without ten may be shown.
     let log = [(0..24).collect::<BTreeSet<u32>>()];
     assert!(check_release(&log, &(1..25).collect(), 10).is_err());
     assert!(check_release(&log, &(0..14).collect(), 10).is_ok());
     assert!(check_release::<u32>(&[], &BTreeSet::new(), 10).is_ok());
 }
 
-/// 0 of 8 tells about everyone: too few, and never an exact end.
+/// 0 of 8 would reveal everyone: too few reporters, and never an exact end.
 #[test]
 fn attack_all_alike() {
     let group = &attack("all alike")["group"];
@@ -101,7 +100,7 @@ fn attack_all_alike() {
     }
 }
 
-/// 8.3% of 12 can only be 1: a band says "below half".
+/// 8.3% of 12 can only be 1; the band is "below half".
 #[test]
 fn attack_percent_gives_count() {
     let case = attack("percent gives count");

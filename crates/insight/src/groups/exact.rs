@@ -1,9 +1,8 @@
-//! The mixed-integer model: improves the search's plan or proves its gap.
+//! The mixed-integer model: improves the plan of the search, or proves its gap.
 //!
-//! The model counts the groups of one concept in one slot and does not distinguish them,
-//! so it holds no plan twice. Every plan is a solution of the
-//! model, so its bound holds; a solution whose copies cannot be split (only
-//! when pairs to keep apart or joined students get in the way) is not used.
+//! The model counts the groups of one concept in one slot and does not distinguish them, so it has no
+//! plan twice. Every plan is a solution of the model, so its bound holds. A solution whose students
+//! cannot be split into groups, because of pairs to keep apart or together, is not used.
 
 use super::model::{GroupProblem, PlannedGroup, Units};
 use super::split::split;
@@ -13,17 +12,16 @@ use microlp::{ComparisonOp, LinearExpr, OptimizationDirection, Problem, SolveOpt
 use std::collections::BTreeMap;
 use std::time::Duration;
 
-/// Limits of the exact part.
+/// Limits of the exact model.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct ExactLimits {
-    /// Branch-and-bound nodes; the same on every device.
+    /// Branch-and-bound nodes.
     pub nodes: u64,
     /// The solver stops if no plan can be better by more than this share.
     pub gap: f64,
-    /// Time for the solver, for callers with a clock. With it, devices may differ in their
-    /// result.
+    /// Time for the solver, for callers with a clock. Results may then differ between devices.
     pub time: Option<Duration>,
-    /// Placements (variables) above which the model is not tried.
+    /// Placements (variables) above which the model is not used.
     pub most_placements: usize,
 }
 
@@ -52,7 +50,7 @@ struct Seat {
     slot: usize,
     unit: usize,
     concept: usize,
-    /// Whether it does.
+    /// Whether the unit learns it.
     taken: Variable,
 }
 
@@ -69,11 +67,11 @@ struct Model {
     problem: Problem,
     seats: Vec<Seat>,
     running: Vec<Running>,
-    /// Per student, whether placed.
+    /// Whether each student is placed.
     covered: Vec<Option<Variable>>,
 }
 
-/// Solves the model from the search's plan.
+/// Solves the model, beginning with the plan of the search.
 pub(super) fn improve(
     problem: &GroupProblem,
     units: &Units,
@@ -94,7 +92,7 @@ pub(super) fn improve(
     options.mip_gap = limits.gap;
     options.time_limit = limits.time;
     options.warm_start = Some(start(problem, units, &model, &proven.groups));
-    // A numerical failure of the solver leaves the search's plan as it is.
+    // If the solver fails numerically, the plan of the search stays.
     let Ok(outcome) = model.problem.solve_with(options) else {
         return proven;
     };
@@ -123,8 +121,8 @@ pub(super) fn improve(
     proven
 }
 
-/// Worths are whole, so the bound may be rounded down; the small addition
-/// keeps a bound that is whole up to round-off.
+/// Worths are whole numbers, so the bound is rounded down. The small addition compensates for
+/// round-off.
 #[expect(
     clippy::cast_possible_truncation,
     clippy::cast_sign_loss,
@@ -134,8 +132,8 @@ fn whole_bound(bound: f64) -> Option<u64> {
     (bound.is_finite() && bound >= 0.0).then(|| (bound * (1.0 + 1e-9) + 1e-6).floor() as u64)
 }
 
-/// A simple bound: every student has their best concepts, one a slot, and
-/// all seats of the room together are taken by the best of these.
+/// A simple bound: every student gets the best concepts, one in each slot, and the best of these
+/// placements fill all seats.
 pub(super) fn bound_only(
     problem: &GroupProblem,
     units: &Units,
@@ -283,7 +281,7 @@ fn start(
 ) -> Vec<(Variable, f64)> {
     let mut hint = Vec::new();
     for seat in &model.seats {
-        // Whoever sits with one student of a unit sits with all.
+        // The students of a unit sit together.
         let student = units.unit(seat.slot, seat.unit).members.first();
         let seated = plan.iter().any(|g| {
             g.slot == seat.slot

@@ -1,7 +1,7 @@
-//! Tutoring groups: who sits together on which concept in which slot.
+//! Plans of small groups: who works together on which concept in which slot.
 //!
-//! A search always finds a valid plan. A mixed-integer model then improves it, or proves
-//! how far from the best plan it is at most. Model, limits and sources:
+//! A search always finds a valid plan. A mixed-integer model then improves it, or proves its gap to
+//! the best plan. Model, limits and sources:
 //! `docs/insight.md`, "Groups".
 
 mod exact;
@@ -18,32 +18,31 @@ pub use model::{GroupProblem, GroupProblemError, PlannedGroup, Violation};
 pub use search::SearchLimits;
 pub use weights::{WeightRule, weights};
 
-/// How much work to spend.
+/// Limits of planning.
 #[derive(Debug, Clone, Default)]
 pub struct Limits {
     /// Rounds and seed of the search.
     pub search: SearchLimits,
-    /// Limits of the exact part; `None` leaves it out.
+    /// Limits of the exact model; `None` leaves it out.
     pub exact: Option<ExactLimits>,
 }
 
-/// A plan with a proved bound on better plans.
+/// A plan with a proven gap.
 #[derive(Debug, Clone, PartialEq)]
 pub struct GroupPlan {
     /// The groups, by slot, then concept, then members.
     pub groups: Vec<PlannedGroup>,
     /// Sum of weights plus coverage.
     pub value: u64,
-    /// The best plan is worth at most `value / (1 − proven_gap)`; 0 means
-    /// that no plan is better. From 0 to 1.
+    /// From 0 to 1: the best plan is worth at most `value / (1 − proven_gap)`. With 0, no plan is
+    /// better.
     pub proven_gap: f64,
 }
 
-/// Plans groups: [`search_groups`], then [`prove_groups`] when asked for.
+/// Plans groups by [`search_groups`], then by [`prove_groups`] if the limits ask for it.
 ///
 /// # Errors
-/// [`GroupProblemError`] when a number points outside the class or the sizes
-/// contradict one another.
+/// Returns [`GroupProblemError`] for a number outside the class, or sizes that contradict one another.
 pub fn plan_groups(
     problem: &GroupProblem,
     limits: &Limits,
@@ -55,7 +54,7 @@ pub fn plan_groups(
     }
 }
 
-/// The search alone: quick, always valid, with a rough gap.
+/// Plans groups by the search alone: quick and valid, with a rough gap.
 pub fn search_groups(
     problem: &GroupProblem,
     limits: &SearchLimits,
@@ -66,8 +65,7 @@ pub fn search_groups(
     Ok(finish(problem, exact::bound_only(problem, &units, found)))
 }
 
-/// Improves a valid plan or proves how good it is. A plan that breaks a rule
-/// is replaced by an empty one before the start.
+/// Improves a plan, or proves its gap. Begins with an empty plan if the given one breaks a rule.
 pub fn prove_groups(
     problem: &GroupProblem,
     plan: GroupPlan,

@@ -1,24 +1,24 @@
-//! The problem of grouping, what makes a plan valid, and what it is worth.
+//! The problem of planning groups, and the validity and worth of a plan.
 
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
 
-/// Who needs what, and the rules of the room.
+/// The needs of the students, and the rules of the groups.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct GroupProblem {
     /// Worth of placing a student (outer) on a concept; 0 forbids it.
     pub weights: Vec<Vec<u32>>,
     /// Number of concepts.
     pub concepts: usize,
-    /// Number of slots one after the other.
+    /// Number of slots.
     pub slots: usize,
-    /// Most groups at the same time.
+    /// Groups in a slot at most.
     pub groups_per_slot: usize,
-    /// Fewest students in a group.
+    /// Students in a group at least.
     pub size_min: usize,
-    /// Most students in a group.
+    /// Students in a group at most.
     pub size_max: usize,
-    /// Most groups on one concept in one slot.
+    /// Groups on one concept in one slot at most.
     pub copies: usize,
     /// (concept, concept that builds on it).
     pub prerequisites: Vec<(usize, usize)>,
@@ -28,11 +28,11 @@ pub struct GroupProblem {
     pub join: Vec<(usize, usize)>,
     /// (student, slot) pairs of absences.
     pub absent: Vec<(usize, usize)>,
-    /// Extra worth of each student placed at least once.
+    /// Extra worth of each student with a place.
     pub coverage: u32,
 }
 
-/// A group of the plan. Members ascend.
+/// A group of a plan.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 pub struct PlannedGroup {
     /// Slot, from 0.
@@ -46,12 +46,12 @@ pub struct PlannedGroup {
 /// Why a problem cannot be planned.
 #[derive(Debug, Clone, PartialEq, Eq, Error)]
 pub enum GroupProblemError {
-    /// A number points outside the class.
+    /// A number is outside the class.
     #[error("{what} {found} does not exist: there are {count}, numbered from 0")]
     OutOfRange {
         /// "student", "concept" or "slot".
         what: &'static str,
-        /// The number as given.
+        /// The number given.
         found: usize,
         /// How many there are.
         count: usize,
@@ -69,9 +69,9 @@ pub enum GroupProblemError {
     /// The smallest size is 0 or above the largest.
     #[error("groups of {size_min} to {size_max} students cannot be")]
     Sizes {
-        /// Fewest.
+        /// The smallest size.
         size_min: usize,
-        /// Most.
+        /// The largest size.
         size_max: usize,
     },
     /// More students × concepts × slots than can be planned in reasonable time.
@@ -82,10 +82,10 @@ pub enum GroupProblemError {
     },
 }
 
-/// The most students × concepts × slots planned.
+/// Students × concepts × slots at most.
 const MOST_CELLS: usize = 1_000_000;
 
-/// What is wrong with a plan, for a plan edited by hand.
+/// A rule that an edited plan breaks.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Violation {
     /// A slot, concept or student that does not exist.
@@ -99,7 +99,7 @@ pub enum Violation {
         /// Concept.
         concept: usize,
     },
-    /// A student who is not there in that slot.
+    /// A student who is absent in that slot.
     Absent {
         /// Student.
         student: usize,
@@ -120,11 +120,11 @@ pub enum Violation {
         /// Concept.
         concept: usize,
     },
-    /// Two students in one group who may not be.
+    /// Two students in one group who must be apart.
     Together(usize, usize),
-    /// Two joined students, both there, not in the same group.
+    /// Two joined students, both present, in different groups.
     Split {
-        /// The pair as given.
+        /// The pair.
         pair: (usize, usize),
         /// Slot.
         slot: usize,
@@ -155,13 +155,13 @@ impl GroupProblem {
         self.weights.get(student)?.get(concept).copied()
     }
 
-    /// Whether the student is there in the slot.
+    /// Whether the student is present in the slot.
     #[must_use]
     pub fn present(&self, student: usize, slot: usize) -> bool {
         !self.absent.contains(&(student, slot))
     }
 
-    /// Checks that every number points inside and sizes make sense.
+    /// Checks numbers and sizes.
     pub fn check(&self) -> Result<(), GroupProblemError> {
         let inside = |what, found, count| {
             if found < count {
@@ -207,7 +207,7 @@ impl GroupProblem {
         Ok(())
     }
 
-    /// What a plan is worth. Placements outside the class count nothing.
+    /// The worth of a plan. Placements outside the class count nothing.
     #[must_use]
     pub fn value(&self, groups: &[PlannedGroup]) -> u64 {
         let mut placed = BTreeSet::new();
@@ -223,7 +223,7 @@ impl GroupProblem {
         value + u64::from(self.coverage) * placed.len() as u64
     }
 
-    /// Everything that is wrong with a plan; empty for a valid one.
+    /// The rules that a plan breaks; none for a valid plan.
     #[must_use]
     pub fn violations(&self, groups: &[PlannedGroup]) -> Vec<Violation> {
         let mut wrong = Vec::new();
@@ -307,11 +307,11 @@ pub(super) struct Unit {
     pub members: Vec<usize>,
     /// Worth on each concept without coverage; 0 forbids it.
     weight: Vec<i64>,
-    /// Units of the same slot that may not share a group with this one.
+    /// Units of the same slot that must not share a group with this one.
     pub apart: Vec<usize>,
 }
 
-/// Per slot, the units that can be placed at all.
+/// The units of each slot that can be placed.
 #[derive(Debug, Clone)]
 pub(super) struct Units {
     slots: Vec<Vec<Unit>>,
@@ -353,7 +353,7 @@ impl Units {
     }
 
     fn join(problem: &GroupProblem, slot: usize) -> Vec<Unit> {
-        // Students joined to one another have the same name: the least of them.
+        // Joined students share a name: the lowest number among them.
         let mut name: BTreeMap<usize, usize> = (0..problem.students())
             .filter(|student| problem.present(*student, slot))
             .map(|student| (student, student))
@@ -383,7 +383,7 @@ impl Units {
             .map(|members| {
                 let weight = (0..problem.concepts)
                     .map(|c| {
-                        // One student who may not be placed forbids it for all.
+                        // If one student must not be placed, none of the unit may.
                         let weights = members.iter().map(|student| {
                             let weight = problem.weight(*student, c).filter(|weight| *weight > 0);
                             weight.map(i64::from)

@@ -1,12 +1,12 @@
-//! Putting the slots in an order in which prerequisites come first.
+//! Orders the slots so that prerequisites come first.
 
 use super::model::{GroupProblem, PlannedGroup};
 
-/// Most slots whose every order is tried (720 orders).
+/// Slots up to which every order is tried (720 orders).
 const MOST_SLOTS: usize = 6;
 
-/// Reorders whole slots, where absences and joins allow it, so that fewest
-/// students meet a concept before its prerequisite. The worth stays the same.
+/// Reorders whole slots, if absences and joined students allow it, so that the fewest students meet a
+/// concept before its prerequisite. The worth stays the same.
 pub(super) fn prerequisites_first(
     problem: &GroupProblem,
     groups: Vec<PlannedGroup>,
@@ -31,7 +31,7 @@ pub(super) fn prerequisites_first(
     best.1
 }
 
-/// Students × prerequisite pairs met in the wrong order.
+/// Counts the pairs of concept and prerequisite that students meet in the wrong order.
 fn too_early(problem: &GroupProblem, groups: &[PlannedGroup]) -> usize {
     let mut count = 0;
     for first in groups {

@@ -1,14 +1,13 @@
-//! Ruin and recreate: breaks a part of the plan, rebuilds it with some noise, polishes
-//! it, and keeps it if it is not much worse than before (Schrimpf et al.
-//! 2000; Ropke & Pisinger 2006; threshold of Dueck & Scheuer 1990; all from
-//! memory). Same seed, same plan, on every device.
+//! Ruin and recreate: breaks a part of the plan, rebuilds it with some noise, polishes it, and keeps
+//! it if it is not much worse than before (Schrimpf et al. 2000; Ropke & Pisinger 2006; threshold of
+//! Dueck & Scheuer 1990; all from memory). The same seed gives the same plan on every device.
 
 use super::model::{GroupProblem, PlannedGroup, Units};
 use super::state::State;
 use rand::{Rng, SeedableRng};
 use rand_chacha::ChaCha8Rng;
 
-/// Work of the search.
+/// Limits of the search.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct SearchLimits {
     /// Ruin-and-recreate rounds.
@@ -28,7 +27,7 @@ impl Default for SearchLimits {
 
 /// At the start, a plan may be worse than the one before it by this share.
 const FIRST_TOLERANCE: f64 = 0.01;
-/// Largest noise on the worth of a placement while rebuilding.
+/// Noise on the worth of a placement while rebuilding, at most.
 const MOST_NOISE: f64 = 0.6;
 
 /// The best plan found.

@@ -1,4 +1,4 @@
-//! Splitting the students of one concept in one slot into its groups.
+//! Splits the students of one concept in one slot into groups.
 
 use super::model::{GroupProblem, PlannedGroup, Unit, Units};
 use std::collections::BTreeMap;
@@ -46,7 +46,7 @@ pub(super) fn split(
     Some(groups)
 }
 
-/// Puts the rest of a lesson's units into parts; false when no way was found.
+/// Puts the remaining units into parts. Returns false if no way is found.
 fn place<'a>(
     problem: &GroupProblem,
     unit: &impl Fn(&usize) -> &'a Unit,

@@ -12,7 +12,7 @@ const NONE: usize = usize::MAX;
 struct Group {
     slot: usize,
     concept: usize,
-    /// Students; 0 when the group is not running.
+    /// Students; 0 if the group does not run.
     size: usize,
     /// Unit numbers of the slot.
     units: Vec<usize>,
@@ -23,20 +23,20 @@ struct Group {
 pub(super) struct State<'a> {
     problem: &'a GroupProblem,
     units: &'a Units,
-    /// `slots × groups_per_slot` places; those of slot s begin at s·G.
+    /// `slots × G` groups with G = `groups_per_slot`; those of slot s begin at s·G.
     groups: Vec<Group>,
-    /// Per slot and unit, its group or [`NONE`].
+    /// The group of each unit by slot, or [`NONE`].
     seat: Grid<usize>,
-    /// Per student and concept, whether already taught.
+    /// Whether each student is taught each concept.
     taught: Grid<bool>,
-    /// Per student, number of groups.
+    /// The number of groups of each student.
     placed: Grid<usize>,
     /// Worth so far.
     pub value: i64,
 }
 
 impl<'a> State<'a> {
-    /// Nobody placed.
+    /// A plan without groups.
     pub fn empty(problem: &'a GroupProblem, units: &'a Units) -> Self {
         // More groups than units can never run.
         let width = Self::width(problem);
@@ -67,7 +67,7 @@ impl<'a> State<'a> {
             .min(problem.students() / problem.size_min.max(1))
     }
 
-    /// A state holding a valid plan.
+    /// The state of a valid plan.
     pub fn of_plan(problem: &'a GroupProblem, units: &'a Units, plan: &[PlannedGroup]) -> Self {
         let mut state = Self::empty(problem, units);
         for group in plan {
@@ -123,7 +123,7 @@ impl<'a> State<'a> {
         self.group(group).units.len()
     }
 
-    /// Takes everyone out of a group.
+    /// Removes everyone from a group.
     pub fn close(&mut self, group: usize) {
         while !self.group(group).units.is_empty() {
             self.take_out(group, self.group(group).units.len() - 1);
@@ -154,7 +154,7 @@ impl<'a> State<'a> {
         &mut self.groups[place]
     }
 
-    /// Takes out the unit at `place` of a group; returns its number.
+    /// Removes the unit at `place` of a group; returns its number.
     pub fn take_out(&mut self, group: usize, place: usize) -> usize {
         let from = self.group_mut(group);
         let (slot, concept) = (from.slot, from.concept);
@@ -201,8 +201,8 @@ impl<'a> State<'a> {
         self.seat[(slot, unit)] == NONE
     }
 
-    /// Exchanges the unit put in last with the one at `place`, so that a walk over the
-    /// places goes on with units that it has not seen.
+    /// Exchanges the unit added last with the one at `place`, so that a loop over the places continues
+    /// with units that it has not seen.
     fn last_to(&mut self, group: usize, place: usize) {
         let units = &mut self.group_mut(group).units;
         if let Some(last) = units.len().checked_sub(1) {
@@ -228,7 +228,7 @@ impl<'a> State<'a> {
         Some(gain)
     }
 
-    /// Whether the group has nobody who must be apart from the unit.
+    /// Whether nobody in the group must be apart from the unit.
     fn agrees(&self, group: usize, unit: usize) -> bool {
         let slot = self.group(group).slot;
         self.unit(slot, unit)
@@ -248,8 +248,8 @@ impl<'a> State<'a> {
             .count()
     }
 
-    /// Fills running groups, then opens the most valuable group until none is left. Worths
-    /// are blurred by up to `noise`.
+    /// Fills running groups, then opens the most valuable group until none is left. Adds `noise` to
+    /// worths.
     pub fn rebuild(&mut self, noise: f64, rng: &mut impl Rng) {
         self.fill_all();
         let mut crew: Vec<(f64, usize)> = Vec::new();
@@ -314,7 +314,7 @@ impl<'a> State<'a> {
         (size >= self.problem.size_min).then_some((worth, chosen))
     }
 
-    /// Exchanges and moves until none helps.
+    /// Exchanges and moves units until no change helps.
     pub fn polish(&mut self) {
         loop {
             let before = self.value;
@@ -327,7 +327,7 @@ impl<'a> State<'a> {
         }
     }
 
-    /// Puts free units where they are worth most, while there is room.
+    /// Puts free units where they are worth most, as long as there is room.
     fn fill_all(&mut self) {
         for slot in 0..self.problem.slots {
             for unit in 0..self.units.in_slot(slot).len() {
@@ -361,7 +361,7 @@ impl<'a> State<'a> {
         slot * width..(slot + 1) * width
     }
 
-    /// Replaces a seated unit by a free one of the slot where that is better.
+    /// Replaces a placed unit by a free one of the slot if that is better.
     fn replace_all(&mut self) {
         for group in 0..self.groups.len() {
             let slot = self.group(group).slot;
@@ -392,7 +392,7 @@ impl<'a> State<'a> {
         }
     }
 
-    /// Exchanges units between two groups of a slot, or moves one across.
+    /// Exchanges units between two groups of a slot, or moves one.
     fn exchange_all(&mut self) {
         for slot in 0..self.problem.slots {
             for first in self.places(slot) {
@@ -416,7 +416,7 @@ impl<'a> State<'a> {
             let value = self.value;
             let unit = self.take_out(first, place);
             let members = self.unit(slot, unit).members.len();
-            // Move across.
+            // Moves one.
             if self.group(first).size >= lo
                 && self.group(second).size + members <= hi
                 && self.agrees(second, unit)
@@ -426,7 +426,7 @@ impl<'a> State<'a> {
                 self.put_in(second, unit);
                 continue 'units;
             }
-            // Exchange, ordered pairs once.
+            // Exchanges each pair once.
             if first < second {
                 for partner_place in 0..self.group(second).units.len() {
                     let Some(&partner) = self.group(second).units.get(partner_place) else {

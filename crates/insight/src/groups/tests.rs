@@ -165,8 +165,8 @@ fn problems() -> impl Strategy<Value = GroupProblem> {
         )
 }
 
-/// The best value by trying everything: every student, slot by slot, sits in
-/// one of the slot's numbered groups or none; only for the smallest classes.
+/// The best value by trying every plan: in every slot, every student is in one of the groups or in
+/// none. Only for the smallest classes.
 fn best_by_trying(problem: &GroupProblem) -> u64 {
     fn place(problem: &GroupProblem, seat: usize, groups: &mut Vec<PlannedGroup>, best: &mut u64) {
         let students = problem.students();
@@ -229,7 +229,7 @@ proptest! {
         let rough = plan_groups(&problem, &limits).unwrap();
         prop_assert_eq!(problem.violations(&rough.groups), vec![]);
         prop_assert!(rough.value <= plan.value);
-        // The rough bound lies above the better plan.
+        // The rough bound is above the value of the better plan.
         let bound = rough.value as f64 / (1.0 - rough.proven_gap.min(0.999_999));
         prop_assert!(rough.proven_gap > 0.999 || bound + 1e-6 >= plan.value as f64);
     }

@@ -1,13 +1,13 @@
-//! From needs to whole-number weights.
+//! Turns needs into whole-number weights.
 
 /// The rule for weights.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WeightRule {
     /// Need from which a student may join a group on a concept.
     pub need_at: f64,
-    /// Extra worth for each dependant concept the student also needs.
+    /// Extra worth for each dependant that the student also needs.
     pub dependant_gain: f64,
-    /// Factor for each prerequisite the student also needs.
+    /// Factor for each prerequisite that the student also needs.
     pub prerequisite_loss: f64,
 }
 
@@ -21,9 +21,9 @@ impl Default for WeightRule {
     }
 }
 
-/// Weights of students (outer) by concepts: round(1000 · need · (1 + .25 ·
-/// dependants also needed) · .5^(prerequisites also needed)) where need ≥
-/// .5, else 0. `prerequisites` holds (concept, concept that builds on it).
+/// Weights of students (outer) by concepts: round(1000 · need · (1 + .25 · dependants also needed) ·
+/// .5^(prerequisites also needed)) for need ≥ .5, otherwise 0. `prerequisites` holds (concept, concept
+/// that builds on it).
 #[must_use]
 pub fn weights(
     need: &[Vec<f64>],

@@ -1,11 +1,11 @@
-//! Cohen's kappa: agreement of two raters beyond that expected by accident.
+//! Cohen's kappa: agreement of two raters beyond that expected by chance.
 
 use super::special::count;
 
-/// How far apart two ratings may be and still half agree.
+/// How much two different categories agree.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum KappaWeights {
-    /// Only the same category agrees.
+    /// Not at all.
     Equal,
     /// 1 − |i − j| / (k − 1).
     Linear,
@@ -24,9 +24,8 @@ pub struct Kappa {
     pub n: usize,
 }
 
-/// Weighted kappa of a square table: rows one rater, columns the other.
-/// `None` for an empty or ragged table, or when both raters always gave the
-/// same single category (0/0).
+/// Weighted kappa of a square table with one rater in rows, the other in columns. `None` for an empty
+/// or ragged table, and if all ratings are the same category (0/0).
 #[must_use]
 pub fn weighted_kappa(table: &[Vec<usize>], weights: KappaWeights) -> Option<Kappa> {
     let k = table.len();

@@ -1,13 +1,13 @@
-//! Agreement in order between two ordered classifications.
+//! Association of two ordered classifications.
 
 use super::special::count;
 
 /// Goodman and Kruskal's gamma with its standard error.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Association {
-    /// Pairs ordered alike by both classifications.
+    /// Pairs in the same order by both classifications.
     pub concordant: f64,
-    /// Pairs ordered the other way round.
+    /// Pairs in opposite orders.
     pub discordant: f64,
     /// (C − D) / (C + D).
     pub gamma: f64,
@@ -22,8 +22,7 @@ pub fn pair_counts(table: &[Vec<usize>]) -> (f64, f64) {
     (p / 2.0, q / 2.0)
 }
 
-/// Gamma of a table with ordered rows and columns. `None` when no pair
-/// differs in both (it is undefined there, not 0).
+/// Gamma of a table with ordered rows and columns. `None`, not 0, if no pair differs in both.
 #[must_use]
 pub fn goodman_kruskal(table: &[Vec<usize>]) -> Option<Association> {
     let (p, q, cells) = sums(table);
@@ -118,7 +117,7 @@ mod tests {
         assert_eq!(goodman_kruskal(&[]), None);
     }
 
-    /// Ten answers of ours: ratings 1122333444, right 0001011110.
+    /// Our own numbers: ratings 1122333444, right 0001011110.
     #[test]
     fn ten_answers() {
         check(&[vec![2, 1, 1, 1], vec![0, 1, 2, 2]], 16.0, 4.0, 0.6);

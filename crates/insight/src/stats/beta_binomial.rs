@@ -1,9 +1,9 @@
-//! A beta prior fitted by moments, which pulls many small shares together.
+//! A beta prior fitted by moments, which shrinks small samples towards a common share.
 
 use super::special::count;
 
-/// The smallest pseudo-count kept when the shares scatter more than any beta
-/// distribution can; such a prior hardly changes a share.
+/// The pseudo-count if the shares scatter more than a beta distribution can. Such a prior hardly
+/// changes a share.
 const LEAST_PSEUDO_COUNT: f64 = 1e-6;
 
 /// A beta prior: `alpha` pseudo-hits, `beta` pseudo-misses.
@@ -33,7 +33,7 @@ impl BetaPrior {
 
 /// Fits a beta prior to raw shares by their mean and sample variance (Gelman
 /// et al., Bayesian Data Analysis, 3rd ed., section 5.1). `None` with fewer
-/// than two shares, when all are equal, or when the mean is 0 or 1.
+/// than two shares, if all are equal, or if the mean is 0 or 1.
 #[must_use]
 pub fn beta_by_moments(shares: &[f64]) -> Option<BetaPrior> {
     if shares.len() < 2 {

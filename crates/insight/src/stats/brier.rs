@@ -1,8 +1,8 @@
-//! The Brier score and its split into three parts.
+//! The Brier score and its three parts.
 
 use super::special::count;
 
-/// The mean squared distance of forecasts from 0/1 outcomes; `None` of an empty list.
+/// The mean squared distance of forecasts from 0/1 outcomes; `None` for an empty list.
 #[must_use]
 pub fn brier_score(forecasts: &[f64], outcomes: &[bool]) -> Option<f64> {
     let n = forecasts.len().min(outcomes.len());
@@ -17,7 +17,7 @@ pub fn brier_score(forecasts: &[f64], outcomes: &[bool]) -> Option<f64> {
     Some(sum / count(n))
 }
 
-/// Answers given with one and the same forecast.
+/// Answers with the same forecast.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LevelCount {
     /// The forecast share right, 0 to 1.
@@ -28,8 +28,8 @@ pub struct LevelCount {
     pub right: usize,
 }
 
-/// Murphy's 1973 split, BRIER = REL − RES + UNC (from memory), with the
-/// estimates corrected for small counts of Ferro & Fricker 2012.
+/// The parts of Murphy 1973, BRIER = REL − RES + UNC (from memory), and the estimates of Ferro &
+/// Fricker 2012, which are corrected for small counts.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct BrierParts {
     /// Mean squared distance of forecast from outcome.
@@ -48,8 +48,8 @@ pub struct BrierParts {
     pub uncertainty_corrected: f64,
 }
 
-/// Splits the Brier score over `levels`, one forecast value each. `None`
-/// with fewer than two answers.
+/// The parts of the Brier score over `levels`, each with another forecast. `None` for fewer than two
+/// answers.
 #[must_use]
 pub fn brier_parts(levels: &[LevelCount]) -> Option<BrierParts> {
     let answers: usize = levels.iter().map(|l| l.n).sum();

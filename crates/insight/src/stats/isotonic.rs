@@ -1,9 +1,8 @@
 //! Weighted isotonic regression on a line.
 
-/// The non-decreasing sequence nearest to `values` in weighted least squares:
-/// neighbours out of order are pooled to their weighted mean (Ayer et al.
-/// 1955, from memory). Weights must be positive; extra entries of the longer
-/// slice are ignored.
+/// The non-decreasing sequence nearest to `values` by weighted least squares. Neighbours in the wrong
+/// order are pooled to their weighted mean (Ayer et al. 1955, from memory). Weights must be positive;
+/// extra entries of the longer slice are ignored.
 #[must_use]
 pub fn pool_adjacent_violators(values: &[f64], weights: &[f64]) -> Vec<f64> {
     // Each block: weighted mean, total weight, number of entries.

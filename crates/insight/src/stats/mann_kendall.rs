@@ -1,4 +1,4 @@
-//! Mann-Kendall trend test of one series, and the median slope.
+//! The Mann-Kendall trend test of a series, and its median slope.
 
 use super::special::{count, median, normal_two_sided};
 use std::collections::BTreeMap;
@@ -10,14 +10,14 @@ pub struct MannKendall {
     pub s: f64,
     /// Variance of `s` without trend, corrected for ties.
     pub variance: f64,
-    /// Normal score with continuity correction; 0 when the variance is 0.
+    /// Normal score with continuity correction; 0 if the variance is 0.
     pub z: f64,
     /// Two-sided normal probability.
     pub p: f64,
 }
 
-/// Mann 1945, Kendall's tie correction (both from memory). For ten values or
-/// fewer without ties the exact distribution is more accurate than `p`.
+/// Tests a series (Mann 1945, with the tie correction of Kendall; both from memory). For at most ten
+/// values without ties, the exact distribution is more accurate than `p`.
 #[must_use]
 pub fn mann_kendall(values: &[f64]) -> MannKendall {
     let mut s = 0.0;
@@ -50,9 +50,9 @@ pub struct Slope {
     pub high: f64,
 }
 
-/// The median of all pairwise slopes, and the slopes at the ranks that the
-/// variance of S puts around it (Sen 1968, from memory); pairs at the same time
-/// are left out. `None` without a pair.
+/// The median of all pairwise slopes, with the interval of Sen 1968 (from memory): the slopes at the
+/// ranks that follow from the variance of S. Pairs at the same time are left out. `None` without a
+/// pair.
 #[must_use]
 pub fn theil_sen(points: &[(f64, f64)]) -> Option<Slope> {
     let mut slopes = Vec::new();
@@ -92,7 +92,7 @@ pub(crate) fn tie_corrected_variance(values: &[f64]) -> f64 {
     };
     let mut ties: BTreeMap<u64, usize> = BTreeMap::new();
     for value in values {
-        // Adding 0 turns −0 into 0, so both count as one value.
+        // Adding 0 turns −0 into 0.
         *ties.entry((value + 0.0).to_bits()).or_default() += 1;
     }
     (term(values.len()) - ties.into_values().map(term).sum::<f64>()) / 18.0
@@ -138,7 +138,7 @@ mod tests {
         let points: Vec<(f64, f64)> = (1..).map(f64::from).zip(y).collect();
         let slope = theil_sen(&points).unwrap();
         near(slope.median, -0.056_25);
-        // The interval as by stats.theilslopes of scipy.
+        // The interval of stats.theilslopes of scipy.
         near(slope.low, -0.15);
         near(slope.high, 0.04);
     }
@@ -154,7 +154,7 @@ mod tests {
         let points: Vec<(f64, f64)> = (1..).map(f64::from).zip(y).collect();
         let slope = theil_sen(&points).unwrap();
         near(slope.median, 1.0);
-        // The interval as by stats.theilslopes of scipy.
+        // The interval of stats.theilslopes of scipy.
         near(slope.low, 1.0);
         near(slope.high, 3.5);
     }

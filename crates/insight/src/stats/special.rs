@@ -65,7 +65,7 @@ pub fn trigamma(x: f64) -> f64 {
     sum + inverse + square / 2.0 + series * inverse
 }
 
-/// The mean; `None` of an empty list.
+/// The mean; `None` for an empty list.
 #[must_use]
 pub fn mean(values: &[f64]) -> Option<f64> {
     if values.is_empty() {
@@ -74,7 +74,7 @@ pub fn mean(values: &[f64]) -> Option<f64> {
     Some(values.iter().sum::<f64>() / count(values.len()))
 }
 
-/// The median, the mean of the middle two for an even number; `None` of an empty list.
+/// The median: of an even number, the mean of the middle two. `None` for an empty list.
 #[must_use]
 pub fn median(values: &[f64]) -> Option<f64> {
     let mut sorted = values.to_vec();
@@ -88,7 +88,7 @@ pub fn median(values: &[f64]) -> Option<f64> {
     Some((lower + upper) / 2.0)
 }
 
-/// A count as a real number; exact below 2^52, far above any class.
+/// A count as a real number, exact below 2^52.
 #[expect(
     clippy::cast_precision_loss,
     reason = "counts of pupils, concepts and answers stay far below 2^52"

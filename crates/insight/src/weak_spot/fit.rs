@@ -1,4 +1,4 @@
-//! Weighing the evidence and the additive fit of students and concepts.
+//! Weights the evidence, and fits students and concepts additively.
 
 use super::probability::ProbabilityEstimate;
 use super::scale::Scale;
@@ -8,11 +8,11 @@ use crate::grid::Grid;
 use crate::stats::mean;
 use std::collections::BTreeMap;
 
-/// Class shares are kept inside this range.
+/// Range of class shares.
 const SHARE_RANGE: (f64, f64) = (0.02, 0.98);
-/// The class estimate in a student's own estimate is kept inside this range.
+/// Range of the class estimate in a student's own estimate.
 const OWN_RANGE: (f64, f64) = (0.03, 0.97);
-/// Least residual variance, and the variance when nothing is known.
+/// Residual variance at least, and the variance without reports.
 const LEAST_VARIANCE: f64 = 0.02;
 const UNKNOWN_VARIANCE: f64 = 0.25;
 
@@ -68,8 +68,7 @@ pub(super) fn weigh(
             value[(student, concept)] = values;
         }
     }
-    // Answers of one pass are alike, whatever the rating before them, so they are added
-    // up first.
+    // Answers of one pass are similar, whatever the rating before them, so they are added up first.
     let mut practice: BTreeMap<(usize, usize, usize), (f64, f64)> = BTreeMap::new();
     for count in evidence.practice() {
         let sum = practice
@@ -80,7 +79,7 @@ pub(super) fn weigh(
     }
     for ((student, concept, pass), (right, answers)) in practice {
         let Some(fade) = fade.get(pass) else {
-            // After `last_pass`.
+            // The pass is after `last_pass`.
             continue;
         };
         let w = settings.result_weight * fade * answers
@@ -91,7 +90,7 @@ pub(super) fn weigh(
     Sums { weight, value }
 }
 
-/// The share of the class that would succeed on a concept.
+/// The share of the class that has a concept.
 pub(super) struct Share {
     pub mean: f64,
     pub sd: f64,

@@ -19,14 +19,14 @@ impl ProbabilityEstimate {
         self.success / (self.success + self.failure)
     }
 
-    /// Likely range at normal point `z`, on the logistic scale.
+    /// Likely range at the normal quantile `z`, on the logit scale.
     #[must_use]
     pub fn range(&self, z: f64) -> (f64, f64) {
         let (middle, half) = self.logit_moments();
         (logistic(middle - z * half), logistic(middle + z * half))
     }
 
-    /// Chance that the probability of success is below `pass_probability`.
+    /// How probable it is that the probability of success is below `pass_probability`.
     #[must_use]
     pub fn need(&self, pass_probability: f64) -> f64 {
         let (middle, half) = self.logit_moments();

@@ -1,15 +1,15 @@
-//! What a rating is worth: level values, student shifts, stretch.
+//! The value of ratings: level values, student shifts and stretch.
 
 use super::settings::Settings;
 use crate::evidence::Evidence;
 use crate::grid::Grid;
 use crate::stats::{logistic, logit, pool_adjacent_violators};
 
-/// Level values are kept inside this range.
+/// Range of level values.
 const VALUE_RANGE: (f64, f64) = (0.02, 0.98);
-/// Largest student shift either way, on the logit scale.
+/// Student shift at most, up or down, on the logit scale.
 const MOST_SHIFT: f64 = 1.5;
-/// Stretch is kept inside this range.
+/// Range of the stretch.
 const STRETCH_RANGE: (f64, f64) = (1.0, 4.0);
 
 /// The learned scale.
@@ -17,7 +17,7 @@ pub(super) struct Scale {
     pub level_value: [f64; 4],
     pub student_shift: Vec<f64>,
     pub stretch: f64,
-    /// Per student: the stretched value of each rating.
+    /// The stretched value of each rating, by student.
     pub rating_value: Vec<[f64; 4]>,
 }
 

@@ -1,9 +1,9 @@
 //! The settings of the estimate.
 
-/// The settings of the estimate, all named in `docs/insight.md`.
+/// The settings of the estimate; `docs/insight.md` describes them.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Settings {
-    /// Passes after which a report counts half.
+    /// Passes after which the weight of a report is halved.
     pub half_life_passes: f64,
     /// Weight of a fresh rating.
     pub rating_weight: f64,
@@ -12,9 +12,9 @@ pub struct Settings {
     /// Correlation of the practice answers of one pass (design effect, Kish 1965, from
     /// memory).
     pub practice_likeness: f64,
-    /// Share right expected at each rating before any result is known.
+    /// Share of right answers expected at each rating without results.
     pub level_anchors: [f64; 4],
-    /// Number of answers that the anchors count for.
+    /// Number of answers that the anchors count as.
     pub anchor_weight: f64,
     /// Shrinkage of a student's shift.
     pub shift_shrinkage: f64,
@@ -26,19 +26,19 @@ pub struct Settings {
     pub student_shrinkage: f64,
     /// Weight of the class estimate in a student's own estimate.
     pub class_weight: f64,
-    /// Normal point of the 80% interval.
+    /// Quantile of the normal distribution for the 80% interval.
     pub interval_z: f64,
     /// Sweeps of the additive fit.
     pub sweeps: usize,
-    /// Stretch expected before any pair is known.
+    /// Stretch expected without pairs.
     pub stretch_prior: f64,
     /// Weight of that expectation.
     pub stretch_prior_weight: f64,
-    /// Least standard deviation, however many students report.
+    /// Standard deviation at least, however many students report.
     pub floor_sd: f64,
     /// Probability of success below which a student needs help.
     pub pass_probability: f64,
-    /// Fewest students with a report before a concept is ranked without a tag.
+    /// Students with a report from which a concept is ranked without a note.
     pub enough_raters: usize,
 }
 

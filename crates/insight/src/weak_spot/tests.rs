@@ -28,7 +28,7 @@ fn class(reports: &[Report], rename: impl Fn(usize, usize) -> (usize, usize)) ->
 }
 
 fn reports() -> impl Strategy<Value = Vec<Report>> {
-    // A map, so that a place is reported once and order cannot matter.
+    // A map, so that each key is reported once and the order does not matter.
     prop::collection::btree_map(
         (0..SIZE.0, 0..SIZE.1, 0..SIZE.2),
         (0u8..4, prop::option::of(any::<bool>())),

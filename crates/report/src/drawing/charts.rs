@@ -8,7 +8,7 @@ use surefoot_exercises::figure::{
 };
 use surefoot_exercises::messages::MessageError;
 
-/// A grid with its numbers, and where its values lie.
+/// A grid with its numbers. Returns where values are on it.
 pub(crate) fn grid_face(
     locale: Locale,
     frame: &GridFrame,
@@ -37,12 +37,12 @@ pub(crate) fn grid_face(
     for v in &ys {
         sketch.thin((LEFT, y(*v as f32)), (right, y(*v as f32)));
     }
-    // The axes go through zero where it is on the grid.
+    // The axes go through zero if the grid shows it.
     let x0 = x(0.clamp(frame.x_from, frame.x_to.max(frame.x_from)) as f32);
     let y0 = y(0.clamp(frame.y_from, frame.y_to.max(frame.y_from)) as f32);
     sketch.segment((x0, TOP - 8.0), (x0, foot));
     sketch.segment((LEFT, y0), (right + 10.0, y0));
-    // Where lines are close, not every line has room for its number.
+    // If lines are close, only some have space for a number.
     let every = if unit >= 26.0 {
         1
     } else if unit >= 15.0 {
@@ -231,7 +231,7 @@ pub(super) fn box_plot(locale: Locale, of: &BoxPlot) -> Result<Sketch, MessageEr
     sketch.segment((24.0, 116.0), (536.0, 116.0));
     let step = of.step.ratio();
     let mut at = of.from.ratio();
-    // Exact steps, so that the numbers under the marks are exact.
+    // Steps are exact numbers, so that the numbers under the marks are exact.
     for _ in 0..200 {
         if at > of.to.ratio() || *step.numer() <= 0 {
             break;

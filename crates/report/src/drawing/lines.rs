@@ -71,7 +71,7 @@ pub(crate) fn number_line(locale: Locale, line: &NumberLine) -> Result<Sketch, M
         let high = axis - 16.0 - (12.0 + (b - a).abs() / 4.0).min(34.0);
         let (foot, top) = (axis - 12.0, 2.0 * high - axis + 12.0);
         let mid = (a + b) / 2.0;
-        // A quadratic curve by cubic handles.
+        // A quadratic curve as a cubic one.
         sketch.line(vec![
             Step::Move(a, foot),
             Step::Curve(
@@ -131,7 +131,7 @@ pub(super) fn double_number_line(
             sketch.label(cell, (x, label), Anchor::Middle)?;
         }
         sketch.segment((LEFT, tick), (LEFT, tick + 18.0));
-        // Where there is room to write it.
+        // Shown only if every part has space for it.
         if shares.iter().all(|share| share * LENGTH > 36.0) {
             sketch.text("0", (LEFT, label), LABEL, Anchor::Middle);
         }
@@ -140,8 +140,8 @@ pub(super) fn double_number_line(
     Ok(sketch)
 }
 
-/// The place of each pair, as a share of the line: in proportion to its value,
-/// or evenly where it has none.
+/// The place of each pair as a share of the line: in proportion to its value, or at equal
+/// distances if a value is unknown.
 fn pair_places(of: &DoubleNumberLine) -> Vec<f32> {
     let count = of.upper.cells.len().max(1) as f32;
     [&of.upper, &of.lower]

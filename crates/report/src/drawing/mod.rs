@@ -1,6 +1,5 @@
-//! Pictures on paper, from the same values as the screen's. One file per
-//! family of pictures; sizes are the screen's, in steps of its pixel, and are
-//! made smaller for paper as a whole.
+//! Figures on paper, from the values that the screens draw. Each file has a family of figures.
+//! Sizes are in pixels of the screen; the whole figure is then scaled for paper.
 
 mod charts;
 mod lines;
@@ -22,7 +21,7 @@ use surefoot_exercises::messages::MessageError;
 use surefoot_exercises::text::say;
 use surefoot_exercises::{Drawing, Figure};
 
-/// Points on paper for a step of the screen's pixel.
+/// Points on paper for a pixel of the screen.
 pub const SCALE: f32 = 0.56;
 
 /// A figure no wider than `most`, with its text alternative.
@@ -32,9 +31,9 @@ pub fn figure(locale: Locale, figure: &Figure, most: f32) -> Result<Slab, Messag
     Ok(on_paper(sketch, alt, most))
 }
 
-/// A sketch as a slab with its words.
+/// A sketch as a slab with its text alternative.
 pub(crate) fn on_paper(sketch: Sketch, alt: String, most: f32) -> Slab {
-    // To save paper, the figure ends where its ink ends.
+    // The figure ends where its ink ends, which saves paper.
     let (left, top, right, bottom) =
         reach(&sketch.marks).unwrap_or((0.0, 0.0, sketch.width, sketch.height));
     let air = 4.0;

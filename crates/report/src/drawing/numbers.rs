@@ -21,7 +21,7 @@ pub(super) fn balance(locale: Locale, of: &Balance) -> Result<Sketch, MessageErr
             .flat_map(|w| std::iter::repeat_n(w.label.clone(), w.count as usize))
             .collect()
     };
-    // The beam comes first: the foot is drawn over it.
+    // The beam comes first, because the foot covers it.
     for (weights, cx) in [(&of.left, 130.0), (&of.right, 410.0)] {
         let pieces = all(weights);
         let across = pieces.len().min(5) as f32;
@@ -44,7 +44,7 @@ pub(super) fn balance(locale: Locale, of: &Balance) -> Result<Sketch, MessageErr
     Ok(sketch)
 }
 
-/// Rows of boxes with rules around; marked cells are grey.
+/// Rows of boxes with lines around them; marked boxes are grey.
 fn ruled(locale: Locale, rows: Vec<Vec<(MathBox, bool)>>) -> Sketch {
     const PAD: f32 = 12.0;
     let columns = rows.iter().map(Vec::len).max().unwrap_or(0);
@@ -143,7 +143,7 @@ pub(super) fn column_work(locale: Locale, of: &ColumnWork) -> Sketch {
         .max(of.carries.len());
     let after = all.iter().map(|p| p.1.len()).max().unwrap_or(0);
     let point = if all.iter().any(|p| p.2) { 14.0 } else { 0.0 };
-    // Columns are counted from the decimal point: -1 the ones, 0 the tenths.
+    // Columns count from the decimal point: -1 for ones, 0 for tenths.
     let x = |column: isize| {
         44.0 + (before as f32 + column as f32 + 0.5) * STEP + if column >= 0 { point } else { 0.0 }
     };

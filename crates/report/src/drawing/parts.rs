@@ -296,7 +296,7 @@ pub(super) fn coins(locale: Locale, of: &Coins) -> Result<Sketch, MessageError> 
     let mut sketch = Sketch::new(locale, 0.0, 0.0);
     let (mut x, mut y, mut high, mut wide) = (4.0f32, 4.0f32, 0.0f32, 0.0f32);
     for pile in &of.pieces {
-        // Coins in their true order of size: a dime is smaller than a cent.
+        // True order of sizes: a dime is smaller than a cent.
         let r = match pile.value_hundredths {
             1 => 23.0,
             5 => 25.0,

@@ -43,8 +43,8 @@ pub(super) fn clock(locale: Locale, of: &Clock) -> Sketch {
 const MIDDLE: Place = (240.0, 226.0);
 const RADIUS: f32 = 200.0;
 
-/// A protractor with the sides of an angle under its numbers: the inner scale
-/// counts from the right, the outer from the left.
+/// A protractor over the sides of an angle. The inner scale counts from the right, the outer from
+/// the left.
 pub(crate) fn protractor_face(locale: Locale, sides: &[f32]) -> Sketch {
     let mut sketch = Sketch::new(locale, 480.0, 246.0);
     let mut face = vec![Step::Move(MIDDLE.0 + RADIUS, MIDDLE.1)];
@@ -68,12 +68,12 @@ pub(crate) fn protractor_face(locale: Locale, sides: &[f32]) -> Sketch {
         );
     }
     for n in 0..=18 {
-        // The numbers at the ends are above the side that lies there.
+        // The numbers at the ends are above the side drawn there.
         let lift = if n % 18 == 0 { 11.0 } else { 0.0 };
         for (r, number) in [(26.0, 180 - n * 10), (58.0, n * 10)] {
             let at = around(MIDDLE, RADIUS - r, n as f32 * 10.0);
             let at = (at.0, at.1 - lift);
-            // White under a number, so that a side behind it does not cross it.
+            // White under a number, so that no side crosses it.
             sketch.shape(ellipse(at.0, at.1, 13.0, 8.0), Some(255), None);
             sketch.text(&number.to_string(), at, 14.5, Anchor::Middle);
         }
@@ -189,7 +189,7 @@ pub(super) fn polygon(locale: Locale, of: &Polygon) -> Result<Sketch, MessageErr
             sketch.segment(a, b);
         }
         if let Some(label) = &inner.label {
-            // Inside, on the roomier side: outside it would read as a side's length.
+            // Inside, on the side with more space: outside it would look like the length of a side.
             let across = if (middle.0 - f32::midpoint(a.0, b.0)).abs() < 1.0 {
                 (a.0 - 99.0, a.1)
             } else {
@@ -290,7 +290,7 @@ pub(super) fn strokes(locale: Locale, of: &Lines) -> Sketch {
     sketch
 }
 
-/// The tip of an arrow: past a point named there, or the arrow would hide it.
+/// The tip of an arrow: beyond a named point, which the arrow would hide.
 fn beyond(named: &[Place], from: Place, to: Place) -> Place {
     let on = |p: &Place| (p.0 - to.0).hypot(p.1 - to.1) < 2.0;
     let length = (to.0 - from.0).hypot(to.1 - from.1).max(1e-6);
@@ -302,7 +302,7 @@ fn beyond(named: &[Place], from: Place, to: Place) -> Place {
     (to.0 + (to.0 - from.0) * more, to.1 + (to.1 - from.1) * more)
 }
 
-/// The place of the name of a point on a stroke: beside it, below rather than above.
+/// The place for the name of a point on a stroke: beside it, preferably below.
 fn aside(point: Place, a: Place, b: Place) -> Option<Place> {
     let length = (b.0 - a.0).hypot(b.1 - a.1).max(1e-6);
     let (nx, ny) = (-(b.1 - a.1) / length, (b.0 - a.0) / length);

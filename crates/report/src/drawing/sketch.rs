@@ -1,4 +1,4 @@
-//! A figure being drawn: ink lines and grey areas, labels as mathematics.
+//! A figure while it is drawn: lines, grey areas and labels.
 
 use crate::font::{Face, width};
 use crate::mark::{Mark, Pen, Step, arc, ellipse};
@@ -10,7 +10,7 @@ use surefoot_exercises::messages::MessageError;
 use surefoot_exercises::text::say;
 use surefoot_exercises::{Rational, Say};
 
-/// Where a label's place is in the label.
+/// Which part of a label is at its place.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Anchor {
     Start,
@@ -26,11 +26,11 @@ pub(crate) const LABEL: f32 = 19.0;
 /// Size of small labels.
 pub(crate) const SMALL: f32 = 16.5;
 
-/// A part that counts.
+/// Grey of a shaded part.
 const PART: u8 = 196;
-/// A part in the background.
+/// Grey of a part in the background.
 const PALE: u8 = 236;
-/// A dot.
+/// Grey of a dot.
 const DOT: u8 = 120;
 const LINE: Pen = Pen::ink(2.0);
 const THIN: Pen = Pen::grey(1.0, 110);
@@ -142,7 +142,7 @@ impl Sketch {
     pub fn label(&mut self, expr: &Expr, at: Place, anchor: Anchor) -> Result<(), MessageError> {
         let set = math(self.locale, expr, LABEL, Face::Regular)?;
         let x = at.0 - set.width * anchor.share();
-        // The place is the middle of a number's digits, or the bar of a fraction.
+        // The place is at half the height of digits, or at the bar of a fraction.
         let y = at.1 + 0.33 * LABEL;
         self.marks
             .extend(set.marks.iter().map(|m| m.moved(1.0, x, y)));
@@ -170,12 +170,12 @@ impl Anchor {
     }
 }
 
-/// A rational as a place.
+/// A rational as a number to draw with.
 pub(crate) fn value(of: Rational) -> f32 {
     of.top() as f32 / of.bottom() as f32
 }
 
-/// Where a value of `from..to` lies on a stretch.
+/// Maps values of `from..to` to `low..high`.
 pub(crate) fn scale(from: f32, to: f32, low: f32, high: f32) -> impl Fn(f32) -> f32 {
     let span = if to == from { 1.0 } else { to - from };
     move |v| low + (v - from) / span * (high - low)
@@ -187,7 +187,7 @@ pub(crate) fn ticks(from: f32, to: f32, step: f32) -> Vec<f32> {
     (0..=count).map(|at| from + at as f32 * step).collect()
 }
 
-/// Points of the plane on the sketch.
+/// Maps points of the plane to the sketch.
 pub(crate) struct Plane {
     margin: f32,
     left: f32,

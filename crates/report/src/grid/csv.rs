@@ -1,14 +1,14 @@
-//! CSV by RFC 4180: commas, CRLF, quotes where they must be.
+//! CSV by RFC 4180.
 //!
-//! A text that a spreadsheet would read as a formula gets an apostrophe before
-//! it (OWASP, "CSV Injection"). A byte order mark in front lets spreadsheets read
+//! A text that a spreadsheet would read as a formula gets an apostrophe before it (OWASP, "CSV
+//! Injection"). The file begins with a byte order mark, because spreadsheets need it to read
 //! UTF-8; RFC 4180 does not mention it.
 
 use super::{Grid, GridCell};
 use crate::error::ReportError;
 use csv_core::{Terminator, WriteResult, Writer, WriterBuilder};
 
-/// What a spreadsheet begins a formula with.
+/// Characters with which a formula can begin in a spreadsheet.
 const FORMULA_STARTS: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
 
 /// The grid as a CSV file.

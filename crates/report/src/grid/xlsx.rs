@@ -4,7 +4,7 @@ use super::{Grid, GridCell};
 use crate::error::ReportError;
 use rust_xlsxwriter::{DocProperties, ExcelDateTime, Format, Workbook, XlsxError};
 
-/// Widest a column becomes, in characters.
+/// Width of a column at most, in characters.
 const MOST_WIDTH: usize = 44;
 
 impl From<XlsxError> for ReportError {
@@ -16,7 +16,7 @@ impl From<XlsxError> for ReportError {
 /// The grids as sheets of a workbook.
 pub fn to_xlsx(grids: &[Grid]) -> Result<Vec<u8>, ReportError> {
     let mut book = Workbook::new();
-    // The same content is the same file: no time of day, no author.
+    // Equal content gives equal bytes, so the file has a fixed time and no author.
     let epoch = ExcelDateTime::from_ymd(2000, 1, 1)?;
     book.set_properties(&DocProperties::new().set_creation_datetime(&epoch));
     let bold = Format::new().set_bold();

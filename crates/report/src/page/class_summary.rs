@@ -1,4 +1,4 @@
-//! The class in two or three pages, without names.
+//! The summary of a class, without names.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use std::collections::BTreeMap;

@@ -1,4 +1,4 @@
-//! The page for a conference with one student: reports, and room for what is agreed.
+//! The page for a conference with one student: reports, and lines for what they agree.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;
@@ -6,7 +6,7 @@ use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_desk::{StudentConcept, StudentPage};
 
-/// Most concepts in the list of those needed most, and in the list of the best.
+/// Concepts in each of the two lists at most.
 const MOST_NEEDED: usize = 10;
 const MOST_BEST: usize = 5;
 

@@ -1,4 +1,4 @@
-//! The family page: one student, plain words, one page.
+//! The page for the family of one student, in plain words.
 
 use super::{Draft, Drafted, RatedLine, ReportPage, ReportPart, phrases};
 use chrono::NaiveDate;
@@ -6,7 +6,7 @@ use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_desk::{StudentConcept, StudentPage};
 
-/// Concepts shown as going well, and as needing time.
+/// Concepts in the list of those that go well, and of those that need time.
 const MOST_WELL: usize = 5;
 const MOST_TIME: usize = 4;
 

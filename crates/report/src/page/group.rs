@@ -1,4 +1,4 @@
-//! The page of a small group: members, misconceptions, exercises, room for notes.
+//! The page of a small group: members, misconceptions, exercises, lines for notes.
 
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use chrono::NaiveDate;

@@ -1,4 +1,4 @@
-//! Pages in words: the same value is shown on the screen and set on paper.
+//! Pages as values, which the screens show and the prints use.
 
 pub mod class_summary;
 pub mod conference;
@@ -13,6 +13,7 @@ pub mod talk;
 
 pub use set::{print, print_each};
 
+use crate::words::Drafted;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_exercises::{Block, ItemView};
@@ -23,7 +24,7 @@ use ts_rs::TS;
 pub struct ReportPage {
     /// Its title.
     pub title: String,
-    /// Class and date.
+    /// Class and date, shown under the title.
     pub under: String,
     /// Its parts, from the top.
     pub parts: Vec<ReportPart>,
@@ -138,13 +139,11 @@ impl ReportColumn {
     }
 }
 
-/// A page being written in one language.
+/// A page while it is written in one language.
 struct Draft {
     w: crate::words::Words,
     page: ReportPage,
 }
-
-type Drafted<T = ()> = Result<T, crate::ReportError>;
 
 impl Draft {
     fn new(

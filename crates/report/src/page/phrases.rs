@@ -1,7 +1,6 @@
-//! Turns of phrase that several pages share.
+//! Phrases that several pages use.
 
-use super::Drafted;
-use crate::words::Words;
+use crate::words::{Drafted, Words};
 use chrono::{Datelike, NaiveDate};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_desk::CalibrationVerdict;
@@ -52,7 +51,7 @@ pub(crate) fn practice(counts: [u32; 3]) -> String {
     }
 }
 
-/// A share as whole per cent.
+/// A share in whole per cent.
 pub(crate) fn percent(share: f64) -> String {
     format!("{:.0}%", share * 100.0)
 }
@@ -69,7 +68,7 @@ pub(crate) fn trend(w: &Words, trend: Trend) -> Drafted<String> {
     })?)
 }
 
-/// A student's calibration: how well ratings agree with results.
+/// The words for a calibration.
 pub(crate) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<String> {
     Ok(w.get(match verdict {
         CalibrationVerdict::Over => "report-calibration-over",
@@ -80,7 +79,7 @@ pub(crate) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
     })?)
 }
 
-/// A misconception as a teacher reads it. A code of a newer program keeps its code.
+/// The name of a misconception. A code that this version does not know stays as it is.
 pub(crate) fn misconception(w: &Words, code: &str) -> String {
     let id = format!("misconception-{}", code.replace('_', "-"));
     surefoot_exercises::messages::attribute(w.locale, &id, "name")
@@ -94,7 +93,7 @@ pub(crate) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Vec<Strin
         .collect()
 }
 
-/// Blocks as they read, in one line.
+/// Blocks as text in one line.
 pub(crate) fn reads(w: &Words, blocks: &[Block]) -> Drafted<String> {
     Ok(blocks_text(w.locale, blocks)?.replace('\n', "; "))
 }

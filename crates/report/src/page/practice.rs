@@ -1,4 +1,4 @@
-//! A practice sheet for the screen: the very exercises that its print would have.
+//! The preview of a practice sheet, with the exercises of its print.
 
 use super::{Drafted, ReportPage, ReportPart};
 use crate::sheet::{SheetWish, sets, title};

@@ -1,4 +1,4 @@
-//! The self-rating chart for the screen.
+//! The preview of a self-rating chart.
 
 use super::{Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::ReportError;
@@ -7,8 +7,7 @@ use crate::paper::Density;
 use crate::words::Words;
 use surefoot_catalogue::Locale;
 
-/// The first tables of a chart, one a day of the rotation; further passes follow on
-/// paper alone.
+/// The first table of each day of the rotation. Only the print has the tables of later passes.
 ///
 /// # Errors
 /// Returns [`ReportError::Nothing`] without a concept or a pass.

@@ -1,4 +1,4 @@
-//! Pages in words on paper.
+//! Prints pages.
 
 use super::{RatedLine, ReportPage, ReportPart, ReportTable};
 use crate::entry::blocks;
@@ -6,56 +6,59 @@ use crate::error::ReportError;
 use crate::flow::Document;
 use crate::inline::{Align, Style, bold, paragraph, words};
 use crate::mark::{Mark, Pen, Step, ellipse, rounded};
-use crate::paper::Look;
+use crate::paper::PrintOptions;
 use crate::slab::{Part, Role, Sense, Slab};
 use crate::table::{Cell, Column, Table, Width};
 use crate::words::Words;
 
-/// Sizes tried, largest first, until a page that must be one is one.
+/// Scales tried until a page fits on one sheet.
 const SCALES: [f32; 4] = [1.0, 0.92, 0.84, 0.76];
 
-/// A page as a PDF. With `on_one_page`, letters grow smaller as far as they
-/// must, within reason; what is longer than that has several pages.
-pub fn print(page: &ReportPage, look: &Look, on_one_page: bool) -> Result<Vec<u8>, ReportError> {
-    let w = Words::new(look.locale);
-    // A page that is too long at every size is easier to read at full size.
+/// A page as a PDF. With `on_one_page`, the text is smaller if that makes it fit on one page.
+pub fn print(
+    page: &ReportPage,
+    options: &PrintOptions,
+    on_one_page: bool,
+) -> Result<Vec<u8>, ReportError> {
+    let w = Words::new(options.locale);
+    // A page that fits at no size is easier to read at full size.
     let scale = match on_one_page {
-        true => scale_of_one_page(page, look, &w)?.unwrap_or(1.0),
+        true => scale_of_one_page(page, options, &w)?.unwrap_or(1.0),
         false => 1.0,
     };
-    let mut document = Document::new(*look, page.title.clone(), page.under.clone());
+    let mut document = Document::new(*options, page.title.clone(), page.under.clone());
     lay_out(&mut document, page, &w, scale)?;
     document.finish()
 }
 
-/// Pages of one kind in one PDF, each beginning on a sheet of its own and, if it can
-/// be, kept to that. Nothing without a page.
+/// Pages of one kind in one PDF. Each begins on a new sheet, with smaller text if that makes it
+/// fit. Returns `None` without pages.
 pub fn print_each(
     title: &str,
     pages: &[ReportPage],
-    look: &Look,
+    options: &PrintOptions,
 ) -> Result<Option<Vec<u8>>, ReportError> {
     let Some(first) = pages.first() else {
         return Ok(None);
     };
-    let w = Words::new(look.locale);
-    let mut document = Document::new(*look, title, first.under.clone());
+    let w = Words::new(options.locale);
+    let mut document = Document::new(*options, title, first.under.clone());
     for page in pages {
-        let scale = scale_of_one_page(page, look, &w)?.unwrap_or(1.0);
+        let scale = scale_of_one_page(page, options, &w)?.unwrap_or(1.0);
         document.new_page();
         lay_out(&mut document, page, &w, scale)?;
     }
     document.finish().map(Some)
 }
 
-/// The largest size of letters at which a page is one.
+/// The largest scale at which a page fits on one sheet.
 fn scale_of_one_page(
     page: &ReportPage,
-    look: &Look,
+    options: &PrintOptions,
     w: &Words,
 ) -> Result<Option<f32>, ReportError> {
     for scale in SCALES {
-        let mut document = Document::new(*look, page.title.clone(), page.under.clone());
+        let mut document = Document::new(*options, page.title.clone(), page.under.clone());
         lay_out(&mut document, page, w, scale)?;
         if document.page_count() == 1 {
             return Ok(Some(scale));
@@ -260,8 +263,7 @@ mod tests {
     use surefoot_desk::{CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage};
     use surefoot_record::ConceptName;
 
-    /// A student with a report on everything, the longest titles first, and the
-    /// longest name there can be.
+    /// A student with a report on every concept, the longest titles and the longest name.
     fn fullest(language: Language) -> StudentPage {
         let catalogue = Catalogue::built_in().unwrap();
         let mut all: Vec<_> = catalogue.concepts().iter().collect();
@@ -273,7 +275,7 @@ mod tests {
             name: Some("Maximiliana-Wilhelmina ".repeat(2).trim().into()),
             has_it: None,
         };
-        // Ends and beginning of the list are what the pages take.
+        // The pages show the beginning and the end of the list.
         let half = all.len() / 2;
         let (longest, rest) = all.split_at(half.min(12));
         let ordered = longest
@@ -334,19 +336,19 @@ mod tests {
                 conference::conference_page(&student, title, date, locale).unwrap(),
             ] {
                 for paper in [Paper::A4, Paper::Letter] {
-                    let look = Look {
+                    let options = PrintOptions {
                         locale,
                         paper,
                         density: Density::Roomy,
                     };
                     let w = Words::new(locale);
-                    let fits = scale_of_one_page(&page, &look, &w).unwrap();
+                    let fits = scale_of_one_page(&page, &options, &w).unwrap();
                     assert!(fits.is_some(), "{} {paper:?} {language:?}", page.title);
-                    assert!(print(&page, &look, true).unwrap().starts_with(b"%PDF-"));
+                    assert!(print(&page, &options, true).unwrap().starts_with(b"%PDF-"));
                     let three = [page.clone(), page.clone(), page.clone()];
-                    let pdf = print_each("x", &three, &look).unwrap().unwrap();
+                    let pdf = print_each("x", &three, &options).unwrap().unwrap();
                     assert!(String::from_utf8_lossy(&pdf).contains("/Count 3"));
-                    assert_eq!(print_each("x", &[], &look).unwrap(), None);
+                    assert_eq!(print_each("x", &[], &options).unwrap(), None);
                 }
             }
         }

@@ -3,7 +3,7 @@
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable};
 use crate::words::Words;
 use surefoot_catalogue::Locale;
-use surefoot_desk::{ShareRow, ShareShown, ShareStanding, ShareStep, ShareTable};
+use surefoot_desk::{ShareRelease, ShareRow, ShareShown, ShareStep, ShareTable};
 
 /// The page of a share-safe table.
 pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
@@ -14,7 +14,7 @@ pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
         table.date,
     )?;
     draft.words("report-share-what", &[])?;
-    if table.standing == ShareStanding::Nothing {
+    if table.release == ShareRelease::Nothing {
         draft.words(
             "report-share-nothing",
             &[("least", table.smallest_group.into())],
@@ -22,11 +22,11 @@ pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
         draft.caution("report-caution")?;
         return Ok(draft.page);
     }
-    if let ShareStanding::NearlySameClass {
+    if let ShareRelease::NearlySameClass {
         made_on,
         differing,
         least,
-    } = table.standing
+    } = table.release
     {
         let on = super::phrases::date(&draft.w, made_on)?;
         let text = draft.w.say(
@@ -145,15 +145,15 @@ fn rows(w: &Words, table: &ShareTable) -> Drafted<ReportTable> {
     })
 }
 
-/// "≤ 20%", "21–39%", "≥ 80%": the ends are open, so that nobody and
-/// everybody never show.
+/// "≤ 20%", "21–39%", "≥ 80%". The bands at the ends are open, so that they never show nobody or
+/// everybody.
 fn band(from: u32, to: u32, to_included: bool) -> String {
     if from == 0 {
         format!("{} {to}%", if to_included { "≤" } else { "<" })
     } else if to >= 100 {
         format!("≥ {from}%")
     } else {
-        // The lowest band holds its upper edge, so the next begins above it.
+        // The lowest band includes its upper end, so the next band begins above it.
         let step = to - from;
         let low = if from == step && step < 50 {
             from + 1

@@ -1,4 +1,4 @@
-//! The exercises of one concept on a sheet: made here, a teacher's own, or both.
+//! The exercises of one concept on a sheet: generated, own, or both.
 
 use crate::error::ReportError;
 use surefoot_catalogue::Concept;
@@ -12,17 +12,17 @@ pub struct SheetPart {
     pub concept: Concept,
     /// The level of the exercises.
     pub level: Level,
-    /// How many; where there are own ones alone, at most as many as there are.
+    /// How many. A concept with only own exercises has at most these.
     pub count: usize,
-    /// The seed of the first; the others follow.
+    /// The seed of the first exercise; the others have the next ones.
     pub seed: u64,
     /// The teacher's own exercises of this concept.
     pub own: Vec<OwnExercise>,
 }
 
 impl SheetPart {
-    /// The exercises in their order: own and generated ones alternate, as on the
-    /// screen, an own one first.
+    /// The exercises in their order. Own and generated ones alternate, and an own one comes first, as
+    /// in practice.
     pub(super) fn exercises(&self) -> Result<Vec<Item>, ReportError> {
         let own = self.own_items()?;
         if !has_generator(self.concept.id.as_str()) {
@@ -44,7 +44,7 @@ impl SheetPart {
         Ok(items)
     }
 
-    /// What must be asked for to have the same sheet again.
+    /// A code of the values that give the same sheet again.
     pub(super) fn mark(&self, items: &[Item]) -> String {
         let (own, made): (Vec<&Item>, Vec<&Item>) = items
             .iter()
@@ -63,7 +63,7 @@ impl SheetPart {
         )
     }
 
-    /// Own exercises, those of the level asked for first; another seed begins with another.
+    /// Own exercises, those of the level first. The seed decides which comes first.
     fn own_items(&self) -> Result<Vec<Item>, ReportError> {
         let count = self.own.len().max(1);
         let start = usize::try_from(self.seed % count as u64).unwrap_or(0);
@@ -84,11 +84,11 @@ impl SheetPart {
             .collect()
     }
 
-    /// Made exercises: seeds in a row, a repeated question left out.
+    /// Generated exercises by consecutive seeds, without repeated prompts.
     fn made(&self, count: usize) -> Result<Vec<Item>, ReportError> {
         let mut items: Vec<Item> = Vec::new();
         let mut seed = self.seed;
-        // A generator with few different questions may repeat one in the end.
+        // A generator with few different prompts may repeat one in the end.
         let tries = count as u64 * 8 + 40;
         while items.len() < count {
             let item = generate(self.concept.id.as_str(), self.level, seed)?;

@@ -10,7 +10,7 @@ class: string,
 names: Array<string>, };
 export type Agreement = { 
 /**
- * Rows: the student's rating; columns: the teacher's. Counts of pairs.
+ * Counts of pairs; rows by the student's rating, columns by the teacher's.
  */
 table: [[number, number, number, number], [number, number, number, number], [number, number, number, number], [number, number, number, number]], 
 /**
@@ -18,8 +18,7 @@ table: [[number, number, number, number], [number, number, number, number], [num
  */
 pairs: number, 
 /**
- * Weighted kappa (quadratic weights); none below ten pairs, or if
- * both always chose the same one rating.
+ * Weighted kappa (quadratic weights); none below ten pairs, or if all ratings are the same.
  */
 kappa: number | null, 
 /**
@@ -67,11 +66,11 @@ student: string,
  */
 exercise: string, 
 /**
- * What was filled in.
+ * The response.
  */
 response: Response, 
 /**
- * Seconds since the exercise was shown or last answered, by the screen's own count.
+ * Seconds since the exercise was shown or last answered, counted by the screen.
  */
 seconds: number, };
 export type AreaModel = { 
@@ -143,7 +142,7 @@ export type Assign = {
  */
 class: string, 
 /**
- * What it is made from.
+ * The new assignment.
  */
 assignment: NewAssignment, };
 export type AssignedAmount = { 
@@ -152,7 +151,7 @@ export type AssignedAmount = {
  */
 done: number, 
 /**
- * Exercises asked for.
+ * Exercises assigned.
  */
 of: number, };
 export type AssignmentId = { 
@@ -194,24 +193,24 @@ whole_class: boolean,
  */
 in_pack: boolean, 
 /**
- * Withdrawn; it can be restored.
+ * Whether it is withdrawn; it can be restored.
  */
 withdrawn: boolean, 
 /**
- * Seats without a device yet: it cannot be sealed for them until their first hand-in.
+ * Seats without a device. The assignment cannot be sealed for them until their first hand-in.
  */
 waiting: Array<number>, 
 /**
- * Who has done how much.
+ * The progress of each student.
  */
 progress: Array<SeatProgress>, };
 export type BackUp = { 
 /**
- * Of which store.
+ * The store.
  */
 store: StoreName, 
 /**
- * At least 8 characters.
+ * The passphrase, at least 8 characters.
  */
 passphrase: string, };
 export type Balance = { 
@@ -294,19 +293,19 @@ export type Board = {
  */
 class_title: string, 
 /**
- * What "today" is.
+ * The date.
  */
 today: string, 
 /**
- * The seats it is restricted to; empty for the whole class.
+ * The group of seats; empty for the whole class.
  */
 group: Array<number>, 
 /**
- * The pass of today, from 0.
+ * The pass of the date, from 0.
  */
 pass: number, 
 /**
- * Day of the rotation today, from 1, on a school day.
+ * Day of the rotation, from 1; none on a day without school.
  */
 day: number | null, 
 /**
@@ -330,7 +329,7 @@ newest_report_days: number | null,
  */
 typical_report_days: number | null, 
 /**
- * One row a concept: weakest first, then those not taught yet, then those without a report.
+ * One row for each concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
 export type BoardRow = { 
@@ -351,7 +350,7 @@ phase: Phase,
  */
 day: number, 
 /**
- * Rank among the weak concepts, 1 is weakest; none before its first lesson or without a report.
+ * Rank, 1 is weakest; none before its first lesson or without a report.
  */
 rank: number | null, 
 /**
@@ -371,19 +370,19 @@ high: number | null,
  */
 reporters: number, 
 /**
- * Whether so few reported that one should ask first.
+ * Whether so few reported that the teacher should ask first.
  */
 ask_first: boolean, 
 /**
- * Of the last rating of each reporter: how many chose each, `NotYet` first.
+ * How many reporters last chose each rating, `NotYet` first.
  */
 latest: [number, number, number, number], 
 /**
- * Of the last marked result of each reporter: right and wrong.
+ * How many reporters last marked right, and wrong.
  */
 results: [number, number], 
 /**
- * Practice answers by everyone: alone, with help, wrong.
+ * Practice answers of all students: alone, with help, wrong.
  */
 practice: [number, number, number], 
 /**
@@ -395,11 +394,11 @@ newest_days: number | null,
  */
 trend: Trend, 
 /**
- * Pass by pass: how many rated, and how many of these chose Not yet or With help.
+ * The passes, in order.
  */
 passes: Array<PassCell>, 
 /**
- * The commonest misconceptions: code and count, most first, at most five.
+ * The commonest misconceptions, most frequent first, at most five.
  */
 misconceptions: Array<MisconceptionCount>, };
 export type BoxPlot = { 
@@ -467,11 +466,11 @@ found: number, } | { "code": "no_school_day" };
 export type CalibrationVerdict = "over" | "under" | "near" | "unclear" | "too_little";
 export type CallError = { "code": "unknown_call", 
 /**
- * The name asked for.
+ * The unknown name.
  */
 name: string, } | { "code": "bad_arguments", 
 /**
- * What the reader said.
+ * What does not fit.
  */
 detail: string, } | { "code": "not_found", 
 /**
@@ -503,7 +502,7 @@ refusal: Refusal, } | { "code": "seat_code",
  */
 error: SeatCodeError, } | { "code": "unreadable_answer", 
 /**
- * What was wrong with it.
+ * What is wrong with it.
  */
 detail: string, } | { "code": "newer_store", 
 /**
@@ -511,7 +510,7 @@ detail: string, } | { "code": "newer_store",
  */
 found: number, 
 /**
- * The newest known here.
+ * The newest version that this program knows.
  */
 known: number, } | { "code": "damaged_store", 
 /**
@@ -548,12 +547,12 @@ export type CarryAsked = {
  */
 student: string, 
 /**
- * At least 8 characters.
+ * The passphrase, at least 8 characters.
  */
 passphrase: string, };
 export type CarryDone = { 
 /**
- * The student of this device who has it now.
+ * The student it was added to.
  */
 student: string, 
 /**
@@ -617,7 +616,7 @@ concept: string,
  */
 confidence: Confidence | null, 
 /**
- * How it went.
+ * The outcome.
  */
 outcome: Outcome | null, };
 export type Choice = { 
@@ -645,7 +644,7 @@ export type ClassKeyAsked = {
  */
 class: string, 
 /**
- * At least 8 characters.
+ * The passphrase, at least 8 characters.
  */
 passphrase: string, };
 export type ClassSetup = { 
@@ -674,7 +673,7 @@ pass_count: number,
  */
 rotation: Array<Array<PlacedConcept>>, 
 /**
- * What is set for practice at home.
+ * The bounds of practice at home.
  */
 practice: PracticeRules, };
 export type ClassSummary = { 
@@ -683,7 +682,7 @@ export type ClassSummary = {
  */
 id: string, 
 /**
- * The teacher's name for it.
+ * The title.
  */
 title: string, 
 /**
@@ -699,15 +698,15 @@ seats_joined: number,
  */
 concepts: number, 
 /**
- * The newest report.
+ * The date of the newest report.
  */
 newest_report: string | null, 
 /**
- * The version of the last class pack made, 0 for none.
+ * The version of the last class pack; 0 before the first.
  */
 pack_version: number, 
 /**
- * Whether something changed since that pack.
+ * Whether the class has changed since that pack.
  */
 pack_outdated: boolean, };
 export type Clock = { 
@@ -757,11 +756,11 @@ carries: Array<string>,
 result: string | null, };
 export type Comparison = { 
 /**
- * Last rating high, yet it went wrong; most wrong first.
+ * Students with a high last rating and wrong results, most wrong first.
  */
 sure_but_wrong: Array<Mismatch>, 
 /**
- * Last rating low, yet it went right; most right first.
+ * Students with a low last rating and right results, most right first.
  */
 unsure_but_right: Array<Mismatch>, 
 /**
@@ -773,11 +772,11 @@ students: Array<StudentCalibration>,
  */
 misconceptions: Array<ConceptMisconception>, 
 /**
- * Misconceptions beyond these that are not listed.
+ * How many more misconceptions there are.
  */
 misconceptions_left_out: number, 
 /**
- * Students' ratings against the teacher's observations.
+ * How students' ratings agree with the teacher's observations.
  */
 agreement: Agreement, };
 export type ConceptDraft = { 
@@ -840,15 +839,15 @@ concept: ConceptName,
  */
 code: string, 
 /**
- * How often it was made.
+ * How often it led to an answer.
  */
 count: number, 
 /**
- * By how many students.
+ * How many students have it.
  */
 students: number, 
 /**
- * Days since it was last made.
+ * Days since it last led to an answer.
  */
 newest_days: number, };
 export type ConceptName = { 
@@ -886,7 +885,7 @@ row: BoardRow,
  */
 trend_test: TrendTest, 
 /**
- * One line a seat, who needs it most first.
+ * One line for each seat, who needs it most first.
  */
 students: Array<StudentReport>, };
 export type ConceptsPicked = { 
@@ -895,15 +894,15 @@ export type ConceptsPicked = {
  */
 class: string, 
 /**
- * The file's name, for the account.
+ * The name of the file, for the import report.
  */
 file: string, 
 /**
- * What was picked, as the person left it.
+ * The picked drafts, as the teacher edited them.
  */
 drafts: Array<ConceptDraft>, 
 /**
- * What the reading refused, for the account.
+ * The refused lines, for the import report.
  */
 refused: Array<LineRefused>, };
 export type Confidence = 0 | 1 | 2 | 3;
@@ -922,24 +921,24 @@ points: Array<NamedPoint>,
 paths: Array<GridPath>, };
 export type Copies = { 
 /**
- * Newest first.
+ * The copies, newest first.
  */
 copies: Array<StoredCopy>, 
 /**
- * Why the last daily copy could not be made, if it could not.
+ * Why the last daily copy failed, if it did.
  */
 trouble: CallError | null, };
 export type CopyClass = { 
 /**
- * The class whose rotation and pace are copied.
+ * The earlier class.
  */
 from: string, 
 /**
- * The teacher's name for the new one, 1 to 60 characters.
+ * The title of the new class, 1 to 60 characters.
  */
 title: string, 
 /**
- * Given names or codes, one a seat; an empty text is a seat without a name.
+ * Given names or codes, one for each seat; an empty text is a seat without a name.
  */
 names: Array<string>, 
 /**
@@ -949,7 +948,7 @@ year: SchoolYear, };
 export type CopyKind = "daily" | "before_change" | "replaced";
 export type CreateClass = { 
 /**
- * What it is made from.
+ * The new class.
  */
 class: NewClass, };
 export type CubeBox = { 
@@ -979,11 +978,11 @@ depth: number,
 height: number, };
 export type DamagedStore = { 
 /**
- * Which.
+ * The store.
  */
 store: StoreName, 
 /**
- * The student's nickname as the newest good copy has it.
+ * The student's nickname, from the newest whole copy.
  */
 nickname: string | null, 
 /**
@@ -991,7 +990,7 @@ nickname: string | null,
  */
 why: CallError, 
 /**
- * The newest copy that is whole.
+ * The newest whole copy.
  */
 last_good: StoredCopy | null, };
 export type DataTable = { 
@@ -1003,6 +1002,19 @@ header: Array<Say>,
  * Rows of cells.
  */
 rows: Array<Array<Cell>>, };
+export type DatedObservation = { 
+/**
+ * School date.
+ */
+date: string, 
+/**
+ * The rating by the teacher, if given.
+ */
+rating: Confidence | null, 
+/**
+ * Whether the student has it.
+ */
+has_it: boolean, };
 export type DatedReport = { 
 /**
  * School date.
@@ -1017,22 +1029,9 @@ pass: number,
  */
 confidence: Confidence | null, 
 /**
- * How it went.
+ * The outcome.
  */
 outcome: Outcome | null, };
-export type DatedSight = { 
-/**
- * School date.
- */
-date: string, 
-/**
- * On the students' own scale, if rated.
- */
-rating: Confidence | null, 
-/**
- * Whether the student has it.
- */
-has_it: boolean, };
 export type DecimalSign = "language" | "comma" | "point";
 export type DeviceDecision = { 
 /**
@@ -1048,12 +1047,12 @@ seat: number,
  */
 device: string, 
 /**
- * Whether its hand-ins count from now on, or it is rejected; nothing: undecided again.
+ * Whether it is accepted or rejected; `None` quarantines it again.
  */
 accept: boolean | null, };
 export type DeviceSettings = { 
 /**
- * Language of the start and of the teacher's screens.
+ * Language of the first screen and of the teacher's screens.
  */
 language: Language, 
 /**
@@ -1065,7 +1064,7 @@ theme: Theme,
  */
 names_covered: boolean, 
 /**
- * Screens whose guide was read; `all`: none is shown by itself.
+ * Screens whose guide was read; with `all`, no guide opens by itself.
  */
 guides_read: Array<string>, };
 export type DotColumn = { 
@@ -1138,7 +1137,7 @@ student: string,
  */
 exercise: string, 
 /**
- * The draft; nothing when it was emptied.
+ * The draft; `None` if it is empty.
  */
 draft: Draft | null, };
 export type Drawing = { "kind": "number_line" } & NumberLine | { "kind": "fraction_strips" } & FractionStrips | { "kind": "area_model" } & AreaModel | { "kind": "fraction_grid" } & FractionGrid | { "kind": "base_ten_blocks" } & BaseTenBlocks | { "kind": "array" } & ArrayFigure | { "kind": "equal_groups" } & EqualGroups | { "kind": "clock" } & Clock | { "kind": "coins" } & Coins | { "kind": "ruler" } & Ruler | { "kind": "protractor" } & Protractor | { "kind": "angle" } & Angle | { "kind": "polygon" } & Polygon | { "kind": "lines" } & Lines | { "kind": "unit_cubes" } & UnitCubes | { "kind": "net" } & Net | { "kind": "coordinate_grid" } & CoordinateGrid | { "kind": "bar_chart" } & BarChart | { "kind": "picture_graph" } & PictureGraph | { "kind": "dot_plot" } & DotPlot | { "kind": "histogram" } & Histogram | { "kind": "box_plot" } & BoxPlot | { "kind": "balance" } & Balance | { "kind": "ratio_table" } & RatioTable | { "kind": "double_number_line" } & DoubleNumberLine | { "kind": "tape_diagram" } & TapeDiagram | { "kind": "data_table" } & DataTable | { "kind": "column_work" } & ColumnWork | { "kind": "scale" } & Scale;
@@ -1298,24 +1297,24 @@ export type EntryAsked = {
  */
 class: string, 
 /**
- * The day.
+ * The day; `None` for the latest school day.
  */
 date: string | null, };
 export type EntryCell = { 
 /**
- * The rating typed in from paper.
+ * The rating from paper.
  */
 rating: Confidence | null, 
 /**
- * The result typed in from paper.
+ * The outcome from paper.
  */
 outcome: Outcome | null, 
 /**
- * The rating that a device handed in.
+ * The rating from a device.
  */
 device_rating: Confidence | null, 
 /**
- * The result that a device handed in.
+ * The outcome from a device.
  */
 device_outcome: Outcome | null, 
 /**
@@ -1323,7 +1322,7 @@ device_outcome: Outcome | null,
  */
 seen: Confidence | null, 
 /**
- * After a small group: whether the student has it.
+ * The record after a small group: whether the student has it.
  */
 group_result: boolean | null, };
 export type EntryDay = { 
@@ -1336,11 +1335,11 @@ date: string,
  */
 day: number | null, 
 /**
- * The school day before, if any.
+ * The school day before it, if any.
  */
 earlier: string | null, 
 /**
- * The school day after, up to today.
+ * The school day after it, if not in the future.
  */
 later: string | null, 
 /**
@@ -1348,7 +1347,7 @@ later: string | null,
  */
 concepts: Array<ConceptName>, 
 /**
- * One row a seat.
+ * One row for each seat.
  */
 rows: Array<EntryRow>, };
 export type EntryMade = { 
@@ -1361,7 +1360,7 @@ seat: number,
  */
 concept: string, 
 /**
- * What was filled in.
+ * The value.
  */
 value: EntryValue, };
 export type EntryRow = { 
@@ -1374,7 +1373,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * One cell a concept.
+ * One cell for each concept.
  */
 cells: Array<EntryCell>, };
 export type EntryValue = { "kind": "rating", 
@@ -1383,11 +1382,11 @@ export type EntryValue = { "kind": "rating",
  */
 rating: Confidence | null, } | { "kind": "outcome", 
 /**
- * The result.
+ * The outcome.
  */
 outcome: Outcome | null, } | { "kind": "seen", 
 /**
- * On the students' own scale.
+ * On the students' scale.
  */
 rating: Confidence | null, } | { "kind": "group_result", 
 /**
@@ -1585,17 +1584,13 @@ alt: Say,
 drawing: Drawing, };
 export type FileMade = { 
 /**
- * Suggested name.
+ * Its suggested name.
  */
 file_name: string, 
 /**
- * Where it was saved, in words; nothing when the person decided against it.
+ * Where it was saved, in words; `None` if the person cancelled.
  */
-place: string | null, 
-/**
- * Its size in bytes.
- */
-bytes: number, };
+place: string | null, };
 export type FileReport = { 
 /**
  * The file's name.
@@ -1618,11 +1613,11 @@ name: string | null,
  */
 class_title: string | null, 
 /**
- * Check-ins and practice counts that were new.
+ * Check-ins and practice counts that are new.
  */
 new_entries: number, 
 /**
- * Things to look at that did not stop the import.
+ * What the teacher should check although the file was imported.
  */
 flags: Array<Flag>, };
 export type FirstLessons = { 
@@ -1631,7 +1626,7 @@ export type FirstLessons = {
  */
 class: string, 
 /**
- * Each concept with the date of its first lesson; nothing takes it away.
+ * Each concept with the date of its first lesson; `None` removes it.
  */
 lessons: Array<[string, string | null]>, };
 export type Flag = { "code": "future_date", 
@@ -1661,7 +1656,7 @@ export type Focus = {
  */
 student: string, 
 /**
- * At most three concepts.
+ * The concepts, at most three.
  */
 concepts: Array<string>, };
 export type ForecastScore = { 
@@ -1722,7 +1717,7 @@ export type Goals = {
  */
 student: string, 
 /**
- * At most three, in their order.
+ * The goals, at most three, in their order.
  */
 goals: Array<Goal>, };
 export type GridFrame = { 
@@ -1778,15 +1773,15 @@ class: string,
 group: Array<number>, };
 export type GroupChosen = { 
 /**
- * When, from 0.
+ * The slot, from 0.
  */
 slot: number, 
 /**
- * On what.
+ * The concept.
  */
 concept: string, 
 /**
- * Who.
+ * The seats of the members.
  */
 seats: Array<number>, };
 export type GroupFault = { 
@@ -1799,7 +1794,7 @@ kind: GroupFaultKind,
  */
 students: Array<GroupMember>, 
 /**
- * When, from 0.
+ * The slot, from 0.
  */
 slot: number | null, 
 /**
@@ -1822,7 +1817,7 @@ name: string | null,
 has_it: number | null, };
 export type GroupPage = { 
 /**
- * On what.
+ * The concept.
  */
 concept: ConceptName, 
 /**
@@ -1838,7 +1833,7 @@ members: Array<PageMember>,
  */
 misconceptions: Array<MisconceptionCount>, 
 /**
- * Concepts it builds on that not all of them have.
+ * Prerequisites that some members lack.
  */
 first: Array<PageFirst>, 
 /**
@@ -1851,11 +1846,11 @@ export type GroupPageAsked = {
  */
 class: string, 
 /**
- * On what.
+ * The concept.
  */
 concept: string, 
 /**
- * Who.
+ * Its seats.
  */
 seats: Array<number>, };
 export type GroupRecord = { 
@@ -1868,7 +1863,7 @@ seat: number,
  */
 concept: string, 
 /**
- * Whether the student has it; otherwise needs more.
+ * Whether the student has it.
  */
 has_it: boolean, };
 export type GroupResult = { 
@@ -1889,25 +1884,25 @@ seat: number,
  */
 concept: string, 
 /**
- * Has it, or needs more; nothing to take the record back.
+ * Whether the student has the concept; `None` removes the record.
  */
 has_it: boolean | null, };
 export type GroupView = { 
 /**
- * When, from 0.
+ * The slot, from 0.
  */
 slot: number, 
 /**
- * On what.
+ * The concept.
  */
 concept: ConceptName, 
 /**
- * Who.
+ * The members.
  */
 members: Array<GroupMember>, };
 export type GroupWishes = { 
 /**
- * Times at which groups meet, one after the other, 1 to 6.
+ * Times at which groups can meet, 1 to 6.
  */
 slots: number, 
 /**
@@ -1915,12 +1910,12 @@ slots: number,
  */
 groups_at_once: number, 
 /**
- * Fewest students of a group.
+ * Students of a group at least.
  */
 size_least: number, 
 /**
- * Most students of a group, at most 12. Groups of two to five gain most
- * (EEF toolkit, small group tuition); above six the gain falls off.
+ * Students of a group at most, up to 12. Groups of two to five gain most (EEF toolkit, small
+ * group tuition); above six the gain is smaller.
  */
 size_most: number, 
 /**
@@ -1932,7 +1927,7 @@ keep_apart: Array<[number, number]>,
  */
 keep_together: Array<[number, number]>, 
 /**
- * Seats that are not there today.
+ * Seats that are absent today.
  */
 absent: Array<number>, };
 export type GroupsAsked = { 
@@ -1941,16 +1936,16 @@ export type GroupsAsked = {
  */
 class: string, 
 /**
- * Room, pairs and absences; kept for the next time.
+ * Room, pairs and absences; the desk keeps them.
  */
 wishes: GroupWishes, 
 /**
- * Whether to prove how good the groups are, which takes a second or so.
+ * Whether to compute a proven bound, which takes about a second.
  */
 prove: boolean, };
 export type GroupsDesk = { 
 /**
- * What "today" is.
+ * Today.
  */
 today: string, 
 /**
@@ -1958,7 +1953,7 @@ today: string,
  */
 seats: Array<GroupMember>, 
 /**
- * The wishes as last given; who is absent today.
+ * The kept wishes, with the absences of today.
  */
 wishes: GroupWishes, 
 /**
@@ -1966,7 +1961,7 @@ wishes: GroupWishes,
  */
 concepts: Array<ConceptName>, 
 /**
- * Groups that were kept, newest day first, at most ten days.
+ * Kept groups, newest day first, at most ten days.
  */
 kept: Array<GroupsOfDay>, };
 export type GroupsEdited = { 
@@ -1983,7 +1978,7 @@ wishes: GroupWishes,
  */
 groups: Array<GroupChosen>, 
 /**
- * The suggestion's bound on every plan.
+ * The upper bound that came with the suggestion.
  */
 best_at_most: number, };
 export type GroupsKept = { 
@@ -1996,7 +1991,7 @@ class: string,
  */
 date: string, 
 /**
- * The groups; none to take the day away.
+ * The groups; an empty list removes the day.
  */
 groups: Array<GroupChosen>, };
 export type GroupsOfDay = { 
@@ -2018,23 +2013,23 @@ export type GroupsView = {
  */
 groups: Array<GroupView>, 
 /**
- * Students who need something and found no place.
+ * Students who need a planned concept and are in no group.
  */
 unplaced: Array<GroupMember>, 
 /**
- * Students who need something that is planned for and are there.
+ * How many present students need a planned concept.
  */
 in_need: number, 
 /**
- * Worth of the plan: needs met, and students reached.
+ * The value of the plan, for needs met and students reached.
  */
 value: number, 
 /**
- * No plan under these wishes is worth more.
+ * An upper bound for the value of every plan under these wishes.
  */
 best_at_most: number, 
 /**
- * How far from the best plan this one can be at most, 0 to 1; 0 is proved best.
+ * The share of the best value that this plan misses at most; 0 means that it is the best.
  */
 proven_gap: number, 
 /**
@@ -2055,10 +2050,6 @@ place: string | null,
  * Handed to another program instead; whether that one sent it, it does not say.
  */
 shared: boolean, 
-/**
- * Size of the sealed file.
- */
-bytes: number, 
 /**
  * Check-ins in it.
  */
@@ -2124,13 +2115,13 @@ to: number,
 count: number, };
 export type ImportAsked = { 
 /**
- * Where from.
+ * Its source.
  */
 from: ImportFrom, };
 export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
 export type ImportReport = { 
 /**
- * Names the import in the journal.
+ * The number of the import.
  */
 import: number, 
 /**
@@ -2138,15 +2129,15 @@ import: number,
  */
 made_on: string, 
 /**
- * File by file, in the order of their names.
+ * The files in the order of their names.
  */
 files: Array<FileReport>, 
 /**
- * Whether it was stopped before the end; what was read counts.
+ * Whether it was stopped; the files read before count.
  */
 cancelled: boolean, 
 /**
- * Whether it was undone since.
+ * Whether it was undone.
  */
 undone: boolean, };
 export type InnerLine = { 
@@ -2194,9 +2185,9 @@ export type JobId = {
 job: number, };
 export type JobResult = { "kind": "sample_ready" } | { "kind": "import", 
 /**
- * Its account.
+ * Its report.
  */
-account: ImportReport, } | { "kind": "failed", 
+report: ImportReport, } | { "kind": "failed", 
 /**
  * Why.
  */
@@ -2211,7 +2202,7 @@ done: number,
  */
 total: number, 
 /**
- * What came of it, once over.
+ * Its result, once it is over.
  */
 result: JobResult | null, };
 export type Join = { 
@@ -2220,15 +2211,15 @@ export type Join = {
  */
 pack: number, 
 /**
- * The code from the slip, as typed.
+ * The code of the join slip, as typed.
  */
 seat_code: string, 
 /**
- * 1 to 24 characters; stays on this device.
+ * The nickname, 1 to 24 characters; it stays on this device.
  */
 nickname: string, 
 /**
- * A picture's id; stays on this device.
+ * The id of the avatar; it stays on this device.
  */
 picture: string, 
 /**
@@ -2249,7 +2240,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * The code to type.
+ * The seat code.
  */
 code: string, };
 export type Language = "en" | "es";
@@ -2531,7 +2522,7 @@ points: Array<NamedPoint>,
 right_angles: Array<Point>, };
 export type MessageFile = { 
 /**
- * What it is about, such as `items-fractions`.
+ * Its area, such as `items-fractions`.
  */
 area: string, 
 /**
@@ -2544,16 +2535,16 @@ export type MisconceptionCount = {
  */
 code: string, 
 /**
- * How often.
+ * How often it led to an answer.
  */
 count: number, };
 export type Mismatch = { 
 /**
- * Who.
+ * The student.
  */
 student: GroupMember, 
 /**
- * On what.
+ * The concept.
  */
 concept: ConceptName, 
 /**
@@ -2628,7 +2619,7 @@ class: string,
  */
 seat: number, 
 /**
- * The name; nothing to take it away.
+ * The name; `None` removes it.
  */
 name: string | null, };
 export type NamedPoint = { 
@@ -2656,7 +2647,7 @@ corners: Array<Point>,
 side_labels: Array<Expr | null>, };
 export type NewAssignment = { 
 /**
- * Concepts, 1 to 6.
+ * The concepts, 1 to 6.
  */
 concepts: Array<string>, 
 /**
@@ -2672,16 +2663,16 @@ from: string,
  */
 due: string, 
 /**
- * Seats it is for; empty for the whole class.
+ * The seats; empty for the whole class.
  */
 seats: Array<number>, };
 export type NewClass = { 
 /**
- * The teacher's name for it, 1 to 60 characters.
+ * The title, 1 to 60 characters.
  */
 title: string, 
 /**
- * Given names or codes, one a seat; an empty text is a seat without a name.
+ * Given names or codes, one for each seat; an empty text is a seat without a name.
  */
 names: Array<string>, 
 /**
@@ -2689,7 +2680,7 @@ names: Array<string>,
  */
 year: SchoolYear, 
 /**
- * Grades whose concepts of the catalogue the class gets.
+ * The grades whose concepts the class gets.
  */
 grades: Array<number>, 
 /**
@@ -2697,7 +2688,7 @@ grades: Array<number>,
  */
 rotation_days: number, 
 /**
- * Most concepts of a day; the rotation has the first that fit.
+ * Concepts of a day at most.
  */
 concepts_a_day: number, };
 export type NewClosures = { 
@@ -2715,7 +2706,7 @@ export type NewPractice = {
  */
 class: string, 
 /**
- * Bounds, and a test to aim at.
+ * The bounds, and the test it aims at.
  */
 practice: PracticeRules, };
 export type NewRotation = { 
@@ -2724,7 +2715,7 @@ export type NewRotation = {
  */
 class: string, 
 /**
- * Concept ids day by day.
+ * The ids of the concepts, day by day.
  */
 days: Array<Array<string>>, };
 export type NewStudentSettings = { 
@@ -2741,7 +2732,7 @@ language: Language,
  */
 minutes: number, 
 /**
- * Exercises of an evening; nothing when it ends by minutes.
+ * Exercises of an evening; `None` if it ends after the minutes.
  */
 exercises: number | null, 
 /**
@@ -2842,15 +2833,15 @@ export type OpenedFiles = {
  */
 pack: PackOffer | null, 
 /**
- * Hand-ins and zips among them; they wait for an import from `opened`.
+ * How many hand-ins and zips are among them; an import from `opened` reads them.
  */
 hand_ins: number, 
 /**
- * A carry file among them, waiting for its passphrase.
+ * The last carry file among them; it needs its passphrase.
  */
 carry: PickedSealed | null, 
 /**
- * A backup among them, waiting for its passphrase.
+ * The last backup among them; it needs its passphrase.
  */
 backup: PickedSealed | null, };
 export type Outcome = "right" | "wrong" | "not_done";
@@ -2868,7 +2859,7 @@ grade: number,
  */
 codes: Array<string>, 
 /**
- * Titles of its prerequisites.
+ * The titles of its prerequisites.
  */
 before: Array<string>, 
 /**
@@ -2889,7 +2880,7 @@ exercises: Array<OwnExerciseLine>,
  */
 concepts: Array<OwnConceptLine>, 
 /**
- * Imports of either, the newest first.
+ * Imports, newest first.
  */
 imports: Array<OwnImport>, };
 export type OwnExerciseId = { 
@@ -2911,7 +2902,7 @@ id: string,
  */
 concept: ConceptName, 
 /**
- * Whether the concept is in the rotation. Only then it is part of the class pack.
+ * Whether the concept is in the rotation; only then the class pack has the exercise.
  */
 in_rotation: boolean, 
 /**
@@ -2987,15 +2978,15 @@ number: number,
  */
 kind: OwnImportKind, 
 /**
- * School date.
+ * The date of the import.
  */
 made_on: string, 
 /**
- * Taken back.
+ * Whether it was undone.
  */
 undone: boolean, 
 /**
- * File by file.
+ * The files.
  */
 files: Array<OwnFile>, };
 export type OwnImportAsked = { 
@@ -3004,7 +2995,7 @@ export type OwnImportAsked = {
  */
 class: string, 
 /**
- * The concept that lines and items without one are for.
+ * The concept of lines and items that name none.
  */
 concept: string | null, };
 export type OwnImportId = { 
@@ -3013,7 +3004,7 @@ export type OwnImportId = {
  */
 class: string, 
 /**
- * Its number.
+ * Its number in the class.
  */
 number: number, };
 export type OwnImportKind = "exercises" | "concepts";
@@ -3066,7 +3057,7 @@ concept: ConceptName,
  */
 date: string, 
 /**
- * Its present first lesson.
+ * Its first lesson now.
  */
 before: string | null, };
 export type PacingList = { 
@@ -3099,7 +3090,7 @@ text: string, };
 export type PacingTrouble = "no_such_concept" | "no_date" | "outside_year" | "twice";
 export type PackOffer = { 
 /**
- * Names the picked pack in [`Join`].
+ * Its number in [`Join`].
  */
 pack: number, 
 /**
@@ -3120,7 +3111,7 @@ first_day: string,
 last_day: string, };
 export type PackTaken = { 
 /**
- * The version now held.
+ * The version that the device has now.
  */
 version: number, 
 /**
@@ -3133,7 +3124,7 @@ export type PageFirst = {
  */
 concept: ConceptName, 
 /**
- * Members who seem not to have it.
+ * The members who probably lack it.
  */
 lacking: Array<GroupMember>, };
 export type PageMember = { 
@@ -3154,7 +3145,7 @@ has_it: number | null,
  */
 rating: Confidence | null, 
 /**
- * The last result marked.
+ * The last marked result.
  */
 outcome: Outcome | null, 
 /**
@@ -3168,7 +3159,7 @@ export type PassCell = {
  */
 rated: number, 
 /**
- * Of these, Not yet or With help.
+ * Of these, those who chose Not yet or With help.
  */
 needs: number, 
 /**
@@ -3210,13 +3201,13 @@ student: string,
  */
 paper: PrintPaper, 
 /**
- * Whether the student's own goals go on it.
+ * Whether it shows the student's goals.
  */
 with_goals: boolean, };
 export type Phase = "preview" | "practice" | "review";
 export type PickedSealed = { 
 /**
- * Names it in the call that opens it.
+ * Its number in the call that opens it.
  */
 picked: number, 
 /**
@@ -3255,7 +3246,7 @@ export type PinReset = {
  */
 student: string, 
 /**
- * The code on the slip, as typed.
+ * The seat code, as typed.
  */
 seat_code: string, };
 export type PinTyped = { 
@@ -3264,7 +3255,7 @@ export type PinTyped = {
  */
 student: string, 
 /**
- * 4 to 8 digits.
+ * The PIN, 4 to 8 digits.
  */
 pin: string, };
 export type PlacedConcept = { 
@@ -3321,11 +3312,11 @@ export type PracticeAsked = {
  */
 student: string, 
 /**
- * The concept asked for.
+ * The concept, if chosen on My path; `None` for the queue.
  */
 concept: string | null, 
 /**
- * Whether to go on though the evening is over.
+ * Whether to go on after the end of the evening.
  */
 more: boolean, };
 export type PracticeRules = { 
@@ -3360,7 +3351,7 @@ language: Language,
  */
 paper: PrintPaper, 
 /**
- * With space to work or write in; else as little paper as possible.
+ * Whether there is space to work or write in; otherwise it takes as little paper as possible.
  */
 roomy: boolean, };
 export type PrintPaper = "a4" | "letter";
@@ -3536,7 +3527,7 @@ export type RemoveStudent = {
 student: string, };
 export type Removed = { 
 /**
- * Its number, by which it is brought back or let go of.
+ * Its number, to restore or discard it.
  */
 number: number, 
 /**
@@ -3544,11 +3535,11 @@ number: number,
  */
 class: string, 
 /**
- * Its title.
+ * The title of the class.
  */
 title: string, 
 /**
- * What it was.
+ * What was removed.
  */
 what: RemovedWhat, };
 export type RemovedId = { 
@@ -3584,11 +3575,11 @@ class: string,
  */
 report: string, 
 /**
- * What was chosen for its fields.
+ * The values of its fields.
  */
 values: ReportValues, 
 /**
- * How it looks.
+ * The options of the print.
  */
 options: PrintOptions, };
 export type ReportColumn = { 
@@ -3606,16 +3597,16 @@ share: number,
 figures: boolean, };
 export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
 /**
- * At most.
+ * The most.
  */
 most: number, } | { "kind": "key" } | { "kind": "names" } | { "kind": "numbers" } | { "kind": "paper" } | { "kind": "space" };
 export type ReportInfo = { 
 /**
- * Names it in `print` and `preview`.
+ * Its name in `print` and `preview`.
  */
 name: string, 
 /**
- * Where it is listed.
+ * Its section in the list.
  */
 section: ReportSection, 
 /**
@@ -3627,11 +3618,11 @@ title: string,
  */
 about: string, 
 /**
- * What it asks for.
+ * The fields it asks for.
  */
 fields: Array<ReportField>, 
 /**
- * Whether it can be looked at before it is printed.
+ * Whether it has a preview.
  */
 previewed: boolean, };
 export type ReportPage = { 
@@ -3640,7 +3631,7 @@ export type ReportPage = {
  */
 title: string, 
 /**
- * Class and date.
+ * Class and date, shown under the title.
  */
 under: string, 
 /**
@@ -3882,20 +3873,20 @@ remainder: string, } | { "kind": "several_numbers",
 texts: Array<string>, };
 export type RestoreCopy = { 
 /**
- * Of which store.
+ * The store.
  */
 store: StoreName, 
 /**
- * The copy's name.
+ * The name of the copy.
  */
 name: string, };
 export type Restored = { 
 /**
- * Which.
+ * The store.
  */
 store: StoreName, 
 /**
- * Whether another one was in its place and is now in quarantine.
+ * Whether it replaced another store, which is now in quarantine.
  */
 quarantined: boolean, 
 /**
@@ -3904,7 +3895,7 @@ quarantined: boolean,
 start: Start, };
 export type RosterClass = { 
 /**
- * Its title there, or the file's name; empty when the files name no class.
+ * Its title in the file, or the file's name; empty if the files name no class.
  */
 title: string, 
 /**
@@ -3912,7 +3903,7 @@ title: string,
  */
 names: Array<string>, 
 /**
- * Lines that could not be a name.
+ * How many lines are no name.
  */
 left_out: number, };
 export type RosterFile = { 
@@ -3922,11 +3913,11 @@ export type RosterFile = {
 classes: Array<RosterClass>, };
 export type RosterNames = { 
 /**
- * One a seat.
+ * The names, one for each seat.
  */
 names: Array<string>, 
 /**
- * Lines left out, each with its number from 1: empty, too long, or twice.
+ * The numbers, from 1, of lines that are no name.
  */
 left_out: Array<number>, };
 export type RosterText = { 
@@ -3983,15 +3974,15 @@ export type SampleExercise = {
  */
 item: ItemView, 
 /**
- * The answer in words or figures.
+ * The right answer.
  */
 answer: Array<Block>, 
 /**
- * The worked solution.
+ * The worked steps.
  */
 steps: Array<Array<Block>>, 
 /**
- * A misconception that leads to a wrong answer here.
+ * A misconception, if one leads to a wrong answer here.
  */
 misconception: SampleMisconception | null, };
 export type SampleMisconception = { 
@@ -4004,7 +3995,7 @@ code: string,
  */
 answer: Array<Block>, 
 /**
- * What to tell a student who answered so.
+ * The feedback to that answer.
  */
 say: Say, };
 export type Say = { 
@@ -4065,7 +4056,7 @@ export type Seat = {
  */
 number: number, 
 /**
- * Given name or code, when the teacher entered one.
+ * Given name or code, if the teacher entered one.
  */
 name: string | null, 
 /**
@@ -4103,12 +4094,12 @@ export type SeatCodeTyped = {
  */
 pack: number, 
 /**
- * The code as typed.
+ * The typed code.
  */
 seat_code: string, };
 export type SeatHoldings = { 
 /**
- * Hand-ins kept.
+ * Kept hand-ins.
  */
 hand_ins: number, 
 /**
@@ -4120,7 +4111,7 @@ reports: number,
  */
 answers: number, 
 /**
- * The observation.
+ * Observations.
  */
 observations: number, };
 export type SeatId = { 
@@ -4142,7 +4133,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Done of asked.
+ * The amount done.
  */
 amount: AssignedAmount, };
 export type Session = { 
@@ -4169,11 +4160,11 @@ ahead: Array<Ahead>, };
 export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
 export type Start = { 
 /**
- * Today, as this device's calendar has it (in the sample class: the latest weekday).
+ * Today; in the sample class the latest weekday.
  */
 today: string, 
 /**
- * Version of the program.
+ * The version of the program.
  */
 version: string, 
 /**
@@ -4181,7 +4172,7 @@ version: string,
  */
 world: World, 
 /**
- * Whether the sample class has been made.
+ * Whether the sample class exists.
  */
 sample_ready: boolean, 
 /**
@@ -4193,19 +4184,19 @@ students: Array<Profile>,
  */
 classes: Array<ClassSummary>, 
 /**
- * Stores that cannot be opened, for the person to decide about.
+ * Stores that cannot be opened.
  */
 damaged: Array<DamagedStore>, 
 /**
- * School years that are over while their data is still here.
+ * School years that are over and still have data here.
  */
 years_over: Array<YearOver>, 
 /**
- * What was removed from the desk, while it can be restored; the newest first.
+ * Removals of the desk that can be undone, newest first.
  */
 removed: Array<Removed>, 
 /**
- * Whether a file can be handed to another program by the system's share sheet.
+ * Whether this device has a share sheet.
  */
 shares: boolean, 
 /**
@@ -4219,7 +4210,7 @@ export type StoreName = { "kind": "desk" } | { "kind": "student",
 student: string, };
 export type StoredCopy = { 
 /**
- * Names it in [`RestoreCopy`].
+ * Its name in [`RestoreCopy`].
  */
 name: string, 
 /**
@@ -4227,13 +4218,9 @@ name: string,
  */
 kind: CopyKind, 
 /**
- * The day it was made, where that is known.
+ * The day it was made, if known.
  */
-made_on: string | null, 
-/**
- * Its size.
- */
-bytes: number, };
+made_on: string | null, };
 export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
 export type Strip = { 
 /**
@@ -4268,7 +4255,7 @@ to: Point, };
 export type StrokeKind = "segment" | "ray" | "line";
 export type StudentCalibration = { 
 /**
- * Who.
+ * The student.
  */
 student: GroupMember, 
 /**
@@ -4318,7 +4305,7 @@ has_it: number,
  */
 rating: Confidence | null, 
 /**
- * The last result marked.
+ * The last marked result.
  */
 outcome: Outcome | null, 
 /**
@@ -4339,7 +4326,7 @@ export type StudentDay = {
  */
 student: string, 
 /**
- * The day asked for; nothing for today.
+ * The day; `None` for today.
  */
 date: string | null, };
 export type StudentId = { 
@@ -4370,7 +4357,7 @@ less_motion: boolean,
 reads_aloud: boolean, };
 export type StudentPage = { 
 /**
- * Who.
+ * The student.
  */
 student: GroupMember, 
 /**
@@ -4404,17 +4391,17 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it, by all reports; none without a report.
+ * Probability that the student has it; none without a report.
  */
 has_it: number | null, 
 /**
- * Rating and result of each date, oldest first.
+ * The check-ins, oldest first.
  */
 history: Array<DatedReport>, 
 /**
  * Observations, oldest first.
  */
-seen: Array<DatedSight>, 
+seen: Array<DatedObservation>, 
 /**
  * Practice answers: alone, with help, wrong.
  */
@@ -4424,7 +4411,7 @@ practice: [number, number, number],
  */
 newest_days: number | null, 
 /**
- * Practice still assigned on this concept.
+ * Assigned practice of this concept.
  */
 assigned: AssignedAmount | null, };
 export type StudentSettings = { 
@@ -4554,7 +4541,7 @@ export type TalkAsked = {
  */
 class: string, 
 /**
- * Minutes there are, 1 to 20.
+ * The minutes, 1 to 20.
  */
 minutes: number, };
 export type TalkConcept = { 
@@ -4571,7 +4558,7 @@ phase: Phase,
  */
 chosen: boolean, 
 /**
- * Whether it was talked about on that day.
+ * Whether it was discussed on that day.
  */
 talked: boolean, 
 /**
@@ -4579,11 +4566,11 @@ talked: boolean,
  */
 way: TalkWay | null, 
 /**
- * Minutes for it.
+ * The minutes that it takes.
  */
 minutes: number, 
 /**
- * Its value, in students corrected.
+ * Its value: how many more students are expected to get it right afterwards.
  */
 worth: number, 
 /**
@@ -4599,11 +4586,11 @@ low: number | null,
  */
 high: number | null, 
 /**
- * Students expected to get it wrong, of those there.
+ * How many present students are expected to get it wrong.
  */
 expected_wrong: number, 
 /**
- * Of these, expected among those whose last rating was On my own or Could teach it.
+ * How many of these last rated On my own or Could teach it.
  */
 sure_wrong: number, 
 /**
@@ -4611,11 +4598,11 @@ sure_wrong: number,
  */
 trend: Trend, 
 /**
- * Whether it was talked about in this pass or the last.
+ * Whether it was discussed in this pass or the last.
  */
 talked_lately: boolean, 
 /**
- * Concepts building on it whose first lesson is within ten school days.
+ * Its dependants whose first lesson is within ten school days.
  */
 dependants_soon: Array<ConceptName>, 
 /**
@@ -4623,7 +4610,7 @@ dependants_soon: Array<ConceptName>,
  */
 misconceptions: Array<MisconceptionCount>, 
 /**
- * One exercise to discuss, with a common misconception.
+ * An exercise to discuss.
  */
 exercise: SampleExercise | null, };
 export type TalkNoted = { 
@@ -4640,7 +4627,7 @@ date: string,
  */
 concept: string, 
 /**
- * Whether it was talked about.
+ * Whether it was discussed.
  */
 talked: boolean, };
 export type TalkView = { 
@@ -4653,7 +4640,7 @@ class_title: string,
  */
 date: string, 
 /**
- * Whether that is today; otherwise today is without school.
+ * Whether that is today; otherwise today has no school.
  */
 is_today: boolean, 
 /**
@@ -4661,7 +4648,7 @@ is_today: boolean,
  */
 day: number | null, 
 /**
- * Minutes there are.
+ * Minutes for the talk.
  */
 minutes: number, 
 /**
@@ -4669,7 +4656,7 @@ minutes: number,
  */
 minutes_used: number, 
 /**
- * Every concept of the day: the chosen ones first, in the order of the review.
+ * Every concept of the day: first the chosen ones, then the others, each in the order of the review.
  */
 concepts: Array<TalkConcept>, };
 export type TalkWay = "teach_again" | "pair_talk" | "short_look";
@@ -4714,7 +4701,7 @@ class: string,
  */
 concept: string, 
 /**
- * The date; nothing for "not this year".
+ * The date; `None` if the concept is not taught this year.
  */
 date: string | null, };
 export type Text = { [tag in Language]?: string };
@@ -4810,7 +4797,7 @@ show_cubes: boolean,
 labels: Array<[Expr | null, Expr | null, Expr | null]>, };
 export type Unlocked = { "kind": "open" } | { "kind": "wrong", 
 /**
- * Seconds.
+ * The wait in seconds.
  */
 wait_seconds: number, } | { "kind": "wait", 
 /**
@@ -4825,19 +4812,19 @@ refusal: Refusal, };
 export type VoiceMissing = "speech_dispatcher" | "system_voice" | "tablet_voice" | "everything";
 export type Watch = { 
 /**
- * Where it is; nothing when none is watched.
+ * Its path; `None` if no folder is watched.
  */
 folder: string | null, 
 /**
- * Whether this device can watch a folder at all.
+ * Whether this device can watch a folder.
  */
 possible: boolean, 
 /**
- * An import that the last look started.
+ * The import that this call started.
  */
 job: JobId | null, 
 /**
- * Why the folder could not be looked at.
+ * Why the folder could not be read.
  */
 trouble: CallError | null, };
 export type Weight = { 
@@ -4894,7 +4881,7 @@ student: string,
  */
 nickname: string, 
 /**
- * The class's last school day.
+ * The last school day of the class.
  */
 last_day: string, };
 export interface DeviceCalls {

@@ -1,10 +1,11 @@
-//! One student a case: right and wrong answers by concept and rating.
+//! The method calibration: each case holds one student's right and wrong answers by concept
+//! and rating.
 #![expect(
     clippy::indexing_slicing,
     reason = "a name that a JSON object lacks is added by its index, and never out of bounds"
 )]
 
-use super::{parse, settings};
+use super::instances::{parse, settings};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibration};
@@ -35,7 +36,7 @@ struct File {
     z: Option<f64>,
 }
 
-/// A student's calibration; what may not be shown is left out.
+/// A student's calibration, without the numbers that have too few answers.
 pub fn answer(case: &Value, file: &Value) -> Result<Value, String> {
     let needs: Needs = settings(file, "need")?;
     let file: File = parse(file)?;

@@ -1,6 +1,6 @@
-//! Whole classes: weakspots, detection, trends.
+//! Whole classes: the methods weakspots, detection and trends.
 
-use super::{parse, settings};
+use super::instances::{parse, settings};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_catalogue::rating::Confidence;
@@ -8,7 +8,7 @@ use surefoot_insight::trend::{FALSE_DISCOVERY_RATE, Verdict};
 use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_insight::{Evidence, PracticeCount, trend};
 
-/// One string a student and concept, one character a rotation.
+/// One string for each student and concept, one character for each pass.
 pub type Rows = Vec<Vec<String>>;
 
 /// `[student, concept, rotation, rating before, right, wrong]`.
@@ -94,35 +94,35 @@ impl Parameters {
     }
 }
 
-/// The full numbers of the weak-spot estimate.
+/// All numbers of the weak-spot estimate.
 pub fn weakspots(case: &Value, file: &Value) -> Result<Value, String> {
     let case: ClassCase = parse(case)?;
     let settings = settings::<Parameters>(file, "parameters")?.settings();
     let evidence = case.evidence()?;
     let last = case.upto.unwrap_or(evidence.passes().saturating_sub(1));
-    let picture = class_estimate(&evidence, last, &settings);
-    let c = &picture.concepts;
-    let chance = |f: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64| {
-        matrix(&picture, evidence.students(), f)
+    let estimate = class_estimate(&evidence, last, &settings);
+    let c = &estimate.concepts;
+    let by_student = |f: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64| {
+        matrix(&estimate, evidence.students(), f)
     };
     Ok(json!({
-        "level_value": picture.level_value,
-        "student_shift": picture.student_shift,
-        "stretch": picture.stretch,
+        "level_value": estimate.level_value,
+        "student_shift": estimate.student_shift,
+        "stretch": estimate.stretch,
         "q": c.iter().map(|c| c.share).collect::<Vec<_>>(),
         "sd": c.iter().map(|c| c.sd).collect::<Vec<_>>(),
         "lo": c.iter().map(|c| c.low).collect::<Vec<_>>(),
         "hi": c.iter().map(|c| c.high).collect::<Vec<_>>(),
         "raters": c.iter().map(|c| c.raters).collect::<Vec<_>>(),
         "key": c.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
-        "rank": picture.ranking,
-        "phat": chance(|p| p.mean()),
-        "A": chance(|p| p.success),
-        "B": chance(|p| p.failure),
+        "rank": estimate.ranking,
+        "phat": by_student(|p| p.mean()),
+        "A": by_student(|p| p.success),
+        "B": by_student(|p| p.failure),
     }))
 }
 
-/// Weak-spot keys and chances at each date asked for.
+/// The weak-spot keys and the probabilities at each date asked for.
 pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
     let case: ClassCase = parse(case)?;
     let settings = settings::<Parameters>(file, "parameters")?.settings();
@@ -135,18 +135,18 @@ pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
         .into_iter()
         .map(|date| {
             let last = date.last_rotation();
-            let picture = class_estimate(&evidence, last, &settings);
+            let estimate = class_estimate(&evidence, last, &settings);
             json!({
                 "upto": last,
-                "key": picture.concepts.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
-                "phat": matrix(&picture, evidence.students(), |p| p.mean()),
+                "key": estimate.concepts.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
+                "phat": matrix(&estimate, evidence.students(), |p| p.mean()),
             })
         })
         .collect();
     Ok(json!({ "dates": dates }))
 }
 
-/// Trend of every concept; here the rows are by concept first.
+/// The trend of every concept. In these cases the rows are by concept, then by student.
 pub fn trends(case: &Value, file: &Value) -> Result<Value, String> {
     #[derive(Deserialize)]
     struct Case {
@@ -202,15 +202,15 @@ fn word(verdict: Verdict) -> &'static str {
 }
 
 fn matrix(
-    picture: &ClassEstimate,
+    estimate: &ClassEstimate,
     students: usize,
     number: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64,
 ) -> Vec<Vec<f64>> {
     (0..students)
         .map(|student| {
-            (0..picture.concepts.len())
-                .filter_map(|concept| picture.probability(student, concept))
-                .map(|chance| number(&chance))
+            (0..estimate.concepts.len())
+                .filter_map(|concept| estimate.probability(student, concept))
+                .map(|probability| number(&probability))
                 .collect()
         })
         .collect()
@@ -260,7 +260,7 @@ impl ClassCase {
     }
 }
 
-/// The numbers 0 to `most` of a row with their places; `.` is missing.
+/// The digits 0 to `most` of a row with their indices; `.` is a missing one.
 fn marks(row: &str, most: u8) -> Result<Vec<(usize, u8)>, String> {
     let mut marks = Vec::new();
     for (place, letter) in row.chars().enumerate() {

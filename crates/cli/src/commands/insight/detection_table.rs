@@ -1,9 +1,9 @@
-//! How well the weak concepts of simulated classes are found: ours beside the
-//! plain share and a tick chart, on the same classes in the same run.
+//! How well our order finds the weak concepts of simulated classes, compared with plain
+//! shares and a tick chart on the same classes.
 
-use super::class::Rows;
-use super::{Method, answer, parse};
-use crate::out::put_line;
+use super::class::{self, Rows};
+use super::instances::{cases, parse};
+use crate::out::{CommandResult, print_json, put_line};
 use serde::Deserialize;
 use serde_json::{Value, json};
 
@@ -17,18 +17,18 @@ struct Case {
 }
 
 #[derive(Deserialize)]
-struct Answers {
+struct Answer {
     dates: Vec<Ours>,
 }
 
-/// Our order at a date.
+/// Our order on a date.
 #[derive(Deserialize)]
 struct Ours {
     upto: usize,
     key: Vec<f64>,
 }
 
-/// What the simulation knows at a date.
+/// What the simulation knows on a date.
 #[derive(Deserialize)]
 struct Truth {
     upto: usize,
@@ -37,7 +37,7 @@ struct Truth {
     weak: Vec<usize>,
 }
 
-/// The ways of ordering concepts, by the names of the instance file.
+/// The orders of the concepts that are compared.
 pub(super) const WAYS: [&str; 4] = [
     "Surefoot",
     "share not confident, year",
@@ -45,14 +45,14 @@ pub(super) const WAYS: [&str; 4] = [
     "share not confident, this rotation",
 ];
 
-/// How well each way did on one date of one class: AUC and share of the first five.
+/// AUC and share of the first five of each order, on one date of one class.
 pub(super) type Found = [[f64; 2]; WAYS.len()];
 
 /// Prints the table for a file of simulated classes with their truth.
 ///
 /// # Errors
 /// Fails for a file without truth.
-pub fn print(file: &Value, as_json: bool) -> crate::Outcome {
+pub fn print(file: &Value, as_json: bool) -> CommandResult {
     let (classes, found) = measure(file)?;
     let dates = found.len();
     let means: Vec<(&str, [f64; 2])> = WAYS
@@ -71,38 +71,29 @@ pub fn print(file: &Value, as_json: bool) -> crate::Outcome {
             .iter()
             .map(|(way, [auc, first])| json!({ "way": way, "auc": auc, "first_five": first }))
             .collect();
-        put_line!(
-            "{}",
-            json!({ "classes": classes, "dates": dates, "ways": rows })
-        );
-        return Ok(());
+        return print_json(&json!({ "classes": classes, "dates": dates, "ways": rows }));
     }
     put_line!("{:<36} {:>6} {:>11}", "order by", "AUC", "first five");
     for (way, [auc, first]) in means {
         put_line!("{way:<36} {auc:>6.3} {first:>11.3}");
     }
     put_line!(
-        "{classes} simulated classes, {dates} dates; no real children. AUC: chance that a truly"
+        "{classes} simulated classes, {dates} dates; no real children. AUC: probability that a truly"
     );
-    put_line!("weak concept stands above another one. First five: share of them truly weak.");
+    put_line!("weak concept ranks above another one. First five: share of them truly weak.");
     Ok(())
 }
 
-/// The number of classes, and how every way did on each of their dates.
+/// The number of classes, and the measures of every order on each of their dates.
 ///
 /// # Errors
 /// Fails for a file without truth.
 pub(super) fn measure(file: &Value) -> Result<(usize, Vec<Found>), String> {
-    let ours = answer(Method::Detection, file, 0.0)?;
-    let list = |value: &Value| -> Vec<Value> {
-        let found = value.get("cases").and_then(Value::as_array);
-        found.cloned().unwrap_or_default()
-    };
-    let (cases, answers) = (list(file), list(&ours));
+    let cases = cases(file, "cases")?;
     let mut found = Vec::new();
-    for (case, answer) in cases.iter().zip(&answers) {
+    for case in cases {
+        let Answer { dates } = parse(&class::detection(case, file)?)?;
         let case: Case = parse(case)?;
-        let Answers { dates } = parse(&answer["answer"])?;
         for truth in &case.truth {
             let upto = truth.upto;
             let date = dates.iter().find(|date| date.upto == upto);
@@ -123,7 +114,7 @@ pub(super) fn measure(file: &Value) -> Result<(usize, Vec<Found>), String> {
     Ok((cases.len(), found))
 }
 
-/// The share of ratings below "On my own" among the part of each row looked at.
+/// The share of ratings below "On my own" in a part of each row.
 fn not_confident(ratings: &Rows, part: impl Fn(&str) -> &str) -> Vec<f64> {
     each_concept(ratings, |rows| {
         let (mut low, mut all) = (0.0, 0.0);
@@ -134,13 +125,13 @@ fn not_confident(ratings: &Rows, part: impl Fn(&str) -> &str) -> Vec<f64> {
             all += 1.0;
             low += f64::from(u8::from(mark < b'2'));
         }
-        // Nobody said anything: neither weak nor strong.
+        // Without a rating a concept is neither weak nor strong.
         if all > 0.0 { low / all } else { 0.5 }
     })
 }
 
-/// A chart on the wall: a student's tick stays while the last rating is "On
-/// my own" or "Could teach it". The share of students without one.
+/// The share of students without a tick on a wall chart. A student has a tick while the last
+/// rating is "On my own" or "Could teach it".
 fn without_tick(ratings: &Rows, upto: usize) -> Vec<f64> {
     each_concept(ratings, |rows| {
         let (mut without, mut all) = (0.0, 0.0);
@@ -164,7 +155,7 @@ fn each_concept(ratings: &Rows, key: impl Fn(&mut dyn Iterator<Item = &str>) -> 
         .collect()
 }
 
-/// Chance that a weak concept has the larger key; half for the same key.
+/// Probability that a weak concept has a larger key than another one; equal keys count half.
 fn area(key: &[f64], weak: &[usize]) -> f64 {
     let (mut wins, mut pairs) = (0.0, 0.0);
     for a in weak.iter().filter_map(|at| key.get(*at)) {
@@ -180,8 +171,8 @@ fn area(key: &[f64], weak: &[usize]) -> f64 {
     wins / f64::max(pairs, 1.0)
 }
 
-/// Share of the first five concepts by key that are weak; of equal keys the
-/// earlier concept first.
+/// The share of the first five concepts by key that are weak. Of equal keys the earlier
+/// concept comes first.
 fn among_first(key: &[f64], weak: &[usize]) -> f64 {
     let mut order: Vec<(usize, f64)> = key.iter().copied().enumerate().collect();
     order.sort_by(|a, b| b.1.total_cmp(&a.1));

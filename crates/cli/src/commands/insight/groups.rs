@@ -1,6 +1,6 @@
-//! Tutoring groups.
+//! The method groups.
 
-use super::{parse, settings};
+use super::instances::{parse, settings};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use std::time::{Duration, Instant};
@@ -8,11 +8,11 @@ use surefoot_insight::groups::{
     ExactLimits, GroupProblem, SearchLimits, WeightRule, prove_groups, search_groups, weights,
 };
 
-/// Search rounds, more than the screens ask for while a person waits.
+/// Search rounds: more than on the screens, where a person waits.
 const ROUNDS: u32 = 6_000;
-/// Nodes of the exact part; the clock stops it before.
+/// Nodes of the exact search at most; the time usually ends it earlier.
 const NODES: u64 = 20_000;
-/// Gap at which the exact part stops.
+/// Gap at which the exact search stops.
 const GAP: f64 = 0.001;
 
 #[derive(Deserialize)]
@@ -47,7 +47,7 @@ struct Rule {
     copies: Option<usize>,
 }
 
-/// A plan, its worth, and how far from the best it can be.
+/// A plan, its value, and its proven gap.
 pub fn answer(case: &Value, file: &Value, seconds: f64) -> Result<Value, String> {
     let start = Instant::now();
     let budget = Duration::try_from_secs_f64(seconds)

@@ -1,6 +1,6 @@
-//! Today's talk.
+//! The method plan: the talk plan.
 
-use super::{parse, settings};
+use super::instances::{parse, settings};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_insight::talk::{Settings, TodayConcept, Way, WayCost, talk_plan};
@@ -69,7 +69,7 @@ impl Parameters {
     }
 }
 
-/// The concepts chosen, their worth, and every concept's offer.
+/// The chosen concepts, their value, and the offer of every concept.
 pub fn answer(case: &Value, file: &Value) -> Result<Value, String> {
     let settings = settings::<Parameters>(file, "parameters")?.settings();
     let case: Case = parse(case)?;

@@ -1,10 +1,10 @@
-//! Count tables and bands.
+//! The method sharesafe: tables of counts, and bands.
 #![expect(
     clippy::indexing_slicing,
     reason = "a name that a JSON object lacks is added by its index, and never out of bounds"
 )]
 
-use super::{each, parse};
+use super::instances::{each, parse};
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_insight::disclosure::{
@@ -24,7 +24,7 @@ struct BandCase {
     low: u32,
 }
 
-/// Tables under `cases`, shares under `bands`; either may be missing.
+/// Answers the tables under `cases` and the shares under `bands`; one of the lists may be missing.
 pub fn answer(file: &Value) -> Result<Value, String> {
     let has = |list: &str| file.get(list).is_some();
     if !has("cases") && !has("bands") {

@@ -1,7 +1,6 @@
-//! The statistics building blocks one by one, so that outside programs can
-//! check them.
+//! The method statistics: single statistics, so that other programs can check them.
 
-use super::parse;
+use super::instances::parse;
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_insight::stats;
@@ -50,7 +49,7 @@ enum Case {
     },
 }
 
-/// The value of one building block; null where it is undefined.
+/// The value of a statistic; null where it is undefined.
 pub fn answer(case: &Value) -> Result<Value, String> {
     Ok(match parse(case)? {
         Case::Wilson { hits, n, z } => json!(stats::wilson_interval(hits, n, z)),

@@ -1,6 +1,9 @@
 //! Every public instance, against its reference answer.
 
+use super::instances::{parse, read};
 use super::*;
+use serde_json::json;
+use std::path::Path;
 
 fn vectors(name: &str) -> Value {
     read(

@@ -1,15 +1,13 @@
-//! A simulated student whose true knowledge is known: for the sample class and
-//! for tests that compare what the board says with what is true.
+//! A sample student, whose true knowledge is known so that the board can be compared with it.
 //!
-//! The model, all on the logit scale. A concept has a difficulty, a student an
-//! ability; knowledge of a concept is ability − difficulty + what lessons and
-//! practice added − what was forgotten. Every lesson and every exercise adds a
-//! step that gets smaller with what is already there; what was added decays
-//! with a half-life that doubles with every five meetings. An answer is right
-//! with the logistic chance of the knowledge, a little better with help. A
-//! self-rating reads the knowledge with noise and with the student's own bias;
-//! children overrate themselves more often than not (Destan & Roebers 2015).
-//! The numbers are ours, chosen to look like a class, not fitted to any.
+//! The model is on the logit scale. A concept has a difficulty, a student an ability. Knowledge
+//! of a concept = ability - difficulty + gains from lessons and practice - what is forgotten.
+//! Every lesson and every exercise adds a gain, which is smaller if more is there already. Gains
+//! decay with a half-life that doubles with every five meetings. An answer is right with the
+//! logistic probability of the knowledge, and with a higher one after help. A rating shows the
+//! knowledge with noise and with the student's own bias; children overrate themselves more often
+//! than not (Destan & Roebers 2015). We chose the numbers so that a class looks plausible; they
+//! are not fitted to data.
 
 use chrono::NaiveDate;
 use rand::{Rng, SeedableRng};
@@ -17,17 +15,17 @@ use rand_chacha::ChaCha8Rng;
 use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
-/// What a first lesson or exercise adds.
+/// The gain from a meeting, if nothing is there yet.
 const STEP: f64 = 0.45;
-/// What was added is halved after so many days, at first.
+/// The first half-life of gains.
 const HALF_LIFE_DAYS: f64 = 30.0;
-/// How much harder a planted weak concept is.
+/// How much harder a concept is that is hard on purpose.
 const PLANTED: f64 = 2.4;
-/// How much slower it is learnt: a misunderstanding that practice alone does not clear up.
+/// The share of a gain that students get on such a concept.
 const PLANTED_PACE: f64 = 0.3;
-/// What an exercise adds, of a full step.
+/// The share of a gain that an exercise gives.
 const EXERCISE_SHARE: f64 = 0.4;
-/// Share of wrong results that are marked right.
+/// The share of wrong results that students mark as right.
 const LENIENT: f64 = 0.08;
 
 /// How hard each concept of a class is.
@@ -37,10 +35,10 @@ pub struct Difficulties {
     planted: Vec<String>,
 }
 
-/// A normal draw by the sum of twelve uniforms: close enough here, and exact
+/// Draws from a normal distribution, approximately, as the sum of twelve uniform draws: the same
 /// on every machine.
-fn normal(chance: &mut ChaCha8Rng) -> f64 {
-    (0..12).map(|_| chance.random::<f64>()).sum::<f64>() - 6.0
+fn normal(rng: &mut ChaCha8Rng) -> f64 {
+    (0..12).map(|_| rng.random::<f64>()).sum::<f64>() - 6.0
 }
 
 fn logistic(x: f64) -> f64 {
@@ -48,14 +46,14 @@ fn logistic(x: f64) -> f64 {
 }
 
 impl Difficulties {
-    /// Draws difficulties; those of `planted` are far above the others.
+    /// Draws the difficulties; those of `planted` are far higher.
     #[must_use]
     pub fn draw<'a>(
         concepts: impl Iterator<Item = &'a str>,
         planted: &[String],
         seed: u64,
     ) -> Self {
-        let mut chance = ChaCha8Rng::seed_from_u64(seed);
+        let mut rng = ChaCha8Rng::seed_from_u64(seed);
         Self {
             by_concept: concepts
                 .map(|concept| {
@@ -64,7 +62,7 @@ impl Difficulties {
                     } else {
                         0.0
                     };
-                    (concept.to_owned(), 0.5 * normal(&mut chance) - 1.3 + extra)
+                    (concept.to_owned(), 0.5 * normal(&mut rng) - 1.3 + extra)
                 })
                 .collect(),
             planted: planted.to_vec(),
@@ -79,29 +77,29 @@ struct Added {
     on: Option<NaiveDate>,
 }
 
-/// A simulated student.
+/// A sample student.
 #[derive(Debug, Clone)]
-pub struct Learner {
+pub struct SampleStudent {
     ability: f64,
     bias: f64,
-    chance: ChaCha8Rng,
+    rng: ChaCha8Rng,
     added: BTreeMap<String, Added>,
 }
 
-impl Learner {
+impl SampleStudent {
     /// Draws a student.
     #[must_use]
     pub fn draw(seed: u64) -> Self {
-        let mut chance = ChaCha8Rng::seed_from_u64(seed);
+        let mut rng = ChaCha8Rng::seed_from_u64(seed);
         Self {
-            ability: 0.6 * normal(&mut chance),
-            bias: 0.35 + 0.5 * normal(&mut chance),
-            chance,
+            ability: 0.6 * normal(&mut rng),
+            bias: 0.35 + 0.5 * normal(&mut rng),
+            rng,
             added: BTreeMap::new(),
         }
     }
 
-    /// The true chance of a right answer on a date.
+    /// The true probability of a right answer on a date.
     #[must_use]
     pub fn knows(&self, concept: &str, class: &Difficulties, date: NaiveDate) -> f64 {
         logistic(self.logit(concept, class, date))
@@ -134,27 +132,27 @@ impl Learner {
         added.on = Some(date);
     }
 
-    /// The concept's first lesson.
+    /// Has the first lesson on a concept.
     pub fn lesson(&mut self, concept: &str, class: &Difficulties, date: NaiveDate) {
         self.meet(concept, class, date, 2.0);
     }
 
-    /// The day's review of a concept: how it went, as the student marks it.
+    /// Reviews a concept in class, and returns the outcome that the student marks.
     pub fn review(&mut self, concept: &str, class: &Difficulties, date: NaiveDate) -> Outcome {
-        let right = self.chance.random_bool(self.knows(concept, class, date));
+        let right = self.rng.random_bool(self.knows(concept, class, date));
         self.meet(concept, class, date, 0.5);
-        if self.chance.random_bool(0.04) {
+        if self.rng.random_bool(0.04) {
             Outcome::NotDone
-        } else if right || self.chance.random_bool(LENIENT) {
+        } else if right || self.rng.random_bool(LENIENT) {
             Outcome::Right
         } else {
             Outcome::Wrong
         }
     }
 
-    /// How the student rates a concept.
+    /// Rates a concept.
     pub fn rate(&mut self, concept: &str, class: &Difficulties, date: NaiveDate) -> Confidence {
-        let felt = self.logit(concept, class, date) + self.bias + 0.8 * normal(&mut self.chance);
+        let felt = self.logit(concept, class, date) + self.bias + 0.8 * normal(&mut self.rng);
         match felt {
             f if f < -0.7 => Confidence::NotYet,
             f if f < 0.6 => Confidence::WithHelp,
@@ -163,7 +161,8 @@ impl Learner {
         }
     }
 
-    /// Whether an exercise is answered right; a second try or a hint helps.
+    /// Answers an exercise, and returns whether the answer is right. After a hint or a first try it
+    /// is right more often.
     pub fn answer(
         &mut self,
         concept: &str,
@@ -172,23 +171,23 @@ impl Learner {
         helped: bool,
     ) -> bool {
         let lift = if helped { 1.0 } else { 0.0 };
-        let chance = logistic(self.logit(concept, class, date) + lift);
-        let right = self.chance.random_bool(chance);
+        let probability = logistic(self.logit(concept, class, date) + lift);
+        let right = self.rng.random_bool(probability);
         self.meet(concept, class, date, EXERCISE_SHARE);
         right
     }
 
-    /// A decision of the day: true with this chance.
-    pub fn decides(&mut self, chance: f64) -> bool {
-        self.chance.random_bool(chance.clamp(0.0, 1.0))
+    /// Returns true with this probability.
+    pub fn decides(&mut self, probability: f64) -> bool {
+        self.rng.random_bool(probability.clamp(0.0, 1.0))
     }
 
-    /// A whole number below `most`, for whatever the day asks.
+    /// Draws a whole number below `most`; 0 if `most` is 0.
     pub fn picks(&mut self, most: u32) -> u32 {
         if most == 0 {
             0
         } else {
-            self.chance.random_range(0..most)
+            self.rng.random_range(0..most)
         }
     }
 }
@@ -204,16 +203,16 @@ mod tests {
         let date: NaiveDate = "2026-10-01".parse().unwrap();
         let (mut weak, mut other, mut practised) = (0.0, 0.0, 0.0);
         for seed in 0..200 {
-            let mut learner = Learner::draw(seed);
+            let mut student = SampleStudent::draw(seed);
             for concept in concepts {
-                learner.lesson(concept, &class, date);
+                student.lesson(concept, &class, date);
             }
-            weak += learner.knows("c", &class, date);
-            other += (learner.knows("a", &class, date) + learner.knows("b", &class, date)) / 2.0;
+            weak += student.knows("c", &class, date);
+            other += (student.knows("a", &class, date) + student.knows("b", &class, date)) / 2.0;
             for _ in 0..5 {
-                learner.answer("c", &class, date, false);
+                student.answer("c", &class, date, false);
             }
-            practised += learner.knows("c", &class, date);
+            practised += student.knows("c", &class, date);
         }
         assert!(weak / 200.0 < other / 200.0 - 0.2, "{weak} {other}");
         assert!(practised > weak + 2.0, "{practised} {weak}");
@@ -223,13 +222,13 @@ mod tests {
     fn what_was_learnt_fades_and_the_same_seed_gives_the_same_student() {
         let class = Difficulties::draw(["a"].into_iter(), &[], 1);
         let day = |d: &str| -> NaiveDate { d.parse().unwrap() };
-        let mut learner = Learner::draw(9);
-        learner.lesson("a", &class, day("2026-10-01"));
+        let mut student = SampleStudent::draw(9);
+        student.lesson("a", &class, day("2026-10-01"));
         assert!(
-            learner.knows("a", &class, day("2027-02-01"))
-                < learner.knows("a", &class, day("2026-10-02"))
+            student.knows("a", &class, day("2027-02-01"))
+                < student.knows("a", &class, day("2026-10-02"))
         );
-        let (mut one, mut two) = (Learner::draw(5), Learner::draw(5));
+        let (mut one, mut two) = (SampleStudent::draw(5), SampleStudent::draw(5));
         for _ in 0..20 {
             assert_eq!(
                 one.rate("a", &class, day("2026-10-01")),
