@@ -11,7 +11,7 @@ pub const TEXT_PERCENTS: [u32; 5] = [100, 125, 150, 175, 200];
 /// Colours of a student's screens.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
-pub enum StudentTheme {
+pub enum AppearanceTheme {
     /// As set for the device.
     #[default]
     Device,
@@ -42,9 +42,9 @@ pub enum DecimalSign {
 /// How the screens look and sound for one student.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
-pub struct StudentLook {
+pub struct Appearance {
     /// Colours.
-    pub theme: StudentTheme,
+    pub theme: AppearanceTheme,
     /// Size of the text in percent, one of [`TEXT_PERCENTS`].
     pub text_percent: u32,
     /// The decimal sign.
@@ -55,10 +55,10 @@ pub struct StudentLook {
     pub reads_aloud: bool,
 }
 
-impl Default for StudentLook {
+impl Default for Appearance {
     fn default() -> Self {
         Self {
-            theme: StudentTheme::default(),
+            theme: AppearanceTheme::default(),
             text_percent: 100,
             decimal_sign: DecimalSign::default(),
             less_motion: false,
@@ -67,7 +67,7 @@ impl Default for StudentLook {
     }
 }
 
-impl StudentLook {
+impl Appearance {
     /// Whether the size of the text is one of [`TEXT_PERCENTS`].
     #[must_use]
     pub fn is_offered(&self) -> bool {

@@ -15,7 +15,7 @@ use surefoot_exchange::{
     CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
 };
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::{DeviceId, Goal, Record, SeatToken, StudentLook};
+use surefoot_record::{Appearance, DeviceId, Goal, Record, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::{PracticeAnswer, Student};
 
@@ -33,7 +33,7 @@ struct Body {
     evenings: u32,
     focus: Vec<String>,
     answers: Vec<PracticeAnswer>,
-    look: StudentLook,
+    appearance: Appearance,
     goals: Vec<Goal>,
     exercises: Option<u32>,
 }
@@ -62,7 +62,7 @@ pub fn make_carry(
         evenings: student.evenings,
         focus: store.focus()?,
         answers: store.practice_answers()?,
-        look: student.look,
+        appearance: student.appearance,
         goals: store.goals()?,
     };
     let pack = store.class_pack()?.ok_or(StudentError::NotJoined)?;
@@ -117,8 +117,8 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     if body.answers.iter().any(|a| !(1..=3).contains(&a.level)) {
         return Err(bad("store.body.answers.level"));
     }
-    if !body.look.is_offered() {
-        return Err(bad("store.body.look"));
+    if !body.appearance.is_offered() {
+        return Err(bad("store.body.appearance"));
     }
     let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
     let pack = carry.class_pack_file()?;
@@ -215,7 +215,7 @@ pub fn take_carry(
                 minutes: body.minutes,
                 exercises: body.exercises,
                 evenings: body.evenings,
-                look: body.look,
+                appearance: body.appearance,
             },
             |joined| joined.student.clone(),
         )

@@ -14,8 +14,8 @@ use surefoot_exchange::{
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::exercise_bounds;
+use surefoot_record::Appearance;
 use surefoot_record::Class;
-use surefoot_record::StudentLook;
 use surefoot_record::{DeviceId, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
@@ -106,7 +106,7 @@ pub fn join(
             content.practice.evenings_least,
             content.practice.evenings_most,
         ),
-        look: StudentLook::default(),
+        appearance: Appearance::default(),
     };
     store.together(|| {
         store.put_class_pack(content.version, pack.file(), today)?;

@@ -73,7 +73,10 @@ impl Joined {
     /// The student's language and way of writing numbers.
     #[must_use]
     pub fn locale(&self) -> Locale {
-        self.student.look.decimal_sign.locale(self.student.language)
+        self.student
+            .appearance
+            .decimal_sign
+            .locale(self.student.language)
     }
 
     /// The dates whose check-ins count on a day.

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_exchange::PracticeRules;
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::StudentLook;
+use surefoot_record::Appearance;
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
@@ -23,7 +23,7 @@ pub struct Wishes {
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }
 
 /// The settings with the teacher's bounds.
@@ -47,14 +47,14 @@ fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> St
         evenings_least: bounds.evenings_least,
         evenings_most: bounds.evenings_most,
         test_on: bounds.test_on.filter(|test| *test > today),
-        look: student.look,
+        appearance: student.appearance,
     }
 }
 
 /// Writes the settings.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] outside the teacher's bounds or for a look that is not
+/// [`StudentError::Invalid`] outside the teacher's bounds or for an appearance that is not
 /// offered, or the store's.
 pub fn save_settings(
     store: &StudentStore,
@@ -92,7 +92,7 @@ pub fn save_settings(
             });
         }
     }
-    if !wishes.look.is_offered() {
+    if !wishes.appearance.is_offered() {
         return Err(StudentError::Invalid {
             field: "text_percent",
             rule: "range",
@@ -103,12 +103,12 @@ pub fn save_settings(
         minutes: wishes.minutes,
         exercises: wishes.exercises,
         evenings: wishes.evenings,
-        look: wishes.look,
+        appearance: wishes.appearance,
         ..joined.student.clone()
     };
     store.together(|| {
         // What was typed in other signs would be read as another number.
-        if student.look.decimal_sign != joined.student.look.decimal_sign {
+        if student.appearance.decimal_sign != joined.student.appearance.decimal_sign {
             store.put_draft(None)?;
         }
         store.put_student(&student)

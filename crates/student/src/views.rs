@@ -6,7 +6,7 @@ pub use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::rotation::Phase;
-use surefoot_record::{ConceptName, Goal, StudentLook};
+use surefoot_record::{Appearance, ConceptName, Goal};
 use ts_rs::TS;
 
 /// One student on this device. The nickname and the picture never leave it.
@@ -21,7 +21,7 @@ pub struct Profile {
     /// The student's language.
     pub language: Language,
     /// How the screens look and sound for the student.
-    pub look: StudentLook,
+    pub appearance: Appearance,
     /// The class's title from its class pack.
     pub class_title: String,
     /// Whether a PIN must be typed first.
@@ -160,5 +160,5 @@ pub struct StudentSettings {
     /// A test that practice aims at, while it lies ahead.
     pub test_on: Option<NaiveDate>,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }

@@ -9,7 +9,7 @@ use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_exercises::{Level, Response};
-use surefoot_record::{DecimalSign, StudentLook};
+use surefoot_record::{Appearance, DecimalSign};
 use surefoot_student::draft::Draft;
 use surefoot_student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
 use surefoot_student::views::{StudentSettings, Today};
@@ -357,7 +357,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
             minutes,
             exercises: None,
             evenings,
-            look: StudentLook::default(),
+            appearance: Appearance::default(),
         };
         tablet.app.student.save_student_settings(new).unwrap();
     };
@@ -427,7 +427,7 @@ fn evening(
             minutes,
             exercises,
             evenings: 5,
-            look: StudentLook::default(),
+            appearance: Appearance::default(),
         })
 }
 
@@ -520,11 +520,11 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
 
     // Numbers written in other signs would be read as others.
-    let mut look = StudentLook {
+    let mut appearance = Appearance {
         text_percent: 150,
-        ..StudentLook::default()
+        ..Appearance::default()
     };
-    let save = |look: StudentLook| {
+    let save = |appearance: Appearance| {
         tablet
             .app
             .student
@@ -534,14 +534,14 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
                 minutes: 8,
                 exercises: None,
                 evenings: 5,
-                look,
+                appearance,
             })
             .unwrap()
     };
-    save(look);
+    save(appearance);
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
-    look.decimal_sign = DecimalSign::Comma;
-    save(look);
+    appearance.decimal_sign = DecimalSign::Comma;
+    save(appearance);
     assert_eq!(exercise(&tablet, &student).draft, None);
 
     // With the exercise its draft is over.
@@ -584,7 +584,7 @@ fn focus_and_minutes_have_bounds() {
                 minutes,
                 exercises: None,
                 evenings,
-                look: StudentLook::default(),
+                appearance: Appearance::default(),
             })
     };
     let saved = settings(12, 3).unwrap();

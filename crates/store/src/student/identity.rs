@@ -7,7 +7,7 @@ use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use surefoot_catalogue::Language;
-use surefoot_record::{DecimalSign, DeviceId, StudentLook, StudentTheme};
+use surefoot_record::{Appearance, AppearanceTheme, DecimalSign, DeviceId};
 
 /// The student of a store.
 #[derive(Clone, PartialEq, Eq)]
@@ -33,7 +33,7 @@ pub struct Student {
     /// Evenings a week.
     pub evenings: u32,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }
 
 /// A hand-in made.
@@ -53,13 +53,13 @@ fn language_at(row: &Row<'_>, column: usize) -> rusqlite::Result<Language> {
     Language::tagged(tag).map_err(|_| unknown(column, "language", tag))
 }
 
-fn theme_word(theme: StudentTheme) -> &'static str {
+fn theme_word(theme: AppearanceTheme) -> &'static str {
     match theme {
-        StudentTheme::Device => "device",
-        StudentTheme::Light => "light",
-        StudentTheme::Dark => "dark",
-        StudentTheme::Contrast => "contrast",
-        StudentTheme::ContrastDark => "contrast_dark",
+        AppearanceTheme::Device => "device",
+        AppearanceTheme::Light => "light",
+        AppearanceTheme::Dark => "dark",
+        AppearanceTheme::Contrast => "contrast",
+        AppearanceTheme::ContrastDark => "contrast_dark",
     }
 }
 
@@ -72,14 +72,14 @@ fn sign_word(sign: DecimalSign) -> &'static str {
 }
 
 /// The appearance from its five columns.
-fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
-    Ok(StudentLook {
+fn appearance_at(row: &Row<'_>, first: usize) -> rusqlite::Result<Appearance> {
+    Ok(Appearance {
         theme: match row.get_ref(first)?.as_str()? {
-            "light" => StudentTheme::Light,
-            "dark" => StudentTheme::Dark,
-            "contrast" => StudentTheme::Contrast,
-            "contrast_dark" => StudentTheme::ContrastDark,
-            "device" => StudentTheme::Device,
+            "light" => AppearanceTheme::Light,
+            "dark" => AppearanceTheme::Dark,
+            "contrast" => AppearanceTheme::Contrast,
+            "contrast_dark" => AppearanceTheme::ContrastDark,
+            "device" => AppearanceTheme::Device,
             other => return Err(unknown(first, "theme", other)),
         },
         text_percent: row.get(first + 1)?,
@@ -118,7 +118,7 @@ impl StudentStore {
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
                         evenings: row.get(8)?,
-                        look: look_at(row, 9)?,
+                        appearance: appearance_at(row, 9)?,
                     })
                 },
             )
@@ -159,11 +159,11 @@ impl StudentStore {
                 student.language.as_str(),
                 student.minutes,
                 student.evenings,
-                theme_word(student.look.theme),
-                student.look.text_percent,
-                sign_word(student.look.decimal_sign),
-                student.look.less_motion,
-                student.look.reads_aloud,
+                theme_word(student.appearance.theme),
+                student.appearance.text_percent,
+                sign_word(student.appearance.decimal_sign),
+                student.appearance.less_motion,
+                student.appearance.reads_aloud,
                 student.exercises
             ],
         )?;

@@ -2751,7 +2751,7 @@ evenings: number,
 /**
  * How the screens look and sound.
  */
-look: StudentLook, };
+look: Appearance, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -3384,7 +3384,7 @@ language: Language,
 /**
  * How the screens look and sound for the student.
  */
-look: StudentLook, 
+look: Appearance, 
 /**
  * The class's title from its class pack.
  */
@@ -4347,11 +4347,11 @@ export type StudentId = {
  * The profile's id.
  */
 student: string, };
-export type StudentLook = { 
+export type Appearance = { 
 /**
  * Colours.
  */
-theme: StudentTheme, 
+theme: AppearanceTheme, 
 /**
  * Size of the text in percent, one of [`TEXT_PERCENTS`].
  */
@@ -4475,8 +4475,8 @@ test_on: string | null,
 /**
  * How the screens look and sound.
  */
-look: StudentLook, };
-export type StudentTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
+look: Appearance, };
+export type AppearanceTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
 export type Summary = { 
 /**
  * Exercises finished tonight.
