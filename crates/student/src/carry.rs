@@ -225,7 +225,7 @@ pub fn take_carry(
         store.put_focus(&body.focus)?;
         store.put_goals(&body.goals)?;
     }
-    store.together(|| {
+    store.transaction(|| {
         if joined.is_none_or(|joined| joined.pack.version < carried.pack_version) {
             store.put_class_pack(carried.pack_version, &carried.pack, today)?;
         }

@@ -28,9 +28,6 @@ pub struct SealedHandIn {
 }
 
 /// What a hand-in would hold now.
-///
-/// # Errors
-/// The store's.
 pub fn hand_in_preview(
     store: &StudentStore,
     joined: &Joined,
@@ -104,9 +101,6 @@ pub fn make_hand_in(
 }
 
 /// Notes that a hand-in has been put somewhere.
-///
-/// # Errors
-/// The store's.
 pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), StudentError> {
     store.put_hand_in(made.row)?;
     Ok(())

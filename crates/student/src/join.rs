@@ -108,7 +108,7 @@ pub fn join(
         ),
         appearance: Appearance::default(),
     };
-    store.together(|| {
+    store.transaction(|| {
         store.put_class_pack(content.version, pack.file(), today)?;
         store.put_student(&student)
     })?;

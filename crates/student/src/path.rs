@@ -11,9 +11,6 @@ use surefoot_store::StudentStore;
 pub const MOST_FOCUS: usize = 3;
 
 /// The student's year: every concept with its rating in each pass and its practice.
-///
-/// # Errors
-/// The store's.
 pub fn my_path(
     store: &StudentStore,
     joined: &Joined,

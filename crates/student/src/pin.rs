@@ -77,18 +77,12 @@ pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), St
 }
 
 /// Wrong tries in a row; nothing without a PIN.
-///
-/// # Errors
-/// The store's.
 pub fn wrong_pin_tries(store: &StudentStore) -> Result<Option<u32>, StudentError> {
     Ok(store.pin()?.map(|pin| pin.wrong_tries))
 }
 
 /// Whether this is the PIN; true without one. The try is on disk before it is
 /// judged, so that ending the program gains nothing.
-///
-/// # Errors
-/// The store's.
 pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> {
     let Some(mut pin) = store.pin()? else {
         return Ok(true);

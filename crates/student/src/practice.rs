@@ -327,7 +327,7 @@ fn finish(
     says: Vec<Block>,
     right: bool,
 ) -> Result<Feedback, StudentError> {
-    store.together(|| {
+    store.transaction(|| {
         store.add_practice_answer(&PracticeAnswer {
             device: joined.student.device.clone(),
             sequence: store.next_sequence()?,

@@ -12,9 +12,6 @@ use surefoot_store::StudentStore;
 use surefoot_store::student::PracticeAnswer;
 
 /// Tonight's practice, looked back on.
-///
-/// # Errors
-/// The store's.
 pub fn practice_summary(
     store: &StudentStore,
     joined: &Joined,

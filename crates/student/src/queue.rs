@@ -8,9 +8,6 @@ use surefoot_store::StudentStore;
 
 /// What would come tonight, best first, at most `most` concepts. Minutes used
 /// up do not end it: who asks for paper means to go on.
-///
-/// # Errors
-/// The store's.
 pub fn queue(
     store: &StudentStore,
     joined: &Joined,

@@ -106,7 +106,7 @@ pub fn save_settings(
         appearance: wishes.appearance,
         ..joined.student.clone()
     };
-    store.together(|| {
+    store.transaction(|| {
         // What was typed in other signs would be read as another number.
         if student.appearance.decimal_sign != joined.student.appearance.decimal_sign {
             store.put_draft(None)?;

@@ -27,9 +27,6 @@ fn by_date<'r>(check_ins: &'r [CheckIn], joined: &Joined, today: NaiveDate) -> R
 }
 
 /// A day of the review; `date` is `today` unless another day is asked for.
-///
-/// # Errors
-/// The store's.
 pub fn today(
     store: &StudentStore,
     joined: &Joined,
@@ -142,7 +139,7 @@ pub fn check_in(
         return Err(StudentError::NoSuchConcept);
     }
     let concept = ConceptId::new(concept).map_err(|_| StudentError::NoSuchConcept)?;
-    store.together(|| {
+    store.transaction(|| {
         let before = store.check_ins_of(date, &concept)?;
         let counted = what_counts(&before, joined.counted_dates(today));
         let shown = counted.first();

@@ -42,7 +42,7 @@ pub fn move_year(
         weekdays,
         class.facts.year.closures.clone(),
     )?;
-    desk.together(|| desk.put_year(&class.row.id, &year))?;
+    desk.transaction(|| desk.put_year(&class.row.id, &year))?;
     Ok(())
 }
 
@@ -50,8 +50,8 @@ pub fn move_year(
 /// them, hand-ins for the class can never be opened again.
 pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    let held = desk.together(|| {
-        let held = desk.hold(&class.row.id, None)?;
+    let held = desk.transaction(|| {
+        let held = desk.rows_to_remove(&class.row.id, None)?;
         desk.remove_class(&class.row.id)?;
         Ok::<_, surefoot_store::StoreError>(held)
     })?;
@@ -64,7 +64,7 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
 /// Returns [`DeskError::Invalid`] for `removed` if its number or id is in use; nothing has changed
 /// then.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
-    desk.put_back(held).map_err(|error| match error {
+    desk.restore(held).map_err(|error| match error {
         surefoot_store::StoreError::Missing(_) => DeskError::invalid(Field::Removed, Rule::Taken),
         other => other.into(),
     })

@@ -124,7 +124,7 @@ pub fn make_entry(
         return Err(DeskError::NotFound("concept"));
     }
     let id = class.row.id.as_str();
-    desk.together(|| {
+    desk.transaction(|| {
         let mut paper = desk
             .paper(id, date)?
             .into_iter()

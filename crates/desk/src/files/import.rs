@@ -103,7 +103,7 @@ impl<'a> Import<'a> {
         file_name: &str,
         opened: Result<OpenedHandIn, Refusal>,
     ) -> Result<FileReport, DeskError> {
-        self.desk.together(|| {
+        self.desk.transaction(|| {
             let account = self.judge(file_name, opened)?;
             let class = account.1;
             let account = account.0;
@@ -365,7 +365,7 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
 /// # Errors
 /// [`DeskError::NotFound`] when there is none, or the store's.
 pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
-    desk.together(|| {
+    desk.transaction(|| {
         let (import, _, cancelled, _) = desk
             .imports()?
             .into_iter()
@@ -392,7 +392,7 @@ pub fn decide_device(
     device: &str,
     accept: Option<bool>,
 ) -> Result<(), DeskError> {
-    desk.together(|| {
+    desk.transaction(|| {
         let mut found = false;
         for mut row in desk.devices(&class.row.id)? {
             let decided = row.state == DeviceState::Accepted && accept.is_some();

@@ -105,7 +105,7 @@ pub fn import_concepts(
         refused: refused.iter().cloned().chain(more).collect(),
     };
     let account = serde_json::to_string(&[account]).map_err(faulty)?;
-    desk.together(|| -> Result<(), DeskError> {
+    desk.transaction(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &account)?;
         for one in &taken {
             desk.add_own_concept(
