@@ -1,4 +1,4 @@
-//! How a student wants to practise.
+//! A student's settings.
 
 use super::views::StudentSettings;
 use super::{Joined, StudentError};
@@ -10,23 +10,23 @@ use surefoot_record::Appearance;
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
-/// What a student chooses.
+/// The settings that a student chose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Wishes {
     /// Language of the screens.
     pub language: Language,
-    /// Minutes an evening, within the teacher's bounds.
+    /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
-    /// Exercises an evening, within as many as fit into the teacher's minutes; nothing
-    /// for an evening that ends by minutes.
+    /// Exercises of an evening, as many as fit the teacher's bounds in minutes; `None` if it
+    /// ends by minutes.
     pub exercises: Option<u32>,
-    /// Evenings a week, within the teacher's bounds.
+    /// Evenings of a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.
     pub appearance: Appearance,
 }
 
-/// The settings with the teacher's bounds.
+/// Returns the settings with the teacher's bounds.
 #[must_use]
 pub fn settings(joined: &Joined, today: NaiveDate) -> StudentSettings {
     settings_of(&joined.student, joined.pack.practice, today)
@@ -54,8 +54,8 @@ fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> St
 /// Writes the settings.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] outside the teacher's bounds or for an appearance that is not
-/// offered, or the store's.
+/// [`StudentError::Invalid`] if a value is outside the teacher's bounds, or a text size is not
+/// offered.
 pub fn save_settings(
     store: &StudentStore,
     joined: &Joined,
@@ -107,7 +107,7 @@ pub fn save_settings(
         ..joined.student.clone()
     };
     store.transaction(|| {
-        // What was typed in other signs would be read as another number.
+        // With another decimal sign, the draft would be read as another number.
         if student.appearance.decimal_sign != joined.student.appearance.decimal_sign {
             store.put_draft(None)?;
         }

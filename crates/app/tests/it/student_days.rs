@@ -154,10 +154,9 @@ fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
     assert_eq!(today.concepts[0].confidence, Some(Confidence::OnMyOwn));
     assert_eq!(today.concepts[0].outcome, Some(Outcome::Right));
     let cleared = tap(&student, "2026-09-01", &first, None, None);
-    assert_eq!(
-        rated(&tablet.app.student.check_in(cleared).unwrap()),
-        vec![None; 6]
-    );
+    tablet.app.student.check_in(cleared).unwrap();
+    let today = tablet.app.student.today(day(&student)).unwrap();
+    assert_eq!(rated(&today), vec![None; 6]);
 }
 
 #[test]
@@ -185,6 +184,20 @@ fn days_without_school_and_days_to_come_cannot_be_rated_and_missed_ones_can() {
         closed.catch_up,
         ["2026-09-04", "2026-09-03", "2026-09-02", "2026-09-01"].map(date)
     );
+    // The last rating that a missed day lacked takes the day from the list.
+    let missed = StudentDay {
+        student: student.clone(),
+        date: Some(date("2026-09-02")),
+    };
+    let mut left = Vec::new();
+    for concept in tablet.app.student.today(missed).unwrap().concepts {
+        let rating = Some(Confidence::WithHelp);
+        let tap = tap(&student, "2026-09-02", &concept.concept.id, rating, None);
+        left.push(tablet.app.student.check_in(tap).unwrap());
+    }
+    let days = ["2026-09-04", "2026-09-03", "2026-09-01"].map(date);
+    assert_eq!(left.pop().unwrap(), days);
+    assert!(left.iter().all(|left| *left == closed.catch_up));
 }
 
 #[test]
@@ -303,6 +316,29 @@ fn answer_right(tablet: &Device, student: &str, open: &OpenExercise, seconds: u3
         })
         .unwrap();
     assert!(feedback.right);
+}
+
+#[test]
+fn an_answer_dated_after_today_does_not_count_yet() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    // The tablet's clock was wrong for a while.
+    tablet.to("2026-09-20");
+    answer_right(&tablet, &student, &open, 60);
+    let practised = |tablet: &Device| {
+        let student = student.clone();
+        let path = tablet.app.student.my_path(StudentId { student }).unwrap();
+        let answered: u32 = path.concepts.iter().map(|c| c.answered).sum();
+        (path.practised, answered)
+    };
+    assert_eq!(practised(&tablet), (1, 1));
+    tablet.to("2026-09-01");
+    assert_eq!(practised(&tablet), (0, 0));
+    let again = exercise(&tablet, &student);
+    assert_eq!(
+        (&again.concept, &again.reason, &again.session.ahead),
+        (&open.concept, &open.reason, &open.session.ahead)
+    );
 }
 
 #[test]

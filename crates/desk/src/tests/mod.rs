@@ -1,5 +1,6 @@
 //! A small class on a desk of its own.
 
+mod assignments;
 mod changes;
 mod compare;
 mod derive;
