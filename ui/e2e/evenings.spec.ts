@@ -50,7 +50,7 @@ for (const [language, place] of EVENINGS) {
       await markDay(bridge, student);
       const now = await bridge.call('student_settings', { student });
       await bridge.call('save_student_settings', {
-        ...{ student, language, evenings: now.evenings, look: now.look },
+        ...{ student, language, evenings: now.evenings, appearance: now.appearance },
         ...{ minutes: now.minutes_least, exercises: null },
       });
       await bridge.changeDevice({ guides_read: ['all'] });

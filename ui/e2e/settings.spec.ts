@@ -62,7 +62,7 @@ async function showSteps(page: Page): Promise<void> {
 
 test.describe('with motion', () => {
   test.use({ contextOptions: { reducedMotion: 'no-preference' } });
-  test("a look of one's own is nobody else's", async ({ page, bridge, hook, hooks }) => {
+  test("an appearance of one's own is nobody else's", async ({ page, bridge, hook, hooks }) => {
     const made = await makeClass(bridge);
     const wren = await join(bridge, made);
     const finch = await join(bridge, made, { seat: 1, nickname: 'Finch' });

@@ -54,7 +54,7 @@ impl From<StudentError> for CallError {
                 rule: rule.into(),
             },
             StudentError::UnreadableAnswer(detail) => Self::UnreadableAnswer { detail },
-            StudentError::Exercise(detail) => Self::Storage { detail },
+            StudentError::Fault(detail) => Self::Internal { detail },
             StudentError::Refused(refusal) => refusal.into(),
             StudentError::SeatCode(error) => error.into(),
             StudentError::Store(error) => error.into(),

@@ -78,6 +78,7 @@ pub use student::{StudentDoor, StudentId};
 pub use surefoot_catalogue::Language;
 pub use voice::{NoVoice, Voice};
 
+use chrono::NaiveDate;
 use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::{
@@ -117,7 +118,7 @@ calls::calls! {
         check_seat_code(SeatCodeTyped) -> Nothing;
         join(Join) -> Profile;
         today(StudentDay) -> Today;
-        check_in(CheckInTap) -> Today;
+        check_in(CheckInTap) -> Vec<NaiveDate>;
         practice(PracticeAsked) -> PracticeStep;
         sure(Sure) -> OpenExercise;
         hint(ExerciseId) -> OpenExercise;

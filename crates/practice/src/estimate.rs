@@ -9,13 +9,13 @@
 
 use surefoot_catalogue::rating::AnswerResult;
 
-/// Values of a student's ease with a concept that are weighed, in logits.
+/// The possible values of a student's ease with a concept, in logits.
 const EASES: [f64; 15] = [
     -3.5, -3.0, -2.5, -2.0, -1.5, -1.0, -0.5, 0.0, 0.5, 1.0, 1.5, 2.0, 2.5, 3.0, 3.5,
 ];
 const EASE_COUNT: usize = EASES.len();
 
-/// Number of ages of a trace, in days; older traces count as the oldest.
+/// Number of ages of a trace, in days. An older trace counts as one of the greatest age.
 const MOST_DAYS: usize = 420;
 /// Number of decays.
 const DECAYS: usize = 24;
@@ -32,35 +32,36 @@ pub struct Tuning {
     pub slope: f64,
     /// Strength at which an average concept is recalled one time in two, as a logarithm.
     pub threshold: f64,
-    /// Deviation of ease between one student's concepts, in logits.
+    /// Standard deviation of ease between one student's concepts, in logits.
     pub spread: f64,
-    /// Deviation of ease between students, in logits.
+    /// Standard deviation of ease between students, in logits.
     pub student_spread: f64,
-    /// Probability of a right answer without knowing.
+    /// Probability of a right answer if the concept is not known.
     pub guess: f64,
-    /// Probability of a wrong answer in spite of knowing.
+    /// Probability of a wrong answer if the concept is known.
     pub slip: f64,
     /// Weight of a self-marked class result, relative to an answer at home.
     pub class_trust: f64,
     /// Weight of a teacher's observation, relative to an answer at home.
     pub observation_trust: f64,
-    /// Share of the prerequisites' difference in ease that carries over.
+    /// Share of the prerequisites' difference from the student's mean ease that a concept takes
+    /// over.
     pub carry_over: f64,
-    /// Trace of a class meeting.
+    /// Weight of the trace of a class meeting.
     pub class_weight: f64,
-    /// Trace of the first lessons.
+    /// Weight of the trace of the first lessons.
     pub taught_weight: f64,
-    /// Trace of an answer with help.
+    /// Weight of the trace of an answer with help.
     pub helped_weight: f64,
-    /// Trace of a wrong answer with its steps.
+    /// Weight of the trace of a wrong answer whose steps were shown.
     pub wrong_weight: f64,
-    /// Weight of a rise in what builds on the concept.
+    /// How much more a concept is worth if three concepts build on it.
     pub unlocking: f64,
-    /// How strongly minutes count.
+    /// The power of the minutes by which a gain is divided.
     pub minutes_power: f64,
-    /// Weight of class meetings still to come.
+    /// Weight of the class meetings that are still to come.
     pub ahead: f64,
-    /// Shortest horizon in days.
+    /// The fewest days to the date aimed at.
     pub least_days: i32,
 }
 
@@ -93,7 +94,8 @@ fn sigmoid(x: f64) -> f64 {
     1.0 / (1.0 + (-x).exp())
 }
 
-/// How far an answer is evidence of knowing; with help it is evidence against it.
+/// Returns the weight of an answer as evidence of knowing, from 0 to 1. The rest is evidence
+/// of not knowing.
 fn credit(result: AnswerResult) -> f64 {
     match result {
         AnswerResult::Alone => 1.0,
@@ -102,11 +104,11 @@ fn credit(result: AnswerResult) -> f64 {
     }
 }
 
-/// The estimate's tables, made once.
+/// The estimate's tables, which are made once.
 #[derive(Debug, Clone)]
 pub struct Estimator {
     tuning: Tuning,
-    /// Strength left of a trace of weight 1, by decay and age.
+    /// What is left of a trace of weight 1, by decay and age.
     left: Vec<f64>,
 }
 
@@ -143,13 +145,13 @@ impl Default for Belief {
 }
 
 impl Belief {
-    /// Whether any answer has been weighed.
+    /// Returns whether there has been any evidence of ease.
     #[must_use]
     pub fn is_tested(&self) -> bool {
         self.answers > 0
     }
 
-    /// Weights of the eases, given what is believed before any answer.
+    /// Returns the probability of each ease, from the evidence and the ease expected before it.
     fn weights(&self, mean: f64, spread: f64) -> [f64; EASE_COUNT] {
         let mut logs = self.log_likelihood;
         for (log, ease) in logs.iter_mut().zip(EASES) {
@@ -165,7 +167,7 @@ impl Belief {
         logs.map(|w| w / sum)
     }
 
-    /// Expected ease.
+    /// Returns the expected ease.
     #[must_use]
     pub fn ease(&self, mean: f64, spread: f64) -> f64 {
         self.weights(mean, spread)
@@ -176,7 +178,7 @@ impl Belief {
     }
 }
 
-/// A question about the date aimed at.
+/// The date aimed at, and the class meetings before it.
 #[derive(Debug, Clone, Copy)]
 pub struct Aim<'a> {
     /// Today's day number.
@@ -187,19 +189,19 @@ pub struct Aim<'a> {
     pub meetings: &'a [i32],
 }
 
-/// What one more exercise tonight is expected to do.
+/// The expected effect of one more exercise tonight.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Prospect {
     /// Probability of a right answer alone tonight.
     pub tonight: f64,
-    /// What is expected to be known at the goal without it.
+    /// Probability of knowing the concept on the date aimed at, without the exercise.
     pub at_goal: f64,
-    /// How much more with it.
+    /// How much the exercise raises that probability.
     pub gain: f64,
 }
 
 impl Estimator {
-    /// Tables for a tuning.
+    /// Makes the tables for a tuning.
     #[must_use]
     pub fn new(tuning: Tuning) -> Self {
         let mut left = Vec::with_capacity(DECAYS * MOST_DAYS);
@@ -212,13 +214,13 @@ impl Estimator {
         Self { tuning, left }
     }
 
-    /// The tuning.
+    /// Returns the tuning.
     #[must_use]
     pub fn tuning(&self) -> &Tuning {
         &self.tuning
     }
 
-    /// What is left of a trace after some days.
+    /// Returns what is left of a trace of weight 1 after some days.
     #[expect(
         clippy::indexing_slicing,
         reason = "`decay` returns numbers below DECAYS, and days are cut to MOST_DAYS"
@@ -228,7 +230,7 @@ impl Estimator {
         self.left[decay * MOST_DAYS + days]
     }
 
-    /// The strength of memory on a day: what is left of its traces.
+    /// Returns the strength of memory on a day: the sum of what is left of its traces.
     #[must_use]
     pub fn strength(&self, belief: &Belief, day: i32) -> f64 {
         belief
@@ -259,12 +261,12 @@ impl Estimator {
         belief.traces.push(Trace { day, weight, decay });
     }
 
-    /// The first lessons on a concept.
+    /// Adds the first lessons on a concept.
     pub fn taught(&self, belief: &mut Belief, day: i32) {
         self.meet(belief, day, self.tuning.taught_weight);
     }
 
-    /// A meeting in class, marked right or wrong or not at all.
+    /// Adds a meeting in class, which was marked right or wrong or not at all.
     pub fn class_meeting(&self, belief: &mut Belief, day: i32, right: Option<bool>) {
         if let Some(right) = right {
             let credit = f64::from(u8::from(right));
@@ -273,13 +275,13 @@ impl Estimator {
         self.meet(belief, day, self.tuning.class_weight);
     }
 
-    /// What the teacher saw.
+    /// Adds an observation of the teacher's.
     pub fn observation(&self, belief: &mut Belief, day: i32, seen: AnswerResult) {
         self.weigh(belief, day, credit(seen), self.tuning.observation_trust);
         self.meet(belief, day, self.tuning.class_weight);
     }
 
-    /// An answer at home.
+    /// Adds an answer at home.
     pub fn answer(&self, belief: &mut Belief, day: i32, result: AnswerResult) {
         let weight = match result {
             AnswerResult::Alone => 1.0,
@@ -300,7 +302,7 @@ impl Estimator {
         belief.answers += 1;
     }
 
-    /// Probability of knowing it on a day.
+    /// Returns the probability of knowing the concept on a day.
     #[must_use]
     pub fn knows(&self, belief: &Belief, mean: f64, day: i32) -> f64 {
         let logit = self.logit(self.strength(belief, day));
@@ -312,7 +314,7 @@ impl Estimator {
             .sum()
     }
 
-    /// What one more exercise tonight would leave at the goal.
+    /// Returns the expected effect of one more exercise tonight.
     #[must_use]
     pub fn prospect(&self, belief: &Belief, mean: f64, ready: f64, aim: &Aim<'_>) -> Prospect {
         let t = &self.tuning;
@@ -351,8 +353,8 @@ impl Estimator {
         prospect
     }
 
-    /// The ease expected of a student before any answer on a concept: the mean over the
-    /// answered concepts, drawn towards 0.
+    /// Returns the ease that is expected of a student before any answer on a concept: the mean
+    /// over the answered concepts, drawn towards 0.
     #[must_use]
     pub fn student_mean<'a>(&self, beliefs: impl Iterator<Item = &'a Belief>, last: f64) -> f64 {
         let mut sum = 0.0;

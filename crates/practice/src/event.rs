@@ -40,7 +40,7 @@ pub enum EventKind {
         confidence: Option<Confidence>,
         /// How it went.
         outcome: Option<Outcome>,
-        /// Whether it was before the concept's first lesson, and so is no evidence.
+        /// Whether it was before the concept's first lesson, so that it is no evidence.
         preview: bool,
     },
     /// What the teacher saw the student do.
@@ -81,7 +81,7 @@ pub struct Evening {
     pub minutes: f64,
     /// Minutes after which assigned work ends too.
     pub most_minutes: f64,
-    /// Exercises after which it is over as well, if it goes by their number.
+    /// Exercises after which it is over too, if it ends by exercises.
     pub exercises: Option<u32>,
     /// Evenings a week on which the student practises, 1 to 7.
     pub evenings_a_week: u32,
@@ -89,7 +89,7 @@ pub struct Evening {
     pub focus: Vec<String>,
     /// Assignments that may ask for practice tonight.
     pub assigned: Vec<Assigned>,
-    /// The date aimed at: a test, or the year's end; `None` for two months ahead.
+    /// The date aimed at: a test or the year's end; `None` for 60 days ahead.
     pub goal: Option<NaiveDate>,
 }
 

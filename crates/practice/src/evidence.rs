@@ -6,9 +6,8 @@
 use super::memory::{Grade, MemoryState};
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 
-/// A practice answer: wrong 1, with help 2, alone 3 of the memory model's
-/// grades. Its top grade is never given, so nothing a student says about an
-/// answer can lengthen a gap.
+/// Returns the grade of a practice answer: 1, 2 or 3 of the memory model's grades. Its top
+/// grade is never given, so nothing that a student says of an answer can lengthen a gap.
 #[must_use]
 pub fn grade_of_answer(result: AnswerResult) -> Grade {
     match result {
@@ -18,10 +17,9 @@ pub fn grade_of_answer(result: AnswerResult) -> Grade {
     }
 }
 
-/// A self-marked result of the day's review. Marking is lenient, and children
-/// overrate themselves (Destan & Roebers 2015), so a right answer that the
-/// student needed help with, by their own rating, counts as helped. A rating
-/// without a result is no evidence of memory at all.
+/// Returns the grade of a self-marked outcome. Marking is lenient, and children overrate
+/// themselves (Destan & Roebers 2015), so a right outcome counts as helped if the student's
+/// own rating says that help was needed. A rating without an outcome is no evidence of memory.
 #[must_use]
 pub fn grade_of_class_result(
     outcome: Option<Outcome>,
@@ -35,16 +33,16 @@ pub fn grade_of_class_result(
     }
 }
 
-/// What the teacher saw at a desk or on the board: graded as an answer is. A
-/// teacher's judgement goes well with tests but not fully (r = 0.63 over 75
-/// studies, Südkamp, Kaiser & Möller 2012, from memory), so it tells more than a
-/// self-marked result and less than an answer at home.
+/// Returns the grade of an observation, which is that of an answer. A teacher's judgement
+/// agrees with tests well but not fully (r = 0.63 over 75 studies, Südkamp, Kaiser & Möller
+/// 2012, from memory), so it weighs more than a self-marked outcome and less than an answer
+/// at home.
 #[must_use]
 pub fn grade_of_observation(seen: AnswerResult) -> Grade {
     grade_of_answer(seen)
 }
 
-/// What an answer adds to the share right: alone 1, with help one half.
+/// Returns what an answer adds to the share right: alone 1, with help one half.
 #[must_use]
 pub fn credit_of_answer(result: AnswerResult) -> f64 {
     match result {
@@ -54,8 +52,8 @@ pub fn credit_of_answer(result: AnswerResult) -> f64 {
     }
 }
 
-/// How much a rating raises a concept in the queue until it is practised again. A rating
-/// never lowers a concept.
+/// Returns how much a rating raises a concept in the queue until it is practised again. A
+/// rating never lowers a concept.
 #[must_use]
 pub fn pull_of_rating(confidence: Option<Confidence>) -> f64 {
     match confidence {
@@ -70,15 +68,15 @@ pub fn pull_of_rating(confidence: Option<Confidence>) -> f64 {
 pub struct Track {
     /// Memory, once there is evidence.
     pub state: Option<MemoryState>,
-    /// Day of the last evidence that moved it.
+    /// Day of the last evidence that changed it.
     pub last_evidence_day: Option<i32>,
     /// Answers counted, in class and at home.
     pub answers: f64,
-    /// Credits of these.
+    /// Sum of their credits.
     pub credits: f64,
     /// Answers at home.
     pub home_answers: u32,
-    /// Day of the last answer at home, and what came of it.
+    /// Day and result of the last answer at home.
     pub last_answer: Option<(i32, AnswerResult)>,
     /// Day of the last marked result in class.
     pub last_class_day: Option<i32>,
@@ -90,14 +88,14 @@ pub struct Track {
     pub tonight_day: i32,
     /// Answers at home on that day.
     pub tonight_answers: u32,
-    /// Right alone in a row at home, for the choice of level.
+    /// Answers right alone in a row at home, for the choice of level.
     pub alone_in_a_row: u32,
     /// Level of the last exercise.
     pub last_level: u8,
 }
 
 impl Track {
-    /// Share right with one right and one wrong assumed before any answer.
+    /// Returns the share right, with one right and one wrong answer assumed before the first.
     #[must_use]
     pub fn share_right(&self) -> f64 {
         (1.0 + self.credits) / (2.0 + self.answers)

@@ -6,15 +6,15 @@ use fsrs::{ComputeParametersInput, FSRSItem, FSRSReview, compute_parameters};
 use serde::Serialize;
 
 /// Reviews below which a fit is not tried. With fewer than 8 usable ones the
-/// optimiser gives its defaults back, below 64 it moves four parameters only,
+/// optimiser returns its defaults, below 64 it changes four parameters only,
 /// and it leaves out whole groups of rare first gaps. One student's year is too
 /// little: fitted to 420, 840 or 1,680 reviews of one simulated student, the model
-/// foretold held-back reviews a little worse than the usual one (by 0.001 to 0.004
+/// predicted held-back reviews a little worse than the usual one (by 0.001 to 0.004
 /// nats, better for 7 to 15 of 30 students; see the test). A class of 30 has this
 /// many after a few weeks.
 pub const LEAST_REVIEWS: usize = 3_200;
 
-/// One review in so many is held back, the last ones of each history.
+/// One review in so many is held back: the last ones of each history.
 const HELD_BACK: usize = 4;
 
 /// The result of a fit.
@@ -40,7 +40,7 @@ pub enum Fit {
     },
 }
 
-/// Mean logarithmic loss on the reviews held back, in nats: the lower the better.
+/// Mean logarithmic loss on the reviews held back, in nats. Lower is better.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
 pub struct Losses {
     /// Reviews held back.
@@ -52,10 +52,11 @@ pub struct Losses {
 }
 
 /// Fits parameters to the pooled histories, one for each student and concept. Takes about
-/// a second for a class's year, so it must not run on a thread that draws.
+/// a second for a class's year, so it must not run on the window's thread.
 ///
 /// # Errors
-/// [`MemoryError::Rating`] outside 1 to 4, [`MemoryError::Model`] from the optimiser.
+/// [`MemoryError::Rating`] if a rating is outside 1 to 4, [`MemoryError::Model`] if the optimiser
+/// fails.
 pub fn fit(histories: &[Vec<Review>]) -> Result<Fit, MemoryError> {
     if let Some(review) = histories
         .iter()
@@ -76,7 +77,7 @@ pub fn fit(histories: &[Vec<Review>]) -> Result<Fit, MemoryError> {
     fit_anyway(histories)
 }
 
-/// The fit and its check, however few the reviews.
+/// Fits and checks the parameters, however few the reviews.
 fn fit_anyway(histories: &[Vec<Review>]) -> Result<Fit, MemoryError> {
     let mut train_set = Vec::new();
     let mut card_ids = Vec::new();
@@ -108,8 +109,8 @@ fn fit_anyway(histories: &[Vec<Review>]) -> Result<Fit, MemoryError> {
     })
 }
 
-/// Places of the reviews that tell of forgetting: a day or more after another
-/// one. The optimiser panics on a history without any such gap.
+/// Returns the places of the reviews that show forgetting: those a day or more after the one
+/// before. The optimiser panics on a history without any.
 fn usable(history: &[Review]) -> impl Iterator<Item = usize> + '_ {
     history
         .iter()
@@ -130,7 +131,7 @@ fn of_the_crate(review: &Review) -> FSRSReview {
     }
 }
 
-/// Count and mean loss of the reviews held back.
+/// Returns the number and the mean loss of the reviews held back.
 fn loss(memory: &Memory, histories: &[Vec<Review>]) -> Result<(usize, f64), MemoryError> {
     let (mut count, mut sum) = (0, 0.0);
     for history in histories {
@@ -159,7 +160,7 @@ mod tests {
     use super::*;
     use crate::simulate::luck::{Luck, Purpose};
 
-    /// Made-up histories of students who forget as a model with these parameters says.
+    /// Returns made-up histories of students who forget as this model says.
     fn histories(count: usize, truth: &Memory) -> Vec<Vec<Review>> {
         histories_of(77, count, truth)
     }
@@ -230,7 +231,7 @@ mod tests {
         for stability in &mut other[..4] {
             *stability *= 0.3;
         }
-        // What is recalled lengthens little.
+        // After a recall the gaps grow little.
         other[8] = 0.3;
         let truth = Memory::with_parameters(&other).unwrap();
         let made = histories(700, &truth);
@@ -247,10 +248,10 @@ mod tests {
         assert_eq!((count, again), (losses.held_back, losses.fitted));
     }
 
-    /// Why one student's year is not fitted by itself: half of such students forget as
-    /// the usual parameters say, half twice as fast, and what a fit to the first three
-    /// quarters of each history says of the last quarter is compared. Printed, to be
-    /// read: `cargo test -p surefoot-practice --lib one_students_year -- --ignored --nocapture`.
+    /// Shows why one student's year is not fitted by itself. Some simulated students forget as
+    /// the usual parameters say, others twice as fast. The parameters are fitted to the first
+    /// three quarters of each history, and their loss on the last quarter is printed:
+    /// `cargo test -p surefoot-practice --lib one_students_year -- --ignored --nocapture`.
     #[test]
     #[ignore = "takes a minute, and prints a table"]
     fn one_students_year_is_too_little_to_fit() {

@@ -31,7 +31,7 @@ pub struct MemoryState {
 }
 
 impl MemoryState {
-    /// Probability of recall after `days` days.
+    /// Returns the probability of recall after `days` days.
     #[must_use]
     pub fn recall(self, days: f32) -> f32 {
         fsrs::current_retrievability(self.crate_state(), days.max(0.0), FSRS6_DEFAULT_DECAY)
@@ -54,13 +54,13 @@ impl From<fsrs::MemoryState> for MemoryState {
     }
 }
 
-/// What the memory model refuses.
+/// Why the memory model refused a value.
 #[derive(Debug, Clone, PartialEq, Error)]
 pub enum MemoryError {
     /// The crate refused the parameters or the state.
     #[error("memory model: {0}")]
     Model(String),
-    /// Parameters of another number than 21, or not finite.
+    /// There are not 21 parameters, or one is not finite.
     #[error("the memory model takes 21 finite parameters, found {found}")]
     Parameters {
         /// How many there were.
@@ -72,10 +72,10 @@ pub enum MemoryError {
         /// The rating.
         found: u32,
     },
-    /// A retention at which the crate's gaps are endless, negative or not a number.
+    /// A recall aimed at for which the crate's gaps are infinite, negative or not a number.
     #[error("the recall aimed at must be 0.70 to 0.97, not {found}")]
     Retention {
-        /// The retention.
+        /// The recall aimed at.
         found: f32,
     },
 }
@@ -104,7 +104,7 @@ pub struct AfterReview {
 }
 
 impl AfterReview {
-    /// The state reached.
+    /// Returns the state reached.
     #[must_use]
     pub fn state(self) -> MemoryState {
         MemoryState {
@@ -126,7 +126,7 @@ pub struct After {
 }
 
 impl After {
-    /// The state after this grade.
+    /// Returns the state after this grade.
     #[must_use]
     pub fn with(&self, grade: Grade) -> MemoryState {
         match grade {
@@ -144,7 +144,7 @@ pub struct Memory {
 }
 
 impl Memory {
-    /// The model with its default parameters.
+    /// Makes the model with its default parameters.
     pub fn new() -> Result<Self, MemoryError> {
         FSRS::new(&[])
             .map(|model| Self {
@@ -154,11 +154,11 @@ impl Memory {
             .map_err(|e| MemoryError::Model(format!("{e:?}")))
     }
 
-    /// The model with 21 parameters of its sixth version.
+    /// Makes the model with 21 parameters of its sixth version.
     ///
     /// # Errors
-    /// [`MemoryError::Parameters`] unless there are 21 finite ones: the crate
-    /// also takes shorter, older sets, and fills them up by guesses of its own.
+    /// [`MemoryError::Parameters`] unless there are 21 finite ones, because the crate fills up
+    /// shorter, older sets with guesses of its own.
     pub fn with_parameters(parameters: &[f32]) -> Result<Self, MemoryError> {
         let [.., decay] = parameters else {
             return Err(MemoryError::Parameters { found: 0 });
@@ -176,7 +176,8 @@ impl Memory {
             .map_err(|e| MemoryError::Model(format!("{e:?}")))
     }
 
-    /// Memory after each grade, `gap_days` after the last evidence (nothing before: `None`).
+    /// Returns the memory after each grade, `gap_days` after the last evidence. Without
+    /// evidence so far, `state` is `None`.
     pub fn after(&self, state: Option<MemoryState>, gap_days: u32) -> Result<After, MemoryError> {
         let next = self.next(state, DUE_RECALL, gap_days)?;
         Ok(After {
@@ -197,16 +198,14 @@ impl Memory {
             .map_err(|e| MemoryError::Model(format!("{e:?}")))
     }
 
-    /// Probability of recall by this model's parameters, `days` after the state was reached.
+    /// Returns the probability of recall by this model's parameters, `days` after the state
+    /// was reached.
     #[must_use]
     pub fn recall(&self, state: MemoryState, days: f32) -> f32 {
         fsrs::current_retrievability(state.crate_state(), days.max(0.0), self.decay)
     }
 
-    /// Memory after each review of a plain history.
-    ///
-    /// # Errors
-    /// [`MemoryError::Retention`], [`MemoryError::Rating`], or the crate's.
+    /// Returns the memory after each review of a plain history.
     pub fn replay(
         &self,
         reviews: &[Review],
@@ -243,7 +242,7 @@ impl Memory {
     }
 }
 
-/// Whole days of a gap: half up, at least one.
+/// Returns a gap in whole days, rounded half up, at least one.
 fn whole_days(interval_days: f32) -> u32 {
     #[expect(
         clippy::cast_possible_truncation,

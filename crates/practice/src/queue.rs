@@ -10,27 +10,29 @@ use super::workload::{MOST_ASSIGNED_EVENINGS, owed_tonight};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 
-/// Days ahead that are aimed at without a date.
+/// How many days ahead practice aims if there is no date to aim at.
 const USUAL_GOAL_DAYS: i32 = 60;
 
-/// Most exercises of one concept in an evening, outside assignments.
+/// The most exercises of one concept in an evening, outside assignments.
 const MOST_OF_ONE_CONCEPT: u32 = 3;
 
-/// How much a focus concept is preferred: enough to come up, not to fill the evening.
+/// The factor by which a focus concept is preferred: enough that it comes up, but not so much
+/// that it fills the evening.
 const FOCUS_PULL: f64 = 1.5;
 
-/// The class of a concept's turn: the lower first.
+/// The group of the queue in which a concept comes; the lowest group comes first.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
 enum Turn {
-    /// Assigned by the teacher, the earlier due first.
+    /// Assigned by the teacher; the earliest due date comes first.
     Assigned(NaiveDate),
     /// Open tonight.
     Open,
     /// Met in class today.
     SeenToday,
-    /// Answered tonight already, this many times.
+    /// Already answered tonight, this many times.
     Again(u32),
-    /// Answered this many times: as often as a concept may come while others are open.
+    /// Answered tonight this many times, which is as often as a concept may come while others
+    /// are open.
     Often(u32),
 }
 
@@ -52,12 +54,12 @@ struct Candidate<'a> {
 }
 
 impl StudentMemory {
-    /// What comes next tonight; `None` if the evening is over or no concept is open.
+    /// Returns what comes next tonight; `None` if the evening is over or no concept is open.
     pub fn next(&self, evening: &Evening) -> Result<Option<QueueEntry>, MemoryError> {
         Ok(self.ranked(evening)?.into_iter().next())
     }
 
-    /// The queue now, best first, with at most `most` concepts.
+    /// Returns the queue now, best first, with at most `most` concepts.
     pub fn plan(&self, evening: &Evening, most: usize) -> Result<Vec<QueueEntry>, MemoryError> {
         let mut queue = self.ranked(evening)?;
         queue.truncate(most);
@@ -81,7 +83,7 @@ impl StudentMemory {
             }
             let turn = match self.assigned(evening, &facts.key) {
                 Some(assigned) if !over => Turn::Assigned(assigned.due),
-                // After the end, only assigned work that cannot wait.
+                // After the end, only assigned work that cannot wait still comes.
                 Some(assigned) if assigned.owed && !overdone => Turn::Assigned(assigned.due),
                 None if !over && facts.open_from.is_some_and(|from| from <= today) => {
                     turn(concept.track.as_ref(), today)
@@ -94,10 +96,10 @@ impl StudentMemory {
                 concept,
             });
         }
-        // What would only come again is left out while other concepts are open.
+        // Concepts met in class today or answered tonight are left out while others are open.
         let best = queue.iter().map(|candidate| candidate.turn).min();
         let least = best.map_or(Turn::Open, |b| b.max(Turn::Open));
-        // Two must stay, so that no concept has to follow itself.
+        // But two concepts must be left, so that none has to follow itself.
         if queue
             .iter()
             .filter(|candidate| candidate.turn <= least)
@@ -106,9 +108,9 @@ impl StudentMemory {
         {
             queue.retain(|candidate| candidate.turn <= least);
         }
-        // The sort is stable: equals stay in the order of the concepts.
+        // The sort is stable, so equal candidates stay in the order of the concepts.
         queue.sort_by(|a, b| a.turn.cmp(&b.turn).then(b.value.total_cmp(&a.value)));
-        // Never the same concept twice running while another one is open.
+        // A concept does not come twice in a row while another one is open.
         if let [first, second, ..] = queue.as_mut_slice()
             && self.tonight.0 == Some(today)
             && Some(&first.concept.facts.key) == self.last_concept.as_ref()
@@ -134,7 +136,8 @@ impl StudentMemory {
             .collect())
     }
 
-    /// The assignment that asks for this concept now; of several, the earliest due.
+    /// Returns the progress of the assignment that asks for this concept now; of several, that
+    /// of the earliest due date.
     fn assigned(&self, evening: &Evening, concept: &str) -> Option<Standing> {
         let today = evening.today;
         evening
@@ -164,8 +167,8 @@ impl StudentMemory {
             .min()
     }
 
-    /// The ease expected of a student with a concept before any answer on it: the
-    /// student's mean, moved in part by how the prerequisites differ from it.
+    /// Returns the ease that is expected before any answer on a concept: the student's mean,
+    /// moved by a part of how the prerequisites differ from it.
     fn prior(&self, concept: &ConceptMemory) -> f64 {
         let spread = self.estimator.tuning().spread;
         let tested: Vec<f64> = self
@@ -182,7 +185,7 @@ impl StudentMemory {
         self.mean_ease + self.estimator.tuning().carry_over * mean
     }
 
-    /// How far the prerequisites are known: 0.5 if not at all, 1 if fully.
+    /// Returns how far the prerequisites are known: 0.5 if not at all, 1 if fully.
     fn ready(&self, concept: &ConceptMemory, day: i32) -> f64 {
         let known: Vec<f64> = self
             .prerequisites(concept)
@@ -196,7 +199,7 @@ impl StudentMemory {
         0.5 + 0.5 * mean
     }
 
-    /// Expected gain at the date aimed at, for the minutes it takes.
+    /// Returns the expected gain on the date aimed at, in proportion to the minutes it takes.
     fn value(&self, concept: &ConceptMemory, evening: &Evening) -> f64 {
         let empty = Track::default();
         let track = concept.track.as_ref().unwrap_or(&empty);
@@ -277,10 +280,9 @@ impl StudentMemory {
     }
 }
 
-/// When a concept may come: not on the day on which it was answered in class, and
-/// again tonight only after a wrong answer, three times at most. These limits hold
-/// while another concept is open, so that an evening early in the year is not cut
-/// short.
+/// Returns when a concept may come: not on the day on which it was answered in class, and
+/// again tonight only after a wrong answer, three times at most. These limits hold only while
+/// another concept is open, so that an evening early in the year does not end too soon.
 fn turn(track: Option<&Track>, today: NaiveDate) -> Turn {
     let Some(track) = track else {
         return Turn::Open;
@@ -303,7 +305,7 @@ fn turn(track: Option<&Track>, today: NaiveDate) -> Turn {
     }
 }
 
-/// The days up to and with `day`, and the days after it; `days` rise.
+/// Splits rising `days` into those up to `day` and those after it.
 fn split_at_day(days: &[i32], day: i32) -> (&[i32], &[i32]) {
     days.split_at(days.partition_point(|d| *d <= day))
 }

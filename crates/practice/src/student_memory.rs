@@ -44,12 +44,12 @@ pub(super) fn day_number(date: NaiveDate) -> i32 {
 }
 
 impl StudentMemory {
-    /// Nothing known yet.
+    /// Returns the memory of a student of whom nothing is known yet.
     pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
         Self::tuned(facts, Tuning::USED)
     }
 
-    /// Nothing known yet, with another tuning of the estimate.
+    /// [`StudentMemory::new`] with another tuning of the estimate.
     pub fn tuned(
         facts: impl IntoIterator<Item = ConceptFacts>,
         tuning: Tuning,
@@ -108,12 +108,12 @@ impl StudentMemory {
         })
     }
 
-    /// The concept with this key.
+    /// Returns the concept with this key.
     pub(super) fn concept(&self, key: &str) -> Option<&ConceptMemory> {
         self.concepts.get(*self.places.get(key)?)
     }
 
-    /// The concepts that a concept builds on.
+    /// Returns the concepts that a concept builds on.
     pub(super) fn prerequisites(
         &self,
         concept: &ConceptMemory,
@@ -124,7 +124,7 @@ impl StudentMemory {
             .filter_map(|place| self.concepts.get(*place))
     }
 
-    /// The concepts that build on a concept.
+    /// Returns the concepts that build on a concept.
     pub(super) fn dependants(
         &self,
         concept: &ConceptMemory,
@@ -135,19 +135,19 @@ impl StudentMemory {
             .filter_map(|place| self.concepts.get(*place))
     }
 
-    /// What is known of one concept.
+    /// Returns what is known of one concept.
     #[must_use]
     pub fn track(&self, concept: &str) -> Option<&Track> {
         self.concept(concept)?.track.as_ref()
     }
 
-    /// The level an exercise of this concept would have now.
+    /// Returns the level that an exercise of this concept would have now.
     #[must_use]
     pub fn level_for(&self, concept: &str) -> Level {
         level_for(self.track(concept))
     }
 
-    /// Minutes practised on `today`.
+    /// Returns the minutes practised on `today`.
     #[must_use]
     pub fn minutes_on(&self, today: NaiveDate) -> f64 {
         if self.tonight.0 == Some(today) {
@@ -157,19 +157,19 @@ impl StudentMemory {
         }
     }
 
-    /// Minutes planned for `today`: `planned` less the overrun of the evening before.
+    /// Returns the minutes for `today`: `planned` less the overrun of the evening before.
     #[must_use]
     pub fn minutes_tonight(&self, planned: f64, today: NaiveDate) -> f64 {
         workload::minutes_tonight(planned, &self.answers, today)
     }
 
-    /// Evenings practised in the week of `today` before it.
+    /// Returns how many evenings were practised in the week of `today`, before it.
     #[must_use]
     pub fn evenings_before(&self, length: EveningLength, today: NaiveDate) -> u32 {
         workload::evenings_before(length, &self.answers, today)
     }
 
-    /// Exercises finished on `today`.
+    /// Returns the number of exercises finished on `today`.
     #[must_use]
     pub fn exercises_on(&self, today: NaiveDate) -> u32 {
         let tonight = self.answers.iter().filter(|a| a.date == today);
@@ -181,7 +181,7 @@ impl StudentMemory {
         let day = day_number(event.date);
         let place = self.places.get(&event.concept);
         let Some(concept) = place.and_then(|place| self.concepts.get_mut(*place)) else {
-            // A concept that the class no longer has: nothing to plan with it.
+            // The class no longer has this concept, so there is nothing to plan.
             return Ok(());
         };
         let track = concept.track.get_or_insert_default();
@@ -275,7 +275,7 @@ impl StudentMemory {
         Ok(())
     }
 
-    /// Whether a concept's recall has fallen so far that it counts as due.
+    /// Returns whether a concept's recall has fallen so far that it counts as due.
     #[must_use]
     pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
         self.track(concept).is_some_and(|track| {
@@ -291,7 +291,7 @@ impl StudentMemory {
     }
 }
 
-/// Updates memory once for each concept and date: the first evidence of the day counts.
+/// Updates the memory of a concept. Only the first evidence of a day counts.
 fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<(), MemoryError> {
     if track.last_evidence_day.is_some_and(|last| last >= day) {
         return Ok(());
@@ -304,7 +304,8 @@ fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<
     Ok(())
 }
 
-/// Entry below half right; stretch after three in a row alone, with three in four right.
+/// Returns the level of the next exercise: entry below half right, and stretch after three
+/// right alone in a row with three quarters right.
 pub(super) fn level_for(track: Option<&Track>) -> Level {
     match track {
         None => Level::Entry,

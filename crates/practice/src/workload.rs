@@ -14,7 +14,7 @@ pub const USUAL_MINUTES: f64 = 1.2;
 /// Days after which an overrun is forgotten.
 const OVERRUN_DAYS: i64 = 7;
 
-/// Share of an evening's minutes from which on it counts as practised.
+/// The least share of an evening's minutes with which it counts as practised.
 const EVENING_SHARE: f64 = 0.5;
 
 /// The planned length of an evening.
@@ -31,7 +31,7 @@ pub enum EveningLength {
     },
 }
 
-/// The fewest and the most exercises of an evening whose bounds are set in minutes: as
+/// Returns the fewest and the most exercises of an evening whose bounds are set in minutes: as
 /// many as usually fit, at least one.
 #[must_use]
 #[expect(
@@ -59,11 +59,11 @@ pub struct Answered {
     pub minutes: f64,
 }
 
-/// Minutes planned for `today`, if an evening has `planned` minutes. The exercise that is
+/// Returns the minutes for `today`, if an evening has `planned` minutes. The exercise that is
 /// open when the minutes end is finished, and its overrun shortens the next evening
-/// within a week. Exercises after it, which the student asked for, do not.
+/// within a week. Exercises after it, which the student asked for, shorten nothing.
 ///
-/// `answers` are in order of their dates; those of `today` and later do not count.
+/// `answers` are in the order of their dates. Those of `today` and later do not count.
 #[must_use]
 pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> f64 {
     let mut carried = 0.0;
@@ -96,9 +96,9 @@ pub fn minutes_tonight(planned: f64, answers: &[Answered], today: NaiveDate) -> 
     planned - carried
 }
 
-/// Evenings practised in the week of `today` (Monday to Sunday, ISO 8601)
-/// before `today`. An evening counts from half its minutes on; one by number also from
-/// half its exercises on.
+/// Returns how many evenings were practised in the week of `today` (Monday to Sunday, ISO 8601),
+/// before `today`. An evening counts if at least half its minutes were practised, or, if it ends
+/// by exercises, at least half its exercises.
 #[must_use]
 pub fn evenings_before(length: EveningLength, answers: &[Answered], today: NaiveDate) -> u32 {
     let monday = today - Days::new(u64::from(today.weekday().num_days_from_monday()));
@@ -123,8 +123,8 @@ pub fn evenings_before(length: EveningLength, answers: &[Answered], today: Naive
     u32::try_from(practised.count()).unwrap_or(7)
 }
 
-/// How many exercises of one assigned concept must be done tonight, so that all are done
-/// on the due date in even shares.
+/// Returns how many exercises of one assigned concept must be done tonight, so that all are
+/// done on the due date in even shares.
 ///
 /// `left` are the exercises left at the start of the evening. The student practises on
 /// `evenings_a_week` of seven days; `days_left` includes today and the due date.
@@ -135,8 +135,8 @@ pub fn owed_tonight(left: u32, days_left: i64, evenings_a_week: u32) -> u32 {
     left.div_ceil(evenings.max(1))
 }
 
-/// The date that practice on `today` aims at: the next test, else the year's
-/// end, else none.
+/// Returns the date that practice on `today` aims at: the next test, else the year's end, else
+/// `None`.
 #[must_use]
 pub fn date_aimed_at(
     today: NaiveDate,

@@ -10,8 +10,8 @@ pub const TEXT_PERCENTS: [u32; 5] = [100, 125, 150, 175, 200];
 /// The colours of a student's screens.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
-pub enum StudentTheme {
-    /// As the device is set.
+pub enum AppearanceTheme {
+    /// As set for the device.
     #[default]
     Device,
     /// Dark on light.
@@ -40,9 +40,9 @@ pub enum DecimalSign {
 /// The appearance of the screens for one student.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(deny_unknown_fields)]
-pub struct StudentLook {
-    /// The colours.
-    pub theme: StudentTheme,
+pub struct Appearance {
+    /// Colours.
+    pub theme: AppearanceTheme,
     /// Size of the text in percent, one of [`TEXT_PERCENTS`].
     pub text_percent: u32,
     /// The decimal sign.
@@ -53,10 +53,10 @@ pub struct StudentLook {
     pub reads_aloud: bool,
 }
 
-impl Default for StudentLook {
+impl Default for Appearance {
     fn default() -> Self {
         Self {
-            theme: StudentTheme::default(),
+            theme: AppearanceTheme::default(),
             text_percent: 100,
             decimal_sign: DecimalSign::default(),
             less_motion: false,
@@ -65,7 +65,7 @@ impl Default for StudentLook {
     }
 }
 
-impl StudentLook {
+impl Appearance {
     /// Whether the size of the text is one of [`TEXT_PERCENTS`].
     #[must_use]
     pub fn is_offered(&self) -> bool {

@@ -18,7 +18,7 @@ mod ids;
 mod union;
 pub mod wire;
 
-pub use appearance::{DecimalSign, StudentLook, StudentTheme, TEXT_PERCENTS};
+pub use appearance::{Appearance, AppearanceTheme, DecimalSign, TEXT_PERCENTS};
 pub use class::{Class, ConceptName};
 pub use counts::{Counted, CountedDates, Counting, what_counts};
 pub use entry::{AnswerCount, CheckIn, Key, Practice, Said};

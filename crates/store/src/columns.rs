@@ -1,5 +1,5 @@
-//! Columns that both stores read and write alike. A value that this program does
-//! not know is an error that names it, never a default.
+//! Columns that both stores read and write in the same way. A value that this program
+//! does not know is an error that names it, never a default.
 
 use chrono::NaiveDate;
 use rusqlite::Row;
@@ -17,13 +17,14 @@ struct Unknown {
     found: String,
 }
 
-/// The error for a word of a column that is none of those that this program writes.
+/// Returns the error for a value that this program does not write into the column.
 pub(super) fn unknown(index: usize, kind: &'static str, found: &str) -> rusqlite::Error {
     let found = found.to_owned();
     rusqlite::Error::FromSqlConversionFailure(index, Type::Text, Box::new(Unknown { kind, found }))
 }
 
-/// A value with its place among the student's events; nothing when never said.
+/// Returns a value with its place among the student's events; `None` if the student never
+/// gave one.
 pub(super) fn said<T>(at: Option<u32>, value: Option<T>) -> Option<Said<T>> {
     at.map(|at| Said { at, value })
 }

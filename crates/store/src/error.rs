@@ -1,58 +1,58 @@
-//! What can go wrong with a store.
+//! Why a store could not be used.
 
 use rusqlite::ErrorCode;
 use thiserror::Error;
 
-/// What happened to a store. What was acknowledged before is still on disk.
+/// Why a store could not be used. Every write that was acknowledged is still on disk.
 #[derive(Debug, Error)]
 pub enum StoreError {
-    /// The store was made by a newer program and stays as it is.
+    /// A newer program has migrated the store. It is unchanged.
     #[error("the store has schema {found}, newer than {known}")]
     Newer {
         /// Its schema version.
         found: u32,
-        /// The newest known here.
+        /// The newest that this program knows.
         known: u32,
     },
-    /// Another kind of SQLite file.
+    /// The file is another kind of store, or belongs to another program. It is unchanged.
     #[error("not a store of this kind")]
     OtherKind,
-    /// The file is not, or no longer, a whole store.
+    /// The file is no SQLite file, or is damaged. It is unchanged.
     #[error("the store is damaged: {detail}")]
     Damaged {
-        /// What was found.
+        /// The first fault found.
         detail: String,
     },
-    /// No room on the disk. Nothing was half-written.
+    /// The disk is full. Nothing was written in part.
     #[error("the disk is full")]
     Full,
-    /// The file or its folder is missing, or not for us to write.
+    /// The file or its folder is missing, or may not be written.
     #[error("the store cannot be opened or written: {detail}")]
     NotWritable {
-        /// SQLite's words.
+        /// SQLite's message.
         detail: String,
     },
-    /// Another program kept the store for longer than we wait.
-    #[error("another program is writing to the store")]
+    /// Another program was still using the store at the end of the wait.
+    #[error("another program is using the store")]
     Busy,
-    /// Something with this key is not in the store.
-    #[error("no such {0}")]
+    /// The store holds nothing of this kind with the key asked for.
+    #[error("no such {0} in the store")]
     Missing(&'static str),
-    /// A value in the store is not what this program writes.
-    #[error("unreadable {what} in the store: {detail}")]
+    /// A value cannot be read or written.
+    #[error("the {what} cannot be read or written: {detail}")]
     Unreadable {
         /// Which value.
         what: &'static str,
-        /// What the reader said.
+        /// The reader's message.
         detail: String,
     },
-    /// SQLite's own words.
+    /// Any other error of SQLite.
     #[error("{0}")]
     Sqlite(rusqlite::Error),
 }
 
 impl StoreError {
-    /// An [`StoreError::Unreadable`].
+    /// Returns a [`StoreError::Unreadable`].
     pub(super) fn unreadable(what: &'static str, detail: impl ToString) -> Self {
         Self::Unreadable {
             what,

@@ -1,93 +1,25 @@
 //! The two SQLite stores: a student's, and the teacher's desk.
 //!
-//! Only this room knows SQLite. A store is opened by [`open`] with the
-//! migrations of its kind; what a call acknowledged is on disk (WAL,
-//! `synchronous = FULL`).
+//! Only this crate knows SQLite. [`Store`] opens, checks, migrates and copies a store of
+//! either kind; [`student`] and [`desk`] read and write their tables. A write is on disk
+//! before it is acknowledged (write-ahead log, `synchronous = FULL`).
 
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
+
+mod check;
 mod columns;
 mod copy;
 pub mod desk;
 mod error;
 mod migrate;
+mod store;
 pub mod student;
 #[cfg(test)]
-#[expect(clippy::disallowed_methods, reason = "looks at files it made")]
-mod trouble;
+#[expect(clippy::disallowed_methods, reason = "compares files that it made")]
+mod tests;
 
 pub use copy::copy_file;
 pub use desk::DeskStore;
 pub use error::StoreError;
+pub use store::{Durability, Store};
 pub use student::StudentStore;
-
-use migrate::Migration;
-use rusqlite::Connection;
-use std::path::Path;
-use std::time::Duration;
-
-/// How long a writer waits for another one, for instance a second window.
-const BUSY_WAIT: Duration = Duration::from_secs(5);
-
-/// How carefully an acknowledged write is kept.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub enum Durability {
-    /// On disk before it is acknowledged: everything a person enters.
-    Full,
-    /// Safe against a crash of the program, not of the machine: the invented class.
-    Relaxed,
-}
-
-/// Whether every page is looked through as a store is opened.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Look {
-    /// Before anything is changed.
-    Through,
-    /// It was, shortly before; a migration looks through it all the same.
-    Past,
-}
-
-fn open(
-    path: &Path,
-    durability: Durability,
-    migrations: &[Migration],
-    look: Look,
-) -> Result<Connection, StoreError> {
-    let mut connection = Connection::open(path)?;
-    connection.busy_timeout(BUSY_WAIT)?;
-    connection.pragma_update(None, "journal_mode", "WAL")?;
-    connection.pragma_update(
-        None,
-        "synchronous",
-        match durability {
-            Durability::Full => "FULL",
-            Durability::Relaxed => "NORMAL",
-        },
-    )?;
-    connection.pragma_update(None, "foreign_keys", true)?;
-    connection.pragma_update(None, "secure_delete", true)?;
-    // Temporary files of other places may be out of reach on Android.
-    connection.pragma_update(None, "temp_store", "MEMORY")?;
-    // Before anything is changed: a damaged store is left as it was found.
-    if look == Look::Through || !migrate::is_current(&connection, migrations)? {
-        copy::check_pages(&connection, "quick_check")?;
-    }
-    migrate::run(&mut connection, path, migrations)?;
-    Ok(connection)
-}
-
-/// Runs several writes as one transaction.
-fn together<T, E: From<StoreError>>(
-    connection: &Connection,
-    work: impl FnOnce() -> Result<T, E>,
-) -> Result<T, E> {
-    let run = |sql: &str| connection.execute_batch(sql).map_err(StoreError::from);
-    run("BEGIN IMMEDIATE")?;
-    let outcome = work().and_then(|value| match run("COMMIT") {
-        Ok(()) => Ok(value),
-        Err(error) => Err(error.into()),
-    });
-    if outcome.is_err() {
-        // After a failed commit the transaction may stand or not; either way it ends here.
-        let _ = connection.execute_batch("ROLLBACK");
-    }
-    outcome
-}

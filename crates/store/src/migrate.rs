@@ -1,148 +1,41 @@
-//! Migrations: one SQL file a version, applied once, in order, each in one
-//! transaction. Released files never change; a copy is made before one runs.
+//! Migrations: one SQL file for each schema version, run once, in order, each in one
+//! transaction. A released file never changes. The store is copied before one runs.
 
-use super::StoreError;
-use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
+use crate::check::{StoreKind, schema};
+use crate::copy::copy_into;
+use crate::error::StoreError;
+use rusqlite::{Connection, TransactionBehavior};
 use std::path::Path;
 
-/// One step: the schema version it leads to is its place in the list, from 1.
-pub(super) struct Migration {
-    /// Which kind of store this is, written into `application_id`.
-    pub kind: i32,
-    /// The statements.
-    pub sql: &'static str,
-}
-
-fn version(connection: &Connection) -> Result<u32, StoreError> {
-    Ok(connection.pragma_query_value(None, "user_version", |row| row.get(0))?)
-}
-
-/// Whether there is nothing to do.
-pub(super) fn is_current(
-    connection: &Connection,
-    migrations: &[Migration],
-) -> Result<bool, StoreError> {
-    Ok(usize::try_from(version(connection)?).is_ok_and(|found| found == migrations.len()))
-}
-
-pub(super) fn run(
+/// Brings a store of schema version `found`, 0 for an empty file, to the newest version.
+pub(crate) fn run<K: StoreKind>(
     connection: &mut Connection,
     path: &Path,
-    migrations: &[Migration],
+    found: u32,
 ) -> Result<(), StoreError> {
-    let known = u32::try_from(migrations.len()).unwrap_or(u32::MAX);
-    let kind = migrations.first().map_or(0, |m| m.kind);
-    let found = version(connection)?;
-    if found > 0 || has_tables(connection)? {
-        let found_kind: i32 =
-            connection.pragma_query_value(None, "application_id", |row| row.get(0))?;
-        if found_kind != kind {
-            return Err(StoreError::OtherKind);
-        }
-    }
-    if found > known {
-        return Err(StoreError::Newer { found, known });
-    }
-    if found == known {
+    if found == K::newest_schema() {
         return Ok(());
     }
     if found > 0 {
-        copy_aside(connection, path, found)?;
+        copy_beside(connection, path, found)?;
     }
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
-    // Read again inside the transaction: another window may have been faster.
-    let found: u32 = transaction.pragma_query_value(None, "user_version", |row| row.get(0))?;
-    for (index, migration) in migrations.iter().enumerate().skip(found as usize) {
-        transaction.execute_batch(migration.sql)?;
-        transaction.pragma_update(None, "application_id", migration.kind)?;
-        transaction.pragma_update(None, "user_version", index + 1)?;
+    // Read again inside the transaction, because another window may have migrated it.
+    let found = schema::<K>(&transaction)?;
+    for (version, sql) in (1_u32..).zip(K::MIGRATIONS) {
+        if version > found {
+            transaction.execute_batch(sql)?;
+            transaction.pragma_update(None, "application_id", K::ID)?;
+            transaction.pragma_update(None, "user_version", version)?;
+        }
     }
     transaction.commit()?;
     Ok(())
 }
 
-fn has_tables(connection: &Connection) -> Result<bool, StoreError> {
-    Ok(connection
-        .query_row("SELECT 1 FROM sqlite_schema LIMIT 1", [], |_| Ok(()))
-        .optional()?
-        .is_some())
-}
-
-/// `name.sqlite` at version 3 is copied to `name.sqlite.before-4`.
-fn copy_aside(connection: &Connection, path: &Path, found: u32) -> Result<(), StoreError> {
+/// Copies `name.sqlite` of version 3 to `name.sqlite.before-4`.
+fn copy_beside(connection: &Connection, path: &Path, found: u32) -> Result<(), StoreError> {
     let mut name = path.as_os_str().to_owned();
     name.push(format!(".before-{}", found + 1));
-    super::copy::copy_into(connection, Path::new(&name))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    const ONE: &str = "CREATE TABLE line(id INTEGER PRIMARY KEY, words TEXT NOT NULL) STRICT;";
-    const TWO: &str = "ALTER TABLE line ADD COLUMN lang TEXT NOT NULL DEFAULT 'en';";
-    const BAD: &str =
-        "CREATE TABLE half(id INTEGER PRIMARY KEY) STRICT; CREATE TABLE line(id INTEGER);";
-
-    fn step(sql: &'static str) -> Migration {
-        Migration { kind: 7, sql }
-    }
-
-    fn opened(path: &Path, migrations: &[Migration]) -> Result<Connection, StoreError> {
-        super::super::open(
-            path,
-            super::super::Durability::Full,
-            migrations,
-            super::super::Look::Through,
-        )
-    }
-
-    #[test]
-    fn rows_survive_and_a_copy_is_made_before() {
-        let folder = tempfile::tempdir().unwrap();
-        let path = folder.path().join("a.sqlite");
-        opened(&path, &[step(ONE)])
-            .unwrap()
-            .execute("INSERT INTO line(words) VALUES('kept')", [])
-            .unwrap();
-        let two = opened(&path, &[step(ONE), step(TWO)]).unwrap();
-        let row: (String, String) = two
-            .query_row("SELECT words, lang FROM line", [], |r| {
-                Ok((r.get(0)?, r.get(1)?))
-            })
-            .unwrap();
-        assert_eq!(row, ("kept".into(), "en".into()));
-        let copy = Connection::open(folder.path().join("a.sqlite.before-2")).unwrap();
-        assert_eq!(version(&copy).unwrap(), 1);
-    }
-
-    #[test]
-    fn a_failing_step_changes_nothing() {
-        let folder = tempfile::tempdir().unwrap();
-        let path = folder.path().join("a.sqlite");
-        opened(&path, &[step(ONE)]).unwrap();
-        assert!(matches!(
-            opened(&path, &[step(ONE), step(BAD)]),
-            Err(StoreError::Sqlite(_))
-        ));
-        let again = opened(&path, &[step(ONE)]).unwrap();
-        assert_eq!(version(&again).unwrap(), 1);
-        assert!(again.prepare("SELECT 1 FROM half").is_err());
-    }
-
-    #[test]
-    fn a_newer_store_and_a_store_of_another_kind_are_refused() {
-        let folder = tempfile::tempdir().unwrap();
-        let path = folder.path().join("a.sqlite");
-        opened(&path, &[step(ONE), step(TWO)]).unwrap();
-        assert!(matches!(
-            opened(&path, &[step(ONE)]),
-            Err(StoreError::Newer { found: 2, known: 1 })
-        ));
-        let other = Migration { kind: 8, sql: ONE };
-        assert!(matches!(
-            opened(&path, &[other]),
-            Err(StoreError::OtherKind)
-        ));
-    }
+    copy_into(connection, Path::new(&name))
 }

@@ -1,8 +1,8 @@
 //! The carry file: a student's own copy for a second device.
 //!
-//! Both devices then hand in for the one seat, with one key and a device id
-//! each. Events are united, so a carry file can be taken again at any time, in
-//! either direction.
+//! Both devices then hand in for the same seat with the same key, each with a device id of its
+//! own. Taking a carry file unites the events of both, so it can be done again at any time,
+//! in either direction.
 
 use super::hand_in::practice_entries;
 use super::join::read_class_pack;
@@ -15,14 +15,14 @@ use surefoot_exchange::{
     CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
 };
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::{DeviceId, Goal, Record, SeatToken, StudentLook};
+use surefoot_record::{Appearance, DeviceId, Goal, Record, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::{PracticeAnswer, Student};
 
 /// The version of [`Body`].
 const BODY_VERSION: u32 = 1;
 
-/// What a store adds to a carry file.
+/// What this crate adds to a carry file.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Body {
@@ -33,7 +33,7 @@ struct Body {
     evenings: u32,
     focus: Vec<String>,
     answers: Vec<PracticeAnswer>,
-    look: StudentLook,
+    appearance: Appearance,
     goals: Vec<Goal>,
     exercises: Option<u32>,
 }
@@ -45,7 +45,7 @@ fn bad(at: &str) -> Refusal {
 /// Seals everything of this student for a second device.
 ///
 /// # Errors
-/// [`Refusal`] for a passphrase that is too short, or the store's.
+/// [`StudentError::Refused`] if the passphrase is too short.
 pub fn make_carry(
     store: &StudentStore,
     joined: &Joined,
@@ -62,7 +62,7 @@ pub fn make_carry(
         evenings: student.evenings,
         focus: store.focus()?,
         answers: store.practice_answers()?,
-        look: student.look,
+        appearance: student.appearance,
         goals: store.goals()?,
     };
     let pack = store.class_pack()?.ok_or(StudentError::NotJoined)?;
@@ -85,7 +85,7 @@ pub fn make_carry(
     Ok(seal_carry(&carry, passphrase)?)
 }
 
-/// An opened carry file whose every part can be used.
+/// An opened carry file with checked content.
 pub struct Carried {
     carry: CarryFile,
     body: Body,
@@ -93,10 +93,8 @@ pub struct Carried {
     pack_version: u32,
 }
 
-/// Opens a carry file.
-///
-/// # Errors
-/// [`Refusal::WrongPassphrase`], [`Refusal::TooMuchWork`]; else by name.
+/// Opens a carry file and checks its content. Minutes, exercises and evenings are put within
+/// the teacher's bounds.
 pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     let carry = open_carry(bytes, passphrase, &CARRY_CAPS)?;
     if carry.store.version > BODY_VERSION {
@@ -117,8 +115,8 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
     if body.answers.iter().any(|a| !(1..=3).contains(&a.level)) {
         return Err(bad("store.body.answers.level"));
     }
-    if !body.look.is_offered() {
-        return Err(bad("store.body.look"));
+    if !body.appearance.is_offered() {
+        return Err(bad("store.body.appearance"));
     }
     let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
     let pack = carry.class_pack_file()?;
@@ -151,36 +149,35 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
 }
 
 impl Carried {
-    /// Whether a student of this device sits on the same seat of the same class.
+    /// Returns whether the student who has joined has the same seat of the same class.
     #[must_use]
     pub fn is_of(&self, joined: &Joined) -> bool {
         joined.pack.class_id == self.carry.class_id
             && joined.student.seat == self.carry.seat.as_str()
     }
 
-    /// Whether what is held was signed by the teacher of the pack in the file.
+    /// Returns whether the same teacher signed the class pack here and the one in the file.
     fn same_teacher(&self, joined: &Joined) -> Result<bool, StudentError> {
         let theirs = read_class_pack(self.pack.as_slice())?;
         Ok(theirs.content().teacher_key == joined.pack.teacher_key)
     }
 }
 
-/// What a carry file brought.
+/// How much a carry file brought.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct CarryTaken {
-    /// Check-ins that were new here.
+    /// New check-ins.
     pub check_ins: usize,
-    /// Finished exercises that were new here.
+    /// New finished exercises.
     pub answers: usize,
 }
 
-/// Takes a carry file into a store: an empty one becomes the student's second
-/// device; one of the same seat is united with it. `device` is a new id for an
-/// empty store.
+/// Takes a carry file into a store. An empty store becomes that of the student's second device
+/// with the new id `device`. In a store of the same seat the events of both are united.
 ///
 /// # Errors
-/// [`Refusal::WrongClass`] for a store of another seat,
-/// [`Refusal::OtherTeacher`], or the store's.
+/// [`StudentError::Refused`] with [`Refusal::WrongClass`] if the store is of another seat, or
+/// with [`Refusal::OtherTeacher`] if another teacher signed its class pack.
 pub fn take_carry(
     store: &StudentStore,
     joined: Option<&Joined>,
@@ -199,8 +196,7 @@ pub fn take_carry(
     let carry = &carried.carry;
     let body = &carried.body;
     let student = Student {
-        // A seat that was joined on both devices goes on with the carried
-        // keys: they are the ones the teacher knows first.
+        // If the student joined on both devices, both use the carried keys from now on.
         signing_seed: carry.signing_key()?.seed(),
         sealing_identity: carry.sealing_identity.clone(),
         ..joined.map_or_else(
@@ -215,17 +211,18 @@ pub fn take_carry(
                 minutes: body.minutes,
                 exercises: body.exercises,
                 evenings: body.evenings,
-                look: body.look,
+                appearance: body.appearance,
             },
             |joined| joined.student.clone(),
         )
     };
     if joined.is_none() {
-        // Transactions of their own; without a student the store counts as empty.
+        // These have transactions of their own. If the next one fails, the store still has no
+        // student and counts as empty.
         store.put_focus(&body.focus)?;
         store.put_goals(&body.goals)?;
     }
-    store.together(|| {
+    store.transaction(|| {
         if joined.is_none_or(|joined| joined.pack.version < carried.pack_version) {
             store.put_class_pack(carried.pack_version, &carried.pack, today)?;
         }
@@ -259,12 +256,11 @@ fn unite(store: &StudentStore, carried: &Carried) -> Result<CarryTaken, StudentE
     Ok(taken)
 }
 
-/// Gives the student of a store a new device id, for after an older state was
-/// brought back: what is done from now on must not pass for what was done in
-/// the time that is gone.
+/// Gives the student of a store a new device id after an older copy was restored. Otherwise
+/// new events could have the device and sequence of events that the copy lacks.
 ///
 /// # Errors
-/// [`StudentError::NotJoined`], or the store's.
+/// [`StudentError::NotJoined`] if the store is empty.
 pub fn renew_device(store: &StudentStore, device: &[u8; 16]) -> Result<(), StudentError> {
     let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
     student.device = DeviceId::from_bytes(device);

@@ -1,44 +1,45 @@
-//! What stands in the answer of the open exercise before it is checked.
+//! The draft of the open exercise: an answer that is typed and not yet checked.
 
 use super::StudentError;
-use super::practice::open_row;
+use super::open_exercise::open_row;
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::Response;
 use surefoot_exercises::answer::HalfDay;
 use surefoot_store::StudentStore;
 use ts_rs::TS;
 
-/// Bytes of a draft at most; the largest answer of ours takes a quarter of it.
+/// The most bytes of a draft. The largest answer to a generated exercise takes a quarter of it.
 const MOST_BYTES: usize = 4096;
 
-/// An answer as far as it is filled in.
+/// An answer that is typed and not yet checked.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum Draft {
-    /// Typed into boxes, some of them perhaps still empty.
+    /// Texts in boxes, some of which may be empty.
     Boxes {
-        /// What stands in each.
+        /// The text in each box.
         texts: Vec<String>,
-        /// The half of the day, once chosen.
+        /// The half of the day, once it is chosen.
         half_day: Option<HalfDay>,
     },
-    /// Chosen, put in order or set by taps.
+    /// A choice, an order or a setting made by taps.
     Tapped {
-        /// As it would be checked.
+        /// The response that would be checked.
         response: Response,
     },
 }
 
-/// A draft from the store; one that cannot be read is none.
+/// Reads a draft from the store. One that cannot be read is dropped, because it was not an
+/// answer yet.
 pub(super) fn read(text: &str) -> Option<Draft> {
     serde_json::from_str(text).ok()
 }
 
-/// Keeps what stands in the answer of the open exercise; nothing takes it away.
+/// Keeps the draft of the open exercise, or removes it.
 ///
 /// # Errors
-/// [`StudentError::NoSuchExercise`] if another exercise stands open,
-/// [`StudentError::Invalid`] for one that is too long, or the store's.
+/// [`StudentError::NoSuchExercise`] if this exercise is not open,
+/// [`StudentError::Invalid`] if the draft is too long.
 pub fn keep_draft(
     store: &StudentStore,
     exercise: &str,
@@ -47,7 +48,7 @@ pub fn keep_draft(
     let text = draft
         .map(serde_json::to_string)
         .transpose()
-        .map_err(|e| StudentError::Exercise(e.to_string()))?;
+        .map_err(|e| StudentError::Fault(e.to_string()))?;
     if text.as_ref().is_some_and(|text| text.len() > MOST_BYTES) {
         return Err(StudentError::Invalid {
             field: "draft",

@@ -1,45 +1,45 @@
-//! Why a student's use-case did not go through.
+//! Why a student's use-case failed.
 
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_store::StoreError;
 use thiserror::Error;
 
-/// Why a student's use-case did not go through. What was stored stays.
+/// Why a student's use-case failed. What was stored before is unchanged.
 #[derive(Debug, Error)]
 pub enum StudentError {
     /// Nobody has joined with this store.
     #[error("nobody has joined")]
     NotJoined,
-    /// A date that cannot be rated: in the future, outside the year, or without school.
+    /// The date is in the future or no school day.
     #[error("this date cannot be rated")]
     NotADayToRate,
-    /// The concept does not stand on that day, or not in this class.
+    /// The concept is not in the review of that date, or not in this class.
     #[error("no such concept")]
     NoSuchConcept,
-    /// The exercise is not the one that stands open.
+    /// The exercise is not open.
     #[error("no such exercise")]
     NoSuchExercise,
-    /// A value that cannot be taken.
+    /// A value breaks a rule.
     #[error("{field}: {rule}")]
     Invalid {
-        /// Which value.
+        /// The name of the value.
         field: &'static str,
-        /// The rule it breaks.
+        /// The code of the rule.
         rule: &'static str,
     },
-    /// An answer that cannot be read; it does not count.
+    /// The answer cannot be read, so it does not count as a try.
     #[error("the answer cannot be read: {0}")]
     UnreadableAnswer(String),
-    /// No exercise could be made; the item area's words.
-    #[error("exercise: {0}")]
-    Exercise(String),
-    /// A class pack that was not taken.
+    /// A fault of the program, such as an exercise that could not be generated.
+    #[error("fault of the program: {0}")]
+    Fault(String),
+    /// A class pack or a carry file was not taken.
     #[error(transparent)]
     Refused(#[from] Refusal),
-    /// A seat code that was not taken.
+    /// The seat code was not taken.
     #[error(transparent)]
     SeatCode(#[from] SeatCodeError),
-    /// The store's.
+    /// The store could not be used.
     #[error(transparent)]
     Store(#[from] StoreError),
 }

@@ -1,4 +1,4 @@
-//! A student's evening: what is known of the student, and what is planned.
+//! A student's evening: what is known of the student, and the plan.
 
 use super::practice_views::{Ahead, Session};
 use super::{Joined, StudentError};
@@ -10,19 +10,20 @@ use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
 use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
-/// Concepts of the queue that are shown ahead.
+/// How many concepts of the queue are shown.
 const AHEAD_SHOWN: usize = 6;
 
-/// Minutes of an evening when the student asks to go on.
+/// Minutes of an evening in which the student asks for more.
 const NO_END: f64 = f64::MAX;
 
 impl From<MemoryError> for StudentError {
     fn from(error: MemoryError) -> Self {
-        Self::Exercise(error.to_string())
+        Self::Fault(error.to_string())
     }
 }
 
-/// Everything the queue needs of one student.
+/// Returns all that the queue needs of one student. Check-ins and answers that are dated
+/// after `today` do not count yet.
 pub(super) fn memory_of(
     store: &StudentStore,
     joined: &Joined,
@@ -65,7 +66,8 @@ pub(super) fn memory_of(
             (counted.sequence, event)
         })
         .collect();
-    events.extend(store.practice_answers()?.into_iter().map(|a| {
+    let answers = store.practice_answers()?.into_iter();
+    events.extend(answers.filter(|a| a.date <= today).map(|a| {
         (
             a.sequence,
             Event {
@@ -86,8 +88,8 @@ pub(super) fn memory_of(
     Ok(memory)
 }
 
-/// Tonight's plan. An evening beyond those of the week has no minutes: only
-/// assigned work that cannot wait stands then, and whatever is asked for.
+/// Returns tonight's plan. An evening beyond those of the week has no minutes, so it holds
+/// only assigned work that cannot wait. With `more` it has no end.
 pub(super) fn evening_of(
     store: &StudentStore,
     joined: &Joined,
@@ -103,7 +105,8 @@ pub(super) fn evening_of(
             EveningLength::Minutes(planned) => {
                 (memory.minutes_tonight(planned, today), planned, None)
             }
-            // Slow exercises keep nobody longer than the teacher allows.
+            // An evening that ends by exercises ends by minutes too, so that slow exercises
+            // keep nobody longer than the teacher allows.
             EveningLength::Exercises {
                 count,
                 most_minutes,
@@ -124,7 +127,7 @@ pub(super) fn evening_of(
         evenings_a_week: joined.student.evenings,
         focus: store.focus()?,
         assigned: joined.assignments.clone(),
-        // What is practised should be there at the test, or when the year ends.
+        // What is practised should be known at the test, or at the year's end.
         goal: date_aimed_at(
             today,
             joined.pack.practice.test_on,

@@ -1,26 +1,26 @@
-//! Goals in the student's own words. They stay on the device.
+//! Goals in the student's own words. No hand-in holds them.
 
 use super::StudentError;
 use surefoot_record::Goal;
 use surefoot_store::StudentStore;
 
-/// Goals at a time.
+/// The most goals at a time.
 pub const MOST_GOALS: usize = 3;
 
-/// Characters of a goal at most: a note, not a letter.
+/// The most characters of a goal.
 pub const LONGEST_GOAL_CHARACTERS: usize = 120;
 
-/// Writes the goals as they stand after a change, in their order.
+/// Replaces the goals.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] for more than [`MOST_GOALS`], an empty or a too long one,
-/// or the store's.
+/// [`StudentError::Invalid`] if there are more than [`MOST_GOALS`], or if one is empty or has
+/// more than [`LONGEST_GOAL_CHARACTERS`].
 pub fn set_goals(store: &StudentStore, goals: &[Goal]) -> Result<(), StudentError> {
     store.put_goals(&checked(goals)?)?;
     Ok(())
 }
 
-/// The goals as they may be stored.
+/// Returns the goals as they are stored, if they may be.
 pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
     let invalid = |rule| StudentError::Invalid {
         field: "goals",
@@ -32,7 +32,7 @@ pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
     goals
         .iter()
         .map(|goal| {
-            // A line break or a tab typed by the way is a space.
+            // A line break or a tab becomes a space.
             let words = goal.words.split_whitespace().collect::<Vec<_>>().join(" ");
             if words.is_empty() || words.chars().any(char::is_control) {
                 return Err(invalid("empty"));

@@ -14,23 +14,20 @@ use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::HandInRow;
 
-/// A sealed hand-in, ready to be put somewhere.
+/// A sealed hand-in that is not yet saved.
 pub struct SealedHandIn {
-    /// The suggested name: class-free, by seat and revision.
+    /// The suggested name of the file: seat, date and revision.
     pub file_name: String,
     /// The file.
     pub bytes: Vec<u8>,
     /// Check-ins in it.
     pub check_ins: usize,
-    /// Exercises counted in it.
+    /// Finished exercises in it.
     pub answers: usize,
     row: HandInRow,
 }
 
-/// What a hand-in would hold now.
-///
-/// # Errors
-/// The store's.
+/// Returns what a hand-in would hold now.
 pub fn hand_in_preview(
     store: &StudentStore,
     joined: &Joined,
@@ -56,10 +53,10 @@ pub fn hand_in_preview(
     })
 }
 
-/// Makes the sealed file. [`note_hand_in`] follows once it has been put somewhere.
+/// Makes a sealed hand-in. Call [`note_hand_in`] once it is saved or shared.
 ///
 /// # Errors
-/// The store's, or [`Refusal`] when the record breaks the format's bounds.
+/// [`StudentError::Refused`] if the record breaks a limit of the format.
 pub fn make_hand_in(
     store: &StudentStore,
     joined: &Joined,
@@ -103,10 +100,7 @@ pub fn make_hand_in(
     })
 }
 
-/// Notes that a hand-in has been put somewhere.
-///
-/// # Errors
-/// The store's.
+/// Notes that a hand-in was saved or shared.
 pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), StudentError> {
     store.put_hand_in(made.row)?;
     Ok(())
@@ -119,6 +113,7 @@ struct Sums {
     misconceptions: BTreeMap<MisconceptionCode, u32>,
 }
 
+/// Returns the practice results by device, date and concept.
 pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
     let mut sums: BTreeMap<(DeviceId, NaiveDate, ConceptId), Sums> = BTreeMap::new();
     for answer in store.practice_answers()? {

@@ -14,22 +14,22 @@ use surefoot_exchange::{
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::exercise_bounds;
+use surefoot_record::Appearance;
 use surefoot_record::Class;
-use surefoot_record::StudentLook;
 use surefoot_record::{DeviceId, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
-/// Signs of a nickname at most.
+/// The most characters of a nickname.
 pub const LONGEST_NICKNAME_CHARACTERS: usize = 24;
 
-/// Minutes of an evening before the student chooses.
+/// Minutes of an evening until the student chooses.
 const USUAL_MINUTES: u32 = 8;
 
-/// Evenings of a week before the student chooses.
+/// Evenings of a week until the student chooses.
 const USUAL_EVENINGS: u32 = 5;
 
-/// What a new student brings: chance drawn by the shell, and what was typed.
+/// What a new student is made from: what was typed, and random bytes drawn by the shell.
 pub struct NewStudent<'a> {
     /// 16 random bytes for the device id.
     pub device: [u8; 16],
@@ -37,29 +37,26 @@ pub struct NewStudent<'a> {
     pub signing_seed: [u8; 32],
     /// 32 random bytes for the sealing identity.
     pub sealing_seed: [u8; 32],
-    /// The code from the slip, as typed.
+    /// The seat code, as typed.
     pub seat_code: &'a str,
-    /// Stays on the device.
+    /// The nickname, as typed.
     pub nickname: &'a str,
-    /// Stays on the device.
+    /// The id of the avatar.
     pub picture: &'a str,
     /// The student's language.
     pub language: Language,
 }
 
-/// Opens a class pack that a person picked.
-///
-/// # Errors
-/// [`Refusal`]: not a class pack, too large, damaged, a wrong signature, a newer format.
+/// Opens a class pack and checks its signature and content.
 pub fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
     PACKS_READ.set(PACKS_READ.get() + 1);
     Ok(open_pack(bytes, &CLASS_PACK_CAPS)?.accept_first())
 }
 
-/// Checks a seat code against a class pack while it is typed.
+/// Returns the seat of a seat code of the pack's class.
 ///
 /// # Errors
-/// [`StudentError::SeatCode`].
+/// [`StudentError::SeatCode`] if it is mistyped or of another class.
 pub fn check_seat_code(pack: &CheckedPack, typed: &str) -> Result<SeatToken, StudentError> {
     Ok(parse_seat_code(&pack.content().class_id, typed)?)
 }
@@ -67,7 +64,8 @@ pub fn check_seat_code(pack: &CheckedPack, typed: &str) -> Result<SeatToken, Stu
 /// Joins a class: writes the student and the class pack into a new store.
 ///
 /// # Errors
-/// [`StudentError::SeatCode`], [`StudentError::Invalid`] for the nickname, or the store's.
+/// [`StudentError::SeatCode`] if the seat code is mistyped or of another class,
+/// [`StudentError::Invalid`] if the nickname is empty or too long.
 pub fn join(
     store: &StudentStore,
     pack: &CheckedPack,
@@ -88,7 +86,7 @@ pub fn join(
     }
     let content = pack.content();
     let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
-        .map_err(|e| StudentError::Exercise(e.to_string()))?;
+        .map_err(|e| StudentError::Fault(e.to_string()))?;
     let student = Student {
         device: DeviceId::from_bytes(&new.device),
         signing_seed: new.signing_seed,
@@ -106,19 +104,19 @@ pub fn join(
             content.practice.evenings_least,
             content.practice.evenings_most,
         ),
-        look: StudentLook::default(),
+        appearance: Appearance::default(),
     };
-    store.together(|| {
+    store.transaction(|| {
         store.put_class_pack(content.version, pack.file(), today)?;
         store.put_student(&student)
     })?;
     Ok(student)
 }
 
-/// Takes a newer class pack of the same class by the same teacher.
+/// Takes a newer class pack and returns its version.
 ///
 /// # Errors
-/// [`Refusal`] through [`StudentError::Refused`], or the store's.
+/// [`StudentError::Refused`] if it is no class pack, of another class or teacher, or not newer.
 pub fn take_class_pack(
     store: &StudentStore,
     joined: &Joined,
@@ -130,15 +128,15 @@ pub fn take_class_pack(
     Ok(pack.content().version)
 }
 
-/// The student of a store with the class as its newest class pack describes it.
+/// Returns the student of a store, with the class as its newest class pack describes it.
 ///
 /// # Errors
-/// [`StudentError::NotJoined`] for an empty store, or the store's.
+/// [`StudentError::NotJoined`] if the store is empty.
 pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
     let mut student = store.student()?.ok_or(StudentError::NotJoined)?;
     let file = store.class_pack()?.ok_or(StudentError::NotJoined)?;
     let pack = read_class_pack(file.as_slice())?.into_content();
-    // A newer pack may have narrower bounds than those the student chose within.
+    // A newer pack may have narrower bounds than when the student chose.
     let bounds = pack.practice;
     student.minutes = student
         .minutes
@@ -159,8 +157,8 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
     })
 }
 
-/// Keeps the class and the student of one opened store, so that the class pack is verified
-/// once for each opening and not at every call.
+/// Keeps the class and the student of one opened store, so that the class pack is not
+/// verified at every call.
 #[derive(Default)]
 pub struct JoinedCache {
     kept: Option<(Mark, Joined)>,
@@ -174,13 +172,13 @@ struct Mark {
 }
 
 impl JoinedCache {
-    /// As [`joined`], which is called only if the student, the pack or another program's
-    /// writes have changed the store since the last call. Give it one store only.
+    /// Returns the same as [`joined`]. The pack is verified only if the student or the pack
+    /// may have changed since the last call. `store` must be the same at every call.
     ///
     /// # Errors
-    /// [`StudentError::NotJoined`] for an empty store, or the error of the store.
+    /// [`StudentError::NotJoined`] if the store is empty.
     pub fn get(&mut self, store: &StudentStore) -> Result<&Joined, StudentError> {
-        // Read before the pack, so that a change in between is seen at the next call.
+        // The mark is read before the pack, so that the next call sees a change in between.
         let mark = Mark {
             student: store.student()?,
             pack: store.class_pack_mark()?,
@@ -197,14 +195,14 @@ thread_local! {
     static PACKS_READ: Cell<u64> = const { Cell::new(0) };
 }
 
-/// How many class packs this thread has verified, for tests of what is kept.
+/// Returns how many class packs this thread has verified, for tests.
 #[must_use]
 pub fn packs_read() -> u64 {
     PACKS_READ.get()
 }
 
-/// Assignments sealed for this device. One that cannot be opened is none: the
-/// teacher's follow-up shows that it was not done, and the next pack brings it again.
+/// Returns the assignments that are sealed for this device. One that cannot be opened is left
+/// out: the teacher sees that it is not done, and the next pack holds it again.
 fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
     let (Ok(seat), Ok(identity)) = (
         SeatToken::new(student.seat.clone()),

@@ -2,10 +2,12 @@
 //! path, handing in, settings, the PIN, the carry file.
 //!
 //! A use-case takes an opened store, the class as [`Joined`] describes it, today's date and
-//! what the student typed; it writes the store and returns what the screens show. Random
+//! what the student typed. It writes the store and returns what the screens show. Random
 //! bytes are arguments.
 //!
-//! Must never know the desk's store, the teacher's keys, a clock, a path or a screen.
+//! This crate must not know the desk's store, the teacher's keys, a clock, a path or a screen.
+
+#![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod carry;
 pub mod draft;
@@ -14,6 +16,7 @@ mod evening;
 mod goals;
 mod hand_in;
 mod join;
+mod open_exercise;
 mod own_turn;
 mod path;
 mod pin;
@@ -44,17 +47,14 @@ pub use practice::{answer, hint, practice, show_steps, sure};
 pub use practice_summary::practice_summary;
 pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
-pub use today::{Tapped, check_in, today};
+pub use today::{Tapped, catch_up, check_in, today};
 
 use chrono::NaiveDate;
-use surefoot_catalogue::Catalogue;
-use surefoot_catalogue::Locale;
-use surefoot_catalogue::prose;
+use surefoot_catalogue::{Catalogue, Locale, prose};
 use surefoot_exchange::ClassPack;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::EveningLength;
-use surefoot_record::Class;
-use surefoot_record::{ConceptName, CountedDates};
+use surefoot_record::{Class, ConceptName, CountedDates};
 use surefoot_store::student::Student;
 
 /// A student who has joined, with the class as the newest class pack describes it.
@@ -65,24 +65,27 @@ pub struct Joined {
     pub facts: Class,
     /// Assignments for the class and for this student.
     pub assignments: Vec<Assigned>,
-    /// The class pack held.
+    /// The newest class pack.
     pub pack: ClassPack,
 }
 
 impl Joined {
-    /// The student's language and way of writing numbers.
+    /// Returns the student's language and way of writing numbers.
     #[must_use]
     pub fn locale(&self) -> Locale {
-        self.student.look.decimal_sign.locale(self.student.language)
+        self.student
+            .appearance
+            .decimal_sign
+            .locale(self.student.language)
     }
 
-    /// The dates whose check-ins count on a day.
+    /// Returns the dates that count on the date `today`.
     #[must_use]
     pub fn counted_dates(&self, today: NaiveDate) -> CountedDates {
         CountedDates::of(&self.facts.year, today)
     }
 
-    /// How long the student means an evening to be.
+    /// Returns how long the student wants an evening to be.
     #[must_use]
     pub fn evening_length(&self) -> EveningLength {
         match self.student.exercises {
@@ -94,7 +97,7 @@ impl Joined {
         }
     }
 
-    /// A concept as this student reads it. A teacher's own words stay as they were typed.
+    /// Returns a concept as this student reads it. The words of an own concept are not changed.
     #[must_use]
     pub fn name(&self, concept: &str) -> ConceptName {
         let locale = self.locale();

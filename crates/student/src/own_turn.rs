@@ -1,10 +1,10 @@
-//! When one of the teacher's own exercises comes instead of a generated one.
+//! When an own exercise comes instead of a generated one.
 //!
-//! The rule: where a concept has both, they take turns, an own exercise first;
-//! counted are the concept's exercises finished so far. An own exercise comes at
-//! most once an evening then, and of all own ones the one answered least often
-//! comes first, then one of the level asked for, then the one longest ago.
-//! Where a concept has own exercises alone, they are its practice.
+//! If a concept has both, they take turns, by the number of the concept's exercises finished
+//! so far. An own exercise comes first, and each one at most once an evening. Of several own
+//! exercises the one answered least often comes first, then the one nearest to the level asked
+//! for, then the one answered longest ago. If a concept has only own exercises, every exercise
+//! is an own one.
 
 use chrono::NaiveDate;
 use surefoot_exercises::bank::{OWN_VERSION, OwnExercise, OwnId};
@@ -12,22 +12,22 @@ use surefoot_exercises::{Item, Level};
 use surefoot_record::Class;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 
-/// Stands in the name of an open exercise that is an own one.
+/// Part of the name of an open exercise that is an own one.
 const OWN_MARK: &str = "-own-";
 
-/// The name of an open own exercise.
+/// Returns the name of an open own exercise.
 pub(super) fn exercise_name(sequence: u32, id: OwnId) -> String {
     format!("{sequence}{OWN_MARK}{id}")
 }
 
-/// The own exercise that a row is of, if it is of one.
+/// Returns the id of a row's own exercise; `None` if it is a generated one.
 pub(super) fn own_id(row: &OpenRow) -> Option<OwnId> {
     row.exercise
         .split_once(OWN_MARK)
         .and_then(|(_, id)| id.parse().ok())
 }
 
-/// An own exercise by its id.
+/// Returns an own exercise by its id.
 pub(super) fn own_item(facts: &Class, concept: &str, id: OwnId) -> Option<Item> {
     facts
         .own_of(concept)
@@ -36,7 +36,7 @@ pub(super) fn own_item(facts: &Class, concept: &str, id: OwnId) -> Option<Item> 
         .and_then(|own| own.item().ok())
 }
 
-/// The own exercise whose turn it is; nothing when a generated one comes.
+/// Returns the own exercise whose turn it is; `None` if a generated one comes.
 pub(super) fn turn<'a>(
     facts: &'a Class,
     concept: &str,
@@ -68,7 +68,7 @@ pub(super) fn turn<'a>(
             ((count, own_level.abs_diff(level), last, id), own)
         })
         .filter(|((_, _, last, _), _)| {
-            // With others to come there is no need for the same one tonight.
+            // A generated exercise comes rather than the same own one twice in an evening.
             !generated || last.is_none_or(|(date, _)| date < today)
         })
         .min_by_key(|(place, _)| *place)

@@ -7,13 +7,10 @@ use surefoot_catalogue::rating::AnswerResult;
 use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 
-/// Focus concepts at most.
+/// The most focus concepts.
 pub const MOST_FOCUS: usize = 3;
 
-/// The student's year: every concept with its rating in each pass and its practice.
-///
-/// # Errors
-/// The store's.
+/// Returns the student's year: every concept with its rating in each pass and its practice.
 pub fn my_path(
     store: &StudentStore,
     joined: &Joined,
@@ -21,8 +18,10 @@ pub fn my_path(
 ) -> Result<MyPath, StudentError> {
     let facts = &joined.facts;
     let check_ins = store.check_ins()?;
-    let rated = what_counts(&check_ins, joined.counted_dates(today));
-    let answers = store.practice_answers()?;
+    let dates = joined.counted_dates(today);
+    let rated = what_counts(&check_ins, dates);
+    let mut answers = store.practice_answers()?;
+    answers.retain(|answer| dates.contains(answer.date));
     let pass = facts.rotation.pass_on(&facts.year, today);
     let concepts = facts
         .by_strand()
@@ -70,11 +69,11 @@ pub fn my_path(
     })
 }
 
-/// Chooses the concepts to work on.
+/// Replaces the student's focus.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] for more than [`MOST_FOCUS`],
-/// [`StudentError::NoSuchConcept`] for one outside the rotation, or the store's.
+/// [`StudentError::Invalid`] if there are more than [`MOST_FOCUS`] concepts,
+/// [`StudentError::NoSuchConcept`] if one is not in the rotation.
 pub fn set_focus(
     store: &StudentStore,
     joined: &Joined,

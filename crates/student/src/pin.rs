@@ -1,4 +1,4 @@
-//! A PIN for a tablet that several students share. It is a door, not a seal:
+//! A PIN for a tablet that several students share. It protects the screens, not the files:
 //! whoever can read the device's files needs no PIN.
 
 use super::{Joined, StudentError};
@@ -7,10 +7,10 @@ use surefoot_exchange::parse_seat_code;
 use surefoot_store::StudentStore;
 use surefoot_store::student::PinRow;
 
-/// Digits of a PIN at least.
+/// The fewest digits of a PIN.
 pub const LEAST_PIN_DIGITS: usize = 4;
 
-/// Digits of a PIN at most.
+/// The most digits of a PIN.
 pub const MOST_PIN_DIGITS: usize = 8;
 
 /// Memory and passes of argon2id: the least that the OWASP cheat sheet on
@@ -18,7 +18,7 @@ pub const MOST_PIN_DIGITS: usize = 8;
 const MEMORY_KIB: u32 = 19 * 1024;
 const PASSES: u32 = 2;
 
-/// Wrong tries that cost no wait.
+/// Wrong tries without a wait.
 const FREE_TRIES: u32 = 3;
 
 /// The first wait; each further wrong try doubles it.
@@ -27,7 +27,7 @@ const FIRST_WAIT_SECONDS: u32 = 5;
 /// The longest wait.
 const LONGEST_WAIT_SECONDS: u32 = 15 * 60;
 
-/// Seconds to wait after so many wrong tries in a row.
+/// Returns the seconds to wait after so many wrong tries in a row.
 #[must_use]
 pub fn pin_wait_seconds(wrong_tries: u32) -> u32 {
     match wrong_tries.checked_sub(FREE_TRIES) {
@@ -44,7 +44,7 @@ fn hash(
     memory_kib: u32,
     passes: u32,
 ) -> Result<[u8; 32], StudentError> {
-    let faulty = |error: argon2::Error| StudentError::Exercise(error.to_string());
+    let faulty = |error: argon2::Error| StudentError::Fault(error.to_string());
     let params = Params::new(memory_kib, passes, 1, Some(32)).map_err(faulty)?;
     let mut out = [0; 32];
     Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
@@ -53,10 +53,11 @@ fn hash(
     Ok(out)
 }
 
-/// Sets the PIN; `salt` is random bytes drawn by the shell.
+/// Sets the PIN. The shell draws the random bytes of `salt`.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] for anything but 4 to 8 digits, or the store's.
+/// [`StudentError::Invalid`] unless the PIN has [`LEAST_PIN_DIGITS`] to [`MOST_PIN_DIGITS`]
+/// digits and nothing else.
 pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), StudentError> {
     let fits = (LEAST_PIN_DIGITS..=MOST_PIN_DIGITS).contains(&pin.len())
         && pin.bytes().all(|b| b.is_ascii_digit());
@@ -76,19 +77,13 @@ pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), St
     Ok(())
 }
 
-/// Wrong tries in a row; nothing without a PIN.
-///
-/// # Errors
-/// The store's.
+/// Returns the wrong tries in a row; `None` if there is no PIN.
 pub fn wrong_pin_tries(store: &StudentStore) -> Result<Option<u32>, StudentError> {
     Ok(store.pin()?.map(|pin| pin.wrong_tries))
 }
 
-/// Whether this is the PIN; true without one. The try is on disk before it is
-/// judged, so that ending the program gains nothing.
-///
-/// # Errors
-/// The store's.
+/// Returns whether this is the PIN, or `true` if there is none. The try is on disk before it
+/// is checked, so that ending the program does not save a try.
 pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> {
     let Some(mut pin) = store.pin()? else {
         return Ok(true);
@@ -96,7 +91,7 @@ pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> 
     pin.wrong_tries = pin.wrong_tries.saturating_add(1);
     store.put_pin(&pin)?;
     let found = hash(typed, &pin.salt, pin.memory_kib, pin.passes)?;
-    // Every byte is looked at, wherever the first difference is.
+    // Every byte is compared, so that the time does not tell where the first difference is.
     let differs = found.iter().zip(&pin.hash).fold(0, |d, (a, b)| d | (a ^ b));
     if differs == 0 {
         pin.wrong_tries = 0;
@@ -105,12 +100,12 @@ pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> 
     Ok(differs == 0)
 }
 
-/// Takes a forgotten PIN away by the code on the seat's slip, which the
-/// teacher's list has. Nothing else changes.
+/// Removes a forgotten PIN by the student's seat code, which the teacher has too. Nothing else
+/// changes.
 ///
 /// # Errors
-/// [`StudentError::SeatCode`] for a typing slip or another class,
-/// [`StudentError::Invalid`] for the code of another seat, or the store's.
+/// [`StudentError::SeatCode`] if the code is mistyped or of another class,
+/// [`StudentError::Invalid`] if it is of another seat.
 pub fn reset_pin(
     store: &StudentStore,
     joined: &Joined,
@@ -128,7 +123,7 @@ pub fn reset_pin(
 }
 
 #[cfg(test)]
-#[expect(clippy::disallowed_methods, reason = "looks at the store's file")]
+#[expect(clippy::disallowed_methods, reason = "reads the store's file")]
 mod tests {
     use super::*;
     use surefoot_store::Durability;

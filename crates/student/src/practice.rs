@@ -1,6 +1,7 @@
 //! Practice at home: one exercise after another, each with its reason.
 
 use super::evening::{evening_of, memory_of, session};
+use super::open_exercise::{can_be_made, make, open_row};
 use super::practice_summary::summary_of;
 use super::practice_views::{Feedback, OpenExercise, PracticeStep};
 use super::worked_first::{example_due, example_for};
@@ -9,35 +10,16 @@ use chrono::NaiveDate;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exercises::bank::OWN_VERSION;
-use surefoot_exercises::{Block, Item, Level, Response, Say};
+use surefoot_exercises::{Block, Item, Response, Say};
 use surefoot_practice::{Evening, Reason, StudentMemory};
 use surefoot_record::MisconceptionCode;
 use surefoot_store::StudentStore;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 
-/// Seconds counted for one exercise at most: a tablet left lying is not practice.
+/// The most seconds counted for one exercise, because a tablet left lying is not practice.
 const MOST_SECONDS: u32 = 600;
 
-/// The exercise of a row: the teacher's own by its id, else made anew from its seed.
-fn make(joined: &Joined, row: &OpenRow) -> Result<Item, StudentError> {
-    if let Some(id) = own_turn::own_id(row) {
-        return own_turn::own_item(&joined.facts, row.concept.as_str(), id)
-            .ok_or(StudentError::NoSuchExercise);
-    }
-    let level = Level::try_from(row.level).map_err(StudentError::Exercise)?;
-    surefoot_exercises::generate(row.concept.as_str(), level, row.seed)
-        .map_err(|e| StudentError::Exercise(e.to_string()))
-}
-
-/// Whether a row's exercise can still be shown: a newer class pack may lack it.
-fn stands(joined: &Joined, row: &OpenRow) -> bool {
-    match own_turn::own_id(row) {
-        Some(id) => own_turn::own_item(&joined.facts, row.concept.as_str(), id).is_some(),
-        None => surefoot_exercises::has_generator(row.concept.as_str()),
-    }
-}
-
-/// How the exercises of a concept ended so far, the earliest first.
+/// Returns the results of the exercises of a concept, earliest first.
 fn results_of(store: &StudentStore, concept: &str) -> Result<Vec<AnswerResult>, StudentError> {
     Ok(store
         .practice_answers()?
@@ -81,13 +63,14 @@ fn show(
     })
 }
 
-/// What to practise now: the exercise that stands open, else the next of the
-/// queue, or `asked` when a concept was asked for.
+/// Returns what to practise now: the open exercise, or a new one of the concept `asked`, or,
+/// if that is `None`, the next one of the queue. An open exercise of another concept than
+/// `asked` is replaced. With `more` the evening goes on beyond its length.
 ///
-/// `seed` draws the numbers of a new exercise; it must be below 2^63.
+/// A new exercise is generated from `seed`, which must be below 2^63.
 ///
 /// # Errors
-/// [`StudentError::NoSuchConcept`] for an asked concept without exercises, or the store's.
+/// [`StudentError::NoSuchConcept`] if the class has no exercises of the concept `asked`.
 pub fn practice(
     store: &StudentStore,
     joined: &Joined,
@@ -100,7 +83,7 @@ pub fn practice(
     let evening = evening_of(store, joined, &memory, today, more)?;
     if let Some(row) = store.open_exercise()? {
         let same = asked.is_none_or(|a| a == row.concept.as_str());
-        if same && stands(joined, &row) {
+        if same && can_be_made(joined, &row) {
             return show(store, joined, &memory, &evening, &row)
                 .map(|open| PracticeStep::Exercise(Box::new(open)));
         }
@@ -161,13 +144,6 @@ pub fn practice(
     show(store, joined, &memory, &evening, &row).map(|open| PracticeStep::Exercise(Box::new(open)))
 }
 
-pub(super) fn open_row(store: &StudentStore, exercise: &str) -> Result<OpenRow, StudentError> {
-    store
-        .open_exercise()?
-        .filter(|row| row.exercise == exercise)
-        .ok_or(StudentError::NoSuchExercise)
-}
-
 fn shown(
     store: &StudentStore,
     joined: &Joined,
@@ -179,10 +155,11 @@ fn shown(
     show(store, joined, &memory, &evening, row)
 }
 
-/// Notes how sure the student says to be. It is said once, before the first answer.
+/// Notes the student's confidence in the open exercise. After a hint or an answer it is not
+/// changed any more.
 ///
 /// # Errors
-/// [`StudentError::NoSuchExercise`] if another exercise stands open, or the store's.
+/// [`StudentError::NoSuchExercise`] if this exercise is not open.
 pub fn sure(
     store: &StudentStore,
     joined: &Joined,
@@ -198,7 +175,7 @@ pub fn sure(
     shown(store, joined, today, &row)
 }
 
-/// Takes the next hint.
+/// Shows the next hint, if there is one.
 ///
 /// # Errors
 /// As [`sure`].
@@ -217,11 +194,12 @@ pub fn hint(
     shown(store, joined, today, &row)
 }
 
-/// Marks an answer. After a first wrong one, one more try is open; an answer
-/// that cannot be read counts as nothing. It is read, and kept, as if typed with a point.
+/// Marks an answer. After a first wrong answer the student has one more try. The answer is
+/// marked and stored with a decimal point, whichever sign the student typed.
 ///
 /// # Errors
-/// [`StudentError::NoSuchExercise`], [`StudentError::UnreadableAnswer`], or the store's.
+/// [`StudentError::NoSuchExercise`] if this exercise is not open. After
+/// [`StudentError::UnreadableAnswer`] nothing has changed, so the student can answer again.
 pub fn answer(
     store: &StudentStore,
     joined: &Joined,
@@ -239,10 +217,10 @@ pub fn answer(
     let mut says: Vec<Block> = Vec::new();
     if let Some(noticed) = &marked.noticed {
         says.push(noticed.say.clone().into());
-        // Words of a teacher's own are no misconception that could be counted.
+        // An own exercise names no misconceptions that could be counted.
         if item.generator_version != OWN_VERSION {
             let code = MisconceptionCode::new(noticed.code.clone())
-                .map_err(|e| StudentError::Exercise(e.to_string()))?;
+                .map_err(|e| StudentError::Fault(e.to_string()))?;
             row.misconception.get_or_insert(code);
         }
     }
@@ -250,7 +228,7 @@ pub fn answer(
         says.push(Say::new(note.message_id()).into());
     }
     let written =
-        serde_json::to_string(response).map_err(|e| StudentError::Exercise(e.to_string()))?;
+        serde_json::to_string(response).map_err(|e| StudentError::Fault(e.to_string()))?;
     let first_response = row.response.get_or_insert(written).clone();
     let result = match (marked.right, row.tries, row.hints) {
         (true, 0, 0) => Some(AnswerResult::Alone),
@@ -286,10 +264,10 @@ pub fn answer(
     }
 }
 
-/// Gives the worked steps instead of an answer; the exercise counts as not done alone.
+/// Ends the exercise with its worked steps instead of an answer. It counts as wrong.
 ///
 /// # Errors
-/// As [`answer`].
+/// As [`sure`].
 pub fn show_steps(
     store: &StudentStore,
     joined: &Joined,
@@ -314,7 +292,7 @@ pub fn show_steps(
 
 #[expect(
     clippy::too_many_arguments,
-    reason = "one place where an exercise ends"
+    reason = "all that a finished exercise needs"
 )]
 fn finish(
     store: &StudentStore,
@@ -327,7 +305,7 @@ fn finish(
     says: Vec<Block>,
     right: bool,
 ) -> Result<Feedback, StudentError> {
-    store.together(|| {
+    store.transaction(|| {
         store.add_practice_answer(&PracticeAnswer {
             device: joined.student.device.clone(),
             sequence: store.next_sequence()?,

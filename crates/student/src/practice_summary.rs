@@ -1,4 +1,4 @@
-//! Tonight's practice, looked back on: what the student thought, and did.
+//! The summary of tonight's practice: what the student thought, and what the student did.
 
 use super::evening::{evening_of, memory_of};
 use super::practice_views::{Summary, SummaryConcept};
@@ -11,10 +11,7 @@ use surefoot_record::what_counts;
 use surefoot_store::StudentStore;
 use surefoot_store::student::PracticeAnswer;
 
-/// Tonight's practice, looked back on.
-///
-/// # Errors
-/// The store's.
+/// Returns the summary of tonight's practice.
 pub fn practice_summary(
     store: &StudentStore,
     joined: &Joined,
@@ -47,24 +44,21 @@ pub(super) fn summary_of(
         if !seen.insert(concept) {
             continue;
         }
-        let mut line = SummaryConcept {
+        let answers = tonight.iter().filter(|a| a.concept.as_str() == concept);
+        let number = |counts: &dyn Fn(&PracticeAnswer) -> bool| {
+            let counted = answers.clone().filter(|answer| counts(answer)).count();
+            u32::try_from(counted).unwrap_or(u32::MAX)
+        };
+        let alone = |answer: &PracticeAnswer| answer.result == AnswerResult::Alone;
+        concepts.push(SummaryConcept {
             concept: joined.name(concept),
             said: said.get(concept).copied(),
-            thought: [0; 4],
-            thought_right: [0; 4],
-            finished: 0,
-            alone: 0,
-        };
-        for answer in tonight.iter().filter(|a| a.concept.as_str() == concept) {
-            let alone = u32::from(answer.result == AnswerResult::Alone);
-            line.finished += 1;
-            line.alone += alone;
-            if let Some(sure) = answer.sure {
-                line.thought[sure.index()] += 1;
-                line.thought_right[sure.index()] += alone;
-            }
-        }
-        concepts.push(line);
+            thought: Confidence::ALL.map(|sure| number(&|answer| answer.sure == Some(sure))),
+            thought_right: Confidence::ALL
+                .map(|sure| number(&|answer| answer.sure == Some(sure) && alone(answer))),
+            finished: number(&|_| true),
+            alone: number(&alone),
+        });
     }
     let count = |result| tonight.iter().filter(|a| a.result == result).count();
     let more = memory

@@ -1,4 +1,4 @@
-//! What the practice screen is given.
+//! What the practice screen shows.
 
 use super::draft::Draft;
 use serde::{Deserialize, Serialize};
@@ -8,18 +8,18 @@ use surefoot_practice::Reason;
 use surefoot_record::ConceptName;
 use ts_rs::TS;
 
-/// Where an evening's practice stands.
+/// The progress of an evening.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Session {
     /// Exercises finished tonight.
     pub finished: usize,
     /// Minutes practised tonight.
     pub minutes_done: f64,
-    /// Minutes meant for tonight: less what the evening before ran over.
+    /// Minutes planned for tonight. They are fewer if the evening before ran over.
     pub minutes_planned: f64,
-    /// Exercises meant for tonight; nothing when it ends by minutes.
+    /// Exercises planned for tonight; nothing if the evening ends by minutes.
     pub exercises_planned: Option<u32>,
-    /// What would come next, at most six, each with its reason.
+    /// The next concepts of the queue, at most six.
     pub ahead: Vec<Ahead>,
 }
 
@@ -28,7 +28,7 @@ pub struct Session {
 pub struct Ahead {
     /// The concept.
     pub concept: ConceptName,
-    /// Why it is there.
+    /// Why it is in the queue.
     pub reason: Reason,
 }
 
@@ -38,43 +38,44 @@ pub struct Ahead {
 pub enum PracticeStep {
     /// An exercise to answer.
     Exercise(Box<OpenExercise>),
-    /// The evening is over, or nothing is left.
+    /// The evening is over, or no concept is left.
     Done(Summary),
-    /// Nothing can be practised yet: no concept has been taught.
+    /// No concept can be practised yet.
     NothingYet,
 }
 
-/// An exercise that stands open; it survives closing the program.
+/// The open exercise. It is still open after the program was closed.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct OpenExercise {
-    /// Names this exercise in the calls that follow.
+    /// The name of this exercise in the calls that follow.
     pub exercise: String,
     /// The concept practised.
     pub concept: ConceptName,
-    /// Why it is there.
+    /// Why it is in the queue.
     pub reason: Reason,
     /// 1 entry, 2 expected, 3 stretch.
     pub level: u8,
-    /// Prompt and what to fill in; no answer.
+    /// The prompt and what to fill in, without the answer.
     pub item: ItemView,
-    /// The hints taken so far.
+    /// The hints shown so far.
     pub hints_taken: Vec<Vec<Block>>,
-    /// How sure the student said to be, once said.
+    /// The confidence that the student gave before answering, if any.
     pub sure: Option<Confidence>,
-    /// What stood in the answer when it was left, not yet checked.
+    /// The draft, if there is one.
     pub draft: Option<Draft>,
-    /// A like exercise with its steps, to be read first: in turn with the first exercises.
+    /// A similar exercise with its steps, to be read first. The first exercises of a concept
+    /// have one in turn.
     pub worked_first: Option<WorkedExample>,
-    /// Where the evening stands.
+    /// The progress of the evening.
     pub session: Session,
 }
 
-/// An exercise that is worked for the student.
+/// A worked example.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct WorkedExample {
     /// Its prompt.
     pub prompt: Vec<Block>,
-    /// What there is to choose from or to put in order; empty for other entries.
+    /// The choices, or the things to put in order; empty for other entries.
     pub choices: Vec<Block>,
     /// Its steps.
     pub steps: Vec<Vec<Block>>,
@@ -82,57 +83,57 @@ pub struct WorkedExample {
     pub answer: Vec<Block>,
 }
 
-/// What came of an answer.
+/// The response to an answer.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Feedback {
     /// Whether it was right.
     pub right: bool,
-    /// Whether the exercise is finished; otherwise one more try is open.
+    /// Whether the exercise is finished; if not, the student has one more try.
     pub finished: bool,
-    /// What is said about it: the recognised thought, or an equivalent form.
+    /// What is said about the answer: the misconception recognised, or a note on its form.
     pub says: Vec<Block>,
-    /// The right answer, once finished.
+    /// The right answer, once the exercise is finished.
     pub answer: Option<Vec<Block>>,
-    /// The worked steps, once finished.
+    /// The worked steps, once the exercise is finished.
     pub steps: Vec<Vec<Block>>,
-    /// Where the evening stands.
+    /// The progress of the evening.
     pub session: Session,
 }
 
-/// After a session: "you thought / you did".
+/// Tonight's practice at its end: "you thought / you did".
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct Summary {
     /// Exercises finished tonight.
     pub finished: usize,
-    /// Right without help.
+    /// Of these, right without help.
     pub alone: usize,
-    /// Right with a hint or at the second try.
+    /// Of these, right with a hint or at the second try.
     pub with_help: usize,
     /// Minutes practised tonight.
     pub minutes: f64,
     /// Evenings practised this week before tonight.
     pub evenings_done: u32,
-    /// Evenings a week that the student means to practise.
+    /// Evenings of a week that the student wants to practise.
     pub evenings_planned: u32,
-    /// Concept by concept.
+    /// The concepts practised tonight, in the order of their first exercises.
     pub concepts: Vec<SummaryConcept>,
     /// Whether more could be practised tonight.
     pub more: bool,
 }
 
-/// One concept of the session.
+/// One concept that was practised tonight.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct SummaryConcept {
     /// The concept.
     pub concept: ConceptName,
-    /// The last rating in class, if any.
+    /// The last rating in the class's review, if any.
     pub said: Option<Confidence>,
-    /// Exercises answered for each confidence said before the answer, `NotYet` first.
+    /// Exercises by the confidence that the student gave before answering, `NotYet` first.
     pub thought: [u32; 4],
     /// Of these, right without help.
     pub thought_right: [u32; 4],
     /// Exercises finished.
     pub finished: u32,
-    /// Right without help.
+    /// Of these, right without help.
     pub alone: u32,
 }

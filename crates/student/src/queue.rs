@@ -1,4 +1,4 @@
-//! Tonight's queue, for those who would rather have it on paper.
+//! Tonight's queue on paper.
 
 use super::evening::{evening_of, memory_of};
 use super::{Joined, StudentError};
@@ -6,11 +6,8 @@ use chrono::NaiveDate;
 use surefoot_practice::QueueEntry;
 use surefoot_store::StudentStore;
 
-/// What would come tonight, best first, at most `most` concepts. Minutes used
-/// up do not end it: who asks for paper means to go on.
-///
-/// # Errors
-/// The store's.
+/// Returns tonight's queue, best first, with at most `most` concepts. It does not end with the
+/// evening's minutes, because whoever asks for paper wants to practise more.
 pub fn queue(
     store: &StudentStore,
     joined: &Joined,

@@ -1,4 +1,4 @@
-//! How a student wants to practise.
+//! A student's settings.
 
 use super::views::StudentSettings;
 use super::{Joined, StudentError};
@@ -6,27 +6,27 @@ use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_exchange::PracticeRules;
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::StudentLook;
+use surefoot_record::Appearance;
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
-/// What a student chooses.
+/// The settings that a student chose.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Wishes {
     /// Language of the screens.
     pub language: Language,
-    /// Minutes an evening, within the teacher's bounds.
+    /// Minutes of an evening, within the teacher's bounds.
     pub minutes: u32,
-    /// Exercises an evening, within as many as fit into the teacher's minutes; nothing
-    /// for an evening that ends by minutes.
+    /// Exercises of an evening, as many as fit the teacher's bounds in minutes; `None` if it
+    /// ends by minutes.
     pub exercises: Option<u32>,
-    /// Evenings a week, within the teacher's bounds.
+    /// Evenings of a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }
 
-/// The settings with the teacher's bounds.
+/// Returns the settings with the teacher's bounds.
 #[must_use]
 pub fn settings(joined: &Joined, today: NaiveDate) -> StudentSettings {
     settings_of(&joined.student, joined.pack.practice, today)
@@ -47,15 +47,15 @@ fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> St
         evenings_least: bounds.evenings_least,
         evenings_most: bounds.evenings_most,
         test_on: bounds.test_on.filter(|test| *test > today),
-        look: student.look,
+        appearance: student.appearance,
     }
 }
 
 /// Writes the settings.
 ///
 /// # Errors
-/// [`StudentError::Invalid`] outside the teacher's bounds or for a look that is not
-/// offered, or the store's.
+/// [`StudentError::Invalid`] if a value is outside the teacher's bounds, or a text size is not
+/// offered.
 pub fn save_settings(
     store: &StudentStore,
     joined: &Joined,
@@ -92,7 +92,7 @@ pub fn save_settings(
             });
         }
     }
-    if !wishes.look.is_offered() {
+    if !wishes.appearance.is_offered() {
         return Err(StudentError::Invalid {
             field: "text_percent",
             rule: "range",
@@ -103,12 +103,12 @@ pub fn save_settings(
         minutes: wishes.minutes,
         exercises: wishes.exercises,
         evenings: wishes.evenings,
-        look: wishes.look,
+        appearance: wishes.appearance,
         ..joined.student.clone()
     };
-    store.together(|| {
-        // What was typed in other signs would be read as another number.
-        if student.look.decimal_sign != joined.student.look.decimal_sign {
+    store.transaction(|| {
+        // With another decimal sign, the draft would be read as another number.
+        if student.appearance.decimal_sign != joined.student.appearance.decimal_sign {
             store.put_draft(None)?;
         }
         store.put_student(&student)

@@ -1,4 +1,4 @@
-//! The check-in: a day's concepts, each with a rating and how it went.
+//! The check-in: the concepts of a date, each with its rating and its outcome.
 
 use super::views::{Today, TodayConcept};
 use super::{Joined, StudentError};
@@ -9,10 +9,10 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_record::{CheckIn, Counted, Said, what_counts};
 use surefoot_store::StudentStore;
 
-/// School days back that are offered for catching up.
+/// How many school days back can be offered for catching up.
 const CATCH_UP_SCHOOL_DAYS: usize = 10;
 
-/// Dates offered for catching up at most.
+/// The most dates offered for catching up.
 const CATCH_UP_OFFERED: usize = 5;
 
 /// What counts of the student's check-ins, by date and concept.
@@ -26,10 +26,7 @@ fn by_date<'r>(check_ins: &'r [CheckIn], joined: &Joined, today: NaiveDate) -> R
         .collect()
 }
 
-/// A day of the review; `date` is `today` unless another day is asked for.
-///
-/// # Errors
-/// The store's.
+/// Returns the review of `date`, or of `today` if that is `None`.
 pub fn today(
     store: &StudentStore,
     joined: &Joined,
@@ -67,13 +64,24 @@ pub fn today(
         } else {
             None
         },
-        catch_up: catch_up(joined, &rated, today),
+        catch_up: unrated(joined, &rated, today),
     })
 }
 
-/// Recent school days before `today` with a concept that has no rating. A new
-/// student is not asked for days before the first check-in.
-fn catch_up(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDate> {
+/// Returns recent school days before `today` that have a concept without a rating, newest
+/// first.
+pub fn catch_up(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<Vec<NaiveDate>, StudentError> {
+    let check_ins = store.check_ins()?;
+    Ok(unrated(joined, &by_date(&check_ins, joined, today), today))
+}
+
+/// As [`catch_up`]. Days before the first check-in are left out, because the student may have
+/// joined after them.
+fn unrated(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDate> {
     let Some(((first_rated, _), _)) = rated.first_key_value() else {
         return Vec::new();
     };
@@ -103,7 +111,7 @@ fn catch_up(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDa
         .collect()
 }
 
-/// What a tap leaves on the screen: both values of a concept of a day.
+/// Both values that the screen shows after a tap.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Tapped {
     /// The rating shown.
@@ -114,13 +122,13 @@ pub struct Tapped {
 
 /// Writes what a tap changed. It is on disk when this returns.
 ///
-/// Only what differs from what counts by now is new; the rest keeps its place in
-/// the order of events, so that a mark made here does not outrank a rating that
-/// another device gave in the meantime.
+/// A value gets a new place in the order of events only if it differs from the one that
+/// counts. So an outcome marked here does not override a rating that another device gave in
+/// the meantime.
 ///
 /// # Errors
-/// [`StudentError::NotADayToRate`] for a date in the future or without school,
-/// [`StudentError::NoSuchConcept`] for a concept that is not in that day's review.
+/// [`StudentError::NotADayToRate`] if the date is in the future or no school day,
+/// [`StudentError::NoSuchConcept`] if the concept is not in the review of that date.
 pub fn check_in(
     store: &StudentStore,
     joined: &Joined,
@@ -142,7 +150,7 @@ pub fn check_in(
         return Err(StudentError::NoSuchConcept);
     }
     let concept = ConceptId::new(concept).map_err(|_| StudentError::NoSuchConcept)?;
-    store.together(|| {
+    store.transaction(|| {
         let before = store.check_ins_of(date, &concept)?;
         let counted = what_counts(&before, joined.counted_dates(today));
         let shown = counted.first();

@@ -1,4 +1,4 @@
-//! What the student's screens are given.
+//! What the student's screens show.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -6,59 +6,59 @@ pub use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_catalogue::rotation::Phase;
-use surefoot_record::{ConceptName, Goal, StudentLook};
+use surefoot_record::{Appearance, ConceptName, Goal};
 use ts_rs::TS;
 
-/// One student on this device. The nickname and the picture never leave it.
+/// One student on this device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Profile {
-    /// Names the student's database file on this device.
+    /// The name of the student's store on this device.
     pub id: String,
-    /// As the student typed it.
+    /// The nickname that the student typed.
     pub nickname: String,
-    /// One of the pictures that come with the program, by its id.
+    /// The id of the student's avatar.
     pub picture: String,
     /// The student's language.
     pub language: Language,
-    /// How the screens look and sound for the student.
-    pub look: StudentLook,
+    /// How the screens look and sound.
+    pub appearance: Appearance,
     /// The class's title from its class pack.
     pub class_title: String,
-    /// Whether a PIN must be typed first.
+    /// Whether the student must type a PIN.
     pub has_pin: bool,
 }
 
-/// A day of the review as one student sees it.
+/// The review of one date as one student sees it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Today {
     /// The date shown.
     pub date: NaiveDate,
-    /// What "today" is.
+    /// Today's date.
     pub today: NaiveDate,
-    /// Pass and day from 1, when `date` is a school day.
+    /// The pass from 1; nothing if `date` is no school day.
     pub pass: Option<usize>,
-    /// Day of the rotation from 1.
+    /// The day of the rotation from 1; nothing if `date` is no school day.
     pub day: Option<usize>,
     /// Days in the rotation.
     pub rotation_days: usize,
-    /// The day's concepts in the order of the review; empty without school.
+    /// The concepts in the order of the review; empty if `date` is no school day.
     pub concepts: Vec<TodayConcept>,
-    /// The next school day, when today is none.
+    /// The next school day, if `date` is none.
     pub next_school_day: Option<NaiveDate>,
-    /// Recent school days with something left to rate, newest first, at most five.
+    /// Recent school days that have a concept without a rating, newest first, at most five.
     pub catch_up: Vec<NaiveDate>,
 }
 
-/// One concept of the day.
+/// One concept of a review.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct TodayConcept {
     /// The concept.
     pub concept: ConceptName,
-    /// Preview, practice or review on this date.
+    /// Its phase on this date.
     pub phase: Phase,
-    /// The rating given, if any.
+    /// The rating, if one was given.
     pub confidence: Option<Confidence>,
-    /// How it went, if marked.
+    /// The outcome, if it was marked.
     pub outcome: Option<Outcome>,
 }
 
@@ -71,15 +71,15 @@ pub struct MyPath {
     pub pass: usize,
     /// Passes in the year.
     pub pass_count: usize,
-    /// Strand by strand.
+    /// The concepts of the rotation, strand by strand.
     pub concepts: Vec<PathConcept>,
-    /// Concepts the student chose to work on, at most three.
+    /// The student's focus, at most three concepts.
     pub focus: Vec<String>,
-    /// Goals in the student's own words, at most three. They stay on the device.
+    /// The student's goals, at most three. No hand-in holds them.
     pub goals: Vec<Goal>,
-    /// Check-ins this year, counted by concept and date.
+    /// How many ratings count, one for each concept and date.
     pub rated: usize,
-    /// Exercises finished this year.
+    /// How many finished exercises count.
     pub practised: usize,
 }
 
@@ -92,7 +92,7 @@ pub struct PathConcept {
     pub phase: Phase,
     /// The last rating of each pass so far.
     pub ratings: Vec<Option<Confidence>>,
-    /// Exercises answered.
+    /// Exercises finished.
     pub answered: u32,
     /// Of these, right without help.
     pub alone: u32,
@@ -100,63 +100,64 @@ pub struct PathConcept {
     pub with_help: u32,
 }
 
-/// What a hand-in would hold.
+/// What a hand-in would hold now.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct HandInPreview {
-    /// The class it goes to.
+    /// The title of the class that it is for.
     pub class_title: String,
-    /// Check-ins it would hold.
+    /// Check-ins in it that count.
     pub check_ins: usize,
-    /// Exercises counted in it.
+    /// Finished exercises in it.
     pub answers: usize,
-    /// When the last one was made.
+    /// The date of the last hand-in, if one was made.
     pub last_made_on: Option<NaiveDate>,
-    /// Check-ins and exercises since the last one.
+    /// Check-ins and finished exercises since the last hand-in.
     pub new_since: usize,
-    /// Days with check-ins.
+    /// Dates with check-ins that count.
     pub days: usize,
 }
 
-/// A hand-in that stands as a file.
+/// A hand-in that was made.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct HandInMade {
     /// The file's name.
     pub file_name: String,
-    /// Where it was put, as the shell names it; nothing when the person changed their mind.
+    /// The folder or app that it was saved to, as the shell names it; nothing if it was not
+    /// saved.
     pub place: Option<String>,
-    /// Handed to another program instead; whether that one sent it, it does not say.
+    /// Whether it was handed to another program instead, which may or may not have sent it.
     pub shared: bool,
     /// Check-ins in it.
     pub check_ins: usize,
-    /// Exercises counted in it.
+    /// Finished exercises in it.
     pub answers: usize,
 }
 
-/// How much a student wants to practise.
+/// A student's settings, with the teacher's bounds.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct StudentSettings {
     /// Language of the screens.
     pub language: Language,
     /// Minutes of an evening.
     pub minutes: u32,
-    /// The fewest the teacher set.
+    /// The fewest minutes that the teacher allows.
     pub minutes_least: u32,
-    /// The most the teacher set.
+    /// The most minutes that the teacher allows.
     pub minutes_most: u32,
-    /// Exercises of an evening; nothing when it ends by minutes.
+    /// Exercises of an evening; nothing if it ends by minutes.
     pub exercises: Option<u32>,
-    /// The fewest that the teacher's minutes leave.
+    /// The fewest exercises that fit the teacher's bounds in minutes.
     pub exercises_least: u32,
-    /// The most that the teacher's minutes leave.
+    /// The most exercises that fit the teacher's bounds in minutes.
     pub exercises_most: u32,
-    /// Evenings a week.
+    /// Evenings of a week.
     pub evenings: u32,
-    /// The fewest the teacher allows.
+    /// The fewest evenings that the teacher allows.
     pub evenings_least: u32,
-    /// The most the teacher allows.
+    /// The most evenings that the teacher allows.
     pub evenings_most: u32,
-    /// A test that practice aims at, while it lies ahead.
+    /// The date of the test that practice aims at; nothing if none lies ahead.
     pub test_on: Option<NaiveDate>,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }

@@ -1,26 +1,26 @@
-//! Worked examples in turn with exercises, while a concept is new at home.
+//! Worked examples in turn with the first exercises of a concept.
 //!
-//! Example, exercise, example, exercise: recommendation 2 of *Organizing
-//! Instruction and Study to Improve Student Learning* (What Works Clearinghouse,
-//! NCER 2007-2004) is to have students alternate between reading solutions that
-//! are worked and solving problems themselves. Once a student can, examples stop.
+//! Recommendation 2 of *Organizing Instruction and Study to Improve Student Learning* (What
+//! Works Clearinghouse, NCER 2007-2004) is that students alternate between reading worked
+//! solutions and solving problems themselves. The examples end as soon as the student solves
+//! the exercises alone.
 
 use super::practice_views::WorkedExample;
 use surefoot_catalogue::rating::AnswerResult;
 use surefoot_exercises::text::answer_blocks;
 use surefoot_exercises::{Block, Entry, Item, generate};
 
-/// Exercises of a concept that an example may go before.
+/// Before how many exercises of a concept an example may come.
 const FIRST_EXERCISES: usize = 3;
 
-/// Exercises done alone, one after the other, after which there is no example.
+/// Exercises solved alone in a row after which no example comes.
 const ALONE_ENOUGH: usize = 2;
 
-/// Seeds tried for an example that is like the exercise.
+/// The most seeds tried to find an example that fits the exercise.
 const MOST_TRIES: u64 = 24;
 
-/// Whether an example goes before the next exercise of a concept, by how its
-/// exercises ended so far, the earliest first.
+/// Returns whether an example comes before the next exercise of a concept. `results` are those
+/// of its exercises so far, earliest first.
 #[must_use]
 pub fn example_due(results: &[AnswerResult]) -> bool {
     let alone = results
@@ -31,8 +31,8 @@ pub fn example_due(results: &[AnswerResult]) -> bool {
     results.len() < FIRST_EXERCISES && alone < ALONE_ENOUGH
 }
 
-/// An example for an exercise: the same kind of question with other numbers,
-/// and with another answer where there is one, so that it does not give it away.
+/// Returns an example for an exercise: the same kind of question with other numbers. If
+/// possible its answer is another one, so that it does not give the answer away.
 #[must_use]
 pub fn example_for(item: &Item) -> Option<WorkedExample> {
     let key = answer_blocks(item);
@@ -62,7 +62,7 @@ pub fn example_for(item: &Item) -> Option<WorkedExample> {
     })
 }
 
-/// What there is to choose from or to put in order.
+/// Returns the choices, or the things to put in order.
 fn choices_of(entry: &Entry) -> Vec<Block> {
     match entry {
         Entry::OneChoice { choices }
@@ -113,7 +113,7 @@ mod tests {
                 }
             }
         }
-        // Only where a level has a single answer for a kind of question.
+        // The answer is the same only if a level has no other for that kind of question.
         assert!(same_answer * 50 < all, "{same_answer} of {all}");
     }
 }

@@ -225,7 +225,7 @@ fn floor(desk: &DeskStore, classes: &[OpenClass], made: &[Made]) {
             .read_to_end(&mut json)
             .unwrap();
         assert!(json.starts_with(b"{"));
-        desk.together(|| put(desk, &class.id, one.seat, &one.content))
+        desk.transaction(|| put(desk, &class.id, one.seat, &one.content))
             .unwrap();
     }
 }
@@ -288,7 +288,7 @@ fn import<M: Measurement>(criterion: &mut Criterion<M>, by: &str) {
 
 /// Writes a class's year straight into the tables, as an import would leave them.
 fn lay_year(desk: &DeskStore, class: &OpenClass, chance: &mut ChaCha8Rng) {
-    desk.together(|| -> Result<(), StoreError> {
+    desk.transaction(|| -> Result<(), StoreError> {
         for seat in 0..class.seats.len() {
             let key = SigningKey::from_seed(&bytes(chance));
             let year = full_year(class, seat, &key, chance);

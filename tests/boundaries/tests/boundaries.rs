@@ -273,9 +273,6 @@ fn a_crate_that_the_map_leaves_out_is_caught() {
     }
 }
 
-/// Crates in which files of the same folder still form circles.
-const CIRCLES_WITHIN_FOLDERS: [&str; 2] = ["store", "student"];
-
 #[test]
 fn files_and_folders_form_no_circles() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
@@ -285,13 +282,9 @@ fn files_and_folders_form_no_circles() {
         .filter_map(|file| file.path.strip_prefix("crates/")?.split_once("/src/"))
         .map(|(name, _)| name)
         .collect();
-    assert!(crates.contains("cli") && crates.is_superset(&CIRCLES_WITHIN_FOLDERS.into()));
+    assert!(crates.contains("cli") && crates.contains("desk"));
     for name in crates {
-        let of_files = match CIRCLES_WITHIN_FOLDERS.contains(&name) {
-            true => Circles::BetweenFolders,
-            false => Circles::BetweenFiles,
-        };
-        for which in [of_files, Circles::OfFolders] {
+        for which in [Circles::BetweenFiles, Circles::OfFolders] {
             assert_eq!(circles(&files, name, which), Vec::<String>::new(), "{name}");
         }
     }

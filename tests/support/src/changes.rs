@@ -1,12 +1,12 @@
-//! Test only: changed bytes, for every reader of bytes from outside.
+//! Changed bytes, for the tests of every reader of bytes from outside.
 //!
-//! `EXCHANGE_CASES=1000000` makes a run as long as wanted.
+//! `EXCHANGE_CASES=1000000` sets how many changed files a test tries.
 
 use proptest::collection::vec;
 use proptest::prelude::*;
 use proptest::sample::Index;
 
-/// How many changed files each reader is tried with.
+/// Returns how many changed files each test tries.
 pub fn cases() -> u32 {
     std::env::var("EXCHANGE_CASES")
         .ok()
@@ -14,7 +14,7 @@ pub fn cases() -> u32 {
         .unwrap_or(1_000)
 }
 
-/// As many cases as wanted, and no file kept of those that failed.
+/// Returns a configuration with that many cases, which writes no file of failed cases.
 pub fn long() -> ProptestConfig {
     ProptestConfig {
         failure_persistence: None,
@@ -33,7 +33,7 @@ pub enum Change {
     Cut(Index),
 }
 
-/// What confuses readers: the words of the formats, edges of numbers, and markup.
+/// Pieces that readers often fail on: words of the formats, extreme numbers, and markup.
 const PIECES: &[&str] = &[
     "{",
     "}",
@@ -97,12 +97,12 @@ fn any_change() -> impl Strategy<Value = Change> {
     ]
 }
 
-/// Some changes, to be made one after the other.
+/// Returns a few changes in the order in which they are made.
 pub fn any_changes() -> impl Strategy<Value = Vec<Change>> {
     vec(any_change(), 1..5)
 }
 
-/// The bytes with the changes made.
+/// Returns the bytes after the changes.
 pub fn changed(bytes: &[u8], changes: &[Change]) -> Vec<u8> {
     let mut bytes = bytes.to_vec();
     for change in changes {

@@ -1,4 +1,4 @@
-//! Test only: what the tests of several crates share.
+//! What the tests of several crates share.
 
 #![expect(
     missing_docs,

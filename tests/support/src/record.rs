@@ -1,4 +1,4 @@
-//! Records to try, from a small world in which keys and sequences often meet.
+//! Records of few devices, dates and concepts, so that keys and sequences are often equal.
 
 use chrono::NaiveDate;
 use proptest::collection::vec;
@@ -7,7 +7,7 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_record::{AnswerCount, CheckIn, DeviceId, MisconceptionCode, Practice, Record, Said};
 
-/// Concepts of the small world.
+/// The concepts of these records.
 pub const CONCEPTS: [&str; 3] = ["g4-fraction-add-like", "g4-angle-measure", "g4-round-whole"];
 
 pub fn date(text: &str) -> NaiveDate {
@@ -38,9 +38,9 @@ pub fn check_in(device_number: u8, day: &str, id: &str, sequence: u32, rating: u
     }
 }
 
-/// Entries from a small world, so that keys and sequences often meet.
+/// Returns check-ins whose keys and sequences are often equal.
 pub fn any_check_in() -> impl Strategy<Value = CheckIn> {
-    // 0 and 1 more than a value: never said, and taken back.
+    // Sequence 0 means never said. A value beyond the last one means taken back.
     let said = (0..6u32, 0..6u8);
     (1..4u8, 8..12u32, 0..3usize, said.clone(), said).prop_map(
         |(device_number, day, concept_number, rated, marked)| CheckIn {

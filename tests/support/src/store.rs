@@ -1,10 +1,10 @@
-//! Reading a store file as a whole.
+//! Reads whole store files.
 
 use rusqlite::Connection;
 pub use rusqlite::types::Value;
 use std::path::Path;
 
-/// Every row of every table as text, in an order that depends on the rows alone.
+/// Returns every row of every table as text, in an order that depends only on the rows.
 pub fn dump(path: &Path) -> String {
     let store = Connection::open(path).unwrap();
     let mut text = String::new();
@@ -33,7 +33,7 @@ pub fn dump(path: &Path) -> String {
     text
 }
 
-/// Tables and columns of a store in their order.
+/// Returns the tables and columns of a store in their order.
 pub fn columns(path: &Path) -> Vec<(String, String)> {
     let store = Connection::open(path).unwrap();
     let mut query = store
@@ -46,7 +46,7 @@ pub fn columns(path: &Path) -> Vec<(String, String)> {
     rows.unwrap().collect::<Result<_, _>>().unwrap()
 }
 
-/// The different values of a column.
+/// Returns the distinct values of a column.
 pub fn values(path: &Path, table: &str, column: &str) -> Vec<Value> {
     let store = Connection::open(path).unwrap();
     let mut query = store

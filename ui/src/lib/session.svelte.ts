@@ -50,12 +50,12 @@ export function showFor(student: Profile | null): void {
 }
 
 function show(): void {
-  const look = shownFor?.look;
-  const own = look && look.theme !== 'device' ? look.theme : null;
+  const appearance = shownFor?.appearance;
+  const own = appearance && appearance.theme !== 'device' ? appearance.theme : null;
   setTheme(own ?? state.start?.settings.theme ?? 'system');
-  setTextPercent(look?.text_percent ?? 100);
-  setLessMotion(look?.less_motion ?? false);
-  setDecimalSign(look?.decimal_sign ?? 'language');
+  setTextPercent(appearance?.text_percent ?? 100);
+  setLessMotion(appearance?.less_motion ?? false);
+  setDecimalSign(appearance?.decimal_sign ?? 'language');
 }
 
 const oneByOne = inOrder();

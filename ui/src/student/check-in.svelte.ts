@@ -62,7 +62,7 @@ export class CheckIn {
       const row = this.rows.find((one) => one.concept.id === concept);
       if (!row || !this.#open.delete(concept)) return;
       try {
-        const stored = await call('check_in', {
+        const catchUp = await call('check_in', {
           student: this.#student,
           date: this.day.date,
           concept,
@@ -71,7 +71,7 @@ export class CheckIn {
         });
         this.error = null;
         // The rows keep the later taps that are still on their way.
-        if (stored.catch_up.join() !== this.catchUp.join()) this.catchUp = stored.catch_up;
+        if (catchUp.join() !== this.catchUp.join()) this.catchUp = catchUp;
       } catch (thrown) {
         this.#open.add(concept);
         this.error = asError(thrown);

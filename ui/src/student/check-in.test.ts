@@ -1,8 +1,9 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import type { Calls, CheckInTap, Today } from '../lib/backend';
 
-/** Answers of the program, by hand: each call waits until the test lets it go. */
-const waiting: { tap: CheckInTap; go: (out: Today) => void; fail: (why: unknown) => void }[] = [];
+/** The calls that wait until the test answers them. */
+const waiting: { tap: CheckInTap; go: (out: string[]) => void; fail: (why: unknown) => void }[] =
+  [];
 vi.mock('../lib/backend/call', async (real) => ({
   ...(await real<object>()),
   call: (name: keyof Calls, tap: CheckInTap) => {
@@ -61,17 +62,17 @@ test('taps go one after the other, and the last one counts', async () => {
   checkIn.mark('b', 'wrong');
   await settle();
   expect(waiting).toHaveLength(1);
-  // The first answer is older than the second tap and does not take it back.
-  waiting[0]?.go(today());
+  waiting[0]?.go([]);
   await settle();
   expect(checkIn.rows[0]?.confidence).toBe(3);
-  waiting[1]?.go(today());
+  waiting[1]?.go(['2026-09-15']);
   await settle();
   expect(waiting.map(({ tap }) => [tap.concept, tap.confidence, tap.outcome])).toEqual([
     ['a', 0, null],
     ['a', 3, null],
     ['b', null, 'wrong'],
   ]);
+  expect(checkIn.catchUp).toEqual(['2026-09-15']);
 });
 
 test('what could not be stored stays on the screen and can be sent anew', async () => {
@@ -85,7 +86,7 @@ test('what could not be stored stays on the screen and can be sent anew', async 
   checkIn.again();
   await settle();
   expect(waiting[1]?.tap.confidence).toBe(1);
-  waiting[1]?.go(today());
+  waiting[1]?.go([]);
   await settle();
   expect(checkIn.error).toBeNull();
 });

@@ -32,15 +32,15 @@ impl DeskDoor {
         let id = random::hex::<8>()?;
         self.with_class(&new.class, |desk, class| {
             surefoot_desk::assign(desk, class, &new.assignment, &id, today)?;
-            Ok(surefoot_desk::assignments(desk, class, language)?)
+            Ok(surefoot_desk::assignments(desk, class, language, today)?)
         })
     }
 
     /// The assignments of a class.
     pub fn assignments(&self, id: ClassId) -> Result<Vec<AssignmentReport>, CallError> {
-        let language = self.context.language();
+        let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
-            Ok(surefoot_desk::assignments(desk, class, language)?)
+            Ok(surefoot_desk::assignments(desk, class, language, today)?)
         })
     }
 
@@ -49,19 +49,19 @@ impl DeskDoor {
         &self,
         id: AssignmentId,
     ) -> Result<Vec<AssignmentReport>, CallError> {
-        let language = self.context.language();
+        let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
             surefoot_desk::withdraw_assignment(desk, class, &id.assignment)?;
-            Ok(surefoot_desk::assignments(desk, class, language)?)
+            Ok(surefoot_desk::assignments(desk, class, language, today)?)
         })
     }
 
     /// Restores an assignment that was withdrawn.
     pub fn restore_assignment(&self, id: AssignmentId) -> Result<Vec<AssignmentReport>, CallError> {
-        let language = self.context.language();
+        let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
             surefoot_desk::restore_assignment(desk, class, &id.assignment)?;
-            Ok(surefoot_desk::assignments(desk, class, language)?)
+            Ok(surefoot_desk::assignments(desk, class, language, today)?)
         })
     }
 }

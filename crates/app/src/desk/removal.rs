@@ -36,7 +36,7 @@ impl DeskDoor {
             let what = what(&class);
             self.keep_removed(&class, what, work(desk)?);
             desk.remove_empty_imports()?;
-            desk.leave_no_trace()?;
+            desk.erase_deleted()?;
             self.context.wipe_copies(&StoreName::Desk)?;
             self.context
                 .keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));

@@ -150,7 +150,7 @@ impl DeviceDoor {
                 .find(|(path, _)| check_store(&store, path).is_ok())
         });
         let nickname = match (&store, &last_good) {
-            (StoreName::Student { .. }, Some((path, _))) => StudentStore::open_to_look(path)
+            (StoreName::Student { .. }, Some((path, _))) => StudentStore::open_read_only(path)
                 .and_then(|store| store.nickname())
                 .ok()
                 .flatten(),

@@ -2,6 +2,7 @@
 
 use super::StudentDoor;
 use crate::error::CallError;
+use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_student::Tapped;
@@ -14,7 +15,7 @@ pub struct StudentDay {
     /// The profile's id.
     pub student: String,
     /// The day; `None` for today.
-    pub date: Option<chrono::NaiveDate>,
+    pub date: Option<NaiveDate>,
 }
 
 /// A check-in: rating and outcome after the tap.
@@ -23,7 +24,7 @@ pub struct CheckInTap {
     /// The profile's id.
     pub student: String,
     /// The school date.
-    pub date: chrono::NaiveDate,
+    pub date: NaiveDate,
     /// The concept.
     pub concept: String,
     /// The rating.
@@ -41,8 +42,9 @@ impl StudentDoor {
         })
     }
 
-    /// Stores a tap on Today. It is on disk when this returns.
-    pub fn check_in(&self, tap: CheckInTap) -> Result<Today, CallError> {
+    /// Writes a tap on Today, which is on disk when this returns. Returns the recent school
+    /// days that still have a concept without a rating, newest first.
+    pub fn check_in(&self, tap: CheckInTap) -> Result<Vec<NaiveDate>, CallError> {
         let today = self.context.today();
         self.as_student(&tap.student, |store, joined| {
             surefoot_student::check_in(
@@ -56,12 +58,7 @@ impl StudentDoor {
                     outcome: tap.outcome,
                 },
             )?;
-            Ok(surefoot_student::today(
-                store,
-                joined,
-                today,
-                Some(tap.date),
-            )?)
+            Ok(surefoot_student::catch_up(store, joined, today)?)
         })
     }
 }

@@ -150,7 +150,7 @@ impl StudentDoor {
                 nickname: student.nickname.clone(),
                 picture: student.picture.clone(),
                 language: student.language,
-                look: student.look,
+                appearance: student.appearance,
                 class_title: joined.facts.title.clone(),
             })
         })

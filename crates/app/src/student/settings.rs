@@ -4,7 +4,7 @@ use super::{StudentDoor, StudentId};
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
-use surefoot_record::StudentLook;
+use surefoot_record::Appearance;
 use surefoot_student::Wishes;
 use surefoot_student::views::StudentSettings;
 use ts_rs::TS;
@@ -23,7 +23,7 @@ pub struct NewStudentSettings {
     /// Evenings a week, within the teacher's bounds.
     pub evenings: u32,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }
 
 impl StudentDoor {
@@ -49,7 +49,7 @@ impl StudentDoor {
                     minutes: new.minutes,
                     exercises: new.exercises,
                     evenings: new.evenings,
-                    look: new.look,
+                    appearance: new.appearance,
                 },
             )?)
         })

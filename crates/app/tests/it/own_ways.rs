@@ -10,21 +10,25 @@ use surefoot_app::{
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::NewClass;
 use surefoot_exercises::{Entry, Level, Response};
-use surefoot_record::{DecimalSign, Goal, StudentLook, StudentTheme};
+use surefoot_record::{Appearance, AppearanceTheme, DecimalSign, Goal};
 use surefoot_student::practice_views::{OpenExercise, PracticeStep};
 use surefoot_student::views::{MyPath, StudentSettings};
 
 const WORDS: &str = "seven quiet rivers";
 
-const LOOK: StudentLook = StudentLook {
-    theme: StudentTheme::ContrastDark,
+const APPEARANCE: Appearance = Appearance {
+    theme: AppearanceTheme::ContrastDark,
     text_percent: 175,
     decimal_sign: DecimalSign::Comma,
     less_motion: true,
     reads_aloud: true,
 };
 
-fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSettings, CallError> {
+fn set_appearance(
+    device: &Device,
+    student: &str,
+    appearance: Appearance,
+) -> Result<StudentSettings, CallError> {
     device
         .app
         .student
@@ -34,7 +38,7 @@ fn look(device: &Device, student: &str, look: StudentLook) -> Result<StudentSett
             minutes: 10,
             exercises: Some(9),
             evenings: 5,
-            look,
+            appearance,
         })
 }
 
@@ -65,18 +69,33 @@ fn a_look_is_the_students_own_and_stands_after_the_program_was_closed() {
     let pack = desk.pack_of(&class);
     let code = seat_code(&desk, &class, 1);
     let rain = tablet.join(&pack, &code, "Rain").unwrap();
-    assert_eq!(rain.look, StudentLook::default());
-    assert_eq!(look(&tablet, &sky, LOOK).unwrap().look, LOOK);
+    assert_eq!(rain.appearance, Appearance::default());
+    assert_eq!(
+        set_appearance(&tablet, &sky, APPEARANCE)
+            .unwrap()
+            .appearance,
+        APPEARANCE
+    );
     tablet.to("2026-09-02");
     let start = tablet.app.device.start(Nothing {}).unwrap();
-    let of = |id: &str| start.students.iter().find(|s| s.id == id).unwrap().look;
-    assert_eq!((of(&sky), of(&rain.id)), (LOOK, StudentLook::default()));
-    let odd = StudentLook {
+    let of = |id: &str| {
+        start
+            .students
+            .iter()
+            .find(|s| s.id == id)
+            .unwrap()
+            .appearance
+    };
+    assert_eq!(
+        (of(&sky), of(&rain.id)),
+        (APPEARANCE, Appearance::default())
+    );
+    let odd = Appearance {
         text_percent: 110,
-        ..LOOK
+        ..APPEARANCE
     };
     assert!(matches!(
-        look(&tablet, &sky, odd),
+        set_appearance(&tablet, &sky, odd),
         Err(CallError::Invalid { field, .. }) if field == "text_percent"
     ));
 }
@@ -111,7 +130,7 @@ fn the_catalogues_own_words_are_written_in_the_students_signs() {
             .collect::<String>()
     };
     assert!(words().contains("1,000") && !words().contains("1\u{202f}000"));
-    look(&tablet, &sky, LOOK).unwrap();
+    set_appearance(&tablet, &sky, APPEARANCE).unwrap();
     assert!(words().contains("1\u{202f}000") && !words().contains("1,000"));
 }
 
@@ -173,7 +192,7 @@ fn goals_are_on_paper_only_where_the_student_says_so() {
 #[test]
 fn look_and_goals_come_along_to_a_second_device() {
     let (_desk, _class, tablet, sky) = class_and_tablet("2026-09-01");
-    look(&tablet, &sky, LOOK).unwrap();
+    set_appearance(&tablet, &sky, APPEARANCE).unwrap();
     let mine = [goal("Know my sevens", true)];
     goals(&tablet, &sky, &mine).unwrap();
     let made = tablet
@@ -197,7 +216,7 @@ fn look_and_goals_come_along_to_a_second_device() {
         })
         .unwrap();
     let start = home.app.device.start(Nothing {}).unwrap();
-    assert_eq!(start.students[0].look, LOOK);
+    assert_eq!(start.students[0].appearance, APPEARANCE);
     assert_eq!(path(&home, &done.student).goals, mine);
 }
 
@@ -250,12 +269,12 @@ fn a_decimal_comma_and_a_decimal_point_are_both_right() {
         (DecimalSign::Language, "."),
     ] {
         let decimal_sign = sign;
-        look(
+        set_appearance(
             &tablet,
             &sky,
-            StudentLook {
+            Appearance {
                 decimal_sign,
-                ..LOOK
+                ..APPEARANCE
             },
         )
         .unwrap();

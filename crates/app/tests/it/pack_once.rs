@@ -7,7 +7,7 @@ use surefoot_app::{
     RestoreCopy, StoreName, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
-use surefoot_record::StudentLook;
+use surefoot_record::Appearance;
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::{Wishes, packs_read};
 
@@ -25,7 +25,7 @@ fn set_minutes(tablet: &Device, student: &str, minutes: u32) {
         minutes,
         exercises: None,
         evenings: 5,
-        look: StudentLook::default(),
+        appearance: Appearance::default(),
     };
     tablet.app.student.save_student_settings(new).unwrap();
 }
@@ -102,7 +102,7 @@ fn what_another_window_writes_is_seen_at_once() {
         minutes: 9,
         exercises: None,
         evenings: 5,
-        look: StudentLook::default(),
+        appearance: Appearance::default(),
     };
     let today = "2026-09-01".parse().unwrap();
     surefoot_student::save_settings(&other, &joined, today, wishes).unwrap();

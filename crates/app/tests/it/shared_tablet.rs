@@ -6,7 +6,7 @@ use surefoot_app::{
     StudentDay, StudentId, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
-use surefoot_record::StudentLook;
+use surefoot_record::Appearance;
 
 fn typed(student: &str, pin: &str) -> PinTyped {
     PinTyped {
@@ -33,7 +33,7 @@ fn no_call_about_a_locked_student_answers() {
     let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
         "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
         "more": false, "language": "en", "minutes": 10, "exercises": null, "evenings": 5, "draft": null, "goals": [],
-        "look": StudentLook::default(), "pin": "1234", "passphrase": "seven quiet rivers",
+        "appearance": Appearance::default(), "pin": "1234", "passphrase": "seven quiet rivers",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
     for Call { name, .. } in CALLS {

@@ -9,7 +9,7 @@ use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_exercises::{Level, Response};
-use surefoot_record::{DecimalSign, StudentLook};
+use surefoot_record::{Appearance, DecimalSign};
 use surefoot_student::draft::Draft;
 use surefoot_student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
 use surefoot_student::views::{StudentSettings, Today};
@@ -154,10 +154,9 @@ fn a_tap_is_there_after_the_program_was_closed_and_the_last_tap_counts() {
     assert_eq!(today.concepts[0].confidence, Some(Confidence::OnMyOwn));
     assert_eq!(today.concepts[0].outcome, Some(Outcome::Right));
     let cleared = tap(&student, "2026-09-01", &first, None, None);
-    assert_eq!(
-        rated(&tablet.app.student.check_in(cleared).unwrap()),
-        vec![None; 6]
-    );
+    tablet.app.student.check_in(cleared).unwrap();
+    let today = tablet.app.student.today(day(&student)).unwrap();
+    assert_eq!(rated(&today), vec![None; 6]);
 }
 
 #[test]
@@ -185,6 +184,20 @@ fn days_without_school_and_days_to_come_cannot_be_rated_and_missed_ones_can() {
         closed.catch_up,
         ["2026-09-04", "2026-09-03", "2026-09-02", "2026-09-01"].map(date)
     );
+    // The last rating that a missed day lacked takes the day from the list.
+    let missed = StudentDay {
+        student: student.clone(),
+        date: Some(date("2026-09-02")),
+    };
+    let mut left = Vec::new();
+    for concept in tablet.app.student.today(missed).unwrap().concepts {
+        let rating = Some(Confidence::WithHelp);
+        let tap = tap(&student, "2026-09-02", &concept.concept.id, rating, None);
+        left.push(tablet.app.student.check_in(tap).unwrap());
+    }
+    let days = ["2026-09-04", "2026-09-03", "2026-09-01"].map(date);
+    assert_eq!(left.pop().unwrap(), days);
+    assert!(left.iter().all(|left| *left == closed.catch_up));
 }
 
 #[test]
@@ -306,6 +319,29 @@ fn answer_right(tablet: &Device, student: &str, open: &OpenExercise, seconds: u3
 }
 
 #[test]
+fn an_answer_dated_after_today_does_not_count_yet() {
+    let (_desk, mut tablet, student, _) = joined("2026-09-01");
+    let open = exercise(&tablet, &student);
+    // The tablet's clock was wrong for a while.
+    tablet.to("2026-09-20");
+    answer_right(&tablet, &student, &open, 60);
+    let practised = |tablet: &Device| {
+        let student = student.clone();
+        let path = tablet.app.student.my_path(StudentId { student }).unwrap();
+        let answered: u32 = path.concepts.iter().map(|c| c.answered).sum();
+        (path.practised, answered)
+    };
+    assert_eq!(practised(&tablet), (1, 1));
+    tablet.to("2026-09-01");
+    assert_eq!(practised(&tablet), (0, 0));
+    let again = exercise(&tablet, &student);
+    assert_eq!(
+        (&again.concept, &again.reason, &again.session.ahead),
+        (&open.concept, &open.reason, &open.session.ahead)
+    );
+}
+
+#[test]
 fn what_was_thought_stands_beside_what_was_done() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
     for (sure, right) in [
@@ -357,7 +393,7 @@ fn an_evening_past_those_of_the_week_is_free_and_an_overrun_is_taken_off() {
             minutes,
             exercises: None,
             evenings,
-            look: StudentLook::default(),
+            appearance: Appearance::default(),
         };
         tablet.app.student.save_student_settings(new).unwrap();
     };
@@ -427,7 +463,7 @@ fn evening(
             minutes,
             exercises,
             evenings: 5,
-            look: StudentLook::default(),
+            appearance: Appearance::default(),
         })
 }
 
@@ -520,11 +556,11 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
 
     // Another decimal sign would change the meaning of a draft, so the draft is discarded.
-    let mut look = StudentLook {
+    let mut appearance = Appearance {
         text_percent: 150,
-        ..StudentLook::default()
+        ..Appearance::default()
     };
-    let save = |look: StudentLook| {
+    let save = |appearance: Appearance| {
         tablet
             .app
             .student
@@ -534,14 +570,14 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
                 minutes: 8,
                 exercises: None,
                 evenings: 5,
-                look,
+                appearance,
             })
             .unwrap()
     };
-    save(look);
+    save(appearance);
     assert_eq!(exercise(&tablet, &student).draft, Some(boxes(&["7"])));
-    look.decimal_sign = DecimalSign::Comma;
-    save(look);
+    appearance.decimal_sign = DecimalSign::Comma;
+    save(appearance);
     assert_eq!(exercise(&tablet, &student).draft, None);
 
     // The end of an exercise discards its draft.
@@ -584,7 +620,7 @@ fn focus_and_minutes_have_bounds() {
                 minutes,
                 exercises: None,
                 evenings,
-                look: StudentLook::default(),
+                appearance: Appearance::default(),
             })
     };
     let saved = settings(12, 3).unwrap();

@@ -7,7 +7,7 @@ use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
-use surefoot_record::AssignmentId;
+use surefoot_record::{AssignmentId, CountedDates};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{AssignmentRow, DeviceState, PracticeReport};
 
@@ -117,13 +117,16 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
         .sum()
 }
 
-/// The assignments with each student's progress, withdrawn ones last.
+/// Returns the assignments with each student's progress, withdrawn ones last.
 pub fn assignments(
     desk: &DeskStore,
     class: &OpenClass,
     language: Language,
+    today: NaiveDate,
 ) -> Result<Vec<AssignmentReport>, DeskError> {
-    let practice = desk.practice(&class.row.id)?;
+    let dates = CountedDates::of(&class.facts.year, today);
+    let mut practice = desk.practice(&class.row.id)?;
+    practice.retain(|report| dates.contains(report.date));
     let with_device: BTreeSet<u32> = desk
         .devices(&class.row.id)?
         .into_iter()

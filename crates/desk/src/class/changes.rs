@@ -38,7 +38,7 @@ pub fn move_year(
         weekdays,
         class.facts.year.closures.clone(),
     )?;
-    desk.together(|| desk.put_year(&class.row.id, &year))?;
+    desk.transaction(|| desk.put_year(&class.row.id, &year))?;
     Ok(())
 }
 
@@ -46,8 +46,8 @@ pub fn move_year(
 /// class can never be opened again.
 pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    let held = desk.together(|| {
-        let held = desk.hold(&class.row.id, None)?;
+    let held = desk.transaction(|| {
+        let held = desk.rows_to_remove(&class.row.id, None)?;
         desk.remove_class(&class.row.id)?;
         Ok::<_, surefoot_store::StoreError>(held)
     })?;
@@ -59,7 +59,7 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
 /// # Errors
 /// Returns [`DeskError::Invalid`] if their number or id is in use.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
-    desk.put_back(held).map_err(|error| match error {
+    desk.restore(held).map_err(|error| match error {
         surefoot_store::StoreError::Missing(_) => DeskError::invalid(Field::Removed, Rule::Taken),
         other => other.into(),
     })

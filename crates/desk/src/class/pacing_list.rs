@@ -123,7 +123,7 @@ pub fn set_first_lessons(
             return Err(DeskError::invalid(Field::Dates, Rule::Range));
         }
     }
-    desk.together(|| {
+    desk.transaction(|| {
         for (concept, date) in lessons {
             desk.put_taught_from(&class.row.id, concept, *date)?;
         }

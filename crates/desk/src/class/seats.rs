@@ -93,7 +93,7 @@ pub fn add_seats(
         return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let id = class_id(&class)?;
-    desk.together(|| seat_students(desk, &id, &names, seed))
+    desk.transaction(|| seat_students(desk, &id, &names, seed))
 }
 
 /// Counts what the desk has of a seat. The screen shows it before a removal.
@@ -120,8 +120,8 @@ pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRo
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
-    let held = desk.together(|| {
-        let held = desk.hold(&class.row.id, Some(seat))?;
+    let held = desk.transaction(|| {
+        let held = desk.rows_to_remove(&class.row.id, Some(seat))?;
         desk.remove_seat(&class.row.id, seat)?;
         Ok::<_, surefoot_store::StoreError>(held)
     })?;

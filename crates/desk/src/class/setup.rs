@@ -142,7 +142,7 @@ pub(crate) fn make_class(
         pack_stamp: String::new(),
         practice,
     };
-    desk.together(|| -> Result<(), DeskError> {
+    desk.transaction(|| -> Result<(), DeskError> {
         desk.add_class(&row)?;
         if let Some(from) = like {
             desk.copy_own(from, &row.id)?;
@@ -294,7 +294,7 @@ pub fn set_rotation(
     {
         return Err(DeskError::NotFound("concept"));
     }
-    desk.together(|| desk.put_rotation(&class.row.id, rotation.days()))?;
+    desk.transaction(|| desk.put_rotation(&class.row.id, rotation.days()))?;
     Ok(())
 }
 
@@ -313,7 +313,7 @@ pub fn set_closures(
         ..class.facts.year.clone()
     };
     year.check()?;
-    desk.together(|| desk.put_closures(&class.row.id, year.closures.iter().copied()))?;
+    desk.transaction(|| desk.put_closures(&class.row.id, year.closures.iter().copied()))?;
     Ok(())
 }
 

@@ -120,7 +120,7 @@ pub fn make_entry(
     class.check_seat(made.seat)?;
     class.check_concept(&made.concept)?;
     let id = class.row.id.as_str();
-    desk.together(|| {
+    desk.transaction(|| {
         let mut paper = desk
             .paper(id, date)?
             .into_iter()

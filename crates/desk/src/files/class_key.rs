@@ -95,7 +95,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
     if known.iter().any(|concept| !all.contains_key(*concept)) {
         return Err(DeskError::NotFound("concept"));
     }
-    desk.together(|| -> Result<(), DeskError> {
+    desk.transaction(|| -> Result<(), DeskError> {
         desk.add_class(&ClassRow {
             id: id.clone(),
             title,

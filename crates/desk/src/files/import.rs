@@ -90,7 +90,7 @@ impl<'a> Import<'a> {
         file_name: &str,
         opened: Result<OpenedHandIn, Refusal>,
     ) -> Result<FileReport, DeskError> {
-        self.desk.together(|| {
+        self.desk.transaction(|| {
             let (report, class) = self.judge(file_name, opened)?;
             self.desk.add_import_file(
                 self.number,
@@ -345,7 +345,7 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
 /// # Errors
 /// Returns [`DeskError::NotFound`] if no import is left.
 pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
-    desk.together(|| {
+    desk.transaction(|| {
         let (import, _, cancelled, _) = desk
             .imports()?
             .into_iter()
@@ -371,7 +371,7 @@ pub fn decide_device(
     device: &str,
     accept: Option<bool>,
 ) -> Result<(), DeskError> {
-    desk.together(|| {
+    desk.transaction(|| {
         let mut found = false;
         for mut row in desk.devices(&class.row.id)? {
             let decided = row.state == DeviceState::Accepted && accept.is_some();

@@ -134,7 +134,7 @@ pub fn keep_group_wishes(
         return Err(DeskError::invalid(Field::Groups, Rule::Contradiction));
     }
     let id = class.row.id.as_str();
-    desk.together(|| {
+    desk.transaction(|| {
         desk.put_group_room(
             id,
             &GroupRoomRow {
@@ -173,7 +173,7 @@ pub fn keep_groups(
         });
     }
     rows.sort_by_key(|group| group.slot);
-    desk.together(|| desk.put_small_groups(&class.row.id, date, &rows))?;
+    desk.transaction(|| desk.put_small_groups(&class.row.id, date, &rows))?;
     Ok(())
 }
 

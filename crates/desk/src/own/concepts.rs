@@ -105,7 +105,7 @@ pub fn import_concepts(
         refused: refused.iter().cloned().chain(more).collect(),
     };
     let report = serde_json::to_string(&[report]).map_err(faulty)?;
-    desk.together(|| -> Result<(), DeskError> {
+    desk.transaction(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(id, OwnKindOfImport::Concepts, today, &report)?;
         for one in &taken {
             desk.add_own_concept(

@@ -128,7 +128,7 @@ pub fn import_exercises(
 ) -> Result<(), DeskError> {
     let reading = read_for_class(desk, class, files, chosen, main)?;
     let report = serde_json::to_string(&report_of(&reading, main)).map_err(faulty)?;
-    desk.together(|| -> Result<(), DeskError> {
+    desk.transaction(|| -> Result<(), DeskError> {
         let number = desk.add_own_import(class, OwnKindOfImport::Exercises, today, &report)?;
         for line in reading.iter().flat_map(|file| &file.taken) {
             desk.add_own_exercise(class, &exercise_row(&line.own, number)?)?;
@@ -201,8 +201,8 @@ pub fn undo_own_import(
     if import.kind == OwnKindOfImport::Concepts && in_use {
         return Err(DeskError::invalid(Field::Concepts, Rule::InRotation));
     }
-    desk.together(|| -> Result<RemovedRows, DeskError> {
-        let held = desk.hold_own(id, OwnRows::Import(number))?;
+    desk.transaction(|| -> Result<RemovedRows, DeskError> {
+        let held = desk.own_rows_to_remove(id, OwnRows::Import(number))?;
         desk.remove_own_of_import(id, number)?;
         desk.mark_own_import_undone(id, number)?;
         Ok(held)
@@ -216,8 +216,8 @@ pub fn remove_own_exercise(
     id: &str,
 ) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    desk.together(|| {
-        let held = desk.hold_own(&class.row.id, OwnRows::Exercise(id))?;
+    desk.transaction(|| {
+        let held = desk.own_rows_to_remove(&class.row.id, OwnRows::Exercise(id))?;
         desk.remove_own_exercise(&class.row.id, id)
             .map_err(|error| match error {
                 surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
@@ -236,7 +236,7 @@ fn import_view(row: OwnImportRow) -> Result<OwnImport, DeskError> {
         },
         made_on: row.made_on,
         undone: row.undone,
-        files: serde_json::from_str(&row.account).map_err(faulty)?,
+        files: serde_json::from_str(&row.report).map_err(faulty)?,
     })
 }
 

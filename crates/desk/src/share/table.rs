@@ -96,7 +96,7 @@ pub fn release_share_table(
     table: &ShareTable,
 ) -> Result<(), DeskError> {
     check_share_table(desk, class, table)?;
-    desk.together(|| {
+    desk.transaction(|| {
         desk.add_release(
             &class.row.id,
             &ReleaseRow {

@@ -1,5 +1,6 @@
 //! A small class on a desk.
 
+mod assignments;
 mod changes;
 mod compare;
 mod derive;

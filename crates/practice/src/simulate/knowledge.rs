@@ -1,5 +1,5 @@
-//! Two models of what remains of a lesson. They differ in form from each other and from
-//! the model behind the schedule. A good rule wins in both.
+//! Two models of what remains of a lesson. They differ in form from each other and from the
+//! model behind the schedule. A good rule does well in both.
 
 /// Which model.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -16,7 +16,7 @@ impl Kind {
     /// Both.
     pub const ALL: [Self; 2] = [Self::Traces, Self::Pools];
 
-    /// Its name in the table.
+    /// Returns its name in the table.
     #[must_use]
     pub fn words(self) -> &'static str {
         match self {
@@ -71,9 +71,9 @@ fn pool_rate(lesson: Lesson) -> f64 {
     }
 }
 
-/// Days in which each store leaks to a third.
+/// Days in which each store leaks to about a third.
 const LEAK_DAYS: [f64; 4] = [2.0, 12.0, 70.0, 400.0];
-/// What each store counts for.
+/// The weight of each store.
 const STORE_WEIGHTS: [f64; 4] = [0.15, 0.2, 0.3, 0.35];
 
 /// What one student holds of one concept.
@@ -83,7 +83,7 @@ pub enum Knowledge {
     Traces {
         /// The traces.
         traces: Vec<(i32, f64, f64)>,
-        /// Skill, easiness and gap together.
+        /// The sum of skill, easiness and gap.
         ease: f64,
     },
     /// Stores and the day they were last brought up to date.
@@ -103,7 +103,8 @@ const RECALL_SPREAD: f64 = 0.6;
 const RECALL_THRESHOLD: f64 = 0.62;
 
 impl Knowledge {
-    /// Nothing learned yet; `ease` is skill, easiness and gap together, about -2 to 2.
+    /// Returns knowledge with nothing learned yet. `ease` is the sum of skill, easiness and gap,
+    /// about -2 to 2.
     #[must_use]
     pub fn new(kind: Kind, ease: f64) -> Self {
         match kind {
@@ -145,7 +146,7 @@ impl Knowledge {
             / weight
     }
 
-    /// True probability of managing it alone on a calendar day.
+    /// Returns the true probability of answering right alone on a calendar day.
     #[must_use]
     pub fn knows(&self, day: i32) -> f64 {
         match self {

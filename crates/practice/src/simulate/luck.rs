@@ -25,7 +25,7 @@ pub enum Purpose {
     Evening,
     /// Whether the work in class was right.
     ClassWork,
-    /// Whether it was marked, and rightly.
+    /// Whether that work was marked, and whether correctly.
     Marking,
     /// The rating.
     Rating,
@@ -39,7 +39,7 @@ pub enum Purpose {
     Rule,
 }
 
-/// Seeded luck of one student (or of the class).
+/// The random draws of one student, or of the class.
 #[derive(Debug, Clone, Copy)]
 pub struct Luck {
     key: u64,
@@ -54,7 +54,7 @@ fn mixed(mut x: u64) -> u64 {
 }
 
 impl Luck {
-    /// Luck of stream `who` under `seed`.
+    /// Returns the draws of stream `who` under `seed`.
     #[must_use]
     pub fn new(seed: u64, who: usize) -> Self {
         let mut rng = ChaCha8Rng::seed_from_u64(seed);
@@ -64,7 +64,7 @@ impl Luck {
         }
     }
 
-    /// A draw between 0 and 1.
+    /// Returns a draw between 0 and 1.
     #[must_use]
     pub fn draw(&self, a: usize, b: usize, purpose: Purpose) -> f64 {
         let bits =
@@ -74,7 +74,7 @@ impl Luck {
         unit
     }
 
-    /// A draw around 0 with deviation 1 (a sum of twelve uniform ones).
+    /// Returns a draw with mean 0 and standard deviation 1 (a sum of twelve uniform ones).
     #[must_use]
     pub fn normal(&self, a: usize, b: usize, purpose: Purpose) -> f64 {
         (0..12)

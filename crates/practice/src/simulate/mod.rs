@@ -1,5 +1,5 @@
-//! A simulated school year under our schedule and simple rivals at equal
-//! minutes: a measure for ourselves, not a claim about children.
+//! Simulated school years under our schedule and under simple rules, with equal minutes. They
+//! compare the rules and say nothing of real children.
 
 pub mod knowledge;
 pub mod luck;

@@ -38,13 +38,12 @@ pub struct SchoolDay {
 }
 
 impl YearPlan {
-    /// A made-up year: 180 school days with breaks, `concepts` spread over
-    /// the first four fifths of it in five strands, each concept building on
-    /// up to two earlier ones of its strand.
+    /// Returns a made-up year: 180 school days with breaks, and `concepts` in five strands spread
+    /// over its first four fifths. Each builds on up to two earlier ones of its strand.
     #[must_use]
     pub fn invented(seed: u64, concepts: usize, minutes: f64) -> Self {
         let luck = Luck::new(seed, 0);
-        // School days (counted from the first) that a break comes before, and its calendar days.
+        // The school day (from the first) before which each break comes, and its calendar days.
         let breaks = [(38, 9), (62, 5), (80, 16), (118, 9), (146, 9)];
         let mut calendar = Vec::with_capacity(180);
         let mut day = 0;
@@ -84,13 +83,13 @@ impl YearPlan {
         }
     }
 
-    /// The school days in order.
+    /// Returns the school days in order.
     pub fn school_days(&self) -> impl Iterator<Item = SchoolDay> + '_ {
         let days = self.calendar.iter().enumerate();
         days.map(|(number, day)| SchoolDay { number, day: *day })
     }
 
-    /// A concept by its number.
+    /// Returns a concept by its number.
     #[expect(
         clippy::indexing_slicing,
         reason = "concepts are numbered by their places in this plan"
@@ -100,7 +99,7 @@ impl YearPlan {
         &self.concepts[number]
     }
 
-    /// Concepts reviewed on a school day, taught or not yet.
+    /// Returns the concepts reviewed on a school day, whether taught or not.
     pub fn reviewed_on(&self, school_day: usize) -> impl Iterator<Item = usize> + '_ {
         let today = school_day % self.rotation.max(1);
         self.concepts
@@ -110,7 +109,8 @@ impl YearPlan {
             .map(|(number, _)| number)
     }
 
-    /// Calendar days on which a concept is met in class once it may be practised.
+    /// Returns the calendar days of the class meetings with a concept from when it may be
+    /// practised.
     #[must_use]
     pub fn meetings(&self, concept: &PlannedConcept) -> Vec<i32> {
         self.school_days()

@@ -1,4 +1,4 @@
-//! The rules that are compared: ours, simple rivals, and one that knows the truth.
+//! The rules that are compared: ours, simple ones, and one that knows the truth.
 
 use super::luck::{Luck, Purpose};
 use super::plan::{SchoolDay, YearPlan};
@@ -43,7 +43,7 @@ impl RuleName {
         Self::Oracle,
     ];
 
-    /// The name in the table.
+    /// Returns its name in the table.
     #[must_use]
     pub fn words(self) -> &'static str {
         match self {
@@ -58,7 +58,7 @@ impl RuleName {
     }
 }
 
-/// What a simple rival remembers of one concept of one student.
+/// What a simple rule remembers of one concept of one student.
 #[derive(Debug, Clone, Copy, Default)]
 struct Memo {
     rating: f64,
@@ -79,7 +79,7 @@ pub struct Rule<'a> {
     turn: u32,
 }
 
-/// What a simple rival keeps of one student.
+/// What a simple rule remembers of one student.
 struct Rival {
     luck: Luck,
     /// By the number of the concept.
@@ -102,7 +102,7 @@ impl Rival {
 }
 
 impl<'a> Rule<'a> {
-    /// A rule at the start of a year.
+    /// Returns a rule at the start of a year.
     pub fn new(
         name: RuleName,
         plan: &'a YearPlan,
@@ -175,7 +175,7 @@ impl<'a> Rule<'a> {
         Ok(())
     }
 
-    /// Passes on to the rule what was noted in class.
+    /// Passes what was noted in class to the rule.
     pub fn noted(
         &mut self,
         student: usize,
@@ -213,7 +213,7 @@ impl<'a> Rule<'a> {
         Ok(())
     }
 
-    /// Passes on to the rule the result of a home answer.
+    /// Passes the result of a home answer to the rule.
     pub fn answered(
         &mut self,
         student: usize,
@@ -233,7 +233,7 @@ impl<'a> Rule<'a> {
         self.state(student, concept, day, grade_of_answer(result))
     }
 
-    /// What the student practises next.
+    /// Returns what the student practises next.
     pub fn choose(
         &self,
         student: usize,

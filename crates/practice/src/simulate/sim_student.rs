@@ -85,7 +85,7 @@ struct SimConcept {
 }
 
 impl SimStudent {
-    /// Student `number` of the class of `seed`.
+    /// Returns student `number` of the class of `seed`.
     #[must_use]
     pub fn new(
         kind: Kind,
@@ -131,25 +131,26 @@ impl SimStudent {
         self.concepts[concept].knowledge.learn(day, lesson, ready);
     }
 
-    /// True probability of managing a concept alone on a calendar day.
+    /// Returns the true probability of answering right alone on a calendar day.
     #[must_use]
     pub fn knows(&self, concept: usize, day: i32) -> f64 {
         self.concept(concept).knowledge.knows(day)
     }
 
-    /// Minutes an exercise on a concept takes this student on average.
+    /// Returns the minutes that an exercise on a concept takes this student on average.
     #[must_use]
     pub fn usual_minutes(&self, concept: usize) -> f64 {
         0.72 * self.pace * self.concept(concept).slowness
     }
 
-    /// Whether the student practises on the evening of a school day.
+    /// Returns whether the student practises on the evening of a school day.
     #[must_use]
     pub fn practises(&self, on: SchoolDay) -> bool {
         self.luck.draw(on.number, 0, Purpose::Evening) < self.constants.evenings
     }
 
-    /// How ready the student is for a concept: half, and half by what it builds on.
+    /// Returns how ready the student is for a concept: from one half if none of its
+    /// prerequisites is known to 1 if all are.
     #[must_use]
     pub fn ready(&self, plan: &YearPlan, concept: usize, day: i32) -> f64 {
         let before = &plan.concept(concept).prerequisites;
@@ -161,7 +162,7 @@ impl SimStudent {
         0.5 + 0.5 * mean
     }
 
-    /// The review of a school day: learns from it, then rates and marks.
+    /// Goes through the review of a school day: learns from it, then rates and marks.
     pub fn review(&mut self, plan: &YearPlan, on: SchoolDay) -> Vec<Noted> {
         let SchoolDay {
             number: school_day,
@@ -213,14 +214,14 @@ impl SimStudent {
         notes
     }
 
-    /// The first lesson of the concepts taught on a school day.
+    /// Learns from the first lessons on a school day.
     pub fn lessons(&mut self, plan: &YearPlan, on: SchoolDay) {
         let day = on.day;
         if self.luck.draw(on.number, 0, Purpose::Present) < self.constants.absent {
             return;
         }
         for (concept, planned) in plan.concepts.iter().enumerate() {
-            // A concept is taught on two days running.
+            // A concept is taught on two days in a row.
             if planned.taught == on.number || planned.taught + 1 == on.number {
                 let ready = self.ready(plan, concept, day);
                 self.learn(concept, day, Lesson::Taught, ready);
@@ -232,7 +233,7 @@ impl SimStudent {
         draw < knows * (1.0 - self.constants.slip) + (1.0 - knows) * self.constants.guess
     }
 
-    /// A home answer: what came of it and the minutes it took; the student learns.
+    /// Answers at home and learns from it. Returns the result and the minutes it took.
     pub fn answer(
         &mut self,
         plan: &YearPlan,
@@ -274,7 +275,8 @@ impl SimStudent {
         (result, minutes.clamp(0.15, 6.0))
     }
 
-    /// What the year's end would gain by one more exercise tonight, with true knowledge.
+    /// Returns how much one more exercise tonight would truly raise the probability of knowing
+    /// the concept at the year's end.
     #[must_use]
     pub fn true_gain(&self, plan: &YearPlan, concept: usize, day: i32, end: i32) -> f64 {
         let known = &self.concept(concept).knowledge;

@@ -77,7 +77,7 @@ fn of_student(known: &[f64]) -> f64 {
     mean(known.iter().copied())
 }
 
-/// The quarter of a class that knows least without practice.
+/// Returns the quarter of a class that knows least without practice.
 fn bottom_quarter(without: &YearResult) -> Vec<usize> {
     let mut shares: Vec<(usize, f64)> = without
         .known
@@ -90,7 +90,7 @@ fn bottom_quarter(without: &YearResult) -> Vec<usize> {
     shares.into_iter().map(|(student, _)| student).collect()
 }
 
-/// 95% bootstrap interval of the mean over classes (Efron 1979, percentile).
+/// Returns the 95% bootstrap interval of the mean over classes (Efron 1979, percentile).
 fn interval(differences: &[f64]) -> [f64; 2] {
     let luck = Luck::new(20_260_901, 0);
     let count = differences.len();
@@ -113,7 +113,7 @@ fn interval(differences: &[f64]) -> [f64; 2] {
     ]
 }
 
-/// What a rule came to in one class.
+/// The results of a rule in one class.
 struct ClassYear {
     /// Share known at the year's end.
     class: f64,
@@ -267,7 +267,7 @@ mod tests {
             let (random, ours) = (line(RuleName::Random), line(RuleName::Surefoot));
             assert!(ours.class_edge > 0.3, "{table:?}");
             assert!(ours.class > random.class && ours.bottom > random.bottom);
-            // Minutes count, but concepts that take long are not left behind.
+            // Minutes count, but concepts that take long are practised too.
             assert!(ours.slowest > random.slowest, "{table:?}");
             for other in &table.lines {
                 if other.rule != RuleName::None.words() {

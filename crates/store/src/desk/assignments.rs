@@ -13,7 +13,7 @@ pub struct AssignmentRow {
     pub id: String,
     /// Concepts in order.
     pub concepts: Vec<String>,
-    /// Exercises of each.
+    /// Exercises of each concept.
     pub items_each: u32,
     /// First evening.
     pub from: NaiveDate,
@@ -21,28 +21,21 @@ pub struct AssignmentRow {
     pub due: NaiveDate,
     /// Whether it is for the whole class.
     pub whole_class: bool,
-    /// The seats it is for, when not for the whole class.
+    /// The seats it is for, if not for the whole class.
     pub seats: Vec<u32>,
-    /// Taken back, and kept so that it can be let stand again.
+    /// Whether it is withdrawn. A withdrawn assignment can be restored.
     pub withdrawn: bool,
 }
 
 impl DeskStore {
-    /// The assignments of a class that stand, newest due date first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the assignments of a class that are not withdrawn, latest due date first.
     pub fn assignments(&self, class: &str) -> Result<Vec<AssignmentRow>, StoreError> {
         let mut all = self.all_assignments(class)?;
         all.retain(|row| !row.withdrawn);
         Ok(all)
     }
 
-    /// All assignments of a class: those that stand, then those taken back, each
-    /// newest due date first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns all assignments of a class, withdrawn ones last, each part by latest due date.
     pub fn all_assignments(&self, class: &str) -> Result<Vec<AssignmentRow>, StoreError> {
         let mut found = self.rows(
             "SELECT id, items_each, from_date, due_date, whole_class, withdrawn FROM assignment
@@ -77,11 +70,8 @@ impl DeskStore {
     }
 
     /// Adds an assignment.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_assignment(&self, class: &str, row: &AssignmentRow) -> Result<(), StoreError> {
-        self.together(|| {
+        self.transaction(|| {
             self.connection.execute(
                 "INSERT INTO assignment (class, id, items_each, from_date, due_date, whole_class)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
@@ -110,10 +100,10 @@ impl DeskStore {
         })
     }
 
-    /// Takes an assignment back, out of sight but in the store, or lets it stand again.
+    /// Withdraws an assignment, which stays in the store, or restores it.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such assignment in the other state; SQLite's.
+    /// [`StoreError::Missing`] if there is no such assignment, or it is in that state already.
     pub fn withdraw_assignment(
         &self,
         class: &str,

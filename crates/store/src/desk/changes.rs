@@ -1,28 +1,25 @@
-//! Changes to a class that stands, and taking away for good.
+//! Changes to a class, and the removal of a seat or a class.
 
 use super::super::StoreError;
 use super::DeskStore;
 use rusqlite::params;
 use surefoot_catalogue::calendar::SchoolYear;
 
-/// What the desk holds of a seat.
+/// How much the desk holds of a seat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct SeatHoldings {
-    /// Hand-ins kept.
+    /// Hand-ins.
     pub hand_ins: u32,
-    /// Ratings and results, from devices or from paper.
+    /// Check-ins, from devices or from paper.
     pub reports: u32,
     /// Practice answers.
     pub answers: u32,
-    /// What the teacher saw.
+    /// Observations.
     pub observations: u32,
 }
 
 impl DeskStore {
     /// Renames a class.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn rename_class(&self, class: &str, title: &str) -> Result<(), StoreError> {
         self.connection.execute(
             "UPDATE class SET title = ?2 WHERE id = ?1",
@@ -32,9 +29,6 @@ impl DeskStore {
     }
 
     /// Replaces first day, last day, weekdays and closures of a class.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_year(&self, class: &str, year: &SchoolYear) -> Result<(), StoreError> {
         let weekdays: String = year.weekdays.iter().map(u8::to_string).collect();
         self.connection.execute(
@@ -49,10 +43,7 @@ impl DeskStore {
         self.put_closures(class, year.closures.iter().copied())
     }
 
-    /// What the desk holds of a seat.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns how much the desk holds of a seat.
     pub fn seat_holdings(&self, class: &str, seat: u32) -> Result<SeatHoldings, StoreError> {
         Ok(self.connection.query_row(
             "SELECT (SELECT count(*) FROM hand_in WHERE class = ?1 AND seat = ?2),
@@ -73,11 +64,11 @@ impl DeskStore {
         )?)
     }
 
-    /// Takes a seat and everything of it away, down to its lines in the journal
-    /// of imports: a later seat may get its number.
+    /// Removes a seat and everything of it, and also its lines in import reports, because a
+    /// later seat may get its number.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such seat; SQLite's.
+    /// [`StoreError::Missing`] if there is no such seat.
     pub fn remove_seat(&self, class: &str, seat: u32) -> Result<(), StoreError> {
         for sql in [
             "DELETE FROM import_file WHERE class = ?1 AND seat = ?2",
@@ -85,7 +76,7 @@ impl DeskStore {
         ] {
             self.connection.execute(sql, params![class, seat])?;
         }
-        // An assignment that was only for this seat is for nobody now.
+        // An assignment that was for this seat alone is now for nobody.
         self.connection.execute(
             "UPDATE assignment SET withdrawn = 1 WHERE class = ?1 AND whole_class = 0
              AND NOT EXISTS (SELECT 1 FROM assignment_seat s
@@ -102,10 +93,10 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Takes a class and everything of it away.
+    /// Removes a class and everything of it.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such class; SQLite's.
+    /// [`StoreError::Missing`] if there is no such class.
     pub fn remove_class(&self, class: &str) -> Result<(), StoreError> {
         self.connection
             .execute("DELETE FROM import_file WHERE class = ?1", [class])?;

@@ -13,7 +13,7 @@ use surefoot_exchange::PracticeRules;
 /// A class as stored.
 #[derive(Clone, PartialEq, Eq)]
 pub struct ClassRow {
-    /// 32 hex signs.
+    /// 32 hexadecimal digits.
     pub id: String,
     /// The teacher's name for it.
     pub title: String,
@@ -25,19 +25,16 @@ pub struct ClassRow {
     pub signing_seed: [u8; 32],
     /// Its school year, with closures.
     pub year: SchoolYear,
-    /// Version of the last class pack made, 0 for none.
+    /// Version of the last class pack made; 0 if none was made.
     pub pack_version: u32,
-    /// Stamp of that pack's content.
+    /// The stamp of that pack's content.
     pub pack_stamp: String,
-    /// What is set for practice at home.
+    /// Bounds of practice at home.
     pub practice: PracticeRules,
 }
 
 impl DeskStore {
-    /// All classes by title.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns all classes by title.
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
         let mut found = self.rows(
             "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
@@ -91,10 +88,10 @@ impl DeskStore {
         Ok(found)
     }
 
-    /// One class.
+    /// Returns one class.
     ///
     /// # Errors
-    /// [`StoreError::Missing`], SQLite's, or an unreadable value.
+    /// [`StoreError::Missing`] if there is no such class.
     pub fn class(&self, id: &str) -> Result<ClassRow, StoreError> {
         self.classes()?
             .into_iter()
@@ -103,9 +100,6 @@ impl DeskStore {
     }
 
     /// Adds a class.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_class(&self, class: &ClassRow) -> Result<(), StoreError> {
         let weekdays: String = class.year.weekdays.iter().map(u8::to_string).collect();
         self.connection.execute(
@@ -128,10 +122,7 @@ impl DeskStore {
         self.put_closures(&class.id, class.year.closures.iter().copied())
     }
 
-    /// Writes what is set for practice at home.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the bounds of practice at home.
     pub fn put_practice(&self, class: &str, practice: &PracticeRules) -> Result<(), StoreError> {
         self.connection.execute(
             "UPDATE class SET minutes_least = ?2, minutes_most = ?3, evenings_least = ?4, evenings_most = ?5,
@@ -149,9 +140,6 @@ impl DeskStore {
     }
 
     /// Replaces the closures of a class.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_closures(
         &self,
         class: &str,
@@ -168,10 +156,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Notes a class pack made.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Notes version and stamp of a class pack that was made.
     pub fn put_pack(&self, class: &str, version: u32, stamp: &str) -> Result<(), StoreError> {
         self.connection.execute(
             "UPDATE class SET pack_version = ?2, pack_stamp = ?3 WHERE id = ?1",
@@ -180,10 +165,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The rotation: concept ids day by day.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the rotation: concept ids day by day.
     pub fn rotation(&self, class: &str) -> Result<Vec<Vec<String>>, StoreError> {
         let mut days: Vec<Vec<String>> = Vec::new();
         for (day, concept) in self.rows(
@@ -195,7 +177,7 @@ impl DeskStore {
                 days.push(Vec::new());
             }
             if let Some(of_day) = days.get_mut(day) {
-                // An empty day is stored as one place without a concept.
+                // A day without concepts is stored as one row that names none.
                 if !concept.starts_with(EMPTY_DAY) {
                     of_day.push(concept);
                 }
@@ -205,9 +187,6 @@ impl DeskStore {
     }
 
     /// Replaces the rotation.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_rotation(&self, class: &str, days: &[Vec<String>]) -> Result<(), StoreError> {
         self.connection
             .execute("DELETE FROM rotation_place WHERE class = ?1", [class])?;
@@ -225,10 +204,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The dates of first lessons.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the dates of first lessons by concept.
     pub fn taught_from(&self, class: &str) -> Result<BTreeMap<String, NaiveDate>, StoreError> {
         Ok(self
             .rows(
@@ -240,10 +216,7 @@ impl DeskStore {
             .collect())
     }
 
-    /// Sets or takes away the date of a concept's first lesson.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Sets or removes the date of a concept's first lesson.
     pub fn put_taught_from(
         &self,
         class: &str,
@@ -267,5 +240,5 @@ impl DeskStore {
     }
 }
 
-/// Concept ids are kebab-case, so no concept is ever called this.
+/// Begins the concept of a day without concepts. No concept id holds a space or a bracket.
 const EMPTY_DAY: &str = "(none) ";

@@ -1,5 +1,5 @@
-//! Small groups: what there is room for, who sits with whom, who is absent,
-//! and the groups a teacher kept.
+//! Small groups: the room for them, who sits with whom, who is absent, and the groups that
+//! the teacher kept.
 
 use super::super::StoreError;
 use super::super::columns::date_at;
@@ -7,10 +7,10 @@ use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, params};
 
-/// What there is room for.
+/// The room for small groups.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct GroupRoomRow {
-    /// Times at which groups meet, one after the other.
+    /// Times at which groups meet, one after another.
     pub slots: usize,
     /// Groups at the same time.
     pub groups_at_once: usize,
@@ -20,25 +20,22 @@ pub struct GroupRoomRow {
     pub size_most: usize,
 }
 
-/// A small group as kept.
+/// A small group that the teacher kept.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct SmallGroupRow {
-    /// When, from 0.
+    /// The slot in which it meets, from 0.
     pub slot: usize,
-    /// On what.
+    /// The concept it works on.
     pub concept: String,
-    /// Who, by seat.
+    /// The seats of its students.
     pub seats: Vec<u32>,
 }
 
-/// Pairs of seats to keep apart, and to keep together.
+/// Pairs of seats to keep apart, and pairs to keep together.
 pub type SeatPairs = (Vec<(u32, u32)>, Vec<(u32, u32)>);
 
 impl DeskStore {
-    /// What there is room for, if the teacher said so.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the room for small groups, if the teacher entered it.
     pub fn group_room(&self, class: &str) -> Result<Option<GroupRoomRow>, StoreError> {
         Ok(self
             .connection
@@ -57,10 +54,7 @@ impl DeskStore {
             .optional()?)
     }
 
-    /// Keeps what there is room for.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the room for small groups.
     pub fn put_group_room(&self, class: &str, room: &GroupRoomRow) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT INTO group_room (class, slots, groups_at_once, size_least, size_most)
@@ -77,10 +71,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Pairs to keep apart, and pairs to keep together.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the pairs of seats to keep apart and those to keep together.
     pub fn seat_pairs(&self, class: &str) -> Result<SeatPairs, StoreError> {
         let of = |kept: &str| {
             self.rows(
@@ -96,7 +87,7 @@ impl DeskStore {
     /// Replaces both lists of pairs.
     ///
     /// # Errors
-    /// SQLite's; a seat that is not there.
+    /// Fails if the class has no such seat.
     pub fn put_seat_pairs(
         &self,
         class: &str,
@@ -116,10 +107,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Who is absent on a date, by seat.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the seats of the students who are absent on a date.
     pub fn absences(&self, class: &str, date: NaiveDate) -> Result<Vec<u32>, StoreError> {
         self.rows(
             "SELECT seat FROM absence WHERE class = ?1 AND school_date = ?2 ORDER BY seat",
@@ -128,10 +116,10 @@ impl DeskStore {
         )
     }
 
-    /// Replaces who is absent on a date.
+    /// Replaces the seats of the students who are absent on a date.
     ///
     /// # Errors
-    /// SQLite's; a seat that is not there.
+    /// Fails if the class has no such seat.
     pub fn put_absences(
         &self,
         class: &str,
@@ -151,10 +139,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The dates for which groups are kept, newest first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the dates for which groups are kept, newest first.
     pub fn small_group_dates(&self, class: &str) -> Result<Vec<NaiveDate>, StoreError> {
         self.rows(
             "SELECT DISTINCT school_date FROM small_group WHERE class = ?1 ORDER BY school_date DESC",
@@ -163,10 +148,7 @@ impl DeskStore {
         )
     }
 
-    /// The groups kept for a date, in their order.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the groups kept for a date, in their order.
     pub fn small_groups(
         &self,
         class: &str,
@@ -205,7 +187,7 @@ impl DeskStore {
     /// Replaces the groups of a date.
     ///
     /// # Errors
-    /// SQLite's; a seat that is not there.
+    /// Fails if the class has no such seat.
     pub fn put_small_groups(
         &self,
         class: &str,

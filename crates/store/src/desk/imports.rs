@@ -1,4 +1,4 @@
-//! Imports, their accounts, and the hand-ins kept.
+//! Imports, their reports, and the hand-ins.
 
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
@@ -36,7 +36,7 @@ impl DeviceState {
     }
 }
 
-/// A hand-in kept on the desk.
+/// A hand-in that the desk keeps.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct HandInKept {
     /// The import that brought it.
@@ -57,7 +57,7 @@ pub struct HandInKept {
     pub content: Vec<u8>,
 }
 
-/// A line of an import's account.
+/// A line of an import report.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ImportFileRow {
     /// The file's name.
@@ -75,10 +75,7 @@ pub struct ImportFileRow {
 }
 
 impl DeskStore {
-    /// Opens an import in the journal.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Adds an import and returns its id.
     pub fn begin_import(&self, made_on: NaiveDate) -> Result<i64, StoreError> {
         self.connection.execute(
             "INSERT INTO import (made_on) VALUES (?1)",
@@ -87,10 +84,7 @@ impl DeskStore {
         Ok(self.connection.last_insert_rowid())
     }
 
-    /// Marks an import as stopped on the way, or as undone.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Notes whether an import was cancelled and whether it was undone.
     pub fn mark_import(
         &self,
         import: i64,
@@ -104,10 +98,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Imports, newest first: number, date, stopped, undone.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the imports, newest first: id, date, whether cancelled, whether undone.
     pub fn imports(&self) -> Result<Vec<(i64, NaiveDate, bool, bool)>, StoreError> {
         self.rows(
             "SELECT id, made_on, cancelled, undone FROM import ORDER BY id DESC",
@@ -116,10 +107,7 @@ impl DeskStore {
         )
     }
 
-    /// Writes a line of an import's account.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Appends a line to an import report.
     pub fn add_import_file(&self, import: i64, file: &ImportFileRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -138,10 +126,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The account of an import in its order.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the lines of an import report in their order.
     pub fn import_files(&self, import: i64) -> Result<Vec<ImportFileRow>, StoreError> {
         self.rows(
             "SELECT file_name, verdict, class, seat, new_entries, flags FROM import_file
@@ -160,10 +145,7 @@ impl DeskStore {
         )
     }
 
-    /// Keeps a hand-in; false when exactly this one is here already.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Keeps a hand-in. Returns `false` if the same hand-in is kept already.
     pub fn keep_hand_in(&self, class: &str, kept: &HandInKept) -> Result<bool, StoreError> {
         let added = self
             .connection
@@ -185,10 +167,7 @@ impl DeskStore {
         Ok(added == 1)
     }
 
-    /// The newest revision kept of a device.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the newest revision that is kept of a device.
     pub fn newest_revision(
         &self,
         class: &str,
@@ -206,10 +185,7 @@ impl DeskStore {
             .flatten())
     }
 
-    /// Whether exactly this hand-in is kept.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns whether a hand-in with this content is kept.
     pub fn has_hand_in(
         &self,
         class: &str,
@@ -224,10 +200,7 @@ impl DeskStore {
             .query_row(params![class, seat, content_hash], |row| row.get(0))?)
     }
 
-    /// The hand-ins kept of a seat.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the hand-ins that are kept of a seat.
     pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
         self.rows(
             "SELECT import, device, signing_key, revision, made_on, content_hash, content FROM hand_in
@@ -248,10 +221,7 @@ impl DeskStore {
         )
     }
 
-    /// Takes the hand-ins of an import away; gives the (class, seat) touched.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes the hand-ins of an import. Returns the class and seat of each.
     pub fn drop_hand_ins(&self, import: i64) -> Result<Vec<(String, u32)>, StoreError> {
         let touched = self.rows(
             "SELECT DISTINCT class, seat FROM hand_in WHERE import = ?1 ORDER BY class, seat",
@@ -260,7 +230,7 @@ impl DeskStore {
         )?;
         self.connection
             .execute("DELETE FROM hand_in WHERE import = ?1", [import])?;
-        // A device known only from that import is unknown again.
+        // A device is unknown again if only that import brought it.
         self.connection.execute(
             "DELETE FROM device WHERE NOT EXISTS (SELECT 1 FROM hand_in h WHERE h.class = device.class
                AND h.seat = device.seat AND h.device = device.device AND h.signing_key = device.signing_key)",

@@ -4,7 +4,7 @@ mod assignments;
 mod changes;
 mod classes;
 mod groups;
-mod held;
+mod removed_rows;
 mod imports;
 mod own;
 mod releases;
@@ -18,7 +18,7 @@ pub use assignments::AssignmentRow;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
-pub use held::{OwnRows, RemovedRows};
+pub use removed_rows::{OwnRows, RemovedRows};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleaseRow;
@@ -27,83 +27,24 @@ pub use reports::{CheckInSource, MisconceptionReport, PracticeReport, ReportRow}
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
 
-use super::migrate::Migration;
-use super::{Durability, StoreError};
-use rusqlite::{Connection, Row};
-use std::path::Path;
+use crate::check::StoreKind;
+use crate::error::StoreError;
+use crate::store::Store;
+use rusqlite::Row;
 
-/// "SFdk": a Surefoot desk.
-const KIND: i32 = 0x5346_646b;
+/// The kind of the teacher's store.
+pub enum DeskKind {}
 
-pub(super) const MIGRATIONS: &[Migration] = &[Migration {
-    kind: KIND,
-    sql: include_str!("schema_1.sql"),
-}];
-
-/// An opened desk.
-pub struct DeskStore {
-    pub(super) connection: Connection,
+impl StoreKind for DeskKind {
+    /// "SFdk": a Surefoot desk.
+    const ID: i32 = 0x5346_646b;
+    const MIGRATIONS: &'static [&'static str] = &[include_str!("schema_1.sql")];
 }
 
+/// The teacher's opened store.
+pub type DeskStore = Store<DeskKind>;
+
 impl DeskStore {
-    /// Opens the desk at `path`, made if missing, brought up to this program's schema.
-    ///
-    /// # Errors
-    /// [`StoreError::Newer`] for a newer program's desk,
-    /// [`StoreError::OtherKind`] for another file, else SQLite's.
-    pub fn open(path: &Path, durability: Durability) -> Result<Self, StoreError> {
-        Ok(Self {
-            connection: super::open(path, durability, MIGRATIONS, super::Look::Through)?,
-        })
-    }
-
-    /// [`DeskStore::open`] of a desk that was looked through just before, or that
-    /// is only read: its pages are not looked through again.
-    ///
-    /// # Errors
-    /// As [`DeskStore::open`].
-    pub fn open_again(path: &Path, durability: Durability) -> Result<Self, StoreError> {
-        Ok(Self {
-            connection: super::open(path, durability, MIGRATIONS, super::Look::Past)?,
-        })
-    }
-
-    /// Runs several writes as one: all of them are on disk afterwards, or none.
-    ///
-    /// # Errors
-    /// The first error of `work`, or SQLite's at the commit.
-    pub fn together<T, E: From<StoreError>>(
-        &self,
-        work: impl FnOnce() -> Result<T, E>,
-    ) -> Result<T, E> {
-        super::together(&self.connection, work)
-    }
-
-    /// Copies the store as it stands into a new file.
-    ///
-    /// # Errors
-    /// SQLite's; then the file at `into` is not a copy.
-    pub fn copy_into(&self, into: &Path) -> Result<(), StoreError> {
-        super::copy::copy_into(&self.connection, into)
-    }
-
-    /// Checks that the file at `path` is a whole desk that this program can
-    /// open, without changing it.
-    ///
-    /// # Errors
-    /// [`StoreError::Damaged`], [`StoreError::OtherKind`], [`StoreError::Newer`], or SQLite's.
-    pub fn check_file(path: &Path) -> Result<(), StoreError> {
-        super::copy::check_file(path, MIGRATIONS)
-    }
-
-    /// Makes sure that what was deleted stands nowhere in the store's files any more.
-    ///
-    /// # Errors
-    /// [`StoreError::Busy`], or SQLite's.
-    pub fn leave_no_trace(&self) -> Result<(), StoreError> {
-        super::copy::leave_no_trace(&self.connection)
-    }
-
     fn rows<T>(
         &self,
         sql: &str,

@@ -1,4 +1,4 @@
-//! Concepts and exercises that the teacher brought along.
+//! The teacher's own concepts and exercises.
 
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
@@ -24,25 +24,25 @@ impl OwnKindOfImport {
     }
 }
 
-/// An import as stored.
+/// An import of own concepts or exercises.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OwnImportRow {
-    /// 1, 2, 3 ... in its class.
+    /// Its number in the class, from 1.
     pub number: u32,
     /// What it brought.
     pub kind: OwnKindOfImport,
     /// School date.
     pub made_on: NaiveDate,
-    /// Taken back.
+    /// Whether it was undone.
     pub undone: bool,
-    /// Its account as JSON.
-    pub account: String,
+    /// Its report as JSON.
+    pub report: String,
 }
 
-/// An own exercise as stored.
+/// An own exercise.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OwnExerciseRow {
-    /// Its id as text.
+    /// Its id.
     pub id: String,
     /// Its concept.
     pub concept: String,
@@ -52,7 +52,7 @@ pub struct OwnExerciseRow {
     pub content: String,
 }
 
-/// An own concept as stored.
+/// An own concept.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OwnConceptRow {
     /// Its id.
@@ -64,10 +64,7 @@ pub struct OwnConceptRow {
 }
 
 impl DeskStore {
-    /// Imports of concepts and exercises of a class, the newest first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the imports of own concepts and exercises of a class, newest first.
     pub fn own_imports(&self, class: &str) -> Result<Vec<OwnImportRow>, StoreError> {
         self.rows(
             "SELECT number, kind, made_on, undone, report FROM own_import
@@ -83,22 +80,19 @@ impl DeskStore {
                     },
                     made_on: date_at(row, 2)?,
                     undone: row.get(3)?,
-                    account: row.get(4)?,
+                    report: row.get(4)?,
                 })
             },
         )
     }
 
-    /// Notes an import; gives its number.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Adds an import and returns its number.
     pub fn add_own_import(
         &self,
         class: &str,
         kind: OwnKindOfImport,
         made_on: NaiveDate,
-        account: &str,
+        report: &str,
     ) -> Result<u32, StoreError> {
         let number: u32 = self.connection.query_row(
             "SELECT coalesce(max(number), 0) + 1 FROM own_import WHERE class = ?1",
@@ -107,15 +101,12 @@ impl DeskStore {
         )?;
         self.connection.execute(
             "INSERT INTO own_import (class, number, kind, made_on, report) VALUES (?1, ?2, ?3, ?4, ?5)",
-            params![class, number, kind.as_str(), made_on.to_string(), account],
+            params![class, number, kind.as_str(), made_on.to_string(), report],
         )?;
         Ok(number)
     }
 
-    /// Notes that an import was taken back.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Notes that an import was undone.
     pub fn mark_own_import_undone(&self, class: &str, number: u32) -> Result<(), StoreError> {
         self.connection.execute(
             "UPDATE own_import SET undone = 1 WHERE class = ?1 AND number = ?2",
@@ -124,10 +115,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The own exercises of a class, by concept and id.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the own exercises of a class, by concept and id.
     pub fn own_exercises(&self, class: &str) -> Result<Vec<OwnExerciseRow>, StoreError> {
         self.rows(
             "SELECT id, concept, import, content FROM own_exercise WHERE class = ?1 ORDER BY concept, id",
@@ -144,9 +132,6 @@ impl DeskStore {
     }
 
     /// Adds an own exercise.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_own_exercise(&self, class: &str, row: &OwnExerciseRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -156,10 +141,10 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Takes an own exercise away.
+    /// Removes an own exercise.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such exercise; SQLite's.
+    /// [`StoreError::Missing`] if there is no such exercise.
     pub fn remove_own_exercise(&self, class: &str, id: &str) -> Result<(), StoreError> {
         let removed = self.connection.execute(
             "DELETE FROM own_exercise WHERE class = ?1 AND id = ?2",
@@ -171,10 +156,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Takes away what an import brought.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes the concepts and exercises that an import brought.
     pub fn remove_own_of_import(&self, class: &str, number: u32) -> Result<(), StoreError> {
         for sql in [
             "DELETE FROM own_exercise WHERE class = ?1 AND import = ?2",
@@ -185,10 +167,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The own concepts of a class, by id.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the own concepts of a class, by id.
     pub fn own_concepts(&self, class: &str) -> Result<Vec<OwnConceptRow>, StoreError> {
         self.rows(
             "SELECT id, import, content FROM own_concept WHERE class = ?1 ORDER BY id",
@@ -204,9 +183,6 @@ impl DeskStore {
     }
 
     /// Adds an own concept.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_own_concept(&self, class: &str, row: &OwnConceptRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -216,10 +192,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Gives a class everything that another one was brought: imports, concepts, exercises.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Copies the imports, own concepts and own exercises of one class to another.
     pub fn copy_own(&self, from: &str, to: &str) -> Result<(), StoreError> {
         for sql in [
             "INSERT INTO own_import (class, number, kind, made_on, undone, report)

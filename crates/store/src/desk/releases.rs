@@ -1,4 +1,4 @@
-//! The log of share-safe tables: of what classes tables were handed out.
+//! The log of the share-safe tables that were handed out.
 
 use super::super::StoreError;
 use super::super::columns::date_at;
@@ -10,17 +10,14 @@ use std::collections::BTreeSet;
 /// A share-safe table that was handed out.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ReleaseRow {
-    /// The day.
+    /// The date on which it was made.
     pub made_on: NaiveDate,
-    /// Marks of the seats that the class had, one a seat.
+    /// A mark for each seat that the class had.
     pub seat_marks: BTreeSet<String>,
 }
 
 impl DeskStore {
-    /// The tables of a class that were handed out, the earliest first.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the tables of a class that were handed out, earliest first.
     pub fn releases(&self, class: &str) -> Result<Vec<ReleaseRow>, StoreError> {
         let lines: Vec<(i64, NaiveDate, String)> = self.rows(
             "SELECT r.place, r.made_on, s.seat_mark FROM share_release r
@@ -48,9 +45,6 @@ impl DeskStore {
     }
 
     /// Notes a table that is handed out.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_release(&self, class: &str, release: &ReleaseRow) -> Result<(), StoreError> {
         let place: i64 = self.connection.query_row(
             "SELECT coalesce(max(place), -1) + 1 FROM share_release WHERE class = ?1",

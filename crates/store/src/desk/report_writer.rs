@@ -1,5 +1,5 @@
-//! Writing the reports of a seat: thousands of rows, with the statements at hand
-//! and no copies of their texts.
+//! Writes the reports of a seat. There are thousands of rows, so the statements are prepared
+//! once and texts are not copied.
 
 use super::super::StoreError;
 use super::super::columns::outcome_word;
@@ -38,7 +38,7 @@ impl DeskStore {
     pub fn report_writer(&self, class: &str, seat: u32) -> Result<ReportWriter<'_>, StoreError> {
         let for_seat = |sql| -> rusqlite::Result<CachedStatement<'_>> {
             let mut statement = self.connection.prepare_cached(sql)?;
-            // These stay bound from row to row.
+            // These parameters are the same for every row.
             bind(&mut statement, 1, class)?;
             bind(&mut statement, 2, seat)?;
             Ok(statement)
@@ -55,7 +55,7 @@ impl DeskStore {
 }
 
 impl ReportWriter<'_> {
-    /// Writes a record, entry by entry, each in the place of what is there of its key.
+    /// Writes a record. Each entry replaces the one that has its key.
     pub fn write(&mut self, record: &Record) -> Result<(), StoreError> {
         for entry in record.check_ins() {
             self.check_in(entry)?;
@@ -67,7 +67,7 @@ impl ReportWriter<'_> {
     }
 
     fn check_in(&mut self, entry: &CheckIn) -> Result<(), StoreError> {
-        write_out(&mut self.date, entry.date);
+        format_date(&mut self.date, entry.date);
         let row = &mut self.check_in;
         bind_key(row, entry.key(), &self.date.1)?;
         bind(row, 6, entry.confidence.map(|said| said.at))?;
@@ -81,12 +81,12 @@ impl ReportWriter<'_> {
     }
 
     fn practice(&mut self, entry: &Practice) -> Result<(), StoreError> {
-        write_out(&mut self.date, entry.date);
+        format_date(&mut self.date, entry.date);
         for row in [&mut self.drop_practice, &mut self.drop_misconceptions] {
             bind_key(row, entry.key(), &self.date.1)?;
             row.raw_execute()?;
         }
-        // An entry that counts nothing still has its row, which keeps its sequence.
+        // An entry without answers has a row too, because the row keeps its sequence.
         let nothing = [AnswerCount {
             sure: None,
             alone: 0,
@@ -123,10 +123,10 @@ impl ReportWriter<'_> {
     }
 }
 
-/// Writes a date out, if it is not the one written out last.
-fn write_out(held: &mut (NaiveDate, String), date: NaiveDate) {
-    if held.0 != date || held.1.is_empty() {
-        *held = (date, date.to_string());
+/// Formats a date, unless it is the one formatted last.
+fn format_date(last: &mut (NaiveDate, String), date: NaiveDate) {
+    if last.0 != date || last.1.is_empty() {
+        *last = (date, date.to_string());
     }
 }
 

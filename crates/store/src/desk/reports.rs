@@ -1,4 +1,4 @@
-//! Reports: check-ins, practice counts and misconceptions as derived from the hand-ins.
+//! Reports: the check-ins, practice counts and misconceptions derived from the hand-ins.
 
 use super::super::StoreError;
 use super::super::columns::{concept_at, confidence_at, date_at, device_at, outcome_at, said};
@@ -9,7 +9,7 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_record::{AnswerCount, CheckIn, MisconceptionCode, Practice, Record, Said};
 
-/// Practice of a concept on a date by how sure the student said to be.
+/// How a seat's practice of one concept on one date went, for one degree of confidence.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PracticeReport {
     /// The seat.
@@ -20,19 +20,19 @@ pub struct PracticeReport {
     pub date: NaiveDate,
     /// Concept.
     pub concept: String,
-    /// Sequence of the entry that this is a part of.
+    /// Sequence of the entry that this is part of.
     pub sequence: u32,
-    /// How sure, if said.
+    /// The confidence that the student gave before answering, if any.
     pub sure: Option<Confidence>,
-    /// Right alone.
+    /// Exercises answered right without help.
     pub alone: u32,
-    /// Right with help.
+    /// Exercises answered right with help.
     pub with_help: u32,
-    /// Wrong.
+    /// Exercises answered wrong.
     pub wrong: u32,
 }
 
-/// How often a misconception was recognised on a date.
+/// How often a misconception was recognised in a seat's answers on a date.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct MisconceptionReport {
     /// The seat.
@@ -49,7 +49,7 @@ pub struct MisconceptionReport {
     pub times: u32,
 }
 
-/// Who said something of which concept on which school date, without copies of texts.
+/// The seat, school date and concept of a report. It borrows its text from the row.
 #[derive(Debug, Clone, Copy)]
 pub struct ReportRow<'r> {
     /// The seat.
@@ -70,10 +70,7 @@ pub enum CheckInSource {
 }
 
 impl DeskStore {
-    /// Takes all derived reports of a seat away.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes all derived reports of a seat.
     pub fn clear_reports(&self, class: &str, seat: u32) -> Result<(), StoreError> {
         for sql in [
             "DELETE FROM check_in WHERE class = ?1 AND seat = ?2",
@@ -87,8 +84,8 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Goes through the check-ins of a class, those typed from paper among them, in
-    /// no order to rely on; of one date alone if `on` names one.
+    /// Calls `each` for the check-ins of a class, from devices and from paper, in no fixed
+    /// order; only for those of the date `on`, if it is given.
     pub fn each_check_in(
         &self,
         class: &str,
@@ -98,7 +95,7 @@ impl DeskStore {
         let on = on.map(|date| date.to_string());
         let (first, last) = match &on {
             Some(date) => (date.as_str(), date.as_str()),
-            None => ("", "~"), // before and after every date
+            None => ("", "~"), // sort before and after every date
         };
         let mut query = self.connection.prepare_cached(
             "SELECT seat, school_date, concept, confidence_at, confidence, outcome_at, outcome
@@ -128,11 +125,8 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Goes through the practice counts of a class: each seat's by device,
-    /// date, concept, then how sure, "not said" first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Calls `each` for the practice counts of a class by seat, device, date, concept and
+    /// confidence, of which "not said" is first.
     pub fn each_practice(
         &self,
         class: &str,
@@ -149,7 +143,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The check-ins and practice counts that the tables hold of one seat.
+    /// Returns the check-ins and practice counts that the tables hold of one seat.
     pub fn record_of(&self, class: &str, seat: u32) -> Result<Record, StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome
@@ -210,10 +204,7 @@ impl DeskStore {
         Ok(Record::from_entries(check_ins, practice))
     }
 
-    /// The practice counts of a class by seat, date and concept.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the practice counts of a class by seat, date and concept.
     pub fn practice(&self, class: &str) -> Result<Vec<PracticeReport>, StoreError> {
         self.rows(
             "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
@@ -223,11 +214,8 @@ impl DeskStore {
         )
     }
 
-    /// Misconceptions of a class up to `today`, summed by seat, concept and code; the
-    /// date is that of the newest.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the misconceptions of a class up to `today`, summed by seat, concept and code,
+    /// each with the date of the newest.
     pub fn misconceptions_by_seat(
         &self,
         class: &str,
@@ -251,10 +239,7 @@ impl DeskStore {
         )
     }
 
-    /// The newest report of each seat between two dates, both counted.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the date of each seat's newest report from `first` to `last`.
     pub fn newest_reports(
         &self,
         class: &str,

@@ -1,4 +1,4 @@
--- The teacher's desk, version 1. The only place with names.
+-- The teacher's desk, version 1. No other store holds names.
 
 CREATE TABLE class (
     id TEXT PRIMARY KEY,
@@ -35,7 +35,7 @@ CREATE TABLE rotation_place (
     UNIQUE (class, concept)
 ) STRICT;
 
--- The date of a concept's first lesson; none means not this year.
+-- The date of a concept's first lesson. A concept without a row is not taught this year.
 CREATE TABLE taught_from (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     concept TEXT NOT NULL,
@@ -188,8 +188,8 @@ CREATE TABLE paper_check_in (
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- What the teacher saw: a rating on the students' own scale, or after a small
--- group only whether the student has it.
+-- Observations: the confidence that the teacher saw, or after a small group only
+-- whether the student can do it.
 CREATE TABLE observation (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
@@ -209,7 +209,7 @@ CREATE TABLE talked_about (
     PRIMARY KEY (class, school_date, concept)
 ) STRICT, WITHOUT ROWID;
 
--- What there is room for in small groups.
+-- The room for small groups.
 CREATE TABLE group_room (
     class TEXT PRIMARY KEY REFERENCES class (id) ON DELETE CASCADE,
     slots INTEGER NOT NULL,
@@ -218,7 +218,7 @@ CREATE TABLE group_room (
     size_most INTEGER NOT NULL
 ) STRICT;
 
--- Who must not, or should, sit together.
+-- Pairs of seats to keep apart or together.
 CREATE TABLE seat_pair (
     class TEXT NOT NULL,
     kept TEXT NOT NULL CHECK (kept IN ('apart', 'together')),
@@ -258,8 +258,8 @@ CREATE TABLE small_group_seat (
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- The share-safe tables that were handed out: two tables of nearly the same class
--- could be subtracted from each other.
+-- The share-safe tables that were handed out. They are kept because the difference of
+-- two tables of nearly the same class could reveal a student.
 CREATE TABLE share_release (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -267,8 +267,8 @@ CREATE TABLE share_release (
     PRIMARY KEY (class, place)
 ) STRICT;
 
--- The class of that day, one mark a seat: a digest of the seat's code, so that a
--- later student on the same number is another one. It stays when a seat goes.
+-- The seats that the class had then. A mark is a digest of the seat's code, so that a
+-- later student with the same number has another mark. It stays when the seat is removed.
 CREATE TABLE share_release_seat (
     class TEXT NOT NULL,
     place INTEGER NOT NULL,
@@ -277,7 +277,7 @@ CREATE TABLE share_release_seat (
     FOREIGN KEY (class, place) REFERENCES share_release (class, place) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- Every import of such a file, with its report line by line.
+-- The imports of own exercises and concepts.
 CREATE TABLE own_import (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     number INTEGER NOT NULL,
@@ -290,7 +290,7 @@ CREATE TABLE own_import (
 
 CREATE TABLE own_exercise (
     class TEXT NOT NULL,
-    id TEXT NOT NULL,               -- of all it says
+    id TEXT NOT NULL,               -- a digest of its content
     concept TEXT NOT NULL,
     import INTEGER NOT NULL,
     content TEXT NOT NULL,          -- JSON, as in the class pack

@@ -6,14 +6,14 @@ use super::{DeskStore, DeviceState};
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
 
-/// A seat as stored.
+/// A seat.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct SeatRow {
-    /// 1, 2, 3 ...
+    /// Its number, from 1.
     pub number: u32,
     /// The random part of its code.
     pub token: String,
-    /// Given name or code.
+    /// The student's name, or what the teacher typed for it.
     pub name: Option<String>,
 }
 
@@ -30,15 +30,12 @@ pub struct DeviceRow {
     pub recipient: String,
     /// Whether its hand-ins count.
     pub state: DeviceState,
-    /// When its first hand-in came.
+    /// The date of the import that brought its first hand-in.
     pub first_seen_on: NaiveDate,
 }
 
 impl DeskStore {
-    /// The seats of a class by number.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the seats of a class by number.
     pub fn seats(&self, class: &str) -> Result<Vec<SeatRow>, StoreError> {
         self.rows(
             "SELECT number, token, name FROM seat WHERE class = ?1 ORDER BY number",
@@ -54,9 +51,6 @@ impl DeskStore {
     }
 
     /// Adds a seat.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn add_seat(&self, class: &str, seat: &SeatRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -66,10 +60,10 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Names a seat, or takes its name away.
+    /// Writes or removes the name of a seat.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] for no such seat; SQLite's.
+    /// [`StoreError::Missing`] if there is no such seat.
     pub fn name_seat(
         &self,
         class: &str,
@@ -86,10 +80,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The devices of a class, seat by seat in the order they came.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the devices of a class by seat, each seat's in the order they came.
     pub fn devices(&self, class: &str) -> Result<Vec<DeviceRow>, StoreError> {
         self.rows(
             "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
@@ -99,10 +90,7 @@ impl DeskStore {
         )
     }
 
-    /// The devices of one seat, in no order to rely on.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the devices of one seat, in no fixed order.
     pub fn devices_of(&self, class: &str, seat: u32) -> Result<Vec<DeviceRow>, StoreError> {
         self.rows(
             "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
@@ -113,9 +101,6 @@ impl DeskStore {
     }
 
     /// Adds a device, or updates its recipient and state.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_device(&self, class: &str, device: &DeviceRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(

@@ -1,4 +1,4 @@
-//! What the teacher enters: paper charts, observations, what was talked about.
+//! What the teacher enters: paper charts, observations, and the concepts talked about.
 
 use super::super::StoreError;
 use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use rusqlite::params;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
-/// A rating or result typed in from a paper chart.
+/// A paper entry.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct PaperCheckIn {
     /// The seat.
@@ -18,11 +18,11 @@ pub struct PaperCheckIn {
     pub concept: String,
     /// The rating.
     pub confidence: Option<Confidence>,
-    /// How it went.
+    /// The outcome.
     pub outcome: Option<Outcome>,
 }
 
-/// What the teacher saw of a student on a concept.
+/// An observation.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ObservationRow {
     /// The seat.
@@ -31,18 +31,15 @@ pub struct ObservationRow {
     pub date: NaiveDate,
     /// Concept.
     pub concept: String,
-    /// On the students' own scale; nothing after a small group, where only
-    /// `has_it` is recorded.
+    /// The confidence that the teacher saw; `None` after a small group, where the teacher
+    /// enters only `has_it`.
     pub rating: Option<Confidence>,
-    /// Whether the student has it.
+    /// Whether the student can do it.
     pub has_it: bool,
 }
 
 impl DeskStore {
-    /// Writes a paper entry; one with neither rating nor result is taken away.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes a paper entry. One with neither rating nor outcome is removed.
     pub fn put_paper(&self, class: &str, entry: &PaperCheckIn) -> Result<(), StoreError> {
         let date = entry.date.to_string();
         if entry.confidence.is_none() && entry.outcome.is_none() {
@@ -72,10 +69,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The paper entries of a date by seat and concept.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the paper entries of a date by seat and concept.
     pub fn paper(&self, class: &str, date: NaiveDate) -> Result<Vec<PaperCheckIn>, StoreError> {
         self.rows(
             "SELECT seat, school_date, concept, confidence, outcome FROM paper_check_in
@@ -93,11 +87,7 @@ impl DeskStore {
         )
     }
 
-    /// Writes an observation; a later one of the same seat, date and concept
-    /// replaces it.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes an observation. It replaces the one of the same seat, date and concept.
     pub fn put_observation(&self, class: &str, seen: &ObservationRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -116,10 +106,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Takes an observation away, if there is one.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes an observation, if there is one.
     pub fn drop_observation(
         &self,
         class: &str,
@@ -135,10 +122,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// The observations of a class, oldest first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the observations of a class, oldest first.
     pub fn observations(&self, class: &str) -> Result<Vec<ObservationRow>, StoreError> {
         self.rows(
             "SELECT seat, school_date, concept, rating, has_it FROM observation
@@ -156,10 +140,7 @@ impl DeskStore {
         )
     }
 
-    /// Notes that a concept was talked about, or that it was not.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Notes whether a concept was talked about on a date.
     pub fn put_talked_about(
         &self,
         class: &str,
@@ -177,10 +158,7 @@ impl DeskStore {
         Ok(())
     }
 
-    /// What was talked about and when, oldest first.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the concepts talked about with their dates, oldest first.
     pub fn talked_about(&self, class: &str) -> Result<Vec<(NaiveDate, String)>, StoreError> {
         self.rows(
             "SELECT school_date, concept FROM talked_about WHERE class = ?1

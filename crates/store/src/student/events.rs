@@ -1,4 +1,4 @@
-//! What a student did, appended and never edited.
+//! A student's check-ins and practice, which are appended and never edited.
 
 use super::super::StoreError;
 use super::super::columns::{
@@ -17,29 +17,29 @@ use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct PracticeAnswer {
-    /// Where it was answered.
+    /// The device on which it was answered.
     pub device: DeviceId,
-    /// Its place among all events of this student.
+    /// Its place in the student's own order of events.
     pub sequence: u32,
     /// School date.
     pub date: NaiveDate,
     /// Concept.
     pub concept: ConceptId,
-    /// 1 to 3.
+    /// Level, 1 to 3.
     pub level: u8,
     /// Version of the generator.
     pub generator_version: u32,
     /// Seed of the exercise.
     pub seed: u64,
-    /// How sure the student said to be before.
+    /// The confidence that the student gave before answering, if any.
     pub sure: Option<Confidence>,
     /// What came of it.
     pub result: AnswerResult,
-    /// The misconception recognised in a wrong answer.
+    /// The misconception recognised in the first wrong answer, if any.
     pub misconception: Option<MisconceptionCode>,
     /// Seconds it took.
     pub seconds: u32,
-    /// What was filled in, as JSON; stays on the device.
+    /// The first response, as JSON. It never leaves the student's devices.
     pub response: String,
 }
 
@@ -54,10 +54,7 @@ fn check_in_of(row: &Row<'_>) -> rusqlite::Result<CheckIn> {
 }
 
 impl StudentStore {
-    /// The sequence number for the next event.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the sequence of the next event.
     pub fn next_sequence(&self) -> Result<u32, StoreError> {
         Ok(self.connection.query_row(
             "SELECT 1 + max(coalesce((SELECT max(sequence) FROM check_in), 0),
@@ -67,7 +64,7 @@ impl StudentStore {
         )?)
     }
 
-    /// Appends a check-in: what its device has of the concept and date after a tap.
+    /// Appends a check-in: what its device has of one concept and date after a tap.
     pub fn add_check_in(&self, entry: &CheckIn) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
@@ -88,7 +85,7 @@ impl StudentStore {
         Ok(())
     }
 
-    /// The newest check-in of each (device, date, concept).
+    /// Returns the newest check-in of each device, date and concept.
     pub fn check_ins(&self) -> Result<Vec<CheckIn>, StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome,
@@ -99,7 +96,7 @@ impl StudentStore {
         Ok(rows.collect::<Result<_, _>>()?)
     }
 
-    /// The newest check-ins of one date and concept, one for each device.
+    /// Returns the newest check-in of each device for one date and concept.
     pub fn check_ins_of(
         &self,
         date: NaiveDate,
@@ -117,7 +114,7 @@ impl StudentStore {
     /// Appends a finished exercise.
     ///
     /// # Errors
-    /// SQLite's, or a seed above 2^63.
+    /// Fails if the seed is 2^63 or more.
     pub fn add_practice_answer(&self, answer: &PracticeAnswer) -> Result<(), StoreError> {
         let seed = i64::try_from(answer.seed).map_err(|e| StoreError::unreadable("seed", e))?;
         self.connection
@@ -143,10 +140,7 @@ impl StudentStore {
         Ok(())
     }
 
-    /// All finished exercises in the order of their sequence.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns all finished exercises in the order of their sequences.
     pub fn practice_answers(&self) -> Result<Vec<PracticeAnswer>, StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT device, sequence, school_date, concept, level, generator_version, seed, sure, result, misconception,

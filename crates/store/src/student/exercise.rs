@@ -1,4 +1,4 @@
-//! The exercise that stands open.
+//! The open exercise.
 
 use super::super::StoreError;
 use super::super::columns::{concept_at, confidence_at, date_at, misconception_at};
@@ -11,7 +11,7 @@ use surefoot_catalogue::rating::Confidence;
 use surefoot_practice::Reason;
 use surefoot_record::MisconceptionCode;
 
-/// The open exercise, enough to show it again after the program was closed.
+/// The open exercise: all that is needed to show it again after the program was closed.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct OpenRow {
     /// Its name in the calls.
@@ -20,35 +20,32 @@ pub struct OpenRow {
     pub opened_on: NaiveDate,
     /// Concept.
     pub concept: ConceptId,
-    /// 1 to 3.
+    /// Level, 1 to 3.
     pub level: u8,
     /// Seed.
     pub seed: u64,
-    /// Why it is there.
+    /// Why it is in the queue.
     pub reason: Reason,
-    /// Whether it was asked for from My path, outside tonight's queue.
+    /// Whether the student asked for it from My path, outside tonight's queue.
     pub asked: bool,
-    /// How sure the student said to be.
+    /// The confidence that the student gave before answering, if any.
     pub sure: Option<Confidence>,
     /// Hints taken.
     pub hints: u32,
     /// Wrong answers so far.
     pub tries: u8,
-    /// Seconds so far.
+    /// Seconds spent so far.
     pub seconds: u32,
-    /// The misconception recognised in the first wrong answer.
+    /// The misconception recognised in the first wrong answer, if any.
     pub misconception: Option<MisconceptionCode>,
     /// The first wrong answer, as JSON.
     pub response: Option<String>,
-    /// What stands in the answer, not yet checked, as JSON.
+    /// The draft, as JSON.
     pub draft: Option<String>,
 }
 
 impl StudentStore {
-    /// The open exercise, if one stands.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the open exercise, if there is one.
     pub fn open_exercise(&self) -> Result<Option<OpenRow>, StoreError> {
         self.connection
             .query_row(
@@ -79,10 +76,7 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
-    /// Writes the open exercise, replacing the one that stood there.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the open exercise and replaces the one before.
     pub fn put_open_exercise(&self, open: &OpenRow) -> Result<(), StoreError> {
         let seed = i64::try_from(open.seed).map_err(|e| StoreError::unreadable("seed", e))?;
         let reason =
@@ -111,20 +105,14 @@ impl StudentStore {
         Ok(())
     }
 
-    /// Writes what stands in the answer of the open exercise, as JSON; nothing takes it away.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the draft of the open exercise, as JSON, or removes it.
     pub fn put_draft(&self, draft: Option<&str>) -> Result<(), StoreError> {
         self.connection
             .execute("UPDATE open_exercise SET draft = ?1", params![draft])?;
         Ok(())
     }
 
-    /// Takes the open exercise away.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes the open exercise.
     pub fn close_exercise(&self) -> Result<(), StoreError> {
         self.connection.execute("DELETE FROM open_exercise", [])?;
         Ok(())

@@ -6,10 +6,7 @@ use rusqlite::params;
 use surefoot_record::Goal;
 
 impl StudentStore {
-    /// The goals in their order.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the goals in their order.
     pub fn goals(&self) -> Result<Vec<Goal>, StoreError> {
         let mut query = self
             .connection
@@ -24,11 +21,8 @@ impl StudentStore {
     }
 
     /// Replaces the goals.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_goals(&self, goals: &[Goal]) -> Result<(), StoreError> {
-        self.together(|| {
+        self.transaction(|| {
             self.connection.execute("DELETE FROM goal", [])?;
             for (place, goal) in goals.iter().enumerate() {
                 self.connection.execute(

@@ -1,5 +1,4 @@
-//! Who the student is on this device, the class packs taken, the focus, the
-//! hand-ins made.
+//! The student of this store, the newest class pack, the focus, and the hand-ins made.
 
 use super::super::StoreError;
 use super::super::columns::{date_at, device_at, unknown};
@@ -7,12 +6,12 @@ use super::StudentStore;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use surefoot_catalogue::Language;
-use surefoot_record::{DecimalSign, DeviceId, StudentLook, StudentTheme};
+use surefoot_record::{Appearance, AppearanceTheme, DecimalSign, DeviceId};
 
 /// The student of a store.
 #[derive(Clone, PartialEq, Eq)]
 pub struct Student {
-    /// Random id of this installation's student, made at joining.
+    /// The random id of this device, drawn at joining.
     pub device: DeviceId,
     /// Seed of the Ed25519 signing key.
     pub signing_seed: [u8; 32],
@@ -20,46 +19,46 @@ pub struct Student {
     pub sealing_identity: String,
     /// The seat's token.
     pub seat: String,
-    /// Stays on the device.
+    /// The nickname, which is in no hand-in.
     pub nickname: String,
-    /// Stays on the device.
+    /// The id of the avatar, which is in no hand-in.
     pub picture: String,
     /// Language of the screens.
     pub language: Language,
     /// Minutes of an evening.
     pub minutes: u32,
-    /// Exercises of an evening; nothing when it ends by minutes.
+    /// Exercises of an evening; `None` if it ends by minutes.
     pub exercises: Option<u32>,
     /// Evenings a week.
     pub evenings: u32,
     /// How the screens look and sound.
-    pub look: StudentLook,
+    pub appearance: Appearance,
 }
 
-/// A hand-in made.
+/// A hand-in that was made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct HandInRow {
-    /// 1, 2, 3 ...
+    /// Its revision, from 1.
     pub revision: u32,
     /// School date.
     pub made_on: NaiveDate,
-    /// The newest event in it.
+    /// The sequence of the newest event in it.
     pub last_sequence: u32,
 }
 
-/// The language of a column; an unknown tag is an error that names it.
+/// Reads a language. An unknown tag is an error that names it.
 fn language_at(row: &Row<'_>, column: usize) -> rusqlite::Result<Language> {
     let tag = row.get_ref(column)?.as_str()?;
     Language::tagged(tag).map_err(|_| unknown(column, "language", tag))
 }
 
-fn theme_word(theme: StudentTheme) -> &'static str {
+fn theme_word(theme: AppearanceTheme) -> &'static str {
     match theme {
-        StudentTheme::Device => "device",
-        StudentTheme::Light => "light",
-        StudentTheme::Dark => "dark",
-        StudentTheme::Contrast => "contrast",
-        StudentTheme::ContrastDark => "contrast_dark",
+        AppearanceTheme::Device => "device",
+        AppearanceTheme::Light => "light",
+        AppearanceTheme::Dark => "dark",
+        AppearanceTheme::Contrast => "contrast",
+        AppearanceTheme::ContrastDark => "contrast_dark",
     }
 }
 
@@ -71,15 +70,15 @@ fn sign_word(sign: DecimalSign) -> &'static str {
     }
 }
 
-/// The appearance from its five columns.
-fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
-    Ok(StudentLook {
+/// Reads an appearance from its five columns.
+fn appearance_at(row: &Row<'_>, first: usize) -> rusqlite::Result<Appearance> {
+    Ok(Appearance {
         theme: match row.get_ref(first)?.as_str()? {
-            "light" => StudentTheme::Light,
-            "dark" => StudentTheme::Dark,
-            "contrast" => StudentTheme::Contrast,
-            "contrast_dark" => StudentTheme::ContrastDark,
-            "device" => StudentTheme::Device,
+            "light" => AppearanceTheme::Light,
+            "dark" => AppearanceTheme::Dark,
+            "contrast" => AppearanceTheme::Contrast,
+            "contrast_dark" => AppearanceTheme::ContrastDark,
+            "device" => AppearanceTheme::Device,
             other => return Err(unknown(first, "theme", other)),
         },
         text_percent: row.get(first + 1)?,
@@ -95,10 +94,7 @@ fn look_at(row: &Row<'_>, first: usize) -> rusqlite::Result<StudentLook> {
 }
 
 impl StudentStore {
-    /// The student, if one has joined.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable value.
+    /// Returns the student, if one has joined.
     pub fn student(&self) -> Result<Option<Student>, StoreError> {
         self.connection
             .query_row(
@@ -118,7 +114,7 @@ impl StudentStore {
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
                         evenings: row.get(8)?,
-                        look: look_at(row, 9)?,
+                        appearance: appearance_at(row, 9)?,
                     })
                 },
             )
@@ -126,10 +122,7 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
-    /// The nickname alone, which stands in a store of every schema.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the nickname alone, which can be read in a store of any schema.
     pub fn nickname(&self) -> Result<Option<String>, StoreError> {
         self.connection
             .query_row("SELECT nickname FROM student", [], |row| row.get(0))
@@ -137,10 +130,7 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
-    /// Writes the student of this store, replacing what stood there.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the student of this store.
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
@@ -159,21 +149,18 @@ impl StudentStore {
                 student.language.as_str(),
                 student.minutes,
                 student.evenings,
-                theme_word(student.look.theme),
-                student.look.text_percent,
-                sign_word(student.look.decimal_sign),
-                student.look.less_motion,
-                student.look.reads_aloud,
+                theme_word(student.appearance.theme),
+                student.appearance.text_percent,
+                sign_word(student.appearance.decimal_sign),
+                student.appearance.less_motion,
+                student.appearance.reads_aloud,
                 student.exercises
             ],
         )?;
         Ok(())
     }
 
-    /// The newest class pack, as the file came.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the file of the newest class pack, unchanged.
     pub fn class_pack(&self) -> Result<Option<Vec<u8>>, StoreError> {
         self.connection
             .query_row(
@@ -185,12 +172,9 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
-    /// What changes whenever the newest class pack may have changed, without reading the
-    /// pack: its version, its size in bytes, and SQLite's count of what other connections
-    /// have written.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns a mark that changes whenever the newest class pack may have changed: its
+    /// version, its size in bytes, and SQLite's count of the writes of other connections.
+    /// The pack itself is not read.
     pub fn class_pack_mark(&self) -> Result<(Option<(u32, usize)>, u32), StoreError> {
         let pack = self
             .connection
@@ -206,10 +190,7 @@ impl StudentStore {
         Ok((pack, written))
     }
 
-    /// Keeps a class pack as it came. Older ones are let go.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Keeps the file of a class pack, unchanged, and removes older ones.
     pub fn put_class_pack(
         &self,
         version: u32,
@@ -228,10 +209,7 @@ impl StudentStore {
         Ok(())
     }
 
-    /// The focus concepts in their order.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the focus concepts in their order.
     pub fn focus(&self) -> Result<Vec<String>, StoreError> {
         let mut query = self
             .connection
@@ -241,11 +219,8 @@ impl StudentStore {
     }
 
     /// Replaces the focus concepts.
-    ///
-    /// # Errors
-    /// SQLite's.
     pub fn put_focus(&self, concepts: &[String]) -> Result<(), StoreError> {
-        self.together(|| {
+        self.transaction(|| {
             self.connection.execute("DELETE FROM focus", [])?;
             for (place, concept) in concepts.iter().enumerate() {
                 self.connection.execute(
@@ -257,10 +232,7 @@ impl StudentStore {
         })
     }
 
-    /// The newest hand-in made.
-    ///
-    /// # Errors
-    /// SQLite's, or an unreadable date.
+    /// Returns the newest hand-in made.
     pub fn last_hand_in(&self) -> Result<Option<HandInRow>, StoreError> {
         self.connection
             .query_row(
@@ -278,10 +250,7 @@ impl StudentStore {
             .map_err(Into::into)
     }
 
-    /// Notes a hand-in made.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Notes a hand-in that was made.
     pub fn put_hand_in(&self, row: HandInRow) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT INTO hand_in (revision, made_on, last_sequence) VALUES (?1, ?2, ?3)",

@@ -1,15 +1,15 @@
-//! The PIN of a shared tablet, as argon2id left it.
+//! The PIN for a shared tablet, hashed by argon2id.
 
 use super::super::StoreError;
 use super::StudentStore;
 use rusqlite::{OptionalExtension, params};
 
-/// A PIN as stored.
+/// A hashed PIN.
 #[derive(Clone, PartialEq, Eq)]
 pub struct PinRow {
     /// 16 random bytes.
     pub salt: [u8; 16],
-    /// What argon2id made of the PIN.
+    /// The hash that argon2id made of the PIN.
     pub hash: [u8; 32],
     /// Memory of argon2id in KiB.
     pub memory_kib: u32,
@@ -20,10 +20,7 @@ pub struct PinRow {
 }
 
 impl StudentStore {
-    /// The PIN, if one is set.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Returns the hashed PIN, if one is set.
     pub fn pin(&self) -> Result<Option<PinRow>, StoreError> {
         Ok(self
             .connection
@@ -43,10 +40,7 @@ impl StudentStore {
             .optional()?)
     }
 
-    /// Sets the PIN, replacing the one that stood there.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Writes the hashed PIN and replaces the one before.
     pub fn put_pin(&self, pin: &PinRow) -> Result<(), StoreError> {
         self.connection.execute(
             "INSERT OR REPLACE INTO pin (id, salt, hash, memory_kib, passes, wrong_tries)
@@ -62,10 +56,7 @@ impl StudentStore {
         Ok(())
     }
 
-    /// Takes the PIN away.
-    ///
-    /// # Errors
-    /// SQLite's.
+    /// Removes the PIN.
     pub fn remove_pin(&self) -> Result<(), StoreError> {
         self.connection.execute("DELETE FROM pin", [])?;
         Ok(())

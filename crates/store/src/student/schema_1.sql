@@ -1,6 +1,6 @@
 -- A student's store, version 1. One database file a student.
 
--- Who this is. Nickname and picture never leave the device.
+-- The student. No hand-in holds the nickname or the picture.
 CREATE TABLE student (
     id INTEGER PRIMARY KEY CHECK (id = 1),
     device TEXT NOT NULL,               -- random, made at joining
@@ -11,7 +11,7 @@ CREATE TABLE student (
     picture TEXT NOT NULL,
     language TEXT NOT NULL,             -- tag (BCP 47)
     minutes INTEGER NOT NULL,           -- of an evening
-    exercises INTEGER                   -- of an evening; none: it ends by minutes
+    exercises INTEGER                   -- of an evening; null if it ends by minutes
         CHECK (exercises > 0),
     evenings INTEGER NOT NULL DEFAULT 5,
     theme TEXT NOT NULL DEFAULT 'device'
@@ -26,16 +26,16 @@ CREATE TABLE student (
         CHECK (reads_aloud IN (0, 1))       -- 1: an exercise is read as it opens
 ) STRICT;
 
--- The class packs taken, as they came. The highest version counts.
+-- The files of the class packs, unchanged. The highest version counts.
 CREATE TABLE class_pack (
     version INTEGER PRIMARY KEY,
     file BLOB NOT NULL,
     taken_on TEXT NOT NULL              -- school date
 ) STRICT;
 
--- Check-ins, appended, never edited: what the device has of the concept and date
+-- Check-ins, appended and never edited: what the device has of the concept and date
 -- after each tap. `…_at` is the sequence of the tap that gave the value or took it
--- back; null means that none did.
+-- back; null if no tap did.
 CREATE TABLE check_in (
     device TEXT NOT NULL,
     sequence INTEGER NOT NULL,
@@ -49,8 +49,8 @@ CREATE TABLE check_in (
 ) STRICT;
 CREATE INDEX check_in_by_date ON check_in (school_date, concept);
 
--- Finished exercises, appended. The response stays on the device; a hand-in
--- holds counts only.
+-- Finished exercises, appended and never edited. No hand-in holds a response; it holds
+-- counts only.
 CREATE TABLE practice_answer (
     device TEXT NOT NULL,
     sequence INTEGER NOT NULL,
@@ -77,7 +77,7 @@ CREATE TABLE open_exercise (
     level INTEGER NOT NULL,
     seed INTEGER NOT NULL,
     reason TEXT NOT NULL,               -- JSON
-    asked INTEGER NOT NULL,             -- 1 when asked for from My path
+    asked INTEGER NOT NULL,             -- 1 if the student asked for it from My path
     sure INTEGER CHECK (sure BETWEEN 0 AND 3),
     hints INTEGER NOT NULL DEFAULT 0,
     tries INTEGER NOT NULL DEFAULT 0,

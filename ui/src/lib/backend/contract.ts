@@ -31,7 +31,7 @@ export type Ahead = {
  */
 concept: ConceptName, 
 /**
- * Why it is there.
+ * Why it is in the queue.
  */
 reason: Reason, };
 export type Angle = { 
@@ -73,6 +73,28 @@ response: Response,
  * Seconds since the exercise was shown or last answered, counted by the screen.
  */
 seconds: number, };
+export type Appearance = { 
+/**
+ * Colours.
+ */
+theme: AppearanceTheme, 
+/**
+ * Size of the text in percent, one of [`TEXT_PERCENTS`].
+ */
+text_percent: number, 
+/**
+ * The decimal sign.
+ */
+decimal_sign: DecimalSign, 
+/**
+ * No motion; else as the system says.
+ */
+less_motion: boolean, 
+/**
+ * Whether an exercise is read aloud as it opens.
+ */
+reads_aloud: boolean, };
+export type AppearanceTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
 export type AreaModel = { 
 /**
  * Along the left side, from the top.
@@ -1116,15 +1138,15 @@ upper: RatioRow,
 lower: RatioRow, };
 export type Draft = { "kind": "boxes", 
 /**
- * What stands in each.
+ * The text in each box.
  */
 texts: Array<string>, 
 /**
- * The half of the day, once chosen.
+ * The half of the day, once it is chosen.
  */
 half_day: HalfDay | null, } | { "kind": "tapped", 
 /**
- * As it would be checked.
+ * The response that would be checked.
  */
 response: Response, };
 export type DraftKept = { 
@@ -1554,23 +1576,23 @@ export type Feedback = {
  */
 right: boolean, 
 /**
- * Whether the exercise is finished; otherwise one more try is open.
+ * Whether the exercise is finished; if not, the student has one more try.
  */
 finished: boolean, 
 /**
- * What is said about it: the recognised thought, or an equivalent form.
+ * What is said about the answer: the misconception recognised, or a note on its form.
  */
 says: Array<Block>, 
 /**
- * The right answer, once finished.
+ * The right answer, once the exercise is finished.
  */
 answer: Array<Block> | null, 
 /**
- * The worked steps, once finished.
+ * The worked steps, once the exercise is finished.
  */
 steps: Array<Array<Block>>, 
 /**
- * Where the evening stands.
+ * The progress of the evening.
  */
 session: Session, };
 export type Figure = { 
@@ -2043,11 +2065,12 @@ export type HandInMade = {
  */
 file_name: string, 
 /**
- * Where it was put, as the shell names it; nothing when the person changed their mind.
+ * The folder or app that it was saved to, as the shell names it; nothing if it was not
+ * saved.
  */
 place: string | null, 
 /**
- * Handed to another program instead; whether that one sent it, it does not say.
+ * Whether it was handed to another program instead, which may or may not have sent it.
  */
 shared: boolean, 
 /**
@@ -2055,32 +2078,32 @@ shared: boolean,
  */
 check_ins: number, 
 /**
- * Exercises counted in it.
+ * Finished exercises in it.
  */
 answers: number, };
 export type HandInPreview = { 
 /**
- * The class it goes to.
+ * The title of the class that it is for.
  */
 class_title: string, 
 /**
- * Check-ins it would hold.
+ * Check-ins in it that count.
  */
 check_ins: number, 
 /**
- * Exercises counted in it.
+ * Finished exercises in it.
  */
 answers: number, 
 /**
- * When the last one was made.
+ * The date of the last hand-in, if one was made.
  */
 last_made_on: string | null, 
 /**
- * Check-ins and exercises since the last one.
+ * Check-ins and finished exercises since the last hand-in.
  */
 new_since: number, 
 /**
- * Days with check-ins.
+ * Dates with check-ins that count.
  */
 days: number, };
 export type Histogram = { 
@@ -2590,23 +2613,23 @@ pass: number,
  */
 pass_count: number, 
 /**
- * Strand by strand.
+ * The concepts of the rotation, strand by strand.
  */
 concepts: Array<PathConcept>, 
 /**
- * Concepts the student chose to work on, at most three.
+ * The student's focus, at most three concepts.
  */
 focus: Array<string>, 
 /**
- * Goals in the student's own words, at most three. They stay on the device.
+ * The student's goals, at most three. No hand-in holds them.
  */
 goals: Array<Goal>, 
 /**
- * Check-ins this year, counted by concept and date.
+ * How many ratings count, one for each concept and date.
  */
 rated: number, 
 /**
- * Exercises finished this year.
+ * How many finished exercises count.
  */
 practised: number, };
 export type NameSeat = { 
@@ -2742,7 +2765,7 @@ evenings: number,
 /**
  * How the screens look and sound.
  */
-look: StudentLook, };
+appearance: Appearance, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2779,7 +2802,7 @@ rays: Array<LineRay>,
 vertical: boolean, };
 export type OpenExercise = { 
 /**
- * Names this exercise in the calls that follow.
+ * The name of this exercise in the calls that follow.
  */
 exercise: string, 
 /**
@@ -2787,7 +2810,7 @@ exercise: string,
  */
 concept: ConceptName, 
 /**
- * Why it is there.
+ * Why it is in the queue.
  */
 reason: Reason, 
 /**
@@ -2795,27 +2818,28 @@ reason: Reason,
  */
 level: number, 
 /**
- * Prompt and what to fill in; no answer.
+ * The prompt and what to fill in, without the answer.
  */
 item: ItemView, 
 /**
- * The hints taken so far.
+ * The hints shown so far.
  */
 hints_taken: Array<Array<Block>>, 
 /**
- * How sure the student said to be, once said.
+ * The confidence that the student gave before answering, if any.
  */
 sure: Confidence | null, 
 /**
- * What stood in the answer when it was left, not yet checked.
+ * The draft, if there is one.
  */
 draft: Draft | null, 
 /**
- * A like exercise with its steps, to be read first: in turn with the first exercises.
+ * A similar exercise with its steps, to be read first. The first exercises of a concept
+ * have one in turn.
  */
 worked_first: WorkedExample | null, 
 /**
- * Where the evening stands.
+ * The progress of the evening.
  */
 session: Session, };
 export type OpenSealed = { 
@@ -3180,7 +3204,7 @@ phase: Phase,
  */
 ratings: Array<Confidence | null>, 
 /**
- * Exercises answered.
+ * Exercises finished.
  */
 answered: number, 
 /**
@@ -3357,15 +3381,15 @@ roomy: boolean, };
 export type PrintPaper = "a4" | "letter";
 export type Profile = { 
 /**
- * Names the student's database file on this device.
+ * The name of the student's store on this device.
  */
 id: string, 
 /**
- * As the student typed it.
+ * The nickname that the student typed.
  */
 nickname: string, 
 /**
- * One of the pictures that come with the program, by its id.
+ * The id of the student's avatar.
  */
 picture: string, 
 /**
@@ -3373,15 +3397,15 @@ picture: string,
  */
 language: Language, 
 /**
- * How the screens look and sound for the student.
+ * How the screens look and sound.
  */
-look: StudentLook, 
+appearance: Appearance, 
 /**
  * The class's title from its class pack.
  */
 class_title: string, 
 /**
- * Whether a PIN must be typed first.
+ * Whether the student must type a PIN.
  */
 has_pin: boolean, };
 export type Protractor = { 
@@ -4146,15 +4170,15 @@ finished: number,
  */
 minutes_done: number, 
 /**
- * Minutes meant for tonight: less what the evening before ran over.
+ * Minutes planned for tonight. They are fewer if the evening before ran over.
  */
 minutes_planned: number, 
 /**
- * Exercises meant for tonight; nothing when it ends by minutes.
+ * Exercises planned for tonight; nothing if the evening ends by minutes.
  */
 exercises_planned: number | null, 
 /**
- * What would come next, at most six, each with its reason.
+ * The next concepts of the queue, at most six.
  */
 ahead: Array<Ahead>, };
 export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
@@ -4334,27 +4358,6 @@ export type StudentId = {
  * The profile's id.
  */
 student: string, };
-export type StudentLook = { 
-/**
- * Colours.
- */
-theme: StudentTheme, 
-/**
- * Size of the text in percent, one of [`TEXT_PERCENTS`].
- */
-text_percent: number, 
-/**
- * The decimal sign.
- */
-decimal_sign: DecimalSign, 
-/**
- * No motion; else as the system says.
- */
-less_motion: boolean, 
-/**
- * Whether an exercise is read aloud as it opens.
- */
-reads_aloud: boolean, };
 export type StudentPage = { 
 /**
  * The student.
@@ -4424,57 +4427,56 @@ language: Language,
  */
 minutes: number, 
 /**
- * The fewest the teacher set.
+ * The fewest minutes that the teacher allows.
  */
 minutes_least: number, 
 /**
- * The most the teacher set.
+ * The most minutes that the teacher allows.
  */
 minutes_most: number, 
 /**
- * Exercises of an evening; nothing when it ends by minutes.
+ * Exercises of an evening; nothing if it ends by minutes.
  */
 exercises: number | null, 
 /**
- * The fewest that the teacher's minutes leave.
+ * The fewest exercises that fit the teacher's bounds in minutes.
  */
 exercises_least: number, 
 /**
- * The most that the teacher's minutes leave.
+ * The most exercises that fit the teacher's bounds in minutes.
  */
 exercises_most: number, 
 /**
- * Evenings a week.
+ * Evenings of a week.
  */
 evenings: number, 
 /**
- * The fewest the teacher allows.
+ * The fewest evenings that the teacher allows.
  */
 evenings_least: number, 
 /**
- * The most the teacher allows.
+ * The most evenings that the teacher allows.
  */
 evenings_most: number, 
 /**
- * A test that practice aims at, while it lies ahead.
+ * The date of the test that practice aims at; nothing if none lies ahead.
  */
 test_on: string | null, 
 /**
  * How the screens look and sound.
  */
-look: StudentLook, };
-export type StudentTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
+appearance: Appearance, };
 export type Summary = { 
 /**
  * Exercises finished tonight.
  */
 finished: number, 
 /**
- * Right without help.
+ * Of these, right without help.
  */
 alone: number, 
 /**
- * Right with a hint or at the second try.
+ * Of these, right with a hint or at the second try.
  */
 with_help: number, 
 /**
@@ -4486,11 +4488,11 @@ minutes: number,
  */
 evenings_done: number, 
 /**
- * Evenings a week that the student means to practise.
+ * Evenings of a week that the student wants to practise.
  */
 evenings_planned: number, 
 /**
- * Concept by concept.
+ * The concepts practised tonight, in the order of their first exercises.
  */
 concepts: Array<SummaryConcept>, 
 /**
@@ -4503,11 +4505,11 @@ export type SummaryConcept = {
  */
 concept: ConceptName, 
 /**
- * The last rating in class, if any.
+ * The last rating in the class's review, if any.
  */
 said: Confidence | null, 
 /**
- * Exercises answered for each confidence said before the answer, `NotYet` first.
+ * Exercises by the confidence that the student gave before answering, `NotYet` first.
  */
 thought: [number, number, number, number], 
 /**
@@ -4519,7 +4521,7 @@ thought_right: [number, number, number, number],
  */
 finished: number, 
 /**
- * Right without help.
+ * Of these, right without help.
  */
 alone: number, };
 export type Sure = { 
@@ -4712,15 +4714,15 @@ export type Today = {
  */
 date: string, 
 /**
- * What "today" is.
+ * Today's date.
  */
 today: string, 
 /**
- * Pass and day from 1, when `date` is a school day.
+ * The pass from 1; nothing if `date` is no school day.
  */
 pass: number | null, 
 /**
- * Day of the rotation from 1.
+ * The day of the rotation from 1; nothing if `date` is no school day.
  */
 day: number | null, 
 /**
@@ -4728,15 +4730,15 @@ day: number | null,
  */
 rotation_days: number, 
 /**
- * The day's concepts in the order of the review; empty without school.
+ * The concepts in the order of the review; empty if `date` is no school day.
  */
 concepts: Array<TodayConcept>, 
 /**
- * The next school day, when today is none.
+ * The next school day, if `date` is none.
  */
 next_school_day: string | null, 
 /**
- * Recent school days with something left to rate, newest first, at most five.
+ * Recent school days that have a concept without a rating, newest first, at most five.
  */
 catch_up: Array<string>, };
 export type TodayConcept = { 
@@ -4745,15 +4747,15 @@ export type TodayConcept = {
  */
 concept: ConceptName, 
 /**
- * Preview, practice or review on this date.
+ * Its phase on this date.
  */
 phase: Phase, 
 /**
- * The rating given, if any.
+ * The rating, if one was given.
  */
 confidence: Confidence | null, 
 /**
- * How it went, if marked.
+ * The outcome, if it was marked.
  */
 outcome: Outcome | null, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
@@ -4847,7 +4849,7 @@ export type WorkedExample = {
  */
 prompt: Array<Block>, 
 /**
- * What there is to choose from or to put in order; empty for other entries.
+ * The choices, or the things to put in order; empty for other entries.
  */
 choices: Array<Block>, 
 /**
@@ -4909,7 +4911,7 @@ export interface StudentCalls {
   check_seat_code: { args: SeatCodeTyped; out: Nothing };
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };
-  check_in: { args: CheckInTap; out: Today };
+  check_in: { args: CheckInTap; out: Array<string> };
   practice: { args: PracticeAsked; out: PracticeStep };
   sure: { args: Sure; out: OpenExercise };
   hint: { args: ExerciseId; out: OpenExercise };

@@ -1,4 +1,4 @@
-import type { StudentTheme, Theme } from '../backend/contract';
+import type { AppearanceTheme, Theme } from '../backend/contract';
 import { valuesOf } from '../exhaustive';
 import { kebab, say } from '../words';
 
@@ -9,10 +9,10 @@ const SHOWN = valuesOf<Shown>({ light: true, dark: true, contrast: true, contras
 
 /** What can be set for the device, and for a student. */
 export const THEMES: Theme[] = ['system', ...SHOWN];
-export const STUDENT_THEMES: StudentTheme[] = ['device', ...SHOWN];
+export const APPEARANCE_THEMES: AppearanceTheme[] = ['device', ...SHOWN];
 
 /** A theme as it is called. */
-export function themeWords(theme: Theme | StudentTheme): string {
+export function themeWords(theme: Theme | AppearanceTheme): string {
   return say(`theme-${kebab(theme)}`);
 }
 

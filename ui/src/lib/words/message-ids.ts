@@ -841,7 +841,7 @@ export type MessageId =
   | 'settings-aloud'
   | 'settings-aloud-off'
   | 'settings-aloud-on'
-  | 'settings-look-note'
+  | 'settings-appearance-note'
   | 'settings-saved'
   | 'settings-other-student'
   | 'settings-stays'

@@ -1,45 +1,42 @@
-//! Rows on their way out, held in memory so that a removal can be taken back
-//! while the store itself keeps nothing of them.
+//! The rows of a removal, kept in memory so that it can be undone although the store keeps
+//! nothing of them.
 
 use super::super::StoreError;
 use super::DeskStore;
 use rusqlite::params_from_iter;
 use rusqlite::types::Value;
 
-/// Every row that goes with a seat, a class, or something of the teacher's own.
+/// Every row that is removed with a seat, a class, or own concepts and exercises.
 pub struct RemovedRows {
     class: String,
-    tables: Vec<HeldTable>,
-    /// Assignments that stand for nobody once the seat is gone.
-    taken_back: Vec<String>,
-    /// The import of own things that was taken back.
+    tables: Vec<RemovedTable>,
+    /// Assignments that are withdrawn because they were for the removed seat alone.
+    withdrawn: Vec<String>,
+    /// The import of own concepts or exercises that is undone.
     undone: Option<u32>,
 }
 
-/// Things of the teacher's own.
+/// Which own concepts and exercises.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub enum OwnRows<'i> {
-    /// One exercise, by its id.
+    /// The exercise with this id.
     Exercise(&'i str),
-    /// All that an import brought.
+    /// All of the import with this number.
     Import(u32),
 }
 
-struct HeldTable {
+struct RemovedTable {
     name: String,
     columns: Vec<String>,
     rows: Vec<Vec<Value>>,
 }
 
-/// Imports lose their line in the journal with their last file.
+/// The table of imports. An import is removed together with its last file.
 const IMPORTS: &str = "import";
 
 impl DeskStore {
-    /// Reads all that goes with a seat, or with the whole class.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn hold(&self, class: &str, seat: Option<u32>) -> Result<RemovedRows, StoreError> {
+    /// Returns the rows that are removed with a seat, or with the whole class.
+    pub fn rows_to_remove(&self, class: &str, seat: Option<u32>) -> Result<RemovedRows, StoreError> {
         let mut tables = Vec::new();
         for name in self.rows(
             "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
@@ -52,9 +49,9 @@ impl DeskStore {
             };
             let mut given = vec![Value::Text(class.to_owned())];
             given.extend(seat.map(|seat| Value::Integer(i64::from(seat))));
-            tables.extend(self.held_table(name, columns, &which, given)?);
+            tables.extend(self.removed_table(name, columns, &which, given)?);
         }
-        let taken_back = match seat {
+        let withdrawn = match seat {
             None => Vec::new(),
             Some(seat) => self.rows(
                 "SELECT id FROM assignment a WHERE class = ?1 AND withdrawn = 0 AND whole_class = 0
@@ -67,16 +64,17 @@ impl DeskStore {
         Ok(RemovedRows {
             class: class.to_owned(),
             tables,
-            taken_back,
+            withdrawn,
             undone: None,
         })
     }
 
-    /// Reads things of the teacher's own that are on their way out.
-    ///
-    /// # Errors
-    /// SQLite's.
-    pub fn hold_own(&self, class: &str, which: OwnRows<'_>) -> Result<RemovedRows, StoreError> {
+    /// Returns the rows that are removed with own concepts or exercises.
+    pub fn own_rows_to_remove(
+        &self,
+        class: &str,
+        which: OwnRows<'_>,
+    ) -> Result<RemovedRows, StoreError> {
         let (rule, given, undone) = match which {
             OwnRows::Exercise(id) => ("id", Value::Text(id.to_owned()), None),
             OwnRows::Import(number) => ("import", Value::Integer(i64::from(number)), Some(number)),
@@ -86,7 +84,7 @@ impl DeskStore {
             if name == "own_concept" && undone.is_none() {
                 continue;
             }
-            tables.extend(self.held_table(
+            tables.extend(self.removed_table(
                 name.to_owned(),
                 self.columns(name)?,
                 &format!("class = ?1 AND {rule} = ?2"),
@@ -96,7 +94,7 @@ impl DeskStore {
         Ok(RemovedRows {
             class: class.to_owned(),
             tables,
-            taken_back: Vec::new(),
+            withdrawn: Vec::new(),
             undone,
         })
     }
@@ -109,14 +107,14 @@ impl DeskStore {
         )
     }
 
-    /// The rows of a table that fit, if there are any.
-    fn held_table(
+    /// Returns the rows of a table for which `which` is true; `None` if there are none.
+    fn removed_table(
         &self,
         name: String,
         columns: Vec<String>,
         which: &str,
         given: Vec<Value>,
-    ) -> Result<Option<HeldTable>, StoreError> {
+    ) -> Result<Option<RemovedTable>, StoreError> {
         let listed = quoted(&columns);
         let sql = format!("SELECT {listed} FROM \"{name}\" WHERE {which}");
         let width = columns.len();
@@ -125,19 +123,19 @@ impl DeskStore {
                 (0..width).map(|at| row.get(at)).collect()
             })?
             .collect::<Result<Vec<Vec<Value>>, _>>()?;
-        Ok((!rows.is_empty()).then_some(HeldTable {
+        Ok((!rows.is_empty()).then_some(RemovedTable {
             name,
             columns,
             rows,
         }))
     }
 
-    /// Writes held rows back. Nothing is written when one of them has no place
-    /// any more, for instance because another seat got the number.
+    /// Writes removed rows again: all of them, or none.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] then; SQLite's.
-    pub fn put_back(&self, held: &RemovedRows) -> Result<(), StoreError> {
+    /// [`StoreError::Missing`] if one of them does not fit any more, for instance because
+    /// another seat has got the number.
+    pub fn restore(&self, removed: &RemovedRows) -> Result<(), StoreError> {
         let no_place = |error: StoreError| match error {
             StoreError::Sqlite(error)
                 if error.sqlite_error_code() == Some(rusqlite::ErrorCode::ConstraintViolation) =>
@@ -146,12 +144,12 @@ impl DeskStore {
             }
             other => other,
         };
-        // What a row belongs to may be gone as well: the commit finds that.
-        self.together(|| {
-            // Rows refer to one another; at the commit all of them are there.
+        // The row that another one refers to may be missing, which the commit finds.
+        self.transaction(|| {
+            // The rows refer to one another, so they are checked when all are written.
             self.connection
                 .pragma_update(None, "defer_foreign_keys", true)?;
-            for table in &held.tables {
+            for table in &removed.tables {
                 let places: Vec<String> =
                     (1..=table.columns.len()).map(|n| format!("?{n}")).collect();
                 let sql = format!(
@@ -170,16 +168,16 @@ impl DeskStore {
                     insert.execute(params_from_iter(row))?;
                 }
             }
-            for id in &held.taken_back {
+            for id in &removed.withdrawn {
                 self.connection.execute(
                     "UPDATE assignment SET withdrawn = 0 WHERE class = ?1 AND id = ?2",
-                    [&held.class, id],
+                    [&removed.class, id],
                 )?;
             }
-            if let Some(number) = held.undone {
+            if let Some(number) = removed.undone {
                 self.connection.execute(
                     "UPDATE own_import SET undone = 0 WHERE class = ?1 AND number = ?2",
-                    rusqlite::params![held.class, number],
+                    rusqlite::params![removed.class, number],
                 )?;
             }
             Ok(())
@@ -188,7 +186,8 @@ impl DeskStore {
     }
 }
 
-/// Which rows of a table go; ?1 is the class, ?2 the seat.
+/// Returns the condition for the rows of a table that are removed, in which ?1 is the class
+/// and ?2 the seat; `None` if no row is.
 fn belongs(table: &str, columns: &[String], one_seat: bool) -> Option<String> {
     let has = |column: &str| columns.iter().any(|c| c == column);
     let of_seat = if one_seat { " AND seat = ?2" } else { "" };
