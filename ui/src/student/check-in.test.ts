@@ -1,7 +1,7 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import type { Calls, CheckInTap, Today } from '../lib/backend';
 
-/** Answers of the program, by hand: each call waits until the test lets it go. */
+/** Each call waits until the test answers it. */
 const waiting: { tap: CheckInTap; go: (out: Today) => void; fail: (why: unknown) => void }[] = [];
 vi.mock('../lib/backend/call', async (real) => ({
   ...(await real<object>()),
@@ -29,7 +29,7 @@ const today = (): Today => ({
   next_school_day: null,
   catch_up: [],
 });
-/** Lets what is due run: a tap is sent once it is drawn. */
+/** Waits until the tap is drawn and sent. */
 const settle = async () => {
   await drawn();
   await new Promise((resolve) => setTimeout(resolve));
@@ -39,7 +39,7 @@ beforeEach(() => {
   waiting.length = 0;
 });
 
-test('a tap shows before it is stored, with all that is known of the concept', async () => {
+test('a tap shows before it is stored, together with the rest of the concept', async () => {
   const checkIn = new CheckIn('s', today());
   checkIn.rate('a', 2);
   expect(checkIn.rows[0]?.confidence).toBe(2);
@@ -61,7 +61,7 @@ test('taps go one after the other, and the last one counts', async () => {
   checkIn.mark('b', 'wrong');
   await settle();
   expect(waiting).toHaveLength(1);
-  // The first answer is older than the second tap and does not take it back.
+  // The first answer must not overwrite the second tap.
   waiting[0]?.go(today());
   await settle();
   expect(checkIn.rows[0]?.confidence).toBe(3);
@@ -74,7 +74,7 @@ test('taps go one after the other, and the last one counts', async () => {
   ]);
 });
 
-test('what could not be stored stays on the screen and can be sent anew', async () => {
+test('what could not be stored stays on the screen and can be sent again', async () => {
   const checkIn = new CheckIn('s', today());
   checkIn.rate('a', 1);
   await settle();

@@ -1,5 +1,6 @@
 import { fireEvent, render, screen } from '@testing-library/svelte';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
+import { cellAfter } from '../../lib/ui';
 import { LANGUAGES, setLanguage } from '../../lib/words';
 import * as blocks from './blocks';
 import * as chart from './chart';
@@ -11,7 +12,6 @@ import { History } from './history.svelte';
 import * as line from './line';
 import * as notes from './notes';
 import * as protractor from './protractor';
-import { roam } from './roam';
 import * as ruler from './ruler';
 import * as strips from './strips';
 import * as timer from './timer';
@@ -19,7 +19,7 @@ import { TOOL_IDS, TOOLS } from './tools';
 
 beforeEach(() => setLanguage('en'));
 
-test('the way back goes through every step, and clearing is a step', () => {
+test('undo goes through every step, and clearing is a step', () => {
   const history = new History(0);
   history.to(1);
   history.to(2);
@@ -36,7 +36,7 @@ test('the way back goes through every step, and clearing is a step', () => {
 });
 
 describe('number line', () => {
-  test('hops are kept, and none leaves the line', () => {
+  test('hops are kept, and no hop leaves the line', () => {
     let now = line.hop(line.START, 3);
     now = line.hop(now, -1);
     expect(now).toMatchObject({
@@ -67,7 +67,7 @@ describe('number line', () => {
   });
 });
 
-test('fraction strips: shading stays on the strip, equal lengths are told', () => {
+test('fraction strips: shading stays on the strip, equal lengths are found', () => {
   let now = strips.shade(strips.START, 1, 2);
   expect(strips.same(now)).toEqual([[0, 1]]);
   expect(strips.shade(now, 1, 5)).toBe(now);
@@ -135,7 +135,7 @@ test('clock: the hour goes with the minutes, both ways round twelve', () => {
   expect(clock.drawn(clock.turn(11 * 60 + 59, 1))).toEqual({ hour: 12, minute: 0 });
 });
 
-test('coins: none below nothing, no more than lie on the table', () => {
+test('coins: never fewer than none, nor more than the most', () => {
   expect(coins.add(coins.START, 3, -1)).toBe(coins.START);
   let now = coins.START;
   for (let n = 0; n < 12; n += 1) now = coins.add(now, 3, 1);
@@ -162,7 +162,7 @@ test('notepad: strokes and words', () => {
 
 describe('timer', () => {
   const AT = 1_000_000;
-  test('what ran stays run while it waits, and it ends at nothing', () => {
+  test('a pause keeps the time that ran, and the timer ends at zero', () => {
     let now = timer.go(timer.withMinutes(2), AT);
     expect(timer.face(timer.left(now, AT + 30_000))).toBe('1:30');
     now = timer.wait(now, AT + 30_000);
@@ -172,12 +172,12 @@ describe('timer', () => {
     expect(timer.face(999)).toBe('0:01');
     expect(timer.left(now, AT + 5_000_000)).toBe(0);
   });
-  test('over, it begins anew; a clock set back gives no time', () => {
+  test('after its end it begins again; a clock that is set back adds no time', () => {
     const over = timer.go(timer.withMinutes(1), AT);
     expect(timer.left(timer.go(over, AT + 60_000), AT + 60_000)).toBe(60_000);
     expect(timer.left(over, AT - 60_000)).toBe(60_000);
   });
-  test('runs on the screen, tells each minute, and then lets one go on', async () => {
+  test('runs on the screen, says each minute, and lets the student go on after its end', async () => {
     vi.useFakeTimers({ now: AT });
     try {
       render(TOOLS.timer.screen, { history: TOOLS.timer.history() });
@@ -193,7 +193,7 @@ describe('timer', () => {
       expect([face(), state()]).toEqual(['1:00', '1 minute is left.']);
       await fireEvent.click(screen.getByTestId('tool-timer-turn'));
       await vi.advanceTimersByTimeAsync(30_000);
-      expect([face(), state()]).toEqual(['1:00', '1 minute is left. It waits.']);
+      expect([face(), state()]).toEqual(['1:00', '1 minute is left. It is paused.']);
       await fireEvent.click(screen.getByTestId('tool-timer-turn'));
       await vi.advanceTimersByTimeAsync(61_000);
       expect([face(), state()]).toEqual(['0:00', 'The time is over. Go on as long as you like.']);
@@ -205,11 +205,11 @@ describe('timer', () => {
 });
 
 test('arrows stay in the field', () => {
-  expect(roam('ArrowRight', 9, 10, 10)).toBeNull();
-  expect(roam('ArrowLeft', 10, 10, 10)).toBeNull();
-  expect(roam('ArrowDown', 5, 10, 10)).toBe(15);
-  expect(roam('ArrowUp', 5, 10, 10)).toBeNull();
-  expect(roam('End', 11, 10, 10)).toBe(19);
+  expect(cellAfter('ArrowRight', 9, 10, 10)).toBeNull();
+  expect(cellAfter('ArrowLeft', 10, 10, 10)).toBeNull();
+  expect(cellAfter('ArrowDown', 5, 10, 10)).toBe(15);
+  expect(cellAfter('ArrowUp', 5, 10, 10)).toBeNull();
+  expect(cellAfter('End', 11, 10, 10)).toBe(19);
 });
 
 describe.each(TOOL_IDS)('%s', (id) => {
@@ -223,7 +223,7 @@ describe.each(TOOL_IDS)('%s', (id) => {
       const state = () => screen.getByTestId('tool-state').textContent;
       const first = state();
       expect(first).toBeTruthy();
-      // The first thing that changes what is told; every tool can be worked by these alone.
+      // Tries the controls until one changes the state.
       for (const button of container.querySelectorAll('button, textarea')) {
         if (button instanceof HTMLTextAreaElement) {
           await fireEvent.change(button, { target: { value: 'two words' } });

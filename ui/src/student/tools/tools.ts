@@ -25,7 +25,7 @@ import { START as RULER } from './ruler';
 import { START as STRIPS } from './strips';
 import { START as TIMER } from './timer';
 
-/** A tool: how it begins, and its screen. */
+/** A tool: its first state and its screen. */
 function tool<Value>(start: Value, screen: Component<{ history: History<Value> }>) {
   return {
     history: () => new History(start) as unknown as History<never>,
@@ -34,8 +34,8 @@ function tool<Value>(start: Value, screen: Component<{ history: History<Value> }
 }
 
 /**
- * The tools in the order of the box, and in one file with it, which loads when it is first
- * opened; their names are the messages `tool-<id>`.
+ * The tools in the order of the toolbox; their names are the messages `tool-<id>`. They are
+ * in one file with the toolbox, which loads when it is first opened.
  */
 export const TOOLS = {
   line: tool(LINE, LineTool),
