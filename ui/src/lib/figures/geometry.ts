@@ -63,6 +63,11 @@ export function around(
   return { x: cx + r * Math.cos(turn), y: cy - r * Math.sin(turn) };
 }
 
+/** Limits an angle to what a protractor shows: 0 to 180 degrees. */
+export function degreesWithin(degrees: number): number {
+  return Math.max(0, Math.min(180, degrees));
+}
+
 /** The path of an arc, anticlockwise from one angle to another. */
 export function arc(cx: number, cy: number, r: number, from: number, to: number): string {
   const a = around(cx, cy, r, from);

@@ -958,7 +958,7 @@ export type MessageId =
   | 'files-empty-words'
   | 'files-report'
   | 'files-report-none'
-  | 'files-look'
+  | 'files-to-check'
   | 'files-cancelled'
   | 'files-was-undone'
   | 'files-undone'

@@ -15,10 +15,6 @@ export function turn(chart: Chart, number: number): Chart {
   return { ...chart, marked };
 }
 
-export function withStep(chart: Chart, step: number): Chart {
-  return step === chart.step ? chart : { ...chart, step };
-}
-
 /** Marks the number one step after the last marked one, or after 0. */
 export function countOn(chart: Chart): Chart {
   const next = (chart.marked.at(-1) ?? 0) + chart.step;

@@ -11,10 +11,6 @@ export const SIDE = 10;
 const MOST_POINTS = 8;
 export const START: Grid = { kind: 'squares', squares: [], points: [] };
 
-export function withKind(grid: Grid, kind: Grid['kind']): Grid {
-  return kind === grid.kind ? grid : { ...grid, kind };
-}
-
 /** Marks a square, or unmarks it. */
 export function turn(grid: Grid, at: number): Grid {
   const squares = grid.squares.includes(at)

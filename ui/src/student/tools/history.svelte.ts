@@ -11,7 +11,7 @@ export class History<S> {
 
   /** Changes the state. An equal one is not a step. */
   to(next: S): void {
-    if (next === this.now) return;
+    if (JSON.stringify(next) === JSON.stringify(this.now)) return;
     this.#past = [...this.#past, this.now];
     this.now = next;
   }

@@ -15,10 +15,6 @@ export function draw(notes: Notes, stroke: Stroke): Notes {
   return stroke.length === 0 ? notes : { ...notes, strokes: [...notes.strokes, stroke] };
 }
 
-export function write(notes: Notes, text: string): Notes {
-  return text === notes.text ? notes : { ...notes, text };
-}
-
 /** A stroke as an SVG path; a single place is a dot. */
 export function outline(stroke: Stroke): string {
   const [first, ...rest] = stroke;

@@ -25,7 +25,7 @@ export function remove(strips: Strips, at: number): Strips {
 /** Shades parts, within the strip. */
 export function shade(strips: Strips, at: number, shaded: number): Strips {
   const strip = strips[at];
-  if (!strip || shaded < 0 || shaded > strip.parts || shaded === strip.shaded) return strips;
+  if (!strip || shaded < 0 || shaded > strip.parts) return strips;
   return strips.map((one, n) => (n === at ? { ...one, shaded } : one));
 }
 

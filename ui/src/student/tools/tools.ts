@@ -13,14 +13,12 @@ import StripsTool from './StripsTool.svelte';
 import TimerTool from './TimerTool.svelte';
 import { START as BLOCKS } from './blocks';
 import { START as CHART } from './chart';
-import { START as CLOCK } from './clock';
 import { START as COINS } from './coins';
 import { START as COUNTERS } from './counters';
 import { START as GRID } from './grid';
 import { History } from './history.svelte';
 import { START as LINE } from './line';
 import { START as NOTES } from './notes';
-import { START as PROTRACTOR } from './protractor';
 import { START as RULER } from './ruler';
 import { START as STRIPS } from './strips';
 import { START as TIMER } from './timer';
@@ -43,9 +41,9 @@ export const TOOLS = {
   blocks: tool(BLOCKS, BlocksTool),
   counters: tool(COUNTERS, CountersTool),
   chart: tool(CHART, ChartTool),
-  protractor: tool(PROTRACTOR, ProtractorTool),
+  protractor: tool({ degrees: 60, fromRight: true }, ProtractorTool),
   ruler: tool(RULER, RulerTool),
-  clock: tool(CLOCK, ClockTool),
+  clock: tool(3 * 60, ClockTool),
   timer: tool(TIMER, TimerTool),
   coins: tool(COINS, CoinsTool),
   grid: tool(GRID, GridTool),

@@ -4,15 +4,15 @@ import { valuesOf } from '../../lib/exhaustive';
 type Kind = Verdict['kind'];
 
 /** Whether the teacher must check the file. */
-export const needsLook = (file: FileReport) =>
+export const needsCheck = (file: FileReport) =>
   file.verdict.kind === 'refused' || file.verdict.kind === 'quarantined' || file.flags.length > 0;
 
 const changed = (file: FileReport) =>
   file.verdict.kind === 'new' || file.verdict.kind === 'updated' ? 0 : 1;
 
 /** Files to check first, then those with new entries, then the others. */
-export function lookFirst(files: FileReport[]): FileReport[] {
-  const rank = (file: FileReport) => (needsLook(file) ? -1 : changed(file));
+export function toCheckFirst(files: FileReport[]): FileReport[] {
+  const rank = (file: FileReport) => (needsCheck(file) ? -1 : changed(file));
   return files
     .map((file, place) => ({ file, place }))
     .sort((a, b) => rank(a.file) - rank(b.file) || a.place - b.place)
