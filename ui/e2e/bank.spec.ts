@@ -89,11 +89,7 @@ test('a table is imported, its faults are named, and an exercise can be tried', 
   });
 });
 
-test('items of QTI 3 are imported, removed and restored', async ({
-  page,
-  bridge,
-  hook,
-}) => {
+test('items of QTI 3 are imported, removed and restored', async ({ page, bridge, hook }) => {
   const { concept } = await openRoom(page, bridge, 'class-exercises');
   await importTable(page, bridge, ...exerciseOf(concept));
   await said(page, '1 was imported; 0 could not be.');
@@ -218,7 +214,7 @@ test('a student answers an own exercise and an own concept', async ({ page, brid
   const student = await join(bridge, await packOf(bridge, id));
   const ask = (of: string) => bridge.call('practice', { student, concept: of, more: false });
 
-  await test.step('the teacher's words come with a common misconception', async () => {
+  await test.step("the teacher's words come with a common misconception", async () => {
     // The concept is asked for, as from the student's path.
     const asked = await ask(concept);
     expect(asked, 'an own exercise comes first').toMatchObject({

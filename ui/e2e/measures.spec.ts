@@ -73,7 +73,10 @@ test('the measures find the planted faults and nothing else', async ({ page }) =
     expect((await measured(...planted)).join('\n'), name).toMatch(told);
 });
 
-test('a language is loaded when it is first chosen, completely or not at all', async ({ page, hook }) => {
+test('a language is loaded when it is first chosen, completely or not at all', async ({
+  page,
+  hook,
+}) => {
   const loaded: (string | undefined)[] = [];
   page.on('request', (request) => {
     const asset = /assets\/(en|es)-/.exec(request.url());

@@ -19,12 +19,7 @@ export function placeAfter(key: string, at: number, count: number): number | nul
 }
 
 /** The cell that a key leads to in a field counted row by row, or null. */
-export function cellAfter(
-  key: string,
-  at: number,
-  rows: number,
-  columns: number,
-): number | null {
+export function cellAfter(key: string, at: number, rows: number, columns: number): number | null {
   const [row, column] = [Math.floor(at / columns), at % columns];
   switch (key) {
     case 'ArrowRight':
