@@ -72,7 +72,7 @@ test('a student does everything by keys alone', async ({ page, bridge, hook, hoo
         await key('Enter');
         await done('Enter', hook('practice-feedback').or(page.getByRole('alert')));
       } else await key('ArrowRight');
-      if (await hook('practice-hint').isVisible()) await act('practice-hint');
+      if (await hook('practice-hint').isVisible()) await act('practice-hint', 'hint-aloud-0');
       if (await hook('practice-show-steps').isVisible())
         await act('practice-show-steps', 'practice-next');
       await act('practice-next', 'practice-sure-0', { back: true });
