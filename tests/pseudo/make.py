@@ -6,9 +6,8 @@ FOLDER then holds what a folder of `shared/messages` holds, and `language.json`,
 the language. It is for tests alone and never shipped: the bridge takes it by
 `--extra-language FOLDER`, the build of the screens by `EXTRA_LANGUAGE=FOLDER`.
 
-In a text of this language every vowel and every n and c has an accent. So a word with a
-plain vowel was not translated. Brackets show where a text begins and ends. Placeables stay
-as they are.
+In this language every vowel, n, c and y has an accent. So a word with a plain one was not
+translated. Brackets show where a text begins and ends. Placeables do not change.
 """
 
 import json

@@ -54,7 +54,7 @@ def board_row(window, concept):
 def account(window):
     """The words of the latest import's account; none before the first."""
     return window.script(
-        "return document.querySelector('[data-testid=import-account]')?.innerText ?? ''")
+        "return document.querySelector('[data-testid=import-report]')?.innerText ?? ''")
 
 
 def chosen(window, hook):

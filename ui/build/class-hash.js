@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 
 const UI = fileURLToPath(new URL('..', import.meta.url)).replaceAll('\\', '/');
 
-/** Every component, named from this folder on, and in the same order on every machine. */
+/** All components, in the same order on every machine. */
 const components = ['src', 'test'].flatMap((folder) =>
   readdirSync(UI + folder, { recursive: true, encoding: 'utf8' })
     .map((name) => `${folder}/${name.replaceAll('\\', '/')}`)
@@ -12,8 +12,8 @@ const components = ['src', 'test'].flatMap((folder) =>
 );
 
 /**
- * The class that keeps the styles of a component to itself. It stands on most elements
- * and in most rules, so it is the component's number instead of a hash of its styles.
+ * The class that scopes the styles of a component. Most elements and rules have it, so it
+ * is the component's short number instead of a hash of its styles.
  *
  * @param {{ filename: string, css: string, hash: (input: string) => string }} component
  */

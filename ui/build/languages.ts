@@ -4,10 +4,10 @@ import type { Plugin } from 'vite';
 
 const SHARED = fileURLToPath(new URL('../../shared/', import.meta.url));
 
-/** Prints and exercises bring these themselves, and the program names concepts. */
+/** The program sends these words itself. */
 const NOT_FOR_SCREENS = /^(reports|concepts|items-.*|figures|misconceptions)\.ftl$/;
 
-/** A language whose folder lies elsewhere, for tests: its line is in its `language.json`. */
+/** An additional language for tests; its line is in its `language.json`. */
 const EXTRA = process.env.EXTRA_LANGUAGE;
 
 interface Line {
@@ -35,8 +35,8 @@ function wordsOf(tag: string): { folder: string; words: Record<string, string> }
 }
 
 /**
- * The table of languages, and a module of messages for each: `virtual:languages` and
- * `virtual:words/TAG`. A folder and a line are all that a language needs.
+ * Provides the table of languages as `virtual:languages`, and the messages of each
+ * language as `virtual:words/TAG`.
  */
 export function languages(): Plugin {
   const words = 'virtual:words/';

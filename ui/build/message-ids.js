@@ -7,7 +7,7 @@ const HERE = fileURLToPath(import.meta.url);
 const MESSAGES = join(dirname(HERE), '../../shared/messages/en');
 const TYPE = join(dirname(HERE), '../src/lib/words/message-ids.ts');
 
-/** Files whose messages only prints and the program's own sentences use. */
+/** Files whose messages only the program uses. */
 const PROGRAM_ONLY = /^(reports|concepts|misconceptions|items-.*)\.ftl$/;
 
 /** The ids of the messages that screens may name, in the order of their files. */

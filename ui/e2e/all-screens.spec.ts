@@ -1,6 +1,6 @@
-// Every screen, measured at each stop of the ways in `walk`. MEASURE_ALL=1 takes every
-// theme in both languages; else contrast is measured in English (colours are the same),
-// and axe in one theme for each language.
+// Measures every screen at each stop of the ways in `walk`. MEASURE_ALL=1 measures every
+// theme in both languages. Without it, contrast is measured in English only (the colours
+// are the same), and axe runs in one theme for each language.
 import type { Language } from '../src/lib/backend/contract';
 import { test } from './fixtures';
 import { ALL, DESK as OF_DESK, look, STUDENT, THEMES } from './measure/look';

@@ -1,4 +1,4 @@
-// Own exercises and own concepts, from a file on the teacher's desk to a student's answer.
+// Own exercises and own concepts, from a file at the desk to a student's answer.
 import { writeFileSync } from 'node:fs';
 import { join as path } from 'node:path';
 import type { Page } from '@playwright/test';
@@ -35,19 +35,19 @@ async function importTable(page: Page, bridge: Bridge, ...lines: string[]): Prom
   await page.getByTestId('own-import-do').click();
 }
 
-/** An exercise with both languages, a hint, steps and a common mistake. */
+/** An exercise with both languages, a hint, steps and a common misconception. */
 const exerciseOf = (concept: string) => [
   'concept,kind,question,question_es,answer,hint,steps,wrong_1,feedback_1',
   `${concept},fraction,"What is {1/4} + {2/4}?","¿Cuánto es {1/4} + {2/4}?",3/4,Fourths stay fourths.,1 + 2 = 3 | {3/4},3/8,"Only the tops are added, <b>not</b> the bottoms."`,
 ];
 
-test('a table is taken in, its faults are named, and it can be tried', async ({
+test('a table is imported, its faults are named, and an exercise can be tried', async ({
   page,
   bridge,
   hook,
 }) => {
   const { concept } = await openRoom(page, bridge, 'class-exercises');
-  await test.step('going back from the picker is no error', async () => {
+  await test.step('cancelling the file dialog is no error', async () => {
     await said(page, 'No exercises of your own yet');
     await bridge.pick();
     const picked = page.waitForResponse('**/call/**');
@@ -64,15 +64,15 @@ test('a table is taken in, its faults are named, and it can be tried', async ({
       `${concept},whole number,How many?,,many,,,,`,
       `no-such-concept,whole number,How many?,,4,,,,`,
     );
-    await said(page, '1 was taken in; 2 could not be.');
-    const account = hook('own-import').first();
-    await expect(account).toContainText('“many” is no answer of the kind “whole number”.');
-    await expect(account).toContainText('There is no concept “no-such-concept”');
-    await expect(account.locator('.refused strong')).toHaveText(['Line 3', 'Line 4']);
-    await scan(page, 'an account of a table');
+    await said(page, '1 was imported; 2 could not be.');
+    const report = hook('own-import').first();
+    await expect(report).toContainText('“many” is not an answer of the kind “whole number”.');
+    await expect(report).toContainText('There is no concept “no-such-concept”');
+    await expect(report.locator('.refused strong')).toHaveText(['Line 3', 'Line 4']);
+    await scan(page, 'the report on a table');
   });
   await test.step('it can be tried as a student will see it', async () => {
-    const look = hook('own-list').getByRole('button', { name: /^Look at/ });
+    const look = hook('own-list').getByRole('button', { name: /^View/ });
     await look.click();
     const player = hook('own-player');
     await expect(player.locator('mfrac'), 'fractions are mathematics').toHaveCount(2);
@@ -89,14 +89,10 @@ test('a table is taken in, its faults are named, and it can be tried', async ({
   });
 });
 
-test('items of QTI 3 are taken in, taken away, and brought back', async ({
-  page,
-  bridge,
-  hook,
-}) => {
+test('items of QTI 3 are imported, removed and restored', async ({ page, bridge, hook }) => {
   const { concept } = await openRoom(page, bridge, 'class-exercises');
   await importTable(page, bridge, ...exerciseOf(concept));
-  await said(page, '1 was taken in; 0 could not be.');
+  await said(page, '1 was imported; 0 could not be.');
   await hook('own-concept').selectOption(concept);
   await bridge.pick(
     ...['bridge-planks', 'rope-length', 'picture', 'rivers'].map((name) =>
@@ -104,17 +100,17 @@ test('items of QTI 3 are taken in, taken away, and brought back', async ({
     ),
   );
   await hook('own-import-do').click();
-  await said(page, '3 were taken in; 1 could not be.');
+  await said(page, '3 were imported; 1 could not be.');
   await said(page, '“img” cannot be shown here');
   const lines = hook('own-list').locator('tbody tr');
   await expect(lines).toHaveCount(4);
   const takeBack = async () => {
     await hook('own-undo').first().click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Take this import back' }).click();
-    await said(page, 'The import was taken back.');
+    await page.getByRole('dialog').getByRole('button', { name: 'Undo this import' }).click();
+    await said(page, 'The import was undone.');
   };
   const remove = async () => {
-    const one = hook('own-list').getByRole('button', { name: /^Take away: / });
+    const one = hook('own-list').getByRole('button', { name: /^Remove: / });
     await one.first().click();
     await page.getByRole('dialog').getByRole('button').last().click();
     await expect(lines).toHaveCount(3);
@@ -126,13 +122,13 @@ test('items of QTI 3 are taken in, taken away, and brought back', async ({
   await remove();
   await undo(page);
   await expect(lines).toHaveCount(4);
-  await test.step('one exercise and all of an import are held side by side', async () => {
+  await test.step('an exercise and an import can be removed at the same time', async () => {
     await remove();
     await takeBack();
-    await expect(hook('removed')).toContainText('One more can be brought back');
-    await scan(page, 'exercises taken away');
-    await hook('removed-let-go').first().click();
-    await hook('removed-let-go').first().click();
+    await expect(hook('removed')).toContainText('One more can be restored');
+    await scan(page, 'exercises removed');
+    await hook('removed-discard').first().click();
+    await hook('removed-discard').first().click();
     await expect(hook('removed')).toHaveCount(0);
   });
 });
@@ -161,7 +157,7 @@ test('concepts of a publisher and of a table are picked and placed', async ({
     .getByLabel('What students say they can do: Read a gauge')
     .fill('I can read a water gauge.');
   await hook('own-pick-do').click();
-  await said(page, '2 were taken in; 0 could not be.');
+  await said(page, '2 were imported; 0 could not be.');
   const list = hook('own-concepts-list');
   await expect(list).toContainText('OF.4.W.2');
   await expect(
@@ -172,22 +168,22 @@ test('concepts of a publisher and of a table are picked and placed', async ({
   await expect(list.getByText('in the rotation', { exact: true })).toBeVisible();
   await scan(page, 'concepts of one’s own');
   await hook('own-undo').click();
-  await page.getByRole('dialog').getByRole('button', { name: 'Take this import back' }).click();
-  await said(page, 'One of these concepts stands in the rotation');
+  await page.getByRole('dialog').getByRole('button', { name: 'Undo this import' }).click();
+  await said(page, 'One of these concepts is in the rotation');
 
   await test.step('those of a table name their lines', async () => {
     await bridge.pick(path(SAMPLES, 'catalogue/with-faults.csv'));
     await hook('own-concepts-pick').click();
     await expect(hook('own-pick')).toContainText('There is no strand “rivers”');
     await hook('own-pick-do').click();
-    await said(page, '1 was taken in; 7 could not be.');
-    await scan(page, 'an account of concepts');
+    await said(page, '1 was imported; 7 could not be.');
+    await scan(page, 'the report on concepts');
   });
 });
 
 test('a student answers an own exercise and an own concept', async ({ page, bridge, hook }) => {
   const { id, concept } = await openRoom(page, bridge, 'class-concepts');
-  await test.step('the class pack brings them', async () => {
+  await test.step('the class pack has them', async () => {
     await bridge.pick(path(SAMPLES, 'catalogue/water-studies.case.json'));
     await hook('own-concepts-pick').click();
     await hook('own-pick-search').fill('OF.4.W');
@@ -198,12 +194,12 @@ test('a student answers an own exercise and an own concept', async ({ page, brid
       .getByLabel('What students say they can do: Read a gauge')
       .fill('I can read a water gauge.');
     await hook('own-pick-do').click();
-    await said(page, '1 was taken in; 0 could not be.');
+    await said(page, '1 was imported; 0 could not be.');
     await hook('own-concepts-place').first().click();
     await expect(hook('own-concepts-list')).toContainText('in the rotation');
     await hook('class-exercises').click();
     await importTable(page, bridge, ...exerciseOf(concept));
-    await said(page, '1 was taken in; 0 could not be.');
+    await said(page, '1 was imported; 0 could not be.');
     await importTable(
       page,
       bridge,
@@ -218,7 +214,7 @@ test('a student answers an own exercise and an own concept', async ({ page, brid
   const student = await join(bridge, await packOf(bridge, id));
   const ask = (of: string) => bridge.call('practice', { student, concept: of, more: false });
 
-  await test.step('the words of the teacher come with a common mistake', async () => {
+  await test.step("the teacher's words come with a common misconception", async () => {
     // The concept is asked for, as from the student's path.
     const asked = await ask(concept);
     expect(asked, 'an own exercise comes first').toMatchObject({

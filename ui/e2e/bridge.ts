@@ -1,4 +1,4 @@
-// The program behind the screens: a test bridge with a port and a data folder of its own.
+// A test bridge with its own port and data folder.
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { cpSync, mkdtempSync, rmSync } from 'node:fs';
@@ -25,7 +25,7 @@ export class Bridge {
     private readonly process: ChildProcess,
   ) {}
 
-  /** Starts the program on a given day, on an empty data folder or on a copy of one. */
+  /** Starts the program on a given day, with an empty data folder or a copy of one. */
   static async start(today: string | undefined, copyOf?: string, pseudo = false): Promise<Bridge> {
     const data = mkdtempSync(join(tmpdir(), 'surefoot-e2e-'));
     if (copyOf) cpSync(copyOf, data, { recursive: true });
@@ -49,7 +49,6 @@ export class Bridge {
     return new Bridge(url, data, child);
   }
 
-  /** Ends the program; its data stays. */
   async end(): Promise<void> {
     if (this.process.exitCode !== null || this.process.signalCode !== null) return;
     const exit = once(this.process, 'exit');
@@ -63,17 +62,17 @@ export class Bridge {
     rmSync(this.data, { recursive: true, force: true });
   }
 
-  /** A call, as the screens make it; fails with the program's error. */
+  /** Makes a call like the screens. Fails with the program's error. */
   async call<N extends keyof Calls>(name: N, args: Calls[N]['args']): Promise<Calls[N]['out']> {
     return (await this.#ask(`/call/${name}`, args)) as Calls[N]['out'];
   }
 
-  /** Picks these files in the next dialog; none goes back from it. */
+  /** Sets what the next dialog returns; without files it is cancelled. */
   async pick(...paths: string[]): Promise<void> {
     await this.#ask('/test/pick', paths);
   }
 
-  /** Lets the next save be declined, or fail. */
+  /** Makes the next save be cancelled, or fail. */
   async save(decision: 'decline' | 'unwritable'): Promise<void> {
     await this.#ask('/test/save', decision);
   }
@@ -90,14 +89,11 @@ export class Bridge {
     await this.#ask('/test/shares', shares);
   }
 
-  /** What has been saved. */
   saved = () => this.#ask('/test/saved') as Promise<Saved[]>;
-  /** What has been given to the share sheet. */
   shared = () => this.#ask('/test/shared') as Promise<Saved[]>;
-  /** What has been read aloud. */
   said = () => this.#ask('/test/said') as Promise<Said>;
 
-  /** The place of a file that was saved. */
+  /** The path of a saved file. */
   savedAt = (name: string) => join(this.data, 'saves', name);
 
   async changeDevice(change: Partial<DeviceSettings>): Promise<void> {

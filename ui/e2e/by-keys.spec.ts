@@ -1,4 +1,4 @@
-// A student's work by keys alone, from the first screen to the way back out of it.
+// A student's work by keys alone, from the first screen and back to it.
 import { expect, test } from './fixtures';
 import { byKeys } from './measure/by-keys';
 import { makeClass } from './own-class';
@@ -62,7 +62,7 @@ test('a student does everything by keys alone', async ({ page, bridge, hook, hoo
         await key('2');
         await done('how sure', 'answer-submit');
       }
-      // The first way to answer has the keys already.
+      // The first entry has the focus already.
       if ((await page.evaluate(() => document.activeElement?.tagName)) === 'INPUT') {
         const boxes = await hooks('answer-field-').count();
         for (let box = 0; box < boxes; box += 1) {
@@ -72,7 +72,7 @@ test('a student does everything by keys alone', async ({ page, bridge, hook, hoo
         await key('Enter');
         await done('Enter', hook('practice-feedback').or(page.getByRole('alert')));
       } else await key('ArrowRight');
-      if (await hook('practice-hint').isVisible()) await act('practice-hint');
+      if (await hook('practice-hint').isVisible()) await act('practice-hint', 'hint-aloud-0');
       if (await hook('practice-show-steps').isVisible())
         await act('practice-show-steps', 'practice-next');
       await act('practice-next', 'practice-sure-0', { back: true });
@@ -114,7 +114,7 @@ test('a student does everything by keys alone', async ({ page, bridge, hook, hoo
     await leave();
   });
 
-  await test.step('leaving, by the button and by the way back of the device', async () => {
+  await test.step("leaving by the button and by the device's Back", async () => {
     await act('leave-student', hooks('student-'));
     await act('student-', 'tab-today');
     await page.goBack();

@@ -1,4 +1,4 @@
-// From nothing to a class with its pack, and whatever changes in a class later.
+// A new class, its pack, and all later changes of a class.
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
@@ -13,7 +13,6 @@ test.use({ ...DESK, today: SAMPLE_DAY });
 
 const TITLE = 'Room 4, Willow Bend';
 
-/** Makes a class of four seats, and opens a part of it. */
 async function openClass(page: Page, bridge: Bridge, ...ids: string[]): Promise<string> {
   const names = ['Amina', 'Bao', 'Carlos', ''];
   const id = await createClass(bridge, { title: TITLE, names, year: YEAR, grades: [4] });
@@ -25,7 +24,7 @@ const placed = (page: Page) => page.locator('button.concept');
 
 test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
   await openDesk(page);
-  await test.step('a first guide says what the screen is for, and goes for good', async () => {
+  await test.step('a first guide says what the screen is for, and does not come back', async () => {
     await expect(hook('guide')).toBeVisible();
     await hook('guide-close').click();
     await expect(hook('guide')).toHaveCount(0);
@@ -40,7 +39,7 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
     await page.keyboard.press('Escape');
     await expect(hook('guide')).toHaveCount(0);
     await expect(hook('guide-open')).toBeFocused();
-    // In a field it is a sign like any other.
+    // In a field the key types.
     await hook('new-class-name').press('?');
     await expect(hook('new-class-name')).toHaveValue('?');
     await expect(hook('guide')).toHaveCount(0);
@@ -51,7 +50,7 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
     await expect(hook('guide')).toHaveCount(0);
   });
 
-  await test.step('what is missing is marked, and the first of it gets the keys', async () => {
+  await test.step('faults are marked, and the first gets the focus', async () => {
     await hook('new-class-create').click();
     await said(page, '3 things are missing or do not fit');
     await expect(hook('new-class-name')).toBeFocused();
@@ -76,7 +75,7 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
 
   await test.step('the class is as the totals said', async () => {
     await hook('new-class-create').click();
-    await said(page, 'stands. Two things are left');
+    await said(page, 'is ready. Two things are left');
     await hook('class-calendar').click();
     await said(page, '180 school days, 18 passes of 10 days');
     await hook('class-rotation').click();
@@ -90,16 +89,16 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
 
   await test.step('empty screens teach', async () => {
     for (const [tab, words] of [
-      ['board', 'The class picture will stand here'],
-      ['files', 'Every file will get its line here'],
-      ['assign', 'Assigned practice will stand here'],
+      ['board', 'The board will show your class here'],
+      ['files', 'Every file gets a line here'],
+      ['assign', 'Assigned practice will be listed here'],
     ]) {
       await hook(`tab-${tab}`).click();
       await said(page, words ?? '');
     }
   });
 
-  await test.step('a pack that is not saved, or cannot be, is said in words', async () => {
+  await test.step('a cancelled or failed save of the pack is reported in words', async () => {
     await hook('tab-class').click();
     await hook('class-pack').click();
     await bridge.save('decline');
@@ -115,14 +114,14 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
     expect(names).toEqual([expect.stringMatching(/\.sfclass$/)]);
   });
 
-  await test.step('the pack is there after the program opens anew', async () => {
+  await test.step('the pack is there after a restart', async () => {
     await openDesk(page, 'tab-class', 'class-pack');
     await said(page, /^Class pack \d+$/);
     await said(page, 'up to date');
   });
 });
 
-test('a class is renamed, and named back', async ({ page, bridge, hook }) => {
+test('a class is renamed, and the rename undone', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-pack', 'pack-save');
   await said(page, /was saved\./);
   await hook('class-name').click();
@@ -144,7 +143,7 @@ test('the calendar: closed days, dates and weekdays', async ({ page, bridge, hoo
   await said(page, '170 school days, 17 passes of 10 days');
   await scan(page, 'closed days');
 
-  await test.step('dates and weekdays move, the effect is told, and they move back', async () => {
+  await test.step('dates and weekdays change, the effect is shown, and undo restores them', async () => {
     await hook('year-change').click();
     const last = page.getByLabel('Last day');
     const save = page.getByRole('button', { name: 'Save' });
@@ -212,7 +211,7 @@ test('concepts and whole grades leave and join the rotation', async ({ page, bri
   });
 });
 
-test('an uneven rotation is told, and spread anew', async ({ page, bridge, hook }) => {
+test('an uneven rotation is reported, and spread evenly again', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-rotation');
   const uneven = hook('rotation-checks').locator('.look');
   const days = page.locator('.days > section');
@@ -243,7 +242,7 @@ test('an uneven rotation is told, and spread anew', async ({ page, bridge, hook 
   await expect.poll(sizes).toEqual(before);
 
   await test.step('a concept is dragged to another day', async () => {
-    // Both days in sight: a page that scrolls under the pressed button drags something else.
+    // Both days must be visible: scrolling during the drag would drag something else.
     await page.setViewportSize({ width: 1280, height: 1800 });
     const dragged = days.nth(4).locator('li').first();
     const title = (await dragged.innerText()).split('\n')[1] ?? '';
@@ -255,7 +254,7 @@ test('an uneven rotation is told, and spread anew', async ({ page, bridge, hook 
   });
 });
 
-test('a pacing list sets first lessons at once, and they go back', async ({
+test('a pacing list sets first lessons at once, and undo restores them', async ({
   page,
   bridge,
   hook,
@@ -270,7 +269,7 @@ test('a pacing list sets first lessons at once, and they go back', async ({
   );
   await hook('pacing-read').click();
   await said(page, '3 first lessons were found');
-  await said(page, 'One line cannot be taken');
+  await said(page, 'One line cannot be used');
   await hook('pacing-set').click();
   await said(page, '3 first lessons were set');
   const dates = (await setup()).slice(0, 3).map((one) => one.taught_from);
@@ -279,7 +278,7 @@ test('a pacing list sets first lessons at once, and they go back', async ({
   expect(await setup()).toEqual(before);
 });
 
-test('a seat is removed after a question, and comes back', async ({ page, bridge, hook }) => {
+test('a seat is removed after a question, and restored', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-seats');
   const seats = page.locator('tbody th');
   const remove = async () => {
@@ -298,20 +297,20 @@ test('a seat is removed after a question, and comes back', async ({ page, bridge
     await expect(hook('removed')).toBeVisible();
     await undo(page);
     await expect(seats).toHaveText(['1', '2', '3', '4']);
-    await expect(hook('removed'), 'nothing is held any more').toHaveCount(0);
+    await expect(hook('removed'), 'nothing can be restored any more').toHaveCount(0);
   });
   await test.step('by the notice', async () => {
     await remove();
     await hook('tab-board').click();
     await hook('tab-class').click();
     await scan(page, 'a seat removed');
-    await hook('removed-back').click();
-    await said(page, 'It is back, as it was.');
+    await hook('removed-restore').click();
+    await said(page, 'It is restored, as it was.');
     await expect(seats).toHaveText(['1', '2', '3', '4']);
   });
-  await test.step('once let go of, it is gone', async () => {
+  await test.step('after discarding, it cannot be restored', async () => {
     await remove();
-    await hook('removed-let-go').click();
+    await hook('removed-discard').click();
     await expect(hook('removed')).toHaveCount(0);
     await expect(bridge.call('restore_removed', { number: 1 })).rejects.toThrow('422');
   });
@@ -327,7 +326,7 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
   await expect(placed(page).first()).toBeVisible();
   const concepts = await placed(page).count();
 
-  await test.step('only the names of a table are taken in', async () => {
+  await test.step('only the names of a table are read', async () => {
     await hook('class-seats').click();
     const late = ['Id;Nombre;Correo', '7;Dara;dara@example.org', '8;Eli;e@x'];
     await bridge.pick(roster('late.csv', late));
@@ -337,7 +336,7 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
     await said(page, '2 seats were added');
   });
 
-  await test.step('a second class takes the rotation over', async () => {
+  await test.step('a second class copies the rotation', async () => {
     const user = (id: string, name: string) =>
       `${id},,,true,s,student,${id},,${name},Invented,,,${id}@example.org,,,,04,secret`;
     const enrolled = (user_id: string, class_id: string) =>
@@ -372,7 +371,7 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
     await expect(hook('new-class-grade-4')).toHaveCount(0);
     await scan(page, 'a class by another');
     await hook('new-class-create').click();
-    await said(page, 'Room 9 stands');
+    await said(page, 'Room 9 is ready');
     await hook('class-rotation').click();
     await expect(placed(page)).toHaveCount(concepts);
     const { classes } = await bridge.call('start', {});

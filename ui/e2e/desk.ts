@@ -1,4 +1,4 @@
-// The teacher's desk in tests.
+// Steps at the desk that several tests share.
 import { expect, type Page } from '@playwright/test';
 import type { NewClass } from '../src/lib/backend/contract';
 import { look, DESK } from './measure/look';
@@ -11,20 +11,20 @@ export const YEAR: NewClass['year'] = {
   closures: [],
 };
 
-/** From the first screen to a part of the desk. */
+/** Goes from the first screen to a part of the desk. */
 export async function openDesk(page: Page, ...ids: string[]): Promise<void> {
   await page.goto('/');
   for (const id of ['start-teacher', ...ids]) await page.getByTestId(id).click();
 }
 
-/** Takes back the last act, and waits until the screen says so. */
+/** Undoes the last act, and waits until the screen says so. */
 export async function undo(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
-  await expect(page.getByText('Taken back.').last()).toBeVisible();
+  await expect(page.getByText('Undone.').last()).toBeVisible();
 }
 
 export const said = (page: Page, words: string | RegExp) =>
   expect(page.getByText(words).first()).toBeVisible();
 
-/** Measures a state of the desk that the walk through its screens does not reach. */
+/** Measures a state of the desk that the way through its screens does not reach. */
 export const scan = (page: Page, name: string) => look(page, name, DESK);

@@ -1,6 +1,5 @@
-// Evenings at home: a whole one to its visible end on every kind of screen, stopped and
-// gone on with; what was filled in comes back however it was left; an evening by a
-// number of exercises; and words of exercises that do not come.
+// Evenings at home: a whole evening on every kind of screen, with a break; drafts that come
+// back; an evening by a number of exercises; and words of exercises that fail to load.
 import type { Page } from '@playwright/test';
 import type { Language } from '../src/lib/backend/contract';
 import { boxOf, choose, finders } from './finders';
@@ -10,7 +9,7 @@ import { join, makeClass, markDay, open } from './own-class';
 import { SIZES } from './sizes';
 import { fillIn } from './walk/fill-in';
 
-/** How long an exercise seems to take, so that an evening is over after a few. */
+/** Seconds that an exercise seems to take, so that an evening ends after a few. */
 const SEEMS_MS = 100_000;
 const SCREENS = { ...SIZES, desktop: { width: 1440, height: 900 } };
 
@@ -29,7 +28,7 @@ const EVENINGS: [Language, keyof typeof SCREENS][] = [
     : []),
 ].map(([language, place]) => [language as Language, place as keyof typeof SCREENS]);
 
-/** One exercise: how sure, an answer of any kind, the steps if it was not right. */
+/** Does one exercise: confidence, any answer, and the steps if it was wrong. */
 async function practise(page: Page): Promise<void> {
   const { hook } = finders(page);
   await hook('practice-sure-1').tap();
@@ -56,7 +55,7 @@ for (const [language, place] of EVENINGS) {
       await bridge.changeDevice({ guides_read: ['all'] });
       await page.clock.install();
       const done = async () => (await bridge.call('practice_summary', { student })).finished;
-      /** From the first screen to practice, as after the program was closed. */
+      /** Goes from the first screen to practice, as after a restart. */
       const start = async () => {
         await open(page, student);
         await expect(page.locator(`html[lang=${language}]`)).toBeAttached();
@@ -103,7 +102,7 @@ for (const [language, place] of EVENINGS) {
   });
 }
 
-/** What is filled in, as it is seen: texts in boxes, and what is chosen or set. */
+/** The visible draft: texts in boxes, and what is chosen or set. */
 function filledIn(page: Page): Promise<string> {
   return page.locator('.entry').evaluate((entry) => {
     const copy = entry.cloneNode(true) as HTMLElement;
@@ -141,7 +140,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
   await open(page, student);
   await hook('tab-practice').tap();
 
-  // Which exercises come is chance, so it goes on until both kinds were there.
+  // The exercises are random, so it goes on until both kinds came.
   const kinds = new Set<string | undefined>();
   for (let n = 0; n < 3 || (kinds.size < 2 && n < 25); n += 1) {
     await hook('practice-sure-1').tap();
@@ -152,7 +151,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
     const filled = await filledIn(page);
     expect(filled).not.toBe(empty);
     if (n === 0) {
-      // It is kept once typing pauses, and not again without a change.
+      // The draft is kept when typing pauses, and not again without a change.
       await expect.poll(() => kept.length).toBeGreaterThan(before);
       await page.clock.fastForward(1000);
       const count = kept.length;
@@ -163,12 +162,12 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
       await hook('tab-practice').tap();
       await expect(hook('answer-submit')).toBeVisible();
     } else {
-      // Left at once, before any pause.
+      // Leaves before any pause.
       await again();
     }
     expect(await filledIn(page), 'it is there again').toBe(filled);
     kinds.add(kept.at(-1)?.draft?.kind);
-    // A try that is wrong stays; the exercise then ends, and the next one is empty.
+    // A wrong first try stays; then the exercise ends, and the next one is empty.
     await hook('answer-submit').tap();
     await expect(hook('practice-feedback')).toBeVisible();
     if (!(await hook('practice-next').isVisible())) {
@@ -185,7 +184,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
   const [values, , chosen] = JSON.parse(await filledIn(page)) as [string[], string, string[]];
   expect(values.join('') + chosen.join(''), 'a new exercise is empty').toBe('');
 
-  await test.step('also behind a PIN, left by the way back of the device', async () => {
+  await test.step("also behind a PIN, left by the device's Back", async () => {
     await bridge.call('set_pin', { student, pin: '4071' });
     const enter = async () => {
       await hook(`student-${student}`).tap();
@@ -235,7 +234,7 @@ test('an evening by a number of exercises', async ({ page, bridge, hook }) => {
   await expect(hook('minutes-8'), 'and back to minutes').toBeVisible();
 });
 
-test('words of exercises that do not come are asked for again', async ({ page, bridge, hook }) => {
+test('words of exercises that fail to load are loaded again', async ({ page, bridge, hook }) => {
   const student = await join(bridge, await makeClass(bridge));
   await markDay(bridge, student);
   await page.route('**/call/exercise_words', (route) =>

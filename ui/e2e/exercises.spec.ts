@@ -1,6 +1,6 @@
-// An exercise of each concept and every kind of picture, drawn in both languages. How
-// long that takes is printed (2 ms are wanted); no check depends on it, because it
-// depends on the machine. `exercises.pictures.ts` makes pictures of them.
+// Draws an exercise of each concept and every kind of figure in both languages. Prints how
+// long that takes (the aim is 2 ms) and does not check it, because it depends on the
+// machine. `exercises.pictures.ts` makes pictures of them.
 import type { Language } from '../src/lib/backend/contract';
 import { exercises, pictured, show } from './exercises';
 import { expect, testOf } from './served';
@@ -8,7 +8,7 @@ import { expect, testOf } from './served';
 const test = testOf('contact');
 const LANGUAGES: Language[] = ['en', 'es'];
 
-test('an exercise of each concept is drawn with words, and timed', async ({ page }) => {
+test('an exercise of each concept has text alternatives, and is timed', async ({ page }) => {
   const items = exercises('--level', '2', '--seed', '3');
   expect(items.length).toBeGreaterThanOrEqual(140);
   for (const language of LANGUAGES) {

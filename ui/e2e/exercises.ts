@@ -30,7 +30,7 @@ export function exercises(...options: string[]): Shown[] {
     .map((line) => JSON.parse(line) as Shown);
 }
 
-/** Each kind of picture with its exercises, three times at most. */
+/** At most three exercises with each kind of figure. */
 export function pictured(items: Shown[]): { kinds: number; items: Shown[] } {
   const seen = new Map<string, number>();
   const found = items.flatMap((item) => {

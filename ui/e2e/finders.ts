@@ -3,7 +3,6 @@ import { expect, type Locator, type Page } from '@playwright/test';
 export interface Finders {
   /** The element with a test id. */
   hook: (id: string) => Locator;
-  /** The elements whose test id starts and ends so. */
   hooks: (start: string, end?: string) => Locator;
 }
 
@@ -15,7 +14,7 @@ export function finders(page: Page): Finders {
   };
 }
 
-/** Chooses one of several, and waits until it is shown as chosen. */
+/** Chooses an option, and waits until it is shown as chosen. */
 export async function choose(page: Page, id: string): Promise<void> {
   const choice = page.getByTestId(id);
   await choice.click();
@@ -28,7 +27,6 @@ export async function leaveDialog(page: Page): Promise<void> {
   await expect(page.locator('dialog[open]')).toHaveCount(0);
 }
 
-/** Where an element is on the screen. */
 export async function boxOf(element: Locator): Promise<{
   left: number;
   right: number;

@@ -1,5 +1,5 @@
-// What every test gets: a program of its own behind the screens, and a page that fails
-// the test on errors, refused styles, warnings and requests to elsewhere.
+// Every test gets its own program behind the screens, and a page that fails the test on
+// errors, refused styles, warnings and requests to other hosts.
 import { test as base, type BrowserContext, expect, type Request } from '@playwright/test';
 import { Bridge } from './bridge';
 import { type Finders, finders } from './finders';
@@ -8,11 +8,11 @@ import { SAMPLE, TODAY } from './places';
 export { expect };
 
 export interface Options {
-  /** The day it is. */
+  /** The program's date. */
   today: string | undefined;
-  /** Whether the program opens on the sample class. */
+  /** Whether the program starts with the sample class. */
   sample: boolean;
-  /** Whether program and screens have the pseudo-language as well. */
+  /** Whether program and screens have the pseudo-language. */
   pseudo: boolean;
 }
 
@@ -42,18 +42,17 @@ export const test = base.extend<Options & Fixtures>({
 
 const pending = new WeakMap<BrowserContext, Set<Request>>();
 
-/** Waits until every request of a context has its answer. */
 export async function answered(context: BrowserContext): Promise<void> {
   await expect.poll(() => pending.get(context)?.size ?? 0).toBe(0);
 }
 
-/** Notes what no page may do. */
+/** Collects what no page may do. */
 export async function watch(context: BrowserContext, url: string): Promise<string[]> {
   const trouble: string[] = [];
   const { host } = new URL(url);
   context.on('weberror', (error) => trouble.push(String(error.error())));
   context.on('console', (message) => {
-    // A refused call is answered with 422, which the browser notes.
+    // The browser logs the status 422 of a refused call.
     if (['error', 'warning'].includes(message.type()) && !message.text().includes('422')) {
       trouble.push(message.text());
     }

@@ -1,5 +1,5 @@
-// Every picture and every way to answer on one page: each way filled in by taps and by
-// keys, and all of it measured.
+// Every figure and every entry on one page: fills in each entry by taps and by keys, and
+// measures the page.
 import type { Locator } from '@playwright/test';
 import type { Response } from '../src/lib/backend/contract';
 import { look, STUDENT, THEMES } from './measure/look';
@@ -8,10 +8,10 @@ import { expect, testOf } from './served';
 const test = testOf('gallery');
 test.describe.configure({ mode: 'default' });
 
-test('each way to answer gives what is filled in', async ({ page }) => {
+test('each entry gives the response that is filled in', async ({ page }) => {
   const entry = (name: string) => page.getByTestId(`entry-${name}`);
   const part = (name: string, id: string) => entry(name).getByTestId(id);
-  /** What an entry gives must become this. */
+  /** The response that is expected. */
   const gives = (name: string, expected: Response | null) =>
     expect
       .poll(
@@ -20,12 +20,12 @@ test('each way to answer gives what is filled in', async ({ page }) => {
         name,
       )
       .toEqual(expected);
-  /** Types into the boxes by keys, one text a box. */
+  /** Types a text into each box by keys. */
   const type = async (name: string, ...texts: string[]) => {
     for (const [n, text] of texts.entries())
       await part(name, `answer-field-${n}`).pressSequentially(text);
   };
-  /** Types into the boxes by the pad; ▸ goes to the next box. */
+  /** Types by the pad; ▸ goes to the next box. */
   const pad = async (name: string, keys: string | string[]) => {
     await part(name, 'answer-field-0').tap();
     for (const key of keys) await part(name, key === '▸' ? 'pad-next' : `pad-${key}`).tap();
@@ -73,7 +73,7 @@ test('each way to answer gives what is filled in', async ({ page }) => {
     await gives('several_numbers-0', { kind: 'several_numbers', texts: ['4', '2.5'] });
   });
 
-  await test.step('chosen and ordered', async () => {
+  await test.step('by choosing and ordering', async () => {
     await part('comparison-0', 'answer-choice-0').press('>');
     await gives('comparison-0', { kind: 'comparison', sign: 'greater' });
     await part('one_choice-0', 'answer-choice-3').tap();
@@ -88,8 +88,8 @@ test('each way to answer gives what is filled in', async ({ page }) => {
     await gives('ordering-0', { kind: 'ordering', order: [0, 1, 2] });
   });
 
-  await test.step('tapped and moved on pictures', async () => {
-    /** Taps a point of a picture, in its own units. */
+  await test.step('by tapping and dragging in figures', async () => {
+    /** Taps a point of a figure, in its own units. */
     const tapAt = async (picture: Locator, x: number, y: number) => {
       const svg = picture.locator('svg');
       const position = await svg.evaluate(
@@ -102,7 +102,8 @@ test('each way to answer gives what is filled in', async ({ page }) => {
       );
       await svg.tap({ position });
     };
-    // 340 for 8 steps of the grid, 52 at the left, 22 at the top: (2, -1).
+    // A step is 340 / 8 px; the grid starts 52 px from the left and 22 px from the top. This is
+    // (2, -1).
     await tapAt(part('coordinates-1', 'answer-grid'), 52 + 6 * 42.5 + 5, 22 + 4 * 42.5 - 5);
     await gives('coordinates-1', { kind: 'coordinates', x: '2', y: '-1' });
     const line = part('number_line_point-0', 'answer-line');
@@ -131,7 +132,7 @@ test('each way to answer gives what is filled in', async ({ page }) => {
     for (let n = 0; n < 3; n += 1) await part('plot-0', 'plot-more-1').tap();
     await part('plot-0', 'plot-less-1').tap();
     await gives('plot-0', { kind: 'plot', heights: [0, 10] });
-    await part('grid_area-0', 'answer-square-0-0').press('Enter');
+    await part('grid_area-0', 'answer-square-0').press('Enter');
     for (const key of ['ArrowDown', 'ArrowRight', ' ']) await page.keyboard.press(key);
     await gives('grid_area-0', {
       kind: 'grid_area',
@@ -143,7 +144,7 @@ test('each way to answer gives what is filled in', async ({ page }) => {
   });
 });
 
-test('every picture and every way to answer can be seen and hit', async ({ page }) => {
+test('every figure and every entry can be seen and tapped', async ({ page }) => {
   await expect(page.getByRole('heading', { name: 'Gallery' })).toBeVisible();
   await look(page, 'gallery', STUDENT, { sizes: true, themes: THEMES, axe: ['light', 'dark'] });
   const { looked } = await page.evaluate((asked) => window.measure.targets(asked), STUDENT);

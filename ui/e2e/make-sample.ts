@@ -1,4 +1,4 @@
-// The sample class, made as a person makes it, and kept for the tests that open it.
+// Makes the sample class by the screens, and keeps it for the other tests.
 import { cpSync, rmSync } from 'node:fs';
 import { expect, test } from './fixtures';
 import { SAMPLE } from './places';

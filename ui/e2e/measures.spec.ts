@@ -1,5 +1,4 @@
-// The measures themselves, the second language that comes when it is first chosen, and
-// how long a tap takes.
+// Checks the measures themselves, loads the second language, and times taps.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
 import { measurable, settled, STUDENT } from './measure/look';
@@ -12,7 +11,7 @@ interface Planted {
   style: Record<string, string>;
 }
 
-/** Each fault: the words that must report it, and what is put into the page. */
+/** Faults: the words that must report each, and how it is made. */
 const FAULTS: [name: string, RegExp, ...Planted[]][] = [
   ['small', /of 20×20/, { tag: 'button', style: { width: '20px', height: '20px' } }],
   [
@@ -43,7 +42,7 @@ const FAULTS: [name: string, RegExp, ...Planted[]][] = [
   ],
 ];
 
-test('the measures find what is planted, and nothing else', async ({ page }) => {
+test('the measures find the planted faults and nothing else', async ({ page }) => {
   await page.goto('/');
   await measurable(page);
   const measured = async (...planted: Planted[]) => {
@@ -74,7 +73,10 @@ test('the measures find what is planted, and nothing else', async ({ page }) => 
     expect((await measured(...planted)).join('\n'), name).toMatch(told);
 });
 
-test('a language comes when it is first chosen, whole or not at all', async ({ page, hook }) => {
+test('a language is loaded when it is first chosen, completely or not at all', async ({
+  page,
+  hook,
+}) => {
   const loaded: (string | undefined)[] = [];
   page.on('request', (request) => {
     const asset = /assets\/(en|es)-/.exec(request.url());
@@ -85,7 +87,7 @@ test('a language comes when it is first chosen, whole or not at all', async ({ p
   await expect(hook('language-es')).toBeVisible();
   expect(loaded, 'one language at first').toEqual(['en']);
 
-  await test.step('words that cannot be loaded are told, and all others stay', async () => {
+  await test.step('words that cannot be loaded are reported, and all others stay', async () => {
     await page.route(/assets\/es-/, (route) => route.fulfill({ status: 422 }));
     await hook('language-es').tap();
     const alert = page.getByRole('alert');
@@ -115,7 +117,7 @@ test('a language comes when it is first chosen, whole or not at all', async ({ p
   });
 });
 
-/** The time within which a slow tablet is to answer a tap. */
+/** The time in which a slow tablet should answer a tap. */
 const TARGET_MS = 50;
 const SLOWER = 6;
 

@@ -11,7 +11,7 @@ export interface OwnClass {
   pack: string;
 }
 
-/** Makes a class, Room 3 unless changed, of a full school year; returns its id. */
+/** Makes a class, Room 3 unless changed, with a full school year. Returns its id. */
 export async function createClass(bridge: Bridge, change: Partial<NewClass> = {}): Promise<string> {
   const { id } = await bridge.call('create_class', {
     class: {
@@ -32,14 +32,13 @@ export async function createClass(bridge: Bridge, change: Partial<NewClass> = {}
   return id;
 }
 
-/** The codes of a class and its pack as it is now. */
+/** The seat codes of a class, and its present pack. */
 export async function packOf(bridge: Bridge, id: string): Promise<OwnClass> {
   const slips = await bridge.call('join_slips', { class: id });
   const { file_name } = await bridge.call('save_class_pack', { class: id });
   return { id, codes: slips.map(({ code }) => code), pack: bridge.savedAt(file_name) };
 }
 
-/** Makes a class with its pack on disk. */
 export async function makeClass(bridge: Bridge, change: Partial<NewClass> = {}): Promise<OwnClass> {
   return packOf(bridge, await createClass(bridge, change));
 }
@@ -51,7 +50,7 @@ interface Joining {
   language: Language;
 }
 
-/** Joins a class without its screens; returns the student's id. */
+/** Joins a class without the screens. Returns the student's id. */
 export async function join(
   bridge: Bridge,
   { codes, pack }: OwnClass,
@@ -69,7 +68,7 @@ export async function join(
   return id;
 }
 
-/** Marks every concept of the day as not yet, so that practice has something to give. */
+/** Rates all concepts of the day Not yet, so that there is practice. */
 export async function markDay(bridge: Bridge, student: string): Promise<void> {
   const { date, concepts } = await bridge.call('today', { student, date: null });
   for (const { concept } of concepts) {
@@ -78,7 +77,7 @@ export async function markDay(bridge: Bridge, student: string): Promise<void> {
   }
 }
 
-/** From the first screen to a student's Today. */
+/** Goes from the first screen to a student's Today. */
 export async function open(page: Page, student: string): Promise<void> {
   await page.goto('/');
   await page.getByTestId(`student-${student}`).click();

@@ -1,4 +1,4 @@
-// Folders and days that the runs share.
+// Folders and dates that the tests share.
 import { fileURLToPath } from 'node:url';
 
 const folder = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
@@ -8,7 +8,7 @@ export const UI = folder('ui/');
 export const LOGS = folder('target/test-logs/');
 export const SAMPLES = folder('shared/samples/');
 export const SHOTS = folder('shots/');
-/** The sample class, made once in a run and copied for each test that asks for it. */
+/** The sample class, made once in a run and copied for each test. */
 export const SAMPLE = folder('target/test-logs/sample/');
 
 /** The folder that `tests/pseudo/make.py` makes. */

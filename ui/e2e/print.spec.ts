@@ -1,5 +1,5 @@
-// Printing from the desk: sheets, charts, reports and tables saved as files, and what is
-// missing or refused said in words.
+// Printing from the desk: sheets, charts, reports and tables saved as files, and faults and
+// refusals in words.
 import type { Page } from '@playwright/test';
 import type { Bridge } from './bridge';
 import { openDesk, said, scan, YEAR } from './desk';
@@ -13,7 +13,7 @@ test.use({ ...DESK, today: SAMPLE_DAY });
 const NAMES = ['Amina', 'Bao', ...Array.from({ length: 22 }, (_, n) => `Tam${n}`)];
 const ANY_NAME = /Amina|Bao|Tam/;
 
-/** A class of 24, with ratings of two days: ten rate low, the others high. */
+/** Makes a class of 24 with ratings of two days: ten rate low, the others high. */
 async function ratedClass(bridge: Bridge): Promise<string> {
   const id = await makeRoom(bridge);
   for (const date of ['2026-11-23', SAMPLE_DAY]) {
@@ -80,7 +80,7 @@ test('a practice sheet, by keys alone', async ({ page, bridge, hook }) => {
   expect(files).toHaveLength(1);
   expect(files[0]?.bytes).toBeGreaterThan(5000);
 
-  await test.step('a number out of bounds is said beside the box', async () => {
+  await test.step('a number out of bounds is reported beside the field', async () => {
     await hook('print-count').fill('0');
     await hook('print-save').click();
     await said(page, 'Choose 1 to 20 exercises.');
@@ -97,7 +97,7 @@ test('a chart of the rotation, a sheet for one student, and the slips', async ({
   await said(page, 'As shown below.');
   await expect(hook('report-page').locator('table')).toHaveCount(10);
   await save(page, /self-ratings\.pdf/);
-  await test.step('a save that is declined or cannot be is said in words', async () => {
+  await test.step('a cancelled or failed save is reported in words', async () => {
     await bridge.save('decline');
     await hook('print-save').click();
     await said(page, 'Nothing was saved.');

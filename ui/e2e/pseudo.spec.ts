@@ -1,5 +1,5 @@
-// Every screen of a student, the desk of a class without hand-ins, and every print, in the
-// pseudo-language: what is not translated or does not fit shows.
+// Every screen of a student, the desk of a class without hand-ins, and sheets, chart and
+// join slips in the pseudo-language. Fails for words that are not translated or do not fit.
 import type { ReportInfo } from '../src/lib/backend/contract';
 import { test } from './fixtures';
 import { expectNone, printFaults, PSEUDO, pseudoAt } from './measure/pseudo';
@@ -32,7 +32,7 @@ test.describe(() => {
     const faults: string[] = [];
     await walkOwnDesk(
       { page, bridge, language: PSEUDO },
-      pseudoAt(page, 'own-desk', ['landscape'], faults, () => TYPED),
+      pseudoAt(page, 'own-desk', ['landscape', 'tablet'], faults, () => TYPED),
     );
     expectNone(faults);
   });

@@ -1,6 +1,6 @@
 import type { ReportInfo, ReportValues } from '../src/lib/backend/contract';
 
-/** What a print is given: of `offered`, whatever its report asks for, and nothing else. */
+/** The values of `offered` that a report asks for. */
 export function valuesFor(report: ReportInfo, offered: ReportValues): ReportValues {
   const asked = new Set(report.fields.map(({ kind }) => kind));
   return {

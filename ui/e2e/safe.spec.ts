@@ -9,7 +9,7 @@ import { join, makeClass, open } from './own-class';
 import { DESK } from './sizes';
 
 const WORDS = 'seven quiet rivers';
-/** A passphrase is slow to guess, and so slow to use. */
+/** A passphrase is slow to check on purpose. */
 const SLOW = { timeout: 60_000 };
 
 test.use(DESK);
@@ -101,7 +101,7 @@ test('everything is removed, but not past a PIN', async ({ page, bridge, hook })
   await scan(page, 'everything is removed, but not past a PIN');
   await bridge.call('unlock', { student, pin: '4071' });
   await hook('sure-go').click();
-  await said(page, 'It is removed.');
+  await said(page, 'Everything was removed.');
   const { students, classes } = await bridge.call('start', {});
   expect([...students, ...classes]).toEqual([]);
 });

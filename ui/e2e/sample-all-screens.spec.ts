@@ -1,5 +1,5 @@
-// Every screen of the desk, measured at each stop, with the sample class: in Spanish,
-// which has the longer words; with MEASURE_ALL=1 in both languages and axe in every theme.
+// Measures every screen of the desk with the sample class: in Spanish, which has the longer
+// words; with MEASURE_ALL=1 in both languages, and with axe in every theme.
 import type { Language } from '../src/lib/backend/contract';
 import { test } from './fixtures';
 import { ALL, DESK as OF_DESK, look, THEMES } from './measure/look';

@@ -7,7 +7,7 @@ import { DESK } from './sizes';
 
 test.use(DESK);
 
-/** From the first screen to a part of the sample class's desk. */
+/** Goes from the first screen to a part of the sample class's desk. */
 async function openSample(page: Page, ...ids: string[]): Promise<void> {
   await page.goto('/');
   for (const id of ['bar-teacher', ...ids]) await page.getByTestId(id).click();
@@ -15,7 +15,7 @@ async function openSample(page: Page, ...ids: string[]): Promise<void> {
 
 const rowsOf = (page: Page) => finders(page).hooks('board-row-');
 
-/** How many pages a print of the screen has, and on which paper. */
+/** The number of pages and the paper of a print of the screen. */
 async function printed(page: Page): Promise<{ pages: number; text: string }> {
   const text = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
   return { pages: text.match(/\/Type\s*\/Page\b/g)?.length ?? 0, text };
@@ -49,7 +49,7 @@ test('the board ranks every concept, filters and orders', async ({ page }) => {
   const titles = await page.locator('button[data-line]').allInnerTexts();
   expect(titles).toEqual(titles.toSorted((a, b) => a.localeCompare(b)));
 
-  await test.step('all of it fits beside each other, also on a tablet', async () => {
+  await test.step('everything fits side by side, also on a tablet', async () => {
     const table = page.locator('table').first();
     for (const width of [1280, 800]) {
       await page.setViewportSize({ width, height: 1280 });
@@ -84,7 +84,7 @@ test('keys lead from line to line, in, and back; N covers names', async ({ page 
   await expect(rowsOf(page).first()).toBeVisible();
 });
 
-test('practice is assigned, taken back, and let stand again', async ({ page, bridge, hook }) => {
+test('practice is assigned, withdrawn and restored', async ({ page, bridge, hook }) => {
   const id = (await bridge.call('start', {})).classes[0]?.id ?? '';
   const { rows } = await bridge.call('board', { class: id });
   const weakest = rows.find(({ concept }) => concept.has_exercises)?.concept.id ?? '';
@@ -95,23 +95,23 @@ test('practice is assigned, taken back, and let stand again', async ({ page, bri
   const before = await assigned.count();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await expect(assigned).toHaveCount(before - 1);
-  // The withdrawn assignment can be brought back later, from another screen.
+  // The withdrawn assignment can be restored later, from another screen.
   await hook('tab-board').click();
   await hook('tab-assign').click();
   await hook('assign-withdrawn').locator('summary').click();
   await scan(page, 'assignments withdrawn');
-  await page.getByRole('button', { name: 'Let it stand again' }).first().click();
+  await page.getByRole('button', { name: 'Restore it' }).first().click();
   await expect(assigned).toHaveCount(before);
 });
 
-test('a folder is taken in with an account of every file, and undone', async ({
+test('a folder is imported with a report on every file, and the import undone', async ({
   page,
   bridge,
   hook,
 }) => {
   await openSample(page, 'tab-files', 'import-start');
-  await expect(hook('import-account')).toBeVisible({ timeout: 120_000 });
-  expect(await hook('import-account').locator('tbody tr').count()).toBeGreaterThan(20);
+  await expect(hook('import-report')).toBeVisible({ timeout: 120_000 });
+  expect(await hook('import-report').locator('tbody tr').count()).toBeGreaterThan(20);
   await bridge.pick(import.meta.filename);
   await page.getByRole('button', { name: 'Choose single files' }).click();
   await said(page, 'This is not a Surefoot file.');
@@ -134,9 +134,9 @@ test('a seat, a day, a concept and a first lesson are changed', async ({ page, h
   await undo(page);
   await expect(first).toHaveValue(name);
 
-  await test.step('a day without school moves the calendar, and back', async () => {
+  await test.step('a day without school moves the calendar, and undo moves it back', async () => {
     await hook('class-calendar').click();
-    // The screen's own words, not those of its guide.
+    // Not the words of the guide.
     const lead = page.locator('main p:not([data-testid="guide"] p)').first();
     const before = await lead.innerText();
     await page.getByRole('button', { name: /No school on .*December 14/ }).click();
@@ -146,7 +146,7 @@ test('a seat, a day, a concept and a first lesson are changed', async ({ page, h
     await expect(lead).toHaveText(before);
   });
 
-  await test.step('a concept moves to the next day by key, and back', async () => {
+  await test.step('a concept moves to the next day by a key, and back', async () => {
     await hook('class-rotation').click();
     const id = await page.locator('button.concept').first().getAttribute('id');
     const concept = page.locator(`[id="${id}"]`);
@@ -169,7 +169,7 @@ test('a seat, a day, a concept and a first lesson are changed', async ({ page, h
   });
 });
 
-test('the slips print black on white, one a seat', async ({ page, hook }) => {
+test('the join slips print black on white, one for each seat', async ({ page, hook }) => {
   await openSample(page, 'tab-class', 'class-pack', 'pack-save');
   await said(page, /was saved\./);
   await hook('slips-open').click();

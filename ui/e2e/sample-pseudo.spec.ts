@@ -29,7 +29,7 @@ async function typed(bridge: Bridge): Promise<{ names: string[]; own: string[] }
   const own = files.flatMap(
     (file) => readFileSync(join(SAMPLES, file), 'utf8').match(/\p{L}+/gu) ?? [],
   );
-  // Long ones first, so that no part of a name is left over.
+  // Long words first, so that no part of a name is left over.
   return { names, own: [...new Set(own)].sort((a, b) => b.length - a.length) };
 }
 
@@ -38,7 +38,7 @@ test('every screen of the desk', async ({ page, bridge }) => {
   const faults: string[] = [];
   await walkTeacher(
     { page, bridge, language: PSEUDO },
-    pseudoAt(page, 'desk', ['landscape'], faults, (stop) =>
+    pseudoAt(page, 'desk', ['landscape', 'tablet'], faults, (stop) =>
       stop.startsWith('own-') ? [...names, ...own] : names,
     ),
   );

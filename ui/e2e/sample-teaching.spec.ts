@@ -8,7 +8,7 @@ import { DESK } from './sizes';
 
 test.use(DESK);
 
-/** From the first screen to a part of the desk; returns the class's id and names. */
+/** Goes from the first screen to a part of the desk. Returns the class's id and names. */
 async function openSample(page: Page, bridge: Bridge, ...ids: string[]) {
   await page.goto('/');
   for (const id of ['bar-teacher', ...ids]) await page.getByTestId(id).click();
@@ -52,7 +52,7 @@ test('the talk keeps to its minutes, and the projector names nobody', async ({
     await leaveDialog(page);
   });
 
-  await test.step('what was talked about is noted, and is there again', async () => {
+  await test.step('a talked-about concept is noted, and stays noted', async () => {
     const button = page.getByRole('button', { name: 'Talked about' }).first();
     const noted = page.locator('main [aria-pressed="true"]');
     await button.click();
@@ -88,7 +88,7 @@ test('groups: suggested, proved, edited, printed, and kept', async ({ page, brid
     await expect(sum).toHaveText(before);
   });
 
-  await test.step('a suggestion is discarded, and is back as it was', async () => {
+  await test.step('a suggestion is discarded and restored', async () => {
     await page.getByRole('button', { name: 'Discard the suggestion' }).click();
     await expect(sum).toHaveCount(0);
     await page.getByRole('button', { name: 'Undo', exact: true }).last().click();
@@ -112,7 +112,7 @@ test('groups: suggested, proved, edited, printed, and kept', async ({ page, brid
     expect(await members.allInnerTexts()).not.toContain(names[0]);
   });
 
-  await test.step('the page of a group is one page, two at most with pictures', async () => {
+  await test.step('the page of a group is one page, or two with figures', async () => {
     await hook('group-page-0').click();
     await expect(hook('group-page')).toBeVisible();
     await page.emulateMedia({ media: 'print' });
@@ -122,7 +122,7 @@ test('groups: suggested, proved, edited, printed, and kept', async ({ page, brid
     await leaveDialog(page);
   });
 
-  await test.step('kept groups take what came of them, and it counts', async () => {
+  await test.step('results of kept groups are recorded, and count', async () => {
     await hook('group-0').locator('li select').first().selectOption('out:');
     await said(page, 'was moved');
     await scan(page, 'groups edited');
@@ -218,7 +218,7 @@ test('a day is entered by keys, a keystroke a cell', async ({ page, bridge, hook
     expect(kept, 'every key is on disk').toEqual(kept.map((_, at) => at % 4));
   });
 
-  await test.step('the last key is taken back, and arrows and touch go as well', async () => {
+  await test.step('the last key is undone, and arrows and touch work too', async () => {
     await page.keyboard.press('Control+z');
     await expect.poll(async () => (await stored()).at(-1)?.cells.at(-1)?.rating).toBeNull();
     await cell(1, 1).click();
@@ -230,7 +230,7 @@ test('a day is entered by keys, a keystroke a cell', async ({ page, bridge, hook
     await expect(cell(3, 1)).toBeFocused();
   });
 
-  await test.step('a line of like outcomes takes one keystroke, and one to take it back', async () => {
+  await test.step('equal outcomes of a row take one keystroke, and one to undo', async () => {
     await hook('enter-outcome').click();
     const empty = (await day()).rows.map(
       (row) => row.cells.filter((one) => (one.outcome ?? one.device_outcome) === null).length,

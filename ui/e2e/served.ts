@@ -1,4 +1,4 @@
-// Pages for tests alone, built and served from memory.
+// Serves pages for tests from memory.
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
@@ -15,7 +15,7 @@ const TYPES: Record<string, string> = {
   '.css': 'text/css',
 };
 
-/** Builds the page of a folder in `test`, and serves it; returns its address. */
+/** Builds and serves the page of a folder in `test`. Returns its address. */
 async function serve(folder: string): Promise<{ url: string; stop: () => void }> {
   const built = await build({
     configFile: join(UI, 'test', folder, 'vite.config.ts'),

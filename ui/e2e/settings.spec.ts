@@ -1,5 +1,5 @@
-// What a student sets and writes for themself: text size, colours, decimal sign and
-// motion that are nobody else's; goals in own words; reading aloud.
+// A student's own settings (text size, colours, decimal sign, motion), goals, and reading
+// aloud.
 import type { Page } from '@playwright/test';
 import type { Language } from '../src/lib/backend/contract';
 import type { Bridge } from './bridge';
@@ -14,7 +14,6 @@ const LANGUAGES: Language[] = ['en', 'es'];
 async function to(page: Page, tab: string): Promise<void> {
   const { hook } = finders(page);
   const settings = hook('leave-student');
-  // The settings have no button to themselves.
   if (tab === 'settings' && (await settings.isVisible())) return;
   await hook(tab === 'settings' ? 'student-settings' : `tab-${tab}`).click();
   if (tab === 'settings') await expect(settings).toBeVisible();
@@ -35,7 +34,7 @@ async function begin(page: Page, bridge: Bridge, language: Language = 'en'): Pro
   return student;
 }
 
-/** Opens an exercise of a concept, at the question how sure one is. */
+/** Opens an exercise of a concept, at the question about confidence. */
 async function practise(page: Page, concept: string): Promise<void> {
   await to(page, 'path');
   await page.getByTestId(`practise-${concept}`).click();
@@ -62,13 +61,12 @@ async function showSteps(page: Page): Promise<void> {
 
 test.describe('with motion', () => {
   test.use({ contextOptions: { reducedMotion: 'no-preference' } });
-  test("an appearance of one's own is nobody else's", async ({ page, bridge, hook, hooks }) => {
+  test("a student's appearance is nobody else's", async ({ page, bridge, hook, hooks }) => {
     const made = await makeClass(bridge);
     const wren = await join(bridge, made);
     const finch = await join(bridge, made, { seat: 1, nickname: 'Finch' });
     const style = () =>
       page.evaluate(() => {
-        // Something that would move, wherever the screen has something that does.
         const moving = document.createElement('i');
         moving.style.transitionDuration = '140ms';
         document.body.append(moving);
@@ -118,7 +116,7 @@ for (const language of LANGUAGES) {
       expect(concepts.length).toBeGreaterThanOrEqual(3);
       await set(page, `decimal-${name}`);
       let shown = '';
-      /** Adds the text and names of the screen, as eyes and screen readers get them. */
+      /** Adds the visible text and the accessible names of the screen. */
       const read = async () => {
         const names = await page
           .locator('main [aria-label]')
@@ -236,7 +234,7 @@ for (const language of LANGUAGES) {
         expect(text).toContain(concept.i_can.split(/[\d.]/)[0]?.trim());
     });
 
-    await test.step('it stops by the button, by Escape, and as the screen is left', async () => {
+    await test.step('it stops by the button, by Escape, and when the screen is left', async () => {
       await bridge.setVoice('long');
       for (const stop of [
         () => button.click(),
@@ -268,7 +266,7 @@ for (const language of LANGUAGES) {
     const { concepts } = await bridge.call('my_path', { student });
     const concept = concepts.find((row) => row.concept.id.includes('decimal'))?.concept.id ?? '';
     const before = (await bridge.said()).said.length;
-    await test.step('nothing is read unasked; if set, an exercise is as it opens', async () => {
+    await test.step('nothing is read by itself unless set; then an exercise is read when it opens', async () => {
       const asked: string[] = [];
       page.on('request', (request) => asked.push(request.url()));
       await practise(page, concept);
@@ -318,7 +316,6 @@ for (const language of LANGUAGES) {
     });
   });
 
-  // Each theme in one language; in both with MEASURE_ALL=1.
   const themes = ALL ? THEMES : THEMES.filter((_, at) => (at % 2 === 0) === (language === 'en'));
   test(`text of 200 % on 320 px loses nothing, ${language}`, async ({ page, bridge, hook }) => {
     const student = await begin(page, bridge, language);
@@ -349,7 +346,7 @@ for (const language of LANGUAGES) {
   });
 }
 
-test('the colours of the system over the page', async ({ page, bridge, hook, hooks }) => {
+test('forced colours of the system', async ({ page, bridge, hook, hooks }) => {
   await begin(page, bridge);
   await page.emulateMedia({ forcedColors: 'active' });
   const colours = (id: string) =>

@@ -6,7 +6,7 @@ export const SIZES = {
   narrow: { width: 320, height: 640 },
 };
 
-/** A tablet that is touched, as students have it. */
+/** A student's tablet. */
 export const TOUCH = { viewport: SIZES.tablet, hasTouch: true, isMobile: true };
-/** A computer with a mouse, as teachers have it. */
+/** A teacher's computer, with a mouse. */
 export const DESK = { viewport: SIZES.landscape, hasTouch: false, isMobile: false };

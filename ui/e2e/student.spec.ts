@@ -1,5 +1,5 @@
-// A student's year begins: the class pack and the code, a day of check-ins on one
-// screen, practice by pad and hints, the path on paper, and a hand-in that is a file.
+// A student's first day: class pack and code, a check-in on one screen, practice with pad
+// and hints, the path on paper, and a hand-in.
 import { boxOf, choose } from './finders';
 import { expect, test } from './fixtures';
 import { look, STUDENT, THEMES } from './measure/look';
@@ -12,7 +12,7 @@ test('joining with a class pack and a code', async ({ page, bridge, hook, hooks 
   await page.goto('/');
   await hook('start-student').tap();
 
-  await test.step('going back from the picker is no error', async () => {
+  await test.step('cancelling the file dialog is no error', async () => {
     await bridge.pick();
     const picked = page.waitForResponse('**/call/pick_class_pack');
     await hook('join-pick').tap();
@@ -58,7 +58,7 @@ test('seven check-ins on one screen, a tap each', async ({ page, bridge, hook, h
   await expect.poll(() => sent.length, 'each tap is sent once').toBe(14);
   expect(await page.evaluate(() => scrollY), 'without scrolling').toBe(0);
 
-  await test.step('all of it is there after a new start, and a key changes a rating', async () => {
+  await test.step('everything is there after a restart, and a key changes a rating', async () => {
     await open(page, student);
     await expect(page.getByText('All marked.')).toBeVisible();
     const chosen = page.locator('[role=radio][aria-checked=true]');
@@ -68,7 +68,7 @@ test('seven check-ins on one screen, a tap each', async ({ page, bridge, hook, h
     await expect(chosen).toHaveCount(7);
   });
 
-  await test.step('also in Spanish in every theme, and lying', async () => {
+  await test.step('also in Spanish in every theme, and in landscape', async () => {
     await hook('student-settings').tap();
     await choose(page, 'language-es');
     await hook('tab-today').tap();
@@ -92,7 +92,7 @@ test('practice by the pad, hints and steps, and on paper', async ({ page, bridge
   await hook('tab-practice').tap();
   const box = hook('answer-field-0');
   let typed = false;
-  // Which exercises come is chance, so it goes on until one is answered by the pad.
+  // The exercises are random, so it goes on until one is typed.
   for (let n = 0; n < 4 || (!typed && n < 20); n += 1) {
     await hook('practice-sure-1').tap();
     await expect(hook('answer-submit')).toBeVisible();
@@ -164,7 +164,7 @@ test('a hand-in is a file, or is shared', async ({ page, bridge, hook }) => {
   expect(made[0]?.bytes).toBeGreaterThan(200);
   await expect(hook('hand-in-share'), 'no share sheet, no such button').toHaveCount(0);
 
-  await test.step('where the system has a share sheet, that is the first way', async () => {
+  await test.step('if the system has a share sheet, sharing comes first', async () => {
     await bridge.setShares(true);
     await open(page, student);
     await hook('tab-handin').tap();

@@ -1,5 +1,5 @@
-// The hands-on tools: beside an exercise, each worked by keys alone and described in words.
-// How they look, beside it and alone, is measured on the walk through every screen.
+// The tools beside an exercise: each is used by keys alone and describes its state in
+// words. The ways through every screen measure how they look.
 import { boxOf } from './finders';
 import { expect, test } from './fixtures';
 import { measurable } from './measure/look';
@@ -7,7 +7,7 @@ import { join, makeClass, markDay, open } from './own-class';
 import { SIZES } from './sizes';
 import { TOOLS } from './walk/student';
 
-/** A stop of each tool, the key that works it, and what the tool then says. */
+/** A control of each tool, a key, and what the tool then says. */
 const WORKED: Record<string, [hook: string, key: string, told: string]> = {
   line: ['tool-line-on-1', 'Enter', 'The point is at 1. Hops from 0 to 1.'],
   strips: [

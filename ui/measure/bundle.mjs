@@ -1,8 +1,7 @@
 // How much the page loads, gzipped and without fonts: node measure/bundle.mjs, after
-// a build. Follows what the built files name, from the page on. The limit holds for
-// all that anyone can come to load in one language, the desk and every tool included.
-// Both languages together are told beside, and so are the words of exercises, which
-// are not the page's: the program sends them once an exercise is shown.
+// a build. Follows the file names in the built files, from the page on. The limit holds
+// for everything in one language, with the desk and all tools. Also prints the size in
+// both languages, and the size of the words of exercises, which the program sends.
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
@@ -15,12 +14,11 @@ const text = (path) => readFileSync(DIST + path, 'utf8');
 const files = readdirSync(`${DIST}assets`).filter((name) => /\.(js|css)$/.test(name));
 const bytes = new Map(files.map((name) => [name, gzipSync(text(`assets/${name}`)).length]));
 
-/** The built files that a text names. */
 function named(words) {
   return new Set(files.filter((name) => words.includes(name)));
 }
 
-/** What a script needs before it runs, and what it may load later. */
+/** The files that a script imports at once, and those it imports later. */
 function imports(name) {
   if (!name.endsWith('.js')) return { now: new Set(), later: new Set() };
   const words = text(`assets/${name}`);
@@ -30,7 +28,7 @@ function imports(name) {
   return { now, later };
 }
 
-/** All that loads from these on; `later` follows what is loaded on demand as well. */
+/** All files that these load; `later` also follows imports on demand. */
 function closure(from, { later = false, without = [] } = {}) {
   const found = new Set();
   const open = [...from];
@@ -47,7 +45,7 @@ function closure(from, { later = false, without = [] } = {}) {
 const sum = (names) => [...names].reduce((all, name) => all + bytes.get(name), 0);
 const kb = (size) => `${(size / 1000).toFixed(1)} kB`;
 
-/** The messages that the program has for its sheets, packed as the page's files are. */
+/** The size of the words of exercises, gzipped like the page's files. */
 function exerciseWords(language) {
   const folder = `${MESSAGES}${language}/`;
   const names = readdirSync(folder).filter((name) => EXERCISES.test(name));

@@ -8,10 +8,10 @@ import App from './App.svelte';
 exercisesFrom((language) => call('exercise_words', { language }));
 
 const target = document.getElementById('app');
-// The device's language until the settings are read.
+// The device's language, until the settings are loaded.
 const first = lookup(navigator.language) ?? LANGUAGES[0].tag;
 
-/** The device's language, or another one rather than none. */
+/** The device's language, or the first that loads. */
 async function firstWords(): Promise<boolean> {
   for (const language of new Set([first, ...LANGUAGES.map(({ tag }) => tag)])) {
     setLanguage(language);
@@ -30,9 +30,9 @@ async function begin(place: HTMLElement): Promise<void> {
     keepFocus(place);
     return;
   }
-  // The only words outside the message files, none of which could be loaded.
+  // These words are not in the message files, because none could be loaded.
   place.append(LANGUAGES.map(({ no_words }) => no_words).join(' · '));
 }
 
-// Not awaited here: the desk imports this file, and waits for no more than its own start.
+// Not awaited: the desk imports this file and must not wait for it.
 if (target) void begin(target);

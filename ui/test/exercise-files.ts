@@ -6,7 +6,7 @@ const FILES = import.meta.glob<string>(
   { query: '?raw', import: 'default', eager: true },
 );
 
-/** The words of exercises as the program gives them, for pages that run without it. */
+/** The words of exercises, for pages without the program. */
 export function exercisesFromFiles(): void {
   exercisesFrom((language: Language) =>
     Promise.resolve(

@@ -3,7 +3,7 @@ import { afterEach } from 'vitest';
 import { LANGUAGES, loadExerciseWords, loadWords } from '../src/lib/words';
 import { exercisesFromFiles } from './exercise-files';
 
-// What happy-dom lacks, at the least the components need.
+// What the components need and happy-dom lacks.
 window.scrollTo = () => undefined;
 
 exercisesFromFiles();

@@ -8,7 +8,7 @@ decimal-hint-places-together = { $places ->
    *[other] The factors have { $places } decimal places together. The product has as many.
 }
 decimal-hint-whole-divisor = Make the divisor a whole number. Do the same to both numbers.
-decimal-hint-point-up = The point in the answer stands above the point in the number you divide.
+decimal-hint-point-up = The point in the answer goes above the point in the number you divide.
 decimal-hint-check = Think of it as times: { $work }.
 decimal-step-both = Multiply both by { $factor }: { $work }.
 decimal-place-whole = whole number
@@ -24,8 +24,8 @@ g4-tenths-hundredths-step-ten = { $tenths ->
 }
 
 g4-decimal-write-ask = Write it as a decimal.
-g4-decimal-write-hint-tenths = Tenths stand in the first place after the point.
-g4-decimal-write-hint-hundredths = Hundredths stand in the second place after the point.
+g4-decimal-write-hint-tenths = Tenths are in the first place after the point.
+g4-decimal-write-hint-hundredths = Hundredths are in the second place after the point.
 g4-decimal-write-hint-blocks = A flat is 1. A rod is a tenth. A small cube is a hundredth.
 g4-decimal-write-step-tenths = { $tenths ->
     [one] { $tenths } tenth goes right after the point.

@@ -103,7 +103,7 @@ g6-rational-on-line-step-parts = { $n ->
 }
 
 g6-compare-rational-hint-left = On the line, the number more to the left is less.
-g6-compare-rational-hint-line = Think where each one stands.
+g6-compare-rational-hint-line = Think where each one is on the line.
 g6-compare-rational-step-left = { $less } is more to the left, so it is less.
 
 g6-order-in-context-ask-1 = Put the temperatures in order.

@@ -47,7 +47,7 @@ report-withheld = withheld
 report-whole-class = Whole class
 report-has-it = Has it
 report-needs-more = Needs more
-report-mistakes = Common mistakes
+report-misconceptions = Common misconceptions
 report-exercises = Exercises
 report-no-reports = Nothing has been reported yet.
 report-caution = A rating is a student's own view. It is not a grade and not a diagnosis.
@@ -82,11 +82,11 @@ report-family-title = How { $name } is doing in mathematics
 report-family-title-no-name = How your child is doing in mathematics
 report-family-what = Every mathematics lesson opens with a short review. After it, students say how sure they feel. This page shows what your child said last.
 report-family-well = What is going well
-report-family-well-none = Nothing stands here yet. It takes a few weeks.
+report-family-well-none = Nothing is listed here yet. It takes a few weeks.
 report-family-time = What needs more time
 report-family-time-none = Nothing was marked Not yet or With help lately.
 report-family-practice = Practice at home
-report-family-practice-none = No practice has come to school yet.
+report-family-practice-none = No practice has been handed in yet.
 report-family-help = How you can help
 report-family-help-1 = Ask: "What can you show me today?" Let your child do the talking.
 report-family-help-2 = Five to fifteen minutes on a few evenings is enough.
@@ -99,14 +99,14 @@ report-conference-title = Talk with { $name }
 report-conference-title-seat = Talk with seat { $seat }
 report-conference-what = "Likely has it" is an estimate from everything reported. Practice is given as right alone, right with help, and wrong.
 report-conference-needed = Needed most
-report-conference-best = Stands best
+report-conference-best = Known best
 report-conference-believe = How well the ratings fit the results
 report-conference-agreed = What we agreed
 
 ## The class summary.
 report-summary-title = Class summary
-report-summary-range = The share that has it is an estimate; the likely range stands in brackets. Weakest first.
-report-summary-caution = For the teachers of this class. Small counts can point to a child: for the school, use the class table for the school. A rating is a student's own view, not a grade and not a diagnosis.
+report-summary-range = The share that has it is an estimate; the likely range is in brackets. Weakest first.
+report-summary-caution = For the teachers of this class. Small counts can point to a child: the school gets “Class table for the school” instead. A rating is a student's own view, not a grade and not a diagnosis.
 
 ## The share-safe table.
 report-share-title = Class table for the school
@@ -115,7 +115,7 @@ report-share-nothing = Nothing can be shown: fewer than { $least } students rate
 report-share-rules = How it was made
 report-share-rule-group = Groups of fewer than { $least } students are withheld. There is no name and no seat in this table.
 report-share-rule-further = Further counts are withheld, so that totals do not give small ones away.
-report-share-rule-bands = A band stands in place of a share, so that nobody and everybody never show.
+report-share-rule-bands = Each share is shown as a band, so that no number says that it is nobody or everybody.
 
 ## The group page.
 report-group-title = Small group: { $concept }
@@ -126,7 +126,7 @@ report-group-noticed = What we noticed
 
 ## The talk plan.
 report-talk-title = Today's talk
-report-talk-none = Nothing asks for the few minutes today.
+report-talk-none = No concept needs the few minutes today.
 report-talk-teach-again = Teach it again
 report-talk-pair-talk = Students explain it in pairs
 report-talk-short-look = A short look together
@@ -134,7 +134,7 @@ report-talk-other = Also in today's review
 
 ## My path.
 report-path = My path
-report-path-how = One column for each time round. Practice: right alone, of all answered.
+report-path-how = One column for each pass. Practice: right alone, of all answered.
 report-path-practice = Practice
 report-path-goals = My goals
 report-path-goal = · { $goal }
@@ -206,7 +206,7 @@ report-about-conference = Ratings, results, practice and what you saw, with room
 report-name-group = Small group
 report-about-group = One page for a small group: who, what goes wrong, exercises, and what came of it.
 report-name-talk = Today's talk
-report-about-talk = The concepts that deserve the few minutes, each with an exercise and the common mistake. Without a name.
+report-about-talk = The concepts that deserve the few minutes, each with an exercise and the common misconception. Without a name.
 report-name-class-summary = Class summary
 report-about-class-summary = Every concept with its estimate, ratings and practice. For the teachers of this class.
 report-name-share-safe = Class table for the school

@@ -7,13 +7,13 @@ guide-reset = Show the guides again
 
 guide-board-title = The board: what is weak now, and how sure that is
 guide-board-1 = Each row is a concept, the weakest first. The bar is the share of the class that likely has it. A wide bar means few or old reports.
-guide-board-2 = Press a row to see who stands behind it and which mistakes are common. From there, one step leads to an assignment.
-guide-board-3 = Look at one strand, one phase or a few students alone. N covers the names before you project.
+guide-board-2 = Press a row to see who needs the concept and which misconceptions are common. There you can assign practice.
+guide-board-3 = You can show one strand, one phase or a few students only. N covers the names before you project.
 
-guide-compare-title = Where ratings and results part
-guide-compare-1 = Sure but wrong: these students will not ask for help by themselves. Right but unsure: tell them.
-guide-compare-2 = Below stands how far each student's ratings can be believed. With few answers it says so instead of guessing.
-guide-compare-3 = Enter what you saw yourself, and the last table shows how your view and the students' agree.
+guide-compare-title = Where ratings and results differ
+guide-compare-1 = Sure, but wrong: these students will not ask for help. Right, but unsure: tell them that they can do it.
+guide-compare-2 = The table below shows how well each student's ratings fit the results. With few answers it does not guess.
+guide-compare-3 = Enter what you saw yourself. The last table shows how your observations agree with the ratings.
 
 guide-concept-title = One concept, student by student
 guide-concept-1 = Who needs it most comes first, with what they said, marked and practiced.
@@ -25,61 +25,61 @@ guide-student-1 = What is needed most comes first. Concepts before their first l
 guide-student-2 = Ratings are the student's own view, not a grade and not a diagnosis.
 
 guide-talk-title = Today's few minutes
-guide-talk-1 = Say how many minutes there are. Of today's concepts, those stand first where talk puts the most students right.
-guide-talk-2 = Show puts one exercise on the projector, with a common slip to talk about. No name is ever on it.
+guide-talk-1 = Say how many minutes you have. Today's concepts come in order: first where a talk helps the most students.
+guide-talk-2 = Show puts one exercise on the projector, with a common misconception to talk about. It never shows a name.
 guide-talk-3 = Mark what you talked about: it counts less in the next days.
 
 guide-groups-title = Who sits together, on what
 guide-groups-1 = Say how many rounds and groups there are, who is absent, and who should or should not sit together. Then ask for groups.
-guide-groups-2 = Move anyone by hand. What the change costs, and any rule it breaks, stands on top.
-guide-groups-3 = Keep the groups, print a page for each, and record afterwards who has it. The record counts on the board.
+guide-groups-2 = You can move any student by hand. The line at the top says what a move costs and which rules it breaks.
+guide-groups-3 = Keep the groups and print a page for each. Afterwards, record who has it: the record counts on the board.
 
 guide-assign-title = Practice for tonight
 guide-assign-1 = Choose concepts, amount and dates, for the class or for some students.
 guide-assign-2 = It reaches the students with the next class pack: save the pack and give it out.
-guide-assign-3 = Here you see who has done how much, as far as they have handed in.
+guide-assign-3 = Here you see how much each student has done, by the latest hand-ins.
 
 guide-enter-title = Paper charts, and what you saw
-guide-enter-1 = Keys 0 to 3 fill a cell in and go on; the arrows move. A class's day takes under a minute. Everything is kept at once.
+guide-enter-1 = Keys 0 to 3 fill a cell and go on; the arrows move. A class's day takes under a minute. Everything is saved at once.
 guide-enter-2 = Ratings and results come from paper charts. "What I saw" is your own view and counts as a result.
-guide-enter-3 = Ctrl Z takes the last key back.
+guide-enter-3 = Ctrl Z undoes the last key.
 
 guide-files-title = Hand-ins come in here
-guide-files-1 = Choose the folder with the files, or have it watched. Every file gets a line: new, updated, older, refused and why.
-guide-files-2 = The same file twice counts once. The last import can be undone.
-guide-files-3 = When another device claims a seat, you decide.
+guide-files-1 = Choose the folder with the files, or let Surefoot watch it. Every file gets a line: new, updated, older, or not imported and why.
+guide-files-2 = A file that comes twice counts once. You can undo the last import.
+guide-files-3 = When a second device uses a seat, you decide whether it counts.
 
 guide-class-seats-title = Seats and names
 guide-class-seats-1 = A name here is optional and never leaves this computer. Hand-ins carry only the seat.
-guide-class-seats-2 = The code on the slip lets a student join. Add seats below; remove one with all that came from it.
+guide-class-seats-2 = The code on the join slip lets a student join. Add seats below. If you remove one, all that came from it goes too.
 
 guide-class-calendar-title = The school year
-guide-class-calendar-1 = Press a day to close it, or enter a holiday from one day to another. Days without students move the rotation on.
-guide-class-calendar-2 = Below you bound the minutes and evenings of practice, and name a test to aim at.
+guide-class-calendar-1 = Press a day without school, or enter a holiday by its first and last day. The rotation then goes on after it.
+guide-class-calendar-2 = Below you set bounds for the minutes and evenings of practice, and name the next test.
 
 guide-class-rotation-title = Which concept on which day
 guide-class-rotation-1 = Drag a concept to another day, or use the arrows beside it. With the keys: Alt and the arrow left or right.
-guide-class-rotation-2 = The checks tell whether days and strands are balanced. Spread evenly anew does it for you; Undo takes it back.
+guide-class-rotation-2 = The checks show whether days and strands are balanced. "Spread evenly again" balances them, and you can undo it.
 guide-class-rotation-3 = First lessons set the phase: preview before, practice from then on, review later. Paste your pacing list to set many at once.
 
 guide-class-exercises-title = Exercises of your own
-guide-class-exercises-1 = Take in a table or a QTI file: every line is checked first, and what does not fit is named.
-guide-class-exercises-2 = Students get them in turn with the program's own, from the next class pack on.
+guide-class-exercises-1 = Import a table or a QTI file. Every line is checked first, and you see which lines do not fit, and why.
+guide-class-exercises-2 = From the next class pack on, students get them in turn with the built-in exercises.
 
 guide-class-concepts-title = Concepts of your own
-guide-class-concepts-1 = Take in your school's list as a table or a CASE file, or keep to the built-in concepts.
-guide-class-concepts-2 = What you take in can then be added to the rotation.
+guide-class-concepts-1 = Import your school's list as a table or a CASE file, or use the built-in concepts only.
+guide-class-concepts-2 = Then add the imported concepts to the rotation.
 
 guide-class-pack-title = Give the class its file
-guide-class-pack-1 = Save the class pack and put it where students can get it. Print the slips: each seat has its own code.
-guide-class-pack-2 = After a change or a new assignment, save it anew. An older pack still works, it only knows less.
+guide-class-pack-1 = Save the class pack and put it where students can get it. Print the join slips: each seat has its own code.
+guide-class-pack-2 = After a change or a new assignment, save it again. An older pack still works, but without the change.
 
 guide-print-title = On paper
 guide-print-1 = Charts to rate on, practice with answer keys, family and conference pages, and tables for the school.
 guide-print-2 = Everything is black and white, on Letter or A4.
 
 guide-safe-title = Keep it safe
-guide-safe-1 = Copies on this computer are made by themselves. Make a sealed backup now and then and keep it elsewhere.
+guide-safe-1 = Surefoot makes copies on this computer by itself. Make a sealed backup now and then and keep it elsewhere.
 guide-safe-2 = Nobody can open a backup without its passphrase. Write it down.
 guide-safe-3 = The class key takes a class to your second computer.
 

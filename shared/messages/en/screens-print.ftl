@@ -1,7 +1,7 @@
 ## The teacher's Print screen.
 tab-print = Print
 print-title = Print
-print-words = Sheets, charts and reports are PDFs in black and white that you save and print. On a sheet, your own exercises take turns with fresh ones.
+print-words = Sheets, charts and reports are PDFs in black and white that you save and print. A sheet mixes your own exercises with built-in ones.
 print-what = What to print
 print-level = Level
 print-level-1 = First steps

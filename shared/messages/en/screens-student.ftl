@@ -1,5 +1,5 @@
 ## The student's screens.
-student-tabs = Parts of your tracker
+student-tabs = Your screens
 student-today = Today
 student-practice = Practice
 student-path = My path
@@ -56,7 +56,7 @@ practice-count-over-label = Tonight: { $done } exercises, { $planned } were plan
 practice-count-label = Tonight: { $done } of { $planned } exercises
 practice-time-label = Tonight: { $done } of { $planned } minutes
 practice-nothing = No practice yet
-practice-nothing-text = First mark your concepts in Today. Then practice that fits you stands here.
+practice-nothing-text = First mark your concepts in Today. Then you find practice here that fits you.
 practice-to-today = Go to Today
 practice-over = Done for tonight
 practice-over-text = { $finished ->
@@ -173,7 +173,7 @@ path-results = { $alone } of { $answered } on your own
 path-no-results = No practice yet
 path-print = Print my path
 path-empty = Your path starts with your first check-in
-path-empty-text = Mark the concepts of a school day. They will stand here.
+path-empty-text = Mark the concepts of a school day. Then you see them here.
 
 handin-title = Hand in
 handin-lead = Make a sealed file for your teacher. Only your teacher can open it.
@@ -200,7 +200,7 @@ handin-share = Send my file
 handin-save = Save my file
 handin-made = Your file is made
 handin-made-place = It is here: { $place }
-handin-made-sample = It went to the sample class's folder. The teacher's desk can take it in.
+handin-made-sample = It went to the sample class's folder. The teacher's desk can import it.
 handin-made-shared = It went to the app you chose. Did you send it there? If not, you can send it again.
 handin-made-file = File: { $file }
 handin-not-saved = You went back. No file was made. Nothing is lost.

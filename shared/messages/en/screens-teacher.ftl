@@ -16,7 +16,7 @@ desk-names-cover = Cover names
 desk-names-show = Show names
 desk-cover-key = Press N to cover or show the names
 desk-seat = Seat { $seat }
-desk-undone = Taken back.
+desk-undone = Undone.
 desk-age-none = no report yet
 desk-age-today = today
 desk-age-yesterday = yesterday
@@ -34,9 +34,9 @@ board-reporting-none = { $seats ->
 }
 board-today = Today is day { $day } of the rotation, pass { $pass } of { $passes }.
 board-no-school = No school today.
-board-empty-title = The class picture will stand here
-board-empty-words = Students rate each concept after the review and hand in a small file. Take their files in, and every concept gets its line: who has it, how sure that is, and which way it is moving.
-board-empty-do = Take in hand-ins
+board-empty-title = The board will show your class here
+board-empty-words = Students rate each concept after the review and hand in a small file. Import the files, and every concept gets a line: who has it, how sure that is, and whether it rises or falls.
+board-empty-do = Import hand-ins
 board-empty-slips = Class pack and join slips
 board-filters = What the board shows
 board-filter-strand = Strand
@@ -46,9 +46,9 @@ board-filter-today = Only day { $day }, today
 board-shown = { $shown } of { $all } concepts
 board-show-all = Show all
 board-none-title = No concept fits these choices
-board-none-words = Other concepts are there; they are only not shown.
+board-none-words = The other concepts are only hidden.
 board-own-view = Ratings are the students' own view. They are no grade and no diagnosis.
-board-caption = Concepts of { $title }, weakest first unless ordered otherwise
+board-caption = Concepts of { $title }, weakest first or in the order you chose
 board-col-rank = Rank
 board-col-concept = Concept
 board-col-has-it = Share that has it
@@ -94,8 +94,8 @@ concept-ask-first = { $count ->
     [one] Only { $count } student has reported on this concept. Ask the class before you plan on it.
    *[other] Only { $count } students have reported on this concept. Ask the class before you plan on it.
 }
-concept-mistakes = Common mistakes in practice
-concept-mistake-unknown = Another mistake ({ $code })
+concept-misconceptions = Common misconceptions in practice
+concept-misconception-unknown = Another misconception ({ $code })
 concept-times = { $count } ×
 concept-students = Students, who needs it most first
 concept-assign = { $count ->
@@ -118,8 +118,8 @@ concept-assigned = { $done } of { $of }
 ## Files
 files-title = Files
 files-lead = Point to the folder where hand-ins arrive. A newer file replaces the older one from the same device, so nothing counts twice. The files stay where they are.
-files-take-sample = Take in the sample class's folder
-files-take-folder = Take in a folder
+files-take-sample = Import the sample class's folder
+files-take-folder = Import a folder
 files-take-files = Choose single files
 files-running = Reading the files
 files-progress = { $total ->
@@ -127,14 +127,11 @@ files-progress = { $total ->
    *[other] { $done } of { $total } files
 }
 files-stop = Stop
-files-empty-title = Every file will get its line here
-files-empty-words = After you take in a folder, this list tells for each file what became of it: new, updated, older than what is here, or not taken, and why.
-files-account = { $date }:
-files-account-none = there was no hand-in in it
-files-look = { $count ->
-    [one] { $count } to look at
-   *[other] { $count } to look at
-}
+files-empty-title = Every file gets a line here
+files-empty-words = After an import, this list shows the result for each file: new, updated, older than what is here, or not imported, and why.
+files-report = { $date }:
+files-report-none = there was no hand-in in it
+files-to-check = { $count } to check
 files-cancelled = stopped before the end
 files-was-undone = undone
 files-undone = The import was undone. The files themselves are still where they were.
@@ -143,20 +140,20 @@ files-tally-updated = { $count } updated
 files-tally-known = { $count } already here
 files-tally-older = { $count } older
 files-tally-quarantined = { $count } waiting for your decision
-files-tally-refused = { $count } not taken
-files-col-verdict = What became of it
+files-tally-refused = { $count } not imported
+files-col-verdict = Result
 files-col-who = From
 files-col-what = Details
 files-col-file = File
 files-verdict-new = New
 files-verdict-updated = Updated
 files-verdict-known = Already here
-files-verdict-known-words = Exactly this was taken in before. Nothing changed.
+files-verdict-known-words = This was imported before. Nothing changed.
 files-verdict-older = Older
-files-verdict-older-words = Something newer from this device is here. Nothing changed.
+files-verdict-older-words = A newer hand-in from this device is here. Nothing changed.
 files-verdict-quarantined = Waiting
-files-verdict-quarantined-words = A second device claims this seat. It is kept, and counts once you accept the device above.
-files-verdict-refused = Not taken
+files-verdict-quarantined-words = It comes from a second device for this seat. It is stored, and counts once you accept the device above.
+files-verdict-refused = Not imported
 files-new-entries = { $count ->
     [one] { $count } new entry
    *[other] { $count } new entries
@@ -166,34 +163,33 @@ flag-future-date = { $entries ->
    *[other] { $entries } entries are dated in the future, up to { $date }. They are kept and show once their day has come. Check the date of the device.
 }
 flag-outside-year = { $entries ->
-    [one] { $entries } entry lies outside the school year ({ $date }). It is kept but does not count.
-   *[other] { $entries } entries lie outside the school year (up to { $date }). They are kept but do not count.
+    [one] { $entries } entry is outside the school year ({ $date }). It is kept but does not count.
+   *[other] { $entries } entries are outside the school year (up to { $date }). They are kept but do not count.
 }
 flag-unknown-concept = { $concepts ->
     [one] { $concepts } concept in it is not in this class. It is kept but not shown.
    *[other] { $concepts } concepts in it are not in this class. They are kept but not shown.
 }
-held-title = A second device for the same seat
-held-words = This happens when a student joined on another device, or when someone typed the code of somebody else. Nothing from it counts until you decide.
-held-device = device { $device }, besides { $devices ->
-    [0] none accepted
-    [one] the one accepted
-   *[other] the { $devices } accepted
+quarantine-title = A second device for the same seat
+quarantine-words = This happens when a student joined on another device, or when someone typed the code of somebody else. Nothing from it counts until you decide.
+quarantine-device = device { $device }; accepted before: { $devices ->
+    [0] none
+   *[other] { $devices }
 }
-held-accept = Accept this device
-held-aside = Put it aside
-held-accept-title = Accept this device?
-held-accept-words = What it handed in counts for { $name } from now on, beside what is there.
-held-aside-title = Put this device aside?
-held-aside-words = What it handed in will not count for { $name }. Its files stay where they are.
-held-accepted = The device counts for { $name } from now on.
-held-put-aside = The device of { $name } was put aside.
-journal-title = What was taken in
+quarantine-accept = Accept this device
+quarantine-reject = Reject this device
+quarantine-accept-title = Accept this device?
+quarantine-accept-words = From now on, what it handed in counts for { $name }, together with what is there.
+quarantine-reject-title = Reject this device?
+quarantine-reject-words = What it handed in will not count for { $name }. Its files stay where they are.
+quarantine-accepted = The device counts for { $name } from now on.
+quarantine-rejected = The device of { $name } was rejected.
+journal-title = Imports
 journal-undo = Undo the last import
 journal-undo-title = Undo the last import?
 journal-undo-words = { $count ->
-    [one] This takes back { $count } file taken in on { $date }. The board will be as it was before. You can take the file in again.
-   *[other] This takes back { $count } files taken in on { $date }. The board will be as it was before. You can take the files in again.
+    [one] This takes back { $count } file imported on { $date }. The board will be as it was before. You can import the file again.
+   *[other] This takes back { $count } files imported on { $date }. The board will be as it was before. You can import the files again.
 }
 
 ## Class
@@ -233,10 +229,7 @@ seats-devices = { $count ->
     [one] { $count } device
    *[other] { $count } devices
 }
-seats-held = { $count ->
-    [one] { $count } waiting
-   *[other] { $count } waiting
-}
+seats-quarantined = { $count } waiting
 seats-assign-to = Assign practice to { $name }
 seats-remove = Remove
 seats-remove-of = Remove { $name }
@@ -260,7 +253,7 @@ seats-added = { $count ->
     [one] { $count } seat was added. It needs a join slip.
    *[other] { $count } seats were added. They need join slips.
 }
-calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day to take school off it, or to put it back.
+calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day to make it a day without school, or a school day again.
 calendar-closures = Days without school
 calendar-from = From
 calendar-to = To (if more than one day)
@@ -275,26 +268,26 @@ calendar-range = { $days ->
 calendar-day = No school on { $date }
 calendar-changed = The calendar was changed. Days of the rotation move with it.
 calendar-year-change = Change dates or weekdays
-calendar-year-words = Closures, first lessons and reports keep their dates. Days of the rotation are counted anew; reports outside the year are kept but do not count.
+calendar-year-words = Closures, first lessons and reports keep their dates. Days of the rotation are counted again. Reports outside the year are kept but do not count.
 calendar-year-effect = This makes { $days } school days and { $passes } passes (now { $before_days } and { $before_passes }).
 calendar-year-changed = The school year was changed. Days of the rotation move with it.
 calendar-lessons-outside = { $count ->
-    [one] One first lesson lies outside the school year.
-   *[other] { $count } first lessons lie outside the school year.
+    [one] One first lesson is outside the school year.
+   *[other] { $count } first lessons are outside the school year.
 }
 calendar-fault-none = Choose the first day without school.
 calendar-fault-order = The last day comes before the first.
-calendar-fault-outside = These days lie outside the school year.
+calendar-fault-outside = These days are outside the school year.
 calendar-fault-no-school = There is no school on these days anyway.
 practice-rules = Practice at home
-practice-rules-lead = Students choose their minutes and evenings between these bounds; those who would rather count exercises choose a number that usually fits into these minutes. Practice gets them ready for the test you name, and after it for the end of the year. All of it goes out with the next class pack.
+practice-rules-lead = Students choose their minutes and evenings within these bounds. Those who would rather count exercises choose a number that usually fits into these minutes. Practice gets them ready for the test you name, and after it for the end of the year. All of it reaches them with the next class pack.
 practice-rules-minutes-least = Fewest minutes an evening
 practice-rules-minutes-most = Most minutes an evening
 practice-rules-evenings-least = Fewest evenings a week
 practice-rules-evenings-most = Most evenings a week
 practice-rules-test = Next test (if there is one)
 practice-rules-changed = The bounds of practice were changed.
-rotation-lead = Drag a concept to another day, use its arrows, or press Alt with the left or right arrow key. A tap opens the students behind it.
+rotation-lead = Drag a concept to another day, use its arrows, or press Alt with the left or right arrow key. Tap it to see how each student does.
 rotation-by-day = Day by day
 rotation-lessons = First lessons
 rotation-day = { $count ->
@@ -343,7 +336,7 @@ pack-step-slips-words = { $count ->
     [one] One slip with the code of the seat. The student types it once.
    *[other] { $count } slips, one a seat, each with its code. The student types it once.
 }
-pack-step-hand-ins = Take in the hand-ins
+pack-step-hand-ins = Import the hand-ins
 pack-step-hand-ins-do = Open Files
 pack-step-hand-ins-words = Students make a hand-in with one tap. You point Surefoot to the folder where they arrive.
 slips-open = Show the slips
@@ -358,7 +351,7 @@ assign-title = Assign
 assign-new = New assignment
 assign-made = The assignment is made. Give out a new class pack so that it reaches the students.
 assign-withdrawn = The assignment was withdrawn. Practice that was done stays.
-assign-empty-title = Assigned practice will stand here
+assign-empty-title = Assigned practice will be listed here
 assign-empty-words = Open a weak spot on the board, choose who needs it, and assign. It travels in the next class pack; here you see who did it.
 assign-empty-do = Open the board
 assign-each = { $count ->
@@ -383,9 +376,9 @@ assign-withdrawn-list = { $count ->
     [one] One withdrawn assignment
    *[other] { $count } withdrawn assignments
 }
-assign-restore = Let it stand again
+assign-restore = Restore it
 assign-withdraw-title = Withdraw this assignment?
-assign-withdraw-words = It goes from the students' practice with the next class pack. Practice that was done stays and counts.
+assign-withdraw-words = It leaves the students' practice with the next class pack. Practice that was done stays and counts.
 assign-concepts = Concepts
 assign-concepts-hint = One to six. Only concepts with exercises are offered.
 assign-concepts-add = Add a concept …
@@ -408,11 +401,11 @@ new-class-lead = A class is ready in two minutes. Everything can be changed late
 new-class-name = Name of the class
 new-class-name-hint = As students know it, such as Room 12 or Grade 4 Math.
 new-class-seats = Seats
-new-class-seats-hint = One seat a student. Names stay on this computer; without names, seats are only numbered.
+new-class-seats-hint = One seat for each student. Names stay on this computer; without names, seats are only numbered.
 new-class-by-names = Paste a list of names
 new-class-by-count = Only a number of seats
 new-class-roster = Names, one a line
-new-class-roster-hint = Given names or codes of your own. Of a line with several columns, only the first is taken in.
+new-class-roster-hint = Given names or codes of your own. Of a line with several columns, only the first is read.
 new-class-names-read = { $count ->
     [one] { $count } seat:
    *[other] { $count } seats:
@@ -432,7 +425,7 @@ new-class-closures = { $count ->
    *[other] Days without school: { $count }
 }
 roster-file = From a file …
-roster-file-hint = CSV with names, or the CSV files of a OneRoster export (choose users, enrollments and classes together). Only given names or codes are taken in.
+roster-file-hint = CSV with names, or the CSV files of a OneRoster export (choose users, enrollments and classes together). Only given names or codes are read.
 roster-file-classes = Which class?
 roster-file-class = { $count ->
     [one] { $title } ({ $count } student)
@@ -443,13 +436,13 @@ roster-file-left-out = { $count ->
    *[other] { $count } lines of the file were left out: they cannot be names, or the class is full.
 }
 new-class-copy = Rotation and first lessons
-new-class-copy-hint = A new rotation is suggested from the grades, or taken over from a class you have. First lessons then keep their place in the year.
+new-class-copy-hint = Surefoot suggests a new rotation from the grades, or copies one from a class you have. First lessons then keep their place in the year.
 new-class-copy-none = Suggest a new rotation
 new-class-grades = Grades
-new-class-grades-hint = The highest grade is taken whole, as far as it fits; earlier grades fill what is left, so that their concepts are reviewed.
+new-class-grades-hint = As many concepts of the highest grade as fit come first. Earlier grades fill what is left, so that their concepts are reviewed.
 new-class-grade = Grade { $grade } ({ $count } concepts)
 new-class-rotation = Rotation
-new-class-rotation-hint = Every concept comes round once in a rotation. Surefoot suggests which concept goes on which day; you can move them.
+new-class-rotation-hint = Every concept comes once in a rotation. Surefoot suggests which concept goes on which day; you can move them.
 new-class-rotation-days = Days in the rotation
 new-class-a-day = Concepts a day
 new-class-sum = This makes
@@ -458,12 +451,12 @@ new-class-sum-days = school days
 new-class-sum-passes = passes
 new-class-sum-concepts = concepts
 new-class-left-out = { $count ->
-    [one] { $count } concept of these grades does not fit. More days or more concepts a day take it in.
-   *[other] { $count } concepts of these grades do not fit. More days or more concepts a day take them in.
+    [one] { $count } concept of these grades does not fit. It fits with more days or more concepts a day.
+   *[other] { $count } concepts of these grades do not fit. They fit with more days or more concepts a day.
 }
 new-class-create = Create the class
 new-class-later = Names, seats, dates, closures, concepts and their days can be changed at any time.
-new-class-done = { $title } stands. Two things are left: give out the class pack and print the slips.
+new-class-done = { $title } is ready. Two things are left: give out the class pack and print the join slips.
 new-class-faults = { $count ->
     [one] One thing is missing or does not fit. It is marked.
    *[other] { $count } things are missing or do not fit. They are marked.

@@ -25,9 +25,9 @@ concept-seen = you saw:
 
 ## Ratings beside results
 compare-title = Ratings and results
-compare-lead = Where a student's own rating and what came of it do not fit, a short talk helps both ways.
-compare-empty-title = Ratings will stand beside results here
-compare-empty-words = Once students have rated concepts and marked or practiced them, this shows who is sure but wrong, who is right but unsure, and which mistakes come back.
+compare-lead = Where a student's ratings and results do not fit, a short talk helps.
+compare-empty-title = Ratings and results will be compared here
+compare-empty-words = Once students have rated concepts and marked or practiced them, this shows who is sure but wrong, who is right but unsure, and which misconceptions come back.
 compare-sure = Sure, but wrong
 compare-sure-words = Last rating On my own or Could teach it, and since then more wrong than right, at least twice.
 compare-sure-none = Nobody at the moment.
@@ -37,23 +37,23 @@ compare-unsure-none = Nobody at the moment.
 compare-since = { $right } right, { $wrong } wrong
 compare-more = Show all { $count }
 compare-fewer = Show fewer
-compare-mistakes-left-out = { $count ->
-    [one] One rarer mistake is not listed.
-   *[other] { $count } rarer mistakes are not listed.
+compare-misconceptions-left-out = { $count ->
+    [one] One rarer misconception is not listed.
+   *[other] { $count } rarer misconceptions are not listed.
 }
-compare-mistakes = Common mistakes
-compare-mistakes-none = No mistake has been recognised in practice yet.
-compare-col-mistake = Mistake
+compare-misconceptions = Common misconceptions
+compare-misconceptions-none = No misconception has been recognized in practice yet.
+compare-col-misconception = Misconception
 compare-col-students = Students
 compare-col-times = Times
-compare-col-last = Last made
+compare-col-last = Last seen
 compare-students = How well each student's ratings fit the results
-compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. Forecast minus result stands with its 95% range, from 20 answers on. The Brier score, from 60 on, is 0 for perfect forecasts and 1 for the worst: what ratings are off, less what they tell apart, plus the spread of the results.
+compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. From 20 answers on, forecast minus result is shown with its 95% range. From 60 on, the Brier score is shown: 0 for perfect forecasts, 1 for the worst. It is reliability minus resolution plus uncertainty.
 compare-col-verdict = In short
 compare-col-bias = Forecast minus result, in 100
 compare-col-gamma = The surer, the more often right (gamma)
 compare-col-brier = Brier score
-compare-brier-parts = off { $reliability }, tell apart { $resolution }, spread { $uncertainty }
+compare-brier-parts = reliability { $reliability }, resolution { $resolution }, uncertainty { $uncertainty }
 compare-col-answers = Answers
 compare-bias = { $bias } ({ $low } to { $high })
 compare-verdict-over = Feels surer than results show
@@ -62,12 +62,12 @@ compare-verdict-near = About as sure as results show
 compare-verdict-unclear = Not clear yet
 compare-verdict-too-little = Too little to say
 compare-agreement = Your observations beside the ratings
-compare-agreement-none = You have not noted an observation yet that can be laid beside a rating of the same pass.
+compare-agreement-none = None of your observations has a rating of the same pass yet.
 compare-agreement-caption = Rows: the student's rating. Columns: what you saw in the same pass.
 compare-kappa = Weighted kappa { $kappa } (standard error { $error }) from { $pairs } pairs: 0 is agreement by chance, 1 is full agreement.
 compare-kappa-little = { $pairs ->
-    [one] { $pairs } pair so far; a weighted kappa is told from 10 on.
-   *[other] { $pairs } pairs so far; a weighted kappa is told from 10 on, and only where ratings differ.
+    [one] { $pairs } pair so far. A weighted kappa is shown from 10 on.
+   *[other] { $pairs } pairs so far. A weighted kappa is shown from 10 on, and only where ratings differ.
 }
 compare-observe = Note observations
 student-assign = { $count ->
@@ -99,10 +99,10 @@ talk-chosen = { $count ->
     [one] This one deserves the minutes ({ $minutes } min)
    *[other] These deserve the minutes ({ $minutes } min)
 }
-talk-none = None of today's concepts needs the minutes more than the review itself does.
+talk-none = No concept of today needs the minutes more than the review itself does.
 talk-unknown = Nothing can be said yet: no concept of this day has been taught and reported on.
 talk-others = The day's other concepts
-talk-empty-title = No concept stands on this day
+talk-empty-title = This day has no concepts
 talk-empty-words = The talk plan takes the concepts of the day's review. This day has none.
 talk-way-teach-again = Teach it again
 talk-way-pair-talk = Explain it in pairs
@@ -113,26 +113,26 @@ talk-why-wrong = { $count ->
    *[other] About { $count } of those here would get it wrong.
 }
 talk-why-sure = { $count ->
-    [1] About 1 of them feels sure: a slip that surprises is remembered.
-   *[other] About { $count } of them feel sure: a slip that surprises is remembered.
+    [1] About 1 of them feels sure. A wrong answer that surprises is remembered.
+   *[other] About { $count } of them feel sure. A wrong answer that surprises is remembered.
 }
 talk-why-falling = Ratings are falling.
 talk-why-dependants = { $count ->
     [one] { $concepts } builds on it within ten school days.
    *[other] { $concepts } build on it within ten school days.
 }
-talk-why-mistake = Most common mistake: { $mistake }.
+talk-why-misconception = Most common misconception: { $misconception }.
 talk-why-lately = It was talked about in this pass or the last, so it counts half.
-talk-why-preview = Not taught yet: "Not yet" is what one expects.
+talk-why-preview = Not taught yet: "Not yet" is to be expected.
 talk-why-no-report = No report yet: ask the class first.
 talk-show = Show on the projector
 talk-talked = Talked about
 talk-foot = Assumed: teaching again puts 45 of 100 wrong answers right, explaining in pairs 50, a short look 30. Under these numbers no other choice of at most two concepts does more. The projector shows no name.
-talk-slip = Someone answered
-talk-slip-ask = How could one get there?
+talk-misconception = Someone answered
+talk-misconception-ask = How could somebody get this answer?
 talk-answer = The answer
 talk-steps = Step by step
-talk-next-slip = A common slip
+talk-next-misconception = A common misconception
 talk-next-answer = The answer
 talk-next-steps = Step by step
 talk-next-concept = Next concept
@@ -142,7 +142,7 @@ talk-no-exercise = There is no exercise for this concept. Take one from the revi
 ## Groups
 groups-title = Groups
 groups-lead = Who would gain most by sitting together on what, from the weakest concepts that have been taught.
-groups-empty-title = Groups will stand here
+groups-empty-title = Groups will be suggested here
 groups-empty-words = Once hand-ins are in and a concept has been taught, Surefoot suggests who sits together on what.
 groups-wishes = { $slots ->
     [one] { $slots } round
@@ -168,15 +168,15 @@ groups-pair-add = Add
 groups-pair = { $first } and { $second }
 groups-pair-remove = Take out: { $pair }
 groups-suggest = Suggest groups
-groups-suggest-anew = Suggest anew
+groups-suggest-anew = Suggest again
 groups-keep = Keep for today
 groups-drop = Discard the suggestion
 groups-dropped = The suggestion was discarded.
-groups-anew = The groups were suggested anew; changes by hand are gone.
+groups-anew = New groups were suggested. Your changes by hand are gone.
 groups-pair-kept = { $pair }: noted.
 groups-pair-gone = { $pair }: no longer noted.
 groups-kept = The groups are kept for today. Afterwards, record who has it.
-groups-reached = { $placed } of { $need } students who need something have a place.
+groups-reached = { $placed } of { $need } students who need a group have a place.
 groups-best = No other plan under these wishes is better: this is proved.
 groups-gap = At most { $gap }% from the best possible plan.
 groups-rough = How good it is has not been proved.
@@ -185,13 +185,13 @@ groups-breaks = { $count ->
     [one] It breaks one rule:
    *[other] It breaks { $count } rules:
 }
-groups-none = Nobody needs a group under these wishes, or none can be formed.
+groups-none = Nobody needs a group under these wishes, or no group can be formed.
 groups-slot = Round { $slot }
 groups-idle = { $count ->
     [one] { $count } student without a group in this round
    *[other] { $count } students without a group in this round
 }
-groups-wants = needs something
+groups-wants = needs a group
 groups-unplaced = { $count ->
     [one] No place was found for { $who }.
    *[other] No place was found for { $who }.
@@ -208,7 +208,7 @@ groups-worth-less = The plan helps { $percent }% less than before.
 groups-worth-more = The plan helps { $percent }% more than before.
 groups-worth-same = The plan helps as much as before.
 groups-concept-changed = A group in round { $slot } has another concept.
-groups-broken-size = Round { $slot }, { $concept }: { $count } students; wished are { $least } to { $most }.
+groups-broken-size = Round { $slot }, { $concept }: { $count } students; you wished { $least } to { $most }.
 groups-broken-not-needed = { $who } does not need { $concept }.
 groups-broken-absent = { $who } is absent today.
 groups-broken-twice-in-slot = { $who } sits in two groups in round { $slot }.
@@ -225,8 +225,8 @@ groups-record-words = One tap each: it counts in the estimate as a result. A sec
 groups-record-of = What came of it for { $name }
 groups-has-it = Has it
 groups-needs-more = Needs more
-groups-let-go-do = Take these groups away
-groups-let-go = The groups were taken away. What was recorded stays.
+groups-remove = Remove these groups
+groups-removed = The groups were removed. What was recorded stays.
 groups-page-members = Who
 groups-page-chance = · has it: { $share }
 groups-page-first = Look at this first
@@ -235,10 +235,10 @@ groups-page-lacking = { $count ->
    *[other] { $who } may lack it.
 }
 groups-page-look = What to look for
-groups-page-no-mistakes = No mistake of these students has been recognised on this concept yet. Let them explain their steps.
+groups-page-no-misconceptions = No misconception of these students has been recognized on this concept yet. Let them explain their steps.
 groups-page-exercises = Exercises, from first steps to a stretch
 groups-page-answer = Answer:
-groups-page-slip = A slip ({ $mistake }):
+groups-page-misconception = Misconception ({ $misconception }):
 
 ## Entering a day
 enter-title = Enter a day
@@ -246,7 +246,7 @@ enter-day = Day { $day } of the rotation
 enter-no-school = No school on this day
 enter-earlier = Day before
 enter-later = Day after
-enter-empty-title = No concept stands on this day
+enter-empty-title = This day has no concepts
 enter-empty-words = Paper charts and observations belong to a day of the review. Go to a school day.
 enter-modes = What is entered
 enter-mode-rating = Ratings from paper
@@ -256,10 +256,10 @@ enter-tally = { $done } of { $all } cells
 enter-saving = · saving …
 enter-keys-rating = Keys 0 to 3 fill a cell and go on; arrows move; Enter goes to the next student; Delete clears.
 enter-keys-outcome = Key 1 is right, 0 is wrong, 2 is not done; arrows move; Enter goes to the next student; Delete clears.
-enter-keys-seen = Keys 0 to 3 note what you saw, on the students' own scale; beside it stands their rating.
-enter-foot-rating = What a device handed in stands in slanted figures. Paper stands above it; clearing brings it back.
-enter-foot-outcome = What a device handed in stands in slanted words. Paper stands above it; clearing brings it back.
-enter-foot-seen = Observations count in the estimate as results: On my own and Could teach it as right, the others as wrong. How they agree with the ratings stands under Board, Ratings and results.
+enter-keys-seen = Keys 0 to 3 note what you saw, on the students' own scale. Their rating is beside it.
+enter-foot-rating = Slanted figures come from a device. Paper overrides them; clear a cell to see them again.
+enter-foot-outcome = Slanted words come from a device. Paper overrides them; clear a cell to see them again.
+enter-foot-seen = Observations count in the estimate as results: On my own and Could teach it as right, the others as wrong. "Ratings and results" under Board shows how they agree with the ratings.
 enter-grid = Students by concepts
 enter-pad = Fill the chosen cell
 enter-clear = Clear
@@ -271,14 +271,14 @@ talk-unmarked = No longer noted as talked about: { $title }
 groups-record-kept = The record is kept and counts from now on.
 rotation-check-once = { $concepts } concepts, each on one day.
 rotation-check-load = Load: { $least } to { $most } concepts a day.
-rotation-check-strands = Strands: each is spread over the days as evenly as it goes.
+rotation-check-strands = Strands: each is spread over the days as evenly as possible.
 rotation-check-strands-uneven = Strands that crowd on some days: { $strands }.
 rotation-check-strand = { $strand } ({ $least } to { $most } a day)
-rotation-balance = Spread evenly anew
+rotation-balance = Spread evenly again
 rotation-balanced = The concepts are spread evenly over { $days } days.
 pacing-title = Paste a pacing list
 pacing-label = Pacing list
-pacing-hint = A concept and the date of its first lesson on each line, apart by a tab or comma: "Equivalent fractions, 2026-10-05" or "…, 10/5/2026". A date alone on a line counts for the concepts under it.
+pacing-hint = On each line a concept and the date of its first lesson, separated by a tab or comma: "Equivalent fractions, 2026-10-05" or "…, 10/5/2026". A date alone on a line counts for the concepts under it.
 pacing-read = Check the list
 pacing-found = { $count ->
     [0] No first lesson was found.
@@ -286,14 +286,14 @@ pacing-found = { $count ->
    *[other] { $count } first lessons were found. Nothing is changed yet.
 }
 pacing-missed = { $count ->
-    [one] One line cannot be taken:
-   *[other] { $count } lines cannot be taken:
+    [one] One line cannot be used:
+   *[other] { $count } lines cannot be used:
 }
 pacing-before = (now { $date })
 pacing-no-such-concept = No concept of this class has this name.
 pacing-no-date = There is no date on the line or above it.
 pacing-outside-year = The date is outside the school year.
-pacing-twice = The concept stands further up already.
+pacing-twice = The concept is further up already.
 pacing-set = { $count ->
     [one] Set this first lesson
    *[other] Set these { $count } first lessons
@@ -305,6 +305,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] No change
    *[other] { $slope } of a rating step
-} a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves; of { $concepts } concepts, about one in ten called "moving" is chance.
-concept-trend-few = { $passes } passes with three raters or more so far; it takes six.
+} a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves. Of the { $concepts } concepts, about one in ten that are called rising or falling is so by chance.
+concept-trend-few = { $passes } passes with three raters or more so far; it needs six.
 enter-keys-row = Shift with a key fills in the rest of the student's line.

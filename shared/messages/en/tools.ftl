@@ -89,11 +89,11 @@ tool-timer-left = { $minutes ->
     [one] { $minutes } minute is left.
    *[other] { $minutes } minutes are left.
 }
-tool-timer-waits = It waits.
+tool-timer-waits = It is paused.
 tool-timer-over = The time is over. Go on as long as you like.
 tool-timer-minutes = Minutes
 tool-timer-start = Start
-tool-timer-wait = Wait
+tool-timer-wait = Pause
 
 tool-coins = Coins
 tool-coins-none = No coins yet.

@@ -19,7 +19,7 @@ report-draw-squares = Sombrea los cuadrados.
 
 ## Tablas de autoevaluación.
 report-chart = Mis autoevaluaciones
-report-chart-how = Después del repaso, escribe qué tan seguro te sientes.
+report-chart-how = Después del repaso, escribe cuánta seguridad tienes.
 report-chart-more = Las vueltas { $from } a { $to } siguen en hojas aparte.
 report-chart-summary = Autoevaluaciones por vuelta: { $day }
 report-own-view = Es tu propia opinión. No es una calificación.
@@ -47,10 +47,10 @@ report-withheld = reservado
 report-whole-class = Toda la clase
 report-has-it = Lo domina
 report-needs-more = Necesita más
-report-mistakes = Errores frecuentes
+report-misconceptions = Errores frecuentes
 report-exercises = Ejercicios
 report-no-reports = Todavía no hay ningún informe.
-report-caution = Una valoración es la mirada del propio estudiante. No es una calificación ni un diagnóstico.
+report-caution = Una valoración es la opinión del propio estudiante. No es una calificación ni un diagnóstico.
 report-trend-rising = sube
 report-trend-falling = baja
 report-trend-maybe-rising = quizá sube
@@ -82,14 +82,14 @@ report-family-title = Cómo le va a { $name } en matemáticas
 report-family-title-no-name = Cómo le va a su hijo o hija en matemáticas
 report-family-what = Cada clase de matemáticas empieza con un repaso corto. Después, los estudiantes dicen qué tan seguros se sienten. Esta página muestra lo último que dijo su hijo o hija.
 report-family-well = Lo que va bien
-report-family-well-none = Todavía no hay nada aquí. Hacen falta unas semanas.
+report-family-well-none = Todavía no hay nada en esta lista. Hacen falta unas semanas.
 report-family-time = Lo que necesita más tiempo
 report-family-time-none = Últimamente no marcó nada como «Todavía no» o «Con ayuda».
 report-family-practice = Práctica en casa
-report-family-practice-none = Todavía no ha llegado práctica a la escuela.
+report-family-practice-none = Todavía no se ha entregado práctica.
 report-family-help = Cómo puede ayudar
 report-family-help-1 = Pregunte: «¿Qué me puedes mostrar hoy?». Deje que hable su hijo o hija.
-report-family-help-2 = Bastan de cinco a quince minutos, algunas tardes.
+report-family-help-2 = Bastan de cinco a quince minutos, algunas noches.
 report-family-help-3 = Cuando algo cuesta, «todavía no» es una buena respuesta. Cuénteselo al docente.
 report-family-note = Del docente
 report-family-caution = Es lo que su hijo o hija opina de su aprendizaje. No es una calificación ni un diagnóstico. Si tiene preguntas, hable con el docente.
@@ -106,16 +106,16 @@ report-conference-agreed = En qué quedamos
 ## El resumen de la clase.
 report-summary-title = Resumen de la clase
 report-summary-range = La parte que lo domina es una estimación; entre paréntesis, el intervalo probable. Primero lo más débil.
-report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase para la escuela. Una valoración es la mirada del estudiante, no una calificación ni un diagnóstico.
+report-summary-caution = Para los docentes de esta clase. Los números pequeños pueden señalar a un estudiante: la escuela recibe «Tabla de la clase para la escuela». Una valoración es la opinión del estudiante, no una calificación ni un diagnóstico.
 
 ## La tabla segura para compartir.
 report-share-title = Tabla de la clase para la escuela
-report-share-what = Cuántos estudiantes se dieron por última vez «Todavía no» o «Con ayuda», de los que valoraron. Solo conceptos ya enseñados.
+report-share-what = De los estudiantes que valoraron, cuántos marcaron por última vez «Todavía no» o «Con ayuda». Solo conceptos ya enseñados.
 report-share-nothing = No se puede mostrar nada: valoraron menos de { $least } estudiantes, o quedarían muy pocos números posibles.
 report-share-rules = Cómo se hizo
 report-share-rule-group = Se reservan los grupos de menos de { $least } estudiantes. En esta tabla no hay nombres ni asientos.
 report-share-rule-further = Se reservan más números, para que los totales no revelen los pequeños.
-report-share-rule-bands = En lugar de una parte exacta hay un intervalo, para que «nadie» y «todos» nunca se vean.
+report-share-rule-bands = Cada parte se muestra como un intervalo, para que ningún número diga que es nadie o todos.
 
 ## La página del grupo.
 report-group-title = Grupo pequeño: { $concept }
@@ -126,7 +126,7 @@ report-group-noticed = Lo que notamos
 
 ## El plan de la charla.
 report-talk-title = La charla de hoy
-report-talk-none = Hoy nada pide los pocos minutos.
+report-talk-none = Hoy ningún concepto necesita los pocos minutos.
 report-talk-teach-again = Enseñarlo de nuevo
 report-talk-pair-talk = Explicarlo en parejas
 report-talk-short-look = Mirarlo juntos un momento
@@ -179,8 +179,8 @@ report-talk-way = { $minutes ->
    *[other] { $way }: { $minutes } minutos.
 }
 report-path-counts = { $rated ->
-    [one] { $rated } opinión
-   *[other] { $rated } opiniones
+    [one] { $rated } valoración
+   *[other] { $rated } valoraciones
 } y { $practised ->
     [one] { $practised } ejercicio
    *[other] { $practised } ejercicios

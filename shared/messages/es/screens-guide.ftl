@@ -5,15 +5,15 @@ guide-hide = Ocultar todas las guías
 guide-again = La tecla o el botón ? la muestra otra vez.
 guide-reset = Mostrar otra vez las guías
 
-guide-board-title = El tablero: qué está flojo ahora y con qué seguridad
-guide-board-1 = Cada fila es un concepto, el más flojo primero. La barra es la parte de la clase que probablemente lo tiene. Una barra ancha dice que hay pocos informes o que son viejos.
-guide-board-2 = Pulsa una fila para ver quién está detrás y qué errores son comunes. Desde ahí, un paso lleva a una asignación.
-guide-board-3 = Mira solo un área, una fase o unos estudiantes. N cubre los nombres antes de proyectar.
+guide-board-title = El tablero: qué conceptos son débiles ahora, y con qué seguridad se sabe
+guide-board-1 = Cada fila es un concepto, el más débil primero. La barra es la parte de la clase que probablemente lo domina. Una barra ancha dice que hay pocos informes o que son viejos.
+guide-board-2 = Pulsa una fila para ver quién necesita el concepto y qué errores son frecuentes. Ahí puedes asignar práctica.
+guide-board-3 = Puedes mostrar solo un área, una fase o unos estudiantes. N tapa los nombres antes de proyectar.
 
-guide-compare-title = Donde se separan valoraciones y resultados
-guide-compare-1 = Con seguridad pero mal: estos estudiantes no pedirán ayuda por su cuenta. Bien pero sin seguridad: díselo.
-guide-compare-2 = Abajo está hasta dónde se puede creer en las valoraciones de cada estudiante. Con pocas respuestas lo dice en vez de adivinar.
-guide-compare-3 = Anota lo que tú viste, y la última tabla muestra cómo coinciden tu vista y la de los estudiantes.
+guide-compare-title = Donde no coinciden valoraciones y resultados
+guide-compare-1 = Seguros, pero con errores: estos estudiantes no pedirán ayuda. Aciertan, pero no están seguros: diles que ya pueden.
+guide-compare-2 = La tabla de abajo muestra cuánto encajan las valoraciones de cada estudiante con los resultados. Con pocas respuestas no adivina.
+guide-compare-3 = Anota lo que tú viste. La última tabla muestra cómo coinciden tus observaciones y las valoraciones.
 
 guide-concept-title = Un concepto, estudiante por estudiante
 guide-concept-1 = Quien más lo necesita va primero, con lo que dijo, marcó y practicó.
@@ -22,65 +22,65 @@ guide-concept-3 = La tendencia compara a cada estudiante consigo mismo. Dice "si
 
 guide-student-title = Un estudiante en todos los conceptos
 guide-student-1 = Lo que más hace falta va primero. Los conceptos antes de su primera lección van al final.
-guide-student-2 = Las valoraciones son la vista propia del estudiante, no una nota ni un diagnóstico.
+guide-student-2 = Las valoraciones son la opinión del propio estudiante, no una nota ni un diagnóstico.
 
 guide-talk-title = Los pocos minutos de hoy
-guide-talk-1 = Di cuántos minutos hay. De los conceptos de hoy van primero aquellos en que conversar ayuda a más estudiantes.
-guide-talk-2 = Mostrar pone un ejercicio en el proyector, con un error común para conversar. Nunca lleva nombres.
+guide-talk-1 = Di cuántos minutos tienes. Los conceptos de hoy van en orden: primero donde conversar ayuda a más estudiantes.
+guide-talk-2 = Mostrar pone un ejercicio en el proyector, con un error frecuente para conversar. Nunca muestra nombres.
 guide-talk-3 = Marca lo que conversaron: cuenta menos en los próximos días.
 
 guide-groups-title = Quién se sienta con quién y para qué
 guide-groups-1 = Di cuántos turnos y grupos hay, quién falta y quiénes deben o no deben estar juntos. Luego pide los grupos.
-guide-groups-2 = Mueve a quien quieras a mano. Arriba dice lo que cuesta el cambio y qué regla rompe.
-guide-groups-3 = Guarda los grupos, imprime una hoja para cada uno y anota después quién ya lo tiene. La anotación cuenta en el tablero.
+guide-groups-2 = Puedes mover a cualquier estudiante a mano. La línea de arriba dice lo que cuesta el cambio y qué reglas rompe.
+guide-groups-3 = Guarda los grupos e imprime una hoja para cada uno. Después anota quién ya lo domina: la anotación cuenta en el tablero.
 
 guide-assign-title = Práctica para esta noche
 guide-assign-1 = Elige conceptos, cantidad y fechas, para la clase o para algunos estudiantes.
 guide-assign-2 = Llega a los estudiantes con el próximo paquete de clase: guárdalo y repártelo.
-guide-assign-3 = Aquí se ve quién ha hecho cuánto, hasta donde han entregado.
+guide-assign-3 = Aquí se ve cuánto ha hecho cada estudiante, según las últimas entregas.
 
 guide-enter-title = Hojas de papel y lo que tú viste
 guide-enter-1 = Las teclas 0 a 3 llenan una casilla y siguen; las flechas mueven. El día de una clase toma menos de un minuto. Todo se guarda enseguida.
-guide-enter-2 = Valoraciones y resultados vienen de las hojas. "Lo que vi" es tu propia vista y cuenta como resultado.
+guide-enter-2 = Valoraciones y resultados vienen de las hojas. "Lo que vi" es tu propia observación y cuenta como resultado.
 guide-enter-3 = Ctrl Z deshace la última tecla.
 
 guide-files-title = Aquí entran las entregas
-guide-files-1 = Elige la carpeta con los archivos, o haz que se vigile. Cada archivo tiene su línea: nuevo, actualizado, más viejo, rechazado y por qué.
-guide-files-2 = El mismo archivo dos veces cuenta una vez. La última recepción se puede deshacer.
-guide-files-3 = Si otro dispositivo reclama un asiento, tú decides.
+guide-files-1 = Elige la carpeta con los archivos, o deja que Surefoot la vigile. Cada archivo tiene su línea: nuevo, actualizado, más antiguo, o no importado y por qué.
+guide-files-2 = Un archivo que llega dos veces cuenta una vez. Puedes deshacer la última importación.
+guide-files-3 = Cuando un segundo dispositivo usa un asiento, tú decides si cuenta.
 
 guide-class-seats-title = Asientos y nombres
 guide-class-seats-1 = Un nombre aquí es opcional y nunca sale de esta computadora. Las entregas llevan solo el asiento.
-guide-class-seats-2 = Con el código de su papel se une un estudiante. Abajo se agregan asientos; uno se quita con todo lo que llegó de él.
+guide-class-seats-2 = El código de su papel deja entrar a un estudiante. Abajo se agregan asientos. Si quitas uno, se quita todo lo que llegó de él.
 
 guide-class-calendar-title = El año escolar
-guide-class-calendar-1 = Pulsa un día para cerrarlo, o escribe unas vacaciones de un día a otro. Los días sin estudiantes corren la rotación.
-guide-class-calendar-2 = Abajo se limitan los minutos y las noches de práctica, y se nombra un examen como meta.
+guide-class-calendar-1 = Pulsa un día sin clase, o escribe unas vacaciones con su primer y su último día. La rotación sigue después.
+guide-class-calendar-2 = Abajo pones los límites de minutos y noches de práctica, y nombras el próximo examen.
 
 guide-class-rotation-title = Qué concepto en qué día
 guide-class-rotation-1 = Arrastra un concepto a otro día, o usa las flechas a su lado. Con el teclado: Alt y la flecha izquierda o derecha.
-guide-class-rotation-2 = Las revisiones dicen si los días y las áreas están equilibrados. Repartir de nuevo por igual lo hace por ti; se puede deshacer.
-guide-class-rotation-3 = La primera lección da la fase: vista previa antes, práctica desde entonces, repaso después. Pega tu lista de ritmo para poner muchas a la vez.
+guide-class-rotation-2 = Las revisiones muestran si los días y las áreas están equilibrados. "Repartir de nuevo por igual" los equilibra, y se puede deshacer.
+guide-class-rotation-3 = La primera lección da la fase: adelanto antes, práctica desde entonces, repaso después. Pega tu lista de ritmo para poner muchas a la vez.
 
 guide-class-exercises-title = Ejercicios propios
-guide-class-exercises-1 = Trae una tabla o un archivo QTI: primero se revisa cada línea, y se nombra lo que no cabe.
-guide-class-exercises-2 = Los estudiantes los reciben por turnos con los del programa, desde el próximo paquete de clase.
+guide-class-exercises-1 = Importa una tabla o un archivo QTI. Primero se revisa cada línea, y ves qué líneas no van y por qué.
+guide-class-exercises-2 = Desde el próximo paquete de clase, los estudiantes los reciben alternados con los del programa.
 
 guide-class-concepts-title = Conceptos propios
-guide-class-concepts-1 = Trae la lista de tu escuela como tabla o archivo CASE, o quédate con los conceptos incluidos.
-guide-class-concepts-2 = Lo que traigas se puede agregar luego a la rotación.
+guide-class-concepts-1 = Importa la lista de tu escuela como tabla o archivo CASE, o usa solo los conceptos del programa.
+guide-class-concepts-2 = Después agrega los conceptos importados a la rotación.
 
 guide-class-pack-title = Dar a la clase su archivo
 guide-class-pack-1 = Guarda el paquete de clase donde los estudiantes lo alcancen. Imprime los papeles: cada asiento tiene su código.
-guide-class-pack-2 = Después de un cambio o una asignación nueva, guárdalo otra vez. Un paquete viejo sigue sirviendo, solo sabe menos.
+guide-class-pack-2 = Después de un cambio o una asignación nueva, guárdalo otra vez. Un paquete viejo sigue sirviendo, pero sin el cambio.
 
 guide-print-title = En papel
 guide-print-1 = Hojas para valorarse, práctica con respuestas, páginas para la familia y para la conferencia, y tablas para la escuela.
 guide-print-2 = Todo en blanco y negro, en carta o A4.
 
 guide-safe-title = Cuidar los datos
-guide-safe-1 = Las copias en esta computadora se hacen solas. De vez en cuando haz un respaldo sellado y guárdalo en otro lugar.
-guide-safe-2 = Nadie puede abrir un respaldo sin su frase. Escríbela en papel.
+guide-safe-1 = Surefoot hace copias en esta computadora por sí solo. De vez en cuando haz un respaldo sellado y guárdalo en otro lugar.
+guide-safe-2 = Nadie puede abrir un respaldo sin su frase secreta. Escríbela en papel.
 guide-safe-3 = La llave de la clase lleva una clase a tu segunda computadora.
 
 guide-new-class-title = Una clase en cuatro pasos

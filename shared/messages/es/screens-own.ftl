@@ -1,9 +1,9 @@
 ## Exercises and concepts of the teacher's own.
 class-part-exercises = Ejercicios propios
 class-part-concepts = Conceptos propios
-own-lead = Ejercicios que escribiste, para cualquier concepto. Los estudiantes los reciben por turnos con los del programa, desde el próximo paquete de clase.
-own-none = Todavía no hay ejercicios propios. Recibe una tabla (CSV) o ítems de QTI 3: se revisa cada línea y se nombra lo que no va.
-own-import = Recibir ejercicios
+own-lead = Ejercicios que escribiste, para cualquier concepto. Desde el próximo paquete de clase, los estudiantes los reciben alternados con los del programa.
+own-none = Todavía no hay ejercicios propios. Importa una tabla (CSV) o ítems de QTI 3: se revisa cada línea, y ves lo que no va.
+own-import = Importar ejercicios
 own-import-for = Concepto para las líneas que no nombran ninguno
 own-import-for-hint = Un ítem de QTI no tiene concepto; una tabla lo nombra en cada línea.
 own-import-for-none = Ninguno: lo dice el archivo
@@ -17,33 +17,36 @@ own-look-at = Ver: { $question }
 own-remove = Quitar
 own-remove-it = Quitar: { $question }
 own-remove-title = ¿Quitar este ejercicio?
-own-remove-words = «{ $question }» sale de la clase y, con el próximo paquete, de los dispositivos. Lo practicado sigue contado.
+own-remove-words = «{ $question }» se quita de la clase y, con el próximo paquete, de los dispositivos. La práctica hecha sigue contando.
 own-removed = El ejercicio se quitó.
 own-try-title = Como lo ve un estudiante
 own-try = Revisar la respuesta
 own-try-fill = Primero escribe una respuesta.
 own-try-hints = Pistas
 own-try-note = Aquí no se cuenta nada.
-own-imports = Lo recibido
+own-imports = Importaciones
 own-import-on = { $date }: { $count ->
-    [one] { $count } aceptado
-   *[other] { $count } aceptados
+    [one] { $count } importado
+   *[other] { $count } importados
 }, { $refused } no
 own-import-undone = deshecho
-own-undo = Deshacer esta recepción
-own-undo-title = ¿Deshacer esta recepción?
-own-undo-words = Lo que trajo se quita. El registro queda aquí.
-own-undone = La recepción se deshizo.
+own-undo = Deshacer esta importación
+own-undo-title = ¿Deshacer esta importación?
+own-undo-words = Lo que trajo se quita. Su informe queda aquí.
+own-undone = La importación se deshizo.
 own-imported = { $count ->
-    [one] Se recibió { $count }
-   *[other] Se recibieron { $count }
+    [one] Se importó { $count }
+   *[other] Se importaron { $count }
 }; { $refused } no.
 own-line = Línea { $line }
-own-refused = No se pudo aceptar
-own-left-out = aceptado sin: { $parts }
+own-refused = No se pudo importar
+own-left-out = importado sin: { $parts }
 own-missing-in = sin texto en { $languages }
-own-account-file = { $file }: { $taken } aceptados, { $refused } no
-own-concepts-lead = Conceptos propios, de una tabla (CSV) o de un paquete CASE de una editorial de estándares. Ponlos en la rotación como los demás; los estudiantes los practican con tus ejercicios.
+own-report-file = { $file }: { $taken ->
+    [one] { $taken } importado
+   *[other] { $taken } importados
+}, { $refused } no
+own-concepts-lead = Conceptos propios, de una tabla (CSV) o de un paquete CASE de estándares. Ponlos en la rotación como los demás. Los estudiantes los practican con tus ejercicios.
 own-concepts-none = Todavía no hay conceptos propios.
 own-concepts-pick = Elegir un archivo
 own-concepts-col-codes = Códigos
@@ -74,12 +77,12 @@ own-concepts-more = { $count } más: búscalos.
 own-concepts-missing = Elige un área y un grado para cada uno.
 error-invalid-concepts-in-rotation = Uno de estos conceptos está en la rotación. Primero quítalo ahí.
 error-invalid-answer-unreadable = Eso no se puede leer como respuesta.
-error-not-found-import = Esta recepción ya no está aquí.
+error-not-found-import = Esta importación ya no está aquí.
 
 ## Why a line was not taken, and what helps.
 line-fault-file-too-large = El archivo tiene más de { $most_bytes } bytes. Hazlo más pequeño o divídelo.
-line-fault-too-many-files = Más de { $most } archivos a la vez. Recibe los demás después.
-line-fault-not-known = No es una tabla (CSV) ni un ítem de QTI 3, o está vacío o dañado. Guárdalo otra vez donde se hizo.
+line-fault-too-many-files = Más de { $most } archivos a la vez. Importa los demás después.
+line-fault-not-known = No es una tabla (CSV) ni un ítem de QTI 3, o está vacío o dañado. Guárdalo otra vez en el programa que lo hizo.
 line-fault-not-utf8 = El texto no está en UTF-8. Guarda el archivo como «CSV UTF-8».
 line-fault-loose-quote = Una comilla no se cierra o está sola en una celda. Escribe "" para una comilla dentro de una celda entre comillas.
 line-fault-line-too-long = La línea es demasiado larga o tiene demasiadas celdas. Acórtala.
@@ -111,13 +114,13 @@ line-fault-same-as-line = El mismo ejercicio está en la línea { $line } de { $
 line-fault-already-there = La clase ya tiene este ejercicio.
 line-fault-bank-full = En una clase caben { $most } ejercicios propios. Quita algunos antes.
 line-fault-bank-too-long = Los ejercicios de la clase son demasiado largos en total para el paquete. Quita algunos antes.
-line-fault-not-xml = No es XML bien formado: { $detail }. Guarda el ítem otra vez donde se hizo.
+line-fault-not-xml = No es XML bien formado: { $detail }. Guarda el ítem otra vez en el programa que lo hizo.
 line-fault-entities = No se acepta un tipo de documento ni una entidad que no sea de XML. Quítalo del archivo.
 line-fault-xml-too-large = El ítem tiene demasiados niveles o demasiadas partes.
 line-fault-older-qti = Es un ítem de QTI 2. Expórtalo como QTI 3.
 line-fault-not-an-item = «{ $element }» no es un ítem de QTI 3.
 line-fault-unknown-element = «{ $element }» no se puede mostrar aquí, como una imagen o una tabla. Pregunta solo con palabras.
-line-fault-not-one-question = El ítem tiene { $found } preguntas; se acepta una. Haz un ítem de cada una.
+line-fault-not-one-question = El ítem tiene { $found } preguntas, pero puede tener una. Haz un ítem de cada una.
 line-fault-no-declaration = No hay una declaración de respuesta «{ $text }».
 line-fault-declaration-unfit = La cardinalidad «{ $cardinality }» y el tipo «{ $base_type }» no van con { $element }.
 line-fault-no-key = El ítem no dice qué respuesta es correcta.
@@ -131,7 +134,7 @@ line-fault-unknown-strand = No hay un área «{ $text }». Escribe una de las do
 line-fault-bad-grade = El grado es de 1 a 12, no «{ $text }».
 line-fault-bad-id = «{ $text }» no es un id: letras minúsculas y cifras unidas por guiones.
 line-fault-concept-there = Ya hay un concepto «{ $text }».
-line-fault-circle = Lo que va antes da la vuelta en círculo: { $text }.
+line-fault-circle = Estos conceptos vienen uno después de otro en círculo: { $text }.
 line-fault-concepts-full = En una clase caben { $most } conceptos propios.
 line-fault-not-a-package = No es un paquete CASE: { $detail }.
-line-fault-no-concept-chosen = Elige el concepto de los ítems y recíbelos otra vez.
+line-fault-no-concept-chosen = Elige el concepto de los ítems e impórtalos otra vez.

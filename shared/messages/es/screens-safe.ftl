@@ -1,18 +1,18 @@
 ## Copias, respaldos, segundo dispositivo, PIN, borrar.
 safe-title = Cuidar los datos
 safe-backup = Respaldo
-safe-backup-text = Un archivo sellado con todo. Guárdalo en otro lugar, como una memoria USB. Sin su frase nadie lo puede abrir.
+safe-backup-text = Un archivo sellado con todo. Guárdalo en otro lugar, como una memoria USB. Sin su frase secreta nadie lo puede abrir.
 safe-backup-make = Hacer un respaldo
 safe-backup-open = Abrir un respaldo
 safe-backup-made = El respaldo está guardado: { $file }
 safe-backup-restored = El respaldo está abierto.
-safe-backup-aside = El respaldo está abierto. Lo que había antes está entre las copias.
-safe-passphrase = Frase
+safe-backup-replaced = El respaldo está abierto. Lo que había antes se guarda entre las copias.
+safe-passphrase = Frase secreta
 safe-passphrase-again = La misma otra vez
 safe-passphrase-hint = Al menos 8 letras. Cuatro palabras que no tienen que ver entre sí van bien. Escríbelas en papel: nadie te puede decir la frase después.
 safe-passphrase-short = Usa al menos 8 letras.
 safe-passphrase-differs = Las dos no son iguales.
-safe-passphrase-for = Frase de { $file }
+safe-passphrase-for = Frase secreta de { $file }
 safe-open = Abrir
 safe-copies = Copias en este dispositivo
 safe-copies-text = Surefoot hace una copia cada día que se usa y guarda las más nuevas.
@@ -22,7 +22,7 @@ safe-copy-daily = Copia del { $date }
 safe-copy-change = Copia de antes de un Surefoot más nuevo
 safe-copy-replaced = Reemplazada el { $date }
 safe-copy-use = Volver a ella
-safe-copy-used = Esa copia está en uso ahora. Lo que había antes está entre las copias.
+safe-copy-used = Esa copia está en uso ahora. Lo que había antes se guarda entre las copias.
 safe-copy-sure = ¿Volver a esta copia? Lo que vino después ya no se verá. El estado de ahora se guarda entre las copias.
 safe-damaged-student = Los datos de { $name } no se pueden leer.
 safe-damaged-someone = Los datos de un estudiante no se pueden leer.
@@ -58,7 +58,7 @@ safe-pin-reset = Quitar el PIN con el código
 safe-remove = Borrar
 safe-remove-student = Borrarme de este dispositivo
 safe-remove-student-sure = ¿Borrar todo lo de { $name } de este dispositivo, también las copias? No se puede deshacer. Los archivos que guardaste o entregaste en otra parte se quedan donde están.
-safe-removed = Está borrado.
+safe-removed = Se borró todo.
 safe-remove-text = Un estudiante o una clase se borra en la pantalla de la clase. También se borran las copias de este dispositivo; los archivos guardados en otra parte se quedan donde están.
 safe-remove-all = Borrar todo
 safe-remove-all-what = { $classes ->
@@ -68,10 +68,10 @@ safe-remove-all-what = { $classes ->
     [one] { $seats } asiento
    *[other] { $seats } asientos
 }, y { $students ->
-    [0] ningún estudiante que trabaja
-    [one] { $students } estudiante que trabaja
-   *[other] { $students } estudiantes que trabajan
-} en este dispositivo.
+    [0] ningún estudiante
+    [one] { $students } estudiante
+   *[other] { $students } estudiantes
+} de este dispositivo.
 safe-remove-all-type = Para seguir, escribe: { $word }
 safe-remove-all-sure = ¿Borrar todas las clases y todos los estudiantes de este dispositivo, con todas las copias? No se puede deshacer. Los archivos guardados en otra parte se quedan donde están.
 safe-remove-yes = Borrar para siempre
@@ -84,14 +84,14 @@ safe-class-key-made = La llave de la clase está guardada: { $file }
 safe-class-key-open = Abrir una llave de clase
 safe-class-key-done = La clase está ahora en esta computadora.
 safe-watch = Carpeta vigilada
-safe-watch-text = Surefoot toma solo las entregas nuevas de una carpeta mientras el escritorio está abierto.
+safe-watch-text = Surefoot importa por sí solo las entregas nuevas de una carpeta mientras el escritorio está abierto.
 safe-watch-start = Vigilar una carpeta
 safe-watch-stop = Dejar de vigilar
 safe-watch-at = Vigilada: { $folder }
 safe-watch-gone = La carpeta vigilada no se puede leer.
 safe-notes = Lo que hay que saber
-safe-note-law = La ley de tu lugar y las reglas de tu escuela sobre datos de niños van primero. Pregunta en tu escuela antes de empezar.
-safe-note-grade = Una valoración es la mirada del propio estudiante. No es una nota ni un diagnóstico.
+safe-note-law = La ley de tu lugar y las reglas de tu escuela sobre datos de niños son lo primero. Pregunta en tu escuela antes de empezar.
+safe-note-grade = Una valoración es la opinión del propio estudiante. No es una nota ni un diagnóstico.
 safe-note-special = Las decisiones sobre educación especial se toman en el procedimiento de tu escuela, nunca por este programa.
 safe-note-names = Quien puede leer los archivos de esta computadora puede leer los nombres. Bloquea la computadora y cifra su disco.
 removed-class = Se borró { $title }.
@@ -103,7 +103,7 @@ removed-more = { $count ->
    *[other] Se pueden recuperar { $count } más
 }
 removed-words = En el disco ya no está. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar de la memoria.
-removed-back = Recuperar
-removed-let-go = Borrar ya para siempre
-removed-is-back = Está de vuelta, como estaba.
+removed-restore = Recuperar
+removed-discard = Borrar ya para siempre
+removed-restored = Está de vuelta, como estaba.
 removed-warning = Sale enseguida del disco y de las copias de esta computadora. Durante diez minutos, o hasta que se cierre Surefoot, se puede recuperar; después nadie puede.

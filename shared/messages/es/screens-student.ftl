@@ -1,5 +1,5 @@
 ## Las pantallas del estudiante.
-student-tabs = Partes de tu registro
+student-tabs = Tus pantallas
 student-today = Hoy
 student-practice = Práctica
 student-path = Mi camino
@@ -56,7 +56,7 @@ practice-count-over-label = Esta noche: { $done } ejercicios; eran { $planned }
 practice-count-label = Esta noche: { $done } de { $planned } ejercicios
 practice-time-label = Esta noche: { $done } de { $planned } minutos
 practice-nothing = Todavía no hay práctica
-practice-nothing-text = Primero marca tus conceptos en Hoy. Luego estará aquí la práctica para ti.
+practice-nothing-text = Primero marca tus conceptos en Hoy. Luego verás aquí la práctica para ti.
 practice-to-today = Ir a Hoy
 practice-over = Listo por esta noche
 practice-over-text = { $finished ->
@@ -173,7 +173,7 @@ path-results = { $alone } de { $answered } por tu cuenta
 path-no-results = Sin práctica todavía
 path-print = Imprimir mi camino
 path-empty = Tu camino empieza con tu primer registro
-path-empty-text = Marca los conceptos de un día de clases. Aquí estarán.
+path-empty-text = Marca los conceptos de un día de clases. Luego los verás aquí.
 
 handin-title = Entregar
 handin-lead = Haz un archivo sellado para tu maestra o maestro. Nadie más puede abrirlo.
@@ -200,7 +200,7 @@ handin-share = Enviar mi archivo
 handin-save = Guardar mi archivo
 handin-made = Tu archivo está hecho
 handin-made-place = Está aquí: { $place }
-handin-made-sample = Está en la carpeta de la clase de ejemplo. El escritorio docente puede recibirlo.
+handin-made-sample = Está en la carpeta de la clase de ejemplo. El escritorio docente puede importarlo.
 handin-made-shared = Pasó a la aplicación que elegiste. ¿Ya lo enviaste ahí? Si no, puedes enviarlo otra vez.
 handin-made-file = Archivo: { $file }
 handin-not-saved = Volviste atrás. No se hizo ningún archivo. No se perdió nada.

@@ -34,9 +34,9 @@ board-reporting-none = { $seats ->
 }
 board-today = Hoy es el día { $day } de la rotación, vuelta { $pass } de { $passes }.
 board-no-school = Hoy no hay clase.
-board-empty-title = Aquí estará la imagen de la clase
-board-empty-words = Los estudiantes valoran cada concepto después del repaso y entregan un archivo pequeño. Recibe sus archivos y cada concepto tendrá su línea: quién lo domina, con qué seguridad se sabe y hacia dónde va.
-board-empty-do = Recibir entregas
+board-empty-title = Aquí verás a tu clase
+board-empty-words = Los estudiantes valoran cada concepto después del repaso y entregan un archivo pequeño. Importa los archivos y cada concepto tendrá su línea: quién lo domina, con qué seguridad se sabe y si sube o baja.
+board-empty-do = Importar entregas
 board-empty-slips = Paquete de clase y papeles
 board-filters = Lo que muestra el tablero
 board-filter-strand = Área
@@ -46,9 +46,9 @@ board-filter-today = Solo el día { $day }, hoy
 board-shown = { $shown } de { $all } conceptos
 board-show-all = Mostrar todos
 board-none-title = Ningún concepto cumple estas condiciones
-board-none-words = Hay otros conceptos; solo no se muestran.
-board-own-view = Las valoraciones son la mirada de cada estudiante. No son una nota ni un diagnóstico.
-board-caption = Conceptos de { $title }, primero los más débiles si no se ordena de otro modo
+board-none-words = Los demás conceptos solo están ocultos.
+board-own-view = Las valoraciones son la opinión de cada estudiante. No son una nota ni un diagnóstico.
+board-caption = Conceptos de { $title }, primero los más débiles o en el orden que elegiste
 board-col-rank = Puesto
 board-col-concept = Concepto
 board-col-has-it = Parte que lo domina
@@ -94,8 +94,8 @@ concept-ask-first = { $count ->
     [one] Solo { $count } estudiante ha informado sobre este concepto. Pregunta a la clase antes de planear con él.
    *[other] Solo { $count } estudiantes han informado sobre este concepto. Pregunta a la clase antes de planear con él.
 }
-concept-mistakes = Errores comunes en la práctica
-concept-mistake-unknown = Otro error ({ $code })
+concept-misconceptions = Errores comunes en la práctica
+concept-misconception-unknown = Otro error ({ $code })
 concept-times = { $count } ×
 concept-students = Estudiantes, primero quien más lo necesita
 concept-assign = { $count ->
@@ -118,8 +118,8 @@ concept-assigned = { $done } de { $of }
 ## Files
 files-title = Archivos
 files-lead = Indica la carpeta donde llegan las entregas. Un archivo más nuevo reemplaza al anterior del mismo dispositivo, así nada cuenta dos veces. Los archivos se quedan donde están.
-files-take-sample = Recibir la carpeta de la clase de muestra
-files-take-folder = Recibir una carpeta
+files-take-sample = Importar la carpeta de la clase de ejemplo
+files-take-folder = Importar una carpeta
 files-take-files = Elegir archivos sueltos
 files-running = Leyendo los archivos
 files-progress = { $total ->
@@ -128,35 +128,50 @@ files-progress = { $total ->
 }
 files-stop = Detener
 files-empty-title = Cada archivo tendrá aquí su línea
-files-empty-words = Después de recibir una carpeta, esta lista dice qué pasó con cada archivo: nuevo, actualizado, más antiguo que lo que hay, o no aceptado, y por qué.
-files-account = { $date }:
-files-account-none = no había ninguna entrega
-files-look = { $count ->
-    [one] { $count } por revisar
-   *[other] { $count } por revisar
-}
+files-empty-words = Después de una importación, esta lista muestra el resultado de cada archivo: nuevo, actualizado, más antiguo que lo que hay, o no importado, y por qué.
+files-report = { $date }:
+files-report-none = no había ninguna entrega
+files-to-check = { $count } por revisar
 files-cancelled = detenido antes del final
 files-was-undone = deshecho
-files-undone = La recepción se deshizo. Los archivos siguen donde estaban.
-files-tally-new = { $count } nuevos
-files-tally-updated = { $count } actualizados
-files-tally-known = { $count } ya estaban
-files-tally-older = { $count } más antiguos
-files-tally-quarantined = { $count } esperan tu decisión
-files-tally-refused = { $count } no aceptados
-files-col-verdict = Qué pasó con él
+files-undone = La importación se deshizo. Los archivos siguen donde estaban.
+files-tally-new = { $count ->
+    [one] { $count } nuevo
+   *[other] { $count } nuevos
+}
+files-tally-updated = { $count ->
+    [one] { $count } actualizado
+   *[other] { $count } actualizados
+}
+files-tally-known = { $count ->
+    [one] { $count } ya estaba
+   *[other] { $count } ya estaban
+}
+files-tally-older = { $count ->
+    [one] { $count } más antiguo
+   *[other] { $count } más antiguos
+}
+files-tally-quarantined = { $count ->
+    [one] { $count } espera tu decisión
+   *[other] { $count } esperan tu decisión
+}
+files-tally-refused = { $count ->
+    [one] { $count } no importado
+   *[other] { $count } no importados
+}
+files-col-verdict = Resultado
 files-col-who = De
 files-col-what = Detalles
 files-col-file = Archivo
 files-verdict-new = Nuevo
 files-verdict-updated = Actualizado
 files-verdict-known = Ya estaba
-files-verdict-known-words = Esto mismo se recibió antes. No cambió nada.
+files-verdict-known-words = Esto mismo se importó antes. No cambió nada.
 files-verdict-older = Más antiguo
-files-verdict-older-words = Ya hay algo más nuevo de este dispositivo. No cambió nada.
+files-verdict-older-words = Ya hay una entrega más nueva de este dispositivo. No cambió nada.
 files-verdict-quarantined = En espera
-files-verdict-quarantined-words = Un segundo dispositivo reclama este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
-files-verdict-refused = No aceptado
+files-verdict-quarantined-words = Viene de un segundo dispositivo para este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
+files-verdict-refused = No importado
 files-new-entries = { $count ->
     [one] { $count } entrada nueva
    *[other] { $count } entradas nuevas
@@ -173,27 +188,26 @@ flag-unknown-concept = { $concepts ->
     [one] { $concepts } concepto no es de esta clase. Se guarda pero no se muestra.
    *[other] { $concepts } conceptos no son de esta clase. Se guardan pero no se muestran.
 }
-held-title = Un segundo dispositivo para el mismo asiento
-held-words = Ocurre cuando un estudiante entró en otro dispositivo, o cuando alguien escribió el código de otra persona. Nada de él cuenta hasta que decidas.
-held-device = dispositivo { $device }, además de { $devices ->
-    [0] ninguno aceptado
-    [one] el aceptado
-   *[other] los { $devices } aceptados
+quarantine-title = Un segundo dispositivo para el mismo asiento
+quarantine-words = Ocurre cuando un estudiante entró en otro dispositivo, o cuando alguien escribió el código de otra persona. Nada de él cuenta hasta que decidas.
+quarantine-device = dispositivo { $device }; aceptados antes: { $devices ->
+    [0] ninguno
+   *[other] { $devices }
 }
-held-accept = Aceptar este dispositivo
-held-aside = Dejarlo aparte
-held-accept-title = ¿Aceptar este dispositivo?
-held-accept-words = Lo que entregó cuenta desde ahora para { $name }, junto a lo que hay.
-held-aside-title = ¿Dejar aparte este dispositivo?
-held-aside-words = Lo que entregó no contará para { $name }. Sus archivos se quedan donde están.
-held-accepted = Desde ahora el dispositivo cuenta para { $name }.
-held-put-aside = El dispositivo de { $name } quedó aparte.
-journal-title = Lo recibido
-journal-undo = Deshacer la última recepción
-journal-undo-title = ¿Deshacer la última recepción?
+quarantine-accept = Aceptar este dispositivo
+quarantine-reject = Rechazar este dispositivo
+quarantine-accept-title = ¿Aceptar este dispositivo?
+quarantine-accept-words = Desde ahora, lo que entregó cuenta para { $name }, junto con lo que ya hay.
+quarantine-reject-title = ¿Rechazar este dispositivo?
+quarantine-reject-words = Lo que entregó no contará para { $name }. Sus archivos se quedan donde están.
+quarantine-accepted = Desde ahora el dispositivo cuenta para { $name }.
+quarantine-rejected = El dispositivo de { $name } se rechazó.
+journal-title = Importaciones
+journal-undo = Deshacer la última importación
+journal-undo-title = ¿Deshacer la última importación?
 journal-undo-words = { $count ->
-    [one] Esto retira { $count } archivo recibido el { $date }. El tablero quedará como antes. Puedes recibir el archivo otra vez.
-   *[other] Esto retira { $count } archivos recibidos el { $date }. El tablero quedará como antes. Puedes recibir los archivos otra vez.
+    [one] Esto retira { $count } archivo importado el { $date }. El tablero quedará como antes. Puedes importar el archivo otra vez.
+   *[other] Esto retira { $count } archivos importados el { $date }. El tablero quedará como antes. Puedes importar los archivos otra vez.
 }
 
 ## Class
@@ -233,10 +247,7 @@ seats-devices = { $count ->
     [one] { $count } dispositivo
    *[other] { $count } dispositivos
 }
-seats-held = { $count ->
-    [one] { $count } en espera
-   *[other] { $count } en espera
-}
+seats-quarantined = { $count } en espera
 seats-assign-to = Asignar práctica a { $name }
 seats-remove = Quitar
 seats-remove-of = Quitar: { $name }
@@ -260,7 +271,7 @@ seats-added = { $count ->
     [one] Se agregó { $count } asiento. Necesita un papel.
    *[other] Se agregaron { $count } asientos. Necesitan papeles.
 }
-calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes } vueltas de { $rotation } días. Toca un día para quitarle la clase o para devolvérsela.
+calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes } vueltas de { $rotation } días. Toca un día para dejarlo sin clase, o para que vuelva a ser de clase.
 calendar-closures = Días sin clase
 calendar-from = Desde
 calendar-to = Hasta (si es más de un día)
@@ -287,14 +298,14 @@ calendar-fault-order = El último día va antes del primero.
 calendar-fault-outside = Estos días quedan fuera del año escolar.
 calendar-fault-no-school = Esos días no hay clase de todos modos.
 practice-rules = Práctica en casa
-practice-rules-lead = Cada estudiante elige sus minutos y sus noches entre estos límites; quien prefiera contar ejercicios elige una cantidad que suela caber en esos minutos. La práctica prepara para el examen que anuncies y, después, para el fin del año. Todo sale con el próximo paquete de la clase.
+practice-rules-lead = Cada estudiante elige sus minutos y sus noches dentro de estos límites. Quien prefiera contar ejercicios elige una cantidad que suela caber en esos minutos. La práctica prepara para el examen que anuncies y, después, para el fin del año. Todo llega con el próximo paquete de clase.
 practice-rules-minutes-least = Mínimo de minutos por noche
 practice-rules-minutes-most = Máximo de minutos por noche
 practice-rules-evenings-least = Mínimo de noches por semana
 practice-rules-evenings-most = Máximo de noches por semana
 practice-rules-test = Próximo examen (si hay uno)
 practice-rules-changed = Los límites de la práctica cambiaron.
-rotation-lead = Arrastra un concepto a otro día, usa sus flechas o pulsa Alt con la flecha izquierda o derecha. Un toque abre los estudiantes detrás de él.
+rotation-lead = Arrastra un concepto a otro día, usa sus flechas o pulsa Alt con la flecha izquierda o derecha. Tócalo para ver cómo le va a cada estudiante.
 rotation-by-day = Día por día
 rotation-lessons = Primeras lecciones
 rotation-day = { $count ->
@@ -343,7 +354,7 @@ pack-step-slips-words = { $count ->
     [one] Un papel con el código del asiento. El estudiante lo escribe una vez.
    *[other] { $count } papeles, uno por asiento, cada uno con su código. El estudiante lo escribe una vez.
 }
-pack-step-hand-ins = Recibe las entregas
+pack-step-hand-ins = Importa las entregas
 pack-step-hand-ins-do = Abrir Archivos
 pack-step-hand-ins-words = Los estudiantes hacen la entrega con un toque. Tú indicas a Surefoot la carpeta donde llegan.
 slips-open = Mostrar los papeles
@@ -358,7 +369,7 @@ assign-title = Asignar
 assign-new = Asignación nueva
 assign-made = La asignación está hecha. Reparte un paquete de clase nuevo para que llegue a los estudiantes.
 assign-withdrawn = La asignación se retiró. La práctica hecha se queda.
-assign-empty-title = Aquí estará la práctica asignada
+assign-empty-title = Aquí estará la lista de práctica asignada
 assign-empty-words = Abre un punto débil en el tablero, elige quién lo necesita y asigna. Viaja en el próximo paquete de clase; aquí verás quién la hizo.
 assign-empty-do = Abrir el tablero
 assign-each = { $count ->
@@ -383,7 +394,7 @@ assign-withdrawn-list = { $count ->
     [one] Una asignación retirada
    *[other] { $count } asignaciones retiradas
 }
-assign-restore = Ponerla de nuevo
+assign-restore = Recuperarla
 assign-withdraw-title = ¿Retirar esta asignación?
 assign-withdraw-words = Sale de la práctica de los estudiantes con el próximo paquete de clase. La práctica hecha se queda y cuenta.
 assign-concepts = Conceptos
@@ -391,15 +402,15 @@ assign-concepts-hint = De uno a seis. Solo se ofrecen conceptos con ejercicios.
 assign-concepts-add = Agregar un concepto …
 assign-concepts-remove = Quitar { $title }
 assign-amount = Ejercicios de cada uno
-assign-from = Primera tarde
-assign-due = Última tarde
+assign-from = Primera noche
+assign-due = Última noche
 assign-who = Para quién
 assign-travels = Llega a los estudiantes en el próximo paquete de clase, sellado para cada uno.
 assign-give = Asignar
 assign-fault-concepts-none = Elige al menos un concepto.
 assign-fault-concepts-many = Elige seis conceptos como máximo.
 assign-fault-amount = Elige de 1 a 20 ejercicios.
-assign-fault-dates = La última tarde no puede ir antes de la primera.
+assign-fault-dates = La última noche no puede ir antes de la primera.
 assign-fault-seats = Elige al menos un estudiante.
 
 ## A new class
@@ -412,7 +423,7 @@ new-class-seats-hint = Un asiento por estudiante. Los nombres se quedan en esta 
 new-class-by-names = Pegar una lista de nombres
 new-class-by-count = Solo un número de asientos
 new-class-roster = Nombres, uno por línea
-new-class-roster-hint = Nombres de pila o códigos propios. De una línea con varias columnas solo se toma la primera.
+new-class-roster-hint = Nombres de pila o códigos propios. De una línea con varias columnas solo se lee la primera.
 new-class-names-read = { $count ->
     [one] { $count } asiento:
    *[other] { $count } asientos:
@@ -432,7 +443,7 @@ new-class-closures = { $count ->
    *[other] Días sin clase: { $count }
 }
 roster-file = De un archivo …
-roster-file-hint = Un CSV con nombres, o los CSV de una exportación OneRoster (elige juntos users, enrollments y classes). Solo se toman nombres de pila o códigos.
+roster-file-hint = Un CSV con nombres, o los CSV de una exportación OneRoster (elige juntos users, enrollments y classes). Solo se leen nombres de pila o códigos.
 roster-file-classes = ¿Qué clase?
 roster-file-class = { $count ->
     [one] { $title } ({ $count } estudiante)
@@ -443,10 +454,10 @@ roster-file-left-out = { $count ->
    *[other] Se dejaron fuera { $count } líneas del archivo: no pueden ser nombres, o la clase está llena.
 }
 new-class-copy = Rotación y primeras lecciones
-new-class-copy-hint = Se propone una rotación nueva según los grados, o se toma la de una clase que ya tienes. Las primeras lecciones conservan entonces su lugar en el año.
+new-class-copy-hint = Surefoot propone una rotación nueva según los grados, o copia la de una clase que ya tienes. Las primeras lecciones conservan entonces su lugar en el año.
 new-class-copy-none = Proponer una rotación nueva
 new-class-grades = Grados
-new-class-grades-hint = El grado más alto se toma entero, hasta donde cabe; los grados anteriores llenan lo que queda, para repasar sus conceptos.
+new-class-grades-hint = Primero van los conceptos del grado más alto que quepan. Los grados anteriores llenan lo que queda, para repasar sus conceptos.
 new-class-grade = Grado { $grade } ({ $count } conceptos)
 new-class-rotation = Rotación
 new-class-rotation-hint = Cada concepto aparece una vez en la rotación. Surefoot propone qué concepto va en qué día; puedes moverlos.

@@ -25,8 +25,8 @@ concept-seen = viste:
 
 ## Ratings beside results
 compare-title = Valoraciones y resultados
-compare-lead = Donde la valoración propia y lo que salió no encajan, una charla corta ayuda en ambos sentidos.
-compare-empty-title = Aquí estarán las valoraciones junto a los resultados
+compare-lead = Donde las valoraciones y los resultados de un estudiante no encajan, una charla corta ayuda.
+compare-empty-title = Aquí se compararán valoraciones y resultados
 compare-empty-words = Cuando los estudiantes hayan valorado conceptos y los hayan marcado o practicado, aquí se ve quién está seguro pero falla, quién acierta sin estar seguro y qué errores vuelven.
 compare-sure = Seguros, pero con errores
 compare-sure-words = Última valoración Por mi cuenta o Podría enseñarlo, y desde entonces más errores que aciertos, al menos dos.
@@ -37,23 +37,23 @@ compare-unsure-none = Nadie por ahora.
 compare-since = { $right } bien, { $wrong } mal
 compare-more = Mostrar los { $count }
 compare-fewer = Mostrar menos
-compare-mistakes-left-out = { $count ->
+compare-misconceptions-left-out = { $count ->
     [one] Un error más raro no está en la lista.
    *[other] { $count } errores más raros no están en la lista.
 }
-compare-mistakes = Errores frecuentes
-compare-mistakes-none = Aún no se ha reconocido ningún error en la práctica.
-compare-col-mistake = Error
+compare-misconceptions = Errores frecuentes
+compare-misconceptions-none = Aún no se ha reconocido ningún error en la práctica.
+compare-col-misconception = Error
 compare-col-students = Estudiantes
 compare-col-times = Veces
 compare-col-last = Última vez
 compare-students = Cuánto encajan las valoraciones de cada estudiante con los resultados
-compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Pronóstico menos resultado se muestra con su margen del 95%, desde 20 respuestas. El índice de Brier, desde 60, es 0 con pronósticos perfectos y 1 con los peores: lo que se desvían las valoraciones, menos lo que distinguen, más la dispersión de los resultados.
+compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Desde 20 respuestas, pronóstico menos resultado se muestra con su margen del 95%. Desde 60 se muestra el índice de Brier: 0 con pronósticos perfectos, 1 con los peores. Es fiabilidad menos resolución más incertidumbre.
 compare-col-verdict = En breve
 compare-col-bias = Pronóstico menos resultado, de 100
 compare-col-gamma = Cuanto más seguro, más aciertos (gamma)
 compare-col-brier = Índice de Brier
-compare-brier-parts = desvío { $reliability }, distinguen { $resolution }, dispersión { $uncertainty }
+compare-brier-parts = fiabilidad { $reliability }, resolución { $resolution }, incertidumbre { $uncertainty }
 compare-col-answers = Respuestas
 compare-bias = { $bias } (de { $low } a { $high })
 compare-verdict-over = Más seguro de lo que muestran los resultados
@@ -62,12 +62,12 @@ compare-verdict-near = Tan seguro como muestran los resultados
 compare-verdict-unclear = Aún no está claro
 compare-verdict-too-little = Muy poco para decir algo
 compare-agreement = Tus observaciones junto a las valoraciones
-compare-agreement-none = Aún no has anotado una observación que se pueda poner junto a una valoración de la misma vuelta.
+compare-agreement-none = Ninguna de tus observaciones tiene aún una valoración de la misma vuelta.
 compare-agreement-caption = Filas: la valoración del estudiante. Columnas: lo que viste en la misma vuelta.
 compare-kappa = Kappa ponderada { $kappa } (error estándar { $error }) con { $pairs } pares: 0 es acuerdo por azar, 1 es acuerdo total.
 compare-kappa-little = { $pairs ->
-    [one] { $pairs } par hasta ahora; la kappa ponderada se dice desde 10.
-   *[other] { $pairs } pares hasta ahora; la kappa ponderada se dice desde 10, y solo si hay diferencias.
+    [one] { $pairs } par hasta ahora. La kappa ponderada se muestra desde 10.
+   *[other] { $pairs } pares hasta ahora. La kappa ponderada se muestra desde 10, y solo si hay diferencias.
 }
 compare-observe = Anotar observaciones
 student-assign = { $count ->
@@ -113,26 +113,26 @@ talk-why-wrong = { $count ->
    *[other] Fallarían más o menos { $count } de los presentes.
 }
 talk-why-sure = { $count ->
-    [1] Más o menos 1 de ellos se siente seguro: un error que sorprende se recuerda.
-   *[other] Más o menos { $count } de ellos se sienten seguros: un error que sorprende se recuerda.
+    [1] Más o menos 1 de ellos se siente seguro. Un error que sorprende se recuerda.
+   *[other] Más o menos { $count } de ellos se sienten seguros. Un error que sorprende se recuerda.
 }
 talk-why-falling = Las valoraciones bajan.
 talk-why-dependants = { $count ->
     [one] { $concepts } se apoya en él en los próximos diez días de clase.
    *[other] { $concepts } se apoyan en él en los próximos diez días de clase.
 }
-talk-why-mistake = Error más frecuente: { $mistake }.
+talk-why-misconception = Error más frecuente: { $misconception }.
 talk-why-lately = Se habló de él en esta vuelta o en la anterior; por eso cuenta la mitad.
 talk-why-preview = Aún no se ha enseñado: "Todavía no" es lo esperable.
 talk-why-no-report = Sin informe aún: pregunta antes a la clase.
 talk-show = Mostrar en el proyector
 talk-talked = Ya se habló
 talk-foot = Supuesto: enseñar de nuevo corrige 45 de 100 errores, explicar en parejas 50, un vistazo 30. Con estos números, ninguna otra elección de dos conceptos como máximo logra más. El proyector no muestra nombres.
-talk-slip = Alguien respondió
-talk-slip-ask = ¿Cómo se puede llegar ahí?
+talk-misconception = Alguien respondió
+talk-misconception-ask = ¿Cómo podría alguien llegar a esta respuesta?
 talk-answer = La respuesta
 talk-steps = Paso a paso
-talk-next-slip = Un error frecuente
+talk-next-misconception = Un error frecuente
 talk-next-answer = La respuesta
 talk-next-steps = Paso a paso
 talk-next-concept = Concepto siguiente
@@ -142,7 +142,7 @@ talk-no-exercise = No hay ejercicio de este concepto. Toma uno del repaso.
 ## Groups
 groups-title = Grupos
 groups-lead = Quién ganaría más al sentarse junto a quién y con qué, entre los conceptos más débiles ya enseñados.
-groups-empty-title = Aquí estarán los grupos
+groups-empty-title = Aquí se propondrán grupos
 groups-empty-words = Cuando haya entregas y un concepto se haya enseñado, Surefoot propone quién se sienta con quién y con qué.
 groups-wishes = { $slots ->
     [one] { $slots } turno
@@ -173,11 +173,11 @@ groups-suggest-anew = Proponer de nuevo
 groups-keep = Guardar para hoy
 groups-drop = Descartar la propuesta
 groups-dropped = La propuesta se descartó.
-groups-anew = Se propusieron grupos de nuevo; los cambios a mano ya no están.
+groups-anew = Se propusieron grupos nuevos. Tus cambios a mano ya no están.
 groups-pair-kept = { $pair }: anotado.
 groups-pair-gone = { $pair }: ya no está anotado.
 groups-kept = Los grupos quedan guardados para hoy. Después, anota quién lo domina.
-groups-reached = { $placed } de { $need } estudiantes que necesitan algo tienen lugar.
+groups-reached = { $placed } de { $need } estudiantes que necesitan un grupo tienen lugar.
 groups-best = Ningún otro plan con estos deseos es mejor: está demostrado.
 groups-gap = A lo sumo a { $gap }% del mejor plan posible.
 groups-rough = No se ha demostrado qué tan bueno es.
@@ -192,7 +192,7 @@ groups-idle = { $count ->
     [one] { $count } estudiante sin grupo en este turno
    *[other] { $count } estudiantes sin grupo en este turno
 }
-groups-wants = necesita algo
+groups-wants = necesita un grupo
 groups-unplaced = { $count ->
     [one] No se halló lugar para { $who }.
    *[other] No se halló lugar para { $who }.
@@ -226,8 +226,8 @@ groups-record-words = Un toque por estudiante: cuenta como resultado en la estim
 groups-record-of = Lo que resultó para { $name }
 groups-has-it = Lo domina
 groups-needs-more = Necesita más
-groups-let-go-do = Quitar estos grupos
-groups-let-go = Se quitaron los grupos. Lo anotado se conserva.
+groups-remove = Quitar estos grupos
+groups-removed = Se quitaron los grupos. Lo anotado se conserva.
 groups-page-members = Quién
 groups-page-chance = · lo domina: { $share }
 groups-page-first = Mirar esto primero
@@ -236,10 +236,10 @@ groups-page-lacking = { $count ->
    *[other] Quizá les falta a { $who }.
 }
 groups-page-look = En qué fijarse
-groups-page-no-mistakes = Aún no se ha reconocido ningún error de estos estudiantes en este concepto. Pídeles que expliquen sus pasos.
+groups-page-no-misconceptions = Aún no se ha reconocido ningún error de estos estudiantes en este concepto. Pídeles que expliquen sus pasos.
 groups-page-exercises = Ejercicios, de los primeros pasos a un reto
 groups-page-answer = Respuesta:
-groups-page-slip = Un error ({ $mistake }):
+groups-page-misconception = Un error ({ $misconception }):
 
 ## Entering a day
 enter-title = Anotar un día
@@ -257,10 +257,10 @@ enter-tally = { $done } de { $all } casillas
 enter-saving = · guardando …
 enter-keys-rating = Las teclas 0 a 3 llenan una casilla y avanzan; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
 enter-keys-outcome = La tecla 1 es bien, 0 es mal, 2 es sin hacer; las flechas mueven; Intro va al siguiente estudiante; Supr borra.
-enter-keys-seen = Las teclas 0 a 3 anotan lo que viste, en la escala de los estudiantes; al lado está su valoración.
-enter-foot-rating = Lo que entregó un dispositivo está en cursiva. El papel va por encima; al borrarlo, vuelve.
-enter-foot-outcome = Lo que entregó un dispositivo está en cursiva. El papel va por encima; al borrarlo, vuelve.
-enter-foot-seen = Las observaciones cuentan como resultados en la estimación: Por mi cuenta y Podría enseñarlo como bien, las demás como mal. Cómo coinciden con las valoraciones está en Tablero, Valoraciones y resultados.
+enter-keys-seen = Las teclas 0 a 3 anotan lo que viste, en la escala de los estudiantes. Al lado está su valoración.
+enter-foot-rating = Lo que está en cursiva viene de un dispositivo. El papel lo reemplaza; borra una casilla para verlo otra vez.
+enter-foot-outcome = Lo que está en cursiva viene de un dispositivo. El papel lo reemplaza; borra una casilla para verlo otra vez.
+enter-foot-seen = Las observaciones cuentan como resultados en la estimación: Por mi cuenta y Podría enseñarlo como bien, las demás como mal. "Valoraciones y resultados", en Tablero, muestra cómo coinciden con las valoraciones.
 enter-grid = Estudiantes por conceptos
 enter-pad = Llenar la casilla elegida
 enter-clear = Borrar
@@ -287,8 +287,8 @@ pacing-found = { $count ->
    *[other] Se encontraron { $count } primeras lecciones. Aún no se cambia nada.
 }
 pacing-missed = { $count ->
-    [one] Una línea no se puede tomar:
-   *[other] { $count } líneas no se pueden tomar:
+    [one] Una línea no se puede usar:
+   *[other] { $count } líneas no se pueden usar:
 }
 pacing-before = (ahora { $date })
 pacing-no-such-concept = Ningún concepto de esta clase se llama así.
@@ -306,6 +306,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] Sin cambio
    *[other] { $slope } de un paso de valoración
-} por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo; de { $concepts } conceptos, cerca de uno de cada diez que se dicen "en movimiento" es azar.
+} por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo. De los { $concepts } conceptos, cerca de uno de cada diez que se dicen en subida o bajada lo está por azar.
 concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

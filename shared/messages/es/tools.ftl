@@ -89,11 +89,11 @@ tool-timer-left = { $minutes ->
     [one] Queda { $minutes } minuto.
    *[other] Quedan { $minutes } minutos.
 }
-tool-timer-waits = Está en espera.
+tool-timer-waits = Está en pausa.
 tool-timer-over = Se acabó el tiempo. Sigue todo lo que quieras.
 tool-timer-minutes = Minutos
 tool-timer-start = Empezar
-tool-timer-wait = Esperar
+tool-timer-wait = Pausa
 
 tool-coins = Monedas
 tool-coins-none = Todavía no hay monedas.

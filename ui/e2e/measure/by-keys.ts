@@ -1,11 +1,10 @@
-// Works the screens by Tab, Shift+Tab, arrows, Enter, Space, Escape and typing alone.
-// At each stop the focus must be seen: a ring of at least 2 px, 3 to 1 against what is
-// around it, and not hidden under something else. After each act it must not be lost.
+// Uses the screens by keys alone. At each stop the focus must be visible: a ring of at least
+// 2 px with a contrast of 3 to 1, not hidden by anything. No act may lose the focus.
 import { expect, type Locator, type Page } from '@playwright/test';
 import { finders, leaveDialog } from '../finders';
 import { measurable } from './look';
 
-/** What has the focus now, and what is wrong with how it is shown. */
+/** What has the focus, and what is wrong with how it is shown. */
 function focusNow(): { hook: string; out: boolean; wrong: string } {
   const { hookOf, painted, ratio } = window.measure;
   const at = document.activeElement;
@@ -29,17 +28,16 @@ function focusNow(): { hook: string; out: boolean; wrong: string } {
   return told(shown ? '' : 'hidden');
 }
 
-/** What an act must bring: an element, or its test id. */
+/** What an act must show: an element, or its test id. */
 type Brings = string | Locator | undefined;
 
 export interface ByKeys {
-  /** Goes on by Tab, or back, until a test id that starts so. */
+  /** Presses Tab, or Shift+Tab, until a test id starts so. */
   to: (start: string, way?: { back?: boolean }) => Promise<void>;
-  /** Goes there and presses a key; what it brings must come, and the focus must be kept. */
+  /** Goes there and presses a key. The expected element must come, and the focus must be kept. */
   act: (start: string, brings?: Brings, how?: { by?: string; back?: boolean }) => Promise<void>;
   key: (name: string) => Promise<void>;
   type: (words: string) => Promise<void>;
-  /** What came of a key. */
   done: (what: string, brings?: Brings) => Promise<void>;
   /** Leaves a dialog by Escape, which gives the focus back. */
   leave: () => Promise<void>;
@@ -57,7 +55,7 @@ export function byKeys(page: Page): ByKeys {
     for (let n = 0; n < MOST_STOPS; n += 1) {
       await key(back ? 'Shift+Tab' : 'Tab');
       const now = await page.evaluate(focusNow);
-      // From the last stop Tab leads out of the page and in again.
+      // After the last stop, Tab leaves the page and comes in again.
       if (now.out) continue;
       if (now.wrong && !told.has(now.wrong)) {
         told.add(now.wrong);

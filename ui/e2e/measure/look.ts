@@ -20,7 +20,7 @@ export const DESK: Asked = { target: 24, spaced: true, size: 0, text: 4.5, large
 export const ALL = process.env.MEASURE_ALL === '1';
 
 const AXE = readFileSync(join(UI, 'node_modules/axe-core/axe.min.js'), 'utf8');
-/** 320 px is 1280 px at 400 %, 640 px is 1280 px at 200 %; 1280 by 1024 is taken. */
+/** 1280 × 1024 px at 400 % and at 200 %. */
 const ZOOMED = [
   { width: 320, height: 256 },
   { width: 640, height: 512 },
@@ -28,7 +28,7 @@ const ZOOMED = [
 
 declare const axe: { run: (context: Document, options: RunOptions) => Promise<AxeResults> };
 
-/** Waits until calls are answered, nothing moves, and what was changed is painted. */
+/** Waits until calls are answered, animations have ended, and changes are painted. */
 export async function settled(page: Page): Promise<void> {
   await answered(page.context());
   await page.evaluate(async () => {
@@ -66,7 +66,7 @@ async function barriers(page: Page): Promise<string[]> {
   );
 }
 
-/** Targets and reflow at a size of the screen; `spaced`: also with wide spacing of text. */
+/** Checks targets and reflow at a size; with `spaced`, also with wide spacing of text. */
 async function sized(page: Page, asked: Asked, spaced: boolean): Promise<string[]> {
   return page.evaluate(
     ([of, wide]) => {
@@ -81,7 +81,6 @@ async function sized(page: Page, asked: Asked, spaced: boolean): Promise<string[
   );
 }
 
-/** Contrast in each theme. */
 async function coloured(page: Page, asked: Asked, themes: readonly string[]): Promise<string[]> {
   const found: string[] = [];
   for (const theme of themes) {
@@ -94,15 +93,15 @@ async function coloured(page: Page, asked: Asked, themes: readonly string[]): Pr
 }
 
 interface How {
-  /** Themes in which contrast is measured; else the one that is shown. */
+  /** Themes for contrast; without it, the one that is shown. */
   themes?: readonly ShownTheme[];
-  /** Themes for axe; else the one that is shown. */
+  /** Themes for axe; without it, the one that is shown. */
   axe?: readonly ShownTheme[];
-  /** Whether to measure on every size of screen, zoomed, and with wide spacing of text. */
+  /** Whether to measure at every size, zoomed, and with wide spacing of text. */
   sizes?: boolean;
 }
 
-/** Measures the screen as it is now, and as a reader may set it. */
+/** Measures the screen as it is now, and as `how` asks. */
 export async function look(page: Page, name: string, asked: Asked, how: How = {}): Promise<void> {
   await settled(page);
   await measurable(page);

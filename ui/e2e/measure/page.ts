@@ -1,9 +1,8 @@
-// Runs in the page: what can be seen and worked there, and whether it can be read, hit
-// and reached. One function, because it is sent into the page by its text.
+// Runs in the page: checks whether everything can be read, tapped and reached. One function,
+// because its source is sent into the page.
 
-/** What a screen must meet. */
 export interface Asked {
-  /** Side of a target in px; `spaced`: a smaller one may have room around it instead. */
+  /** The least side of a target in px; with `spaced`, free room around a smaller one counts. */
   target: number;
   spaced: boolean;
   /** Least size of text in px. */
@@ -15,7 +14,7 @@ export interface Asked {
 }
 
 interface Measured {
-  /** How many things were looked at. */
+  /** How many elements were checked. */
   looked: number;
   found: string[];
 }
@@ -43,7 +42,7 @@ export function installMeasures(): void {
     'a[href], button, input, select, textarea, summary, [role=button], [role=radio], [role=slider], ' +
     '[role=checkbox], [role=switch], [role=tab], [role=link], [tabindex]:not([tabindex="-1"])';
 
-  /** The dialog in front, else the whole page. */
+  /** The open dialog, or else the page. */
   const front = () => [...document.querySelectorAll('dialog[open]')].at(-1) ?? document.body;
 
   function seen(element: Element): boolean {
@@ -53,14 +52,14 @@ export function installMeasures(): void {
     return width > 0 && height > 0;
   }
 
-  /** What a person can tap or reach by keys now. */
+  /** All elements that can be tapped or reached by keys. */
   function worked(): HTMLElement[] {
     return [...front().querySelectorAll<HTMLElement>(WORKED)].filter(
       (e) => seen(e) && !e.closest('[inert]'),
     );
   }
 
-  /** Text that can be read, each with its element. */
+  /** All visible texts with their elements. */
   function texts(): { node: Text; parent: Element }[] {
     const found = [];
     const walker = document.createTreeWalker(front(), NodeFilter.SHOW_TEXT);
@@ -74,7 +73,7 @@ export function installMeasures(): void {
     return found;
   }
 
-  // --- colours as they are painted
+  // --- painted colours
   const canvas = new OffscreenCanvas(1, 1).getContext('2d', { willReadFrequently: true });
   const known = new Map<string, [number, number, number, number]>();
   /** A computed colour as red, green, blue from 0 to 255 and opacity from 0 to 1. */
@@ -113,7 +112,7 @@ export function installMeasures(): void {
     return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
   }
 
-  /** The ground painted at an element and a colour on it, with the opacity of all around it. */
+  /** The background painted behind an element, and a colour on it, with all opacities. */
   function painted(element: Element, words: string): [number[], number[]] {
     const chain: Element[] = [];
     for (let e: Element | null = element; e; e = e.parentElement) {
@@ -152,11 +151,11 @@ export function installMeasures(): void {
   }
 
   /**
-   * Targets that are too small for a finger (WCAG 2.2, 2.5.8). Exempt: what is part of a
-   * sentence; cells marked as of a chart, which need 24 px.
+   * Targets that are too small for a finger (WCAG 2.2, 2.5.8). Exempt: links in a sentence,
+   * and cells of a chart, which need 24 px.
    */
   function targets({ target, spaced }: Asked): Measured {
-    /** A tick box is worked by its label as well. */
+    /** The label of a checkbox is part of its target. */
     function room(element: HTMLElement): DOMRect {
       const box = element.getBoundingClientRect();
       const label =
@@ -172,7 +171,7 @@ export function installMeasures(): void {
       [...(element.parentElement?.childNodes ?? [])].some(
         (n) => n instanceof Text && n.data.trim() !== '',
       );
-    /** Scrolling by keys needs a stop, which is no target. */
+    /** A box that takes the focus only to scroll is not a target. */
     const scrolls = (element: HTMLElement) =>
       element.tabIndex === 0 &&
       !element.matches('a, button, input, select, textarea, summary, [role]');
@@ -182,7 +181,7 @@ export function installMeasures(): void {
       .map((element) => ({ element, box: room(element) }));
     const small = (box: DOMRect, side: number) => box.width < side - 0.5 || box.height < side - 0.5;
 
-    /** Whether a circle of 24 px on its middle meets no other target and no other such circle. */
+    /** Whether a circle of 24 px around its centre meets no other target or such circle. */
     const hasRoom = (element: Element, box: DOMRect) => {
       const [x, y] = [box.left + box.width / 2, box.top + box.height / 2];
       return all.every(({ element: other, box: its }) => {
@@ -207,7 +206,7 @@ export function installMeasures(): void {
     return { looked: all.length, found };
   }
 
-  /** Text smaller than can be read; mathematics and figures keep their own sizes. */
+  /** Text that is too small, except in mathematics and figures. */
   function smallText(least: number): string[] {
     return texts()
       .filter(({ parent }) => !parent.closest('svg, math'))
@@ -217,8 +216,8 @@ export function installMeasures(): void {
   }
 
   /**
-   * Text against its ground, and the frames and marks of controls. Exempt: what is
-   * switched off, and the labels within figures.
+   * The contrast of text, and of the frames and marks of controls. Exempt: disabled
+   * elements, and labels in figures.
    */
   function contrast({ text, large, mark }: Asked): Measured {
     const off = (element: Element) => element.closest(':disabled, [aria-disabled=true]') !== null;
@@ -258,7 +257,7 @@ export function installMeasures(): void {
         if ('placeholder' in element && element.placeholder)
           judge(element, getComputedStyle(element, '::placeholder').color, text, 'placeholder');
       }
-      // A field needs a side that shows; a button with words needs no frame.
+      // A field needs a visible side; a button with words needs no frame.
       const sides = ['top', 'right', 'left', 'bottom'].filter(
         (side) =>
           parseFloat(style.getPropertyValue(`border-${side}-width`)) > 0 &&
@@ -278,7 +277,7 @@ export function installMeasures(): void {
         const marks = [...svg.querySelectorAll('path, ellipse, circle, rect, line')].map((shape) =>
           marked(shape, element),
         );
-        // Of a picture one part must show, of other signs each.
+        // Of a figure one part must be visible, of other signs all.
         const judged = svg.matches('[data-picture]') ? [Math.max(...marks)] : marks;
         looked += judged.length;
         for (const best of judged.filter((one) => one > 0 && one < mark - 0.005))
@@ -288,7 +287,7 @@ export function installMeasures(): void {
     return { looked, found: [...found] };
   }
 
-  /** What is cut off, reaches beyond the window, or lies on other text, at the present size. */
+  /** What is cut off, reaches beyond the window, or overlaps other text. */
   function reflow(): string[] {
     const found: string[] = [];
     const { scrollWidth, clientWidth } = document.documentElement;
@@ -301,7 +300,7 @@ export function installMeasures(): void {
       let free = false;
       for (let e: Element | null = element; e && e !== document.body; e = e.parentElement) {
         const { position, overflowX } = getComputedStyle(e);
-        // Something placed freely is held by what is placed itself.
+        // Only a positioned ancestor contains an absolutely positioned element.
         if (position !== 'static') free = false;
         if (['auto', 'scroll'].includes(overflowX) && !free) return true;
         if (position === 'absolute') free = true;
@@ -316,7 +315,7 @@ export function installMeasures(): void {
     };
 
     if (scrollWidth > clientWidth) {
-      // What is only read out can widen the page as well.
+      // Hidden text that is only read out can widen the page too.
       const wide = [...document.body.querySelectorAll('*')]
         .filter((e) => e.getBoundingClientRect().right > clientWidth + 1 && !scrolledWithin(e))
         .filter((e, _, all) => !all.some((other) => other !== e && e.contains(other)));
@@ -327,7 +326,7 @@ export function installMeasures(): void {
 
     type Edges = [left: number, right: number, top: number, bottom: number];
     const holders = new Map<Element, Edges>();
-    /** The part of the window in which something is seen, by what scrolls or cuts around it. */
+    /** The part of the window in which an element is visible, inside what scrolls or clips it. */
     const seenWithin = (element: Element | null): Edges => {
       if (!element || element === document.documentElement) return [-1e6, 1e6, -1e6, 1e6];
       let edges = holders.get(element);
@@ -343,7 +342,7 @@ export function installMeasures(): void {
       return edges;
     };
 
-    // Where drawing is contained, what reaches beyond the edge widens no page.
+    // Inside paint containment, nothing widens the page.
     const parts = 'button, input, select, textarea, svg, math, img, table';
     for (const part of front().querySelectorAll(parts)) {
       const around = part.parentElement;
@@ -372,7 +371,7 @@ export function installMeasures(): void {
       for (const box of range.getClientRects()) {
         if (box.width < 1) continue;
         if (box.right > innerWidth + 1 && !within) found.push(`beyond the edge: ${named(parent)}`);
-        // The middle of the line: ascenders of close lines may meet, letters may not.
+        // Uses the middle of the line: ascenders of close lines may touch.
         const [left, right, high, low] = seenWithin(parent);
         const one = {
           left: Math.max(left, box.left),
@@ -403,7 +402,7 @@ export function installMeasures(): void {
     ':not(math, math *, svg, svg *) { line-height: 1.5 !important; letter-spacing: 0.12em !important; ' +
       'word-spacing: 0.16em !important } p { margin-bottom: 2em !important }',
   );
-  /** The spacing a reader may ask for (WCAG 2.2, 1.4.12); mathematics keeps its own. */
+  /** Sets the spacing of WCAG 2.2, 1.4.12, except in mathematics. */
   function spacing(on: boolean): void {
     const others = document.adoptedStyleSheets.filter((one) => one !== sheet);
     document.adoptedStyleSheets = on ? [...others, sheet] : others;

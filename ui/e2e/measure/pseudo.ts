@@ -1,5 +1,5 @@
-// The pseudo-language: every text of the program is longer than in English, and every
-// vowel, n, c and y of it has an accent. So a word with a plain one was not translated.
+// The pseudo-language: every text is longer than in English, and every vowel, n, c and y
+// has an accent. So a word with a plain one was not translated.
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -22,7 +22,7 @@ const weekdays = (weekday: 'long' | 'short') =>
     new Date(Date.UTC(2026, 5, at + 1)).toLocaleDateString('en-US', { weekday, timeZone: 'UTC' }),
   );
 
-/** Words that are the same in every language, by the reason why. */
+/** Words that are the same in every language, by reason. */
 const SAME: Record<string, string[]> = {
   'dates are written by the browser in the locale of the language': [
     ...months('long'),
@@ -40,7 +40,7 @@ const SAME: Record<string, string[]> = {
   'the names of file formats': ['CSV', 'QTI', 'CASE', 'JSON', 'XLSX', 'PDF'],
 };
 
-/** Whole pieces of text that are the same in every language. */
+/** Texts that are the same in every language. */
 const SHAPES: [reason: string, shape: RegExp][] = [
   ['files keep their names', /[^\s“”«»]+\.(pdf|csv|xlsx|xml|json|zip|sf[a-z]+|sqlite)\b/gi],
   ['codes of seats and published standards', /\b[0-9A-Z]{3}-[0-9A-Z]{3}-[0-9A-Z]{3}\b/g],
@@ -48,7 +48,6 @@ const SHAPES: [reason: string, shape: RegExp][] = [
   ['ids of own concepts and classes', /\b(own|g\d)-[a-z0-9-]+/g],
 ];
 
-/** The quoted words of a Rust list. */
 function names(path: string, start: string): string[] {
   const text = readFileSync(join(TOP, path), 'utf8');
   const from = text.indexOf(start);
@@ -57,7 +56,7 @@ function names(path: string, start: string): string[] {
   );
 }
 
-/** The words of a text that are not of the pseudo-language; `typed` are a person's own. */
+/** The words of a text that are not translated, except the `typed` ones. */
 export function untranslated(text: string, typed: readonly string[]): string[] {
   let rest = text;
   for (const [, shape] of SHAPES) rest = rest.replaceAll(shape, ' ');
@@ -72,7 +71,7 @@ export function untranslated(text: string, typed: readonly string[]): string[] {
   );
 }
 
-/** Every text of the screen, seen or read out, mathematics apart. */
+/** All texts of the screen, visible or read out, without mathematics. */
 async function texts(page: Page): Promise<string[]> {
   return page.evaluate(() => {
     const found: string[] = [];
@@ -92,8 +91,8 @@ async function texts(page: Page): Promise<string[]> {
 }
 
 /**
- * What is done at each stop: every text is of the pseudo-language, and none is cut off at
- * any of the sizes. The faults of all stops are collected.
+ * Checks at each stop that every text is translated, and none is cut off at any of the
+ * sizes. Collects the faults of all stops.
  */
 export function pseudoAt(
   page: Page,
@@ -126,7 +125,6 @@ export function pseudoAt(
   };
 }
 
-/** Fails with everything that was found. */
 export function expectNone(faults: readonly string[]): void {
   expect([...new Set(faults)]).toEqual([]);
 }

@@ -1,7 +1,5 @@
-// Runs in the page: how long a tap takes until what it changes is drawn, from the time
-// the browser took the touch in (the stamp of its click) to the end of the first frame
-// in which the change is there. Some taps are answered at once and then bring something
-// from the program, which is timed as well.
+// Runs in the page: times a tap from the browser's time stamp of the click to the end of the
+// first frame that shows the change. Also times what the program answers afterwards.
 export type Kind = 'stone' | 'outcome' | 'choice' | 'key' | 'bare' | 'sure' | 'check';
 
 interface Tap {
@@ -14,7 +12,7 @@ declare global {
   interface Window {
     taps: {
       found: Tap[];
-      /** Times the next tap, and returns where it is to be. */
+      /** Times the next tap on an element. Returns the place to tap. */
       next: (kind: Kind, hook: string) => { x: number; y: number };
     };
   }
@@ -38,7 +36,7 @@ export function installTaps(): void {
           const { port1, port2 } = new MessageChannel();
           const brought = brings?.() ?? false;
           const there = brought || holds();
-          // Comes once the frame's layout and drawing are done.
+          // Runs after layout and drawing of the frame.
           port1.onmessage = () => {
             const ms = performance.now() - began;
             if (there) first ??= ms;
@@ -55,7 +53,6 @@ export function installTaps(): void {
   const at = (hook: string) => document.querySelector<HTMLElement>(`[data-testid="${hook}"]`);
   const checked = (hook: string) => () => at(hook)?.ariaChecked === 'true';
   const pressed = (hook: string) => () => at(hook)?.ariaPressed === 'true';
-  /** What a tap changes, by its kind. */
   const CHANGES: Record<Kind, (hook: string) => () => boolean> = {
     stone: checked,
     sure: checked,
@@ -75,7 +72,7 @@ export function installTaps(): void {
       return () => at(hook)?.ariaPressed !== before;
     },
   };
-  /** What comes from the program after it. */
+  /** What the program answers afterwards. */
   const BRINGS: Partial<Record<Kind, () => boolean>> = {
     sure: () => at('answer-submit') !== null,
     check: () => at('practice-feedback') !== null,

@@ -1,6 +1,6 @@
-// Exercises side by side, one of each concept in both languages, every kind of picture
-// with its words, and the gallery in each theme, for a teacher to look over. LEVEL and
-// SEED choose other exercises.
+// Takes pictures of an exercise of each concept in both languages, of every kind of figure
+// with its text alternative, and of the gallery in each theme. LEVEL and SEED choose other
+// exercises.
 import { join } from 'node:path';
 import type { Language } from '../../src/lib/backend/contract';
 import { exercises, pictured, show } from '../exercises';

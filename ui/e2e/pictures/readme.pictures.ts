@@ -1,4 +1,4 @@
-// The pictures of the README, into docs/pictures: on the sample class as it is today.
+// Takes the pictures of the README into docs/pictures, from the sample class.
 import { join } from 'node:path';
 import { expect, test } from '../fixtures';
 import { settled } from '../measure/look';

@@ -1,6 +1,6 @@
-// Every screen in both languages, on a large screen and a phone, light and dark (or those
-// in THEMES), into shots/, and sheets of them into shots/sheets. The stops are those of
-// the ways in `walk`. ONLY takes a part of the names.
+// Takes pictures of every screen in both languages, on a large screen and a phone, light and
+// dark (or in THEMES), into shots/, and makes sheets of them in shots/sheets. The stops are
+// those of the ways in `walk`. ONLY limits them to names that contain it.
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
@@ -18,7 +18,7 @@ const LANGUAGES: Language[] = ['en', 'es'];
 const THEMES = (process.env.THEMES ?? 'light,dark').split(',') as ShownTheme[];
 const { ONLY = '' } = process.env;
 
-/** Goes a way, takes each stop in every size and theme, and lays them side by side. */
+/** Takes pictures of each stop of a way in every size and theme, and makes sheets of them. */
 async function take(
   page: Page,
   kind: string,

@@ -21,7 +21,7 @@ export const TOOLS = [
   'grid',
   'notes',
 ];
-/** How many kinds of answers are looked at beside the first exercise. */
+/** How many kinds of entries are visited beside the first exercise. */
 const OTHER_ANSWERS = 4;
 /** The Saturday after TODAY. */
 const SATURDAY = '2026-09-19';
@@ -106,7 +106,7 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
     await at('practice-steps');
   }
 
-  // --- my path, and from it exercises that are answered in other ways
+  // --- my path, and from it exercises with other kinds of entries
   await hook('tab-path').click();
   await expect(hooks('focus-').first()).toBeVisible();
   await at('path');

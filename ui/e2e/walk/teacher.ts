@@ -1,5 +1,5 @@
-// Every screen of the teacher's desk: with the sample class, and of a class of which
-// nothing has come in yet.
+// Every screen of the teacher's desk: with the sample class, and with a class without
+// hand-ins.
 import { join } from 'node:path';
 import { expect } from '@playwright/test';
 import { choose, finders, leaveDialog } from '../finders';
@@ -26,7 +26,7 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await hook('bar-teacher').click();
   const sample = (await bridge.call('start', {})).classes[0]?.id ?? '';
 
-  // --- the board and what lies behind it
+  // --- the board and its concepts and students
   await tab('board');
   await expect(hooks('board-row-').first()).toBeVisible();
   await at('board');
@@ -74,7 +74,6 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await at('groups-wishes');
   await hook('groups-suggest').click();
   await expect(hook('groups-sum')).toBeVisible();
-  // The proof of how good they are goes on meanwhile.
   await expect(page.locator('main progress')).toHaveCount(0, { timeout: 60_000 });
   await at('groups');
   await hook('group-page-0').click();
@@ -121,7 +120,7 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   // --- files
   await tab('files');
   await hook('import-start').click();
-  await expect(hook('import-account')).toBeVisible({ timeout: 120_000 });
+  await expect(hook('import-report')).toBeVisible({ timeout: 120_000 });
   await at('files');
 
   // --- the class
@@ -152,7 +151,7 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await hook('pacing').click();
   await hook('pacing-text').fill('nothing of ours, 2026-10-05');
   await hook('pacing-read').click();
-  await expect(hook('pacing-account')).toBeVisible();
+  await expect(hook('pacing-result')).toBeVisible();
   await at('class-first-lessons');
   await part('exercises');
   await expect(hook('own-import-do')).toBeVisible();
@@ -195,7 +194,7 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await leaveDialog(page);
 }
 
-/** The desk of a class of one's own, of which nothing has come in yet. */
+/** The desk of a class without hand-ins. */
 export async function walkOwnDesk(way: Way, at: At): Promise<void> {
   const { page } = way;
   const { hook } = finders(page);

@@ -1,4 +1,4 @@
-// A way leads through screens by test ids alone, so that it is the same in every language.
+// A way goes through screens by test ids alone, so that it is the same in every language.
 import { expect, type Page } from '@playwright/test';
 import type { Language } from '../../src/lib/backend/contract';
 import type { Bridge } from '../bridge';
@@ -9,10 +9,9 @@ export interface Way {
   language: Language;
 }
 
-/** What is done at each stop of a way. */
 export type At = (stop: string) => Promise<void>;
 
-/** Opens the first screen in a language, without guides that open by themselves. */
+/** Opens the first screen in a language; guides do not open by themselves. */
 export async function openIn({ page, bridge, language }: Way): Promise<void> {
   await bridge.changeDevice({ language, guides_read: ['all'] });
   await page.goto(bridge.url);

@@ -1,15 +1,15 @@
 /**
- * Keeps the keys on the screen. Where a step takes away, hides or switches off what had
- * the focus, it goes to the heading of what is shown now, or to its first button.
- * Never to a field, which would call up a keyboard on a tablet.
+ * Keeps the focus. When the focused element is removed, hidden or disabled, the focus goes
+ * to the nearest heading, or else button. It never goes to a field, which would open the
+ * keyboard of a tablet.
  */
 const HEADING = 'h1, h2, h3';
 const STOP = 'button:not(:disabled), a[href], summary, select:not(:disabled)';
 
-/** The element that had the focus last, and its ancestors from the inside out. */
+/** The element that had the focus last, and its ancestors, innermost first. */
 let last: Element | null = null;
 let around: Element[] = [];
-/** Whether keys are in use, which need to see where they are. */
+/** Whether the last input was a key, so that the focus must be visible. */
 let keys = false;
 
 function remember(event: FocusEvent): void {
@@ -22,7 +22,7 @@ function remember(event: FocusEvent): void {
 const seen = (element: Element) =>
   element.isConnected && element.getClientRects().length > 0 && !element.closest('.unseen');
 
-/** Whether the focus is nowhere, though nobody took it away. */
+/** Whether the focus was lost because its element disappeared. */
 function lost(): boolean {
   if (!last || document.activeElement !== document.body) return false;
   return !seen(last) || last.matches(':disabled');
@@ -30,7 +30,7 @@ function lost(): boolean {
 
 function restore(): void {
   if (!lost()) return;
-  // In front of a dialog nothing else can take the keys.
+  // An open dialog takes all keys.
   const front = document.querySelector('dialog[open]');
   for (const place of front ? [front] : around) {
     if (!seen(place) || place === document.body) continue;
@@ -44,7 +44,7 @@ function restore(): void {
   }
 }
 
-/** Begins to watch. A screen that loads gets the focus once its heading is there. */
+/** Starts to watch. A screen that loads gets the focus once its heading is there. */
 export function keepFocus(app: Element): void {
   document.addEventListener('focusin', remember);
   document.addEventListener('keydown', () => (keys = true), true);

@@ -49,7 +49,7 @@ describe('the confidence picker', () => {
     await fireEvent.keyDown(screen.getByTestId('x-1'), { key });
     expect(onpick).not.toHaveBeenCalled();
   });
-  test('has one stop for the tab key, on what is chosen', () => {
+  test('has one Tab stop, on the chosen option', () => {
     show(2);
     const stops = screen.getAllByRole('radio').map((radio) => radio.getAttribute('tabindex'));
     expect(stops).toEqual(['-1', '-1', '0', '-1']);

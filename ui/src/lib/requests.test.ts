@@ -14,7 +14,7 @@ test('a change asked for while another is on its way builds on it', async () => 
   expect(stored).toEqual({ language: 'es', theme: 'dark' });
 });
 
-test('a failure is told to the one who asked and stops nobody else', async () => {
+test('a failed write rejects its own promise and stops no other', async () => {
   const run = inOrder();
   const failed = run(() => Promise.reject(new Error('full')));
   const after = run(() => Promise.resolve('kept'));
@@ -22,7 +22,7 @@ test('a failure is told to the one who asked and stops nobody else', async () =>
   await expect(after).resolves.toBe('kept');
 });
 
-test('whoever locks waits for all writes, those that fail too', async () => {
+test('a lock waits for all writes, also for those that fail', async () => {
   const order: string[] = [];
   let fail: (error: Error) => unknown = () => null;
   const failed = inOrder()(() => new Promise((_, reject) => (fail = reject)));

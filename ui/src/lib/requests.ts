@@ -2,7 +2,7 @@ const running = new Set<Promise<unknown>>();
 
 /**
  * Returns a runner for writes that build on each other: each starts when the one before
- * has ended. A failure goes to whoever asked and does not stop the writes that follow.
+ * has ended. A failed write rejects its own promise and does not stop the next ones.
  */
 export function inOrder(): <T>(write: () => Promise<T>) => Promise<T> {
   let last: Promise<unknown> = Promise.resolve();
@@ -15,14 +15,14 @@ export function inOrder(): <T>(write: () => Promise<T>) => Promise<T> {
 }
 
 /**
- * Resolves when all writes in order have ended, also those of screens that were left.
- * Await it before a student's data is locked.
+ * Resolves when all writes of all runners have ended, also those of screens that were
+ * left. Await it before a student's data is locked.
  */
 export async function allWritten(): Promise<void> {
   await Promise.allSettled(running);
 }
 
-/** Tells the answer to the newest request from answers that come late. */
+/** Tells whether an answer belongs to the newest request or comes too late. */
 export class Newest {
   #started = 0;
 
@@ -33,7 +33,7 @@ export class Newest {
     return () => mine === this.#started;
   }
 
-  /** Makes the answers to all requests so far late. */
+  /** Makes the answers to all requests so far too late. */
   drop(): void {
     this.#started += 1;
   }

@@ -37,19 +37,18 @@ export type Route =
 const FIRST: Route = { name: 'start' };
 
 /**
- * The routes by their position in the browser's history. Those before the last fresh start
- * are empty.
+ * The routes by their position in the browser's history. Positions before the last
+ * `restart` are empty.
  */
 const entries: Route[] = [FIRST];
 let position = 0;
 let shown = $state.raw<{ route: Route; visit: number }>({ route: FIRST, visit: 0 });
 
-/** Tells the entries of this page load from those of an earlier one. */
+/** Marks the history entries of this page load. */
 const load = performance.timeOrigin;
 const entryState = () => ({ load, position });
 history.replaceState(entryState(), '');
 
-/** The screen that is shown. */
 export function route(): Route {
   return shown.route;
 }
@@ -92,14 +91,14 @@ export function up(to: Route): void {
   else go(to);
 }
 
-/** Asked before Back leaves a screen; true if it did something else instead. */
+/** Called before Back leaves a screen. Returns true if it did something else instead. */
 type Hold = () => boolean;
 const holds: Hold[] = [];
 let unheld = false;
 
 /**
  * Lets an open dialog, a step of a form, or unsaved work act on Back before the screen
- * changes. The hold added last is asked first. Returns what removes it.
+ * changes. The hold added last is called first. Returns a function that removes the hold.
  */
 export function holdBack(hold: Hold): () => void {
   holds.push(hold);
@@ -131,7 +130,7 @@ function same(a: Route, b: Route): boolean {
   return JSON.stringify(a) === JSON.stringify(b);
 }
 
-/** Whether only parameters differ. */
+/** Whether at most parameters differ. */
 function sameScreen(a: Route, b: Route): boolean {
   if (a.name === 'desk' && b.name === 'desk') return a.desk.at === b.desk.at;
   if (a.name === 'student' && b.name === 'student') return a.tab === b.tab;

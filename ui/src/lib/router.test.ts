@@ -18,7 +18,7 @@ const BOARD = desk({ at: 'board' });
 const CONCEPT = desk({ at: 'concept', concept: 'm5-add', pass: 2 });
 const STUDENT = desk({ at: 'student', seat: 7 });
 
-/** History moves are events of their own. */
+/** History moves are asynchronous. */
 const settled = () => new Promise((done) => setTimeout(done, 60));
 
 async function backed(): Promise<Route> {
@@ -57,12 +57,11 @@ test('Forward returns to a screen of the desk, but not past the list of students
   history.forward();
   await settled();
   expect(route()).toEqual({ name: 'start' });
-  // The position in the history is still the one that is shown.
   go(BOARD);
   expect(await backed()).toEqual({ name: 'start' });
 });
 
-test('nothing leads back from a fresh start', async () => {
+test('nothing leads back past a restart', async () => {
   go(BOARD);
   restart({ name: 'join' });
   expect(await backed()).toEqual({ name: 'join' });
@@ -70,7 +69,7 @@ test('nothing leads back from a fresh start', async () => {
   expect(await backed()).toEqual({ name: 'join' });
 });
 
-test('the same screen again is no step, and a replaced one is gone', async () => {
+test('the same screen again is not a step, and a replaced screen is gone', async () => {
   go(BOARD);
   go({ ...BOARD });
   go(CONCEPT);
@@ -79,7 +78,7 @@ test('the same screen again is no step, and a replaced one is gone', async () =>
   expect(await backed()).toEqual({ name: 'start' });
 });
 
-test('going up is a step back where the screen before is the one gone to', async () => {
+test('going up is a step back if the screen before is the target', async () => {
   go(BOARD);
   go(CONCEPT);
   up(BOARD);
@@ -119,14 +118,14 @@ test('the hold added last acts on Back, each step once, until it is removed', as
   backAnyway();
   await settled();
   expect(route()).toEqual(BOARD);
-  // Once only: the next step is held again.
+  // It counts once: the next step is held again.
   expect(await backed()).toEqual(BOARD);
   removeForm();
   expect(await backed()).toEqual({ name: 'start' });
   expect(calls).toEqual(['dialog', 'form', 'form']);
 });
 
-test('a hold that lets Back pass is asked, and those below it after', async () => {
+test('if a hold lets Back pass, the holds below it are called', async () => {
   go(BOARD);
   go(CONCEPT);
   const asked: string[] = [];
@@ -161,7 +160,7 @@ test('Alt with the arrows and the buttons of a mouse go back and forward', async
   mouse(4);
   await settled();
   expect(route()).toEqual(CONCEPT);
-  // In a field the keys move the caret; a left button is no Back.
+  // In a field the keys move the caret. The left button is not Back.
   const field = document.body.appendChild(document.createElement('input'));
   expect(key('ArrowLeft', field)).toBe(true);
   field.remove();

@@ -10,27 +10,27 @@ export function start(): Start | null {
   return state.start;
 }
 
-/** Whose screens are shown, if a student's. */
+/** The student whose screens are shown, if any. */
 let shownFor: Profile | null = null;
 
-/** Takes over what a call returned, and shows its theme. */
+/** Takes over the state that a call returned, and shows its theme. */
 export function take(next: Start): Start {
   state.start = next;
   show();
   return next;
 }
 
-/** Reads the state again after something changed. */
+/** Loads the state again after a change. */
 export async function refresh(): Promise<Start> {
   return take(await call('start', {}));
 }
 
-/** A student of this device, by id; nothing once they are removed. */
+/** A student of this device; null once removed. */
 export function studentOf(id: string): Profile | null {
   return state.start?.students.find((one) => one.id === id) ?? null;
 }
 
-/** Shows a student's settings at once, before the program is asked for all students anew. */
+/** Shows a student's settings at once, without loading all students again. */
 export function changeStudent(changed: Profile): void {
   const { start } = state;
   if (!start) return;
@@ -38,7 +38,7 @@ export function changeStudent(changed: Profile): void {
   take({ ...start, students });
 }
 
-/** The language of a student's screens; elsewhere that of the device. */
+/** The student's language, or the device's without a student. */
 export function languageFor(student: Profile | null): Language {
   return student?.language ?? state.start?.settings.language ?? language();
 }
@@ -60,7 +60,7 @@ function show(): void {
 
 const oneByOne = inOrder();
 
-/** Changes settings of the device. Changes in quick succession all count. */
+/** Changes settings of the device. Changes in quick succession do not lose each other. */
 export function changeSettings(change: Partial<DeviceSettings>): Promise<void> {
   return oneByOne(async () => {
     const settings = state.start?.settings;

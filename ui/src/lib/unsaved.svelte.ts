@@ -2,10 +2,10 @@ import { backAnyway, holdBack } from './router.svelte';
 
 const state = $state({ asking: false });
 
-/** Whether the user is asked if unsaved work may be lost. */
+/** Whether the question about unsaved work is shown. */
 export const askingToLeave = (): boolean => state.asking;
 
-/** Makes Back ask first while there is unsaved work. Call it as a component starts. */
+/** Makes Back ask first while there is unsaved work. Call it when a component starts. */
 export function guardUnsaved(unsaved: () => boolean): void {
   $effect(() =>
     holdBack(() => {
@@ -19,7 +19,7 @@ export function stay(): void {
   state.asking = false;
 }
 
-/** Goes back although work is lost. */
+/** Goes back and loses the work. */
 export function leaveAnyway(): void {
   state.asking = false;
   backAnyway();

@@ -1,7 +1,7 @@
 import { CallFailed, type CallError } from '../lib/backend';
 import { asError } from '../lib/ui';
 
-/** The state of one call at a time, and the error of the last one. */
+/** Whether a call is running, and the error of the last one. */
 export class Asking {
   busy = $state(false);
   error = $state.raw<CallError | null>(null);

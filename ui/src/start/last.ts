@@ -1,6 +1,6 @@
 let last: string | null = null;
 
-/** The student whose screens were open last, since the program began. */
+/** The student whose screens were open last since the program started. */
 export function lastStudent(): string | null {
   return last;
 }

@@ -14,9 +14,9 @@ import { asError, drawn } from '../lib/ui';
  * one counts.
  */
 export class CheckIn {
-  /** The day. The state of its concepts is in `rows`. */
+  /** The day; the state of its concepts is in `rows`. */
   readonly day: Today;
-  /** Apart from the day, so that a tap draws nothing else anew. */
+  /** Separate from the day, so that a tap redraws nothing else. */
   rows: TodayConcept[] = $state.raw([]);
   /** Days that were missed. */
   catchUp: string[] = $state.raw([]);
@@ -24,8 +24,8 @@ export class CheckIn {
 
   readonly #student: string;
   readonly #inOrder = inOrder();
-  /** Concepts with a tap that has not been stored. */
-  // Not shown, so nothing needs to follow its changes.
+  /** The concepts with a tap that was not stored. */
+  // Not shown, so it need not be reactive.
   // eslint-disable-next-line svelte/prefer-svelte-reactivity
   readonly #open = new Set<string>();
 
@@ -44,7 +44,7 @@ export class CheckIn {
     this.#change(concept, { outcome });
   }
 
-  /** Sends anew what could not be stored. */
+  /** Sends again what could not be stored. */
   again(): void {
     this.error = null;
     for (const concept of this.#open) this.#send(concept);
@@ -70,7 +70,7 @@ export class CheckIn {
           outcome: row.outcome,
         });
         this.error = null;
-        // The rows keep the later taps that are still on their way.
+        // The rows keep later taps that are not answered yet.
         if (catchUp.join() !== this.catchUp.join()) this.catchUp = catchUp;
       } catch (thrown) {
         this.#open.add(concept);

@@ -1,7 +1,7 @@
 import { beforeEach, expect, test, vi } from 'vitest';
 import type { Calls, CheckInTap, Today } from '../lib/backend';
 
-/** The calls that wait until the test answers them. */
+/** Each call waits until the test answers it. */
 const waiting: { tap: CheckInTap; go: (out: string[]) => void; fail: (why: unknown) => void }[] =
   [];
 vi.mock('../lib/backend/call', async (real) => ({
@@ -30,7 +30,7 @@ const today = (): Today => ({
   next_school_day: null,
   catch_up: [],
 });
-/** Lets what is due run: a tap is sent once it is drawn. */
+/** Waits until the tap is drawn and sent. */
 const settle = async () => {
   await drawn();
   await new Promise((resolve) => setTimeout(resolve));
@@ -40,7 +40,7 @@ beforeEach(() => {
   waiting.length = 0;
 });
 
-test('a tap shows before it is stored, with all that is known of the concept', async () => {
+test('a tap shows before it is stored, together with the rest of the concept', async () => {
   const checkIn = new CheckIn('s', today());
   checkIn.rate('a', 2);
   expect(checkIn.rows[0]?.confidence).toBe(2);
@@ -62,6 +62,7 @@ test('taps go one after the other, and the last one counts', async () => {
   checkIn.mark('b', 'wrong');
   await settle();
   expect(waiting).toHaveLength(1);
+  // The first answer must not overwrite the second tap.
   waiting[0]?.go([]);
   await settle();
   expect(checkIn.rows[0]?.confidence).toBe(3);
@@ -75,7 +76,7 @@ test('taps go one after the other, and the last one counts', async () => {
   expect(checkIn.catchUp).toEqual(['2026-09-15']);
 });
 
-test('what could not be stored stays on the screen and can be sent anew', async () => {
+test('what could not be stored stays on the screen and can be sent again', async () => {
   const checkIn = new CheckIn('s', today());
   checkIn.rate('a', 1);
   await settle();

@@ -7,7 +7,7 @@ afterEach(() => vi.useRealTimers());
 
 const typed = (text: string): Draft => ({ kind: 'boxes', texts: [text], half_day: null });
 
-/** A keeper whose program answers when it is told to. */
+/** A keeper whose calls end when the test lets them. */
 function keeper() {
   const sent: [string, Draft | null][] = [];
   const answers: { well: () => void; badly: (error: Error) => void }[] = [];
@@ -23,7 +23,7 @@ function keeper() {
   return { keeper, sent, answers, told };
 }
 
-test('sends once typing pauses, the last state alone', async () => {
+test('sends only the last state once typing pauses', async () => {
   const { keeper: drafts, sent, answers, told } = keeper();
   drafts.change('a', typed('1'));
   await vi.advanceTimersByTimeAsync(PAUSE_MS - 1);
@@ -35,13 +35,13 @@ test('sends once typing pauses, the last state alone', async () => {
   answers[0]?.well();
   await vi.advanceTimersByTimeAsync(0);
   expect(told).toEqual([null]);
-  // What stands there already is not sent again.
+  // An unchanged draft is not sent again.
   drafts.change('a', typed('12'));
   await vi.advanceTimersByTimeAsync(PAUSE_MS);
   expect(sent).toHaveLength(1);
 });
 
-test('what could not be kept is tried again as the screen is left', async () => {
+test('a draft that could not be kept is sent again when the screen is left', async () => {
   const { keeper: drafts, sent, answers, told } = keeper();
   drafts.change('a', typed('7'));
   await vi.advanceTimersByTimeAsync(PAUSE_MS);
@@ -75,7 +75,7 @@ test('nothing is sent for an exercise that an answer ended', async () => {
   expect(sent).toEqual([]);
 });
 
-test('after a first try, or an answer that failed, it is kept as it stands', async () => {
+test('after a first try or a failed answer the draft is kept', async () => {
   for (const ends of [() => Promise.resolve({ over: false }), () => Promise.reject(new Error())]) {
     const { keeper: drafts, sent } = keeper();
     drafts.change('a', typed('7'));
@@ -86,7 +86,7 @@ test('after a first try, or an answer that failed, it is kept as it stands', asy
   }
 });
 
-test('an answer waits for what is being kept', async () => {
+test('an answer waits for the draft before it', async () => {
   const { keeper: drafts, answers } = keeper();
   drafts.change('a', typed('7'));
   void drafts.soon();
@@ -100,7 +100,7 @@ test('an answer waits for what is being kept', async () => {
   expect(answered).toHaveBeenCalledOnce();
 });
 
-test('what is typed while an answer that leaves it open is on its way is kept after it', async () => {
+test('what is typed while a first answer is being checked is kept after it', async () => {
   const { keeper: drafts, sent } = keeper();
   let finish: () => unknown = () => null;
   void drafts.during(() => new Promise((resolve) => (finish = () => resolve({ over: false }))));

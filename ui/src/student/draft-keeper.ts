@@ -1,7 +1,6 @@
 import type { Draft } from '../lib/backend';
 import { inOrder } from '../lib/requests';
 
-/** How long typing may pause before the answer is kept. */
 export const PAUSE_MS = 600;
 
 interface Unkept {
@@ -10,17 +9,17 @@ interface Unkept {
 }
 
 /**
- * Keeps an answer before it is checked: when typing pauses, and when the screen is left.
+ * Keeps drafts: when typing pauses, and when the screen is left.
  * Drafts and answers are sent in order, because an answer may end the exercise. A draft
  * that could not be kept is sent again with the next change.
  */
 export class DraftKeeper {
   readonly #send: (exercise: string, draft: Draft | null) => Promise<unknown>;
-  /** Called after each attempt that nobody awaits, with its error or null. */
+  /** Called with the error or null after each attempt that nobody awaits. */
   readonly #told: (error: unknown) => void;
   readonly #inOrder = inOrder();
   #unkept: Unkept | null = null;
-  /** The draft as it is stored. */
+  /** The stored draft, as JSON. */
   #kept = 'null';
   #pause: ReturnType<typeof setTimeout> | undefined;
 
@@ -39,13 +38,13 @@ export class DraftKeeper {
     this.#kept = JSON.stringify(draft);
   }
 
-  /** Takes the answer as it is after a change. */
+  /** Keeps the draft after a pause. */
   change(exercise: string, draft: Draft | null): void {
     this.#unkept = { exercise, draft };
     this.#wait();
   }
 
-  /** Keeps the answer now. Fails with the error of the call. */
+  /** Keeps the draft now. Fails with the error of the call. */
   now(): Promise<void> {
     clearTimeout(this.#pause);
     return this.#inOrder(async () => {

@@ -13,23 +13,22 @@ import { asError, drawn } from '../lib/ui';
 import { loadExerciseWords } from '../lib/words';
 import { DraftKeeper } from './draft-keeper';
 
-/** An evening of practice: the exercise shown and what was said about the answer. */
+/** An evening of practice: the exercise shown, and the feedback. */
 export class Evening {
   step: PracticeStep | null = $state.raw(null);
   feedback: Feedback | null = $state.raw(null);
   error: CallError | null = $state.raw(null);
   busy = $state(false);
-  /** The confidence that the student just chose: shown at once, before it is stored. */
+  /** The confidence that was just chosen; shown before it is stored. */
   choosing: Confidence | null = $state(null);
 
   readonly #student: string;
-  /** Asked for on another screen; for the first exercise only. */
+  /** The concept chosen on another screen; for the first exercise only. */
   #concept: string | null;
   #more = false;
-  /** When the exercise was shown or last answered. */
   #since = 0;
   readonly #drafts: DraftKeeper;
-  /** Said of a draft that could not be kept; gone once one could. */
+  /** The error of a draft that could not be kept, until one can. */
   #unkept: CallError | null = null;
 
   constructor(student: string, concept: string | null) {
@@ -54,7 +53,7 @@ export class Evening {
   next(): Promise<void> {
     return this.#do(async () => {
       const args = { student: this.#student, concept: this.#concept, more: this.#more };
-      // Both at once: the exercise, and the words to say it in.
+      // Loads the exercise and its words at the same time.
       const [step] = await Promise.all([call('practice', args), loadExerciseWords()]);
       this.step = step;
       this.#drafts.opened(step.kind === 'exercise' ? step.draft : null);
@@ -66,7 +65,7 @@ export class Evening {
     });
   }
 
-  /** Goes on though the evening is over. */
+  /** Goes on although the evening is over. */
   more(): Promise<void> {
     this.#more = true;
     return this.next();
@@ -74,7 +73,7 @@ export class Evening {
 
   stop(): Promise<void> {
     return this.#do(async () => {
-      // A draft that cannot be kept is reported, but does not keep the student here.
+      // A draft that cannot be kept is reported, but stopping goes on.
       await this.#drafts.soon();
       const summary = await call('practice_summary', { student: this.#student });
       this.step = { kind: 'done', ...summary };
@@ -100,7 +99,7 @@ export class Evening {
       await this.#drafts.during(async () => {
         this.feedback = await call('answer', args);
         this.#since = performance.now();
-        // After a first try it stays open, with what was tried.
+        // After a wrong first try the exercise stays open.
         if (this.feedback.finished) this.#unkept = null;
         return { over: this.feedback.finished };
       });
@@ -117,12 +116,12 @@ export class Evening {
     });
   }
 
-  /** Keeps the unchecked answer when typing pauses, so that stopping loses nothing. */
+  /** Keeps the draft when typing pauses. */
   keep(exercise: OpenExercise, draft: Draft | null): void {
     if (!this.feedback?.finished) this.#drafts.change(exercise.exercise, draft);
   }
 
-  /** Keeps the unchecked answer now, because the screen is left. */
+  /** Keeps the draft now, because the screen is left. */
   keepNow(): void {
     void this.#drafts.soon();
   }
@@ -135,7 +134,7 @@ export class Evening {
     this.step = { kind: 'exercise', ...exercise };
   }
 
-  /** One thing at a time; a second tap meanwhile does nothing. */
+  /** Runs one action at a time; further taps meanwhile do nothing. */
   async #do(doing: () => Promise<void>): Promise<void> {
     if (this.busy) return;
     this.busy = true;

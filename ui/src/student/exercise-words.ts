@@ -2,17 +2,16 @@ import type { Feedback, OpenExercise } from '../lib/backend';
 import { blockWords, entryWords, inTurn } from '../lib/aloud';
 import { say } from '../lib/words';
 
-/** What is said about an answer. */
 export function feedbackTitle(feedback: Feedback, answered: boolean): string {
   if (feedback.right) return say('practice-right');
   if (!feedback.finished) return say('practice-wrong-more');
   return say(answered ? 'practice-wrong' : 'practice-shown');
 }
 
-/** The example to be read first, with its steps and its answer. */
+/** The worked example: exercise, steps and answer. */
 function workedWords(exercise: OpenExercise): string[] {
   const example = exercise.worked_first;
-  // Later it is closed and can be opened again.
+  // Once the student went on it is closed and can be opened again.
   if (!example || exercise.sure !== null) return [];
   return [
     say('practice-worked'),
@@ -26,13 +25,13 @@ function workedWords(exercise: OpenExercise): string[] {
   ];
 }
 
-/** A hint, by its place from 0. */
+/** A hint, counted from 0. */
 export function hintWords(exercise: OpenExercise, place: number): string {
   const label = say('practice-hint-label', { number: place + 1 });
   return inTurn([label, ...blockWords(exercise.hints_taken[place] ?? [])]);
 }
 
-/** What is said about the answer, the answer and the steps. */
+/** The feedback, the answer and the steps. */
 export function feedbackWords(feedback: Feedback, answered: boolean): string {
   const answer =
     feedback.answer && !feedback.right
@@ -48,7 +47,7 @@ export function feedbackWords(feedback: Feedback, answered: boolean): string {
   ]);
 }
 
-/** The whole exercise as it is shown: the question, hints and feedback. */
+/** All visible text of the exercise. */
 export function exerciseWords(
   exercise: OpenExercise,
   feedback: Feedback | null,

@@ -36,7 +36,7 @@ const show = (change: Partial<Summary>) =>
     ontools: vi.fn(),
   });
 
-test('what was thought stands beside what was done, for each confidence that was said', () => {
+test('the confidence is beside the results, for each confidence that was chosen', () => {
   show({});
   const rows = screen.getAllByRole('row').map((row) => row.textContent.replace(/\s+/g, ' ').trim());
   expect(rows).toHaveLength(3);
@@ -46,7 +46,7 @@ test('what was thought stands beside what was done, for each confidence that was
   expect(screen.getByTestId('practice-summary').textContent).toContain('2 of 3 evenings');
 });
 
-test('what came to nothing is not held up', () => {
+test('wrong answers are not listed', () => {
   const none = { thought: [0, 2, 0, 0], thought_right: [0, 0, 0, 0], finished: 2, alone: 0 };
   show({ finished: 2, alone: 0, concepts: [{ concept, said: 1, ...none } as never] });
   const { textContent: words } = screen.getByTestId('practice-summary');
@@ -54,13 +54,13 @@ test('what came to nothing is not held up', () => {
   expect(words).not.toMatch(/On your own: |second try|0.* of /);
 });
 
-test('an evening past those of the week is free, and more can be asked for', () => {
+test('after the planned evenings of a week the evening is free, but practice can go on', () => {
   show({ finished: 0, evenings_done: 3, concepts: [] });
   expect(screen.getByTestId('practice-summary').textContent).toContain('Tonight is free');
   expect(screen.getByTestId('practice-more')).toBeTruthy();
 });
 
-test('an evening more than planned is no fourth of three', () => {
+test('an evening more than planned is not shown as a fourth of three', () => {
   show({ evenings_done: 3 });
   expect(screen.getByTestId('practice-summary').textContent).toContain('4 of 4 evenings');
 });

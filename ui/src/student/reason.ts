@@ -1,7 +1,7 @@
 import type { Ahead, Reason } from '../lib/backend';
 import { kebab, say } from '../lib/words';
 
-/** Why a concept is in practice; `ahead` may know the title of the concept named. */
+/** Why a concept is in practice; `ahead` may have the title of a dependant. */
 export function reasonWords(reason: Reason, ahead: Ahead[] = []): string {
   switch (reason.code) {
     case 'assigned':

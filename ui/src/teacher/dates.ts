@@ -9,10 +9,9 @@ function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
 export const weekdayName = (weekday: number, width: 'short' | 'narrow' | 'long' = 'short') =>
   inUtc(`2024-01-0${weekday}`, { weekday: width });
 
-/** "October 2026" of any date in the month. */
+/** The month of a date, such as "October 2026". */
 export const monthName = (date: string) => inUtc(date, { year: 'numeric', month: 'long' });
 
-/** How long ago, in words: "today", "yesterday", "5 days ago". */
 export function ageWords(days: number | null): string {
   if (days === null) return say('desk-age-none');
   if (days <= 0) return say('desk-age-today');

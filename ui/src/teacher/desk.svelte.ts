@@ -6,23 +6,23 @@ import { changeSettings, refresh, start } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
-/** Something that was done, for the line below the screen. `undo` takes it back. */
+/** Something that was done, for the line below the screen. */
 export interface Done {
   words: string;
   undo: (() => Promise<void>) | null;
 }
 
-/** What the desk says below its screens, and at which visit of a screen. */
+/** What the desk says below a screen, until the visit ends. */
 interface Said {
   visit: number;
   done: Done | null;
   trouble: string;
 }
 
-/** What the screens of the desk share: its class, its route and what it says. */
+/** What the screens of the desk share: class, route and messages. */
 class Desk {
   private said = $state.raw<Said>({ visit: -1, done: null, trouble: '' });
-  /** The desk's own route that was shown last; it also remembers the class. */
+  /** The last route of the desk; it also remembers the class. */
   private last: Extract<Route, { name: 'desk' }> = { name: 'desk', desk: { at: 'board' } };
 
   /** What was done, until another screen is shown. */
@@ -43,25 +43,24 @@ class Desk {
     this.change({ trouble });
   }
 
-  /** An effect that says something does not run again because of it. */
+  /** Untracked, so that an effect that says something does not run again. */
   private change(part: Partial<Said>): void {
     untrack(() => {
       this.said = { visit: visit(), done: this.done, trouble: this.trouble, ...part };
     });
   }
 
-  /** While another part of the program is about to be shown, the desk stays as it was. */
+  /** While another part of the program loads, the desk shows its last route. */
   private get shown(): Extract<Route, { name: 'desk' }> {
     const now = route();
     if (now.name === 'desk') this.last = { ...now, class: now.class ?? this.last.class };
     return this.last;
   }
 
-  /** The screen of the desk that is shown. */
   get route(): DeskRoute {
     const { desk, class: id } = this.shown;
     const ofClass = desk.at !== 'safe' && desk.at !== 'new-class';
-    // A step back can lead to a class that was deleted meanwhile.
+    // Back can lead to a class that was deleted meanwhile.
     if (ofClass && id !== undefined && this.classes.every((one) => one.id !== id)) {
       return { at: 'board' };
     }
@@ -72,13 +71,12 @@ class Desk {
     return start()?.classes ?? [];
   }
 
-  /** The class on the desk: the chosen one while it is there, else the first. */
+  /** The chosen class while it exists, else the first one. */
   get summary(): ClassSummary | null {
     const id = this.shown.class;
     return this.classes.find((c) => c.id === id) ?? this.classes[0] ?? null;
   }
 
-  /** The guide of the screen that is shown. */
   get guide(): string {
     const { route } = this;
     if (route.at === 'safe') return 'safe';
@@ -94,7 +92,6 @@ class Desk {
     return start()?.settings.names_covered ?? false;
   }
 
-  /** Goes to a screen of the desk, for the class on the desk or another one. */
   go(to: DeskRoute, classId = this.summary?.id): void {
     go(this.whole(to, classId));
   }
@@ -113,7 +110,7 @@ class Desk {
     return { name: 'desk', class: classId, desk: to };
   }
 
-  /** A student's name, or the seat where there is none or names are covered. */
+  /** A student's name, or the seat if there is no name or names are covered. */
   name(seat: number, name: string | null): string {
     return name === null || this.covered ? say('desk-seat', { seat }) : name;
   }
@@ -122,7 +119,7 @@ class Desk {
     this.change({ done: { words, undo }, trouble: '' });
   }
 
-  /** Says of a print where it went. */
+  /** Says where a print was saved. */
   sayPrinted(made: FileMade): void {
     this.say(
       made.place === null
@@ -131,7 +128,7 @@ class Desk {
     );
   }
 
-  /** Makes a call. Returns undefined if it fails, and shows why below the screen. */
+  /** Makes a call. If it fails, shows why below the screen and returns undefined. */
   async ask<N extends CallName>(
     name: N,
     args: Calls[N]['args'],
@@ -140,7 +137,7 @@ class Desk {
   }
 
   /**
-   * For an effect: asks, and uses the answer unless the effect has run again or ended
+   * Makes a call for an effect. Uses the answer unless the effect has run again or ended
    * meanwhile. Returns the effect's teardown.
    */
   load<N extends CallName>(
@@ -155,20 +152,20 @@ class Desk {
     return () => (over = true);
   }
 
-  /** Reads the classes anew, for after something changed. */
+  /** Loads the classes again after a change. */
   async refresh(): Promise<void> {
     await this.attempt(refresh);
   }
 
   async saveSettings(change: Partial<DeviceSettings>): Promise<void> {
     await this.attempt(async () => {
-      // The desk stays open as its language changes, so its exercise words are loaded first.
+      // The desk stays open, so the exercise words of the new language are loaded first.
       if (change.language) await loadExerciseWords(change.language);
       await changeSettings(change);
     });
   }
 
-  /** The number of the newest removal, by which it can be restored. */
+  /** The number by which the newest removal can be restored. */
   async justRemoved(): Promise<number | undefined> {
     await this.refresh();
     return start()?.removed[0]?.number;
@@ -187,13 +184,12 @@ class Desk {
     return true;
   }
 
-  /** Discards something that was removed, for good. */
   async discard(number: number | undefined): Promise<void> {
     if (number === undefined) return;
     if (await this.ask('discard_removed', { number })) await this.refresh();
   }
 
-  /** Keeps the message that is shown, whatever goes wrong here. */
+  /** Like `attempt`, but keeps the message that is shown. */
   private async attemptQuietly(doing: () => Promise<unknown>): Promise<void> {
     const { trouble } = this;
     await this.attempt(doing);

@@ -19,7 +19,7 @@ beforeEach(() => {
   go({ name: 'desk', class: 'a', desk: { at: 'board' } });
 });
 
-test('Back returns to the screen of the class it was opened for', async () => {
+test('Back returns to the screen of its class', async () => {
   desk.go({ at: 'student', seat: 3 });
   desk.go({ at: 'board' }, 'b');
   desk.go({ at: 'talk' });
@@ -36,7 +36,7 @@ test('Back to a class that was deleted shows the board of another one', async ()
   expect([desk.summary?.id, desk.route]).toEqual(['b', { at: 'board' }]);
 });
 
-test('the desk opens again with the class it was left with', () => {
+test('the desk opens again with its last class', () => {
   desk.go({ at: 'talk' }, 'b');
   expect(desk.summary?.id).toBe('b');
   restart({ name: 'start' });
@@ -45,7 +45,7 @@ test('the desk opens again with the class it was left with', () => {
   expect([desk.summary?.id, desk.route.at]).toEqual(['b', 'board']);
 });
 
-test('what was said at one screen is gone at the next, whichever way it is reached', async () => {
+test('a message of one screen is gone on the next, however it is reached', async () => {
   desk.go({ at: 'talk' });
   desk.say('kept');
   desk.go({ at: 'groups' });

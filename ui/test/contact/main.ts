@@ -24,7 +24,7 @@ async function show(items: Shown[], language: 'en' | 'es', figures: boolean): Pr
   flushSync();
 }
 
-/** How long prompt and picture take until they are laid out, the best of some runs. */
+/** The time until prompt and figure are laid out; the best of some runs. */
 function time(items: Shown[], runs: number): Times[] {
   const target = document.getElementById('app');
   if (!target) return [];
@@ -33,7 +33,7 @@ function time(items: Shown[], runs: number): Times[] {
     const start = performance.now();
     const drawn = mount(Blocks, { target, props: { blocks } });
     flushSync();
-    // Asks for the layout, so that it is part of the time.
+    // Forces the layout, so that it is part of the time.
     target.getBoundingClientRect();
     const end = performance.now();
     void unmount(drawn);

@@ -2,7 +2,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { languages } from '../../build/languages.ts';
 
-/** Test only: the page that shows exercises side by side and times how they are drawn. */
+/** For tests: the page that shows exercises side by side and times them. */
 export default defineConfig({
   root: import.meta.dirname,
   base: './',

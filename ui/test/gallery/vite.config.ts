@@ -2,7 +2,7 @@ import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vite';
 import { languages } from '../../build/languages.ts';
 
-/** Test only: the page of every picture and every way to answer. */
+/** For tests: the page with every figure and entry. */
 export default defineConfig({
   root: import.meta.dirname,
   base: './',

@@ -9,7 +9,7 @@ const [strip] = FIGURES.fraction_strips;
 
 type Kind = Entry['kind'];
 
-/** An entry of each kind, some with a second one of another shape. */
+/** An entry of each kind, some kinds with a second shape. */
 export const ENTRIES: { [K in Kind]: Extract<Entry, { kind: K }>[] } = {
   whole_number: [
     { kind: 'whole_number', signed: false, unit: null },

@@ -13,7 +13,7 @@ const cm = (amount: number): Expr => ({ kind: 'measure', amount: n(amount), unit
 const deg = (amount: number): Expr => ({ kind: 'degrees', inner: n(amount) });
 const x: Expr = { kind: 'variable', name: 'x' };
 const blank: Expr = { kind: 'blank' };
-/** Words that are as long as the names on real charts are. */
+/** Words as long as names on real charts. */
 const named = (text: string): Say => ({
   id: 'answer-typed',
   args: { text: { kind: 'text', text } },
@@ -48,7 +48,7 @@ export const frame = {
   y_title: named('miles'),
 };
 
-/** A picture of each kind, some with a second one of another shape. */
+/** A figure of each kind, some kinds with a second shape. */
 export const FIGURES: { [K in Kind]: Extract<Drawing, { kind: K }>[] } = {
   number_line: [
     { kind: 'number_line', ...line },

@@ -46,7 +46,7 @@ pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     if !misconceptions.is_empty() {
         let mut most: Vec<(&str, u32)> = misconceptions.into_iter().collect();
         most.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
-        draft.heading("report-mistakes")?;
+        draft.heading("report-misconceptions")?;
         let texts = most
             .into_iter()
             .take(MOST_MISCONCEPTIONS)

@@ -45,7 +45,7 @@ pub fn group_plan(
         draft.put(ReportPart::Lines { texts });
     }
     if !page.misconceptions.is_empty() {
-        draft.heading("report-mistakes")?;
+        draft.heading("report-misconceptions")?;
         let texts = phrases::misconceptions(&draft.w, &page.misconceptions);
         draft.put(ReportPart::Lines { texts });
     }

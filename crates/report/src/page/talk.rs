@@ -33,7 +33,7 @@ pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
             &[("way", way.into()), ("minutes", concept.minutes.into())],
         )?;
         if !concept.misconceptions.is_empty() {
-            draft.words("report-mistakes", &[])?;
+            draft.words("report-misconceptions", &[])?;
             let texts = phrases::misconceptions(&draft.w, &concept.misconceptions);
             draft.put(ReportPart::Lines { texts });
         }

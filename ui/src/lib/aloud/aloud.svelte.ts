@@ -3,17 +3,17 @@ import { Newest } from '../requests';
 import { language } from '../words';
 import { speakable } from './speakable';
 
-/** Who is being read for, if anyone; one voice speaks at a time. */
+/** The component that is reading; one at a time. */
 const state = $state<{ reader: string | null }>({ reader: null });
 const newest = new Newest();
-/** Ends of what was stopped; the next one starts behind them. */
+/** The last call that stops a reading; the next reading waits for it. */
 let stopped: Promise<unknown> = Promise.resolve();
 
 export function reading(reader: string): boolean {
   return state.reader === reader;
 }
 
-/** Reads a text in the language of the screens; resolves when it is over or stopped. */
+/** Reads a text in the language of the screens. Resolves when it ends or is stopped. */
 export async function readAloud(reader: string, text: string): Promise<void> {
   const isNewest = newest.start();
   state.reader = reader;
@@ -25,7 +25,7 @@ export async function readAloud(reader: string, text: string): Promise<void> {
   }
 }
 
-/** Ends what is being read for a reader, or for anyone. */
+/** Stops the reading of one component, or of any. */
 export function hush(reader?: string): void {
   if (state.reader === null || (reader !== undefined && state.reader !== reader)) return;
   newest.drop();
@@ -33,7 +33,7 @@ export function hush(reader?: string): void {
   stopped = call('stop_speaking', {}).catch(() => undefined);
 }
 
-// Escape ends it wherever the focus is, and so does going away from the window.
+// Escape stops the reading, and so does hiding the window.
 window.addEventListener('keydown', (event) => {
   if (event.key === 'Escape') hush();
 });

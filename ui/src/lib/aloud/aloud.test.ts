@@ -7,7 +7,7 @@ afterEach(() => {
   setLanguage('en');
 });
 
-test('numbers are given to a voice so that no country reads them as others', () => {
+test('numbers for a voice are the same in every country', () => {
   expect(speakable('Round 1,234 to the nearest 100.')).toBe('Round 1234 to the nearest 100.');
   expect(speakable('What is 3.05 + 2?')).toBe('What is 3 point 0 5 + 2?');
   expect(speakable('You have 3.5, 4 and 12.')).toBe('You have 3 point 5, 4 and 12.');
@@ -37,6 +37,6 @@ test('pieces are read one after the other with a stop between', () => {
   expect(inTurn(['Find 3', ' ', 'Why?', 'x'])).toBe('Find 3. Why? x.');
 });
 
-test('what is blank is said', () => {
+test('a blank is read out', () => {
   expect(speakable('3 + □ = 5')).toBe('3 + blank = 5');
 });

@@ -13,12 +13,12 @@ function words(block: Block): string {
   }
 }
 
-/** Sentences, mathematics and pictures in words, a piece each. */
+/** Sentences, mathematics and figures in words, one piece for each. */
 export function blockWords(blocks: Block[]): string[] {
   return blocks.map(words);
 }
 
-/** The choices or things to order, numbered in the order shown. */
+/** The choices or things to order, numbered as shown. */
 export function entryWords(entry: Entry): string[] {
   const numbered = (pieces: string[]) =>
     pieces.map((piece, place) => say('aloud-choice', { number: place + 1, words: piece }));

@@ -4,7 +4,7 @@ import { decimalSign, say } from '../words';
 const AMOUNT = /\$(\d[\d.,\u{202f}]*)/gu;
 const NUMBER = /\d[\d.,\u{202f}]*/gu;
 
-/** The parts of a number as it is written on the screen; marks behind it are the sentence's. */
+/** The parts of a written number; punctuation after it belongs to the sentence. */
 function parts(written: string): { whole: string; part: string; behind: string } {
   const number = written.replace(/[.,\u{202f}]+$/u, '');
   const behind = written.slice(number.length);
@@ -23,14 +23,14 @@ function amount(written: string): string {
 function number(written: string): string {
   const { whole, part, behind } = parts(written);
   if (part === '') return whole + behind;
-  // Digit by digit: a voice would make five of "3.05" or a sum of "1,234".
+  // Digit by digit, because voices misread decimals and grouped numbers.
   const digits = Array.from(part).join(' ');
   return say(decimalSign() === ',' ? 'aloud-comma' : 'aloud-point', { whole, digits }) + behind;
 }
 
 /**
- * Text as a voice should get it. Voices take 1,234 and 3.5 for different numbers, by
- * their own country; so thousands are not parted and the decimal sign is a word.
+ * Text for a voice. Voices read 1,234 and 3.5 by the rules of their country, so numbers
+ * are not grouped and the decimal sign is a word.
  */
 export function speakable(text: string): string {
   return text
@@ -41,7 +41,7 @@ export function speakable(text: string): string {
     .trim();
 }
 
-/** Pieces read one after the other, each with a stop behind it. */
+/** Joins pieces to be read one after the other, each with a full stop. */
 export function inTurn(pieces: string[]): string {
   return pieces
     .map((piece) => piece.trim())

@@ -1,6 +1,6 @@
 import type { Draft } from '../backend/contract';
 
-/** The texts in the boxes of an answer, and the box that the pad writes into. */
+/** The texts of an answer's boxes, and the box that the pad writes into. */
 export class Boxes {
   texts: string[] = $state([]);
   active = $state(0);
@@ -11,12 +11,12 @@ export class Boxes {
     this.texts = Array.from({ length: count }, (_, at) => before[at] ?? '');
   }
 
-  /** Puts a sign where the caret is. */
+  /** Inserts a sign at the caret. */
   type(sign: string): void {
     this.#replace(sign, false);
   }
 
-  /** Takes out the sign before the caret. */
+  /** Deletes the sign before the caret. */
   erase(): void {
     this.#replace('', true);
   }
@@ -37,7 +37,7 @@ export class Boxes {
       return;
     }
     if (document.activeElement !== input) input.focus();
-    // Text and caret in one step, so that the box is laid out once.
+    // Text and caret in one step, so that the browser lays the box out once.
     input.setRangeText(sign, from, end, 'end');
     this.texts[this.active] = input.value;
   }

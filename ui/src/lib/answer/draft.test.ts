@@ -25,14 +25,14 @@ function show(entry: Entry, draft: Draft | null): Shown {
   return { container, unmount, response: () => last[0], draft: () => last[1] };
 }
 
-/** What stands there: what is seen and what is typed, without what was only announced. */
+/** What is visible: markup and typed values, without status messages. */
 function standing({ container }: Shown): string {
   const copy = container.cloneNode(true) as HTMLElement;
   for (const one of copy.querySelectorAll('[aria-live], [role=status]')) one.textContent = '';
-  // Where the keys are is not kept, and Svelte's marks differ from time to time.
+  // The focus is not kept, and Svelte's markers vary.
   for (const one of copy.querySelectorAll('[tabindex]')) one.removeAttribute('tabindex');
   for (const one of copy.querySelectorAll('input')) one.classList.remove('active');
-  // Attributes stand in the order in which they were set.
+  // Attributes come in the order in which they were set.
   for (const one of copy.querySelectorAll('*')) {
     const all = [...one.attributes].map(({ name, value }): [string, string] => [name, value]);
     for (const [name] of all) one.removeAttribute(name);
@@ -42,7 +42,7 @@ function standing({ container }: Shown): string {
   return JSON.stringify(typed) + copy.innerHTML.replaceAll(/<!--.*?-->/g, '');
 }
 
-/** Fills in something, whatever the entry; the first box alone of several. */
+/** Fills in something, whatever the entry; of several boxes only the first. */
 async function fill({ container }: Shown): Promise<void> {
   const at = (hook: string) =>
     container.querySelector<HTMLElement>(`[data-testid^="${hook}"]`) ?? null;
@@ -54,7 +54,7 @@ async function fill({ container }: Shown): Promise<void> {
     'order-later-0',
     'plot-more-1',
     'answer-part-1',
-    'answer-square-0-1',
+    'answer-square-1',
   ]) {
     const found = at(hook);
     if (found) await fireEvent.click(found);
@@ -76,7 +76,7 @@ const ALL: [string, Entry][] = Object.entries(ENTRIES).flatMap(([kind, entries])
 );
 
 describe.each(ALL)('%s', (_, entry) => {
-  test('what was left stands there again, and would be checked as it is', async () => {
+  test('a draft is shown again, with the same response', async () => {
     const empty = show(entry, null);
     const before = standing(empty);
     await fill(empty);
@@ -85,14 +85,14 @@ describe.each(ALL)('%s', (_, entry) => {
     expect(draft).not.toBeNull();
     empty.unmount();
 
-    // As the store gives it back.
+    // As the store returns it.
     const again = show(entry, JSON.parse(JSON.stringify(draft)) as Draft);
     expect(standing(again)).toBe(left);
     expect(again.response()).toEqual(response);
     expect(again.draft()).toEqual(draft);
   });
 
-  test('what does not fit is left aside', () => {
+  test('a draft that does not fit is ignored', () => {
     const strange: Draft[] = [
       { kind: 'boxes', texts: [], half_day: null },
       { kind: 'tapped', response: { kind: 'one_choice', index: 9 } },

@@ -2,12 +2,12 @@ import type { NumberLine, Rational } from '../backend/contract';
 import { ticks, value } from '../figures/geometry';
 import { number } from '../words';
 
-/** How many ticks a line has after its first. */
+/** The number of ticks after the first. */
 export function tickCount(line: NumberLine): number {
   return ticks(value(line.from), value(line.to), value(line.step)).length - 1;
 }
 
-/** The exact value of a tick, counted from the left end: from + at · step. */
+/** The exact value of a tick: from + at · step. */
 export function tickAt(line: NumberLine, at: number): Rational {
   const top = line.from.top * line.step.bottom + at * line.step.top * line.from.bottom;
   const bottom = line.from.bottom * line.step.bottom;
@@ -15,7 +15,7 @@ export function tickAt(line: NumberLine, at: number): Rational {
   return { top: top / shared, bottom: bottom / shared };
 }
 
-/** A value as it is read out. */
+/** A value in words. */
 export function words(of: Rational): string {
   return of.bottom === 1 ? number(of.top) : `${of.top}/${of.bottom}`;
 }

@@ -2,19 +2,17 @@ import type { Entry, HalfDay, Response, Sign } from '../backend/contract';
 import { SIGNS } from '../math/spoken';
 import { decimalSign, plain, say } from '../words';
 
-/** How the boxes of an entry are arranged. */
 export type Layout = 'row' | 'fraction' | 'mixed' | 'time';
 
-/** An entry that is filled in by typing into boxes. */
 export interface Typed {
   layout: Layout;
-  /** The name of each box. */
+  /** The names of the boxes. */
   labels: string[];
   /** Words after the boxes, such as a unit. */
   unit: string | null;
-  /** Keys beside the digits, as they are typed. */
+  /** Keys beside the digits. */
   keys: string[];
-  /** The answer once enough is filled in. */
+  /** The response; null while it is incomplete. */
   response: (texts: string[], half: HalfDay | null) => Response | null;
 }
 
@@ -22,7 +20,7 @@ const filled = (text: string | undefined): text is string => (text ?? '').trim()
 const minus = (signed: boolean) => (signed ? ['−'] : []);
 const sign = (of: Sign) => SIGNS[of];
 
-/** The boxes of an entry; nothing for one that is tapped rather than typed. */
+/** The boxes of an entry; null if it is not typed. */
 export function typed(entry: Entry): Typed | null {
   const one = (
     label: string,

@@ -1,14 +1,14 @@
-/** A filled shape: an outline on a 64 × 64 field and a colour of the picture's own. */
+/** A filled shape: a path on a 64 × 64 field, and its colour. */
 export type Shape = readonly [d: string, colour: Colour];
 export type Colour = 'rust' | 'sand' | 'bark' | 'leaf' | 'moss' | 'sky' | 'night' | 'cream' | 'sun';
 
-/** A full ellipse as an outline. */
+/** The path of an ellipse. */
 function oval(cx: number, cy: number, rx: number, ry = rx): string {
   return `M${cx - rx} ${cy}a${rx} ${ry} 0 1 0 ${2 * rx} 0a${rx} ${ry} 0 1 0 ${-2 * rx} 0z`;
 }
 const eye = (x: number, y: number, r = 2.4): Shape => [oval(x, y, r), 'night'];
 
-/** Pictures a student can pick; drawn for this program, by their ids. */
+/** The avatars by id, drawn for this program. */
 export const AVATARS = {
   otter: [
     [oval(9, 26, 5), 'bark'],

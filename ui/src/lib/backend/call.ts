@@ -3,9 +3,9 @@ import type { CallError, Calls } from './contract';
 
 export type CallName = keyof Calls;
 
-/** A call that did not do what was asked; what was stored before is still there. */
+/** A call that failed. It has changed nothing that was stored. */
 export class CallFailed extends Error {
-  /** The reason as a code with its arguments; see the words `error-<code>`. */
+  /** The reason as a code with arguments; its words are `error-<code>`. */
   readonly why: CallError;
 
   constructor(why: CallError) {
@@ -15,7 +15,7 @@ export class CallFailed extends Error {
   }
 }
 
-/** The one door to the program: inside the window, or over loopback in tests. */
+/** The only way to the program: the window's command, or HTTP in tests. */
 export async function call<N extends CallName>(
   name: N,
   args: Calls[N]['args'],
@@ -34,7 +34,7 @@ export async function call<N extends CallName>(
   return body as Calls[N]['out'];
 }
 
-/** Whatever came back, as an error that can be put into words. */
+/** Makes an error with words of anything that came back. */
 function asCallError(error: unknown): CallError {
   if (typeof error === 'object' && error !== null && 'code' in error) return error as CallError;
   return { code: 'storage', detail: String(error) };

@@ -1,7 +1,7 @@
 import { isTauri } from '@tauri-apps/api/core';
 import { listen } from '@tauri-apps/api/event';
 
-/** Calls `then` whenever another program has opened a file with this one. */
+/** Calls `then` whenever another program opens a file with this one. */
 export async function onOpened(then: () => void): Promise<void> {
   if (isTauri()) await listen('opened', then);
 }

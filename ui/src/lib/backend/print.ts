@@ -1,4 +1,4 @@
-/** Opens the system's print dialog on what the screen's print rules leave. */
+/** Opens the system's print dialog. */
 export function printPage(): void {
   window.print();
 }

@@ -1,29 +1,27 @@
 import type { Point, Rational } from '../backend/contract';
 
-/** A rational as a place on the screen. */
 export function value(of: Rational): number {
   return of.top / of.bottom;
 }
 
-/** Where a value of `from..to` lies on a stretch of pixels. */
+/** Maps a value of `from..to` to pixels. */
 export function scale(from: number, to: number, low: number, high: number): (v: number) => number {
   const span = to - from || 1;
   return (v) => low + ((v - from) / span) * (high - low);
 }
 
-/** The values from `from` to `to` by `step`, both ends included. */
 export function ticks(from: number, to: number, step: number): number[] {
   const count = Math.round((to - from) / step);
   return Array.from({ length: count + 1 }, (_, at) => from + at * step);
 }
 
-/** A place on the screen, in pixels of the picture. */
+/** A place in pixels of the figure. */
 export interface Place {
   x: number;
   y: number;
 }
 
-/** A point of the plane on the screen, and the size of the picture, for points that must all fit. */
+/** The mapping of points into a figure, and its size. */
 export interface Plane {
   at: (point: Point) => Place;
   unit: number;
@@ -31,7 +29,7 @@ export interface Plane {
   height: number;
 }
 
-/** Fits points into a picture at most `most` pixels long, with a margin for labels. */
+/** Fits points into a figure at most `most` pixels long, with a margin for labels. */
 export function plane(points: Point[], most: number, margin: number): Plane {
   const xs = points.map((p) => value(p.x));
   const ys = points.map((p) => value(p.y));
@@ -49,12 +47,12 @@ export function plane(points: Point[], most: number, margin: number): Plane {
   };
 }
 
-/** Points as the attribute of a polygon. */
+/** The `points` attribute of a polygon. */
 export function outline(points: Place[]): string {
   return points.map(({ x, y }) => `${x.toFixed(2)},${y.toFixed(2)}`).join(' ');
 }
 
-/** A place at an angle (anticlockwise from the right) around a centre. */
+/** A place around a centre; the angle is in degrees, anticlockwise from the right. */
 export function around(
   cx: number,
   cy: number,
@@ -65,7 +63,12 @@ export function around(
   return { x: cx + r * Math.cos(turn), y: cy - r * Math.sin(turn) };
 }
 
-/** An arc anticlockwise from one angle to another, as an outline. */
+/** Limits an angle to what a protractor shows: 0 to 180 degrees. */
+export function degreesWithin(degrees: number): number {
+  return Math.max(0, Math.min(180, degrees));
+}
+
+/** The path of an arc, anticlockwise from one angle to another. */
 export function arc(cx: number, cy: number, r: number, from: number, to: number): string {
   const a = around(cx, cy, r, from);
   const b = around(cx, cy, r, to);
@@ -73,7 +76,7 @@ export function arc(cx: number, cy: number, r: number, from: number, to: number)
   return `M${a.x} ${a.y}A${r} ${r} 0 ${large} 0 ${b.x} ${b.y}`;
 }
 
-/** A sector of a circle cut into `parts`, counted clockwise from the top. */
+/** The path of a sector of a circle in `parts`, counted clockwise from the top. */
 export function sector(cx: number, cy: number, r: number, at: number, parts: number): string {
   if (parts === 1)
     return `M${cx - r} ${cy}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0z`;
@@ -82,7 +85,7 @@ export function sector(cx: number, cy: number, r: number, at: number, parts: num
   return `M${cx} ${cy}L${a.x} ${a.y}A${r} ${r} 0 0 1 ${b.x} ${b.y}z`;
 }
 
-/** The middle of two places, pushed off the line between them, away from `from`. */
+/** The middle of two places, moved off their line, away from `from`. */
 export function beside(a: Place, b: Place, away: Place, by: number): Place {
   const mid = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
@@ -91,7 +94,6 @@ export function beside(a: Place, b: Place, away: Place, by: number): Place {
   return { x: mid.x + nx * by, y: mid.y + ny * by };
 }
 
-/** The middle of some places. */
 export function centre(points: Place[]): Place {
   const n = points.length || 1;
   return {
@@ -100,7 +102,7 @@ export function centre(points: Place[]): Place {
   };
 }
 
-/** Circles as one path: many small shapes of their own take long to draw. */
+/** Circles as one path: many elements take long to draw. */
 export function circles(middles: Place[], r: number): string {
   return middles
     .map((p) => `M${p.x - r} ${p.y}a${r} ${r} 0 1 0 ${2 * r} 0a${r} ${r} 0 1 0 ${-2 * r} 0`)

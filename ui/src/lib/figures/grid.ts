@@ -5,7 +5,7 @@ const MOST = 340;
 const LEFT = 52;
 const TOP = 22;
 
-/** Where things of a coordinate grid are on the screen. */
+/** Maps coordinates of a grid to pixels. */
 export interface Grid {
   x: (v: number) => number;
   y: (v: number) => number;

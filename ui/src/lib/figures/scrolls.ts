@@ -1,6 +1,6 @@
 /**
- * A box that can be scrolled sideways by keys when what is in it is too wide, as long
- * mathematics in large text on a narrow screen; else it is passed over.
+ * Lets keys scroll a box sideways while its content is too wide, such as long mathematics
+ * in large text. Otherwise Tab skips the box.
  */
 export function scrolls(box: HTMLElement): { destroy: () => void } {
   const look = () => {

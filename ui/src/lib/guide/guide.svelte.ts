@@ -1,6 +1,6 @@
 import { changeSettings, start } from '../session.svelte';
 
-/** The screens with a guide, by message id: `guide-<at>-title`, `guide-<at>-1` and so on. */
+/** The screens with a guide. Its messages are `guide-<at>-title`, `guide-<at>-1` and so on. */
 export const GUIDES = [
   'board',
   'compare',
@@ -29,36 +29,35 @@ export const GUIDES = [
 export type GuideId = (typeof GUIDES)[number];
 
 /**
- * Open only when asked for: the check-in takes thirty seconds, and its concepts
- * fit on one screen.
+ * These guides never open by themselves: the check-in takes thirty seconds, and its
+ * concepts fit on one screen.
  */
 const QUIET: readonly string[] = ['my-today'];
 
-/** In the list of guides read: none is shown by itself. */
+/** An entry in the list of read guides: no guide opens by itself. */
 const ALL = 'all';
 
-/** The guide asked for by key or button; it stays until it is closed. */
+/** The guide that a key or button opened; it stays until it is closed. */
 const asked = $state<{ at: string | null; focus: boolean }>({ at: null, focus: false });
 
 const read = (): string[] => start()?.settings.guides_read ?? [ALL];
 
 export const isGuide = (at: string): at is GuideId => (GUIDES as readonly string[]).includes(at);
 
-/** Whether the guide of a screen is open: asked for, or never read and not quiet. */
+/** Whether the guide of a screen is open: by request, or because it was never read. */
 export function guideOpen(at: string): boolean {
   if (!isGuide(at)) return false;
   if (asked.at === at) return true;
   return !(QUIET.includes(at) || read().includes(at) || read().includes(ALL));
 }
 
-/** Whether the focus should go to the guide; true once. */
+/** Whether the focus should go to the guide. Returns true only once. */
 export function guideWantsFocus(at: string): boolean {
   const wants = asked.focus && asked.at === at;
   asked.focus = false;
   return wants;
 }
 
-/** Opens the guide of a screen, or closes it. */
 export async function turnGuide(at: string): Promise<void> {
   if (guideOpen(at)) await closeGuide(at);
   else {
@@ -67,7 +66,7 @@ export async function turnGuide(at: string): Promise<void> {
   }
 }
 
-/** Closes a guide; it does not open by itself any more. */
+/** Closes a guide, which no longer opens by itself. */
 export async function closeGuide(at: string): Promise<void> {
   asked.at = null;
   const known = read();
@@ -75,11 +74,11 @@ export async function closeGuide(at: string): Promise<void> {
   await changeSettings({ guides_read: [...known, at].sort() });
 }
 
-/** Closes every guide that was never read. */
+/** Closes all guides, which no longer open by themselves. */
 export async function hideGuides(): Promise<void> {
   asked.at = null;
   await changeSettings({ guides_read: [ALL] });
 }
 
-/** Lets every guide open by itself again. */
+/** Lets all guides open by themselves again. */
 export const showGuides = (): Promise<void> => changeSettings({ guides_read: [] });

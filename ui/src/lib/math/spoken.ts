@@ -3,7 +3,7 @@ import { exact } from '../words/numbers';
 import { kebab } from '../words/kebab';
 import { say, sayFromProgram } from '../words/words.svelte';
 
-/** Mathematics as it is read out. */
+/** Mathematics in words, to be read out. */
 export function spoken(expr: Expr): string {
   switch (expr.kind) {
     case 'number':
@@ -71,13 +71,12 @@ export const SIGNS: Record<Sign, string> = {
   blank: '○',
 };
 
-/** An amount in hundredths with its currency sign; whole amounts without a point. */
+/** An amount with its currency sign; whole amounts have no point. */
 export function money(hundredths: number): string {
   const whole = hundredths % 100 === 0;
   return `$${exact(whole ? String(hundredths / 100) : (hundredths / 100).toFixed(2))}`;
 }
 
-/** A time of day as a clock writes it. */
 export function time(hour: number, minute: number): string {
   return `${hour}:${String(minute).padStart(2, '0')}`;
 }

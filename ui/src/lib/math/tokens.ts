@@ -4,10 +4,10 @@ import { numberBreak } from '../words/signs.svelte';
 import { sayFromProgram } from '../words/words.svelte';
 import { money, SIGNS, time } from './spoken';
 
-/** A piece of a label in a picture: text in a row, or one number over another. */
+/** A piece of a label in a figure: text, or a fraction. */
 export type Token = { text: string } | { top: string; bottom: string } | { blank: true };
 
-/** Mathematics as it is written in a row, for labels in pictures. */
+/** Mathematics as pieces in a row, for labels in figures. */
 export function tokens(expr: Expr): Token[] {
   const joined = (parts: Expr[], sign: string): Token[] =>
     parts.flatMap((part, at) => (at === 0 ? tokens(part) : [{ text: sign }, ...tokens(part)]));
@@ -57,7 +57,7 @@ export function tokens(expr: Expr): Token[] {
   }
 }
 
-/** All in one row of text. */
+/** The pieces as plain text. */
 export function row(expr: Expr): string {
   return tokens(expr)
     .map((token) => {

@@ -12,7 +12,7 @@ function colours(theme: string): (name: string) => string {
   };
 }
 
-/** Relative luminance and contrast ratio as WCAG 2.2 defines them. */
+/** Relative luminance and contrast ratio of WCAG 2.2. */
 function luminance(hex: string): number {
   const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => {
     const c = parseInt(hex.slice(at, at + 2), 16) / 255;

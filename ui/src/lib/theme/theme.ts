@@ -4,14 +4,14 @@ import { kebab, say } from '../words';
 
 type Shown = Exclude<Theme, 'system'>;
 
-/** The themes that are not taken from the system or the device. */
+/** The themes with colours of their own. */
 const SHOWN = valuesOf<Shown>({ light: true, dark: true, contrast: true, contrast_dark: true });
 
-/** What can be set for the device, and for a student. */
+/** The themes that a device can have, and a student. */
 export const THEMES: Theme[] = ['system', ...SHOWN];
 export const APPEARANCE_THEMES: AppearanceTheme[] = ['device', ...SHOWN];
 
-/** A theme as it is called. */
+/** The name of a theme. */
 export function themeWords(theme: Theme | AppearanceTheme): string {
   return say(`theme-${kebab(theme)}`);
 }
@@ -20,7 +20,7 @@ const dark = window.matchMedia('(prefers-color-scheme: dark)');
 const contrast = window.matchMedia('(prefers-contrast: more)');
 let asked: Theme = 'system';
 
-/** What the system asks for. */
+/** The theme that the system asks for. */
 function ofSystem(): Shown {
   if (contrast.matches) return dark.matches ? 'contrast_dark' : 'contrast';
   return dark.matches ? 'dark' : 'light';
@@ -38,12 +38,12 @@ export function setTheme(theme: Theme): void {
 
 for (const query of [dark, contrast]) query.addEventListener('change', apply);
 
-/** Sets all text, and what goes by its size, to so many percent. */
+/** Sets the size of all text, in percent. */
 export function setTextPercent(percent: number): void {
   document.documentElement.dataset.text = String(percent);
 }
 
-/** Stops all motion; else the system's wish counts. */
+/** Stops all motion if `less`; otherwise the system's setting counts. */
 export function setLessMotion(less: boolean): void {
   if (less) document.documentElement.dataset.motion = 'less';
   else delete document.documentElement.dataset.motion;

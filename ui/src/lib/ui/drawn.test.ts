@@ -7,13 +7,13 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-/** Whether it has come by now. */
+/** Whether the promise has resolved by now. */
 async function come(promise: Promise<void>): Promise<boolean> {
   const still = Symbol('still');
   return (await Promise.race([promise, Promise.resolve(still)])) !== still;
 }
 
-test('it comes behind the next frame', async () => {
+test('it resolves after the next frame', async () => {
   let frame: FrameRequestCallback = () => undefined;
   vi.stubGlobal('requestAnimationFrame', (call: FrameRequestCallback) => {
     frame = call;
@@ -27,7 +27,7 @@ test('it comes behind the next frame', async () => {
   expect(await come(waiting)).toBe(true);
 });
 
-test('it comes without a frame: soon, or at once when the page goes out of sight', async () => {
+test('it resolves without a frame: soon, or at once when the page is hidden', async () => {
   vi.stubGlobal('requestAnimationFrame', () => 1);
   const soon = drawn();
   await vi.advanceTimersByTimeAsync(59);

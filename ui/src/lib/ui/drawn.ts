@@ -1,10 +1,9 @@
-/** How long is waited for a frame that may not come. */
+/** The longest wait for a frame: a hidden page draws none. */
 const NO_FRAME_MS = 60;
 
 /**
- * Comes once what was just changed is drawn. What a tap sets going waits for it, so that
- * the tap is answered first; it is a frame at most. When the page goes out of sight,
- * nothing is waited for.
+ * Resolves once the last change is drawn. A call after a tap waits for it, so that the tap
+ * shows first. It takes a frame at most, and no time when the page is hidden.
  */
 export function drawn(): Promise<void> {
   return new Promise((resolve) => {
@@ -15,7 +14,7 @@ export function drawn(): Promise<void> {
     };
     const without = setTimeout(done, NO_FRAME_MS);
     document.addEventListener('visibilitychange', done);
-    // Its turn comes behind the drawing of this frame.
+    // A task runs after this frame is drawn.
     requestAnimationFrame(() => setTimeout(done));
   });
 }

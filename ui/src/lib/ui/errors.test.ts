@@ -72,7 +72,7 @@ const REASONS: OfCode<Reason> = {
   before: { code: 'before', concept: 'x' },
 };
 
-/** A missing message or argument shows in these brackets. */
+/** A missing message or argument is shown in these brackets. */
 const MISSING = /[⟨⟩{}]/;
 
 describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {

@@ -8,17 +8,17 @@ import {
 } from '../backend';
 import { hasWords, kebab, nameOf, number, say } from '../words';
 
-/** A call that failed, or a file of the screens themselves that did not load. */
+/** A failed call, or a part of the screens that did not load. */
 export type Trouble = CallError | { code: 'part' } | { code: 'words'; language: Language };
 
-/** Whatever went wrong, as an error with words. */
+/** Makes an error with words of anything that was thrown. */
 export function asError(thrown: unknown): CallError {
   return thrown instanceof CallFailed
     ? thrown.why
     : { code: 'storage', detail: thrown instanceof Error ? thrown.message : String(thrown) };
 }
 
-/** What happened, that nothing was lost, what to do: a sentence each. */
+/** Sentences: what happened, that nothing was lost, and what to do. */
 export function errorWords(error: Trouble): string[] {
   switch (error.code) {
     case 'part':
@@ -82,7 +82,7 @@ export function errorWords(error: Trouble): string[] {
   }
 }
 
-/** A file that was not taken: why, and what to do. */
+/** Why a file was refused, and what to do. */
 export function refusalWords(refusal: Refusal): string[] {
   const args: Record<string, string> = {};
   for (const [name, value] of Object.entries(refusal)) {
@@ -92,7 +92,7 @@ export function refusalWords(refusal: Refusal): string[] {
   return [say(`refusal-${code}`, args), say(`refusal-${code}-do`)];
 }
 
-/** A line of a file that was not taken: why, and what helps. */
+/** Why a line of a file was refused, and what helps. */
 export function faultWords(fault: LineFault): string {
   const args: Record<string, string> = {};
   for (const [name, value] of Object.entries(fault)) {
@@ -101,7 +101,7 @@ export function faultWords(fault: LineFault): string {
   return say(`line-fault-${kebab(fault.code)}`, args);
 }
 
-/** A seat code that was not taken. */
+/** Why a seat code was refused. */
 export function seatCodeWords(error: SeatCodeError): string[] {
   switch (error.code) {
     case 'length':

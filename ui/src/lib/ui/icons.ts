@@ -1,4 +1,4 @@
-/** Strokes on a 24 × 24 field; drawn for this program. */
+/** Strokes on a 24 × 24 field, drawn for this program. */
 export const ICONS = {
   check: 'M4 12.8 9.4 18 20 6.5',
   cross: 'M6 6l12 12M18 6 6 18',

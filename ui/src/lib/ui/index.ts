@@ -17,6 +17,6 @@ export { CONFIDENCES, confidenceWords } from './confidence';
 export { asError, errorWords, faultWords, refusalWords, seatCodeWords } from './errors';
 export type { Trouble } from './errors';
 export { drawn } from './drawn';
-export { placeAfter } from './roving';
+export { cellAfter, placeAfter } from './roving';
 export { dismiss, toast, toasts } from './toasts.svelte';
 export type { IconName } from './icons';

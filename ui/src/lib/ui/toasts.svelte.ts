@@ -1,19 +1,18 @@
-/** A short note at the foot of the screen. */
 export interface Toast {
   id: number;
   words: string;
-  /** Takes back what the note tells of. */
+  /** Undoes what the note reports. */
   undo: (() => void) | null;
 }
 
-/** Long enough to read and to reach; a note with a way back stays longer. */
+/** A note with undo stays longer, so that the button can be reached. */
 const SHOWN_MS = 4000;
 const SHOWN_WITH_UNDO_MS = 12000;
 
 let nextId = 0;
 export const toasts = $state<Toast[]>([]);
 
-/** Shows a note, with a way back where there is one. Without one, it takes its like's place. */
+/** Shows a note, with undo if given. A note without undo replaces one with the same words. */
 export function toast(words: string, undo: (() => void) | null = null): void {
   const like = undo ? undefined : toasts.find((shown) => !shown.undo && shown.words === words);
   if (like) dismiss(like.id);

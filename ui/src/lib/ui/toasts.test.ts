@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { toast, toasts } from '.';
 
-test('a note said again takes its own place; one with a way back stands by itself', () => {
+test('a repeated note replaces the first; a note with undo does not', () => {
   toast('Saved.');
   toast('Saved.');
   toast('Taken away.', () => undefined);

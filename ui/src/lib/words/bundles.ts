@@ -4,10 +4,10 @@ import { lineOf, WORDS } from './languages';
 
 const bundles: Partial<Record<Language, FluentBundle>> = {};
 
-/** Where the words of exercises come from: the program, which has them for its sheets. */
+/** Loads the words of exercises from the program. */
 let exerciseFiles: ((language: Language) => Promise<MessageFile[]>) | null = null;
 
-/** Tells where the words of exercises come from. */
+/** Sets where the words of exercises come from. */
 export function exercisesFrom(files: typeof exerciseFiles): void {
   exerciseFiles = files;
 }
@@ -17,7 +17,7 @@ export function loaded(language: Language): FluentBundle | undefined {
   return bundles[language];
 }
 
-/** Done once for each language, and again only after it failed. */
+/** Runs once for each language, and again only after a failure. */
 function once(doing: (language: Language) => Promise<void>) {
   const done = new Map<Language, Promise<void>>();
   return (language: Language): Promise<void> => {
@@ -32,7 +32,7 @@ function once(doing: (language: Language) => Promise<void>) {
   };
 }
 
-/** Loads the messages of the screens in one language; a fault in a file is an error at once. */
+/** Loads the messages of the screens in one language. Fails if a file has a fault. */
 export const load = once(async (language) => {
   const made = new FluentBundle(lineOf(language).locale, { useIsolating: false });
   const files = (await WORDS[language]()).default;
@@ -40,7 +40,7 @@ export const load = once(async (language) => {
   bundles[language] = made;
 });
 
-/** Loads the words of exercises in one language behind those of the screens. */
+/** Loads the words of exercises in one language, after those of the screens. */
 export const loadExercises = once(async (language) => {
   const [files] = await Promise.all([exerciseFiles?.(language) ?? [], load(language)]);
   const bundle = bundles[language];

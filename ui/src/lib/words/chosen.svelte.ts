@@ -1,14 +1,14 @@
 import type { Language } from '../backend/contract';
 import { LANGUAGES, lineOf } from './languages';
 
-/** The language of the screens; what reads it changes with it. */
+/** The language of the screens (reactive). */
 const chosen = $state<{ language: Language }>({ language: LANGUAGES[0].tag });
 
 export function language(): Language {
   return chosen.language;
 }
 
-/** Shows everything in a language whose messages are loaded. */
+/** Shows a language, which must be loaded. */
 export function speak(to: Language): void {
   chosen.language = to;
   document.documentElement.lang = to;

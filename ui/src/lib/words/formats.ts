@@ -1,4 +1,4 @@
-/** Formatters that are kept: making one takes a hundred times as long as using it. */
+/** Caches formatters: making one takes a hundred times as long as using it. */
 function kept<Options, Format>(make: (locale: string, options: Options) => Format) {
   const made = new Map<string, Format>();
   return (locale: string, options: Options): Format => {

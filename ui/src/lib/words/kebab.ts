@@ -1,4 +1,4 @@
-/** A code of the contract as message ids write it. */
+/** The type of `kebab`. */
 export type Kebab<Code extends string> = Code extends `${infer Head}_${infer Tail}`
   ? `${Head}-${Kebab<Tail>}`
   : Code;

@@ -3,47 +3,45 @@ import type { Language, Text } from '../backend/contract';
 
 /** A line of `shared/languages.json`. */
 export interface LanguageLine {
-  /** Its tag (BCP 47). */
+  /** The tag (BCP 47). */
   tag: Language;
-  /** Its name in the language itself. */
+  /** The name in the language itself. */
   name: string;
   /** The locale (BCP 47) for dates, plurals and lists. */
   locale: string;
   decimal_sign: 'point' | 'comma';
-  /** The paper that is offered first. */
+  /** The default paper. */
   paper: 'letter' | 'a4';
   direction: 'ltr' | 'rtl';
-  /** What is said when no messages can be loaded. */
+  /** The text if no messages can be loaded. */
   no_words: string;
 }
 
-/** The table of languages; there is always a first one. */
+/** The table of languages; never empty. */
 export const LANGUAGES = table as [LanguageLine, ...LanguageLine[]];
 
-/** Loads the messages of the screens, by area. */
 export const WORDS = loaders as Record<
   Language,
   () => Promise<{ default: Record<string, string> }>
 >;
 
-/** What the table says about a language. */
+/** The line of a language in the table. */
 export function lineOf(language: Language): LanguageLine {
   return LANGUAGES.find(({ tag }) => tag === language) ?? LANGUAGES[0];
 }
 
-/** The name of a language in the language itself. */
 export function nameOf(language: Language): string {
   return lineOf(language).name;
 }
 
-/** The languages to choose from, each by its own name. */
+/** The languages as options. */
 export const LANGUAGE_OPTIONS = LANGUAGES.map(({ tag, name }) => ({
   value: tag,
   words: name,
   lang: tag,
 }));
 
-/** The language that fits a tag best: the tag without its last parts (RFC 4647, lookup). */
+/** The language that fits a tag best (RFC 4647, lookup). */
 export function lookup(tag: string): Language | undefined {
   for (let range = tag.toLowerCase(); range !== ''; range = range.replace(/-?[^-]*$/, '')) {
     const found = LANGUAGES.find((line) => line.tag.toLowerCase() === range);
@@ -52,7 +50,7 @@ export function lookup(tag: string): Language | undefined {
   return undefined;
 }
 
-/** A text in a language or, if it has none in it, in the first language that it has. */
+/** A text in a language, or else in the first language that it has. */
 export function textIn(text: Text, language: Language): string {
   const found = [language, ...LANGUAGES.map(({ tag }) => tag)].find((tag) => text[tag]);
   return (found && text[found]) ?? '';

@@ -5,7 +5,7 @@ import { messageIds, messageIdsType } from '../../../build/message-ids.js';
 const TOP = '../';
 const NO_SOURCE = /(^|\/)(target|node_modules|gen|dist[\w-]*|\.[^/]+)$/;
 
-/** All files below a folder whose names end so. */
+/** All files below a folder whose names end with one of these. */
 function below(folder: string, ends: RegExp): string[] {
   return readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
     const path = `${folder}${entry.name}`;
@@ -22,18 +22,18 @@ const code = texts([
   ...below('src/', /\.(svelte|ts)$/).filter((path) => !/\.test\.ts$|message-ids\.ts$/.test(path)),
   ...below(TOP, /\.rs$/),
 ]);
-/** Everything in quotes: whole ids, and the codes that others are made of. */
+/** All quoted strings: ids, and codes that are parts of ids. */
 const quoted = new Set(matches(code, /['"`]([a-z][\w-]*)['"`]/g));
 const codes = new Set([...quoted, ...matches(code, /\b([a-z]\w*):/g)]);
 const isCode = (part: string) =>
   /^\d+$/.test(part) || codes.has(part) || codes.has(part.replaceAll('-', '_'));
 
-/** Ids that are put together: the pieces before, between and behind the parts filled in. */
+/** Template strings, as the pieces around their placeholders. */
 const templates = matches(code, /["`]([a-z][\w-]*-\$?\{[^"`]*)["`]/g).map((text) =>
   text.split(/\$?\{(?:[^{}]|\{[^}]*\})*\}/),
 );
 
-/** Whether an id is the first piece, a code, the next piece, and so on. */
+/** Whether an id fits the pieces, with a code at each placeholder. */
 function fits(id: string, [first = '', ...others]: string[]): boolean {
   if (!id.startsWith(first)) return false;
   const rest = id.slice(first.length);
@@ -53,7 +53,7 @@ test('every message is used', () => {
   const unused = messageIds().filter(
     (id) =>
       !inMessages.has(id) &&
-      // The program adds how many things a figure shows.
+      // The program appends the number of things in a figure.
       !quoted.has(id.replace(/-\d$/, '')) &&
       !quoted.has(id) &&
       !templates.some((template) => fits(id, template)),

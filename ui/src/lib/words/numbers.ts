@@ -2,18 +2,17 @@ import { locale } from './chosen.svelte';
 import { dateFormat, listFormat, numberFormat } from './formats';
 import { inSigns } from './signs.svelte';
 
-/** A number for reading, such as 1,234, with a true minus sign. */
+/** A number such as 1,234, with a true minus sign. */
 export function number(value: number | bigint, digits = 0): string {
   const format = numberFormat('en-US', { maximumFractionDigits: digits });
   return inSigns(format.format(value)).replace('-', '−');
 }
 
-/** A share from 0 to 1 as whole percent. */
 export function percent(share: number): string {
   return inSigns(numberFormat(locale(), { style: 'percent' }).format(share));
 }
 
-/** An exact decimal such as `-1234.50`: digits grouped, none dropped, a true minus sign. */
+/** An exact decimal such as `-1234.50`, grouped, with all digits and a true minus sign. */
 export function exact(text: string): string {
   const [, sign, whole, part] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(text) ?? [];
   if (whole === undefined) return text;
@@ -21,7 +20,6 @@ export function exact(text: string): string {
   return (sign === '-' ? '−' : '') + inSigns(part === undefined ? grouped : `${grouped}.${part}`);
 }
 
-/** How a date is shown. */
 export type DateStyle = 'day' | 'weekday' | 'short';
 
 const STYLES: Record<DateStyle, Intl.DateTimeFormatOptions> = {
@@ -33,19 +31,19 @@ const STYLES: Record<DateStyle, Intl.DateTimeFormatOptions> = {
 /** A date `YYYY-MM-DD` in words. */
 export function date(iso: string, style: DateStyle = 'weekday'): string {
   const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
-  // Noon in UTC: the same calendar day wherever the device stands.
+  // Formatted in UTC: the same day in each time zone.
   const at = new Date(Date.UTC(year, month - 1, day, 12));
   const options = { ...STYLES[style], timeZone: 'UTC' };
   return dateFormat(locale(), options).format(at);
 }
 
-/** Words with a capital first, as at the beginning of a line. */
+/** The words with a capital first letter. */
 export function opening(words: string): string {
   const [first = ''] = words;
   return first.toLocaleUpperCase(locale()) + words.slice(first.length);
 }
 
-/** Things in a row: "a, b, and c". */
+/** A list in words: "a, b, and c". */
 export function list(things: string[]): string {
   return listFormat(locale(), { type: 'conjunction' }).format(things);
 }

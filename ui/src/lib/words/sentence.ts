@@ -7,11 +7,10 @@ import { exact } from './numbers';
 import { numberBreak } from './signs.svelte';
 import { sayFromProgram } from './words.svelte';
 
-/** Stand around an argument's name where mathematics goes into a sentence. */
+/** These signs mark an argument that is mathematics. */
 const MATH_START = '\u{E000}';
 const MATH_END = '\u{E001}';
 
-/** A piece of a formatted sentence. */
 export type Piece = { text: string } | { expr: Expr };
 
 function variable(name: string, arg: Arg, aloud: boolean): FluentVariable {
@@ -39,14 +38,14 @@ function format(sentence: Say, aloud: boolean): string {
   );
   const text = sayFromProgram(sentence.id, Object.fromEntries(args));
   if (!aloud) return text;
-  // A teacher's words bring marks of their own for the mathematics in them.
+  // A teacher's words have their own marks for mathematics.
   return text.replaceAll(/\u{E000}([^\u{E001}]*)\u{E001}/gu, (_, name: string) => {
     const arg = sentence.args[name];
     return arg?.kind === 'math' ? spoken(arg.expr) : '';
   });
 }
 
-/** The sentence as text and mathematics in their order. */
+/** Splits a sentence into text and mathematics. */
 export function pieces(sentence: Say): Piece[] {
   const found: Piece[] = [];
   for (const [place, part] of format(sentence, false)
@@ -59,7 +58,7 @@ export function pieces(sentence: Say): Piece[] {
   return found;
 }
 
-/** The language of blocks that have a text, but none in the language of the screens. */
+/** The language of the blocks, if it is not that of the screens. */
 export function shownIn(blocks: Block[]): Language | null {
   const texts = blocks.flatMap((block) =>
     block.kind === 'say'
@@ -70,7 +69,7 @@ export function shownIn(blocks: Block[]): Language | null {
   return (missing && LANGUAGES.find(({ tag }) => missing[tag] !== undefined)?.tag) ?? null;
 }
 
-/** The sentence as plain words, mathematics read out: for names and alternatives. */
+/** The sentence in words, with mathematics in words too: for names and text alternatives. */
 export function plain(sentence: Say): string {
   return format(sentence, true);
 }

@@ -32,7 +32,7 @@ describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
     expect(row({ kind: 'money', hundredths: 350 })).toBe('$3,50');
   });
 
-  test('counts and numbers in sentences are written so too, and still choose the plural', () => {
+  test('numbers in sentences have the chosen sign too, and still choose the plural', () => {
     setLanguage(language);
     setDecimalSign('comma');
     expect(say('practice-over-text', { finished: 1200, minutes: number(4) })).toContain(

@@ -16,7 +16,7 @@ const sentence: Say = {
   },
 };
 
-test('mathematics in a sentence stands where its argument stands', () => {
+test('mathematics is in the place of its argument in a sentence', () => {
   expect(pieces(sentence)).toEqual([
     { text: '3 jumps from 0 make ' },
     { expr: over(3, 4) },
@@ -44,7 +44,7 @@ test('exact decimals keep their last zeros and every digit', () => {
   expect(exact('12345678901234567890.10')).toBe('12,345,678,901,234,567,890.10');
 });
 
-test('a date is the same day wherever the device stands', () => {
+test('a date is the same day in each time zone', () => {
   expect(date('2026-09-16', 'day')).toBe('September 16, 2026');
   setLanguage('es');
   expect(date('2026-09-16', 'day')).toBe('16 de septiembre de 2026');
@@ -70,7 +70,7 @@ test('mathematics in a row and read out', () => {
   expect(row({ kind: 'time', hour: 7, minute: 5 })).toBe('7:05');
 });
 
-test('a date that stands at the beginning has a capital, one within a sentence none', () => {
+test('a date has a capital at the beginning, and none within a sentence', () => {
   setLanguage('es');
   expect(opening(date('2026-09-16'))).toBe('Miércoles, 16 de septiembre');
   expect(date('2026-09-16')).toBe('miércoles, 16 de septiembre');

@@ -5,26 +5,26 @@ import { language, speak } from './chosen.svelte';
 import { counted } from './counted';
 import type { MessageId } from './message-ids';
 
-/** The language that was asked for last. */
+/** The language that was chosen last; it may still be loading. */
 let asked: Language = language();
 
-/** What came of loading a language; nothing while it was not asked for or is on its way. */
+/** The languages that were loaded or failed to load. */
 const came = $state<Partial<Record<Language, 'loaded' | 'failed'>>>({});
 
-/** What came of loading a language, once something did. */
+/** Whether a language was loaded or failed; undefined before. */
 export function wordsOf(of: Language): 'loaded' | 'failed' | undefined {
   return came[of];
 }
 
-/** Speaks a language: at once when it is loaded, else as soon as it is. */
+/** Shows a language, at once or as soon as it is loaded. */
 export function setLanguage(to: Language): void {
   asked = to;
   if (loaded(to)) speak(to);
-  // A failure is said by the screen that waits for the words.
+  // The screen that waits for the words reports a failure.
   else loadWords(to).catch(() => undefined);
 }
 
-/** Loads a language, and speaks it if it is still the one asked for. */
+/** Loads a language, and shows it if it is still the chosen one. */
 export async function loadWords(to: Language): Promise<void> {
   try {
     await load(to);
@@ -37,24 +37,24 @@ export async function loadWords(to: Language): Promise<void> {
 }
 
 /**
- * Loads the words of exercises in a language, by itself the one spoken. What shows
- * exercises waits for them.
+ * Loads the words of exercises, without argument in the chosen language. Screens with
+ * exercises wait for them.
  */
 export function loadExerciseWords(of: Language = asked): Promise<void> {
   return loadExercises(of);
 }
 
-/** A sentence of the message files. A number chooses the plural and is grouped. */
+/** A message in the language of the screens. Numbers choose plurals and are grouped. */
 export function say(id: MessageId, args?: Record<string, FluentVariable>): string {
   return sayFromProgram(id, args);
 }
 
-/** As `say`, for an id that the program sent. */
+/** Like `say`, for an id from the program. */
 export function sayFromProgram(id: string, args?: Record<string, FluentVariable>): string {
   return format(language(), id, args);
 }
 
-/** As `say`, in a language that is loaded. */
+/** Like `say`, in any loaded language. */
 export function sayIn(to: Language, id: MessageId, args?: Record<string, FluentVariable>): string {
   return format(to, id, args);
 }
@@ -79,7 +79,7 @@ export function sayPart(id: string, part: string): string {
   return pattern ? bundle.formatPattern(pattern) : missing(id);
 }
 
-/** Whether there is such a message in the language of the screens. */
+/** Whether the language of the screens has this message. */
 export function hasWords(id: string): id is MessageId {
   return loaded(language())?.hasMessage(id) ?? false;
 }

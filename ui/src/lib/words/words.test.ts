@@ -4,7 +4,7 @@ import { LANGUAGES } from '.';
 
 const FOLDER = '../shared/messages/';
 
-/** Message ids and, for each, the arguments and attributes it names. */
+/** The message ids, each with its arguments and attributes. */
 function shape(language: string, file: string): Map<string, string> {
   const text = readFileSync(`${FOLDER}${language}/${file}`, 'utf8');
   const found = new Map<string, string>();

@@ -1,9 +1,8 @@
-/** Base-ten blocks: how many of each, from small cubes to large ones. */
+/** The number of each base-ten block, from small cubes to large ones. */
 export type Blocks = readonly [number, number, number, number];
 
-/** Message ids of the blocks, by place. */
 export const PLACES = ['cubes', 'rods', 'flats', 'large'] as const;
-/** So that a ten can always be broken up. */
+/** The most of each kind: a ten can then always be split. */
 export const MOST = 20;
 
 export const START: Blocks = [0, 0, 0, 0];
@@ -14,17 +13,16 @@ function change(blocks: Blocks, by: Record<number, number>): Blocks {
   return next as unknown as Blocks;
 }
 
-/** One more (or fewer) of a kind. */
 export function add(blocks: Blocks, place: number, by: 1 | -1): Blocks {
   return change(blocks, { [place]: by });
 }
 
-/** Ten of a kind for one of the next. */
+/** Trades ten of a kind for one of the next. */
 export function trade(blocks: Blocks, place: number): Blocks {
   return change(blocks, { [place]: -10, [place + 1]: 1 });
 }
 
-/** One of a kind for ten of the one before. */
+/** Trades one of a kind for ten of the one before. */
 export function split(blocks: Blocks, place: number): Blocks {
   return place === 0 ? blocks : change(blocks, { [place]: -1, [place - 1]: 10 });
 }

@@ -1,4 +1,4 @@
-/** Numbers marked on the hundred chart, and the step of counting on. */
+/** The marked numbers of the hundred chart, and the step of counting on. */
 export interface Chart {
   marked: readonly number[];
   step: number;
@@ -7,7 +7,7 @@ export interface Chart {
 export const STEPS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10];
 export const START: Chart = { marked: [], step: 10 };
 
-/** Marks a number, or takes its mark away. */
+/** Marks a number, or unmarks it. */
 export function turn(chart: Chart, number: number): Chart {
   const marked = chart.marked.includes(number)
     ? chart.marked.filter((one) => one !== number)
@@ -15,11 +15,7 @@ export function turn(chart: Chart, number: number): Chart {
   return { ...chart, marked };
 }
 
-export function withStep(chart: Chart, step: number): Chart {
-  return step === chart.step ? chart : { ...chart, step };
-}
-
-/** Counts on: marks the number one step after the one marked last, from 0. */
+/** Marks the number one step after the last marked one, or after 0. */
 export function countOn(chart: Chart): Chart {
   const next = (chart.marked.at(-1) ?? 0) + chart.step;
   if (next > 100) return chart;

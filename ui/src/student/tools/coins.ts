@@ -1,4 +1,4 @@
-/** Pieces of money, largest first, in hundredths of a dollar. */
+/** Pieces of money, largest first. */
 export const PIECES = [
   { value_hundredths: 1000, note: true },
   { value_hundredths: 500, note: true },
@@ -10,11 +10,10 @@ export const PIECES = [
 ] as const;
 export const MOST = 10;
 
-/** How many of each piece, in the order of `PIECES`. */
+/** The number of each piece, in the order of `PIECES`. */
 export type Money = readonly number[];
 export const START: Money = PIECES.map(() => 0);
 
-/** One more or fewer of a piece. */
 export function add(money: Money, piece: number, by: 1 | -1): Money {
   const next = (money[piece] ?? 0) + by;
   if (next < 0 || next > MOST) return money;

@@ -1,6 +1,6 @@
-/** What lies on a place of a ten-frame: nothing, a filled or a ringed counter. */
+/** A place of a ten-frame: empty, a filled or a ringed counter. */
 export type Place = 0 | 1 | 2;
-/** Places of one to four ten-frames, ten by ten. */
+/** The places of one to four ten-frames. */
 export type Counters = readonly Place[];
 
 export const MOST_FRAMES = 4;
@@ -8,12 +8,12 @@ export const MOST_FRAMES = 4;
 const empty = (): Place[] => Array.from({ length: 10 }, () => 0);
 export const START: Counters = empty();
 
-/** The next thing on a place: nothing, filled, ringed, nothing. */
+/** Turns a place: empty, filled, ringed, empty. */
 export function turn(counters: Counters, at: number): Counters {
   return counters.map((place, n) => (n === at ? (((place + 1) % 3) as Place) : place));
 }
 
-/** A counter of a kind on the first free place; a new frame when all are full. */
+/** Adds a counter on the first empty place, in a new frame if all are full. */
 export function add(counters: Counters, kind: 1 | 2): Counters {
   const free = counters.indexOf(0);
   if (free >= 0) return counters.map((place, n) => (n === free ? kind : place));
@@ -21,7 +21,7 @@ export function add(counters: Counters, kind: 1 | 2): Counters {
   return counters.concat(kind, empty().slice(1));
 }
 
-/** The last counter of a kind taken away. */
+/** Removes the last counter of a kind. */
 export function take(counters: Counters, kind: 1 | 2): Counters {
   const last = counters.lastIndexOf(kind);
   return last < 0 ? counters : counters.map((place, n) => (n === last ? 0 : place));

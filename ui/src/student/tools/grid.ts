@@ -1,9 +1,9 @@
-/** A grid of ten by ten: squares to mark, or points at the crossings of its lines. */
+/** A grid of ten by ten, with marked squares or with points. */
 export interface Grid {
   kind: 'squares' | 'points';
-  /** Rows from the top times ten plus columns, from 0. */
+  /** Marked squares: ten times the row from the top plus the column. */
   squares: readonly number[];
-  /** In the order they were put, both coordinates from 0 to 10. */
+  /** Points in the order in which they were put, coordinates from 0 to 10. */
   points: readonly { x: number; y: number }[];
 }
 
@@ -11,11 +11,7 @@ export const SIDE = 10;
 const MOST_POINTS = 8;
 export const START: Grid = { kind: 'squares', squares: [], points: [] };
 
-export function withKind(grid: Grid, kind: Grid['kind']): Grid {
-  return kind === grid.kind ? grid : { ...grid, kind };
-}
-
-/** Marks a square, or takes its mark away. */
+/** Marks a square, or unmarks it. */
 export function turn(grid: Grid, at: number): Grid {
   const squares = grid.squares.includes(at)
     ? grid.squares.filter((one) => one !== at)
@@ -23,7 +19,7 @@ export function turn(grid: Grid, at: number): Grid {
   return { ...grid, squares };
 }
 
-/** Puts a point, or takes it away where one is. */
+/** Puts a point, or removes it. */
 export function put(grid: Grid, x: number, y: number): Grid {
   const others = grid.points.filter((p) => p.x !== x || p.y !== y);
   if (others.length < grid.points.length) return { ...grid, points: others };

@@ -1,4 +1,4 @@
-/** What a tool shows, with the way back through what was done with it. */
+/** The state of a tool, with undo. */
 export class History<S> {
   now: S = $state.raw() as S;
   #past: S[] = $state.raw([]);
@@ -9,9 +9,9 @@ export class History<S> {
     this.now = start;
   }
 
-  /** Goes on to a state; the same one again is no step. */
+  /** Changes the state. An equal one is not a step. */
   to(next: S): void {
-    if (next === this.now) return;
+    if (JSON.stringify(next) === JSON.stringify(this.now)) return;
     this.#past = [...this.#past, this.now];
     this.now = next;
   }
@@ -27,7 +27,7 @@ export class History<S> {
     this.now = last;
   }
 
-  /** As it was at first; can be undone like any step. */
+  /** Goes back to the first state; this can be undone too. */
   clear(): void {
     this.to(this.#start);
   }

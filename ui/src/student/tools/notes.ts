@@ -1,7 +1,6 @@
-/** A line drawn without lifting the pen, in places on a sheet of 600 by 400. */
+/** A stroke of the pen, as places on a sheet of 600 by 400. */
 export type Stroke = readonly { x: number; y: number }[];
 
-/** What is drawn and what is typed. */
 export interface Notes {
   strokes: readonly Stroke[];
   text: string;
@@ -11,16 +10,12 @@ export const WIDE = 600;
 export const HIGH = 400;
 export const START: Notes = { strokes: [], text: '' };
 
-/** One more stroke; a tap alone leaves a dot. */
+/** Adds a stroke. */
 export function draw(notes: Notes, stroke: Stroke): Notes {
   return stroke.length === 0 ? notes : { ...notes, strokes: [...notes.strokes, stroke] };
 }
 
-export function write(notes: Notes, text: string): Notes {
-  return text === notes.text ? notes : { ...notes, text };
-}
-
-/** A stroke as the outline of an SVG path. */
+/** A stroke as an SVG path; a single place is a dot. */
 export function outline(stroke: Stroke): string {
   const [first, ...rest] = stroke;
   if (!first) return '';

@@ -1,4 +1,4 @@
-/** A fraction strip: one whole in equal parts, some of them shaded from the left. */
+/** A fraction strip: one whole in equal parts, shaded from the left. */
 export interface Strip {
   parts: number;
   shaded: number;
@@ -14,7 +14,6 @@ export const START: readonly Strip[] = [
 
 type Strips = readonly Strip[];
 
-/** One more strip below; no more than can be seen together. */
 export function add(strips: Strips, parts: number): Strips {
   return strips.length >= MOST_STRIPS ? strips : [...strips, { parts, shaded: 0 }];
 }
@@ -23,14 +22,14 @@ export function remove(strips: Strips, at: number): Strips {
   return strips.filter((_, n) => n !== at);
 }
 
-/** So many parts shaded; none beyond the strip's ends. */
+/** Shades parts, within the strip. */
 export function shade(strips: Strips, at: number, shaded: number): Strips {
   const strip = strips[at];
-  if (!strip || shaded < 0 || shaded > strip.parts || shaded === strip.shaded) return strips;
+  if (!strip || shaded < 0 || shaded > strip.parts) return strips;
   return strips.map((one, n) => (n === at ? { ...one, shaded } : one));
 }
 
-/** Pairs of strips, from 0, that are shaded to the same length, which a look shows. */
+/** Pairs of strips, counted from 0, that are shaded to the same length. */
 export function same(strips: Strips): [number, number][] {
   return strips.flatMap((a, i) =>
     strips

@@ -1,9 +1,9 @@
-/** A timer nobody has to use: how long it is set to, and what of it has run. */
+/** A timer: how long it is set to, and how long it has run. */
 export interface Timer {
   minutes: number;
-  /** What ran before it last waited. */
+  /** Time that ran before the last pause. */
   ran_ms: number;
-  /** Since when it runs, on the device's clock; null while it waits. */
+  /** When it was last started, on the device's clock; null while paused. */
   since_ms: number | null;
 }
 
@@ -17,19 +17,18 @@ export function withMinutes(minutes: number): Timer {
   return { ...START, minutes };
 }
 
-/** Time left at a moment, never below nothing. A clock set back gives none back. */
+/** The time left at a moment. A clock that is set back adds no time. */
 export function left(timer: Timer, now_ms: number): number {
   const runs = timer.since_ms === null ? 0 : Math.max(now_ms - timer.since_ms, 0);
   return Math.max(timer.minutes * MINUTE_MS - timer.ran_ms - runs, 0);
 }
 
-/** Sets it going, from the beginning where it was over. */
+/** Starts it; if it was over, from the beginning. */
 export function go(timer: Timer, now_ms: number): Timer {
   const begun = left(timer, now_ms) === 0 ? withMinutes(timer.minutes) : timer;
   return { ...begun, since_ms: now_ms };
 }
 
-/** Lets it wait. */
 export function wait(timer: Timer, now_ms: number): Timer {
   return {
     ...timer,
@@ -38,13 +37,13 @@ export function wait(timer: Timer, now_ms: number): Timer {
   };
 }
 
-/** As on a clock, such as 4:05; a second counts until it is over. */
+/** As on a clock, such as 4:05, rounded up. */
 export function face(left_ms: number): string {
   const seconds = Math.ceil(left_ms / SECOND_MS);
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }
 
-/** Minutes left as they are told: right at the moment when the number changes. */
+/** The minutes left, rounded up. */
 export function toldMinutes(left_ms: number): number {
   return Math.ceil(left_ms / MINUTE_MS);
 }

@@ -13,19 +13,17 @@ import StripsTool from './StripsTool.svelte';
 import TimerTool from './TimerTool.svelte';
 import { START as BLOCKS } from './blocks';
 import { START as CHART } from './chart';
-import { START as CLOCK } from './clock';
 import { START as COINS } from './coins';
 import { START as COUNTERS } from './counters';
 import { START as GRID } from './grid';
 import { History } from './history.svelte';
 import { START as LINE } from './line';
 import { START as NOTES } from './notes';
-import { START as PROTRACTOR } from './protractor';
 import { START as RULER } from './ruler';
 import { START as STRIPS } from './strips';
 import { START as TIMER } from './timer';
 
-/** A tool: how it begins, and its screen. */
+/** A tool: its first state and its screen. */
 function tool<Value>(start: Value, screen: Component<{ history: History<Value> }>) {
   return {
     history: () => new History(start) as unknown as History<never>,
@@ -34,8 +32,8 @@ function tool<Value>(start: Value, screen: Component<{ history: History<Value> }
 }
 
 /**
- * The tools in the order of the box, and in one file with it, which loads when it is first
- * opened; their names are the messages `tool-<id>`.
+ * The tools in the order of the toolbox; their names are the messages `tool-<id>`. They are
+ * in one file with the toolbox, which loads when it is first opened.
  */
 export const TOOLS = {
   line: tool(LINE, LineTool),
@@ -43,9 +41,9 @@ export const TOOLS = {
   blocks: tool(BLOCKS, BlocksTool),
   counters: tool(COUNTERS, CountersTool),
   chart: tool(CHART, ChartTool),
-  protractor: tool(PROTRACTOR, ProtractorTool),
+  protractor: tool({ degrees: 60, fromRight: true }, ProtractorTool),
   ruler: tool(RULER, RulerTool),
-  clock: tool(CLOCK, ClockTool),
+  clock: tool(3 * 60, ClockTool),
   timer: tool(TIMER, TimerTool),
   coins: tool(COINS, CoinsTool),
   grid: tool(GRID, GridTool),

@@ -5,10 +5,10 @@ import { plusDays } from '../new-class/new-class';
 export const MOST_CONCEPTS = 6;
 export const MOST_ITEMS = 20;
 
-/** The days an assignment stays open unless the teacher chooses otherwise. */
+/** Days that an assignment is open unless the teacher chooses otherwise. */
 const USUAL_DAYS = 7;
 
-/** An assignment to begin with: a week from today, four exercises each. */
+/** The assignment that the form starts with. */
 export function beginAssignment(today: string, concepts: string[], seats: number[]): NewAssignment {
   return {
     concepts: concepts.slice(0, MOST_CONCEPTS),
@@ -21,7 +21,7 @@ export function beginAssignment(today: string, concepts: string[], seats: number
 
 export type AssignFault = 'concepts' | 'amount' | 'dates' | 'seats';
 
-/** What is wrong with it, as message ids by field; empty when it can be given. */
+/** Message ids of what is wrong, by field. */
 export function assignFaults(
   draft: NewAssignment,
   whole_class: boolean,

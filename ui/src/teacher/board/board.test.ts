@@ -55,16 +55,16 @@ const board: Board = {
 };
 const ids = (rows: BoardRow[]) => rows.map((one) => one.concept.id);
 
-test('weakest first, and what nobody reported on last', () => {
+test('weakest first, concepts without a report last', () => {
   expect(ids(shownRows(board, WHOLE_BOARD))).toEqual(['weak', 'strong', 'unheard']);
 });
 
-test('turned round, what nobody reported on still comes last', () => {
+test('in reverse order, concepts without a report still come last', () => {
   const view = { ...WHOLE_BOARD, sort: 'has_it' as const, reversed: true };
   expect(ids(shownRows(board, view))).toEqual(['strong', 'weak', 'unheard']);
 });
 
-test('what has no rank is parted from what has one, in the order of ranks alone', () => {
+test('rows without a rank are separated, but only in the order of ranks', () => {
   const rows = shownRows(board, WHOLE_BOARD);
   expect(firstUnranked(rows, WHOLE_BOARD)).toBe(2);
   expect(firstUnranked(rows, { ...WHOLE_BOARD, sort: 'title' })).toBeNull();
@@ -72,7 +72,7 @@ test('what has no rank is parted from what has one, in the order of ranks alone'
   expect(firstUnranked(rows.slice(2), WHOLE_BOARD)).toBeNull();
 });
 
-test('filters take away what does not fit', () => {
+test('filters hide what does not fit', () => {
   expect(ids(shownRows(board, { ...WHOLE_BOARD, today: true }))).toEqual(['weak']);
   expect(ids(shownRows(board, { ...WHOLE_BOARD, phase: 'preview' }))).toEqual(['unheard']);
   expect(ids(shownRows(board, { ...WHOLE_BOARD, strand: 'data' }))).toEqual([]);
@@ -108,7 +108,7 @@ test('the place of a concept never begins a line with a dot', () => {
   expect(placeWords(row('x', { day: 3 }))).toBe('Fractions\u00a0· day\u00a03\u00a0· practice');
 });
 
-test('measures stand in line: two places always', () => {
+test('measures always have two decimals', () => {
   expect([0.5, -0.25, 0.001, -0.001, 1].map(hundredths)).toEqual([
     '0.50',
     '−0.25',

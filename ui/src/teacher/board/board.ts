@@ -12,16 +12,14 @@ import {
   type MessageId,
 } from '../../lib/words';
 
-/** Which rows of the board are shown, and in which order. */
 export interface BoardView {
   strand: string;
   phase: Phase | '';
-  /** Only these seats; none for the whole class. */
+  /** Only these seats; empty for the whole class. */
   group: number[];
-  /** Only the concepts of today's day of the rotation. */
   today: boolean;
   sort: SortKey;
-  /** The other way round. */
+  /** Whether the order is reversed. */
   reversed: boolean;
 }
 
@@ -36,7 +34,7 @@ export const WHOLE_BOARD: BoardView = {
   reversed: false,
 };
 
-/** What a row is ordered by; rows with nothing to go by come last either way. */
+/** The value that a row is ordered by. Rows without one come last in either order. */
 const keys: Record<SortKey, (row: BoardRow) => number | string | null> = {
   rank: (row) => row.rank,
   title: (row) => row.concept.title,
@@ -69,8 +67,8 @@ export function shownRows(board: Board, view: BoardView): BoardRow[] {
 }
 
 /**
- * The place among the rows of the first that has no rank, in the order of ranks; none in
- * another order, or where every row is alike.
+ * The index of the first row without a rank, if rows are ordered by rank and only some
+ * have one; otherwise -1.
  */
 export function firstUnranked(rows: BoardRow[], view: BoardView): number | null {
   if (view.sort !== 'rank') return null;
@@ -78,24 +76,22 @@ export function firstUnranked(rows: BoardRow[], view: BoardView): number | null 
   return at > 0 ? at : null;
 }
 
-/** The strands on the board, in the order of their first concept. */
 export function strandsOf(board: Board): string[] {
   return [...new Set(board.rows.map((row) => row.concept.strand))].sort();
 }
 
-/** The passes that fit beside each other: the latest ones up to today's. */
+/** The passes that fit beside each other: the latest ones, up to today's. */
 export function shownPasses(board: Board, most: number): number[] {
   const last = Math.min(board.pass, board.pass_count - 1);
   const first = Math.max(0, last - most + 1);
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, at) => first + at);
 }
 
-/** Shade of a pass cell by the share needing help: 0 (nobody) to 4. */
+/** The shade of a pass by the share that needs help: 0 (nobody) to 4. */
 export function shade(needs: number, rated: number): number {
   return rated === 0 || needs === 0 ? 0 : Math.min(4, 1 + Math.floor((needs / rated) * 4));
 }
 
-/** A pass in words: how many of those who rated need help. */
 export function passWords({ needs, rated, last_on }: PassCell): string {
   if (rated === 0) return say('board-no-report');
   const words = say('board-pass-cell', { needs, rated, share: percent(needs / rated) });
@@ -103,19 +99,17 @@ export function passWords({ needs, rated, last_on }: PassCell): string {
   return `${words}. ${say('board-pass-last', { date: date(last_on, 'short') })}`;
 }
 
-/** Message id of a trend. */
 export const trendWords = (trend: Trend): MessageId => `board-trend-${kebab(trend)}`;
 
-/** Whether it moves beyond what chance does. */
+/** Whether the trend is more than chance. */
 export const turns = (trend: Trend) => trend === 'rising' || trend === 'falling';
 
-/** A change with its sign, to two places. */
 function signed(change: number): string {
   const rounded = Math.round(change * 100) / 100;
   return rounded === 0 ? number(0) : `${rounded > 0 ? '+' : '−'}${number(Math.abs(rounded), 2)}`;
 }
 
-/** The test behind a trend in words: how far, over how many passes, how likely by chance. */
+/** The test behind a trend in words: slope, passes and p-value. */
 export function trendTest(trend: Trend, test: TrendTest): string {
   if (trend === 'too_soon') return say('concept-trend-few', { passes: test.passes });
   return say('concept-trend-test', {
@@ -123,30 +117,30 @@ export function trendTest(trend: Trend, test: TrendTest): string {
     low: signed(test.low ?? 0),
     high: signed(test.high ?? 0),
     passes: test.passes,
-    // Never smaller than it is.
+    // Rounded up: p must not look smaller than it is.
     p: number(Math.max(0.001, Math.ceil(test.p * 1000) / 1000), 3),
     concepts: test.concepts,
   });
 }
 
-/** A share from −1 to 1 as hundredths with its sign: "+12", "−5", "0". */
+/** A share from −1 to 1 as signed hundredths: "+12", "−5", "0". */
 export function ofHundred(share: number): string {
   const whole = Math.round(share * 100);
   if (whole === 0) return '0';
   return `${whole > 0 ? '+' : '−'}${number(Math.abs(whole))}`;
 }
 
-/** A measure from −1 to 1 always with two places, so that the numbers of a column align. */
+/** A measure from −1 to 1 with two decimals, so that the numbers of a column align. */
 export const hundredths = (value: number): string =>
   exact(Math.abs(value) < 0.005 ? '0.00' : value.toFixed(2));
 
-/** What the teacher reads for a mistake's code. */
+/** The teacher's name of a misconception. */
 export const misconceptionWords = (code: string): string =>
   hasWords(`misconception-${code}`)
     ? sayPart(`misconception-${code}`, 'name')
-    : say('concept-mistake-unknown', { code });
+    : say('concept-misconception-unknown', { code });
 
-/** A concept's strand, day and phase. A line may break after a dot, not before a dot or number. */
+/** A concept's strand, day and phase. Lines break only after a dot. */
 export const placeWords = (row: BoardRow): string =>
   say('board-place', {
     strand: strandWords(row.concept.strand),

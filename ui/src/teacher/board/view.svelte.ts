@@ -1,6 +1,6 @@
 import { WHOLE_BOARD, type BoardView, type SortKey } from './board';
 
-/** The filters and the order chosen; they stay while the teacher goes to and fro. */
+/** The chosen filters and order. They are kept while other screens are shown. */
 class ChosenView {
   now = $state.raw<BoardView>(WHOLE_BOARD);
 
@@ -8,7 +8,7 @@ class ChosenView {
     this.now = { ...this.now, ...change };
   }
 
-  /** Orders by a column; the same column again turns the order round. */
+  /** Orders by a column. The same column again reverses the order. */
   sortBy(sort: SortKey): void {
     this.change({ sort, reversed: this.now.sort === sort && !this.now.reversed });
   }

@@ -1,15 +1,14 @@
 import { datesBetween, weekdayOf } from '../new-class/new-class';
 import type { SchoolYear } from '../../lib/backend';
 
-/** Dates without school that lie beside each other, as one. */
+/** A range of dates without school. */
 export interface Closure {
   first: string;
   last: string;
-  /** The closed dates in it. */
   dates: string[];
 }
 
-/** The closures as ranges: dates with no school day between them belong together. */
+/** The closures as ranges: dates without a school day between them form one range. */
 export function closureRanges(closures: string[], weekdays: number[]): Closure[] {
   const ranges: Closure[] = [];
   for (const date of [...closures].sort()) {
@@ -25,25 +24,24 @@ export function closureRanges(closures: string[], weekdays: number[]): Closure[]
   return ranges;
 }
 
-/** The dates of a range that would else be school days. */
+/** The dates of a range that are school days. */
 export function closedDates(first: string, last: string, weekdays: number[]): string[] {
   return datesBetween(first, last === '' ? first : last).filter((date) =>
     weekdays.includes(weekdayOf(date)),
   );
 }
 
-/** Adds dates to closures: sorted, each once. */
+/** Adds dates to closures. Returns them sorted, each once. */
 export const withDates = (closures: string[], dates: string[]) =>
   [...new Set([...closures, ...dates])].sort();
 
-/** A month of the grid: its dates, and the number of empty places before the first. */
+/** A month: its dates, and the number of empty cells before the first. */
 export interface Month {
   first: string;
   lead: number;
   dates: string[];
 }
 
-/** The months of a school year. */
 export function months(year: SchoolYear): Month[] {
   const found: Month[] = [];
   for (const date of datesBetween(year.first_day, year.last_day)) {

@@ -15,7 +15,7 @@ import { lessonsOutside, yearFault, yearSum } from './year';
 const week = [1, 2, 3, 4, 5];
 
 describe('closures', () => {
-  test('lie together over a weekend, apart over a school day', () => {
+  test('form one range over a weekend, two over a school day', () => {
     const ranges = closureRanges(['2026-11-27', '2026-11-26', '2026-11-30', '2026-12-02'], week);
     expect(ranges.map(({ first, last }) => [first, last])).toEqual([
       ['2026-11-26', '2026-11-30'],
@@ -31,7 +31,7 @@ describe('closures', () => {
     expect(closedDates('2026-11-28', '2026-11-29', week)).toEqual([]);
     expect(closedDates('2026-11-26', '', week)).toEqual(['2026-11-26']);
   });
-  test('stand once each, in order', () => {
+  test('are there once each, in order', () => {
     expect(withDates(['b', 'a'], ['b', 'c'])).toEqual(['a', 'b', 'c']);
   });
 });
@@ -51,7 +51,7 @@ test('months begin and end with the school year', () => {
 
 describe('a concept moved to another day', () => {
   const days = [['a', 'b'], ['c'], []];
-  test('stands there once and the others stay in order', () => {
+  test('is there once, and the others stay in order', () => {
     expect(moved(days, 'a', 1)).toEqual([['b'], ['c', 'a'], []]);
   });
   test('stays where it is at the ends and on its own day', () => {
@@ -59,7 +59,7 @@ describe('a concept moved to another day', () => {
     expect(moved(days, 'a', 3)).toBe(days);
     expect(moved(days, 'a', 0)).toBe(days);
   });
-  test('the load is told from the fullest to the emptiest day', () => {
+  test('the load is from the fullest to the emptiest day', () => {
     expect(load(days)).toEqual({ most: 2, least: 0 });
   });
 });
@@ -89,7 +89,7 @@ describe('a year as edited', () => {
   ])('%j is %s', (change, id) => {
     expect(yearFault({ ...year, ...change })).toBe(id);
   });
-  test('tells first lessons that lie outside', () => {
+  test('counts first lessons outside the year', () => {
     const placed = (taught_from: string | null) => ({ taught_from }) as never;
     const rotation = [[placed('2026-08-30'), placed(null)], [placed('2026-08-31')]];
     expect(lessonsOutside(rotation, year)).toBe(1);

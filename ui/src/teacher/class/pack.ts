@@ -1,7 +1,7 @@
 import { say } from '../../lib/words';
 import { desk } from '../desk.svelte';
 
-/** Saves the class pack where the teacher says, and says what came of it. */
+/** Saves the class pack where the teacher chooses, and says where it is. */
 export async function savePack(classId: string): Promise<void> {
   const made = await desk.ask('save_class_pack', { class: classId });
   if (!made) return;

@@ -1,8 +1,8 @@
 export type Paper = 'a4' | 'letter';
 
-/** Sets the paper size for printing. Returns what undoes it. */
+/** Sets the paper size for printing. Returns a function that unsets it. */
 export function usePaper(paper: Paper): () => void {
-  // A sheet of its own, because the page's policy allows no style in the page.
+  // A style sheet object, because the page's policy refuses style elements.
   const sheet = new CSSStyleSheet();
   sheet.replaceSync(`@page { size: ${paper === 'a4' ? 'A4' : 'letter'}; margin: 12mm; }`);
   document.adoptedStyleSheets = [...document.adoptedStyleSheets, sheet];

@@ -1,12 +1,12 @@
 import type { PlacedConcept } from '../../lib/backend';
 
-/** Concept ids day by day. */
+/** The concept ids of each day. */
 export type Days = string[][];
 
 export const daysOf = (rotation: PlacedConcept[][]): Days =>
   rotation.map((day) => day.map(({ concept }) => concept.id));
 
-/** The rotation with a concept at the end of another day (from 0); others stay in order. */
+/** Moves a concept to the end of another day, counted from 0. */
 export function moved(days: Days, concept: string, to: number): Days {
   if (to < 0 || to >= days.length || days[to]?.includes(concept)) return days;
   return days.map((day, at) => {
@@ -15,16 +15,16 @@ export function moved(days: Days, concept: string, to: number): Days {
   });
 }
 
-/** The fullest and the emptiest day: how many concepts, and the difference. */
+/** How many concepts the fullest and the emptiest day have, and the difference. */
 export function load(days: Days): { most: number; least: number } {
   const sizes = days.map((day) => day.length);
   return { most: Math.max(0, ...sizes), least: sizes.length === 0 ? 0 : Math.min(...sizes) };
 }
 
-/** Days in a rotation at most. */
+/** The most days in a rotation. */
 export const LONGEST_ROTATION = 20;
 
-/** Strands of which one day has at least two concepts more than another. */
+/** The strands with at least two concepts more on one day than on another. */
 export function unevenStrands(
   rotation: PlacedConcept[][],
 ): { strand: string; least: number; most: number }[] {
@@ -37,11 +37,11 @@ export function unevenStrands(
     .filter(({ least, most }) => most - least > 1);
 }
 
-/** The day (from 0) with the fewest concepts; of equals the first. */
+/** The first day, from 0, with the fewest concepts. */
 export const lightest = (days: Days): number =>
   days.reduce((best, day, at) => (day.length < (days[best]?.length ?? Infinity) ? at : best), 0);
 
-/** The rotation with concepts added, each on what is then the lightest day. */
+/** Adds each concept to the day that is the lightest by then. */
 export function spread(days: Days, concepts: string[]): Days {
   return concepts.reduce<Days>((now, concept) => {
     const day = lightest(now);
@@ -49,12 +49,12 @@ export function spread(days: Days, concepts: string[]): Days {
   }, days);
 }
 
-/** A choice of the form: one concept, or a whole grade. */
+/** One concept, or all of a grade. */
 export type Choice = { concept: string } | { grade: number };
 const WHOLE = 'grade:';
 export const wholeGrade = (grade: number): string => `${WHOLE}${grade}`;
 
-/** What a picked value means; nothing for no choice. */
+/** Reads the value of an option; null if nothing is chosen. */
 export function choiceOf(value: string): Choice | null {
   if (value === '') return null;
   return value.startsWith(WHOLE)
@@ -62,7 +62,6 @@ export function choiceOf(value: string): Choice | null {
     : { concept: value };
 }
 
-/** The concepts that a choice names. */
 export function chosenBy(choice: Choice, offered: PlacedConcept[]): PlacedConcept[] {
   return offered.filter((one) =>
     'grade' in choice ? one.grade === choice.grade : one.concept.id === choice.concept,

@@ -7,7 +7,7 @@ const schoolDays = (year: SchoolYear) =>
     (date) => year.weekdays.includes(weekdayOf(date)) && !year.closures.includes(date),
   ).length;
 
-/** The id of what is wrong with a year, or nothing. */
+/** The message id of what is wrong with a year, or null. */
 export function yearFault(year: SchoolYear): MessageId | undefined {
   if (year.first_day === '' || year.last_day === '') return 'new-class-fault-dates-none';
   if (year.last_day < year.first_day) return 'new-class-fault-dates-order';
@@ -16,13 +16,13 @@ export function yearFault(year: SchoolYear): MessageId | undefined {
   return schoolDays(year) === 0 ? 'new-class-fault-no-day' : undefined;
 }
 
-/** School days, and passes of a rotation of so many days that begin in the year. */
+/** The school days, and the passes that begin in the year. */
 export function yearSum(year: SchoolYear, rotation_days: number) {
   const school_days = schoolDays(year);
   return { school_days, passes: Math.ceil(school_days / Math.max(1, rotation_days)) };
 }
 
-/** First lessons that lie outside the year. */
+/** Counts the first lessons outside the year. */
 export const lessonsOutside = (rotation: PlacedConcept[][], year: SchoolYear): number =>
   rotation
     .flat()

@@ -10,7 +10,7 @@ const cell = {
   group_result: null,
 };
 
-test('keys fill what the mode takes and nothing else', () => {
+test('only keys of the mode enter values', () => {
   expect(valueOf('rating', '3')).toEqual({ kind: 'rating', rating: 3 });
   expect(valueOf('seen', '0')).toEqual({ kind: 'seen', rating: 0 });
   expect(valueOf('outcome', '1')).toEqual({ kind: 'outcome', outcome: 'right' });
@@ -25,7 +25,7 @@ test('keys fill what the mode takes and nothing else', () => {
   }
 });
 
-test('what was filled in can be taken back', () => {
+test('an entry can be undone', () => {
   const full = filled(filled(cell, { kind: 'rating', rating: 2 }), { kind: 'seen', rating: 1 });
   expect(full).toMatchObject({ rating: 2, seen: 1 });
   expect(filled(full, before(cell, 'rating')).rating).toBeNull();

@@ -1,22 +1,20 @@
 import type { Confidence, EntryCell, EntryDay, EntryValue, Outcome } from '../../lib/backend';
 
-/** What is filled in: ratings or results of paper charts, or what the teacher saw. */
+/** What the teacher enters: ratings or outcomes from paper, or observations. */
 export type EntryMode = 'rating' | 'outcome' | 'seen';
 export const MODES: EntryMode[] = ['rating', 'outcome', 'seen'];
 
-/** The key of each outcome. */
 const KEYS = { wrong: '0', right: '1', not_done: '2' } satisfies Record<Outcome, string>;
 
-/** The outcomes with their keys, in the order of the keys. */
 export const OUTCOME_KEYS = Object.entries(KEYS) as [Outcome, string][];
 
-/** A place in the grid, both from 0. */
+/** A cell of the grid, both counted from 0. */
 export interface Place {
   row: number;
   column: number;
 }
 
-/** What a key fills in; nothing for a key that fills nothing, `null` inside takes it away. */
+/** The value that a key enters; null in it clears the cell. Undefined for other keys. */
 export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
   const away = key === 'Backspace' || key === 'Delete';
   if (mode === 'outcome') {
@@ -28,16 +26,15 @@ export function valueOf(mode: EntryMode, key: string): EntryValue | undefined {
   return { kind: mode, rating };
 }
 
-/** The cell with a value filled in. */
 export function filled(cell: EntryCell, value: EntryValue): EntryCell {
   if (value.kind === 'rating') return { ...cell, rating: value.rating };
   if (value.kind === 'outcome') return { ...cell, outcome: value.outcome };
-  // A teacher's rating and a record after a group replace each other.
+  // An observation and a record after a group replace each other.
   if (value.kind === 'seen') return { ...cell, seen: value.rating, group_result: null };
   return { ...cell, seen: null, group_result: value.has_it };
 }
 
-/** What would take the filling in of a cell back. */
+/** The value that restores a cell after an entry. */
 export function before(cell: EntryCell, mode: EntryMode): EntryValue {
   if (mode === 'outcome') return { kind: 'outcome', outcome: cell.outcome };
   if (mode === 'rating') return { kind: 'rating', rating: cell.rating };
@@ -46,7 +43,7 @@ export function before(cell: EntryCell, mode: EntryMode): EntryValue {
     : { kind: 'group_result', has_it: cell.group_result };
 }
 
-/** Where a key leads; the same place where there is no way on. */
+/** The cell that a key leads to; at an edge the same one. Null for other keys. */
 export function placeAfter(at: Place, key: string, rows: number, columns: number): Place | null {
   const { row, column } = at;
   const moves: Record<string, Place> = {
@@ -64,20 +61,20 @@ export function placeAfter(at: Place, key: string, rows: number, columns: number
   return inside ? to : at;
 }
 
-/** The next cell to fill: to the right, then the next student's first. */
+/** The next cell: to the right, then the next student's first. */
 export function onward(at: Place, rows: number, columns: number): Place {
   if (at.column < columns - 1) return { row: at.row, column: at.column + 1 };
   return at.row < rows - 1 ? { row: at.row + 1, column: 0 } : at;
 }
 
-/** Whether a cell has nothing of the mode yet, from paper or from a device. */
+/** Whether a cell has no value of the mode, from paper or from a device. */
 export function isEmpty(cell: EntryCell, mode: EntryMode): boolean {
   if (mode === 'rating') return (cell.rating ?? cell.device_rating) === null;
   if (mode === 'outcome') return (cell.outcome ?? cell.device_outcome) === null;
   return cell.seen === null && cell.group_result === null;
 }
 
-/** How many cells have something of the mode. */
+/** How many cells have a value of the mode. */
 export function tally(day: EntryDay, mode: EntryMode): { done: number; all: number } {
   const cells = day.rows.flatMap((row) => row.cells);
   const has = (cell: EntryCell) =>

@@ -3,7 +3,7 @@ import { confidenceWords } from '../../lib/ui';
 import { kebab, say } from '../../lib/words';
 import type { EntryMode } from './enter';
 
-/** A cell read out. */
+/** A cell in words, for screen readers. */
 export function cellWords(cell: EntryCell, mode: EntryMode): string {
   const result = (outcome: Outcome) => say(`outcome-${kebab(outcome)}`);
   if (mode === 'outcome') {

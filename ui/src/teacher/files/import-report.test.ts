@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import type { FileReport, Verdict } from '../../lib/backend';
-import { lookFirst, needsLook, tally } from './import-report';
+import { toCheckFirst, needsCheck, tally } from './import-report';
 
 function file(file_name: string, verdict: Verdict, flags: FileReport['flags'] = []): FileReport {
   return { file_name, verdict, seat: 1, name: null, class_title: null, new_entries: 0, flags };
@@ -14,14 +14,14 @@ const files = [
   file('e', { kind: 'quarantined' }),
 ];
 
-test('what needs a look comes first, then what brought something, in the order of names', () => {
-  expect(lookFirst(files).map((one) => one.file_name)).toEqual(['c', 'd', 'e', 'b', 'a']);
-  expect(files.map(needsLook)).toEqual([false, false, true, true, true]);
+test('files to check come first, then those with new entries, in the order of names', () => {
+  expect(toCheckFirst(files).map((one) => one.file_name)).toEqual(['c', 'd', 'e', 'b', 'a']);
+  expect(files.map(needsCheck)).toEqual([false, false, true, true, true]);
 });
 
 test('every file is counted under one verdict', () => {
-  const account = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
-  const counts = tally(account);
+  const report = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
+  const counts = tally(report);
   expect(counts.reduce((sum, { count }) => sum + count, 0)).toBe(files.length);
   expect(counts.map(({ kind }) => kind)).toEqual([
     'new',

@@ -3,17 +3,16 @@ import { valuesOf } from '../../lib/exhaustive';
 
 type Kind = Verdict['kind'];
 
-/** Whether someone has to look at it. */
-export const needsLook = (file: FileReport) =>
+/** Whether the teacher must check the file. */
+export const needsCheck = (file: FileReport) =>
   file.verdict.kind === 'refused' || file.verdict.kind === 'quarantined' || file.flags.length > 0;
 
-/** What changed something comes before what changed nothing. */
 const changed = (file: FileReport) =>
   file.verdict.kind === 'new' || file.verdict.kind === 'updated' ? 0 : 1;
 
-/** The files to look at first, then those that brought something, then the others. */
-export function lookFirst(files: FileReport[]): FileReport[] {
-  const rank = (file: FileReport) => (needsLook(file) ? -1 : changed(file));
+/** Files to check first, then those with new entries, then the others. */
+export function toCheckFirst(files: FileReport[]): FileReport[] {
+  const rank = (file: FileReport) => (needsCheck(file) ? -1 : changed(file));
   return files
     .map((file, place) => ({ file, place }))
     .sort((a, b) => rank(a.file) - rank(b.file) || a.place - b.place)
@@ -29,10 +28,10 @@ const ORDER = valuesOf<Kind>({
   refused: true,
 });
 
-/** How many files of each verdict, without the verdicts that did not come. */
-export function tally(account: ImportReport): { kind: Kind; count: number }[] {
+/** How many files have each verdict, without verdicts that no file has. */
+export function tally(report: ImportReport): { kind: Kind; count: number }[] {
   return ORDER.map((kind) => ({
     kind,
-    count: account.files.filter((file) => file.verdict.kind === kind).length,
+    count: report.files.filter((file) => file.verdict.kind === kind).length,
   })).filter(({ count }) => count > 0);
 }

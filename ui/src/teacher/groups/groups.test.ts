@@ -15,7 +15,7 @@ test('a student moves from group to group, and an empty group goes', () => {
   expect(moved(groups, 3, 0, 0)).toBe(groups);
 });
 
-test('a new group stands in its slot with the one who starts it', () => {
+test('a new group is in the slot of the student who starts it', () => {
   const after = started(groups, 2, 1, 0, 'c');
   expect(after).toContainEqual({ slot: 0, concept: 'c', seats: [2] });
   expect(after.map((g) => g.slot)).toEqual([0, 0, 1]);
@@ -35,7 +35,7 @@ test.each([
   expect(goodness({ proven_gap } as never)).toBe(word);
 });
 
-test('wishes that cannot be are named', () => {
+test('wishes that cannot be planned are named', () => {
   const wishes = {
     slots: 2,
     groups_at_once: 3,
@@ -51,13 +51,13 @@ test('wishes that cannot be are named', () => {
   expect(wishFault({ ...wishes, size_least: 6 })).toBe('groups-fault-size');
 });
 
-test('what a change makes of a plan is told by its direction and percent', () => {
+test('the effect of a change is a direction and a percentage', () => {
   expect(effectOf(1000, 970)).toEqual({ kind: 'less', percent: 3 });
   expect(effectOf(1000, 1025)).toEqual({ kind: 'more', percent: 2.5 });
   expect(effectOf(1000, 1000)).toEqual({ kind: 'same', percent: 0 });
   expect(effectOf(0, 500)).toEqual({ kind: 'same', percent: 0 });
 });
 
-test('a gap is never said smaller than it is', () => {
+test('a gap is never rounded down', () => {
   expect([0.00008, 0.03, 0.0301].map(gapPercent)).toEqual([0.1, 3, 3.1]);
 });

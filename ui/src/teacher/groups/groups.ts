@@ -1,12 +1,11 @@
 import type { GroupChosen, GroupsView, GroupView, GroupWishes } from '../../lib/backend';
 import type { MessageId } from '../../lib/words';
 
-/** Slots, groups at once, and students of a group at most. */
+/** The most slots, groups at once, and students in a group. */
 export const MOST_SLOTS = 6;
 export const MOST_AT_ONCE = 12;
 export const MOST_SIZE = 12;
 
-/** The groups as the calls take them. */
 export const chosenOf = (groups: GroupView[]): GroupChosen[] =>
   groups.map(({ slot, concept, members }) => ({
     slot,
@@ -15,8 +14,7 @@ export const chosenOf = (groups: GroupView[]): GroupChosen[] =>
   }));
 
 /**
- * The groups with a seat taken out of one group (nothing: it has no place yet)
- * and put into another (nothing: no group). Groups left empty go.
+ * Moves a seat from one group to another; null is no group. Removes groups left empty.
  */
 export function moved(
   groups: GroupChosen[],
@@ -36,7 +34,7 @@ export function moved(
     .filter((group) => group.seats.length > 0);
 }
 
-/** The groups with a seat in a new group of its own. */
+/** Moves a seat into a new group. */
 export function started(
   groups: GroupChosen[],
   seat: number,
@@ -48,17 +46,16 @@ export function started(
   return [...without, { slot, concept, seats: [seat] }].sort((a, b) => a.slot - b.slot);
 }
 
-/** The groups with another concept for one of them. */
+/** Gives one group another concept. */
 export const onConcept = (groups: GroupChosen[], at: number, concept: string): GroupChosen[] =>
   groups.map((group, place) => (place === at ? { ...group, concept } : group));
 
-/** Message id of how good a plan is known to be. */
 export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' {
   if (view.proven_gap <= 0) return 'best';
   return view.proven_gap < 0.5 ? 'gap' : 'rough';
 }
 
-/** What is wrong with the wishes, as a message id; nothing when they can be planned. */
+/** The message id of what is wrong with the wishes, or null. */
 export function wishFault(wishes: GroupWishes): MessageId | undefined {
   const whole = (n: number, most: number) => Number.isInteger(n) && n >= 1 && n <= most;
   if (!whole(wishes.slots, MOST_SLOTS)) return 'groups-fault-slots';
@@ -69,10 +66,10 @@ export function wishFault(wishes: GroupWishes): MessageId | undefined {
   return undefined;
 }
 
-/** A gap in percent, never rounded down: what is said of it must hold. */
+/** A gap in percent, rounded up: "at most" must hold. */
 export const gapPercent = (gap: number): number => Math.ceil(gap * 1000) / 10;
 
-/** What a change makes of a plan's worth: in which direction, and by how many percent. */
+/** How a change affects a plan's worth: direction and percent. */
 export function effectOf(
   before: number,
   after: number,

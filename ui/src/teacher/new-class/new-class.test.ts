@@ -4,14 +4,13 @@ import { asNewClass, datesBetween, defaultForm, faults, totals, weekdayOf } from
 const grades = { 3: 37, 4: 40, 5: 30 };
 
 test('weekdays are those of ISO 8601', () => {
-  // 2026-11-23 is a Monday (from memory of the calendar; 2024-01-01 was one too).
+  // 2024-01-01 and 2026-11-23 are Mondays.
   expect(weekdayOf('2026-11-23')).toBe(1);
   expect(weekdayOf('2026-11-29')).toBe(7);
   expect(weekdayOf('2024-02-29')).toBe(4);
 });
 
 test('36 weeks of 5 days are 180 school days, 18 passes of 10', () => {
-  // Common practice of a US school year.
   const form = {
     ...defaultForm('2026-11-24'),
     first_day: '2026-08-31',
@@ -36,7 +35,7 @@ test('the rotation holds no more concepts than its days do', () => {
   expect(sum.offered).toBe(77);
 });
 
-test('the year to begin with fits the day', () => {
+test('the suggested year fits the date', () => {
   expect(defaultForm('2026-11-24').first_day).toBe('2026-08-31');
   expect(defaultForm('2027-03-01').first_day).toBe('2026-08-31');
   expect(defaultForm('2027-07-10').first_day).toBe('2027-08-30');

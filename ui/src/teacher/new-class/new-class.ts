@@ -1,10 +1,9 @@
 import type { CopyClass, NewClass } from '../../lib/backend';
 import type { MessageId } from '../../lib/words';
 
-/** What the form for a new class holds. */
 export interface ClassForm {
   title: string;
-  /** Whether names are pasted; otherwise only seats are counted. */
+  /** Whether names are pasted; otherwise only the number of seats counts. */
   by_names: boolean;
   names: string[];
   seat_count: number;
@@ -15,9 +14,9 @@ export interface ClassForm {
   grades: number[];
   rotation_days: number;
   concepts_a_day: number;
-  /** The class whose rotation and pace are copied; nothing for a new rotation. */
+  /** The class whose rotation and first lessons are copied; null for a new rotation. */
   copy_from: string;
-  /** Concepts in that class's rotation. */
+  /** Number of concepts in that class's rotation. */
   copied_concepts: number;
 }
 
@@ -25,7 +24,7 @@ export const MOST_SEATS = 60;
 export const LONGEST_TITLE = 60;
 export const LONGEST_ROTATION_DAYS = 20;
 export const MOST_CONCEPTS_A_DAY = 12;
-/** Calendar days of a school year at most. */
+/** The most calendar days of a school year. */
 export const LONGEST_YEAR_DAYS = 400;
 
 const DAY_MS = 86_400_000;
@@ -36,7 +35,6 @@ const isDate = (text: string) => /^\d{4}-\d\d-\d\d$/.test(text) && !Number.isNaN
 /** ISO weekday of a date, 1 is Monday. */
 export const weekdayOf = (date: string) => ((new Date(at(date)).getUTCDay() + 6) % 7) + 1;
 
-/** Every date from the first to the last, both included. */
 export function datesBetween(first: string, last: string): string[] {
   if (!isDate(first) || !isDate(last)) return [];
   const days = Math.round((at(last) - at(first)) / DAY_MS) + 1;
@@ -46,7 +44,7 @@ export function datesBetween(first: string, last: string): string[] {
 
 export const plusDays = (date: string, days: number) => iso(at(date) + days * DAY_MS);
 
-/** A year that fits the date: from the last week of August to the first of June. */
+/** The school year around a date: from the last week of August to the first of June. */
 export function defaultForm(today: string): ClassForm {
   const year = Number(today.slice(0, 4)) - (Number(today.slice(5, 7)) < 7 ? 1 : 0);
   return {
@@ -68,15 +66,15 @@ export function defaultForm(today: string): ClassForm {
 
 const mondayFrom = (date: string) => plusDays(date, (8 - weekdayOf(date)) % 7);
 
-/** What the form comes to. */
+/** The totals that the form shows. */
 export interface Totals {
   seats: number;
   school_days: number;
-  /** Runs through the rotation that begin in the year. */
+  /** Passes that begin in the year. */
   passes: number;
-  /** Concepts in the rotation: what the grades offer, as far as the days hold it. */
+  /** Concepts of the grades that fit into the rotation. */
   concepts: number;
-  /** Concepts that the grades offer. */
+  /** All concepts of the grades. */
   offered: number;
 }
 
@@ -99,7 +97,7 @@ export function totals(form: ClassForm, conceptsByGrade: Record<number, number>)
 
 export type FormField = 'title' | 'seats' | 'dates' | 'weekdays' | 'grades' | 'rotation';
 
-/** Message ids of what is wrong, by field; empty when a class can be made. */
+/** Message ids of what is wrong, by field. */
 export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, MessageId>> {
   const found: Partial<Record<FormField, MessageId>> = {};
   const title = form.title.trim();
@@ -130,7 +128,6 @@ export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, 
   return found;
 }
 
-/** What a new class and a copy have alike. */
 function frame(form: ClassForm): Pick<NewClass, 'title' | 'names' | 'year'> {
   const names = form.by_names ? form.names : Array.from({ length: form.seat_count }, () => '');
   return {
@@ -145,13 +142,11 @@ function frame(form: ClassForm): Pick<NewClass, 'title' | 'names' | 'year'> {
   };
 }
 
-/** The form as the call for a copy takes it. */
 export const asCopyClass = (form: ClassForm): CopyClass => ({
   ...frame(form),
   from: form.copy_from,
 });
 
-/** The form as the call takes it. */
 export function asNewClass(form: ClassForm): NewClass {
   return {
     ...frame(form),

@@ -17,7 +17,7 @@ const draft: ConceptDraft = {
   has_parts: false,
 };
 
-test('a draft is found by its words, its code and what it stands under', () => {
+test('a draft is found by its words, its code and its heading', () => {
   for (const words of ['', 'GAUGE', 'leer', 'of.4.w', 'measuring'])
     expect(matches(draft, words)).toBe(true);
   expect(matches(draft, 'fractions')).toBe(false);
@@ -28,7 +28,7 @@ test('what was chosen for all fills only what is missing', () => {
   expect(filled([{ ...draft, grade: null }], null, 5)[0]).toMatchObject({ strand: null, grade: 5 });
 });
 
-test('an import is counted over its files', () => {
+test('an import counts the lines of all its files', () => {
   const line = { line: 2, id: 'a', words: 'b', left_out: [], missing_in: [] };
   const refused = { line: 3, at: '', fault: { code: 'no_key' as const } };
   const one: OwnImport = {

@@ -2,7 +2,6 @@ import type { ConceptDraft, Language, OwnImport, Strand, Text } from '../../lib/
 import { valuesOf } from '../../lib/exhaustive';
 import { LANGUAGES } from '../../lib/words';
 
-/** The strands in the order of the catalogue. */
 export const STRANDS = valuesOf<Strand>({
   'place-value': true,
   'addition-subtraction': true,
@@ -18,7 +17,7 @@ export const STRANDS = valuesOf<Strand>({
   statistics: true,
 });
 
-/** How many lines of an import were taken, and how many were not. */
+/** How many lines of an import were imported, and how many were refused. */
 export function tally(one: OwnImport): { taken: number; refused: number } {
   return {
     taken: one.files.reduce((sum, file) => sum + file.taken.length, 0),
@@ -26,7 +25,7 @@ export function tally(one: OwnImport): { taken: number; refused: number } {
   };
 }
 
-/** Whether a draft has these words in its title, statement, codes or heading. */
+/** Whether a draft has this text in its title, statement, codes or heading. */
 export function matches(draft: ConceptDraft, words: string): boolean {
   const wanted = words.trim().toLowerCase();
   if (wanted === '') return true;
@@ -36,12 +35,12 @@ export function matches(draft: ConceptDraft, words: string): boolean {
   );
 }
 
-/** The languages that a text has, in the order of the table. */
+/** The languages that a text has, in the order of the table of languages. */
 export function languagesOf(text: Text): Language[] {
   return LANGUAGES.map(({ tag }) => tag).filter((tag) => text[tag] !== undefined);
 }
 
-/** The picked drafts with what was chosen for all of them where they say nothing themselves. */
+/** The picked drafts. Where one has no strand or grade, it gets the one chosen for all. */
 export function filled(
   drafts: ConceptDraft[],
   strand: Strand | null,

@@ -1,11 +1,11 @@
 import type { ReportField, ReportInfo, ReportValues } from '../../lib/backend';
 import { USUAL_MINUTES } from '../talk/talk';
 
-/** What has been chosen on the print screen, whatever the report at hand asks for. */
+/** All choices of the print screen, also those that this report does not ask for. */
 export type Chosen = Required<ReportValues>;
 export type FieldKind = ReportField['kind'];
 
-/** Short enough to be typed again. */
+/** A short number can be typed again. */
 export function freshSeed(): number {
   return (crypto.getRandomValues(new Uint32Array(1))[0] ?? 1) % 1_000_000;
 }
@@ -25,7 +25,7 @@ export function firstChoice(seat: number): Chosen {
   };
 }
 
-/** The values that a field stands for. */
+/** The names of a field's values. */
 const VALUES: Record<FieldKind, (keyof ReportValues)[]> = {
   seat: ['seat'],
   group: ['concept', 'seats'],
@@ -44,19 +44,18 @@ export function asks(report: ReportInfo, kind: FieldKind): boolean {
   return report.fields.some((field) => field.kind === kind);
 }
 
-/** Of all that was chosen, what this report asks for. */
+/** The chosen values that this report asks for. */
 export function valuesFor(report: ReportInfo, chosen: Chosen): ReportValues {
   const names = report.fields.flatMap((field) => VALUES[field.kind]);
   return Object.fromEntries(names.map((name) => [name, chosen[name]]));
 }
 
-/** The most exercises of each concept, if the report asks how many. */
 export function mostOfEach(report: ReportInfo): number | null {
   const counted = report.fields.find((field) => field.kind === 'count');
   return counted ? counted.most : null;
 }
 
-/** The fields that keep the report from being made as they are. */
+/** The fields with a fault. */
 export function faults(report: ReportInfo, chosen: Chosen): FieldKind[] {
   const found: FieldKind[] = [];
   const most = mostOfEach(report);

@@ -2,10 +2,10 @@ import type { PrintOptions, ReportInfo } from '../../lib/backend';
 import { nameOf, say } from '../../lib/words';
 import { asks, faults, mostOfEach, type Chosen } from './report';
 
-/** Concepts on a sheet for one student, as the program takes them. */
+/** Concepts on a sheet for one student, as in the program. */
 const CONCEPTS_OF_ONE = 6;
 
-/** What will be made, in a sentence. */
+/** Says what will be printed. */
 export function told(report: ReportInfo, chosen: Chosen, options: PrintOptions): string {
   const language = nameOf(options.language);
   if (!asks(report, 'paper')) return say('print-will-table', { language });

@@ -22,7 +22,7 @@ const concept: TalkConcept = {
   exercise: null,
 };
 
-test('the reasons stand in the order of their weight', () => {
+test('the reasons are in the order of their weight', () => {
   const found = reasons(concept);
   expect(found).toHaveLength(3);
   expect(found[0]).toContain('12');
@@ -35,9 +35,9 @@ test('a concept without a way says why', () => {
   expect(unheard).not.toEqual(reasons({ ...concept, way: null, phase: 'preview' }));
 });
 
-test('the projector goes from the exercise by the slip to the answer and the steps', () => {
+test('the projector goes from the exercise by the misconception to the answer and the steps', () => {
   const exercise = { item: {}, answer: [], steps: [[]], misconception: {} } as never;
-  expect(projectorSteps({ ...concept, exercise })).toEqual(['slip', 'answer', 'steps']);
+  expect(projectorSteps({ ...concept, exercise })).toEqual(['misconception', 'answer', 'steps']);
   const bare = { item: {}, answer: [], steps: [], misconception: null } as never;
   expect(projectorSteps({ ...concept, exercise: bare })).toEqual(['answer']);
   expect(projectorSteps(concept)).toEqual([]);

@@ -2,14 +2,13 @@ import type { TalkConcept } from '../../lib/backend';
 import { list, number, say } from '../../lib/words';
 import { misconceptionWords } from '../board/board';
 
-/** Minutes that can be chosen. */
 export const MINUTES = [2, 3, 4, 5, 6, 8, 10];
 export const USUAL_MINUTES = 4;
 
-/** From this many students on, "sure but wrong" is worth a word. */
+/** The least expected number of sure but wrong students that is mentioned. */
 const SURE_WORTH_SAYING = 0.5;
 
-/** Why a concept deserves the minutes, or why not: a sentence each, strongest first. */
+/** Why a concept deserves the minutes, or why not: sentences, strongest first. */
 export function reasons(concept: TalkConcept): string[] {
   if (concept.way === null) {
     return [say(concept.phase === 'preview' ? 'talk-why-preview' : 'talk-why-no-report')];
@@ -29,20 +28,22 @@ export function reasons(concept: TalkConcept): string[] {
       }),
     );
   }
-  const [mistake] = concept.misconceptions;
-  if (mistake) found.push(say('talk-why-mistake', { mistake: misconceptionWords(mistake.code) }));
+  const [commonest] = concept.misconceptions;
+  if (commonest) {
+    const misconception = misconceptionWords(commonest.code);
+    found.push(say('talk-why-misconception', { misconception }));
+  }
   if (concept.talked_lately) found.push(say('talk-why-lately'));
   return found;
 }
 
-/** What the projector shows of a concept after its exercise, in this order. */
-export type ProjectorStep = 'slip' | 'answer' | 'steps';
+/** What the projector shows after the exercise, in this order. */
+export type ProjectorStep = 'misconception' | 'answer' | 'steps';
 
-/** The steps that a concept has. */
 export function projectorSteps(concept: TalkConcept): ProjectorStep[] {
   if (!concept.exercise) return [];
   const steps: ProjectorStep[] = [];
-  if (concept.exercise.misconception) steps.push('slip');
+  if (concept.exercise.misconception) steps.push('misconception');
   steps.push('answer');
   if (concept.exercise.steps.length > 0) steps.push('steps');
   return steps;
