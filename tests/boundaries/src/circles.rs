@@ -26,10 +26,7 @@ struct Crate(BTreeMap<Name, Module>);
 /// Which circles count.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Circles {
-    /// Those between files of different folders. The file that declares the modules of
-    /// a folder belongs to that folder.
-    BetweenFolders,
-    /// Those between any files.
+    /// Those between files.
     BetweenFiles,
     /// Those of whole folders: files of one use another, whose files use the first again.
     /// The crate's `src` itself does not count as a folder.
@@ -47,9 +44,7 @@ pub fn circles(files: &[SourceFile], crate_name: &str, which: Circles) -> Vec<St
     let mut found = BTreeSet::new();
     for (from, targets) in &graph {
         for to in targets {
-            if (which != Circles::BetweenFolders || modules.folder(from) != modules.folder(to))
-                && let Some(way) = shortest_way(&graph, to, from)
-            {
+            if let Some(way) = shortest_way(&graph, to, from) {
                 // The way ends where it began; each circle once, from its first file on.
                 let mut files: Vec<&str> = way.iter().map(|name| modules.file(name)).collect();
                 let first = files.iter().min().copied();

@@ -291,6 +291,30 @@ fn files_and_folders_form_no_circles() {
 }
 
 #[test]
+fn no_crate_indexes_or_slices_outside_its_tests() {
+    let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
+    let files = source_files(&top).unwrap();
+    let roots: Vec<_> = files
+        .iter()
+        .filter(|file| {
+            let mut parts = file.path.split('/');
+            let of_crate = parts.next() == Some("crates") && parts.next().is_some();
+            let root = matches!(parts.collect::<Vec<_>>()[..], ["src", "lib.rs" | "main.rs"]);
+            of_crate && root || file.path == "src-tauri/src/lib.rs"
+        })
+        .collect();
+    assert!(roots.len() > 12, "{}", roots.len());
+    for root in roots {
+        assert!(
+            root.text
+                .contains("#![cfg_attr(not(test), deny(clippy::indexing_slicing))]"),
+            "{} does not deny indexing_slicing",
+            root.path
+        );
+    }
+}
+
+#[test]
 fn a_circle_is_caught() {
     let crate_of = |line: &str, other: &str| {
         [
@@ -304,7 +328,7 @@ fn a_circle_is_caught() {
         ]
     };
     let found =
-        |line: &str, other: &str| circles(&crate_of(line, other), "x", Circles::BetweenFolders);
+        |line: &str, other: &str| circles(&crate_of(line, other), "x", Circles::BetweenFiles);
     let circle = ["draw/line.rs -> model.rs -> draw/line.rs"];
     let uses_model = "use crate::model::Block;\npub struct Line;";
     for uses_line in [
@@ -326,20 +350,6 @@ fn a_circle_is_caught() {
     ] {
         assert!(found(uses_model, uses_nothing).is_empty(), "{uses_nothing}");
     }
-}
-
-#[test]
-fn a_circle_within_a_folder_counts_only_where_asked() {
-    let files = [
-        file("crates/x/src/lib.rs", "mod a;\nmod b;"),
-        file("crates/x/src/a.rs", "use super::b::B;"),
-        file("crates/x/src/b.rs", "use crate::a::A;"),
-    ];
-    assert!(circles(&files, "x", Circles::BetweenFolders).is_empty());
-    assert_eq!(
-        circles(&files, "x", Circles::BetweenFiles),
-        ["a.rs -> b.rs -> a.rs"]
-    );
 }
 
 #[test]

@@ -36,7 +36,11 @@ const IMPORTS: &str = "import";
 
 impl DeskStore {
     /// Returns the rows that are removed with a seat, or with the whole class.
-    pub fn rows_to_remove(&self, class: &str, seat: Option<u32>) -> Result<RemovedRows, StoreError> {
+    pub fn rows_to_remove(
+        &self,
+        class: &str,
+        seat: Option<u32>,
+    ) -> Result<RemovedRows, StoreError> {
         let mut tables = Vec::new();
         for name in self.rows(
             "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY rowid",
