@@ -27,7 +27,8 @@ def _polymod(values):
     return checksum
 
 
-def _regroup(values, from_bits, to_bits, pad):
+def regroup(values, from_bits, to_bits, pad):
+    """Numbers of so many bits as numbers of so many others; `pad` fills the last with zeros."""
     number = bits = 0
     for value in values:
         number, bits = number << from_bits | value, bits + from_bits
@@ -43,7 +44,7 @@ def _expanded(prefix):
 
 
 def bech32(prefix, content):
-    values = list(_regroup(content, 8, 5, True))
+    values = list(regroup(content, 8, 5, True))
     checksum = _polymod(_expanded(prefix) + values + [0] * 6) ^ 1
     values += [checksum >> 5 * (5 - place) & 31 for place in range(6)]
     return prefix + "1" + "".join(BECH32[value] for value in values)
@@ -54,7 +55,7 @@ def unbech32(prefix, text):
     assert text.startswith(prefix + "1"), text
     values = [BECH32.index(sign) for sign in text[len(prefix) + 1 :]]
     assert _polymod(_expanded(prefix) + values) == 1, "checksum"
-    return bytes(_regroup(values[:-6], 5, 8, False))
+    return bytes(regroup(values[:-6], 5, 8, False))
 
 
 def _hkdf(key, salt, info):

@@ -5,6 +5,7 @@ The only place that knows a format: an attack names what it wants to say, not it
 
 import base64
 import dataclasses
+import functools
 import hashlib
 import json
 import os
@@ -13,19 +14,24 @@ import zlib
 
 from cryptography.hazmat.primitives import serialization
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
+from cryptography.hazmat.primitives.kdf.argon2 import Argon2id
 
 import age
 
 SIGNED_PREFIX = b"surefoot exchange signature v1\n"
-CLASS_PREFIX = b"surefoot class signs v1\n"
+CLASS_ID_PREFIX = b"surefoot class id v1\n"
+CLASS_SIGNS_SALT = b"surefoot class signs v1"
+FINGERPRINT_PREFIX = b"surefoot device fingerprint v1\n"
 SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
-CLASS_SIGNS = 3
-TOKEN_SIGNS = 5
+CLASS_SIGNS = 8
+TOKEN_SIGNS = 6
+PIN_SIGNS = 6
+FINGERPRINT_BITS = 60
 
 # The most that the format takes.
-MOST_COUNT = 10_000
+MOST_COUNT = 500
 MOST_ENTRIES = 20_000
-MOST_SEQUENCE = 2**32 - 1
+MOST_SEQUENCE = 2**40 - 1
 
 
 @dataclasses.dataclass(frozen=True)
@@ -59,7 +65,7 @@ class Signer:
 
 
 def new_id():
-    """A device id or class id: 16 random bytes."""
+    """A device id: 16 random bytes."""
     return base64.urlsafe_b64encode(os.urandom(16)).rstrip(b"=").decode()
 
 
@@ -99,13 +105,14 @@ def write_pack(content, signer):
 
 
 def rekeyed_packs(pack, signer, identity):
-    """The same pack with the keys of another, in every way that the format allows."""
-    return [pack | {"teacher_key": signer.public, "class_recipient": identity.recipient}]
+    """The same pack with the keys of another: with its class id, and with the one that fits."""
+    other = pack | {"teacher_key": signer.public, "class_recipient": identity.recipient}
+    return [other, other | {"class_id": class_id(signer.raw, identity.recipient)}]
 
 
 def sealed_parts(pack):
     """The sealed personal assignments of a pack, as bytes."""
-    return [base64.b64decode(one["sealed"]) for one in pack["sealed"]]
+    return [base64.b64decode(one) for one in pack["sealed"]]
 
 
 def read_personal(part, identity):
@@ -215,9 +222,28 @@ def check_character(signs):
     return letters[(37 - product) % 36]
 
 
+def signs_of(content):
+    """Bytes as signs of five bits each."""
+    return "".join(SIGNS[value] for value in age.regroup(content, 8, 5, True))
+
+
+def class_id(teacher_key, recipient):
+    """The id of the class whose packs this key signs and whose hand-ins this recipient opens."""
+    digest = hashlib.sha256(CLASS_ID_PREFIX + teacher_key + recipient.encode()).digest()
+    return signs_of(digest[:16])
+
+
+@functools.cache
 def class_signs(class_id):
-    digest = hashlib.sha256(CLASS_PREFIX + class_id.encode()).digest()
-    return "".join(SIGNS[byte & 31] for byte in digest[:CLASS_SIGNS])
+    """What a slip says of the class; each trial costs 64 MiB and three passes."""
+    slow = Argon2id(salt=CLASS_SIGNS_SALT, length=32, iterations=3, lanes=1, memory_cost=64 * 1024)
+    return signs_of(slow.derive(class_id.encode()))[:CLASS_SIGNS]
+
+
+def fingerprint(signer, device):
+    """What the tablet and the desk show of a device and its key."""
+    digest = hashlib.sha256(FINGERPRINT_PREFIX + signer.raw + device.encode()).digest()
+    return "-".join(re.findall("...", signs_of(digest)[: FINGERPRINT_BITS // 5]))
 
 
 def join_code(class_id, token):

@@ -35,7 +35,9 @@ class School:
             },
         )
         self.id = made["id"]
-        self.codes = {slip["seat"]: slip["code"] for slip in self.ask("join_slips")}
+        slips = self.ask("join_slips")
+        self.codes = {slip["seat"]: slip["code"] for slip in slips}
+        self.pin_signs = {slip["seat"]: slip["pin_signs"] for slip in slips}
         self.save_pack()
         self._files = 0
 
@@ -94,17 +96,37 @@ class School:
 
     # --- devices --------------------------------------------------------------
 
-    def held(self, seat):
-        """The quarantined devices of a seat, by what the list on the screen is keyed by."""
+    def devices(self, seat):
+        """The devices of a seat, as the list on the screen has them: its key is `id`."""
         seats = {one["number"]: one for one in self.ask("class_setup")["seats"]}
-        return seats[seat]["quarantined_devices"]
+        return seats[seat]["devices"]
 
-    def device(self, _seat, student):
-        """What a decision about a student's device names."""
-        return student.device
+    def held(self, seat):
+        """The ids of the quarantined devices of a seat."""
+        return [one["id"] for one in self.devices(seat) if one["state"] == "quarantined"]
+
+    def device(self, seat, student):
+        """The id of a student's device, found as the teacher finds it: by its fingerprint."""
+        wanted = formats.fingerprint(student.signer, student.device)
+        (found,) = (one["id"] for one in self.devices(seat) if one["fingerprint"] == wanted)
+        return found
 
     def decide(self, seat, device, accept):
         self.ask("decide_device", seat=seat, device=device, accept=accept)
+
+    def discard(self, seat, device):
+        """Discards what a quarantined device brought."""
+        self.ask("discard_device", seat=seat, device=device)
+
+    # --- the desk's lock -------------------------------------------------------
+
+    def lock(self, words):
+        """Gives the desk a passphrase and closes it."""
+        self.desk.call("set_desk_lock", passphrase=words)
+        self.desk.call("lock_desk")
+
+    def unlock(self, words):
+        return self.desk.call("unlock_desk", passphrase=words)
 
     # --- tablets --------------------------------------------------------------
 
@@ -125,22 +147,23 @@ class School:
         )
         return joined["id"]
 
-    def set_pin(self, tablet, student, pin):
-        tablet.call("set_pin", student=student, pin=pin)
+    def set_pin(self, tablet, student, pin, seat=1):
+        tablet.call("set_pin", student=student, pin=pin, pin_signs=self.pin_signs[seat])
         tablet.call("lock_students")
         need(locked(tablet, student), "a PIN does not lock the student's pages")
 
     def set_pin_as_another(self, tablet, student, pin):
-        """Sets a PIN without anything of the slip."""
-        tablet.call("set_pin", student=student, pin=pin)
+        """Sets a PIN with the PIN signs of another seat."""
+        tablet.call("set_pin", student=student, pin=pin, pin_signs=self.pin_signs[2])
 
     def take_pin_by_code(self, tablet, student, seat):
-        """Takes a PIN away with the seat code."""
-        tablet.call("reset_pin", student=student, seat_code=self.codes[seat])
+        """Takes a PIN away with the last signs of the join code in place of the PIN signs."""
+        signs = self.codes[seat].replace("-", "")[-formats.PIN_SIGNS :]
+        tablet.call("reset_pin", student=student, pin_signs=signs)
 
     def take_pin_by_slip(self, tablet, student, seat):
         """Takes a PIN away with all that the slip says."""
-        self.take_pin_by_code(tablet, student, seat)
+        tablet.call("reset_pin", student=student, pin_signs=self.pin_signs[seat])
 
 
 def bring_carry(school, tablet, student, check_ins, words="seven green kettles"):

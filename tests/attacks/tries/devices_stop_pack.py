@@ -5,7 +5,8 @@ from outcome import got_through, need, stopped
 from program import Refused
 from school import School, Student
 
-DEVICES = 2_001
+DEVICES = 100
+MOST_DEVICES = 8
 
 
 def attack(ground):
@@ -25,7 +26,7 @@ def attack(ground):
         sealed = len(school.save_pack()["sealed"])
     except Refused as refused:
         return got_through(f"{taken} devices of one seat are accepted; {refused}")
-    if sealed > 60:
+    if sealed > MOST_DEVICES:
         return got_through(f"one seat has {sealed} sealed parts in the pack")
     return stopped(
         f"{taken} of {DEVICES} further devices are taken, the pack has {sealed} sealed parts"
