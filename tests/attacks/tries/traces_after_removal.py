@@ -1,0 +1,54 @@
+"""What is left of a student on the disk after the seat was removed, in files that went too."""
+
+from outcome import got_through, need, stopped
+from school import School, Student
+from shadow import Shadow
+
+NAME = "Ottilie Vandenbroucke"
+DAYS = [f"2026-11-{day:02}" for day in range(16, 28)]
+
+
+def attack(ground):
+    school = School(ground, names=[NAME, "Bo Adeyemi", "Cy Okonkwo"], today=DAYS[0])
+    desk = school.desk
+    shadow = Shadow(desk, ground / "shadow")
+    concepts = school.concepts()
+    folder = ground / "watched"
+    folder.mkdir()
+    desk.pick(folder)
+    desk.call("watch_folder")
+    students = [Student(school, seat) for seat in school.codes]
+    removed = students[0]
+    file_name = f"{removed.token.lower()}-of-ottilie.sfhandin"
+    for at, day in enumerate(DAYS):
+        desk.go_to(day)
+        shadow.look()
+        for student in students:
+            school.bring(student.hand_in(student.ratings({concepts[at % len(concepts)]: at % 4})))
+            shadow.look()
+    (folder / file_name).write_bytes(removed.hand_in(removed.ratings({concepts[0]: 1})))
+    (folder / f"broken-{file_name}").write_bytes(b"not ours")
+    for _ in range(25):
+        if job := desk.call("watch")["job"]:
+            desk.job(job)
+            break
+    need(file_name in str(desk.call("imports")), "the watched file was not imported")
+    shadow.look()
+    words = {
+        "the name": NAME,
+        "the device id": removed.device,
+        "the signing key": removed.signer.public,
+        "the token": removed.token,
+        "the file's name": file_name,
+    }
+    words = {name: word.encode() for name, word in words.items()}
+    before = {name for name, _ in shadow.holding(words)}
+    need(before == set(words), f"before the removal only {before}")
+    school.ask("remove_seat", seat=1)
+    desk.call("discard_removed", number=desk.call("start")["removed"][0]["number"])
+    shadow.look()
+    if left := shadow.holding(words):
+        return got_through(f"after the removal, {shadow.told(left)}")
+    return stopped(
+        f"none of {len(words)} traces in {len(shadow.seen)} files, unlinked ones included"
+    )
