@@ -45,8 +45,6 @@ pub struct PracticeCount {
     pub concept: usize,
     /// Pass, from 0.
     pub pass: usize,
-    /// How sure the student was before answering, when asked.
-    pub rating_before: Option<Confidence>,
     /// Right answers.
     pub right: u32,
     /// Wrong answers.

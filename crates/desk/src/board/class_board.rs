@@ -14,14 +14,12 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Outcome;
 use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::class_estimate::ranking;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
 
 /// Misconceptions listed for a concept at most.
 const MISCONCEPTIONS_SHOWN: usize = 5;
-
-/// Normal point of the 80% interval, as in the estimate for the class.
-const INTERVAL_Z: f64 = 1.2816;
 
 /// The board of the whole class: weakest concept first, concepts without a report last.
 pub fn board(
@@ -84,7 +82,7 @@ pub(crate) fn board_from(
         })
         .collect();
     let rank: BTreeMap<&str, usize> = reports
-        .picture
+        .estimate
         .ranking
         .iter()
         .filter_map(|i| reports.concepts.get(*i))
@@ -92,10 +90,10 @@ pub(crate) fn board_from(
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
     // A concept before its first lesson cannot be weak yet, so it comes after all others.
-    let standing = |row: &BoardRow| match (row.has_it, row.phase) {
-        (None, _) => 2,
-        (Some(_), Phase::Preview) => 1,
-        (Some(_), _) => 0,
+    let standing = |row: &BoardRow| match (row.reporters, row.phase) {
+        (0, _) => 2,
+        (_, Phase::Preview) => 1,
+        (_, _) => 0,
     };
     rows.sort_by_key(|row| (standing(row), rank.get(row.concept.id.as_str()).copied()));
     for (index, row) in rows.iter_mut().enumerate() {
@@ -113,12 +111,12 @@ pub(crate) fn board_from(
         seats_reporting: reports.newest.len(),
         newest_report_days: ages.first().copied(),
         typical_report_days: ages.get(ages.len() / 2).copied(),
+        level_known: reports.estimate.level_known,
         rows,
     })
 }
 
-/// Leaves only some seats in the reports. The share of a concept is then the
-/// mean of their probabilities, and its uncertainty comes from their variances.
+/// Leaves only some seats in the reports. The estimate of each student stays as it is.
 fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     let places: Vec<usize> = group
         .iter()
@@ -132,42 +130,22 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     reports.practice.retain(|r| group.contains(&r.seat));
     reports.observations.retain(|r| group.contains(&r.seat));
     reports.newest.retain(|seat, _| group.contains(seat));
-    let size = f64::from(u32::try_from(places.len()).unwrap_or(u32::MAX)).max(1.0);
-    for concept in 0..reports.concepts.len() {
-        let (mut sum, mut variance) = (0.0, 0.0);
-        for place in &places {
-            if let Some(chance) = reports.picture.probability(*place, concept) {
-                let weight = chance.success + chance.failure;
-                sum += chance.mean();
-                variance += chance.success * chance.failure / (weight * weight * (weight + 1.0));
-            }
-        }
+    let mut concepts = reports.estimate.of_students(&places);
+    for (estimate, concept) in concepts.iter_mut().zip(&reports.concepts) {
         let heard = reports
             .check_ins
             .iter()
             .map(|r| (&r.concept, r.seat))
             .chain(reports.practice.iter().map(|r| (&r.concept, r.seat)))
-            .filter(|(c, _)| reports.concepts.get(concept) == Some(*c))
+            .filter(|(c, _)| *c == concept)
             .map(|(_, seat)| seat)
             .collect::<std::collections::BTreeSet<u32>>()
             .len();
-        if let Some(estimate) = reports.picture.concepts.get_mut(concept) {
-            estimate.share = sum / size;
-            estimate.sd = variance.sqrt() / size;
-            let reach = INTERVAL_Z * estimate.sd;
-            estimate.low = (estimate.share - reach).max(0.0);
-            estimate.high = (estimate.share + reach).min(1.0);
-            estimate.sure_need = 1.0 - estimate.share - reach;
-            // In a small group, the teacher should ask first while fewer than half have reported.
-            estimate.few_reports = heard * 2 < places.len();
-        }
+        // In a small group, the teacher should ask first while fewer than half have reported.
+        estimate.few_reports = heard * 2 < places.len();
     }
-    let picture = &mut reports.picture;
-    let needs: Vec<f64> = picture.concepts.iter().map(|c| c.sure_need).collect();
-    picture.ranking.sort_by(|a, b| {
-        let of = |at: &usize| needs.get(*at).copied().unwrap_or(0.0);
-        of(b).total_cmp(&of(a)).then(a.cmp(b))
-    });
+    reports.estimate.ranking = ranking(&concepts);
+    reports.estimate.concepts = concepts;
     reports.seats = group.to_vec();
     Ok(())
 }
@@ -192,7 +170,7 @@ pub fn concept_reports(
         .find(|row| row.concept.id == concept)
         .ok_or(DeskError::NotFound("concept"))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
-    let mut students: Vec<StudentReport> = class
+    let mut students: Vec<(Option<f64>, StudentReport)> = class
         .seats
         .iter()
         .enumerate()
@@ -219,12 +197,12 @@ pub fn concept_reports(
                 add_practice(&mut practice, count);
                 newest = newest.max(Some(count.date));
             }
-            StudentReport {
+            // Without a level, the estimate still gives the order.
+            let order = newest.and_then(|_| reports.estimate.student(student, index));
+            let report = StudentReport {
                 seat: seat.number,
                 name: seat.name.clone(),
-                has_it: newest
-                    .and_then(|_| reports.picture.probability(student, index))
-                    .map(|c| c.mean()),
+                has_it: newest.and_then(|_| reports.has_it(student, index)),
                 history,
                 seen: reports
                     .observations
@@ -239,12 +217,14 @@ pub fn concept_reports(
                 practice,
                 newest_days: newest.map(|date| (today - date).num_days()),
                 assigned: assigned.get(&seat.number).copied(),
-            }
+            };
+            (order.map(|estimate| estimate.mean()), report)
         })
         .collect();
-    students.sort_by(|a, b| match (a.has_it, b.has_it) {
-        (Some(x), Some(y)) => x.total_cmp(&y).then(a.seat.cmp(&b.seat)),
-        (x, y) => y.is_some().cmp(&x.is_some()).then(a.seat.cmp(&b.seat)),
+    // The sort is stable: of equals by seat.
+    students.sort_by(|(a, _), (b, _)| match (a, b) {
+        (Some(a), Some(b)) => a.total_cmp(b),
+        (a, b) => b.is_some().cmp(&a.is_some()),
     });
     let trend = reports.trends.concepts.get(index);
     Ok(ConceptReports {
@@ -257,7 +237,7 @@ pub fn concept_reports(
             p: trend.map_or(1.0, |t| t.p),
             concepts: reports.concepts.len(),
         },
-        students,
+        students: students.into_iter().map(|(_, report)| report).collect(),
     })
 }
 
@@ -347,10 +327,11 @@ fn row(
         newest = newest.max(Some(seen.date));
     }
     let estimate = reports
-        .picture
+        .estimate
         .concepts
         .get(index)
         .filter(|_| !reporters.is_empty());
+    let shown = estimate.filter(|_| reports.estimate.level_known);
     BoardRow {
         concept: facts.name(concept, language),
         grade: facts.concepts.get(concept).map_or(0, |c| c.grade),
@@ -360,9 +341,10 @@ fn row(
             .day_of(&concept.to_owned())
             .map_or(0, |d| d + 1),
         rank: None,
-        has_it: estimate.map(|e| e.share),
-        low: estimate.map(|e| e.low.clamp(0.0, 1.0)),
-        high: estimate.map(|e| e.high.clamp(0.0, 1.0)),
+        has_it: shown.map(|e| e.share),
+        low: shown.map(|e| e.low),
+        high: shown.map(|e| e.high),
+        sure_and_wrong: estimate.is_some_and(|e| e.sure_and_wrong),
         reporters: reporters.len(),
         ask_first: estimate.is_some_and(|e| e.few_reports),
         latest: counts,

@@ -88,9 +88,7 @@ pub(crate) fn member(
     Some(GroupMember {
         seat: seat.number,
         name: seat.name.clone(),
-        has_it: concept
-            .and_then(|at| reports.picture.probability(student, at))
-            .map(|chance| chance.mean()),
+        has_it: concept.and_then(|at| reports.has_it(student, at)),
     })
 }
 
@@ -287,8 +285,8 @@ pub fn group_page(
             let lacking: Vec<GroupMember> = students
                 .iter()
                 .filter(|student| {
-                    let chance = reports.picture.probability(**student, place);
-                    chance.is_some_and(|c| c.need(HAS_IT_FROM) >= 0.5)
+                    let estimate = reports.estimate.student(**student, place);
+                    estimate.is_some_and(|e| e.need(HAS_IT_FROM) >= 0.5)
                 })
                 .filter_map(|student| member(class, &reports, *student, Some(place)))
                 .collect();
@@ -378,10 +376,7 @@ fn page_member(
     Some(PageMember {
         seat: seat.number,
         name: seat.name.clone(),
-        has_it: reports
-            .picture
-            .probability(student, concept)
-            .map(|c| c.mean()),
+        has_it: reports.has_it(student, concept),
         rating: own().filter_map(|r| r.confidence).next_back(),
         outcome: own()
             .filter_map(|r| r.outcome)

@@ -357,7 +357,7 @@ fn gap(value: u64, best: u64) -> f64 {
 /// Places of the concepts that have been taught and reported on, weakest first.
 pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveDate) -> Vec<usize> {
     reports
-        .picture
+        .estimate
         .ranking
         .iter()
         .copied()
@@ -367,10 +367,10 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
                 .get(*index)
                 .is_some_and(|c| class.facts.phase(c, today) != Phase::Preview)
                 && reports
-                    .picture
+                    .estimate
                     .concepts
                     .get(*index)
-                    .is_some_and(|e| e.raters > 0)
+                    .is_some_and(|e| e.reporters > 0)
         })
         .collect()
 }
@@ -394,8 +394,8 @@ fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
             concepts
                 .iter()
                 .map(
-                    |concept| match reports.picture.probability(student, *concept) {
-                        Some(chance) if has_reported => chance.need(HAS_IT_FROM),
+                    |concept| match reports.estimate.student(student, *concept) {
+                        Some(estimate) if has_reported => estimate.need(HAS_IT_FROM),
                         _ => 0.0,
                     },
                 )
