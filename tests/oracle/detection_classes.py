@@ -133,6 +133,7 @@ def main():
 
     def check(words, fits):
         nonlocal passed, failed
+        fits = bool(fits)
         passed, failed = passed + fits, failed + (not fits)
         if not fits:
             print("FAILED", words)

@@ -318,11 +318,11 @@ fn inverse(factor: Vec<Vec<f64>>) -> Grid<f64> {
     found
 }
 
-/// The sum of products, in four sums that the processor can add side by side.
+/// The sum of products, in eight sums that the processor can add side by side.
 fn dot(a: &[f64], b: &[f64]) -> f64 {
-    let (a, a_rest) = a.as_chunks::<4>();
-    let (b, b_rest) = b.as_chunks::<4>();
-    let mut sums = [0.0; 4];
+    let (a, a_rest) = a.as_chunks::<8>();
+    let (b, b_rest) = b.as_chunks::<8>();
+    let mut sums = [0.0; 8];
     for (a, b) in a.iter().zip(b) {
         for ((sum, a), b) in sums.iter_mut().zip(a).zip(b) {
             *sum += a * b;

@@ -330,6 +330,10 @@ newest_report_days: number | null,
  */
 typical_report_days: number | null, 
 /**
+ * Whether shares are known: there is a result or practice. Ratings alone give the order.
+ */
+level_known: boolean, 
+/**
  * One row a concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
@@ -355,7 +359,7 @@ day: number,
  */
 rank: number | null, 
 /**
- * Estimated share of the class that has it, 0 to 1.
+ * Estimated share of the class that has it, 0 to 1; none while ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -374,6 +378,10 @@ reporters: number,
  * Whether so few reported that one should ask first.
  */
 ask_first: boolean, 
+/**
+ * Whether the students feel sure and most answers are wrong.
+ */
+sure_and_wrong: boolean, 
 /**
  * Of the last rating of each reporter: how many chose each, `NotYet` first.
  */
@@ -1817,7 +1825,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept.
+ * Probability that the student has the concept; none while ratings are alone.
  */
 has_it: number | null, };
 export type GroupPage = { 
@@ -3146,7 +3154,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept.
+ * Probability that the student has the concept; none while ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -4310,9 +4318,9 @@ concept: ConceptName,
  */
 phase: Phase, 
 /**
- * Probability that the student has it.
+ * Probability that the student has it; none while ratings are alone.
  */
-has_it: number, 
+has_it: number | null, 
 /**
  * The last rating.
  */
@@ -4404,7 +4412,8 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it, by all reports; none without a report.
+ * Probability that the student has it, by all reports; none without a report, and while
+ * ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -4587,7 +4596,8 @@ minutes: number,
  */
 worth: number, 
 /**
- * Estimated share of the class that has it.
+ * Estimated share of the class that has it; none without a report, and while ratings are
+ * alone.
  */
 has_it: number | null, 
 /**

@@ -16,7 +16,14 @@ pub type Rows = Vec<Vec<String>>;
 /// `[student, concept, rotation, rating before, right, wrong]`. The rating before may be
 /// missing (null); the estimate takes ratings from check-ins alone.
 #[derive(Deserialize)]
-struct Practice(usize, usize, usize, Option<Confidence>, u32, u32);
+struct Practice(
+    usize,
+    usize,
+    usize,
+    #[expect(dead_code, reason = "read and checked, and not used")] Option<Confidence>,
+    u32,
+    u32,
+);
 
 #[derive(Deserialize)]
 struct ClassCase {
