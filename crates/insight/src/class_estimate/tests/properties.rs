@@ -66,6 +66,27 @@ proptest! {
         }
     }
 
+    /// One more right answer never makes the student's probability smaller, one more wrong
+    /// never larger.
+    #[test]
+    fn an_answer_moves_the_student_its_own_way(
+        reports in reports(), student in 0..SIZE.0, concept in 0..SIZE.1, pass in 0..SIZE.2,
+    ) {
+        let mean = |said: Option<Said>| {
+            let mut evidence = of(&reports);
+            if let Some(said) = said {
+                report(&mut evidence, (student, concept, pass), said);
+            }
+            let estimate = class_estimate(&evidence, SIZE.2 - 1);
+            estimate.student(student, concept).unwrap().mean()
+        };
+        let before = mean(None);
+        let right = mean(Some(Said::Practice(1, 0)));
+        let wrong = mean(Some(Said::Practice(0, 1)));
+        prop_assert!(right > before, "{before} {right}");
+        prop_assert!(wrong < before, "{before} {wrong}");
+    }
+
     #[test]
     fn a_pass_after_the_last_asked_for_changes_nothing(reports in reports()) {
         let mut early = reports.clone();
