@@ -183,7 +183,7 @@ fn cell_answer(
     let covariance = &round.covariance;
     let with_ease = covariance.cell_with_ease(student, concept);
     let variance =
-        own_variance + answer.shared_variance + covariance.cell(student, concept).form(weights)
+        own_variance + answer.shared_variance + round.others[(student, concept)].form(weights)
             - 2.0 * answer.of_problems * weights.dot(with_ease)
             + answer.of_problems.powi(2) * covariance.concept(concept).logit;
     CellAnswer {

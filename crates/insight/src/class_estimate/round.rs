@@ -109,14 +109,9 @@ impl Cell {
 /// What a round leaves beside the model.
 pub(super) struct Round {
     pub cells: Grid<Cell>,
+    /// The covariance of logit and shift of each cell, without its own effect.
+    pub others: Grid<Block>,
     pub covariance: Covariance,
-}
-
-impl Round {
-    /// The covariance of logit and shift of a cell, without its own effect.
-    pub fn others(&self, student: usize, concept: usize) -> Block {
-        self.covariance.cell(student, concept)
-    }
 }
 
 /// Moves all effects of the model one step towards the best.
@@ -150,15 +145,19 @@ pub(super) fn step(model: &mut Model, weighed: &Weighed) -> Round {
     for (effect, step) in model.effects.pairs_mut().zip(solved.step.pairs()) {
         *effect += *step * part;
     }
+    let covariance = solved.covariance;
     let round = Round {
         cells,
-        covariance: solved.covariance,
+        others: Grid::build(students, concepts, |student, concept| {
+            covariance.cell(student, concept)
+        }),
+        covariance,
     };
     model.own = Grid::build(students, concepts, |student, concept| {
         model.own[(student, concept)] + part * own[(student, concept)]
     });
     model.spread = Grid::build(students, concepts, |student, concept| {
-        round.cells[(student, concept)].spread(round.others(student, concept))
+        round.cells[(student, concept)].spread(round.others[(student, concept)])
     });
     round
 }

@@ -70,7 +70,7 @@ pub(super) fn step(model: &Model, round: &Round, weighed: &Weighed) -> Variances
             )
         });
     let own = model.own.places().map(|(student, concept)| {
-        let others = round.others(student, concept);
+        let others = round.others[(student, concept)];
         let cell = &round.cells[(student, concept)];
         (model.own[(student, concept)], cell.own_variance(others))
     });
@@ -135,7 +135,7 @@ pub(super) fn from_pairs(model: &Model, round: &Round, weighed: &Weighed) -> Fro
         }
         let outer = model.effects.cell(student, concept).logit;
         let expected = Chance::at(outer, model.variances.own);
-        let others = round.others(student, concept);
+        let others = round.others[(student, concept)];
         let fitted = round.cells[(student, concept)].fitted_share(others);
         let wrong_squared = cell.answers_squared - cell.right_squared;
         let distance = cell.right - cell.answers * expected.chance;
