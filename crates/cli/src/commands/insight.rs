@@ -43,9 +43,9 @@ pub struct Args {
 
 #[derive(Clone, Copy, clap::ValueEnum)]
 enum Method {
-    /// Weak concepts of a class and each student's chances.
+    /// Weak concepts of a class and each student's probabilities.
     Weakspots,
-    /// Weak-spot order and chances at several dates of a year.
+    /// Weak-spot order and probabilities at several dates of a year.
     Detection,
     /// Which concepts rise or fall.
     Trends,

@@ -87,7 +87,7 @@ pub(super) const THRESHOLD_GAP: f64 = 1.15;
 /// Variance of the logarithm of a slope or a gap of the ratings.
 pub(super) const RATING_SCALE_VARIANCE: f64 = 0.25;
 /// No rating is less likely than this.
-pub(super) const LEAST_CHANCE: f64 = 1e-9;
+pub(super) const LEAST_PROBABILITY: f64 = 1e-9;
 
 /// Passes after which a report counts half for the trend of a concept.
 pub(super) const TREND_HALF_LIFE_PASSES: f64 = 6.0;

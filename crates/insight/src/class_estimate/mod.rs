@@ -1,19 +1,19 @@
 //! Which concepts are weak now, for the class and for each student.
 //!
 //! One model for ratings, results and practice: a student's ability, a concept's ease, and
-//! what this student has on this concept give the chance of a right answer. Ratings follow
-//! that chance, each student's in their own way, and the class may be surer or less sure of a
+//! what this student has on this concept give the probability of a right answer. Ratings follow
+//! that probability, each student's in their own way, and the class may be surer or less sure of a
 //! concept than its success warrants. Old reports fade. In plain words, with every formula,
 //! constant and source: `docs/insight.md`, "Class estimate".
 //!
 //! [`weighed`] takes the evidence, [`fit`] fits the model, [`answers`] reads it.
 
 mod answers;
-mod chances;
 mod constants;
 mod fit;
 mod model;
 mod pair;
+mod probabilities;
 mod rating_scale;
 mod residuals;
 mod round;
@@ -25,7 +25,7 @@ mod weighed;
 use super::evidence::Evidence;
 use super::stats::{logit, normal_cdf};
 use answers::Answers;
-use chances::Chance;
+use probabilities::Probability;
 
 /// A concept, for the class or for some of its students.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -61,10 +61,10 @@ impl StudentEstimate {
     /// Mean probability of success.
     #[must_use]
     pub fn mean(&self) -> f64 {
-        Chance::at(self.logit, self.sd * self.sd).chance
+        Probability::at(self.logit, self.sd * self.sd).value
     }
 
-    /// Chance that the probability of success is below `pass_probability`.
+    /// How probable it is that success is less probable than `pass_probability`.
     #[must_use]
     pub fn need(&self, pass_probability: f64) -> f64 {
         normal_cdf((logit(pass_probability) - self.logit) / self.sd)

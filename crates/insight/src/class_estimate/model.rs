@@ -1,8 +1,8 @@
-//! The model of a class: what it holds, and the chances that follow.
+//! The model of a class: what it holds, and the probabilities that follow.
 
-use super::chances::{Chance, RatingChances};
 use super::constants::LEVEL;
 use super::pair::{Block, Effects};
+use super::probabilities::{Probability, RatingProbabilities};
 use super::rating_scale::RatingScale;
 use super::variances::Variances;
 use crate::grid::Grid;
@@ -39,15 +39,15 @@ impl Model {
         self.effects.cell(student, concept).logit + self.own[(student, concept)]
     }
 
-    /// The chance that the student answers a problem of the concept right.
-    pub fn success(&self, student: usize, concept: usize) -> Chance {
+    /// The probability that the student answers a problem of the concept right.
+    pub fn success(&self, student: usize, concept: usize) -> Probability {
         let spread = self.spread[(student, concept)];
-        Chance::at(self.logit(student, concept), spread.logit)
+        Probability::at(self.logit(student, concept), spread.logit)
     }
 
-    /// The chances of the student's ratings of the concept.
-    pub fn ratings(&self, student: usize, concept: usize) -> RatingChances {
-        self.scale.chances(
+    /// The probabilities of the student's ratings of the concept.
+    pub fn ratings(&self, student: usize, concept: usize) -> RatingProbabilities {
+        self.scale.probabilities(
             student,
             self.logit(student, concept),
             self.effects.cell(student, concept).shift,

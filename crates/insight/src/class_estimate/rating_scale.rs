@@ -1,9 +1,9 @@
 //! How a student's ratings follow success: slopes and thresholds, and step 7 of the fit.
 
-use super::chances::RatingChances;
 use super::constants::{MIDDLE_THRESHOLD, MOST_RATING_STEP, RATING_SCALE_VARIANCE, THRESHOLD_GAP};
 use super::model::Model;
 use super::pair::Block;
+use super::probabilities::RatingProbabilities;
 use super::weighed::Weighed;
 
 /// The scale of the ratings.
@@ -52,12 +52,18 @@ impl RatingScale {
         ]
     }
 
-    /// The chances of a student's ratings at a logit of success and a shift, with their
+    /// The probabilities of a student's ratings at a logit of success and a shift, with their
     /// covariance.
-    pub fn chances(&self, student: usize, logit: f64, shift: f64, spread: Block) -> RatingChances {
+    pub fn probabilities(
+        &self,
+        student: usize,
+        logit: f64,
+        shift: f64,
+        spread: Block,
+    ) -> RatingProbabilities {
         let slope = self.slope(student);
         let variance = slope * slope * spread.logit + 2.0 * slope * spread.cross + spread.shift;
-        RatingChances::at(slope * logit + shift, variance, self.thresholds())
+        RatingProbabilities::at(slope * logit + shift, variance, self.thresholds())
     }
 }
 
@@ -96,14 +102,14 @@ pub(super) fn step(model: &Model, weighed: &Weighed) -> RatingScale {
             .enumerate()
             .filter(|(_, cell)| cell.has_ratings())
         {
-            let chances = model.ratings(student, concept);
-            let score = chances.score(&cell.ratings);
-            let information = chances.information(&cell.ratings);
+            let probabilities = model.ratings(student, concept);
+            let score = probabilities.score(&cell.ratings);
+            let information = probabilities.information(&cell.ratings);
             rated.push((concept, model.logit(student, concept), score, information));
 
             let [k0, k1, k2, k3] = cell.ratings;
-            let [p0, p1, p2, p3] = chances.of;
-            let [low, _, high] = chances.slopes;
+            let [p0, p1, p2, p3] = probabilities.of;
+            let [low, _, high] = probabilities.slopes;
             let total = k0 + k1 + k2 + k3;
             let [first, last] = &mut gaps;
             first.add(

@@ -41,7 +41,7 @@ pub(super) fn of_reports(evidence: &Evidence, model: &Model, weighed: &Weighed) 
             for pass in 0..passes {
                 let residual = &mut found[(concept, pass)];
                 if let Some(right) = evidence.result(student, concept, pass) {
-                    residual.add(f64::from(u8::from(right)) - success.chance, success.slope);
+                    residual.add(f64::from(u8::from(right)) - success.value, success.slope);
                 }
                 if let (Some(ratings), Some(rating)) =
                     (&ratings, evidence.rating(student, concept, pass))
@@ -64,7 +64,7 @@ pub(super) fn add_practice(residuals: &mut Grid<Residual>, model: &Model, weighe
     for practised in &weighed.practice {
         let success = model.success(practised.student, practised.concept);
         residuals[(practised.concept, practised.pass)].add(
-            practised.worth * (practised.share_right - success.chance),
+            practised.worth * (practised.share_right - success.value),
             practised.worth * success.slope,
         );
     }

@@ -34,14 +34,14 @@ impl Cell {
         let (mut score, mut information) = (0.0, 0.0);
         if evidence.answers > 0.0 {
             let success = model.success(student, concept);
-            score = evidence.right - evidence.answers * success.chance;
+            score = evidence.right - evidence.answers * success.value;
             information = evidence.answers * success.slope;
         }
         let (mut rating_score, mut rating_information) = (0.0, 0.0);
         if evidence.has_ratings() {
-            let chances = model.ratings(student, concept);
-            rating_score = chances.score(&evidence.ratings);
-            rating_information = chances.information(&evidence.ratings);
+            let probabilities = model.ratings(student, concept);
+            rating_score = probabilities.score(&evidence.ratings);
+            rating_information = probabilities.information(&evidence.ratings);
         }
         let slope = model.scale.slope(student);
         score += slope * rating_score;

@@ -1,12 +1,12 @@
 //! How much students, concepts and problems vary: step 4 to 6 of the fit.
 
-use super::chances::Chance;
 use super::constants::{
     ABILITY, CONCEPT_SHIFT, EASE, FIXED_POINT_WEIGHT, LEAST_INFORMATION, LEAST_PAIRS,
     MOST_FITTED_SHARE, MOST_VARIANCE, OWN, OWN_RANGE, PAIR_NOISE, PROBLEM, PROBLEM_RANGE, Prior,
     STUDENT_SHIFT,
 };
 use super::model::Model;
+use super::probabilities::Probability;
 use super::residuals::Residual;
 use super::round::Round;
 use super::weighed::Weighed;
@@ -124,7 +124,7 @@ impl FromPairs {
 }
 
 /// Compares the answers of each cell with one another: the products of the distances of two
-/// answers from the chance that the other effects foretell.
+/// answers from the probability that the other effects foretell.
 pub(super) fn from_pairs(model: &Model, round: &Round, weighed: &Weighed) -> FromPairs {
     let (mut products, mut squares) = (0.0, 0.0);
     for (student, concept) in model.own.places() {
@@ -134,14 +134,14 @@ pub(super) fn from_pairs(model: &Model, round: &Round, weighed: &Weighed) -> Fro
             continue;
         }
         let outer = model.effects.cell(student, concept).logit;
-        let expected = Chance::at(outer, model.variances.own);
+        let expected = Probability::at(outer, model.variances.own);
         let others = round.others[(student, concept)];
         let fitted = round.cells[(student, concept)].fitted_share(others);
         let wrong_squared = cell.answers_squared - cell.right_squared;
-        let distance = cell.right - cell.answers * expected.chance;
+        let distance = cell.right - cell.answers * expected.value;
         products += distance * distance / (1.0 - fitted.min(MOST_FITTED_SHARE))
-            - cell.right_squared * (1.0 - expected.chance).powi(2)
-            - wrong_squared * expected.chance.powi(2);
+            - cell.right_squared * (1.0 - expected.value).powi(2)
+            - wrong_squared * expected.value.powi(2);
         squares += pairs * expected.slope * expected.slope;
     }
     FromPairs {
