@@ -5,7 +5,8 @@ concept an ease, and a hidden chance of success that grows with lessons. Student
 rate what they feel, which is shifted, flattened and noisy; some always say the
 same, some never hand in; many are absent, skip what they are unsure of, or mark
 themselves kindly. The program gets the reports alone. The truth, the twelve
-concepts with the lowest mean chance in the class on a date, stays here.
+concepts with the lowest mean chance in the class on a date, stays here. It is also what the
+likely ranges (80%) should hold: the mean chance of the class, and each student's chance.
 
 No real children; the numbers of the world are guesses, and were not fitted to the
 program. Run with SUREFOOT set to the program; ends with `N passed, M failed`.
@@ -32,7 +33,9 @@ SETTINGS = {
     "thin reporting": {"absent": 0.45, "never": 0.25, "skip": 0.35},
 }
 # Asked for on the base setting; on the harder ones ours only has to lead.
-LEAST_AUC, LEAST_FIRST_FIVE = 0.960, 0.93
+LEAST_AUC, LEAST_FIRST_FIVE = 0.970, 0.96
+COVERAGE = (0.75, 0.92)
+Z = 1.2815515655446004
 
 
 def logistic(x):
@@ -87,7 +90,7 @@ def simulate(rng, noise=1.2, resolution=0.6, shift=0.7, absent=0.1, never=0.1, s
         ]
 
     mean = chance.mean(axis=0)
-    return {
+    case = {
         "students": students,
         "concepts": CONCEPTS,
         "rotations": ROTATIONS,
@@ -99,15 +102,30 @@ def simulate(rng, noise=1.2, resolution=0.6, shift=0.7, absent=0.1, never=0.1, s
             for upto in DATES
         ],
     }
+    return case, chance
 
 
-def table(cases):
+def ask(method, cases, *more):
     with tempfile.NamedTemporaryFile("w", suffix=".json") as file:
         json.dump({"cases": cases}, file)
         file.flush()
-        program = os.environ["SUREFOOT"]
-        asked = [program, "insight", "detection", "--instances", file.name, "--table", "--json"]
+        asked = [os.environ["SUREFOOT"], "insight", method, "--instances", file.name, *more]
         return json.loads(subprocess.run(asked, check=True, capture_output=True).stdout)
+
+
+def coverage(made):
+    """The share of class shares and of students' chances that lie in their likely ranges."""
+    of_class, of_student = [], []
+    for upto in DATES:
+        found = ask("weakspots", [case | {"upto": upto} for case, _ in made])["cases"]
+        for (_, chance), one in zip(made, found, strict=True):
+            answer = {key: np.array(value) for key, value in one["answer"].items()}
+            truth = chance[:, :, upto]
+            share = truth.mean(axis=0)
+            of_class.append((answer["lo"] <= share) & (share <= answer["hi"]))
+            low, high = (logistic(answer["M"] + z * answer["h"]) for z in (-Z, Z))
+            of_student.append(((low <= truth) & (truth <= high)).ravel())
+    return np.mean(np.concatenate(of_class)), np.mean(np.concatenate(of_student))
 
 
 def main():
@@ -115,16 +133,23 @@ def main():
 
     def check(words, fits):
         nonlocal passed, failed
+        fits = bool(fits)
         passed, failed = passed + fits, failed + (not fits)
         if not fits:
             print("FAILED", words)
 
     for nth, (name, setting) in enumerate(SETTINGS.items()):
         rng = np.random.default_rng(9000 + nth)
-        found = table([simulate(rng, **setting) for _ in range(CLASSES)])
+        made = [simulate(rng, **setting) for _ in range(CLASSES)]
+        found = ask("detection", [case for case, _ in made], "--table", "--json")
         ways = {way["way"]: (way["auc"], way["first_five"]) for way in found["ways"]}
         told = ", ".join(f"{way} {auc:.3f} / {first:.3f}" for way, (auc, first) in ways.items())
         print(f"{name}, {found['classes']} classes, {found['dates']} dates: {told}")
+        covers = coverage(made)
+        print(f"{name}: ranges hold {covers[0]:.3f} of class shares, {covers[1]:.3f} of students'")
+        for what, cover in zip(("class", "student"), covers, strict=True):
+            fits = COVERAGE[0] <= cover <= COVERAGE[1]
+            check(f"{name}: {what} ranges hold {cover:.3f}", fits)
         ours = ways.pop("Surefoot")
         if name == "base":
             check(f"{name}: AUC {ours[0]:.3f}", ours[0] >= LEAST_AUC)

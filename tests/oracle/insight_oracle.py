@@ -23,8 +23,7 @@ import tempfile
 import time
 
 import numpy as np
-from scipy import optimize, sparse, special, stats
-from sklearn.isotonic import IsotonicRegression
+from scipy import optimize, sparse, stats
 from sklearn.metrics import brier_score_loss
 import statsmodels.api as sm
 from statsmodels.stats.inter_rater import cohens_kappa
@@ -155,13 +154,6 @@ def statistics(binary, rng):
         m, v = shares.mean(), shares.var(ddof=1)
         t = max(m * (1 - m) / v - 1, 1e-6)
         add({"kind": "beta_moments", "shares": shares.tolist()}, [m * t, (1 - m) * t])
-    for _ in range(40):
-        n = int(rng.integers(1, 12))
-        y, w = rng.random(n), rng.random(n) + 0.1
-        fit = IsotonicRegression().fit(np.arange(n), y, w).predict(np.arange(n))
-        add({"kind": "isotonic", "values": y.tolist(), "weights": w.tolist()}, fit.tolist(), 1e-6)
-    for x in np.exp(rng.uniform(-4, 6, 60)):
-        add({"kind": "trigamma", "x": float(x)}, float(special.polygamma(1, x)), 1e-11)
     for z in rng.normal(0, 3, 40):
         add({"kind": "normal", "z": float(z)}, [stats.norm.cdf(z), 2 * stats.norm.sf(abs(z))])
     for case, (value, tolerance), answer in zip(cases, expected, ask(binary, "statistics", {"cases": cases})):

@@ -44,8 +44,6 @@ pub struct PracticeCount {
     pub concept: usize,
     /// Pass, from 0.
     pub pass: usize,
-    /// The rating before answering, if there is one.
-    pub rating_before: Option<Confidence>,
     /// Right answers.
     pub right: u32,
     /// Wrong answers.

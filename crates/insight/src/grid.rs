@@ -20,9 +20,29 @@ impl<T: Clone> Grid<T> {
 }
 
 impl<T> Grid<T> {
+    /// A grid with each cell computed from its row and column.
+    pub fn build(rows: usize, columns: usize, mut of: impl FnMut(usize, usize) -> T) -> Self {
+        let mut cells = Vec::with_capacity(rows * columns);
+        for row in 0..rows {
+            cells.extend((0..columns).map(|column| of(row, column)));
+        }
+        Self { columns, cells }
+    }
+
+    /// A grid of cells that are there already, row by row.
+    pub fn of(columns: usize, cells: Vec<T>) -> Self {
+        Self { columns, cells }
+    }
+
     /// All rows in order; none if there are no columns.
     pub fn rows(&self) -> impl Iterator<Item = &[T]> {
         self.cells.chunks_exact(self.columns.max(1))
+    }
+
+    /// The places of all cells, row by row: their rows and columns.
+    pub fn places(&self) -> impl Iterator<Item = (usize, usize)> + use<T> {
+        let columns = self.columns;
+        (0..self.cells.len()).map(move |at| (at / columns, at % columns))
     }
 
     /// All cells, row by row.
@@ -33,14 +53,6 @@ impl<T> Grid<T> {
     /// All cells, row by row.
     pub fn into_cells(self) -> Vec<T> {
         self.cells
-    }
-
-    /// A grid of the same size, with each cell computed from the cell here.
-    pub fn map<U>(&self, of: impl FnMut(&T) -> U) -> Grid<U> {
-        Grid {
-            columns: self.columns,
-            cells: self.cells.iter().map(of).collect(),
-        }
     }
 
     /// The index of a cell. Panics outside the grid, because a wrong index could read another row.

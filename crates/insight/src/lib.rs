@@ -10,6 +10,7 @@
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 pub mod calibration;
+pub mod class_estimate;
 pub mod disclosure;
 pub mod evidence;
 mod grid;
@@ -17,6 +18,5 @@ pub mod groups;
 pub mod stats;
 pub mod talk;
 pub mod trend;
-pub mod weak_spot;
 
 pub use evidence::{Evidence, EvidenceError, PracticeCount};

@@ -69,6 +69,9 @@ board-place = { $strand } · day { $day } · { $phase ->
 board-range = { $low } to { $high }
 board-ask-first = few reports: ask first
 board-no-report = no report yet
+board-order-only = no share yet
+board-sure-and-wrong = sure, but wrong
+board-level-unknown = So far there are ratings, but no results and no practice. Ratings show which concepts are weaker than others. They do not show how many students can do them, so no share is shown yet.
 board-of = { $part } of { $all }
 board-right = { $count } right
 board-wrong = { $count } wrong
@@ -89,6 +92,7 @@ board-unranked = Not ranked: before the first lesson, or without a report
 concept-back = Board
 concept-grade = grade { $grade }
 concept-rank = rank { $rank } among the weak spots
+concept-sure-and-wrong = The class feels sure of this concept, but most answers are wrong.
 concept-ask-first = { $count ->
     [0] Nobody has reported on this concept yet. Ask the class before you plan on it.
     [one] Only { $count } student has reported on this concept. Ask the class before you plan on it.

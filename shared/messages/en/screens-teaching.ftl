@@ -124,6 +124,7 @@ talk-why-dependants = { $count ->
 talk-why-misconception = Most common misconception: { $misconception }.
 talk-why-lately = It was talked about in this pass or the last, so it counts half.
 talk-why-preview = Not taught yet: "Not yet" is to be expected.
+talk-why-ratings = By the ratings alone; there are no results yet.
 talk-why-no-report = No report yet: ask the class first.
 talk-show = Show on the projector
 talk-talked = Talked about

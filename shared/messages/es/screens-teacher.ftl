@@ -69,6 +69,9 @@ board-place = { $strand } · día { $day } · { $phase ->
 board-range = de { $low } a { $high }
 board-ask-first = pocos informes: pregunta antes
 board-no-report = sin informe aún
+board-order-only = aún sin porcentaje
+board-sure-and-wrong = con seguridad, pero mal
+board-level-unknown = Por ahora hay valoraciones, pero ni resultados ni práctica. Las valoraciones muestran qué conceptos van peor que otros. No muestran cuántos estudiantes los saben, así que aún no se muestra ningún porcentaje.
 board-of = { $part } de { $all }
 board-right = { $count } bien
 board-wrong = { $count } mal
@@ -89,6 +92,7 @@ board-unranked = Sin puesto: antes de la primera lección, o sin informe
 concept-back = Tablero
 concept-grade = grado { $grade }
 concept-rank = puesto { $rank } entre los puntos débiles
+concept-sure-and-wrong = La clase se siente segura de este concepto, pero la mayoría de las respuestas están mal.
 concept-ask-first = { $count ->
     [0] Nadie ha informado aún sobre este concepto. Pregunta a la clase antes de planear con él.
     [one] Solo { $count } estudiante ha informado sobre este concepto. Pregunta a la clase antes de planear con él.

@@ -124,6 +124,7 @@ talk-why-dependants = { $count ->
 talk-why-misconception = Error más frecuente: { $misconception }.
 talk-why-lately = Se habló de él en esta vuelta o en la anterior; por eso cuenta la mitad.
 talk-why-preview = Aún no se ha enseñado: "Todavía no" es lo esperable.
+talk-why-ratings = Solo según las valoraciones; aún no hay resultados.
 talk-why-no-report = Sin informe aún: pregunta antes a la clase.
 talk-show = Mostrar en el proyector
 talk-talked = Ya se habló

@@ -76,8 +76,8 @@ pub fn run(args: &Args) -> CommandResult {
 
 fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
     match method {
-        Method::Weakspots => each(file, "cases", |case| class::weakspots(case, file)),
-        Method::Detection => each(file, "cases", |case| class::detection(case, file)),
+        Method::Weakspots => each(file, "cases", class::weakspots),
+        Method::Detection => each(file, "cases", class::detection),
         Method::Trends => each(file, "cases", |case| class::trends(case, file)),
         Method::Calibration => each(file, "cases", |case| calibration::answer(case, file)),
         Method::Groups => each(file, "cases", |case| groups::answer(case, file, seconds)),

@@ -3,7 +3,7 @@
 use crate::out::put_line;
 use surefoot_desk::GroupsView;
 use surefoot_desk::{Board, Trend};
-use surefoot_desk::{TalkView, TalkWay};
+use surefoot_desk::{TalkConcept, TalkView, TalkWay};
 
 /// A share in whole percent.
 pub fn percent(share: Option<f64>) -> String {
@@ -42,6 +42,9 @@ pub fn print_board(board: &Board, most: usize) {
         "age",
         "Not yet/Help/Own/Teach"
     );
+    if !board.level_known && board.seats_reporting > 0 {
+        put_line!("Ratings alone: the order is known, the shares are not. Results will tell.");
+    }
     for row in board.rows.iter().take(most) {
         let range = match (row.low, row.high) {
             (Some(low), Some(high)) => format!("{:.0} to {:.0}%", 100.0 * low, 100.0 * high),
@@ -59,7 +62,9 @@ pub fn print_board(board: &Board, most: usize) {
             row.newest_days
                 .map_or_else(|| "-".to_owned(), |days| days.to_string()),
             latest,
-            if row.ask_first {
+            if row.sure_and_wrong {
+                "the class feels sure, and most answers are wrong"
+            } else if row.ask_first {
                 "few have reported: ask first"
             } else {
                 trend(row.trend)
@@ -89,6 +94,12 @@ pub fn print_groups(groups: &GroupsView) {
     }
 }
 
+/// A number of students, where the level of the class is known.
+fn students(row: &TalkConcept, expected: f64) -> String {
+    row.has_it
+        .map_or_else(|| "-".to_owned(), |_| format!("{expected:.1}"))
+}
+
 /// A day's talk plan.
 pub fn print_talk(talk: &TalkView) {
     let Some(day) = talk.day else {
@@ -115,7 +126,7 @@ pub fn print_talk(talk: &TalkView) {
     );
     for row in &talk.concepts {
         put_line!(
-            "{:<6} {:<42} {:<12} {:>3} {:>6.2} {:>6} {:>6.1} {:>6.1}  {}{}",
+            "{:<6} {:<42} {:<12} {:>3} {:>6.2} {:>6} {:>6} {:>6}  {}{}",
             if row.chosen { "talk" } else { "" },
             row.concept.title,
             match row.way {
@@ -127,8 +138,8 @@ pub fn print_talk(talk: &TalkView) {
             row.minutes,
             row.worth,
             percent(row.has_it),
-            row.expected_wrong,
-            row.sure_wrong,
+            students(row, row.expected_wrong),
+            students(row, row.sure_wrong),
             trend(row.trend),
             if row.talked_lately {
                 ", discussed lately"

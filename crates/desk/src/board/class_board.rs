@@ -14,14 +14,12 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Outcome;
 use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::class_estimate::ranking;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
 
 /// Misconceptions of a concept at most.
 const MISCONCEPTIONS_SHOWN: usize = 5;
-
-/// Quantile of the normal distribution for the 80% interval, as in the class estimate.
-const INTERVAL_Z: f64 = 1.2816;
 
 /// The board of the whole class: weakest concept first, concepts without a report last.
 pub fn board(
@@ -92,10 +90,10 @@ pub(crate) fn board_from(
         .map(|(rank, concept)| (concept.as_str(), rank))
         .collect();
     // A concept before its first lesson cannot be weak yet, so it comes after those taught.
-    let part = |row: &BoardRow| match (row.has_it, row.phase) {
-        (None, _) => 2,
-        (Some(_), Phase::Preview) => 1,
-        (Some(_), _) => 0,
+    let part = |row: &BoardRow| match (row.reporters, row.phase) {
+        (0, _) => 2,
+        (_, Phase::Preview) => 1,
+        (_, _) => 0,
     };
     rows.sort_by_key(|row| (part(row), rank.get(row.concept.id.as_str()).copied()));
     for (index, row) in rows.iter_mut().enumerate() {
@@ -113,12 +111,12 @@ pub(crate) fn board_from(
         seats_reporting: reports.newest.len(),
         newest_report_days: ages.first().copied(),
         typical_report_days: ages.get(ages.len() / 2).copied(),
+        level_known: reports.estimate.level_known,
         rows,
     })
 }
 
-/// Leaves only a group of seats in the reports. The share of a concept is then the mean of
-/// their probabilities, and its uncertainty comes from their variances.
+/// Leaves only a group of seats in the reports. The estimate of each student stays as it is.
 fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     let students: Vec<usize> = group
         .iter()
@@ -132,42 +130,22 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
     reports.practice.retain(|r| group.contains(&r.seat));
     reports.observations.retain(|r| group.contains(&r.seat));
     reports.newest.retain(|seat, _| group.contains(seat));
-    let size = f64::from(u32::try_from(students.len()).unwrap_or(u32::MAX)).max(1.0);
-    for concept in 0..reports.concepts.len() {
-        let (mut sum, mut variance) = (0.0, 0.0);
-        for student in &students {
-            if let Some(beta) = reports.estimate.probability(*student, concept) {
-                let weight = beta.success + beta.failure;
-                sum += beta.mean();
-                variance += beta.success * beta.failure / (weight * weight * (weight + 1.0));
-            }
-        }
+    let mut concepts = reports.estimate.of_students(&students);
+    for (estimate, concept) in concepts.iter_mut().zip(&reports.concepts) {
         let heard = reports
             .check_ins
             .iter()
             .map(|r| (&r.concept, r.seat))
             .chain(reports.practice.iter().map(|r| (&r.concept, r.seat)))
-            .filter(|(c, _)| reports.concepts.get(concept) == Some(*c))
+            .filter(|(c, _)| *c == concept)
             .map(|(_, seat)| seat)
             .collect::<std::collections::BTreeSet<u32>>()
             .len();
-        if let Some(estimate) = reports.estimate.concepts.get_mut(concept) {
-            estimate.share = sum / size;
-            estimate.sd = variance.sqrt() / size;
-            let reach = INTERVAL_Z * estimate.sd;
-            estimate.low = (estimate.share - reach).max(0.0);
-            estimate.high = (estimate.share + reach).min(1.0);
-            estimate.sure_need = 1.0 - estimate.share - reach;
-            // In a small group, the teacher should ask first while fewer than half have reported.
-            estimate.few_reports = heard * 2 < students.len();
-        }
+        // In a small group, the teacher should ask first while fewer than half have reported.
+        estimate.few_reports = heard * 2 < students.len();
     }
-    let estimate = &mut reports.estimate;
-    let needs: Vec<f64> = estimate.concepts.iter().map(|c| c.sure_need).collect();
-    estimate.ranking.sort_by(|a, b| {
-        let of = |at: &usize| needs.get(*at).copied().unwrap_or(0.0);
-        of(b).total_cmp(&of(a)).then(a.cmp(b))
-    });
+    reports.estimate.ranking = ranking(&concepts);
+    reports.estimate.concepts = concepts;
     reports.seats = group.to_vec();
     Ok(())
 }
@@ -190,7 +168,7 @@ pub fn concept_reports(
         .find(|row| row.concept.id == concept)
         .ok_or(DeskError::NotFound("concept"))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
-    let mut students: Vec<StudentReport> = class
+    let mut students: Vec<(Option<f64>, StudentReport)> = class
         .seats
         .iter()
         .enumerate()
@@ -217,7 +195,9 @@ pub fn concept_reports(
                 add_practice(&mut practice, count);
                 newest = newest.max(Some(count.date));
             }
-            StudentReport {
+            // Without a level, the estimate still gives the order.
+            let order = newest.and_then(|_| reports.estimate.student(student, index));
+            let report = StudentReport {
                 seat: seat.number,
                 name: seat.name.clone(),
                 has_it: newest.and_then(|_| reports.has_it(student, index)),
@@ -235,12 +215,14 @@ pub fn concept_reports(
                 practice,
                 newest_days: newest.map(|date| (today - date).num_days()),
                 assigned: assigned.get(&seat.number).copied(),
-            }
+            };
+            (order.map(|estimate| estimate.mean()), report)
         })
         .collect();
-    students.sort_by(|a, b| match (a.has_it, b.has_it) {
-        (Some(x), Some(y)) => x.total_cmp(&y).then(a.seat.cmp(&b.seat)),
-        (x, y) => y.is_some().cmp(&x.is_some()).then(a.seat.cmp(&b.seat)),
+    // The sort is stable: of equals by seat.
+    students.sort_by(|(a, _), (b, _)| match (a, b) {
+        (Some(a), Some(b)) => a.total_cmp(b),
+        (a, b) => b.is_some().cmp(&a.is_some()),
     });
     let trend = reports.trends.concepts.get(index);
     Ok(ConceptReports {
@@ -253,7 +235,7 @@ pub fn concept_reports(
             p: trend.map_or(1.0, |t| t.p),
             concepts: reports.concepts.len(),
         },
-        students,
+        students: students.into_iter().map(|(_, report)| report).collect(),
     })
 }
 
@@ -347,6 +329,7 @@ fn row(
         .concepts
         .get(index)
         .filter(|_| !reporters.is_empty());
+    let shown = estimate.filter(|_| reports.estimate.level_known);
     BoardRow {
         concept: facts.name(concept, language),
         grade: facts.concepts.get(concept).map_or(0, |c| c.grade),
@@ -356,9 +339,10 @@ fn row(
             .day_of(&concept.to_owned())
             .map_or(0, |d| d + 1),
         rank: None,
-        has_it: estimate.map(|e| e.share),
-        low: estimate.map(|e| e.low.clamp(0.0, 1.0)),
-        high: estimate.map(|e| e.high.clamp(0.0, 1.0)),
+        has_it: shown.map(|e| e.share),
+        low: shown.map(|e| e.low),
+        high: shown.map(|e| e.high),
+        sure_and_wrong: estimate.is_some_and(|e| e.sure_and_wrong),
         reporters: reporters.len(),
         ask_first: estimate.is_some_and(|e| e.few_reports),
         latest: counts,

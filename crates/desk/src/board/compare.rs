@@ -343,18 +343,16 @@ pub(crate) fn student_page_from(
     let calibration =
         student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
-    let begin = |concept: &str| {
-        let at = reports.concept_at(concept);
-        StudentConcept {
-            concept: class.facts.name(concept, language),
-            phase: class.facts.phase(concept, today),
-            has_it: at.and_then(|at| reports.has_it(student, at)).unwrap_or(0.5),
-            rating: None,
-            outcome: None,
-            practice: [0; 3],
-            seen: None,
-            newest_days: i64::MAX,
-        }
+    let at = |concept: &str| reports.concept_at(concept);
+    let begin = |concept: &str| StudentConcept {
+        concept: class.facts.name(concept, language),
+        phase: class.facts.phase(concept, today),
+        has_it: at(concept).and_then(|at| reports.has_it(student, at)),
+        rating: None,
+        outcome: None,
+        practice: [0; 3],
+        seen: None,
+        newest_days: i64::MAX,
     };
     let age = |date: NaiveDate| (today - date).num_days();
     for report in reports.check_ins.iter().filter(|r| r.seat == seat) {
@@ -383,13 +381,18 @@ pub(crate) fn student_page_from(
         own.newest_days = own.newest_days.min(age(seen.date));
     }
     let without_report = reports.concepts.len() - found.len();
-    let mut concepts: Vec<StudentConcept> = found.into_values().collect();
-    concepts.sort_by(|a, b| {
+    // Without a level, the estimate still gives the order.
+    let mut concepts: Vec<(f64, StudentConcept)> = found
+        .into_iter()
+        .map(|(concept, own)| {
+            let estimate = at(concept).and_then(|at| reports.estimate.student(student, at));
+            (estimate.map_or(0.5, |e| e.mean()), own)
+        })
+        .collect();
+    concepts.sort_by(|(a_mean, a), (b_mean, b)| {
         // A concept before its first lesson comes last, because nobody is expected to know it.
         let preview = |c: &StudentConcept| c.phase == surefoot_catalogue::rotation::Phase::Preview;
-        preview(a)
-            .cmp(&preview(b))
-            .then(a.has_it.total_cmp(&b.has_it))
+        preview(a).cmp(&preview(b)).then(a_mean.total_cmp(b_mean))
     });
     let name = class.seats.get(student).and_then(|s| s.name.clone());
     Ok(StudentPage {
@@ -399,7 +402,7 @@ pub(crate) fn student_page_from(
             has_it: None,
         },
         calibration,
-        concepts,
+        concepts: concepts.into_iter().map(|(_, own)| own).collect(),
         without_report,
     })
 }

@@ -36,6 +36,8 @@ pub struct Board {
     /// The median over the reporting seats of the days since their newest report.
     #[ts(type = "number | null")]
     pub typical_report_days: Option<i64>,
+    /// Whether shares are known: there is a result or practice. Ratings alone give the order.
+    pub level_known: bool,
     /// One row for each concept: weakest first, then those not taught yet, then those without a report.
     pub rows: Vec<BoardRow>,
 }
@@ -53,7 +55,7 @@ pub struct BoardRow {
     pub day: usize,
     /// Rank, 1 is weakest; none before its first lesson or without a report.
     pub rank: Option<usize>,
-    /// Estimated share of the class that has it, 0 to 1.
+    /// Estimated share of the class that has it, 0 to 1; none while ratings are alone.
     pub has_it: Option<f64>,
     /// The likely range of that share, low end.
     pub low: Option<f64>,
@@ -63,6 +65,8 @@ pub struct BoardRow {
     pub reporters: usize,
     /// Whether so few reported that the teacher should ask first.
     pub ask_first: bool,
+    /// Whether the students feel sure and most answers are wrong.
+    pub sure_and_wrong: bool,
     /// How many reporters last chose each rating, `NotYet` first.
     pub latest: [u32; 4],
     /// How many reporters last marked right, and wrong.
@@ -146,7 +150,8 @@ pub struct StudentReport {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has it; none without a report.
+    /// Probability that the student has it; none without a report, and while ratings are
+    /// alone.
     pub has_it: Option<f64>,
     /// The check-ins, oldest first.
     pub history: Vec<DatedReport>,
@@ -318,8 +323,8 @@ pub struct StudentConcept {
     pub concept: ConceptName,
     /// Its phase today.
     pub phase: Phase,
-    /// Probability that the student has it.
-    pub has_it: f64,
+    /// Probability that the student has it; none while ratings are alone.
+    pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,
     /// The last marked result.

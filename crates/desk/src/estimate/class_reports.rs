@@ -6,10 +6,10 @@ use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap};
-use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_catalogue::rating::Outcome;
+use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
-use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_record::CountedDates;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ObservationRow, PracticeReport};
@@ -77,7 +77,6 @@ impl Reports {
         let passes = Passes::of(&facts.rotation, &facts.year);
         let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
         let mut marks: Vec<(NaiveDate, usize, usize, bool)> = Vec::new();
-        let mut rated: BTreeMap<(usize, usize), Vec<(NaiveDate, Confidence)>> = BTreeMap::new();
         for report in &check_ins {
             let (Some(&student), Some(&concept)) = (
                 seat_at.get(&report.seat),
@@ -88,10 +87,6 @@ impl Reports {
             let of_pass = passes.on(report.date);
             if let Some(confidence) = report.confidence {
                 evidence.rate(student, concept, of_pass, confidence)?;
-                rated
-                    .entry((student, concept))
-                    .or_default()
-                    .push((report.date, confidence));
             }
             let right = match report.outcome {
                 Some(Outcome::Right) => true,
@@ -114,9 +109,6 @@ impl Reports {
             let of_pass = passes.on(date);
             evidence.mark(student, concept, of_pass, right)?;
         }
-        // Right and wrong answers by student, concept, pass and the rating before.
-        type CountKey = (usize, usize, usize, Option<Confidence>);
-        let mut counts: BTreeMap<CountKey, (u32, u32)> = BTreeMap::new();
         for report in &practice {
             let (Some(&student), Some(&concept)) = (
                 seat_at.get(&report.seat),
@@ -124,31 +116,18 @@ impl Reports {
             ) else {
                 continue;
             };
-            let before = rated
-                .get(&(student, concept))
-                .and_then(|r| r.iter().rev().find(|(on, _)| *on <= report.date))
-                .map(|(_, c)| *c);
-            let of_pass = passes.on(report.date);
-            let count = counts
-                .entry((student, concept, of_pass, before))
-                .or_default();
-            count.0 += report.alone;
-            // An answer with help does not show that the student has it.
-            count.1 += report.with_help + report.wrong;
-        }
-        for ((student, concept, of_pass, rating_before), (right, wrong)) in counts {
             evidence.practise(PracticeCount {
                 student,
                 concept,
-                pass: of_pass,
-                rating_before,
-                right,
-                wrong,
+                pass: passes.on(report.date),
+                right: report.alone,
+                // An answer with help does not show that the student has it.
+                wrong: report.with_help + report.wrong,
             })?;
         }
         #[cfg(test)]
         super::fits::count_one();
-        let estimate = class_estimate(&evidence, pass, &Settings::default());
+        let estimate = class_estimate(&evidence, pass);
         let trends = trends(&evidence, pass, TREND_RATE);
         Ok(Self {
             concepts,
@@ -186,10 +165,11 @@ impl Reports {
         self.seats.iter().position(|number| *number == seat)
     }
 
-    /// The probability that a student has a concept, both by index.
+    /// The probability that a student has a concept, both by index; `None` while there are
+    /// ratings alone, because they give the order and not the level.
     pub(crate) fn has_it(&self, student: usize, concept: usize) -> Option<f64> {
-        let probability = self.estimate.probability(student, concept)?;
-        Some(probability.mean())
+        let estimate = self.estimate.student(student, concept)?;
+        self.estimate.level_known.then(|| estimate.mean())
     }
 
     /// A student as a member of a group on a concept, both by index.

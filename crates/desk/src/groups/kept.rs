@@ -252,8 +252,8 @@ pub fn group_page(
             let lacking: Vec<GroupMember> = students
                 .iter()
                 .filter(|student| {
-                    let probability = reports.estimate.probability(**student, place);
-                    probability.is_some_and(|p| p.need(HAS_IT_FROM) >= 0.5)
+                    let estimate = reports.estimate.student(**student, place);
+                    estimate.is_some_and(|e| e.need(HAS_IT_FROM) >= 0.5)
                 })
                 .filter_map(|student| reports.member(class, *student, Some(place)))
                 .collect();

@@ -363,7 +363,7 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
                     .estimate
                     .concepts
                     .get(*index)
-                    .is_some_and(|e| e.raters > 0)
+                    .is_some_and(|e| e.reporters > 0)
         })
         .collect()
 }
@@ -387,8 +387,8 @@ fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
             concepts
                 .iter()
                 .map(
-                    |concept| match reports.estimate.probability(student, *concept) {
-                        Some(probability) if has_reported => probability.need(HAS_IT_FROM),
+                    |concept| match reports.estimate.student(student, *concept) {
+                        Some(estimate) if has_reported => estimate.need(HAS_IT_FROM),
                         _ => 0.0,
                     },
                 )

@@ -187,7 +187,7 @@ pub struct PageMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has the concept.
+    /// Probability that the student has the concept; none while ratings are alone.
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,

@@ -41,7 +41,8 @@ pub fn seat_practice<'a>(
         page.concepts
             .iter()
             .find(|c| c.concept.id == concept)
-            .map_or(0.5, |c| c.has_it)
+            .and_then(|c| c.has_it)
+            .unwrap_or(0.5)
     };
     let mut wanted: Vec<String> = Vec::new();
     for concept in class.facts.by_strand() {

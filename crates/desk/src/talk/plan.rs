@@ -72,7 +72,8 @@ pub fn talk(
         let Some(row) = rows.iter().find(|r| r.concept.id == *id) else {
             continue;
         };
-        let (expected_wrong, sure_wrong) = wrong(&reports, id, &absent);
+        let at = reports.concepts.iter().position(|c| c == id);
+        let (expected_wrong, sure_wrong) = at.map_or((0.0, 0.0), |at| wrong(&reports, at, &absent));
         let dependants = dependants_soon(class, id, date);
         let discussed = talked.iter().any(|(on, c)| {
             c == id && *on < date && {
@@ -99,14 +100,14 @@ pub fn talk(
             misconceptions: row.misconceptions.clone(),
             exercise: exercise(facts.own_of(&row.concept.id), row, date),
         });
-        if let Some(share) = row
-            .has_it
-            .filter(|_| facts.phase(id, date) != Phase::Preview)
+        if let Some(estimate) = at
+            .and_then(|at| reports.estimate.concepts.get(at))
+            .filter(|_| row.reporters > 0 && facts.phase(id, date) != Phase::Preview)
         {
             offered.push((
                 view.concepts.len() - 1,
                 TodayConcept {
-                    share,
+                    share: estimate.share,
                     expected_wrong,
                     sure_wrong,
                     falling: row.trend == Trend::Falling,
@@ -146,19 +147,16 @@ fn thousandths(value: i64) -> f64 {
 
 /// How many present students are expected to get it wrong, and how many of those whose last
 /// rating is On my own or Could teach it.
-fn wrong(reports: &Reports, concept: &str, absent: &BTreeSet<u32>) -> (f64, f64) {
-    let Some(at) = reports.concept_at(concept) else {
-        return (0.0, 0.0);
-    };
+fn wrong(reports: &Reports, at: usize, absent: &BTreeSet<u32>) -> (f64, f64) {
     let (mut all, mut sure) = (0.0, 0.0);
     for (student, seat) in reports.seats.iter().enumerate() {
         if absent.contains(seat) {
             continue;
         }
-        let Some(has_it) = reports.has_it(student, at) else {
+        let Some(estimate) = reports.estimate.student(student, at) else {
             continue;
         };
-        let fails = 1.0 - has_it;
+        let fails = 1.0 - estimate.mean();
         all += fails;
         let last = reports.evidence.last_rating(student, at, reports.pass);
         if last.is_some_and(|rating| rating >= Confidence::OnMyOwn) {

@@ -45,7 +45,8 @@ pub struct TalkConcept {
     pub minutes: u32,
     /// Its value: how many more students are expected to get it right afterwards.
     pub worth: f64,
-    /// Estimated share of the class that has it.
+    /// Estimated share of the class that has it; none without a report, and while ratings are
+    /// alone.
     pub has_it: Option<f64>,
     /// Low end of its likely range.
     pub low: Option<f64>,

@@ -182,7 +182,7 @@ fn a_students_page_lists_what_is_known_weakest_first() {
     let page = student_page(&desk.store, &desk.open(), 1, Language::first(), date(TODAY)).unwrap();
     assert_eq!(page.concepts.len(), 3);
     assert_eq!(page.without_report, 37);
-    let chances: Vec<f64> = page.concepts.iter().map(|c| c.has_it).collect();
+    let chances: Vec<f64> = page.concepts.iter().map(|c| c.has_it.unwrap()).collect();
     let taught = page
         .concepts
         .iter()

@@ -132,6 +132,8 @@ fn an_observation_counts_as_a_result_and_can_be_taken_back() {
     for seat in 1..=4 {
         desk.rate(seat, DAY, &concept, 1);
     }
+    // With a result, shares are known from the start.
+    desk.rate_and_mark(1, DAY, &desk.concept(1), 1, false);
     let share = || {
         let board = board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap();
         board

@@ -11,7 +11,8 @@ use surefoot_catalogue::Language;
 
 const TODAY: &str = "2026-10-01";
 
-/// Ten seats; the low half rates the first concepts Not yet, the other half Could teach it.
+/// Ten seats; the low half rates the first concepts Not yet and is wrong, the other half
+/// rates Could teach it and is right.
 fn desk() -> (Desk, Vec<String>) {
     let desk = Desk::with_seats(10);
     let concepts: Vec<String> = (0..3).map(|day| desk.concept(day)).collect();
@@ -20,7 +21,8 @@ fn desk() -> (Desk, Vec<String>) {
         set_taught_from(&desk.store, &desk.class, concept, first).unwrap();
         for on in ["2026-09-01", "2026-09-15", "2026-09-29"] {
             for seat in 1..=10 {
-                desk.rate(seat, on, concept, if seat <= 5 { 0 } else { 3 });
+                let rating = if seat <= 5 { 0 } else { 3 };
+                desk.rate_and_mark(seat, on, concept, rating, seat > 5);
             }
         }
     }

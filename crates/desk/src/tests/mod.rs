@@ -1,6 +1,7 @@
 //! A small class on a desk.
 
 mod assignments;
+mod board;
 mod changes;
 mod compare;
 mod derive;
@@ -20,6 +21,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
+use surefoot_catalogue::rating::Outcome;
 use surefoot_record::{CheckIn, DeviceId, Practice, Record, Said};
 use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
 use surefoot_store::{DeskStore, Durability};
@@ -76,6 +78,31 @@ impl Desk {
                     value: Some(rating.try_into().unwrap()),
                 }),
                 outcome: None,
+            },
+        );
+    }
+
+    /// A rating and a result as if a device had handed them in.
+    pub fn rate_and_mark(&self, seat: u32, on: &str, concept: &str, rating: u8, right: bool) {
+        let outcome = if right {
+            Outcome::Right
+        } else {
+            Outcome::Wrong
+        };
+        self.hand_in(
+            seat,
+            CheckIn {
+                device: device_of(seat),
+                date: date(on),
+                concept: ConceptId::new(concept).unwrap(),
+                confidence: Some(Said {
+                    at: 1,
+                    value: Some(rating.try_into().unwrap()),
+                }),
+                outcome: Some(Said {
+                    at: 2,
+                    value: Some(outcome),
+                }),
             },
         );
     }

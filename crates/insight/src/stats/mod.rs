@@ -1,6 +1,6 @@
 //! Statistics that the libraries in use do not have.
 //!
-//! `statrs` has the normal distribution, digamma and log-gamma. Each function here is
+//! `statrs` has the normal distribution. Each function here is
 //! small. Its tests compare it with published examples, and `tests/oracle` with scipy,
 //! statsmodels and scikit-learn.
 
@@ -8,7 +8,6 @@ mod agreement;
 mod association;
 mod beta_binomial;
 mod brier;
-mod isotonic;
 mod mann_kendall;
 mod many_tests;
 mod special;
@@ -18,12 +17,9 @@ pub use agreement::{Kappa, KappaWeights, weighted_kappa};
 pub use association::{Association, goodman_kruskal, pair_counts};
 pub use beta_binomial::{BetaPrior, beta_by_moments};
 pub use brier::{BrierParts, LevelCount, brier_parts, brier_score};
-pub use isotonic::pool_adjacent_violators;
 pub use mann_kendall::{MannKendall, Slope, mann_kendall, theil_sen};
 pub(super) use mann_kendall::{continuity_z, sign, tie_corrected_variance};
 pub use many_tests::benjamini_hochberg;
 pub(super) use special::count;
-pub use special::{
-    logistic, logit, mean, median, normal_cdf, normal_quantile, normal_two_sided, trigamma,
-};
+pub use special::{logistic, logit, mean, median, normal_cdf, normal_quantile, normal_two_sided};
 pub use wilson::wilson_interval;

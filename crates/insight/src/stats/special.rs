@@ -33,38 +33,6 @@ pub fn normal_two_sided(z: f64) -> f64 {
     statrs::function::erf::erfc(z.abs() / std::f64::consts::SQRT_2)
 }
 
-/// ψ₁(x), the derivative of digamma, for x > 0.
-///
-/// Recurrence ψ₁(x) = ψ₁(x+1) + 1/x² up to 12, then the asymptotic series
-/// (Abramowitz & Stegun 1964, 6.4.6 and 6.4.12; from memory).
-#[must_use]
-pub fn trigamma(x: f64) -> f64 {
-    if x.is_nan() || x <= 0.0 {
-        return f64::NAN;
-    }
-    let mut shifted = x;
-    let mut sum = 0.0;
-    while shifted < 12.0 {
-        sum += 1.0 / (shifted * shifted);
-        shifted += 1.0;
-    }
-    let inverse = 1.0 / shifted;
-    let square = inverse * inverse;
-    // Bernoulli numbers 1/6, −1/30, 1/42, −1/30, 5/66, −691/2730, 7/6.
-    let series = square
-        * (1.0 / 6.0
-            + square
-                * (-1.0 / 30.0
-                    + square
-                        * (1.0 / 42.0
-                            + square
-                                * (-1.0 / 30.0
-                                    + square
-                                        * (5.0 / 66.0
-                                            + square * (-691.0 / 2730.0 + square * 7.0 / 6.0))))));
-    sum + inverse + square / 2.0 + series * inverse
-}
-
 /// The mean; `None` for an empty list.
 #[must_use]
 pub fn mean(values: &[f64]) -> Option<f64> {
@@ -100,20 +68,6 @@ pub(crate) fn count(n: usize) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    /// ψ₁(1) = π²/6, ψ₁(1/2) = π²/2 (Abramowitz & Stegun 6.4.3-6.4.4), ψ₁(2) = π²/6 − 1.
-    #[test]
-    fn trigamma_at_known_points() {
-        let square = std::f64::consts::PI.powi(2);
-        for (x, expected) in [
-            (1.0, square / 6.0),
-            (0.5, square / 2.0),
-            (2.0, square / 6.0 - 1.0),
-        ] {
-            assert!((trigamma(x) - expected).abs() < 1e-13, "{x}");
-        }
-        assert!(trigamma(0.0).is_nan());
-    }
 
     #[test]
     fn median_of_few() {

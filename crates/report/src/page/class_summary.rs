@@ -28,7 +28,7 @@ pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     let (shown, other): (Vec<&BoardRow>, Vec<&BoardRow>) = board
         .rows
         .iter()
-        .partition(|row| row.has_it.is_some() && row.phase != Phase::Preview);
+        .partition(|row| row.reporters > 0 && row.phase != Phase::Preview);
     if shown.is_empty() {
         draft.words("report-no-reports", &[])?;
     } else {

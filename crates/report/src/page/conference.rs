@@ -89,7 +89,7 @@ fn table(draft: &mut Draft, heading: &str, concepts: &[&StudentConcept]) -> Draf
                     Some(false) => w.get("report-needs-more")?,
                     None => phrases::NONE.to_string(),
                 },
-                phrases::percent(c.has_it),
+                c.has_it.map_or(phrases::NONE.to_string(), phrases::percent),
                 c.newest_days.to_string(),
             ])
         })

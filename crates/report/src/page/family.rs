@@ -31,7 +31,9 @@ pub fn family_page(
     )?;
     draft.words("report-family-what", &[])?;
     let taught = || page.concepts.iter().filter(|c| c.phase != Phase::Preview);
-    let well = |c: &StudentConcept| c.rating.is_some_and(|r| !r.needs_help()) && c.has_it >= 0.5;
+    let well = |c: &StudentConcept| {
+        c.rating.is_some_and(|r| !r.needs_help()) && c.has_it.is_none_or(|share| share >= 0.5)
+    };
     let time = |c: &StudentConcept| {
         c.rating
             .is_some_and(surefoot_catalogue::rating::Confidence::needs_help)

@@ -308,7 +308,7 @@ mod tests {
                         has_exercises: true,
                     },
                     phase: Phase::Review,
-                    has_it: if place * 2 < count { 0.2 } else { 0.9 },
+                    has_it: Some(if place * 2 < count { 0.2 } else { 0.9 }),
                     rating: Some(if place * 2 < count {
                         Confidence::WithHelp
                     } else {

@@ -351,7 +351,11 @@ newest_report_days: number | null,
  */
 typical_report_days: number | null, 
 /**
- * One row for each concept: weakest first, then those not taught yet, then those without a report.
+ * Whether shares are known: there is a result or practice. Ratings alone give the order.
+ */
+level_known: boolean, 
+/**
+ * One row a concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
 export type BoardRow = { 
@@ -376,7 +380,7 @@ day: number,
  */
 rank: number | null, 
 /**
- * Estimated share of the class that has it, 0 to 1.
+ * Estimated share of the class that has it, 0 to 1; none while ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -396,7 +400,11 @@ reporters: number,
  */
 ask_first: boolean, 
 /**
- * How many reporters last chose each rating, `NotYet` first.
+ * Whether the students feel sure and most answers are wrong.
+ */
+sure_and_wrong: boolean, 
+/**
+ * Of the last rating of each reporter: how many chose each, `NotYet` first.
  */
 latest: [number, number, number, number], 
 /**
@@ -1835,7 +1843,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept.
+ * Probability that the student has the concept; none while ratings are alone.
  */
 has_it: number | null, };
 export type GroupPage = { 
@@ -3163,7 +3171,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept.
+ * Probability that the student has the concept; none while ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -4323,9 +4331,9 @@ concept: ConceptName,
  */
 phase: Phase, 
 /**
- * Probability that the student has it.
+ * Probability that the student has it; none while ratings are alone.
  */
-has_it: number, 
+has_it: number | null, 
 /**
  * The last rating.
  */
@@ -4396,7 +4404,8 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it; none without a report.
+ * Probability that the student has it, by all reports; none without a report, and while
+ * ratings are alone.
  */
 has_it: number | null, 
 /**
@@ -4578,7 +4587,8 @@ minutes: number,
  */
 worth: number, 
 /**
- * Estimated share of the class that has it.
+ * Estimated share of the class that has it; none without a report, and while ratings are
+ * alone.
  */
 has_it: number | null, 
 /**

@@ -25,6 +25,7 @@ function row(id: string, change: Partial<BoardRow>): BoardRow {
     high: null,
     reporters: 0,
     ask_first: true,
+    sure_and_wrong: false,
     latest: [0, 0, 0, 0],
     results: [0, 0],
     practice: [0, 0, 0],
@@ -47,6 +48,7 @@ const board: Board = {
   seats_reporting: 24,
   newest_report_days: 1,
   typical_report_days: 2,
+  level_known: true,
   rows: [
     row('weak', { rank: 1, has_it: 0.3, day: 2, reporters: 20, newest_days: 3 }),
     row('unheard', { phase: 'preview' }),

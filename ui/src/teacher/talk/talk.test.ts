@@ -29,6 +29,12 @@ test('the reasons are in the order of their weight', () => {
   expect(found[1]).toContain('2');
 });
 
+test('without results no number of students is told', () => {
+  const [reason, ...rest] = reasons({ ...concept, has_it: null, low: null, high: null });
+  expect(reason).not.toMatch(/[0-9]/);
+  expect(rest).toHaveLength(1);
+});
+
 test('a concept without a way says why', () => {
   expect(reasons({ ...concept, way: null, phase: 'preview' })).toHaveLength(1);
   const unheard = reasons({ ...concept, way: null });

@@ -13,8 +13,12 @@ export function reasons(concept: TalkConcept): string[] {
   if (concept.way === null) {
     return [say(concept.phase === 'preview' ? 'talk-why-preview' : 'talk-why-no-report')];
   }
-  const found = [say('talk-why-wrong', { count: number(Math.round(concept.expected_wrong)) })];
-  if (concept.sure_wrong >= SURE_WORTH_SAYING) {
+  // Ratings alone give the order of concepts, and no number of students.
+  const counted = concept.has_it !== null;
+  const found = counted
+    ? [say('talk-why-wrong', { count: number(Math.round(concept.expected_wrong)) })]
+    : [say('talk-why-ratings')];
+  if (counted && concept.sure_wrong >= SURE_WORTH_SAYING) {
     found.push(
       say('talk-why-sure', { count: number(Math.max(1, Math.round(concept.sure_wrong))) }),
     );

@@ -1,19 +1,29 @@
 //! Whole classes: the methods weakspots, detection and trends.
 
-use super::instances::{parse, settings};
+use super::instances::parse;
 use serde::Deserialize;
 use serde_json::{Value, json};
 use surefoot_catalogue::rating::Confidence;
+use surefoot_insight::class_estimate::{
+    ClassEstimate, ConceptEstimate, StudentEstimate, class_estimate,
+};
 use surefoot_insight::trend::{FALSE_DISCOVERY_RATE, Verdict};
-use surefoot_insight::weak_spot::{ClassEstimate, Settings, class_estimate};
 use surefoot_insight::{Evidence, PracticeCount, trend};
 
 /// One string for each student and concept, one character for each pass.
 pub type Rows = Vec<Vec<String>>;
 
-/// `[student, concept, rotation, rating before, right, wrong]`.
+/// `[student, concept, rotation, rating before, right, wrong]`. The rating before may be
+/// missing (null); the estimate takes ratings from check-ins alone.
 #[derive(Deserialize)]
-struct Practice(usize, usize, usize, Option<Confidence>, u32, u32);
+struct Practice(
+    usize,
+    usize,
+    usize,
+    #[expect(dead_code, reason = "read and checked, and not used")] Option<Confidence>,
+    u32,
+    u32,
+);
 
 #[derive(Deserialize)]
 struct ClassCase {
@@ -46,86 +56,39 @@ impl Date {
     }
 }
 
-/// The settings of the file, under the short names used there.
-#[derive(Deserialize, Default)]
-#[serde(default)]
-#[expect(non_snake_case, reason = "key names of the file")]
-struct Parameters {
-    half: Option<f64>,
-    wR: Option<f64>,
-    wY: Option<f64>,
-    rho: Option<f64>,
-    anchors: Option<[f64; 4]>,
-    K0: Option<f64>,
-    K1: Option<f64>,
-    n0: Option<f64>,
-    lam_c: Option<f64>,
-    lam_s: Option<f64>,
-    kappa: Option<f64>,
-    zi: Option<f64>,
-    iters: Option<usize>,
-    k0: Option<f64>,
-    Kk: Option<f64>,
-    tau: Option<f64>,
-}
+/// A student needs a concept below this probability of success.
+const PASS_PROBABILITY: f64 = 0.6;
 
-impl Parameters {
-    fn settings(&self) -> Settings {
-        let d = Settings::default();
-        Settings {
-            half_life_passes: self.half.unwrap_or(d.half_life_passes),
-            rating_weight: self.wR.unwrap_or(d.rating_weight),
-            result_weight: self.wY.unwrap_or(d.result_weight),
-            practice_likeness: self.rho.unwrap_or(d.practice_likeness),
-            level_anchors: self.anchors.unwrap_or(d.level_anchors),
-            anchor_weight: self.K0.unwrap_or(d.anchor_weight),
-            shift_shrinkage: self.K1.unwrap_or(d.shift_shrinkage),
-            half_vote_weight: self.n0.unwrap_or(d.half_vote_weight),
-            concept_shrinkage: self.lam_c.unwrap_or(d.concept_shrinkage),
-            student_shrinkage: self.lam_s.unwrap_or(d.student_shrinkage),
-            class_weight: self.kappa.unwrap_or(d.class_weight),
-            interval_z: self.zi.unwrap_or(d.interval_z),
-            sweeps: self.iters.unwrap_or(d.sweeps),
-            stretch_prior: self.k0.unwrap_or(d.stretch_prior),
-            stretch_prior_weight: self.Kk.unwrap_or(d.stretch_prior_weight),
-            floor_sd: self.tau.unwrap_or(d.floor_sd),
-            ..d
-        }
-    }
-}
-
-/// All numbers of the weak-spot estimate.
-pub fn weakspots(case: &Value, file: &Value) -> Result<Value, String> {
+/// The full numbers of the class estimate.
+pub fn weakspots(case: &Value) -> Result<Value, String> {
     let case: ClassCase = parse(case)?;
-    let settings = settings::<Parameters>(file, "parameters")?.settings();
     let evidence = case.evidence()?;
     let last = case.upto.unwrap_or(evidence.passes().saturating_sub(1));
-    let estimate = class_estimate(&evidence, last, &settings);
-    let c = &estimate.concepts;
-    let by_student = |f: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64| {
-        matrix(&estimate, evidence.students(), f)
-    };
+    let estimate = class_estimate(&evidence, last);
+    let concepts =
+        |of: fn(&ConceptEstimate) -> f64| estimate.concepts.iter().map(of).collect::<Vec<_>>();
+    let students = |of: fn(&StudentEstimate) -> f64| matrix(&estimate, evidence.students(), of);
     Ok(json!({
-        "level_value": estimate.level_value,
-        "student_shift": estimate.student_shift,
-        "stretch": estimate.stretch,
-        "q": c.iter().map(|c| c.share).collect::<Vec<_>>(),
-        "sd": c.iter().map(|c| c.sd).collect::<Vec<_>>(),
-        "lo": c.iter().map(|c| c.low).collect::<Vec<_>>(),
-        "hi": c.iter().map(|c| c.high).collect::<Vec<_>>(),
-        "raters": c.iter().map(|c| c.raters).collect::<Vec<_>>(),
-        "key": c.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
+        "q": concepts(|c| c.share),
+        "sd": concepts(|c| c.sd),
+        "lo": concepts(|c| c.low),
+        "hi": concepts(|c| c.high),
+        "raters": estimate.concepts.iter().map(|c| c.reporters).collect::<Vec<_>>(),
+        "key": concepts(|c| c.certain_need),
         "rank": estimate.ranking,
-        "phat": by_student(|p| p.mean()),
-        "A": by_student(|p| p.success),
-        "B": by_student(|p| p.failure),
+        "sure_and_wrong": estimate.concepts.iter().map(|c| c.sure_and_wrong).collect::<Vec<_>>(),
+        "level_known": estimate.level_known,
+        "problem_variance": estimate.problem_variance,
+        "phat": students(StudentEstimate::mean),
+        "M": students(|p| p.logit),
+        "h": students(|p| p.sd),
+        "need": students(|p| p.need(PASS_PROBABILITY)),
     }))
 }
 
-/// The weak-spot keys and the probabilities at each date asked for.
-pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
+/// The order of weak concepts and the students' probabilities at each date asked for.
+pub fn detection(case: &Value) -> Result<Value, String> {
     let case: ClassCase = parse(case)?;
-    let settings = settings::<Parameters>(file, "parameters")?.settings();
     let evidence = case.evidence()?;
     let mut dates = case.dates.clone().unwrap_or_else(|| case.truth.clone());
     if dates.is_empty() {
@@ -135,11 +98,11 @@ pub fn detection(case: &Value, file: &Value) -> Result<Value, String> {
         .into_iter()
         .map(|date| {
             let last = date.last_rotation();
-            let estimate = class_estimate(&evidence, last, &settings);
+            let estimate = class_estimate(&evidence, last);
             json!({
                 "upto": last,
-                "key": estimate.concepts.iter().map(|c| c.sure_need).collect::<Vec<_>>(),
-                "phat": matrix(&estimate, evidence.students(), |p| p.mean()),
+                "key": estimate.concepts.iter().map(|c| c.certain_need).collect::<Vec<_>>(),
+                "phat": matrix(&estimate, evidence.students(), StudentEstimate::mean),
             })
         })
         .collect();
@@ -204,13 +167,13 @@ fn word(verdict: Verdict) -> &'static str {
 fn matrix(
     estimate: &ClassEstimate,
     students: usize,
-    number: fn(&surefoot_insight::weak_spot::ProbabilityEstimate) -> f64,
+    number: fn(&StudentEstimate) -> f64,
 ) -> Vec<Vec<f64>> {
     (0..students)
         .map(|student| {
             (0..estimate.concepts.len())
-                .filter_map(|concept| estimate.probability(student, concept))
-                .map(|probability| number(&probability))
+                .filter_map(|concept| estimate.student(student, concept))
+                .map(|found| number(&found))
                 .collect()
         })
         .collect()
@@ -244,13 +207,12 @@ impl ClassCase {
                 }
             }
         }
-        for &Practice(student, concept, pass, rating_before, right, wrong) in &self.practice {
+        for &Practice(student, concept, pass, _, right, wrong) in &self.practice {
             evidence
                 .practise(PracticeCount {
                     student,
                     concept,
                     pass,
-                    rating_before,
                     right,
                     wrong,
                 })

@@ -37,13 +37,6 @@ enum Case {
     BetaMoments {
         shares: Vec<f64>,
     },
-    Isotonic {
-        values: Vec<f64>,
-        weights: Vec<f64>,
-    },
-    Trigamma {
-        x: f64,
-    },
     Normal {
         z: f64,
     },
@@ -83,10 +76,6 @@ pub fn answer(case: &Value) -> Result<Value, String> {
         Case::BetaMoments { shares } => {
             json!(stats::beta_by_moments(&shares).map(|b| [b.alpha, b.beta]))
         }
-        Case::Isotonic { values, weights } => {
-            json!(stats::pool_adjacent_violators(&values, &weights))
-        }
-        Case::Trigamma { x } => json!(stats::trigamma(x)),
         Case::Normal { z } => json!([stats::normal_cdf(z), stats::normal_two_sided(z)]),
     })
 }

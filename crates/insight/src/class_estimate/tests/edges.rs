@@ -1,0 +1,158 @@
+//! Inputs at the edge. Each ends with finite numbers in order.
+
+use super::*;
+
+fn estimate(evidence: &Evidence) -> ClassEstimate {
+    let estimate = class_estimate(evidence, evidence.passes() - 1);
+    assert_sound(evidence, &estimate);
+    estimate
+}
+
+#[test]
+fn a_class_without_a_report_is_wide_open_and_in_its_order() {
+    let evidence = class((5, 4, 3), |_, _, _| Vec::new());
+    let estimate = estimate(&evidence);
+    for concept in &estimate.concepts {
+        assert!((concept.share - 0.585).abs() < 0.001, "{concept:?}");
+        assert!(concept.low < 0.21 && concept.high > 0.88, "{concept:?}");
+        assert!(concept.few_reports && !concept.sure_and_wrong);
+    }
+    assert_eq!(estimate.ranking, [0, 1, 2, 3]);
+    assert!(!estimate.level_known);
+    assert_eq!(estimate.student(5, 0), None);
+    assert_eq!(estimate.student(0, 4), None);
+}
+
+#[test]
+fn no_student_or_no_concept_says_nothing() {
+    for (students, concepts) in [(0, 3), (3, 0), (0, 0)] {
+        let estimate = estimate(&class((students, concepts, 2), |_, _, _| Vec::new()));
+        for concept in &estimate.concepts {
+            let range = [concept.low, concept.share, concept.high];
+            assert_eq!(range, [0.1, 0.5, 0.9]);
+        }
+    }
+    let one = estimate(&class((2, 1, 1), |_, _, _| Vec::new()));
+    assert_eq!(one.of_students(&[9])[0].share, 0.5);
+}
+
+#[test]
+fn everybody_alike() {
+    let size = (6, 4, 5);
+    for said in [
+        Said::Result(true),
+        Said::Result(false),
+        Said::Rating(0),
+        Said::Rating(3),
+        Said::Practice(100_000, 0),
+        Said::Practice(50_000, 50_000),
+    ] {
+        let estimate = estimate(&class(size, |_, _, _| vec![said]));
+        let shares: Vec<f64> = estimate.concepts.iter().map(|c| c.share).collect();
+        assert!(
+            shares.iter().all(|s| (s - shares[0]).abs() < 1e-9),
+            "{shares:?}"
+        );
+        assert_eq!(estimate.ranking, [0, 1, 2, 3], "{said:?}");
+    }
+}
+
+#[test]
+fn one_student_and_one_concept() {
+    for right in [true, false] {
+        let estimate = estimate(&class((1, 1, 1), |_, _, _| vec![Said::Result(right)]));
+        assert_eq!(estimate.concepts[0].share > 0.585, right);
+    }
+}
+
+#[test]
+fn halves_and_checkerboards() {
+    let by: [fn(usize, usize, usize) -> bool; 4] = [
+        |student, _, _| student % 2 == 0,
+        |_, concept, _| concept % 2 == 0,
+        |student, concept, _| (student + concept) % 2 == 0,
+        |student, concept, pass| (student + concept + pass) % 2 == 0,
+    ];
+    for right in by {
+        let evidence = class((8, 6, 5), |student, concept, pass| {
+            let right = right(student, concept, pass);
+            vec![Said::Result(right), Said::Rating(if right { 0 } else { 3 })]
+        });
+        estimate(&evidence);
+    }
+}
+
+#[test]
+fn evidence_of_long_ago() {
+    let evidence = class((4, 3, 60), |_, concept, pass| {
+        if pass > 0 {
+            return Vec::new();
+        }
+        vec![
+            Said::Rating(3),
+            Said::Result(concept > 0),
+            Said::Practice(1, 1),
+        ]
+    });
+    let estimate = estimate(&evidence);
+    assert!(
+        estimate
+            .concepts
+            .iter()
+            .all(|c| c.few_reports && c.reporters == 0)
+    );
+    // It still gives an order.
+    assert_eq!(estimate.ranking[0], 0);
+}
+
+#[test]
+fn ratings_alone_give_an_order_and_no_level() {
+    let rated = |with_a_result: bool| {
+        class((8, 4, 3), move |student, concept, pass| {
+            let rating = u8::try_from(concept).unwrap();
+            let mut said = vec![Said::Rating(rating)];
+            if with_a_result && (student, concept, pass) == (0, 0, 0) {
+                said.push(Said::Result(false));
+            }
+            said
+        })
+    };
+    let alone = estimate(&rated(false));
+    assert_eq!(alone.ranking, [0, 1, 2, 3]);
+    assert!(!alone.level_known);
+    assert!(estimate(&rated(true)).level_known);
+}
+
+/// Everyone rates everything high. One concept is always wrong: it comes first, and is the
+/// only one that is sure and wrong.
+#[test]
+fn a_class_that_is_sure_and_wrong_is_seen() {
+    let evidence = class((12, 6, 6), |_, concept, _| {
+        vec![Said::Rating(3), Said::Result(concept != 4)]
+    });
+    let estimate = estimate(&evidence);
+    assert_eq!(estimate.ranking[0], 4);
+    assert!(
+        estimate.concepts[4].high < 0.3,
+        "{:?}",
+        estimate.concepts[4]
+    );
+    let seen: Vec<bool> = estimate.concepts.iter().map(|c| c.sure_and_wrong).collect();
+    assert_eq!(seen, [false, false, false, false, true, false]);
+    // Four students are too few to say so.
+    assert!(!estimate.of_students(&[0, 1, 2, 3])[4].sure_and_wrong);
+}
+
+/// The whole class is one of the groups that can be asked for.
+#[test]
+fn the_class_is_a_group_of_its_students() {
+    let evidence = class((5, 3, 2), |student, concept, _| {
+        vec![Said::Result(student > concept), Said::Rating(2)]
+    });
+    let estimate = estimate(&evidence);
+    assert_eq!(estimate.of_students(&[0, 1, 2, 3, 4]), estimate.concepts);
+    let [strong] = [estimate.of_students(&[4])];
+    let own = estimate.student(4, 2).unwrap();
+    assert!((strong[2].share - own.mean()).abs() < 1e-12);
+    assert!(strong[2].share > estimate.concepts[2].share);
+}
