@@ -177,7 +177,7 @@ def share_table(desk, step, handed_out):
     check(named_in(text, desk.names.values()) == [], "share-table: a name")
     check(table["step"] == step, f"step {table['step']}")
     check(table["audit"]["safe"], "the audit")
-    check(table["standing"]["kind"] == "free", f"standing {table['standing']}")
+    check(table["release"]["kind"] == "allowed", f"release {table['release']}")
     page = text_of(desk.report("share-safe"))
     for sign in "≤≥<":
         page = page.replace(f"{sign} ", sign)
