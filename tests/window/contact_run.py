@@ -1,4 +1,4 @@
-"""Every concept's exercise in the window's own engine (WebKitGTK), in both languages:
+"""Every concept's exercise in the window's own engine (WebKitGTK), in every language:
 its mathematics is well-formed MathML, laid out as the standard says (MathML Core,
 https://www.w3.org/TR/mathml-core/), and pictures of all are kept to be looked at."""
 
@@ -14,6 +14,7 @@ import driver
 from driver import TOP, Checks, Window
 
 CARDS = 12
+LANGUAGES = [line["tag"] for line in json.loads((TOP / "shared/languages.json").read_text(encoding="utf-8"))]
 BROWSER = next(pathlib.Path("/usr/lib").glob("*/webkit2gtk-4.1/MiniBrowser"), None)
 # What a page of MathML holds that is drawn as it should be, and what is not.
 LOOK = """
@@ -68,7 +69,7 @@ with Window(folder.name, ["--automation"]) as window:
                    {"url": f"http://127.0.0.1:{server.server_port}/"})
     window.wait(lambda: window.script("return Boolean(window.contact)"), "the page of exercises")
     seen = fractions = 0
-    for language in ["en", "es"]:
+    for language in LANGUAGES:
         for at in range(0, len(items), CARDS):
             window.script_async(
                 "const done = arguments[arguments.length - 1];"
