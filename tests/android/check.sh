@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Type-checks the Rust side for aarch64 Android without an Android SDK: Debian's
 # compiler for the web has a source of std that can be built for any target, and
-# nothing is linked. Its target folder stands apart, as its compiler is another.
+# nothing is linked. It has its own target folder, because it has another compiler.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
 

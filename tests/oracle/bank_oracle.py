@@ -1,4 +1,4 @@
-"""Question banks and catalogues read anew: Python's csv, xml.etree, json and fractions.
+"""Reads question banks and catalogues with Python's csv, xml.etree, json and fractions.
 
 Reads the sample files and random banks by rules written here from
 docs/question-bank.md, works out which answers are right, and compares with what
@@ -59,7 +59,7 @@ def number(text):
 
 
 def value(kind, text, choices):
-    """What an answer in a table comes to."""
+    """The value of an answer in a table."""
     if kind in ("whole number", "decimal", "fraction", "mixed number", "money"):
         return number(text)
     if kind == "one choice":
@@ -100,7 +100,7 @@ def rows_of(text):
     heading = [name.strip().lower() for name in next(reader)]
     before = reader.line_num
     for cells in reader:
-        # Blank lines stand before the row; they belong to no row.
+        # Blank lines before a row belong to no row.
         if cells:
             yield before + 1, dict(zip(heading, cells))
         before = reader.line_num
@@ -195,7 +195,7 @@ def compare_table(path, name, rng):
     taken = {line["line"]: line["exercise"] for line in found["taken"]}
     refused = {line["line"] for line in found["refused"]}
     for line, row in rows_of(text):
-        check(f"{name}: line {line} is told of", (line in taken) != (line in refused), sorted(taken) + sorted(refused))
+        check(f"{name}: line {line} is taken or refused", (line in taken) != (line in refused), sorted(taken) + sorted(refused))
         if line not in taken:
             continue
         own = taken[line]
@@ -264,7 +264,7 @@ def random_tables(rng):
             writer.writerows(rows)
         found = json.loads(surefoot("bank", "check", out.name, "--concept", CONCEPT, "--json"))[0]
         good = [row for row in rows if not row["faulty"]]
-        check(f"random table {turn}: as many are taken as have no fault", len(found["taken"]) == len(good), (len(found["taken"]), len(good)))
+        check(f"random table {turn}: all lines without a fault are taken", len(found["taken"]) == len(good), (len(found["taken"]), len(good)))
         check(f"random table {turn}: as many are refused", len(found["refused"]) == len(rows) - len(good))
         for row, line in zip(good, found["taken"]):
             own = line["exercise"]
@@ -280,7 +280,7 @@ QUESTIONS = ["qti-choice-interaction", "qti-text-entry-interaction", "qti-order-
 
 
 def score(declaration, chosen):
-    """What a response gets by map_response."""
+    """The points of a response by map_response."""
     mapping = declaration.find(f"{NS}qti-mapping")
     entries = {e.get("map-key"): Fraction(e.get("mapped-value")) for e in mapping.iter(f"{NS}qti-map-entry")}
     default = Fraction(mapping.get("default-value", "0"))
@@ -323,7 +323,7 @@ def compare_item(root, line, name):
     if isinstance(key, Fraction):
         check(f"{name}: number", right_by_program(own) == key, (own["answer"], key))
         return
-    # Choices with fractions are told apart by their figures alone.
+    # Choices with fractions differ in their figures alone.
     plain = {"".join(ch for ch in text if ch.isalnum()): identifier for text, identifier in names.items()}
     shown = [plain["".join(ch for ch in choice["en"] if ch.isalnum())] for choice in own["choices"]]
     if isinstance(key, list):
@@ -335,7 +335,7 @@ def compare_item(root, line, name):
 def sample_items(rng):
     paths = sorted((SAMPLES / "bank" / "qti").glob("*.xml"))
     found = json.loads(surefoot("bank", "check", *paths, "--concept", CONCEPT, "--json"))
-    check("every item has its account", [f["file"] for f in found] == [p.name for p in paths])
+    check("every item has a report", [f["file"] for f in found] == [p.name for p in paths])
     for path, file in zip(paths, found):
         root = ElementTree.parse(path).getroot()
         if any(e.tag == f"{NS}img" for e in root.iter()):
@@ -386,7 +386,7 @@ def random_items(rng):
         for path, text, file in zip(paths, texts, found):
             root = ElementTree.fromstring(text)
             key = right_by_item(root)
-            check(f"random item {path.name}: taken just when one response is best", (key is not None) == (len(file["taken"]) == 1), (key, file, text))
+            check(f"random item {path.name}: taken only if one response is best", (key is not None) == (len(file["taken"]) == 1), (key, file, text))
             if file["taken"] and key is not None:
                 taken += 1
                 compare_item(root, file["taken"][0], f"random item {path.name}")

@@ -77,7 +77,7 @@ def seal_by_passphrase(path, out, passphrase):
 
 
 def on_terminal(command, passphrase):
-    """The age program asks on a terminal, so it gets one; a new passphrase it asks twice."""
+    """Runs the age program on a terminal, where it asks for the passphrase, twice for a new one."""
     child, terminal = pty.fork()
     if child == 0:
         os.execvp(command[0], command)
@@ -157,7 +157,7 @@ def attempt(name, action):
 
 
 def free_text(node, where, found):
-    """Texts of a schema that are bound by no pattern and no list."""
+    """Texts of a schema without a pattern and without a list of values."""
     if isinstance(node, dict):
         if node.get("type") == "string" and not ({"pattern", "enum", "const"} & set(node)):
             found.append(where)

@@ -180,7 +180,7 @@ def random_ratings(rng, students, passes, slope, gaps):
 
 
 def s_of(matrix):
-    """Rises minus falls inside each student; missing is nan."""
+    """Rises minus falls inside each student; a missing value is nan."""
     total = 0
     for s, t in itertools.combinations(range(matrix.shape[1]), 2):
         total += np.nansum(np.sign(matrix[:, t] - matrix[:, s]))
@@ -379,7 +379,7 @@ def share_safe(binary, rng, number):
 
 
 def fewest(binary, rng, number):
-    """On small tables: no smaller set of further cells protects, tried out."""
+    """Tries on small tables that no smaller set of further cells protects."""
     cases = []
     while len(cases) < number:
         table = np.clip(rng.lognormal(2.8, 1, (3, 4)), 0, 90).astype(int)
@@ -398,7 +398,7 @@ def fewest(binary, rng, number):
                 mask = primary.copy()
                 for cell in choice:
                     mask[cell] = True
-                # A line with one hole gives it away: no need to ask the solver.
+                # A line with one withheld cell reveals it, without a solver.
                 if any(line.sum() == 1 for line in itertools.chain(mask, mask.T)):
                     continue
                 if all(b[3] - b[2] >= 3 for b in lp_bounds(table, mask) if primary[b[0], b[1]]):

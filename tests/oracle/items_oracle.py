@@ -5,7 +5,7 @@ Each exercise carries a neutral statement: a task name and the numbers shown.
 The answer is worked out from that statement alone, with Python's fractions and
 with sympy; the program's own answer is only compared, never used. Also checked:
 each misconception's answer is wrong and unlike the others; every number of the
-statement stands in the prompt, in every language, or in its figure or entry;
+statement is in the prompt, in every language, or in its figure or entry;
 denominators keep the bounds of the grade.
 
     items_oracle.py [--surefoot PATH] [--seeds 60] [--concept ID] [--report FILE]
@@ -202,7 +202,7 @@ def fault_of(item):
         with_unit = len(units_of(entry["choices"])) > 1
         contents = [choice_content(c, line, with_unit) for c, line in zip(entry["choices"], lines)]
         if sum(tasks.same(wanted, c) for c in contents) != 1:
-            return "the right choice stands more than once"
+            return "the right choice is there more than once"
     wrong = []
     for misconception in item["misconceptions"]:
         value = answer_value(misconception["answer"], item)
@@ -241,7 +241,7 @@ def check_concept(job):
         item = json.loads(line)
         try:
             fault = fault_of(item)
-        except Exception as error:  # a task that breaks is a failure of the item
+        except Exception as error:  # an exception in a task is a failure of the item
             fault = f"{type(error).__name__}: {error}"
         if fault is None:
             passed += 1

@@ -1,7 +1,7 @@
-"""Random review histories through the PyPI package `fsrs` and `surefoot memory`.
+"""Compares `surefoot memory` with the PyPI package `fsrs` on random review histories.
 
 Independent of our code: the expected states come from the Python package alone.
-Differences minded: the package floors 24-hour spans (reviews are whole days
+Known differences: the package floors 24-hour spans (reviews are whole days
 apart here), rounds its whole days half to even and keeps no unrounded gap (the
 interval is worked out here from its stability by the published curve), and
 has learning steps and fuzz, both switched off.

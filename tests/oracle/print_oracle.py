@@ -1,14 +1,15 @@
-"""Printed practice sheets read back by another program.
+"""Reads printed practice sheets with another program.
 
 Poppler's pdfinfo and pdftotext open the files that `surefoot sheet` writes: a
 sheet is tagged, has the paper asked for and its language's words; its exercises
-stand in order; its key begins on a page of its own and gives the answers of the
-same seeds in order, fractions readable as `3/4`. What the answers are is not
-judged here (items_oracle.py does); this looks at whether paper says them.
+are in order; its key begins on a page of its own and gives the answers of the
+same seeds in order, with fractions as `3/4`. items_oracle.py checks that the answers
+are right; this checks that they are on paper.
 """
 
 import json
 import os
+import pathlib
 import re
 import subprocess
 import sys
@@ -17,6 +18,10 @@ import tempfile
 SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
 # ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
+SHARED = pathlib.Path(__file__).resolve().parents[2] / "shared"
+LANGUAGES = [
+    line["tag"] for line in json.loads((SHARED / "languages.json").read_text(encoding="utf-8"))
+]
 KEY = {"en": "Answer key", "es": "Respuestas:"}
 passed = failed = 0
 
@@ -70,7 +75,7 @@ def look_at(folder, concept, nth):
     level, count = nth % 3 + 1, 5
     paper = ("a4", "letter")[nth % 2]
     density = ("compact", "roomy")[nth // 2 % 2]
-    language = ("en", "es")[nth // 4 % 2]
+    language = LANGUAGES[nth // 4 % len(LANGUAGES)]
     name = f"{concept} level {level} {paper} {density} {language}"
     out = sheet(folder, concept, level, count, paper, density, language)
     info = run("pdfinfo", out)

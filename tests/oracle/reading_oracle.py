@@ -41,7 +41,7 @@ WORKED = [
     (1, 1, 1, -3.40),
 ]
 
-# Words of the standards themselves. A plural or other form stands for itself.
+# Words of the standards themselves. Each form of a word has its own entry.
 TERMS = set(
     """
     absolute addend area axis bracket brackets coefficient coefficients
@@ -94,7 +94,7 @@ WORD = re.compile(r"[A-Za-z]+(?:['’][A-Za-z]+)?")
 
 
 def syllables(word):
-    """The syllables of a word, or None for one that nobody knows."""
+    """The syllables of a word, or None for an unknown word."""
     word = word.lower().replace("’", "'")
     if word in OTHER_WORDS:
         return OTHER_WORDS[word]
@@ -187,7 +187,7 @@ STUDENT_FILES = [
 
 
 def plain_text(pattern):
-    """The words of a message: a number for what is put in, of several ways the usual one."""
+    """The words of a message, with a number for each argument and the default variant."""
     words = []
     for part in pattern.elements:
         if isinstance(part, ast.TextElement):
@@ -214,7 +214,7 @@ def student_screens(root):
             said = told(plain_text(entry.value))
             if said:
                 parts.setdefault(known.split("-")[0], []).append(said)
-        # What is too short to score by itself is scored with the rest of its file.
+        # Parts that are too short to score are scored together with the rest of their file.
         short = []
         for part, said in parts.items():
             if sum(len(WORD.findall(one)) for one in said) < FEWEST_WORDS:
@@ -226,7 +226,7 @@ def student_screens(root):
 
 
 def score_screens(root):
-    """Checks the student's screens; how many passed and failed."""
+    """Checks the student's screens. Returns how many passed and failed."""
     passed = failed = 0
     found = []
     for name, text in student_screens(root):

@@ -1,20 +1,21 @@
-"""Reports and tables of an invented class, read back by other programs.
+"""Reads reports and tables of an invented class with other programs.
 
-`surefoot demo` makes the class. Poppler reads the pages: tagged, the paper asked
-for, one page for a family, no other student's name (names are read from the
-desk's SQLite file), the caution in both languages. openpyxl reads the workbook
-and Python's csv module, in strict mode, the CSV: same cells, numbers as numbers,
-no formula. The share-safe table is judged by the ratings themselves, read from
+`surefoot demo` makes the class. Poppler reads the pages: tagged, the paper
+asked for, one page for a family, no other student's name (names are read from
+the desk's SQLite file), the caution in every language. openpyxl reads the
+workbook and Python's csv module, in strict mode, the CSV: same cells, numbers
+as numbers, no formula. The share-safe table is compared with the ratings in
 SQLite: bands in the manner of the U.S. EDFacts public files (from memory), rows
 of fewer than ten withheld (NCES 2011-603), and no name anywhere. The join slips
-hold every seat once, each with a code of its own whose check character python-stdnum
-confirms (ISO/IEC 7064 MOD 37,36), and names only where asked for.
+hold every seat once, each with a code of its own whose check character python-
+stdnum confirms (ISO/IEC 7064 MOD 37,36), and names only where asked for.
 """
 
 import csv
 import io
 import json
 import os
+import pathlib
 import re
 import sqlite3
 import subprocess
@@ -28,6 +29,10 @@ SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
 TODAY = "2026-11-25"
 # ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
+SHARED = pathlib.Path(__file__).resolve().parents[2] / "shared"
+LANGUAGES = [
+    line["tag"] for line in json.loads((SHARED / "languages.json").read_text(encoding="utf-8"))
+]
 CAUTION = {"en": "not a grade and not a diagnosis", "es": "No es una calificación ni un diagnóstico"}
 FAMILY_CAUTION = {
     "en": "They are not a grade and not a diagnosis",
@@ -104,7 +109,7 @@ def look_at_page(pdf, paper, what):
 def families(desk):
     for n, (seat, own) in enumerate(desk.names.items()):
         paper = ("a4", "letter")[n % 2]
-        language = ("en", "es")[n // 2 % 2]
+        language = LANGUAGES[n // 2 % len(LANGUAGES)]
         for of in ("family", "conference"):
             what = f"{of} {seat} {paper} {language}"
             pdf = desk.report(of, "--seat", str(seat), "--paper", paper, "--language", language)
@@ -119,7 +124,7 @@ def families(desk):
 
 def nameless(desk):
     for of in ("class-summary", "talk", "share-safe"):
-        for language in ("en", "es"):
+        for language in LANGUAGES:
             pdf = desk.report(of, "--language", language)
             look_at_page(pdf, "letter", of)
             text = text_of(pdf)
@@ -144,7 +149,7 @@ def band_of(low, raters):
 
 
 def wanted_band(low, raters):
-    """The band a row may show: ten raters, and three counts possible even to who knows how many rated."""
+    """The band a row may show: ten raters, and three counts possible even for a reader who knows how many rated."""
     band = band_of(low, raters)
     counts = [n for n in range(raters + 1) if band_of(n, raters) == band]
     return band if len(counts) >= 3 else None
@@ -210,7 +215,7 @@ def share_table(desk, step, handed_out):
 
 def tables(desk):
     rows = desk.board["rows"]
-    for language in ("en", "es"):
+    for language in LANGUAGES:
         book = openpyxl.load_workbook(desk.report("workbook", "--language", language, name="b.xlsx"))
         board, summary = book.worksheets
         cells = [cell for sheet in book.worksheets for line in sheet.iter_rows() for cell in line]
@@ -253,7 +258,7 @@ def tables(desk):
 
 def slips(desk):
     for n, paper in enumerate(PAPERS):
-        language = ("en", "es")[n]
+        language = LANGUAGES[n % len(LANGUAGES)]
         more = ("--paper", paper, "--language", language)
         pdf = desk.report("slips", *more)
         what = f"slips {paper} {language}"

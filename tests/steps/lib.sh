@@ -157,7 +157,7 @@ make_venv() {
   .venv/bin/pip install --quiet --disable-pip-version-check -r tests/oracle/requirements.txt
 }
 
-# What drives the window, and the screen it stands on.
+# Installs what drives the window, and a screen for it.
 window_driver() {
   system_packages xvfb xauth dbus webkit2gtk-driver openbox xdotool python3 fonts-dejavu-core
 }

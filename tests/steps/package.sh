@@ -11,7 +11,7 @@ check "screens build" ui_build
 
 bundle() {
   rm -rf target/debug/bundle/deb
-  # The screens are built already, and the lock file stands.
+  # The screens are built already, and the lock file stays as it is.
   CI=true ui/node_modules/.bin/tauri build --debug --bundles deb \
     --config '{"build":{"beforeBuildCommand":""}}' -- --locked
 }

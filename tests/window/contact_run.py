@@ -1,6 +1,6 @@
-"""Every concept's exercise in the window's own engine (WebKitGTK), in both languages:
+"""Every concept's exercise in the window's own engine (WebKitGTK), in every language:
 its mathematics is well-formed MathML, laid out as the standard says (MathML Core,
-https://www.w3.org/TR/mathml-core/), and pictures of all are kept to be looked at."""
+https://www.w3.org/TR/mathml-core/), and pictures of all are kept."""
 
 import functools
 import http.server
@@ -14,8 +14,9 @@ import driver
 from driver import TOP, Checks, Window
 
 CARDS = 12
+LANGUAGES = [line["tag"] for line in json.loads((TOP / "shared/languages.json").read_text(encoding="utf-8"))]
 BROWSER = next(pathlib.Path("/usr/lib").glob("*/webkit2gtk-4.1/MiniBrowser"), None)
-# What a page of MathML holds that is drawn as it should be, and what is not.
+# Counts the formulas of a page, and finds those that are not drawn as they should be.
 LOOK = """
 const broken = [];
 const names = new Set('math mrow mi mn mo mtext mspace mfrac msup msub msqrt mover munder munderover mtable mtr mtd mpadded menclose mstyle'.split(' '));
@@ -68,7 +69,7 @@ with Window(folder.name, ["--automation"]) as window:
                    {"url": f"http://127.0.0.1:{server.server_port}/"})
     window.wait(lambda: window.script("return Boolean(window.contact)"), "the page of exercises")
     seen = fractions = 0
-    for language in ["en", "es"]:
+    for language in LANGUAGES:
         for at in range(0, len(items), CARDS):
             window.script_async(
                 "const done = arguments[arguments.length - 1];"
@@ -78,10 +79,10 @@ with Window(folder.name, ["--automation"]) as window:
             found = window.script(LOOK)
             seen += found["count"]
             fractions += found["fractions"]
-            checks.that(f"{language} from {at}: mathematics well-formed and in its place",
+            checks.that(f"{language} from {at}: mathematics is well-formed and laid out",
                         not found["broken"], found["broken"])
             window.shot(f"contact-{language}-{at // CARDS + 1:02}")
-    checks.that("there was mathematics to look at", seen > 500 and fractions > 100,
+    checks.that("there was mathematics to check", seen > 500 and fractions > 100,
                 (seen, fractions))
     print(f"        {seen} formulas, {fractions} fractions")
 

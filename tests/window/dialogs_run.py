@@ -1,5 +1,5 @@
 """The system's own dialogs, answered by keys as a person would: a class pack is
-saved, picked again, and a folder of hand-ins is taken in."""
+saved and picked again, and a folder of hand-ins is imported."""
 
 import pathlib
 import shutil
@@ -12,7 +12,7 @@ from x11 import screen
 checks = Checks()
 folder = tempfile.TemporaryDirectory(prefix="surefoot-window-", ignore_cleanup_errors=True)
 home = pathlib.Path(folder.name)
-# Keys go to a window only when something hands out the keyboard.
+# Without a window manager no window gets the keys.
 manager = subprocess.Popen(["openbox"], stdout=subprocess.DEVNULL, stderr=subprocess.DEVNULL)
 # A dialog that waits for keys must not change its picture.
 gtk = home / "config/gtk-3.0/settings.ini"
@@ -129,7 +129,7 @@ try:
             lambda: (lambda s: s if s["result"] else None)(window.call("job", job)[1]),
             "the import") if kind == "ok" and job else job
         files = state["result"]["account"]["files"] if state else []
-        checks.that("the picked folder is taken in, a wrong file by its reason",
+        checks.that("the picked folder is imported, and a wrong file has its reason",
                     [f["verdict"]["kind"] for f in files] == ["refused"], state)
 finally:
     manager.terminate()

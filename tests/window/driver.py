@@ -38,7 +38,7 @@ const painted = () => new Promise(r => requestAnimationFrame(() => requestAnimat
 
 
 class Missing(AssertionError):
-    """Something that should be on the page is not."""
+    """Something is not on the page."""
 
 
 def free_port():
@@ -48,7 +48,7 @@ def free_port():
 
 
 def environment(home):
-    """Folders of the program's own under `home`, so that runs do not meet."""
+    """Sets the program's folders under `home`, so that runs do not share any."""
     return dict(
         os.environ,
         HOME=str(home),
@@ -77,7 +77,7 @@ class Window:
         self.log = open(self.home / "driver.log", "ab")
         self.driver = subprocess.Popen(
             [driver, f"--port={self.port}", "--host=127.0.0.1"],
-            # The window lets itself be driven only when told so.
+            # Without this variable the window refuses a driver.
             env=environment(self.home) | {"TAURI_WEBVIEW_AUTOMATION": "true"},
             stdout=self.log, stderr=self.log, start_new_session=True)
         options = {"binary": str(self.program), "args": self.arguments}
@@ -113,7 +113,7 @@ class Window:
             return json.load(answer)["value"]
 
     def wait(self, look, what="", seconds=PATIENCE_SECONDS):
-        """Looks until there is something to see."""
+        """Calls `look` until it returns something."""
         until = time.monotonic() + seconds
         while True:
             seen = look()
@@ -128,7 +128,7 @@ class Window:
                             {"script": code, "args": list(arguments)})
 
     def script_async(self, code, *arguments):
-        """`code` ends with calling the last of its arguments."""
+        """Runs `code`, which ends by calling the last of its arguments."""
         return self.request("POST", f"{self.session}/execute/async",
                             {"script": code, "args": list(arguments)})
 
@@ -151,7 +151,7 @@ class Window:
         return self.find(f'[data-testid="{name}"]', seconds)
 
     def click(self, element):
-        # As a person would: not where the bar at the foot lies over it.
+        # Scrolls to the middle, where the bar at the foot does not cover it.
         self.script("arguments[0].scrollIntoView({ block: 'center' })", {ELEMENT: element})
         self.request("POST", f"{self.session}/element/{element}/click", {})
 
@@ -175,7 +175,7 @@ class Window:
 
 
 class Checks:
-    """Counts what held; a failed one is told and the run goes on."""
+    """Counts checks. Reports failures and continues."""
 
     def __init__(self):
         self.passed = self.failed = 0
@@ -190,10 +190,10 @@ class Checks:
 
     @contextlib.contextmanager
     def step(self, name):
-        """A stretch of the run that counts as one check."""
+        """A part of the run that counts as one check."""
         try:
             yield
-        except Exception:  # noqa: BLE001: whatever it was, the run tells it and goes on
+        except Exception:  # noqa: BLE001: any exception is reported as a failure
             traceback.print_exc()
             self.that(name, False, "see above")
         else:

@@ -21,7 +21,7 @@ with Window(home / "second", [str(broken)]) as window:
     window.find("h1")
     said = window.wait(lambda: "not a Surefoot file" in window.script("return document.body.innerText"),
                        "what is said of the file")
-    checks.that("a file it was opened with is looked at, and told by its content", bool(said))
-checks.that("and left as it was", broken.read_bytes() == b"no class pack")
+    checks.that("a file it was opened with is read and described by its content", bool(said))
+checks.that("and is unchanged", broken.read_bytes() == b"no class pack")
 
 checks.finish()

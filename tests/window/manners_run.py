@@ -1,5 +1,5 @@
-"""The window's manners: it is one, remembers its size, and keeps its page from
-everything but the one way in."""
+"""Checks that there is one window, that it remembers its size, and that its page can
+reach only the command `call`."""
 
 import pathlib
 import subprocess
@@ -24,7 +24,7 @@ with Window(home) as window:
                 kind == "error" and error.get("code") == "bad_arguments", error)
 
     said = window.script("try { return String(eval('1 + 1')) } catch (e) { return e.name }")
-    checks.that("the page cannot make code of words", said == "EvalError", said)
+    checks.that("the page cannot run text as code", said == "EvalError", said)
     said = window.script(
         "const s = document.createElement('style'); s.textContent = 'body{outline:3px solid red}';"
         "document.head.append(s); const r = getComputedStyle(document.body).outlineStyle;"
@@ -36,7 +36,7 @@ with Window(home) as window:
         "fetch('http://127.0.0.1:9/').then(() => done('reached'), () => {})")
     checks.that("the page reaches no address", said == "connect-src", said)
     said = window.script("return typeof window.__TAURI__")
-    checks.that("no global door stands in the page", said == "undefined", said)
+    checks.that("the page has no global Tauri object", said == "undefined", said)
     for command, arguments in [
         ("plugin:fs|read_text_file", {"path": "/etc/hostname"}),
         ("plugin:fs|write_text_file", {"path": str(home / "planted")}),

@@ -1,7 +1,7 @@
 """How long the window takes to its first usable screen and how much memory it
 holds then, as ratios to an empty window of the same parts in the same run. The
-ratios are printed to be read, beside what is aimed at; what is checked is that
-every start ends in a usable screen."""
+ratios are printed beside their targets. The run checks only that every start ends in
+a usable screen."""
 
 import contextlib
 import os
@@ -96,6 +96,6 @@ for place, what, unit in [(0, "start to a usable screen", "s"), (1, "memory", "M
     ratio = middle["ours"] / middle["empty"]
     said = "" if ratio <= TARGET else "   OVER TARGET"
     print(f"        {what}: empty {middle['empty']:.2f} {unit}, ours {middle['ours']:.2f} {unit}, "
-          f"ratio {ratio:.2f} (aimed at: {TARGET} at most; median of {STARTS}){said}")
+          f"ratio {ratio:.2f} (target: at most {TARGET}; median of {STARTS}){said}")
 
 checks.finish()

@@ -13,7 +13,7 @@ from driver import PROGRAM, Checks, Window, environment
 SAMPLE_SECONDS = 300
 # Tonight's queue mixes kinds of exercises.
 EXERCISES_TRIED = 8
-# What the screens show in place of a word they lack.
+# The screens show this in place of a missing message.
 UNWORDED = "\u27e8"
 
 checks = Checks()
@@ -22,7 +22,7 @@ home = pathlib.Path(folder.name)
 
 
 def picture(window, name):
-    """Keeps a picture; every word on it must be there in the person's language."""
+    """Takes a picture, and checks that no word on it is missing."""
     window.shot(name)
     words = window.script("return document.body.innerText")
     checks.that(f"no word is missing on {name}", UNWORDED not in words,
@@ -30,7 +30,7 @@ def picture(window, name):
 
 
 def hooks(window, start):
-    """The names of the hooks on the page that begin so."""
+    """Returns the names of the hooks on the page that begin with `start`."""
     return window.script(
         "return [...document.querySelectorAll('[data-testid]')].map(e => e.dataset.testid)"
         ".filter(n => n.startsWith(arguments[0]))", start)
@@ -41,7 +41,7 @@ def wait_hooks(window, start, seconds=20):
 
 
 def hand_ins():
-    """Every hand-in on disk with what identifies its content."""
+    """Returns each hand-in on disk with the time of its last change."""
     return {p: p.stat().st_mtime_ns for p in home.rglob("*.sfhandin")}
 
 
@@ -51,29 +51,28 @@ def board_row(window, concept):
     return window.text(window.hook(f"board-row-{concept}"))
 
 
-def account(window):
-    """The words of the latest import's account; none before the first."""
+def import_report(window):
+    """Returns the text of the latest import report; empty before the first."""
     return window.script(
         "return document.querySelector('[data-testid=import-report]')?.innerText ?? ''")
 
 
 def chosen(window, hook):
-    """Whether a rating or an outcome stands as chosen, as a screen reader hears it."""
+    """Returns whether a rating or an outcome is chosen for a screen reader."""
     element = window.hook(hook)
     return "true" in (window.attribute(element, "aria-pressed"),
                       window.attribute(element, "aria-checked"))
 
 
 def all_chosen(window, concepts):
-    """Whether every concept stands as this run marked it."""
+    """Returns whether every concept is marked as this run marked it."""
     return all(chosen(window, f"rate-{c}-0") and chosen(window, f"outcome-{c}-wrong")
                for c in concepts)
 
 
 def answer_one(window):
-    """Says how sure, fills in something that may well be wrong, gives it, and
-    waits for what comes of it. An exercise that is answered by hand on a
-    drawing is passed over."""
+    """Answers one exercise, right or wrong, and returns the feedback. Skips exercises
+    that are answered in a drawing."""
     for _ in range(EXERCISES_TRIED):
         wait_hooks(window, "practice-sure-")
         window.press("practice-sure-1")
@@ -102,7 +101,7 @@ with Window(home) as window:
         window.hook("bar-student", SAMPLE_SECONDS)
         picture(window, "2-sample-class")
 
-    with checks.step("the student's day stands there"):
+    with checks.step("Today shows the student's day"):
         window.press("bar-student")
         window.press("tab-today")
         rates = wait_hooks(window, "rate-")
@@ -113,7 +112,7 @@ with Window(home) as window:
     before = board_row(window, concept)
     picture(window, "3-board-before")
 
-    with checks.step("the check-in is taken at the tap"):
+    with checks.step("a check-in is stored at the tap"):
         window.press("bar-student")
         window.press("tab-today")
         for name in concepts:
@@ -122,7 +121,7 @@ with Window(home) as window:
         window.wait(lambda: all_chosen(window, concepts), "all chosen")
         picture(window, "4-check-in")
 
-    with checks.step("practice takes an answer and says what it makes of it"):
+    with checks.step("practice takes an answer and shows feedback"):
         window.press("tab-practice")
         wait_hooks(window, "practice-sure-")
         picture(window, "5-practice")
@@ -131,20 +130,20 @@ with Window(home) as window:
         assert said.strip(), "feedback without words"
 
     held = hand_ins()
-    with checks.step("a hand-in is made and stands on disk"):
+    with checks.step("a hand-in is made and is on disk"):
         window.press("tab-handin")
         window.press("hand-in-make")
         window.wait(lambda: hand_ins() != held, "a new hand-in")
         picture(window, "7-hand-in")
 
-    with checks.step("the teacher takes it in"):
+    with checks.step("the teacher imports it"):
         window.press("bar-teacher")
         window.press("tab-files")
         window.hook("import-start")
-        earlier = account(window)
+        earlier = import_report(window)
         window.press("import-start")
-        window.wait(lambda: account(window) not in ("", earlier), "the account", SAMPLE_SECONDS)
-        print(f"        {account(window).splitlines()[0]}")
+        window.wait(lambda: import_report(window) not in ("", earlier), "the import report", SAMPLE_SECONDS)
+        print(f"        {import_report(window).splitlines()[0]}")
         picture(window, "8-import")
 
     with checks.step("the board shows it"):
@@ -171,7 +170,7 @@ with Window(home, [str(packs[0])]) as window:
         picture(window, "11-opened-pack")
 
 with Window(home, ["--sample"]) as window:
-    with checks.step("a start on the sample class is in it at once"):
+    with checks.step("a start with --sample opens the sample class"):
         window.hook("bar-teacher")
 
 checks.finish()

@@ -1,5 +1,5 @@
-"""What the runs need of the X server, by Xlib: closing a window as a window manager
-does, since the tests' screen has none, and the picture of the whole screen."""
+"""Calls of Xlib for the runs: closes a window as a window manager does, because the
+tests' screen has none, and reads the picture of the whole screen."""
 
 import ctypes
 

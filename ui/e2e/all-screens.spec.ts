@@ -1,20 +1,17 @@
 // Measures every screen at each stop of the ways in `walk`. MEASURE_ALL=1 measures every
-// theme in both languages. Without it, contrast is measured in English only (the colours
-// are the same), and axe runs in one theme for each language.
-import type { Language } from '../src/lib/backend/contract';
+// theme in every language. Without it, contrast is measured in the first language only (the
+// colours are the same), and axe runs in one theme for each language.
 import { test } from './fixtures';
-import { ALL, DESK as OF_DESK, look, STUDENT, THEMES } from './measure/look';
+import { LANGUAGES } from './languages';
+import { ALL, DESK as OF_DESK, look, type ShownTheme, STUDENT, THEMES } from './measure/look';
 import { makeClass } from './own-class';
 import { DESK } from './sizes';
 import { walkStudent } from './walk/student';
 import { walkOwnDesk } from './walk/teacher';
 
-const ROUNDS: { language: Language; colours: boolean; axe: 'light' | 'dark' }[] = [
-  { language: 'en', colours: true, axe: 'light' },
-  { language: 'es', colours: ALL, axe: 'dark' },
-];
-
-for (const { language, colours, axe } of ROUNDS) {
+for (const [place, language] of LANGUAGES.entries()) {
+  const axe: ShownTheme = place === 0 ? 'light' : 'dark';
+  const colours = ALL || place === 0;
   const how = { sizes: true, themes: colours ? THEMES : [axe], axe: ALL ? THEMES : [axe] };
 
   test(`every screen of a student, ${language}`, async ({ page, bridge }) => {

@@ -1,9 +1,9 @@
 // Evenings at home: a whole evening on every kind of screen, with a break; drafts that come
 // back; an evening by a number of exercises; and words of exercises that fail to load.
 import type { Page } from '@playwright/test';
-import type { Language } from '../src/lib/backend/contract';
 import { boxOf, choose, finders } from './finders';
 import { expect, test } from './fixtures';
+import { LANGUAGES } from './languages';
 import { ALL, look, STUDENT } from './measure/look';
 import { join, makeClass, markDay, open } from './own-class';
 import { SIZES } from './sizes';
@@ -13,20 +13,14 @@ import { fillIn } from './walk/fill-in';
 const SEEMS_MS = 100_000;
 const SCREENS = { ...SIZES, desktop: { width: 1440, height: 900 } };
 
-const EVENINGS: [Language, keyof typeof SCREENS][] = [
-  ['en', 'tablet'],
-  ['es', 'landscape'],
-  ['es', 'phone'],
-  ['en', 'desktop'],
-  ...(ALL
-    ? ([
-        ['es', 'tablet'],
-        ['en', 'landscape'],
-        ['en', 'phone'],
-        ['es', 'desktop'],
-      ] as const)
-    : []),
-].map(([language, place]) => [language as Language, place as keyof typeof SCREENS]);
+const PLACES = ['tablet', 'landscape', 'phone', 'desktop'] as const;
+
+/** Every language and every screen; with MEASURE_ALL=1 every language on every screen. */
+const EVENINGS = LANGUAGES.flatMap((language, at) =>
+  PLACES.filter((_, n) => ALL || n % LANGUAGES.length === at || n === at % PLACES.length).map(
+    (place) => [language, place] as const,
+  ),
+);
 
 /** Does one exercise: confidence, any answer, and the steps if it was wrong. */
 async function practise(page: Page): Promise<void> {

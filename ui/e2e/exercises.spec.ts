@@ -1,12 +1,11 @@
-// Draws an exercise of each concept and every kind of figure in both languages. Prints how
+// Draws an exercise of each concept and every kind of figure in every language. Prints how
 // long that takes (the aim is 2 ms) and does not check it, because it depends on the
 // machine. `exercises.pictures.ts` makes pictures of them.
-import type { Language } from '../src/lib/backend/contract';
 import { exercises, pictured, show } from './exercises';
+import { LANGUAGES } from './languages';
 import { expect, testOf } from './served';
 
 const test = testOf('contact');
-const LANGUAGES: Language[] = ['en', 'es'];
 
 test('an exercise of each concept has text alternatives, and is timed', async ({ page }) => {
   const items = exercises('--level', '2', '--seed', '3');

@@ -1,6 +1,7 @@
-// Checks the measures themselves, loads the second language, and times taps.
+// Checks the measures themselves, loads the other languages, and times taps.
 import type { Page } from '@playwright/test';
 import { expect, test } from './fixtures';
+import { LANGUAGE_LINES, LANGUAGES, messageIn } from './languages';
 import { measurable, settled, STUDENT } from './measure/look';
 import { installTaps, type Kind } from './measure/taps';
 import { join, makeClass, open } from './own-class';
@@ -73,49 +74,56 @@ test('the measures find the planted faults and nothing else', async ({ page }) =
     expect((await measured(...planted)).join('\n'), name).toMatch(told);
 });
 
-test('a language is loaded when it is first chosen, completely or not at all', async ({
-  page,
-  hook,
-}) => {
-  const loaded: (string | undefined)[] = [];
-  page.on('request', (request) => {
-    const asset = /assets\/(en|es)-/.exec(request.url());
-    if (asset) loaded.push(asset[1]);
-  });
-  const words = page.locator('body');
-  await page.goto('/');
-  await expect(hook('language-es')).toBeVisible();
-  expect(loaded, 'one language at first').toEqual(['en']);
+const [FIRST, ...OTHERS] = LANGUAGE_LINES;
 
-  await test.step('words that cannot be loaded are reported, and all others stay', async () => {
-    await page.route(/assets\/es-/, (route) => route.fulfill({ status: 422 }));
-    await hook('language-es').tap();
-    const alert = page.getByRole('alert');
-    await expect(alert).toContainText('Español');
-    await expect(alert).toContainText('Nothing that you did before is lost');
-    await expect(words).not.toContainText('⟨');
-    await hook('language-en').tap();
-    await expect(alert).toHaveCount(0);
-    await page.unroute(/assets\/es-/);
-  });
-
-  await test.step('until the words are there, the first language stays', async () => {
-    let deliver = (): void => undefined;
-    const held = new Promise<void>((resolve) => (deliver = resolve));
-    await page.route(/assets\/es-/, async (route) => {
-      await held;
-      await route.continue();
+for (const { tag, name } of OTHERS) {
+  test(`${tag} is loaded when it is first chosen, completely or not at all`, async ({
+    page,
+    hook,
+  }) => {
+    const loaded: (string | undefined)[] = [];
+    const ofLanguage = new RegExp(`assets/(${LANGUAGES.join('|')})-`);
+    page.on('request', (request) => {
+      const asset = ofLanguage.exec(request.url());
+      if (asset) loaded.push(asset[1]);
     });
-    const asked = page.waitForRequest(/assets\/es-/);
-    await hook('language-es').tap();
-    await asked;
-    await expect(page.locator('html[lang=en]')).toBeAttached();
-    await expect(words).not.toContainText('⟨');
-    deliver();
-    await expect(page.locator('html[lang=es]')).toBeAttached();
-    await expect(words).not.toContainText('⟨');
+    const file = new RegExp(`assets/${tag}-`);
+    const shown = (language: string) => page.locator(`html[lang=${language}]`);
+    const words = page.locator('body');
+    await page.goto('/');
+    await expect(hook(`language-${tag}`)).toBeVisible();
+    expect(loaded, 'one language at first').toEqual([FIRST.tag]);
+
+    await test.step('words that cannot be loaded are reported, and all others stay', async () => {
+      await page.route(file, (route) => route.fulfill({ status: 422 }));
+      await hook(`language-${tag}`).tap();
+      const alert = page.getByRole('alert');
+      await expect(alert).toContainText(name);
+      await expect(alert).toContainText(messageIn(FIRST.tag, 'error-kept'));
+      await expect(words).not.toContainText('⟨');
+      await hook(`language-${FIRST.tag}`).tap();
+      await expect(alert).toHaveCount(0);
+      await page.unroute(file);
+    });
+
+    await test.step('until the words are there, the first language stays', async () => {
+      let deliver = (): void => undefined;
+      const held = new Promise<void>((resolve) => (deliver = resolve));
+      await page.route(file, async (route) => {
+        await held;
+        await route.continue();
+      });
+      const asked = page.waitForRequest(file);
+      await hook(`language-${tag}`).tap();
+      await asked;
+      await expect(shown(FIRST.tag)).toBeAttached();
+      await expect(words).not.toContainText('⟨');
+      deliver();
+      await expect(shown(tag)).toBeAttached();
+      await expect(words).not.toContainText('⟨');
+    });
   });
-});
+}
 
 /** The time in which a slow tablet should answer a tap. */
 const TARGET_MS = 50;

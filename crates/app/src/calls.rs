@@ -122,7 +122,7 @@ macro_rules! calls {
             types.add::<CallError>();
             let all = [$(concat!(stringify!($kind), "Calls")),*].join(" & ");
             format!(
-                "// Written by `WRITE_CONTRACT=1 cargo test -p surefoot-app --test contract`; do not edit.\n\
+                "// Written by `WRITE_CONTRACT=1 cargo test --test contract`; do not edit.\n\
                  {}{doors}export type Calls = {all};\n",
                 types.text()
             )

@@ -54,12 +54,18 @@ pub struct DemoPlan {
 }
 
 impl DemoPlan {
+    /// Seats of the sample class.
+    pub const STUDENTS: u32 = 24;
+
+    /// School weeks of the sample class that have passed.
+    pub const WEEKS: u32 = 8;
+
     /// The sample class of the app.
     #[must_use]
     pub fn sample(today: NaiveDate) -> Self {
         Self {
-            students: 24,
-            weeks: 8,
+            students: Self::STUDENTS as usize,
+            weeks: Self::WEEKS as usize,
             seed: 1,
             today,
             leave_last_hand_ins: true,

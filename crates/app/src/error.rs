@@ -26,15 +26,15 @@ pub enum CallError {
     /// The thing asked for does not exist, or not any more.
     #[error("no such {what}")]
     NotFound {
-        /// `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`, `copy`, `file`.
+        /// The kind of thing, such as `student` or `copy`.
         what: String,
     },
     /// A value that a person entered is not allowed.
     #[error("{field} cannot be taken: {rule}")]
     Invalid {
-        /// The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`, `goals`.
+        /// The field, such as `title` or `nickname`.
         field: String,
-        /// The rule it breaks: `empty`, `too_long`, `too_many`, `too_few`, `order`, `range`, `not_today`.
+        /// The rule it breaks, such as `empty` or `too_long`.
         rule: String,
     },
     /// The school year is invalid.

@@ -20,6 +20,6 @@ fn typescript_contract_is_current() {
     let have = std::fs::read_to_string(path).unwrap_or_default();
     assert!(
         have == want,
-        "stale: run WRITE_CONTRACT=1 cargo test -p surefoot-app --test contract"
+        "stale: run WRITE_CONTRACT=1 cargo test --test contract"
     );
 }

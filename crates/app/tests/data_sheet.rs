@@ -1,7 +1,7 @@
 //! Makes the data sheet from the schemas of the stores, and checks its promise: no column that it
 //! calls private is in an opened hand-in.
 //!
-//! `WRITE_DATA_SHEET=1 cargo test -p surefoot-app --test data_sheet` writes
+//! `WRITE_DATA_SHEET=1 cargo test --test data_sheet` writes
 //! `docs/data-sheet.md`.
 #![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic)]
 
@@ -114,7 +114,7 @@ fn the_data_sheet_says_what_the_stores_hold() {
     }
     assert!(
         std::fs::read_to_string(SHEET).unwrap_or_default() == sheet,
-        "stale: run WRITE_DATA_SHEET=1 cargo test -p surefoot-app --test data_sheet"
+        "stale: run WRITE_DATA_SHEET=1 cargo test --test data_sheet"
     );
 }
 

@@ -4,7 +4,7 @@
 //! Each command is a file of `commands`: it reads its arguments, opens what they name, calls
 //! the crates below, and prints a table or JSON or writes a file.
 //!
-//! The command computes and decides nothing itself, because the window would lack it.
+//! This crate must not know rules of its own, because the window would lack them.
 
 #![cfg_attr(not(test), warn(clippy::print_stdout))]
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]

@@ -5,6 +5,8 @@
 //! outside become *opened* (within the caps, authentic, well formed), then *checked*
 //! (also fits the class and seat). Only checked content can be merged or used.
 //! `docs/exchange.md` describes every byte.
+//!
+//! This crate must not know stores, paths or dialogs.
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod backup_file;

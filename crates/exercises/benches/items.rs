@@ -1,6 +1,6 @@
 //! How fast exercises are made: every generator and level in turn, on one core.
 //!
-//! `cargo bench -p surefoot-exercises --bench items`. Below 100,000 items a second it fails.
+//! `cargo bench --bench items`. Below 100,000 items a second it fails.
 
 #![allow(
     clippy::unwrap_used,

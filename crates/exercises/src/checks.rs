@@ -14,12 +14,22 @@ const SEEDS: u64 = 60;
 /// Seeds whose exercises also go through JSON.
 const JSON_SEEDS: u64 = 5;
 
+/// Concepts without exercises, because a program cannot mark what students say of them.
+const WITHOUT_EXERCISES: [&str; 2] = ["g6-describe-measuring", "g6-choose-measure"];
+
 #[test]
-fn every_generator_belongs_to_a_concept_and_is_alone() {
+fn each_concept_has_one_generator() {
     let catalogue = Catalogue::built_in().unwrap();
-    for concept in concepts_with_exercises() {
-        assert!(catalogue.get(concept).is_some(), "{concept}");
-    }
+    let concepts = catalogue
+        .concepts()
+        .iter()
+        .map(|concept| concept.id.as_str());
+    assert_eq!(
+        concepts_with_exercises()
+            .chain(WITHOUT_EXERCISES)
+            .collect::<BTreeSet<_>>(),
+        concepts.collect()
+    );
     assert_eq!(
         concepts_with_exercises().count(),
         super::strand::all().count(),

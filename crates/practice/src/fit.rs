@@ -251,7 +251,7 @@ mod tests {
     /// Shows why one student's year is not fitted by itself. Some simulated students forget as
     /// the usual parameters say, others twice as fast. The parameters are fitted to the first
     /// three quarters of each history, and their loss on the last quarter is printed:
-    /// `cargo test -p surefoot-practice --lib one_students_year -- --ignored --nocapture`.
+    /// `cargo test --lib one_students_year -- --ignored --nocapture`.
     #[test]
     #[ignore = "takes a minute, and prints a table"]
     fn one_students_year_is_too_little_to_fit() {

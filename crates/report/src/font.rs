@@ -55,21 +55,23 @@ pub struct Drawn {
     pub advance_em: f32,
 }
 
-/// Finds a character in the font asked for, or in the signs. A missing one becomes the replacement
-/// character, so that it is visible.
-#[must_use]
-pub fn drawn(face: Face, character: char) -> Drawn {
+/// Finds a character in the font asked for, or in the signs.
+fn find(face: Face, character: char) -> Option<(Face, GlyphId)> {
     let character = match character {
         // Spaces of other widths are not in the fonts.
         '\u{a0}' | '\u{202f}' | '\u{2009}' | '\n' | '\t' => ' ',
         '\u{2010}' | '\u{2011}' => '-',
         other => other,
     };
-    let found = [(face, character), (Face::Signs, character)]
+    [face, Face::Signs]
         .into_iter()
-        .chain([(face, '\u{fffd}'), (face, '?')])
-        .find_map(|(face, character)| Some((face, face.glyph(character)?)));
-    let Some((face, glyph)) = found else {
+        .find_map(|face| Some((face, face.glyph(character)?)))
+}
+
+/// How a character is drawn. A missing one becomes a question mark, so that it is visible.
+#[must_use]
+pub fn drawn(face: Face, character: char) -> Drawn {
+    let Some((face, glyph)) = find(face, character).or_else(|| find(face, '?')) else {
         return Drawn {
             face,
             glyph: 0,
@@ -95,22 +97,38 @@ pub fn width(text: &str, face: Face, size: f32) -> f32 {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use surefoot_catalogue::Language;
 
     #[test]
-    fn the_fonts_have_what_both_languages_and_mathematics_need() {
+    fn the_fonts_have_each_character_of_the_messages() {
+        for language in Language::all() {
+            for (area, text) in language.message_files() {
+                let lines = text.lines().filter(|line| !line.starts_with('#'));
+                has_all(&lines.collect::<String>(), &format!("{language:?} {area}"));
+            }
+        }
+    }
+
+    #[test]
+    fn the_fonts_have_what_names_and_mathematics_need() {
+        has_all(
+            "AaZz09áéíóúüñÁÉÍÓÚÜÑ¿¡«»×÷−±°¢$€…–—‘’“”·½ŁłŠšőğ≤≥≠≈⋅→",
+            "names and mathematics",
+        );
+    }
+
+    fn has_all(text: &str, of: &str) {
         for face in [Face::Regular, Face::Bold] {
-            for c in "AaZz09áéíóúüñÁÉÍÓÚÜÑ¿¡«»×÷−±°¢$€…–—‘’“”·½ŁłŠšőğ≤≥≠≈⋅→".chars()
-            {
-                let found = drawn(face, c);
-                assert!(found.glyph != 0, "{c} is missing in {face:?}");
-                assert!(found.advance_em > 0.0, "{c} has no width");
+            for c in text.chars() {
+                assert!(find(face, c).is_some(), "{of}: {face:?} lacks {c:?}");
             }
         }
     }
 
     #[test]
     fn a_missing_character_is_seen() {
-        assert!(drawn(Face::Regular, '漢').glyph != 0);
+        assert_eq!(find(Face::Regular, '漢'), None);
+        assert_eq!(drawn(Face::Regular, '漢'), drawn(Face::Regular, '?'));
         assert!(width("iii", Face::Regular, 10.0) < width("mmm", Face::Regular, 10.0));
     }
 }

@@ -3,6 +3,8 @@
 //! Only this crate knows SQLite. [`Store`] opens, checks, migrates and copies a store of
 //! either kind; [`student`] and [`desk`] read and write their tables. A write is on disk
 //! before it is acknowledged (write-ahead log, `synchronous = FULL`).
+//!
+//! This crate must not know use-cases or screens.
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 

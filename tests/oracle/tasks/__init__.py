@@ -1,6 +1,6 @@
 """Tasks of exercises: from a neutral statement to its answer.
 
-A task takes the statement and gives back a Fraction, an int, a sign, a text
+A task takes the statement and returns a Fraction, an int, a sign, a text
 (a choice's English words), a tuple, a list, a set or a Typed expression.
 """
 import functools
@@ -15,7 +15,7 @@ def task(name):
 
     def register(function):
         if name in TASKS:
-            raise ValueError(f"task {name} stands twice")
+            raise ValueError(f"there are two tasks {name}")
         TASKS[name] = function
         return function
 

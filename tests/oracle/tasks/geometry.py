@@ -115,7 +115,7 @@ def all_have(s):
 
 @task("wider_family")
 def wider_family(s):
-    """The family with fewer rules holds the other."""
+    """The family with fewer rules includes the other."""
     one, two = s["pair"]
     assert RULES[one] < RULES[two] or RULES[two] < RULES[one]
     return one if RULES[one] < RULES[two] else two

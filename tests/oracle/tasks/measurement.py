@@ -6,7 +6,7 @@ from tasks import exact, task
 
 @task("clock_time")
 def clock_time(s):
-    """The hour hand is past an hour mark, the minute hand stands at a small mark."""
+    """The hour hand is past an hour mark, the minute hand is at a small mark."""
     return (s["hour_hand_after"], s["small_marks"] % 60)
 
 

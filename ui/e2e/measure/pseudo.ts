@@ -5,6 +5,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, type Page } from '@playwright/test';
 import type { Language } from '../../src/lib/backend/contract';
+import { LANGUAGE_LINES } from '../languages';
 import { SHOTS, TOP } from '../places';
 import { SIZES } from '../sizes';
 import type { At } from '../walk/way';
@@ -32,9 +33,7 @@ const SAME: Record<string, string[]> = {
   ],
   'lists are joined by the browser in the locale of the language': ['and'],
   'keys are named as on the keyboard': ['Ctrl'],
-  'languages are named in themselves': (
-    JSON.parse(readFileSync(join(TOP, 'shared/languages.json'), 'utf8')) as { name: string }[]
-  ).map(({ name }) => name),
+  'languages are named in themselves': LANGUAGE_LINES.map(({ name }) => name),
   'names of people in exercises': names('crates/exercises/src/dice.rs', 'const NAMES'),
   'units and signs of measurement': ['cm', 'mm', 'km', 'oz'],
   'the names of file formats': ['CSV', 'QTI', 'CASE', 'JSON', 'XLSX', 'PDF'],

@@ -1,14 +1,13 @@
-// Takes pictures of an exercise of each concept in both languages, of every kind of figure
+// Takes pictures of an exercise of each concept in every language, of every kind of figure
 // with its text alternative, and of the gallery in each theme. LEVEL and SEED choose other
 // exercises.
 import { join } from 'node:path';
-import type { Language } from '../../src/lib/backend/contract';
 import { exercises, pictured, show } from '../exercises';
+import { LANGUAGES } from '../languages';
 import { showTheme, THEMES } from '../measure/look';
 import { SHOTS } from '../places';
 import { testOf } from '../served';
 
-const LANGUAGES: Language[] = ['en', 'es'];
 const WIDE = { viewport: { width: 1720, height: 1200 }, hasTouch: false, isMobile: false };
 const ON_A_PAGE = 12;
 const contact = testOf('contact');

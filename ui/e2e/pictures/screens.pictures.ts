@@ -1,11 +1,11 @@
-// Takes pictures of every screen in both languages, on a large screen and a phone, light and
+// Takes pictures of every screen in every language, on a large screen and a phone, light and
 // dark (or in THEMES), into shots/, and makes sheets of them in shots/sheets. The stops are
 // those of the ways in `walk`. ONLY limits them to names that contain it.
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
-import type { Language } from '../../src/lib/backend/contract';
 import { test } from '../fixtures';
+import { LANGUAGES } from '../languages';
 import { type ShownTheme, showTheme } from '../measure/look';
 import { makeClass } from '../own-class';
 import { SAMPLE_DAY, SHOTS } from '../places';
@@ -14,7 +14,6 @@ import { walkStudent } from '../walk/student';
 import { walkOwnDesk, walkTeacher } from '../walk/teacher';
 import type { At } from '../walk/way';
 
-const LANGUAGES: Language[] = ['en', 'es'];
 const THEMES = (process.env.THEMES ?? 'light,dark').split(',') as ShownTheme[];
 const { ONLY = '' } = process.env;
 

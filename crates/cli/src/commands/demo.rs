@@ -20,10 +20,10 @@ pub struct Args {
     #[arg(long)]
     dir: PathBuf,
     /// The number of students.
-    #[arg(long, default_value_t = 24, value_parser = clap::value_parser!(u32).range(1..=60))]
+    #[arg(long, default_value_t = DemoPlan::STUDENTS, value_parser = clap::value_parser!(u32).range(1..=60))]
     students: u32,
     /// School weeks that have passed.
-    #[arg(long, default_value_t = 12, value_parser = clap::value_parser!(u32).range(1..=35))]
+    #[arg(long, default_value_t = DemoPlan::WEEKS, value_parser = clap::value_parser!(u32).range(1..=35))]
     weeks: u32,
     /// The seed; the same seed makes the same class.
     #[arg(long, default_value_t = 1)]

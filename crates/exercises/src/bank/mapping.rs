@@ -1,7 +1,7 @@
 //! `map_response`: which response gets the most.
 //!
-//! Right is only what gets the most that can be got, as a response is here right
-//! or not right; values between are told nobody. Numbers are exact decimals.
+//! A response is right only if it earns the most points. Partial credit is not shown.
+//! Numbers are exact decimals.
 
 use super::xml::Element;
 use num_rational::Ratio;

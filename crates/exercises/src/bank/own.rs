@@ -38,7 +38,7 @@ pub enum OwnForm {
     Simplest,
     /// Only a mixed number.
     Mixed,
-    /// Only as the answer stands.
+    /// Only in exactly the form of the answer.
     Exact,
 }
 
@@ -116,8 +116,8 @@ pub struct OwnExercise {
     pub wrong: Vec<OwnWrong>,
 }
 
-/// An own exercise's id: the first 60 bits of SHA-256 over its JSON. It stands in
-/// the place of a seed, so that what was practised can be shown again.
+/// An own exercise's id: the first 60 bits of SHA-256 over its JSON. Takes the
+/// place of a seed, so that what was practised can be shown again.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct OwnId(u64);
 

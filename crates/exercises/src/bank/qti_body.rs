@@ -4,7 +4,7 @@ use super::math::formula;
 use super::xml::{Element, Node};
 use surefoot_catalogue::table::LineFault;
 
-/// Stands where a number is to be typed inside a sentence.
+/// Marks the place in a sentence where a number is typed.
 const GAP: &str = "____";
 
 /// What the body says.
@@ -67,7 +67,7 @@ pub(super) fn read_body(body: &Element) -> Result<Body<'_>, Fault> {
     let mut found = Body::default();
     walk(body, &mut found)?;
     found.text = tidy(&found.text);
-    // A gap that stands alone is the box itself.
+    // A gap without other words is the box itself.
     let lines: Vec<&str> = found.text.lines().filter(|line| *line != GAP).collect();
     found.text = lines.join("\n");
     if let Some(text) = found.text.strip_suffix(GAP) {

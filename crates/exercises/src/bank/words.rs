@@ -50,7 +50,7 @@ fn number_in(text: &str) -> Option<Expr> {
     Some(if minus { expr::negative(size) } else { size })
 }
 
-/// Pieces of a text: words, and what stands in braces.
+/// Pieces of a text: words, and the content of braces.
 fn split(text: &str) -> Result<Vec<Result<&str, Expr>>, LineFault> {
     let bad = |text: &str| LineFault::BadBraces {
         text: cut(text, 40),

@@ -23,7 +23,7 @@ pub(crate) struct Element {
     pub line: u32,
     /// Its attributes by name without a prefix.
     pub attributes: BTreeMap<String, String>,
-    /// What stands in it.
+    /// Its content.
     pub children: Vec<Node>,
 }
 

@@ -1,4 +1,4 @@
-// Written by `WRITE_CONTRACT=1 cargo test -p surefoot-app --test contract`; do not edit.
+// Written by `WRITE_CONTRACT=1 cargo test --test contract`; do not edit.
 export type AddSeats = { 
 /**
  * The class.
@@ -504,15 +504,15 @@ name: string, } | { "code": "bad_arguments",
  */
 detail: string, } | { "code": "not_found", 
 /**
- * `student`, `class`, `seat`, `concept`, `exercise`, `assignment`, `job`, `pack`, `copy`, `file`.
+ * The kind of thing, such as `student` or `copy`.
  */
 what: string, } | { "code": "invalid", 
 /**
- * The field: `title`, `names`, `dates`, `concepts`, `amount`, `nickname`, `minutes`, `seats`, `goals`.
+ * The field, such as `title` or `nickname`.
  */
 field: string, 
 /**
- * The rule it breaks: `empty`, `too_long`, `too_many`, `too_few`, `order`, `range`, `not_today`.
+ * The rule it breaks, such as `empty` or `too_long`.
  */
 rule: string, } | { "code": "calendar", 
 /**
