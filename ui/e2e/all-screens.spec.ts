@@ -20,8 +20,9 @@ for (const { language, colours, axe } of ROUNDS) {
   test(`every screen of a student, ${language}`, async ({ page, bridge }) => {
     test.setTimeout(1_200_000);
     const { codes, pin_signs, pack } = await makeClass(bridge);
-    await walkStudent({ page, bridge, language, pack, code: codes[0] ?? '', pin_signs: pin_signs[0] ?? '' }, (stop) =>
-      look(page, stop, STUDENT, how),
+    await walkStudent(
+      { page, bridge, language, pack, code: codes[0] ?? '', pin_signs: pin_signs[0] ?? '' },
+      (stop) => look(page, stop, STUDENT, how),
     );
   });
 

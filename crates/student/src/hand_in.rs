@@ -188,7 +188,11 @@ mod tests {
         assert_eq!(entries[0].sequence, MOST_COUNT + 1);
         assert_eq!(entries[0].answers[0].wrong, MOST_COUNT);
         assert_eq!(
-            entries[0].misconceptions.values().copied().collect::<Vec<_>>(),
+            entries[0]
+                .misconceptions
+                .values()
+                .copied()
+                .collect::<Vec<_>>(),
             [MOST_COUNT]
         );
     }

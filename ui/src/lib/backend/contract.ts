@@ -87,11 +87,11 @@ text_percent: number,
  */
 decimal_sign: DecimalSign, 
 /**
- * No motion; else as the system says.
+ * Whether nothing moves; if not, the system decides.
  */
 less_motion: boolean, 
 /**
- * Whether an exercise is read aloud as it opens.
+ * Whether an exercise is read aloud when it opens.
  */
 reads_aloud: boolean, };
 export type AppearanceTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
@@ -596,7 +596,7 @@ export type CatalogueReading = {
  */
 file: string, 
 /**
- * Its kind.
+ * Its format.
  */
 format: CatalogueFormat, 
 /**
@@ -811,7 +811,8 @@ line: number,
  */
 at: string, 
 /**
- * How other drafts name it: an id, a code or a package's identifier.
+ * The name by which other drafts refer to it: its id or code, or its identifier in the
+ * package.
  */
 key: string, 
 /**
@@ -819,23 +820,23 @@ key: string,
  */
 id: string, 
 /**
- * A short title.
+ * Its short title.
  */
 title: Text, 
 /**
- * The "I can" statement.
+ * Its "I can" statement.
  */
 i_can: Text, 
 /**
- * Its strand, once chosen.
+ * Its strand; the teacher chooses it for an item of a package.
  */
 strand: Strand | null, 
 /**
- * Its school grade, once chosen.
+ * Its school grade; the teacher chooses it where the package does not say it.
  */
 grade: number | null, 
 /**
- * Keys, ids or titles of what comes before it.
+ * Its prerequisites, by key, id, title or code.
  */
 before: Array<string>, 
 /**
@@ -843,11 +844,11 @@ before: Array<string>,
  */
 codes: Array<string>, 
 /**
- * What it stands under in its package; empty in a table.
+ * The title of its parent in the package; empty in a table.
  */
 under: string, 
 /**
- * Whether other items of its package stand under it.
+ * Whether it is the parent of other items of the package.
  */
 has_parts: boolean, };
 export type ConceptId = string;
@@ -874,27 +875,27 @@ students: number,
 newest_days: number, };
 export type ConceptName = { 
 /**
- * The concept's id.
+ * Its id.
  */
 id: string, 
 /**
- * The strand's id, for its name in the messages (`strand-<id>`).
+ * Its strand; the message `strand-<strand>` is the name.
  */
 strand: string, 
 /**
- * Short title in the language asked for.
+ * Its short title in the language asked for.
  */
 title: string, 
 /**
- * "I can" statement in the language asked for.
+ * Its "I can" statement in the language asked for.
  */
 i_can: string, 
 /**
- * The language of the title, if it is missing in the language asked for.
+ * The language of the title, if the title is missing in the language asked for.
  */
 shown_in?: Language, 
 /**
- * Whether there are exercises for it; without, it is self-rated only.
+ * Whether it has exercises; if not, students only rate it.
  */
 has_exercises: boolean, };
 export type ConceptReports = { 
@@ -1653,23 +1654,23 @@ class: string,
 lessons: Array<[string, string | null]>, };
 export type Flag = { "code": "future_date", 
 /**
- * The furthest date.
+ * The date that is furthest off.
  */
 date: string, 
 /**
- * How many entries.
+ * The number of entries.
  */
 entries: number, } | { "code": "outside_year", 
 /**
- * The furthest date.
+ * The date that is furthest off.
  */
 date: string, 
 /**
- * How many entries.
+ * The number of entries.
  */
 entries: number, } | { "code": "unknown_concept", 
 /**
- * How many concepts.
+ * The number of concepts.
  */
 concepts: number, };
 export type Focus = { 
@@ -1726,11 +1727,11 @@ shape: PartShape,
 strips: Array<Strip>, };
 export type Goal = { 
 /**
- * A short note, as the student wrote it.
+ * The sentence as the student wrote it.
  */
 words: string, 
 /**
- * Whether the student ticked it as reached.
+ * Whether the student marked it as reached.
  */
 reached: boolean, };
 export type Goals = { 
@@ -2265,7 +2266,11 @@ name: string | null,
 /**
  * The seat code.
  */
-code: string, };
+code: string, 
+/**
+ * The PIN signs in two groups.
+ */
+pin_signs: string, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2334,7 +2339,7 @@ chars: number,
  */
 most: number, } | { "code": "too_many", 
 /**
- * What: `choices`, `hints`, `steps`, `wrong`.
+ * What: for example `choices`, `hints` or `CFItems`.
  */
 column: string, 
 /**
@@ -2366,7 +2371,7 @@ kind: string, } | { "code": "not_a_choice",
  */
 text: string, } | { "code": "too_few_choices" } | { "code": "choices_alike", 
 /**
- * Which.
+ * The choice.
  */
 text: string, } | { "code": "no_choices_here" } | { "code": "translation_parts", 
 /**
@@ -2402,7 +2407,7 @@ most: number, } | { "code": "bank_too_long",
  */
 most_bytes: number, } | { "code": "not_xml", 
 /**
- * What the reader says.
+ * The message of the reader.
  */
 detail: string, } | { "code": "entities" } | { "code": "xml_too_large" } | { "code": "older_qti" } | { "code": "not_an_item", 
 /**
@@ -2434,7 +2439,7 @@ cardinality: string,
  */
 base_type: string, } | { "code": "no_key" } | { "code": "unknown_processing", 
 /**
- * The template, or the element in its place.
+ * The template, or the element used instead.
  */
 text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code": "keys_disagree" } | { "code": "not_a_number", 
 /**
@@ -2446,7 +2451,7 @@ text: string, } | { "code": "unknown_strand",
  */
 text: string, } | { "code": "unknown_language", 
 /**
- * Its tag as written.
+ * The tag as written.
  */
 text: string, } | { "code": "bad_grade", 
 /**
@@ -2462,7 +2467,7 @@ text: string, } | { "code": "concept_there",
  */
 text: string, } | { "code": "circle", 
 /**
- * The ids around it.
+ * The id of the concept.
  */
 text: string, } | { "code": "concepts_full", 
 /**
@@ -2523,7 +2528,8 @@ export type LineRefused = {
  */
 line: number, 
 /**
- * The place in a file without lines, such as `CFItems[3].fullStatement`; else empty.
+ * The place in a file without lines, such as `CFItems[3].fullStatement`; empty for a
+ * table.
  */
 at: string, 
 /**
@@ -2723,6 +2729,24 @@ class: string,
  * Dates without school.
  */
 closures: Array<string>, };
+export type NewPin = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The PIN, 4 to 8 digits.
+ */
+pin: string, 
+/**
+ * The PIN signs of the slip, as typed.
+ */
+pin_signs: string, 
+/**
+ * The seat code of the slip, as typed; needed until the device keeps a hash of the PIN
+ * signs.
+ */
+seat_code: string | null, };
 export type NewPractice = { 
 /**
  * The class.
@@ -3270,9 +3294,9 @@ export type PinReset = {
  */
 student: string, 
 /**
- * The seat code, as typed.
+ * The PIN signs of the slip, as typed.
  */
-seat_code: string, };
+pin_signs: string, };
 export type PinTyped = { 
 /**
  * The profile's id.
@@ -3345,23 +3369,23 @@ concept: string | null,
 more: boolean, };
 export type PracticeRules = { 
 /**
- * The fewest minutes an evening, 1 or more.
+ * The fewest minutes of an evening, at least 1.
  */
 minutes_least: number, 
 /**
- * The most, at most 120.
+ * The most minutes of an evening, at most 120.
  */
 minutes_most: number, 
 /**
- * The fewest evenings a week, 1 or more.
+ * The fewest evenings of a week, at least 1.
  */
 evenings_least: number, 
 /**
- * The most, at most 7.
+ * The most evenings of a week, at most 7.
  */
 evenings_most: number, 
 /**
- * The next test, within the school year.
+ * The date of the next test, within the school year.
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
@@ -3407,7 +3431,12 @@ class_title: string,
 /**
  * Whether the student must type a PIN.
  */
-has_pin: boolean, };
+has_pin: boolean, 
+/**
+ * Whether this device keeps a hash of the slip's PIN signs, so that a new PIN needs no
+ * seat code.
+ */
+has_pin_signs: boolean, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -3501,31 +3530,31 @@ days: number, } | { "code": "focus" } | { "code": "chosen" } | { "code": "first_
 concept: string, };
 export type Refusal = { "code": "too_large", 
 /**
- * Size found, or the size at which reading stopped.
+ * Its size, or the size at which reading stopped.
  */
 found_bytes: number, 
 /**
- * The cap.
+ * The limit.
  */
 most_bytes: number, } | { "code": "unpacks_too_large", 
 /**
- * The cap.
+ * The limit.
  */
 most_bytes: number, } | { "code": "too_many_entries", 
 /**
- * The cap.
+ * The limit.
  */
 most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
 /**
- * Its format number.
+ * Its format.
  */
 found: number, 
 /**
- * The newest format known here.
+ * The newest format that this program knows.
  */
 known: number, } | { "code": "bad_content", 
 /**
- * Where, as a path into the content.
+ * The place, as a path into the content.
  */
 at: string, } | { "code": "seat_unknown" } | { "code": "not_newer", 
 /**
@@ -3533,15 +3562,15 @@ at: string, } | { "code": "seat_unknown" } | { "code": "not_newer",
  */
 found: number, 
 /**
- * The version held.
+ * The version on the device.
  */
-held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
+held: number, } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
 /**
- * Work factor asked for, log2 of scrypt's N.
+ * Its scrypt work factor, log2 of N.
  */
 found: number, 
 /**
- * The cap.
+ * The limit.
  */
 most: number, } | { "code": "unsafe_name" } | { "code": "unreadable" };
 export type RemoveStudent = { 
@@ -4101,17 +4130,17 @@ quarantined_devices: Array<string>,
 newest_report: string | null, };
 export type SeatCodeError = { "code": "length", 
 /**
- * Signs typed, without spaces and dashes.
+ * The number of signs, without spaces and dashes.
  */
 found: number, 
 /**
- * Signs a code has.
+ * The number of signs that it should have.
  */
 expected: number, } | { "code": "sign", 
 /**
  * The sign.
  */
-sign: string, } | { "code": "check" } | { "code": "other_class" };
+sign: string, } | { "code": "check" } | { "code": "other_class" } | { "code": "other_seat" };
 export type SeatCodeTyped = { 
 /**
  * The picked pack.
@@ -4465,7 +4494,11 @@ test_on: string | null,
 /**
  * How the screens look and sound.
  */
-appearance: Appearance, };
+appearance: Appearance, 
+/**
+ * The fingerprint of this device, which the teacher's desk shows too.
+ */
+fingerprint: string, };
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -4930,7 +4963,7 @@ export interface StudentCalls {
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
   unlock: { args: PinTyped; out: Unlocked };
   lock_students: { args: Nothing; out: Nothing };
-  set_pin: { args: PinTyped; out: Nothing };
+  set_pin: { args: NewPin; out: Nothing };
   remove_pin: { args: StudentId; out: Nothing };
   reset_pin: { args: PinReset; out: Nothing };
   make_carry: { args: CarryAsked; out: FileMade };
