@@ -1,20 +1,13 @@
 """How well truly weak concepts are found in freshly simulated classes.
 
 A world of our own, apart from the program: every student has an ability, every
-<<<<<<< HEAD
-concept an ease, and a hidden chance of success that grows with lessons. Students
-rate what they feel, which is shifted, flattened and noisy; some always say the
-same, some never hand in; many are absent, skip what they are unsure of, or mark
-themselves kindly. The program gets the reports alone. The truth, the twelve
-concepts with the lowest mean chance in the class on a date, stays here. It is also what the
-likely ranges (80%) should hold: the mean chance of the class, and each student's chance.
-=======
 concept an ease, and a hidden probability of success that grows with lessons. Students
 rate what they feel, which is shifted, flattened and noisy; some always give
 the same rating, some never hand in; many are absent, skip what they are unsure of,
 or mark themselves too well. The program gets only the reports. The truth, the twelve
-concepts with the lowest mean probability in the class on a date, stays here.
->>>>>>> s2-true
+concepts with the lowest mean probability in the class on a date, stays here. It is also
+what the likely ranges (80%) should hold: the mean probability of the class, and each
+student's.
 
 No real children; the numbers of the world are guesses, and were not fitted to the
 program. Run with SUREFOOT set to the program; ends with `N passed, M failed`.
@@ -40,15 +33,10 @@ SETTINGS = {
     "very overconfident": {"shift": 1.6},
     "thin reporting": {"absent": 0.45, "never": 0.25, "skip": 0.35},
 }
-<<<<<<< HEAD
-# Asked for on the base setting; on the harder ones ours only has to lead.
+# Required on the base setting; on the harder ones our order only has to be the best.
 LEAST_AUC, LEAST_FIRST_FIVE = 0.970, 0.96
 COVERAGE = (0.75, 0.92)
 Z = 1.2815515655446004
-=======
-# Required on the base setting; on the harder ones our order only has to be the best.
-LEAST_AUC, LEAST_FIRST_FIVE = 0.960, 0.93
->>>>>>> s2-true
 
 
 def logistic(x):

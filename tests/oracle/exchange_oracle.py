@@ -1,9 +1,9 @@
 #!/usr/bin/env python3
 """Opens and makes the files that travel without any of our code.
 
-Sealing: the `age` program. Signatures: `cryptography`. Unpacking: zlib. Schema:
-`jsonschema` (2020-12). Check character: `python-stdnum` (ISO/IEC 7064 MOD
-37,36). Layouts are written here from docs/exchange.md. Our program only makes
+Sealing: the `age` program. Signatures, argon2id and HKDF: `cryptography`.
+Unpacking: zlib. Schema: `jsonschema` (2020-12). Check character:
+`python-stdnum` (ISO/IEC 7064 MOD 37,36). Layouts are written here from docs/exchange.md. Our program only makes
 the files that are opened here, and opens those that are made here.
 
     exchange_oracle.py [--fixture PATH]
@@ -13,10 +13,12 @@ Ends with "N passed, M failed".
 import argparse
 import base64
 import copy
+import hashlib
 import json
 import os
 import pathlib
 import pty
+import re
 import sqlite3
 import subprocess
 import sys
@@ -25,12 +27,15 @@ import zlib
 
 import jsonschema
 from cryptography.exceptions import InvalidSignature
-from cryptography.hazmat.primitives import serialization
+from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
+from cryptography.hazmat.primitives.kdf.argon2 import Argon2id
+from cryptography.hazmat.primitives.kdf.hkdf import HKDF
 from stdnum.iso7064 import mod_37_36
 
 TOP = pathlib.Path(__file__).resolve().parents[2]
 PREFIX = b"surefoot exchange signature v1\n"
+SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 passed = failed = 0
 
 
@@ -169,6 +174,53 @@ def free_text(node, where, found):
     return found
 
 
+def signs_of(content):
+    """Bytes in base 32: RFC 4648's bits with our alphabet."""
+    theirs = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567"
+    return base64.b32encode(content).decode().rstrip("=").translate(str.maketrans(theirs, SIGNS))
+
+
+def in_groups(signs):
+    return "-".join(re.findall("...", signs))
+
+
+def swaps(signs):
+    for at in range(1, len(signs)):
+        swapped = signs[: at - 1] + signs[at] + signs[at - 1] + signs[at + 1 :]
+        if swapped != signs:
+            yield swapped
+
+
+def pin_signs_of(seed, class_id, token):
+    """The first PIN signs whose check character is usable and finds every swap."""
+    for attempt in range(1000):
+        info = b"surefoot pin signs v1\n" + (class_id + token).encode() + attempt.to_bytes(4, "big")
+        secret = signs_of(HKDF(hashes.SHA256(), 4, None, info).derive(seed))[:5]
+        check_character = mod_37_36.calc_check_digit(token + secret)
+        signs = secret + check_character
+        if check_character in SIGNS and not any(mod_37_36.is_valid(token + other) for other in swaps(signs)):
+            return signs
+
+
+def slips(facts, pack, teacher_key, student_key):
+    """Class id, slip and fingerprint, each computed here from the keys."""
+    class_id = signs_of(hashlib.sha256(
+        b"surefoot class id v1\n" + teacher_key + pack["class_recipient"].encode()).digest()[:16])
+    check("class id: of both keys", class_id == pack["class_id"] == facts["class_id"], class_id)
+    slow = Argon2id(salt=b"surefoot class signs v1", length=32, iterations=3, lanes=1, memory_cost=65536)
+    class_signs = signs_of(slow.derive(class_id.encode()))[:8]
+    slip = facts["slip"].replace("-", "")
+    check("seat code: class signs by argon2id", slip[:8] == class_signs, slip)
+    check("seat code: holds the token", slip[8:14] == facts["seat"] and len(slip) == 15, slip)
+    check("seat code: ISO/IEC 7064 MOD 37,36", mod_37_36.is_valid(slip), slip)
+    check("seat code: finds swaps behind the class signs",
+          not any(mod_37_36.is_valid(other) for other in swaps(slip) if other[:8] == class_signs))
+    signs = pin_signs_of(base64.b64decode(facts["signing_seed"]), class_id, facts["seat"])
+    check("PIN signs: by HKDF from the teacher's key", in_groups(signs) == facts["pin_signs"], facts["pin_signs"])
+    digest = hashlib.sha256(b"surefoot device fingerprint v1\n" + student_key + facts["device"].encode()).digest()
+    check("fingerprint: 60 bits of key and device", in_groups(signs_of(digest)[:12]) == facts["fingerprint"])
+
+
 def ours_opened(program, folder, schemas, facts):
     identity, student = folder / "class-identity.txt", folder / "student-identity.txt"
 
@@ -200,18 +252,25 @@ def ours_opened(program, folder, schemas, facts):
           all((base64.urlsafe_b64decode(a[0] + "=="), a[1:]) < (base64.urlsafe_b64decode(b[0] + "=="), b[1:])
               for a, b in zip(order, order[1:])))
 
-    entry = pack["sealed"][0]
-    plain = unseal(base64.b64decode(entry["sealed"], validate=True), student)
-    check("personal assignment: the device's identity opens it", plain is not None)
-    check("personal assignment: the class identity does not",
-          unseal(base64.b64decode(entry["sealed"]), identity) is None)
-    key, text = attempt("personal assignment: frame", lambda: open_frame(plain, b"SFPERS1\n", 1024))
+    student_key = key
+    parts = [base64.b64decode(part, validate=True) for part in pack["sealed"]]
+    check("personal assignments: in the order of their texts", pack["sealed"] == sorted(set(pack["sealed"])))
+    check("personal assignments: of one size behind the header",
+          len(parts) == 2 and len({len(part.partition(b"\n--- ")[2]) for part in parts}) == 1)
+    check("personal assignments: no token and no device in the pack",
+          not {facts["seat"], facts["device"]} & set(re.findall(r"[\w-]+", json.dumps(pack))))
+    opened = [plain for plain in (unseal(part, student) for part in parts) if plain]
+    check("personal assignment: the device's identity opens one part", len(opened) == 1)
+    plain = opened[0]
+    check("personal assignment: the class identity opens none",
+          not any(unseal(part, identity) for part in parts))
+    key, text = attempt("personal assignment: frame", lambda: open_frame(plain, b"SFPERS1\n", len(plain)))
     personal = read_json(text)
     attempt("personal assignment: schema", lambda: schemas["personal"].validate(personal))
     check("personal assignment: signed by the teacher", key == teacher_key)
     check("personal assignment: for this seat, device and pack",
           (personal["seat"], personal["device"], personal["pack_version"])
-          == (entry["seat"], entry["device"], pack["version"]))
+          == (facts["seat"], facts["device"], pack["version"]))
 
     carried = folder / "carried"
     check("carry file: the age program opens it with the passphrase",
@@ -227,9 +286,7 @@ def ours_opened(program, folder, schemas, facts):
           base64.b64encode(public).decode() == hand_in["device_key"])
 
     backed_up(program, folder, facts)
-    slip = facts["slip"].replace("-", "")
-    check("seat code: ISO/IEC 7064 MOD 37,36", mod_37_36.is_valid(slip), slip)
-    check("seat code: holds the token", slip[3:8] == facts["seat"] and len(slip) == 9)
+    slips(facts, pack, teacher_key, student_key)
     return hand_in
 
 
@@ -294,8 +351,8 @@ def theirs_opened(program, folder, schemas, hand_in, facts):
     stranger = next(line.split(": ")[1] for line in stranger.splitlines() if "public key" in line)
     for name, found, expected in [
         ("for another class", refusal(make_frame(good, secret), recipient=stranger), "wrong_class"),
-        ("of another class", refusal(make_frame(text_of({**small, "class_id": "A" * 22}), secret)), "wrong_class"),
-        ("of an unknown seat", refusal(make_frame(text_of({**small, "seat": "00000"}), secret)), "seat_unknown"),
+        ("of another class", refusal(make_frame(text_of({**small, "class_id": "A" * 25 + "0"}), secret)), "wrong_class"),
+        ("of an unknown seat", refusal(make_frame(text_of({**small, "seat": "000000"}), secret)), "seat_unknown"),
         ("signed without prefix", refusal(make_frame(good, secret, prefix=b"")), "bad_signature"),
         ("of another kind", refusal(make_frame(good, secret, magic=b"SFCARR1\n")), "not_ours"),
         ("of a newer kind", refusal(make_frame(good, secret, magic=b"SFHAND2\n")), "newer_format"),
@@ -360,9 +417,9 @@ def changes():
         (first + ["seconds"], [3]),
         (first + ["note"], ["hello"]),
         (count + ["sure"], [None, 0, 4, "sure"]),
-        (count + ["alone"], [0, 10000, 10001, -1]),
+        (count + ["alone"], [0, 500, 501, -1]),
         (practice + ["answers"], [[], None]),
-        (practice + ["misconceptions"], [{}, {"a": 1}, {"a": 0}, {"a": 10001}, {"A b": 1}, {"=1+1": 1}, []]),
+        (practice + ["misconceptions"], [{}, {"a": 1}, {"a": 0}, {"a": 500}, {"a": 501}, {"A b": 1}, {"=1+1": 1}, []]),
     ]:
         for value in values:
             yield f"{'/'.join(map(str, path))} = {value!r}"[:90], put(path, value)

@@ -7,8 +7,8 @@ workbook and Python's csv module, in strict mode, the CSV: same cells, numbers
 as numbers, no formula. The share-safe table is compared with the ratings in
 SQLite: bands in the manner of the U.S. EDFacts public files (from memory), rows
 of fewer than ten withheld (NCES 2011-603), and no name anywhere. The join slips
-hold every seat once, each with a code of its own whose check character python-
-stdnum confirms (ISO/IEC 7064 MOD 37,36), and names only where asked for.
+hold every seat once, each with a code and PIN signs of its own whose check characters
+python-stdnum confirms (ISO/IEC 7064 MOD 37,36), and names only where asked for.
 """
 
 import csv
@@ -267,10 +267,17 @@ def slips(desk):
         seat = {"en": "Seat", "es": "Asiento"}[language]
         numbers = sorted(int(found) for found in re.findall(rf"· {seat} (\d+)", text))
         check(numbers == sorted(desk.names), f"{what}: seats {numbers}")
-        codes = re.findall(r"(?<![\w-])[0-9A-Z]{3}-?[0-9A-Z]{3}-?[0-9A-Z]{3}(?![\w-])", text)
+        codes = re.findall(r"(?<![\w-])(?:[0-9A-Z]{3}-){4}[0-9A-Z]{3}(?![\w-])", text)
         check(len(codes) == len(set(codes)) == len(desk.names), f"{what}: {len(codes)} codes")
-        for code in codes:
-            check(mod_37_36.is_valid(code.replace("-", "")), f"{what}: check character of {code}")
+        signs = re.findall(r"(?<![\w-])[0-9A-Z]{3}-[0-9A-Z]{3}(?![\w-])", text)
+        check(len(signs) == len(set(signs)) == len(desk.names), f"{what}: {len(signs)} PIN signs")
+        plain = [code.replace("-", "") for code in codes]
+        for code in plain:
+            check(mod_37_36.is_valid(code), f"{what}: check character of {code}")
+        # The token is part of what the check character of the PIN signs covers.
+        for pin in (one.replace("-", "") for one in signs):
+            owners = [code for code in plain if mod_37_36.is_valid(code[8:14] + pin)]
+            check(owners, f"{what}: check character of {pin}")
         for name in desk.names.values():
             check(len(named_in(text, [name])) == 1, f"{what}: {name} is on a slip")
         check(named_in(text_of(desk.report("slips", "--no-names", *more)), desk.names.values()) == [], f"{what}: no names")

@@ -16,9 +16,10 @@ for (const [place, language] of LANGUAGES.entries()) {
 
   test(`every screen of a student, ${language}`, async ({ page, bridge }) => {
     test.setTimeout(1_200_000);
-    const { codes, pack } = await makeClass(bridge);
-    await walkStudent({ page, bridge, language, pack, code: codes[0] ?? '' }, (stop) =>
-      look(page, stop, STUDENT, how),
+    const { codes, pin_signs, pack } = await makeClass(bridge);
+    await walkStudent(
+      { page, bridge, language, pack, code: codes[0] ?? '', pin_signs: pin_signs[0] ?? '' },
+      (stop) => look(page, stop, STUDENT, how),
     );
   });
 

@@ -5,7 +5,7 @@ import { boxOf, choose, finders } from './finders';
 import { expect, test } from './fixtures';
 import { LANGUAGES } from './languages';
 import { ALL, look, STUDENT } from './measure/look';
-import { join, makeClass, markDay, open } from './own-class';
+import { join, makeClass, markDay, open, setPin } from './own-class';
 import { SIZES } from './sizes';
 import { fillIn } from './walk/fill-in';
 
@@ -114,7 +114,8 @@ function filledIn(page: Page): Promise<string> {
 }
 
 test('what was filled in comes back, however it was left', async ({ page, bridge, hook }) => {
-  const student = await join(bridge, await makeClass(bridge));
+  const own = await makeClass(bridge);
+  const student = await join(bridge, own);
   await markDay(bridge, student);
   await page.clock.install();
   const kept: { draft: { kind: string } | null }[] = [];
@@ -179,7 +180,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
   expect(values.join('') + chosen.join(''), 'a new exercise is empty').toBe('');
 
   await test.step("also behind a PIN, left by the device's Back", async () => {
-    await bridge.call('set_pin', { student, pin: '4071' });
+    await setPin(bridge, own, student, '4071');
     const enter = async () => {
       await hook(`student-${student}`).tap();
       await hook('pin').fill('4071');

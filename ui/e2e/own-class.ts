@@ -7,6 +7,8 @@ export interface OwnClass {
   id: string;
   /** The code of each seat. */
   codes: string[];
+  /** The PIN signs of each seat. */
+  pin_signs: string[];
   /** The place of its class pack. */
   pack: string;
 }
@@ -32,11 +34,16 @@ export async function createClass(bridge: Bridge, change: Partial<NewClass> = {}
   return id;
 }
 
-/** The seat codes of a class, and its present pack. */
+/** What the slips of a class say, and its present pack. */
 export async function packOf(bridge: Bridge, id: string): Promise<OwnClass> {
   const slips = await bridge.call('join_slips', { class: id });
   const { file_name } = await bridge.call('save_class_pack', { class: id });
-  return { id, codes: slips.map(({ code }) => code), pack: bridge.savedAt(file_name) };
+  return {
+    id,
+    codes: slips.map(({ code }) => code),
+    pin_signs: slips.map((slip) => slip.pin_signs),
+    pack: bridge.savedAt(file_name),
+  };
 }
 
 export async function makeClass(bridge: Bridge, change: Partial<NewClass> = {}): Promise<OwnClass> {
@@ -66,6 +73,17 @@ export async function join(
     language,
   });
   return id;
+}
+
+/** Sets the first PIN of a student on seat 0 without the screens. */
+export async function setPin(
+  bridge: Bridge,
+  { codes, pin_signs }: OwnClass,
+  student: string,
+  pin: string,
+): Promise<void> {
+  const slip = { pin_signs: pin_signs[0] ?? '', seat_code: codes[0] ?? null };
+  await bridge.call('set_pin', { student, pin, ...slip });
 }
 
 /** Rates all concepts of the day Not yet, so that there is practice. */

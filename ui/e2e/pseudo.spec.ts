@@ -15,9 +15,10 @@ test.setTimeout(1_200_000);
 const TYPED = ['Room 3', 'Wren'];
 
 test('every screen of a student', async ({ page, bridge }) => {
-  const { codes, pack } = await makeClass(bridge);
+  const { codes, pin_signs, pack } = await makeClass(bridge);
   const faults: string[] = [];
-  const way = { page, bridge, language: PSEUDO, pack, code: codes[0] ?? '' };
+  const slip = { code: codes[0] ?? '', pin_signs: pin_signs[0] ?? '' };
+  const way = { page, bridge, language: PSEUDO, pack, ...slip };
   await walkStudent(
     way,
     pseudoAt(page, 'student', ['tablet', 'phone'], faults, () => TYPED),

@@ -5,7 +5,7 @@ import type { Page } from '@playwright/test';
 import type { Bridge } from './bridge';
 import { openDesk, said, scan } from './desk';
 import { expect, test } from './fixtures';
-import { join, makeClass, open } from './own-class';
+import { join, makeClass, open, setPin, type OwnClass } from './own-class';
 import { DESK } from './sizes';
 
 const WORDS = 'seven quiet rivers';
@@ -14,19 +14,27 @@ const SLOW = { timeout: 60_000 };
 
 test.use(DESK);
 
-async function openSafe(page: Page, bridge: Bridge): Promise<string> {
-  const student = await join(bridge, await makeClass(bridge), { nickname: 'Sky' });
+async function openSafe(page: Page, bridge: Bridge, own?: OwnClass): Promise<string> {
+  const student = await join(bridge, own ?? (await makeClass(bridge)), { nickname: 'Sky' });
   await open(page, student);
   await page.getByTestId('student-settings').click();
   await page.getByText('Keep it safe').click();
   return student;
 }
 
-test('a PIN is set and asked for', async ({ page, bridge, hook }) => {
-  const student = await openSafe(page, bridge);
+test('a PIN is set with the slip and asked for', async ({ page, bridge, hook }) => {
+  const own = await makeClass(bridge);
+  const student = await openSafe(page, bridge, own);
+  const [signs, others] = own.pin_signs;
+  await hook('pin-new-code').fill(own.codes[1] ?? '');
+  await hook('pin-new-signs').fill(signs ?? '');
   await hook('pin-new').fill('4071');
   await hook('pin-set').click();
+  await said(page, 'This is from another slip.');
+  await hook('pin-new-code').fill(own.codes[0] ?? '');
+  await hook('pin-set').click();
   await said(page, 'A PIN is set.');
+  await expect(hook('pin-new-code'), 'the device knows the slip now').toBeHidden();
   await hook('leave-student').click();
   await hook(`student-${student}`).click();
   await hook('pin').fill('0000');
@@ -34,6 +42,18 @@ test('a PIN is set and asked for', async ({ page, bridge, hook }) => {
   await said(page, 'This is not the PIN.');
   await hook('pin').fill('4071');
   await hook('pin-go').click();
+  await expect(hook('tab-today')).toBeVisible();
+
+  // Forgotten: the slip opens, another's does not.
+  await bridge.call('lock_students', {});
+  await page.goto('/');
+  await hook(`student-${student}`).click();
+  await page.locator('dialog summary').click();
+  await hook('pin-signs').fill(others ?? '');
+  await hook('pin-reset').click();
+  await expect(page.locator('dialog').getByRole('alert')).toBeVisible();
+  await hook('pin-signs').fill((signs ?? '').toLowerCase());
+  await hook('pin-reset').click();
   await expect(hook('tab-today')).toBeVisible();
 });
 
@@ -86,8 +106,9 @@ test('a damaged store is named, and the others are there', async ({ page, bridge
 });
 
 test('everything is removed, but not past a PIN', async ({ page, bridge, hook }) => {
-  const student = await join(bridge, await makeClass(bridge));
-  await bridge.call('set_pin', { student, pin: '4071' });
+  const own = await makeClass(bridge);
+  const student = await join(bridge, own);
+  await setPin(bridge, own, student, '4071');
   await bridge.call('lock_students', {});
   await openDesk(page);
   await page.getByRole('button', { name: 'Settings' }).click();

@@ -32,6 +32,7 @@ const PASSPHRASE: &str = "seven quiet rivers";
 
 struct World {
     class_id: ClassId,
+    class_signs: ClassSigns,
     teacher: SigningKey,
     class: SealingIdentity,
     student: SigningKey,
@@ -44,20 +45,24 @@ struct World {
 }
 
 fn world() -> Outcomes<World> {
-    let class_id = ClassId::from_bytes(&[11; 16]);
+    let teacher = SigningKey::from_seed(&[12; 32]);
+    let class = SealingIdentity::from_bytes(&[13; 32])?;
+    let class_id = class_id_of(&teacher.public(), &class.recipient())?;
+    let class_signs = ClassSigns::of(&class_id)?;
     Ok(World {
-        teacher: SigningKey::from_seed(&[12; 32]),
-        class: SealingIdentity::from_bytes(&[13; 32])?,
+        teacher,
+        class,
         student: SigningKey::from_seed(&[14; 32]),
         student_identity: SealingIdentity::from_bytes(&[15; 32])?,
         device: DeviceId::from_bytes(&[16; 16]),
-        seat: draw_seat_token(&class_id, &[17; 32], 1),
+        seat: draw_seat_token(&class_signs, &[17; 32], 1),
         first_day: "2026-08-24".parse()?,
         last_day: "2027-06-04".parse()?,
         concepts: (0..60)
             .map(|n| ConceptId::new(format!("g4-invented-{n}")))
             .collect::<Result<_, _>>()?,
         class_id,
+        class_signs,
     })
 }
 
@@ -70,6 +75,23 @@ fn personal(world: &World) -> Outcomes<PersonalAssignments> {
         pack_version: 3,
         assignments: vec![assignment(world, "for-you")?],
     })
+}
+
+/// The student's device with one assignment, and a stranger's with many.
+fn sealed_for(world: &World) -> Outcomes<Vec<(PersonalAssignments, Recipient)>> {
+    let own = personal(world)?;
+    let many = PersonalAssignments {
+        device: DeviceId::from_bytes(&[18; 16]),
+        assignments: (0..60)
+            .map(|n| assignment(world, &format!("for-another-{n}")))
+            .collect::<Result<_, _>>()?,
+        ..own.clone()
+    };
+    let stranger = SealingIdentity::from_bytes(&[19; 32])?;
+    Ok(vec![
+        (own, world.student_identity.recipient()),
+        (many, stranger.recipient()),
+    ])
 }
 
 fn assignment(world: &World, id: &str) -> Outcomes<Assignment> {
@@ -117,7 +139,6 @@ fn own_exercises(world: &World) -> Outcomes<Vec<OwnExercise>> {
 }
 
 fn pack(world: &World) -> Outcomes<ClassPack> {
-    let recipient = world.student_identity.recipient();
     let es = Language::tagged("es")?;
     Ok(ClassPack {
         format: CLASS_PACK_FORMAT,
@@ -150,11 +171,7 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             })
             .collect(),
         assignments: vec![assignment(world, "for-all")?],
-        sealed: vec![seal_personal(
-            &personal(world)?,
-            &world.teacher,
-            &recipient,
-        )?],
+        sealed: seal_personal(&sealed_for(world)?, &world.teacher)?,
         exercises: own_exercises(world)?,
         practice: PracticeRules {
             minutes_least: 5,
@@ -279,11 +296,16 @@ fn write(folder: &Path) -> Outcomes<()> {
         folder.join("student-identity.txt"),
         format!("{}\n", world.student_identity.to_text()),
     )?;
-    let slip = make_seat_code(&world.class_id, &world.seat).ok_or("no seat code")?;
+    let slip = make_seat_code(&world.class_signs, &world.seat).ok_or("no seat code")?;
+    let pin_signs = pin_signs_of(&world.teacher, &world.class_id, &world.seat);
     let facts = serde_json::json!({
         "class_id": world.class_id,
         "seat": world.seat,
+        "device": world.device,
         "slip": slip,
+        "pin_signs": pin_signs.in_groups(),
+        "signing_seed": world.teacher.to_text(),
+        "fingerprint": fingerprint(&world.student.public(), &world.device),
         "class_recipient": world.class.recipient(),
         "check_ins": record.check_ins().len(),
         "practice": record.practice().len(),

@@ -170,10 +170,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
         concepts_a_day: 6,
     };
     let seed = |what: &str| seed32(plan.seed, what);
-    let mut class_id = [0; 16];
-    class_id.copy_from_slice(&seed("class")[..16]);
     let secrets = ClassSecrets {
-        class_id,
         sealing: seed("sealing"),
         signing: seed("signing"),
         seats: seed("seats"),
@@ -182,6 +179,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let summary = surefoot_desk::create_class(&desk, &new, &secrets, first_day)?;
     let class = surefoot_desk::open_class(&desk, &summary.id)?;
     let pack = save_pack(&desk, &places, &summary.id, first_day)?;
+    let first_pack = surefoot_student::read_first_pack(pack.as_slice())?;
     let codes: Vec<String> = surefoot_desk::join_slips(&class)?
         .into_iter()
         .map(|s| s.code)
@@ -215,7 +213,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
             nickname: names.get(number).map_or("", String::as_str),
             store: places.student(&format!("{:02}", number + 1)),
             difficulties: &difficulties,
-            pack: &pack,
+            pack: &first_pack,
             hand_ins: places.shared_folder(),
         })
         .collect();

@@ -70,7 +70,7 @@ pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, StudentDay};
 pub use student::join::{Join, PackOffer, PackTaken, SeatCodeTyped};
 pub use student::path::{Focus, Goals};
-pub use student::pin::{PinReset, PinTyped, Unlocked};
+pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
 pub use student::practice::{AnswerGiven, DraftKept, ExerciseId, PracticeAsked, Sure};
 pub use student::print::{PathPrint, StudentPrint};
 pub use student::settings::NewStudentSettings;
@@ -137,7 +137,7 @@ calls::calls! {
         save_student_settings(NewStudentSettings) -> StudentSettings;
         unlock(PinTyped) -> Unlocked;
         lock_students(Nothing) -> Nothing;
-        set_pin(PinTyped) -> Nothing;
+        set_pin(NewPin) -> Nothing;
         remove_pin(StudentId) -> Nothing;
         reset_pin(PinReset) -> Nothing;
         make_carry(CarryAsked) -> FileMade;

@@ -119,7 +119,7 @@ fn the_data_sheet_says_what_the_stores_hold() {
 }
 
 /// Fills each column that the fixture leaves empty with a value that can be recognised.
-fn personal(store: &StudentStore) {
+fn personal(store: &StudentStore, slip: &surefoot_desk::JoinSlip) {
     let mut me = store.student().unwrap().unwrap();
     me.nickname = "Cloudberry Ünïcode".into();
     me.picture = "hedgehog".into();
@@ -128,7 +128,12 @@ fn personal(store: &StudentStore) {
     me.appearance.theme = AppearanceTheme::ContrastDark;
     me.appearance.decimal_sign = DecimalSign::Comma;
     store.put_student(&me).unwrap();
-    surefoot_student::set_pin(store, "40719", [0xC3; 16]).unwrap();
+    let joined = surefoot_student::joined(store).unwrap();
+    let slip = surefoot_student::SlipTyped {
+        pin_signs: &slip.pin_signs,
+        seat_code: Some(&slip.code),
+    };
+    surefoot_student::set_pin(store, &joined, "40719", slip, [[0xC3; 16], [0xC5; 16]]).unwrap();
     store.put_focus(&["g3-focus-of-mine".into()]).unwrap();
     let goals = [Goal {
         words: "Learn my sevens by Friday".into(),
@@ -214,9 +219,10 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         today,
         ..
     } = filled(folder.path());
-    personal(&store);
+    let class = surefoot_desk::open_class(&desk, &desk.classes().unwrap()[0].id).unwrap();
+    personal(&store, &surefoot_desk::join_slips(&class).unwrap()[0]);
     let joined = surefoot_student::joined(&store).unwrap();
-    let made = surefoot_student::make_hand_in(&store, &joined, today).unwrap();
+    let made = surefoot_student::make_hand_in(&store, &joined, today, &[0xC7; 4]).unwrap();
     let class = &desk.classes().unwrap()[0];
     let identity = SealingIdentity::from_identity_file(&class.sealing_identity).unwrap();
     let opened = open_hand_in(made.bytes.as_slice(), [&identity], &HAND_IN_CAPS).unwrap();

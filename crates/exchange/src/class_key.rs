@@ -2,6 +2,7 @@
 //! computer. It is sealed by a passphrase, and it holds names.
 
 use super::Refusal;
+use super::class_id::class_id_of;
 use super::class_pack::PracticeRules;
 use super::content::{self, Content, within};
 use super::frame::Kind;
@@ -101,9 +102,13 @@ impl Content for ClassKeyFile {
             own.check()
                 .map_err(|_| bad(format!("own_exercises[{place}]")))?;
         }
-        self.signing_key()?;
-        SealingIdentity::from_identity_file(&self.sealing_identity)
-            .map_err(|_| bad("sealing_identity"))?;
+        let teacher = self.signing_key()?.public();
+        let class = SealingIdentity::from_identity_file(&self.sealing_identity)
+            .map_err(|_| bad("sealing_identity"))?
+            .recipient();
+        if class_id_of(&teacher, &class).as_ref() != Ok(&self.class_id) {
+            return Err(bad("class_id"));
+        }
         self.year.check().map_err(|_| bad("year"))
     }
 }

@@ -1,6 +1,7 @@
 //! The content of a class pack: what a student's device needs to know of the class.
 
 use super::Refusal;
+use super::class_id::class_id_of;
 use super::content::Content;
 use super::frame::Kind;
 use super::keys::{PublicKey, Recipient};
@@ -14,7 +15,7 @@ use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{ConceptId, GRADES, Strand, Text};
 use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use surefoot_record::wire::school_date;
-use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
+use surefoot_record::{AssignmentId, ClassId};
 use ts_rs::TS;
 
 /// The format of class packs.
@@ -42,7 +43,7 @@ const MOST_EVENINGS: u32 = 7;
 pub struct ClassPack {
     /// [`CLASS_PACK_FORMAT`].
     pub format: u32,
-    /// The class.
+    /// The class: [`class_id_of`] both keys.
     pub class_id: ClassId,
     /// The version, from 1. A device accepts only a higher one than it has.
     pub version: u32,
@@ -61,8 +62,9 @@ pub struct ClassPack {
     pub concepts: Vec<PackConcept>,
     /// Assignments for the whole class.
     pub assignments: Vec<Assignment>,
-    /// Assignments for one seat each, sealed for each of its devices.
-    pub sealed: Vec<SealedForSeat>,
+    /// Assignments for one seat each, sealed for each of its devices: age files in base64
+    /// (RFC 4648, padded) in the order of their texts. Nothing says for whom one is.
+    pub sealed: Vec<String>,
     /// The teacher's own exercises, in the order of concepts and of their ids.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub exercises: Vec<OwnExercise>,
@@ -108,18 +110,6 @@ pub struct Assignment {
     /// The last evening.
     #[serde(with = "school_date")]
     pub due: NaiveDate,
-}
-
-/// Assignments that only one device of one seat can open.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct SealedForSeat {
-    /// The seat.
-    pub seat: SeatToken,
-    /// The device.
-    pub device: DeviceId,
-    /// An age file in base64 (RFC 4648, padded).
-    pub sealed: String,
 }
 
 /// What the teacher sets for practice at home: bounds for the student's choice, and the date
@@ -216,6 +206,9 @@ impl Content for ClassPack {
         if self.version == 0 {
             return Err(bad("version"));
         }
+        if class_id_of(&self.teacher_key, &self.class_recipient).as_ref() != Ok(&self.class_id) {
+            return Err(bad("class_id"));
+        }
         if !is_text(&self.title, MOST_TITLE_CHARS) {
             return Err(bad("title"));
         }
@@ -223,11 +216,9 @@ impl Content for ClassPack {
         self.check_concepts()?;
         self.check_exercises()?;
         check_assignments(&self.assignments)?;
-        let mut devices = BTreeSet::new();
-        for (place, sealed) in self.sealed.iter().enumerate() {
-            if !devices.insert((&sealed.seat, &sealed.device)) {
-                return Err(bad(format!("sealed[{place}].device")));
-            }
+        let sorted = |pair: &[String]| matches!(pair, [one, next] if one < next);
+        if let Some(place) = self.sealed.windows(2).position(|pair| !sorted(pair)) {
+            return Err(bad(format!("sealed[{}]", place + 1)));
         }
         match self.practice.fault(&self.year) {
             None => Ok(()),

@@ -17,8 +17,9 @@ use surefoot_record::{CheckIn, ClassId, DeviceId, Practice, Record, SeatToken};
 /// The format of hand-ins.
 pub const HAND_IN_FORMAT: u32 = 1;
 
-/// The highest count of answers or of a misconception in an entry.
-const MOST_ANSWERS: u32 = 10_000;
+/// The highest count of answers or of a misconception in an entry: far more than a student
+/// can do in one day. Whoever writes an entry stops counting there.
+pub const MOST_COUNT: u32 = 500;
 
 /// The most misconceptions of an entry.
 const MOST_MISCONCEPTIONS: usize = 64;
@@ -56,7 +57,7 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
     let mut seen = BTreeSet::new();
     for count in &entry.answers {
         let most = count.alone.max(count.with_help).max(count.wrong);
-        if most > MOST_ANSWERS || !seen.insert(count.sure) {
+        if most > MOST_COUNT || !seen.insert(count.sure) {
             return Err(bad(at("answers")));
         }
     }
@@ -64,7 +65,7 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
         || entry
             .misconceptions
             .values()
-            .any(|&n| n == 0 || n > MOST_ANSWERS)
+            .any(|&n| n == 0 || n > MOST_COUNT)
     {
         return Err(bad(at("misconceptions")));
     }
@@ -103,6 +104,10 @@ impl Content for HandIn {
         }
         if self.revision == 0 {
             return Err(bad("revision"));
+        }
+        let most = HAND_IN_CAPS.list_entries;
+        if (self.check_ins.len() + self.practice.len()) as u64 > most {
+            return Err(Refusal::TooManyEntries { most });
         }
         check_entries(&self.check_ins, &self.practice)
     }

@@ -1,4 +1,4 @@
-//! The files that travel, the files for their owner alone, and seat codes.
+//! The files that travel, the files for their owner alone, and what a join slip says.
 //!
 //! Takes bytes and returns bytes: nothing here opens a file, reads a clock or draws
 //! random bytes (except for sealing, inside the `age` crate; see [`sealing`]). Bytes from
@@ -11,9 +11,11 @@
 
 mod backup_file;
 mod carry;
+mod class_id;
 mod class_key;
 mod class_pack;
 mod content;
+mod fingerprint;
 mod frame;
 mod hand_in;
 mod hand_in_file;
@@ -22,20 +24,22 @@ mod keys;
 mod limits;
 mod pack_file;
 mod personal;
+mod pin_signs;
 mod refusal;
 mod sealing;
 mod seat_code;
+mod signs;
 mod strict_json;
 #[cfg(test)]
 pub(crate) mod tests;
 
 pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
 pub use carry::{CARRY_FORMAT, CarriedStore, CarryFile, open_carry, seal_carry};
+pub use class_id::class_id_of;
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
-pub use class_pack::{
-    Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PracticeRules, SealedForSeat,
-};
-pub use hand_in::{HAND_IN_FORMAT, HandIn};
+pub use class_pack::{Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PracticeRules};
+pub use fingerprint::fingerprint;
+pub use hand_in::{HAND_IN_FORMAT, HandIn, MOST_COUNT};
 pub use hand_in_file::{
     Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,
     seal_hand_in,
@@ -46,5 +50,9 @@ pub use limits::{
 };
 pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
 pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};
+pub use pin_signs::{PIN_SIGNS, PinSigns, parse_pin_signs, pin_signs_of};
 pub use refusal::{Flag, Refusal, SeatCodeError};
-pub use seat_code::{SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code};
+pub use seat_code::{
+    ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
+};
+pub use signs::file_signs;

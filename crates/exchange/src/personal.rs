@@ -1,9 +1,9 @@
 //! Assignments for one seat, sealed for each device of the seat.
 
 use super::Refusal;
-use super::class_pack::{Assignment, ClassPack, SealedForSeat, check_assignments};
+use super::class_pack::{Assignment, ClassPack, check_assignments};
 use super::content::{self, Content, within};
-use super::frame::Kind;
+use super::frame::{Kind, Opened};
 use super::keys::{Recipient, SealingIdentity, SigningKey};
 use super::limits::{Caps, PERSONAL_CAPS};
 use super::sealing::{read_capped, seal_for, unseal};
@@ -48,56 +48,56 @@ impl Content for PersonalAssignments {
     }
 }
 
-/// Seals assignments for a device of a seat. If a device without an assignment gets an
-/// empty list, neither the size nor the presence of one reveals anything.
+/// Seals the assignments of every device of a class, each for its recipient. All have the size
+/// of the largest, and their order is that of the sealed texts. If a device without an
+/// assignment gets an empty list, nothing reveals who has one.
 pub fn seal_personal(
-    personal: &PersonalAssignments,
+    devices: &[(PersonalAssignments, Recipient)],
     teacher: &SigningKey,
-    device: &Recipient,
-) -> Result<SealedForSeat, Refusal> {
-    let frame = content::write(personal, teacher)?;
-    let sealed = within(&PERSONAL_CAPS, seal_for(device, &frame)?)?;
-    Ok(SealedForSeat {
-        seat: personal.seat.clone(),
-        device: personal.device.clone(),
-        sealed: BASE64_STANDARD.encode(sealed),
-    })
+) -> Result<Vec<String>, Refusal> {
+    let frames: Vec<Vec<u8>> = devices
+        .iter()
+        .map(|(personal, _)| content::write(personal, teacher))
+        .collect::<Result<_, _>>()?;
+    let size = frames.iter().map(Vec::len).max().unwrap_or(0);
+    let mut sealed = Vec::with_capacity(devices.len());
+    for ((_, recipient), mut frame) in devices.iter().zip(frames) {
+        frame.resize(size, 0);
+        let file = within(&PERSONAL_CAPS, seal_for(recipient, &frame)?)?;
+        sealed.push(BASE64_STANDARD.encode(file));
+    }
+    sealed.sort();
+    Ok(sealed)
 }
 
-/// Returns the assignments that a pack has for this device; none if it has none.
-///
-/// # Errors
-/// Fails with [`Refusal::OtherTeacher`] if another key than the pack's signed them, and with
-/// [`Refusal::WrongClass`] if they are for another class, seat, device or pack, or if the
-/// identity does not open them.
+/// Returns the assignments that a pack has for this device; none if it has none. Tries each
+/// sealed part, because nothing says for whom one is.
+#[must_use]
 pub fn open_personal(
     pack: &ClassPack,
     seat: &SeatToken,
     device: &DeviceId,
     identity: &SealingIdentity,
-) -> Result<Vec<Assignment>, Refusal> {
-    let Some(entry) = pack
-        .sealed
+) -> Vec<Assignment> {
+    pack.sealed
         .iter()
-        .find(|entry| entry.seat == *seat && entry.device == *device)
-    else {
-        return Ok(Vec::new());
-    };
-    let sealed = BASE64_STANDARD
-        .decode(&entry.sealed)
-        .map_err(|_| Refusal::Damaged)?;
-    let sealed = read_capped(sealed.as_slice(), PERSONAL_CAPS.sealed_bytes)?;
-    let plain = unseal(&sealed, [identity])?;
-    let (personal, opened) = content::read::<PersonalAssignments>(&plain, &PERSONAL_CAPS)?;
-    if opened.key != pack.teacher_key {
-        return Err(Refusal::OtherTeacher);
-    }
-    if personal.class_id != pack.class_id
-        || personal.seat != *seat
-        || personal.device != *device
-        || personal.pack_version != pack.version
-    {
-        return Err(Refusal::WrongClass);
-    }
-    Ok(personal.assignments)
+        .filter_map(|part| open(part, identity))
+        .find(|(personal, opened)| {
+            opened.key == pack.teacher_key
+                && personal.class_id == pack.class_id
+                && personal.pack_version == pack.version
+                // Two devices of a student may have the same identity.
+                && personal.seat == *seat
+                && personal.device == *device
+        })
+        .map(|(personal, _)| personal.assignments)
+        .unwrap_or_default()
+}
+
+/// Opens a sealed part; none if it is for another device or damaged.
+fn open(part: &str, identity: &SealingIdentity) -> Option<(PersonalAssignments, Opened)> {
+    let sealed = BASE64_STANDARD.decode(part).ok()?;
+    let sealed = read_capped(sealed.as_slice(), PERSONAL_CAPS.sealed_bytes).ok()?;
+    let plain = unseal(&sealed, [identity]).ok()?;
+    content::read(&plain, &PERSONAL_CAPS).ok()
 }

@@ -70,9 +70,6 @@ pub enum Refusal {
         /// The version on the device.
         held: u32,
     },
-    /// Another teacher signed the class pack.
-    #[error("another teacher signed the file")]
-    OtherTeacher,
     /// The passphrase does not open the file.
     #[error("the passphrase does not open the file")]
     WrongPassphrase,
@@ -117,20 +114,20 @@ pub enum Flag {
     },
 }
 
-/// Why a seat code is refused.
+/// Why a seat code or PIN signs are refused.
 #[derive(Debug, Clone, PartialEq, Eq, Error, Serialize, Deserialize, TS)]
 #[serde(tag = "code", rename_all = "snake_case")]
 pub enum SeatCodeError {
     /// The code has too few or too many signs.
-    #[error("a seat code has {expected} signs, not {found}")]
+    #[error("the code has {expected} signs, not {found}")]
     Length {
         /// The number of signs, without spaces and dashes.
         found: usize,
-        /// The number of signs of a seat code.
+        /// The number of signs that it should have.
         expected: usize,
     },
-    /// No seat code has this sign.
-    #[error("no seat code has the sign {sign:?}")]
+    /// No code has this sign.
+    #[error("no code has the sign {sign:?}")]
     Sign {
         /// The sign.
         #[ts(type = "string")]
@@ -142,4 +139,7 @@ pub enum SeatCodeError {
     /// The code is that of another class.
     #[error("the code belongs to another class")]
     OtherClass,
+    /// The code is that of another seat.
+    #[error("the code belongs to another seat")]
+    OtherSeat,
 }

@@ -20,11 +20,15 @@ fn is_16_bytes(text: &str) -> bool {
 }
 
 text_id!(
-    /// The id of a class: 16 random bytes in base64url, 22 characters.
+    /// The id of a class: 16 bytes in base 32 with the signs of [`SEAT_SIGNS`], 26 signs. It is
+    /// computed from the keys of the class.
     ClassId,
     "class id",
-    "22 characters of base64url for 16 bytes",
-    is_16_bytes
+    "26 signs of base 32 for 16 bytes",
+    |text| text.len() == 26
+        && text.bytes().all(|b| SEAT_SIGNS.contains(&b))
+        // The last sign has two unused bits, which are zero.
+        && text.ends_with(['0', '4', '8', 'C', 'G', 'M', 'R', 'W'])
 );
 
 text_id!(
@@ -41,7 +45,7 @@ text_id!(
     /// of random bytes, never of a name or a roll number.
     SeatToken,
     "seat token",
-    "5 signs of base 32 without I, L, O, U",
+    "6 signs of base 32 without I, L, O, U",
     |text| text.len() == SeatToken::SIGNS && text.bytes().all(|b| SEAT_SIGNS.contains(&b))
 );
 
@@ -63,21 +67,13 @@ text_id!(
         && text.bytes().all(|b| b.is_ascii_lowercase() || b.is_ascii_digit() || b == b'-')
 );
 
-/// The 32 signs of seat tokens and seat codes: digits and capital letters
-/// without I, L, O and U.
+/// The 32 signs of class ids, seat tokens and what a join slip says: digits and capital
+/// letters without I, L, O and U.
 pub const SEAT_SIGNS: &[u8; 32] = b"0123456789ABCDEFGHJKMNPQRSTVWXYZ";
 
 impl SeatToken {
-    /// The number of signs; together they have 25 bits.
-    pub const SIGNS: usize = 5;
-}
-
-impl ClassId {
-    /// Makes an id of 16 random bytes.
-    #[must_use]
-    pub fn from_bytes(bytes: &[u8; 16]) -> Self {
-        Self(BASE64_URL_SAFE_NO_PAD.encode(bytes))
-    }
+    /// The number of signs; together they have 30 bits.
+    pub const SIGNS: usize = 6;
 }
 
 impl DeviceId {
@@ -94,15 +90,24 @@ mod tests {
 
     #[test]
     fn ids_are_written_one_way_only() {
-        let id = ClassId::from_bytes(&[0xff; 16]);
+        let id = DeviceId::from_bytes(&[0xff; 16]);
         assert_eq!(id.as_str(), "_____________________w");
-        assert_eq!(ClassId::new(id.as_str()).unwrap(), id);
+        assert_eq!(DeviceId::new(id.as_str()).unwrap(), id);
         // The last character carries two unused bits, which must be zero.
-        assert!(ClassId::new("_____________________x").is_err());
-        assert!(ClassId::new("_____________________").is_err());
+        assert!(DeviceId::new("_____________________x").is_err());
+        assert!(DeviceId::new("_____________________").is_err());
+        assert!(ClassId::new("0123456789ABCDEFGHJKMNPQRW").is_ok());
+        for bad in [
+            "0123456789ABCDEFGHJKMNPQRS",
+            "0123456789ABCDEFGHJKMNPQR",
+            "0123456789ABCDEFGHJKMNPQRWW",
+            "0123456789ABCDEFGHIKMNPQRW",
+        ] {
+            assert!(ClassId::new(bad).is_err(), "{bad}");
+        }
         assert!(serde_json::from_str::<DeviceId>("\"short\"").is_err());
-        assert!(SeatToken::new("0AZ9K").is_ok());
-        for bad in ["0AZ9", "0AZ9KK", "0az9k", "0AZ9O", "0AZ9\u{130}"] {
+        assert!(SeatToken::new("0AZ9K7").is_ok());
+        for bad in ["0AZ9K", "0AZ9K77", "0az9k7", "0AZ9KO", "0AZ9\u{130}"] {
             assert!(SeatToken::new(bad).is_err(), "{bad}");
         }
         for bad in ["", "-a", "a--b", "A", "<b>", "a b"] {

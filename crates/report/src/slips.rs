@@ -66,6 +66,8 @@ fn slip_words(
             line(&bold(name.unwrap_or(seat)), 13.0),
             line(&code, size),
             line(&words(w.get("slips-how")?), 10.0),
+            line(&bold(slip.pin_signs.clone()), 13.0),
+            line(&words(w.get("slips-pin")?), 10.0),
         ],
         3.0,
     ))

@@ -1,8 +1,8 @@
 //! The carry file: a student's own copy for a second device.
 //!
-//! Both devices then hand in for the same seat with the same key, each with a device id of its
-//! own. Taking a carry file unites the events of both, so it can be done again at any time,
-//! in either direction.
+//! A new device takes the keys of the file, so both devices then hand in for the same seat with
+//! the same key, each with a device id of its own. Taking a carry file unites the events of
+//! both, so it can be done again at any time, in either direction.
 
 use super::hand_in::practice_entries;
 use super::join::read_class_pack;
@@ -21,6 +21,10 @@ use surefoot_store::student::{PracticeAnswer, Student};
 
 /// The version of [`Body`].
 const BODY_VERSION: u32 = 1;
+
+/// How far the sequences of a carry file may be above the newest of the device: far more than
+/// the events of a year.
+const MOST_AHEAD: u32 = 1_000_000;
 
 /// What this crate adds to a carry file.
 #[derive(Serialize, Deserialize)]
@@ -156,10 +160,25 @@ impl Carried {
             && joined.student.seat == self.carry.seat.as_str()
     }
 
-    /// Returns whether the same teacher signed the class pack here and the one in the file.
-    fn same_teacher(&self, joined: &Joined) -> Result<bool, StudentError> {
-        let theirs = read_class_pack(self.pack.as_slice())?;
-        Ok(theirs.content().teacher_key == joined.pack.teacher_key)
+    /// Refuses sequences far above `newest`. A file with the last sequence would leave the
+    /// student none for a later tap.
+    fn check_sequences(&self, newest: u32) -> Result<(), Refusal> {
+        let most = newest.saturating_add(MOST_AHEAD);
+        for (place, entry) in self.carry.check_ins.iter().enumerate() {
+            for (field, at) in [
+                ("confidence", entry.confidence.map(|said| said.at)),
+                ("outcome", entry.outcome.map(|said| said.at)),
+            ] {
+                if at.is_some_and(|at| at > most) {
+                    return Err(bad(&format!("check_ins[{place}].{field}.at")));
+                }
+            }
+        }
+        let sequences = self.body.answers.iter().map(|answer| answer.sequence);
+        match { sequences }.position(|sequence| sequence > most) {
+            None => Ok(()),
+            Some(place) => Err(bad(&format!("store.body.answers[{place}].sequence"))),
+        }
     }
 }
 
@@ -173,11 +192,14 @@ pub struct CarryTaken {
 }
 
 /// Takes a carry file into a store. An empty store becomes that of the student's second device
-/// with the new id `device`. In a store of the same seat the events of both are united.
+/// with the new id `device` and the keys of the file. In a store of the same seat the events of
+/// both are united, and the store keeps its own keys: whoever knows the seat's token could make
+/// a carry file with other keys.
 ///
 /// # Errors
 /// [`StudentError::Refused`] with [`Refusal::WrongClass`] if the store is of another seat, or
-/// with [`Refusal::OtherTeacher`] if another teacher signed its class pack.
+/// with [`Refusal::BadContent`] at a sequence that is more than a million above the newest of
+/// the store.
 pub fn take_carry(
     store: &StudentStore,
     joined: Option<&Joined>,
@@ -185,38 +207,29 @@ pub fn take_carry(
     device: &[u8; 16],
     today: NaiveDate,
 ) -> Result<CarryTaken, StudentError> {
-    if let Some(joined) = joined {
-        if !carried.is_of(joined) {
-            return Err(Refusal::WrongClass.into());
-        }
-        if !carried.same_teacher(joined)? {
-            return Err(Refusal::OtherTeacher.into());
-        }
+    if joined.is_some_and(|joined| !carried.is_of(joined)) {
+        return Err(Refusal::WrongClass.into());
     }
+    carried.check_sequences(store.next_sequence()? - 1)?;
     let carry = &carried.carry;
     let body = &carried.body;
-    let student = Student {
-        // If the student joined on both devices, both use the carried keys from now on.
-        signing_seed: carry.signing_key()?.seed(),
-        sealing_identity: carry.sealing_identity.clone(),
-        ..joined.map_or_else(
-            || Student {
-                device: DeviceId::from_bytes(device),
-                signing_seed: [0; 32],
-                sealing_identity: String::new(),
-                seat: carry.seat.as_str().to_owned(),
-                nickname: body.nickname.trim().to_owned(),
-                picture: body.picture.clone(),
-                language: body.language,
-                minutes: body.minutes,
-                exercises: body.exercises,
-                evenings: body.evenings,
-                appearance: body.appearance,
-            },
-            |joined| joined.student.clone(),
-        )
+    let student = match joined {
+        Some(_) => None,
+        None => Some(Student {
+            device: DeviceId::from_bytes(device),
+            signing_seed: carry.signing_key()?.seed(),
+            sealing_identity: carry.sealing_identity.clone(),
+            seat: carry.seat.as_str().to_owned(),
+            nickname: body.nickname.trim().to_owned(),
+            picture: body.picture.clone(),
+            language: body.language,
+            minutes: body.minutes,
+            exercises: body.exercises,
+            evenings: body.evenings,
+            appearance: body.appearance,
+        }),
     };
-    if joined.is_none() {
+    if student.is_some() {
         // These have transactions of their own. If the next one fails, the store still has no
         // student and counts as empty.
         store.put_focus(&body.focus)?;
@@ -226,7 +239,9 @@ pub fn take_carry(
         if joined.is_none_or(|joined| joined.pack.version < carried.pack_version) {
             store.put_class_pack(carried.pack_version, &carried.pack, today)?;
         }
-        store.put_student(&student)?;
+        if let Some(student) = &student {
+            store.put_student(student)?;
+        }
         unite(store, carried)
     })
 }

@@ -7,7 +7,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{
-    HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
+    HAND_IN_FORMAT, HandIn, MOST_COUNT, Refusal, SealingIdentity, SigningKey, file_signs,
+    seal_hand_in,
 };
 use surefoot_record::{AnswerCount, Practice, what_counts};
 use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
@@ -16,7 +17,7 @@ use surefoot_store::student::HandInRow;
 
 /// A sealed hand-in that is not yet saved.
 pub struct SealedHandIn {
-    /// The suggested name of the file: seat, date and revision.
+    /// The suggested name of the file: date and random signs, nothing of the student.
     pub file_name: String,
     /// The file.
     pub bytes: Vec<u8>,
@@ -53,7 +54,8 @@ pub fn hand_in_preview(
     })
 }
 
-/// Makes a sealed hand-in. Call [`note_hand_in`] once it is saved or shared.
+/// Makes a sealed hand-in. Call [`note_hand_in`] once it is saved or shared. The shell draws
+/// the random bytes for the name of the file.
 ///
 /// # Errors
 /// [`StudentError::Refused`] if the record breaks a limit of the format.
@@ -61,6 +63,7 @@ pub fn make_hand_in(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
+    name: &[u8; 4],
 ) -> Result<SealedHandIn, StudentError> {
     let student = &joined.student;
     let bad = |at: &str| Refusal::BadContent { at: at.to_owned() };
@@ -85,10 +88,7 @@ pub fn make_hand_in(
     };
     let bytes = seal_hand_in(&hand_in, &key, &joined.pack.class_recipient)?;
     Ok(SealedHandIn {
-        file_name: format!(
-            "{}-{today}-{revision}.sfhandin",
-            hand_in.seat.as_str().to_lowercase()
-        ),
+        file_name: format!("hand-in-{today}-{}.sfhandin", file_signs(name)),
         bytes,
         check_ins: hand_in.check_ins.len(),
         answers,
@@ -113,6 +113,11 @@ struct Sums {
     misconceptions: BTreeMap<MisconceptionCode, u32>,
 }
 
+/// Counts one more, up to the most that a hand-in may hold.
+fn one_more(count: &mut u32) {
+    *count = (*count + 1).min(MOST_COUNT);
+}
+
 /// Returns the practice results by device, date and concept.
 pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
     let mut sums: BTreeMap<(DeviceId, NaiveDate, ConceptId), Sums> = BTreeMap::new();
@@ -128,12 +133,12 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             wrong: 0,
         });
         match answer.result {
-            AnswerResult::Alone => count.alone += 1,
-            AnswerResult::WithHelp => count.with_help += 1,
-            AnswerResult::Wrong => count.wrong += 1,
+            AnswerResult::Alone => one_more(&mut count.alone),
+            AnswerResult::WithHelp => one_more(&mut count.with_help),
+            AnswerResult::Wrong => one_more(&mut count.wrong),
         }
         if let Some(code) = answer.misconception {
-            *sum.misconceptions.entry(code).or_default() += 1;
+            one_more(sum.misconceptions.entry(code).or_default());
         }
     }
     let entries = sums
@@ -147,4 +152,48 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             misconceptions: sum.misconceptions,
         });
     Ok(entries.collect())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use surefoot_store::Durability;
+    use surefoot_store::student::PracticeAnswer;
+
+    #[test]
+    fn counts_stop_at_the_most_that_a_hand_in_may_hold() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("a.sqlite");
+        let store = StudentStore::open(&path, Durability::Relaxed).unwrap();
+        for sequence in 1..=MOST_COUNT + 1 {
+            store
+                .add_practice_answer(&PracticeAnswer {
+                    device: DeviceId::from_bytes(&[1; 16]),
+                    sequence,
+                    date: "2026-09-08".parse().unwrap(),
+                    concept: ConceptId::new("g4-angle-measure").unwrap(),
+                    level: 2,
+                    generator_version: 1,
+                    seed: u64::from(sequence),
+                    sure: None,
+                    result: AnswerResult::Wrong,
+                    misconception: Some(MisconceptionCode::new("read-other-scale").unwrap()),
+                    seconds: 10,
+                    response: "{}".into(),
+                })
+                .unwrap();
+        }
+        let entries = practice_entries(&store).unwrap();
+        assert_eq!(entries.len(), 1);
+        assert_eq!(entries[0].sequence, MOST_COUNT + 1);
+        assert_eq!(entries[0].answers[0].wrong, MOST_COUNT);
+        assert_eq!(
+            entries[0]
+                .misconceptions
+                .values()
+                .copied()
+                .collect::<Vec<_>>(),
+            [MOST_COUNT]
+        );
+    }
 }

@@ -8,8 +8,8 @@ use std::io::Read;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Concept, Language};
 use surefoot_exchange::{
-    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, Refusal, SealingIdentity, open_pack,
-    open_personal, parse_seat_code,
+    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, ClassSigns, Refusal, SealingIdentity,
+    open_pack, open_personal, parse_seat_code,
 };
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_practice::Assigned;
@@ -47,8 +47,33 @@ pub struct NewStudent<'a> {
     pub language: Language,
 }
 
+/// A class pack to join with, and the signs that a slip has for its keys.
+pub struct FirstPack {
+    pack: CheckedPack,
+    signs: ClassSigns,
+}
+
+impl FirstPack {
+    /// The content, to be shown before joining.
+    #[must_use]
+    pub fn content(&self) -> &ClassPack {
+        self.pack.content()
+    }
+}
+
+/// Opens a class pack to join with. Takes about a tenth of a second and 64 MiB.
+///
+/// # Errors
+/// [`StudentError::Refused`] for a file that is no class pack.
+pub fn read_first_pack(bytes: impl Read) -> Result<FirstPack, StudentError> {
+    let pack = read_class_pack(bytes)?;
+    let signs =
+        ClassSigns::of(&pack.content().class_id).map_err(|e| StudentError::Fault(e.to_string()))?;
+    Ok(FirstPack { pack, signs })
+}
+
 /// Opens a class pack and checks its signature and content.
-pub fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
+pub(super) fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
     PACKS_READ.set(PACKS_READ.get() + 1);
     Ok(open_pack(bytes, &CLASS_PACK_CAPS)?.accept_first())
 }
@@ -57,8 +82,8 @@ pub fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
 ///
 /// # Errors
 /// [`StudentError::SeatCode`] if it is mistyped or of another class.
-pub fn check_seat_code(pack: &CheckedPack, typed: &str) -> Result<SeatToken, StudentError> {
-    Ok(parse_seat_code(&pack.content().class_id, typed)?)
+pub fn check_seat_code(pack: &FirstPack, typed: &str) -> Result<SeatToken, StudentError> {
+    Ok(parse_seat_code(&pack.signs, typed)?)
 }
 
 /// Joins a class: writes the student and the class pack into a new store.
@@ -68,7 +93,7 @@ pub fn check_seat_code(pack: &CheckedPack, typed: &str) -> Result<SeatToken, Stu
 /// [`StudentError::Invalid`] if the nickname is empty or too long.
 pub fn join(
     store: &StudentStore,
-    pack: &CheckedPack,
+    pack: &FirstPack,
     today: NaiveDate,
     new: &NewStudent<'_>,
 ) -> Result<Student, StudentError> {
@@ -107,7 +132,7 @@ pub fn join(
         appearance: Appearance::default(),
     };
     store.transaction(|| {
-        store.put_class_pack(content.version, pack.file(), today)?;
+        store.put_class_pack(content.version, pack.pack.file(), today)?;
         store.put_student(&student)
     })?;
     Ok(student)
@@ -116,7 +141,7 @@ pub fn join(
 /// Takes a newer class pack and returns its version.
 ///
 /// # Errors
-/// [`StudentError::Refused`] if it is no class pack, of another class or teacher, or not newer.
+/// [`StudentError::Refused`] if it is no class pack, of another class, or not newer.
 pub fn take_class_pack(
     store: &StudentStore,
     joined: &Joined,
@@ -201,8 +226,7 @@ pub fn packs_read() -> u64 {
     PACKS_READ.get()
 }
 
-/// Returns the assignments that are sealed for this device. One that cannot be opened is left
-/// out: the teacher sees that it is not done, and the next pack holds it again.
+/// Returns the assignments that are sealed for this device.
 fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
     let (Ok(seat), Ok(identity)) = (
         SeatToken::new(student.seat.clone()),
@@ -210,7 +234,7 @@ fn personal(pack: &ClassPack, student: &Student) -> Vec<Assignment> {
     ) else {
         return Vec::new();
     };
-    open_personal(pack, &seat, &student.device, &identity).unwrap_or_default()
+    open_personal(pack, &seat, &student.device, &identity)
 }
 
 fn assigned(assignment: &Assignment) -> Assigned {

@@ -35,12 +35,12 @@ pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
-    JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
-    packs_read, read_class_pack, take_class_pack,
+    FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
+    packs_read, read_first_pack, take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{
-    LEAST_PIN_DIGITS, MOST_PIN_DIGITS, pin_wait_seconds, reset_pin, set_pin, try_pin,
+    LEAST_PIN_DIGITS, MOST_PIN_DIGITS, SlipTyped, pin_wait_seconds, reset_pin, set_pin, try_pin,
     wrong_pin_tries,
 };
 pub use practice::{answer, hint, practice, show_steps, sure};

@@ -3,9 +3,11 @@
 
 use super::{Joined, StudentError};
 use argon2::{Algorithm, Argon2, Params, Version};
-use surefoot_exchange::parse_seat_code;
+use surefoot_catalogue::IdError;
+use surefoot_exchange::{ClassSigns, SeatCodeError, parse_pin_signs, parse_seat_code};
+use surefoot_record::SeatToken;
 use surefoot_store::StudentStore;
-use surefoot_store::student::PinRow;
+use surefoot_store::student::{Hashed, PinRow};
 
 /// The fewest digits of a PIN.
 pub const LEAST_PIN_DIGITS: usize = 4;
@@ -39,7 +41,7 @@ pub fn pin_wait_seconds(wrong_tries: u32) -> u32 {
 }
 
 fn hash(
-    pin: &str,
+    secret: &str,
     salt: &[u8; 16],
     memory_kib: u32,
     passes: u32,
@@ -48,17 +50,56 @@ fn hash(
     let params = Params::new(memory_kib, passes, 1, Some(32)).map_err(faulty)?;
     let mut out = [0; 32];
     Argon2::new(Algorithm::Argon2id, Version::V0x13, params)
-        .hash_password_into(pin.as_bytes(), salt, &mut out)
+        .hash_password_into(secret.as_bytes(), salt, &mut out)
         .map_err(faulty)?;
     Ok(out)
 }
 
-/// Sets the PIN. The shell draws the random bytes of `salt`.
+fn hashed(secret: &str, salt: [u8; 16]) -> Result<Hashed, StudentError> {
+    Ok(Hashed {
+        salt,
+        hash: hash(secret, &salt, MEMORY_KIB, PASSES)?,
+        memory_kib: MEMORY_KIB,
+        passes: PASSES,
+    })
+}
+
+/// Whether this is the secret. Every byte is compared, so that the time does not tell where
+/// the first difference is.
+fn is_hash_of(kept: &Hashed, secret: &str) -> Result<bool, StudentError> {
+    let found = hash(secret, &kept.salt, kept.memory_kib, kept.passes)?;
+    let differs = found
+        .iter()
+        .zip(&kept.hash)
+        .fold(0, |d, (a, b)| d | (a ^ b));
+    Ok(differs == 0)
+}
+
+/// What the student types from the join slip to set a PIN.
+#[derive(Debug, Clone, Copy)]
+pub struct SlipTyped<'a> {
+    /// The PIN signs.
+    pub pin_signs: &'a str,
+    /// The seat code. Only the first PIN on a device needs it; then the device keeps a hash of
+    /// the PIN signs.
+    pub seat_code: Option<&'a str>,
+}
+
+/// Sets the PIN. Asks for what only the owner of the slip knows, so that nobody else can lock
+/// the student out. The shell draws the random bytes of `salts`: of the PIN and of the PIN
+/// signs.
 ///
 /// # Errors
 /// [`StudentError::Invalid`] unless the PIN has [`LEAST_PIN_DIGITS`] to [`MOST_PIN_DIGITS`]
-/// digits and nothing else.
-pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), StudentError> {
+/// digits and nothing else. [`StudentError::SeatCode`] if a code is mistyped, missing or of
+/// another slip.
+pub fn set_pin(
+    store: &StudentStore,
+    joined: &Joined,
+    pin: &str,
+    slip: SlipTyped<'_>,
+    salts: [[u8; 16]; 2],
+) -> Result<(), StudentError> {
     let fits = (LEAST_PIN_DIGITS..=MOST_PIN_DIGITS).contains(&pin.len())
         && pin.bytes().all(|b| b.is_ascii_digit());
     if !fits {
@@ -67,14 +108,39 @@ pub fn set_pin(store: &StudentStore, pin: &str, salt: [u8; 16]) -> Result<(), St
             rule: "digits",
         });
     }
-    store.put_pin(&PinRow {
-        salt,
-        hash: hash(pin, &salt, MEMORY_KIB, PASSES)?,
-        memory_kib: MEMORY_KIB,
-        passes: PASSES,
+    let [pin_salt, signs_salt] = salts;
+    let seat = seat_of(joined)?;
+    let kept = store.pin_signs()?;
+    if kept.is_none() {
+        // The seat code comes first on the slip, so its faults are named first.
+        let class = ClassSigns::of(&joined.pack.class_id).map_err(faulty)?;
+        if parse_seat_code(&class, slip.seat_code.unwrap_or_default())? != seat {
+            return Err(SeatCodeError::OtherSeat.into());
+        }
+    }
+    let signs = parse_pin_signs(&seat, slip.pin_signs)?;
+    let signs = match kept {
+        Some(kept) if is_hash_of(&kept, signs.as_str())? => kept,
+        Some(_) => return Err(SeatCodeError::OtherSeat.into()),
+        None => hashed(signs.as_str(), signs_salt)?,
+    };
+    let row = PinRow {
+        hashed: hashed(pin, pin_salt)?,
         wrong_tries: 0,
+    };
+    store.transaction(|| {
+        store.put_pin_signs(&signs)?;
+        store.put_pin(&row)
     })?;
     Ok(())
+}
+
+fn faulty(error: IdError) -> StudentError {
+    StudentError::Fault(error.to_string())
+}
+
+fn seat_of(joined: &Joined) -> Result<SeatToken, StudentError> {
+    SeatToken::new(joined.student.seat.clone()).map_err(faulty)
 }
 
 /// Returns the wrong tries in a row; `None` if there is no PIN.
@@ -90,36 +156,30 @@ pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> 
     };
     pin.wrong_tries = pin.wrong_tries.saturating_add(1);
     store.put_pin(&pin)?;
-    let found = hash(typed, &pin.salt, pin.memory_kib, pin.passes)?;
-    // Every byte is compared, so that the time does not tell where the first difference is.
-    let differs = found.iter().zip(&pin.hash).fold(0, |d, (a, b)| d | (a ^ b));
-    if differs == 0 {
+    let right = is_hash_of(&pin.hashed, typed)?;
+    if right {
         pin.wrong_tries = 0;
         store.put_pin(&pin)?;
     }
-    Ok(differs == 0)
+    Ok(right)
 }
 
-/// Removes a forgotten PIN by the student's seat code, which the teacher has too. Nothing else
-/// changes.
+/// Removes a forgotten PIN by the PIN signs of the slip, which the teacher can print again.
+/// Nothing else changes. Wrong signs cause no wait, so that nobody can keep the owner of the
+/// slip waiting; each try costs a slow hash.
 ///
 /// # Errors
-/// [`StudentError::SeatCode`] if the code is mistyped or of another class,
-/// [`StudentError::Invalid`] if it is of another seat.
+/// [`StudentError::SeatCode`] if the signs are mistyped or of another slip.
 pub fn reset_pin(
     store: &StudentStore,
     joined: &Joined,
-    seat_code: &str,
+    pin_signs: &str,
 ) -> Result<(), StudentError> {
-    let seat = parse_seat_code(&joined.pack.class_id, seat_code)?;
-    if seat.as_str() != joined.student.seat {
-        return Err(StudentError::Invalid {
-            field: "seat_code",
-            rule: "other_seat",
-        });
+    let signs = parse_pin_signs(&seat_of(joined)?, pin_signs)?;
+    match store.pin_signs()? {
+        Some(kept) if is_hash_of(&kept, signs.as_str())? => Ok(store.remove_pin()?),
+        _ => Err(SeatCodeError::OtherSeat.into()),
     }
-    store.remove_pin()?;
-    Ok(())
 }
 
 #[cfg(test)]
@@ -142,10 +202,11 @@ mod tests {
         let path = folder.path().join("a.sqlite");
         let store = StudentStore::open(&path, Durability::Full).unwrap();
         assert!(try_pin(&store, "1").unwrap());
-        for bad in ["123", "123456789", "12a4", "", "１２３４"] {
-            assert!(set_pin(&store, bad, [1; 16]).is_err(), "{bad}");
-        }
-        set_pin(&store, "4071", [1; 16]).unwrap();
+        let row = PinRow {
+            hashed: hashed("4071", [1; 16]).unwrap(),
+            wrong_tries: 0,
+        };
+        store.put_pin(&row).unwrap();
         assert!(!try_pin(&store, "4070").unwrap());
         assert!(!try_pin(&store, "").unwrap());
         drop(store);

@@ -4,7 +4,7 @@ use super::views::StudentSettings;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
-use surefoot_exchange::PracticeRules;
+use surefoot_exchange::{PracticeRules, SigningKey, fingerprint};
 use surefoot_practice::workload::exercise_bounds;
 use surefoot_record::Appearance;
 use surefoot_store::StudentStore;
@@ -48,6 +48,10 @@ fn settings_of(student: &Student, bounds: PracticeRules, today: NaiveDate) -> St
         evenings_most: bounds.evenings_most,
         test_on: bounds.test_on.filter(|test| *test > today),
         appearance: student.appearance,
+        fingerprint: fingerprint(
+            &SigningKey::from_seed(&student.signing_seed).public(),
+            &student.device,
+        ),
     }
 }
 

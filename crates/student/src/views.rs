@@ -26,6 +26,9 @@ pub struct Profile {
     pub class_title: String,
     /// Whether the student must type a PIN.
     pub has_pin: bool,
+    /// Whether this device keeps a hash of the slip's PIN signs, so that a new PIN needs no
+    /// seat code.
+    pub has_pin_signs: bool,
 }
 
 /// The review of one date as one student sees it.
@@ -160,4 +163,6 @@ pub struct StudentSettings {
     pub test_on: Option<NaiveDate>,
     /// How the screens look and sound.
     pub appearance: Appearance,
+    /// The fingerprint of this device, which the teacher's desk shows too.
+    pub fingerprint: String,
 }

@@ -33,7 +33,7 @@ join-pack-concepts = { $concepts ->
     [one] { $concepts } concept this year
    *[other] { $concepts } concepts this year
 }
-join-code = Type the code on your slip
+join-code = Type the long code on your slip
 join-code-text = The code shows where you sit. It has no name in it.
 join-code-label = Code
 join-code-good = The code fits.

@@ -250,6 +250,8 @@ settings-aloud-on = As an exercise opens
 settings-appearance-note = Only your screens change. They change back when you leave.
 settings-saved = Saved.
 settings-other-student = Another student
+settings-fingerprint = Fingerprint of this device
+settings-fingerprint-text = Your teacher sees the same signs if your files came from this device.
 settings-stays = Your nickname and picture stay on this device.
 
 ## A print of the student's own.

@@ -337,8 +337,8 @@ pack-step-pack = Give out the class pack
 pack-step-pack-words = One file for the whole class. Put it where students can open it: a shared folder, a stick, the class page. It holds no names.
 pack-step-slips = Print the join slips
 pack-step-slips-words = { $count ->
-    [one] One slip with the code of the seat. The student types it once.
-   *[other] { $count } slips, one a seat, each with its code. The student types it once.
+    [one] One slip with the code and the PIN signs of the seat. The student types the code once and keeps the slip.
+   *[other] { $count } slips, one a seat, each with its code and PIN signs. The student types the code once and keeps the slip.
 }
 pack-step-hand-ins = Import the hand-ins
 pack-step-hand-ins-do = Open Files

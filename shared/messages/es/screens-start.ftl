@@ -33,7 +33,7 @@ join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año
    *[other] { $concepts } conceptos este año
 }
-join-code = Escribe el código de tu papel
+join-code = Escribe el código largo de tu papel
 join-code-text = El código dice cuál es tu asiento. No lleva ningún nombre.
 join-code-label = Código
 join-code-good = El código es correcto.

@@ -250,6 +250,8 @@ settings-aloud-on = Al abrir un ejercicio
 settings-appearance-note = Solo cambian tus pantallas. Cuando sales, vuelven a ser como antes.
 settings-saved = Guardado.
 settings-other-student = Otro estudiante
+settings-fingerprint = Huella de este dispositivo
+settings-fingerprint-text = Tu maestra o maestro ve los mismos signos si tus archivos vienen de este dispositivo.
 settings-stays = Tu apodo y tu dibujo se quedan en este dispositivo.
 
 ## Una impresión del propio estudiante.

@@ -355,8 +355,8 @@ pack-step-pack = Reparte el paquete de clase
 pack-step-pack-words = Un archivo para toda la clase. Ponlo donde los estudiantes puedan abrirlo: una carpeta compartida, una memoria, la página de la clase. No lleva nombres.
 pack-step-slips = Imprime los papeles
 pack-step-slips-words = { $count ->
-    [one] Un papel con el código del asiento. El estudiante lo escribe una vez.
-   *[other] { $count } papeles, uno por asiento, cada uno con su código. El estudiante lo escribe una vez.
+    [one] Un papel con el código y los signos del PIN del asiento. El estudiante escribe el código una vez y guarda el papel.
+   *[other] { $count } papeles, uno por asiento, cada uno con su código y sus signos del PIN. El estudiante escribe el código una vez y guarda el papel.
 }
 pack-step-hand-ins = Importa las entregas
 pack-step-hand-ins-do = Abrir Archivos

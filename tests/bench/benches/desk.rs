@@ -85,7 +85,6 @@ fn desk_of(folder: &Path, classes: usize, chance: &mut ChaCha8Rng) -> (DeskStore
             concepts_a_day: 6,
         };
         let drawn = ClassSecrets {
-            class_id: bytes(chance),
             sealing: bytes(chance),
             signing: bytes(chance),
             seats: bytes(chance),

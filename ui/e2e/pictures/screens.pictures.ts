@@ -70,8 +70,9 @@ async function sheets(page: Page, made: Map<string, string[]>): Promise<void> {
 test.setTimeout(1_200_000);
 for (const language of LANGUAGES) {
   test(`the screens of a student, ${language}`, async ({ page, bridge }) => {
-    const { codes, pack } = await makeClass(bridge);
-    const way = { page, bridge, language, pack, code: codes[0] ?? '' };
+    const { codes, pin_signs, pack } = await makeClass(bridge);
+    const slip = { code: codes[0] ?? '', pin_signs: pin_signs[0] ?? '' };
+    const way = { page, bridge, language, pack, ...slip };
     await take(page, `student-${language}`, ['tablet', 'phone'], (at) => walkStudent(way, at));
   });
 

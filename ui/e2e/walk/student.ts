@@ -28,11 +28,13 @@ const SATURDAY = '2026-09-19';
 
 export interface StudentWay extends Way {
   pack: string;
+  /** What the slip says. */
   code: string;
+  pin_signs: string;
 }
 
 export async function walkStudent(way: StudentWay, at: At): Promise<void> {
-  const { page, bridge, language, pack, code } = way;
+  const { page, bridge, language, pack, code, pin_signs } = way;
   const { hook, hooks } = finders(page);
   const alert = page.getByRole('alert');
   const ids = async () => (await bridge.call('start', {})).students.map((one) => one.id);
@@ -176,6 +178,8 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
   await expect(hook('sure-go')).toBeVisible();
   await at('safe-remove');
   await leaveDialog(page);
+  await hook('pin-new-code').fill(code);
+  await hook('pin-new-signs').fill(pin_signs);
   await hook('pin-new').fill('4071');
   await hook('pin-set').click();
   await expect(hook('pin-remove')).toBeVisible();

@@ -12,7 +12,7 @@ use surefoot_catalogue::rating::Outcome;
 use surefoot_exercises::{Item, Level, Response};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::practice_views::PracticeStep;
-use surefoot_student::{self, Joined, NewStudent};
+use surefoot_student::{FirstPack, Joined, NewStudent};
 
 /// Avatars of the screens, by their ids.
 const AVATARS: [&str; 8] = [
@@ -46,7 +46,7 @@ pub(super) struct StudentPlan<'a> {
     pub nickname: &'a str,
     pub store: PathBuf,
     pub difficulties: &'a Difficulties,
-    pub pack: &'a [u8],
+    pub pack: &'a FirstPack,
     /// The folder for the hand-ins.
     pub hand_ins: PathBuf,
 }
@@ -65,16 +65,15 @@ pub(super) fn live_weeks(
     let own = |what: &str| format!("student {} {what}", plan.number);
     let mut student = SampleStudent::draw(number(plan.seed, &own("learner")));
     let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
-    let pack = surefoot_student::read_class_pack(plan.pack)?;
     let first = school_days
         .first()
         .copied()
-        .unwrap_or(pack.content().year.first_day);
+        .unwrap_or(plan.pack.content().year.first_day);
     let mut device = [0; 16];
     device.copy_from_slice(&seed32(plan.seed, &own("device"))[..16]);
     surefoot_student::join(
         &store,
-        &pack,
+        plan.pack,
         first,
         &NewStudent {
             device,
@@ -113,7 +112,8 @@ pub(super) fn live_weeks(
             counts.answers += evening(plan, &store, &joined, &mut student, *date)?;
         }
         if is_hand_in_day(*date) && !student.decides(forgets) {
-            let made = surefoot_student::make_hand_in(&store, &joined, *date)?;
+            let [a, b, c, d, ..] = seed32(plan.seed, &own(&format!("hand-in of {date}")));
+            let made = surefoot_student::make_hand_in(&store, &joined, *date, &[a, b, c, d])?;
             write_atomic(&plan.hand_ins.join(&made.file_name), &made.bytes).map_err(files)?;
             surefoot_student::note_hand_in(&store, &made)?;
             counts.hand_ins += 1;

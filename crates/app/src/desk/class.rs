@@ -148,7 +148,6 @@ pub struct DeviceDecision {
 
 fn class_secrets() -> Result<ClassSecrets, CallError> {
     Ok(ClassSecrets {
-        class_id: random::bytes()?,
         sealing: random::bytes()?,
         signing: random::bytes()?,
         seats: random::bytes()?,

@@ -8,7 +8,7 @@ use crate::context::values::{FileMade, Nothing};
 use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
-use surefoot_exchange::CARRY_CAPS;
+use surefoot_exchange::{CARRY_CAPS, file_signs};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::{Carried, CarryTaken};
 use ts_rs::TS;
@@ -51,7 +51,8 @@ impl StudentDoor {
                 &asked.passphrase,
             )?)
         })?;
-        let file_name = format!("my-surefoot-{today}.sfcarry");
+        // New signs each time: the name says nothing about the student.
+        let file_name = format!("carry-{today}-{}.sfcarry", file_signs(&random::bytes()?));
         self.context
             .hand_over(file_name, FileKind::CarryFile, &bytes)
     }

@@ -4,6 +4,7 @@ use super::{StudentDoor, StudentId};
 use crate::context::copies::StoreName;
 use crate::context::file_dialogs::FileKind;
 use crate::context::folder::write_atomic;
+use crate::context::random;
 use crate::context::settings::World;
 use crate::error::{CallError, files};
 use std::fs;
@@ -48,8 +49,9 @@ impl StudentDoor {
         hand_over: impl FnOnce(&str, &[u8]) -> Result<(Option<String>, bool), CallError>,
     ) -> Result<HandInMade, CallError> {
         let today = self.context.today();
+        let name = random::bytes()?;
         let made = self.as_student(&id.student, |store, joined| {
-            Ok(surefoot_student::make_hand_in(store, joined, today)?)
+            Ok(surefoot_student::make_hand_in(store, joined, today, &name)?)
         })?;
         // The store is not locked while the person chooses a place.
         let (place, shared) = match self.context.world() {

@@ -12,10 +12,9 @@ use serde::{Deserialize, Serialize};
 use std::fs;
 use std::sync::Arc;
 use surefoot_catalogue::Language;
-use surefoot_exchange::CheckedPack;
 use surefoot_store::{Durability, StudentStore};
-use surefoot_student::NewStudent;
 use surefoot_student::views::Profile;
+use surefoot_student::{FirstPack, NewStudent};
 use ts_rs::TS;
 
 /// Picked class packs that are kept at most.
@@ -81,7 +80,7 @@ impl StudentDoor {
 
     /// Reads a class pack and keeps it for [`StudentDoor::join`].
     pub(crate) fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
-        let pack = surefoot_student::read_class_pack(source.open()?)?;
+        let pack = surefoot_student::read_first_pack(source.open()?)?;
         let content = pack.content();
         let offer = PackOffer {
             pack: 0,
@@ -97,7 +96,7 @@ impl StudentDoor {
     }
 
     /// Keeps a picked class pack under a number.
-    fn keep_pack(&self, pack: CheckedPack) -> u32 {
+    fn keep_pack(&self, pack: FirstPack) -> u32 {
         let mut packs = lock(&self.packs);
         let number = packs.keys().last().map_or(1, |last| last + 1);
         packs.insert(number, Arc::new(pack));
@@ -108,7 +107,7 @@ impl StudentDoor {
     }
 
     /// A picked class pack.
-    fn kept_pack(&self, number: u32) -> Result<Arc<CheckedPack>, CallError> {
+    fn kept_pack(&self, number: u32) -> Result<Arc<FirstPack>, CallError> {
         lock(&self.packs)
             .get(&number)
             .cloned()

@@ -25,10 +25,9 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::sync::{Arc, Mutex};
-use surefoot_exchange::CheckedPack;
 use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;
-use surefoot_student::{Joined, JoinedCache};
+use surefoot_student::{FirstPack, Joined, JoinedCache};
 use ts_rs::TS;
 
 /// A student by profile.
@@ -44,7 +43,7 @@ pub struct StudentDoor {
     pub(crate) stores: OpenStores<OpenStudent>,
     pins: Mutex<Pins>,
     /// Picked class packs by number, until a student joins with one.
-    packs: Mutex<BTreeMap<u32, Arc<CheckedPack>>>,
+    packs: Mutex<BTreeMap<u32, Arc<FirstPack>>>,
 }
 
 /// An open store, with the class read from its class pack.
@@ -146,6 +145,7 @@ impl StudentDoor {
             let student = &joined.student;
             Ok(Profile {
                 has_pin: store.pin()?.is_some(),
+                has_pin_signs: store.pin_signs()?.is_some(),
                 id: id.to_owned(),
                 nickname: student.nickname.clone(),
                 picture: student.picture.clone(),

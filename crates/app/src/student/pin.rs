@@ -6,9 +6,10 @@ use crate::context::values::Nothing;
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
+use surefoot_student::SlipTyped;
 use ts_rs::TS;
 
-/// A typed PIN, to set it or to unlock with it.
+/// A typed PIN, to unlock with it.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PinTyped {
     /// The profile's id.
@@ -35,13 +36,28 @@ pub enum Unlocked {
     },
 }
 
-/// Removal of a forgotten PIN by the seat code.
+/// A new PIN.
+#[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NewPin {
+    /// The profile's id.
+    pub student: String,
+    /// The PIN, 4 to 8 digits.
+    pub pin: String,
+    /// The PIN signs of the slip, as typed.
+    pub pin_signs: String,
+    /// The seat code of the slip, as typed; needed until the device keeps a hash of the PIN
+    /// signs.
+    #[serde(default)]
+    pub seat_code: Option<String>,
+}
+
+/// Removal of a forgotten PIN by the slip.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PinReset {
     /// The profile's id.
     pub student: String,
-    /// The seat code, as typed.
-    pub seat_code: String,
+    /// The PIN signs of the slip, as typed.
+    pub pin_signs: String,
 }
 
 impl StudentDoor {
@@ -76,12 +92,18 @@ impl StudentDoor {
     }
 
     /// Sets or changes a student's PIN.
-    pub fn set_pin(&self, typed: PinTyped) -> Result<Nothing, CallError> {
-        let salt = random::bytes()?;
-        self.with_student(&typed.student, |store| {
-            Ok(surefoot_student::set_pin(store, &typed.pin, salt)?)
+    pub fn set_pin(&self, new: NewPin) -> Result<Nothing, CallError> {
+        let salts = [random::bytes()?, random::bytes()?];
+        let slip = SlipTyped {
+            pin_signs: &new.pin_signs,
+            seat_code: new.seat_code.as_deref(),
+        };
+        self.as_student(&new.student, |store, joined| {
+            Ok(surefoot_student::set_pin(
+                store, joined, &new.pin, slip, salts,
+            )?)
         })?;
-        lock(&self.pins).unlock(&typed.student);
+        lock(&self.pins).unlock(&new.student);
         Ok(Nothing {})
     }
 
@@ -93,25 +115,11 @@ impl StudentDoor {
         })
     }
 
-    /// Removes a forgotten PIN by the seat code. Wrong codes cause the same waits as wrong PINs.
+    /// Removes a forgotten PIN by the PIN signs of the slip. Wrong signs and wrong PINs cause no
+    /// wait here, so that nobody can keep the owner of the slip waiting.
     pub fn reset_pin(&self, asked: PinReset) -> Result<Nothing, CallError> {
-        let id = asked.student;
-        self.as_locked_student(&id, |store, joined| {
-            let Some(mut pin) = store.pin()? else {
-                return Ok(Nothing {});
-            };
-            let wait_seconds = lock(&self.pins).wait_seconds(&id, pin.wrong_tries);
-            if wait_seconds > 0 {
-                return Err(CallError::PinWait { wait_seconds });
-            }
-            let reset = surefoot_student::reset_pin(store, joined, &asked.seat_code);
-            if matches!(&reset, Err(surefoot_student::StudentError::Invalid { .. })) {
-                // A valid code of another seat is a guess, not a typing error.
-                pin.wrong_tries = pin.wrong_tries.saturating_add(1);
-                store.put_pin(&pin)?;
-                lock(&self.pins).note_wrong(&id);
-            }
-            reset?;
+        self.as_locked_student(&asked.student, |store, joined| {
+            surefoot_student::reset_pin(store, joined, &asked.pin_signs)?;
             Ok(Nothing {})
         })
     }

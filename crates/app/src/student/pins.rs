@@ -32,7 +32,7 @@ impl Pins {
         self.unlocked.clear();
     }
 
-    /// Records a wrong PIN or seat code.
+    /// Records a wrong PIN.
     pub(super) fn note_wrong(&mut self, id: &str) {
         self.last_wrong.insert(id.to_owned(), Instant::now());
     }

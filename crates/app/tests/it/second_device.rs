@@ -1,12 +1,15 @@
 //! A student's second device by carry file, a teacher's second computer by class key.
 
-use crate::support::{Device, class_and_tablet, hand_in, rate, rating};
+use crate::support::{Device, class_and_tablet, hand_in, rate, rating, seat_code};
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-use surefoot_app::{CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed};
+use surefoot_app::{
+    CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed, StudentId,
+};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::Verdict;
-use surefoot_exchange::Refusal;
+use surefoot_exchange::{Refusal, open_carry, seal_carry};
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -98,6 +101,117 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
         // The home computer has the date of the 2nd and shows no later day.
         assert_eq!(all[..2], wanted[..2]);
     }
+}
+
+#[test]
+fn a_seat_that_was_joined_twice_keeps_both_keys_and_unites_what_was_done() {
+    let (mut desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let mut home = Device::on("2026-09-01");
+    let pack = desk.pack_of(&class);
+    let code = seat_code(&desk, &class, 0);
+    let at_home = home.join(&pack, &code, "Sky").unwrap().id;
+    let key = |device: &Device, id: &str| {
+        let file = hand_in(device, id);
+        let opened = device
+            .app
+            .student
+            .student_settings(StudentId { student: id.into() });
+        (file, opened.unwrap().fingerprint)
+    };
+    let (first, on_tablet) = key(&tablet, &sky);
+    let before = key(&home, &at_home).1;
+    let done = take(&home, &carry(&tablet, &sky), WORDS).unwrap();
+    assert!(!done.new_here);
+    assert_eq!(
+        (done.student.as_str(), done.check_ins),
+        (at_home.as_str(), 1)
+    );
+    // Whoever knows the token can make a carry file, so no key is taken from one.
+    home.to("2026-09-02");
+    rate(&home, &at_home, Confidence::NotYet);
+    let (second, after) = key(&home, &at_home);
+    assert_eq!(before, after);
+    assert_ne!(after, on_tablet);
+    let inbox = tempfile::tempdir().unwrap();
+    fs::copy(first, inbox.path().join("a.sfhandin")).unwrap();
+    desk.to("2026-09-02");
+    assert_eq!(desk.import(inbox.path()).files[0].verdict, Verdict::New);
+    fs::copy(second, inbox.path().join("b.sfhandin")).unwrap();
+    let report = desk.import(inbox.path());
+    // The teacher decides about the second device, whose record is that of both.
+    assert!(
+        (report.files.iter()).any(|file| file.verdict == Verdict::Quarantined),
+        "{report:?}"
+    );
+}
+
+#[test]
+fn a_carry_file_cannot_use_up_the_sequences_of_a_student() {
+    let (_, _, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let file = carry(&tablet, &sky);
+    let opened = open_carry(
+        fs::File::open(&file).unwrap(),
+        WORDS,
+        &surefoot_exchange::CARRY_CAPS,
+    )
+    .unwrap();
+    let forged = |at: u32| {
+        let mut forged = opened.clone();
+        forged.check_ins[0].confidence.as_mut().unwrap().at = at;
+        let path = tablet.hands.saved.join("forged.sfcarry");
+        fs::write(&path, seal_carry(&forged, WORDS).unwrap()).unwrap();
+        take(&tablet, &path, WORDS)
+    };
+    for at in [u32::MAX, 1_000_002] {
+        assert!(
+            matches!(
+                forged(at),
+                Err(CallError::Refused { refusal: Refusal::BadContent { at } }) if at == "check_ins[0].confidence.at"
+            ),
+            "{at}"
+        );
+    }
+    assert_eq!(forged(1_000_001).unwrap().check_ins, 1);
+    rate(&tablet, &sky, Confidence::NotYet);
+    assert_eq!(
+        rating(&tablet, &sky, "2026-09-01"),
+        Some(Confidence::NotYet)
+    );
+}
+
+#[test]
+fn the_names_of_files_say_nothing_of_the_student() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    let rain = tablet
+        .join(&desk.pack_of(&class), &seat_code(&desk, &class, 1), "Rain")
+        .unwrap()
+        .id;
+    let names: Vec<String> = [&sky, &sky, &rain, &rain]
+        .into_iter()
+        .flat_map(|student| [hand_in(&tablet, student), carry(&tablet, student)])
+        .map(|file| file.file_name().unwrap().to_string_lossy().into_owned())
+        .collect();
+    let rest: BTreeSet<&str> = names
+        .iter()
+        .map(|name| {
+            let kind = if name.ends_with(".sfcarry") {
+                "carry"
+            } else {
+                "hand-in"
+            };
+            let end = if kind == "carry" {
+                ".sfcarry"
+            } else {
+                ".sfhandin"
+            };
+            let signs = name.strip_prefix(&format!("{kind}-2026-09-01-")).unwrap();
+            signs.strip_suffix(end).unwrap()
+        })
+        .collect();
+    assert_eq!(rest.len(), names.len(), "{names:?}");
+    assert!(rest.iter().all(|signs| signs.len() == 6), "{names:?}");
 }
 
 #[test]

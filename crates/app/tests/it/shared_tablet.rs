@@ -1,17 +1,35 @@
 //! Several students on one tablet, with PINs.
 
-use crate::support::{Device, class_and_tablet, rate, rating, seat_code};
+use crate::support::{Device, class_and_tablet, pin_signs, rate, rating, seat_code};
 use surefoot_app::{
-    BackUp, CALLS, Call, CallError, Nothing, PinReset, PinTyped, RemoveStudent, StoreName,
+    BackUp, CALLS, Call, CallError, NewPin, Nothing, PinReset, PinTyped, RemoveStudent, StoreName,
     StudentDay, StudentId, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
+use surefoot_exchange::SeatCodeError;
 use surefoot_record::Appearance;
 
 fn typed(student: &str, pin: &str) -> PinTyped {
     PinTyped {
         student: student.into(),
         pin: pin.into(),
+    }
+}
+
+/// A new PIN with what is typed from a slip.
+fn new_pin(student: &str, pin: &str, pin_signs: String, seat_code: Option<String>) -> NewPin {
+    NewPin {
+        student: student.into(),
+        pin: pin.into(),
+        pin_signs,
+        seat_code,
+    }
+}
+
+fn refused<T: std::fmt::Debug>(answer: Result<T, CallError>) -> SeatCodeError {
+    match answer {
+        Err(CallError::SeatCode { error }) => error,
+        other => panic!("{other:?}"),
     }
 }
 
@@ -22,7 +40,15 @@ fn two() -> (Device, String, Device, String, String) {
     let code = seat_code(&desk, &class, 1);
     let rain = tablet.join(&pack, &code, "Rain").unwrap().id;
     rate(&tablet, &sky, Confidence::NotYet);
-    tablet.app.student.set_pin(typed(&sky, "4071")).unwrap();
+    let slip = (
+        pin_signs(&desk, &class, 0),
+        Some(seat_code(&desk, &class, 0)),
+    );
+    tablet
+        .app
+        .student
+        .set_pin(new_pin(&sky, "4071", slip.0, slip.1))
+        .unwrap();
     tablet.app.student.lock_students(Nothing {}).unwrap();
     (desk, class, tablet, sky, rain)
 }
@@ -33,7 +59,7 @@ fn no_call_about_a_locked_student_answers() {
     let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
         "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
         "more": false, "language": "en", "minutes": 10, "exercises": null, "evenings": 5, "draft": null, "goals": [],
-        "appearance": Appearance::default(), "pin": "1234", "passphrase": "seven quiet rivers",
+        "appearance": Appearance::default(), "pin": "1234", "pin_signs": "ABC-DEF", "seat_code": null, "passphrase": "seven quiet rivers",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
     for Call { name, .. } in CALLS {
@@ -141,23 +167,39 @@ fn the_pin_opens_wrong_ones_wait_and_a_new_start_locks_again() {
 }
 
 #[test]
-fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
+fn a_forgotten_pin_goes_by_the_pin_signs_alone_and_nothing_else_changes() {
     let (desk, class, tablet, sky, _) = two();
-    let reset = |code: String| {
+    let reset = |signs: String| {
         tablet.app.student.reset_pin(PinReset {
             student: sky.clone(),
-            seat_code: code,
+            pin_signs: signs,
         })
     };
+    // Neither the seat code nor any part of it removes a PIN.
+    let code = seat_code(&desk, &class, 0);
     assert!(matches!(
-        reset(seat_code(&desk, &class, 1)),
-        Err(CallError::Invalid { rule, .. }) if rule == "other_seat"
+        refused(reset(code.clone())),
+        SeatCodeError::Length {
+            found: 15,
+            expected: 6
+        }
     ));
-    assert!(matches!(
-        reset("ABC".into()),
-        Err(CallError::SeatCode { .. })
-    ));
-    reset(seat_code(&desk, &class, 0)).unwrap();
+    let plain = code.replace('-', "");
+    for part in [&plain[8..14], &plain[9..]] {
+        refused(reset(part.to_owned()));
+    }
+    refused(reset(pin_signs(&desk, &class, 1)));
+    // Whoever knows the token can make signs whose check character fits.
+    let token = surefoot_record::SeatToken::new(&plain[8..14]).unwrap();
+    let other = surefoot_exchange::SigningKey::from_seed(&[9; 32]);
+    let class_id = surefoot_record::ClassId::new(class.clone()).unwrap();
+    let made = surefoot_exchange::pin_signs_of(&other, &class_id, &token);
+    assert_eq!(refused(reset(made.in_groups())), SeatCodeError::OtherSeat);
+    // Wrong PINs of others do not keep the owner of the slip waiting.
+    for _ in 0..5 {
+        tablet.app.student.unlock(typed(&sky, "0000")).unwrap();
+    }
+    reset(pin_signs(&desk, &class, 0)).unwrap();
     assert_eq!(
         rating(&tablet, &sky, "2026-09-01"),
         Some(Confidence::NotYet)
@@ -165,11 +207,51 @@ fn a_forgotten_pin_goes_by_the_code_on_the_slip_and_nothing_else_changes() {
     let start = tablet.app.device.start(Nothing {}).unwrap();
     assert!(start.students.iter().all(|s| !s.has_pin));
     assert_eq!(start.students.len(), 2);
+    // The device knows the slip now: the next PIN needs no seat code, but the PIN signs.
+    let set = |signs: String| {
+        tablet
+            .app
+            .student
+            .set_pin(new_pin(&sky, "5544", signs, None))
+    };
+    assert_eq!(refused(set(made.in_groups())), SeatCodeError::OtherSeat);
+    set(pin_signs(&desk, &class, 0)).unwrap();
+}
+
+#[test]
+fn nobody_without_the_slip_sets_a_pin() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    let own = pin_signs(&desk, &class, 0);
+    let set = |signs: &str, code: Option<String>| {
+        tablet
+            .app
+            .student
+            .set_pin(new_pin(&sky, "4071", signs.into(), code))
+    };
+    assert!(matches!(
+        refused(set(&own, None)),
+        SeatCodeError::Length { found: 0, .. }
+    ));
+    assert_eq!(
+        refused(set(&own, Some(seat_code(&desk, &class, 1)))),
+        SeatCodeError::OtherSeat
+    );
+    refused(set(
+        &pin_signs(&desk, &class, 1),
+        Some(seat_code(&desk, &class, 1)),
+    ));
+    refused(set("000-000", Some(seat_code(&desk, &class, 0))));
+    let start = tablet.app.device.start(Nothing {}).unwrap();
+    assert!(!start.students[0].has_pin && !start.students[0].has_pin_signs);
+    set(&own, Some(seat_code(&desk, &class, 0))).unwrap();
+    let start = tablet.app.device.start(Nothing {}).unwrap();
+    assert!(start.students[0].has_pin && start.students[0].has_pin_signs);
 }
 
 #[test]
 fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
-    let (_, _, tablet, sky, _) = two();
+    let (desk, class, tablet, sky, _) = two();
+    let new = |pin: &str| new_pin(&sky, pin, pin_signs(&desk, &class, 0), None);
     assert_eq!(
         tablet.app.student.remove_pin(StudentId {
             student: sky.clone()
@@ -193,10 +275,10 @@ fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
     );
     tablet.app.student.unlock(typed(&sky, "4071")).unwrap();
     assert!(matches!(
-        tablet.app.student.set_pin(typed(&sky, "12")),
+        tablet.app.student.set_pin(new("12")),
         Err(CallError::Invalid { .. })
     ));
-    tablet.app.student.set_pin(typed(&sky, "998877")).unwrap();
+    tablet.app.student.set_pin(new("998877")).unwrap();
     tablet.app.student.lock_students(Nothing {}).unwrap();
     assert_eq!(
         tablet.app.student.unlock(typed(&sky, "4071")).unwrap(),
@@ -209,6 +291,8 @@ fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
     tablet
         .app
         .student
-        .remove_pin(StudentId { student: sky })
+        .remove_pin(StudentId {
+            student: sky.clone(),
+        })
         .unwrap();
 }

@@ -246,6 +246,16 @@ pub fn seat_code(desk: &Device, class: &str, seat: usize) -> String {
     desk.app.desk.join_slips(id).unwrap()[seat].code.clone()
 }
 
+/// The PIN signs of a seat; seats count from 0.
+pub fn pin_signs(desk: &Device, class: &str, seat: usize) -> String {
+    let id = ClassId {
+        class: class.into(),
+    };
+    desk.app.desk.join_slips(id).unwrap()[seat]
+        .pin_signs
+        .clone()
+}
+
 fn open(folder: &Path, hands: &Hands, today: &str) -> App {
     let clock = FixedClock(date(today));
     App::open(

@@ -5,8 +5,8 @@ use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::views::SeatHoldings;
 use crate::error::{DeskError, Field, Rule, faulty};
 use std::collections::BTreeSet;
-use surefoot_exchange::{draw_seat_token, make_seat_code};
-use surefoot_record::{ClassId, SeatToken};
+use surefoot_exchange::{ClassSigns, draw_seat_token, make_seat_code};
+use surefoot_record::SeatToken;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{RemovedRows, SeatRow};
 
@@ -25,24 +25,25 @@ pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, Des
 /// Adds seats with the next numbers, each with its own token.
 pub(super) fn seat_students(
     desk: &DeskStore,
-    class: &ClassId,
+    class: &str,
+    signs: &ClassSigns,
     names: &[Option<String>],
     seed: &[u8; 32],
 ) -> Result<(), DeskError> {
-    let there = desk.seats(class.as_str())?;
+    let there = desk.seats(class)?;
     let mut taken: BTreeSet<String> = there.iter().map(|s| s.token.clone()).collect();
     let last = there.iter().map(|s| s.number).max().unwrap_or(0);
     let mut draw = last;
     for (number, name) in (last + 1..).zip(names) {
         let token = loop {
             draw += 1;
-            let token = draw_seat_token(class, seed, draw);
+            let token = draw_seat_token(signs, seed, draw);
             if taken.insert(token.as_str().to_owned()) {
                 break token;
             }
         };
         desk.add_seat(
-            class.as_str(),
+            class,
             &SeatRow {
                 number,
                 token: token.as_str().to_owned(),
@@ -53,12 +54,13 @@ pub(super) fn seat_students(
     Ok(())
 }
 
-pub(super) fn class_id(class: &OpenClass) -> Result<ClassId, DeskError> {
-    ClassId::new(class.row.id.clone()).map_err(faulty)
+/// The signs of a class in the seat codes of its slips.
+pub(crate) fn class_signs(class: &OpenClass) -> Result<ClassSigns, DeskError> {
+    ClassSigns::new(class.row.class_signs.clone()).map_err(faulty)
 }
 
 /// The code on the join slip of a seat.
-pub(crate) fn seat_code(class: &ClassId, seat: &SeatRow) -> Result<String, DeskError> {
+pub(crate) fn seat_code(class: &ClassSigns, seat: &SeatRow) -> Result<String, DeskError> {
     let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
     make_seat_code(class, &token).ok_or_else(|| DeskError::Faulty("seat token".into()))
 }
@@ -92,8 +94,8 @@ pub fn add_seats(
     if class.seats.len() + names.len() > MOST_SEATS {
         return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
-    let id = class_id(&class)?;
-    desk.transaction(|| seat_students(desk, &id, &names, seed))
+    let signs = class_signs(&class)?;
+    desk.transaction(|| seat_students(desk, &class.row.id, &signs, &names, seed))
 }
 
 /// Counts what the desk has of a seat. The screen shows it before a removal.

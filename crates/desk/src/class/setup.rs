@@ -5,7 +5,7 @@ use super::open::{OpenClass, open_class};
 use super::pacing::{choose_concepts, spread_first_lessons};
 use super::pack_stamp::stamp;
 use super::roster::MOST_SEATS;
-use super::seats::{checked_names, class_id, seat_code, seat_students};
+use super::seats::{checked_names, class_signs, seat_code, seat_students};
 use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
@@ -13,8 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exchange::{PracticeRules, SealingIdentity};
-use surefoot_record::ClassId;
+use surefoot_exchange::{ClassSigns, PracticeRules, SealingIdentity, SigningKey, class_id_of};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, DeviceState};
 
@@ -27,8 +26,6 @@ const MOST_CONCEPTS_A_DAY: usize = 12;
 /// The random bytes that the keys and seat codes of a class are made from. The shell draws them.
 #[derive(Clone)]
 pub struct ClassSecrets {
-    /// For the class id.
-    pub class_id: [u8; 16],
     /// For the age identity that opens hand-ins.
     pub sealing: [u8; 32],
     /// For the key that signs class packs.
@@ -129,14 +126,17 @@ pub(crate) fn make_class(
         },
         None => PracticeRules::USUAL,
     };
-    let id = ClassId::from_bytes(&secrets.class_id);
     let sealing = SealingIdentity::from_bytes(&secrets.sealing).map_err(faulty)?;
+    let signing = SigningKey::from_seed(&secrets.signing);
+    let id = class_id_of(&signing.public(), &sealing.recipient()).map_err(faulty)?;
+    let signs = ClassSigns::of(&id).map_err(faulty)?;
     let row = ClassRow {
         id: id.as_str().to_owned(),
         title,
         made_on: today,
         sealing_identity: sealing.to_text(),
         signing_seed: secrets.signing,
+        class_signs: signs.as_str().to_owned(),
         year: year.clone(),
         pack_version: 0,
         pack_stamp: String::new(),
@@ -154,7 +154,7 @@ pub(crate) fn make_class(
         for (concept, date) in first_lessons {
             desk.put_taught_from(&row.id, concept, Some(*date))?;
         }
-        seat_students(desk, &id, &names, &secrets.seats)
+        seat_students(desk, &row.id, &signs, &names, &secrets.seats)
     })?;
     summary(desk, &open_class(desk, &row.id)?, today)
 }
@@ -196,7 +196,7 @@ pub fn class_setup(
     today: NaiveDate,
 ) -> Result<ClassSetup, DeskError> {
     let class = open_class(desk, class)?;
-    let id = class_id(&class)?;
+    let signs = class_signs(&class)?;
     let newest = class.newest_reports(desk, today)?;
     let mut accepted: BTreeMap<u32, usize> = BTreeMap::new();
     let mut quarantined: BTreeMap<u32, Vec<String>> = BTreeMap::new();
@@ -219,7 +219,7 @@ pub fn class_setup(
             Ok(Seat {
                 number: seat.number,
                 name: seat.name.clone(),
-                code: seat_code(&id, seat)?,
+                code: seat_code(&signs, seat)?,
                 devices: accepted.get(&seat.number).copied().unwrap_or(0),
                 quarantined_devices: quarantined.get(&seat.number).cloned().unwrap_or_default(),
                 newest_report: newest.get(&seat.number).copied(),

@@ -8,7 +8,8 @@ use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_exchange::{
-    CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, Refusal, SigningKey, open_class_key, seal_class_key,
+    CLASS_KEY_FORMAT, ClassKeyFile, ClassSigns, KeySeat, Refusal, SigningKey, open_class_key,
+    seal_class_key,
 };
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
@@ -95,6 +96,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
     if known.iter().any(|concept| !all.contains_key(*concept)) {
         return Err(DeskError::NotFound("concept"));
     }
+    let class_signs = ClassSigns::of(&file.class_id).map_err(faulty)?;
     desk.transaction(|| -> Result<(), DeskError> {
         desk.add_class(&ClassRow {
             id: id.clone(),
@@ -102,6 +104,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
             made_on: file.made_on,
             sealing_identity: file.sealing_identity.clone(),
             signing_seed: file.signing_key()?.seed(),
+            class_signs: class_signs.as_str().to_owned(),
             year: file.year.clone(),
             practice: file.practice,
             pack_version: file.pack_version,

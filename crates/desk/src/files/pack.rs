@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PersonalAssignments,
-    Recipient, SealedForSeat, SealingIdentity, SigningKey, seal_personal, sign_pack,
+    Recipient, SealingIdentity, SigningKey, seal_personal, sign_pack,
 };
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::{AssignmentId, ClassId, DeviceId, SeatToken};
@@ -136,7 +136,7 @@ fn sealed(
     key: &SigningKey,
     version: u32,
     current: &[AssignmentRow],
-) -> Result<Vec<SealedForSeat>, DeskError> {
+) -> Result<Vec<String>, DeskError> {
     if current.iter().all(|a| a.whole_class) {
         return Ok(Vec::new());
     }
@@ -145,7 +145,7 @@ fn sealed(
         .iter()
         .map(|s| (s.number, s.token.as_str()))
         .collect();
-    let mut sealed = Vec::new();
+    let mut devices = Vec::new();
     for (seat, device, recipient) in accepted_devices(desk, class)? {
         let Some(token) = tokens.get(&seat) else {
             continue;
@@ -162,10 +162,9 @@ fn sealed(
                 .map(pack_assignment)
                 .collect::<Result<_, _>>()?,
         };
-        let recipient = Recipient::new(recipient).map_err(faulty)?;
-        sealed.push(seal_personal(&personal, key, &recipient)?);
+        devices.push((personal, Recipient::new(recipient).map_err(faulty)?));
     }
-    Ok(sealed)
+    Ok(seal_personal(&devices, key)?)
 }
 
 /// Letters and digits of a title, for a file name.

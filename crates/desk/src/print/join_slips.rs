@@ -1,9 +1,10 @@
 //! Join slips.
 
-use crate::class::{OpenClass, seat_code};
+use crate::class::{OpenClass, class_signs, seat_code};
 use crate::error::{DeskError, faulty};
 use serde::{Deserialize, Serialize};
-use surefoot_record::ClassId;
+use surefoot_exchange::{SigningKey, pin_signs_of};
+use surefoot_record::{ClassId, SeatToken};
 use ts_rs::TS;
 
 /// A join slip.
@@ -17,20 +18,26 @@ pub struct JoinSlip {
     pub name: Option<String>,
     /// The seat code.
     pub code: String,
+    /// The PIN signs in two groups.
+    pub pin_signs: String,
 }
 
 /// The join slips of a class, seat by seat.
 pub fn join_slips(class: &OpenClass) -> Result<Vec<JoinSlip>, DeskError> {
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
+    let teacher = SigningKey::from_seed(&class.row.signing_seed);
+    let signs = class_signs(class)?;
     class
         .seats
         .iter()
         .map(|seat| {
+            let token = SeatToken::new(seat.token.clone()).map_err(faulty)?;
             Ok(JoinSlip {
                 class_title: class.row.title.clone(),
                 seat: seat.number,
                 name: seat.name.clone(),
-                code: seat_code(&id, seat)?,
+                code: seat_code(&signs, seat)?,
+                pin_signs: pin_signs_of(&teacher, &id, &token).in_groups(),
             })
         })
         .collect()

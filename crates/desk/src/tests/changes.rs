@@ -228,7 +228,6 @@ fn a_copy_has_the_rotation_and_the_pace_of_its_model_in_a_year_of_its_own() {
         .unwrap(),
     };
     let secrets = ClassSecrets {
-        class_id: [77; 16],
         sealing: [78; 32],
         signing: [79; 32],
         seats: [80; 32],

@@ -179,7 +179,6 @@ impl Desk {
 
 pub(super) fn new_class(store: &DeskStore, title: &str, seats: usize, salt: u8) -> String {
     let secrets = ClassSecrets {
-        class_id: [salt; 16],
         sealing: [salt.wrapping_add(1); 32],
         signing: [salt.wrapping_add(2); 32],
         seats: [salt.wrapping_add(3); 32],

@@ -54,7 +54,7 @@ fn with_two() -> (Desk, String) {
 fn join(desk: &Desk, folder: &std::path::Path) -> (StudentStore, Joined) {
     let class = desk.open();
     let made = make_class_pack(&desk.store, &class, date(TODAY)).unwrap();
-    let pack = surefoot_student::read_class_pack(made.bytes.as_slice()).unwrap();
+    let pack = surefoot_student::read_first_pack(made.bytes.as_slice()).unwrap();
     let code = crate::join_slips(&class).unwrap()[0].code.clone();
     let store = StudentStore::open(&folder.join("s.sqlite"), Durability::Relaxed).unwrap();
     surefoot_student::join(
@@ -458,7 +458,6 @@ fn own_concepts_join_the_rotation_and_travel() {
     let there = own_desk(&second, &id, Language::first()).unwrap();
     assert_eq!((there.concepts.len(), there.exercises.len()), (3, 1));
     let secrets = crate::ClassSecrets {
-        class_id: [91; 16],
         sealing: [92; 32],
         signing: [93; 32],
         seats: [94; 32],

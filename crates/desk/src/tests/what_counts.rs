@@ -91,7 +91,7 @@ impl World {
         }
         let class = desk.open();
         let made = make_class_pack(&desk.store, &class, date(TODAY)).unwrap();
-        let pack = surefoot_student::read_class_pack(made.bytes.as_slice()).unwrap();
+        let pack = surefoot_student::read_first_pack(made.bytes.as_slice()).unwrap();
         let code = join_slips(&class).unwrap()[0].code.clone();
         let folder = tempfile::tempdir().unwrap();
         let open = |name: &str| {
@@ -162,7 +162,8 @@ impl World {
     fn hand_in(&self, device: usize) {
         let joined = self.joined(device);
         let made =
-            surefoot_student::make_hand_in(&self.devices[device], &joined, date(TODAY)).unwrap();
+            surefoot_student::make_hand_in(&self.devices[device], &joined, date(TODAY), &[1; 4])
+                .unwrap();
         surefoot_student::note_hand_in(&self.devices[device], &made).unwrap();
         let import = Import::begin(&self.desk.store, date(TODAY)).unwrap();
         let opened = import.opener().open(Ok(made.bytes.as_slice()));

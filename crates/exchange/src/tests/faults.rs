@@ -6,7 +6,6 @@ use crate::sealing::seal_for;
 use crate::*;
 use std::io::Write as _;
 use surefoot_catalogue::{Language, Text};
-use surefoot_record::*;
 
 fn seal(frame: &[u8]) -> Vec<u8> {
     seal_for(&class_identity().recipient(), frame).unwrap()
@@ -156,7 +155,7 @@ fn another_class_is_told_apart_by_key_and_by_id() {
     let sealed = seal_hand_in(&hand_in(), &student(), &other_class_identity().recipient()).unwrap();
     assert_eq!(refusal(&sealed), Refusal::WrongClass);
     let mut other = hand_in();
-    other.class_id = ClassId::from_bytes(&[77; 16]);
+    other.class_id = other_class_id();
     let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([]);
     let checked = open(&sealed)
@@ -168,7 +167,7 @@ fn another_class_is_told_apart_by_key_and_by_id() {
 #[test]
 fn an_unknown_seat_is_named() {
     let mut other = hand_in();
-    other.seat = draw_seat_token(&class_id(), &[7; 32], 2);
+    other.seat = draw_seat_token(class_signs(), &[7; 32], 2);
     let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([]);
     let checked = open(&sealed)
@@ -359,8 +358,12 @@ fn content_is_refused_by_its_place() {
         bad("practice[0].answers")
     );
     assert_eq!(
-        change("\"alone\":2", "\"alone\":10001"),
+        change("\"alone\":2", "\"alone\":501"),
         bad("practice[0].answers")
+    );
+    assert_eq!(
+        change("added-denominators\":1", "added-denominators\":501"),
+        bad("practice[0].misconceptions")
     );
     assert_eq!(
         change("added-denominators\":1", "added-denominators\":0"),
@@ -405,6 +408,26 @@ fn deep_json_and_huge_counts_are_refused_within_the_caps() {
     );
     let long = format!("{{\"format\":1,\"class_id\":\"{}\"}}", "A".repeat(100_000));
     assert_eq!(refusal(&sealed_json(&long)), bad("text"));
+    // The cap is for both lists of a hand-in together.
+    let json = good_json();
+    let lists = [("check_ins", 10_000), ("practice", 9_998)];
+    let filled = lists.iter().fold(json.clone(), |json, (list, count)| {
+        let entries: Vec<_> = serde_json::from_str::<serde_json::Value>(&good_json()).unwrap()
+            [list]
+            .as_array()
+            .unwrap()
+            .iter()
+            .cycle()
+            .take(*count)
+            .map(ToString::to_string)
+            .collect();
+        let key = format!("\"{list}\":[");
+        json.replacen(&key, &format!("{key}{},", entries.join(",")), 1)
+    });
+    assert_eq!(
+        refusal(&sealed_json(&filled)),
+        Refusal::TooManyEntries { most: 20_000 }
+    );
     // What could not be opened is not sealed.
     let mut many = hand_in();
     many.check_ins = (1..=20_001)
@@ -490,6 +513,19 @@ fn a_class_pack_with_a_fault_is_refused_by_name() {
     assert_eq!(refused(&|p| p.title = "x".repeat(61)), bad("title"));
     assert_eq!(refused(&|p| p.title = "a\u{7}b".into()), bad("title"));
     assert_eq!(refused(&|p| p.version = 0), bad("version"));
+    assert_eq!(refused(&|p| p.class_id = other_class_id()), bad("class_id"));
+    assert_eq!(
+        refused(&|p| p.class_recipient = other_class_identity().recipient()),
+        bad("class_id")
+    );
+    assert_eq!(
+        refused(&|p| p.sealed = ["a", "b", "b"].map(str::to_owned).to_vec()),
+        bad("sealed[2]")
+    );
+    assert_eq!(
+        refused(&|p| p.sealed = ["b", "a"].map(str::to_owned).to_vec()),
+        bad("sealed[1]")
+    );
     assert_eq!(
         refused(&|p| p.year.last_day = date("2026-01-01")),
         bad("year")
@@ -527,5 +563,19 @@ fn a_class_pack_with_a_fault_is_refused_by_name() {
     assert_eq!(
         sign_pack(&pack(), &stranger).unwrap_err(),
         bad("teacher_key")
+    );
+    // Whoever signs with another key needs another class id.
+    let mut rekeyed = pack();
+    rekeyed.teacher_key = stranger.public();
+    assert_eq!(sign_pack(&rekeyed, &stranger).unwrap_err(), bad("class_id"));
+}
+
+#[test]
+fn a_class_key_for_another_class_id_is_refused() {
+    let mut other = class_key();
+    other.class_id = other_class_id();
+    assert_eq!(
+        seal_class_key(&other, "seven quiet rivers").unwrap_err(),
+        bad("class_id")
     );
 }

@@ -3,6 +3,7 @@
 use super::sample::*;
 use crate::carry::seal_carry_at;
 use crate::*;
+use base64::Engine as _;
 use surefoot_record::*;
 
 #[test]
@@ -71,7 +72,7 @@ fn a_class_pack_comes_back_and_has_the_same_bytes_each_time() {
 }
 
 #[test]
-fn only_a_newer_pack_of_the_same_class_and_teacher_is_taken() {
+fn only_a_newer_pack_with_the_same_keys_is_taken() {
     let opened = |pack: &ClassPack, key: &SigningKey| {
         open_pack(sign_pack(pack, key).unwrap().as_slice(), &CLASS_PACK_CAPS).unwrap()
     };
@@ -89,71 +90,105 @@ fn only_a_newer_pack_of_the_same_class_and_teacher_is_taken() {
         opened(&held, &teacher()).accept_update(&held).unwrap_err(),
         Refusal::NotNewer { found: 1, held: 1 }
     );
-    let mut other = newer.clone();
-    other.class_id = ClassId::from_bytes(&[99; 16]);
-    assert_eq!(
-        opened(&other, &teacher()).accept_update(&held).unwrap_err(),
-        Refusal::WrongClass
-    );
+    // With another key it is a pack of another class.
     let stranger = SigningKey::from_seed(&[99; 32]);
     let mut other = newer;
     other.teacher_key = stranger.public();
+    other.class_id = class_id_of(&other.teacher_key, &other.class_recipient).unwrap();
     assert_eq!(
         opened(&other, &stranger).accept_update(&held).unwrap_err(),
-        Refusal::OtherTeacher
+        Refusal::WrongClass
     );
+}
+
+fn personal(device_number: u8, assignments: usize) -> PersonalAssignments {
+    PersonalAssignments {
+        format: PERSONAL_FORMAT,
+        class_id: class_id(),
+        seat: seat(),
+        device: device(device_number),
+        pack_version: 1,
+        assignments: (0..assignments)
+            .map(|n| assignment(&format!("p{n}")))
+            .collect(),
+    }
+}
+
+/// A pack with sealed parts for these devices, all with the student's recipient.
+fn pack_for(devices: &[PersonalAssignments], teacher: &SigningKey) -> ClassPack {
+    let recipient = student_identity().recipient();
+    let devices: Vec<_> = (devices.iter().cloned())
+        .map(|personal| (personal, recipient.clone()))
+        .collect();
+    ClassPack {
+        sealed: seal_personal(&devices, teacher).unwrap(),
+        ..pack()
+    }
 }
 
 #[test]
 fn a_personal_assignment_opens_for_its_device_alone() {
-    let personal = PersonalAssignments {
-        format: PERSONAL_FORMAT,
-        class_id: class_id(),
-        seat: seat(),
-        device: device(8),
-        pack_version: 1,
-        assignments: vec![assignment("p1")],
+    let open = |pack: &ClassPack, number: u8, identity: &SealingIdentity| {
+        open_personal(pack, &seat(), &device(number), identity)
     };
-    let sealed = seal_personal(&personal, &teacher(), &student_identity().recipient()).unwrap();
-    let mut pack = pack();
-    pack.sealed.push(sealed.clone());
-    assert_eq!(
-        open_personal(&pack, &seat(), &device(8), &student_identity()).unwrap(),
-        personal.assignments
-    );
-    assert_eq!(
-        open_personal(&pack, &seat(), &device(9), &student_identity()).unwrap(),
-        []
-    );
-    assert_eq!(
-        open_personal(&pack, &seat(), &device(8), &other_class_identity()).unwrap_err(),
-        Refusal::WrongClass
-    );
-    // It is refused in a later pack, and on another device of the same student.
-    let mut later = pack.clone();
-    later.version = 2;
-    assert_eq!(
-        open_personal(&later, &seat(), &device(8), &student_identity()).unwrap_err(),
-        Refusal::WrongClass
-    );
-    pack.sealed[0].device = device(9);
-    assert_eq!(
-        open_personal(&pack, &seat(), &device(9), &student_identity()).unwrap_err(),
-        Refusal::WrongClass
-    );
-    let forged = seal_personal(&personal, &student(), &student_identity().recipient()).unwrap();
-    pack.sealed = vec![forged];
-    assert_eq!(
-        open_personal(&pack, &seat(), &device(8), &student_identity()).unwrap_err(),
-        Refusal::OtherTeacher
-    );
-    // With and without an assignment the size is the same, except for age's filler line.
-    let empty = PersonalAssignments {
-        assignments: Vec::new(),
-        ..personal
+    let one = personal(8, 1);
+    let pack = pack_for(&[personal(7, 2), one.clone(), personal(9, 3)], &teacher());
+    sign_pack(&pack, &teacher()).unwrap();
+    let own = student_identity();
+    // Three devices have the same identity, and each finds its own part.
+    for (number, count) in [(7, 2), (8, 1), (9, 3), (10, 0)] {
+        assert_eq!(open(&pack, number, &own).len(), count, "{number}");
+    }
+    assert_eq!(open(&pack, 8, &own), one.assignments);
+    let other_seat = draw_seat_token(class_signs(), &[7; 32], 2);
+    assert_eq!(open_personal(&pack, &other_seat, &device(8), &own), []);
+    assert_eq!(open(&pack, 8, &other_class_identity()), []);
+    // It counts in no later pack, and not from another teacher.
+    let later = ClassPack {
+        version: 2,
+        ..pack.clone()
     };
-    let empty = seal_personal(&empty, &teacher(), &student_identity().recipient()).unwrap();
-    assert!(empty.sealed.len().abs_diff(sealed.sealed.len()) < 500);
+    assert_eq!(open(&later, 8, &own), []);
+    assert_eq!(open(&pack_for(&[one], &student()), 8, &own), []);
+    // A damaged part of another device changes nothing.
+    let mut damaged = pack;
+    damaged.sealed.insert(0, "no age file".to_owned());
+    assert_eq!(open(&damaged, 8, &own).len(), 1);
+}
+
+#[test]
+fn the_sealed_parts_of_a_pack_have_one_size_and_no_label() {
+    let pack = pack_for(
+        &[personal(7, 0), personal(8, 60), personal(9, 1)],
+        &teacher(),
+    );
+    // The header has a filler of random length, so what counts is behind it.
+    let sizes: std::collections::BTreeSet<usize> = (pack.sealed.iter())
+        .map(|part| {
+            let file = base64::prelude::BASE64_STANDARD.decode(part).unwrap();
+            let header = file.windows(5).position(|w| w == b"\n--- ").unwrap();
+            file.len() - header
+        })
+        .collect();
+    assert_eq!(sizes.len(), 1, "{sizes:?}");
+    assert!(pack.sealed.is_sorted());
+    let text = serde_json::to_string(&pack).unwrap();
+    for word in [
+        seat().as_str(),
+        device(8).as_str(),
+        student_identity().recipient().as_str(),
+    ] {
+        assert!(!text.contains(word), "{word}");
+    }
+}
+
+#[test]
+fn a_fingerprint_shows_another_key_and_another_device() {
+    let shown = fingerprint(&student().public(), &device(8));
+    assert_eq!(shown.len(), 15, "{shown}");
+    assert_eq!(shown, fingerprint(&student().public(), &device(8)));
+    assert_ne!(shown, fingerprint(&student().public(), &device(9)));
+    assert_ne!(shown, fingerprint(&teacher().public(), &device(8)));
 }
 
 #[test]

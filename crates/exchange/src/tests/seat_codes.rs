@@ -5,8 +5,9 @@ use crate::*;
 use proptest::prelude::*;
 use surefoot_record::*;
 
-fn class(number: u8) -> ClassId {
-    ClassId::from_bytes(&[number; 16])
+/// The classes of these tests. Computing the signs of many would take long.
+fn class(number: u8) -> ClassSigns {
+    ClassSigns::new(format!("0{number}7K2M9X")).unwrap()
 }
 
 fn code_of(class_number: u8, seat_number: u32) -> (SeatToken, String) {
@@ -15,21 +16,112 @@ fn code_of(class_number: u8, seat_number: u32) -> (SeatToken, String) {
     (token, code)
 }
 
-#[test]
-fn a_code_is_three_groups_of_three_and_always_the_same() {
-    let (token, code) = code_of(6, 1);
-    assert_eq!(code, code_of(6, 1).1);
-    assert_eq!(code.len(), 11);
-    assert_eq!((&code[3..4], &code[7..8]), ("-", "-"));
-    assert!(!code.contains(['I', 'L', 'O', 'U']), "{code}");
-    assert_eq!(parse_seat_code(&class(6), &code).unwrap(), token);
-    let plain = code.replace('-', "");
-    assert_eq!(&plain[3..8], token.as_str());
-    // These codes must not change, because slips are printed.
-    assert_eq!(code, PINNED);
+fn of_length(text: &str, signs: usize) -> &str {
+    let dashes = (signs - 1) / 3;
+    &text[..signs + dashes]
 }
 
-const PINNED: &str = "6PF-ATR-BBA";
+#[test]
+fn a_code_is_five_groups_of_three_and_always_the_same() {
+    let token = draw_seat_token(class_signs(), &[7; 32], 1);
+    let code = make_seat_code(class_signs(), &token).unwrap();
+    let groups: Vec<&str> = code.split('-').collect();
+    assert!(groups.iter().all(|group| group.len() == 3), "{code}");
+    assert!(!code.contains(['I', 'L', 'O', 'U']), "{code}");
+    assert_eq!(parse_seat_code(class_signs(), &code).unwrap(), token);
+    let plain = code.replace('-', "");
+    assert_eq!(&plain[..8], class_signs().as_str());
+    assert_eq!(&plain[8..14], token.as_str());
+    let pin_signs = pin_signs_of(&teacher(), &class_id(), &token);
+    // These signs must not change, because slips are printed.
+    assert_eq!((code.as_str(), pin_signs.in_groups().as_str()), PINNED);
+}
+
+const PINNED: (&str, &str) = ("J58-Y82-043-TR2-99P", "SWP-5K7");
+
+/// As the teacher's key signs a pack, and the recipient opens hand-ins: both make the slip.
+#[test]
+fn a_class_with_another_key_has_other_class_signs() {
+    let stranger = SigningKey::from_seed(&[99; 32]).public();
+    let class = class_identity().recipient();
+    for id in [class_id_of(&stranger, &class).unwrap(), other_class_id()] {
+        assert_ne!(id, class_id());
+        assert_ne!(&ClassSigns::of(&id).unwrap(), class_signs());
+    }
+    let code = make_seat_code(class_signs(), &seat()).unwrap();
+    assert_eq!(
+        parse_seat_code(&ClassSigns::of(&other_class_id()).unwrap(), &code),
+        Err(SeatCodeError::OtherClass)
+    );
+}
+
+fn pin_signs(seat_number: u32) -> (SeatToken, PinSigns) {
+    let token = draw_seat_token(class_signs(), &[7; 32], seat_number);
+    let signs = pin_signs_of(&teacher(), &class_id(), &token);
+    (token, signs)
+}
+
+#[test]
+fn pin_signs_are_read_as_typed_and_every_slip_of_the_finger_is_noticed() {
+    let alphabet: Vec<char> = ('0'..='9').chain('A'..='Z').collect();
+    for seat_number in 0..200 {
+        let (token, signs) = pin_signs(seat_number);
+        let shown = signs.in_groups();
+        assert_eq!((shown.len(), &shown[3..4]), (7, "-"), "{shown}");
+        let typed = format!(
+            " {} ",
+            shown.to_lowercase().replace('0', "o").replace('1', "l")
+        );
+        assert_eq!(parse_pin_signs(&token, &typed), Ok(signs.clone()));
+        let right: Vec<char> = signs.as_str().chars().collect();
+        let typed: Vec<Vec<char>> = (0..right.len())
+            .flat_map(|place| {
+                let right = &right;
+                (alphabet.iter().filter(move |w| read(**w) != right[place])).map(move |wrong| {
+                    let mut typed = right.clone();
+                    typed[place] = *wrong;
+                    typed
+                })
+            })
+            .chain((1..right.len()).map(|place| {
+                let mut typed = right.clone();
+                typed.swap(place - 1, place);
+                typed
+            }))
+            .filter(|typed| *typed != right)
+            .collect();
+        for typed in typed {
+            let typed: String = typed.into_iter().collect();
+            assert!(
+                parse_pin_signs(&token, &typed).is_err(),
+                "{shown} as {typed}"
+            );
+        }
+    }
+}
+
+#[test]
+fn pin_signs_say_nothing_of_each_other_or_of_the_seat_code() {
+    let all: std::collections::BTreeSet<String> = (0..2_000)
+        .map(|n| pin_signs(n).1.as_str().to_owned())
+        .collect();
+    assert!(all.len() >= 1_990, "{}", all.len());
+    let (token, signs) = pin_signs(1);
+    let stranger = SigningKey::from_seed(&[99; 32]);
+    assert_ne!(pin_signs_of(&stranger, &class_id(), &token), signs);
+    assert_ne!(pin_signs_of(&teacher(), &other_class_id(), &token), signs);
+    let code = make_seat_code(class_signs(), &token).unwrap();
+    let last = &code.replace('-', "")[9..];
+    assert_ne!(signs.as_str(), last);
+    assert_eq!(
+        parse_pin_signs(&token, "ABC-DE"),
+        Err(SeatCodeError::Length {
+            found: 5,
+            expected: PIN_SIGNS
+        })
+    );
+    assert_eq!(format!("{signs:?}"), "PinSigns");
+}
 
 #[test]
 fn lower_case_spaces_dashes_and_look_alikes_do_not_matter() {
@@ -100,7 +192,7 @@ fn a_slip_of_another_class_is_told_from_a_typing_slip() {
     }
     let (_, code) = code_of(6, 1);
     let last = if code.ends_with('7') { "8" } else { "7" };
-    let typed = format!("{}{last}", &code[..10]);
+    let typed = format!("{}{last}", of_length(&code, 14));
     assert_eq!(
         parse_seat_code(&class(6), &typed),
         Err(SeatCodeError::Check)
@@ -111,7 +203,7 @@ fn a_slip_of_another_class_is_told_from_a_typing_slip() {
 fn a_wrong_length_or_sign_is_named() {
     let (_, code) = code_of(6, 1);
     let expected = SEAT_CODE_SIGNS;
-    for (typed, found) in [("", 0), ("--  ", 0), (&code[..10], 8)] {
+    for (typed, found) in [("", 0), ("--  ", 0), (of_length(&code, 14), 14)] {
         assert_eq!(
             parse_seat_code(&class(6), typed),
             Err(SeatCodeError::Length { found, expected })
@@ -121,12 +213,12 @@ fn a_wrong_length_or_sign_is_named() {
     assert_eq!(
         parse_seat_code(&class(6), &long),
         Err(SeatCodeError::Length {
-            found: 10,
+            found: 16,
             expected
         })
     );
     for sign in ['U', 'u', '*', 'é', '０', '\u{0}'] {
-        let typed = format!("{}{sign}", &code[..10]);
+        let typed = format!("{}{sign}", of_length(&code, 14));
         assert_eq!(
             parse_seat_code(&class(6), &typed),
             Err(SeatCodeError::Sign { sign })
@@ -150,13 +242,13 @@ proptest! {
 
     #[test]
     fn whatever_is_typed_gives_a_token_or_a_reason(typed in "\\PC{0,40}") {
-        let _ = parse_seat_code(&class_id(), &typed);
+        let _ = parse_seat_code(class_signs(), &typed);
+        let _ = parse_pin_signs(&seat(), &typed);
     }
 
     #[test]
-    fn every_code_that_is_taken_is_one_that_could_be_made(rest in "[0-9A-HJKMNP-TV-Z]{6}") {
-        let (_, code) = code_of(6, 1);
-        let typed = format!("{}{rest}", &code[..3]);
+    fn every_code_that_is_taken_is_one_that_could_be_made(rest in "[0-9A-HJKMNP-TV-Z]{7}") {
+        let typed = format!("{}{rest}", class(6));
         if let Ok(token) = parse_seat_code(&class(6), &typed) {
             let code = make_seat_code(&class(6), &token).unwrap();
             prop_assert_eq!(code.replace('-', ""), typed);

@@ -13,7 +13,7 @@ use surefoot_exchange::PracticeRules;
 /// A class as stored.
 #[derive(Clone, PartialEq, Eq)]
 pub struct ClassRow {
-    /// 32 hexadecimal digits.
+    /// Its id, from both of its keys.
     pub id: String,
     /// The teacher's name for it.
     pub title: String,
@@ -23,6 +23,8 @@ pub struct ClassRow {
     pub sealing_identity: String,
     /// Seed of the Ed25519 key that signs its class packs.
     pub signing_seed: [u8; 32],
+    /// Its signs in seat codes.
+    pub class_signs: String,
     /// Its school year, with closures.
     pub year: SchoolYear,
     /// Version of the last class pack made; 0 if none was made.
@@ -38,7 +40,7 @@ impl DeskStore {
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
         let mut found = self.rows(
             "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
-               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on FROM class ORDER BY title, id",
+               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on, class_signs FROM class ORDER BY title, id",
             [],
             |row| {
                 Ok(ClassRow {
@@ -47,6 +49,7 @@ impl DeskStore {
                     made_on: date_at(row, 2)?,
                     sealing_identity: row.get(3)?,
                     signing_seed: row.get(4)?,
+                    class_signs: row.get(15)?,
                     year: SchoolYear {
                         first_day: date_at(row, 5)?,
                         last_day: date_at(row, 6)?,
@@ -104,7 +107,7 @@ impl DeskStore {
         let weekdays: String = class.year.weekdays.iter().map(u8::to_string).collect();
         self.connection.execute(
             "INSERT INTO class (id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays,
-               pack_version, pack_stamp) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+               pack_version, pack_stamp, class_signs) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)",
             params![
                 class.id,
                 class.title,
@@ -115,7 +118,8 @@ impl DeskStore {
                 class.year.last_day.to_string(),
                 weekdays,
                 class.pack_version,
-                class.pack_stamp
+                class.pack_stamp,
+                class.class_signs
             ],
         )?;
         self.put_practice(&class.id, &class.practice)?;

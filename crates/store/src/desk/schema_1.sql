@@ -6,6 +6,7 @@ CREATE TABLE class (
     made_on TEXT NOT NULL,
     sealing_identity TEXT NOT NULL,     -- age X25519 identity: opens hand-ins
     signing_seed BLOB NOT NULL,         -- 32 bytes, Ed25519: signs class packs
+    class_signs TEXT NOT NULL,          -- a slow hash of the id, for the slips
     first_day TEXT NOT NULL,
     last_day TEXT NOT NULL,
     weekdays TEXT NOT NULL,             -- ISO weekday digits, e.g. 12345

@@ -9,7 +9,7 @@ mod pin;
 pub use events::PracticeAnswer;
 pub use exercise::OpenRow;
 pub use identity::{HandInRow, Student};
-pub use pin::PinRow;
+pub use pin::{Hashed, PinRow};
 
 use crate::check::StoreKind;
 use crate::store::Store;

@@ -2274,7 +2274,11 @@ name: string | null,
 /**
  * The seat code.
  */
-code: string, };
+code: string, 
+/**
+ * The PIN signs in two groups.
+ */
+pin_signs: string, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2733,6 +2737,24 @@ class: string,
  * Dates without school.
  */
 closures: Array<string>, };
+export type NewPin = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The PIN, 4 to 8 digits.
+ */
+pin: string, 
+/**
+ * The PIN signs of the slip, as typed.
+ */
+pin_signs: string, 
+/**
+ * The seat code of the slip, as typed; needed until the device keeps a hash of the PIN
+ * signs.
+ */
+seat_code: string | null, };
 export type NewPractice = { 
 /**
  * The class.
@@ -3280,9 +3302,9 @@ export type PinReset = {
  */
 student: string, 
 /**
- * The seat code, as typed.
+ * The PIN signs of the slip, as typed.
  */
-seat_code: string, };
+pin_signs: string, };
 export type PinTyped = { 
 /**
  * The profile's id.
@@ -3417,7 +3439,12 @@ class_title: string,
 /**
  * Whether the student must type a PIN.
  */
-has_pin: boolean, };
+has_pin: boolean, 
+/**
+ * Whether this device keeps a hash of the slip's PIN signs, so that a new PIN needs no
+ * seat code.
+ */
+has_pin_signs: boolean, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -3545,7 +3572,7 @@ found: number,
 /**
  * The version on the device.
  */
-held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
+held: number, } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
 /**
  * Its scrypt work factor, log2 of N.
  */
@@ -4115,13 +4142,13 @@ export type SeatCodeError = { "code": "length",
  */
 found: number, 
 /**
- * The number of signs of a seat code.
+ * The number of signs that it should have.
  */
 expected: number, } | { "code": "sign", 
 /**
  * The sign.
  */
-sign: string, } | { "code": "check" } | { "code": "other_class" };
+sign: string, } | { "code": "check" } | { "code": "other_class" } | { "code": "other_seat" };
 export type SeatCodeTyped = { 
 /**
  * The picked pack.
@@ -4476,7 +4503,11 @@ test_on: string | null,
 /**
  * How the screens look and sound.
  */
-appearance: Appearance, };
+appearance: Appearance, 
+/**
+ * The fingerprint of this device, which the teacher's desk shows too.
+ */
+fingerprint: string, };
 export type Summary = { 
 /**
  * Exercises finished tonight.
@@ -4942,7 +4973,7 @@ export interface StudentCalls {
   save_student_settings: { args: NewStudentSettings; out: StudentSettings };
   unlock: { args: PinTyped; out: Unlocked };
   lock_students: { args: Nothing; out: Nothing };
-  set_pin: { args: PinTyped; out: Nothing };
+  set_pin: { args: NewPin; out: Nothing };
   remove_pin: { args: StudentId; out: Nothing };
   reset_pin: { args: PinReset; out: Nothing };
   make_carry: { args: CarryAsked; out: FileMade };

@@ -18,7 +18,6 @@ const REFUSALS: OfCode<Refusal> = {
   bad_content: { code: 'bad_content', at: '/seat' },
   seat_unknown: { code: 'seat_unknown' },
   not_newer: { code: 'not_newer', found: 1, held: 2 },
-  other_teacher: { code: 'other_teacher' },
   wrong_passphrase: { code: 'wrong_passphrase' },
   too_much_work: { code: 'too_much_work', found: 30, most: 18 },
   unsafe_name: { code: 'unsafe_name' },
@@ -29,6 +28,7 @@ const SEAT_CODES: OfCode<SeatCodeError> = {
   sign: { code: 'sign', sign: '!' },
   check: { code: 'check' },
   other_class: { code: 'other_class' },
+  other_seat: { code: 'other_seat' },
 };
 const ERRORS: OfCode<CallError> = {
   unknown_call: { code: 'unknown_call', name: 'x' },

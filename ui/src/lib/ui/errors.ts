@@ -101,7 +101,7 @@ export function faultWords(fault: LineFault): string {
   return say(`line-fault-${kebab(fault.code)}`, args);
 }
 
-/** Why a seat code was refused. */
+/** Why a seat code or PIN signs were refused. */
 export function seatCodeWords(error: SeatCodeError): string[] {
   switch (error.code) {
     case 'length':
@@ -113,6 +113,8 @@ export function seatCodeWords(error: SeatCodeError): string[] {
       return [say('seat-code-sign', { sign: error.sign }), say('seat-code-do')];
     case 'check':
       return [say('seat-code-check'), say('seat-code-do')];
+    case 'other_seat':
+      return [say('seat-code-other-seat'), say('seat-code-do')];
     case 'other_class':
       return [say('seat-code-other-class'), say('seat-code-other-class-do')];
   }
