@@ -12,6 +12,7 @@ mod carry;
 mod class_key;
 mod class_pack;
 mod content;
+mod fingerprint;
 mod frame;
 mod hand_in;
 mod hand_in_file;
@@ -33,6 +34,7 @@ pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, sea
 pub use class_pack::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PracticeRules, SealedForSeat,
 };
+pub use fingerprint::fingerprint;
 pub use hand_in::{HAND_IN_FORMAT, HandIn};
 pub use hand_in_file::{
     Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,

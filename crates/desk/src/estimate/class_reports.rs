@@ -132,9 +132,10 @@ impl Reports {
             let count = counts
                 .entry((student, concept, of_pass, before))
                 .or_default();
-            count.0 += report.alone;
+            count.0 = count.0.saturating_add(report.alone);
             // An answer with help does not show that the student has it.
-            count.1 += report.with_help + report.wrong;
+            let not_alone = report.with_help.saturating_add(report.wrong);
+            count.1 = count.1.saturating_add(not_alone);
         }
         for ((student, concept, of_pass, rating_before), (right, wrong)) in counts {
             evidence.practise(PracticeCount {
