@@ -207,7 +207,7 @@ def share_table(desk, step, handed_out):
     check(withheld == table["audit"]["withheld"], f"{withheld} withheld")
     with sqlite3.connect(f"file:{desk.path}?mode=ro", uri=True) as store:
         (noted,) = store.execute("SELECT count(*) FROM share_release").fetchone()
-        marks = store.execute("SELECT seat_mark FROM share_release_seat").fetchall()
+        marks = store.execute("SELECT DISTINCT place, seat_mark FROM share_release_rating").fetchall()
     check(noted == handed_out, f"{noted} tables noted as handed out")
     check(len(marks) == handed_out * len(desk.names), f"{len(marks)} marks")
     print(f"share-table: {step}, {len(table['rows'])} rows, {withheld} withheld, audit {table['audit']}")

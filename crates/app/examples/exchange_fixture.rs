@@ -320,21 +320,24 @@ fn read(folder: &Path, file: &str) -> Outcomes<()> {
     let identity = SealingIdentity::from_identity_file(&fs::read_to_string(
         folder.join("class-identity.txt"),
     )?)?;
-    let seats = BTreeMap::from([(world.seat.clone(), BTreeSet::new())]);
     let concepts = world.concepts.iter().cloned().collect();
-    let facts = HandInExpectations {
-        class_id: &world.class_id,
-        first_day: world.first_day,
-        last_day: world.last_day,
-        seats: &seats,
-        concepts: &concepts,
-    };
     let checked = open_hand_in(
         fs::File::open(folder.join(file))?,
         [&identity],
         &HAND_IN_CAPS,
     )
-    .and_then(|opened| opened.check(&facts, world.last_day));
+    .and_then(|opened| {
+        let keys = BTreeSet::from([opened.device_key().clone()]);
+        let seats = BTreeMap::from([(world.seat.clone(), keys)]);
+        let facts = HandInExpectations {
+            class_id: &world.class_id,
+            first_day: world.first_day,
+            last_day: world.last_day,
+            seats: &seats,
+            concepts: &concepts,
+        };
+        opened.check(&facts, world.last_day)
+    });
     let answer = match checked {
         Ok(Checked::Accepted(checked)) => serde_json::json!({
             "taken": serde_json::from_slice::<serde_json::Value>(checked.json())?,

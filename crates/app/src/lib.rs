@@ -38,8 +38,8 @@ pub use context::values::{FileMade, Nothing};
 pub use desk::assignments::{Assign, AssignmentId};
 pub use desk::board::{ClassConcept, GroupBoard};
 pub use desk::class::{
-    AddSeats, CreateClass, DeviceDecision, FirstLessons, MoveYear, NameSeat, NewClosures,
-    NewPractice, NewRotation, PacingText, RenameClass, RotationDays, TaughtFrom,
+    AddSeats, CreateClass, DeviceDecision, DeviceOfSeat, FirstLessons, MoveYear, NameSeat,
+    NewClosures, NewPractice, NewRotation, PacingText, RenameClass, RotationDays, TaughtFrom,
 };
 pub use desk::class_key::ClassKeyAsked;
 pub use desk::entry::{Entries, EntryAsked};
@@ -181,6 +181,7 @@ calls::calls! {
         pick_class_key(Nothing) -> Option<PickedSealed>;
         import_class(OpenSealed) -> Nothing;
         decide_device(DeviceDecision) -> ClassSetup;
+        discard_device(DeviceOfSeat) -> ClassSetup;
         board(ClassId) -> Board;
         group_board(GroupBoard) -> Board;
         comparison(ClassId) -> Comparison;

@@ -376,7 +376,7 @@ fn run(kills: u32, seed: u64) {
             class: scene.class.clone(),
         })
         .unwrap();
-    assert!(setup.seats.iter().skip(1).all(|s| s.devices == 1));
+    assert!(setup.seats.iter().skip(1).all(|s| s.devices.len() == 1));
 }
 
 fn kills(usual: u32) -> u32 {

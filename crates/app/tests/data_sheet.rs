@@ -231,7 +231,10 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
         .seats(&class.id)
         .unwrap()
         .into_iter()
-        .map(|seat| (SeatToken::new(seat.token).unwrap(), Default::default()))
+        .map(|seat| {
+            let keys = [opened.device_key().clone()].into();
+            (SeatToken::new(seat.token).unwrap(), keys)
+        })
         .collect();
     let facts = HandInExpectations {
         class_id: &class_id,

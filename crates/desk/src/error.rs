@@ -62,6 +62,8 @@ pub enum Field {
     Concepts,
     /// Dates of lessons, entries or assignments.
     Dates,
+    /// A device that hands in for a seat.
+    Device,
     /// Small groups or wishes for them.
     Groups,
     /// Minutes for talk.
@@ -92,6 +94,7 @@ impl Field {
             Self::Class => "class",
             Self::Concepts => "concepts",
             Self::Dates => "dates",
+            Self::Device => "device",
             Self::Groups => "groups",
             Self::Minutes => "minutes",
             Self::Names => "names",
@@ -122,8 +125,6 @@ pub enum Rule {
     Empty,
     /// It is in the rotation.
     InRotation,
-    /// An earlier table shows nearly the same class.
-    NearlySameClass,
     /// It has no exercises.
     NoExercises,
     /// No row of it may be shown.
@@ -138,6 +139,8 @@ pub enum Rule {
     Taken,
     /// There are too few.
     TooFew,
+    /// Too few ratings changed since an earlier table.
+    TooFewChanged,
     /// It is too long.
     TooLong,
     /// There are too many.
@@ -157,7 +160,6 @@ impl Rule {
             Self::Contradiction => "contradiction",
             Self::Empty => "empty",
             Self::InRotation => "in_rotation",
-            Self::NearlySameClass => "nearly_same_class",
             Self::NoExercises => "no_exercises",
             Self::Nothing => "nothing",
             Self::NotText => "not_text",
@@ -165,6 +167,7 @@ impl Rule {
             Self::Range => "range",
             Self::Taken => "taken",
             Self::TooFew => "too_few",
+            Self::TooFewChanged => "too_few_changed",
             Self::TooLong => "too_long",
             Self::TooMany => "too_many",
             Self::Unreadable => "unreadable",

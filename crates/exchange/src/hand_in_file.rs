@@ -15,7 +15,7 @@ use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use std::io::Read;
 use surefoot_catalogue::ConceptId;
-use surefoot_record::{ClassId, Record, SeatToken};
+use surefoot_record::{ClassId, DeviceId, Record, SeatToken};
 
 /// Seals a hand-in for a class. Writes the entries in the order of their keys, each key
 /// once, so that the same record gives the same content.
@@ -71,7 +71,7 @@ pub struct HandInExpectations<'a> {
     pub first_day: NaiveDate,
     /// The last day of the school year.
     pub last_day: NaiveDate,
-    /// The seats, each with the signing keys that are accepted for it.
+    /// The seats, each with the signing keys whose hand-ins count for it.
     pub seats: &'a BTreeMap<SeatToken, BTreeSet<PublicKey>>,
     /// The concepts that the class knows.
     pub concepts: &'a BTreeSet<ConceptId>,
@@ -102,7 +102,7 @@ pub struct QuarantinedHandIn(CheckedHandIn);
 /// The outcome of [`OpenedHandIn::check`].
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Checked {
-    /// By an accepted key of the seat, or the first hand-in of the seat.
+    /// By an accepted key of the seat.
     Accepted(CheckedHandIn),
     /// By another key.
     Quarantined(QuarantinedHandIn),
@@ -119,6 +119,18 @@ impl OpenedHandIn {
     #[must_use]
     pub fn seat(&self) -> &SeatToken {
         &self.hand_in.seat
+    }
+
+    /// The device that made it.
+    #[must_use]
+    pub fn device(&self) -> &DeviceId {
+        &self.hand_in.device
+    }
+
+    /// The key that signed it.
+    #[must_use]
+    pub fn device_key(&self) -> &PublicKey {
+        &self.hand_in.device_key
     }
 
     /// Checks it against its class. Flags odd dates and unknown concepts without refusing
@@ -138,7 +150,7 @@ impl OpenedHandIn {
             .seats
             .get(&self.hand_in.seat)
             .ok_or(Refusal::SeatUnknown)?;
-        let is_accepted = keys.is_empty() || keys.contains(&self.hand_in.device_key);
+        let is_accepted = keys.contains(&self.hand_in.device_key);
         let checked = CheckedHandIn {
             flags: flags_of(&self.hand_in, class, today),
             hand_in: self.hand_in,

@@ -62,6 +62,9 @@ pub enum Refusal {
     /// The class does not have the seat.
     #[error("the class has no such seat")]
     SeatUnknown,
+    /// The desk keeps no more of this seat, or of its quarantined devices.
+    #[error("the desk keeps no more of this seat; discard its quarantined devices")]
+    SeatFull,
     /// The class pack is not newer than that of the device.
     #[error("version {found} is not newer than version {held} on this device")]
     NotNewer {

@@ -48,6 +48,7 @@ report-whole-class = Whole class
 report-has-it = Has it
 report-needs-more = Needs more
 report-misconceptions = Common misconceptions
+report-misconception-other = Another misconception
 report-exercises = Exercises
 report-no-reports = Nothing has been reported yet.
 report-caution = A rating is a student's own view. It is not a grade and not a diagnosis.
@@ -185,9 +186,13 @@ report-path-counts = { $rated ->
     [one] { $practised } exercise
    *[other] { $practised } exercises
 } this year.
-report-share-nearly = { $differing ->
-    [one] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } student is in one and not in the other, and the two together could give that student's rating away. It takes { $least } or none.
-   *[other] This table cannot be handed out: a table of { $date } was of nearly the same class. { $differing } students are in one and not in the other, and the two together could give their ratings away. It takes { $least } or none.
+report-share-too-few-changed = { $rows ->
+    [one] This table cannot be handed out. Since an earlier table, fewer than { $least } students changed their side in its { $rows } row, or nearly all of them changed it the same way. The two tables together could give their ratings away. Wait until at least { $least } students have changed between low and high.
+   *[other] This table cannot be handed out. Since an earlier table, fewer than { $least } students changed their side in each of { $rows } rows, or nearly all of them changed it the same way. The tables together could give their ratings away. Wait until at least { $least } students have changed between low and high.
+}
+report-share-unchanged = { $rows ->
+    [one] { $rows } row is withheld: since an earlier table fewer than { $least } students changed between low and high in it, or nearly all of them in the same way. It comes back when more have changed.
+   *[other] { $rows } rows are withheld: since an earlier table fewer than { $least } students changed between low and high in them, or nearly all of them in the same way. They come back when more have changed.
 }
 
 ## What can be printed: names and uses, in the order of the table of reports.
@@ -210,7 +215,7 @@ report-about-talk = The concepts that deserve the few minutes, each with an exer
 report-name-class-summary = Class summary
 report-about-class-summary = Every concept with its estimate, ratings and practice. For the teachers of this class.
 report-name-share-safe = Class table for the school
-report-about-share-safe = Shares without a name, with small groups withheld and checked. Every table that is saved is noted, since two tables of nearly the same class can give a student away.
+report-about-share-safe = Shares without a name, with small groups withheld and checked. Every table that is saved is noted. A later table withholds each row in which too little changed, because two tables together can give a student away.
 report-name-workbook = Workbook (XLSX)
 report-about-workbook = For spreadsheets, without a name. Small counts can point to a child: for the school, use the class table under Reports.
 report-name-board-csv = Board (CSV)

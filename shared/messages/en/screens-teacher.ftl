@@ -99,7 +99,7 @@ concept-ask-first = { $count ->
    *[other] Only { $count } students have reported on this concept. Ask the class before you plan on it.
 }
 concept-misconceptions = Common misconceptions in practice
-concept-misconception-unknown = Another misconception ({ $code })
+concept-misconception-other = Another misconception
 concept-times = { $count } ×
 concept-students = Students, who needs it most first
 concept-assign = { $count ->
@@ -156,7 +156,7 @@ files-verdict-known-words = This was imported before. Nothing changed.
 files-verdict-older = Older
 files-verdict-older-words = A newer hand-in from this device is here. Nothing changed.
 files-verdict-quarantined = Waiting
-files-verdict-quarantined-words = It comes from a second device for this seat. It is stored, and counts once you accept the device above.
+files-verdict-quarantined-words = It comes from another device for this seat. It is stored, and counts once you accept the device above.
 files-verdict-refused = Not imported
 files-new-entries = { $count ->
     [one] { $count } new entry
@@ -174,20 +174,32 @@ flag-unknown-concept = { $concepts ->
     [one] { $concepts } concept in it is not in this class. It is kept but not shown.
    *[other] { $concepts } concepts in it are not in this class. They are kept but not shown.
 }
-quarantine-title = A second device for the same seat
-quarantine-words = This happens when a student joined on another device, or when someone typed the code of somebody else. Nothing from it counts until you decide.
-quarantine-device = device { $device }; accepted before: { $devices ->
-    [0] none
-   *[other] { $devices }
+devices-title = Devices of the seats
+devices-words = A device waits when a student joined on another one, or when someone typed the code of somebody else. Compare the signs with those under Settings on the student's tablet. Nothing from a waiting device counts until you decide. You can change your mind at any time.
+devices-state-accepted = counts
+devices-state-quarantined = waits for you
+devices-state-rejected = rejected
+devices-brought = since { $date }: { $handins ->
+    [one] { $handins } hand-in
+   *[other] { $handins } hand-ins
+}, { $entries ->
+    [one] { $entries } entry in the newest
+   *[other] { $entries } entries in the newest
 }
-quarantine-accept = Accept this device
-quarantine-reject = Reject this device
+devices-show-all = Show the devices of all seats
+devices-show-waiting = Show only waiting devices
+quarantine-accept = Accept
+quarantine-reject = Reject
+quarantine-discard = Discard
 quarantine-accept-title = Accept this device?
 quarantine-accept-words = From now on, what it handed in counts for { $name }, together with what is there.
 quarantine-reject-title = Reject this device?
-quarantine-reject-words = What it handed in will not count for { $name }. Its files stay where they are.
+quarantine-reject-words = What it handed in will not count for { $name }. You can accept it again later.
+quarantine-discard-title = Discard what this device handed in?
+quarantine-discard-words = The desk forgets the device and what it handed in for { $name }. The files stay where they are.
 quarantine-accepted = The device counts for { $name } from now on.
 quarantine-rejected = The device of { $name } was rejected.
+quarantine-discarded = What the device handed in for { $name } was discarded.
 journal-title = Imports
 journal-undo = Undo the last import
 journal-undo-title = Undo the last import?

@@ -48,6 +48,7 @@ report-whole-class = Toda la clase
 report-has-it = Lo domina
 report-needs-more = Necesita más
 report-misconceptions = Errores frecuentes
+report-misconception-other = Otro error
 report-exercises = Ejercicios
 report-no-reports = Todavía no hay ningún informe.
 report-caution = Una valoración es la opinión del propio estudiante. No es una calificación ni un diagnóstico.
@@ -185,9 +186,13 @@ report-path-counts = { $rated ->
     [one] { $practised } ejercicio
    *[other] { $practised } ejercicios
 } este año.
-report-share-nearly = { $differing ->
-    [one] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiante está en una y no en la otra, y las dos juntas podrían revelar lo que valoró. Hacen falta { $least }, o ninguno.
-   *[other] Esta tabla no se puede entregar: la tabla del { $date } era de casi la misma clase. { $differing } estudiantes están en una y no en la otra, y las dos juntas podrían revelar lo que valoraron. Hacen falta { $least }, o ninguno.
+report-share-too-few-changed = { $rows ->
+    [one] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes cambiaron de lado en su { $rows } fila, o casi todos cambiaron igual. Las dos tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes hayan cambiado entre bajo y alto.
+   *[other] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes cambiaron de lado en cada una de { $rows } filas, o casi todos cambiaron igual. Las tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes hayan cambiado entre bajo y alto.
+}
+report-share-unchanged = { $rows ->
+    [one] Se retiene { $rows } fila: desde una tabla anterior menos de { $least } estudiantes cambiaron en ella entre bajo y alto, o casi todos igual. Vuelve cuando hayan cambiado más.
+   *[other] Se retienen { $rows } filas: desde una tabla anterior menos de { $least } estudiantes cambiaron en ellas entre bajo y alto, o casi todos igual. Vuelven cuando hayan cambiado más.
 }
 
 ## What can be printed: names and uses, in the order of the table of reports.

@@ -99,7 +99,7 @@ concept-ask-first = { $count ->
    *[other] Solo { $count } estudiantes han informado sobre este concepto. Pregunta a la clase antes de planear con él.
 }
 concept-misconceptions = Errores comunes en la práctica
-concept-misconception-unknown = Otro error ({ $code })
+concept-misconception-other = Otro error
 concept-times = { $count } ×
 concept-students = Estudiantes, primero quien más lo necesita
 concept-assign = { $count ->
@@ -174,7 +174,7 @@ files-verdict-known-words = Esto mismo se importó antes. No cambió nada.
 files-verdict-older = Más antiguo
 files-verdict-older-words = Ya hay una entrega más nueva de este dispositivo. No cambió nada.
 files-verdict-quarantined = En espera
-files-verdict-quarantined-words = Viene de un segundo dispositivo para este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
+files-verdict-quarantined-words = Viene de otro dispositivo para este asiento. Se guarda, y cuenta cuando aceptes el dispositivo arriba.
 files-verdict-refused = No importado
 files-new-entries = { $count ->
     [one] { $count } entrada nueva
@@ -192,20 +192,32 @@ flag-unknown-concept = { $concepts ->
     [one] { $concepts } concepto no es de esta clase. Se guarda pero no se muestra.
    *[other] { $concepts } conceptos no son de esta clase. Se guardan pero no se muestran.
 }
-quarantine-title = Un segundo dispositivo para el mismo asiento
-quarantine-words = Ocurre cuando un estudiante entró en otro dispositivo, o cuando alguien escribió el código de otra persona. Nada de él cuenta hasta que decidas.
-quarantine-device = dispositivo { $device }; aceptados antes: { $devices ->
-    [0] ninguno
-   *[other] { $devices }
+devices-title = Dispositivos de los asientos
+devices-words = Un dispositivo espera cuando un estudiante entró en otro, o cuando alguien escribió el código de otra persona. Compara los signos con los que muestra Ajustes en la tableta del estudiante. Nada de un dispositivo en espera cuenta hasta que decidas. Puedes cambiar de opinión en cualquier momento.
+devices-state-accepted = cuenta
+devices-state-quarantined = espera tu decisión
+devices-state-rejected = rechazado
+devices-brought = desde el { $date }: { $handins ->
+    [one] { $handins } entrega
+   *[other] { $handins } entregas
+}, { $entries ->
+    [one] { $entries } entrada en la más nueva
+   *[other] { $entries } entradas en la más nueva
 }
-quarantine-accept = Aceptar este dispositivo
-quarantine-reject = Rechazar este dispositivo
+devices-show-all = Mostrar los dispositivos de todos los asientos
+devices-show-waiting = Mostrar solo los que esperan
+quarantine-accept = Aceptar
+quarantine-reject = Rechazar
+quarantine-discard = Descartar
 quarantine-accept-title = ¿Aceptar este dispositivo?
 quarantine-accept-words = Desde ahora, lo que entregó cuenta para { $name }, junto con lo que ya hay.
 quarantine-reject-title = ¿Rechazar este dispositivo?
-quarantine-reject-words = Lo que entregó no contará para { $name }. Sus archivos se quedan donde están.
+quarantine-reject-words = Lo que entregó no contará para { $name }. Más tarde puedes aceptarlo.
+quarantine-discard-title = ¿Descartar lo que entregó este dispositivo?
+quarantine-discard-words = Se olvida el dispositivo y lo que entregó para { $name }. Los archivos se quedan donde están.
 quarantine-accepted = Desde ahora el dispositivo cuenta para { $name }.
 quarantine-rejected = El dispositivo de { $name } se rechazó.
+quarantine-discarded = Se descartó lo que el dispositivo entregó para { $name }.
 journal-title = Importaciones
 journal-undo = Deshacer la última importación
 journal-undo-title = ¿Deshacer la última importación?

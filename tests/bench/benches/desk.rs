@@ -231,9 +231,10 @@ fn floor(desk: &DeskStore, classes: &[OpenClass], made: &[Made]) {
 
 /// The rows of a hand-in, bare.
 fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(), StoreError> {
-    desk.put_device(
+    let device = desk.put_device(
         class,
         &DeviceRow {
+            id: 0,
             seat,
             device: content.device.as_str().to_owned(),
             signing_key: content.device_key.as_str().to_owned(),
@@ -242,7 +243,8 @@ fn put(desk: &DeskStore, class: &str, seat: u32, content: &HandIn) -> Result<(),
             first_seen_on: last_day(),
         },
     )?;
-    desk.report_writer(class, seat)?.write(&content.record())?;
+    desk.report_writer(class, seat, device)?
+        .write(&content.record())?;
     Ok(())
 }
 

@@ -133,17 +133,30 @@ pub struct NewPractice {
     pub practice: PracticeRules,
 }
 
-/// A decision on a quarantined device.
+/// A decision on a device.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct DeviceDecision {
     /// The class.
     pub class: String,
     /// The seat's number.
     pub seat: u32,
-    /// The device's id.
-    pub device: String,
-    /// Whether it is accepted or rejected; `None` quarantines it again.
+    /// The device's number at this desk.
+    #[ts(type = "number")]
+    pub device: i64,
+    /// Whether it is accepted or rejected; `None` quarantines it.
     pub accept: Option<bool>,
+}
+
+/// A device of a seat.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DeviceOfSeat {
+    /// The class.
+    pub class: String,
+    /// The seat's number.
+    pub seat: u32,
+    /// The device's number at this desk.
+    #[ts(type = "number")]
+    pub device: i64,
 }
 
 fn class_secrets() -> Result<ClassSecrets, CallError> {
@@ -345,7 +358,7 @@ impl DeskDoor {
         })
     }
 
-    /// Accepts or rejects a quarantined device.
+    /// Accepts or rejects a device.
     pub fn decide_device(&self, decision: DeviceDecision) -> Result<ClassSetup, CallError> {
         self.setup_after(&decision.class, |desk| {
             let class = surefoot_desk::open_class(desk, &decision.class)?;
@@ -353,8 +366,18 @@ impl DeskDoor {
                 desk,
                 &class,
                 decision.seat,
-                &decision.device,
+                decision.device,
                 decision.accept,
+            )?)
+        })
+    }
+
+    /// Discards a device that does not count, with everything that it brought.
+    pub fn discard_device(&self, of: DeviceOfSeat) -> Result<ClassSetup, CallError> {
+        self.setup_after(&of.class, |desk| {
+            let class = surefoot_desk::open_class(desk, &of.class)?;
+            Ok(surefoot_desk::discard_device(
+                desk, &class, of.seat, of.device,
             )?)
         })
     }

@@ -3,6 +3,7 @@
 use super::removed::{KEPT_FOR, Removed, RemovedWhat};
 use super::{ClassId, DeskDoor, SeatId};
 use crate::context::copies::StoreName;
+use crate::context::random;
 use crate::context::values::Nothing;
 use crate::error::CallError;
 use crate::lock::lock;
@@ -54,8 +55,9 @@ impl DeskDoor {
                 name: seat.and_then(|seat| seat.name.clone()),
             }
         };
+        let seed = random::bytes()?;
         self.remove_from_desk(&id.class, what, |desk| {
-            Ok(surefoot_desk::remove_seat(desk, &id.class, id.seat)?)
+            Ok(surefoot_desk::remove_seat(desk, &id.class, id.seat, &seed)?)
         })?;
         self.setup_after(&id.class, |_| Ok(()))
     }

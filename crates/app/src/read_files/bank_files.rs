@@ -3,6 +3,7 @@
 use super::zip_files::{MOST_ZIP_BYTES, extension_is, leads_out, shown};
 use crate::context::file_dialogs::FileSource;
 use crate::error::CallError;
+use std::collections::BTreeSet;
 use std::io::{Cursor, Read};
 use surefoot_exchange::Refusal;
 use surefoot_exercises::bank::{BankFile, MOST_FILE_BYTES, MOST_FILES};
@@ -33,7 +34,21 @@ pub fn bank_files(sources: Vec<FileSource>) -> Result<Vec<BankFile>, CallError> 
             files.push(BankFile { name, bytes });
         }
     }
+    number_repeated(&mut files);
     Ok(files)
+}
+
+/// Numbers names that are shown alike, so that the import report tells their files apart.
+fn number_repeated(files: &mut [BankFile]) {
+    let mut names = BTreeSet::new();
+    for file in files {
+        let shown = file.name.clone();
+        let mut number = 2;
+        while !names.insert(file.name.clone()) {
+            file.name = format!("{shown} ({number})");
+            number += 1;
+        }
+    }
 }
 
 fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<(), CallError> {
@@ -114,6 +129,21 @@ mod tests {
                 refusal: Refusal::Damaged
             })
         ));
+    }
+
+    #[test]
+    fn names_that_are_shown_alike_are_numbered() {
+        let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+        for name in ["a\u{1}.csv", "a\u{2}.csv", "a.csv (2).csv"] {
+            zip.start_file(name, SimpleFileOptions::default()).unwrap();
+        }
+        let bytes = zip.finish().unwrap().into_inner();
+        let files = bank_files(vec![FileSource::from_bytes("p.zip", bytes)]).unwrap();
+        let names: Vec<&str> = files.iter().map(|f| f.name.as_str()).collect();
+        assert_eq!(
+            names,
+            ["p.zip: a.csv", "p.zip: a.csv (2)", "p.zip: a.csv (2).csv"]
+        );
     }
 
     #[test]

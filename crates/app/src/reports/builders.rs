@@ -224,17 +224,17 @@ pub(super) fn share_safe_page(source: &ReportSource<'_>) -> Built<ReportPage> {
     Ok(page::share_safe::share_page(&table, source.locale())?)
 }
 
-/// The share-safe table. Saving it records its release, because two tables of nearly the same
-/// class could reveal what one student answered.
+/// The share-safe table. Saving it records its release, because tables that are added and
+/// subtracted could reveal what a few students answered.
 pub(super) fn share_safe(source: &ReportSource<'_>) -> Built<Made> {
     let language = source.language();
-    let table = surefoot_desk::share_table(source.desk, source.class, language, source.today)?;
-    surefoot_desk::check_share_table(source.desk, source.class, &table)?;
-    let page = page::share_safe::share_page(&table, source.locale())?;
+    let made = surefoot_desk::make_share_table(source.desk, source.class, language, source.today)?;
+    surefoot_desk::check_share_table(&made.table)?;
+    let page = page::share_safe::share_page(&made.table, source.locale())?;
     Ok(Made {
         bytes: page::print(&page, &source.options, true)?,
         after_saving: Some(Box::new(move |desk, class| {
-            Ok(surefoot_desk::release_share_table(desk, class, &table)?)
+            Ok(surefoot_desk::release_share_table(desk, class, &made)?)
         })),
     })
 }

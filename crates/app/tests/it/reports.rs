@@ -229,7 +229,7 @@ fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() 
 }
 
 #[test]
-fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
+fn a_table_for_the_school_is_refused_after_too_small_a_change() {
     let (desk, class) = rated_class();
     let page = shown(&desk, &class, "share_safe", ReportValues::default());
     assert!(!page.contains("Name") && !page.contains("Seat"));
@@ -250,7 +250,7 @@ fn a_table_for_the_school_is_refused_for_nearly_the_same_class() {
     );
     let refused = CallError::Invalid {
         field: "share_table".into(),
-        rule: "nearly_same_class".into(),
+        rule: "too_few_changed".into(),
     };
     assert_eq!(
         print(&desk, &class, "share_safe", ReportValues::default()),

@@ -8,7 +8,7 @@ use surefoot_app::{
     CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::Verdict;
+use surefoot_desk::{SeatDeviceState, Verdict};
 use surefoot_exchange::{Refusal, open_carry, seal_carry};
 
 const WORDS: &str = "seven quiet rivers";
@@ -73,8 +73,8 @@ fn tablet_and_home_computer_hand_in_for_one_seat() {
         "{report:?}"
     );
     let setup = desk.app.desk.class_setup(ClassId { class }).unwrap();
-    assert_eq!(setup.seats[0].devices, 2);
-    assert!(setup.seats[0].quarantined_devices.is_empty());
+    let states: Vec<_> = setup.seats[0].devices.iter().map(|d| d.state).collect();
+    assert_eq!(states, [SeatDeviceState::Accepted; 2]);
 
     // After carrying both ways, both have all three days.
     let back = take(&tablet, &carry(&home, &at_home), WORDS).unwrap();

@@ -4,11 +4,12 @@ use crate::support::{Device, date};
 use std::path::{Path, PathBuf};
 use surefoot_app::{
     Assign, AssignmentId, CallError, CheckInTap, ClassConcept, ClassId, CreateClass,
-    DeviceDecision, NameSeat, NewPractice, NewRotation, Nothing, PracticeAsked, StudentDay,
-    StudentId, TaughtFrom,
+    DeviceDecision, DeviceOfSeat, NameSeat, NewPractice, NewRotation, Nothing, PracticeAsked,
+    StudentDay, StudentId, TaughtFrom,
 };
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::{Board, NewAssignment, NewClass, Verdict};
+use surefoot_desk::SeatDeviceState::{Accepted, Quarantined, Rejected};
+use surefoot_desk::{Board, ClassSetup, NewAssignment, NewClass, SeatDeviceState, Verdict};
 use surefoot_exchange::PracticeRules;
 use surefoot_practice::Reason;
 use surefoot_student::practice_views::PracticeStep;
@@ -361,27 +362,43 @@ fn a_second_device_with_its_own_key_waits_for_the_teacher() {
     };
     assert_eq!(teach(&desk), 0);
     let setup = desk.app.desk.class_setup(id(&class)).unwrap();
-    let device = setup.seats[0].quarantined_devices[0].clone();
-    let decide = |accept| {
+    let states = |setup: &ClassSetup| -> Vec<SeatDeviceState> {
+        (setup.seats[0].devices.iter()).map(|d| d.state).collect()
+    };
+    assert_eq!(states(&setup), [Accepted, Quarantined]);
+    let [first, second] = [0, 1].map(|at| setup.seats[0].devices[at].id);
+    let decide = |device, accept| {
         desk.app.desk.decide_device(DeviceDecision {
             class: class.clone(),
             seat: 1,
-            device: device.clone(),
+            device,
             accept,
         })
     };
-    assert!(
-        decide(Some(false)).unwrap().seats[0]
-            .quarantined_devices
-            .is_empty()
-    );
+    let discard = |device| {
+        desk.app.desk.discard_device(DeviceOfSeat {
+            class: class.clone(),
+            seat: 1,
+            device,
+        })
+    };
+    let after = decide(second, Some(false)).unwrap();
+    assert_eq!(states(&after), [Accepted, Rejected]);
     assert_eq!(teach(&desk), 0);
-    // A rejected device can still be accepted.
-    assert_eq!(decide(Some(true)).unwrap().seats[0].devices, 2);
+    // A rejected device can still be accepted, and an accepted one rejected: also the first.
+    let after = decide(second, Some(true)).unwrap();
+    assert_eq!(states(&after), [Accepted, Accepted]);
     assert_eq!(teach(&desk), 6);
-    assert!(decide(Some(false)).is_err(), "it counts already");
-    // Without a decision it does not count and is quarantined again.
-    assert_eq!(decide(None).unwrap().seats[0].quarantined_devices.len(), 1);
+    assert!(discard(first).is_err(), "it counts");
+    let after = decide(first, Some(false)).unwrap();
+    assert_eq!(states(&after), [Rejected, Accepted]);
+    assert_eq!(teach(&desk), 6);
+    let after = decide(second, None).unwrap();
+    assert_eq!(states(&after), [Rejected, Quarantined]);
+    assert_eq!(teach(&desk), 0);
+    // What is discarded is gone. If it comes again it waits, although no device counts.
+    assert_eq!(states(&discard(second).unwrap()), [Rejected]);
+    assert_eq!(verdicts(&desk, &[&claim]), [Verdict::Quarantined]);
     assert_eq!(teach(&desk), 0);
 }
 

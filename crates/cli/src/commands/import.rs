@@ -47,7 +47,7 @@ pub fn run(args: &Args) -> CommandResult {
             Verdict::Updated => "updated".to_owned(),
             Verdict::Known => "known already".to_owned(),
             Verdict::Older => "older than the one at the desk".to_owned(),
-            Verdict::Quarantined => "quarantined: a second device with its own key".to_owned(),
+            Verdict::Quarantined => "quarantined: another device of the seat".to_owned(),
             Verdict::Refused { refusal } => format!("refused: {refusal}"),
         };
         let flags = if file.flags.is_empty() {

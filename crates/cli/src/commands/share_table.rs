@@ -63,15 +63,13 @@ fn print(table: &ShareTable) {
         if audit.safe { "safe" } else { "not safe" }
     );
     match table.release {
-        ShareRelease::Allowed { earlier } => {
-            put_line!("may be released; {earlier} released before");
+        ShareRelease::Allowed { earlier, unchanged } => {
+            put_line!(
+                "may be released; {earlier} released before; {unchanged} rows withheld because too few ratings changed since"
+            );
         }
-        ShareRelease::NearlySameClass {
-            made_on,
-            differing,
-            least,
-        } => put_line!(
-            "may not be released: the class differs by {differing} students from that of the table of {made_on}; it must differ by none or by at least {least}"
+        ShareRelease::TooFewChanged { unchanged, least } => put_line!(
+            "may not be released: in each of {unchanged} rows, fewer than {least} ratings changed since an earlier table, or nearly all in the same way"
         ),
         ShareRelease::Nothing => put_line!("nothing of it may be released"),
     }

@@ -110,8 +110,8 @@ fn done(practice: &[PracticeReport], row: &AssignmentRow, seat: u32) -> u32 {
                         && r.date >= row.from
                         && r.date <= row.due
                 })
-                .map(|r| r.alone + r.with_help + r.wrong)
-                .sum::<u32>()
+                .flat_map(|r| [r.alone, r.with_help, r.wrong])
+                .fold(0, u32::saturating_add)
                 .min(row.items_each)
         })
         .sum()

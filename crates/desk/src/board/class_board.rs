@@ -8,7 +8,7 @@ use crate::assign::amounts;
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::MisconceptionCount;
-use crate::estimate::{OfConcept, Reports, add_practice, trends_of};
+use crate::estimate::{OfConcept, Reports, add_practice, misconceptions, trends_of};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -58,7 +58,7 @@ pub(crate) fn board_from(
     language: Language,
     today: NaiveDate,
 ) -> Result<Board, DeskError> {
-    let misconceptions = misconceptions_by_concept(desk, class, &reports.seats, today)?;
+    let by_concept = misconceptions_by_concept(desk, class, &reports.seats, today)?;
     let mut ages: Vec<i64> = reports
         .newest
         .values()
@@ -69,17 +69,7 @@ pub(crate) fn board_from(
         .by_concept()
         .iter()
         .enumerate()
-        .map(|(concept, of)| {
-            row(
-                class,
-                reports,
-                of,
-                &misconceptions,
-                concept,
-                language,
-                today,
-            )
-        })
+        .map(|(concept, of)| row(class, reports, of, &by_concept, concept, language, today))
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .estimate
@@ -246,9 +236,10 @@ fn misconceptions_by_concept(
     today: NaiveDate,
 ) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
-    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+    for found in misconceptions(desk, &class.row.id, today)? {
         if seats.contains(&found.seat) {
-            *sums.entry((found.concept, found.code)).or_default() += found.times;
+            let sum = sums.entry((found.concept, found.code)).or_default();
+            *sum = sum.saturating_add(found.times);
         }
     }
     let mut found: BTreeMap<String, Vec<MisconceptionCount>> = BTreeMap::new();

@@ -191,7 +191,7 @@ fn student_calibration(
             add(
                 &mut own.wrong,
                 sure,
-                (count.with_help + count.wrong) as usize,
+                count.with_help.saturating_add(count.wrong) as usize,
             );
         }
     }
@@ -231,12 +231,12 @@ fn misconceptions(
     today: NaiveDate,
 ) -> Result<Vec<ConceptMisconception>, DeskError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
-    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+    for found in crate::estimate::misconceptions(desk, &class.row.id, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
             let sum =
                 sums.entry((found.concept, found.code))
                     .or_insert((0, BTreeSet::new(), found.date));
-            sum.0 += found.times;
+            sum.0 = sum.0.saturating_add(found.times);
             sum.1.insert(found.seat);
             sum.2 = sum.2.max(found.date);
         }

@@ -3,6 +3,7 @@
 mod changes;
 pub(crate) mod concepts;
 mod copy;
+pub(crate) mod marks;
 mod open;
 mod pacing;
 mod pacing_list;

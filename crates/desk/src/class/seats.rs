@@ -1,5 +1,6 @@
 //! Names, adds and removes the seats of a class.
 
+use super::marks::{Marks, replaced_mark, replaced_rating};
 use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::views::SeatHoldings;
@@ -112,20 +113,39 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
 }
 
 /// Removes a seat with its reports, and returns the removed rows. Its hand-ins are refused from then
-/// on.
+/// on. The log of share-safe tables keeps which of its ratings were equal; with the random `seed`,
+/// which nobody keeps, nothing there leads back to it.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] for the last seat of a class.
-pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
+pub fn remove_seat(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+    seed: &[u8; 32],
+) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
     class.check_seat(seat)?;
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
-    let held = desk.transaction(|| {
-        let held = desk.rows_to_remove(&class.row.id, Some(seat))?;
-        desk.remove_seat(&class.row.id, seat)?;
-        Ok::<_, surefoot_store::StoreError>(held)
-    })?;
-    Ok(held)
+    let id = class.row.id.as_str();
+    let token = (class.seats.iter())
+        .find(|row| row.number == seat)
+        .map(|row| row.token.as_str())
+        .ok_or(DeskError::NotFound("seat"))?;
+    let mark = Marks::of(&class)?.seat(token)?;
+    desk.transaction(|| {
+        let mut held = desk.rows_to_remove(id, Some(seat))?;
+        desk.remove_released(&mut held, &mark, &replaced_mark(seed, &mark)?)?;
+        let replaced = desk
+            .released_ratings(id)?
+            .into_iter()
+            .filter(|(_, rating)| rating.seat_mark == mark)
+            .map(|(place, rating)| Ok((place, replaced_rating(seed, rating)?)))
+            .collect::<Result<Vec<_>, DeskError>>()?;
+        desk.replace_released(id, &mark, &replaced)?;
+        desk.remove_seat(id, seat)?;
+        Ok(held)
+    })
 }

@@ -6,14 +6,19 @@ use super::pacing::{choose_concepts, spread_first_lessons};
 use super::pack_stamp::stamp;
 use super::roster::MOST_SEATS;
 use super::seats::{checked_names, class_signs, seat_code, seat_students};
-use super::views::{ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat};
+use super::views::{
+    ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat, SeatDevice, SeatDeviceState,
+};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Catalogue, Language};
-use surefoot_exchange::{ClassSigns, PracticeRules, SealingIdentity, SigningKey, class_id_of};
+use surefoot_exchange::{
+    ClassSigns, PracticeRules, PublicKey, SealingIdentity, SigningKey, class_id_of, fingerprint,
+};
+use surefoot_record::DeviceId;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, DeviceState};
 
@@ -198,19 +203,24 @@ pub fn class_setup(
     let class = open_class(desk, class)?;
     let signs = class_signs(&class)?;
     let newest = class.newest_reports(desk, today)?;
-    let mut accepted: BTreeMap<u32, usize> = BTreeMap::new();
-    let mut quarantined: BTreeMap<u32, Vec<String>> = BTreeMap::new();
-    for device in desk.devices(&class.row.id)? {
-        match device.state {
-            DeviceState::Accepted => *accepted.entry(device.seat).or_default() += 1,
-            DeviceState::Quarantined => {
-                quarantined
-                    .entry(device.seat)
-                    .or_default()
-                    .push(device.device);
-            }
-            DeviceState::Rejected => {}
-        }
+    let brought = desk.brought(&class.row.id)?;
+    let mut devices: BTreeMap<u32, Vec<SeatDevice>> = BTreeMap::new();
+    for row in desk.devices(&class.row.id)? {
+        let (hand_ins, entries) = brought.get(&row.id).copied().unwrap_or_default();
+        let key = PublicKey::new(row.signing_key).map_err(faulty)?;
+        let device = DeviceId::new(row.device).map_err(faulty)?;
+        devices.entry(row.seat).or_default().push(SeatDevice {
+            id: row.id,
+            fingerprint: fingerprint(&key, &device),
+            state: match row.state {
+                DeviceState::Accepted => SeatDeviceState::Accepted,
+                DeviceState::Quarantined => SeatDeviceState::Quarantined,
+                DeviceState::Rejected => SeatDeviceState::Rejected,
+            },
+            first_seen_on: row.first_seen_on,
+            hand_ins,
+            entries,
+        });
     }
     let seats = class
         .seats
@@ -220,8 +230,7 @@ pub fn class_setup(
                 number: seat.number,
                 name: seat.name.clone(),
                 code: seat_code(&signs, seat)?,
-                devices: accepted.get(&seat.number).copied().unwrap_or(0),
-                quarantined_devices: quarantined.get(&seat.number).cloned().unwrap_or_default(),
+                devices: devices.remove(&seat.number).unwrap_or_default(),
                 newest_report: newest.get(&seat.number).copied(),
             })
         })

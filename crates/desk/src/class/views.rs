@@ -120,6 +120,36 @@ pub struct RosterClass {
     pub left_out: usize,
 }
 
+/// A device that handed in for a seat.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatDevice {
+    /// Its number at this desk. Two devices never have the same.
+    #[ts(type = "number")]
+    pub id: i64,
+    /// Its fingerprint, as its settings show it.
+    pub fingerprint: String,
+    /// Whether its hand-ins count.
+    pub state: SeatDeviceState,
+    /// The date of the import that brought its first hand-in.
+    pub first_seen_on: NaiveDate,
+    /// How many of its hand-ins the desk keeps.
+    pub hand_ins: usize,
+    /// Check-ins and practice results in its newest hand-in.
+    pub entries: usize,
+}
+
+/// Whether the hand-ins of a device count.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum SeatDeviceState {
+    /// They count.
+    Accepted,
+    /// The teacher has not decided yet.
+    Quarantined,
+    /// The teacher decided that they do not count.
+    Rejected,
+}
+
 /// A seat of a class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Seat {
@@ -129,10 +159,8 @@ pub struct Seat {
     pub name: Option<String>,
     /// The code on the join slip.
     pub code: String,
-    /// Devices whose hand-ins count for this seat.
-    pub devices: usize,
-    /// Quarantined devices of this seat.
-    pub quarantined_devices: Vec<String>,
+    /// The devices that handed in for this seat, in the order they came.
+    pub devices: Vec<SeatDevice>,
     /// The newest report from this seat.
     pub newest_report: Option<NaiveDate>,
 }

@@ -122,7 +122,7 @@ impl Reports {
                 pass: passes.on(report.date),
                 right: report.alone,
                 // An answer with help does not show that the student has it.
-                wrong: report.with_help + report.wrong,
+                wrong: report.with_help.saturating_add(report.wrong),
             })?;
         }
         #[cfg(test)]

@@ -2,10 +2,13 @@
 
 mod class_reports;
 pub(crate) mod counted;
+mod misconceptions;
 mod views;
 
 pub(crate) use class_reports::{OfConcept, Reports, trends_of};
 pub(crate) use counted::SeatCheckIn;
+pub use misconceptions::OTHER_MISCONCEPTION;
+pub(crate) use misconceptions::misconceptions;
 pub use views::*;
 
 use surefoot_store::desk::PracticeReport;
@@ -13,9 +16,9 @@ use surefoot_store::desk::PracticeReport;
 /// Adds practice answers: alone, with help, wrong.
 pub(crate) fn add_practice(sums: &mut [u32; 3], report: &PracticeReport) {
     let [alone, with_help, wrong] = sums;
-    *alone += report.alone;
-    *with_help += report.with_help;
-    *wrong += report.wrong;
+    *alone = alone.saturating_add(report.alone);
+    *with_help = with_help.saturating_add(report.with_help);
+    *wrong = wrong.saturating_add(report.wrong);
 }
 
 /// Counts how often the thread of a test estimates a class.

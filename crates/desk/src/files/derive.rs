@@ -3,16 +3,18 @@
 //! The tables of reports hold the union of those hand-ins: the newest rating and the newest
 //! outcome of each (device, school date, concept). So a new hand-in is compared with the
 //! tables, and only what it adds is written. The earlier hand-ins are read again only if an
-//! import is undone or a device is accepted or rejected.
+//! import is undone or the teacher decides on a device. What came by another key is kept apart,
+//! so it replaces nothing.
 
+use super::bounds::MOST_ENTRIES;
 use crate::error::{DeskError, faulty};
 use flate2::read::ZlibDecoder;
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 use std::io::Read;
 use surefoot_exchange::{HAND_IN_CAPS, HandIn};
 use surefoot_record::Record;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{DeviceState, HandInKept};
+use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
 
 fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
@@ -23,34 +25,55 @@ fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     serde_json::from_slice(&json).map_err(faulty)
 }
 
-/// Derives the reports of a seat anew from the hand-ins of its accepted devices.
-pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<(), DeskError> {
-    let accepted: BTreeSet<(String, String)> = desk
-        .devices_of(class, seat)?
-        .into_iter()
-        .filter(|d| d.state == DeviceState::Accepted)
-        .map(|d| (d.device, d.signing_key))
+/// The first device of a seat with a signing key. What came by the key is derived under its number.
+pub(crate) fn first_with_key(devices: &[DeviceRow], key: &str) -> Option<i64> {
+    (devices.iter())
+        .find(|device| device.signing_key == key)
+        .map(|device| device.id)
+}
+
+/// Derives the reports of a seat anew from the hand-ins of its accepted devices. Returns how many
+/// entries they have.
+pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, DeskError> {
+    let devices = desk.devices_of(class, seat)?;
+    let under: BTreeMap<i64, i64> = devices
+        .iter()
+        .filter(|device| device.state == DeviceState::Accepted)
+        .filter_map(|device| {
+            let first = first_with_key(&devices, &device.signing_key)?;
+            Some((device.id, first))
+        })
         .collect();
-    let mut record = Record::default();
+    let mut records: BTreeMap<i64, Record> = BTreeMap::new();
     for kept in desk.hand_ins(class, seat)? {
-        if accepted.contains(&(kept.device.clone(), kept.signing_key.clone())) {
+        if let Some(first) = under.get(&kept.device) {
+            let record = records.entry(*first).or_default();
             record.merge(content_of(&kept)?.into_record());
         }
     }
     desk.clear_reports(class, seat)?;
-    desk.report_writer(class, seat)?.write(&record)?;
-    Ok(())
+    for (first, record) in &records {
+        desk.report_writer(class, seat, *first)?.write(record)?;
+    }
+    Ok(records.values().map(Record::entries).sum())
 }
 
-/// Adds the record of a hand-in of an accepted device. Returns how many entries are new or
-/// newer.
-pub(crate) fn add(
+/// Returns what a record adds to the reports that came by a key, or `None` if the seat would then
+/// have more entries than [`MOST_ENTRIES`]. `first` is the first device with the key; none if the
+/// key is new.
+pub(crate) fn additions(
     desk: &DeskStore,
     class: &str,
     seat: u32,
+    first: Option<i64>,
     brought: Record,
-) -> Result<usize, DeskError> {
-    let added = desk.record_of(class, seat)?.merge(brought);
-    desk.report_writer(class, seat)?.write(&added)?;
-    Ok(added.entries())
+) -> Result<Option<Record>, DeskError> {
+    let mut here = match first {
+        Some(first) => desk.record_of(class, seat, first)?,
+        None => Record::default(),
+    };
+    let before = here.entries();
+    let added = here.merge(brought);
+    let entries = desk.entries_of(class, seat)? + here.entries() - before;
+    Ok((entries <= MOST_ENTRIES).then_some(added))
 }

@@ -4,10 +4,14 @@
 //! accepted devices. So the same hand-ins give the same reports in any order, also if an import
 //! is stopped, repeated or undone.
 
+use super::bounds::{
+    MOST_ACCEPTED_BYTES, MOST_ACCEPTED_DEVICES, MOST_ENTRIES, MOST_QUARANTINED_BYTES,
+    MOST_QUARANTINED_DEVICES, MOST_QUARANTINED_HAND_INS,
+};
 use super::derive;
 use super::views::{FileReport, ImportReport, Verdict};
 use crate::class::{OpenClass, open_class};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -15,7 +19,7 @@ use std::io::Read;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
     Checked, CheckedHandIn, Flag, HAND_IN_CAPS, HandIn, HandInExpectations, OpenedHandIn,
-    PublicKey, Refusal, SealingIdentity, open_hand_in,
+    PublicKey, QuarantinedHandIn, Refusal, SealingIdentity, open_hand_in,
 };
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
@@ -145,25 +149,29 @@ impl<'a> Import<'a> {
             Some(seat) => self.desk.devices_of(class.id.as_str(), seat.number)?,
             None => Vec::new(),
         };
-        let (checked, seat) = match (self.check(class, opened, &known)?, seat) {
+        let standing = match seat {
+            Some(seat) => self.standing(class, seat.number, &opened, &known)?,
+            None => Standing::default(),
+        };
+        let title = Some(class.class.row.title.clone());
+        let (checked, seat) = match (self.check(class, opened, standing.state)?, seat) {
             (Ok(checked), Some(seat)) => (checked, seat),
             (checked, _) => {
                 let mut report = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
-                report.class_title = Some(class.class.row.title.clone());
+                report.class_title = title;
                 return Ok((report, id));
             }
         };
         let (flags, verdict, new_entries) = match checked {
             Checked::Quarantined(hand_in) => {
-                let contents = [hand_in.json(), hand_in.packed()];
-                let first = DeviceState::Quarantined;
-                let content = hand_in.content();
-                self.keep(class, seat.number, content, contents, first, &known)?;
-                (hand_in.flags().to_vec(), Verdict::Quarantined, 0)
+                let flags = hand_in.flags().to_vec();
+                let verdict = self.quarantine(class, seat.number, &hand_in, &standing, &known)?;
+                (flags, verdict, 0)
             }
             Checked::Accepted(hand_in) => {
                 let flags = hand_in.flags().to_vec();
-                let (verdict, new_entries) = self.merge(class, seat.number, hand_in, &known)?;
+                let (verdict, new_entries) =
+                    self.merge(class, seat.number, hand_in, &standing, &known)?;
                 (flags, verdict, new_entries)
             }
         };
@@ -172,25 +180,60 @@ impl<'a> Import<'a> {
             verdict,
             seat: Some(seat.number),
             name: seat.name.clone(),
-            class_title: Some(class.class.row.title.clone()),
+            class_title: title,
             new_entries,
             flags,
         };
         Ok((report, id))
     }
 
+    /// Returns what is known of the device that made a hand-in, and whether the hand-in counts. A
+    /// seat's first device counts unasked, and so does a further one with an accepted key.
+    fn standing(
+        &self,
+        class: &ImportClass,
+        seat: u32,
+        opened: &OpenedHandIn,
+        known: &[DeviceRow],
+    ) -> Result<Standing, DeskError> {
+        let (device, key) = (opened.device().as_str(), opened.device_key().as_str());
+        if let Some(row) = (known.iter()).find(|r| r.device == device && r.signing_key == key) {
+            return Ok(Standing {
+                id: Some(row.id),
+                state: row.state,
+                first_of_seat: false,
+            });
+        }
+        let accepted = || {
+            known
+                .iter()
+                .filter(|row| row.state == DeviceState::Accepted)
+        };
+        let first_of_seat = !self.desk.had_device(class.id.as_str(), seat)?;
+        let counts = first_of_seat
+            || accepted().any(|row| row.signing_key == key)
+                && accepted().count() < MOST_ACCEPTED_DEVICES;
+        Ok(Standing {
+            id: None,
+            state: if counts {
+                DeviceState::Accepted
+            } else {
+                DeviceState::Quarantined
+            },
+            first_of_seat,
+        })
+    }
+
     fn check(
         &self,
         class: &ImportClass,
         opened: OpenedHandIn,
-        known: &[DeviceRow],
+        state: DeviceState,
     ) -> Result<Result<Checked, Refusal>, DeskError> {
-        let mut keys = BTreeSet::new();
-        for device in known {
-            if device.state == DeviceState::Accepted {
-                keys.insert(PublicKey::new(device.signing_key.clone()).map_err(faulty)?);
-            }
-        }
+        let keys: BTreeSet<PublicKey> = (state == DeviceState::Accepted)
+            .then(|| opened.device_key().clone())
+            .into_iter()
+            .collect();
         // The check looks up only the seat that the hand-in names.
         let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
         if (class.class.seats.iter()).any(|seat| seat.token == opened.seat().as_str()) {
@@ -215,84 +258,177 @@ impl<'a> Import<'a> {
         class: &ImportClass,
         seat: u32,
         hand_in: CheckedHandIn,
+        standing: &Standing,
         known: &[DeviceRow],
     ) -> Result<(Verdict, usize), DeskError> {
-        let contents = [hand_in.json(), hand_in.packed()];
-        let first = DeviceState::Accepted;
-        let Some(before) = self.keep(class, seat, hand_in.content(), contents, first, known)?
-        else {
+        let id = class.id.as_str();
+        let hash = hash_of(hand_in.json());
+        if self.keeps(standing, &hash)? {
             return Ok((Verdict::Known, 0));
+        }
+        let before = match standing.id {
+            Some(device) => self.desk.newest_revision(device)?,
+            None => None,
         };
-        let revision = hand_in.content().revision;
-        let new_entries = derive::add(self.desk, class.id.as_str(), seat, hand_in.into_record())?;
-        let verdict = match before.newest_revision {
-            None if new_entries > 0 || !before.device_known => Verdict::New,
-            Some(newest) if newest > revision => Verdict::Older,
+        let bytes = self.bytes_of(id, seat, |device| counts(known, device))?;
+        let first = derive::first_with_key(known, hand_in.content().device_key.as_str());
+        let added = derive::additions(self.desk, id, seat, first, hand_in.record())?;
+        let Some(added) = added.filter(|_| bytes + length(hand_in.packed()) <= MOST_ACCEPTED_BYTES)
+        else {
+            return Ok((SEAT_FULL, 0));
+        };
+        let content = hand_in.content();
+        let device = self.keep(class, seat, content, hand_in.packed(), hash, standing)?;
+        if standing.first_of_seat {
+            self.desk.note_first_device(id, seat, self.number)?;
+        }
+        let brought_by = first.unwrap_or(device);
+        self.desk
+            .report_writer(id, seat, brought_by)?
+            .write(&added)?;
+        let verdict = match before {
+            None if added.entries() > 0 || standing.id.is_none() => Verdict::New,
+            Some(newest) if newest > content.revision => Verdict::Older,
             _ => Verdict::Updated,
         };
-        Ok((verdict, new_entries))
+        Ok((verdict, added.entries()))
     }
 
-    /// Keeps a hand-in as opened. Returns `None` if exactly this one is kept already. A new
-    /// device gets the state `first`.
+    /// Keeps a hand-in that does not count, within the bounds of its seat.
+    fn quarantine(
+        &self,
+        class: &ImportClass,
+        seat: u32,
+        hand_in: &QuarantinedHandIn,
+        standing: &Standing,
+        known: &[DeviceRow],
+    ) -> Result<Verdict, DeskError> {
+        let hash = hash_of(hand_in.json());
+        if self.keeps(standing, &hash)? {
+            return Ok(Verdict::Quarantined);
+        }
+        let waiting = known
+            .iter()
+            .filter(|row| row.state == DeviceState::Quarantined);
+        let no_place = standing.id.is_none() && waiting.count() >= MOST_QUARANTINED_DEVICES;
+        let bytes = self.bytes_of(class.id.as_str(), seat, |device| {
+            !counts(known, device) && Some(device) != standing.id
+        })?;
+        let own = self.newest_bytes(class.id.as_str(), seat, standing)?;
+        if no_place || bytes + own + length(hand_in.packed()) > MOST_QUARANTINED_BYTES {
+            return Ok(SEAT_FULL);
+        }
+        let content = hand_in.content();
+        let device = self.keep(class, seat, content, hand_in.packed(), hash, standing)?;
+        self.desk.keep_newest(device, MOST_QUARANTINED_HAND_INS)?;
+        Ok(Verdict::Quarantined)
+    }
+
+    /// Whether exactly this hand-in is kept already.
+    fn keeps(&self, standing: &Standing, hash: &str) -> Result<bool, DeskError> {
+        Ok(match standing.id {
+            Some(device) => self.desk.has_hand_in(device, hash)?,
+            None => false,
+        })
+    }
+
+    /// The bytes of the hand-ins that are kept of some devices of a seat.
+    fn bytes_of(
+        &self,
+        class: &str,
+        seat: u32,
+        which: impl Fn(i64) -> bool,
+    ) -> Result<u64, DeskError> {
+        let sizes = self.desk.hand_in_sizes(class, seat)?;
+        let of_these = sizes.into_iter().filter(|(device, _)| which(*device));
+        Ok(of_these.map(|(_, bytes)| bytes).sum())
+    }
+
+    /// The bytes of the hand-ins of a device that stay beside a newer one.
+    fn newest_bytes(&self, class: &str, seat: u32, standing: &Standing) -> Result<u64, DeskError> {
+        let sizes = self.desk.hand_in_sizes(class, seat)?;
+        let own = (sizes.into_iter()).filter(|(device, _)| Some(*device) == standing.id);
+        let stay = own.take(MOST_QUARANTINED_HAND_INS - 1);
+        Ok(stay.map(|(_, bytes)| bytes).sum())
+    }
+
+    /// Keeps a hand-in as opened. Returns the number of its device.
     fn keep(
         &self,
         class: &ImportClass,
         seat: u32,
         content: &HandIn,
-        [json, packed]: [&[u8]; 2],
-        first: DeviceState,
-        known: &[DeviceRow],
-    ) -> Result<Option<Before>, DeskError> {
+        packed: &[u8],
+        content_hash: String,
+        standing: &Standing,
+    ) -> Result<i64, DeskError> {
         let id = class.id.as_str();
-        let content_hash: String = Sha256::digest(json)
-            .iter()
-            .map(|byte| format!("{byte:02x}"))
-            .collect();
-        let (device, key) = (content.device.as_str(), content.device_key.as_str());
-        let known_state = known
-            .iter()
-            .find(|row| row.device == device && row.signing_key == key)
-            .map(|row| row.state);
-        let newest_revision = self.desk.newest_revision(id, seat, device, key)?;
-        if self.desk.has_hand_in(id, seat, &content_hash)? {
-            return Ok(None);
-        }
+        let device = self.desk.put_device(
+            id,
+            &DeviceRow {
+                id: 0,
+                seat,
+                device: content.device.as_str().to_owned(),
+                signing_key: content.device_key.as_str().to_owned(),
+                recipient: content.device_recipient.as_str().to_owned(),
+                state: standing.state,
+                first_seen_on: self.today,
+            },
+        )?;
         self.desk.keep_hand_in(
             id,
             &HandInKept {
                 import: self.number,
                 seat,
-                device: device.to_owned(),
-                signing_key: key.to_owned(),
+                device,
                 revision: content.revision,
                 made_on: content.made_on,
+                entries: content.check_ins.len() + content.practice.len(),
                 content_hash,
                 content: packed.to_vec(),
             },
         )?;
-        self.desk.put_device(
-            id,
-            &DeviceRow {
-                seat,
-                device: device.to_owned(),
-                signing_key: key.to_owned(),
-                recipient: content.device_recipient.as_str().to_owned(),
-                state: known_state.unwrap_or(first),
-                first_seen_on: self.today,
-            },
-        )?;
-        Ok(Some(Before {
-            newest_revision,
-            device_known: known_state.is_some(),
-        }))
+        Ok(device)
     }
 }
 
-/// What the desk knew of a device before this hand-in.
-struct Before {
-    newest_revision: Option<u32>,
-    device_known: bool,
+const SEAT_FULL: Verdict = Verdict::Refused {
+    refusal: Refusal::SeatFull,
+};
+
+fn counts(known: &[DeviceRow], device: i64) -> bool {
+    (known.iter()).any(|row| row.id == device && row.state == DeviceState::Accepted)
+}
+
+fn length(bytes: &[u8]) -> u64 {
+    u64::try_from(bytes.len()).unwrap_or(u64::MAX)
+}
+
+fn hash_of(json: &[u8]) -> String {
+    Sha256::digest(json)
+        .iter()
+        .map(|byte| format!("{byte:02x}"))
+        .collect()
+}
+
+/// What the desk knows of the device that made a hand-in.
+struct Standing {
+    /// Its number; none if it is new.
+    id: Option<i64>,
+    /// Its state; of a new device, the state that it gets.
+    state: DeviceState,
+    /// Whether its seat never had a device.
+    first_of_seat: bool,
+}
+
+impl Default for Standing {
+    fn default() -> Self {
+        Self {
+            id: None,
+            state: DeviceState::Quarantined,
+            first_of_seat: false,
+        }
+    }
 }
 
 /// The journal of imports, newest first.
@@ -359,36 +495,62 @@ pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     })
 }
 
-/// Accepts or rejects a quarantined device; `None` quarantines it again. Its hand-ins stay in
-/// the store, so a rejected device can still be accepted.
+/// Accepts or rejects a device at any time; `None` quarantines it. The reports of its seat are derived
+/// anew, so what it brought comes and goes with it.
 ///
 /// # Errors
-/// Returns [`DeskError::NotFound`] for an unknown device, or for an accepted one with a decision.
+/// Returns [`DeskError::Invalid`] if the seat has as many accepted devices or entries as it may have.
 pub fn decide_device(
     desk: &DeskStore,
     class: &OpenClass,
     seat: u32,
-    device: &str,
+    device: i64,
     accept: Option<bool>,
 ) -> Result<(), DeskError> {
+    let id = class.row.id.as_str();
     desk.transaction(|| {
-        let mut found = false;
-        for mut row in desk.devices(&class.row.id)? {
-            let decided = row.state == DeviceState::Accepted && accept.is_some();
-            if row.seat == seat && row.device == device && !decided {
-                row.state = match accept {
-                    Some(true) => DeviceState::Accepted,
-                    Some(false) => DeviceState::Rejected,
-                    None => DeviceState::Quarantined,
-                };
-                desk.put_device(&class.row.id, &row)?;
-                found = true;
-            }
+        let devices = desk.devices_of(id, seat)?;
+        let others = (devices.iter())
+            .filter(|row| row.id != device && row.state == DeviceState::Accepted)
+            .count();
+        let mut row = (devices.into_iter())
+            .find(|row| row.id == device)
+            .ok_or(DeskError::NotFound("device"))?;
+        row.state = match accept {
+            Some(true) => DeviceState::Accepted,
+            Some(false) => DeviceState::Rejected,
+            None => DeviceState::Quarantined,
+        };
+        desk.put_device(id, &row)?;
+        let entries = derive::derive(desk, id, seat)?;
+        if accept == Some(true) && (others >= MOST_ACCEPTED_DEVICES || entries > MOST_ENTRIES) {
+            return Err(DeskError::invalid(Field::Device, Rule::TooMany));
         }
-        if !found {
-            return Err(DeskError::NotFound("device"));
+        Ok(())
+    })
+}
+
+/// Discards a device that does not count, with everything that it brought. If it hands in again, it is
+/// quarantined again.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for an accepted device.
+pub fn discard_device(
+    desk: &DeskStore,
+    class: &OpenClass,
+    seat: u32,
+    device: i64,
+) -> Result<(), DeskError> {
+    let id = class.row.id.as_str();
+    desk.transaction(|| {
+        let row = (desk.devices_of(id, seat)?.into_iter())
+            .find(|row| row.id == device)
+            .ok_or(DeskError::NotFound("device"))?;
+        if row.state == DeviceState::Accepted {
+            return Err(DeskError::invalid(Field::Device, Rule::Taken));
         }
-        derive::derive(desk, &class.row.id, seat)?;
+        desk.remove_device(device)?;
+        derive::derive(desk, id, seat)?;
         Ok(())
     })
 }

@@ -1,12 +1,14 @@
 //! Imports hand-ins, decides on devices, and makes class packs and class keys.
 
+mod bounds;
 mod class_key;
 pub(crate) mod derive;
 mod import;
 mod pack;
 mod views;
 
+pub use bounds::{MOST_ACCEPTED_DEVICES, MOST_QUARANTINED_DEVICES};
 pub use class_key::{export_class, import_class, read_class_key};
-pub use import::{Import, Opener, decide_device, imports, undo_import};
+pub use import::{Import, Opener, decide_device, discard_device, imports, undo_import};
 pub use pack::{ClassPackFile, make_class_pack};
 pub use views::*;

@@ -232,9 +232,10 @@ pub fn group_page(
         })
         .collect::<Result<_, _>>()?;
     let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();
-    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+    for found in crate::estimate::misconceptions(desk, &class.row.id, today)? {
         if found.concept == concept && seats.contains(&found.seat) {
-            *misconceptions.entry(found.code).or_default() += found.times;
+            let sum = misconceptions.entry(found.code).or_default();
+            *sum = sum.saturating_add(found.times);
         }
     }
     let mut misconceptions: Vec<MisconceptionCount> = misconceptions

@@ -3,5 +3,7 @@
 mod table;
 mod views;
 
-pub use table::{check_share_table, release_share_table, share_table};
+pub use table::{
+    MadeShareTable, check_share_table, make_share_table, release_share_table, share_table,
+};
 pub use views::*;

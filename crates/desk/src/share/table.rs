@@ -4,22 +4,36 @@
 use super::views::{
     ShareAudit, ShareBounds, ShareRelease, ShareRow, ShareShown, ShareStep, ShareTable,
 };
-use crate::board::board;
 use crate::class::OpenClass;
+use crate::class::marks::Marks;
 use crate::error::{DeskError, Field, Rule};
+use crate::estimate::counted::counted;
 use chrono::NaiveDate;
-use sha2::{Digest, Sha256};
-use std::collections::BTreeSet;
-use std::fmt::Write as _;
+use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::disclosure::{
-    CompletionLimits, FEWEST_COUNTS, ReleaseError, RowCounts, SMALLEST_GROUP, Step, audit, band,
-    check_release, choose_step, complete, primary_cells, protection_width, strand_rows,
+    CompletionLimits, CountedRating, FEWEST_COUNTS, RatingKey, ReleasedRow, RowCounts,
+    SMALLEST_GROUP, Step, audit, band, check_row, choose_step, complete, primary_cells,
+    protection_width, strand_rows,
 };
 use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::ReleaseRow;
+use surefoot_store::desk::ReleasedRating;
+
+/// A share-safe table, with the ratings that its rows count.
+pub struct MadeShareTable {
+    /// The table.
+    pub table: ShareTable,
+    released: Vec<ReleasedRow>,
+}
+
+/// A concept with its last ratings.
+struct Rated {
+    concept: ConceptName,
+    counts: RowCounts,
+    ratings: BTreeMap<RatingKey, CountedRating>,
+}
 
 /// The share-safe table of a class: for each concept past its first lesson, how many students last
 /// rated Not yet or With help.
@@ -29,159 +43,270 @@ pub fn share_table(
     language: Language,
     today: NaiveDate,
 ) -> Result<ShareTable, DeskError> {
-    let mut strands: Vec<String> = Vec::new();
-    let mut concepts: Vec<(ConceptName, RowCounts)> = Vec::new();
-    let board = board(desk, class, language, today)?;
-    for id in class.facts.by_strand() {
-        let Some(row) = board
-            .rows
-            .iter()
-            .find(|row| row.concept.id == id && row.phase != Phase::Preview)
-        else {
+    Ok(make_share_table(desk, class, language, today)?.table)
+}
+
+/// Makes the same table, to be released.
+pub fn make_share_table(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<MadeShareTable, DeskError> {
+    let (strands, concepts) = last_ratings(desk, class, language, today)?;
+    let log = released(desk, class)?;
+    let mut made = set(&strands, &concepts, &log);
+    made.table.class_title = class.row.title.clone();
+    made.table.date = today;
+    let unchanged = made.unchanged;
+    made.table.release = if !made.table.audit.safe || made.released.is_empty() && unchanged == 0 {
+        ShareRelease::Nothing
+    } else if made.released.is_empty() {
+        ShareRelease::TooFewChanged {
+            unchanged,
+            least: SMALLEST_GROUP,
+        }
+    } else {
+        ShareRelease::Allowed {
+            earlier: desk.release_count(&class.row.id)?,
+            unchanged,
+        }
+    };
+    Ok(MadeShareTable {
+        table: made.table,
+        released: made.released,
+    })
+}
+
+/// The strands, and the last rating of each student for each concept past its first lesson.
+fn last_ratings(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+) -> Result<(Vec<String>, Vec<Rated>), DeskError> {
+    let marks = Marks::of(class)?;
+    let tokens: BTreeMap<u32, &str> = (class.seats.iter())
+        .map(|seat| (seat.number, seat.token.as_str()))
+        .collect();
+    let mut last: BTreeMap<&str, BTreeMap<RatingKey, CountedRating>> = BTreeMap::new();
+    let counted = counted(desk, class, today)?;
+    // Of one student, the later check-in comes later.
+    for entry in &counted.check_ins {
+        let (Some(rating), Some(token)) = (entry.confidence, tokens.get(&entry.seat)) else {
             continue;
         };
+        let (date, concept) = (entry.date, entry.concept.as_str());
+        last.entry(concept).or_default().insert(
+            (marks.seat(token)?, concept.to_owned()),
+            CountedRating {
+                mark: marks.rating(token, concept, date, entry.sequence, rating)?,
+                low: rating.needs_help(),
+                gone: false,
+            },
+        );
+    }
+    let mut strands: Vec<String> = Vec::new();
+    let mut concepts = Vec::new();
+    for id in class.facts.by_strand() {
+        if class.facts.phase(id, today) == Phase::Preview {
+            continue;
+        }
+        let concept = class.facts.name(id, language);
         let strand = strands
             .iter()
-            .position(|strand| *strand == row.concept.strand)
+            .position(|strand| *strand == concept.strand)
             .unwrap_or_else(|| {
-                strands.push(row.concept.strand.clone());
+                strands.push(concept.strand.clone());
                 strands.len() - 1
             });
-        concepts.push((
-            row.concept.clone(),
-            RowCounts {
-                strand,
-                reporters: row.latest.iter().sum(),
-                low: row.latest[0] + row.latest[1],
-            },
-        ));
+        let ratings = last.remove(id).unwrap_or_default();
+        concepts.push(Rated {
+            concept,
+            counts: counts_of(strand, &ratings),
+            ratings,
+        });
     }
-    let mut table = set(&strands, &concepts);
-    table.class_title = class.row.title.clone();
-    table.date = today;
-    let nothing = table
-        .rows
-        .iter()
-        .all(|row| row.shown == ShareShown::Withheld);
-    table.release = if nothing || !table.audit.safe {
-        ShareRelease::Nothing
-    } else {
-        release_of(desk, class)?
-    };
-    Ok(table)
+    Ok((strands, concepts))
+}
+
+fn counts_of(strand: usize, ratings: &BTreeMap<RatingKey, CountedRating>) -> RowCounts {
+    let count = |n: usize| u32::try_from(n).unwrap_or(u32::MAX);
+    RowCounts {
+        strand,
+        reporters: count(ratings.len()),
+        low: count(ratings.values().filter(|rating| rating.low).count()),
+    }
+}
+
+/// The rows that were released before.
+fn released(desk: &DeskStore, class: &OpenClass) -> Result<Vec<ReleasedRow>, DeskError> {
+    let marks = Marks::of(class)?;
+    let present: BTreeSet<String> = (class.seats.iter())
+        .map(|seat| marks.seat(&seat.token))
+        .collect::<Result<_, _>>()?;
+    let mut rows: BTreeMap<(i64, String), BTreeMap<RatingKey, CountedRating>> = BTreeMap::new();
+    for (place, rating) in desk.released_ratings(&class.row.id)? {
+        let gone = !present.contains(&rating.seat_mark);
+        rows.entry((place, rating.row)).or_default().insert(
+            (rating.seat_mark, rating.concept),
+            CountedRating {
+                mark: rating.mark,
+                low: rating.low,
+                gone,
+            },
+        );
+    }
+    Ok(rows
+        .into_iter()
+        .map(|((_, name), ratings)| ReleasedRow { name, ratings })
+        .collect())
 }
 
 /// Checks that a table may be released.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] if the rules forbid it.
-pub fn check_share_table(
-    desk: &DeskStore,
-    class: &OpenClass,
-    table: &ShareTable,
-) -> Result<(), DeskError> {
-    if table.release == ShareRelease::Nothing {
-        return Err(DeskError::invalid(Field::ShareTable, Rule::Nothing));
-    }
-    match release_of(desk, class)? {
+pub fn check_share_table(table: &ShareTable) -> Result<(), DeskError> {
+    match table.release {
         ShareRelease::Allowed { .. } => Ok(()),
-        _ => Err(DeskError::invalid(Field::ShareTable, Rule::NearlySameClass)),
+        ShareRelease::TooFewChanged { .. } => {
+            Err(DeskError::invalid(Field::ShareTable, Rule::TooFewChanged))
+        }
+        ShareRelease::Nothing => Err(DeskError::invalid(Field::ShareTable, Rule::Nothing)),
     }
 }
 
 /// Records the release of a table.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] if the rules forbid it, or another table was released since it was
+/// made.
 pub fn release_share_table(
     desk: &DeskStore,
     class: &OpenClass,
-    table: &ShareTable,
+    made: &MadeShareTable,
 ) -> Result<(), DeskError> {
-    check_share_table(desk, class, table)?;
-    desk.transaction(|| {
-        desk.add_release(
-            &class.row.id,
-            &ReleaseRow {
-                made_on: table.date,
-                seat_marks: seat_marks(class),
-            },
-        )
-    })?;
-    Ok(())
-}
-
-fn release_of(desk: &DeskStore, class: &OpenClass) -> Result<ShareRelease, DeskError> {
-    let releases = desk.releases(&class.row.id)?;
-    let log: Vec<BTreeSet<String>> = releases.iter().map(|r| r.seat_marks.clone()).collect();
-    Ok(
-        match check_release(&log, &seat_marks(class), SMALLEST_GROUP as usize) {
-            Ok(()) => ShareRelease::Allowed {
-                earlier: releases.len(),
-            },
-            Err(ReleaseError::NearlyTheSameClass {
-                release,
-                differing,
-                least,
-            }) => ShareRelease::NearlySameClass {
-                made_on: releases
-                    .get(release)
-                    .map_or(NaiveDate::default(), |release| release.made_on),
-                differing,
-                least,
-            },
-        },
-    )
-}
-
-/// A mark for each seat: 16 hexadecimal digits of a digest of its code. A later student on the same
-/// number has another code.
-fn seat_marks(class: &OpenClass) -> BTreeSet<String> {
-    class
-        .seats
+    check_share_table(&made.table)?;
+    let id = class.row.id.as_str();
+    let ratings: Vec<ReleasedRating> = made
+        .released
         .iter()
-        .map(|seat| {
-            let digest = Sha256::digest(format!("{}/{}", class.row.id, seat.token));
-            digest.iter().take(8).fold(String::new(), |mut mark, byte| {
-                let _ = write!(mark, "{byte:02x}");
-                mark
-            })
+        .flat_map(|row| {
+            row.ratings
+                .iter()
+                .map(|((seat, concept), rating)| ReleasedRating {
+                    row: row.name.clone(),
+                    seat_mark: seat.clone(),
+                    concept: concept.clone(),
+                    mark: rating.mark.clone(),
+                    low: rating.low,
+                })
         })
-        .collect()
+        .collect();
+    desk.transaction(|| {
+        let before = desk.release_count(id)?;
+        if !matches!(made.table.release, ShareRelease::Allowed { earlier, .. } if earlier == before)
+        {
+            return Err(DeskError::invalid(Field::ShareTable, Rule::TooFewChanged));
+        }
+        desk.add_release(id, made.table.date, &ratings)?;
+        Ok(())
+    })
+}
+
+/// A row before it is decided what it shows.
+struct Draft {
+    row: ShareRow,
+    counts: RowCounts,
+    released: ReleasedRow,
+}
+
+/// A table, what its shown rows count, and how many rows changed too little.
+struct Made {
+    table: ShareTable,
+    released: Vec<ReleasedRow>,
+    unchanged: usize,
 }
 
 /// The table in the finest detail that the rules allow.
-fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable {
+fn set(strands: &[String], concepts: &[Rated], log: &[ReleasedRow]) -> Made {
     // A row without a rating does not influence the level of detail.
     let counts: Vec<RowCounts> = concepts
         .iter()
-        .map(|(_, counts)| *counts)
+        .map(|rated| rated.counts)
         .filter(|counts| counts.reporters > 0)
         .collect();
     let limits = CompletionLimits::default();
     let step = choose_step(&counts, &limits);
-    if step == Step::ConceptCounts {
-        return counted(strands, concepts, &limits);
+    let mut drafts = drafts(strands, concepts, step, &counts);
+    let least = SMALLEST_GROUP as usize;
+    let mut log = log.to_vec();
+    let (mut released, mut unchanged) = (Vec::new(), 0);
+    for draft in &mut drafts {
+        let shows = match step {
+            Step::ConceptCounts => draft.counts.reporters >= SMALLEST_GROUP,
+            _ => band(draft.counts.low, draft.counts.reporters).is_some(),
+        };
+        if shows && check_row(&log, &draft.released, least).is_ok() {
+            log.push(draft.released.clone());
+            released.push(draft.released.clone());
+        } else {
+            unchanged += usize::from(shows);
+            // Withheld, and no part of the sums.
+            draft.counts.reporters = 0;
+        }
     }
-    let rows: Vec<(ShareRow, RowCounts)> = match step {
+    let table = match step {
+        Step::ConceptCounts => counted_table(drafts, &limits),
+        _ => banded_table(drafts, step),
+    };
+    Made {
+        table,
+        released,
+        unchanged,
+    }
+}
+
+/// The rows of a level of detail.
+fn drafts(strands: &[String], concepts: &[Rated], step: Step, counts: &[RowCounts]) -> Vec<Draft> {
+    let merged = |counts: RowCounts, strand: Option<usize>| Draft {
+        row: ShareRow {
+            strand: strand.and_then(|at| strands.get(at).cloned()),
+            concept: None,
+            shown: ShareShown::Withheld,
+        },
+        counts,
+        released: ReleasedRow {
+            name: strand
+                .and_then(|at| strands.get(at).cloned())
+                .unwrap_or_default(),
+            ratings: concepts
+                .iter()
+                .filter(|rated| strand.is_none_or(|at| at == rated.counts.strand))
+                .flat_map(|rated| rated.ratings.clone())
+                .collect(),
+        },
+    };
+    match step {
         Step::ConceptCounts | Step::ConceptBands => concepts
             .iter()
-            .map(|(concept, counts)| {
-                let row = ShareRow {
-                    strand: strands.get(counts.strand).cloned(),
-                    concept: Some(concept.clone()),
-                    shown: banded(*counts),
-                };
-                (row, *counts)
+            .map(|rated| Draft {
+                row: ShareRow {
+                    strand: strands.get(rated.counts.strand).cloned(),
+                    concept: Some(rated.concept.clone()),
+                    shown: ShareShown::Withheld,
+                },
+                counts: rated.counts,
+                released: ReleasedRow {
+                    name: rated.concept.id.clone(),
+                    ratings: rated.ratings.clone(),
+                },
             })
             .collect(),
-        Step::StrandBands => strand_rows(&counts)
+        Step::StrandBands => strand_rows(counts)
             .into_iter()
-            .map(|counts| {
-                let row = ShareRow {
-                    strand: strands.get(counts.strand).cloned(),
-                    concept: None,
-                    shown: banded(counts),
-                };
-                (row, counts)
-            })
+            .map(|counts| merged(counts, Some(counts.strand)))
             .collect(),
         Step::ClassOnly => {
             let one: Vec<RowCounts> = counts
@@ -190,21 +315,18 @@ fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable 
                 .collect();
             strand_rows(&one)
                 .into_iter()
-                .map(|counts| {
-                    let row = ShareRow {
-                        strand: None,
-                        concept: None,
-                        shown: banded(counts),
-                    };
-                    (row, counts)
-                })
+                .map(|counts| merged(counts, None))
                 .collect()
         }
-    };
+    }
+}
+
+/// The table of bands.
+fn banded_table(drafts: Vec<Draft>, step: Step) -> ShareTable {
     // The counts that are possible for a reader who knows how many rated.
-    let possible: Vec<u64> = rows
+    let possible: Vec<u64> = drafts
         .iter()
-        .filter_map(|(_, counts)| band(counts.low, counts.reporters))
+        .filter_map(|draft| band(draft.counts.low, draft.counts.reporters))
         .map(|band| u64::from(band.to_count - band.from_count) + 1)
         .collect();
     let least_possible = u64::from(FEWEST_COUNTS);
@@ -217,14 +339,22 @@ fn set(strands: &[String], concepts: &[(ConceptName, RowCounts)]) -> ShareTable 
         },
         totals: None,
         audit: ShareAudit {
-            withheld: rows.len() - possible.len(),
+            withheld: drafts.len() - possible.len(),
             further: 0,
             least_possible,
             fewest_possible,
             bounds: Vec::new(),
             safe: fewest_possible.is_none_or(|fewest| fewest >= least_possible),
         },
-        ..empty(rows.into_iter().map(|(row, _)| row).collect())
+        ..empty(
+            drafts
+                .into_iter()
+                .map(|draft| ShareRow {
+                    shown: banded(draft.counts),
+                    ..draft.row
+                })
+                .collect(),
+        )
     }
 }
 
@@ -267,27 +397,26 @@ fn cell_of<T: Copy>(table: &[Vec<T>], row: usize, column: usize) -> Option<T> {
 }
 
 /// The table of counts, without small cells and without cells that would reveal them.
-fn counted(
-    strands: &[String],
-    concepts: &[(ConceptName, RowCounts)],
-    limits: &CompletionLimits,
-) -> ShareTable {
-    let table: Vec<Vec<u32>> = concepts
+fn counted_table(drafts: Vec<Draft>, limits: &CompletionLimits) -> ShareTable {
+    let table: Vec<Vec<u32>> = drafts
         .iter()
-        .filter(|(_, counts)| counts.reporters > 0)
-        .map(|(_, counts)| vec![counts.low, counts.reporters - counts.low])
+        .filter(|draft| draft.counts.reporters > 0)
+        .map(|draft| {
+            let RowCounts { low, reporters, .. } = draft.counts;
+            vec![low, reporters - low]
+        })
         .collect();
     let width = protection_width(SMALLEST_GROUP);
     let done = complete(&table, SMALLEST_GROUP, width, limits);
     let small = primary_cells(&table, SMALLEST_GROUP);
     let found = audit(&table, &done.withheld);
-    // Rows without a rating are withheld and are not part of the sums.
+    // The other rows are withheld and are not part of the sums.
     let mut place_in_rows = Vec::new();
-    let rows: Vec<ShareRow> = concepts
-        .iter()
+    let rows: Vec<ShareRow> = drafts
+        .into_iter()
         .enumerate()
-        .map(|(place, (concept, counts))| {
-            let shown = if counts.reporters == 0 {
+        .map(|(place, draft)| {
+            let shown = if draft.counts.reporters == 0 {
                 ShareShown::Withheld
             } else {
                 let at = place_in_rows.len();
@@ -299,14 +428,10 @@ fn counted(
                 ShareShown::Counts {
                     low: cell(0),
                     high: cell(1),
-                    reporters: counts.reporters,
+                    reporters: draft.counts.reporters,
                 }
             };
-            ShareRow {
-                strand: strands.get(counts.strand).cloned(),
-                concept: Some(concept.clone()),
-                shown,
-            }
+            ShareRow { shown, ..draft.row }
         })
         .collect();
     // A range of `width` has one more count than its width.
@@ -358,19 +483,28 @@ mod tests {
     }
 
     fn table(rows: &[(usize, u32, u32)]) -> ShareTable {
-        let concepts: Vec<(ConceptName, RowCounts)> = rows
+        let concepts: Vec<Rated> = rows
             .iter()
             .enumerate()
             .map(|(place, &(strand, reporters, low))| {
-                let counts = RowCounts {
-                    strand,
-                    reporters,
-                    low,
-                };
-                (concept(place), counts)
+                let ratings = (0..reporters)
+                    .map(|seat| {
+                        let rating = CountedRating {
+                            mark: "1".into(),
+                            low: seat < low,
+                            gone: false,
+                        };
+                        ((format!("{seat}"), format!("c{place}")), rating)
+                    })
+                    .collect();
+                Rated {
+                    concept: concept(place),
+                    counts: counts_of(strand, &ratings),
+                    ratings,
+                }
             })
             .collect();
-        set(&["number".to_owned(), "shape".to_owned()], &concepts)
+        set(&["number".to_owned(), "shape".to_owned()], &concepts, &[]).table
     }
 
     #[test]

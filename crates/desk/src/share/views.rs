@@ -78,7 +78,8 @@ pub enum ShareShown {
         /// Largest number of students who rated it; none without an upper end.
         most_reporters: Option<u32>,
     },
-    /// Too few students rated it, or the band would leave too few counts possible.
+    /// Too few students rated it, the band would leave too few counts possible, or too few ratings
+    /// changed since an earlier table.
     Withheld,
 }
 
@@ -123,16 +124,16 @@ pub enum ShareRelease {
     Allowed {
         /// How many tables of this class were released before.
         earlier: usize,
+        /// Rows that are withheld because too few ratings changed since an earlier table, or nearly
+        /// all in the same way: with that table, the row could reveal what a few students answered.
+        unchanged: usize,
     },
-    /// The class differs by a few students from that of an earlier table. The two tables together
-    /// could reveal what these students answered.
-    NearlySameClass {
-        /// The date of the earlier table.
-        made_on: NaiveDate,
-        /// How many students are in only one of the two.
-        differing: usize,
-        /// The smallest allowed difference, apart from none.
-        least: usize,
+    /// Every row that could be shown is withheld for this reason.
+    TooFewChanged {
+        /// How many rows.
+        unchanged: usize,
+        /// The smallest number of ratings that must change.
+        least: u32,
     },
     /// No row may be shown.
     Nothing,

@@ -114,7 +114,7 @@ fn a_removed_seat_leaves_nothing_and_the_others_everything() {
     let held = seat_holdings(&desk.store, &desk.class, 3).unwrap();
     assert_eq!((held.hand_ins, held.reports, held.answers), (1, 1, 0));
 
-    remove_seat(&desk.store, &desk.class, 3).unwrap();
+    remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     let seats: Vec<u32> = desk.open().seats.iter().map(|s| s.number).collect();
     assert_eq!(seats, [1, 2]);
     assert_eq!(desk.check_ins(&desk.class), [(2, 1)].into());
@@ -134,16 +134,16 @@ fn a_removed_seat_leaves_nothing_and_the_others_everything() {
 #[test]
 fn the_last_seat_stays() {
     let desk = Desk::with_seats(2);
-    remove_seat(&desk.store, &desk.class, 1).unwrap();
+    remove_seat(&desk.store, &desk.class, 1, &[7; 32]).unwrap();
     assert!(matches!(
-        remove_seat(&desk.store, &desk.class, 2),
+        remove_seat(&desk.store, &desk.class, 2, &[7; 32]),
         Err(DeskError::Invalid {
             field: Field::Seats,
             ..
         })
     ));
     assert!(matches!(
-        remove_seat(&desk.store, &desk.class, 7),
+        remove_seat(&desk.store, &desk.class, 7, &[7; 32]),
         Err(DeskError::NotFound("seat"))
     ));
 }
@@ -319,7 +319,7 @@ fn what_was_removed_comes_back_as_it_was() {
     record_group(&desk.store, &desk.open(), today, 3, &concept, Some(true)).unwrap();
     let before = everything(&desk);
 
-    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     desk.store.remove_empty_imports().unwrap();
     assert_ne!(everything(&desk), before);
     restore(&desk.store, &seat).unwrap();
@@ -345,7 +345,7 @@ fn what_was_removed_comes_back_as_it_was() {
 fn a_seat_whose_number_was_given_away_does_not_come_back() {
     let desk = Desk::with_seats(3);
     desk.rate(3, "2026-10-26", &desk.concept(0), 1);
-    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     add_seats(&desk.store, &desk.class, &["New".into()], &[9; 32]).unwrap();
     let before = everything(&desk);
     assert!(matches!(

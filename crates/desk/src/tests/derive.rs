@@ -1,7 +1,7 @@
 //! Adding hand-ins one after the other gives their union.
 
 use super::Desk;
-use crate::files::derive::add;
+use crate::files::derive::additions;
 use proptest::collection::vec;
 use proptest::prelude::*;
 use surefoot_record::Record;
@@ -15,14 +15,22 @@ proptest! {
         records in vec(any_record(), 1..6),
     ) {
         let desk = Desk::with_seats(2);
+        let device = desk.device(1);
+        let add = |record: &Record| {
+            let added = additions(&desk.store, &desk.class, 1, Some(device), record.clone());
+            let added = added.unwrap().expect("the seat is not full");
+            let mut writer = desk.store.report_writer(&desk.class, 1, device).unwrap();
+            writer.write(&added).unwrap();
+            added.entries()
+        };
         let mut union = Record::default();
         for record in &records {
-            let counted = add(&desk.store, &desk.class, 1, record.clone()).unwrap();
-            prop_assert_eq!(counted, union.merge(record.clone()).entries());
+            prop_assert_eq!(add(record), union.merge(record.clone()).entries());
             // The same hand-in again adds nothing.
-            prop_assert_eq!(add(&desk.store, &desk.class, 1, record.clone()).unwrap(), 0);
+            prop_assert_eq!(add(record), 0);
         }
-        prop_assert_eq!(desk.store.record_of(&desk.class, 1).unwrap(), union);
-        prop_assert_eq!(desk.store.record_of(&desk.class, 2).unwrap(), Record::default());
+        prop_assert_eq!(desk.store.record_of(&desk.class, 1, device).unwrap(), union);
+        let other = desk.device(2);
+        prop_assert_eq!(desk.store.record_of(&desk.class, 2, other).unwrap(), Record::default());
     }
 }

@@ -200,7 +200,7 @@ fn wishes_and_groups_are_kept_and_a_removed_seat_goes_from_both() {
     );
     assert_eq!(open(TODAY).kept[0].groups[0].members.len(), 3);
 
-    remove_seat(&desk.store, &desk.class, 3).unwrap();
+    remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     let after = open(TODAY);
     assert_eq!(after.wishes.keep_apart, [(4, 6)]);
     assert_eq!(after.kept[0].groups[0].members.len(), 2);

@@ -22,8 +22,9 @@ use std::collections::BTreeSet;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Outcome;
+use surefoot_exchange::SigningKey;
 use surefoot_record::{CheckIn, DeviceId, Practice, Record, Said};
-use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
+use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ReportWriter};
 use surefoot_store::{DeskStore, Durability};
 use tempfile::TempDir;
 
@@ -109,13 +110,15 @@ impl Desk {
 
     /// A check-in as if a device had handed it in.
     pub fn hand_in(&self, seat: u32, entry: CheckIn) {
-        let mut writer = self.store.report_writer(&self.class, seat).unwrap();
+        let mut writer = self.writer(seat);
         writer.write(&Record::from_entries([entry], [])).unwrap();
     }
 
     /// Adds to a seat's practice of a concept on a date, as if its device had handed it in.
     pub fn practise(&self, seat: u32, on: &str, concept: &str, add: impl FnOnce(&mut Practice)) {
-        let here = self.store.record_of(&self.class, seat).unwrap();
+        let here = (self.store)
+            .record_of(&self.class, seat, self.device(seat))
+            .unwrap();
         let concept = ConceptId::new(concept).unwrap();
         let mut entry = (here.practice().iter())
             .find(|entry| entry.date == date(on) && entry.concept == concept)
@@ -129,7 +132,7 @@ impl Desk {
                 misconceptions: std::collections::BTreeMap::new(),
             });
         add(&mut entry);
-        let mut writer = self.store.report_writer(&self.class, seat).unwrap();
+        let mut writer = self.writer(seat);
         writer.write(&Record::from_entries([], [entry])).unwrap();
     }
 
@@ -143,37 +146,39 @@ impl Desk {
         found
     }
 
+    /// The number of a seat's accepted device.
+    pub fn device(&self, seat: u32) -> i64 {
+        let device = DeviceRow {
+            id: 0,
+            seat,
+            device: device_of(seat).as_str().to_owned(),
+            signing_key: SigningKey::from_seed(&[1; 32]).public().as_str().to_owned(),
+            recipient: "age".into(),
+            state: DeviceState::Accepted,
+            first_seen_on: date("2026-11-02"),
+        };
+        self.store.put_device(&self.class, &device).unwrap()
+    }
+
+    fn writer(&self, seat: u32) -> ReportWriter<'_> {
+        let device = self.device(seat);
+        self.store.report_writer(&self.class, seat, device).unwrap()
+    }
+
     /// Keeps a hand-in of a device. Its content is never read.
     pub fn keep_hand_in(&self, seat: u32) {
         let import = self.store.begin_import(date("2026-11-02")).unwrap();
-        self.store
-            .put_device(
-                &self.class,
-                &DeviceRow {
-                    seat,
-                    device: device_of(seat).as_str().to_owned(),
-                    signing_key: "key".into(),
-                    recipient: "age".into(),
-                    state: DeviceState::Accepted,
-                    first_seen_on: date("2026-11-02"),
-                },
-            )
-            .unwrap();
-        self.store
-            .keep_hand_in(
-                &self.class,
-                &HandInKept {
-                    import,
-                    seat,
-                    device: device_of(seat).as_str().to_owned(),
-                    signing_key: "key".into(),
-                    revision: 1,
-                    made_on: date("2026-11-02"),
-                    content_hash: "00".into(),
-                    content: Vec::new(),
-                },
-            )
-            .unwrap();
+        let kept = HandInKept {
+            import,
+            seat,
+            device: self.device(seat),
+            revision: 1,
+            made_on: date("2026-11-02"),
+            entries: 0,
+            content_hash: "00".into(),
+            content: Vec::new(),
+        };
+        self.store.keep_hand_in(&self.class, &kept).unwrap();
     }
 }
 

@@ -1,8 +1,8 @@
 //! The share-safe table, its log, and practice for one seat.
 
 use super::{Desk, date};
-use crate::{DeskError, Field, Rule, release_share_table, remove_seat, seat_practice, share_table};
-use crate::{ShareRelease, ShareShown, ShareStep};
+use crate::{DeskError, Field, MadeShareTable, Rule, ShareRelease, ShareShown, ShareStep};
+use crate::{make_share_table, release_share_table, remove_seat, seat_practice};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;
 
@@ -18,12 +18,28 @@ fn rated_by(seats: u32) -> Desk {
     desk
 }
 
+fn made(desk: &Desk) -> MadeShareTable {
+    make_share_table(&desk.store, &desk.open(), Language::first(), date(LATE)).unwrap()
+}
+
+fn release(desk: &Desk) -> Result<(), DeskError> {
+    release_share_table(&desk.store, &desk.open(), &made(desk))
+}
+
+const CHANGED: ShareRelease = ShareRelease::TooFewChanged {
+    unchanged: 1,
+    least: 10,
+};
+
 #[test]
-fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
+fn a_row_is_handed_out_again_only_when_enough_ratings_changed() {
     let desk = rated_by(24);
-    let today = date(LATE);
-    let table = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    assert_eq!(table.release, ShareRelease::Allowed { earlier: 0 });
+    let table = made(&desk).table;
+    let allowed = |earlier| ShareRelease::Allowed {
+        earlier,
+        unchanged: 0,
+    };
+    assert_eq!(table.release, allowed(0));
     assert_eq!(
         table.step,
         ShareStep::ConceptCounts,
@@ -35,36 +51,67 @@ fn a_table_is_handed_out_once_for_a_class_and_not_for_nearly_the_same_one() {
             high: Some(14),
             reporters: 24
         }));
-    release_share_table(&desk.store, &desk.open(), &table).unwrap();
-    // Two tables of the same class reveal nothing together.
-    let again = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    assert_eq!(again.release, ShareRelease::Allowed { earlier: 1 });
-    // One student leaves, so two tables together would reveal that student's ratings.
-    remove_seat(&desk.store, &desk.class, 24).unwrap();
-    let less = share_table(&desk.store, &desk.open(), Language::first(), today).unwrap();
-    let refused = ShareRelease::NearlySameClass {
-        made_on: today,
-        differing: 1,
-        least: 10,
-    };
-    assert_eq!(less.release, refused);
+    release(&desk).unwrap();
+    // The same table again reveals nothing.
+    assert_eq!(made(&desk).table.release, allowed(1));
+    // One student rates anew, so two tables together would reveal that rating.
+    let concept = desk.concept(0);
+    desk.rate(24, "2026-09-14", &concept, 0);
+    assert_eq!(made(&desk).table.release, CHANGED);
     assert!(matches!(
-        release_share_table(&desk.store, &desk.open(), &less),
+        release(&desk),
         Err(DeskError::Invalid {
             field: Field::ShareTable,
-            rule: Rule::NearlySameClass
+            rule: Rule::TooFewChanged
         })
     ));
-    assert_eq!(desk.store.releases(&desk.class).unwrap().len(), 1);
+    assert_eq!(desk.store.release_count(&desk.class).unwrap(), 1);
+    // Twelve have changed their side: five of them were low.
+    for seat in (6..=10).chain(18..=23) {
+        desk.rate(seat, "2026-09-14", &concept, u8::from(seat <= 10) * 3);
+    }
+    assert_eq!(made(&desk).table.release, allowed(1));
+    release(&desk).unwrap();
+    // A table that was made before another one was released is not released any more.
+    let old = made(&desk);
+    release(&desk).unwrap();
+    assert!(release_share_table(&desk.store, &desk.open(), &old).is_err());
+}
+
+#[test]
+fn a_removed_seat_leaves_random_marks_that_keep_the_rule() {
+    let desk = rated_by(24);
+    release(&desk).unwrap();
+    let marks = || -> Vec<(String, String)> {
+        (desk
+            .store
+            .released_ratings(&desk.class)
+            .unwrap()
+            .into_iter())
+        .map(|(_, rating)| (rating.seat_mark, rating.mark))
+        .collect()
+    };
+    let before = marks();
+    let removed = remove_seat(&desk.store, &desk.class, 24, &[7; 32]).unwrap();
+    let after = marks();
+    let kept = after.iter().filter(|mark| before.contains(mark)).count();
+    assert_eq!((before.len(), after.len(), kept), (24, 24, 23));
+    assert_eq!(made(&desk).table.release, CHANGED);
+    // The seat with the same number is another one.
+    crate::restore(&desk.store, &removed).unwrap();
+    assert_eq!(marks(), before);
+    assert!(matches!(
+        made(&desk).table.release,
+        ShareRelease::Allowed { unchanged: 0, .. }
+    ));
 }
 
 #[test]
 fn a_class_of_nine_gives_nothing_and_says_so() {
     let desk = rated_by(9);
-    let table = share_table(&desk.store, &desk.open(), Language::first(), date(LATE)).unwrap();
-    assert_eq!(table.release, ShareRelease::Nothing);
+    assert_eq!(made(&desk).table.release, ShareRelease::Nothing);
     assert!(matches!(
-        release_share_table(&desk.store, &desk.open(), &table),
+        release(&desk),
         Err(DeskError::Invalid {
             rule: Rule::Nothing,
             ..

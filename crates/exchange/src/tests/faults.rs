@@ -157,7 +157,7 @@ fn another_class_is_told_apart_by_key_and_by_id() {
     let mut other = hand_in();
     other.class_id = other_class_id();
     let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
-    let facts = Facts::with_keys([]);
+    let facts = Facts::with_keys([student().public()]);
     let checked = open(&sealed)
         .unwrap()
         .check(&facts.get(), date("2026-09-11"));
@@ -169,7 +169,7 @@ fn an_unknown_seat_is_named() {
     let mut other = hand_in();
     other.seat = draw_seat_token(class_signs(), &[7; 32], 2);
     let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
-    let facts = Facts::with_keys([]);
+    let facts = Facts::with_keys([student().public()]);
     let checked = open(&sealed)
         .unwrap()
         .check(&facts.get(), date("2026-09-11"));

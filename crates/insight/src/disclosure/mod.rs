@@ -18,7 +18,7 @@ pub use bands::{Band, FEWEST_COUNTS, band};
 pub use completion::{Completion, CompletionLimits, complete};
 pub use ladder::{RowCounts, Step, choose_step, strand_rows};
 pub use primary::{Merged, merge_small, primary_cells};
-pub use releases::{ReleaseError, check_release};
+pub use releases::{CountedRating, RatingKey, ReleasedRow, RowFault, check_row};
 
 /// Counts: rows of equal length.
 pub type Table = Vec<Vec<u32>>;
@@ -36,5 +36,7 @@ pub fn protection_width(smallest_group: u32) -> u32 {
     smallest_group.div_ceil(2)
 }
 
+#[cfg(test)]
+mod release_tests;
 #[cfg(test)]
 mod tests;

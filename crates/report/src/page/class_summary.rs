@@ -41,7 +41,8 @@ pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
     }
     let mut misconceptions: BTreeMap<&str, u32> = BTreeMap::new();
     for found in board.rows.iter().flat_map(|row| &row.misconceptions) {
-        *misconceptions.entry(&found.code).or_default() += found.count;
+        let sum = misconceptions.entry(&found.code).or_default();
+        *sum = sum.saturating_add(found.count);
     }
     if !misconceptions.is_empty() {
         let mut most: Vec<(&str, u32)> = misconceptions.into_iter().collect();
@@ -50,8 +51,11 @@ pub fn class_summary(board: &Board, locale: Locale) -> Drafted<ReportPage> {
         let texts = most
             .into_iter()
             .take(MOST_MISCONCEPTIONS)
-            .map(|(code, count)| format!("{} ({count})", phrases::misconception(&draft.w, code)))
-            .collect();
+            .map(|(code, count)| {
+                let name = phrases::misconception(&draft.w, code)?;
+                Ok(format!("{name} ({count})"))
+            })
+            .collect::<Drafted<_>>()?;
         draft.put(ReportPart::Lines { texts });
     }
     Ok(draft.page)

@@ -46,7 +46,7 @@ pub fn group_plan(
     }
     if !page.misconceptions.is_empty() {
         draft.heading("report-misconceptions")?;
-        let texts = phrases::misconceptions(&draft.w, &page.misconceptions);
+        let texts = phrases::misconceptions(&draft.w, &page.misconceptions)?;
         draft.put(ReportPart::Lines { texts });
     }
     draft.heading("report-exercises")?;
@@ -107,7 +107,7 @@ pub(super) fn put_exercise(draft: &mut Draft, exercise: &SampleExercise) -> Draf
         let wrong = phrases::reads(&draft.w, &misconception.answer)?;
         texts.push(format!(
             "{}: {wrong}",
-            phrases::misconception(&draft.w, &misconception.code)
+            phrases::misconception(&draft.w, &misconception.code)?
         ));
     }
     draft.put(ReportPart::Lines { texts });

@@ -79,17 +79,21 @@ pub(crate) fn calibration(w: &Words, verdict: CalibrationVerdict) -> Drafted<Str
     })?)
 }
 
-/// The name of a misconception. A code that this version does not know stays as it is.
-pub(crate) fn misconception(w: &Words, code: &str) -> String {
-    let id = format!("misconception-{}", code.replace('_', "-"));
-    surefoot_exercises::messages::attribute(w.locale, &id, "name")
-        .unwrap_or_else(|_| code.to_string())
+/// The name of a misconception; no code is ever shown.
+pub(crate) fn misconception(w: &Words, code: &str) -> Drafted<String> {
+    let id = format!("misconception-{code}");
+    Ok(
+        match surefoot_exercises::messages::attribute(w.locale, &id, "name") {
+            Ok(name) => name,
+            Err(_) => w.get("report-misconception-other")?,
+        },
+    )
 }
 
 /// Misconceptions with their counts.
-pub(crate) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Vec<String> {
+pub(crate) fn misconceptions(w: &Words, all: &[MisconceptionCount]) -> Drafted<Vec<String>> {
     all.iter()
-        .map(|one| format!("{} ({})", misconception(w, &one.code), one.count))
+        .map(|one| Ok(format!("{} ({})", misconception(w, &one.code)?, one.count)))
         .collect()
 }
 

@@ -22,22 +22,19 @@ pub fn share_page(table: &ShareTable, locale: Locale) -> Drafted<ReportPage> {
         draft.caution("report-caution")?;
         return Ok(draft.page);
     }
-    if let ShareRelease::NearlySameClass {
-        made_on,
-        differing,
-        least,
-    } = table.release
-    {
-        let on = super::phrases::date(&draft.w, made_on)?;
-        let text = draft.w.say(
-            "report-share-nearly",
-            &[
-                ("date", on.into()),
-                ("differing", differing.into()),
-                ("least", least.into()),
-            ],
-        )?;
-        draft.put(ReportPart::Caution { text });
+    match table.release {
+        ShareRelease::TooFewChanged { unchanged, least } => {
+            let args = [("rows", unchanged.into()), ("least", least.into())];
+            let text = draft.w.say("report-share-too-few-changed", &args)?;
+            draft.put(ReportPart::Caution { text });
+        }
+        ShareRelease::Allowed { unchanged, .. } if unchanged > 0 => {
+            let least = table.smallest_group;
+            let args = [("rows", unchanged.into()), ("least", least.into())];
+            let text = draft.w.say("report-share-unchanged", &args)?;
+            draft.put(ReportPart::Caution { text });
+        }
+        ShareRelease::Allowed { .. } | ShareRelease::Nothing => {}
     }
     let set = rows(&draft.w, table)?;
     draft.put(ReportPart::Table { table: set });

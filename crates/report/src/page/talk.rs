@@ -34,7 +34,7 @@ pub fn talk_page(talk: &TalkView, locale: Locale) -> Drafted<ReportPage> {
         )?;
         if !concept.misconceptions.is_empty() {
             draft.words("report-misconceptions", &[])?;
-            let texts = phrases::misconceptions(&draft.w, &concept.misconceptions);
+            let texts = phrases::misconceptions(&draft.w, &concept.misconceptions)?;
             draft.put(ReportPart::Lines { texts });
         }
         if let Some(exercise) = &concept.exercise {

@@ -49,7 +49,7 @@ impl DeskStore {
             "SELECT (SELECT count(*) FROM hand_in WHERE class = ?1 AND seat = ?2),
                (SELECT count(*) FROM check_in WHERE class = ?1 AND seat = ?2)
                  + (SELECT count(*) FROM paper_check_in WHERE class = ?1 AND seat = ?2),
-               (SELECT coalesce(sum(alone + with_help + wrong), 0) FROM practice_count
+               (SELECT min(coalesce(sum(alone + with_help + wrong), 0), 4294967295) FROM practice_count
                  WHERE class = ?1 AND seat = ?2),
                (SELECT count(*) FROM observation WHERE class = ?1 AND seat = ?2)",
             params![class, seat],

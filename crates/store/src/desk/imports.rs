@@ -5,6 +5,7 @@ use super::super::columns::{date_at, unknown};
 use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
+use std::collections::BTreeMap;
 
 /// Whether a device's hand-ins count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -43,14 +44,14 @@ pub struct HandInKept {
     pub import: i64,
     /// The seat.
     pub seat: u32,
-    /// The device's id.
-    pub device: String,
-    /// The key that signed it, base64.
-    pub signing_key: String,
+    /// The number of the device that it came from.
+    pub device: i64,
     /// Its revision.
     pub revision: u32,
     /// Its school date.
     pub made_on: NaiveDate,
+    /// How many check-ins and practice results it has.
+    pub entries: usize,
     /// SHA-256 of the payload, hex.
     pub content_hash: String,
     /// The payload, deflated JSON.
@@ -145,65 +146,85 @@ impl DeskStore {
         )
     }
 
-    /// Keeps a hand-in. Returns `false` if the same hand-in is kept already.
-    pub fn keep_hand_in(&self, class: &str, kept: &HandInKept) -> Result<bool, StoreError> {
-        let added = self
-            .connection
+    /// Keeps a hand-in.
+    pub fn keep_hand_in(&self, class: &str, kept: &HandInKept) -> Result<(), StoreError> {
+        self.connection
             .prepare_cached(
-                "INSERT OR IGNORE INTO hand_in (import, class, seat, device, signing_key, revision, made_on,
-                   content_hash, content) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+                "INSERT INTO hand_in (import, class, seat, device, revision, made_on, entries, content_hash,
+                   content) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
             )?
             .execute(params![
                 kept.import,
                 class,
                 kept.seat,
                 kept.device,
-                kept.signing_key,
                 kept.revision,
                 kept.made_on.to_string(),
+                kept.entries,
                 kept.content_hash,
                 kept.content
             ])?;
-        Ok(added == 1)
+        Ok(())
     }
 
     /// Returns the newest revision that is kept of a device.
-    pub fn newest_revision(
-        &self,
-        class: &str,
-        seat: u32,
-        device: &str,
-        key: &str,
-    ) -> Result<Option<u32>, StoreError> {
+    pub fn newest_revision(&self, device: i64) -> Result<Option<u32>, StoreError> {
         Ok(self
             .connection
-            .prepare_cached(
-                "SELECT max(revision) FROM hand_in WHERE class = ?1 AND seat = ?2 AND device = ?3 AND signing_key = ?4",
-            )?
-            .query_row(params![class, seat, device, key], |row| row.get(0))
+            .prepare_cached("SELECT max(revision) FROM hand_in WHERE device = ?1")?
+            .query_row([device], |row| row.get(0))
             .optional()?
             .flatten())
     }
 
-    /// Returns whether a hand-in with this content is kept.
-    pub fn has_hand_in(
-        &self,
-        class: &str,
-        seat: u32,
-        content_hash: &str,
-    ) -> Result<bool, StoreError> {
+    /// Returns whether a hand-in of a device with this content is kept.
+    pub fn has_hand_in(&self, device: i64, content_hash: &str) -> Result<bool, StoreError> {
         Ok(self
             .connection
             .prepare_cached(
-                "SELECT EXISTS (SELECT 1 FROM hand_in WHERE class = ?1 AND seat = ?2 AND content_hash = ?3)",
+                "SELECT EXISTS (SELECT 1 FROM hand_in WHERE device = ?1 AND content_hash = ?2)",
             )?
-            .query_row(params![class, seat, content_hash], |row| row.get(0))?)
+            .query_row(params![device, content_hash], |row| row.get(0))?)
+    }
+
+    /// Returns device and bytes of each hand-in that is kept of a seat: each device's in the order
+    /// of their revisions, newest first.
+    pub fn hand_in_sizes(&self, class: &str, seat: u32) -> Result<Vec<(i64, u64)>, StoreError> {
+        self.rows(
+            "SELECT device, length(content) FROM hand_in WHERE class = ?1 AND seat = ?2
+             ORDER BY device, revision DESC, id DESC",
+            params![class, seat],
+            |row| Ok((row.get(0)?, row.get(1)?)),
+        )
+    }
+
+    /// Returns for each device of a class how many hand-ins are kept, and how many entries the newest
+    /// has.
+    pub fn brought(&self, class: &str) -> Result<BTreeMap<i64, (usize, usize)>, StoreError> {
+        // SQLite takes `entries` from the row that has the maximum.
+        let all = self.rows(
+            "SELECT device, count(*), max(revision), entries FROM hand_in WHERE class = ?1
+             GROUP BY device",
+            [class],
+            |row| Ok((row.get(0)?, (row.get(1)?, row.get(3)?))),
+        )?;
+        Ok(all.into_iter().collect())
+    }
+
+    /// Keeps only the newest hand-ins of a device, by revision.
+    pub fn keep_newest(&self, device: i64, most: usize) -> Result<(), StoreError> {
+        self.connection.execute(
+            "DELETE FROM hand_in WHERE device = ?1 AND id NOT IN
+               (SELECT id FROM hand_in WHERE device = ?1 ORDER BY revision DESC, id DESC LIMIT ?2)",
+            params![device, most],
+        )?;
+        Ok(())
     }
 
     /// Returns the hand-ins that are kept of a seat.
     pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
         self.rows(
-            "SELECT import, device, signing_key, revision, made_on, content_hash, content FROM hand_in
+            "SELECT import, device, revision, made_on, entries, content_hash, content FROM hand_in
              WHERE class = ?1 AND seat = ?2 ORDER BY id",
             params![class, seat],
             |row| {
@@ -211,9 +232,9 @@ impl DeskStore {
                     import: row.get(0)?,
                     seat,
                     device: row.get(1)?,
-                    signing_key: row.get(2)?,
-                    revision: row.get(3)?,
-                    made_on: date_at(row, 4)?,
+                    revision: row.get(2)?,
+                    made_on: date_at(row, 3)?,
+                    entries: row.get(4)?,
                     content_hash: row.get(5)?,
                     content: row.get(6)?,
                 })
@@ -230,11 +251,14 @@ impl DeskStore {
         )?;
         self.connection
             .execute("DELETE FROM hand_in WHERE import = ?1", [import])?;
-        // A device is unknown again if only that import brought it.
+        // A device is unknown again if only that import brought it, and so is a seat's first one.
         self.connection.execute(
-            "DELETE FROM device WHERE NOT EXISTS (SELECT 1 FROM hand_in h WHERE h.class = device.class
-               AND h.seat = device.seat AND h.device = device.device AND h.signing_key = device.signing_key)",
+            "DELETE FROM device WHERE NOT EXISTS (SELECT 1 FROM hand_in h WHERE h.device = device.id)",
             [],
+        )?;
+        self.connection.execute(
+            "UPDATE seat SET first_device_in = NULL WHERE first_device_in = ?1",
+            [import],
         )?;
         Ok(touched)
     }

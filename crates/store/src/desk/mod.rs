@@ -20,7 +20,7 @@ pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
-pub use releases::ReleaseRow;
+pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};
 pub use report_writer::ReportWriter;
 pub use reports::{CheckInSource, MisconceptionReport, PracticeReport, ReportRow};

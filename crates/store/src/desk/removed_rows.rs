@@ -14,6 +14,8 @@ pub struct RemovedRows {
     withdrawn: Vec<String>,
     /// The import of own concepts or exercises that is undone.
     undone: Option<u32>,
+    /// The mark that replaces that of the seat in the log of share-safe tables.
+    replaced_mark: Option<String>,
 }
 
 /// Which own concepts and exercises.
@@ -70,6 +72,7 @@ impl DeskStore {
             tables,
             withdrawn,
             undone: None,
+            replaced_mark: None,
         })
     }
 
@@ -100,7 +103,31 @@ impl DeskStore {
             tables,
             withdrawn: Vec::new(),
             undone,
+            replaced_mark: None,
         })
+    }
+
+    /// Adds a seat's ratings in the log of share-safe tables to the rows that are removed.
+    /// `replaced_by` is the mark that they get there.
+    pub fn remove_released(
+        &self,
+        removed: &mut RemovedRows,
+        seat_mark: &str,
+        replaced_by: &str,
+    ) -> Result<(), StoreError> {
+        const RATINGS: &str = "share_release_rating";
+        let table = self.removed_table(
+            RATINGS.to_owned(),
+            self.columns(RATINGS)?,
+            "class = ?1 AND seat_mark = ?2",
+            vec![
+                Value::Text(removed.class.clone()),
+                Value::Text(seat_mark.to_owned()),
+            ],
+        )?;
+        removed.tables.extend(table);
+        removed.replaced_mark = Some(replaced_by.to_owned());
+        Ok(())
     }
 
     fn columns(&self, table: &str) -> Result<Vec<String>, StoreError> {
@@ -153,6 +180,12 @@ impl DeskStore {
             // The rows refer to one another, so they are checked when all are written.
             self.connection
                 .pragma_update(None, "defer_foreign_keys", true)?;
+            if let Some(mark) = &removed.replaced_mark {
+                self.connection.execute(
+                    "DELETE FROM share_release_rating WHERE class = ?1 AND seat_mark = ?2",
+                    [&removed.class, mark],
+                )?;
+            }
             for table in &removed.tables {
                 let places: Vec<String> =
                     (1..=table.columns.len()).map(|n| format!("?{n}")).collect();

@@ -10,18 +10,18 @@ use surefoot_record::{AnswerCount, CheckIn, Key, Practice, Record};
 
 const CHECK_IN: &str =
     "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
-       confidence, outcome_at, outcome) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)";
+       confidence, outcome_at, outcome, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)";
 const PRACTICE: &str =
     "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,
-       wrong, sequence) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)";
+       wrong, sequence, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
 const MISCONCEPTION: &str =
-    "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times)
-     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)";
+    "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times, brought_by)
+     VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
 
 const DROP_PRACTICE: &str = "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2
-     AND device = ?3 AND school_date = ?4 AND concept = ?5";
+     AND device = ?3 AND school_date = ?4 AND concept = ?5 AND brought_by = ?6";
 const DROP_MISCONCEPTIONS: &str = "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2
-     AND device = ?3 AND school_date = ?4 AND concept = ?5";
+     AND device = ?3 AND school_date = ?4 AND concept = ?5 AND brought_by = ?6";
 
 /// Writes the reports of one seat.
 pub struct ReportWriter<'d> {
@@ -34,21 +34,28 @@ pub struct ReportWriter<'d> {
 }
 
 impl DeskStore {
-    /// Returns a writer of the reports of a seat.
-    pub fn report_writer(&self, class: &str, seat: u32) -> Result<ReportWriter<'_>, StoreError> {
-        let for_seat = |sql| -> rusqlite::Result<CachedStatement<'_>> {
+    /// Returns a writer of the reports of a seat that came by one signing key: `brought_by` is the
+    /// first device of the seat with that key.
+    pub fn report_writer(
+        &self,
+        class: &str,
+        seat: u32,
+        brought_by: i64,
+    ) -> Result<ReportWriter<'_>, StoreError> {
+        let for_seat = |sql, at| -> rusqlite::Result<CachedStatement<'_>> {
             let mut statement = self.connection.prepare_cached(sql)?;
             // These parameters are the same for every row.
             bind(&mut statement, 1, class)?;
             bind(&mut statement, 2, seat)?;
+            bind(&mut statement, at, brought_by)?;
             Ok(statement)
         };
         Ok(ReportWriter {
-            check_in: for_seat(CHECK_IN)?,
-            practice: for_seat(PRACTICE)?,
-            misconception: for_seat(MISCONCEPTION)?,
-            drop_practice: for_seat(DROP_PRACTICE)?,
-            drop_misconceptions: for_seat(DROP_MISCONCEPTIONS)?,
+            check_in: for_seat(CHECK_IN, 10)?,
+            practice: for_seat(PRACTICE, 11)?,
+            misconception: for_seat(MISCONCEPTION, 8)?,
+            drop_practice: for_seat(DROP_PRACTICE, 6)?,
+            drop_misconceptions: for_seat(DROP_MISCONCEPTIONS, 6)?,
             date: (NaiveDate::MIN, String::new()),
         })
     }

@@ -134,7 +134,7 @@ impl DeskStore {
     ) -> Result<(), StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 ORDER BY class, seat, device, school_date, concept, practice_count.sure",
+             FROM practice_count WHERE class = ?1 ORDER BY class, seat, brought_by, device, school_date, concept, practice_count.sure",
         )?;
         let mut rows = query.query([class])?;
         while let Some(row) = rows.next()? {
@@ -143,13 +143,13 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Returns the check-ins and practice counts that the tables hold of one seat.
-    pub fn record_of(&self, class: &str, seat: u32) -> Result<Record, StoreError> {
+    /// Returns the check-ins and practice counts of one seat that came by one signing key.
+    pub fn record_of(&self, class: &str, seat: u32, brought_by: i64) -> Result<Record, StoreError> {
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome
-             FROM check_in WHERE class = ?1 AND seat = ?2",
+             FROM check_in WHERE class = ?1 AND seat = ?2 AND brought_by = ?3",
         )?;
-        let mut rows = query.query(params![class, seat])?;
+        let mut rows = query.query(params![class, seat, brought_by])?;
         let mut check_ins = Vec::new();
         while let Some(row) = rows.next()? {
             check_ins.push(CheckIn {
@@ -162,10 +162,10 @@ impl DeskStore {
         }
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, sequence, nullif(sure, -1), alone, with_help, wrong
-             FROM practice_count WHERE class = ?1 AND seat = ?2
+             FROM practice_count WHERE class = ?1 AND seat = ?2 AND brought_by = ?3
              ORDER BY device, school_date, concept, practice_count.sure",
         )?;
-        let mut rows = query.query(params![class, seat])?;
+        let mut rows = query.query(params![class, seat, brought_by])?;
         let mut practice: Vec<Practice> = Vec::new();
         while let Some(row) = rows.next()? {
             let entry = Practice {
@@ -188,9 +188,9 @@ impl DeskStore {
         }
         let mut query = self.connection.prepare_cached(
             "SELECT device, school_date, concept, code, times
-             FROM misconception_count WHERE class = ?1 AND seat = ?2",
+             FROM misconception_count WHERE class = ?1 AND seat = ?2 AND brought_by = ?3",
         )?;
-        let mut rows = query.query(params![class, seat])?;
+        let mut rows = query.query(params![class, seat, brought_by])?;
         while let Some(row) = rows.next()? {
             let (device, date, concept) =
                 (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
@@ -202,6 +202,18 @@ impl DeskStore {
             }
         }
         Ok(Record::from_entries(check_ins, practice))
+    }
+
+    /// Counts the check-ins and practice results that the tables have of one seat.
+    pub fn entries_of(&self, class: &str, seat: u32) -> Result<usize, StoreError> {
+        Ok(self
+            .connection
+            .prepare_cached(
+                "SELECT (SELECT count(*) FROM check_in WHERE class = ?1 AND seat = ?2)
+                   + (SELECT count(*) FROM (SELECT DISTINCT brought_by, device, school_date, concept
+                      FROM practice_count WHERE class = ?1 AND seat = ?2))",
+            )?
+            .query_row(params![class, seat], |row| row.get(0))?)
     }
 
     /// Returns the practice counts of a class by seat, date and concept.
@@ -222,7 +234,7 @@ impl DeskStore {
         today: NaiveDate,
     ) -> Result<Vec<MisconceptionReport>, StoreError> {
         self.rows(
-            "SELECT seat, max(school_date), concept, code, sum(times) FROM misconception_count
+            "SELECT seat, max(school_date), concept, code, min(sum(times), 4294967295) FROM misconception_count
              WHERE class = ?1 AND school_date <= ?2
              GROUP BY seat, concept, code ORDER BY seat, concept, 5 DESC, code",
             params![class, today.to_string()],

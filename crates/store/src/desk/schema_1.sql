@@ -49,13 +49,17 @@ CREATE TABLE seat (
     number INTEGER NOT NULL,
     token TEXT NOT NULL,                -- random; on the slip with its check character
     name TEXT,
+    first_device_in INTEGER,            -- import that brought its first device; null: never had one
     PRIMARY KEY (class, number),
     UNIQUE (class, token)
 ) STRICT;
 
--- Devices that handed in for a seat. The first key of a seat is accepted,
--- another one is quarantined until the teacher decides.
+-- Devices that handed in for a seat. A device is known by its id and its key, because
+-- anybody can write another device's id into a file. A seat's first device is accepted, and
+-- so is another one with an accepted key; all others are quarantined until the teacher
+-- decides.
 CREATE TABLE device (
+    id INTEGER PRIMARY KEY AUTOINCREMENT,
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
     device TEXT NOT NULL,
@@ -63,7 +67,7 @@ CREATE TABLE device (
     recipient TEXT NOT NULL,            -- age X25519, for personal assignments
     state TEXT NOT NULL CHECK (state IN ('accepted', 'quarantined', 'rejected')),
     first_seen_on TEXT NOT NULL,
-    PRIMARY KEY (class, seat, device, signing_key),
+    UNIQUE (class, seat, device, signing_key),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT;
 
@@ -94,28 +98,31 @@ CREATE TABLE hand_in (
     import INTEGER NOT NULL REFERENCES import (id),
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
-    device TEXT NOT NULL,
-    signing_key TEXT NOT NULL,
+    device INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
     revision INTEGER NOT NULL,
     made_on TEXT NOT NULL,
+    entries INTEGER NOT NULL,
     content_hash TEXT NOT NULL,
     content BLOB NOT NULL,              -- the JSON payload, deflated
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE,
-    UNIQUE (class, seat, device, signing_key, content_hash)
+    UNIQUE (device, content_hash)
 ) STRICT;
 
--- Derived: the union of the check-ins of each (device, school date, concept).
+-- Derived: the union of the check-ins of each (device, school date, concept), apart for each
+-- signing key: `brought_by` is the first device of the seat with that key. So nobody replaces
+-- what came by another key.
 CREATE TABLE check_in (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
-    device TEXT NOT NULL,
+    brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
+    device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
     confidence_at INTEGER,              -- sequence of the tap that gave it; null: never
     confidence INTEGER,
     outcome_at INTEGER,
     outcome TEXT,
-    PRIMARY KEY (class, seat, device, school_date, concept),
+    PRIMARY KEY (class, seat, brought_by, device, school_date, concept),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
@@ -123,7 +130,8 @@ CREATE TABLE check_in (
 CREATE TABLE practice_count (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
-    device TEXT NOT NULL,
+    brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
+    device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
     sure INTEGER NOT NULL,
@@ -131,7 +139,7 @@ CREATE TABLE practice_count (
     with_help INTEGER NOT NULL,
     wrong INTEGER NOT NULL,
     sequence INTEGER NOT NULL,          -- of the entry that these counts are part of
-    PRIMARY KEY (class, seat, device, school_date, concept, sure),
+    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, sure),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
@@ -139,12 +147,13 @@ CREATE TABLE practice_count (
 CREATE TABLE misconception_count (
     class TEXT NOT NULL,
     seat INTEGER NOT NULL,
-    device TEXT NOT NULL,
+    brought_by INTEGER NOT NULL REFERENCES device (id) ON DELETE CASCADE,
+    device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
     code TEXT NOT NULL,
     times INTEGER NOT NULL,
-    PRIMARY KEY (class, seat, device, school_date, concept, code),
+    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, code),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
@@ -259,8 +268,8 @@ CREATE TABLE small_group_seat (
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 
--- The share-safe tables that were handed out. They are kept because the difference of
--- two tables of nearly the same class could reveal a student.
+-- The share-safe tables that were handed out. They are kept because tables that are added
+-- and subtracted could reveal the ratings of a few students.
 CREATE TABLE share_release (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
@@ -268,13 +277,18 @@ CREATE TABLE share_release (
     PRIMARY KEY (class, place)
 ) STRICT;
 
--- The seats that the class had then. A mark is a digest of the seat's code, so that a
--- later student with the same number has another mark. It stays when the seat is removed.
-CREATE TABLE share_release_seat (
+-- The ratings that each row of such a table counted. The marks are keyed digests: of the
+-- seat's token, and of the rating with its date and sequence. When the seat is removed, random
+-- values replace both, and `low` is kept or turned round for the whole concept by chance.
+CREATE TABLE share_release_rating (
     class TEXT NOT NULL,
     place INTEGER NOT NULL,
+    row TEXT NOT NULL,                  -- concept or strand, or empty for the class
     seat_mark TEXT NOT NULL,
-    PRIMARY KEY (class, place, seat_mark),
+    concept TEXT NOT NULL,
+    mark TEXT NOT NULL,
+    low INTEGER NOT NULL,
+    PRIMARY KEY (class, place, row, seat_mark, concept),
     FOREIGN KEY (class, place) REFERENCES share_release (class, place) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 

@@ -4,7 +4,7 @@ use super::super::StoreError;
 use super::super::columns::date_at;
 use super::{DeskStore, DeviceState};
 use chrono::NaiveDate;
-use rusqlite::{Row, params};
+use rusqlite::{OptionalExtension, Row, params};
 
 /// A seat.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -20,6 +20,8 @@ pub struct SeatRow {
 /// A device that handed in for a seat.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct DeviceRow {
+    /// Its number at this desk.
+    pub id: i64,
     /// The seat.
     pub seat: u32,
     /// The device's id.
@@ -83,51 +85,87 @@ impl DeskStore {
     /// Returns the devices of a class by seat, each seat's in the order they came.
     pub fn devices(&self, class: &str) -> Result<Vec<DeviceRow>, StoreError> {
         self.rows(
-            "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
-             WHERE class = ?1 ORDER BY seat, first_seen_on, rowid",
+            "SELECT id, seat, device, signing_key, recipient, state, first_seen_on FROM device
+             WHERE class = ?1 ORDER BY seat, id",
             [class],
             device_at,
         )
     }
 
-    /// Returns the devices of one seat, in no fixed order.
+    /// Returns the devices of one seat in the order they came.
     pub fn devices_of(&self, class: &str, seat: u32) -> Result<Vec<DeviceRow>, StoreError> {
         self.rows(
-            "SELECT seat, device, signing_key, recipient, state, first_seen_on FROM device
-             WHERE class = ?1 AND seat = ?2",
+            "SELECT id, seat, device, signing_key, recipient, state, first_seen_on FROM device
+             WHERE class = ?1 AND seat = ?2 ORDER BY id",
             params![class, seat],
             device_at,
         )
     }
 
-    /// Adds a device, or updates its recipient and state.
-    pub fn put_device(&self, class: &str, device: &DeviceRow) -> Result<(), StoreError> {
-        self.connection
+    /// Adds a device, or updates recipient and state of the one with this device id and signing
+    /// key. Returns its number; that of `device` is not used.
+    pub fn put_device(&self, class: &str, device: &DeviceRow) -> Result<i64, StoreError> {
+        Ok(self
+            .connection
             .prepare_cached(
                 "INSERT INTO device (class, seat, device, signing_key, recipient, state, first_seen_on)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)
-                 ON CONFLICT (class, seat, device, signing_key) DO UPDATE SET recipient = ?5, state = ?6",
+                 ON CONFLICT (class, seat, device, signing_key) DO UPDATE SET recipient = ?5, state = ?6
+                 RETURNING id",
             )?
-            .execute(params![
-                class,
-                device.seat,
-                device.device,
-                device.signing_key,
-                device.recipient,
-                device.state.word(),
-                device.first_seen_on.to_string()
-            ])?;
+            .query_row(
+                params![
+                    class,
+                    device.seat,
+                    device.device,
+                    device.signing_key,
+                    device.recipient,
+                    device.state.word(),
+                    device.first_seen_on.to_string()
+                ],
+                |row| row.get(0),
+            )?)
+    }
+
+    /// Removes a device with its hand-ins and what was derived from them.
+    pub fn remove_device(&self, device: i64) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM device WHERE id = ?1", [device])?;
+        Ok(())
+    }
+
+    /// Returns whether a seat ever had a device that was accepted unasked.
+    ///
+    /// # Errors
+    /// [`StoreError::Missing`] if there is no such seat.
+    pub fn had_device(&self, class: &str, seat: u32) -> Result<bool, StoreError> {
+        self.connection
+            .prepare_cached(
+                "SELECT first_device_in IS NOT NULL FROM seat WHERE class = ?1 AND number = ?2",
+            )?
+            .query_row(params![class, seat], |row| row.get(0))
+            .optional()?
+            .ok_or(StoreError::Missing("seat"))
+    }
+
+    /// Notes the import that brought a seat's first device.
+    pub fn note_first_device(&self, class: &str, seat: u32, import: i64) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE seat SET first_device_in = ?3 WHERE class = ?1 AND number = ?2",
+            params![class, seat, import],
+        )?;
         Ok(())
     }
 }
 
 fn device_at(row: &Row<'_>) -> rusqlite::Result<DeviceRow> {
     Ok(DeviceRow {
-        seat: row.get(0)?,
-        device: row.get(1)?,
-        signing_key: row.get(2)?,
-        recipient: row.get(3)?,
-        state: DeviceState::at(row, 4)?,
-        first_seen_on: date_at(row, 5)?,
+        id: row.get(0)?,
+        seat: row.get(1)?,
+        device: row.get(2)?,
+        signing_key: row.get(3)?,
+        recipient: row.get(4)?,
+        state: DeviceState::at(row, 5)?,
+        first_seen_on: date_at(row, 6)?,
     })
 }

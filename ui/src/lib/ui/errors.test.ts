@@ -17,6 +17,7 @@ const REFUSALS: OfCode<Refusal> = {
   newer_format: { code: 'newer_format', found: 2, known: 1 },
   bad_content: { code: 'bad_content', at: '/seat' },
   seat_unknown: { code: 'seat_unknown' },
+  seat_full: { code: 'seat_full' },
   not_newer: { code: 'not_newer', found: 1, held: 2 },
   wrong_passphrase: { code: 'wrong_passphrase' },
   too_much_work: { code: 'too_much_work', found: 30, most: 18 },

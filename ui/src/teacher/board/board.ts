@@ -138,7 +138,7 @@ export const hundredths = (value: number): string =>
 export const misconceptionWords = (code: string): string =>
   hasWords(`misconception-${code}`)
     ? sayPart(`misconception-${code}`, 'name')
-    : say('concept-misconception-unknown', { code });
+    : say('concept-misconception-other');
 
 /** A concept's strand, day and phase. Lines break only after a dot. */
 export const placeWords = (row: BoardRow): string =>

@@ -1,0 +1,37 @@
+//! The misconceptions that were recognised in a class's practice.
+
+use crate::error::DeskError;
+use chrono::NaiveDate;
+use std::collections::BTreeMap;
+use surefoot_exercises::messages::is_misconception;
+use surefoot_store::DeskStore;
+use surefoot_store::desk::MisconceptionReport;
+
+/// Stands for every code that the catalogue does not have: a file may say any words as a code, and
+/// nobody but the program writes on the teacher's screens.
+pub const OTHER_MISCONCEPTION: &str = "other";
+
+/// Returns the misconceptions of a class up to `today`, summed by seat, concept and code.
+pub(crate) fn misconceptions(
+    desk: &DeskStore,
+    class: &str,
+    today: NaiveDate,
+) -> Result<Vec<MisconceptionReport>, DeskError> {
+    let mut sums: BTreeMap<(u32, String, String), MisconceptionReport> = BTreeMap::new();
+    for mut found in desk.misconceptions_by_seat(class, today)? {
+        if !is_misconception(&found.code) {
+            OTHER_MISCONCEPTION.clone_into(&mut found.code);
+        }
+        let key = (found.seat, found.concept.clone(), found.code.clone());
+        match sums.get_mut(&key) {
+            Some(sum) => {
+                sum.times = sum.times.saturating_add(found.times);
+                sum.date = sum.date.max(found.date);
+            }
+            None => {
+                sums.insert(key, found);
+            }
+        }
+    }
+    Ok(sums.into_values().collect())
+}
