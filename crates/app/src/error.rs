@@ -96,12 +96,6 @@ pub enum CallError {
     /// The student's PIN has not been typed.
     #[error("locked by a PIN")]
     Locked,
-    /// The wait after wrong tries is not over.
-    #[error("wait {wait_seconds} s")]
-    PinWait {
-        /// Seconds left.
-        wait_seconds: u32,
-    },
     /// The store could not be read or written.
     #[error("store: {detail}")]
     Storage {

@@ -550,11 +550,7 @@ detail: string, } | { "code": "disk_full" } | { "code": "not_writable",
 /**
  * For the log.
  */
-detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": "pin_wait", 
-/**
- * Seconds left.
- */
-wait_seconds: number, } | { "code": "storage", 
+detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": "storage", 
 /**
  * For the log; holds no names.
  */

@@ -49,7 +49,6 @@ const ERRORS: OfCode<CallError> = {
   not_writable: { code: 'not_writable', detail: 'x' },
   store_busy: { code: 'store_busy' },
   locked: { code: 'locked' },
-  pin_wait: { code: 'pin_wait', wait_seconds: 5 },
   files: { code: 'files', detail: 'x' },
   no_voice: { code: 'no_voice', missing: 'speech_dispatcher' },
   cancelled: { code: 'cancelled' },

@@ -54,8 +54,6 @@ export function errorWords(error: Trouble): string[] {
       return [say('error-damaged-store'), say('error-damaged-store-do')];
     case 'locked':
       return [say('error-locked'), say('error-kept')];
-    case 'pin_wait':
-      return [say('error-pin-wait', { wait_seconds: error.wait_seconds }), say('error-kept')];
     case 'unreadable_answer':
       return [say('error-unreadable-answer'), say('error-unreadable-answer-do')];
     case 'no_voice':
