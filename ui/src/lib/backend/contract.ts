@@ -87,11 +87,11 @@ text_percent: number,
  */
 decimal_sign: DecimalSign, 
 /**
- * No motion; else as the system says.
+ * Whether nothing moves; if not, the system decides.
  */
 less_motion: boolean, 
 /**
- * Whether an exercise is read aloud as it opens.
+ * Whether an exercise is read aloud when it opens.
  */
 reads_aloud: boolean, };
 export type AppearanceTheme = "device" | "light" | "dark" | "contrast" | "contrast_dark";
@@ -596,7 +596,7 @@ export type CatalogueReading = {
  */
 file: string, 
 /**
- * Its kind.
+ * Its format.
  */
 format: CatalogueFormat, 
 /**
@@ -811,7 +811,8 @@ line: number,
  */
 at: string, 
 /**
- * How other drafts name it: an id, a code or a package's identifier.
+ * The name by which other drafts refer to it: its id or code, or its identifier in the
+ * package.
  */
 key: string, 
 /**
@@ -819,23 +820,23 @@ key: string,
  */
 id: string, 
 /**
- * A short title.
+ * Its short title.
  */
 title: Text, 
 /**
- * The "I can" statement.
+ * Its "I can" statement.
  */
 i_can: Text, 
 /**
- * Its strand, once chosen.
+ * Its strand; the teacher chooses it for an item of a package.
  */
 strand: Strand | null, 
 /**
- * Its school grade, once chosen.
+ * Its school grade; the teacher chooses it where the package does not say it.
  */
 grade: number | null, 
 /**
- * Keys, ids or titles of what comes before it.
+ * Its prerequisites, by key, id, title or code.
  */
 before: Array<string>, 
 /**
@@ -843,11 +844,11 @@ before: Array<string>,
  */
 codes: Array<string>, 
 /**
- * What it stands under in its package; empty in a table.
+ * The title of its parent in the package; empty in a table.
  */
 under: string, 
 /**
- * Whether other items of its package stand under it.
+ * Whether it is the parent of other items of the package.
  */
 has_parts: boolean, };
 export type ConceptId = string;
@@ -874,27 +875,27 @@ students: number,
 newest_days: number, };
 export type ConceptName = { 
 /**
- * The concept's id.
+ * Its id.
  */
 id: string, 
 /**
- * The strand's id, for its name in the messages (`strand-<id>`).
+ * Its strand; the message `strand-<strand>` is the name.
  */
 strand: string, 
 /**
- * Short title in the language asked for.
+ * Its short title in the language asked for.
  */
 title: string, 
 /**
- * "I can" statement in the language asked for.
+ * Its "I can" statement in the language asked for.
  */
 i_can: string, 
 /**
- * The language of the title, if it is missing in the language asked for.
+ * The language of the title, if the title is missing in the language asked for.
  */
 shown_in?: Language, 
 /**
- * Whether there are exercises for it; without, it is self-rated only.
+ * Whether it has exercises; if not, students only rate it.
  */
 has_exercises: boolean, };
 export type ConceptReports = { 
@@ -1065,13 +1066,26 @@ class: string,
  */
 seat: number, 
 /**
- * The device's id.
+ * The device's number at this desk.
  */
-device: string, 
+device: number, 
 /**
- * Whether it is accepted or rejected; `None` quarantines it again.
+ * Whether it is accepted or rejected; `None` quarantines it.
  */
 accept: boolean | null, };
+export type DeviceOfSeat = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat's number.
+ */
+seat: number, 
+/**
+ * The device's number at this desk.
+ */
+device: number, };
 export type DeviceSettings = { 
 /**
  * Language of the first screen and of the teacher's screens.
@@ -1653,23 +1667,23 @@ class: string,
 lessons: Array<[string, string | null]>, };
 export type Flag = { "code": "future_date", 
 /**
- * The furthest date.
+ * The date that is furthest off.
  */
 date: string, 
 /**
- * How many entries.
+ * The number of entries.
  */
 entries: number, } | { "code": "outside_year", 
 /**
- * The furthest date.
+ * The date that is furthest off.
  */
 date: string, 
 /**
- * How many entries.
+ * The number of entries.
  */
 entries: number, } | { "code": "unknown_concept", 
 /**
- * How many concepts.
+ * The number of concepts.
  */
 concepts: number, };
 export type Focus = { 
@@ -1726,11 +1740,11 @@ shape: PartShape,
 strips: Array<Strip>, };
 export type Goal = { 
 /**
- * A short note, as the student wrote it.
+ * The sentence as the student wrote it.
  */
 words: string, 
 /**
- * Whether the student ticked it as reached.
+ * Whether the student marked it as reached.
  */
 reached: boolean, };
 export type Goals = { 
@@ -2334,7 +2348,7 @@ chars: number,
  */
 most: number, } | { "code": "too_many", 
 /**
- * What: `choices`, `hints`, `steps`, `wrong`.
+ * What: for example `choices`, `hints` or `CFItems`.
  */
 column: string, 
 /**
@@ -2366,7 +2380,7 @@ kind: string, } | { "code": "not_a_choice",
  */
 text: string, } | { "code": "too_few_choices" } | { "code": "choices_alike", 
 /**
- * Which.
+ * The choice.
  */
 text: string, } | { "code": "no_choices_here" } | { "code": "translation_parts", 
 /**
@@ -2402,7 +2416,7 @@ most: number, } | { "code": "bank_too_long",
  */
 most_bytes: number, } | { "code": "not_xml", 
 /**
- * What the reader says.
+ * The message of the reader.
  */
 detail: string, } | { "code": "entities" } | { "code": "xml_too_large" } | { "code": "older_qti" } | { "code": "not_an_item", 
 /**
@@ -2434,7 +2448,7 @@ cardinality: string,
  */
 base_type: string, } | { "code": "no_key" } | { "code": "unknown_processing", 
 /**
- * The template, or the element in its place.
+ * The template, or the element used instead.
  */
 text: string, } | { "code": "several_best" } | { "code": "none_best" } | { "code": "keys_disagree" } | { "code": "not_a_number", 
 /**
@@ -2446,7 +2460,7 @@ text: string, } | { "code": "unknown_strand",
  */
 text: string, } | { "code": "unknown_language", 
 /**
- * Its tag as written.
+ * The tag as written.
  */
 text: string, } | { "code": "bad_grade", 
 /**
@@ -2462,7 +2476,7 @@ text: string, } | { "code": "concept_there",
  */
 text: string, } | { "code": "circle", 
 /**
- * The ids around it.
+ * The id of the concept.
  */
 text: string, } | { "code": "concepts_full", 
 /**
@@ -2523,7 +2537,8 @@ export type LineRefused = {
  */
 line: number, 
 /**
- * The place in a file without lines, such as `CFItems[3].fullStatement`; else empty.
+ * The place in a file without lines, such as `CFItems[3].fullStatement`; empty for a
+ * table.
  */
 at: string, 
 /**
@@ -3345,23 +3360,23 @@ concept: string | null,
 more: boolean, };
 export type PracticeRules = { 
 /**
- * The fewest minutes an evening, 1 or more.
+ * The fewest minutes of an evening, at least 1.
  */
 minutes_least: number, 
 /**
- * The most, at most 120.
+ * The most minutes of an evening, at most 120.
  */
 minutes_most: number, 
 /**
- * The fewest evenings a week, 1 or more.
+ * The fewest evenings of a week, at least 1.
  */
 evenings_least: number, 
 /**
- * The most, at most 7.
+ * The most evenings of a week, at most 7.
  */
 evenings_most: number, 
 /**
- * The next test, within the school year.
+ * The date of the next test, within the school year.
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
@@ -3501,47 +3516,47 @@ days: number, } | { "code": "focus" } | { "code": "chosen" } | { "code": "first_
 concept: string, };
 export type Refusal = { "code": "too_large", 
 /**
- * Size found, or the size at which reading stopped.
+ * Its size, or the size at which reading stopped.
  */
 found_bytes: number, 
 /**
- * The cap.
+ * The limit.
  */
 most_bytes: number, } | { "code": "unpacks_too_large", 
 /**
- * The cap.
+ * The limit.
  */
 most_bytes: number, } | { "code": "too_many_entries", 
 /**
- * The cap.
+ * The limit.
  */
 most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
 /**
- * Its format number.
+ * Its format.
  */
 found: number, 
 /**
- * The newest format known here.
+ * The newest format that this program knows.
  */
 known: number, } | { "code": "bad_content", 
 /**
- * Where, as a path into the content.
+ * The place, as a path into the content.
  */
-at: string, } | { "code": "seat_unknown" } | { "code": "not_newer", 
+at: string, } | { "code": "seat_unknown" } | { "code": "seat_full" } | { "code": "not_newer", 
 /**
  * Its version.
  */
 found: number, 
 /**
- * The version held.
+ * The version on the device.
  */
 held: number, } | { "code": "other_teacher" } | { "code": "wrong_passphrase" } | { "code": "too_much_work", 
 /**
- * Work factor asked for, log2 of scrypt's N.
+ * Its scrypt work factor, log2 of N.
  */
 found: number, 
 /**
- * The cap.
+ * The limit.
  */
 most: number, } | { "code": "unsafe_name" } | { "code": "unreadable" };
 export type RemoveStudent = { 
@@ -4088,24 +4103,20 @@ name: string | null,
  */
 code: string, 
 /**
- * Devices whose hand-ins count for this seat.
+ * The devices that handed in for this seat, in the order they came.
  */
-devices: number, 
-/**
- * Quarantined devices of this seat.
- */
-quarantined_devices: Array<string>, 
+devices: Array<SeatDevice>, 
 /**
  * The newest report from this seat.
  */
 newest_report: string | null, };
 export type SeatCodeError = { "code": "length", 
 /**
- * Signs typed, without spaces and dashes.
+ * The number of signs, without spaces and dashes.
  */
 found: number, 
 /**
- * Signs a code has.
+ * The number of signs of a seat code.
  */
 expected: number, } | { "code": "sign", 
 /**
@@ -4121,6 +4132,32 @@ pack: number,
  * The typed code.
  */
 seat_code: string, };
+export type SeatDevice = { 
+/**
+ * Its number at this desk. Two devices never have the same.
+ */
+id: number, 
+/**
+ * Its fingerprint, as its settings show it.
+ */
+fingerprint: string, 
+/**
+ * Whether its hand-ins count.
+ */
+state: SeatDeviceState, 
+/**
+ * The date of the import that brought its first hand-in.
+ */
+first_seen_on: string, 
+/**
+ * How many of its hand-ins the desk keeps.
+ */
+hand_ins: number, 
+/**
+ * Check-ins and practice results in its newest hand-in.
+ */
+entries: number, };
+export type SeatDeviceState = "accepted" | "quarantined" | "rejected";
 export type SeatHoldings = { 
 /**
  * Kept hand-ins.
@@ -4974,6 +5011,7 @@ export interface DeskCalls {
   pick_class_key: { args: Nothing; out: PickedSealed | null };
   import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
+  discard_device: { args: DeviceOfSeat; out: ClassSetup };
   board: { args: ClassId; out: Board };
   group_board: { args: GroupBoard; out: Board };
   comparison: { args: ClassId; out: Comparison };
