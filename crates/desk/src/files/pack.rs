@@ -4,7 +4,7 @@ use crate::class::OpenClass;
 use crate::class::pack_stamp::{accepted_devices, stamp};
 use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PersonalAssignments,
@@ -146,7 +146,12 @@ fn sealed(
         .map(|s| (s.number, s.token.as_str()))
         .collect();
     let mut sealed = Vec::new();
+    let mut labels = BTreeSet::new();
     for (seat, device, recipient) in accepted_devices(desk, class)? {
+        // A label may come once, also if the teacher accepted two keys with one device id.
+        if !labels.insert((seat, device.clone())) {
+            continue;
+        }
         let Some(token) = tokens.get(&seat) else {
             continue;
         };
