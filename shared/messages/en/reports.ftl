@@ -187,12 +187,12 @@ report-path-counts = { $rated ->
    *[other] { $practised } exercises
 } this year.
 report-share-too-few-changed = { $rows ->
-    [one] This table cannot be handed out. Since an earlier table, fewer than { $least } students changed their side in its { $rows } row, or nearly all of them changed it the same way. The two tables together could give their ratings away. Wait until at least { $least } students have changed between low and high.
-   *[other] This table cannot be handed out. Since an earlier table, fewer than { $least } students changed their side in each of { $rows } rows, or nearly all of them changed it the same way. The tables together could give their ratings away. Wait until at least { $least } students have changed between low and high.
+    [one] This table cannot be handed out. Since an earlier table, fewer than { $least } students rated anew in its { $rows } row, or nearly all of them changed in the same way. The two tables together could give their ratings away. Wait until at least { $least } students have rated it on another day.
+   *[other] This table cannot be handed out. Since an earlier table, fewer than { $least } students rated anew in each of { $rows } rows, or nearly all of them changed in the same way. The tables together could give their ratings away. Wait until at least { $least } students have rated the concept on another day.
 }
 report-share-unchanged = { $rows ->
-    [one] { $rows } row is withheld: since an earlier table fewer than { $least } students changed between low and high in it, or nearly all of them in the same way. It comes back when more have changed.
-   *[other] { $rows } rows are withheld: since an earlier table fewer than { $least } students changed between low and high in them, or nearly all of them in the same way. They come back when more have changed.
+    [one] { $rows } row is withheld: since an earlier table fewer than { $least } students rated it anew, or nearly all of them changed in the same way. It comes back when more have rated it on another day.
+   *[other] { $rows } rows are withheld: since an earlier table fewer than { $least } students rated them anew, or nearly all of them changed in the same way. They come back when more have rated them on another day.
 }
 
 ## What can be printed: names and uses, in the order of the table of reports.

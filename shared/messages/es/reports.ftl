@@ -187,12 +187,12 @@ report-path-counts = { $rated ->
    *[other] { $practised } ejercicios
 } este año.
 report-share-too-few-changed = { $rows ->
-    [one] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes cambiaron de lado en su { $rows } fila, o casi todos cambiaron igual. Las dos tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes hayan cambiado entre bajo y alto.
-   *[other] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes cambiaron de lado en cada una de { $rows } filas, o casi todos cambiaron igual. Las tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes hayan cambiado entre bajo y alto.
+    [one] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes valoraron de nuevo en su { $rows } fila, o casi todos cambiaron igual. Las dos tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes la hayan valorado otro día.
+   *[other] Esta tabla no se puede entregar. Desde una tabla anterior, menos de { $least } estudiantes valoraron de nuevo en cada una de { $rows } filas, o casi todos cambiaron igual. Las tablas juntas podrían revelar lo que valoraron. Espera a que al menos { $least } estudiantes hayan valorado el concepto otro día.
 }
 report-share-unchanged = { $rows ->
-    [one] Se retiene { $rows } fila: desde una tabla anterior menos de { $least } estudiantes cambiaron en ella entre bajo y alto, o casi todos igual. Vuelve cuando hayan cambiado más.
-   *[other] Se retienen { $rows } filas: desde una tabla anterior menos de { $least } estudiantes cambiaron en ellas entre bajo y alto, o casi todos igual. Vuelven cuando hayan cambiado más.
+    [one] Se retiene { $rows } fila: desde una tabla anterior menos de { $least } estudiantes la valoraron de nuevo, o casi todos cambiaron igual. Vuelve cuando más la hayan valorado otro día.
+   *[other] Se retienen { $rows } filas: desde una tabla anterior menos de { $least } estudiantes las valoraron de nuevo, o casi todos cambiaron igual. Vuelven cuando más las hayan valorado otro día.
 }
 
 ## What can be printed: names and uses, in the order of the table of reports.
@@ -215,7 +215,7 @@ report-about-talk = Los conceptos que merecen los pocos minutos, cada uno con un
 report-name-class-summary = Resumen de la clase
 report-about-class-summary = Cada concepto con su estimación, las valoraciones y la práctica. Para los docentes de esta clase.
 report-name-share-safe = Tabla de la clase para la escuela
-report-about-share-safe = Partes sin nombres, con los grupos pequeños reservados y comprobados. Se anota cada tabla guardada, porque dos tablas de casi la misma clase pueden revelar lo que dijo un estudiante.
+report-about-share-safe = Partes sin nombres, con los grupos pequeños reservados y comprobados. Se anota cada tabla guardada. Una tabla posterior retiene cada fila en la que cambió muy poco, porque dos tablas juntas pueden revelar lo que dijo un estudiante.
 report-name-workbook = Libro (XLSX)
 report-about-workbook = Para hojas de cálculo, sin nombres. Los números pequeños pueden señalar a un estudiante: para la escuela, usa la tabla de la clase en Informes.
 report-name-board-csv = Tablero (CSV)

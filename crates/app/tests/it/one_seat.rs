@@ -102,7 +102,12 @@ impl Room {
         DeskStore::open(&path, Durability::Relaxed).unwrap()
     }
 
-    fn sealed(&self, from: &mut Sender, check_ins: Vec<CheckIn>, practice: Vec<Practice>) -> Vec<u8> {
+    fn sealed(
+        &self,
+        from: &mut Sender,
+        check_ins: Vec<CheckIn>,
+        practice: Vec<Practice>,
+    ) -> Vec<u8> {
         from.revision += 1;
         let store = self.store();
         let row = store.class(&self.class).unwrap();
@@ -142,7 +147,9 @@ impl Room {
     fn devices(&self, seat: u32) -> Vec<(i64, SeatDeviceState)> {
         let setup = self.desk.app.desk.class_setup(self.id()).unwrap();
         let seat = setup.seats.into_iter().find(|one| one.number == seat);
-        (seat.unwrap().devices.into_iter()).map(|d| (d.id, d.state)).collect()
+        (seat.unwrap().devices.into_iter())
+            .map(|d| (d.id, d.state))
+            .collect()
     }
 
     fn decide(&self, seat: u32, device: i64, accept: Option<bool>) -> bool {
@@ -203,7 +210,10 @@ impl Room {
         let board = app.board(self.id()).unwrap();
         for row in &board.rows {
             for found in &row.misconceptions {
-                assert!(found.code == "other" || self.known(&found.code), "{found:?}");
+                assert!(
+                    found.code == "other" || self.known(&found.code),
+                    "{found:?}"
+                );
             }
         }
         app.comparison(self.id()).unwrap();
@@ -212,7 +222,7 @@ impl Room {
         let group = vec![1, 2];
         app.group_board(GroupBoard {
             class: class.clone(),
-            seats: group.clone(),
+            group: group.clone(),
         })
         .unwrap();
         app.concept_reports(ClassConcept {
@@ -318,7 +328,11 @@ fn entries(concepts: Vec<String>) -> impl Strategy<Value = (Vec<CheckIn>, Vec<Pr
         4 => prop::sample::select(concepts),
         1 => Just("no-such-concept".to_owned())
     ];
-    let at = prop_oneof![Just(1_u32), Just(u32::MAX), any::<u32>().prop_map(|at| at.max(1))];
+    let at = prop_oneof![
+        Just(1_u32),
+        Just(u32::MAX),
+        any::<u32>().prop_map(|at| at.max(1))
+    ];
     let key = (any::<u8>(), date, concept, at);
     let rated = (key.clone(), 0_u8..4).prop_map(|((device, on, concept, at), rated)| {
         let device = DeviceId::from_bytes(&[device; 16]);
@@ -330,25 +344,32 @@ fn entries(concepts: Vec<String>) -> impl Strategy<Value = (Vec<CheckIn>, Vec<Pr
         Just("only-one-factor-found")
     ];
     let count = || prop_oneof![Just(0), Just(MOST), 0..=MOST];
-    let practised = (key, count(), count(), prop::collection::btree_map(code, 1..=MOST, 0..3))
-        .prop_map(|((device, on, concept, at), alone, wrong, codes)| Practice {
-            device: DeviceId::from_bytes(&[device; 16]),
-            date: crate::support::date(on),
-            concept: ConceptId::new(concept).unwrap(),
-            sequence: at,
-            answers: [None, Some(Confidence::NotYet), Some(Confidence::CouldTeach)]
-                .map(|sure| AnswerCount {
-                    sure,
-                    alone,
-                    with_help: MOST,
-                    wrong,
-                })
-                .to_vec(),
-            misconceptions: codes
-                .into_iter()
-                .map(|(code, times)| (MisconceptionCode::new(code).unwrap(), times))
-                .collect(),
-        });
+    let practised = (
+        key,
+        count(),
+        count(),
+        prop::collection::btree_map(code, 1..=MOST, 0..3),
+    )
+        .prop_map(
+            |((device, on, concept, at), alone, wrong, codes)| Practice {
+                device: DeviceId::from_bytes(&[device; 16]),
+                date: crate::support::date(on),
+                concept: ConceptId::new(concept).unwrap(),
+                sequence: at,
+                answers: [None, Some(Confidence::NotYet), Some(Confidence::CouldTeach)]
+                    .map(|sure| AnswerCount {
+                        sure,
+                        alone,
+                        with_help: MOST,
+                        wrong,
+                    })
+                    .to_vec(),
+                misconceptions: codes
+                    .into_iter()
+                    .map(|(code, times)| (MisconceptionCode::new(code).unwrap(), times))
+                    .collect(),
+            },
+        );
     (
         prop::collection::vec(rated, 0..400),
         prop::collection::vec(practised, 0..400),
@@ -392,7 +413,11 @@ fn every_call_answers_and_the_other_seats_keep_their_numbers() {
         }
         // The teacher accepts and rejects without a look.
         for (place, (device, _)) in room.devices(1).into_iter().enumerate() {
-            room.decide(1, device, [Some(true), Some(false), None][(place + usize::from(round)) % 3]);
+            room.decide(
+                1,
+                device,
+                [Some(true), Some(false), None][(place + usize::from(round)) % 3],
+            );
         }
         assert_eq!(room.others(), before);
         room.look_at_everything();
@@ -447,14 +472,25 @@ fn a_forged_device_id_is_another_device_and_goes_with_what_it_brought() {
             .collect()
     };
     let (mut genuine, mut forger) = (Sender::new(1, 1, 7), Sender::new(1, 1, 8));
-    assert_eq!(room.send(&mut genuine, of(&genuine.clone(), 4, 1), vec![]), Verdict::New);
+    let four = of(&genuine, 4, 1);
+    assert_eq!(room.send(&mut genuine, four, vec![]), Verdict::New);
     let flood = of(&forger, 20, u32::MAX);
-    assert_eq!(room.send(&mut forger, flood.clone(), vec![]), Verdict::Quarantined);
+    assert_eq!(
+        room.send(&mut forger, flood.clone(), vec![]),
+        Verdict::Quarantined
+    );
     // The same device id for another seat too: no two devices share a number.
     let mut elsewhere = Sender::new(2, 1, 8);
     let other = of(&elsewhere, 2, 1);
-    assert_eq!(room.send(&mut elsewhere, other, vec![]), Verdict::Quarantined);
-    let all: Vec<i64> = [1, 2, 3].iter().flat_map(|s| room.devices(*s)).map(|d| d.0).collect();
+    assert_eq!(
+        room.send(&mut elsewhere, other, vec![]),
+        Verdict::Quarantined
+    );
+    let all: Vec<i64> = [1, 2, 3]
+        .iter()
+        .flat_map(|s| room.devices(*s))
+        .map(|d| d.0)
+        .collect();
     assert_eq!(all.iter().collect::<BTreeSet<_>>().len(), all.len());
     assert_eq!(room.reports(1), 4);
     let [(first, _), (forged, _)] = room.devices(1)[..] else {
@@ -479,7 +515,13 @@ fn eight_devices_count_eight_wait_and_discarding_makes_room() {
     let room = Room::with_seats(3);
     let concept = room.concepts[0].clone();
     let entry = |sender: &Sender| {
-        vec![check_in(&sender.device, "2026-09-14", &concept, 1, Confidence::NotYet)]
+        vec![check_in(
+            &sender.device,
+            "2026-09-14",
+            &concept,
+            1,
+            Confidence::NotYet,
+        )]
     };
     let send = |sender: &mut Sender| {
         let entries = entry(sender);
@@ -519,7 +561,9 @@ fn eight_devices_count_eight_wait_and_discarding_makes_room() {
     let store = room.store();
     let last = room.devices(1).last().unwrap().0;
     let kept = store.hand_ins(&room.class, 1).unwrap();
-    let revisions: Vec<u32> = (kept.iter().filter(|k| k.device == last)).map(|k| k.revision).collect();
+    let revisions: Vec<u32> = (kept.iter().filter(|k| k.device == last))
+        .map(|k| k.revision)
+        .collect();
     assert_eq!(revisions, [late.revision - 1, late.revision]);
     assert!(Path::new(&room.desk.pack_of(&room.class)).is_file());
 }

@@ -25,6 +25,16 @@ impl Marks {
         digest(&self.0, &["seat", token])
     }
 
+    /// The mark of a seat's ratings of a concept on a date.
+    pub(crate) fn day(
+        &self,
+        token: &str,
+        concept: &str,
+        date: NaiveDate,
+    ) -> Result<String, DeskError> {
+        digest(&self.0, &["day", token, concept, &date.to_string()])
+    }
+
     /// The mark of a rating. It differs whenever the student rates anew.
     pub(crate) fn rating(
         &self,
@@ -54,9 +64,10 @@ pub(super) fn replaced_rating(
     seed: &[u8; 32],
     rating: ReleasedRating,
 ) -> Result<ReleasedRating, DeskError> {
-    let turned = digest(seed, &["turn", &rating.concept])?.as_bytes() < b"8".as_slice();
+    let turned = digest(seed, &["turn", &rating.day_mark])?.as_bytes() < b"8".as_slice();
     Ok(ReleasedRating {
         seat_mark: replaced_mark(seed, &rating.seat_mark)?,
+        day_mark: replaced_mark(seed, &rating.day_mark)?,
         mark: replaced_mark(seed, &rating.mark)?,
         low: rating.low != turned,
         ..rating

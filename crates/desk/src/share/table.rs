@@ -98,7 +98,7 @@ fn last_ratings(
         };
         let (date, concept) = (entry.date, entry.concept.as_str());
         last.entry(concept).or_default().insert(
-            (marks.seat(token)?, concept.to_owned()),
+            (marks.seat(token)?, marks.day(token, concept, date)?),
             CountedRating {
                 mark: marks.rating(token, concept, date, entry.sequence, rating)?,
                 low: rating.needs_help(),
@@ -149,7 +149,7 @@ fn released(desk: &DeskStore, class: &OpenClass) -> Result<Vec<ReleasedRow>, Des
     for (place, rating) in desk.released_ratings(&class.row.id)? {
         let gone = !present.contains(&rating.seat_mark);
         rows.entry((place, rating.row)).or_default().insert(
-            (rating.seat_mark, rating.concept),
+            (rating.seat_mark, rating.day_mark),
             CountedRating {
                 mark: rating.mark,
                 low: rating.low,
@@ -195,10 +195,10 @@ pub fn release_share_table(
         .flat_map(|row| {
             row.ratings
                 .iter()
-                .map(|((seat, concept), rating)| ReleasedRating {
+                .map(|((seat, day), rating)| ReleasedRating {
                     row: row.name.clone(),
                     seat_mark: seat.clone(),
-                    concept: concept.clone(),
+                    day_mark: day.clone(),
                     mark: rating.mark.clone(),
                     low: rating.low,
                 })

@@ -2,7 +2,7 @@
 //!
 //! Tables of counts withhold small cells, and further cells so that totals do not reveal the small
 //! ones; an audit checks the result. Other tables show a band instead of a share. Releases are
-//! logged, because the difference of two tables of nearly the same class can reveal a student.
+//! logged, because tables that are added and subtracted can reveal a few students.
 //! Rules and sources: `docs/insight.md`, "Share-safe tables".
 
 mod audit;

@@ -11,17 +11,18 @@ use std::collections::{BTreeMap, BTreeSet};
 
 const LEAST: usize = 10;
 
-/// A student's last rating of the one concept: how often it was given, and whether it is low.
-type Ratings = BTreeMap<usize, (usize, bool)>;
+/// A student's last rating of the one concept: its date, how often it was given on that date, and
+/// whether it is low.
+type Ratings = BTreeMap<usize, (usize, usize, bool)>;
 
 fn row(ratings: &Ratings) -> ReleasedRow {
-    let ratings = ratings.iter().map(|(seat, (version, low))| {
+    let ratings = ratings.iter().map(|(seat, (day, version, low))| {
         let rating = CountedRating {
-            mark: format!("{seat} {version}"),
+            mark: format!("{seat} {day} {version}"),
             low: *low,
             gone: false,
         };
-        ((format!("{seat}"), "c".to_owned()), rating)
+        ((format!("{seat}"), format!("{seat} {day}")), rating)
     });
     ReleasedRow {
         name: "c".into(),
@@ -31,14 +32,14 @@ fn row(ratings: &Ratings) -> ReleasedRow {
 
 /// The first `low` of `seats` students rated low.
 fn rated(seats: usize, low: usize) -> Ratings {
-    (0..seats).map(|seat| (seat, (0, seat < low))).collect()
+    (0..seats).map(|seat| (seat, (1, 0, seat < low))).collect()
 }
 
 fn turn(ratings: &Ratings, seats: impl IntoIterator<Item = usize>) -> Ratings {
     let mut after = ratings.clone();
     for seat in seats {
-        let (version, low) = after[&seat];
-        after.insert(seat, (version + 1, !low));
+        let (day, version, low) = after[&seat];
+        after.insert(seat, (day, version + 1, !low));
     }
     after
 }
@@ -67,8 +68,18 @@ fn a_row_comes_again_unchanged_or_when_ten_changed_and_ten_did_not() {
     // Nine changed, and nine did not.
     assert_eq!(check(&[&first], &turn(&first, 8..17)), few);
     assert_eq!(check(&[&first], &turn(&first, 5..20)), few);
+    // On another day, all but three rate again: who is like before is not known.
+    let mut later = first.clone();
+    later.values_mut().take(21).for_each(|rating| rating.0 = 2);
+    assert_eq!(check(&[&first], &later), Ok(()));
+    // One late rating of yesterday.
+    later.insert(24, (1, 0, true));
+    assert_eq!(check(&[&first], &later), Ok(()));
+    let mut late = later.clone();
+    late.insert(25, (1, 0, true));
+    assert_eq!(check(&[&first, &later], &late), few);
     // A class without ten of its students may be shown.
-    assert_eq!(check(&[&rated(24, 8)], &rated(14, 3)), Ok(()));
+    assert_eq!(check(&[&rated(24, 20)], &rated(14, 14)), Ok(()));
 }
 
 #[test]
@@ -77,7 +88,8 @@ fn a_change_of_all_in_one_direction_is_withheld() {
     for same in 0..=5 {
         // Ten were low and are not any more; `same` went the other way.
         let after = turn(&first, (0..10).chain(20..20 + same));
-        let wanted = if same > NEAR {
+        // Each of them moves the sum by two from its extreme.
+        let wanted = if 2 * same > NEAR {
             Ok(())
         } else {
             Err(RowFault::SameChange)
@@ -88,7 +100,7 @@ fn a_change_of_all_in_one_direction_is_withheld() {
     assert_eq!(
         check(
             &[&rated(12, 6)],
-            &(0..24).map(|s| (s, (0, s < 6 || s >= 12))).collect()
+            &(0..24).map(|s| (s, (1, 0, s < 6 || s >= 12))).collect()
         ),
         Err(RowFault::SameChange)
     );
@@ -116,9 +128,9 @@ fn who_left_hides_only_what_nobody_knows_any_more() {
 
 /// The fewest students whose ratings a combination of the rows involves, among those that the
 /// elimination finds in `orders` orders of the unknowns.
-fn fewest(columns: &BTreeMap<(usize, usize), Vec<i64>>, orders: usize) -> Option<usize> {
+fn fewest(columns: &BTreeMap<Unknown, Vec<i64>>, orders: usize) -> Option<usize> {
     let mut alike: BTreeMap<&Vec<i64>, BTreeSet<usize>> = BTreeMap::new();
-    for ((seat, _), column) in columns {
+    for ((seat, ..), column) in columns {
         if column.iter().any(|value| *value != 0) {
             alike.entry(column).or_default().insert(*seat);
         }
@@ -169,8 +181,8 @@ fn fewest(columns: &BTreeMap<(usize, usize), Vec<i64>>, orders: usize) -> Option
     least
 }
 
-/// What a reader may know: nothing but who rated when; also who gave the same rating again; also that
-/// all others changed sides.
+/// What a reader may know: nothing but who rated when; also who gave the same rating again on a date;
+/// also that all others of that date changed sides.
 #[derive(Clone, Copy, Debug)]
 enum Knows {
     Versions,
@@ -178,17 +190,20 @@ enum Knows {
     Sides,
 }
 
-fn unknowns(tables: &[Ratings], knows: Knows) -> BTreeMap<(usize, usize), Vec<i64>> {
+/// Student, date, and what else tells ratings apart.
+type Unknown = (usize, usize, usize);
+
+fn unknowns(tables: &[Ratings], knows: Knows) -> BTreeMap<Unknown, Vec<i64>> {
     let mut columns = BTreeMap::new();
     for (at, ratings) in tables.iter().enumerate() {
-        for (seat, (version, low)) in ratings {
+        for (seat, (day, version, low)) in ratings {
             let unknown = match knows {
                 Knows::Versions => *version,
                 Knows::SameAgain => usize::from(*low),
                 Knows::Sides => 0,
             };
             let column = columns
-                .entry((*seat, unknown))
+                .entry((*seat, *day, unknown))
                 .or_insert_with(|| vec![0; tables.len()]);
             column[at] = match knows {
                 Knows::Sides if !low => -1,
@@ -212,13 +227,16 @@ fn unknowns(tables: &[Ratings], knows: Knows) -> BTreeMap<(usize, usize), Vec<i6
 fn moments(seed: u64) -> Vec<Ratings> {
     let mut dice = ChaCha8Rng::seed_from_u64(seed);
     let seats = dice.random_range(30..60);
-    let mut now: Ratings = (0..seats).map(|seat| (seat, (0, dice.random()))).collect();
-    let mut all = vec![now.clone()];
+    let mut now: Ratings = (0..seats)
+        .map(|seat| (seat, (1, 0, dice.random())))
+        .collect();
+    let (mut all, mut day) = (vec![now.clone()], 1);
     while all.len() < 20 {
         let share = [0.02, 0.1, 0.5, 0.9, 1.0][dice.random_range(0..5)];
+        day += usize::from(dice.random_bool(0.5));
         for rating in now.values_mut() {
             if dice.random_bool(share) {
-                *rating = (rating.0 + 1, dice.random());
+                *rating = (day, rating.1 + 1, dice.random());
             }
         }
         if dice.random_bool(0.1) {

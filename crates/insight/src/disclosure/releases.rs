@@ -18,7 +18,8 @@ pub struct CountedRating {
     pub gone: bool,
 }
 
-/// Whose rating and of which concept.
+/// Whose rating, and of which concept and school date. A rating of another date is another unknown,
+/// one of the same date may be the same again.
 pub type RatingKey = (String, String);
 
 /// What a row of a released table counts.
@@ -97,7 +98,7 @@ fn linked<'l>(log: &'l [ReleasedRow], row: &ReleasedRow) -> Vec<&'l ReleasedRow>
 /// Whether every combination of the rows, other than none at all, involves `smallest_group` students
 /// or more.
 ///
-/// Ratings that are in the same rows and change at the same times cannot be told apart: they form a
+/// Ratings that are in the same rows and change sides at the same times cannot be told apart: they form a
 /// set, and a combination involves all of a set or nothing of it. So it is enough that no combination
 /// leaves out every set of `smallest_group` students or more: that the rows, restricted to these
 /// sets, are linearly independent.
@@ -113,8 +114,8 @@ fn every_sum_is_of_many(rows: &[&ReleasedRow], smallest_group: usize) -> bool {
     }
     let mut sets: BTreeMap<Vec<i8>, BTreeSet<&str>> = BTreeMap::new();
     for ((seat, _), mut pattern) in patterns {
-        // A rating that changes is one minus what it was, so the reader has one unknown: what it
-        // was first.
+        // A rating that changes sides is one minus what it was, so the reader has one unknown: what
+        // it was first.
         if pattern.iter().find(|sign| **sign != 0) == Some(&-1) {
             pattern.iter_mut().for_each(|sign| *sign = -*sign);
         }

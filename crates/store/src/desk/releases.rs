@@ -12,9 +12,9 @@ pub struct ReleasedRating {
     pub row: String,
     /// A keyed digest of the seat's token.
     pub seat_mark: String,
-    /// The concept.
-    pub concept: String,
-    /// A keyed digest of the rating with its date and sequence.
+    /// A keyed digest of its concept and school date.
+    pub day_mark: String,
+    /// A keyed digest of the rating with its sequence.
     pub mark: String,
     /// Whether it counted as low.
     pub low: bool,
@@ -25,8 +25,8 @@ impl DeskStore {
     /// first, and a rating.
     pub fn released_ratings(&self, class: &str) -> Result<Vec<(i64, ReleasedRating)>, StoreError> {
         self.rows(
-            "SELECT place, row, seat_mark, concept, mark, low FROM share_release_rating
-             WHERE class = ?1 ORDER BY place, row, seat_mark, concept",
+            "SELECT place, row, seat_mark, day_mark, mark, low FROM share_release_rating
+             WHERE class = ?1 ORDER BY place, row, seat_mark, day_mark",
             [class],
             |row| {
                 Ok((
@@ -34,7 +34,7 @@ impl DeskStore {
                     ReleasedRating {
                         row: row.get(1)?,
                         seat_mark: row.get(2)?,
-                        concept: row.get(3)?,
+                        day_mark: row.get(3)?,
                         mark: row.get(4)?,
                         low: row.get(5)?,
                     },
@@ -82,7 +82,7 @@ impl DeskStore {
     ) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
-                "INSERT INTO share_release_rating (class, place, row, seat_mark, concept, mark, low)
+                "INSERT INTO share_release_rating (class, place, row, seat_mark, day_mark, mark, low)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
             )?
             .execute(params![
@@ -90,7 +90,7 @@ impl DeskStore {
                 place,
                 rating.row,
                 rating.seat_mark,
-                rating.concept,
+                rating.day_mark,
                 rating.mark,
                 rating.low
             ])?;

@@ -278,17 +278,18 @@ CREATE TABLE share_release (
 ) STRICT;
 
 -- The ratings that each row of such a table counted. The marks are keyed digests: of the
--- seat's token, and of the rating with its date and sequence. When the seat is removed, random
--- values replace both, and `low` is kept or turned round for the whole concept by chance.
+-- seat's token; of concept and date; and of the rating with its sequence. When the seat is
+-- removed, random values replace them, and `low` is kept or turned round by chance, alike for
+-- the same concept and date.
 CREATE TABLE share_release_rating (
     class TEXT NOT NULL,
     place INTEGER NOT NULL,
     row TEXT NOT NULL,                  -- concept or strand, or empty for the class
     seat_mark TEXT NOT NULL,
-    concept TEXT NOT NULL,
+    day_mark TEXT NOT NULL,
     mark TEXT NOT NULL,
     low INTEGER NOT NULL,
-    PRIMARY KEY (class, place, row, seat_mark, concept),
+    PRIMARY KEY (class, place, row, seat_mark, day_mark),
     FOREIGN KEY (class, place) REFERENCES share_release (class, place) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 

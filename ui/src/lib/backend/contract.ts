@@ -1070,13 +1070,26 @@ class: string,
  */
 seat: number, 
 /**
- * The device's id.
+ * The device's number at this desk.
  */
-device: string, 
+device: number, 
 /**
- * Whether it is accepted or rejected; `None` quarantines it again.
+ * Whether it is accepted or rejected; `None` quarantines it.
  */
 accept: boolean | null, };
+export type DeviceOfSeat = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat's number.
+ */
+seat: number, 
+/**
+ * The device's number at this desk.
+ */
+device: number, };
 export type DeviceSettings = { 
 /**
  * Language of the first screen and of the teacher's screens.
@@ -3560,7 +3573,7 @@ known: number, } | { "code": "bad_content",
 /**
  * The place, as a path into the content.
  */
-at: string, } | { "code": "seat_unknown" } | { "code": "not_newer", 
+at: string, } | { "code": "seat_unknown" } | { "code": "seat_full" } | { "code": "not_newer", 
 /**
  * Its version.
  */
@@ -4121,13 +4134,9 @@ name: string | null,
  */
 code: string, 
 /**
- * Devices whose hand-ins count for this seat.
+ * The devices that handed in for this seat, in the order they came.
  */
-devices: number, 
-/**
- * Quarantined devices of this seat.
- */
-quarantined_devices: Array<string>, 
+devices: Array<SeatDevice>, 
 /**
  * The newest report from this seat.
  */
@@ -4154,6 +4163,32 @@ pack: number,
  * The typed code.
  */
 seat_code: string, };
+export type SeatDevice = { 
+/**
+ * Its number at this desk. Two devices never have the same.
+ */
+id: number, 
+/**
+ * Its fingerprint, as its settings show it.
+ */
+fingerprint: string, 
+/**
+ * Whether its hand-ins count.
+ */
+state: SeatDeviceState, 
+/**
+ * The date of the import that brought its first hand-in.
+ */
+first_seen_on: string, 
+/**
+ * How many of its hand-ins the desk keeps.
+ */
+hand_ins: number, 
+/**
+ * Check-ins and practice results in its newest hand-in.
+ */
+entries: number, };
+export type SeatDeviceState = "accepted" | "quarantined" | "rejected";
 export type SeatHoldings = { 
 /**
  * Kept hand-ins.
@@ -5013,6 +5048,7 @@ export interface DeskCalls {
   pick_class_key: { args: Nothing; out: PickedSealed | null };
   import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
+  discard_device: { args: DeviceOfSeat; out: ClassSetup };
   board: { args: ClassId; out: Board };
   group_board: { args: GroupBoard; out: Board };
   comparison: { args: ClassId; out: Comparison };
