@@ -264,7 +264,7 @@ fn misconceptions_by_concept(
     today: NaiveDate,
 ) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
-    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+    for found in desk.misconceptions_by_seat(&class.row.id, class.counted_dates(today))? {
         if seats.contains(&found.seat) {
             *sums.entry((found.concept, found.code)).or_default() += found.times;
         }

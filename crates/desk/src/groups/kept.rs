@@ -232,7 +232,7 @@ pub fn group_page(
         })
         .collect::<Result<_, _>>()?;
     let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();
-    for found in desk.misconceptions_by_seat(&class.row.id, today)? {
+    for found in desk.misconceptions_by_seat(&class.row.id, class.counted_dates(today))? {
         if found.concept == concept && seats.contains(&found.seat) {
             *misconceptions.entry(found.code).or_default() += found.times;
         }
