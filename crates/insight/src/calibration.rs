@@ -207,31 +207,6 @@ fn bias(concepts: &[ConceptAnswers], all: &ConceptAnswers, settings: &Settings) 
     }
 }
 
-/// Each student's bias, shrunk towards the mean of the class, only for sorting:
-/// (τ²·b + se²·b̄)/(τ² + se²), τ² = max(0, var b − mean se²).
-#[must_use]
-pub fn biases_for_sorting(biases: &[Bias]) -> Vec<f64> {
-    if biases.len() < 2 {
-        return biases.iter().map(|b| b.bias).collect();
-    }
-    let n = count(biases.len());
-    let mean = biases.iter().map(|b| b.bias).sum::<f64>() / n;
-    let spread = biases.iter().map(|b| (b.bias - mean).powi(2)).sum::<f64>() / (n - 1.0);
-    let noise = biases.iter().map(|b| b.standard_error.powi(2)).sum::<f64>() / n;
-    let between = (spread - noise).max(0.0);
-    biases
-        .iter()
-        .map(|b| {
-            let own = b.standard_error.powi(2);
-            if between + own > 0.0 {
-                (between * b.bias + own * mean) / (between + own)
-            } else {
-                mean
-            }
-        })
-        .collect()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -258,19 +233,6 @@ mod tests {
         assert!((found.bias.unwrap().bias + 0.05).abs() < 1e-12);
         assert_eq!(one([0; 4], [0, 0, 0, 40]).verdict, Verdict::Over);
         assert_eq!(one([40, 0, 0, 0], [0; 4]).verdict, Verdict::Under);
-    }
-
-    #[test]
-    fn sorting_pulls_the_uncertain_ones_further() {
-        let at = |bias: f64, standard_error: f64| Bias {
-            bias,
-            standard_error,
-            low: 0.0,
-            high: 0.0,
-        };
-        let sorted = biases_for_sorting(&[at(0.4, 0.05), at(0.4, 0.2), at(-0.4, 0.05)]);
-        assert!(sorted[0] > sorted[1] && sorted[1] > sorted[2]);
-        assert_eq!(biases_for_sorting(&[at(0.3, 0.1)]), vec![0.3]);
     }
 
     proptest! {

@@ -42,8 +42,6 @@ pub struct Tuning {
     pub slip: f64,
     /// Weight of a self-marked class result, relative to an answer at home.
     pub class_trust: f64,
-    /// Weight of a teacher's observation, relative to an answer at home.
-    pub observation_trust: f64,
     /// Share of the prerequisites' difference from the student's mean ease that a concept takes
     /// over.
     pub carry_over: f64,
@@ -77,7 +75,6 @@ impl Tuning {
         guess: 0.12,
         slip: 0.08,
         class_trust: 0.6,
-        observation_trust: 0.8,
         carry_over: 0.3,
         class_weight: 0.5,
         taught_weight: 1.2,
@@ -272,12 +269,6 @@ impl Estimator {
             let credit = f64::from(u8::from(right));
             self.weigh(belief, day, credit, self.tuning.class_trust);
         }
-        self.meet(belief, day, self.tuning.class_weight);
-    }
-
-    /// Adds an observation of the teacher's.
-    pub fn observation(&self, belief: &mut Belief, day: i32, seen: AnswerResult) {
-        self.weigh(belief, day, credit(seen), self.tuning.observation_trust);
         self.meet(belief, day, self.tuning.class_weight);
     }
 

@@ -20,11 +20,13 @@ pub struct ConceptFacts {
     pub meetings: Vec<NaiveDate>,
 }
 
-/// Something that happened, in order.
+/// Something that happened. Events are added in the order of their dates.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Event {
     /// School date.
     pub date: NaiveDate,
+    /// Place in the student's own order of events.
+    pub sequence: u32,
     /// Concept.
     pub concept: String,
     /// What happened.
@@ -42,11 +44,6 @@ pub enum EventKind {
         outcome: Option<Outcome>,
         /// Whether it was before the concept's first lesson, so that it is no evidence.
         preview: bool,
-    },
-    /// What the teacher saw the student do.
-    Observation {
-        /// Done alone, with help, or not.
-        seen: AnswerResult,
     },
     /// A finished exercise.
     Answer {

@@ -1,46 +1,9 @@
-//! What counts as evidence of a concept, and how much.
+//! What is known of a concept, and how much each piece of it counts.
 //!
 //! Every rule is its own function. Days are calendar day numbers, so gaps are
 //! differences.
 
-use super::memory::{Grade, MemoryState};
-use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
-
-/// Returns the grade of a practice answer: 1, 2 or 3 of the memory model's grades. Its top
-/// grade is never given, so nothing that a student says of an answer can lengthen a gap.
-#[must_use]
-pub fn grade_of_answer(result: AnswerResult) -> Grade {
-    match result {
-        AnswerResult::Wrong => Grade::Wrong,
-        AnswerResult::WithHelp => Grade::Helped,
-        AnswerResult::Alone => Grade::Alone,
-    }
-}
-
-/// Returns the grade of a self-marked outcome. Marking is lenient, and children overrate
-/// themselves (Destan & Roebers 2015), so a right outcome counts as helped if the student's
-/// own rating says that help was needed. A rating without an outcome is no evidence of memory.
-#[must_use]
-pub fn grade_of_class_result(
-    outcome: Option<Outcome>,
-    confidence: Option<Confidence>,
-) -> Option<Grade> {
-    match outcome? {
-        Outcome::NotDone => None,
-        Outcome::Wrong => Some(Grade::Wrong),
-        Outcome::Right if confidence.is_some_and(Confidence::needs_help) => Some(Grade::Helped),
-        Outcome::Right => Some(Grade::Alone),
-    }
-}
-
-/// Returns the grade of an observation, which is that of an answer. A teacher's judgement
-/// agrees with tests well but not fully (r = 0.63 over 75 studies, Südkamp, Kaiser & Möller
-/// 2012, from memory), so it weighs more than a self-marked outcome and less than an answer
-/// at home.
-#[must_use]
-pub fn grade_of_observation(seen: AnswerResult) -> Grade {
-    grade_of_answer(seen)
-}
+use surefoot_catalogue::rating::{AnswerResult, Confidence};
 
 /// Returns what an answer adds to the share right: alone 1, with help one half.
 #[must_use]
@@ -63,12 +26,31 @@ pub fn pull_of_rating(confidence: Option<Confidence>) -> f64 {
     }
 }
 
+/// What a student said or did last. The last has the highest sequence, so that an entry with
+/// a wrong date never replaces a later one.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Latest<T> {
+    /// Its sequence.
+    pub sequence: u32,
+    /// Its day.
+    pub day: i32,
+    /// What it says.
+    pub value: T,
+}
+
+impl<T> Latest<T> {
+    /// Replaces what was last, unless that has a higher sequence.
+    pub(super) fn replace(self, last: &mut Option<Self>) {
+        if (last.as_ref()).is_none_or(|last| last.sequence <= self.sequence) {
+            *last = Some(self);
+        }
+    }
+}
+
 /// All that is known of one concept of one student.
 #[derive(Debug, Clone, PartialEq, Default)]
 pub struct Track {
-    /// Memory, once there is evidence.
-    pub state: Option<MemoryState>,
-    /// Day of the last evidence that changed it.
+    /// Day of the last answer, in class or at home.
     pub last_evidence_day: Option<i32>,
     /// Answers counted, in class and at home.
     pub answers: f64,
@@ -76,12 +58,12 @@ pub struct Track {
     pub credits: f64,
     /// Answers at home.
     pub home_answers: u32,
-    /// Day and result of the last answer at home.
-    pub last_answer: Option<(i32, AnswerResult)>,
+    /// The last answer at home.
+    pub last_answer: Option<Latest<AnswerResult>>,
     /// Day of the last marked result in class.
     pub last_class_day: Option<i32>,
-    /// The last rating since the last answer at home, with its day.
-    pub rating: Option<(i32, Confidence)>,
+    /// The last rating.
+    pub rating: Option<Latest<Confidence>>,
     /// This student's smoothed minutes on this concept.
     pub minutes: Option<f64>,
     /// Day of `tonight_answers`.
@@ -95,6 +77,15 @@ pub struct Track {
 }
 
 impl Track {
+    /// Returns the last rating if no answer at home came after it.
+    #[must_use]
+    pub fn open_rating(&self) -> Option<Latest<Confidence>> {
+        self.rating.filter(|rating| {
+            let answered = self.last_answer.map(|answer| answer.sequence);
+            answered.is_none_or(|answered| answered < rating.sequence)
+        })
+    }
+
     /// Returns the share right, with one right and one wrong answer assumed before the first.
     #[must_use]
     pub fn share_right(&self) -> f64 {

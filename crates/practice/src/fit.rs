@@ -135,7 +135,7 @@ fn of_the_crate(review: &Review) -> FSRSReview {
 fn loss(memory: &Memory, histories: &[Vec<Review>]) -> Result<(usize, f64), MemoryError> {
     let (mut count, mut sum) = (0, 0.0);
     for history in histories {
-        let after = memory.replay(history, super::memory::DUE_RECALL)?;
+        let after = memory.replay(history, super::memory::USUAL_RECALL)?;
         let held_back = held_back_from(history);
         for ((before, review), place) in after.iter().zip(history.iter().skip(1)).zip(1..) {
             if review.elapsed_days == 0 || place < held_back {

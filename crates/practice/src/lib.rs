@@ -1,5 +1,5 @@
-//! Practice at home: memory, evidence, the estimate of what a student knows, tonight's queue
-//! with its reasons, and a simulator that measures them.
+//! Practice at home: evidence, the estimate of what a student knows, tonight's queue with its
+//! reasons, and a simulator that measures them.
 //!
 //! [`StudentMemory`] is rebuilt from events and never stored. It plans the queue from the
 //! events, the class's plan and the evening. The simulator and an outside program drive the

@@ -1,4 +1,5 @@
-//! Memory of one concept: the fsrs crate behind a small type of ours.
+//! Memory of one concept: the fsrs crate behind a small type of ours. The simulator compares
+//! our queue with one by this model, and the command prints it; no student's queue uses it.
 //!
 //! The crate does not check its input, so this module does: grades are one of three, gaps
 //! are whole days from 0, states are finite.
@@ -7,8 +8,8 @@ use fsrs::{FSRS, FSRS6_DEFAULT_DECAY};
 use serde::{Deserialize, Serialize};
 use thiserror::Error;
 
-/// The recall at which a concept counts as due. Only a label; it does not order the queue.
-pub const DUE_RECALL: f32 = 0.9;
+/// The recall aimed at where only the states are asked for, which do not depend on it.
+pub(crate) const USUAL_RECALL: f32 = 0.9;
 
 /// What the evidence of a day says.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
@@ -179,7 +180,7 @@ impl Memory {
     /// Returns the memory after each grade, `gap_days` after the last evidence. Without
     /// evidence so far, `state` is `None`.
     pub fn after(&self, state: Option<MemoryState>, gap_days: u32) -> Result<After, MemoryError> {
-        let next = self.next(state, DUE_RECALL, gap_days)?;
+        let next = self.next(state, USUAL_RECALL, gap_days)?;
         Ok(After {
             wrong: next.again.memory.into(),
             helped: next.hard.memory.into(),

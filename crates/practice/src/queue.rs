@@ -4,7 +4,6 @@ use super::Reason;
 use super::estimate::Aim;
 use super::event::{Evening, QueueEntry};
 use super::evidence::{Track, pull_of_rating};
-use super::memory::MemoryError;
 use super::student_memory::{ConceptMemory, StudentMemory, day_number, level_for};
 use super::workload::{MOST_ASSIGNED_EVENINGS, owed_tonight};
 use chrono::NaiveDate;
@@ -55,18 +54,20 @@ struct Candidate<'a> {
 
 impl StudentMemory {
     /// Returns what comes next tonight; `None` if the evening is over or no concept is open.
-    pub fn next(&self, evening: &Evening) -> Result<Option<QueueEntry>, MemoryError> {
-        Ok(self.ranked(evening)?.into_iter().next())
+    #[must_use]
+    pub fn next(&self, evening: &Evening) -> Option<QueueEntry> {
+        self.ranked(evening).into_iter().next()
     }
 
     /// Returns the queue now, best first, with at most `most` concepts.
-    pub fn plan(&self, evening: &Evening, most: usize) -> Result<Vec<QueueEntry>, MemoryError> {
-        let mut queue = self.ranked(evening)?;
+    #[must_use]
+    pub fn plan(&self, evening: &Evening, most: usize) -> Vec<QueueEntry> {
+        let mut queue = self.ranked(evening);
         queue.truncate(most);
-        Ok(queue)
+        queue
     }
 
-    fn ranked(&self, evening: &Evening) -> Result<Vec<QueueEntry>, MemoryError> {
+    fn ranked(&self, evening: &Evening) -> Vec<QueueEntry> {
         let today = evening.today;
         let spent = self.minutes_on(today);
         let done = self.exercises_on(today);
@@ -117,7 +118,7 @@ impl StudentMemory {
         {
             std::mem::swap(first, second);
         }
-        Ok(queue
+        queue
             .into_iter()
             .map(|candidate| {
                 let concept = candidate.concept;
@@ -133,7 +134,7 @@ impl StudentMemory {
                     minutes: track.and_then(|t| t.minutes).unwrap_or(self.minutes),
                 }
             })
-            .collect())
+            .collect()
     }
 
     /// Returns the progress of the assignment that asks for this concept now; of several, that
@@ -231,7 +232,7 @@ impl StudentMemory {
         } else {
             1.0
         };
-        let pull = pull_of_rating(track.rating.map(|(_, c)| c));
+        let pull = pull_of_rating(track.open_rating().map(|rating| rating.value));
         prospect.gain.max(0.0) * unlocks * pull * focus
             / relative_minutes.powf(tuning.minutes_power)
     }
@@ -244,13 +245,20 @@ impl StudentMemory {
         let Some(track) = &concept.track else {
             return Reason::FirstPractice;
         };
-        match track.rating {
-            Some((day, Confidence::NotYet)) => return Reason::MarkedNotYet { on: date(day) },
-            Some((day, Confidence::WithHelp)) => return Reason::MarkedWithHelp { on: date(day) },
-            _ => {}
+        if let Some(rating) = track.open_rating() {
+            let on = date(rating.day);
+            match rating.value {
+                Confidence::NotYet => return Reason::MarkedNotYet { on },
+                Confidence::WithHelp => return Reason::MarkedWithHelp { on },
+                Confidence::OnMyOwn | Confidence::CouldTeach => {}
+            }
         }
-        if let Some((day, AnswerResult::Wrong)) = track.last_answer {
-            return Reason::WrongLastTime { on: date(day) };
+        if let Some(answer) = track.last_answer
+            && answer.value == AnswerResult::Wrong
+        {
+            return Reason::WrongLastTime {
+                on: date(answer.day),
+            };
         }
         if track.home_answers == 0 {
             return Reason::FirstPractice;
@@ -261,9 +269,8 @@ impl StudentMemory {
                 .open_from
                 .is_some_and(|from| from <= evening.today)
                 && after.track.as_ref().is_some_and(|t| {
-                    t.rating.is_some_and(|(_, rating)| rating.needs_help())
-                        || t.last_answer
-                            .is_some_and(|(_, result)| result == AnswerResult::Wrong)
+                    (t.open_rating()).is_some_and(|rating| rating.value.needs_help())
+                        || (t.last_answer).is_some_and(|answer| answer.value == AnswerResult::Wrong)
                 })
         };
         if let Some(after) = self.dependants(concept).find(troubled) {
@@ -295,7 +302,7 @@ fn turn(track: Option<&Track>, today: NaiveDate) -> Turn {
     };
     let wrong = track
         .last_answer
-        .is_some_and(|(_, r)| r == AnswerResult::Wrong);
+        .is_some_and(|answer| answer.value == AnswerResult::Wrong);
     match tonight {
         0 if track.last_class_day == Some(day) => Turn::SeenToday,
         0 => Turn::Open,

@@ -2,7 +2,6 @@
 //! simulator. It calls the same functions as the app.
 
 use super::estimate::Tuning;
-use super::memory::MemoryError;
 use super::simulate::plan::YearPlan;
 use super::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
 use chrono::NaiveDate;
@@ -11,6 +10,8 @@ use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 /// A class under the schedule.
 pub struct Rehearsal {
     students: Vec<StudentMemory>,
+    /// The sequence of the last event of the class.
+    sequence: u32,
     ready: Vec<usize>,
     minutes: f64,
     goal: Option<NaiveDate>,
@@ -31,7 +32,8 @@ fn key(concept: usize) -> String {
 
 impl Rehearsal {
     /// A class of `students` at the start of a year.
-    pub fn new(students: usize, plan: &YearPlan, tuning: Tuning) -> Result<Self, MemoryError> {
+    #[must_use]
+    pub fn new(students: usize, plan: &YearPlan, tuning: Tuning) -> Self {
         let facts: Vec<ConceptFacts> = plan
             .concepts
             .iter()
@@ -44,14 +46,15 @@ impl Rehearsal {
                 meetings: plan.meetings(concept).into_iter().map(date).collect(),
             })
             .collect();
-        Ok(Self {
+        Self {
             students: (0..students)
                 .map(|_| StudentMemory::tuned(facts.iter().cloned(), tuning))
-                .collect::<Result<_, _>>()?,
+                .collect(),
+            sequence: 0,
             ready: plan.concepts.iter().map(|concept| concept.ready).collect(),
             minutes: plan.minutes,
             goal: plan.calendar.last().copied().map(date),
-        })
+        }
     }
 
     #[expect(
@@ -76,21 +79,19 @@ impl Rehearsal {
         calendar_day: i32,
         confidence: Option<Confidence>,
         outcome: Option<Outcome>,
-    ) -> Result<(), MemoryError> {
+    ) {
         let preview = self.ready.get(concept).is_none_or(|r| school_day < *r);
-        self.student_mut(student).apply(&Event {
-            date: date(calendar_day),
-            concept: key(concept),
-            kind: EventKind::CheckIn {
-                confidence,
-                outcome,
-                preview,
-            },
-        })
+        let kind = EventKind::CheckIn {
+            confidence,
+            outcome,
+            preview,
+        };
+        self.apply(student, concept, calendar_day, kind);
     }
 
     /// What the student practises next; `None` if the evening is over.
-    pub fn choose(&self, student: usize, calendar_day: i32) -> Result<Option<usize>, MemoryError> {
+    #[must_use]
+    pub fn choose(&self, student: usize, calendar_day: i32) -> Option<usize> {
         let entry = self.student(student).next(&Evening {
             today: date(calendar_day),
             minutes: self.minutes,
@@ -100,8 +101,8 @@ impl Rehearsal {
             focus: Vec::new(),
             assigned: Vec::new(),
             goal: self.goal,
-        })?;
-        Ok(entry.and_then(|e| e.concept.parse().ok()))
+        });
+        entry.and_then(|e| e.concept.parse().ok())
     }
 
     /// A home answer.
@@ -112,15 +113,23 @@ impl Rehearsal {
         calendar_day: i32,
         result: AnswerResult,
         minutes: f64,
-    ) -> Result<(), MemoryError> {
-        self.student_mut(student).apply(&Event {
+    ) {
+        let kind = EventKind::Answer {
+            level: 2,
+            result,
+            minutes,
+        };
+        self.apply(student, concept, calendar_day, kind);
+    }
+
+    fn apply(&mut self, student: usize, concept: usize, calendar_day: i32, kind: EventKind) {
+        self.sequence += 1;
+        let event = Event {
             date: date(calendar_day),
+            sequence: self.sequence,
             concept: key(concept),
-            kind: EventKind::Answer {
-                level: 2,
-                result,
-                minutes,
-            },
-        })
+            kind,
+        };
+        self.student_mut(student).apply(&event);
     }
 }

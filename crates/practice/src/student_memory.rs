@@ -2,10 +2,7 @@
 
 use super::estimate::{Belief, Estimator, Tuning};
 use super::event::{ConceptFacts, Event, EventKind};
-use super::evidence::{
-    Track, credit_of_answer, grade_of_answer, grade_of_class_result, grade_of_observation,
-};
-use super::memory::{DUE_RECALL, Grade, Memory, MemoryError};
+use super::evidence::{Latest, Track, credit_of_answer};
 use super::workload::{self, Answered, EveningLength, USUAL_MINUTES};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -27,7 +24,6 @@ pub(super) struct ConceptMemory {
 
 /// Everything known of a student, brought up to date event by event.
 pub struct StudentMemory {
-    pub(super) memory: Memory,
     pub(super) estimator: Estimator,
     pub(super) concepts: Vec<ConceptMemory>,
     /// The place of each concept in `concepts`, by its key.
@@ -45,15 +41,14 @@ pub(super) fn day_number(date: NaiveDate) -> i32 {
 
 impl StudentMemory {
     /// Returns the memory of a student of whom nothing is known yet.
-    pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Result<Self, MemoryError> {
+    #[must_use]
+    pub fn new(facts: impl IntoIterator<Item = ConceptFacts>) -> Self {
         Self::tuned(facts, Tuning::USED)
     }
 
     /// [`StudentMemory::new`] with another tuning of the estimate.
-    pub fn tuned(
-        facts: impl IntoIterator<Item = ConceptFacts>,
-        tuning: Tuning,
-    ) -> Result<Self, MemoryError> {
+    #[must_use]
+    pub fn tuned(facts: impl IntoIterator<Item = ConceptFacts>, tuning: Tuning) -> Self {
         let facts: Vec<ConceptFacts> = facts.into_iter().collect();
         let estimator = Estimator::new(tuning);
         let places: BTreeMap<String, usize> = facts
@@ -95,8 +90,7 @@ impl StudentMemory {
                 }
             })
             .collect();
-        Ok(Self {
-            memory: Memory::new()?,
+        Self {
             estimator,
             concepts,
             places,
@@ -105,7 +99,7 @@ impl StudentMemory {
             minutes: USUAL_MINUTES,
             tonight: (None, 0.0),
             last_concept: None,
-        })
+        }
     }
 
     /// Returns the concept with this key.
@@ -177,12 +171,12 @@ impl StudentMemory {
     }
 
     /// Adds an event.
-    pub fn apply(&mut self, event: &Event) -> Result<(), MemoryError> {
+    pub fn apply(&mut self, event: &Event) {
         let day = day_number(event.date);
         let place = self.places.get(&event.concept);
         let Some(concept) = place.and_then(|place| self.concepts.get_mut(*place)) else {
             // The class no longer has this concept, so there is nothing to plan.
-            return Ok(());
+            return;
         };
         let track = concept.track.get_or_insert_default();
         let belief = &mut concept.belief;
@@ -193,39 +187,30 @@ impl StudentMemory {
                 preview,
             } => {
                 if preview {
-                    return Ok(());
+                    return;
                 }
                 if let Some(confidence) = confidence {
-                    track.rating = Some((day, confidence));
+                    Latest {
+                        sequence: event.sequence,
+                        day,
+                        value: confidence,
+                    }
+                    .replace(&mut track.rating);
                 }
+                let right = match outcome {
+                    Some(Outcome::Right) => Some(true),
+                    Some(Outcome::Wrong) => Some(false),
+                    Some(Outcome::NotDone) | None => None,
+                };
                 if confidence.is_some() || outcome.is_some() {
-                    let right = match outcome {
-                        Some(Outcome::Right) => Some(true),
-                        Some(Outcome::Wrong) => Some(false),
-                        Some(Outcome::NotDone) | None => None,
-                    };
                     self.estimator.class_meeting(belief, day, right);
                 }
-                if let Some(grade) = grade_of_class_result(outcome, confidence) {
+                if let Some(right) = right {
                     track.last_class_day = Some(day);
+                    track.last_evidence_day = track.last_evidence_day.max(Some(day));
                     track.answers += 1.0;
-                    track.credits += if outcome == Some(Outcome::Right) {
-                        1.0
-                    } else {
-                        0.0
-                    };
-                    update(&self.memory, track, day, grade)?;
+                    track.credits += f64::from(u8::from(right));
                 }
-            }
-            EventKind::Observation { seen } => {
-                if concept.facts.open_from.is_none_or(|from| event.date < from) {
-                    return Ok(());
-                }
-                self.estimator.observation(belief, day, seen);
-                track.last_class_day = Some(day);
-                track.answers += 1.0;
-                track.credits += credit_of_answer(seen);
-                update(&self.memory, track, day, grade_of_observation(seen))?;
             }
             EventKind::Answer {
                 level,
@@ -237,8 +222,13 @@ impl StudentMemory {
                 track.credits += credit_of_answer(result);
                 track.home_answers += 1;
                 self.estimator.answer(belief, day, result);
-                track.rating = None;
-                track.last_answer = Some((day, result));
+                Latest {
+                    sequence: event.sequence,
+                    day,
+                    value: result,
+                }
+                .replace(&mut track.last_answer);
+                track.last_evidence_day = track.last_evidence_day.max(Some(day));
                 track.minutes = Some(track.minutes.map_or(minutes, |m| 0.7 * m + 0.3 * minutes));
                 track.tonight_answers = if track.tonight_day == day {
                     track.tonight_answers + 1
@@ -265,43 +255,13 @@ impl StudentMemory {
                     concept: event.concept.clone(),
                     minutes,
                 });
-                update(&self.memory, track, day, grade_of_answer(result))?;
             }
         }
         self.mean_ease = self.estimator.student_mean(
             self.concepts.iter().map(|concept| &concept.belief),
             self.mean_ease,
         );
-        Ok(())
     }
-
-    /// Returns whether a concept's recall has fallen so far that it counts as due.
-    #[must_use]
-    pub fn is_due(&self, concept: &str, today: NaiveDate) -> bool {
-        self.track(concept).is_some_and(|track| {
-            track
-                .state
-                .zip(track.last_evidence_day)
-                .is_some_and(|(state, last)| {
-                    #[expect(clippy::cast_precision_loss, reason = "a few hundred days")]
-                    let gap = (day_number(today) - last).max(0) as f32;
-                    state.recall(gap) <= DUE_RECALL
-                })
-        })
-    }
-}
-
-/// Updates the memory of a concept. Only the first evidence of a day counts.
-fn update(memory: &Memory, track: &mut Track, day: i32, grade: Grade) -> Result<(), MemoryError> {
-    if track.last_evidence_day.is_some_and(|last| last >= day) {
-        return Ok(());
-    }
-    let gap = track
-        .last_evidence_day
-        .map_or(0, |last| u32::try_from(day - last).unwrap_or(0));
-    track.state = Some(memory.after(track.state, gap)?.with(grade));
-    track.last_evidence_day = Some(day);
-    Ok(())
 }
 
 /// Returns the level of the next exercise: entry below half right, and stretch after three

@@ -1,4 +1,4 @@
-//! The one rule of what counts of a student's check-ins across devices, paper and dates.
+//! The one rule of what counts of a student's record across devices, paper and dates.
 //!
 //! 1. Entries dated outside the school year or after today do not count.
 //! 2. For each concept and school date, the latest rating and the latest outcome count,
@@ -30,6 +30,28 @@ impl CountedDates {
             first: year.first_day,
             last: year.last_day.min(today),
         }
+    }
+
+    /// The dates whose practice counts for an evening: all up to `today`. Practice goes on
+    /// outside the school year, and what was practised ends an evening there too.
+    #[must_use]
+    pub fn of_evenings(today: NaiveDate) -> Self {
+        Self {
+            first: NaiveDate::MIN,
+            last: today,
+        }
+    }
+
+    /// The first date that counts.
+    #[must_use]
+    pub fn first(&self) -> NaiveDate {
+        self.first
+    }
+
+    /// The last date that counts.
+    #[must_use]
+    pub fn last(&self) -> NaiveDate {
+        self.last
     }
 
     /// Whether a date counts.

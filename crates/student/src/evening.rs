@@ -4,11 +4,11 @@ use super::practice_views::{Ahead, Session};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_practice::memory::MemoryError;
 use surefoot_practice::workload::{EveningLength, MOST_ASSIGNED_EVENINGS, date_aimed_at};
 use surefoot_practice::{ConceptFacts, Evening, Event, EventKind, StudentMemory};
-use surefoot_record::what_counts;
+use surefoot_record::{CountedDates, what_counts};
 use surefoot_store::StudentStore;
+use surefoot_store::student::PracticeAnswer;
 
 /// How many concepts of the queue are shown.
 const AHEAD_SHOWN: usize = 6;
@@ -16,10 +16,14 @@ const AHEAD_SHOWN: usize = 6;
 /// Minutes of an evening in which the student asks for more.
 const NO_END: f64 = f64::MAX;
 
-impl From<MemoryError> for StudentError {
-    fn from(error: MemoryError) -> Self {
-        Self::Fault(error.to_string())
-    }
+/// Returns the answers on the dates that count.
+pub(super) fn answers_on(
+    store: &StudentStore,
+    dates: CountedDates,
+) -> Result<Vec<PracticeAnswer>, StudentError> {
+    let mut answers = store.practice_answers()?;
+    answers.retain(|answer| dates.contains(answer.date));
+    Ok(answers)
 }
 
 /// Returns all that the queue needs of one student. Check-ins and answers that are dated
@@ -47,9 +51,9 @@ pub(super) fn memory_of(
             has_exercises: facts.has_exercises(concept),
             meetings: facts.rotation.meetings(&facts.year, concept),
         }
-    }))?;
+    }));
     let check_ins = store.check_ins()?;
-    let mut events: Vec<(u32, Event)> = what_counts(&check_ins, joined.counted_dates(today))
+    let mut events: Vec<Event> = what_counts(&check_ins, joined.counted_dates(today))
         .into_iter()
         .map(|counted| {
             let concept = counted.concept.as_str();
@@ -58,32 +62,28 @@ pub(super) fn memory_of(
                 outcome: counted.outcome,
                 preview: facts.phase(concept, counted.date) == Phase::Preview,
             };
-            let event = Event {
+            Event {
                 date: counted.date,
+                sequence: counted.sequence,
                 concept: concept.to_owned(),
                 kind,
-            };
-            (counted.sequence, event)
+            }
         })
         .collect();
-    let answers = store.practice_answers()?.into_iter();
-    events.extend(answers.filter(|a| a.date <= today).map(|a| {
-        (
-            a.sequence,
-            Event {
-                date: a.date,
-                concept: a.concept.as_str().to_owned(),
-                kind: EventKind::Answer {
-                    level: a.level,
-                    result: a.result,
-                    minutes: f64::from(a.seconds) / 60.0,
-                },
-            },
-        )
+    let answers = answers_on(store, CountedDates::of_evenings(today))?;
+    events.extend(answers.into_iter().map(|a| Event {
+        date: a.date,
+        sequence: a.sequence,
+        concept: a.concept.as_str().to_owned(),
+        kind: EventKind::Answer {
+            level: a.level,
+            result: a.result,
+            minutes: f64::from(a.seconds) / 60.0,
+        },
     }));
-    events.sort_by_key(|(sequence, event)| (event.date, *sequence));
-    for (_, event) in &events {
-        memory.apply(event)?;
+    events.sort_by_key(|event| (event.date, event.sequence));
+    for event in &events {
+        memory.apply(event);
     }
     Ok(memory)
 }
@@ -153,7 +153,7 @@ pub(super) fn session(
         minutes_planned: memory.minutes_tonight(f64::from(joined.student.minutes), today),
         exercises_planned: joined.student.exercises,
         ahead: memory
-            .plan(evening, AHEAD_SHOWN)?
+            .plan(evening, AHEAD_SHOWN)
             .into_iter()
             .map(|entry| Ahead {
                 concept: joined.name(&entry.concept),

@@ -1,5 +1,6 @@
 //! Handing in: the student's whole record of the year, sealed for the class.
 
+use super::evening::answers_on;
 use super::views::HandInPreview;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
@@ -21,9 +22,9 @@ pub struct SealedHandIn {
     pub file_name: String,
     /// The file.
     pub bytes: Vec<u8>,
-    /// Check-ins in it.
+    /// Check-ins in it that count, as in the preview.
     pub check_ins: usize,
-    /// Finished exercises in it.
+    /// Finished exercises in it that count.
     pub answers: usize,
     row: HandInRow,
 }
@@ -36,17 +37,20 @@ pub fn hand_in_preview(
 ) -> Result<HandInPreview, StudentError> {
     let last = store.last_hand_in()?;
     let check_ins = store.check_ins()?;
-    let rated = what_counts(&check_ins, joined.counted_dates(today));
-    let answers = store.practice_answers()?;
+    let dates = joined.counted_dates(today);
+    let counted = what_counts(&check_ins, dates);
+    let answers = answers_on(store, dates)?;
     let since = last.map_or(0, |row| row.last_sequence);
+    let new_check_ins = (check_ins.iter())
+        .filter(|entry| dates.contains(entry.date) && entry.sequence() > since)
+        .count();
     Ok(HandInPreview {
         class_title: joined.facts.title.clone(),
-        check_ins: rated.len(),
+        check_ins: counted.len(),
         answers: answers.len(),
         last_made_on: last.map(|row| row.made_on),
-        new_since: check_ins.iter().filter(|e| e.sequence() > since).count()
-            + answers.iter().filter(|a| a.sequence > since).count(),
-        days: rated
+        new_since: new_check_ins + answers.iter().filter(|a| a.sequence > since).count(),
+        days: counted
             .iter()
             .map(|counted| counted.date)
             .collect::<BTreeSet<_>>()
@@ -72,7 +76,7 @@ pub fn make_hand_in(
     let check_ins = store.check_ins()?;
     let practice = practice_entries(store)?;
     let revision = store.last_hand_in()?.map_or(0, |row| row.revision) + 1;
-    let answers = store.practice_answers()?.len();
+    let holds = hand_in_preview(store, joined, today)?;
     let hand_in = HandIn {
         format: HAND_IN_FORMAT,
         class_id: joined.pack.class_id.clone(),
@@ -90,8 +94,8 @@ pub fn make_hand_in(
     Ok(SealedHandIn {
         file_name: format!("hand-in-{today}-{}.sfhandin", file_signs(name)),
         bytes,
-        check_ins: hand_in.check_ins.len(),
-        answers,
+        check_ins: holds.check_ins,
+        answers: holds.answers,
         row: HandInRow {
             revision,
             made_on: today,

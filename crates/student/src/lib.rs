@@ -13,6 +13,9 @@ mod carry;
 pub mod draft;
 mod error;
 mod evening;
+#[cfg(debug_assertions)]
+#[doc(hidden)]
+pub mod for_tests;
 mod goals;
 mod hand_in;
 mod join;
@@ -36,7 +39,7 @@ pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
     FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
-    packs_read, read_first_pack, take_class_pack,
+    read_first_pack, take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{

@@ -1,5 +1,6 @@
 //! My path: the student's own year.
 
+use super::evening::answers_on;
 use super::views::{MyPath, PathConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
@@ -20,8 +21,7 @@ pub fn my_path(
     let check_ins = store.check_ins()?;
     let dates = joined.counted_dates(today);
     let rated = what_counts(&check_ins, dates);
-    let mut answers = store.practice_answers()?;
-    answers.retain(|answer| dates.contains(answer.date));
+    let answers = answers_on(store, dates)?;
     let pass = facts.rotation.pass_on(&facts.year, today);
     let concepts = facts
         .by_strand()

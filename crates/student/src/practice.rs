@@ -1,6 +1,6 @@
 //! Practice at home: one exercise after another, each with its reason.
 
-use super::evening::{evening_of, memory_of, session};
+use super::evening::{answers_on, evening_of, memory_of, session};
 use super::open_exercise::{can_be_made, make, open_row};
 use super::practice_summary::summary_of;
 use super::practice_views::{Feedback, OpenExercise, PracticeStep};
@@ -12,17 +12,20 @@ use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exercises::bank::OWN_VERSION;
 use surefoot_exercises::{Block, Item, Response, Say};
 use surefoot_practice::{Evening, Reason, StudentMemory};
-use surefoot_record::MisconceptionCode;
+use surefoot_record::{CountedDates, MisconceptionCode};
 use surefoot_store::StudentStore;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 
 /// The most seconds counted for one exercise, because a tablet left lying is not practice.
 const MOST_SECONDS: u32 = 600;
 
-/// Returns the results of the exercises of a concept, earliest first.
-fn results_of(store: &StudentStore, concept: &str) -> Result<Vec<AnswerResult>, StudentError> {
-    Ok(store
-        .practice_answers()?
+/// Returns the results of the exercises of a concept up to `today`, earliest first.
+fn results_of(
+    store: &StudentStore,
+    concept: &str,
+    today: NaiveDate,
+) -> Result<Vec<AnswerResult>, StudentError> {
+    Ok(answers_on(store, CountedDates::of_evenings(today))?
         .into_iter()
         .filter(|a| a.concept.as_str() == concept)
         .map(|a| a.result)
@@ -38,12 +41,14 @@ fn show(
 ) -> Result<OpenExercise, StudentError> {
     let item = make(joined, row)?;
     let own = item.generator_version == OWN_VERSION;
-    let worked_first =
-        if !own && row.tries == 0 && example_due(&results_of(store, row.concept.as_str())?) {
-            example_for(&item)
-        } else {
-            None
-        };
+    let worked_first = if !own
+        && row.tries == 0
+        && example_due(&results_of(store, row.concept.as_str(), evening.today)?)
+    {
+        example_for(&item)
+    } else {
+        None
+    };
     Ok(OpenExercise {
         exercise: row.exercise.clone(),
         concept: joined.name(row.concept.as_str()),
@@ -101,7 +106,7 @@ pub fn practice(
                 Reason::Chosen,
             )
         }
-        None => match memory.next(&evening)? {
+        None => match memory.next(&evening) {
             Some(entry) => (entry.concept, entry.level, entry.reason),
             None => {
                 let summary = summary_of(store, joined, today, &memory)?;

@@ -62,7 +62,7 @@ pub(super) fn summary_of(
     }
     let count = |result| tonight.iter().filter(|a| a.result == result).count();
     let more = memory
-        .next(&evening_of(store, joined, memory, today, true)?)?
+        .next(&evening_of(store, joined, memory, today, true)?)
         .is_some();
     Ok(Summary {
         finished: tonight.len(),

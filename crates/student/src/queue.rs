@@ -16,5 +16,5 @@ pub fn queue(
 ) -> Result<Vec<QueueEntry>, StudentError> {
     let memory = memory_of(store, joined, today)?;
     let evening = evening_of(store, joined, &memory, today, true)?;
-    Ok(memory.plan(&evening, most)?)
+    Ok(memory.plan(&evening, most))
 }

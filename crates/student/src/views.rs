@@ -110,11 +110,11 @@ pub struct HandInPreview {
     pub class_title: String,
     /// Check-ins in it that count.
     pub check_ins: usize,
-    /// Finished exercises in it.
+    /// Finished exercises in it that count.
     pub answers: usize,
     /// The date of the last hand-in, if one was made.
     pub last_made_on: Option<NaiveDate>,
-    /// Check-ins and finished exercises since the last hand-in.
+    /// Check-ins and finished exercises since the last hand-in, on dates that count.
     pub new_since: usize,
     /// Dates with check-ins that count.
     pub days: usize,
@@ -130,9 +130,9 @@ pub struct HandInMade {
     pub place: Option<String>,
     /// Whether it was handed to another program instead, which may or may not have sent it.
     pub shared: bool,
-    /// Check-ins in it.
+    /// Check-ins in it that count.
     pub check_ins: usize,
-    /// Finished exercises in it.
+    /// Finished exercises in it that count.
     pub answers: usize,
 }
 

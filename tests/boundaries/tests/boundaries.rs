@@ -377,51 +377,172 @@ fn a_circle_of_folders_is_caught_without_one_of_files() {
     assert!(circles(&files(""), "x", Circles::OfFolders).is_empty());
 }
 
-/// The hops of the table under "A rating's way": number and place of each.
-fn hops(page: &str) -> Vec<(usize, String)> {
+/// A row of the table under "A rating's way".
+struct Hop {
+    number: usize,
+    file: String,
+    /// Without one, the hop is the component that the file holds.
+    function: Option<String>,
+    /// The hop whose function calls this one.
+    called_in: Option<usize>,
+}
+
+impl Hop {
+    fn name(&self) -> &str {
+        let file = self.file.rsplit('/').next().unwrap_or_default();
+        let component = file.split('.').next().unwrap_or_default();
+        self.function.as_deref().unwrap_or(component)
+    }
+}
+
+fn hops(page: &str) -> Vec<Hop> {
     page.lines()
         .filter_map(|line| {
             let mut cells = line.strip_prefix("| ")?.split(" | ");
-            let hop = cells.next()?.parse().ok()?;
-            Some((hop, cells.next()?.to_owned()))
+            let number = cells.next()?.parse().ok()?;
+            let mut place = cells.next()?.split('`').skip(1).step_by(2);
+            Some(Hop {
+                number,
+                file: place.next()?.to_owned(),
+                function: place.next().map(str::to_owned),
+                called_in: cells.next()?.trim().parse().ok(),
+            })
         })
         .collect()
 }
 
-/// What a place names wrongly: a file that is not there, or a name that none of its
-/// files holds.
-fn place_faults(place: &str, text_of: impl Fn(&str) -> Option<String>) -> Vec<String> {
-    let named: Vec<&str> = place.split('`').skip(1).step_by(2).collect();
-    let (files, names): (Vec<&str>, Vec<&str>) = named.iter().partition(|name| name.contains('/'));
-    let texts: Vec<String> = files.iter().filter_map(|file| text_of(file)).collect();
-    let gone = files.iter().filter(|file| text_of(file).is_none());
-    let unknown = (names.iter()).filter(|name| !texts.iter().any(|text| text.contains(*name)));
-    gone.chain(unknown)
-        .map(|fault| (*fault).to_owned())
+/// The part of `text` after its first `open`, up to the `close` that belongs to it.
+fn enclosed(text: &str, [open, close]: [char; 2]) -> Option<(&str, &str)> {
+    let (_, inner) = text.split_once(open)?;
+    let mut depth = 1;
+    for (at, sign) in inner.char_indices() {
+        depth += i32::from(sign == open) - i32::from(sign == close);
+        if depth == 0 {
+            return Some(inner.split_at(at));
+        }
+    }
+    None
+}
+
+/// The bodies of the functions of this name in a Rust, TypeScript or Svelte file.
+fn bodies<'t>(text: &'t str, file: &str, name: &str) -> Vec<&'t str> {
+    let begins = |before: &str| match file.ends_with(".rs") {
+        true => before.ends_with("fn"),
+        false => matches!(before, "" | "async") || before.ends_with("function"),
+    };
+    text.match_indices(name)
+        .filter_map(|(at, _)| {
+            let (before, from) = text.split_at(at);
+            let line = before.rsplit('\n').next()?;
+            let after = from.strip_prefix(name)?;
+            if !begins(line.trim()) || !after.starts_with(['(', '<']) {
+                return None;
+            }
+            let (_, after) = enclosed(after, ['(', ')'])?;
+            // What is only declared, or called, has no body.
+            if after.split('{').next()?.contains(';') {
+                return None;
+            }
+            Some(enclosed(after, ['{', '}'])?.0)
+        })
         .collect()
+}
+
+/// Whether code calls a function, hands it on as `Type::name`, makes a call of the table by its
+/// name, or shows a component.
+fn names(code: &str, name: &str) -> bool {
+    let is_part = |sign: char| sign.is_alphanumeric() || sign == '_';
+    (code.lines())
+        .filter(|line| !line.trim_start().starts_with("//"))
+        .any(|line| {
+            line.match_indices(name).any(|(at, _)| {
+                let (before, from) = line.split_at(at);
+                let after = &from[name.len()..];
+                let whole = !before.ends_with(is_part) && !after.starts_with(is_part);
+                let called = after.starts_with('(') || after.starts_with("::<");
+                let quoted = before.ends_with('\'') && after.starts_with('\'');
+                whole && (called || quoted || before.ends_with("::") || before.ends_with('<'))
+            })
+        })
+}
+
+/// What is wrong with the hops: a file or function that is not there, or one that the hop that it
+/// is called in does not name.
+fn hop_faults(hops: &[Hop], text_of: impl Fn(&str) -> Option<String>) -> Vec<String> {
+    let code_of = |hop: &Hop| -> Option<Vec<String>> {
+        let text = text_of(&hop.file)?;
+        let Some(function) = &hop.function else {
+            return Some(vec![text]);
+        };
+        let found = bodies(&text, &hop.file, function);
+        (!found.is_empty()).then(|| found.into_iter().map(str::to_owned).collect())
+    };
+    let mut faults = Vec::new();
+    for hop in hops {
+        let (number, name) = (hop.number, hop.name());
+        if code_of(hop).is_none() {
+            faults.push(format!("{number}: {} has no {name}", hop.file));
+        }
+        let Some(called_in) = hop.called_in else {
+            continue;
+        };
+        let caller = hops[..number - 1]
+            .iter()
+            .find(|hop| hop.number == called_in);
+        let code = caller.and_then(code_of).unwrap_or_default();
+        if !code.iter().any(|code| names(code, name)) {
+            faults.push(format!("{number}: hop {called_in} does not name {name}"));
+        }
+    }
+    faults
 }
 
 #[test]
 fn a_ratings_way_is_the_one_that_the_architecture_shows() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
-    let hops = hops(&page("docs/architecture.md"));
-    let numbers: Vec<usize> = hops.iter().map(|(hop, _)| *hop).collect();
+    let page = page("docs/architecture.md");
+    let hops = hops(&page);
+    let numbers: Vec<usize> = hops.iter().map(|hop| hop.number).collect();
     assert_eq!(numbers, (1..=hops.len()).collect::<Vec<_>>());
-    assert!((20..=25).contains(&hops.len()), "{} hops", hops.len());
-    for (hop, place) in hops {
-        let faults = place_faults(&place, |file| std::fs::read_to_string(top.join(file)).ok());
-        assert_eq!(faults, Vec::<String>::new(), "hop {hop}: {place}");
-    }
+    assert!(page.contains(&format!("board in {} hops", hops.len())));
+    // Only the tap, the hand-in, the import and the board begin with a person.
+    let begun = hops.iter().filter(|hop| hop.called_in.is_none()).count();
+    assert_eq!(begun, 4);
+    let faults = hop_faults(&hops, |file| std::fs::read_to_string(top.join(file)).ok());
+    assert_eq!(faults, Vec::<String>::new());
 }
 
 #[test]
-fn a_hop_that_is_not_there_is_caught() {
-    let tree = |file: &str| (file == "a/b.rs").then(|| "fn tap() {}".to_owned());
-    assert_eq!(place_faults("`a/b.rs`: `tap`", tree), Vec::<String>::new());
-    assert_eq!(place_faults("`a/b.rs`: `tip`", tree), ["tip"]);
-    assert_eq!(place_faults("`a/c.rs`", tree), ["a/c.rs"]);
-    assert_eq!(
-        hops("| 1 | `a/b.rs` | x |\n| | **b** | |"),
-        [(1, "`a/b.rs`".to_owned())]
-    );
+fn a_hop_that_is_not_there_or_not_called_is_caught() {
+    let tree = |file: &str| match file {
+        "ui/Tap.svelte" => Some("<button onclick={() => call('rate')}>".to_owned()),
+        "a/b.rs" => Some("fn rate(x: u8) -> u8 {\n    // keep(x)\n    store(x)\n}".to_owned()),
+        "a/c.rs" => Some("fn keep();\nfn store<T>(x: T) { keep(x) }\nfn keep() {}".to_owned()),
+        _ => None,
+    };
+    let faults = |rows: &str| hop_faults(&hops(rows), tree);
+    let tap = "| 1 | `ui/Tap.svelte` |  | x |\n| 2 | `a/b.rs`: `rate` | 1 | x |\n";
+    let good = format!("{tap}| | **b** | | |\n| 3 | `a/c.rs`: `store` | 2 | x |\n");
+    assert_eq!(hops(&good).len(), 3);
+    assert_eq!(faults(&good), Vec::<String>::new());
+    for (row, fault) in [
+        (
+            "| 3 | `a/c.rs`: `keep` | 2 | x |",
+            "3: hop 2 does not name keep",
+        ),
+        (
+            "| 3 | `a/c.rs`: `store` | 1 | x |",
+            "3: hop 1 does not name store",
+        ),
+        (
+            "| 3 | `a/d.rs`: `store` | 2 | x |",
+            "3: a/d.rs has no store",
+        ),
+        (
+            "| 3 | `a/b.rs`: `store` | 2 | x |",
+            "3: a/b.rs has no store",
+        ),
+    ] {
+        assert_eq!(faults(&format!("{tap}{row}")), [fault]);
+    }
 }

@@ -55,3 +55,9 @@ pub fn values(path: &Path, table: &str, column: &str) -> Vec<Value> {
     let rows = query.query_map([], |row| row.get(0));
     rows.unwrap().collect::<Result<_, _>>().unwrap()
 }
+
+/// Runs one statement, to damage a store.
+pub fn execute(path: &Path, sql: &str) {
+    let store = Connection::open(path).unwrap();
+    store.execute(sql, []).unwrap();
+}

@@ -9,7 +9,8 @@ use surefoot_app::{
 use surefoot_catalogue::rating::Confidence;
 use surefoot_record::Appearance;
 use surefoot_store::{Durability, StudentStore};
-use surefoot_student::{Wishes, packs_read};
+use surefoot_student::Wishes;
+use surefoot_student::for_tests::packs_read;
 
 fn minutes(tablet: &Device, student: &str) -> u32 {
     let id = StudentId {

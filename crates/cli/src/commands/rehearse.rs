@@ -120,17 +120,14 @@ fn answer(running: &mut Option<Running>, asked: Line) -> Result<Option<serde_jso
                     -1 => None,
                     other => return Err(format!("marked is 1, 0 or -1, not {other}")),
                 };
-                running
-                    .rehearsal
-                    .check_in(
-                        student,
-                        concept,
-                        school_day,
-                        calendar_day,
-                        confidence,
-                        outcome,
-                    )
-                    .map_err(|e| e.to_string())?;
+                running.rehearsal.check_in(
+                    student,
+                    concept,
+                    school_day,
+                    calendar_day,
+                    confidence,
+                    outcome,
+                );
             }
             Ok(None)
         }
@@ -141,10 +138,7 @@ fn answer(running: &mut Option<Running>, asked: Line) -> Result<Option<serde_jso
             let mut concepts = Vec::with_capacity(students.len());
             for student in students {
                 running.check(student, 0)?;
-                let choice = running
-                    .rehearsal
-                    .choose(student, calendar_day)
-                    .map_err(|e| e.to_string())?;
+                let choice = running.rehearsal.choose(student, calendar_day);
                 concepts.push(choice.and_then(|c| i64::try_from(c).ok()).unwrap_or(-1));
             }
             Ok(Some(json!({ "concepts": concepts })))
@@ -164,10 +158,8 @@ fn answer(running: &mut Option<Running>, asked: Line) -> Result<Option<serde_jso
                 if !(minutes.is_finite() && minutes >= 0.0) {
                     return Err(format!("minutes must be 0 or more, not {minutes}"));
                 }
-                running
-                    .rehearsal
-                    .answer(student, concept, calendar_day, result, minutes)
-                    .map_err(|e| e.to_string())?;
+                let rehearsal = &mut running.rehearsal;
+                rehearsal.answer(student, concept, calendar_day, result, minutes);
             }
             Ok(None)
         }
@@ -238,9 +230,8 @@ fn start(asked: Line) -> Result<Running, String> {
         rotation,
         minutes,
     };
-    let rehearsal = Rehearsal::new(students, &plan, Tuning::USED).map_err(|e| e.to_string())?;
     Ok(Running {
-        rehearsal,
+        rehearsal: Rehearsal::new(students, &plan, Tuning::USED),
         students,
         concepts,
     })

@@ -236,7 +236,7 @@ fn misconceptions_by_concept(
     today: NaiveDate,
 ) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
     let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
-    for found in misconceptions(desk, &class.row.id, today)? {
+    for found in misconceptions(desk, class, today)? {
         if seats.contains(&found.seat) {
             let sum = sums.entry((found.concept, found.code)).or_default();
             *sum = sum.saturating_add(found.times);

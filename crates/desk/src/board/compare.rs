@@ -231,7 +231,7 @@ fn misconceptions(
     today: NaiveDate,
 ) -> Result<Vec<ConceptMisconception>, DeskError> {
     let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
-    for found in crate::estimate::misconceptions(desk, &class.row.id, today)? {
+    for found in crate::estimate::misconceptions(desk, class, today)? {
         if class.facts.concepts.contains_key(&found.concept) {
             let sum =
                 sums.entry((found.concept, found.code))

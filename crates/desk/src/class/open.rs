@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Concept;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_record::Class;
+use surefoot_record::{Class, CountedDates};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
@@ -43,15 +43,18 @@ impl OpenClass {
         known.then_some(()).ok_or(DeskError::NotFound("concept"))
     }
 
+    /// The dates that count on the date `today`.
+    pub(crate) fn counted_dates(&self, today: NaiveDate) -> CountedDates {
+        CountedDates::of(&self.facts.year, today)
+    }
+
     /// The newest report of each seat that has one, up to `today`.
     pub(crate) fn newest_reports(
         &self,
         desk: &DeskStore,
         today: NaiveDate,
     ) -> Result<BTreeMap<u32, NaiveDate>, DeskError> {
-        let year = &self.facts.year;
-        let last_day = year.last_day.min(today);
-        Ok(desk.newest_reports(&self.row.id, year.first_day, last_day)?)
+        Ok(desk.newest_reports(&self.row.id, self.counted_dates(today))?)
     }
 }
 

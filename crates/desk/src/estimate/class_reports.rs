@@ -10,7 +10,6 @@ use surefoot_catalogue::rating::Outcome;
 use surefoot_insight::class_estimate::{ClassEstimate, class_estimate};
 use surefoot_insight::evidence::{Evidence, PracticeCount};
 use surefoot_insight::trend::{Trends, trends};
-use surefoot_record::CountedDates;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ObservationRow, PracticeReport};
 
@@ -60,7 +59,7 @@ impl Reports {
             .collect();
         let seats: Vec<u32> = class.seats.iter().map(|s| s.number).collect();
         let seat_at: HashMap<u32, usize> = seats.iter().enumerate().map(|(i, s)| (*s, i)).collect();
-        let dates = CountedDates::of(&facts.year, today);
+        let dates = class.counted_dates(today);
         let Counted {
             check_ins,
             practice,
@@ -76,7 +75,8 @@ impl Reports {
         let pass = facts.rotation.pass_on(&facts.year, today);
         let passes = Passes::of(&facts.rotation, &facts.year);
         let mut evidence = Evidence::new(seats.len(), concepts.len(), pass + 1)?;
-        let mut marks: Vec<(NaiveDate, usize, usize, bool)> = Vec::new();
+        // By student and concept, oldest first.
+        let mut marks: BTreeMap<(usize, usize), Vec<(NaiveDate, bool)>> = BTreeMap::new();
         for report in &check_ins {
             let (Some(&student), Some(&concept)) = (
                 seat_at.get(&report.seat),
@@ -93,21 +93,24 @@ impl Reports {
                 Some(Outcome::Wrong) => false,
                 Some(Outcome::NotDone) | None => continue,
             };
-            marks.push((report.date, student, concept, right));
+            let of = marks.entry((student, concept)).or_default();
+            of.push((report.date, right));
         }
-        // An observation overrides a result of the same date: it comes later in the stable sort.
+        // An observation has no sequence. As paper does, it follows all results up to its date.
         for seen in &observations {
             if let (Some(&student), Some(&concept)) = (
                 seat_at.get(&seen.seat),
                 concept_at.get(seen.concept.as_str()),
             ) {
-                marks.push((seen.date, student, concept, seen.has_it));
+                let of = marks.entry((student, concept)).or_default();
+                let before = of.iter().rposition(|(date, _)| *date <= seen.date);
+                of.insert(before.map_or(0, |at| at + 1), (seen.date, seen.has_it));
             }
         }
-        marks.sort_by_key(|(date, ..)| *date);
-        for (date, student, concept, right) in marks {
-            let of_pass = passes.on(date);
-            evidence.mark(student, concept, of_pass, right)?;
+        for ((student, concept), of) in marks {
+            for (date, right) in of {
+                evidence.mark(student, concept, passes.on(date), right)?;
+            }
         }
         for report in &practice {
             let (Some(&student), Some(&concept)) = (

@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
-use surefoot_record::{CountedDates, Counting};
+use surefoot_record::Counting;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{CheckInSource, PracticeReport};
 
@@ -91,7 +91,7 @@ pub(crate) fn counted(
     today: NaiveDate,
 ) -> Result<Counted, DeskError> {
     let facts = &class.facts;
-    let dates = CountedDates::of(&facts.year, today);
+    let dates = class.counted_dates(today);
     let in_rotation: HashSet<&str> = facts.by_strand().into_iter().collect();
     let mut concepts = Names::default();
     let mut newest: BTreeMap<u32, NaiveDate> = BTreeMap::new();

@@ -1,5 +1,6 @@
 //! The misconceptions that were recognised in a class's practice.
 
+use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -11,14 +12,14 @@ use surefoot_store::desk::MisconceptionReport;
 /// nobody but the program writes on the teacher's screens.
 pub const OTHER_MISCONCEPTION: &str = "other";
 
-/// Returns the misconceptions of a class up to `today`, summed by seat, concept and code.
+/// Returns the misconceptions of a class that count on `today`, summed by seat, concept and code.
 pub(crate) fn misconceptions(
     desk: &DeskStore,
-    class: &str,
+    class: &OpenClass,
     today: NaiveDate,
 ) -> Result<Vec<MisconceptionReport>, DeskError> {
     let mut sums: BTreeMap<(u32, String, String), MisconceptionReport> = BTreeMap::new();
-    for mut found in desk.misconceptions_by_seat(class, today)? {
+    for mut found in desk.misconceptions_by_seat(&class.row.id, class.counted_dates(today))? {
         if !is_misconception(&found.code) {
             OTHER_MISCONCEPTION.clone_into(&mut found.code);
         }

@@ -1,10 +1,12 @@
 //! Adding hand-ins one after the other gives their union.
 
 use super::Desk;
+use crate::error::DeskError;
 use crate::files::derive::additions;
 use proptest::collection::vec;
 use proptest::prelude::*;
-use surefoot_record::Record;
+use surefoot_record::{MisconceptionCode, Record};
+use surefoot_store::StoreError;
 use surefoot_test_support::record::any_record;
 
 proptest! {
@@ -33,4 +35,23 @@ proptest! {
         let other = desk.device(2);
         prop_assert_eq!(desk.store.record_of(&desk.class, 2, other).unwrap(), Record::default());
     }
+}
+
+/// A merge of what is left would drop it without a word.
+#[test]
+fn a_misconception_without_practice_is_a_damaged_store() {
+    let desk = Desk::with_seats(1);
+    desk.practise(1, "2026-09-14", &desk.concept(0), |entry| {
+        let code = MisconceptionCode::new("off-by-ten").unwrap();
+        entry.misconceptions.insert(code, 2);
+    });
+    let device = desk.device(1);
+    let practice = desk.store.record_of(&desk.class, 1, device).unwrap();
+    assert_eq!(practice.practice()[0].misconceptions.len(), 1);
+    desk.damage("DELETE FROM practice_count");
+    let found = additions(&desk.store, &desk.class, 1, Some(device), Record::default());
+    assert!(
+        matches!(&found, Err(DeskError::Store(StoreError::Unreadable { what, .. })) if *what == "misconception"),
+        "{found:?}"
+    );
 }

@@ -57,6 +57,11 @@ impl Desk {
         surefoot_test_support::store::dump(&self.folder.path().join("desk.sqlite"))
     }
 
+    /// Runs one statement of SQL, to damage the store.
+    pub fn damage(&self, sql: &str) {
+        surefoot_test_support::store::execute(&self.folder.path().join("desk.sqlite"), sql);
+    }
+
     pub fn open(&self) -> OpenClass {
         open_class(&self.store, &self.class).unwrap()
     }

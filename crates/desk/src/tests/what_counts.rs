@@ -1,17 +1,22 @@
 //! The entries of two devices, a carry file and paper count by the same rule everywhere: on Today of
 //! either device, in the hand-in, in the import and on the board.
 
-use super::{Desk, date};
+use super::{Desk, date, device_of};
+use crate::estimate::Reports;
 use crate::estimate::counted::counted;
 use crate::{
-    EntryMade, EntryValue, Import, join_slips, make_class_pack, make_entry, set_taught_from,
+    EntryMade, EntryValue, Import, board, comparison, group_page, join_slips, make_class_pack,
+    make_entry, set_taught_from,
 };
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::collections::BTreeMap;
-use surefoot_catalogue::Language;
-use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
+use surefoot_catalogue::{ConceptId, Language};
+use surefoot_record::{AnswerCount, CheckIn, MisconceptionCode, Said};
+use surefoot_store::student::PracticeAnswer;
 use surefoot_store::{Durability, StudentStore};
+use surefoot_student::practice_views::PracticeStep;
 use surefoot_student::{Joined, NewStudent, Tapped};
 
 const TODAY: &str = "2026-09-04";
@@ -253,4 +258,160 @@ proptest! {
             }
         }
     }
+}
+
+/// All that the desk shows of the practice and the check-ins of a concept.
+fn shown_at_the_desk(desk: &Desk, concept: &str, today: &str) -> serde_json::Value {
+    let (store, class) = (&desk.store, desk.open());
+    let (language, today) = (Language::first(), date(today));
+    serde_json::json!([
+        board(store, &class, language, today).unwrap(),
+        comparison(store, &class, language, today).unwrap(),
+        group_page(store, &class, language, today, concept, &[1, 2]).unwrap(),
+        crate::class_setup(store, &desk.class, language, today).unwrap(),
+    ])
+}
+
+/// Hands in a rating, wrong practice and a misconception of one date.
+fn hand_in_all(desk: &Desk, seat: u32, on: &str, concept: &str) {
+    desk.rate(seat, on, concept, 3);
+    desk.practise(seat, on, concept, |entry| {
+        entry.answers.push(AnswerCount {
+            sure: Some(Confidence::CouldTeach),
+            alone: 0,
+            with_help: 1,
+            wrong: 2,
+        });
+        let code = MisconceptionCode::new("off-by-ten").unwrap();
+        entry.misconceptions.insert(code, 2);
+    });
+}
+
+#[test]
+fn the_desk_counts_the_dates_of_the_year_up_to_today() {
+    let desk = Desk::with_seats(2);
+    let concept = desk.concept(0);
+    set_taught_from(&desk.store, &desk.class, &concept, Some(date(DAYS[0]))).unwrap();
+    hand_in_all(&desk, 1, "2026-10-12", &concept);
+    let days = ["2026-10-20", "2026-12-01", "2027-06-15"];
+    let before = days.map(|today| shown_at_the_desk(&desk, &concept, today));
+    // Before the year, and after it.
+    hand_in_all(&desk, 1, "2026-08-03", &concept);
+    hand_in_all(&desk, 1, "2027-06-01", &concept);
+    for (today, before) in days.iter().zip(&before) {
+        assert_eq!(
+            &shown_at_the_desk(&desk, &concept, today),
+            before,
+            "{today}"
+        );
+    }
+    // Dated ahead: it counts once its date has come.
+    hand_in_all(&desk, 1, "2026-12-01", &concept);
+    assert_eq!(shown_at_the_desk(&desk, &concept, days[0]), before[0]);
+    let misconceptions = |today| {
+        let class = desk.open();
+        let shown = comparison(&desk.store, &class, Language::first(), date(today)).unwrap();
+        shown.misconceptions[0].count
+    };
+    assert_eq!(days.map(misconceptions), [2, 4, 4]);
+}
+
+#[test]
+fn an_outcome_dated_ahead_never_outranks_a_later_one() {
+    let desk = Desk::with_seats(2);
+    let concept = desk.concept(0);
+    let marked = |seat, at, on, outcome| {
+        let entry = CheckIn {
+            device: device_of(seat),
+            date: date(on),
+            concept: ConceptId::new(concept.clone()).unwrap(),
+            confidence: None,
+            outcome: Some(Said {
+                at,
+                value: Some(outcome),
+            }),
+        };
+        desk.hand_in(seat, entry);
+    };
+    for seat in [1, 2] {
+        marked(seat, 1, "2026-09-04", Outcome::Wrong);
+        marked(seat, 2, "2026-08-31", Outcome::Right);
+    }
+    // An observation follows what the devices have up to its date.
+    let seen = EntryMade {
+        seat: 2,
+        concept: concept.clone(),
+        value: EntryValue::Seen {
+            rating: Some(Confidence::NotYet),
+        },
+    };
+    let (class, today) = (desk.open(), date("2026-09-07"));
+    make_entry(&desk.store, &class, date("2026-09-02"), &seen, today).unwrap();
+    let reports = Reports::read(&desk.store, &desk.open(), today).unwrap();
+    let place = reports.concept_at(&concept).unwrap();
+    let result = |student| reports.evidence.result(student, place, 0);
+    assert_eq!([result(0), result(1)], [Some(true), Some(false)]);
+}
+
+/// An answer at home that took ten minutes.
+fn answered(world: &World, sequence: u32, on: &str) {
+    let store = &world.devices[0];
+    store
+        .add_practice_answer(&PracticeAnswer {
+            device: world.joined(0).student.device,
+            sequence,
+            date: date(on),
+            concept: ConceptId::new(world.concepts[0].clone()).unwrap(),
+            level: 1,
+            generator_version: 1,
+            seed: 1,
+            sure: None,
+            result: AnswerResult::Alone,
+            misconception: None,
+            seconds: 600,
+            response: "null".into(),
+        })
+        .unwrap();
+}
+
+#[test]
+fn the_device_counts_practice_by_the_same_dates_and_an_evening_ends_on_every_date() {
+    let world = World::new();
+    let (store, joined) = (&world.devices[0], world.joined(0));
+    let tapped = Tapped {
+        confidence: Some(Confidence::NotYet),
+        outcome: None,
+    };
+    world.tap(0, 0, tapped);
+    world.tap(1, 0, tapped);
+    world.carry(1);
+    let (ahead, after) = ("2026-12-01", "2027-06-01");
+    let counts = |today: &str| {
+        let path = surefoot_student::my_path(store, &joined, date(today)).unwrap();
+        let preview = surefoot_student::hand_in_preview(store, &joined, date(today)).unwrap();
+        let made = surefoot_student::make_hand_in(store, &joined, date(today)).unwrap();
+        assert_eq!(path.practised, preview.answers, "{today}");
+        assert_eq!(made.answers, preview.answers, "{today}");
+        // Two devices rated the same concept on the same date, which counts once.
+        assert_eq!((path.rated, preview.check_ins, made.check_ins), (1, 1, 1));
+        (preview.answers, preview.new_since)
+    };
+    let is_over = |today: &str| {
+        let step = surefoot_student::practice(store, &joined, date(today), None, false, 1);
+        matches!(step.unwrap(), PracticeStep::Done(_))
+    };
+    answered(&world, 10, DAYS[1]);
+    let news = counts(TODAY).1;
+    assert_eq!(counts(TODAY), (1, news));
+    answered(&world, 11, "2026-08-03");
+    answered(&world, 12, ahead);
+    answered(&world, 13, after);
+    assert_eq!(counts(TODAY), (1, news));
+    assert_eq!(counts(ahead), (2, news + 1));
+    assert_eq!(counts(after), (2, news + 1));
+    // An evening after the year ends too, although its practice does not count for the class.
+    assert!(is_over(after));
+    assert!(is_over(ahead));
+    assert!(!is_over("2026-12-02"));
+    assert!(!is_over("2027-06-02"));
 }

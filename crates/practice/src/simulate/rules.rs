@@ -4,10 +4,9 @@ use super::luck::{Luck, Purpose};
 use super::plan::{SchoolDay, YearPlan};
 use super::sim_student::{Noted, SimStudent};
 use crate::estimate::Tuning;
-use crate::evidence::{grade_of_answer, grade_of_class_result};
-use crate::memory::{Memory, MemoryError, MemoryState};
+use crate::memory::{Grade, Memory, MemoryError, MemoryState};
 use crate::rehearsal::Rehearsal;
-use surefoot_catalogue::rating::AnswerResult;
+use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 
 /// Longest gap of the doubling rule: a year.
 const LONGEST_GAP_DAYS: i32 = 365;
@@ -101,6 +100,26 @@ impl Rival {
     }
 }
 
+/// Returns the grade of a practice answer for plain FSRS. Its top grade is never given.
+fn grade_of_answer(result: AnswerResult) -> Grade {
+    match result {
+        AnswerResult::Wrong => Grade::Wrong,
+        AnswerResult::WithHelp => Grade::Helped,
+        AnswerResult::Alone => Grade::Alone,
+    }
+}
+
+/// Returns the grade of a self-marked outcome for plain FSRS. A right outcome counts as helped
+/// if the student's own rating says that help was needed.
+fn grade_of_class_result(outcome: Option<Outcome>, confidence: Confidence) -> Option<Grade> {
+    match outcome? {
+        Outcome::NotDone => None,
+        Outcome::Wrong => Some(Grade::Wrong),
+        Outcome::Right if confidence.needs_help() => Some(Grade::Helped),
+        Outcome::Right => Some(Grade::Alone),
+    }
+}
+
 impl<'a> Rule<'a> {
     /// Returns a rule at the start of a year.
     pub fn new(
@@ -121,7 +140,7 @@ impl<'a> Rule<'a> {
                 .collect(),
             memory: Memory::new()?,
             ours: if name == RuleName::Surefoot {
-                Some(Rehearsal::new(students, plan, tuning)?)
+                Some(Rehearsal::new(students, plan, tuning))
             } else {
                 None
             },
@@ -157,7 +176,7 @@ impl<'a> Rule<'a> {
         student: usize,
         concept: usize,
         day: i32,
-        grade: crate::memory::Grade,
+        grade: Grade,
     ) -> Result<(), MemoryError> {
         let memo = self.rival(student).memo(concept);
         if memo.state.is_some() && memo.evidence_day == day {
@@ -195,7 +214,7 @@ impl<'a> Rule<'a> {
                     day,
                     Some(note.confidence),
                     note.outcome,
-                )?;
+                );
                 continue;
             }
             if school_day < self.plan.concept(note.concept).ready {
@@ -204,8 +223,8 @@ impl<'a> Rule<'a> {
             #[expect(clippy::cast_precision_loss, reason = "0 to 3")]
             let rating = note.confidence.index() as f64;
             self.rival_mut(student).memo_mut(note.concept).rating = rating;
-            if let Some(grade) = grade_of_class_result(note.outcome, Some(note.confidence)) {
-                let right = note.outcome == Some(surefoot_catalogue::rating::Outcome::Right);
+            if let Some(grade) = grade_of_class_result(note.outcome, note.confidence) {
+                let right = note.outcome == Some(Outcome::Right);
                 self.remember(student, note.concept, day, right);
                 self.state(student, note.concept, day, grade)?;
             }
@@ -224,7 +243,8 @@ impl<'a> Rule<'a> {
     ) -> Result<(), MemoryError> {
         let day = on.day;
         if let Some(ours) = &mut self.ours {
-            return ours.answer(student, concept, day, result, minutes);
+            ours.answer(student, concept, day, result, minutes);
+            return Ok(());
         }
         self.turn += 1;
         let turn = self.turn;
@@ -240,7 +260,7 @@ impl<'a> Rule<'a> {
         on: SchoolDay,
         tonight: &[usize],
         truth: &SimStudent,
-    ) -> Result<Option<usize>, MemoryError> {
+    ) -> Option<usize> {
         let SchoolDay {
             number: school_day,
             day,
@@ -263,7 +283,7 @@ impl<'a> Rule<'a> {
             .filter(|c| !tonight.contains(c))
             .collect();
         let from = match self.name {
-            RuleName::None => return Ok(None),
+            RuleName::None => return None,
             RuleName::Oracle => &open,
             _ if fresh.is_empty() => &open,
             _ => &fresh,
@@ -293,10 +313,9 @@ impl<'a> Rule<'a> {
                 }
             }
         };
-        Ok(from
-            .iter()
+        from.iter()
             .map(|c| (score(*c), *c))
             .max_by(|a, b| a.0.total_cmp(&b.0).then(b.1.cmp(&a.1)))
-            .map(|(_, c)| c))
+            .map(|(_, c)| c)
     }
 }

@@ -51,7 +51,7 @@ pub fn run(
             let mut spent = 0.0;
             let mut tonight = Vec::new();
             while spent < budget {
-                let Some(concept) = rule.choose(number, on, &tonight, student)? else {
+                let Some(concept) = rule.choose(number, on, &tonight, student) else {
                     break;
                 };
                 let (result, minutes) = student.answer(plan, concept, on);

@@ -7,7 +7,9 @@ use chrono::NaiveDate;
 use rusqlite::{Row, params};
 use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_record::{AnswerCount, CheckIn, MisconceptionCode, Practice, Record, Said};
+use surefoot_record::{
+    AnswerCount, CheckIn, CountedDates, MisconceptionCode, Practice, Record, Said,
+};
 
 /// How a seat's practice of one concept on one date went, for one degree of confidence.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -37,8 +39,6 @@ pub struct PracticeReport {
 pub struct MisconceptionReport {
     /// The seat.
     pub seat: u32,
-    /// The device.
-    pub device: String,
     /// School date.
     pub date: NaiveDate,
     /// Concept.
@@ -195,11 +195,13 @@ impl DeskStore {
             let (device, date, concept) =
                 (device_at(row, 0)?, date_at(row, 1)?, concept_at(row, 2)?);
             let of = practice.binary_search_by(|entry| entry.key().cmp(&(&device, date, &concept)));
-            if let Some(entry) = of.ok().and_then(|at| practice.get_mut(at)) {
-                let code = MisconceptionCode::new(row.get::<_, String>(3)?)
-                    .map_err(|error| StoreError::unreadable("misconception", error))?;
-                entry.misconceptions.insert(code, row.get(4)?);
-            }
+            // Every entry of practice has a row of counts, also one without answers.
+            let entry = (of.ok().and_then(|at| practice.get_mut(at))).ok_or_else(|| {
+                StoreError::unreadable("misconception", format!("{concept} without practice"))
+            })?;
+            let code = MisconceptionCode::new(row.get::<_, String>(3)?)
+                .map_err(|error| StoreError::unreadable("misconception", error))?;
+            entry.misconceptions.insert(code, row.get(4)?);
         }
         Ok(Record::from_entries(check_ins, practice))
     }
@@ -226,22 +228,22 @@ impl DeskStore {
         )
     }
 
-    /// Returns the misconceptions of a class up to `today`, summed by seat, concept and code,
-    /// each with the date of the newest.
+    /// Returns the misconceptions of a class on the dates that count, summed by seat, concept
+    /// and code, each with the date of the newest.
     pub fn misconceptions_by_seat(
         &self,
         class: &str,
-        today: NaiveDate,
+        dates: CountedDates,
     ) -> Result<Vec<MisconceptionReport>, StoreError> {
         self.rows(
-            "SELECT seat, max(school_date), concept, code, min(sum(times), 4294967295) FROM misconception_count
-             WHERE class = ?1 AND school_date <= ?2
+            "SELECT seat, max(school_date), concept, code, min(sum(times), 4294967295)
+             FROM misconception_count
+             WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
              GROUP BY seat, concept, code ORDER BY seat, concept, 5 DESC, code",
-            params![class, today.to_string()],
+            params![class, dates.first().to_string(), dates.last().to_string()],
             |row| {
                 Ok(MisconceptionReport {
                     seat: row.get(0)?,
-                    device: String::new(),
                     date: date_at(row, 1)?,
                     concept: row.get(2)?,
                     code: row.get(3)?,
@@ -251,12 +253,11 @@ impl DeskStore {
         )
     }
 
-    /// Returns the date of each seat's newest report from `first` to `last`.
+    /// Returns the date of each seat's newest report on the dates that count.
     pub fn newest_reports(
         &self,
         class: &str,
-        first: NaiveDate,
-        last: NaiveDate,
+        dates: CountedDates,
     ) -> Result<BTreeMap<u32, NaiveDate>, StoreError> {
         Ok(self
             .rows(
@@ -267,7 +268,7 @@ impl DeskStore {
                    UNION ALL
                    SELECT seat, school_date FROM practice_count WHERE class = ?1 AND school_date BETWEEN ?2 AND ?3
                  ) GROUP BY seat",
-                params![class, first.to_string(), last.to_string()],
+                params![class, dates.first().to_string(), dates.last().to_string()],
                 |row| Ok((row.get(0)?, date_at(row, 1)?)),
             )?
             .into_iter()

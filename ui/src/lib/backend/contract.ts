@@ -2092,11 +2092,11 @@ place: string | null,
  */
 shared: boolean, 
 /**
- * Check-ins in it.
+ * Check-ins in it that count.
  */
 check_ins: number, 
 /**
- * Finished exercises in it.
+ * Finished exercises in it that count.
  */
 answers: number, };
 export type HandInPreview = { 
@@ -2109,7 +2109,7 @@ class_title: string,
  */
 check_ins: number, 
 /**
- * Finished exercises in it.
+ * Finished exercises in it that count.
  */
 answers: number, 
 /**
@@ -2117,7 +2117,7 @@ answers: number,
  */
 last_made_on: string | null, 
 /**
- * Check-ins and finished exercises since the last hand-in.
+ * Check-ins and finished exercises since the last hand-in, on dates that count.
  */
 new_since: number, 
 /**
