@@ -4,7 +4,7 @@ use crate::class::OpenClass;
 use crate::class::pack_stamp::{accepted_devices, stamp};
 use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
     Assignment, CLASS_PACK_FORMAT, ClassPack, PERSONAL_FORMAT, PackConcept, PersonalAssignments,

@@ -389,7 +389,7 @@ fn the_device_counts_practice_by_the_same_dates_and_an_evening_ends_on_every_dat
     let counts = |today: &str| {
         let path = surefoot_student::my_path(store, &joined, date(today)).unwrap();
         let preview = surefoot_student::hand_in_preview(store, &joined, date(today)).unwrap();
-        let made = surefoot_student::make_hand_in(store, &joined, date(today)).unwrap();
+        let made = surefoot_student::make_hand_in(store, &joined, date(today), &[7; 4]).unwrap();
         assert_eq!(path.practised, preview.answers, "{today}");
         assert_eq!(made.answers, preview.answers, "{today}");
         // Two devices rated the same concept on the same date, which counts once.
