@@ -25,8 +25,8 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 use support::{Device, Hands, hand_in, rate, seat_code};
 use surefoot_app::{
-    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, NoVoice, Nothing,
-    PracticeAsked, StudentDay, StudentId,
+    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, JournalAsked,
+    NoVoice, Nothing, PracticeAsked, StudentDay, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
@@ -227,6 +227,19 @@ fn left_behind(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
+/// The imports in the journal.
+fn imports_of(app: &App) -> usize {
+    let (mut found, mut before) = (0, None);
+    loop {
+        let page = app.desk.imports(JournalAsked { before }).unwrap();
+        found += page.imports.len();
+        before = page.imports.last().map(|one| one.import);
+        if !page.older {
+            return found;
+        }
+    }
+}
+
 /// Looks at the stores as the next start finds them; says what is lost.
 fn losses(scene: &Scene) -> Vec<String> {
     let mut lost = Vec::new();
@@ -265,13 +278,9 @@ fn losses(scene: &Scene) -> Vec<String> {
     if answers < said.practice {
         lost.push(format!("{} exercises told, {answers} found", said.practice));
     }
-    let imports = app.desk.imports(Nothing {}).unwrap();
-    if imports.len() < said.imports {
-        lost.push(format!(
-            "{} imports told, {} found",
-            said.imports,
-            imports.len()
-        ));
+    let imports = imports_of(&app);
+    if imports < said.imports {
+        lost.push(format!("{} imports told, {imports} found", said.imports));
     }
     let left = left_behind(&scene.data);
     if !left.is_empty() {
@@ -365,8 +374,8 @@ fn run(kills: u32, seed: u64) {
         })
         .unwrap();
     assert_eq!(board.seats_reporting, 5);
-    let last = &app.desk.imports(Nothing {}).unwrap()[0];
-    assert_eq!(last.files.len(), 15);
+    let journal = app.desk.imports(JournalAsked { before: None }).unwrap();
+    assert_eq!(journal.imports[0].files.len(), 15);
     let setup = app
         .desk
         .class_setup(ClassId {

@@ -33,6 +33,9 @@ pub enum Refusal {
         #[ts(type = "number")]
         most: u64,
     },
+    /// More than is read at once, together with the files picked with it.
+    #[error("too large together with the other files; take fewer at a time")]
+    TooMuchAtOnce,
     /// Not one of Surefoot's files.
     #[error("not a file of this kind")]
     NotOurs,

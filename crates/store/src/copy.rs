@@ -3,6 +3,7 @@
 use super::migrate::Migration;
 use super::{BUSY_WAIT, StoreError};
 use rusqlite::backup::Backup;
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags};
 use std::path::Path;
 use std::time::Duration;
@@ -53,6 +54,7 @@ pub(super) fn read_only(path: &Path) -> Result<Connection, StoreError> {
         OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX,
     )?;
     connection.busy_timeout(BUSY_WAIT)?;
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
     Ok(connection)
 }
 
@@ -85,15 +87,26 @@ pub(super) fn check_file(path: &Path, migrations: &[Migration]) -> Result<(), St
     Ok(())
 }
 
-/// Empties the log into the file and gives freed pages back, so that what was
-/// deleted stands nowhere in the store any more (pages are overwritten by
-/// `secure_delete` as they are freed).
-pub(super) fn leave_no_trace(connection: &Connection) -> Result<(), StoreError> {
-    connection.execute_batch("VACUUM")?;
-    // Answers a row: busy, pages in the log, pages moved.
-    let busy: i64 =
-        connection.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
-    if busy == 0 {
+/// Writes every row of the store into the empty file `into`, and nothing of what was deleted:
+/// pages that are only freed or changed keep bytes of what was in them.
+pub(super) fn write_anew(connection: &Connection, into: &Path) -> Result<(), StoreError> {
+    let Some(into) = into.to_str() else {
+        return Err(StoreError::NotWritable {
+            detail: "the folder's name is not UTF-8".to_owned(),
+        });
+    };
+    connection.execute("VACUUM INTO ?1", [into])?;
+    Ok(())
+}
+
+/// Brings everything in the log into the store's file. The log stays as a file, because its
+/// blocks on the disk would otherwise be given back as they are.
+pub(super) fn empty_log(connection: &Connection) -> Result<(), StoreError> {
+    let (busy, pages, moved): (i64, i64, i64) =
+        connection.query_row("PRAGMA wal_checkpoint(FULL)", [], |row| {
+            Ok((row.get(0)?, row.get(1)?, row.get(2)?))
+        })?;
+    if busy == 0 && pages == moved {
         Ok(())
     } else {
         Err(StoreError::Busy)

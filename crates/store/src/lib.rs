@@ -20,7 +20,9 @@ pub use error::StoreError;
 pub use student::StudentStore;
 
 use migrate::Migration;
-use rusqlite::Connection;
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, MAIN_DB};
+use std::ops::{Deref, DerefMut};
 use std::path::Path;
 use std::time::Duration;
 
@@ -50,8 +52,21 @@ fn open(
     durability: Durability,
     migrations: &[Migration],
     look: Look,
-) -> Result<Connection, StoreError> {
-    let mut connection = Connection::open(path)?;
+) -> Result<StoreConnection, StoreError> {
+    // Nothing of a file is changed before it is known to be ours.
+    match copy::read_only(path) {
+        Ok(looked) => migrate::known_version(&looked, migrations).map(drop)?,
+        // It is not there yet, or the opening says why it cannot be.
+        Err(StoreError::NotWritable { .. }) => {}
+        Err(error) => return Err(error),
+    }
+    let mut connection = StoreConnection(Connection::open(path)?);
+    // SQLite opens what it may not write all the same, if the log is there already.
+    if connection.is_readonly(MAIN_DB)? {
+        return Err(StoreError::NotWritable {
+            detail: "read-only".to_owned(),
+        });
+    }
     connection.busy_timeout(BUSY_WAIT)?;
     connection.pragma_update(None, "journal_mode", "WAL")?;
     connection.pragma_update(
@@ -62,6 +77,10 @@ fn open(
             Durability::Relaxed => "NORMAL",
         },
     )?;
+    if durability == Durability::Full {
+        // A log that SQLite removes leaves its rows on the disk.
+        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+    }
     connection.pragma_update(None, "foreign_keys", true)?;
     connection.pragma_update(None, "secure_delete", true)?;
     // Temporary files of other places may be out of reach on Android.
@@ -72,6 +91,32 @@ fn open(
     }
     migrate::run(&mut connection, path, migrations)?;
     Ok(connection)
+}
+
+/// An open store. When it is closed, its file holds what its log holds.
+pub(crate) struct StoreConnection(Connection);
+
+impl Drop for StoreConnection {
+    fn drop(&mut self) {
+        // Waits for nobody. What stays in the log is found there by the next opening.
+        let _ = self
+            .0
+            .query_row("PRAGMA wal_checkpoint(PASSIVE)", [], |_| Ok(()));
+    }
+}
+
+impl Deref for StoreConnection {
+    type Target = Connection;
+
+    fn deref(&self) -> &Connection {
+        &self.0
+    }
+}
+
+impl DerefMut for StoreConnection {
+    fn deref_mut(&mut self) -> &mut Connection {
+        &mut self.0
+    }
 }
 
 /// Runs several writes as one transaction.

@@ -25,11 +25,14 @@ pub(super) fn is_current(
     Ok(usize::try_from(version(connection)?).is_ok_and(|found| found == migrations.len()))
 }
 
-pub(super) fn run(
-    connection: &mut Connection,
-    path: &Path,
+/// The schema version of a store that this program may change.
+///
+/// # Errors
+/// [`StoreError::OtherKind`], [`StoreError::Newer`], or SQLite's.
+pub(super) fn known_version(
+    connection: &Connection,
     migrations: &[Migration],
-) -> Result<(), StoreError> {
+) -> Result<u32, StoreError> {
     let known = u32::try_from(migrations.len()).unwrap_or(u32::MAX);
     let kind = migrations.first().map_or(0, |m| m.kind);
     let found = version(connection)?;
@@ -43,7 +46,16 @@ pub(super) fn run(
     if found > known {
         return Err(StoreError::Newer { found, known });
     }
-    if found == known {
+    Ok(found)
+}
+
+pub(super) fn run(
+    connection: &mut Connection,
+    path: &Path,
+    migrations: &[Migration],
+) -> Result<(), StoreError> {
+    let found = known_version(connection, migrations)?;
+    if is_current(connection, migrations)? {
         return Ok(());
     }
     if found > 0 {
@@ -88,7 +100,10 @@ mod tests {
         Migration { kind: 7, sql }
     }
 
-    fn opened(path: &Path, migrations: &[Migration]) -> Result<Connection, StoreError> {
+    fn opened(
+        path: &Path,
+        migrations: &[Migration],
+    ) -> Result<super::super::StoreConnection, StoreError> {
         super::super::open(
             path,
             super::super::Durability::Full,
@@ -144,5 +159,24 @@ mod tests {
             opened(&path, &[other]),
             Err(StoreError::OtherKind)
         ));
+    }
+
+    #[test]
+    #[expect(clippy::disallowed_methods, reason = "looks at files it made")]
+    fn a_newer_or_foreign_file_is_not_changed_by_a_byte() {
+        let folder = tempfile::tempdir().unwrap();
+        for (kind, version) in [(7, 2), (9, 1)] {
+            let path = folder.path().join(format!("{kind}.sqlite"));
+            let made = Connection::open(&path).unwrap();
+            made.execute_batch(ONE).unwrap();
+            made.pragma_update(None, "application_id", kind).unwrap();
+            made.pragma_update(None, "user_version", version).unwrap();
+            drop(made);
+            let before = std::fs::read(&path).unwrap();
+            assert!(opened(&path, &[step(ONE)]).is_err());
+            assert!(std::fs::read(&path).unwrap() == before);
+        }
+        let files = std::fs::read_dir(folder.path()).unwrap().count();
+        assert_eq!(files, 2, "no log was made beside them");
     }
 }

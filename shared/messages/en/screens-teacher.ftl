@@ -135,6 +135,7 @@ files-look = { $count ->
     [one] { $count } to look at
    *[other] { $count } to look at
 }
+files-more = Show more ({ $count } left)
 files-cancelled = stopped before the end
 files-was-undone = undone
 files-undone = The import was undone. The files themselves are still where they were.
@@ -189,6 +190,7 @@ held-aside-words = What it handed in will not count for { $name }. Its files sta
 held-accepted = The device counts for { $name } from now on.
 held-put-aside = The device of { $name } was put aside.
 journal-title = What was taken in
+journal-older = Show older
 journal-undo = Undo the last import
 journal-undo-title = Undo the last import?
 journal-undo-words = { $count ->

@@ -135,6 +135,7 @@ files-look = { $count ->
     [one] { $count } por revisar
    *[other] { $count } por revisar
 }
+files-more = Mostrar más (quedan { $count })
 files-cancelled = detenido antes del final
 files-was-undone = deshecho
 files-undone = La recepción se deshizo. Los archivos siguen donde estaban.
@@ -189,6 +190,7 @@ held-aside-words = Lo que entregó no contará para { $name }. Sus archivos se q
 held-accepted = Desde ahora el dispositivo cuenta para { $name }.
 held-put-aside = El dispositivo de { $name } quedó aparte.
 journal-title = Lo recibido
+journal-older = Mostrar anteriores
 journal-undo = Deshacer la última recepción
 journal-undo-title = ¿Deshacer la última recepción?
 journal-undo-words = { $count ->

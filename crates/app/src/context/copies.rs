@@ -2,16 +2,19 @@
 //!
 //! A store is copied when it is first opened on a day, before anything is
 //! written to it. The newest few copies stay, and one a month of older ones.
+//! Copies are numbered, and the number says which is newer: the clock may have
+//! been wrong for an evening.
 
 use super::Context;
 use super::data_paths::is_student_id;
-use super::folder::{entries, name_of, sync_folder};
+use super::folder::{entries, make_folder, name_of, sync_folder};
 use super::settings::World;
-use crate::error::{CallError, files};
+use super::wipe::{Part, wipe_store};
+use crate::error::CallError;
 use crate::lock::lock;
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_store::{DeskStore, StoreError, StudentStore};
@@ -49,7 +52,7 @@ pub struct StoredCopy {
     pub name: String,
     /// Why it is there.
     pub kind: CopyKind,
-    /// The day it was made, where that is known.
+    /// The day it was made, where that is known; a day after today is not.
     pub made_on: Option<NaiveDate>,
     /// Its size.
     #[ts(type = "number")]
@@ -62,22 +65,47 @@ const NEWEST_KEPT: usize = 5;
 /// Of older copies, the newest of each month stays, for so many months.
 const MONTHS_KEPT: usize = 4;
 
-/// Which of the copies made on these dates stay.
-fn kept(dates: &BTreeSet<NaiveDate>) -> BTreeSet<NaiveDate> {
-    let mut kept: BTreeSet<NaiveDate> = dates.iter().rev().take(NEWEST_KEPT).copied().collect();
+/// Where a copy belongs among the copies of a store.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Mark {
+    /// A later copy has a higher one.
+    number: u64,
+    /// The day, by the clock of then.
+    day: NaiveDate,
+}
+
+impl Mark {
+    /// Of a copy named `12.2026-11-25.sqlite`.
+    fn of(path: &Path) -> Option<Self> {
+        let name = name_of(path);
+        let (number, rest) = name.split_once('.')?;
+        Some(Self {
+            number: number.parse().ok()?,
+            day: rest.strip_suffix(".sqlite")?.parse().ok()?,
+        })
+    }
+}
+
+/// The daily copies in a folder with their paths, the newest first.
+fn daily(folder: &Path) -> Result<Vec<(Mark, PathBuf)>, CallError> {
+    let mut found: Vec<_> = entries(folder)?
+        .into_iter()
+        .filter_map(|path| Some((Mark::of(&path)?, path)))
+        .collect();
+    found.sort_unstable_by(|a, b| b.cmp(a));
+    Ok(found)
+}
+
+/// Which of the copies stay, given the newest first.
+fn kept(newest_first: &[Mark]) -> BTreeSet<Mark> {
+    let mut kept: BTreeSet<Mark> = newest_first.iter().take(NEWEST_KEPT).copied().collect();
     let mut months = BTreeSet::new();
-    for date in dates.iter().rev().skip(NEWEST_KEPT) {
-        if months.len() < MONTHS_KEPT && months.insert((date.year(), date.month())) {
-            kept.insert(*date);
+    for mark in newest_first.iter().skip(NEWEST_KEPT) {
+        if months.len() < MONTHS_KEPT && months.insert((mark.day.year(), mark.day.month())) {
+            kept.insert(*mark);
         }
     }
     kept
-}
-
-fn date_of_copy(path: &Path) -> Option<NaiveDate> {
-    (path.extension()? == "sqlite")
-        .then(|| path.file_stem()?.to_str()?.parse().ok())
-        .flatten()
 }
 
 pub(crate) fn check_store(store: &StoreName, path: &Path) -> Result<(), StoreError> {
@@ -88,7 +116,7 @@ pub(crate) fn check_store(store: &StoreName, path: &Path) -> Result<(), StoreErr
 }
 
 /// Makes a day's copy of a store in `folder`, unless it is there and not to be
-/// made anew, and lets older ones go.
+/// made anew, and removes older ones.
 pub(crate) fn make_copy(
     folder: &Path,
     today: NaiveDate,
@@ -96,36 +124,35 @@ pub(crate) fn make_copy(
     anew: bool,
     copy_into: impl FnOnce(&Path) -> Result<(), StoreError>,
 ) -> Result<(), CallError> {
-    let copy = folder.join(format!("{today}.sqlite"));
-    if copy.is_file() && !anew {
+    let before = daily(folder)?;
+    let newest = before.first().map(|(mark, _)| *mark);
+    let replaced = newest.filter(|mark| mark.day == today);
+    if replaced.is_some() && !anew {
         return Ok(());
     }
-    fs::create_dir_all(folder).map_err(files)?;
+    make_folder(folder)?;
     // Under another name until it is whole.
-    let part = tempfile::Builder::new()
-        .prefix(".copy-")
-        .suffix(".part")
-        .tempfile_in(folder)
-        .map_err(files)?
-        .into_temp_path();
-    copy_into(&part)?;
-    check_store(store, &part)?;
-    fs::File::open(&part)
-        .and_then(|file| file.sync_all())
-        .map_err(files)?;
-    part.persist(&copy).map_err(files)?;
+    let part = Part::new(folder, ".copy-")?;
+    copy_into(part.path())?;
+    check_store(store, part.path())?;
+    let number = newest.map_or(1, |mark| mark.number.saturating_add(1));
+    part.put(&folder.join(format!("{number}.{today}.sqlite")))?;
     sync_folder(folder)?;
-    let dates: BTreeMap<NaiveDate, PathBuf> = entries(folder)?
-        .into_iter()
-        .filter_map(|path| Some((date_of_copy(&path)?, path)))
+    let marks: Vec<Mark> = (daily(folder)?.into_iter().map(|(mark, _)| mark))
+        .filter(|mark| Some(*mark) != replaced)
         .collect();
-    let stay = kept(&dates.keys().copied().collect());
-    for (date, path) in dates {
-        if !stay.contains(&date) {
-            fs::remove_file(path).map_err(files)?;
+    let stay = kept(&marks);
+    for (mark, path) in before {
+        if !stay.contains(&mark) {
+            wipe_store(&path)?;
         }
     }
     Ok(())
+}
+
+/// The number of the newest daily copy in a folder, 0 for none.
+pub(crate) fn newest_number(folder: &Path) -> Result<u64, CallError> {
+    Ok(daily(folder)?.first().map_or(0, |(mark, _)| mark.number))
 }
 
 impl Context {
@@ -158,46 +185,45 @@ impl Context {
         store: &StoreName,
     ) -> Result<Vec<(PathBuf, StoredCopy)>, CallError> {
         let path = self.store_path(store)?;
-        let mut found = Vec::new();
-        for copy in entries(&self.copies_folder(store)?)? {
-            if let Some(date) = date_of_copy(&copy) {
-                found.push((copy, CopyKind::Daily, Some(date)));
-            }
-        }
+        let mut found: Vec<_> = daily(&self.copies_folder(store)?)?
+            .into_iter()
+            .map(|(mark, copy)| (mark.number, CopyKind::Daily, Some(mark.day), copy))
+            .collect();
         let stem = name_of(&path);
         if let Some(folder) = path.parent() {
             for beside in entries(folder)? {
                 if name_of(&beside).starts_with(&format!("{stem}.before-")) {
-                    found.push((beside, CopyKind::BeforeChange, None));
+                    found.push((0, CopyKind::BeforeChange, None, beside));
                 }
             }
         }
         let id = path.file_stem().unwrap_or_default().to_string_lossy();
         for replaced in entries(&self.data().quarantine())? {
-            // desk.2026-11-25.1.sqlite
+            // desk.12.2026-11-25.1.sqlite: replaced while copy 12 was the newest
             let name = name_of(&replaced);
             let mut parts = name.split('.');
             if parts.next() == Some(&*id) && name.ends_with(".sqlite") {
-                let date = parts.next().and_then(|date| date.parse().ok());
-                found.push((replaced, CopyKind::Replaced, date));
+                let number = parts.next().and_then(|number| number.parse().ok());
+                let day = parts.next().and_then(|day| day.parse().ok());
+                found.push((number.unwrap_or(0), CopyKind::Replaced, day, replaced));
             }
         }
-        let mut copies: Vec<_> = found
+        // What was replaced is newer than the copy made before, and older than the next one.
+        let place = |kind| kind == CopyKind::Replaced;
+        found.sort_by(|a, b| (b.0, place(b.1), &b.3).cmp(&(a.0, place(a.1), &a.3)));
+        let today = self.device_today();
+        Ok(found
             .into_iter()
-            .map(|(path, kind, made_on)| {
+            .map(|(_, kind, day, path)| {
                 let copy = StoredCopy {
                     name: name_of(&path),
                     kind,
-                    made_on,
+                    made_on: day.filter(|day| *day <= today),
                     bytes: fs::metadata(&path).map_or(0, |m| m.len()),
                 };
                 (path, copy)
             })
-            .collect();
-        copies.sort_by(|(_, a), (_, b)| {
-            (b.made_on, a.kind, &b.name).cmp(&(a.made_on, b.kind, &a.name))
-        });
-        Ok(copies)
+            .collect())
     }
 
     /// Makes today's copy of a store just opened, unless it is there. A copy
@@ -250,24 +276,64 @@ mod tests {
 
     #[test]
     fn the_newest_copies_stay_and_one_a_month_behind_them() {
-        let year: BTreeSet<NaiveDate> = date("2026-08-31").iter_days().take(250).collect();
+        let mut year: Vec<Mark> = (date("2026-08-31").iter_days().take(250))
+            .zip(1..)
+            .map(|(day, number)| Mark { number, day })
+            .collect();
+        year.reverse();
         let stay = kept(&year);
-        let last = date("2027-05-07");
-        assert_eq!(stay.last(), Some(&last));
-        let wanted: BTreeSet<NaiveDate> = [
-            "2027-05-07",
-            "2027-05-06",
-            "2027-05-05",
-            "2027-05-04",
-            "2027-05-03",
-            "2027-05-02",
-            "2027-04-30",
-            "2027-03-31",
+        let days: Vec<String> = stay.iter().map(|mark| mark.day.to_string()).collect();
+        let wanted = [
             "2027-02-28",
-        ]
-        .map(date)
-        .into();
-        assert_eq!(stay, wanted);
-        assert_eq!(kept(&stay), stay, "rotating again takes nothing more");
+            "2027-03-31",
+            "2027-04-30",
+            "2027-05-02",
+            "2027-05-03",
+            "2027-05-04",
+            "2027-05-05",
+            "2027-05-06",
+            "2027-05-07",
+        ];
+        assert_eq!(days, wanted);
+        let again: Vec<Mark> = stay.iter().rev().copied().collect();
+        assert_eq!(kept(&again), stay, "rotating again takes nothing more");
+    }
+
+    #[test]
+    fn a_clock_that_was_wrong_for_an_evening_makes_no_copy_the_newest() {
+        let folder = tempfile::tempdir().unwrap();
+        let store = StoreName::Desk;
+        let desk = DeskStore::open(
+            &folder.path().join("d.sqlite"),
+            surefoot_store::Durability::Relaxed,
+        )
+        .unwrap();
+        let copies = folder.path().join("copies");
+        let copy = |today: &str, anew| {
+            let into = |into: &Path| desk.copy_into(into);
+            make_copy(&copies, date(today), &store, anew, into).unwrap();
+        };
+        let names = || -> Vec<String> {
+            let found = daily(&copies).unwrap();
+            found.iter().map(|(_, path)| name_of(path)).collect()
+        };
+        copy("2026-11-24", false);
+        copy("2099-11-25", false);
+        copy("2099-11-25", false);
+        copy("2026-11-26", false);
+        copy("2026-11-26", true);
+        assert_eq!(
+            names(),
+            [
+                "4.2026-11-26.sqlite",
+                "2.2099-11-25.sqlite",
+                "1.2026-11-24.sqlite"
+            ]
+        );
+        for day in 1..=20 {
+            copy(&format!("2026-12-{day:02}"), false);
+        }
+        assert_eq!(newest_number(&copies).unwrap(), 24);
+        assert_eq!(names().len(), NEWEST_KEPT + 3);
     }
 }

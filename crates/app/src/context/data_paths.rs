@@ -5,8 +5,8 @@
 //! watch.json           the folder watched for hand-ins
 //! own/desk.sqlite      the teacher's desk
 //! own/students/ID.sqlite
-//! own/copies/desk/DATE.sqlite
-//! own/copies/students/ID/DATE.sqlite
+//! own/copies/desk/NUMBER.DATE.sqlite
+//! own/copies/students/ID/NUMBER.DATE.sqlite
 //! own/quarantine/      stores that were replaced, never deleted by the program itself
 //! sample/              the invented class: the same, and its shared folder
 //! sample/shared-folder/

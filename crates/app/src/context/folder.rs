@@ -2,6 +2,7 @@
 //! shell that has them.
 
 use super::file_dialogs::{FileKind, FileSource};
+use super::wipe::wipe;
 use crate::error::{CallError, files};
 use std::ffi::OsString;
 use std::fs::{self, File};
@@ -53,11 +54,21 @@ pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
 
 /// Writes a file whole or not at all: beside it under another name, synced,
 /// renamed over it, and the folder synced. The earlier file stays until
-/// the rename.
+/// the rename. The file has the usual rights, as a person gives it to others.
 ///
 /// # Errors
 /// Fails if any step fails; then the folder has nothing new.
 pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    // The person's umask still counts.
+    write_whole(path, bytes, 0o666)
+}
+
+/// Writes a file of the data folder as [`write_atomic`] does, for this user alone.
+pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    write_whole(path, bytes, PRIVATE_FILE)
+}
+
+fn write_whole(path: &Path, bytes: &[u8], mode: u32) -> io::Result<()> {
     let folder = match path.parent() {
         Some(parent) if !parent.as_os_str().is_empty() => parent,
         _ => Path::new("."),
@@ -66,11 +77,11 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     builder.prefix(".surefoot-").suffix(".part");
     #[cfg(unix)]
     {
-        // A class pack is read by others, so the usual rights, not the private
-        // ones of a temporary file; the person's umask still counts.
         use std::os::unix::fs::PermissionsExt as _;
-        builder.permissions(fs::Permissions::from_mode(0o666));
+        builder.permissions(fs::Permissions::from_mode(mode));
     }
+    #[cfg(not(unix))]
+    let _ = mode;
     let mut part = builder.tempfile_in(folder)?;
     part.write_all(bytes)?;
     part.as_file().sync_all()?;
@@ -78,6 +89,42 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     #[cfg(unix)]
     File::open(folder)?.sync_all()?;
     Ok(())
+}
+
+/// Rights of a file of the data folder: its user reads and writes it.
+const PRIVATE_FILE: u32 = 0o600;
+
+/// Rights of a folder in it.
+const PRIVATE_FOLDER: u32 = 0o700;
+
+/// Makes a folder of the data folder, and those above it, for this user alone.
+pub(crate) fn make_folder(path: &Path) -> io::Result<()> {
+    let mut builder = fs::DirBuilder::new();
+    builder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, PRIVATE_FOLDER);
+    builder.create(path)
+}
+
+/// Closes a folder that is there already to other users, where the file system knows users.
+pub(crate) fn close_folder(path: &Path) {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt as _;
+        let _ = fs::set_permissions(path, fs::Permissions::from_mode(PRIVATE_FOLDER));
+    }
+    #[cfg(not(unix))]
+    let _ = path;
+}
+
+/// Makes an empty file for this user alone, unless it is there: SQLite gives a store's log
+/// the rights of the store.
+pub(crate) fn make_file(path: &Path) -> io::Result<()> {
+    let mut options = File::options();
+    options.create(true).append(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, PRIVATE_FILE);
+    options.open(path).map(drop)
 }
 
 fn open_regular(path: &Path) -> io::Result<Box<dyn Read + Send>> {
@@ -135,11 +182,11 @@ pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
             continue;
         }
         let name = name_of(&path);
-        let ours = [".copy-", ".restore-", ".backup-"]
+        let ours = [".copy-", ".restore-", ".backup-", ".rewritten-"]
             .iter()
             .any(|start| name.starts_with(start));
         if ours && name.contains(".part") {
-            fs::remove_file(&path).map_err(files)?;
+            wipe(&path)?;
         }
     }
     Ok(())

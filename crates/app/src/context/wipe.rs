@@ -1,36 +1,40 @@
-//! Overwriting and removing files.
+//! Overwriting and removing files: the only way by which a file leaves the data folder.
 
 use super::Context;
-use super::copies::StoreName;
-use super::folder::with_end;
+use super::copies::{StoreName, check_store};
+use super::folder::{sync_folder, with_end};
 use crate::error::{CallError, files};
 use std::fs::{self, File};
 use std::io::{self, Write as _};
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use surefoot_store::{DeskStore, Durability};
 
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
 
-/// Overwrites a file and removes it. On a flash disk the old cells may stay
-/// until the disk reuses them; no program can reach them by name any more.
+/// Overwrites a file and removes it. A flash disk may keep the old cells until it reuses
+/// them; no program can reach them by name.
 pub(crate) fn wipe(path: &Path) -> Result<(), CallError> {
-    let overwrite = || -> io::Result<()> {
+    let remove = || -> io::Result<()> {
         if fs::symlink_metadata(path)?.is_file() {
-            let mut file = File::options().write(true).open(path)?;
-            let mut left = file.metadata()?.len();
-            while left > 0 {
-                let now = left.min(BLOCK.len() as u64);
-                file.write_all(BLOCK.get(..now as usize).unwrap_or(&BLOCK))?;
-                left -= now;
-            }
-            file.sync_all()?;
+            overwrite(&mut File::options().write(true).open(path)?)?;
         }
         fs::remove_file(path)
     };
-    match overwrite() {
+    match remove() {
         Err(error) if error.kind() != io::ErrorKind::NotFound => Err(files(error)),
         _ => Ok(()),
     }
+}
+
+fn overwrite(file: &mut File) -> io::Result<()> {
+    let mut left = file.metadata()?.len();
+    while left > 0 {
+        let now = left.min(BLOCK.len() as u64);
+        file.write_all(BLOCK.get(..now as usize).unwrap_or(&BLOCK))?;
+        left -= now;
+    }
+    file.sync_all()
 }
 
 /// Wipes every file in a folder, and the folder.
@@ -50,16 +54,84 @@ pub(crate) fn wipe_folder(folder: &Path) -> Result<(), CallError> {
     fs::remove_dir(folder).map_err(files)
 }
 
-/// The endings of a store's files, the store itself last.
-pub(crate) const STORE_ENDS: [&str; 3] = ["-wal", "-shm", ""];
+/// What SQLite puts beside a store.
+pub(crate) const BESIDE: [&str; 3] = ["-wal", "-shm", "-journal"];
+
+/// Wipes a store and what SQLite puts beside it.
+pub(crate) fn wipe_store(path: &Path) -> Result<(), CallError> {
+    wipe_beside(path)?;
+    wipe(path)
+}
+
+/// Wipes what SQLite puts beside a store.
+pub(crate) fn wipe_beside(path: &Path) -> Result<(), CallError> {
+    for end in BESIDE {
+        wipe(&with_end(path, end))?;
+    }
+    Ok(())
+}
+
+/// A new file on its way to its place, for this user alone. It is wiped unless it gets there.
+pub(crate) struct Part(PathBuf);
+
+impl Part {
+    /// An empty file in `folder` whose name begins with `start`.
+    pub(crate) fn new(folder: &Path, start: &str) -> Result<Self, CallError> {
+        let file = tempfile::Builder::new()
+            .prefix(start)
+            .suffix(".part")
+            .tempfile_in(folder)
+            .map_err(files)?;
+        let path = file.into_temp_path().keep().map_err(files)?;
+        Ok(Self(path))
+    }
+
+    pub(crate) fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// Puts it in its place, whole and on the disk.
+    pub(crate) fn put(self, place: &Path) -> io::Result<()> {
+        File::options().write(true).open(&self.0)?.sync_all()?;
+        fs::rename(&self.0, place)
+    }
+}
+
+impl Drop for Part {
+    fn drop(&mut self) {
+        // Nothing is there any more once it is in its place.
+        let _ = wipe_store(&self.0);
+    }
+}
+
+/// Writes the desk at `path` anew, so that nothing of what was deleted is in it, and wipes
+/// its earlier file and log. Nobody may have it open.
+///
+/// A deletion alone leaves traces: pages in the log, bytes between the rows of a page, blocks
+/// of the disk that a file gave back.
+pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let part = Part::new(folder, ".rewritten-")?;
+    {
+        let desk = DeskStore::open_again(path, Durability::Full)?;
+        desk.write_anew(part.path())?;
+        desk.empty_log()?;
+    }
+    check_store(&StoreName::Desk, part.path())?;
+    // First, because a log must not be taken for the new store's.
+    wipe_beside(path)?;
+    // The earlier file has no name once the new one is in its place, but it is still open.
+    let mut earlier = File::options().write(true).open(path).map_err(files)?;
+    part.put(path).map_err(files)?;
+    sync_folder(folder)?;
+    overwrite(&mut earlier).map_err(files)
+}
 
 impl Context {
     /// Wipes the copies of a store that this device keeps.
     pub(crate) fn wipe_copies(&self, store: &StoreName) -> Result<(), CallError> {
         for (path, _) in self.copy_paths(store)? {
-            for end in STORE_ENDS {
-                wipe(&with_end(&path, end))?;
-            }
+            wipe_store(&path)?;
         }
         wipe_folder(&self.copies_folder(store)?)
     }

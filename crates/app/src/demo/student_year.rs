@@ -2,7 +2,7 @@
 
 use super::Counts;
 use super::seeds::{number, seed32};
-use crate::context::folder::write_atomic;
+use crate::context::folder::{make_file, write_private};
 use crate::context::jobs::Progress;
 use crate::demo::learner::{Difficulties, Learner};
 use crate::error::{CallError, files};
@@ -53,6 +53,7 @@ pub(super) fn live_weeks(
 ) -> Result<Counts, CallError> {
     let own = |what: &str| format!("student {} {what}", plan.number);
     let mut learner = Learner::draw(number(plan.seed, &own("learner")));
+    make_file(&plan.store)?;
     let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
     let pack = surefoot_student::read_class_pack(plan.pack)?;
     let first = school_days
@@ -103,7 +104,7 @@ pub(super) fn live_weeks(
         }
         if is_hand_in_day(*date) && !learner.decides(forgets) {
             let made = surefoot_student::make_hand_in(&store, &joined, *date)?;
-            write_atomic(&plan.hand_ins.folder.join(&made.file_name), &made.bytes)
+            write_private(&plan.hand_ins.folder.join(&made.file_name), &made.bytes)
                 .map_err(files)?;
             surefoot_student::note_hand_in(&store, &made)?;
             counts.hand_ins += 1;

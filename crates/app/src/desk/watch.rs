@@ -2,9 +2,10 @@
 
 use super::DeskDoor;
 use super::watched_folder::{WatchNote, WatchedFolder};
-use crate::context::folder::write_atomic;
+use crate::context::folder::write_private;
 use crate::context::jobs::JobId;
 use crate::context::values::Nothing;
+use crate::context::wipe::wipe;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
@@ -72,7 +73,7 @@ impl DeskDoor {
         let started = self.start_import(sources, move |account| {
             if !account.cancelled {
                 // After the import: a program that ended meanwhile imports them again.
-                write_atomic(&path, &serde_json::to_vec(&note).map_err(files)?)?;
+                write_private(&path, &serde_json::to_vec(&note).map_err(files)?)?;
             }
             Ok(())
         });
@@ -100,10 +101,8 @@ impl DeskDoor {
     /// Ends the watching.
     pub fn unwatch_folder(&self, _: Nothing) -> Result<Watch, CallError> {
         self.stop_watching();
-        match std::fs::remove_file(self.context.paths.watch()) {
-            Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(error.into()),
-            _ => Ok(NONE),
-        }
+        wipe(&self.context.paths.watch())?;
+        Ok(NONE)
     }
 
     /// Lets the person pick the folder to watch.
@@ -112,7 +111,7 @@ impl DeskDoor {
         if let Some(folder) = self.context.dialogs.pick_folder_path()? {
             let note = WatchNote::new(folder);
             let text = serde_json::to_vec(&note).map_err(files)?;
-            write_atomic(&self.context.paths.watch(), &text)?;
+            write_private(&self.context.paths.watch(), &text)?;
             *lock(&self.watched) = Some(WatchedFolder::new(note));
         }
         self.watch(Nothing {})

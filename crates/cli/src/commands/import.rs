@@ -4,7 +4,7 @@ use crate::out::put_line;
 use serde_json::json;
 use std::path::PathBuf;
 use surefoot_app::{Clock, DeviceClock, FileKind, Progress, file_at, files_in, import_files};
-use surefoot_desk::Verdict;
+use surefoot_desk::{Verdict, import_lines};
 
 /// Arguments of `surefoot import`.
 #[derive(clap::Args)]
@@ -37,8 +37,12 @@ pub fn run(args: &Args) -> crate::Outcome {
         }
     }
     let today = args.today.unwrap_or_else(|| DeviceClock.today());
-    let account =
+    let mut account =
         import_files(&desk, sources, today, &Progress::default()).map_err(|e| e.to_string())?;
+    while account.files.len() < account.tally.files() as usize {
+        let more = import_lines(&desk, account.import, account.files.len());
+        account.files.extend(more.map_err(|e| e.to_string())?);
+    }
     if args.json {
         put_line!("{}", json!(account));
         return Ok(());

@@ -12,9 +12,9 @@ mod plan;
 mod sharesafe;
 mod statistics;
 
+use crate::out::put_line;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
-use std::io::Write;
 use std::path::{Path, PathBuf};
 
 /// The largest instance file read.
@@ -74,7 +74,8 @@ pub fn run(args: &Args) -> crate::Outcome {
     let answers = answer(args.method, &file, args.seconds)
         .map_err(|words| format!("{}: {words}", args.instances.display()))?;
     let text = serde_json::to_string(&answers).map_err(|e| e.to_string())?;
-    writeln!(std::io::stdout(), "{text}").map_err(|e| format!("cannot write the answer: {e}"))
+    put_line!("{text}");
+    Ok(())
 }
 
 fn read(path: &Path) -> Result<Value, String> {

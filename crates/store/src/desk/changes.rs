@@ -73,6 +73,31 @@ impl DeskStore {
         )?)
     }
 
+    /// Gives the lines of files that belong to no seat, but have a name that `shows` the seat,
+    /// to the seat: they go with it, and come back with it.
+    ///
+    /// # Errors
+    /// SQLite's.
+    pub fn claim_import_files(
+        &self,
+        class: &str,
+        seat: u32,
+        shows: impl Fn(&str) -> bool,
+    ) -> Result<(), StoreError> {
+        let lines: Vec<(i64, i64, String)> = self.rows(
+            "SELECT import, place, file_name FROM import_file WHERE seat IS NULL",
+            [],
+            |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+        )?;
+        for (import, place, _) in lines.into_iter().filter(|(_, _, name)| shows(name)) {
+            self.connection.execute(
+                "UPDATE import_file SET class = ?3, seat = ?4 WHERE import = ?1 AND place = ?2",
+                params![import, place, class, seat],
+            )?;
+        }
+        Ok(())
+    }
+
     /// Takes a seat and everything of it away, down to its lines in the journal
     /// of imports: a later seat may get its number.
     ///

@@ -19,7 +19,7 @@ pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use held::{OwnRows, RemovedRows};
-pub use imports::{DeviceState, HandInKept, ImportFileRow};
+pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleaseRow;
 pub use report_writer::ReportWriter;
@@ -28,8 +28,8 @@ pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
 
 use super::migrate::Migration;
-use super::{Durability, StoreError};
-use rusqlite::{Connection, Row};
+use super::{Durability, StoreConnection, StoreError};
+use rusqlite::Row;
 use std::path::Path;
 
 /// "SFdk": a Surefoot desk.
@@ -42,7 +42,7 @@ pub(super) const MIGRATIONS: &[Migration] = &[Migration {
 
 /// An opened desk.
 pub struct DeskStore {
-    pub(super) connection: Connection,
+    pub(super) connection: StoreConnection,
 }
 
 impl DeskStore {
@@ -96,12 +96,20 @@ impl DeskStore {
         super::copy::check_file(path, MIGRATIONS)
     }
 
-    /// Makes sure that what was deleted stands nowhere in the store's files any more.
+    /// Writes the desk into the empty file `into`, without anything of what was deleted.
     ///
     /// # Errors
-    /// [`StoreError::Busy`], or SQLite's.
-    pub fn leave_no_trace(&self) -> Result<(), StoreError> {
-        super::copy::leave_no_trace(&self.connection)
+    /// SQLite's; then the file at `into` is not whole.
+    pub fn write_anew(&self, into: &Path) -> Result<(), StoreError> {
+        super::copy::write_anew(&self.connection, into)
+    }
+
+    /// Brings everything that is in the log into the store's file.
+    ///
+    /// # Errors
+    /// [`StoreError::Busy`] while another program uses the store, or SQLite's.
+    pub fn empty_log(&self) -> Result<(), StoreError> {
+        super::copy::empty_log(&self.connection)
     }
 
     fn rows<T>(

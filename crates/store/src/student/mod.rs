@@ -12,8 +12,7 @@ pub use identity::{HandInRow, Student};
 pub use pin::PinRow;
 
 use super::migrate::Migration;
-use super::{Durability, StoreError};
-use rusqlite::Connection;
+use super::{Durability, StoreConnection, StoreError};
 use std::path::Path;
 
 /// "SFst": a Surefoot student's store.
@@ -26,7 +25,7 @@ pub(super) const MIGRATIONS: &[Migration] = &[Migration {
 
 /// An opened student's store.
 pub struct StudentStore {
-    pub(super) connection: Connection,
+    pub(super) connection: StoreConnection,
 }
 
 impl StudentStore {
@@ -49,7 +48,7 @@ impl StudentStore {
     pub fn open_to_look(path: &Path) -> Result<Self, StoreError> {
         Self::check_file(path)?;
         Ok(Self {
-            connection: super::copy::read_only(path)?,
+            connection: StoreConnection(super::copy::read_only(path)?),
         })
     }
 
@@ -81,11 +80,11 @@ impl StudentStore {
         super::copy::check_file(path, MIGRATIONS)
     }
 
-    /// Makes sure that what was deleted stands nowhere in the store's files any more.
+    /// Brings everything that is in the log into the store's file.
     ///
     /// # Errors
-    /// [`StoreError::Busy`], or SQLite's.
-    pub fn leave_no_trace(&self) -> Result<(), StoreError> {
-        super::copy::leave_no_trace(&self.connection)
+    /// [`StoreError::Busy`] while another program uses the store, or SQLite's.
+    pub fn empty_log(&self) -> Result<(), StoreError> {
+        super::copy::empty_log(&self.connection)
     }
 }

@@ -2128,6 +2128,15 @@ export type ImportAsked = {
  */
 from: ImportFrom, };
 export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
+export type ImportLines = { 
+/**
+ * The import.
+ */
+import: number, 
+/**
+ * How many of its files are known already.
+ */
+from: number, };
 export type ImportReport = { 
 /**
  * Names the import in the journal.
@@ -2138,7 +2147,16 @@ import: number,
  */
 made_on: string, 
 /**
- * File by file, in the order of their names.
+ * How many files it read.
+ */
+tally: Tally, 
+/**
+ * How many of them are to be looked at: refused, quarantined or flagged.
+ */
+to_look_at: number, 
+/**
+ * The first files, at most [`LINES_A_PAGE`]: those to look at, then those that brought
+ * something, then the others, each in the order of the import.
  */
 files: Array<FileReport>, 
 /**
@@ -2252,6 +2270,24 @@ name: string | null,
  * The code to type.
  */
 code: string, };
+export type Journal = { 
+/**
+ * At most [`IMPORTS_A_PAGE`], newest first.
+ */
+imports: Array<ImportReport>, 
+/**
+ * Whether there are older ones.
+ */
+older: boolean, 
+/**
+ * The import that can be undone.
+ */
+undoable: Undoable | null, };
+export type JournalAsked = { 
+/**
+ * The imports before this one; nothing for the newest.
+ */
+before: number | null, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2752,6 +2788,15 @@ evenings: number,
  * How the screens look and sound.
  */
 look: StudentLook, };
+export type NotTaken = { 
+/**
+ * Its name.
+ */
+file_name: string, 
+/**
+ * Why.
+ */
+why: CallError, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2852,7 +2897,11 @@ carry: PickedSealed | null,
 /**
  * A backup among them, waiting for its passphrase.
  */
-backup: PickedSealed | null, };
+backup: PickedSealed | null, 
+/**
+ * What could not be taken; the other files are not touched by it.
+ */
+not_taken: Array<NotTaken>, };
 export type Outcome = "right" | "wrong" | "not_done";
 export type OwnConceptLine = { 
 /**
@@ -3500,7 +3549,7 @@ most_bytes: number, } | { "code": "too_many_entries",
 /**
  * The cap.
  */
-most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
+most: number, } | { "code": "too_much_at_once" } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
 /**
  * Its format number.
  */
@@ -4227,7 +4276,7 @@ name: string,
  */
 kind: CopyKind, 
 /**
- * The day it was made, where that is known.
+ * The day it was made, where that is known; a day after today is not.
  */
 made_on: string | null, 
 /**
@@ -4673,6 +4722,31 @@ minutes_used: number,
  */
 concepts: Array<TalkConcept>, };
 export type TalkWay = "teach_again" | "pair_talk" | "short_look";
+export type Tally = { 
+/**
+ * [`Verdict::New`].
+ */
+new: number, 
+/**
+ * [`Verdict::Updated`].
+ */
+updated: number, 
+/**
+ * [`Verdict::Known`].
+ */
+known: number, 
+/**
+ * [`Verdict::Older`].
+ */
+older: number, 
+/**
+ * [`Verdict::Quarantined`].
+ */
+quarantined: number, 
+/**
+ * [`Verdict::Refused`].
+ */
+refused: number, };
 export type TapeBar = { 
 /**
  * Its name.
@@ -4795,6 +4869,15 @@ p: number,
  * Concepts tested together.
  */
 concepts: number, };
+export type Undoable = { 
+/**
+ * The date it was made.
+ */
+made_on: string, 
+/**
+ * How many files it read.
+ */
+files: number, };
 export type UnitCubes = { 
 /**
  * Boxes that touch without overlapping.
@@ -4976,8 +5059,9 @@ export interface DeskCalls {
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
-  imports: { args: Nothing; out: Array<ImportReport> };
-  undo_import: { args: Nothing; out: Array<ImportReport> };
+  imports: { args: JournalAsked; out: Journal };
+  import_lines: { args: ImportLines; out: Array<FileReport> };
+  undo_import: { args: Nothing; out: Journal };
   watch: { args: Nothing; out: Watch };
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };

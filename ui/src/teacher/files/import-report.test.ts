@@ -1,33 +1,35 @@
 import { expect, test } from 'vitest';
 import type { FileReport, Verdict } from '../../lib/backend';
-import { lookFirst, needsLook, tally } from './import-report';
+import { needsLook, tally } from './import-report';
 
 function file(file_name: string, verdict: Verdict, flags: FileReport['flags'] = []): FileReport {
   return { file_name, verdict, seat: 1, name: null, class_title: null, new_entries: 0, flags };
 }
 
-const files = [
-  file('a', { kind: 'known' }),
-  file('b', { kind: 'updated' }),
-  file('c', { kind: 'refused', refusal: { code: 'damaged' } }),
-  file('d', { kind: 'new' }, [{ code: 'future_date', date: '2030-01-01', entries: 1 }]),
-  file('e', { kind: 'quarantined' }),
-];
-
-test('what needs a look comes first, then what brought something, in the order of names', () => {
-  expect(lookFirst(files).map((one) => one.file_name)).toEqual(['c', 'd', 'e', 'b', 'a']);
+test('refused, quarantined and flagged files need a look', () => {
+  const files = [
+    file('a', { kind: 'known' }),
+    file('b', { kind: 'updated' }),
+    file('c', { kind: 'refused', refusal: { code: 'damaged' } }),
+    file('d', { kind: 'new' }, [{ code: 'future_date', date: '2030-01-01', entries: 1 }]),
+    file('e', { kind: 'quarantined' }),
+  ];
   expect(files.map(needsLook)).toEqual([false, false, true, true, true]);
 });
 
-test('every file is counted under one verdict', () => {
-  const account = { import: 1, made_on: '2026-11-24', files, cancelled: false, undone: false };
-  const counts = tally(account);
-  expect(counts.reduce((sum, { count }) => sum + count, 0)).toBe(files.length);
-  expect(counts.map(({ kind }) => kind)).toEqual([
-    'new',
-    'updated',
-    'known',
-    'quarantined',
-    'refused',
+test('verdicts that did not come are left out', () => {
+  const account = {
+    import: 1,
+    made_on: '2026-11-24',
+    tally: { new: 3, updated: 0, known: 1, older: 0, quarantined: 0, refused: 2 },
+    to_look_at: 2,
+    files: [],
+    cancelled: false,
+    undone: false,
+  };
+  expect(tally(account)).toEqual([
+    { kind: 'new', count: 3 },
+    { kind: 'known', count: 1 },
+    { kind: 'refused', count: 2 },
   ]);
 });

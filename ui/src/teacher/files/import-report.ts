@@ -7,19 +7,6 @@ type Kind = Verdict['kind'];
 export const needsLook = (file: FileReport) =>
   file.verdict.kind === 'refused' || file.verdict.kind === 'quarantined' || file.flags.length > 0;
 
-/** What changed something comes before what changed nothing. */
-const changed = (file: FileReport) =>
-  file.verdict.kind === 'new' || file.verdict.kind === 'updated' ? 0 : 1;
-
-/** The files to look at first, then those that brought something, then the others. */
-export function lookFirst(files: FileReport[]): FileReport[] {
-  const rank = (file: FileReport) => (needsLook(file) ? -1 : changed(file));
-  return files
-    .map((file, place) => ({ file, place }))
-    .sort((a, b) => rank(a.file) - rank(b.file) || a.place - b.place)
-    .map(({ file }) => file);
-}
-
 const ORDER = valuesOf<Kind>({
   new: true,
   updated: true,
@@ -31,8 +18,7 @@ const ORDER = valuesOf<Kind>({
 
 /** How many files of each verdict, without the verdicts that did not come. */
 export function tally(account: ImportReport): { kind: Kind; count: number }[] {
-  return ORDER.map((kind) => ({
-    kind,
-    count: account.files.filter((file) => file.verdict.kind === kind).length,
-  })).filter(({ count }) => count > 0);
+  return ORDER.map((kind) => ({ kind, count: account.tally[kind] })).filter(
+    ({ count }) => count > 0,
+  );
 }
