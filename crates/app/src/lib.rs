@@ -37,6 +37,7 @@ pub use context::jobs::{JobId, JobResult, JobState, Progress};
 pub use context::picked::{OpenSealed, PickedSealed};
 pub use context::settings::{DeviceSettings, Theme, World};
 pub use context::values::{FileMade, Nothing};
+pub use context::wipe::wipe_folder;
 pub use desk::assignments::{Assign, AssignmentId};
 pub use desk::board::{ClassConcept, GroupBoard};
 pub use desk::class::{

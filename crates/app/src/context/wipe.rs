@@ -37,8 +37,11 @@ fn overwrite(file: &mut File) -> io::Result<()> {
     file.sync_all()
 }
 
-/// Wipes every file in a folder, and the folder.
-pub(crate) fn wipe_folder(folder: &Path) -> Result<(), CallError> {
+/// Overwrites and removes every file in a folder, and removes the folder, if it is there.
+///
+/// # Errors
+/// [`CallError::Files`]; then some of the files may be gone.
+pub fn wipe_folder(folder: &Path) -> Result<(), CallError> {
     let entries = match fs::read_dir(folder) {
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()),
         found => found.map_err(files)?,
