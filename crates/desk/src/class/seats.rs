@@ -109,6 +109,21 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
     })
 }
 
+/// Returns whether a file name shows whose seat the file is for: by the seat's token, or by the
+/// student's name as words of its own.
+fn shows(file: &str, seat: &SeatRow) -> bool {
+    let words = |text: &str| -> Vec<String> {
+        (text.split(|c: char| !c.is_alphanumeric()))
+            .filter(|word| !word.is_empty())
+            .map(str::to_lowercase)
+            .collect()
+    };
+    let (file, name) = (words(file), words(seat.name.as_deref().unwrap_or_default()));
+    let token = seat.token.to_lowercase();
+    let has_name = !name.is_empty() && file.windows(name.len()).any(|some| some == name);
+    has_name || file.contains(&token)
+}
+
 /// Removes a seat with its reports, and returns the removed rows. Its hand-ins are refused from then
 /// on.
 ///
@@ -116,11 +131,12 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
 /// Returns [`DeskError::Invalid`] for the last seat of a class.
 pub fn remove_seat(desk: &DeskStore, class: &str, seat: u32) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    class.check_seat(seat)?;
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
+    let row = (class.seats.iter().find(|s| s.number == seat)).ok_or(DeskError::NotFound("seat"))?;
     let held = desk.transaction(|| {
+        desk.claim_import_files(&class.row.id, seat, |file| shows(file, row))?;
         let held = desk.rows_to_remove(&class.row.id, Some(seat))?;
         desk.remove_seat(&class.row.id, seat)?;
         Ok::<_, surefoot_store::StoreError>(held)

@@ -7,6 +7,6 @@ mod pack;
 mod views;
 
 pub use class_key::{export_class, import_class, read_class_key};
-pub use import::{Import, Opener, decide_device, imports, undo_import};
+pub use import::{Import, Opener, decide_device, import_lines, imports, undo_import};
 pub use pack::{ClassPackFile, make_class_pack};
 pub use views::*;

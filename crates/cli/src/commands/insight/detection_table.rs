@@ -92,7 +92,7 @@ pub(super) fn measure(file: &Value) -> Result<(usize, Vec<Found>), String> {
     let cases = cases(file, "cases")?;
     let mut found = Vec::new();
     for case in cases {
-        let Answer { dates } = parse(&class::detection(case, file)?)?;
+        let Answer { dates } = parse(&class::detection(case)?)?;
         let case: Case = parse(case)?;
         for truth in &case.truth {
             let upto = truth.upto;
