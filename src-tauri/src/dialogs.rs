@@ -179,9 +179,7 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
             .app_cache_dir()
             .map_err(files)?
             .join("share");
-        if folder.exists() {
-            std::fs::remove_dir_all(&folder).map_err(files)?;
-        }
+        surefoot_app::wipe_folder(&folder)?;
         std::fs::create_dir_all(&folder).map_err(files)?;
         let path = folder.join(name);
         surefoot_app::write_atomic(&path, bytes).map_err(files)?;

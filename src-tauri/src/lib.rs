@@ -2,7 +2,8 @@
 //!
 //! The page uses the command `call`, which makes a call of the table in `surefoot-app` outside
 //! the window's thread. The other files are what only a window needs: file dialogs, files that
-//! other programs open with this one, the voice, sharing, and starting on the sample class.
+//! other programs open with this one, the voice, sharing, blocking screenshots while a
+//! PIN is typed, and starting on the sample class.
 //!
 //! Must never know a rule of Surefoot, and stores nothing.
 
@@ -11,6 +12,8 @@
 mod dialogs;
 mod opened;
 mod sample;
+#[cfg(target_os = "android")]
+mod screen_android;
 #[cfg(target_os = "android")]
 mod share_android;
 #[cfg(target_os = "android")]
@@ -46,6 +49,16 @@ async fn call(
     .map_err(|e| CallError::Storage {
         detail: e.to_string(),
     })?
+}
+
+/// Hides the window from screenshots while a PIN is typed, where the system can.
+#[tauri::command]
+fn protect_screen(window: tauri::WebviewWindow, on: bool) {
+    // A system that cannot hide it shows it, as before.
+    #[cfg(target_os = "android")]
+    let _ = screen_android::protect(&window, on);
+    #[cfg(not(target_os = "android"))]
+    let _ = window.set_content_protected(on);
 }
 
 #[cfg(desktop)]
@@ -114,7 +127,7 @@ pub fn run() {
                 }
             }
         })
-        .invoke_handler(tauri::generate_handler![call])
+        .invoke_handler(tauri::generate_handler![call, protect_screen])
         .setup(move |app| Ok(set_up(app, &for_setup)?))
         .build(tauri::generate_context!());
     match built {

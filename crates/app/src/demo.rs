@@ -12,7 +12,7 @@ mod student_year;
 
 use crate::context::data_paths::WorldPaths;
 use crate::context::file_dialogs::{FileKind, FileSource};
-use crate::context::folder::{file_at, files_in, write_atomic};
+use crate::context::folder::{file_at, files_in, make_file, make_folder, write_private};
 use crate::context::jobs::Progress;
 use crate::error::{CallError, files};
 use crate::lock::lock;
@@ -151,7 +151,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
         places.shared_folder(),
         places.class_packs(),
     ] {
-        fs::create_dir_all(needed).map_err(files)?;
+        make_folder(&needed)?;
     }
     if places.desk().exists() {
         return Err(CallError::Invalid {
@@ -159,6 +159,7 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
             rule: "not_empty".into(),
         });
     }
+    make_file(&places.desk())?;
     let desk = DeskStore::open(&places.desk(), Durability::Relaxed)?;
     let names = names::names(plan.students, plan.seed);
     let new = NewClass {
@@ -220,7 +221,6 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     let counts = all_students(&plans, &school_days, progress)?;
 
     let import_started = Instant::now();
-    let (mut imported, mut refused) = (0, 0);
     let mut waiting = files_in(&places.shared_folder(), FileKind::HandIn).map_err(files)?;
     let last_hand_in = school_days
         .iter()
@@ -232,12 +232,8 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
         waiting.retain(|source| !source.name().contains(&last.to_string()));
     }
     let report = import_files(&desk, waiting, plan.today, &Progress::default())?;
-    for file in &report.files {
-        match file.verdict {
-            surefoot_desk::Verdict::Refused { .. } => refused += 1,
-            _ => imported += 1,
-        }
-    }
+    let refused = report.tally.refused as usize;
+    let imported = report.tally.files() as usize - refused;
     assign_weakest(&desk, &places, &summary.id, plan.today)?;
     Ok(DemoSummary {
         class: summary.id,
@@ -269,7 +265,7 @@ fn save_pack(
 ) -> Result<Vec<u8>, CallError> {
     let class = surefoot_desk::open_class(desk, class)?;
     let pack = surefoot_desk::make_class_pack(desk, &class, today)?;
-    write_atomic(&places.class_packs().join(&pack.file_name), &pack.bytes).map_err(files)?;
+    write_private(&places.class_packs().join(&pack.file_name), &pack.bytes).map_err(files)?;
     Ok(pack.bytes)
 }
 

@@ -18,6 +18,7 @@ mod desk;
 mod device;
 mod error;
 mod error_from;
+mod escaped;
 mod lock;
 mod read_files;
 pub mod reports;
@@ -35,6 +36,7 @@ pub use context::jobs::{JobId, JobResult, JobState, Progress};
 pub use context::picked::{OpenSealed, PickedSealed};
 pub use context::settings::{DeviceSettings, Theme, World};
 pub use context::values::{FileMade, Nothing};
+pub use context::wipe::wipe_folder;
 pub use desk::assignments::{Assign, AssignmentId};
 pub use desk::board::{ClassConcept, GroupBoard};
 pub use desk::class::{
@@ -44,7 +46,7 @@ pub use desk::class::{
 pub use desk::class_key::ClassKeyAsked;
 pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
-pub use desk::imports::{ImportAsked, ImportFrom};
+pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
 pub use desk::own::{ConceptsPicked, OwnExerciseId, OwnExerciseTry, OwnImportAsked, OwnImportId};
 pub use desk::print::ReportAsked;
 pub use desk::removal::RemovedId;
@@ -56,12 +58,13 @@ pub use desk::{ClassId, DeskDoor, SeatId};
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;
 pub use device::copies::Copies;
-pub use device::opened::OpenedFiles;
+pub use device::opened::{NotTaken, OpenedFiles};
 pub use device::removal::RemoveStudent;
 pub use device::restore::{RestoreCopy, Restored};
 pub use device::start::{DamagedStore, MessageFile, Start, WordsOf, YearOver};
 pub use device::voice::ReadAloud;
 pub use error::{CallError, VoiceMissing};
+pub use escaped::escaped;
 pub use read_files::bank_files::bank_files;
 pub use read_files::hand_in_files::import_files;
 pub use reports::options::{PrintOptions, PrintPaper};
@@ -82,8 +85,8 @@ use chrono::NaiveDate;
 use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::{
-    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, ImportReport,
-    JoinSlip, PacingList, PlacedConcept, RosterFile, SeatHoldings,
+    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileReport,
+    JoinSlip, Journal, PacingList, PlacedConcept, RosterFile, SeatHoldings,
 };
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
@@ -172,8 +175,9 @@ calls::calls! {
         join_slips(ClassId) -> Vec<JoinSlip>;
         save_class_pack(ClassId) -> FileMade;
         import_hand_ins(ImportAsked) -> Option<JobId>;
-        imports(Nothing) -> Vec<ImportReport>;
-        undo_import(Nothing) -> Vec<ImportReport>;
+        imports(JournalAsked) -> Journal;
+        import_lines(ImportLines) -> Vec<FileReport>;
+        undo_import(Nothing) -> Journal;
         watch(Nothing) -> Watch;
         watch_folder(Nothing) -> Watch;
         unwatch_folder(Nothing) -> Watch;

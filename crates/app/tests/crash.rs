@@ -25,8 +25,8 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 use support::{Device, Hands, hand_in, rate, seat_code};
 use surefoot_app::{
-    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, NoVoice, Nothing,
-    PracticeAsked, StudentDay, StudentId,
+    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, JournalAsked,
+    NoVoice, Nothing, PracticeAsked, StudentDay, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
@@ -227,6 +227,19 @@ fn left_behind(folder: &Path) -> Vec<PathBuf> {
     found
 }
 
+/// The imports in the journal.
+fn imports_of(app: &App) -> usize {
+    let (mut found, mut before) = (0, None);
+    loop {
+        let page = app.desk.imports(JournalAsked { before }).unwrap();
+        found += page.imports.len();
+        before = page.imports.last().map(|one| one.import);
+        if !page.older {
+            return found;
+        }
+    }
+}
+
 /// Opens the stores as the next start does; returns what is lost.
 fn losses(scene: &Scene) -> Vec<String> {
     let mut lost = Vec::new();
@@ -268,12 +281,11 @@ fn losses(scene: &Scene) -> Vec<String> {
             said.practice
         ));
     }
-    let imports = app.desk.imports(Nothing {}).unwrap();
-    if imports.len() < said.imports {
+    let imports = imports_of(&app);
+    if imports < said.imports {
         lost.push(format!(
-            "{} imports acknowledged, {} found",
-            said.imports,
-            imports.len()
+            "{} imports acknowledged, {imports} found",
+            said.imports
         ));
     }
     let left = left_behind(&scene.data);
@@ -368,8 +380,8 @@ fn run(kills: u32, seed: u64) {
         })
         .unwrap();
     assert_eq!(board.seats_reporting, 5);
-    let last = &app.desk.imports(Nothing {}).unwrap()[0];
-    assert_eq!(last.files.len(), 15);
+    let journal = app.desk.imports(JournalAsked { before: None }).unwrap();
+    assert_eq!(journal.imports[0].files.len(), 15);
     let setup = app
         .desk
         .class_setup(ClassId {

@@ -81,7 +81,7 @@ fn main() -> ExitCode {
     match outcome {
         Ok(()) => ExitCode::SUCCESS,
         Err(words) => {
-            eprintln!("surefoot: {words}");
+            out::put_error(&words);
             ExitCode::FAILURE
         }
     }

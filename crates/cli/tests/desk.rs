@@ -160,3 +160,24 @@ fn the_detection_table_sets_three_simpler_ways_beside_ours() {
     let without = surefoot(&["insight", "plan", "--instances", file, "--table"]);
     assert!(!without.status.success());
 }
+
+#[test]
+fn the_name_of_a_file_steers_no_terminal() {
+    let folder = tempfile::tempdir().unwrap();
+    let (desk, _) = sample(folder.path());
+    let name = "a\u{1b}[2J\u{9b}1m\u{202e}x.sfhandin";
+    let file = folder.path().join(name);
+    std::fs::write(&file, b"no hand-in").unwrap();
+    let (desk, file) = (desk.to_str().unwrap(), file.to_str().unwrap());
+    for more in [&[][..], &["--json"]] {
+        let output = words(&surefoot(
+            &[&["import", "--desk", desk, file], more].concat(),
+        ));
+        let steers = |c: char| (c.is_control() && c != '\n') || c == '\u{202e}';
+        assert!(!output.contains(steers), "{output:?}");
+        assert!(output.contains("u001b[2J"), "{output}");
+    }
+    let failed = surefoot(&["exercises", "--concept", "\u{9b}2J"]);
+    let words = String::from_utf8(failed.stderr).unwrap();
+    assert!(words.contains("\\u009b2J"), "{words}");
+}

@@ -33,6 +33,9 @@ pub enum Refusal {
         #[ts(type = "number")]
         most: u64,
     },
+    /// The file and those picked with it are too large together.
+    #[error("too large together with the other files; take fewer at a time")]
+    TooMuchAtOnce,
     /// The file is not of this kind.
     #[error("the file is not of this kind")]
     NotOurs,

@@ -1,6 +1,7 @@
 //! Whether a file is a sound store of a kind, found out without changing it.
 
 use crate::error::StoreError;
+use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags, OptionalExtension};
 use std::path::Path;
 use std::time::Duration;
@@ -30,13 +31,14 @@ pub(crate) enum IntegrityCheck {
     BeforeMigration,
 }
 
-/// Opens a file for reading alone.
+/// Opens a file for reading alone. Closing it leaves its log as it is.
 pub(crate) fn read_only(path: &Path) -> Result<Connection, StoreError> {
     let connection = Connection::open_with_flags(
         path,
         OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX,
     )?;
     connection.busy_timeout(BUSY_WAIT)?;
+    connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
     Ok(connection)
 }
 

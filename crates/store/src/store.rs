@@ -4,8 +4,10 @@ use crate::check::{BUSY_WAIT, IntegrityCheck, StoreKind, check_file, inspect, re
 use crate::copy::copy_into;
 use crate::error::StoreError;
 use crate::migrate;
-use rusqlite::Connection;
+use rusqlite::config::DbConfig;
+use rusqlite::{Connection, MAIN_DB};
 use std::marker::PhantomData;
+use std::ops::{Deref, DerefMut};
 use std::path::Path;
 
 /// How carefully an acknowledged write is kept.
@@ -17,9 +19,36 @@ pub enum Durability {
     Relaxed,
 }
 
+/// The connection to an opened store. Closing it moves the log into the store's file.
+#[derive(Debug)]
+pub(crate) struct StoreConnection(Connection);
+
+impl Drop for StoreConnection {
+    fn drop(&mut self) {
+        // Waits for nobody. The next opening reads what is left in the log.
+        let _ = self
+            .0
+            .query_row("PRAGMA wal_checkpoint(PASSIVE)", [], |_| Ok(()));
+    }
+}
+
+impl Deref for StoreConnection {
+    type Target = Connection;
+
+    fn deref(&self) -> &Connection {
+        &self.0
+    }
+}
+
+impl DerefMut for StoreConnection {
+    fn deref_mut(&mut self) -> &mut Connection {
+        &mut self.0
+    }
+}
+
 /// An opened store of one kind.
 pub struct Store<K> {
-    pub(crate) connection: Connection,
+    pub(crate) connection: StoreConnection,
     kind: PhantomData<K>,
 }
 
@@ -56,7 +85,13 @@ impl<K: StoreKind> Store<K> {
             Err(StoreError::NotWritable { .. }) => integrity,
             Err(error) => return Err(error),
         };
-        let mut connection = Connection::open(path)?;
+        let mut connection = StoreConnection(Connection::open(path)?);
+        // If the log exists, SQLite opens even a file that may not be written.
+        if connection.is_readonly(MAIN_DB)? {
+            return Err(StoreError::NotWritable {
+                detail: "read-only".to_owned(),
+            });
+        }
         connection.busy_timeout(BUSY_WAIT)?;
         let found = inspect::<K>(&connection, integrity)?;
         connection.pragma_update(None, "journal_mode", "WAL")?;
@@ -68,6 +103,10 @@ impl<K: StoreKind> Store<K> {
                 Durability::Relaxed => "NORMAL",
             },
         )?;
+        if durability == Durability::Full {
+            // A log that SQLite removes leaves its rows on the disk.
+            connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+        }
         connection.pragma_update(None, "foreign_keys", true)?;
         connection.pragma_update(None, "secure_delete", true)?;
         // On Android the folder for temporary files may be out of reach.
@@ -82,7 +121,7 @@ impl<K: StoreKind> Store<K> {
     /// As [`Store::check_file`].
     pub fn open_read_only(path: &Path) -> Result<Self, StoreError> {
         check_file::<K>(path)?;
-        Ok(Self::of(read_only(path)?))
+        Ok(Self::of(StoreConnection(read_only(path)?)))
     }
 
     /// Checks, without changing it, that the file at `path` is a whole store of this kind
@@ -95,7 +134,7 @@ impl<K: StoreKind> Store<K> {
         check_file::<K>(path)
     }
 
-    fn of(connection: Connection) -> Self {
+    fn of(connection: StoreConnection) -> Self {
         Self {
             connection,
             kind: PhantomData,
@@ -129,19 +168,31 @@ impl<K: StoreKind> Store<K> {
         copy_into(&self.connection, into)
     }
 
-    /// Overwrites what was deleted, so that nothing of it is left in the store's files.
+    /// Writes every row of the store into the empty file `into`, and nothing of what was
+    /// deleted: pages that are freed or changed keep bytes of what was in them. If this
+    /// fails, the new file must not be used.
+    pub fn write_anew(&self, into: &Path) -> Result<(), StoreError> {
+        let Some(into) = into.to_str() else {
+            return Err(StoreError::NotWritable {
+                detail: "the folder's name is not UTF-8".to_owned(),
+            });
+        };
+        self.connection.execute("VACUUM INTO ?1", [into])?;
+        Ok(())
+    }
+
+    /// Moves everything in the log into the store's file. Keeps the log's file, because
+    /// removing it would leave its content on the disk.
     ///
     /// # Errors
-    /// [`StoreError::Busy`] while another program reads the store; then call it again.
-    pub fn erase_deleted(&self) -> Result<(), StoreError> {
-        // Freed pages are overwritten by `secure_delete`. This gives them back, and then
-        // empties the log.
-        self.connection.execute_batch("VACUUM")?;
-        // The row holds: busy, pages in the log, pages moved.
-        let busy: i64 =
+    /// [`StoreError::Busy`] while another program uses the store; then call it again.
+    pub fn empty_log(&self) -> Result<(), StoreError> {
+        let (busy, pages, moved): (i64, i64, i64) =
             self.connection
-                .query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get(0))?;
-        if busy == 0 {
+                .query_row("PRAGMA wal_checkpoint(FULL)", [], |row| {
+                    Ok((row.get(0)?, row.get(1)?, row.get(2)?))
+                })?;
+        if busy == 0 && pages == moved {
             Ok(())
         } else {
             Err(StoreError::Busy)

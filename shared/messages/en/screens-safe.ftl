@@ -21,6 +21,7 @@ safe-copies-trouble = The last copy could not be made.
 safe-copy-daily = Copy of { $date }
 safe-copy-change = Copy from before a newer Surefoot
 safe-copy-replaced = Replaced on { $date }
+safe-copy-no-day = an unknown day
 safe-copy-use = Go back to it
 safe-copy-used = That copy is in use now. What was here before is kept among the copies.
 safe-copy-sure = Go back to this copy? What came after it is then no longer shown. The present state is kept among the copies.

@@ -14,6 +14,7 @@ start-desk = Teacher's desk
 start-settings = Language and colors
 start-language = Language
 start-theme = Colors
+opened-not-taken = "{ $file }" was not opened. { $why }
 
 sample-bar = An invented class. Nobody here is real.
 sample-student = Student's tablet

@@ -21,6 +21,7 @@ safe-copies-trouble = La última copia no se pudo hacer.
 safe-copy-daily = Copia del { $date }
 safe-copy-change = Copia de antes de un Surefoot más nuevo
 safe-copy-replaced = Reemplazada el { $date }
+safe-copy-no-day = día desconocido
 safe-copy-use = Volver a ella
 safe-copy-used = Esa copia está en uso ahora. Lo que había antes se guarda entre las copias.
 safe-copy-sure = ¿Volver a esta copia? Lo que vino después ya no se verá. El estado de ahora se guarda entre las copias.

@@ -14,6 +14,7 @@ start-desk = Escritorio docente
 start-settings = Idioma y colores
 start-language = Idioma
 start-theme = Colores
+opened-not-taken = No se abrió "{ $file }". { $why }
 
 sample-bar = Una clase inventada. Aquí nadie es real.
 sample-student = Tableta

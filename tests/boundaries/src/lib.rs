@@ -37,6 +37,10 @@ pub const RULES: &[(&str, Rule)] = &[
         "locked packages come from the public registry",
         locks_name_the_public_registry,
     ),
+    (
+        "every locked package has its checksum",
+        locked_packages_have_checksums,
+    ),
     ("words that belong to other programs", no_borrowed_words),
 ];
 
@@ -201,6 +205,49 @@ pub fn locks_name_the_public_registry(file: &SourceFile) -> Vec<String> {
         let names = line.starts_with("\"resolved\":") || line.starts_with("source =");
         names && !line.contains(public)
     })
+}
+
+/// A package without a checksum could be exchanged on its way.
+pub fn locked_packages_have_checksums(file: &SourceFile) -> Vec<String> {
+    match file.name() {
+        "package-lock.json" => unsummed_npm(&file.text),
+        "Cargo.lock" => unsummed_cargo(&file.text),
+        _ => Vec::new(),
+    }
+}
+
+fn unsummed_npm(text: &str) -> Vec<String> {
+    let lock: serde_json::Value = match serde_json::from_str(text) {
+        Ok(lock) => lock,
+        Err(error) => return vec![format!("cannot be read: {error}")],
+    };
+    let Some(packages) = lock["packages"].as_object() else {
+        return vec!["lists no packages".to_owned()];
+    };
+    // The entry without a path is the screens themselves.
+    let locked = packages.iter().filter(|(path, _)| !path.is_empty());
+    locked
+        .filter(|(_, package)| {
+            let sum = package["integrity"].as_str();
+            !sum.is_some_and(|sum| sum.starts_with("sha512-"))
+        })
+        .map(|(path, _)| path.clone())
+        .collect()
+}
+
+fn unsummed_cargo(text: &str) -> Vec<String> {
+    let lock: toml::Table = match text.parse() {
+        Ok(lock) => lock,
+        Err(error) => return vec![format!("cannot be read: {error}")],
+    };
+    let Some(packages) = lock.get("package").and_then(toml::Value::as_array) else {
+        return vec!["lists no packages".to_owned()];
+    };
+    packages
+        .iter()
+        .filter(|package| package.get("source").is_some() && package.get("checksum").is_none())
+        .map(|package| package["name"].to_string())
+        .collect()
 }
 
 /// What people read speaks the words of this program's own trade.

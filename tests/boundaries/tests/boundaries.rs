@@ -97,10 +97,40 @@ fn a_machines_path_or_a_registry_host_is_caught() {
 #[test]
 fn a_mirror_in_a_lock_file_is_caught() {
     let rule = ["locked packages come from the public registry"];
-    let text = "  \"resolved\": \"https://mirror.example/svelte.tgz\",";
+    let text = r#"{ "packages": { "node_modules/svelte": {
+        "resolved": "https://mirror.example/svelte.tgz",
+        "integrity": "sha512-x" } } }"#;
     assert_eq!(broken("ui/package-lock.json", text), rule);
-    let text = "source = \"registry+https://mirror.example/index\"";
+    let text = r#"[[package]]
+        name = "serde"
+        source = "registry+https://mirror.example/index"
+        checksum = "x""#;
     assert_eq!(broken("Cargo.lock", text), rule);
+}
+
+#[test]
+fn a_locked_package_without_a_checksum_is_caught() {
+    let rule = ["every locked package has its checksum"];
+    let npm = |more: &str| {
+        let text = format!(
+            r#"{{ "packages": {{ "": {{}},
+                "node_modules/svelte": {{ "version": "5.0.0"{more} }} }} }}"#
+        );
+        broken("ui/package-lock.json", &text)
+    };
+    assert_eq!(npm(""), rule);
+    assert_eq!(npm(r#", "integrity": "sha1-x""#), rule);
+    assert!(npm(r#", "integrity": "sha512-x""#).is_empty());
+    let cargo = |more: &str| {
+        let source = "registry+https://github.com/rust-lang/crates.io-index";
+        let text = format!(
+            "[[package]]\nname = \"own\"\n[[package]]\nname = \"serde\"\nsource = \"{source}\"\n{more}"
+        );
+        broken("Cargo.lock", &text)
+    };
+    assert_eq!(cargo(""), rule);
+    assert!(cargo("checksum = \"x\"").is_empty());
+    assert_eq!(broken("ui/package-lock.json", "{}"), rule);
 }
 
 #[test]

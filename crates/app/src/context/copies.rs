@@ -1,17 +1,19 @@
 //! Copies of stores that the program makes by itself.
 //!
 //! The program copies a store when it first opens it on a day, before it writes to it. It keeps
-//! the newest five copies, and the newest of each month for four months.
+//! the newest five copies, and the newest of each month for four months. Copies are numbered, and
+//! the number says which is newer, because the clock may have been wrong.
 
 use super::Context;
 use super::data_paths::is_student_id;
-use super::folder::{entries, name_of, sync_folder};
+use super::folder::{entries, make_folder, name_of, sync_folder};
 use super::settings::World;
-use crate::error::{CallError, files};
+use super::wipe::{Part, wipe_store};
+use crate::error::CallError;
 use crate::lock::lock;
 use chrono::{Datelike, NaiveDate};
 use serde::{Deserialize, Serialize};
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_store::{DeskStore, StoreError, StudentStore};
@@ -49,7 +51,7 @@ pub struct StoredCopy {
     pub name: String,
     /// Why it is there.
     pub kind: CopyKind,
-    /// The day it was made, if known.
+    /// The day it was made, if known. A day in the future is not.
     pub made_on: Option<NaiveDate>,
 }
 
@@ -59,22 +61,47 @@ const NEWEST_KEPT: usize = 5;
 /// Months for which the newest copy of the month is kept.
 const MONTHS_KEPT: usize = 4;
 
-/// The dates whose copies are kept.
-fn kept(dates: &BTreeSet<NaiveDate>) -> BTreeSet<NaiveDate> {
-    let mut kept: BTreeSet<NaiveDate> = dates.iter().rev().take(NEWEST_KEPT).copied().collect();
+/// The number and date in the name of a copy.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+struct Mark {
+    /// A later copy has a higher number.
+    number: u64,
+    /// The date, by the clock at that time.
+    day: NaiveDate,
+}
+
+impl Mark {
+    /// Reads a name such as `12.2026-11-25.sqlite`.
+    fn of(path: &Path) -> Option<Self> {
+        let name = name_of(path);
+        let (number, rest) = name.split_once('.')?;
+        Some(Self {
+            number: number.parse().ok()?,
+            day: rest.strip_suffix(".sqlite")?.parse().ok()?,
+        })
+    }
+}
+
+/// The daily copies in a folder with their paths, newest first.
+fn daily(folder: &Path) -> Result<Vec<(Mark, PathBuf)>, CallError> {
+    let mut found: Vec<_> = entries(folder)?
+        .into_iter()
+        .filter_map(|path| Some((Mark::of(&path)?, path)))
+        .collect();
+    found.sort_unstable_by(|a, b| b.cmp(a));
+    Ok(found)
+}
+
+/// The copies that are kept.
+fn kept(newest_first: &[Mark]) -> BTreeSet<Mark> {
+    let mut kept: BTreeSet<Mark> = newest_first.iter().take(NEWEST_KEPT).copied().collect();
     let mut months = BTreeSet::new();
-    for date in dates.iter().rev().skip(NEWEST_KEPT) {
-        if months.len() < MONTHS_KEPT && months.insert((date.year(), date.month())) {
-            kept.insert(*date);
+    for mark in newest_first.iter().skip(NEWEST_KEPT) {
+        if months.len() < MONTHS_KEPT && months.insert((mark.day.year(), mark.day.month())) {
+            kept.insert(*mark);
         }
     }
     kept
-}
-
-fn date_of_copy(path: &Path) -> Option<NaiveDate> {
-    (path.extension()? == "sqlite")
-        .then(|| path.file_stem()?.to_str()?.parse().ok())
-        .flatten()
 }
 
 pub(crate) fn check_store(store: &StoreName, path: &Path) -> Result<(), StoreError> {
@@ -93,36 +120,35 @@ pub(crate) fn make_copy(
     anew: bool,
     copy_into: impl FnOnce(&Path) -> Result<(), StoreError>,
 ) -> Result<(), CallError> {
-    let copy = folder.join(format!("{today}.sqlite"));
-    if copy.is_file() && !anew {
+    let before = daily(folder)?;
+    let newest = before.first().map(|(mark, _)| *mark);
+    let replaced = newest.filter(|mark| mark.day == today);
+    if replaced.is_some() && !anew {
         return Ok(());
     }
-    fs::create_dir_all(folder).map_err(files)?;
+    make_folder(folder)?;
     // It gets its name when it is whole.
-    let part = tempfile::Builder::new()
-        .prefix(".copy-")
-        .suffix(".part")
-        .tempfile_in(folder)
-        .map_err(files)?
-        .into_temp_path();
-    copy_into(&part)?;
-    check_store(store, &part)?;
-    fs::File::open(&part)
-        .and_then(|file| file.sync_all())
-        .map_err(files)?;
-    part.persist(&copy).map_err(files)?;
+    let part = Part::new(folder, ".copy-")?;
+    copy_into(part.path())?;
+    check_store(store, part.path())?;
+    let number = newest.map_or(1, |mark| mark.number.saturating_add(1));
+    part.put(&folder.join(format!("{number}.{today}.sqlite")))?;
     sync_folder(folder)?;
-    let dates: BTreeMap<NaiveDate, PathBuf> = entries(folder)?
-        .into_iter()
-        .filter_map(|path| Some((date_of_copy(&path)?, path)))
+    let marks: Vec<Mark> = (daily(folder)?.into_iter().map(|(mark, _)| mark))
+        .filter(|mark| Some(*mark) != replaced)
         .collect();
-    let stay = kept(&dates.keys().copied().collect());
-    for (date, path) in dates {
-        if !stay.contains(&date) {
-            fs::remove_file(path).map_err(files)?;
+    let stay = kept(&marks);
+    for (mark, path) in before {
+        if !stay.contains(&mark) {
+            wipe_store(&path)?;
         }
     }
     Ok(())
+}
+
+/// The number of the newest daily copy in a folder, 0 for none.
+pub(crate) fn newest_number(folder: &Path) -> Result<u64, CallError> {
+    Ok(daily(folder)?.first().map_or(0, |(mark, _)| mark.number))
 }
 
 impl Context {
@@ -155,45 +181,44 @@ impl Context {
         store: &StoreName,
     ) -> Result<Vec<(PathBuf, StoredCopy)>, CallError> {
         let path = self.store_path(store)?;
-        let mut found = Vec::new();
-        for copy in entries(&self.copies_folder(store)?)? {
-            if let Some(date) = date_of_copy(&copy) {
-                found.push((copy, CopyKind::Daily, Some(date)));
-            }
-        }
+        let mut found: Vec<_> = daily(&self.copies_folder(store)?)?
+            .into_iter()
+            .map(|(mark, copy)| (mark.number, CopyKind::Daily, Some(mark.day), copy))
+            .collect();
         let stem = name_of(&path);
         if let Some(folder) = path.parent() {
             for beside in entries(folder)? {
                 if name_of(&beside).starts_with(&format!("{stem}.before-")) {
-                    found.push((beside, CopyKind::BeforeChange, None));
+                    found.push((0, CopyKind::BeforeChange, None, beside));
                 }
             }
         }
         let id = path.file_stem().unwrap_or_default().to_string_lossy();
         for replaced in entries(&self.data().quarantine())? {
-            // desk.2026-11-25.1.sqlite
+            // desk.12.2026-11-25.1.sqlite: replaced when copy 12 was the newest
             let name = name_of(&replaced);
             let mut parts = name.split('.');
             if parts.next() == Some(&*id) && name.ends_with(".sqlite") {
-                let date = parts.next().and_then(|date| date.parse().ok());
-                found.push((replaced, CopyKind::Replaced, date));
+                let number = parts.next().and_then(|number| number.parse().ok());
+                let day = parts.next().and_then(|day| day.parse().ok());
+                found.push((number.unwrap_or(0), CopyKind::Replaced, day, replaced));
             }
         }
-        let mut copies: Vec<_> = found
+        // A replaced store is newer than the newest copy at that time, and older than the next.
+        let replaced = |kind| kind == CopyKind::Replaced;
+        found.sort_by(|a, b| (b.0, replaced(b.1), &b.3).cmp(&(a.0, replaced(a.1), &a.3)));
+        let today = self.device_today();
+        Ok(found
             .into_iter()
-            .map(|(path, kind, made_on)| {
+            .map(|(_, kind, day, path)| {
                 let copy = StoredCopy {
                     name: name_of(&path),
                     kind,
-                    made_on,
+                    made_on: day.filter(|day| *day <= today),
                 };
                 (path, copy)
             })
-            .collect();
-        copies.sort_by(|(_, a), (_, b)| {
-            (b.made_on, a.kind, &b.name).cmp(&(a.made_on, b.kind, &a.name))
-        });
-        Ok(copies)
+            .collect())
     }
 
     /// Makes today's copy of an opened store, unless it exists. If that fails, work goes on, and
@@ -246,24 +271,64 @@ mod tests {
 
     #[test]
     fn the_newest_copies_stay_and_one_a_month_behind_them() {
-        let year: BTreeSet<NaiveDate> = date("2026-08-31").iter_days().take(250).collect();
+        let mut year: Vec<Mark> = (date("2026-08-31").iter_days().take(250))
+            .zip(1..)
+            .map(|(day, number)| Mark { number, day })
+            .collect();
+        year.reverse();
         let stay = kept(&year);
-        let last = date("2027-05-07");
-        assert_eq!(stay.last(), Some(&last));
-        let wanted: BTreeSet<NaiveDate> = [
-            "2027-05-07",
-            "2027-05-06",
-            "2027-05-05",
-            "2027-05-04",
-            "2027-05-03",
-            "2027-05-02",
-            "2027-04-30",
-            "2027-03-31",
+        let days: Vec<String> = stay.iter().map(|mark| mark.day.to_string()).collect();
+        let wanted = [
             "2027-02-28",
-        ]
-        .map(date)
-        .into();
-        assert_eq!(stay, wanted);
-        assert_eq!(kept(&stay), stay, "rotating again takes nothing more");
+            "2027-03-31",
+            "2027-04-30",
+            "2027-05-02",
+            "2027-05-03",
+            "2027-05-04",
+            "2027-05-05",
+            "2027-05-06",
+            "2027-05-07",
+        ];
+        assert_eq!(days, wanted);
+        let again: Vec<Mark> = stay.iter().rev().copied().collect();
+        assert_eq!(kept(&again), stay, "rotating again takes nothing more");
+    }
+
+    #[test]
+    fn a_clock_that_was_wrong_for_an_evening_makes_no_copy_the_newest() {
+        let folder = tempfile::tempdir().unwrap();
+        let store = StoreName::Desk;
+        let desk = DeskStore::open(
+            &folder.path().join("d.sqlite"),
+            surefoot_store::Durability::Relaxed,
+        )
+        .unwrap();
+        let copies = folder.path().join("copies");
+        let copy = |today: &str, anew| {
+            let into = |into: &Path| desk.copy_into(into);
+            make_copy(&copies, date(today), &store, anew, into).unwrap();
+        };
+        let names = || -> Vec<String> {
+            let found = daily(&copies).unwrap();
+            found.iter().map(|(_, path)| name_of(path)).collect()
+        };
+        copy("2026-11-24", false);
+        copy("2099-11-25", false);
+        copy("2099-11-25", false);
+        copy("2026-11-26", false);
+        copy("2026-11-26", true);
+        assert_eq!(
+            names(),
+            [
+                "4.2026-11-26.sqlite",
+                "2.2099-11-25.sqlite",
+                "1.2026-11-24.sqlite"
+            ]
+        );
+        for day in 1..=20 {
+            copy(&format!("2026-12-{day:02}"), false);
+        }
+        assert_eq!(newest_number(&copies).unwrap(), 24);
+        assert_eq!(names().len(), NEWEST_KEPT + 3);
     }
 }

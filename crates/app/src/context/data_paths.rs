@@ -5,8 +5,8 @@
 //! watch.json           the folder watched for hand-ins
 //! own/desk.sqlite      the teacher's desk
 //! own/students/ID.sqlite
-//! own/copies/desk/DATE.sqlite
-//! own/copies/students/ID/DATE.sqlite
+//! own/copies/desk/NUMBER.DATE.sqlite
+//! own/copies/students/ID/NUMBER.DATE.sqlite
 //! own/quarantine/      stores that were replaced; the program does not delete them by itself
 //! sample/              the sample class: the same files
 //! sample/shared-folder/ the hand-ins of the sample class

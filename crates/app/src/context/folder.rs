@@ -1,6 +1,7 @@
 //! Files and folders with paths.
 
 use super::file_dialogs::{FileKind, FileSource};
+use super::wipe::wipe;
 use crate::error::{CallError, files};
 use std::ffi::OsString;
 use std::fs::{self, File};
@@ -49,6 +50,16 @@ pub fn files_in(folder: &Path, kind: FileKind) -> io::Result<Vec<FileSource>> {
 /// Writes a file whole or not at all: under another name in the same folder, then renames it.
 /// Both steps are synced to the disk. If a step fails, the earlier file is unchanged.
 pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    // Others read a class pack, so the file gets the usual rights within the person's umask.
+    write_whole(path, bytes, 0o666)
+}
+
+/// Writes a file as [`write_atomic`] does. Only this user may read it.
+pub(crate) fn write_private(path: &Path, bytes: &[u8]) -> io::Result<()> {
+    write_whole(path, bytes, PRIVATE_FILE)
+}
+
+fn write_whole(path: &Path, bytes: &[u8], mode: u32) -> io::Result<()> {
     let folder = match path.parent() {
         Some(parent) if !parent.as_os_str().is_empty() => parent,
         _ => Path::new("."),
@@ -57,11 +68,11 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     builder.prefix(".surefoot-").suffix(".part");
     #[cfg(unix)]
     {
-        // Others read a class pack: it gets the usual rights within the person's umask, not the
-        // private ones of a temporary file.
         use std::os::unix::fs::PermissionsExt as _;
-        builder.permissions(fs::Permissions::from_mode(0o666));
+        builder.permissions(fs::Permissions::from_mode(mode));
     }
+    #[cfg(not(unix))]
+    let _ = mode;
     let mut part = builder.tempfile_in(folder)?;
     part.write_all(bytes)?;
     part.as_file().sync_all()?;
@@ -69,6 +80,42 @@ pub fn write_atomic(path: &Path, bytes: &[u8]) -> io::Result<()> {
     #[cfg(unix)]
     File::open(folder)?.sync_all()?;
     Ok(())
+}
+
+/// Rights of a file in the data folder: only its user reads and writes it.
+const PRIVATE_FILE: u32 = 0o600;
+
+/// Rights of a folder in the data folder.
+const PRIVATE_FOLDER: u32 = 0o700;
+
+/// Makes a folder that only this user may read, and the folders above it.
+pub(crate) fn make_folder(path: &Path) -> io::Result<()> {
+    let mut builder = fs::DirBuilder::new();
+    builder.recursive(true);
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, PRIVATE_FOLDER);
+    builder.create(path)
+}
+
+/// Lets only this user read an existing folder, if the file system knows users.
+pub(crate) fn close_folder(path: &Path) {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt as _;
+        let _ = fs::set_permissions(path, fs::Permissions::from_mode(PRIVATE_FOLDER));
+    }
+    #[cfg(not(unix))]
+    let _ = path;
+}
+
+/// Makes an empty file that only this user may read, unless it exists. SQLite gives a store's
+/// log the rights of the store.
+pub(crate) fn make_file(path: &Path) -> io::Result<()> {
+    let mut options = File::options();
+    options.create(true).append(true);
+    #[cfg(unix)]
+    std::os::unix::fs::OpenOptionsExt::mode(&mut options, PRIVATE_FILE);
+    options.open(path).map(drop)
 }
 
 fn open_regular(path: &Path) -> io::Result<Box<dyn Read + Send>> {
@@ -125,11 +172,11 @@ pub(crate) fn clear_parts(folder: &Path) -> Result<(), CallError> {
             continue;
         }
         let name = name_of(&path);
-        let ours = [".copy-", ".restore-", ".backup-"]
+        let ours = [".copy-", ".restore-", ".backup-", ".rewritten-"]
             .iter()
             .any(|start| name.starts_with(start));
         if ours && name.contains(".part") {
-            fs::remove_file(&path).map_err(files)?;
+            wipe(&path)?;
         }
     }
     Ok(())

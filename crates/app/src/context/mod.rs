@@ -21,11 +21,11 @@ use chrono::NaiveDate;
 use clock::{Clock, latest_weekday};
 use data_paths::{DataPaths, WorldPaths};
 use file_dialogs::{FileDialogs, FileKind};
-use folder::{clear_parts, write_atomic};
+use folder::{clear_parts, close_folder, make_folder, write_private};
 use jobs::Jobs;
+use picked::Sealed;
 use settings::{DeviceSettings, World, read_settings};
 use std::collections::BTreeMap;
-use std::fs;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use surefoot_catalogue::Language;
@@ -41,7 +41,7 @@ pub(crate) struct Context {
     world: Mutex<World>,
     settings: Mutex<DeviceSettings>,
     /// The sealed file picked last, with its number, until it is opened.
-    sealed: Mutex<Option<(u32, Vec<u8>)>>,
+    sealed: Mutex<Option<(u32, Sealed)>>,
     /// Why a daily copy could not be made, by the store's path.
     pub(crate) copy_trouble: Mutex<BTreeMap<PathBuf, CallError>>,
 }
@@ -53,7 +53,8 @@ impl Context {
         clock: Box<dyn Clock>,
     ) -> Result<Self, CallError> {
         let paths = DataPaths::new(data);
-        fs::create_dir_all(paths.world(World::Own).students()).map_err(files)?;
+        make_folder(&paths.world(World::Own).students())?;
+        close_folder(data);
         clear_parts(paths.world(World::Own).folder())?;
         let settings = read_settings(&paths.settings())?;
         Ok(Self {
@@ -107,7 +108,7 @@ impl Context {
 
     pub(crate) fn put_settings(&self, settings: DeviceSettings) -> Result<(), CallError> {
         let text = serde_json::to_vec_pretty(&settings).map_err(files)?;
-        write_atomic(&self.paths.settings(), &text)?;
+        write_private(&self.paths.settings(), &text)?;
         *lock(&self.settings) = settings;
         Ok(())
     }

@@ -1,8 +1,9 @@
 //! A sealed file that a person picked, kept until its passphrase is typed.
 
 use super::Context;
-use super::file_dialogs::FileKind;
+use super::file_dialogs::{FileKind, FileSource};
 use crate::error::CallError;
+use crate::escaped::escaped;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
 use surefoot_exchange::{Caps, Refusal};
@@ -26,6 +27,14 @@ pub struct OpenSealed {
     pub passphrase: String,
 }
 
+/// A sealed file until its passphrase is typed.
+pub(super) enum Sealed {
+    /// Not read yet, with the largest size that is read.
+    Waiting(FileSource, u64),
+    /// Read.
+    Read(Vec<u8>),
+}
+
 impl Context {
     /// Lets the person pick a sealed file, and keeps it until its passphrase is typed.
     pub(crate) fn pick_sealed(
@@ -38,7 +47,7 @@ impl Context {
         };
         let file_name = source.name().to_owned();
         let bytes = source.read(caps.sealed_bytes)?;
-        Ok(Some(self.keep_sealed(file_name, bytes)))
+        Ok(Some(self.keep(&file_name, Sealed::Read(bytes))))
     }
 
     /// Opens the sealed file picked last.
@@ -48,27 +57,38 @@ impl Context {
         open: impl FnOnce(&[u8], &str) -> Result<T, Refusal>,
     ) -> Result<T, CallError> {
         let taken = lock(&self.sealed).take();
-        let opened = match &taken {
-            Some((number, bytes)) if *number == asked.picked => open(bytes, &asked.passphrase),
-            _ => {
+        let bytes = match taken {
+            Some((number, sealed)) if number == asked.picked => match sealed {
+                Sealed::Waiting(source, most_bytes) => source.read(most_bytes)?,
+                Sealed::Read(bytes) => bytes,
+            },
+            other => {
+                *lock(&self.sealed) = other;
                 return Err(CallError::NotFound {
                     what: "file".into(),
                 });
             }
         };
+        let opened = open(&bytes, &asked.passphrase);
         if opened.is_err() {
             // The person can type the passphrase again.
-            *lock(&self.sealed) = taken;
+            *lock(&self.sealed) = Some((asked.picked, Sealed::Read(bytes)));
         }
         Ok(opened?)
     }
 
     /// Keeps a sealed file that another program opened with this one, until its passphrase is
-    /// typed.
-    pub(crate) fn keep_sealed(&self, file_name: String, bytes: Vec<u8>) -> PickedSealed {
+    /// typed. It is read only then, so that no other program decides how much this one reads.
+    pub(crate) fn keep_opened(&self, source: FileSource, caps: &Caps) -> PickedSealed {
+        let file_name = source.name().to_owned();
+        self.keep(&file_name, Sealed::Waiting(source, caps.sealed_bytes))
+    }
+
+    fn keep(&self, file_name: &str, file: Sealed) -> PickedSealed {
         let mut sealed = lock(&self.sealed);
         let picked = sealed.as_ref().map_or(1, |(number, _)| number + 1);
-        *sealed = Some((picked, bytes));
+        let file_name = escaped(file_name, &[]).into_owned();
+        *sealed = Some((picked, file));
         PickedSealed { picked, file_name }
     }
 }

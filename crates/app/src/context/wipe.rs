@@ -1,12 +1,13 @@
-//! Overwriting and removing files.
+//! Overwriting and removing files: the only way by which a file leaves the data folder.
 
 use super::Context;
-use super::copies::StoreName;
-use super::folder::with_end;
+use super::copies::{StoreName, check_store};
+use super::folder::{sync_folder, with_end};
 use crate::error::{CallError, files};
 use std::fs::{self, File};
 use std::io::{self, Write as _};
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use surefoot_store::{DeskStore, Durability};
 
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
@@ -14,27 +15,33 @@ static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
 /// Overwrites a file and removes it. A flash disk may keep the old content in cells that no
 /// program can reach by name, until it reuses them.
 pub(crate) fn wipe(path: &Path) -> Result<(), CallError> {
-    let overwrite = || -> io::Result<()> {
+    let remove = || -> io::Result<()> {
         if fs::symlink_metadata(path)?.is_file() {
-            let mut file = File::options().write(true).open(path)?;
-            let mut left = file.metadata()?.len();
-            while left > 0 {
-                let now = left.min(BLOCK.len() as u64);
-                file.write_all(BLOCK.get(..now as usize).unwrap_or(&BLOCK))?;
-                left -= now;
-            }
-            file.sync_all()?;
+            overwrite(&mut File::options().write(true).open(path)?)?;
         }
         fs::remove_file(path)
     };
-    match overwrite() {
+    match remove() {
         Err(error) if error.kind() != io::ErrorKind::NotFound => Err(files(error)),
         _ => Ok(()),
     }
 }
 
-/// Wipes every file in a folder, and the folder.
-pub(crate) fn wipe_folder(folder: &Path) -> Result<(), CallError> {
+fn overwrite(file: &mut File) -> io::Result<()> {
+    let mut left = file.metadata()?.len();
+    while left > 0 {
+        let now = left.min(BLOCK.len() as u64);
+        file.write_all(BLOCK.get(..now as usize).unwrap_or(&BLOCK))?;
+        left -= now;
+    }
+    file.sync_all()
+}
+
+/// Overwrites and removes every file in a folder, and removes the folder, if it is there.
+///
+/// # Errors
+/// [`CallError::Files`]; then some of the files may be gone.
+pub fn wipe_folder(folder: &Path) -> Result<(), CallError> {
     let entries = match fs::read_dir(folder) {
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()),
         found => found.map_err(files)?,
@@ -50,16 +57,84 @@ pub(crate) fn wipe_folder(folder: &Path) -> Result<(), CallError> {
     fs::remove_dir(folder).map_err(files)
 }
 
-/// The endings of the files of a store; the store itself comes last.
-pub(crate) const STORE_ENDS: [&str; 3] = ["-wal", "-shm", ""];
+/// The endings of the files that SQLite makes beside a store.
+pub(crate) const BESIDE: [&str; 3] = ["-wal", "-shm", "-journal"];
+
+/// Wipes a store and the files beside it.
+pub(crate) fn wipe_store(path: &Path) -> Result<(), CallError> {
+    wipe_beside(path)?;
+    wipe(path)
+}
+
+/// Wipes the files that SQLite makes beside a store.
+pub(crate) fn wipe_beside(path: &Path) -> Result<(), CallError> {
+    for end in BESIDE {
+        wipe(&with_end(path, end))?;
+    }
+    Ok(())
+}
+
+/// A new file that only this user may read, until it gets its name. It is wiped if it never does.
+pub(crate) struct Part(PathBuf);
+
+impl Part {
+    /// Makes an empty file in `folder`, with a name that begins with `start`.
+    pub(crate) fn new(folder: &Path, start: &str) -> Result<Self, CallError> {
+        let file = tempfile::Builder::new()
+            .prefix(start)
+            .suffix(".part")
+            .tempfile_in(folder)
+            .map_err(files)?;
+        let path = file.into_temp_path().keep().map_err(files)?;
+        Ok(Self(path))
+    }
+
+    pub(crate) fn path(&self) -> &Path {
+        &self.0
+    }
+
+    /// Writes the file to the disk and renames it to `path`.
+    pub(crate) fn put(self, path: &Path) -> io::Result<()> {
+        File::options().write(true).open(&self.0)?.sync_all()?;
+        fs::rename(&self.0, path)
+    }
+}
+
+impl Drop for Part {
+    fn drop(&mut self) {
+        // After `put`, no file has this name.
+        let _ = wipe_store(&self.0);
+    }
+}
+
+/// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
+/// The desk must be closed.
+///
+/// Deleting rows alone leaves them in pages of the log, between the rows of a page, and in
+/// blocks of the disk that a file gave back.
+pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
+    let folder = path.parent().unwrap_or(Path::new("."));
+    let part = Part::new(folder, ".rewritten-")?;
+    {
+        let desk = DeskStore::open_again(path, Durability::Full)?;
+        desk.write_anew(part.path())?;
+        desk.empty_log()?;
+    }
+    check_store(&StoreName::Desk, part.path())?;
+    // Before the new store has its name, because SQLite would read the old log as its log.
+    wipe_beside(path)?;
+    // The earlier file loses its name to the new one, but is still open.
+    let mut earlier = File::options().write(true).open(path).map_err(files)?;
+    part.put(path).map_err(files)?;
+    sync_folder(folder)?;
+    overwrite(&mut earlier).map_err(files)
+}
 
 impl Context {
     /// Wipes the copies of a store on this device.
     pub(crate) fn wipe_copies(&self, store: &StoreName) -> Result<(), CallError> {
         for (path, _) in self.copy_paths(store)? {
-            for end in STORE_ENDS {
-                wipe(&with_end(&path, end))?;
-            }
+            wipe_store(&path)?;
         }
         wipe_folder(&self.copies_folder(store)?)
     }

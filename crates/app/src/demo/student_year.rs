@@ -2,7 +2,7 @@
 
 use super::sample_student::{Difficulties, SampleStudent};
 use super::seeds::{number, seed32};
-use crate::context::folder::write_atomic;
+use crate::context::folder::{make_file, write_private};
 use crate::context::jobs::Progress;
 use crate::error::{CallError, files};
 use chrono::{Datelike, NaiveDate, Weekday};
@@ -64,6 +64,7 @@ pub(super) fn live_weeks(
 ) -> Result<Counts, CallError> {
     let own = |what: &str| format!("student {} {what}", plan.number);
     let mut student = SampleStudent::draw(number(plan.seed, &own("learner")));
+    make_file(&plan.store)?;
     let store = StudentStore::open(&plan.store, Durability::Relaxed)?;
     let first = school_days
         .first()
@@ -114,7 +115,7 @@ pub(super) fn live_weeks(
         if is_hand_in_day(*date) && !student.decides(forgets) {
             let [a, b, c, d, ..] = seed32(plan.seed, &own(&format!("hand-in of {date}")));
             let made = surefoot_student::make_hand_in(&store, &joined, *date, &[a, b, c, d])?;
-            write_atomic(&plan.hand_ins.join(&made.file_name), &made.bytes).map_err(files)?;
+            write_private(&plan.hand_ins.join(&made.file_name), &made.bytes).map_err(files)?;
             surefoot_student::note_hand_in(&store, &made)?;
             counts.hand_ins += 1;
         }

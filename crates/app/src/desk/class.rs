@@ -2,13 +2,12 @@
 
 use super::{ClassId, DeskDoor, SeatId};
 use crate::context::file_dialogs::FileKind;
-use crate::context::folder::write_atomic;
+use crate::context::folder::{make_folder, write_private};
 use crate::context::random;
 use crate::context::settings::World;
 use crate::context::values::FileMade;
-use crate::error::{CallError, files};
+use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use std::fs;
 use surefoot_desk::ClassSecrets;
 use surefoot_desk::{
     ClassSetup, ClassSummary, CopyClass, JoinSlip, NewClass, PacingList, PlacedConcept,
@@ -342,8 +341,8 @@ impl DeskDoor {
         let place = match self.context.world() {
             World::Sample => {
                 let folder = self.context.data().class_packs();
-                fs::create_dir_all(&folder).map_err(files)?;
-                write_atomic(&folder.join(&made.file_name), &made.bytes)?;
+                make_folder(&folder)?;
+                write_private(&folder.join(&made.file_name), &made.bytes)?;
                 Some(String::new())
             }
             World::Own => {

@@ -12,7 +12,7 @@ use crate::lock::lock;
 use crate::read_files::hand_in_files::import_files;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
-use surefoot_desk::ImportReport;
+use surefoot_desk::{FileReport, ImportReport, Journal};
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
@@ -35,6 +35,24 @@ pub enum ImportFrom {
 pub struct ImportAsked {
     /// Its source.
     pub from: ImportFrom,
+}
+
+/// A page of the journal asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct JournalAsked {
+    /// The imports before this one; nothing for the newest.
+    #[ts(type = "number | null")]
+    pub before: Option<i64>,
+}
+
+/// Further files of an import asked for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ImportLines {
+    /// The import.
+    #[ts(type = "number")]
+    pub import: i64,
+    /// How many of its files are known already.
+    pub from: usize,
 }
 
 impl DeskDoor {
@@ -88,16 +106,21 @@ impl DeskDoor {
         }))
     }
 
-    /// The journal of imports.
-    pub fn imports(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
-        self.with_desk(|desk| Ok(surefoot_desk::imports(desk)?))
+    /// A page of the journal of imports.
+    pub fn imports(&self, asked: JournalAsked) -> Result<Journal, CallError> {
+        self.with_desk(|desk| Ok(surefoot_desk::imports(desk, asked.before)?))
+    }
+
+    /// Further files of an import.
+    pub fn import_lines(&self, asked: ImportLines) -> Result<Vec<FileReport>, CallError> {
+        self.with_desk(|desk| Ok(surefoot_desk::import_lines(desk, asked.import, asked.from)?))
     }
 
     /// Undoes the last import.
-    pub fn undo_import(&self, _: Nothing) -> Result<Vec<ImportReport>, CallError> {
+    pub fn undo_import(&self, _: Nothing) -> Result<Journal, CallError> {
         self.with_desk(|desk| {
             surefoot_desk::undo_import(desk)?;
-            Ok(surefoot_desk::imports(desk)?)
+            Ok(surefoot_desk::imports(desk, None)?)
         })
     }
 }

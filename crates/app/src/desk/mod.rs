@@ -24,6 +24,7 @@ mod watched_folder;
 use crate::context::Context;
 use crate::context::copies::StoreName;
 use crate::context::file_dialogs::FileSource;
+use crate::context::folder::make_file;
 use crate::context::open_stores::OpenStores;
 use crate::error::CallError;
 use crate::lock::lock;
@@ -85,6 +86,7 @@ impl DeskDoor {
         let open = || {
             self.context.refuse_emptied(&StoreName::Desk)?;
             let was_there = path.is_file();
+            make_file(&path)?;
             let desk = DeskStore::open(&path, self.context.durability())?;
             if was_there {
                 self.context

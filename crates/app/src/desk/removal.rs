@@ -5,6 +5,7 @@ use super::{ClassId, DeskDoor, SeatId};
 use crate::context::copies::StoreName;
 use crate::context::random;
 use crate::context::values::Nothing;
+use crate::context::wipe::rewrite_desk;
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
@@ -37,12 +38,12 @@ impl DeskDoor {
             let what = what(&class);
             self.keep_removed(&class, what, work(desk)?);
             desk.remove_empty_imports()?;
-            desk.erase_deleted()?;
-            self.context.wipe_copies(&StoreName::Desk)?;
-            self.context
-                .keep_copy(&StoreName::Desk, true, |into| desk.copy_into(into));
-            Ok(())
-        })
+            self.context.wipe_copies(&StoreName::Desk)
+        })?;
+        let path = self.context.data().desk();
+        self.stores.while_closed(&path, || rewrite_desk(&path))?;
+        // Opening it makes today's copy.
+        self.with_desk(|_| Ok(()))
     }
 
     /// Removes a seat with its reports, and the copies of the desk that hold it. It can be restored

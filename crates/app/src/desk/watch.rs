@@ -3,8 +3,9 @@
 use super::DeskDoor;
 use super::watch_view::Watch;
 use super::watched_folder::{WatchNote, WatchedFolder};
-use crate::context::folder::write_atomic;
+use crate::context::folder::write_private;
 use crate::context::values::Nothing;
+use crate::context::wipe::wipe;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 
@@ -48,7 +49,7 @@ impl DeskDoor {
         let started = self.start_import(sources, move |report| {
             if !report.cancelled {
                 // Noted after the import: if the program is killed before, it imports them again.
-                write_atomic(&path, &serde_json::to_vec(&note).map_err(files)?)?;
+                write_private(&path, &serde_json::to_vec(&note).map_err(files)?)?;
             }
             Ok(())
         });
@@ -76,10 +77,8 @@ impl DeskDoor {
     /// Stops watching the folder.
     pub fn unwatch_folder(&self, _: Nothing) -> Result<Watch, CallError> {
         self.stop_watching();
-        match std::fs::remove_file(self.context.paths.watch()) {
-            Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(error.into()),
-            _ => Ok(Watch::NONE),
-        }
+        wipe(&self.context.paths.watch())?;
+        Ok(Watch::NONE)
     }
 
     /// Lets the person pick the folder to watch.
@@ -88,7 +87,7 @@ impl DeskDoor {
         if let Some(folder) = self.context.dialogs.pick_folder_path()? {
             let note = WatchNote::new(folder);
             let text = serde_json::to_vec(&note).map_err(files)?;
-            write_atomic(&self.context.paths.watch(), &text)?;
+            write_private(&self.context.paths.watch(), &text)?;
             *lock(&self.watched) = Some(WatchedFolder::new(note));
         }
         self.watch(Nothing {})

@@ -2,8 +2,9 @@
 //!
 //! A notification of the system only marks the folder as changed. Folders on a network may send
 //! none, so every tenth check reads the folder anyway. A file is imported once two checks in a
-//! row find it unchanged, so that a file still being copied is left alone. Name, size and time
-//! of change of imported files are noted, so that no file is read twice.
+//! row find it unchanged, so that a file still being copied is left alone. Size and
+//! time of change of imported files are noted, so that no file is read twice, but not their names,
+//! which could be students'.
 
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::files_in;
@@ -25,14 +26,15 @@ type Mark = (u64, u64);
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 pub(super) struct WatchNote {
     pub(super) folder: PathBuf,
-    imported: BTreeMap<String, Mark>,
+    /// Each mark as often as files with it were imported.
+    imported: Vec<Mark>,
 }
 
 impl WatchNote {
     pub(super) fn new(folder: PathBuf) -> Self {
         Self {
             folder,
-            imported: BTreeMap::new(),
+            imported: Vec::new(),
         }
     }
 }
@@ -83,8 +85,12 @@ impl WatchedFolder {
 
     fn files_to_import(&mut self, busy: bool) -> Result<Vec<FileSource>, CallError> {
         let now = marks(&self.note.folder)?;
-        let imported = &self.note.imported;
-        let new = (now.iter()).filter(|(name, mark)| imported.get(*name) != Some(*mark));
+        let (found, imported) = (counts(now.values()), counts(&self.note.imported));
+        // If more files have a mark than were imported with it, all of them are read: those
+        // that were imported bring nothing new.
+        let new = now
+            .iter()
+            .filter(|(_, mark)| found.get(mark) > imported.get(mark));
         let (settled, moving): (BTreeMap<_, _>, BTreeMap<_, _>) = new
             .map(|(name, mark)| (name.clone(), *mark))
             .partition(|(name, mark)| self.last.get(name) == Some(mark));
@@ -98,9 +104,20 @@ impl WatchedFolder {
         }
         let mut sources = files_in(&self.note.folder, FileKind::HandIn)?;
         sources.retain(|source| settled.contains_key(source.name()));
-        self.note.imported.extend(settled);
+        let anew = counts(settled.values());
+        (self.note.imported).retain(|mark| !anew.contains_key(mark));
+        self.note.imported.extend(settled.into_values());
         Ok(sources)
     }
+}
+
+/// How often each mark is there.
+fn counts<'m>(marks: impl IntoIterator<Item = &'m Mark>) -> BTreeMap<Mark, usize> {
+    let mut counts = BTreeMap::new();
+    for mark in marks {
+        *counts.entry(*mark).or_default() += 1;
+    }
+    counts
 }
 
 fn marks(folder: &Path) -> Result<BTreeMap<String, Mark>, CallError> {

@@ -6,6 +6,7 @@ use crate::context::copies::{StoreName, check_store};
 use crate::context::file_dialogs::FileKind;
 use crate::context::picked::{OpenSealed, PickedSealed};
 use crate::context::values::{FileMade, Nothing};
+use crate::context::wipe::Part;
 use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
@@ -32,12 +33,7 @@ impl DeviceDoor {
     /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn back_up(&self, asked: BackUp) -> Result<FileMade, CallError> {
         self.context.own_only()?;
-        let copy = tempfile::Builder::new()
-            .prefix(".backup-")
-            .suffix(".part")
-            .tempfile_in(self.context.data().folder())
-            .map_err(files)?
-            .into_temp_path();
+        let copy = Part::new(self.context.data().folder(), ".backup-")?;
         let copied = |into: &Path| -> Result<(), CallError> {
             match &asked.store {
                 StoreName::Desk => self.desk.with_desk(|desk| Ok(desk.copy_into(into)?)),
@@ -46,8 +42,8 @@ impl DeviceDoor {
                     .with_student(student, |store| Ok(store.copy_into(into)?)),
             }
         };
-        copied(&copy)?;
-        check_store(&asked.store, &copy)?;
+        copied(copy.path())?;
+        check_store(&asked.store, copy.path())?;
         let (kind, id) = match &asked.store {
             StoreName::Desk => (BackupKind::Desk, DESK_ID),
             StoreName::Student { student } => (BackupKind::Student, student.as_str()),
@@ -55,8 +51,9 @@ impl DeviceDoor {
         let backup = BackupFile {
             kind,
             id: id.to_owned(),
-            store: fs::read(&copy).map_err(files)?,
+            store: fs::read(copy.path()).map_err(files)?,
         };
+        drop(copy);
         let bytes = seal_backup(&backup, &asked.passphrase)?;
         let today = self.context.device_today();
         // Without the nickname, because everybody can read the name of a file.
@@ -81,7 +78,8 @@ impl DeviceDoor {
     ///
     /// # Errors
     /// Returns [`CallError::Refused`] for the wrong passphrase or a damaged file,
-    /// [`CallError::DamagedStore`] or [`CallError::NewerStore`] for the store in it.
+    /// [`CallError::DamagedStore`] or [`CallError::NewerStore`] for the store in it, and
+    /// [`CallError::Locked`] until the PIN of its student is typed.
     pub fn restore_backup(&self, asked: OpenSealed) -> Result<Restored, CallError> {
         self.context.own_only()?;
         let backup = self
@@ -91,6 +89,7 @@ impl DeviceDoor {
             BackupKind::Desk => StoreName::Desk,
             BackupKind::Student => StoreName::Student { student: backup.id },
         };
+        self.refuse_locked(&store)?;
         self.discard_removed_of(&store);
         let quarantined = self.swap_in(&store, |into| {
             fs::write(into, &backup.store).map_err(files)?;

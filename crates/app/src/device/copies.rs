@@ -18,8 +18,12 @@ pub struct Copies {
 
 impl DeviceDoor {
     /// The copies of a store.
+    ///
+    /// # Errors
+    /// [`CallError::Locked`] until the student's PIN is typed, [`CallError::Files`].
     pub fn copies(&self, store: StoreName) -> Result<Copies, CallError> {
         let path = self.context.store_path(&store)?;
+        self.refuse_locked(&store)?;
         Ok(Copies {
             copies: self
                 .context

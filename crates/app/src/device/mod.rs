@@ -13,6 +13,7 @@ pub mod start;
 pub mod voice;
 
 use crate::context::Context;
+use crate::context::copies::StoreName;
 use crate::context::jobs::{JobId, JobState};
 use crate::desk::DeskDoor;
 use crate::error::CallError;
@@ -40,6 +41,20 @@ impl DeviceDoor {
             student,
             desk,
             voice,
+        }
+    }
+
+    /// Refuses a call about a student whose PIN has not been typed. A store that is missing or
+    /// cannot be opened asks for no PIN.
+    fn refuse_locked(&self, store: &StoreName) -> Result<(), CallError> {
+        match store {
+            StoreName::Desk => Ok(()),
+            StoreName::Student { student } => {
+                match self.student.with_student(student, |_| Ok(())) {
+                    Err(error @ CallError::Locked) => Err(error),
+                    _ => Ok(()),
+                }
+            }
         }
     }
 

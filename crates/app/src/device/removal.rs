@@ -3,13 +3,12 @@
 use super::DeviceDoor;
 use super::start::Start;
 use crate::context::copies::StoreName;
-use crate::context::folder::with_end;
+use crate::context::folder::make_folder;
 use crate::context::values::Nothing;
-use crate::context::wipe::{STORE_ENDS, wipe, wipe_folder};
-use crate::error::{CallError, files};
+use crate::context::wipe::{wipe, wipe_folder, wipe_store};
+use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
-use std::fs;
 use ts_rs::TS;
 
 /// A student to remove from this device.
@@ -35,19 +34,11 @@ impl DeviceDoor {
                 what: "student".into(),
             });
         }
-        // A store that cannot be opened asks for no PIN.
-        if let Err(error @ CallError::Locked) =
-            self.student.with_student(&asked.student, |_| Ok(()))
-        {
-            return Err(error);
-        }
+        self.refuse_locked(&store)?;
         self.context.none_running()?;
         self.while_closed(&store, &path, || {
             self.context.wipe_copies(&store)?;
-            for end in STORE_ENDS {
-                wipe(&with_end(&path, end))?;
-            }
-            Ok(())
+            wipe_store(&path)
         })?;
         self.start(Nothing {})
     }
@@ -59,17 +50,15 @@ impl DeviceDoor {
     pub fn remove_everything(&self, _: Nothing) -> Result<Start, CallError> {
         self.context.own_only()?;
         self.context.none_running()?;
-        for id in self.student.ids()? {
-            if let Err(error @ CallError::Locked) = self.student.with_student(&id, |_| Ok(())) {
-                return Err(error);
-            }
+        for student in self.student.ids()? {
+            self.refuse_locked(&StoreName::Student { student })?;
         }
         self.desk.stop_watching();
         self.desk.discard_all_removed();
         let remove = || {
             wipe_folder(self.context.data().folder())?;
             wipe(&self.context.paths.watch())?;
-            fs::create_dir_all(self.context.data().students()).map_err(files)
+            Ok(make_folder(&self.context.data().students())?)
         };
         self.student
             .stores

@@ -3,19 +3,17 @@
 
 use super::DeviceDoor;
 use super::start::Start;
-use crate::context::copies::{StoreName, check_store};
-use crate::context::folder::{entries, name_of, sync_folder, with_end};
+use crate::context::copies::{StoreName, check_store, newest_number};
+use crate::context::folder::{entries, make_folder, name_of, sync_folder, with_end};
 use crate::context::random;
 use crate::context::values::Nothing;
+use crate::context::wipe::{BESIDE, Part, wipe, wipe_beside};
 use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_store::{DeskStore, Durability, StudentStore};
 use ts_rs::TS;
-
-/// The endings of the files that SQLite adds to a store.
-const BESIDE: [&str; 2] = ["-wal", "-shm"];
 
 /// A store that was restored.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
@@ -41,9 +39,11 @@ impl DeviceDoor {
     /// Replaces a store by a copy of it.
     ///
     /// # Errors
-    /// Returns [`CallError::DamagedStore`] for a damaged copy.
+    /// Returns [`CallError::DamagedStore`] for a damaged copy, and [`CallError::Locked`] until the
+    /// student's PIN is typed.
     pub fn restore_copy(&self, asked: RestoreCopy) -> Result<Restored, CallError> {
         self.context.own_only()?;
+        self.refuse_locked(&asked.store)?;
         let (copy, _) = self
             .context
             .copy_paths(&asked.store)?
@@ -79,11 +79,13 @@ impl DeviceDoor {
         match store {
             StoreName::Desk => {
                 let desk = DeskStore::open(at, Durability::Full)?;
-                Ok(surefoot_desk::skip_pack_versions(&desk)?)
+                surefoot_desk::skip_pack_versions(&desk)?;
+                Ok(desk.empty_log()?)
             }
             StoreName::Student { .. } => {
                 let store = StudentStore::open(at, Durability::Full)?;
-                Ok(surefoot_student::renew_device(&store, &random::bytes()?)?)
+                surefoot_student::renew_device(&store, &random::bytes()?)?;
+                Ok(store.empty_log()?)
             }
         }
     }
@@ -98,31 +100,25 @@ impl DeviceDoor {
         self.context.none_running()?;
         let path = self.context.store_path(store)?;
         let folder = path.parent().unwrap_or(Path::new(".")).to_owned();
-        fs::create_dir_all(&folder).map_err(files)?;
-        let part = tempfile::Builder::new()
-            .prefix(".restore-")
-            .suffix(".part")
-            .tempfile_in(&folder)
-            .map_err(files)?
-            .into_temp_path();
-        let written = write(&part).and_then(|()| Ok(check_store(store, &part)?));
+        make_folder(&folder)?;
+        let part = Part::new(&folder, ".restore-")?;
+        let written = write(part.path()).and_then(|()| Ok(check_store(store, part.path())?));
         // Files of SQLite, and the copy that a migration made.
+        let own = name_of(part.path());
         for beside in entries(&folder)? {
             let name = name_of(&beside);
-            if name.starts_with(&name_of(&part)) && name != name_of(&part) {
-                fs::remove_file(&beside).map_err(files)?;
+            if name.starts_with(&own) && name != own {
+                wipe(&beside)?;
             }
         }
         written?;
-        fs::File::open(&part)
-            .and_then(|file| file.sync_all())
-            .map_err(files)?;
         self.while_closed(store, &path, || {
-            let moved = self.quarantine(&path)?;
-            if let Err(error) = part.persist(&path) {
+            let moved = self.quarantine(store, &path)?;
+            if let Err(error) = part.put(&path) {
                 // The disk failed between the two steps, so the earlier store returns.
                 if let Some(place) = &moved {
-                    for end in ["", BESIDE[0], BESIDE[1]] {
+                    let _ = fs::rename(place, &path);
+                    for end in BESIDE {
                         let _ = fs::rename(with_end(place, end), with_end(&path, end));
                     }
                 }
@@ -134,16 +130,19 @@ impl DeviceDoor {
     }
 
     /// Moves a store and its log into quarantine. Returns its new path, or `None` without a store.
-    fn quarantine(&self, path: &Path) -> Result<Option<PathBuf>, CallError> {
+    fn quarantine(&self, store: &StoreName, path: &Path) -> Result<Option<PathBuf>, CallError> {
         if !path.exists() {
+            // A log without its store must not be taken for the new one's.
+            wipe_beside(path)?;
             return Ok(None);
         }
         let folder = self.context.data().quarantine();
-        fs::create_dir_all(&folder).map_err(files)?;
+        make_folder(&folder)?;
         let id = path.file_stem().unwrap_or_default().to_string_lossy();
         let today = self.context.device_today();
+        let newest = newest_number(&self.context.copies_folder(store)?)?;
         let place = (1..)
-            .map(|number: u32| folder.join(format!("{id}.{today}.{number}.sqlite")))
+            .map(|nth: u32| folder.join(format!("{id}.{newest}.{today}.{nth}.sqlite")))
             .find(|place| !place.exists())
             .unwrap_or_else(|| folder.join(format!("{id}.sqlite")));
         // The log comes first: without it, the store would lack its newest entries.

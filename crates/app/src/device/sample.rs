@@ -6,6 +6,7 @@ use crate::context::clock::latest_weekday;
 use crate::context::jobs::{JobId, JobResult};
 use crate::context::settings::World;
 use crate::context::values::Nothing;
+use crate::context::wipe::wipe_folder;
 use crate::demo::{self, DemoPlan};
 use crate::error::{CallError, files};
 use std::fs;
@@ -29,17 +30,13 @@ impl DeviceDoor {
         );
         let plan = DemoPlan::sample(latest_weekday(self.context.device_today()));
         Ok(self.context.jobs.start(move |progress| {
-            let clear = |folder: &std::path::Path| match fs::remove_dir_all(folder) {
-                Err(error) if error.kind() != std::io::ErrorKind::NotFound => Err(files(error)),
-                _ => Ok(()),
-            };
-            clear(&making)?;
+            wipe_folder(&making)?;
             let made = demo::make(&making, &plan, progress);
             if let Err(error) = made {
-                clear(&making)?;
+                wipe_folder(&making)?;
                 return Err(error);
             }
-            clear(&place)?;
+            wipe_folder(&place)?;
             fs::rename(&making, &place).map_err(files)?;
             Ok(JobResult::SampleReady)
         }))

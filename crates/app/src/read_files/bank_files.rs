@@ -1,10 +1,11 @@
 //! Reads question banks, also from a zip.
 
-use super::zip_files::{MOST_ZIP_BYTES, extension_is, leads_out, shown};
+use super::zip_files::{ZipRoom, extension_is, leads_out, shown};
 use crate::context::file_dialogs::FileSource;
 use crate::error::CallError;
+use crate::escaped::escaped;
 use std::collections::BTreeSet;
-use std::io::{Cursor, Read};
+use std::io::{Read, Seek};
 use surefoot_exchange::Refusal;
 use surefoot_exercises::bank::{BankFile, MOST_FILE_BYTES, MOST_FILES};
 use zip::ZipArchive;
@@ -12,25 +13,24 @@ use zip::ZipArchive;
 /// The list of contents of a package, which holds no exercise.
 const MANIFEST: &str = "imsmanifest.xml";
 
+/// Bytes of all files of an import at most; a class keeps at most 1 MiB of exercises.
+const MOST_BYTES: u64 = 64 * 1024 * 1024;
+
 /// Reads the picked files, each up to one byte more than its cap. The reader of question banks
 /// then reports a file that is too large or cannot be unpacked.
 ///
 /// # Errors
-/// Returns [`CallError::Refused`] for a file that cannot be read.
+/// Returns [`CallError::Refused`] for a file that cannot be read, and for files that are too large
+/// together.
 pub fn bank_files(sources: Vec<FileSource>) -> Result<Vec<BankFile>, CallError> {
+    let mut room = ZipRoom::new(MOST_BYTES);
     let mut files = Vec::new();
     for source in sources {
-        let name = source.name().to_owned();
+        let name = escaped(source.name(), &[]).into_owned();
         if extension_is(&name, "zip") {
-            let bytes = source.read(MOST_ZIP_BYTES)?;
-            unzip(&name, bytes, &mut files)?;
+            unzip(&name, room.open(source)?, &mut room, &mut files)?;
         } else {
-            let mut bytes = Vec::new();
-            source
-                .open()?
-                .take(MOST_FILE_BYTES as u64 + 1)
-                .read_to_end(&mut bytes)
-                .map_err(|_| Refusal::Unreadable)?;
+            let bytes = room.unpack(source.open()?, MOST_FILE_BYTES as u64)?;
             files.push(BankFile { name, bytes });
         }
     }
@@ -51,8 +51,12 @@ fn number_repeated(files: &mut [BankFile]) {
     }
 }
 
-fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<(), CallError> {
-    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| Refusal::Damaged)?;
+fn unzip(
+    zip_name: &str,
+    mut archive: ZipArchive<impl Read + Seek>,
+    room: &mut ZipRoom,
+    files: &mut Vec<BankFile>,
+) -> Result<(), CallError> {
     let mut found = Vec::new();
     for place in 0..archive.len() {
         let Ok(entry) = archive.by_index_raw(place) else {
@@ -77,12 +81,11 @@ fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<()
         if !leads_out(&name)
             && let Ok(entry) = archive.by_index(place)
         {
-            // A damaged entry is empty here, and the reader of question banks reports it.
-            let read = entry
-                .take(MOST_FILE_BYTES as u64 + 1)
-                .read_to_end(&mut bytes);
-            if read.is_err() {
-                bytes.clear();
+            match room.unpack(entry, MOST_FILE_BYTES as u64) {
+                Ok(unpacked) => bytes = unpacked,
+                // A damaged entry is empty here, and the reader of question banks reports it.
+                Err(Refusal::Unreadable) => {}
+                Err(refusal) => return Err(refusal.into()),
             }
         }
         found.push(BankFile {
@@ -98,7 +101,7 @@ fn unzip(zip_name: &str, bytes: Vec<u8>, files: &mut Vec<BankFile>) -> Result<()
 #[cfg(test)]
 mod tests {
     use super::*;
-    use std::io::Write as _;
+    use std::io::{Cursor, Write as _};
     use zip::ZipWriter;
     use zip::write::SimpleFileOptions;
 
@@ -158,5 +161,26 @@ mod tests {
         let bytes = zip.finish().unwrap().into_inner();
         let files = bank_files(vec![FileSource::from_bytes("p.zip", bytes)]).unwrap();
         assert_eq!(files[0].bytes.len(), MOST_FILE_BYTES + 1);
+    }
+
+    #[test]
+    fn what_is_too_large_together_is_refused_whole() {
+        let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+        let text = vec![b'x'; MOST_FILE_BYTES];
+        for number in 0..MOST_BYTES as usize / MOST_FILE_BYTES {
+            zip.start_file(format!("{number}.csv"), SimpleFileOptions::default())
+                .unwrap();
+            zip.write_all(&text).unwrap();
+        }
+        let bytes = zip.finish().unwrap().into_inner();
+        let read = |sources| bank_files(sources).map(|files| files.len());
+        let zip = || FileSource::from_bytes("p.zip", bytes.clone());
+        assert_eq!(read(vec![zip()]), Ok(MOST_BYTES as usize / MOST_FILE_BYTES));
+        let refused = Err(CallError::Refused {
+            refusal: Refusal::TooMuchAtOnce,
+        });
+        assert_eq!(read(vec![zip(), zip()]), refused);
+        let one = FileSource::from_bytes("c.csv", b"kind".to_vec());
+        assert_eq!(read(vec![zip(), one]), refused);
     }
 }

@@ -1,10 +1,11 @@
 //! Imports hand-ins from files.
 
-use super::zip_files::unzipped;
+use super::zip_files::{MOST_UNPACKED_BYTES, ZipRoom, each_hand_in};
 use crate::context::file_dialogs::FileSource;
 use crate::context::jobs::Progress;
 use crate::error::CallError;
 use chrono::NaiveDate;
+use std::ops::ControlFlow;
 use std::sync::mpsc;
 use std::thread;
 use surefoot_desk::Import;
@@ -22,20 +23,21 @@ pub fn import_files(
     today: NaiveDate,
     progress: &Progress,
 ) -> Result<ImportReport, CallError> {
-    let sources = unzipped(sources);
-    progress.expect(sources.len());
     let import = Import::begin(desk, today)?;
     let opener = import.opener();
     let (opened, waiting) = mpsc::sync_channel(OPENED_AHEAD);
     let stopped = thread::scope(|scope| -> Result<bool, CallError> {
         scope.spawn(move || {
-            for source in sources {
-                let name = source.name().to_owned();
-                // The import has stopped or failed.
-                if opened.send((name, opener.open(source.open()))).is_err() {
-                    break;
-                }
-            }
+            // Sending fails once the import has stopped or failed.
+            let _ = each_hand_in(
+                sources,
+                ZipRoom::new(MOST_UNPACKED_BYTES),
+                |files| progress.expect(files),
+                |name, file| match opened.send((name, opener.open(file))) {
+                    Ok(()) => ControlFlow::Continue(()),
+                    Err(_) => ControlFlow::Break(()),
+                },
+            );
         });
         for (name, file) in waiting {
             if progress.stopped() {

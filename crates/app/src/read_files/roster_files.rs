@@ -1,9 +1,9 @@
 //! Reads roster files, also from the zip of a OneRoster export.
 
-use super::zip_files::{MOST_ZIP_BYTES, extension_is, leads_out};
+use super::zip_files::{ZipRoom, extension_is, leads_out};
 use crate::context::file_dialogs::FileSource;
 use crate::error::CallError;
-use std::io::{Cursor, Read as _};
+use std::io::{Read, Seek};
 use surefoot_desk::MOST_ROSTER_BYTES;
 use surefoot_exchange::Refusal;
 use zip::ZipArchive;
@@ -11,25 +11,33 @@ use zip::ZipArchive;
 /// Tables of a zip at most. The standard has about twenty.
 const MOST_TABLES: usize = 64;
 
+/// Bytes of all picked files at most.
+const MOST_BYTES: u64 = 64 * 1024 * 1024;
+
 /// Reads the picked files; returns names and bytes.
 ///
 /// # Errors
 /// Returns [`CallError::Refused`] for a file that cannot be read or is too large.
 pub(crate) fn roster_files(sources: Vec<FileSource>) -> Result<Vec<(String, Vec<u8>)>, CallError> {
+    let mut room = ZipRoom::new(MOST_BYTES);
     let mut files = Vec::new();
     for source in sources {
         let name = source.name().to_owned();
         if extension_is(&name, "zip") {
-            unzip(source.read(MOST_ZIP_BYTES)?, &mut files)?;
+            unzip(room.open(source)?, &mut room, &mut files)?;
         } else {
-            files.push((name, source.read(MOST_ROSTER_BYTES)?));
+            let bytes = source.read(MOST_ROSTER_BYTES)?;
+            files.push((name, room.unpack(&*bytes, MOST_ROSTER_BYTES)?));
         }
     }
     Ok(files)
 }
 
-fn unzip(bytes: Vec<u8>, files: &mut Vec<(String, Vec<u8>)>) -> Result<(), Refusal> {
-    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(|_| Refusal::Damaged)?;
+fn unzip(
+    mut archive: ZipArchive<impl Read + Seek>,
+    room: &mut ZipRoom,
+    files: &mut Vec<(String, Vec<u8>)>,
+) -> Result<(), Refusal> {
     let mut taken = 0;
     for place in 0..archive.len() {
         let entry = archive.by_index(place).map_err(|_| Refusal::Unreadable)?;
@@ -47,11 +55,7 @@ fn unzip(bytes: Vec<u8>, files: &mut Vec<(String, Vec<u8>)>) -> Result<(), Refus
                 most: MOST_TABLES as u64,
             });
         }
-        let mut table = Vec::new();
-        entry
-            .take(MOST_ROSTER_BYTES + 1)
-            .read_to_end(&mut table)
-            .map_err(|_| Refusal::Damaged)?;
+        let table = room.unpack(entry, MOST_ROSTER_BYTES)?;
         if table.len() as u64 > MOST_ROSTER_BYTES {
             return Err(Refusal::UnpacksTooLarge {
                 most_bytes: MOST_ROSTER_BYTES,
@@ -67,7 +71,7 @@ fn unzip(bytes: Vec<u8>, files: &mut Vec<(String, Vec<u8>)>) -> Result<(), Refus
 #[cfg(test)]
 mod tests {
     use super::*;
-    use std::io::Write as _;
+    use std::io::{Cursor, Write as _};
     use zip::ZipWriter;
     use zip::write::SimpleFileOptions;
 
@@ -122,5 +126,16 @@ mod tests {
             refused(zipped(&many)),
             Refusal::TooManyEntries { .. }
         ));
+    }
+
+    #[test]
+    fn what_is_too_large_together_is_refused() {
+        let table = vec![b'x'; MOST_ROSTER_BYTES as usize];
+        let some = MOST_BYTES / MOST_ROSTER_BYTES;
+        let zip = || zipped(&[("users.csv", table.clone())]);
+        let picked = |number| roster_files((0..number).map(|_| zip()).collect());
+        assert_eq!(picked(some).unwrap().len() as u64, some);
+        let refusal = Refusal::TooMuchAtOnce;
+        assert_eq!(picked(some + 1), Err(CallError::Refused { refusal }));
     }
 }

@@ -1,13 +1,15 @@
-//! Reads hand-ins from a zip, as upload folders of classes offer it. Each entry is a file of the
-//! import report.
+//! Reads zips of hand-ins, as upload folders of classes offer them, of exercises and of rosters.
+//! Each hand-in of a zip is a file of the import report.
 //!
-//! Unpacks nothing to the disk. The zip and its list are read up to a cap, and each entry only
-//! when it is imported, up to the cap of a hand-in. Refuses an entry that is encrypted or packed
-//! in an unusual way, or whose name leads out of the zip.
+//! Unpacks nothing to the disk. One zip is open at a time, its list is read once, and each entry
+//! only when it is imported, up to the cap of its kind. [`ZipRoom`] counts what all zips of one
+//! import bring together. Refuses an entry that is encrypted or packed in an unusual way, or
+//! whose name leads out of the zip.
 
 use crate::context::file_dialogs::{FileKind, FileSource};
-use std::io::{self, Cursor, Read};
-use std::sync::Arc;
+use crate::escaped::escaped;
+use std::io::{Cursor, Read, Seek};
+use std::ops::ControlFlow;
 use surefoot_exchange::{HAND_IN_CAPS, Refusal};
 use zip::ZipArchive;
 use zip::result::ZipError;
@@ -15,59 +17,146 @@ use zip::result::ZipError;
 /// Bytes of a zip at most, more than weekly hand-ins of 40 students over a year.
 pub const MOST_ZIP_BYTES: u64 = 64 * 1024 * 1024;
 
-/// Entries of a zip at most.
+/// Bytes of all zips of an import at most.
+pub const MOST_ZIPS_BYTES: u64 = 256 * 1024 * 1024;
+
+/// Entries of all zips of an import at most, of every kind.
 pub const MOST_ZIP_ENTRIES: usize = 5_000;
 
-/// Declared unpacked bytes of all hand-ins of a zip at most.
+/// Unpacked bytes of all entries of an import's zips at most.
 pub const MOST_UNPACKED_BYTES: u64 = 256 * 1024 * 1024;
 
 /// Characters of a name in the import report at most.
 const LONGEST_NAME_CHARS: usize = 120;
+
+/// The first bytes of every line of a zip's list.
+const LIST_SIGNATURE: &[u8] = b"PK\x01\x02";
 
 pub(crate) fn extension_is(name: &str, wanted: &str) -> bool {
     name.rsplit_once('.')
         .is_some_and(|(_, found)| found.eq_ignore_ascii_case(wanted))
 }
 
-/// Replaces each zip by the hand-ins in it.
-#[must_use]
-pub fn unzipped(sources: Vec<FileSource>) -> Vec<FileSource> {
-    let mut all = Vec::new();
-    for source in sources {
-        if !extension_is(source.name(), "zip") {
-            all.push(source);
-            continue;
-        }
-        let name = source.name().to_owned();
-        match source
-            .read(MOST_ZIP_BYTES)
-            .and_then(|bytes| entries(&name, bytes))
-        {
-            Ok(found) => all.extend(found),
-            Err(refusal) => all.push(FileSource::refused(name, refusal)),
-        }
-    }
-    all
+/// What is still allowed to the zips of one import.
+pub(crate) struct ZipRoom {
+    zip_bytes: u64,
+    entries: usize,
+    unpacked_bytes: u64,
 }
 
-fn entries(zip_name: &str, bytes: Vec<u8>) -> Result<Vec<FileSource>, Refusal> {
-    let bytes: Arc<[u8]> = bytes.into();
-    let mut archive = ZipArchive::new(Cursor::new(Arc::clone(&bytes))).map_err(refusal_of)?;
-    if archive.len() > MOST_ZIP_ENTRIES {
-        return Err(Refusal::TooManyEntries {
-            most: MOST_ZIP_ENTRIES as u64,
-        });
+impl ZipRoom {
+    /// Makes room for zips that unpack to at most `unpacked_bytes` together.
+    pub(crate) fn new(unpacked_bytes: u64) -> Self {
+        Self {
+            zip_bytes: MOST_ZIPS_BYTES,
+            entries: MOST_ZIP_ENTRIES,
+            unpacked_bytes,
+        }
     }
+
+    /// Reads a zip and its list into memory.
+    ///
+    /// # Errors
+    /// Returns [`Refusal::TooMuchAtOnce`] if the zips before it left too little room.
+    pub(crate) fn open(
+        &mut self,
+        source: FileSource,
+    ) -> Result<ZipArchive<Cursor<Vec<u8>>>, Refusal> {
+        let bytes = source.read(MOST_ZIP_BYTES)?;
+        let size = bytes.len() as u64;
+        // Counted before the list is read, because a list in memory is far larger than in the file.
+        let lines = bytes
+            .windows(LIST_SIGNATURE.len())
+            .filter(|found| *found == LIST_SIGNATURE)
+            .count();
+        if lines > MOST_ZIP_ENTRIES {
+            return Err(Refusal::TooManyEntries {
+                most: MOST_ZIP_ENTRIES as u64,
+            });
+        }
+        if size > self.zip_bytes || lines > self.entries {
+            return Err(Refusal::TooMuchAtOnce);
+        }
+        self.zip_bytes -= size;
+        self.entries -= lines;
+        ZipArchive::new(Cursor::new(bytes)).map_err(refusal_of)
+    }
+
+    /// Reads an entry, or a file beside the zips, up to one byte beyond `most_bytes`.
+    ///
+    /// # Errors
+    /// Returns [`Refusal::TooMuchAtOnce`] if what came before left too little room, and
+    /// [`Refusal::Unreadable`] for a damaged entry.
+    pub(crate) fn unpack(&mut self, entry: impl Read, most_bytes: u64) -> Result<Vec<u8>, Refusal> {
+        let most = most_bytes.min(self.unpacked_bytes);
+        let mut bytes = Vec::new();
+        let read = entry.take(most + 1).read_to_end(&mut bytes);
+        let size = bytes.len() as u64;
+        if size > self.unpacked_bytes {
+            self.unpacked_bytes = 0;
+            return Err(Refusal::TooMuchAtOnce);
+        }
+        // Also if its end could not be read, because the rest was unpacked.
+        self.unpacked_bytes -= size;
+        read.map_err(|_| Refusal::Unreadable)?;
+        Ok(bytes)
+    }
+}
+
+/// A file of an import, opened.
+pub(crate) type Opened = Result<Box<dyn Read + Send>, Refusal>;
+
+/// Opens the files of an import one after the other, the hand-ins of a zip in the order of their
+/// names, and gives each to `take` until that breaks. Gives `expect` the known number of files,
+/// first and after each opened zip.
+pub(crate) fn each_hand_in(
+    sources: Vec<FileSource>,
+    mut room: ZipRoom,
+    mut expect: impl FnMut(usize),
+    mut take: impl FnMut(String, Opened) -> ControlFlow<()>,
+) -> ControlFlow<()> {
+    let mut known = sources.len();
+    expect(known);
+    for source in sources {
+        let name = escaped(source.name(), &[]).into_owned();
+        if !extension_is(&name, "zip") {
+            take(name, source.open())?;
+            continue;
+        }
+        match room.open(source) {
+            Ok(mut archive) => {
+                let list = hand_ins_of(&mut archive, &name);
+                known = known + list.len() - 1;
+                expect(known);
+                for entry in list {
+                    let opened = read_entry(&mut archive, &entry, &mut room);
+                    take(entry.shown, opened)?;
+                }
+            }
+            Err(refusal) => take(name, Err(refusal))?,
+        }
+    }
+    ControlFlow::Continue(())
+}
+
+/// A hand-in in a zip.
+struct Entry {
+    place: usize,
+    shown: String,
+    refusal: Option<Refusal>,
+}
+
+fn hand_ins_of<R: Read + Seek>(archive: &mut ZipArchive<R>, zip_name: &str) -> Vec<Entry> {
     let mut found = Vec::new();
-    let mut unpacked_bytes: u64 = 0;
     for place in 0..archive.len() {
         let entry = match archive.by_index_raw(place) {
             Ok(entry) => entry,
             Err(error) => {
-                found.push(FileSource::refused(
-                    shown(zip_name, &format!("#{}", place + 1)),
-                    refusal_of(error),
-                ));
+                found.push(Entry {
+                    place,
+                    shown: shown(zip_name, &format!("#{}", place + 1)),
+                    refusal: Some(refusal_of(error)),
+                });
                 continue;
             }
         };
@@ -76,8 +165,6 @@ fn entries(zip_name: &str, bytes: Vec<u8>) -> Result<Vec<FileSource>, Refusal> {
         if entry.is_dir() || own_notes || !extension_is(&name, FileKind::HandIn.extension()) {
             continue;
         }
-        let shown = shown(zip_name, &name);
-        unpacked_bytes = unpacked_bytes.saturating_add(entry.size());
         let refusal = if leads_out(&name) {
             Some(Refusal::UnsafeName)
         } else if entry.encrypted() {
@@ -87,23 +174,17 @@ fn entries(zip_name: &str, bytes: Vec<u8>) -> Result<Vec<FileSource>, Refusal> {
                 found_bytes: entry.size(),
                 most_bytes: HAND_IN_CAPS.sealed_bytes,
             })
-        } else if unpacked_bytes > MOST_UNPACKED_BYTES {
-            Some(Refusal::UnpacksTooLarge {
-                most_bytes: MOST_UNPACKED_BYTES,
-            })
         } else {
             None
         };
-        found.push(match refusal {
-            Some(refusal) => FileSource::refused(shown, refusal),
-            None => {
-                let bytes = Arc::clone(&bytes);
-                FileSource::new(shown, move || read_entry(bytes, place))
-            }
+        found.push(Entry {
+            place,
+            shown: shown(zip_name, &name),
+            refusal,
         });
     }
-    found.sort_by(|a, b| a.name().cmp(b.name()));
-    Ok(found)
+    found.sort_by(|a, b| a.shown.cmp(&b.shown));
+    found
 }
 
 /// Whether a name would lead out of the folder of an unpacked zip, on any system.
@@ -113,24 +194,27 @@ pub(crate) fn leads_out(name: &str) -> bool {
         || name.split('/').any(|part| part == "..")
 }
 
-/// The name for the import report, without control characters. Of a long name the end is kept.
+/// The name for the import report. Of a long name the end is kept.
 pub(crate) fn shown(zip_name: &str, entry: &str) -> String {
-    let plain: String = entry.chars().filter(|c| !c.is_control()).collect();
+    let plain = escaped(entry, &[]);
     let too_many = plain.chars().count().saturating_sub(LONGEST_NAME_CHARS);
     let end: String = plain.chars().skip(too_many).collect();
     format!("{zip_name}: {end}")
 }
 
-fn read_entry(bytes: Arc<[u8]>, place: usize) -> io::Result<Box<dyn Read + Send>> {
-    let mut archive = ZipArchive::new(Cursor::new(bytes)).map_err(io::Error::from)?;
-    let entry = archive.by_index(place).map_err(io::Error::from)?;
+fn read_entry<R: Read + Seek>(
+    archive: &mut ZipArchive<R>,
+    entry: &Entry,
+    room: &mut ZipRoom,
+) -> Opened {
+    if let Some(refusal) = &entry.refusal {
+        return Err(refusal.clone());
+    }
     // The declared size may be wrong, so the read is capped. The end of the entry checks its
     // checksum.
-    let mut unpacked = Vec::new();
-    entry
-        .take(HAND_IN_CAPS.sealed_bytes + 1)
-        .read_to_end(&mut unpacked)?;
-    Ok(Box::new(Cursor::new(unpacked)))
+    let unpacked = archive.by_index(entry.place).map_err(refusal_of)?;
+    let bytes = room.unpack(unpacked, HAND_IN_CAPS.sealed_bytes)?;
+    Ok(Box::new(Cursor::new(bytes)))
 }
 
 fn refusal_of(error: ZipError) -> Refusal {
@@ -143,9 +227,11 @@ fn refusal_of(error: ZipError) -> Refusal {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use std::io::Write as _;
+    use std::cell::Cell;
+    use std::io::{self, SeekFrom, Write as _};
+    use std::rc::Rc;
     use zip::ZipWriter;
-    use zip::write::SimpleFileOptions;
+    use zip::write::{FullFileOptions, SimpleFileOptions};
 
     fn zip_of(files: &[(&str, &[u8])]) -> Vec<u8> {
         let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
@@ -156,15 +242,31 @@ mod tests {
         zip.finish().unwrap().into_inner()
     }
 
-    fn read_all(sources: Vec<FileSource>) -> Vec<(String, Result<Vec<u8>, Refusal>)> {
-        unzipped(sources)
-            .into_iter()
-            .map(|s| (s.name().to_owned(), s.read(HAND_IN_CAPS.sealed_bytes)))
-            .collect()
+    type Found = (String, Result<Vec<u8>, Refusal>);
+
+    fn read_all(sources: Vec<FileSource>, room: ZipRoom) -> Vec<Found> {
+        let mut found = Vec::new();
+        let all = each_hand_in(
+            sources,
+            room,
+            |_| (),
+            |name, opened| {
+                let bytes = opened.map(|mut file| {
+                    let mut bytes = Vec::new();
+                    file.read_to_end(&mut bytes).unwrap();
+                    bytes
+                });
+                found.push((name, bytes));
+                ControlFlow::Continue(())
+            },
+        );
+        assert!(all.is_continue());
+        found
     }
 
-    fn of_zip(bytes: Vec<u8>) -> Vec<(String, Result<Vec<u8>, Refusal>)> {
-        read_all(vec![FileSource::from_bytes("week.ZIP", bytes)])
+    fn of_zip(bytes: Vec<u8>) -> Vec<Found> {
+        let sources = vec![FileSource::from_bytes("week.ZIP", bytes)];
+        read_all(sources, ZipRoom::new(MOST_UNPACKED_BYTES))
     }
 
     #[test]
@@ -269,6 +371,103 @@ mod tests {
                 })
             )]
         );
+    }
+
+    /// Counts the bytes that are read.
+    struct Counting {
+        inner: Cursor<Vec<u8>>,
+        read: Rc<Cell<u64>>,
+    }
+
+    impl Read for Counting {
+        fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+            let read = self.inner.read(into)?;
+            self.read.set(self.read.get() + read as u64);
+            Ok(read)
+        }
+    }
+
+    impl Seek for Counting {
+        fn seek(&mut self, to: SeekFrom) -> io::Result<u64> {
+            self.inner.seek(to)
+        }
+    }
+
+    #[test]
+    fn the_list_of_a_zip_is_read_once_and_not_anew_for_each_entry() {
+        let entries = 1_000;
+        let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+        for number in 0..entries {
+            let mut options = FullFileOptions::default();
+            options.add_extra_field(0x7777, [7; 8_000], true).unwrap();
+            zip.start_file(format!("{number}.sfhandin"), options)
+                .unwrap();
+            zip.write_all(b"some words").unwrap();
+        }
+        let bytes = zip.finish().unwrap().into_inner();
+        let size = bytes.len() as u64;
+        assert!(size > 8_000 * entries);
+        let read = Rc::new(Cell::new(0));
+        let counting = Counting {
+            inner: Cursor::new(bytes),
+            read: Rc::clone(&read),
+        };
+        let mut archive = ZipArchive::new(counting).unwrap();
+        let list = hand_ins_of(&mut archive, "fat.zip");
+        assert_eq!(list.len() as u64, entries);
+        let mut room = ZipRoom::new(MOST_UNPACKED_BYTES);
+        for entry in &list {
+            assert!(read_entry(&mut archive, entry, &mut room).is_ok());
+        }
+        let read = read.get();
+        assert!(read < 3 * size, "{read} bytes read of a zip of {size}");
+    }
+
+    #[test]
+    fn zips_share_their_room() {
+        let zip = |names: &[&str]| {
+            let files: Vec<(&str, &[u8])> = names.iter().map(|n| (*n, &b"12345"[..])).collect();
+            FileSource::from_bytes("z.zip", zip_of(&files))
+        };
+        let three = || zip(&["a.sfhandin", "b.sfhandin", "c.sfhandin"]);
+        let size = three().read(MOST_ZIP_BYTES).unwrap().len() as u64;
+        let plain = || FileSource::from_bytes("p.sfhandin", b"1234567890".to_vec());
+        let told = |room: ZipRoom| -> Vec<String> {
+            let found = read_all(vec![three(), three(), plain()], room);
+            let shown = found.into_iter().map(|(name, read)| match read {
+                Ok(_) => name,
+                Err(Refusal::TooMuchAtOnce) => format!("{name} too much"),
+                Err(other) => panic!("{other:?}"),
+            });
+            shown.collect()
+        };
+        let room = || ZipRoom::new(MOST_UNPACKED_BYTES);
+        let first = [
+            "z.zip: a.sfhandin",
+            "z.zip: b.sfhandin",
+            "z.zip: c.sfhandin",
+        ];
+        let all = |second: &[&'static str]| [&first[..], second, &["p.sfhandin"]].concat();
+        assert_eq!(told(room()), all(&first));
+        let zip_bytes = 2 * size - 1;
+        assert_eq!(
+            told(ZipRoom {
+                zip_bytes,
+                ..room()
+            }),
+            all(&["z.zip too much"])
+        );
+        let entries = 5;
+        assert_eq!(
+            told(ZipRoom { entries, ..room() }),
+            all(&["z.zip too much"])
+        );
+        let second = [
+            "z.zip: a.sfhandin",
+            "z.zip: b.sfhandin too much",
+            "z.zip: c.sfhandin too much",
+        ];
+        assert_eq!(told(ZipRoom::new(24)), all(&second));
     }
 
     proptest::proptest! {

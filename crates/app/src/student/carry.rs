@@ -2,12 +2,13 @@
 
 use super::StudentDoor;
 use crate::context::file_dialogs::FileKind;
+use crate::context::folder::{make_file, make_folder};
 use crate::context::picked::{OpenSealed, PickedSealed};
 use crate::context::random;
 use crate::context::values::{FileMade, Nothing};
-use crate::error::{CallError, files};
+use crate::context::wipe::wipe_store;
+use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use std::fs;
 use surefoot_exchange::{CARRY_CAPS, file_signs};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::{Carried, CarryTaken};
@@ -117,7 +118,8 @@ impl StudentDoor {
     fn carry_as_new(&self, carried: &Carried) -> Result<(String, CarryTaken), CallError> {
         let id = random::hex::<8>()?;
         let path = self.context.data().student(&id);
-        fs::create_dir_all(self.context.data().students()).map_err(files)?;
+        make_folder(&self.context.data().students())?;
+        make_file(&path)?;
         let taken = {
             let store = StudentStore::open(&path, Durability::Full)?;
             let device = random::bytes()?;
@@ -125,7 +127,7 @@ impl StudentDoor {
         };
         if taken.is_err() {
             // The new store holds nothing yet.
-            let _ = fs::remove_file(&path);
+            let _ = wipe_store(&path);
         }
         Ok((id, taken?))
     }

@@ -3,11 +3,10 @@
 use super::{StudentDoor, StudentId};
 use crate::context::copies::StoreName;
 use crate::context::file_dialogs::FileKind;
-use crate::context::folder::write_atomic;
+use crate::context::folder::{make_folder, write_private};
 use crate::context::random;
 use crate::context::settings::World;
-use crate::error::{CallError, files};
-use std::fs;
+use crate::error::CallError;
 use surefoot_student::views::{HandInMade, HandInPreview};
 
 impl StudentDoor {
@@ -57,8 +56,8 @@ impl StudentDoor {
         let (place, shared) = match self.context.world() {
             World::Sample => {
                 let folder = self.context.data().shared_folder();
-                fs::create_dir_all(&folder).map_err(files)?;
-                write_atomic(&folder.join(&made.file_name), &made.bytes)?;
+                make_folder(&folder)?;
+                write_private(&folder.join(&made.file_name), &made.bytes)?;
                 (Some(String::new()), false)
             }
             World::Own => hand_over(&made.file_name, &made.bytes)?,

@@ -2,14 +2,15 @@
 
 use super::{StudentDoor, StudentId};
 use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::folder::{make_file, make_folder};
 use crate::context::random;
 use crate::context::settings::World;
 use crate::context::values::Nothing;
+use crate::context::wipe::wipe_store;
 use crate::demo;
-use crate::error::{CallError, files};
+use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
-use std::fs;
 use std::sync::Arc;
 use surefoot_catalogue::Language;
 use surefoot_store::{Durability, StudentStore};
@@ -129,7 +130,8 @@ impl StudentDoor {
         surefoot_student::check_seat_code(&pack, &join.seat_code)?;
         let id = random::hex::<8>()?;
         let path = self.context.data().student(&id);
-        fs::create_dir_all(self.context.data().students()).map_err(files)?;
+        make_folder(&self.context.data().students())?;
+        make_file(&path)?;
         let joined = {
             let store = StudentStore::open(&path, Durability::Full)?;
             surefoot_student::join(
@@ -149,7 +151,7 @@ impl StudentDoor {
         };
         if let Err(error) = joined {
             // The store is still empty.
-            let _ = fs::remove_file(&path);
+            let _ = wipe_store(&path);
             return Err(error.into());
         }
         self.profile(&id)

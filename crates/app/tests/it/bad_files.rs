@@ -131,7 +131,8 @@ fn each_bad_file_is_named_and_the_good_ones_are_taken() {
     assert_eq!(verdict("6-not-ours"), "NotOurs");
     assert_eq!(verdict("7-empty"), "NotOurs");
     assert_eq!(verdict("8-future"), "New");
-    let flags = &report.files.last().unwrap().flags;
+    let future = (report.files.iter()).find(|file| file.file_name == "8-future.sfhandin");
+    let flags = &future.unwrap().flags;
     assert!(
         matches!(flags[..], [Flag::FutureDate { entries: 1, .. }]),
         "{flags:?}"

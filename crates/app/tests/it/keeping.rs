@@ -45,9 +45,13 @@ fn restore(
     })
 }
 
-/// Overwrites the middle of a store while the program is closed.
+/// Overwrites the middle of a store while the program is closed; its log, which could
+/// replace those pages, is gone.
 fn damage(device: &mut Device, file: &std::path::Path, today: &str) -> Vec<u8> {
     device.close();
+    for end in ["-wal", "-shm"] {
+        fs::remove_file(format!("{}{end}", file.display())).unwrap();
+    }
     let mut bytes = fs::read(file).unwrap();
     for byte in bytes.iter_mut().skip(5_000).take(40_000) {
         *byte = 0xA5;
@@ -257,14 +261,15 @@ fn copies_rotate_and_a_restore_refuses_what_is_no_whole_store() {
         .path()
         .join("data/own/copies/students")
         .join(&sky);
-    let newest = folder.join("2026-09-12.sqlite");
+    let name = copies.copies[0].name.clone();
+    let newest = folder.join(&name);
     let mut bytes = fs::read(&newest).unwrap();
     bytes.truncate(bytes.len() / 2);
     fs::write(&newest, bytes).unwrap();
     let before = rating(&tablet, &sky, "2026-09-01");
     let refused = tablet.app.device.restore_copy(RestoreCopy {
         store: of(&sky),
-        name: "2026-09-12.sqlite".into(),
+        name,
     });
     assert!(
         matches!(refused, Err(CallError::DamagedStore { .. })),
@@ -326,4 +331,33 @@ fn a_desks_backup_is_refused_where_it_is_not_whole_and_kept_where_it_is() {
     );
     let start = other.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes[0].id, own);
+}
+
+#[test]
+fn an_evening_with_a_wrong_clock_does_not_become_the_last_good_copy() {
+    let (_, _, mut tablet, sky) = class_and_tablet("2026-09-01");
+    tablet.to("2099-09-02");
+    tablet.app.device.start(Nothing {}).unwrap();
+    tablet.to("2026-09-03");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    tablet.to("2026-09-04");
+    tablet.app.device.start(Nothing {}).unwrap();
+    let file = store_file(&tablet, &sky);
+    damage(&mut tablet, &file, "2026-09-04");
+    let start = tablet.app.device.start(Nothing {}).unwrap();
+    let good = start.damaged[0].last_good.clone().unwrap();
+    assert_eq!(good.made_on, Some(date("2026-09-04")));
+    let copies = tablet.app.device.copies(of(&sky)).unwrap().copies;
+    let days: Vec<_> = copies.iter().map(|copy| copy.made_on).collect();
+    let day = |text| Some(date(text));
+    let wanted = [day("2026-09-04"), day("2026-09-03"), None];
+    assert_eq!(days[..3], wanted, "a day that has not come is not believed");
+    let (store, name) = (of(&sky), good.name);
+    let asked = RestoreCopy { store, name };
+    tablet.app.device.restore_copy(asked).unwrap();
+    let found = rating(&tablet, &sky, "2026-09-03");
+    assert_eq!(found, Some(Confidence::OnMyOwn));
+    // What was replaced is newer than the copies that were there.
+    let copies = tablet.app.device.copies(of(&sky)).unwrap().copies;
+    assert_eq!(copies[0].kind, CopyKind::Replaced);
 }

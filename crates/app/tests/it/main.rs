@@ -10,6 +10,7 @@
 mod bad_files;
 mod disks;
 mod keeping;
+mod modes;
 mod one_seat;
 mod own_ways;
 mod pack_once;

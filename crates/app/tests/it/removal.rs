@@ -2,11 +2,15 @@
 
 use crate::support::{Device, class_and_tablet, hand_in, rate, seat_code};
 use std::fs;
-use std::path::Path;
+use std::path::{Path, PathBuf};
+use std::process::Stdio;
 use surefoot_app::{
-    CallError, ClassId, Nothing, RemoveStudent, RemovedId, RemovedWhat, SeatId, YearOver,
+    CallError, ClassId, JournalAsked, Nothing, RemoveStudent, RemovedId, RemovedWhat, RestoreCopy,
+    SeatId, StoreName, YearOver,
 };
 use surefoot_catalogue::rating::Confidence;
+use surefoot_desk::ImportReport;
+use surefoot_store::{DeskStore, Durability};
 
 /// The files under a folder that hold these bytes.
 fn holding(folder: &Path, words: &str) -> Vec<String> {
@@ -23,6 +27,11 @@ fn holding(folder: &Path, words: &str) -> Vec<String> {
         }
     }
     found
+}
+
+fn imports(desk: &Device) -> Vec<ImportReport> {
+    let asked = JournalAsked { before: None };
+    desk.app.desk.imports(asked).unwrap().imports
 }
 
 #[test]
@@ -72,7 +81,7 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
         "{:?}",
         holding(&data, "Amara")
     );
-    assert!(desk.app.desk.imports(Nothing {}).unwrap().is_empty());
+    assert!(imports(&desk).is_empty());
     let id = || ClassId {
         class: class.clone(),
     };
@@ -169,7 +178,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     assert!(back(&desk).removed.is_empty());
     assert_eq!(desk.app.desk.class_setup(id()).unwrap().seats, seats);
     assert_eq!(board(&desk), before);
-    assert_eq!(desk.app.desk.imports(Nothing {}).unwrap().len(), 1);
+    assert_eq!(imports(&desk).len(), 1);
     assert!(holding(&data, "Amara").len() >= 2, "in today's copy too");
     assert!(gone(&desk), "restored once");
 
@@ -220,4 +229,155 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     );
     assert!(gone(&desk));
     assert!(holding(&data, "Bao").is_empty());
+}
+
+/// A file system of its own on a file; nothing where mounting is not allowed.
+#[cfg(target_os = "linux")]
+struct Disk {
+    image: PathBuf,
+    at: PathBuf,
+}
+
+#[cfg(target_os = "linux")]
+impl Disk {
+    fn mounted(image: PathBuf, at: &Path) -> Option<Self> {
+        fs::File::create(&image).unwrap().set_len(32 << 20).unwrap();
+        let (file, folder) = (image.to_string_lossy(), at.to_string_lossy());
+        let made = run("mkfs.ext4", &["-q", "-F", &file]);
+        let mounted = made && run("mount", &["-o", "loop", &file, &folder]);
+        let at = at.to_owned();
+        mounted.then_some(Self { image, at })
+    }
+
+    /// How often these bytes are on the disk, in files or in blocks that no file has.
+    fn holding(&self, bytes: &[u8]) -> usize {
+        run("sync", &["-f", &self.at.to_string_lossy()]);
+        let image = fs::read(&self.image).unwrap();
+        image
+            .windows(bytes.len())
+            .filter(|some| *some == bytes)
+            .count()
+    }
+}
+
+#[cfg(target_os = "linux")]
+impl Drop for Disk {
+    fn drop(&mut self) {
+        run("umount", &["-l", &self.at.to_string_lossy()]);
+    }
+}
+
+#[cfg(target_os = "linux")]
+fn run(program: &str, args: &[&str]) -> bool {
+    let mut command = std::process::Command::new(program);
+    let command = command
+        .args(args)
+        .stdout(Stdio::null())
+        .stderr(Stdio::null());
+    command.status().is_ok_and(|status| status.success())
+}
+
+/// What a removed seat must not leave: its name and token, its device's id and signing key.
+fn marks_of_first_seat(desk: &Device) -> Vec<String> {
+    let store = DeskStore::open(
+        &desk.folder.path().join("data/own/desk.sqlite"),
+        Durability::Full,
+    );
+    let store = store.unwrap();
+    let class = &store.classes().unwrap()[0].id;
+    let seat = &store.seats(class).unwrap()[0];
+    let device = &store.devices_of(class, seat.number).unwrap()[0];
+    vec![
+        seat.name.clone().unwrap(),
+        seat.token.clone(),
+        device.device.clone(),
+        device.signing_key.clone(),
+    ]
+}
+
+#[test]
+fn no_byte_of_a_removed_seat_stays_in_any_file_or_block() {
+    let (mut desk, class, mut tablet, sky) = class_and_tablet("2026-09-01");
+    let data = desk.folder.path().join("data");
+    #[cfg(target_os = "linux")]
+    let disk = {
+        desk.close();
+        let (kept, image) = (
+            desk.folder.path().join("kept"),
+            desk.folder.path().join("image"),
+        );
+        fs::rename(&data, &kept).unwrap();
+        fs::create_dir(&data).unwrap();
+        let disk = Disk::mounted(image, &data);
+        let from = format!("{}/.", kept.display());
+        assert!(run("cp", &["-a", &from, &data.to_string_lossy()]));
+        if disk.is_none() {
+            println!("the free blocks were left out: mounting a file system takes root");
+        }
+        desk.to("2026-09-01");
+        disk
+    };
+    // Days of work: imports, refused files, a watched folder, copies that rotate, a store that
+    // was replaced.
+    let inbox = tempfile::tempdir().unwrap();
+    for day in 1..=9 {
+        let today = format!("2026-09-{day:02}");
+        tablet.to(&today);
+        desk.to(&today);
+        if day != 7 && day != 5 && day != 6 {
+            rate(&tablet, &sky, Confidence::OnMyOwn);
+        }
+        let good = fs::read(hand_in(&tablet, &sky)).unwrap();
+        fs::write(inbox.path().join(format!("{day}.sfhandin")), &good).unwrap();
+        fs::write(
+            inbox.path().join(format!("Amara {day}.sfhandin")),
+            &good[..99],
+        )
+        .unwrap();
+        desk.import(inbox.path());
+    }
+    let store = StoreName::Desk;
+    let name = desk.app.device.copies(store.clone()).unwrap().copies[0]
+        .name
+        .clone();
+    let asked = RestoreCopy { store, name };
+    desk.app.device.restore_copy(asked).unwrap();
+    desk.hands.will_pick(inbox.path());
+    desk.app.desk.watch_folder(Nothing {}).unwrap();
+    for _ in 0..20 {
+        if let Some(job) = desk.app.desk.watch(Nothing {}).unwrap().job {
+            desk.finish(job);
+        }
+    }
+    let marks = marks_of_first_seat(&desk);
+    for mark in &marks {
+        assert!(
+            !holding(&data, mark).is_empty(),
+            "{mark} is to be found before"
+        );
+    }
+    #[cfg(target_os = "linux")]
+    if let Some(disk) = &disk {
+        for mark in &marks {
+            assert!(
+                disk.holding(mark.as_bytes()) > 0,
+                "{mark} is on the disk before"
+            );
+        }
+    }
+
+    let seat = SeatId { class, seat: 1 };
+    desk.app.desk.remove_seat(seat).unwrap();
+    for mark in &marks {
+        let found = holding(&data, mark);
+        assert!(found.is_empty(), "{mark}: {found:?}");
+    }
+    #[cfg(target_os = "linux")]
+    if let Some(disk) = &disk {
+        for mark in &marks {
+            assert_eq!(disk.holding(mark.as_bytes()), 0, "{mark}");
+        }
+    }
+    // Closed before the disk is unmounted.
+    drop(desk);
 }

@@ -2,8 +2,8 @@
 
 use crate::support::{Device, class_and_tablet, pin_signs, rate, rating, seat_code};
 use surefoot_app::{
-    BackUp, CALLS, Call, CallError, NewPin, Nothing, PinReset, PinTyped, RemoveStudent, StoreName,
-    StudentDay, StudentId, Unlocked, dispatch,
+    BackUp, CALLS, Call, CallError, NewPin, Nothing, OpenSealed, PinReset, PinTyped, RemoveStudent,
+    StoreName, StudentDay, StudentId, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_exchange::SeatCodeError;
@@ -60,12 +60,13 @@ fn no_call_about_a_locked_student_answers() {
         "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
         "more": false, "language": "en", "minutes": 10, "exercises": null, "evenings": 5, "draft": null, "goals": [],
         "appearance": Appearance::default(), "pin": "1234", "pin_signs": "ABC-DEF", "seat_code": null, "passphrase": "seven quiet rivers",
+        "name": "1.2026-09-01.sqlite", "kind": "student",
         "store": { "kind": "student", "student": sky } });
     let mut asked = 0;
     for Call { name, .. } in CALLS {
         if matches!(
             *name,
-            "unlock" | "reset_pin" | "copies" | "restore_copy" | "make_sample" | "enter_sample"
+            "unlock" | "reset_pin" | "make_sample" | "enter_sample"
         ) {
             continue;
         }
@@ -89,6 +90,8 @@ fn no_call_about_a_locked_student_answers() {
             | "remove_pin"
             | "make_carry"
             | "remove_student"
+            | "copies"
+            | "restore_copy"
             | "back_up" => {
                 let mut args = args.clone();
                 if *name == "check_in" {
@@ -106,7 +109,7 @@ fn no_call_about_a_locked_student_answers() {
             }
         }
     }
-    assert_eq!(asked, 19);
+    assert_eq!(asked, 21);
     let start = tablet.app.device.start(Nothing {}).unwrap();
     let locked = start.students.iter().find(|s| s.id == sky).unwrap();
     assert!(locked.has_pin);
@@ -295,4 +298,33 @@ fn a_pin_can_be_changed_and_taken_away_by_its_student_alone() {
             student: sky.clone(),
         })
         .unwrap();
+}
+
+#[test]
+fn a_backup_does_not_take_the_place_of_a_locked_student() {
+    let (_, _, tablet, sky, _) = two();
+    let pin = || typed(&sky, "4071");
+    tablet.app.student.unlock(pin()).unwrap();
+    let store = StoreName::Student {
+        student: sky.clone(),
+    };
+    let passphrase = "seven quiet rivers".to_owned();
+    let asked = BackUp {
+        store,
+        passphrase: passphrase.clone(),
+    };
+    let made = tablet.app.device.back_up(asked).unwrap();
+    let file = tablet.hands.saved.join(made.file_name);
+    tablet.app.student.lock_students(Nothing {}).unwrap();
+    let restore = || {
+        tablet.hands.will_pick(&file);
+        let picked = tablet.app.device.pick_backup(Nothing {}).unwrap().unwrap();
+        tablet.app.device.restore_backup(OpenSealed {
+            picked: picked.picked,
+            passphrase: passphrase.clone(),
+        })
+    };
+    assert_eq!(restore().unwrap_err(), CallError::Locked);
+    tablet.app.student.unlock(pin()).unwrap();
+    assert!(restore().unwrap().quarantined);
 }

@@ -25,6 +25,7 @@ pub fn date(text: &str) -> NaiveDate {
 #[derive(Clone)]
 pub struct Hands {
     next: Arc<Mutex<VecDeque<PathBuf>>>,
+    opened: Arc<Mutex<Vec<PathBuf>>>,
     pub saved: PathBuf,
 }
 
@@ -34,8 +35,16 @@ impl Hands {
     pub fn saving_to(folder: &Path) -> Self {
         Self {
             next: Arc::default(),
+            opened: Arc::default(),
             saved: folder.to_owned(),
         }
+    }
+
+    /// Another program opens these files with this one.
+    #[allow(dead_code, reason = "not used by the crash test")]
+    pub fn open_with(&self, paths: &[&Path]) {
+        let paths = paths.iter().map(|path| path.to_path_buf());
+        self.opened.lock().unwrap().extend(paths);
     }
 
     pub fn will_pick(&self, path: &Path) {
@@ -66,6 +75,11 @@ impl FileDialogs for Hands {
         Ok(self.pick())
     }
 
+    fn take_opened(&self) -> Vec<FileSource> {
+        let opened = std::mem::take(&mut *self.opened.lock().unwrap());
+        opened.iter().map(|path| file_at(path)).collect()
+    }
+
     fn save(&self, name: &str, _: FileKind, bytes: &[u8]) -> Result<Option<String>, CallError> {
         write_atomic(&self.saved.join(name), bytes)?;
         Ok(Some(name.to_owned()))
@@ -84,10 +98,7 @@ impl Device {
         let folder = tempfile::tempdir().unwrap();
         let saved = folder.path().join("saved");
         std::fs::create_dir_all(&saved).unwrap();
-        let hands = Hands {
-            next: Arc::default(),
-            saved,
-        };
+        let hands = Hands::saving_to(&saved);
         let mut device = Self {
             app: open(folder.path(), &hands, today),
             hands,

@@ -4,7 +4,8 @@ use crate::support::{Device, date};
 use std::path::{Path, PathBuf};
 use surefoot_app::{
     Assign, AssignmentId, CallError, CheckInTap, ClassConcept, ClassId, CreateClass,
-    DeviceDecision, DeviceOfSeat, NameSeat, NewPractice, NewRotation, Nothing, PracticeAsked,
+    DeviceDecision, DeviceOfSeat, JournalAsked, NameSeat, NewPractice, NewRotation, Nothing,
+    PracticeAsked,
     StudentDay, StudentId, TaughtFrom,
 };
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -67,11 +68,9 @@ fn inbox(files: &[&Path]) -> tempfile::TempDir {
 
 fn verdicts(desk: &Device, files: &[&Path]) -> Vec<Verdict> {
     let folder = inbox(files);
-    desk.import(folder.path())
-        .files
-        .into_iter()
-        .map(|f| f.verdict)
-        .collect()
+    let mut files = desk.import(folder.path()).files;
+    files.sort_by(|a, b| a.file_name.cmp(&b.file_name));
+    files.into_iter().map(|f| f.verdict).collect()
 }
 
 fn latest_ratings(board: &Board) -> u32 {
@@ -328,7 +327,17 @@ fn files_may_come_in_any_order_twice_or_be_undone() {
     assert_eq!(verdicts(&desk, &[&second]), [Verdict::New]);
     assert_eq!(verdicts(&desk, &[&first]), [Verdict::Older]);
     assert_eq!(desk.app.desk.board(id(&class)).unwrap(), board);
-    assert_eq!(desk.app.desk.imports(Nothing {}).unwrap().len(), 5);
+    let journal = desk
+        .app
+        .desk
+        .imports(JournalAsked { before: None })
+        .unwrap();
+    assert_eq!(journal.imports.len(), 5);
+    assert_eq!(journal.undoable.unwrap().files, 1);
+    assert!(!journal.older);
+    let before = Some(journal.imports[1].import);
+    let older = desk.app.desk.imports(JournalAsked { before }).unwrap();
+    assert_eq!(older.imports, journal.imports[2..]);
 }
 
 #[test]

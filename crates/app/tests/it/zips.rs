@@ -3,9 +3,10 @@
 use crate::support::{Device, class_and_tablet, hand_in, rate};
 use std::fs;
 use std::io::Write as _;
-use surefoot_app::{JobResult, Nothing};
+use surefoot_app::{CallError, ImportAsked, ImportFrom, JobResult, Nothing, OpenSealed};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{ImportReport, Verdict};
+use surefoot_exchange::Refusal;
 
 fn zip_of(files: &[(&str, Vec<u8>)]) -> Vec<u8> {
     let mut zip = zip::ZipWriter::new(std::io::Cursor::new(Vec::new()));
@@ -96,4 +97,54 @@ fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
     );
     desk.to("2026-09-02");
     assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
+}
+
+#[test]
+fn a_foreign_file_opened_with_hand_ins_loses_none_of_them() {
+    let (desk, _, tablet, sky) = class_and_tablet("2026-09-01");
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str| folder.path().join(name);
+    let three = ["1.sfhandin", "2.sfhandin", "3.sfhandin"].map(at);
+    for file in &three {
+        rate(&tablet, &sky, Confidence::OnMyOwn);
+        fs::copy(hand_in(&tablet, &sky), file).unwrap();
+    }
+    let foreign = at("\u{202e}tac.jpg");
+    fs::write(&foreign, b"a cat").unwrap();
+    let files = [&three[0], &foreign, &three[1], &three[2]].map(|path| path.as_path());
+    desk.hands.open_with(&files);
+    let opened = desk.app.device.opened_files(Nothing {}).unwrap();
+    assert_eq!(opened.hand_ins, 3);
+    let [not_taken] = &opened.not_taken[..] else {
+        panic!("{:?}", opened.not_taken);
+    };
+    assert_eq!(not_taken.file_name, "\\u202etac.jpg");
+    assert!(matches!(not_taken.why, CallError::Refused { .. }));
+    let from = ImportFrom::Opened;
+    let job = desk.app.desk.import_hand_ins(ImportAsked { from }).unwrap();
+    match desk.finish(job.unwrap()) {
+        JobResult::Import { report } => assert_eq!(report.tally.files(), 3),
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn an_opened_backup_is_read_when_its_passphrase_is_typed_and_not_before() {
+    let device = Device::on("2026-09-01");
+    let folder = tempfile::tempdir().unwrap();
+    let file = folder.path().join("x.sfbackup");
+    fs::write(&file, b"sealed").unwrap();
+    device.hands.open_with(&[&file]);
+    let opened = device.app.device.opened_files(Nothing {}).unwrap();
+    fs::remove_file(&file).unwrap();
+    let asked = OpenSealed {
+        picked: opened.backup.unwrap().picked,
+        passphrase: "seven quiet rivers".into(),
+    };
+    assert_eq!(
+        device.app.device.restore_backup(asked).unwrap_err(),
+        CallError::Refused {
+            refusal: Refusal::Unreadable
+        }
+    );
 }

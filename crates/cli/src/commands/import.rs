@@ -4,7 +4,7 @@ use super::class_args::{existing_desk, or_today};
 use crate::out::{CommandResult, print_json, put_line};
 use std::path::PathBuf;
 use surefoot_app::{FileKind, Progress, file_at, files_in, import_files};
-use surefoot_desk::Verdict;
+use surefoot_desk::{Verdict, import_lines};
 
 /// Arguments of `surefoot import`.
 #[derive(clap::Args)]
@@ -36,8 +36,12 @@ pub fn run(args: &Args) -> CommandResult {
             sources.push(file_at(path));
         }
     }
-    let report = import_files(&desk, sources, or_today(args.today), &Progress::default())
+    let mut report = import_files(&desk, sources, or_today(args.today), &Progress::default())
         .map_err(|e| e.to_string())?;
+    while report.files.len() < report.tally.files() as usize {
+        let more = import_lines(&desk, report.import, report.files.len());
+        report.files.extend(more.map_err(|e| e.to_string())?);
+    }
     if args.json {
         return print_json(&report);
     }

@@ -11,10 +11,9 @@ mod plan;
 mod sharesafe;
 mod statistics;
 
-use crate::out::CommandResult;
+use crate::out::{CommandResult, put_line};
 use instances::{each, read};
 use serde_json::Value;
-use std::io::Write;
 use std::path::PathBuf;
 
 /// Arguments of `surefoot insight`.
@@ -71,7 +70,8 @@ pub fn run(args: &Args) -> CommandResult {
     let answers = answer(args.method, &file, args.seconds)
         .map_err(|words| format!("{}: {words}", args.instances.display()))?;
     let text = serde_json::to_string(&answers).map_err(|e| e.to_string())?;
-    writeln!(std::io::stdout(), "{text}").map_err(|e| format!("cannot write the answer: {e}"))
+    put_line!("{text}");
+    Ok(())
 }
 
 fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {

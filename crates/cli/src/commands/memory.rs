@@ -1,9 +1,8 @@
 //! `surefoot memory`: the state of memory after each review of each history.
 
-use crate::out::{CommandResult, print_json};
+use crate::out::{CommandResult, print_json, put_line};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
-use std::io::Write;
 use std::path::PathBuf;
 use surefoot_practice::fit::fit;
 use surefoot_practice::memory::{AfterReview, Memory, Review};
@@ -76,8 +75,7 @@ pub fn run(args: &Args) -> CommandResult {
             after_each_review,
         });
     }
-    let mut out = std::io::stdout().lock();
-    serde_json::to_writer(&mut out, &Replayed { histories })
-        .map_err(|e| format!("cannot write: {e}"))?;
-    writeln!(out).map_err(|e| format!("cannot write: {e}"))
+    let text = serde_json::to_string(&Replayed { histories }).map_err(|e| e.to_string())?;
+    put_line!("{text}");
+    Ok(())
 }

@@ -112,6 +112,21 @@ pub fn seat_holdings(desk: &DeskStore, class: &str, seat: u32) -> Result<SeatHol
     })
 }
 
+/// Returns whether a file name shows whose seat the file is for: by the seat's token, or by the
+/// student's name as words of its own.
+fn shows(file: &str, seat: &SeatRow) -> bool {
+    let words = |text: &str| -> Vec<String> {
+        (text.split(|c: char| !c.is_alphanumeric()))
+            .filter(|word| !word.is_empty())
+            .map(str::to_lowercase)
+            .collect()
+    };
+    let (file, name) = (words(file), words(seat.name.as_deref().unwrap_or_default()));
+    let token = seat.token.to_lowercase();
+    let has_name = !name.is_empty() && file.windows(name.len()).any(|some| some == name);
+    has_name || file.contains(&token)
+}
+
 /// Removes a seat with its reports, and returns the removed rows. Its hand-ins are refused from then
 /// on. The log of share-safe tables keeps which of its ratings were equal; with the random `seed`,
 /// which nobody keeps, nothing there leads back to it.
@@ -125,17 +140,16 @@ pub fn remove_seat(
     seed: &[u8; 32],
 ) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    class.check_seat(seat)?;
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
     let id = class.row.id.as_str();
-    let token = (class.seats.iter())
+    let row = (class.seats.iter())
         .find(|row| row.number == seat)
-        .map(|row| row.token.as_str())
         .ok_or(DeskError::NotFound("seat"))?;
-    let mark = Marks::of(&class)?.seat(token)?;
+    let mark = Marks::of(&class)?.seat(&row.token)?;
     desk.transaction(|| {
+        desk.claim_import_files(id, seat, |file| shows(file, row))?;
         let mut held = desk.rows_to_remove(id, Some(seat))?;
         desk.remove_released(&mut held, &mark, &replaced_mark(seed, &mark)?)?;
         let replaced = desk

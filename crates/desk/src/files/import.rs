@@ -9,7 +9,9 @@ use super::bounds::{
     MOST_QUARANTINED_DEVICES, MOST_QUARANTINED_HAND_INS,
 };
 use super::derive;
-use super::views::{FileReport, ImportReport, Verdict};
+use super::views::{
+    FileReport, IMPORTS_A_PAGE, ImportReport, Journal, LINES_A_PAGE, Tally, Undoable, Verdict,
+};
 use crate::class::{OpenClass, open_class};
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
@@ -23,7 +25,7 @@ use surefoot_exchange::{
 };
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow};
+use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ImportFileRow, ImportRow};
 
 /// An import under way.
 pub struct Import<'a> {
@@ -116,10 +118,8 @@ impl<'a> Import<'a> {
         if cancelled {
             self.desk.mark_import(self.number, true, false)?;
         }
-        imports(self.desk)?
-            .into_iter()
-            .find(|import| import.import == self.number)
-            .ok_or(DeskError::NotFound("import"))
+        let row = self.desk.import(self.number)?;
+        report(self.desk, row, &Names::read(self.desk)?)
     }
 
     fn judge(
@@ -431,45 +431,109 @@ impl Default for Standing {
     }
 }
 
-/// The journal of imports, newest first.
-pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
-    let mut titles = BTreeMap::new();
-    let mut names = BTreeMap::new();
-    for class in desk.classes()? {
-        for seat in desk.seats(&class.id)? {
-            names.insert((class.id.clone(), seat.number), seat.name);
+/// Returns a page of the journal: the imports before the import `before`, or the newest.
+pub fn imports(desk: &DeskStore, before: Option<i64>) -> Result<Journal, DeskError> {
+    let mut rows = desk.imports(before, IMPORTS_A_PAGE + 1)?;
+    let older = rows.len() > IMPORTS_A_PAGE;
+    rows.truncate(IMPORTS_A_PAGE);
+    let names = Names::read(desk)?;
+    let undoable = match desk.last_import()? {
+        Some(last) => Some(Undoable {
+            made_on: last.made_on,
+            files: tally(desk, last.number)?.0.files(),
+        }),
+        None => None,
+    };
+    Ok(Journal {
+        imports: (rows.into_iter())
+            .map(|row| report(desk, row, &names))
+            .collect::<Result<_, _>>()?,
+        older,
+        undoable,
+    })
+}
+
+/// Returns at most [`LINES_A_PAGE`] files of an import, from the file `from` on.
+pub fn import_lines(
+    desk: &DeskStore,
+    import: i64,
+    from: usize,
+) -> Result<Vec<FileReport>, DeskError> {
+    lines(desk, import, from, &Names::read(desk)?)
+}
+
+/// The titles of the classes and the names of the seats of a desk.
+struct Names {
+    titles: BTreeMap<String, String>,
+    seats: BTreeMap<(String, u32), String>,
+}
+
+impl Names {
+    fn read(desk: &DeskStore) -> Result<Self, DeskError> {
+        let (mut titles, mut seats) = (BTreeMap::new(), BTreeMap::new());
+        for class in desk.classes()? {
+            for seat in desk.seats(&class.id)? {
+                if let Some(name) = seat.name {
+                    seats.insert((class.id.clone(), seat.number), name);
+                }
+            }
+            titles.insert(class.id, class.title);
         }
-        titles.insert(class.id.clone(), class.title);
+        Ok(Self { titles, seats })
     }
-    desk.imports()?
+}
+
+fn report(desk: &DeskStore, row: ImportRow, names: &Names) -> Result<ImportReport, DeskError> {
+    let (tally, to_check) = tally(desk, row.number)?;
+    Ok(ImportReport {
+        import: row.number,
+        made_on: row.made_on,
+        tally,
+        to_check,
+        files: lines(desk, row.number, 0, names)?,
+        cancelled: row.cancelled,
+        undone: row.undone,
+    })
+}
+
+/// Counts the files of an import by verdict, and those that the teacher must look at.
+fn tally(desk: &DeskStore, import: i64) -> Result<(Tally, u32), DeskError> {
+    let (mut tally, mut to_check) = (Tally::default(), 0);
+    for (kind, files, looks) in desk.import_counts(import)? {
+        let count = match kind.as_str() {
+            "new" => &mut tally.new,
+            "updated" => &mut tally.updated,
+            "known" => &mut tally.known,
+            "older" => &mut tally.older,
+            "quarantined" => &mut tally.quarantined,
+            "refused" => &mut tally.refused,
+            other => return Err(faulty(format!("verdict {other}"))),
+        };
+        *count = files;
+        to_check += looks;
+    }
+    Ok((tally, to_check))
+}
+
+fn lines(
+    desk: &DeskStore,
+    import: i64,
+    from: usize,
+    names: &Names,
+) -> Result<Vec<FileReport>, DeskError> {
+    desk.import_files(import, from, LINES_A_PAGE)?
         .into_iter()
-        .map(|(import, made_on, cancelled, undone)| {
-            let files = desk
-                .import_files(import)?
-                .into_iter()
-                .map(|file| {
-                    let flags: Vec<Flag> = serde_json::from_str(&file.flags).map_err(faulty)?;
-                    Ok(FileReport {
-                        file_name: file.file_name,
-                        verdict: serde_json::from_str(&file.verdict).map_err(faulty)?,
-                        name: file
-                            .class
-                            .clone()
-                            .zip(file.seat)
-                            .and_then(|key| names.get(&key).cloned().flatten()),
-                        class_title: file.class.and_then(|class| titles.get(&class).cloned()),
-                        seat: file.seat,
-                        new_entries: file.new_entries,
-                        flags,
-                    })
-                })
-                .collect::<Result<_, DeskError>>()?;
-            Ok(ImportReport {
-                import,
-                made_on,
-                files,
-                cancelled,
-                undone,
+        .map(|file| {
+            let flags: Vec<Flag> = serde_json::from_str(&file.flags).map_err(faulty)?;
+            let seat = file.class.clone().zip(file.seat);
+            Ok(FileReport {
+                file_name: file.file_name,
+                verdict: serde_json::from_str(&file.verdict).map_err(faulty)?,
+                name: seat.and_then(|seat| names.seats.get(&seat).cloned()),
+                class_title: (file.class).and_then(|class| names.titles.get(&class).cloned()),
+                seat: file.seat,
+                new_entries: file.new_entries,
+                flags,
             })
         })
         .collect()
@@ -482,15 +546,11 @@ pub fn imports(desk: &DeskStore) -> Result<Vec<ImportReport>, DeskError> {
 /// Returns [`DeskError::NotFound`] if no import is left.
 pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     desk.transaction(|| {
-        let (import, _, cancelled, _) = desk
-            .imports()?
-            .into_iter()
-            .find(|(_, _, _, undone)| !undone)
-            .ok_or(DeskError::NotFound("import"))?;
-        for (class, seat) in desk.drop_hand_ins(import)? {
+        let last = desk.last_import()?.ok_or(DeskError::NotFound("import"))?;
+        for (class, seat) in desk.drop_hand_ins(last.number)? {
             derive::derive(desk, &class, seat)?;
         }
-        desk.mark_import(import, cancelled, true)?;
+        desk.mark_import(last.number, last.cancelled, true)?;
         Ok(())
     })
 }

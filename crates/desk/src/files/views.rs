@@ -46,6 +46,31 @@ pub enum Verdict {
     },
 }
 
+/// How many files of an import have each verdict.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Serialize, Deserialize, TS)]
+pub struct Tally {
+    /// [`Verdict::New`].
+    pub new: u32,
+    /// [`Verdict::Updated`].
+    pub updated: u32,
+    /// [`Verdict::Known`].
+    pub known: u32,
+    /// [`Verdict::Older`].
+    pub older: u32,
+    /// [`Verdict::Quarantined`].
+    pub quarantined: u32,
+    /// [`Verdict::Refused`].
+    pub refused: u32,
+}
+
+impl Tally {
+    /// All files.
+    #[must_use]
+    pub fn files(&self) -> u32 {
+        self.new + self.updated + self.known + self.older + self.quarantined + self.refused
+    }
+}
+
 /// The report on an import.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
 pub struct ImportReport {
@@ -54,10 +79,41 @@ pub struct ImportReport {
     pub import: i64,
     /// The date it was made.
     pub made_on: NaiveDate,
-    /// The files in the order of their names.
+    /// How many files it read.
+    pub tally: Tally,
+    /// How many of them the teacher must look at: refused, quarantined or flagged.
+    pub to_check: u32,
+    /// The first files, at most [`LINES_A_PAGE`]: those that the teacher must look at, then those
+    /// that brought something, then the others, each in the order of the import.
     pub files: Vec<FileReport>,
     /// Whether it was stopped; the files read before count.
     pub cancelled: bool,
     /// Whether it was undone.
     pub undone: bool,
 }
+
+/// A page of the journal of imports.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Journal {
+    /// At most [`IMPORTS_A_PAGE`], newest first.
+    pub imports: Vec<ImportReport>,
+    /// Whether there are older ones.
+    pub older: bool,
+    /// The import that can be undone.
+    pub undoable: Option<Undoable>,
+}
+
+/// The newest import that was not undone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Undoable {
+    /// The date it was made.
+    pub made_on: NaiveDate,
+    /// How many files it read.
+    pub files: u32,
+}
+
+/// Imports of one page of the journal.
+pub const IMPORTS_A_PAGE: usize = 10;
+
+/// Files of an import that are reported at once.
+pub const LINES_A_PAGE: usize = 50;

@@ -7,11 +7,11 @@ use crate::{
     record_group, remove_seat, rename_class, restore, seat_holdings, set_closures, set_practice,
     set_rotation, unscheduled_concepts,
 };
-use crate::{CopyClass, NewAssignment};
+use crate::{CopyClass, Import, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_exchange::PracticeRules;
+use surefoot_exchange::{PracticeRules, Refusal};
 use surefoot_store::desk::GroupRoomRow;
 
 #[test]
@@ -356,4 +356,31 @@ fn a_seat_whose_number_was_given_away_does_not_come_back() {
         })
     ));
     assert_eq!(everything(&desk), before);
+}
+
+#[test]
+fn refused_files_that_show_the_seat_go_with_it_and_come_back() {
+    let desk = Desk::with_seats(3);
+    let today = date("2026-11-02");
+    crate::name_seat(&desk.store, &desk.class, 3, Some("Ana Li")).unwrap();
+    let token = desk.open().seats[2].token.clone();
+    let of_seat = [
+        format!("{}-2026.sfhandin", token.to_lowercase()),
+        "week 2.zip: ana_li.sfhandin".to_owned(),
+    ];
+    let of_others = ["analisa.sfhandin", "Ana.sfhandin", "x.sfhandin"].map(str::to_owned);
+    let import = Import::begin(&desk.store, today).unwrap();
+    for file in of_seat.iter().chain(&of_others) {
+        import.take(file, Err(Refusal::Damaged)).unwrap();
+    }
+    import.end(false).unwrap();
+    let names = || -> Vec<String> {
+        let journal = crate::imports(&desk.store, None).unwrap();
+        let lines = journal.imports.into_iter().flat_map(|one| one.files);
+        lines.map(|line| line.file_name).collect()
+    };
+    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    assert_eq!(names(), of_others);
+    restore(&desk.store, &seat).unwrap();
+    assert_eq!(names(), [&of_seat[..], &of_others].concat());
 }

@@ -64,6 +64,28 @@ impl DeskStore {
         )?)
     }
 
+    /// Gives the report lines of files without a seat, whose names `shows` the seat, to that
+    /// seat, so that they are removed and restored with it.
+    pub fn claim_import_files(
+        &self,
+        class: &str,
+        seat: u32,
+        shows: impl Fn(&str) -> bool,
+    ) -> Result<(), StoreError> {
+        let lines: Vec<(i64, i64, String)> = self.rows(
+            "SELECT import, place, file_name FROM import_file WHERE seat IS NULL",
+            [],
+            |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+        )?;
+        for (import, place, _) in lines.into_iter().filter(|(_, _, name)| shows(name)) {
+            self.connection.execute(
+                "UPDATE import_file SET class = ?3, seat = ?4 WHERE import = ?1 AND place = ?2",
+                params![import, place, class, seat],
+            )?;
+        }
+        Ok(())
+    }
+
     /// Removes a seat and everything of it, and also its lines in import reports, because a
     /// later seat may get its number.
     ///

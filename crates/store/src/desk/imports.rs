@@ -58,6 +58,19 @@ pub struct HandInKept {
     pub content: Vec<u8>,
 }
 
+/// An import in the journal.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct ImportRow {
+    /// Its number; a later import has a higher one.
+    pub number: i64,
+    /// The date of the import.
+    pub made_on: NaiveDate,
+    /// Whether the teacher cancelled it.
+    pub cancelled: bool,
+    /// Whether it was undone.
+    pub undone: bool,
+}
+
 /// A line of an import report.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct ImportFileRow {
@@ -73,6 +86,24 @@ pub struct ImportFileRow {
     pub new_entries: usize,
     /// Flags, JSON.
     pub flags: String,
+}
+
+const IMPORTS: &str = "SELECT id, made_on, cancelled, undone FROM import
+    WHERE id < ?1 ORDER BY id DESC LIMIT ?2";
+
+const COUNTS: &str = "SELECT kind, count(*), sum(rank = 0)
+    FROM import_file INDEXED BY import_file_shown WHERE import = ?1 GROUP BY kind";
+
+const LINES: &str = "SELECT file_name, verdict, class, seat, new_entries, flags FROM import_file
+    WHERE import = ?1 ORDER BY rank, place LIMIT ?3 OFFSET ?2";
+
+fn import_at(row: &Row<'_>) -> rusqlite::Result<ImportRow> {
+    Ok(ImportRow {
+        number: row.get(0)?,
+        made_on: date_at(row, 1)?,
+        cancelled: row.get(2)?,
+        undone: row.get(3)?,
+    })
 }
 
 impl DeskStore {
@@ -99,13 +130,46 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Returns the imports, newest first: id, date, whether cancelled, whether undone.
-    pub fn imports(&self) -> Result<Vec<(i64, NaiveDate, bool, bool)>, StoreError> {
+    /// Returns at most `most` imports, newest first: those before the import `before`, or
+    /// the newest.
+    pub fn imports(&self, before: Option<i64>, most: usize) -> Result<Vec<ImportRow>, StoreError> {
         self.rows(
-            "SELECT id, made_on, cancelled, undone FROM import ORDER BY id DESC",
-            [],
-            |row| Ok((row.get(0)?, date_at(row, 1)?, row.get(2)?, row.get(3)?)),
+            IMPORTS,
+            params![before.unwrap_or(i64::MAX), most],
+            import_at,
         )
+    }
+
+    /// Returns the import of this number.
+    ///
+    /// # Errors
+    /// [`StoreError::Missing`] if there is none.
+    pub fn import(&self, number: i64) -> Result<ImportRow, StoreError> {
+        self.rows(
+            "SELECT id, made_on, cancelled, undone FROM import WHERE id = ?1",
+            [number],
+            import_at,
+        )?
+        .pop()
+        .ok_or(StoreError::Missing("import"))
+    }
+
+    /// Returns the newest import that was not undone.
+    pub fn last_import(&self) -> Result<Option<ImportRow>, StoreError> {
+        let found = self.rows(
+            "SELECT id, made_on, cancelled, undone FROM import WHERE undone = 0 ORDER BY id DESC LIMIT 1",
+            [],
+            import_at,
+        )?;
+        Ok(found.into_iter().next())
+    }
+
+    /// Returns, for each kind of verdict, how many lines of an import have it, and how many
+    /// of those the teacher must look at.
+    pub fn import_counts(&self, import: i64) -> Result<Vec<(String, u32, u32)>, StoreError> {
+        self.rows(COUNTS, [import], |row| {
+            Ok((row.get(0)?, row.get(1)?, row.get(2)?))
+        })
     }
 
     /// Appends a line to an import report.
@@ -127,23 +191,25 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Returns the lines of an import report in their order.
-    pub fn import_files(&self, import: i64) -> Result<Vec<ImportFileRow>, StoreError> {
-        self.rows(
-            "SELECT file_name, verdict, class, seat, new_entries, flags FROM import_file
-             WHERE import = ?1 ORDER BY place",
-            [import],
-            |row| {
-                Ok(ImportFileRow {
-                    file_name: row.get(0)?,
-                    verdict: row.get(1)?,
-                    class: row.get(2)?,
-                    seat: row.get(3)?,
-                    new_entries: row.get(4)?,
-                    flags: row.get(5)?,
-                })
-            },
-        )
+    /// Returns at most `most` lines of an import report from the line `from` on. The lines
+    /// that the teacher must look at come first, then those that brought something, each in
+    /// the order of the import.
+    pub fn import_files(
+        &self,
+        import: i64,
+        from: usize,
+        most: usize,
+    ) -> Result<Vec<ImportFileRow>, StoreError> {
+        self.rows(LINES, params![import, from, most], |row| {
+            Ok(ImportFileRow {
+                file_name: row.get(0)?,
+                verdict: row.get(1)?,
+                class: row.get(2)?,
+                seat: row.get(3)?,
+                new_entries: row.get(4)?,
+                flags: row.get(5)?,
+            })
+        })
     }
 
     /// Keeps a hand-in.
@@ -261,5 +327,81 @@ impl DeskStore {
             [import],
         )?;
         Ok(touched)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::Durability;
+
+    fn line(number: usize) -> ImportFileRow {
+        let kind = ["known", "refused", "new"][number % 3];
+        ImportFileRow {
+            file_name: format!("{number}.sfhandin"),
+            verdict: format!("{{\"kind\":\"{kind}\"}}"),
+            class: None,
+            seat: None,
+            new_entries: number,
+            flags: if number == 0 { "[1]" } else { "[]" }.into(),
+        }
+    }
+
+    #[test]
+    fn a_page_of_the_journal_reads_its_own_lines_alone() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("desk.sqlite");
+        let desk = DeskStore::open(&path, Durability::Relaxed).unwrap();
+        let day = "2026-09-01".parse().unwrap();
+        let numbers: Vec<i64> = (0..5).map(|_| desk.begin_import(day).unwrap()).collect();
+        for number in 0..12 {
+            desk.add_import_file(numbers[2], &line(number)).unwrap();
+        }
+        let found = |before, most| -> Vec<i64> {
+            let found = desk.imports(before, most).unwrap();
+            found.iter().map(|import| import.number).collect()
+        };
+        assert_eq!(found(None, 2), [numbers[4], numbers[3]]);
+        assert_eq!(found(Some(numbers[3]), 2), [numbers[2], numbers[1]]);
+        assert_eq!(found(Some(numbers[1]), 2), [numbers[0]]);
+        desk.mark_import(numbers[4], false, true).unwrap();
+        assert_eq!(desk.last_import().unwrap().unwrap().number, numbers[3]);
+
+        let names = |from, most| -> Vec<usize> {
+            let lines = desk.import_files(numbers[2], from, most).unwrap();
+            lines.iter().map(|line| line.new_entries).collect()
+        };
+        assert_eq!(names(0, 6), [0, 1, 4, 7, 10, 2]);
+        assert_eq!(names(6, 100), [5, 8, 11, 3, 6, 9]);
+        let mut counts = desk.import_counts(numbers[2]).unwrap();
+        counts.sort();
+        let wanted = [("known", 4, 1), ("new", 4, 0), ("refused", 4, 4)]
+            .map(|(kind, lines, looks)| (kind.to_owned(), lines, looks));
+        assert_eq!(counts, wanted);
+
+        let plan = |sql: &str| {
+            let sql = format!("EXPLAIN QUERY PLAN {sql}");
+            let mut query = desk.connection.prepare(&sql).unwrap();
+            let many = query.parameter_count();
+            let args = rusqlite::params_from_iter(std::iter::repeat_n(1, many));
+            let steps = query.query_map(args, |row| row.get(3)).unwrap();
+            steps
+                .collect::<Result<Vec<String>, _>>()
+                .unwrap()
+                .join("; ")
+        };
+        assert_eq!(
+            plan(LINES),
+            "SEARCH import_file USING INDEX import_file_shown (import=?)"
+        );
+        assert_eq!(
+            plan(IMPORTS),
+            "SEARCH import USING INTEGER PRIMARY KEY (rowid<?)"
+        );
+        let counts = plan(COUNTS);
+        assert!(
+            counts.contains("INDEX import_file_shown (import=?)"),
+            "{counts}"
+        );
     }
 }

@@ -18,7 +18,7 @@ pub use assignments::AssignmentRow;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
-pub use imports::{DeviceState, HandInKept, ImportFileRow};
+pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};

@@ -88,8 +88,17 @@ CREATE TABLE import_file (
     seat INTEGER,
     new_entries INTEGER NOT NULL,
     flags TEXT NOT NULL,                -- JSON
+    -- rank 0: the teacher must look at it, 1: brought something, 2: changed nothing.
+    kind TEXT AS (verdict ->> 'kind') STORED,
+    rank INTEGER AS (CASE
+        WHEN kind IN ('refused', 'quarantined') OR flags <> '[]' THEN 0
+        WHEN kind IN ('new', 'updated') THEN 1
+        ELSE 2 END) STORED,
     PRIMARY KEY (import, place)
 ) STRICT;
+
+-- For one page of a report without its other lines, and for its counts.
+CREATE INDEX import_file_shown ON import_file (import, rank, place, kind);
 
 -- Hand-ins as opened. Reports are derived from these, so an import can be
 -- undone and a quarantined device accepted later.

@@ -1,4 +1,5 @@
 export { call, CallFailed, type CallName } from './call';
 export { onOpened } from './opened';
 export { printPage } from './print';
+export { protectScreen } from './screen';
 export type * from './contract';

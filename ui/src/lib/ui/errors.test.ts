@@ -10,6 +10,7 @@ const REFUSALS: OfCode<Refusal> = {
   too_large: { code: 'too_large', found_bytes: 9, most_bytes: 5 },
   unpacks_too_large: { code: 'unpacks_too_large', most_bytes: 5 },
   too_many_entries: { code: 'too_many_entries', most: 5 },
+  too_much_at_once: { code: 'too_much_at_once' },
   not_ours: { code: 'not_ours' },
   wrong_class: { code: 'wrong_class' },
   damaged: { code: 'damaged' },
