@@ -9,8 +9,8 @@ use std::path::Path;
 use surefoot_app::reports::REPORTS;
 use surefoot_app::{
     Assign, ClassConcept, ClassId, CreateClass, DeviceDecision, DeviceOfSeat, EntryAsked,
-    GroupBoard, GroupPageAsked, Language, Nothing, PrintOptions, PrintPaper, ReportAsked,
-    ReportField, ReportValues, SeatId, TalkAsked,
+    GroupBoard, GroupPageAsked, JournalAsked, Language, Nothing, PrintOptions, PrintPaper,
+    ReportAsked, ReportField, ReportValues, SeatId, TalkAsked,
 };
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -206,7 +206,7 @@ impl Room {
         let (app, class) = (&self.desk.app.desk, self.class.clone());
         let concept = self.concepts[0].clone();
         app.class_setup(self.id()).unwrap();
-        app.imports(Nothing {}).unwrap();
+        app.imports(JournalAsked { before: None }).unwrap();
         let board = app.board(self.id()).unwrap();
         for row in &board.rows {
             for found in &row.misconceptions {

@@ -5,8 +5,7 @@ use std::path::{Path, PathBuf};
 use surefoot_app::{
     Assign, AssignmentId, CallError, CheckInTap, ClassConcept, ClassId, CreateClass,
     DeviceDecision, DeviceOfSeat, JournalAsked, NameSeat, NewPractice, NewRotation, Nothing,
-    PracticeAsked,
-    StudentDay, StudentId, TaughtFrom,
+    PracticeAsked, StudentDay, StudentId, TaughtFrom,
 };
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_desk::SeatDeviceState::{Accepted, Quarantined, Rejected};

@@ -379,7 +379,7 @@ fn refused_files_that_show_the_seat_go_with_it_and_come_back() {
         let lines = journal.imports.into_iter().flat_map(|one| one.files);
         lines.map(|line| line.file_name).collect()
     };
-    let seat = remove_seat(&desk.store, &desk.class, 3).unwrap();
+    let seat = remove_seat(&desk.store, &desk.class, 3, &[7; 32]).unwrap();
     assert_eq!(names(), of_others);
     restore(&desk.store, &seat).unwrap();
     assert_eq!(names(), [&of_seat[..], &of_others].concat());
