@@ -355,7 +355,7 @@ typical_report_days: number | null,
  */
 level_known: boolean, 
 /**
- * One row a concept: weakest first, then those not taught yet, then those without a report.
+ * One row for each concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
 export type BoardRow = { 
@@ -404,7 +404,7 @@ ask_first: boolean,
  */
 sure_and_wrong: boolean, 
 /**
- * Of the last rating of each reporter: how many chose each, `NotYet` first.
+ * How many reporters last chose each rating, `NotYet` first.
  */
 latest: [number, number, number, number], 
 /**
@@ -2160,6 +2160,15 @@ export type ImportAsked = {
  */
 from: ImportFrom, };
 export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
+export type ImportLines = { 
+/**
+ * The import.
+ */
+import: number, 
+/**
+ * How many of its files are known already.
+ */
+from: number, };
 export type ImportReport = { 
 /**
  * The number of the import.
@@ -2170,7 +2179,16 @@ import: number,
  */
 made_on: string, 
 /**
- * The files in the order of their names.
+ * How many files it read.
+ */
+tally: Tally, 
+/**
+ * How many of them the teacher must look at: refused, quarantined or flagged.
+ */
+to_check: number, 
+/**
+ * The first files, at most [`LINES_A_PAGE`]: those that the teacher must look at, then those
+ * that brought something, then the others, each in the order of the import.
  */
 files: Array<FileReport>, 
 /**
@@ -2288,6 +2306,24 @@ code: string,
  * The PIN signs in two groups.
  */
 pin_signs: string, };
+export type Journal = { 
+/**
+ * At most [`IMPORTS_A_PAGE`], newest first.
+ */
+imports: Array<ImportReport>, 
+/**
+ * Whether there are older ones.
+ */
+older: boolean, 
+/**
+ * The import that can be undone.
+ */
+undoable: Undoable | null, };
+export type JournalAsked = { 
+/**
+ * The imports before this one; nothing for the newest.
+ */
+before: number | null, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2807,6 +2843,15 @@ evenings: number,
  * How the screens look and sound.
  */
 appearance: Appearance, };
+export type NotTaken = { 
+/**
+ * Its name.
+ */
+file_name: string, 
+/**
+ * Why.
+ */
+why: CallError, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2908,7 +2953,11 @@ carry: PickedSealed | null,
 /**
  * The last backup among them; it needs its passphrase.
  */
-backup: PickedSealed | null, };
+backup: PickedSealed | null, 
+/**
+ * What could not be taken; the other files are not touched by it.
+ */
+not_taken: Array<NotTaken>, };
 export type Outcome = "right" | "wrong" | "not_done";
 export type OwnConceptLine = { 
 /**
@@ -3561,7 +3610,7 @@ most_bytes: number, } | { "code": "too_many_entries",
 /**
  * The limit.
  */
-most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
+most: number, } | { "code": "too_much_at_once" } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
 /**
  * Its format.
  */
@@ -4310,7 +4359,7 @@ name: string,
  */
 kind: CopyKind, 
 /**
- * The day it was made, if known.
+ * The day it was made, if known. A day in the future is not.
  */
 made_on: string | null, };
 export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
@@ -4462,8 +4511,8 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it, by all reports; none without a report, and while
- * ratings are alone.
+ * Probability that the student has it; none without a report, and while ratings are
+ * alone.
  */
 has_it: number | null, 
 /**
@@ -4736,6 +4785,31 @@ minutes_used: number,
  */
 concepts: Array<TalkConcept>, };
 export type TalkWay = "teach_again" | "pair_talk" | "short_look";
+export type Tally = { 
+/**
+ * [`Verdict::New`].
+ */
+new: number, 
+/**
+ * [`Verdict::Updated`].
+ */
+updated: number, 
+/**
+ * [`Verdict::Known`].
+ */
+known: number, 
+/**
+ * [`Verdict::Older`].
+ */
+older: number, 
+/**
+ * [`Verdict::Quarantined`].
+ */
+quarantined: number, 
+/**
+ * [`Verdict::Refused`].
+ */
+refused: number, };
 export type TapeBar = { 
 /**
  * Its name.
@@ -4858,6 +4932,15 @@ p: number,
  * Concepts tested together.
  */
 concepts: number, };
+export type Undoable = { 
+/**
+ * The date it was made.
+ */
+made_on: string, 
+/**
+ * How many files it read.
+ */
+files: number, };
 export type UnitCubes = { 
 /**
  * Boxes that touch without overlapping.
@@ -5039,8 +5122,9 @@ export interface DeskCalls {
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
-  imports: { args: Nothing; out: Array<ImportReport> };
-  undo_import: { args: Nothing; out: Array<ImportReport> };
+  imports: { args: JournalAsked; out: Journal };
+  import_lines: { args: ImportLines; out: Array<FileReport> };
+  undo_import: { args: Nothing; out: Journal };
   watch: { args: Nothing; out: Watch };
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };
