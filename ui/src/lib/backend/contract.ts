@@ -355,7 +355,7 @@ typical_report_days: number | null,
  */
 level_known: boolean, 
 /**
- * One row a concept: weakest first, then those not taught yet, then those without a report.
+ * One row for each concept: weakest first, then those not taught yet, then those without a report.
  */
 rows: Array<BoardRow>, };
 export type BoardRow = { 
@@ -404,7 +404,7 @@ ask_first: boolean,
  */
 sure_and_wrong: boolean, 
 /**
- * Of the last rating of each reporter: how many chose each, `NotYet` first.
+ * How many reporters last chose each rating, `NotYet` first.
  */
 latest: [number, number, number, number], 
 /**
@@ -2151,6 +2151,15 @@ export type ImportAsked = {
  */
 from: ImportFrom, };
 export type ImportFrom = "folder" | "files" | "opened" | "sample_folder";
+export type ImportLines = { 
+/**
+ * The import.
+ */
+import: number, 
+/**
+ * How many of its files are known already.
+ */
+from: number, };
 export type ImportReport = { 
 /**
  * The number of the import.
@@ -2161,7 +2170,16 @@ import: number,
  */
 made_on: string, 
 /**
- * The files in the order of their names.
+ * How many files it read.
+ */
+tally: Tally, 
+/**
+ * How many of them the teacher must look at: refused, quarantined or flagged.
+ */
+to_check: number, 
+/**
+ * The first files, at most [`LINES_A_PAGE`]: those that the teacher must look at, then those
+ * that brought something, then the others, each in the order of the import.
  */
 files: Array<FileReport>, 
 /**
@@ -2275,6 +2293,24 @@ name: string | null,
  * The seat code.
  */
 code: string, };
+export type Journal = { 
+/**
+ * At most [`IMPORTS_A_PAGE`], newest first.
+ */
+imports: Array<ImportReport>, 
+/**
+ * Whether there are older ones.
+ */
+older: boolean, 
+/**
+ * The import that can be undone.
+ */
+undoable: Undoable | null, };
+export type JournalAsked = { 
+/**
+ * The imports before this one; nothing for the newest.
+ */
+before: number | null, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2776,6 +2812,15 @@ evenings: number,
  * How the screens look and sound.
  */
 appearance: Appearance, };
+export type NotTaken = { 
+/**
+ * Its name.
+ */
+file_name: string, 
+/**
+ * Why.
+ */
+why: CallError, };
 export type Nothing = Record<symbol, never>;
 export type NumberLine = { 
 /**
@@ -2877,7 +2922,11 @@ carry: PickedSealed | null,
 /**
  * The last backup among them; it needs its passphrase.
  */
-backup: PickedSealed | null, };
+backup: PickedSealed | null, 
+/**
+ * What could not be taken; the other files are not touched by it.
+ */
+not_taken: Array<NotTaken>, };
 export type Outcome = "right" | "wrong" | "not_done";
 export type OwnConceptLine = { 
 /**
@@ -3525,7 +3574,7 @@ most_bytes: number, } | { "code": "too_many_entries",
 /**
  * The limit.
  */
-most: number, } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
+most: number, } | { "code": "too_much_at_once" } | { "code": "not_ours" } | { "code": "wrong_class" } | { "code": "damaged" } | { "code": "bad_signature" } | { "code": "newer_format", 
 /**
  * Its format.
  */
@@ -4252,7 +4301,7 @@ name: string,
  */
 kind: CopyKind, 
 /**
- * The day it was made, if known.
+ * The day it was made, if known. A day in the future is not.
  */
 made_on: string | null, };
 export type Strand = "place-value" | "addition-subtraction" | "multiplication" | "fractions" | "decimals" | "measurement" | "geometry" | "data" | "ratio" | "number-system" | "expressions" | "statistics";
@@ -4404,8 +4453,8 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it, by all reports; none without a report, and while
- * ratings are alone.
+ * Probability that the student has it; none without a report, and while ratings are
+ * alone.
  */
 has_it: number | null, 
 /**
@@ -4674,6 +4723,31 @@ minutes_used: number,
  */
 concepts: Array<TalkConcept>, };
 export type TalkWay = "teach_again" | "pair_talk" | "short_look";
+export type Tally = { 
+/**
+ * [`Verdict::New`].
+ */
+new: number, 
+/**
+ * [`Verdict::Updated`].
+ */
+updated: number, 
+/**
+ * [`Verdict::Known`].
+ */
+known: number, 
+/**
+ * [`Verdict::Older`].
+ */
+older: number, 
+/**
+ * [`Verdict::Quarantined`].
+ */
+quarantined: number, 
+/**
+ * [`Verdict::Refused`].
+ */
+refused: number, };
 export type TapeBar = { 
 /**
  * Its name.
@@ -4796,6 +4870,15 @@ p: number,
  * Concepts tested together.
  */
 concepts: number, };
+export type Undoable = { 
+/**
+ * The date it was made.
+ */
+made_on: string, 
+/**
+ * How many files it read.
+ */
+files: number, };
 export type UnitCubes = { 
 /**
  * Boxes that touch without overlapping.
@@ -4977,8 +5060,9 @@ export interface DeskCalls {
   join_slips: { args: ClassId; out: Array<JoinSlip> };
   save_class_pack: { args: ClassId; out: FileMade };
   import_hand_ins: { args: ImportAsked; out: JobId | null };
-  imports: { args: Nothing; out: Array<ImportReport> };
-  undo_import: { args: Nothing; out: Array<ImportReport> };
+  imports: { args: JournalAsked; out: Journal };
+  import_lines: { args: ImportLines; out: Array<FileReport> };
+  undo_import: { args: Nothing; out: Journal };
   watch: { args: Nothing; out: Watch };
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };
