@@ -73,17 +73,32 @@ fn misconceptions_are_counted_by_students_first() {
             entry.misconceptions.insert(code, times);
         });
     };
-    add(1, "often-by-one", 9);
-    add(1, "by-many", 1);
-    add(2, "by-many", 1);
-    add(3, "by-many", 1);
+    add(1, "odd-means-prime", 9);
+    add(1, "one-row-only", 1);
+    add(2, "one-row-only", 1);
+    add(3, "one-row-only", 1);
     let found = compare(&desk).misconceptions;
-    assert_eq!(found[0].code, "by-many");
+    assert_eq!(found[0].code, "one-row-only");
     assert_eq!(
         (found[0].students, found[0].count, found[0].newest_days),
         (3, 3, 10)
     );
     assert_eq!((found[1].students, found[1].count), (1, 9));
+}
+
+#[test]
+fn a_code_that_is_not_of_the_catalogue_is_counted_as_another_misconception() {
+    let desk = Desk::with_seats(2);
+    let concept = desk.concept(0);
+    desk.practise(1, "2026-10-20", &concept, |entry| {
+        for code in ["ask-mia", "whom-she-copies-from", "other"] {
+            let code = MisconceptionCode::new(code).unwrap();
+            entry.misconceptions.insert(code, 2);
+        }
+    });
+    let found = compare(&desk).misconceptions;
+    assert_eq!(found.len(), 1);
+    assert_eq!((found[0].code.as_str(), found[0].count), ("other", 6));
 }
 
 /// The skin-condition table of SAS PROC FREQ (88 pairs, quadratic .6607) as

