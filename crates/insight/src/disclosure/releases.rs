@@ -1,7 +1,7 @@
 //! Decides which rows of a table may be released after the rows released before, because tables
 //! that are added and subtracted could reveal the ratings of a few students.
 //!
-//! Rule and proof: `docs/decisions/0039-a-row-is-released-again-when-ten-changed.md`.
+//! Rule and proof: `docs/decisions/0042-a-row-is-released-again-when-ten-changed.md`.
 
 use std::collections::{BTreeMap, BTreeSet};
 use thiserror::Error;
