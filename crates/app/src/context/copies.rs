@@ -6,7 +6,8 @@
 
 use super::Context;
 use super::data_paths::is_student_id;
-use super::folder::{entries, make_folder, name_of, sync_folder};
+use super::disk::sync_folder;
+use super::folder::{entries, make_folder, name_of};
 use super::settings::World;
 use super::wipe::{Part, wipe_store};
 use crate::error::CallError;

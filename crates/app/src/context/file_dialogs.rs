@@ -240,3 +240,11 @@ pub trait FileDialogs: Send + Sync {
         Vec::new()
     }
 }
+
+/// A sealed file until its passphrase is typed.
+pub(super) enum Sealed {
+    /// Not read yet, with the largest size that is read.
+    Waiting(FileSource, u64),
+    /// Read.
+    Read(Vec<u8>),
+}

@@ -3,7 +3,6 @@
 use super::file_dialogs::{FileKind, FileSource};
 use super::wipe::wipe;
 use crate::error::{CallError, files};
-use std::ffi::OsString;
 use std::fs::{self, File};
 use std::io::{self, Read, Write as _};
 use std::path::{Path, PathBuf};
@@ -145,23 +144,6 @@ pub(crate) fn entries(folder: &Path) -> Result<Vec<PathBuf>, CallError> {
         Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Vec::new()),
         Err(error) => Err(files(error)),
     }
-}
-
-/// The path with an ending added to its name.
-pub(crate) fn with_end(path: &Path, end: &str) -> PathBuf {
-    let mut name: OsString = path.as_os_str().to_owned();
-    name.push(end);
-    PathBuf::from(name)
-}
-
-/// Makes a rename survive a power cut.
-pub(crate) fn sync_folder(folder: &Path) -> Result<(), CallError> {
-    #[cfg(unix)]
-    fs::File::open(folder)
-        .and_then(|folder| folder.sync_all())
-        .map_err(files)?;
-    let _ = folder;
-    Ok(())
 }
 
 /// Removes half-made copies, backups and stores that a killed program left.

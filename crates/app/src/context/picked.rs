@@ -1,7 +1,7 @@
 //! A sealed file that a person picked, kept until its passphrase is typed.
 
 use super::Context;
-use super::file_dialogs::{FileKind, FileSource};
+use super::file_dialogs::{FileKind, FileSource, Sealed};
 use crate::error::CallError;
 use crate::escaped::escaped;
 use crate::lock::lock;
@@ -25,14 +25,6 @@ pub struct OpenSealed {
     pub picked: u32,
     /// Its passphrase.
     pub passphrase: String,
-}
-
-/// A sealed file until its passphrase is typed.
-pub(super) enum Sealed {
-    /// Not read yet, with the largest size that is read.
-    Waiting(FileSource, u64),
-    /// Read.
-    Read(Vec<u8>),
 }
 
 impl Context {

@@ -1,13 +1,10 @@
 //! Overwriting and removing files: the only way by which a file leaves the data folder.
 
-use super::Context;
-use super::copies::{StoreName, check_store};
-use super::folder::{sync_folder, with_end};
+use super::disk::with_end;
 use crate::error::{CallError, files};
 use std::fs::{self, File};
 use std::io::{self, Write as _};
 use std::path::{Path, PathBuf};
-use surefoot_store::{DeskStore, Durability};
 
 /// Bytes written at a time.
 static BLOCK: [u8; 64 * 1024] = [0; 64 * 1024];
@@ -27,7 +24,7 @@ pub(crate) fn wipe(path: &Path) -> Result<(), CallError> {
     }
 }
 
-fn overwrite(file: &mut File) -> io::Result<()> {
+pub(super) fn overwrite(file: &mut File) -> io::Result<()> {
     let mut left = file.metadata()?.len();
     while left > 0 {
         let now = left.min(BLOCK.len() as u64);
@@ -104,38 +101,5 @@ impl Drop for Part {
     fn drop(&mut self) {
         // After `put`, no file has this name.
         let _ = wipe_store(&self.0);
-    }
-}
-
-/// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
-/// The desk must be closed.
-///
-/// Deleting rows alone leaves them in pages of the log, between the rows of a page, and in
-/// blocks of the disk that a file gave back.
-pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
-    let folder = path.parent().unwrap_or(Path::new("."));
-    let part = Part::new(folder, ".rewritten-")?;
-    {
-        let desk = DeskStore::open_again(path, Durability::Full)?;
-        desk.write_anew(part.path())?;
-        desk.empty_log()?;
-    }
-    check_store(&StoreName::Desk, part.path())?;
-    // Before the new store has its name, because SQLite would read the old log as its log.
-    wipe_beside(path)?;
-    // The earlier file loses its name to the new one, but is still open.
-    let mut earlier = File::options().write(true).open(path).map_err(files)?;
-    part.put(path).map_err(files)?;
-    sync_folder(folder)?;
-    overwrite(&mut earlier).map_err(files)
-}
-
-impl Context {
-    /// Wipes the copies of a store on this device.
-    pub(crate) fn wipe_copies(&self, store: &StoreName) -> Result<(), CallError> {
-        for (path, _) in self.copy_paths(store)? {
-            wipe_store(&path)?;
-        }
-        wipe_folder(&self.copies_folder(store)?)
     }
 }

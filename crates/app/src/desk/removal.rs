@@ -3,9 +3,9 @@
 use super::removed::{KEPT_FOR, Removed, RemovedWhat};
 use super::{ClassId, DeskDoor, SeatId};
 use crate::context::copies::StoreName;
+use crate::context::erase::rewrite_desk;
 use crate::context::random;
 use crate::context::values::Nothing;
-use crate::context::wipe::rewrite_desk;
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};

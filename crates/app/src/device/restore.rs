@@ -4,7 +4,8 @@
 use super::DeviceDoor;
 use super::start::Start;
 use crate::context::copies::{StoreName, check_store, newest_number};
-use crate::context::folder::{entries, make_folder, name_of, sync_folder, with_end};
+use crate::context::disk::{sync_folder, with_end};
+use crate::context::folder::{entries, make_folder, name_of};
 use crate::context::random;
 use crate::context::values::Nothing;
 use crate::context::wipe::{BESIDE, Part, wipe, wipe_beside};

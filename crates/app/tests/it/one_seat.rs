@@ -9,8 +9,8 @@ use std::path::Path;
 use surefoot_app::reports::REPORTS;
 use surefoot_app::{
     Assign, ClassConcept, ClassId, CreateClass, DeviceDecision, DeviceOfSeat, EntryAsked,
-    GroupBoard, GroupPageAsked, JournalAsked, Language, PrintOptions, PrintPaper,
-    ReportAsked, ReportField, ReportValues, SeatId, TalkAsked,
+    GroupBoard, GroupPageAsked, JournalAsked, Language, PrintOptions, PrintPaper, ReportAsked,
+    ReportField, ReportValues, SeatId, TalkAsked,
 };
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
