@@ -140,13 +140,13 @@ pub fn remove_seat(
     seed: &[u8; 32],
 ) -> Result<RemovedRows, DeskError> {
     let class = open_class(desk, class)?;
-    if class.seats.len() == 1 {
-        return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
-    }
     let id = class.row.id.as_str();
     let row = (class.seats.iter())
         .find(|row| row.number == seat)
         .ok_or(DeskError::NotFound("seat"))?;
+    if class.seats.len() == 1 {
+        return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
+    }
     let mark = Marks::of(&class)?.seat(&row.token)?;
     desk.transaction(|| {
         desk.claim_import_files(id, seat, |file| shows(file, row))?;
