@@ -42,8 +42,8 @@ const SAME: Record<string, string[]> = {
 /** Texts that are the same in every language. */
 const SHAPES: [reason: string, shape: RegExp][] = [
   ['files keep their names', /[^\s“”«»]+\.(pdf|csv|xlsx|xml|json|zip|sf[a-z]+|sqlite)\b/gi],
-  ['codes of seats and published standards', /\b[0-9A-Z]{3}-[0-9A-Z]{3}-[0-9A-Z]{3}\b/g],
-  ['codes of seats and published standards', /\b[A-Z0-9]+(\.[A-Za-z0-9]+)+\b/g],
+  ['signs of slips and devices', /\b[0-9A-Z]{3}(-[0-9A-Z]{3})+\b/g],
+  ['codes of published standards', /\b[A-Z0-9]+(\.[A-Za-z0-9]+)+\b/g],
   ['ids of own concepts and classes', /\b(own|g\d)-[a-z0-9-]+/g],
 ];
 
