@@ -306,7 +306,8 @@ fn read_tree(
                 while let Some(&word) = words.get(end) {
                     end += 1;
                     match word {
-                        "}" => return end,
+                        // A `;` ends what only looks like a list, such as words in a text.
+                        "}" | ";" => return end,
                         "," => {}
                         _ => end = read_tree(words, end - 1, &name, names),
                     }

@@ -232,7 +232,7 @@ pub fn group_page(
         })
         .collect::<Result<_, _>>()?;
     let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();
-    for found in crate::estimate::misconceptions(desk, &class, today)? {
+    for found in crate::estimate::misconceptions(desk, class, today)? {
         if found.concept == concept && seats.contains(&found.seat) {
             let sum = misconceptions.entry(found.code).or_default();
             *sum = sum.saturating_add(found.times);
