@@ -315,10 +315,7 @@ fn files_and_folders_form_no_circles() {
     assert!(crates.contains("cli") && crates.contains("desk"));
     for name in crates {
         for which in [Circles::BetweenFiles, Circles::OfFolders] {
-            let mut found = circles(&files, name, which);
-            // Still to dissolve: the files of the class estimate use each other.
-            found.retain(|circle| name != "insight" || !circle.starts_with("class_estimate/"));
-            assert_eq!(found, Vec::<String>::new(), "{name}");
+            assert_eq!(circles(&files, name, which), Vec::<String>::new(), "{name}");
         }
     }
 }

@@ -8,8 +8,8 @@ use surefoot_exercises::messages::is_misconception;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::MisconceptionReport;
 
-/// Stands for every code that the catalogue does not have: a file may say any words as a code, and
-/// nobody but the program writes on the teacher's screens.
+/// Replaces every code that the program does not know. A hand-in can hold any text as a code, and
+/// that text must not reach the teacher's screens.
 pub const OTHER_MISCONCEPTION: &str = "other";
 
 /// Returns the misconceptions of a class that count on `today`, summed by seat, concept and code.

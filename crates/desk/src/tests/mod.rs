@@ -73,19 +73,7 @@ impl Desk {
 
     /// A rating as if a device had handed it in.
     pub fn rate(&self, seat: u32, on: &str, concept: &str, rating: u8) {
-        self.hand_in(
-            seat,
-            CheckIn {
-                device: device_of(seat),
-                date: date(on),
-                concept: ConceptId::new(concept).unwrap(),
-                confidence: Some(Said {
-                    at: 1,
-                    value: Some(rating.try_into().unwrap()),
-                }),
-                outcome: None,
-            },
-        );
+        self.check_in(seat, on, concept, rating, None);
     }
 
     /// A rating and a result as if a device had handed them in.
@@ -95,6 +83,10 @@ impl Desk {
         } else {
             Outcome::Wrong
         };
+        self.check_in(seat, on, concept, rating, Some(outcome));
+    }
+
+    fn check_in(&self, seat: u32, on: &str, concept: &str, rating: u8, outcome: Option<Outcome>) {
         self.hand_in(
             seat,
             CheckIn {
@@ -105,9 +97,9 @@ impl Desk {
                     at: 1,
                     value: Some(rating.try_into().unwrap()),
                 }),
-                outcome: Some(Said {
+                outcome: outcome.map(|value| Said {
                     at: 2,
-                    value: Some(outcome),
+                    value: Some(value),
                 }),
             },
         );

@@ -4,13 +4,13 @@ use super::constants::{
     CLASS_DRIFT, ENOUGH_REPORTERS, INTERVAL_Z, REPORTED_WEIGHT, STUDENT_WALK, SURE_SHARE,
     WRONG_BELOW,
 };
+use super::estimates::{ConceptEstimate, StudentEstimate};
 use super::model::Model;
 use super::pair::Pair;
 use super::round::Round;
 use super::slopes::Slope;
 use super::solve::Covariance;
 use super::weighed::{CellEvidence, Weighed};
-use super::{ConceptEstimate, StudentEstimate};
 use crate::grid::Grid;
 use crate::stats::{count, logistic, logit};
 

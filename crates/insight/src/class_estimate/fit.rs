@@ -9,7 +9,7 @@ use super::constants::{PAIR_ROUNDS, PROBLEM_ROUNDS, ROUNDS};
 use super::model::Model;
 use super::round::{self, Round};
 use super::weighed::Weighed;
-use super::{rating_scale, residuals, variances};
+use super::{rating_fit, residuals, variance_fit};
 use crate::evidence::Evidence;
 
 /// Fits the model to everything weighed.
@@ -19,19 +19,19 @@ pub(super) fn fit(evidence: &Evidence, weighed: &Weighed) -> (Model, Round) {
     let mut pairs = None;
     let mut round = round::step(&mut model, weighed);
     for done in 1..ROUNDS {
-        model.variances = variances::step(&model, &round, weighed);
+        model.variances = variance_fit::step(&model, &round, weighed);
         if PAIR_ROUNDS.contains(&done) {
-            pairs = Some(variances::from_pairs(&model, &round, weighed));
+            pairs = Some(variance_fit::from_pairs(&model, &round, weighed));
         }
         if let Some(pairs) = pairs {
             model.variances.own = pairs.correct(model.variances.own);
         }
         if PROBLEM_ROUNDS.contains(&done) {
             let residuals = residuals::of_reports(evidence, &model, weighed);
-            model.variances.problem = variances::between_problems(&residuals);
+            model.variances.problem = variance_fit::between_problems(&residuals);
         }
         if has_ratings {
-            model.scale = rating_scale::step(&model, weighed);
+            model.scale = rating_fit::step(&model, weighed);
         }
         round = round::step(&mut model, weighed);
     }

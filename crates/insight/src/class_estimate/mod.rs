@@ -10,66 +10,24 @@
 
 mod answers;
 mod constants;
+mod estimates;
 mod fit;
 mod model;
 mod pair;
 mod probabilities;
+mod rating_fit;
 mod rating_scale;
 mod residuals;
 mod round;
 mod slopes;
 mod solve;
+mod variance_fit;
 mod variances;
 mod weighed;
 
 use super::evidence::Evidence;
-use super::stats::{logit, normal_cdf};
 use answers::Answers;
-use probabilities::Probability;
-
-/// A concept, for the class or for some of its students.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct ConceptEstimate {
-    /// Estimated share of the students who would succeed now on a typical problem.
-    pub share: f64,
-    /// Standard deviation of that estimate.
-    pub sd: f64,
-    /// Low end of the likely range (80%).
-    pub low: f64,
-    /// High end of the likely range (80%).
-    pub high: f64,
-    /// Students with a report that still counts.
-    pub reporters: usize,
-    /// The share in need less its uncertainty. Concepts are ranked by it, the largest first.
-    pub certain_need: f64,
-    /// Fewer than five students reported, so the estimate is no base for teaching.
-    pub few_reports: bool,
-    /// The students feel sure, and their answers show that most cannot do it.
-    pub sure_and_wrong: bool,
-}
-
-/// A student on a concept: the logit of success, as a normal distribution.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct StudentEstimate {
-    /// Mean of the logit.
-    pub logit: f64,
-    /// Standard deviation of the logit.
-    pub sd: f64,
-}
-
-impl StudentEstimate {
-    /// Mean probability of success.
-    #[must_use]
-    pub fn mean(&self) -> f64 {
-        Probability::at(self.logit, self.sd * self.sd).value
-    }
-
-    /// How probable it is that success is less probable than `pass_probability`.
-    #[must_use]
-    pub fn need(&self, pass_probability: f64) -> f64 {
-        normal_cdf((logit(pass_probability) - self.logit) / self.sd)
-    }
-}
+pub use estimates::{ConceptEstimate, StudentEstimate};
 
 /// The class estimate up to one pass.
 #[derive(Debug)]

@@ -1,28 +1,27 @@
-//! How a student's ratings follow success: slopes and thresholds, and step 7 of the fit.
+//! How a student's ratings follow success: slopes and thresholds.
 
-use super::constants::{MIDDLE_THRESHOLD, MOST_RATING_STEP, RATING_SCALE_VARIANCE, THRESHOLD_GAP};
-use super::model::Model;
+use super::constants::{MIDDLE_THRESHOLD, THRESHOLD_GAP};
 use super::pair::Block;
 use super::probabilities::RatingProbabilities;
-use super::weighed::Weighed;
 
 /// The scale of the ratings.
 #[derive(Debug, Clone)]
 pub(super) struct RatingScale {
     /// Logarithm of the slope of the class.
-    log_slope: f64,
+    pub log_slope: f64,
     /// What each student adds to that logarithm.
-    log_own: Vec<f64>,
+    pub log_own: Vec<f64>,
     /// Logarithms of the distances of the outer thresholds from the middle one.
-    log_gaps: [f64; 2],
+    pub log_gaps: [f64; 2],
     /// How far each student's ratings follow success.
-    slopes: Vec<f64>,
+    pub slopes: Vec<f64>,
     /// Those distances.
-    gaps: [f64; 2],
+    pub gaps: [f64; 2],
 }
 
 impl RatingScale {
-    fn new(log_slope: f64, log_own: Vec<f64>, log_gaps: [f64; 2]) -> Self {
+    /// The scale with these logarithms.
+    pub fn new(log_slope: f64, log_own: Vec<f64>, log_gaps: [f64; 2]) -> Self {
         Self {
             slopes: log_own.iter().map(|own| (log_slope + own).exp()).collect(),
             gaps: log_gaps.map(f64::exp),
@@ -65,97 +64,4 @@ impl RatingScale {
         let variance = slope * slope * spread.logit + 2.0 * slope * spread.cross + spread.shift;
         RatingProbabilities::at(slope * logit + shift, variance, self.thresholds())
     }
-}
-
-/// A gradient and the information beside it.
-#[derive(Debug, Clone, Copy, Default)]
-struct Scoring {
-    gradient: f64,
-    information: f64,
-}
-
-impl Scoring {
-    fn add(&mut self, gradient: f64, information: f64) {
-        self.gradient += gradient;
-        self.information += information;
-    }
-
-    /// The step of a value with the given distance from its prior mean.
-    fn step(&self, distance: f64) -> f64 {
-        let gradient = self.gradient - distance / RATING_SCALE_VARIANCE;
-        let information = self.information + 1.0 / RATING_SCALE_VARIANCE;
-        (gradient / information).clamp(-MOST_RATING_STEP, MOST_RATING_STEP)
-    }
-}
-
-/// One scoring step of slopes and gaps.
-pub(super) fn step(model: &Model, weighed: &Weighed) -> RatingScale {
-    let scale = &model.scale;
-    let [below, above] = scale.gaps;
-    let mut gaps = [Scoring::default(); 2];
-    let mut slopes = Vec::with_capacity(scale.slopes.len());
-    for (student, row) in weighed.cells.rows().enumerate() {
-        let slope = scale.slope(student);
-        let mut rated = Vec::with_capacity(row.len());
-        for (concept, cell) in row
-            .iter()
-            .enumerate()
-            .filter(|(_, cell)| cell.has_ratings())
-        {
-            let probabilities = model.ratings(student, concept);
-            let score = probabilities.score(&cell.ratings);
-            let information = probabilities.information(&cell.ratings);
-            rated.push((concept, model.logit(student, concept), score, information));
-
-            let [k0, k1, k2, k3] = cell.ratings;
-            let [p0, p1, p2, p3] = probabilities.of;
-            let [low, _, high] = probabilities.slopes;
-            let total = k0 + k1 + k2 + k3;
-            let [first, last] = &mut gaps;
-            first.add(
-                -below * low * (k0 / p0 - k1 / p1),
-                (below * low).powi(2) * total * (1.0 / p0 + 1.0 / p1),
-            );
-            last.add(
-                above * high * (k2 / p2 - k3 / p3),
-                (above * high).powi(2) * total * (1.0 / p2 + 1.0 / p3),
-            );
-        }
-        // A slope turns about the mean logit of what the student rated, which the shift of
-        // the student's ratings holds.
-        let informed: f64 = rated.iter().map(|(_, _, _, information)| information).sum();
-        let weighted: f64 = rated.iter().map(|(_, logit, _, i)| logit * i).sum();
-        let middle = if informed > 0.0 {
-            weighted / informed
-        } else {
-            0.0
-        };
-        let mut own = Scoring::default();
-        for (concept, logit, score, information) in rated {
-            let spread = model.spread[(student, concept)];
-            let with_feeling = slope * spread.logit + spread.cross;
-            let distance = logit - middle;
-            own.add(
-                slope * (distance * score - with_feeling * information),
-                slope * slope * (distance * distance + spread.logit) * information,
-            );
-        }
-        slopes.push(own);
-    }
-    let mut class = Scoring::default();
-    for own in &slopes {
-        class.add(own.gradient, own.information);
-    }
-    let log_own = scale.log_own.iter().zip(&slopes);
-    let [first, last] = gaps;
-    let [log_below, log_above] = scale.log_gaps;
-    let moved =
-        |log_gap: f64, scoring: Scoring| log_gap + scoring.step(log_gap - THRESHOLD_GAP.ln());
-    RatingScale::new(
-        scale.log_slope + class.step(scale.log_slope),
-        log_own
-            .map(|(own, scoring)| own + scoring.step(*own))
-            .collect(),
-        [moved(log_below, first), moved(log_above, last)],
-    )
 }

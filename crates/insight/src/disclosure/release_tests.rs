@@ -100,7 +100,9 @@ fn a_change_of_all_in_one_direction_is_withheld() {
     assert_eq!(
         check(
             &[&rated(12, 6)],
-            &(0..24).map(|s| (s, (1, 0, !(6..12).contains(&s)))).collect()
+            &(0..24)
+                .map(|s| (s, (1, 0, !(6..12).contains(&s))))
+                .collect()
         ),
         Err(RowFault::SameChange)
     );
