@@ -31,7 +31,7 @@ FINGERPRINT_BITS = 60
 # The most that the format takes.
 MOST_COUNT = 500
 MOST_ENTRIES = 20_000
-MOST_SEQUENCE = 2**40 - 1
+MOST_SEQUENCE = 2**32 - 1
 
 
 @dataclasses.dataclass(frozen=True)

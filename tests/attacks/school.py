@@ -81,11 +81,16 @@ class School:
         return paths
 
     def bring(self, *contents):
-        """Imports hand-ins; returns a line for each."""
+        """Imports hand-ins; returns a line for each, in the order of their names."""
         self.desk.pick(*self.write(*contents))
         result = self.desk.job(self.desk.call("import_hand_ins", **{"from": "files"}))
         need(result["kind"] == "import", result)
-        return result["account"]["files"]
+        report = result["report"]
+        lines = report["files"]
+        while len(lines) < sum(report["tally"].values()):
+            asked = {"import": report["import"], "from": len(lines)}
+            lines += self.desk.call("import_lines", **asked)
+        return sorted(lines, key=lambda line: line["file_name"])
 
     def verdicts(self, *contents):
         return [verdict(line) for line in self.bring(*contents)]
@@ -118,16 +123,6 @@ class School:
         """Discards what a quarantined device brought."""
         self.ask("discard_device", seat=seat, device=device)
 
-    # --- the desk's lock -------------------------------------------------------
-
-    def lock(self, words):
-        """Gives the desk a passphrase and closes it."""
-        self.desk.call("set_desk_lock", passphrase=words)
-        self.desk.call("lock_desk")
-
-    def unlock(self, words):
-        return self.desk.call("unlock_desk", passphrase=words)
-
     # --- tablets --------------------------------------------------------------
 
     def tablet(self, name="tablet"):
@@ -148,13 +143,15 @@ class School:
         return joined["id"]
 
     def set_pin(self, tablet, student, pin, seat=1):
-        tablet.call("set_pin", student=student, pin=pin, pin_signs=self.pin_signs[seat])
+        slip = {"pin_signs": self.pin_signs[seat], "seat_code": self.codes[seat]}
+        tablet.call("set_pin", student=student, pin=pin, **slip)
         tablet.call("lock_students")
         need(locked(tablet, student), "a PIN does not lock the student's pages")
 
     def set_pin_as_another(self, tablet, student, pin):
-        """Sets a PIN with the PIN signs of another seat."""
-        tablet.call("set_pin", student=student, pin=pin, pin_signs=self.pin_signs[2])
+        """Sets a PIN with the slip of another seat."""
+        slip = {"pin_signs": self.pin_signs[2], "seat_code": self.codes[2]}
+        tablet.call("set_pin", student=student, pin=pin, **slip)
 
     def take_pin_by_code(self, tablet, student, seat):
         """Takes a PIN away with the last signs of the join code in place of the PIN signs."""

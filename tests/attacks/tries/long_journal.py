@@ -13,9 +13,9 @@ MOST_LINES = 1_000
 def attack(ground):
     school = School(ground)
     lines = school.bring(*[b"not ours"] * FILES)
-    need(lines, "the files are not in the account")
+    need(lines, "the files are not in the report")
     started = time.monotonic()
-    journal = school.desk.call("imports")
+    journal = school.desk.call("imports", before=None)
     seconds = time.monotonic() - started
     text = json.dumps(journal)
     shown = text.count("sfhandin")

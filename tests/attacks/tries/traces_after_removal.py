@@ -32,7 +32,7 @@ def attack(ground):
         if job := desk.call("watch")["job"]:
             desk.job(job)
             break
-    need(file_name in str(desk.call("imports")), "the watched file was not imported")
+    need(file_name in str(desk.call("imports", before=None)), "the watched file was not imported")
     shadow.look()
     words = {
         "the name": NAME,

@@ -10,7 +10,8 @@ def attack(_ground):
     android = TOP / "src-tauri/gen/android/app/src/main"
     manifest = (android / "AndroidManifest.xml").read_text()
     need("android.intent.action.MAIN" in manifest, "no manifest")
-    code = "".join(path.read_text() for path in android.rglob("*.kt"))
+    files = [*android.rglob("*.kt"), *(TOP / "src-tauri/src").glob("*android*.rs")]
+    code = "".join(path.read_text() for path in files)
     need("class MainActivity" in code, "no activity")
     capabilities = [
         json.loads(path.read_text()) for path in (TOP / "src-tauri/capabilities").glob("*.json")
