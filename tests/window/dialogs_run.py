@@ -128,7 +128,7 @@ try:
         state = window.wait(
             lambda: (lambda s: s if s["result"] else None)(window.call("job", job)[1]),
             "the import") if kind == "ok" and job else job
-        files = state["result"]["account"]["files"] if state else []
+        files = state["result"]["report"]["files"] if state else []
         checks.that("the picked folder is imported, and a wrong file has its reason",
                     [f["verdict"]["kind"] for f in files] == ["refused"], state)
 finally:
