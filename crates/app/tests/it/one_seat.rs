@@ -1,5 +1,6 @@
 //! What one seat sends reaches the rows of that seat and no other, and no call fails because of it.
 
+use crate::reports::values_for;
 use crate::support::{Device, date};
 use proptest::prelude::*;
 use proptest::strategy::ValueTree as _;
@@ -10,7 +11,7 @@ use surefoot_app::reports::REPORTS;
 use surefoot_app::{
     Assign, ClassConcept, ClassId, CreateClass, DeviceDecision, DeviceOfSeat, EntryAsked,
     GroupBoard, GroupPageAsked, JournalAsked, Language, PrintOptions, PrintPaper, ReportAsked,
-    ReportField, ReportValues, SeatId, TalkAsked,
+    SeatId, TalkAsked,
 };
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -258,7 +259,7 @@ impl Room {
             let asked = ReportAsked {
                 class: class.clone(),
                 report: report.name.into(),
-                values: values_for(report.fields, &concept),
+                values: values_for(report.fields, &concept, 1, &[1, 2]),
                 options: PrintOptions {
                     language: Language::first(),
                     paper: PrintPaper::Letter,
@@ -276,28 +277,6 @@ impl Room {
     fn known(&self, code: &str) -> bool {
         surefoot_exercises::messages::is_misconception(code)
     }
-}
-
-fn values_for(fields: &[ReportField], concept: &str) -> ReportValues {
-    let mut values = ReportValues::default();
-    for field in fields {
-        match field {
-            ReportField::Seat => values.seat = Some(1),
-            ReportField::Group => {
-                values.concept = Some(concept.into());
-                values.seats = Some(vec![1, 2]);
-            }
-            ReportField::Minutes => values.minutes = Some(5),
-            ReportField::Concepts => values.concepts = Some(vec![concept.into()]),
-            ReportField::Level => values.level = Some(surefoot_exercises::Level::Expected),
-            ReportField::Count { most } => values.count = Some(2.min(*most)),
-            ReportField::Key => values.with_key = Some(true),
-            ReportField::Names => values.with_names = Some(true),
-            ReportField::Numbers => values.seed = Some(7),
-            ReportField::Paper | ReportField::Space => {}
-        }
-    }
-    values
 }
 
 fn check_in(device: &DeviceId, on: &str, concept: &str, at: u32, rated: Confidence) -> CheckIn {

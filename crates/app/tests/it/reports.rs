@@ -85,15 +85,20 @@ fn print(
     Ok(made.file_name)
 }
 
-/// Values for what a report asks for, in a class of 24.
-fn values_for(fields: &[ReportField], concept: &str) -> ReportValues {
+/// Values for what a report asks for: a seat, or a group of seats.
+pub(crate) fn values_for(
+    fields: &[ReportField],
+    concept: &str,
+    seat: u32,
+    group: &[u32],
+) -> ReportValues {
     let mut values = ReportValues::default();
     for field in fields {
         match field {
-            ReportField::Seat => values.seat = Some(3),
+            ReportField::Seat => values.seat = Some(seat),
             ReportField::Group => {
                 values.concept = Some(concept.into());
-                values.seats = Some(vec![1, 2, 3]);
+                values.seats = Some(group.to_vec());
             }
             ReportField::Minutes => values.minutes = Some(5),
             ReportField::Concepts => values.concepts = Some(vec![concept.into()]),
@@ -124,7 +129,11 @@ fn every_report_of_the_table_is_listed_looked_at_and_saved_in_every_language() {
         assert_eq!(listed.len(), REPORTS.len());
         for report in listed {
             assert!(!report.title.is_empty() && !report.about.is_empty());
-            let mut wanted = asked(&class, &report.name, values_for(&report.fields, &concept));
+            let mut wanted = asked(
+                &class,
+                &report.name,
+                values_for(&report.fields, &concept, 3, &[1, 2, 3]),
+            );
             wanted.options.language = language;
             assert_eq!(
                 desk.app.desk.preview(wanted.clone()).is_ok(),
