@@ -89,7 +89,7 @@ fn last_ratings(
     let tokens: BTreeMap<u32, &str> = (class.seats.iter())
         .map(|seat| (seat.number, seat.token.as_str()))
         .collect();
-    let mut last: BTreeMap<&str, BTreeMap<RatingKey, CountedRating>> = BTreeMap::new();
+    let mut last: BTreeMap<&str, BTreeMap<u32, (RatingKey, CountedRating)>> = BTreeMap::new();
     let counted = counted(desk, class, today)?;
     // Of one student, the later check-in comes later.
     for entry in &counted.check_ins {
@@ -97,14 +97,13 @@ fn last_ratings(
             continue;
         };
         let (date, concept) = (entry.date, entry.concept.as_str());
-        last.entry(concept).or_default().insert(
-            (marks.seat(token)?, marks.day(token, concept, date)?),
-            CountedRating {
-                mark: marks.rating(token, concept, date, entry.sequence, rating)?,
-                low: rating.needs_help(),
-                gone: false,
-            },
-        );
+        let key = (marks.seat(token)?, marks.day(token, concept, date)?);
+        let rating = CountedRating {
+            mark: marks.rating(token, concept, date, entry.sequence, rating)?,
+            low: rating.needs_help(),
+            gone: false,
+        };
+        (last.entry(concept).or_default()).insert(entry.seat, (key, rating));
     }
     let mut strands: Vec<String> = Vec::new();
     let mut concepts = Vec::new();
@@ -120,7 +119,7 @@ fn last_ratings(
                 strands.push(concept.strand.clone());
                 strands.len() - 1
             });
-        let ratings = last.remove(id).unwrap_or_default();
+        let ratings = (last.remove(id).unwrap_or_default().into_values()).collect();
         concepts.push(Rated {
             concept,
             counts: counts_of(strand, &ratings),
