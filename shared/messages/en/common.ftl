@@ -81,7 +81,7 @@ aloud-money = { $dollars ->
    *[other] { $cents } cents
 }
 slips-how = Open the class pack in Surefoot and type this code.
-slips-pin = These are your PIN signs. Keep them to yourself. They set a PIN, and they remove one that you forgot.
+slips-pin = Your PIN signs. Keep them to yourself. They set a PIN, or remove one that you forgot.
 unsaved-title = Not saved yet
 unsaved-text = What you wrote here is not saved. If you go back now, it is lost.
 unsaved-stay = Stay here

@@ -81,7 +81,7 @@ aloud-money = { $dollars ->
    *[other] { $cents } centavos
 }
 slips-how = Abre el paquete de clase en Surefoot y escribe este código.
-slips-pin = Estos son tus signos del PIN. No se los muestres a nadie. Sirven para poner un PIN y para quitarlo si lo olvidas.
+slips-pin = Tus signos del PIN: no se los muestres a nadie. Con ellos pones un PIN o lo quitas si lo olvidas.
 unsaved-title = Todavía no está guardado
 unsaved-text = Lo que escribiste aquí no está guardado. Si vuelves ahora, se pierde.
 unsaved-stay = Quedarme aquí
