@@ -118,7 +118,7 @@ screens() {
   local folder=$1 sources
   shift
   ui_packages
-  mapfile -t sources < <(find ui/src ui/build ui/test/contact ui/index.html ui/package-lock.json \
+  mapfile -t sources < <(find ui/src ui/build ui/public ui/test/contact ui/index.html ui/package-lock.json \
     ui/*.config.* shared/messages shared/catalogue shared/languages.json -type f -not -name '*.test.ts' | sort)
   [ -f "ui/$folder/index.html" ] || rm -f "$STAMPS/$folder"
   stamped "$folder" "${sources[@]}" -- "$@" >&2
