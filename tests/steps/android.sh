@@ -21,6 +21,7 @@ check "screens build" ui_build
 check_beside "android tools" fetch
 check_beside "android types" tests/android/check.sh
 wait
+check "android smoke script" python3 tests/android/smoke_test.py
 check_beside "android kotlin" python3 tests/android/kotlin.py "$tools" target-android
 check_beside "android project" python3 tests/android/project.py "$tools" target-android
 wait
