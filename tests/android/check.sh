@@ -41,7 +41,7 @@ export TAURI_ANDROID_PROJECT_PATH=$out/project
 # Nothing of it is run but build scripts and macros, so none of it is optimised. The
 # window's crate uses all crates of the program but the command's.
 export CARGO_INCREMENTAL=0
-options=(--locked -Zbuild-std=std,panic_abort --target "$target"
+options=(--locked "-Zbuild-std=std,panic_abort" --target "$target"
   --config 'profile.dev.opt-level=0' --config 'profile.dev.package."*".opt-level=0'
   --config 'profile.dev.debug=0' -p surefoot-desktop)
 "$tools/cargo" check "${options[@]}"
