@@ -51,6 +51,7 @@ test('an engine of 2015 can read the script', () => {
 
 test('a complete engine shows the place of the page and no words', () => {
   expect(shown(engine())).toEqual({ place: true, words: '' });
+  expect(document.getElementById('too-old')).toBeNull();
 });
 
 describe('an engine that lacks something', () => {
