@@ -62,5 +62,11 @@ export default defineConfig(
       ],
     },
   },
+  {
+    // Also read by engines that are too old for the rest.
+    files: ['public/**'],
+    extends: [ts.configs.disableTypeChecked],
+    languageOptions: { ecmaVersion: 5, sourceType: 'script' },
+  },
   { files: ['src/lib/backend/**'], rules: { 'no-restricted-imports': 'off' } },
 );

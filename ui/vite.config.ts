@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { svelte } from '@sveltejs/vite-plugin-svelte';
 import { defineConfig } from 'vitest/config';
 import { languages } from './build/languages.ts';
+import { tooOld } from './build/too-old.ts';
 
 const catalogue = fileURLToPath(new URL('../shared/catalogue/', import.meta.url));
 
@@ -19,7 +20,7 @@ function conceptsByGrade(): Record<number, number> {
 }
 
 export default defineConfig({
-  plugins: [svelte(), languages()],
+  plugins: [svelte(), languages(), tooOld()],
   // The door for tests in a browser; left out of what is shipped.
   define: {
     __TEST_BRIDGE__: JSON.stringify(process.env.TEST_BRIDGE === '1'),

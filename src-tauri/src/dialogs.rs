@@ -157,7 +157,7 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
         options.write(true).create(true).truncate(true);
         let mut file = self.app.fs().open(at, options).map_err(files)?;
         file.write_all(bytes)
-            .and_then(|()| file.sync_all())
+            .and_then(|()| crate::outgoing::sync(&file))
             .map_err(files)?;
         Ok(Some(name))
     }
@@ -173,15 +173,15 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
             return Ok(false);
         };
         // The file provider of the Android project shares only the cache folder.
-        let folder = self
+        let shared = self
             .app
             .path()
             .app_cache_dir()
             .map_err(files)?
             .join("share");
-        surefoot_app::wipe_folder(&folder)?;
-        std::fs::create_dir_all(&folder).map_err(files)?;
-        let path = folder.join(name);
+        let now = std::time::SystemTime::now();
+        crate::outgoing::wipe_old(&shared, now)?;
+        let path = crate::outgoing::folder_for(&shared, now)?.join(name);
         surefoot_app::write_atomic(&path, bytes).map_err(files)?;
         crate::share_android::send_file(&window, &path, kind.media_type()).map_err(files)?;
         Ok(true)

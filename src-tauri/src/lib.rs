@@ -11,6 +11,8 @@
 
 mod dialogs;
 mod opened;
+#[cfg(any(not(desktop), test))]
+mod outgoing;
 mod sample;
 #[cfg(target_os = "android")]
 mod screen_android;
@@ -78,6 +80,12 @@ fn voice(_app: &tauri::App) -> Box<dyn Voice> {
 
 fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<()> {
     let data = app.path().app_data_dir()?;
+    #[cfg(target_os = "android")]
+    {
+        let shared = app.path().app_cache_dir()?.join("share");
+        // What cannot be wiped now is tried again before the next file is shared.
+        let _ = outgoing::wipe_old(&shared, std::time::SystemTime::now());
+    }
     let dialogs = dialogs::SystemDialogs::new(app.handle().clone(), Arc::clone(opened));
     let program = App::open(&data, Box::new(dialogs), Box::new(DeviceClock), voice(app));
     if let Ok(program) = &program

@@ -16,8 +16,8 @@ const PATIENCE: Duration = Duration::from_secs(10);
 /// Time between two checks of the service.
 const CHECK_AGAIN: Duration = Duration::from_millis(200);
 
-/// Checks until the service counts as missing; it takes a while to start.
-const MOST_CHECKS: u32 = 25;
+/// Checks until the service counts as missing; on a slow tablet it takes 15 seconds to start.
+const MOST_CHECKS: u32 = 75;
 
 /// `TextToSpeech.SUCCESS`, which is also `LANG_AVAILABLE`.
 const SUCCESS: i32 = 0;
@@ -75,17 +75,75 @@ impl<R: Runtime> TabletVoice<R> {
             return Ok(made.clone());
         }
         let made = self.there(|env, activity| {
+            // The service would keep an activity, which ends before the program does.
+            let program = env
+                .call_method(
+                    activity,
+                    "getApplicationContext",
+                    "()Landroid/content/Context;",
+                    &[],
+                )?
+                .l()?;
             // Without a listener, because JNI cannot implement an interface.
             let nothing = JObject::null();
             let made = env.new_object(
                 "android/speech/tts/TextToSpeech",
                 "(Landroid/content/Context;Landroid/speech/tts/TextToSpeech$OnInitListener;)V",
-                &[activity.into(), (&nothing).into()],
+                &[(&program).into(), (&nothing).into()],
             )?;
             env.new_global_ref(made)
         })?;
         *service = Some(made.clone());
         Ok(made)
+    }
+
+    /// Ends the service, so that the next text gets a new one.
+    fn forget(&self) {
+        let service = self
+            .service
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+            .take();
+        if let Some(service) = service {
+            // One that does not answer has ended already.
+            let _ = self.there(move |env, _| {
+                env.call_method(service.as_obj(), "shutdown", "()V", &[])?
+                    .v()
+            });
+        }
+    }
+
+    fn read(&self, text: &str, language: Language) -> std::result::Result<(), CallError> {
+        let mine = self.turn.fetch_add(1, Ordering::SeqCst) + 1;
+        let is_mine = || self.turn.load(Ordering::SeqCst) == mine;
+        let service = self.service()?;
+        for look in 0.. {
+            let (service, text) = (service.clone(), text.to_owned());
+            let taken = self
+                .there(move |env, _| hand_over(env, service.as_obj(), &text, language.as_str()))?;
+            if taken {
+                break;
+            }
+            if look >= MOST_CHECKS {
+                return Err(none());
+            }
+            std::thread::sleep(CHECK_AGAIN);
+            if !is_mine() {
+                return Ok(());
+            }
+        }
+        // The service needs some time to begin.
+        loop {
+            std::thread::sleep(CHECK_AGAIN);
+            let service = service.clone();
+            let reads = self.there(move |env, _| {
+                env.call_method(service.as_obj(), "isSpeaking", "()Z", &[])?
+                    .z()
+            })?;
+            if !reads || !is_mine() {
+                return Ok(());
+            }
+        }
     }
 }
 
@@ -130,36 +188,11 @@ fn hand_over(env: &mut JNIEnv, service: &JObject, text: &str, language: &str) ->
 
 impl<R: Runtime> Voice for TabletVoice<R> {
     fn speak(&self, text: &str, language: Language) -> std::result::Result<(), CallError> {
-        let mine = self.turn.fetch_add(1, Ordering::SeqCst) + 1;
-        let is_mine = || self.turn.load(Ordering::SeqCst) == mine;
-        let service = self.service()?;
-        for look in 0.. {
-            let (service, text) = (service.clone(), text.to_owned());
-            let taken = self
-                .there(move |env, _| hand_over(env, service.as_obj(), &text, language.as_str()))?;
-            if taken {
-                break;
-            }
-            if look >= MOST_CHECKS {
-                return Err(none());
-            }
-            std::thread::sleep(CHECK_AGAIN);
-            if !is_mine() {
-                return Ok(());
-            }
+        let read = self.read(text, language);
+        if read.is_err() {
+            self.forget();
         }
-        // The service needs some time to begin.
-        loop {
-            std::thread::sleep(CHECK_AGAIN);
-            let service = service.clone();
-            let reads = self.there(move |env, _| {
-                env.call_method(service.as_obj(), "isSpeaking", "()Z", &[])?
-                    .z()
-            })?;
-            if !reads || !is_mine() {
-                return Ok(());
-            }
-        }
+        read
     }
 
     fn stop(&self) {

@@ -102,7 +102,8 @@ def main(folder):
         (folder / path.name).write_text(text, encoding="utf-8")
     lines = json.loads((SHARED / "languages.json").read_text(encoding="utf-8"))
     line = next(line for line in lines if line["tag"] == SOURCE)
-    made = {**line, "tag": TAG, "name": f"[{pseudo(line['name'])}]", "no_words": pseudo(line["no_words"])}
+    made = {**line, "tag": TAG, "name": f"[{pseudo(line['name'])}]",
+            **{key: pseudo(line[key]) for key in ("no_words", "too_old")}}
     (folder / "language.json").write_text(json.dumps(made, ensure_ascii=False), encoding="utf-8")
     print(f"{count} messages in {folder}")
 

@@ -118,7 +118,7 @@ screens() {
   local folder=$1 sources
   shift
   ui_packages
-  mapfile -t sources < <(find ui/src ui/build ui/test/contact ui/index.html ui/package-lock.json \
+  mapfile -t sources < <(find ui/src ui/build ui/public ui/test/contact ui/index.html ui/package-lock.json \
     ui/*.config.* shared/messages shared/catalogue shared/languages.json -type f -not -name '*.test.ts' | sort)
   [ -f "ui/$folder/index.html" ] || rm -f "$STAMPS/$folder"
   stamped "$folder" "${sources[@]}" -- "$@" >&2
@@ -149,12 +149,13 @@ pseudo_language() {
 venv() {
   system_packages python3 python3-venv
   [ -x .venv/bin/python ] || rm -f "$STAMPS/venv"
-  stamped venv tests/oracle/requirements.txt -- make_venv >&2
+  stamped venv tests/oracle/requirements.lock -- make_venv >&2
 }
 
 make_venv() {
   python3 -m venv .venv
-  .venv/bin/pip install --quiet --disable-pip-version-check -r tests/oracle/requirements.txt
+  .venv/bin/pip install --quiet --disable-pip-version-check --require-hashes \
+    -r tests/oracle/requirements.lock
 }
 
 # Installs what drives the window, and a screen for it.

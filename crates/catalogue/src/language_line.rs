@@ -22,6 +22,8 @@ pub struct LanguageLine {
     pub direction: Direction,
     /// The sentence that the screens show when no messages can be loaded.
     pub no_words: String,
+    /// The sentences that the page shows where the engine is too old for the screens.
+    pub too_old: String,
 }
 
 /// How numbers are written.

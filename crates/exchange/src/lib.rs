@@ -19,6 +19,7 @@ mod fingerprint;
 mod frame;
 mod hand_in;
 mod hand_in_file;
+mod head;
 mod iso7064;
 mod keys;
 mod limits;
@@ -44,6 +45,7 @@ pub use hand_in_file::{
     Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,
     seal_hand_in,
 };
+pub use head::{FileHead, HEAD_BYTES};
 pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
 pub use limits::{
     BACKUP_CAPS, CARRY_CAPS, CLASS_KEY_CAPS, CLASS_PACK_CAPS, Caps, HAND_IN_CAPS, PERSONAL_CAPS,

@@ -14,7 +14,7 @@ use age::{DecryptError, Decryptor, Encryptor};
 use std::io::{Read, Write as _};
 
 const VERSION_PREFIX: &[u8] = b"age-encryption.org/v";
-const VERSION_LINE: &[u8] = b"age-encryption.org/v1\n";
+pub(super) const VERSION_LINE: &[u8] = b"age-encryption.org/v1\n";
 
 /// The shortest passphrase, in characters.
 const LEAST_PASSPHRASE_CHARS: usize = 8;

@@ -156,6 +156,28 @@ impl FileSource {
         (self.open)()
     }
 
+    /// Reads its first bytes, at most `most_bytes`. Returns them and the file, which still has
+    /// them. A file that cannot be opened has none, and says so when it is opened again.
+    #[must_use]
+    pub fn peek(self, most_bytes: u64) -> (Vec<u8>, Self) {
+        let mut head = Vec::new();
+        let opened = (self.open)().and_then(|mut reader| {
+            match (&mut reader).take(most_bytes).read_to_end(&mut head) {
+                Ok(_) => Ok(reader),
+                Err(_) => Err(Refusal::Unreadable),
+            }
+        });
+        let again = io::Cursor::new(head.clone());
+        let open: Opener = Box::new(move || Ok(Box::new(again.chain(opened?))));
+        (
+            head,
+            Self {
+                name: self.name,
+                open,
+            },
+        )
+    }
+
     /// Reads all of it, but no more than `most_bytes`.
     ///
     /// # Errors

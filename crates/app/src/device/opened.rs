@@ -8,7 +8,7 @@ use crate::error::CallError;
 use crate::escaped::escaped;
 use crate::student::join::PackOffer;
 use serde::{Deserialize, Serialize};
-use surefoot_exchange::{BACKUP_CAPS, CARRY_CAPS};
+use surefoot_exchange::{BACKUP_CAPS, CARRY_CAPS, FileHead, HEAD_BYTES};
 use ts_rs::TS;
 
 /// Files that another program opened with this one, or that were dropped on the window.
@@ -62,21 +62,44 @@ impl DeviceDoor {
         source: FileSource,
         opened: &mut OpenedFiles,
     ) -> Result<(), CallError> {
-        let name = source.name().to_owned();
-        let extension = name
-            .rsplit_once('.')
-            .map(|(_, end)| end.to_ascii_lowercase())
-            .unwrap_or_default();
-        let is = |kind: FileKind| kind.picked_extensions().contains(&extension.as_str());
-        if is(FileKind::HandIn) {
-            self.desk.add_waiting(source);
-        } else if is(FileKind::CarryFile) {
-            opened.carry = Some(self.context.keep_opened(source, &CARRY_CAPS));
-        } else if is(FileKind::Backup) {
-            opened.backup = Some(self.context.keep_opened(source, &BACKUP_CAPS));
-        } else {
-            opened.pack = Some(self.student.offer(source)?);
+        let (kind, source) = kind_of(source);
+        match kind {
+            FileKind::HandIn => self.desk.add_waiting(source),
+            FileKind::CarryFile => {
+                opened.carry = Some(self.context.keep_opened(source, &CARRY_CAPS));
+            }
+            FileKind::Backup => {
+                opened.backup = Some(self.context.keep_opened(source, &BACKUP_CAPS));
+            }
+            _ => opened.pack = Some(self.student.offer(source)?),
         }
         Ok(())
     }
+}
+
+/// The kind of an opened file: by the extension of its name, or by its first bytes if the name has
+/// none of ours. Android often gives another name, or the address of a file instead of a name.
+fn kind_of(source: FileSource) -> (FileKind, FileSource) {
+    const OPENED: [FileKind; 4] = [
+        FileKind::ClassPack,
+        FileKind::HandIn,
+        FileKind::CarryFile,
+        FileKind::Backup,
+    ];
+    let name = source.name().to_ascii_lowercase();
+    let extension = name.rsplit_once('.').map_or("", |(_, end)| end);
+    let by_name = |kind: &FileKind| kind.picked_extensions().contains(&extension);
+    if let Some(kind) = OPENED.into_iter().find(by_name) {
+        return (kind, source);
+    }
+    let (head, source) = source.peek(HEAD_BYTES as u64);
+    let kind = match FileHead::of(&head) {
+        FileHead::SealedForClass | FileHead::Zip => FileKind::HandIn,
+        // Both are sealed alike; what is left of the name decides.
+        FileHead::SealedByPassphrase if name.contains(".sfbackup") => FileKind::Backup,
+        FileHead::SealedByPassphrase => FileKind::CarryFile,
+        // Anything else is refused as no class pack.
+        FileHead::ClassPack | FileHead::Other => FileKind::ClassPack,
+    };
+    (kind, source)
 }

@@ -10,7 +10,7 @@ use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::escaped::escaped;
 use std::io::{Cursor, Read, Seek};
 use std::ops::ControlFlow;
-use surefoot_exchange::{HAND_IN_CAPS, Refusal};
+use surefoot_exchange::{FileHead, HAND_IN_CAPS, HEAD_BYTES, Refusal};
 use zip::ZipArchive;
 use zip::result::ZipError;
 
@@ -119,7 +119,8 @@ pub(crate) fn each_hand_in(
     expect(known);
     for source in sources {
         let name = escaped(source.name(), &[]).into_owned();
-        if !extension_is(&name, "zip") {
+        let (is_zip, source) = is_zip(source);
+        if !is_zip {
             take(name, source.open())?;
             continue;
         }
@@ -137,6 +138,19 @@ pub(crate) fn each_hand_in(
         }
     }
     ControlFlow::Continue(())
+}
+
+/// Whether a file is a zip: by its name, or by its first bytes if the name has no extension of
+/// ours. Android often gives another name.
+fn is_zip(source: FileSource) -> (bool, FileSource) {
+    if extension_is(source.name(), "zip") {
+        return (true, source);
+    }
+    if extension_is(source.name(), FileKind::HandIn.extension()) {
+        return (false, source);
+    }
+    let (head, source) = source.peek(HEAD_BYTES as u64);
+    (FileHead::of(&head) == FileHead::Zip, source)
 }
 
 /// A hand-in in a zip.

@@ -13,7 +13,7 @@ use surefoot_exchange::{Refusal, open_carry, seal_carry};
 
 const WORDS: &str = "seven quiet rivers";
 
-fn carry(device: &Device, student: &str) -> PathBuf {
+pub fn carry(device: &Device, student: &str) -> PathBuf {
     let made = device
         .app
         .student

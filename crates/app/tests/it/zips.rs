@@ -1,5 +1,6 @@
 //! Hand-ins from a zip and from a watched folder give the same import report as single files.
 
+use crate::second_device::carry;
 use crate::support::{Device, class_and_tablet, hand_in, rate};
 use std::fs;
 use std::io::Write as _;
@@ -124,6 +125,43 @@ fn a_foreign_file_opened_with_hand_ins_loses_none_of_them() {
     let job = desk.app.desk.import_hand_ins(ImportAsked { from }).unwrap();
     match desk.finish(job.unwrap()) {
         JobResult::Import { report } => assert_eq!(report.tally.files(), 3),
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn opened_files_without_our_extension_are_known_by_their_content() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let folder = tempfile::tempdir().unwrap();
+    let at = |name: &str, bytes: &[u8]| {
+        let path = folder.path().join(name);
+        fs::write(&path, bytes).unwrap();
+        path
+    };
+    let good = fs::read(hand_in(&tablet, &sky)).unwrap();
+    let pack = at("download", &fs::read(desk.pack_of(&class)).unwrap());
+    let one = at("sky.sfhandin.bin", &good);
+    let zip = at("document:41", &zip_of(&[("a/sky.sfhandin", good)]));
+    let carry = at("carry (1)", &fs::read(carry(&tablet, &sky)).unwrap());
+    let foreign = at("cat", b"a cat");
+    desk.hands.open_with(&[&pack, &one, &zip, &carry, &foreign]);
+    let opened = desk.app.device.opened_files(Nothing {}).unwrap();
+    assert_eq!(
+        opened.pack.map(|p| p.class_title).as_deref(),
+        Some("Room 7 (invented)")
+    );
+    assert_eq!(opened.hand_ins, 2);
+    assert_eq!(
+        opened.carry.map(|c| c.file_name).as_deref(),
+        Some("carry (1)")
+    );
+    let names: Vec<_> = opened.not_taken.iter().map(|n| &n.file_name[..]).collect();
+    assert_eq!(names, ["cat"]);
+    let from = ImportFrom::Opened;
+    let job = desk.app.desk.import_hand_ins(ImportAsked { from }).unwrap();
+    match desk.finish(job.unwrap()) {
+        JobResult::Import { report } => assert_eq!(report.tally.files(), 2),
         other => panic!("{other:?}"),
     }
 }

@@ -14,6 +14,15 @@ val tauriProperties = Properties().apply {
     }
 }
 
+// The key of whoever gives the program out, as docs/android.md describes. Without it, a release is
+// signed with the key that every Android SDK makes for itself: good for trying, not for giving out.
+val keyProperties = Properties().apply {
+    val propFile = rootProject.file("keystore.properties")
+    if (propFile.exists()) {
+        propFile.inputStream().use { load(it) }
+    }
+}
+
 android {
     compileSdk = 37
     namespace = "org.surefoot.app"
@@ -24,6 +33,14 @@ android {
         targetSdk = 37
         versionCode = tauriProperties.getProperty("tauri.android.versionCode", "1").toInt()
         versionName = tauriProperties.getProperty("tauri.android.versionName", "1.0")
+    }
+    signingConfigs {
+        create("release") {
+            keyProperties.getProperty("storeFile")?.let { storeFile = file(it) }
+            storePassword = keyProperties.getProperty("password")
+            keyAlias = keyProperties.getProperty("keyAlias")
+            keyPassword = keyProperties.getProperty("password")
+        }
     }
     buildTypes {
         getByName("debug") {
@@ -39,6 +56,7 @@ android {
             }
         }
         getByName("release") {
+            signingConfig = signingConfigs.getByName(if (keyProperties.isEmpty) "debug" else "release")
             optimization {
                enable = true
             }

@@ -55,7 +55,9 @@ abstract class BuildTask : DefaultTask() {
         val rootDirRel = rootDirRel ?: throw GradleException("rootDirRel cannot be null")
         val target = target ?: throw GradleException("target cannot be null")
         val release = release ?: throw GradleException("release cannot be null")
-        val args = listOf("tauri", "android", "android-studio-script");
+        // The command of the screens' packages, as seen from the window's crate.
+        val tauri = "../ui/node_modules/@tauri-apps/cli/tauri.js"
+        val args = listOf(tauri, "android", "android-studio-script");
 
         execOperations.exec {
             workingDir(File(projectDir, rootDirRel))

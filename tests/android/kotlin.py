@@ -1,0 +1,119 @@
+#!/usr/bin/env python3
+"""Type-checks the Android project's Kotlin with Tauri's, wry's and the plugins', without an SDK.
+
+    kotlin.py TOOLS BUILT
+        TOOLS holds what tools.sh fetched: Kotlin's compiler and descriptions of Android's
+        classes. BUILT is the folder that check.sh leaves. Ends with "N passed, M failed".
+
+The described classes are a little less strict than the real ones: see stubs.py. The versions of
+Android that have a class are not known here, and Gradle's own files are not compiled.
+"""
+
+import json
+import pathlib
+import re
+import shutil
+import subprocess
+import sys
+
+import natives
+import stubs
+
+TOP = pathlib.Path(__file__).resolve().parents[2]
+OURS = TOP / "src-tauri/gen/android/app/src/main/java"
+EXTRA = TOP / "tests/android/kotlin"
+JACKSON = [pathlib.Path(f"/usr/share/java/jackson-{part}.jar") for part in ("core", "databind", "annotations")]
+# As in the project's build.gradle.kts.
+LANGUAGE, JVM = "2.2", "1.8"
+
+# Two errors for a copy of our files, as (what, instead, what the compiler must say).
+PLANTED = [
+    ("moveTaskToBack(true)", 'moveTaskToBack("true")', "argument type mismatch"),
+    ('openAssetFileDescriptor(file, "r")?.use', 'openAssetFileDescriptor(file, "r").use',
+     "only safe (?.) or non-null asserted (!!.) calls are allowed"),
+]
+
+
+def compile_kotlin(tools, sources, classes, out):
+    """Compiles folders. Returns the errors as the compiler gives them."""
+    lib = tools / "node_modules/kotlin-compiler/lib"
+    shutil.rmtree(out, ignore_errors=True)
+    done = subprocess.run(
+        ["java", "-Xmx1500m", "-cp", lib / "kotlin-preloader.jar", "org.jetbrains.kotlin.preloading.Preloader",
+         "-cp", lib / "kotlin-compiler.jar", "org.jetbrains.kotlin.cli.jvm.K2JVMCompiler",
+         "-nowarn", "-language-version", LANGUAGE, "-Xsuppress-version-warnings", "-jvm-target", JVM,
+         "-cp", ":".join(map(str, [*JACKSON, *classes])), "-d", out, *sources],
+        capture_output=True, text=True)
+    errors = [line for line in done.stderr.splitlines() if " error: " in line or line.startswith("error: ")]
+    if done.returncode and not errors:
+        errors = [f"the compiler ended with {done.returncode}: {done.stderr[-2000:]}"]
+    return errors
+
+
+def plugin_folders():
+    """The Kotlin of Tauri and its plugins, where Cargo has them."""
+    found = json.loads(subprocess.run(
+        ["cargo", "metadata", "--format-version", "1", "--locked", "--offline"],
+        cwd=TOP, check=True, capture_output=True, text=True).stdout)
+    reached = {"tauri": "mobile/android", "tauri-plugin-dialog": "android", "tauri-plugin-fs": "android"}
+    folders = [pathlib.Path(one["manifest_path"]).parent / reached[one["name"]] / "src/main"
+               for one in found["packages"] if one["name"] in reached]
+    return [folder for folder in folders if folder.is_dir()]
+
+
+def main(tools, built):
+    work = built / "kotlin-check"
+    described = tools / "stubs"
+    if not described.is_dir():
+        making = tools / "stubs.part"
+        shutil.rmtree(making, ignore_errors=True)
+        stubs.main(tools / "wheels", making)
+        making.rename(described)
+    generated = built / "kotlin"
+    plugins = plugin_folders()
+    checks = {"Tauri and both plugins are there": [] if len(plugins) == 3 else [f"only {plugins}"],
+              "the build wrote wry's and Tauri's files": [
+                  f"{name} is missing" for name in ("Rust.kt", "WryActivity.kt", "TauriActivity.kt")
+                  if not (generated / name).exists()]}
+
+    everything = [OURS, generated, *plugins, EXTRA, described]
+    checks["all Kotlin fits Android's types"] = compile_kotlin(tools, everything, [], work / "classes")
+    count = len(list((work / "classes").rglob("*.class")))
+    checks[f"{count} classes came of it"] = [] if count > 60 else ["too few"]
+
+    # The same errors that a person makes; our files alone, against the classes just made.
+    copy = work / "planted"
+    shutil.rmtree(copy, ignore_errors=True)
+    shutil.copytree(OURS, copy)
+    wanted = []
+    for what, instead, says in PLANTED:
+        holding = [file for file in copy.rglob("*.kt") if what in file.read_text()]
+        if len(holding) != 1:
+            checks[f"plant {instead}"] = [f"{what} is in {len(holding)} files"]
+            continue
+        text = holding[0].read_text()
+        line = text[:text.index(what)].count("\n") + 1
+        holding[0].write_text(text.replace(what, instead, 1))
+        wanted.append((f"{holding[0].name}:{line}:", says))
+    errors = compile_kotlin(tools, [copy, described], [work / "classes"], work / "of-planted")
+    for place, says in wanted:
+        caught = any(place in error and says in error for error in errors)
+        checks[f"a planted error is caught: {says}"] = [] if caught else [f"{place} gave {errors}"]
+    checks["and nothing but the planted errors"] = errors if len(errors) != len(wanted) else []
+
+    kotlin_files = [file for folder in everything[:-2] for file in folder.rglob("*.kt")]
+    asked, faults = natives.compare(kotlin_files, (built / "expanded.rs").read_text())
+    checks[f"{asked} native methods are what Rust exports"] = faults or ([] if asked else ["none"])
+
+    failed = 0
+    for name, faults in checks.items():
+        failed += bool(faults)
+        print(f"{'FAILED' if faults else 'ok'}  {name}")
+        for fault in faults[:40]:
+            print(f"    {re.sub('.*/(?=[^/]*[.](kt|java):)', '', fault)}")
+    print(f"{len(checks) - failed} passed, {failed} failed")
+    return failed > 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(*map(pathlib.Path, sys.argv[1:])))
