@@ -21,6 +21,8 @@ import tempfile
 
 import numpy as np
 
+from checks import check, ended
+
 CONCEPTS = 60
 ROTATIONS = 18
 DATES = (2, 5, 11, 17)
@@ -130,15 +132,6 @@ def coverage(made):
 
 
 def main():
-    passed = failed = 0
-
-    def check(words, fits):
-        nonlocal passed, failed
-        fits = bool(fits)
-        passed, failed = passed + fits, failed + (not fits)
-        if not fits:
-            print("FAILED", words)
-
     for nth, (name, setting) in enumerate(SETTINGS.items()):
         rng = np.random.default_rng(9000 + nth)
         made = [simulate(rng, **setting) for _ in range(CLASSES)]
@@ -157,8 +150,7 @@ def main():
             check(f"{name}: first five {ours[1]:.3f}", ours[1] >= LEAST_FIRST_FIVE)
         for way, (auc, _) in ways.items():
             check(f"{name}: AUC beside {way}", ours[0] > auc)
-    print(f"{passed} passed, {failed} failed")
-    return failed > 0 or passed == 0
+    return ended()
 
 
 if __name__ == "__main__":

@@ -33,19 +33,11 @@ from cryptography.hazmat.primitives.kdf.argon2 import Argon2id
 from cryptography.hazmat.primitives.kdf.hkdf import HKDF
 from stdnum.iso7064 import mod_37_36
 
+from checks import check, ended
+
 TOP = pathlib.Path(__file__).resolve().parents[2]
 PREFIX = b"surefoot exchange signature v1\n"
 SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
-passed = failed = 0
-
-
-def check(name, holds, detail=""):
-    global passed, failed
-    if holds:
-        passed += 1
-    else:
-        failed += 1
-        print(f"  FAILED  {name} {detail}")
 
 
 def fixture_program(given):
@@ -440,8 +432,7 @@ def main():
         facts = json.loads((folder / "facts.json").read_text())
         hand_in = ours_opened(program, folder, schemas, facts)
         theirs_opened(program, folder, schemas, hand_in, facts)
-    print(f"{passed} passed, {failed} failed")
-    return 1 if failed or not passed else 0
+    return ended()
 
 
 if __name__ == "__main__":

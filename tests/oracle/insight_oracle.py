@@ -30,18 +30,7 @@ from statsmodels.stats.inter_rater import cohens_kappa
 from statsmodels.stats.multitest import multipletests
 from statsmodels.stats.proportion import proportion_confint
 
-passed = failed = 0
-SHOWN = 10
-
-
-def check(ok, what):
-    global passed, failed
-    if ok:
-        passed += 1
-    else:
-        failed += 1
-        if failed <= SHOWN:
-            print("FAILED", what)
+from checks import check, ended
 
 
 def close(a, b, tolerance=1e-9):
@@ -141,7 +130,7 @@ def statistics(binary, rng):
             # tau-b ties S to the library's own count.
             pairs = n * (n - 1) / 2
             tied = sum(t * (t - 1) / 2 for t in ties)
-            check(close(tau * math.sqrt(pairs * (pairs - tied)), s), "S and kendalltau")
+            check("S and kendalltau", close(tau * math.sqrt(pairs * (pairs - tied)), s))
         x = np.sort(rng.random(n))
         add({"kind": "theil_sen", "points": list(zip(x.tolist(), y.tolist()))},
             list(stats.theilslopes(y, x)[:1]) + list(stats.theilslopes(y, x)[2:4]))
@@ -159,8 +148,8 @@ def statistics(binary, rng):
     for case, (value, tolerance), answer in zip(cases, expected, ask(binary, "statistics", {"cases": cases})):
         flat = lambda v: [v] if v is None or np.isscalar(v) else list(v)
         a, b = flat(answer), flat(value)
-        check(len(a) == len(b) and all(close(x, y, tolerance) for x, y in zip(a, b)),
-              f"{case} gave {answer}, not {value}")
+        check(f"{case} gave {answer}, not {value}",
+              len(a) == len(b) and all(close(x, y, tolerance) for x, y in zip(a, b)))
 
 
 # ---- trends -----------------------------------------------------------------
@@ -216,7 +205,7 @@ def trends(binary, rng, number):
     for case, answer in zip(cases, ask(binary, "trends", {"cases": cases, "fdr": 0.1})):
         own = [trend_of(rows, 6) for rows in case["ratings"]]
         phi = max(1.0, float(np.median([c["VP"] / c["V"] for c in own if c["V"] > 0])))
-        check(close(answer["phi"], phi), f"trend {case['id']} phi {answer['phi']} not {phi}")
+        check(f"trend {case['id']} phi {answer['phi']} not {phi}", close(answer["phi"], phi))
         for c in own:
             s, v = c["S"], c["V"]
             c["z"] = np.sign(s) * (abs(s) - 1) / math.sqrt(phi * v) if v > 0 else 0.0
@@ -234,7 +223,7 @@ def trends(binary, rng, number):
         for c, found in zip(own, answer["concepts"]):
             for key, value in c.items():
                 ok = found[key] == value if key == "say" else close(found[key], value)
-                check(ok, f"trend {case['id']} {key}: {found[key]} not {value}")
+                check(f"trend {case['id']} {key}: {found[key]} not {value}", ok)
 
 
 # ---- calibration ----------------------------------------------------------------
@@ -293,10 +282,10 @@ def calibration(binary, rng, number):
             k2 = base * (1 - base) / (n - 1)
             want |= dict(rel=rel, res=res, unc=base * (1 - base), rel_c=rel - k1,
                          res_c=res - k1 + k2, unc_c=base * (1 - base) + k2)
-        check(set(answer) == set(want), f"calibration {case['id']} shows {set(answer) ^ set(want)}")
+        check(f"calibration {case['id']} shows {set(answer) ^ set(want)}", set(answer) == set(want))
         for key in set(answer) & set(want):
             ok = answer[key] == want[key] if key == "say" else close(answer[key], want[key], 1e-5)
-            check(ok, f"calibration {case['id']} {key}: {answer[key]} not {want[key]}")
+            check(f"calibration {case['id']} {key}: {answer[key]} not {want[key]}", ok)
 
 
 # ---- talk plans --------------------------------------------------------------------
@@ -319,8 +308,8 @@ def plans(binary, rng, number):
         sets = [s for k in range(3) for s in itertools.combinations(range(len(offers)), k)
                 if sum(offers[p][1] for p in s) <= case["minutes"]]
         best = max(sets, key=lambda s: (sum(offers[p][0] for p in s), -sum(offers[p][1] for p in s)))
-        check(answer["chosen"] == [case["today"][p]["id"] for p in best]
-              and answer["value"] == sum(offers[p][0] for p in best), f"plan {case['id']}: {answer}")
+        check(f"plan {case['id']}: {answer}", answer["chosen"] == [case["today"][p]["id"] for p in best]
+              and answer["value"] == sum(offers[p][0] for p in best))
 
 
 # ---- share-safe tables ------------------------------------------------------------------
@@ -359,20 +348,20 @@ def share_safe(binary, rng, number):
         table = np.array(case["table"])
         primary = table < case["n"]
         bounds = lp_bounds(table, primary)
-        check(answer["bounds_primary_only"] == bounds, f"table {case['id']} bounds")
-        check(answer["recoverable"] == [b[:2] for b in bounds if b[2] == b[3]],
-              f"table {case['id']} recoverable")
+        check(f"table {case['id']} bounds", answer["bounds_primary_only"] == bounds)
+        check(f"table {case['id']} recoverable",
+              answer["recoverable"] == [b[:2] for b in bounds if b[2] == b[3]])
         recovered += sum(b[2] == b[3] for b in bounds)
         withheld = np.array(answer["withheld"], bool)
-        check(withheld.shape == table.shape and (withheld | ~primary).all(), f"table {case['id']} mask")
+        check(f"table {case['id']} mask", withheld.shape == table.shape and (withheld | ~primary).all())
         narrow = [b for b in lp_bounds(table, withheld)
                   if primary[b[0], b[1]] and b[3] - b[2] < case["width"]]
         if narrow:
             # Only allowed when withholding everything does not help either.
             unsafe += 1
-            check(withheld.all() and not answer["safe"], f"table {case['id']} leaves {narrow}")
+            check(f"table {case['id']} leaves {narrow}", withheld.all() and not answer["safe"])
         else:
-            check(answer["safe"], f"table {case['id']} is safe")
+            check(f"table {case['id']} is safe", answer["safe"])
         extra += int((withheld & ~primary).sum())
     print(f"share-safe: {number} tables, {recovered} small cells recoverable before, "
           f"{extra} further cells withheld, {unsafe} tables too coarse to protect")
@@ -408,7 +397,7 @@ def fewest(binary, rng, number):
                 break
         used = int((np.array(answer["withheld"], bool) & ~primary).sum())
         ours, best = ours + used, best + least
-        check(used <= 1.2 * least, f"table {case['id']} withholds {used}, {least} would do")
+        check(f"table {case['id']} withholds {used}, {least} would do", used <= 1.2 * least)
     print(f"share-safe: {ours} further cells withheld on {number} small tables, fewest possible {best}")
 
 
@@ -519,15 +508,15 @@ def groups(binary, rng, number):
     shares = []
     for case, answer in zip(cases, answers):
         worth = worth_if_valid(case, answer["plan"])
-        check(worth == answer["value"], f"groups {case['id']}: worth {worth}, said {answer['value']}")
+        check(f"groups {case['id']}: worth {worth}, said {answer['value']}", worth == answer["value"])
         best = best_groups(case, 60)
         if best is None or worth is None:
             continue
         share = worth / best if best else 1.0
         shares.append(share)
-        check(0.99 <= share <= 1, f"groups {case['id']}: {worth} of {best}")
-        check(worth >= best * (1 - answer["proven_gap"]) - 1e-6, f"groups {case['id']} gap is too small")
-    check(bool(shares) and float(np.mean(shares)) >= 0.998, f"groups mean {np.mean(shares)}")
+        check(f"groups {case['id']}: {worth} of {best}", 0.99 <= share <= 1)
+        check(f"groups {case['id']} gap is too small", worth >= best * (1 - answer["proven_gap"]) - 1e-6)
+    check(f"groups mean {np.mean(shares)}", bool(shares) and float(np.mean(shares)) >= 0.998)
     print(f"groups: {len(shares)} optima proved, mean {np.mean(shares):.5f}, "
           f"least {min(shares):.5f}, {seconds:.2f} s a case")
 
@@ -549,8 +538,7 @@ def main():
     share_safe(options.bin, rng, options.tables)
     fewest(options.bin, rng, 20)
     groups(options.bin, rng, options.groups)
-    print(f"{passed} passed, {failed} failed")
-    sys.exit(failed > 0 or passed == 0)
+    sys.exit(ended())
 
 
 if __name__ == "__main__":

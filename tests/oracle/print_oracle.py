@@ -15,6 +15,8 @@ import subprocess
 import sys
 import tempfile
 
+from checks import check, ended
+
 SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
 # ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
 PAPERS = {"a4": (595.28, 841.89), "letter": (612.0, 792.0)}
@@ -23,16 +25,6 @@ LANGUAGES = [
     line["tag"] for line in json.loads((SHARED / "languages.json").read_text(encoding="utf-8"))
 ]
 KEY = {"en": "Answer key", "es": "Respuestas:"}
-passed = failed = 0
-
-
-def check(holds, what):
-    global passed, failed
-    if holds:
-        passed += 1
-    else:
-        failed += 1
-        print("FAILED", what)
 
 
 def run(*args):
@@ -79,37 +71,36 @@ def look_at(folder, concept, nth):
     name = f"{concept} level {level} {paper} {density} {language}"
     out = sheet(folder, concept, level, count, paper, density, language)
     info = run("pdfinfo", out)
-    check(re.search(r"^Tagged:\s+yes", info, re.M), f"{name}: not tagged")
+    check(f"{name}: not tagged", re.search(r"^Tagged:\s+yes", info, re.M))
     size = re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info)
     there = tuple(float(v) for v in size.groups())
-    check(all(abs(a - b) < 0.5 for a, b in zip(there, PAPERS[paper])), f"{name}: paper {there}")
+    check(f"{name}: paper {there}", all(abs(a - b) < 0.5 for a, b in zip(there, PAPERS[paper])))
     pages = run("pdftotext", "-raw", out, "-").split("\f")
     starts = [n for n, page in enumerate(pages) if page.lstrip().startswith(KEY[language])]
-    check(len(starts) == 1 and starts[0] > 0, f"{name}: key on a page apart, found {starts}")
+    check(f"{name}: key on a page apart, found {starts}", len(starts) == 1 and starts[0] > 0)
     if not starts:
         return
     exercises = "\n".join(pages[: starts[0]])
     places = [re.search(rf"^{n}\. ", exercises, re.M) for n in range(1, count + 1)]
-    check(all(places), f"{name}: numbers of the exercises")
+    check(f"{name}: numbers of the exercises", all(places))
     # The key: number and answer, one after the other.
     key = squeezed("\n".join(pages[starts[0] :]))
     at = 0
     for n, item in enumerate(expected(concept, level, count), 1):
         answer = squeezed(words(item, language))
         found = key.find(f"{n}.{answer}", at)
-        check(found >= 0, f"{name}: answer {n} {answer!r} in {key[at:at + 120]!r}")
+        check(f"{name}: answer {n} {answer!r} in {key[at:at + 120]!r}", found >= 0)
         at = max(at, found)
 
 
 def main():
     catalogue = run(SUREFOOT, "exercises", "--concept", "all", "--level", "1", "--count", "1")
     concepts = [json.loads(line)["concept"] for line in catalogue.splitlines()]
-    check(len(concepts) >= 140, f"{len(concepts)} concepts with exercises")
+    check(f"{len(concepts)} concepts with exercises", len(concepts) >= 140)
     with tempfile.TemporaryDirectory() as folder:
         for nth, concept in enumerate(concepts):
             look_at(folder, concept, nth)
-    print(f"{passed} passed, {failed} failed")
-    return failed != 0
+    return ended()
 
 
 if __name__ == "__main__":

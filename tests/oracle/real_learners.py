@@ -36,6 +36,8 @@ from scipy import stats
 from scipy.special import expit, logit
 from sklearn.linear_model import LogisticRegression
 
+from checks import check, ended
+
 FULL = bool(os.environ.get("FULL"))
 CLASSES = 20 if FULL else 8
 SIZES = (8, 15, 25, 35) if FULL else (8, 25)
@@ -314,15 +316,6 @@ def measure(seed, answers, concept, way, other_problems, size):
 
 
 def main():
-    passed = failed = 0
-
-    def check(words, fits):
-        nonlocal passed, failed
-        fits = bool(fits)
-        passed, failed = passed + fits, failed + (not fits)
-        if not fits:
-            print("FAILED", words)
-
     sets = list(from_debian())
     folder = os.environ.get("SUREFOOT_REAL_LEARNERS")
     if folder:
@@ -359,8 +352,7 @@ def main():
     mean = {name: np.mean(all) for name, all in total.items()}
     print(f"{'mean of all settings':<60}", *(f"{mean[one]:13.4f}" for one in names))
     check("mean of all settings", mean["Surefoot"] <= mean["mixed logit"])
-    print(f"{passed} passed, {failed} failed")
-    return failed > 0 or passed == 0
+    return ended()
 
 
 if __name__ == "__main__":

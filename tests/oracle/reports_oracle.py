@@ -25,6 +25,8 @@ import tempfile
 import openpyxl
 from stdnum.iso7064 import mod_37_36
 
+from checks import check, ended
+
 SUREFOOT = os.environ.get("SUREFOOT", "target/debug/surefoot")
 TODAY = "2026-11-25"
 # ISO 216 and ANSI/ASME Y14.1, in points of 1/72 inch.
@@ -38,16 +40,6 @@ FAMILY_CAUTION = {
     "en": "They are not a grade and not a diagnosis",
     "es": "No es una calificación ni un diagnóstico",
 }
-passed = failed = 0
-
-
-def check(holds, what):
-    global passed, failed
-    if holds:
-        passed += 1
-    else:
-        failed += 1
-        print("FAILED", what)
 
 
 def run(*args):
@@ -100,9 +92,9 @@ def named_in(text, names):
 
 def look_at_page(pdf, paper, what):
     info = run("pdfinfo", pdf)
-    check(re.search(r"^Tagged:\s+yes", info, re.M), f"{what}: not tagged")
+    check(f"{what}: not tagged", re.search(r"^Tagged:\s+yes", info, re.M))
     size = tuple(map(float, re.search(r"Page size:\s+([\d.]+) x ([\d.]+)", info).groups()))
-    check(all(abs(a - b) < 0.5 for a, b in zip(size, PAPERS[paper])), f"{what}: paper {size}")
+    check(f"{what}: paper {size}", all(abs(a - b) < 0.5 for a, b in zip(size, PAPERS[paper])))
     return int(re.search(r"^Pages:\s+(\d+)", info, re.M).group(1))
 
 
@@ -113,13 +105,13 @@ def families(desk):
         for of in ("family", "conference"):
             what = f"{of} {seat} {paper} {language}"
             pdf = desk.report(of, "--seat", str(seat), "--paper", paper, "--language", language)
-            check(look_at_page(pdf, paper, what) == 1, f"{what}: one page")
+            check(f"{what}: one page", look_at_page(pdf, paper, what) == 1)
             text = text_of(pdf)
-            check(named_in(text, [own]) == [own], f"{what}: the name")
+            check(f"{what}: the name", named_in(text, [own]) == [own])
             others = [name for s, name in desk.names.items() if s != seat]
-            check(named_in(text, others) == [], f"{what}: others {named_in(text, others)}")
+            check(f"{what}: others {named_in(text, others)}", named_in(text, others) == [])
             caution = (FAMILY_CAUTION if of == "family" else CAUTION)[language]
-            check(caution in text, f"{what}: the caution")
+            check(f"{what}: the caution", caution in text)
 
 
 def nameless(desk):
@@ -128,8 +120,8 @@ def nameless(desk):
             pdf = desk.report(of, "--language", language)
             look_at_page(pdf, "letter", of)
             text = text_of(pdf)
-            check(named_in(text, desk.names.values()) == [], f"{of} {language}: a name")
-            check(of == "talk" or CAUTION[language] in text or "no una calificación" in text, f"{of} {language}: caution")
+            check(f"{of} {language}: a name", named_in(text, desk.names.values()) == [])
+            check(f"{of} {language}: caution", of == "talk" or CAUTION[language] in text or "no una calificación" in text)
 
 
 def band_of(low, raters):
@@ -179,16 +171,16 @@ def rows_of(desk, by_strand):
 def share_table(desk, step, handed_out):
     text = run(SUREFOOT, "share-table", "--desk", desk.path, "--today", TODAY, "--json")
     table = json.loads(text)
-    check(named_in(text, desk.names.values()) == [], "share-table: a name")
-    check(table["step"] == step, f"step {table['step']}")
-    check(table["audit"]["safe"], "the audit")
-    check(table["release"]["kind"] == "allowed", f"release {table['release']}")
+    check("share-table: a name", named_in(text, desk.names.values()) == [])
+    check(f"step {table['step']}", table["step"] == step)
+    check("the audit", table["audit"]["safe"])
+    check(f"release {table['release']}", table["release"]["kind"] == "allowed")
     page = text_of(desk.report("share-safe"))
     for sign in "≤≥<":
         page = page.replace(f"{sign} ", sign)
     by_strand = step == "strand_bands"
     wanted = rows_of(desk, by_strand)
-    check(len(wanted) == len(table["rows"]), f"{len(table['rows'])} rows, {len(wanted)} wanted")
+    check(f"{len(table['rows'])} rows, {len(wanted)} wanted", len(wanted) == len(table["rows"]))
     withheld = 0
     for row in table["rows"]:
         key = row["strand"] if by_strand else row["concept"]["id"]
@@ -196,20 +188,20 @@ def share_table(desk, step, handed_out):
         name, band, shown = f"{key} {low} of {raters}", wanted_band(low, raters), row["shown"]
         if shown["kind"] == "withheld":
             withheld += 1
-            check(band is None, f"{name}: withheld")
+            check(f"{name}: withheld", band is None)
             continue
-        check(band is not None, f"{name}: shown")
+        check(f"{name}: shown", band is not None)
         to, share = shown["to_percent"], 100 * low / raters
         fits = shown["from_percent"] <= share and (share <= to if shown["to_included"] else share < to)
-        check(fits, f"{name}: {shown}")
-        check(shown["fewest_reporters"] <= raters <= (shown["most_reporters"] or 10**6), f"{name}: raters")
-        check(band in page and (title is None or title in page), f"{name}: {band} on paper")
-    check(withheld == table["audit"]["withheld"], f"{withheld} withheld")
+        check(f"{name}: {shown}", fits)
+        check(f"{name}: raters", shown["fewest_reporters"] <= raters <= (shown["most_reporters"] or 10**6))
+        check(f"{name}: {band} on paper", band in page and (title is None or title in page))
+    check(f"{withheld} withheld", withheld == table["audit"]["withheld"])
     with sqlite3.connect(f"file:{desk.path}?mode=ro", uri=True) as store:
         (noted,) = store.execute("SELECT count(*) FROM share_release").fetchone()
         marks = store.execute("SELECT DISTINCT place, seat_mark FROM share_release_rating").fetchall()
-    check(noted == handed_out, f"{noted} tables noted as handed out")
-    check(len(marks) == handed_out * len(desk.names), f"{len(marks)} marks")
+    check(f"{noted} tables noted as handed out", noted == handed_out)
+    check(f"{len(marks)} marks", len(marks) == handed_out * len(desk.names))
     print(f"share-table: {step}, {len(table['rows'])} rows, {withheld} withheld, audit {table['audit']}")
 
 
@@ -219,41 +211,44 @@ def tables(desk):
         book = openpyxl.load_workbook(desk.report("workbook", "--language", language, name="b.xlsx"))
         board, summary = book.worksheets
         cells = [cell for sheet in book.worksheets for line in sheet.iter_rows() for cell in line]
-        check(all(cell.data_type != "f" for cell in cells), f"{language}: a formula in the workbook")
+        check(f"{language}: a formula in the workbook", all(cell.data_type != "f" for cell in cells))
         for sheet, kind in ((board, "board-csv"), (summary, "summary-csv")):
             raw = open(desk.report(kind, "--language", language, name="t.csv"), "rb").read()
-            check(raw.startswith(b"\xef\xbb\xbf"), f"{kind}: byte order mark")
+            check(f"{kind}: byte order mark", raw.startswith(b"\xef\xbb\xbf"))
             text = raw.decode("utf-8-sig")
-            check(text.count("\r\n") == text.count("\n") == len(rows) + 1, f"{kind}: lines end in CRLF")
+            check(f"{kind}: lines end in CRLF", text.count("\r\n") == text.count("\n") == len(rows) + 1)
             lines = list(csv.reader(io.StringIO(text, newline=""), strict=True))
-            check(len({len(line) for line in lines}) == 1, f"{kind}: as many fields in each line")
-            check(len(lines) == len(rows) + 1, f"{kind}: {len(lines)} lines")
+            check(f"{kind}: as many fields in each line", len({len(line) for line in lines}) == 1)
+            check(f"{kind}: {len(lines)} lines", len(lines) == len(rows) + 1)
             texts = [f for line in lines for f in line if f and not re.fullmatch(r"-?\d+(\.\d+)?", f)]
-            check(not any(f[0] in "=+-@\t\r" for f in texts), f"{kind}: begins like a formula")
+            check(f"{kind}: begins like a formula", not any(f[0] in "=+-@\t\r" for f in texts))
             values = [["" if v is None else v for v in line] for line in sheet.iter_rows(values_only=True)]
             same = len(values) == len(lines) and all(
                 str(v) == f or (f and not isinstance(v, str) and float(f) == float(v))
                 for there, here in zip(values, lines)
                 for v, f in zip(there, here)
             )
-            check(same, f"{kind} {language}: CSV and workbook differ")
+            check(f"{kind} {language}: CSV and workbook differ", same)
         for n, row in enumerate(rows, 2):
             line = [cell.value for cell in board[n]]
-            check(line[0] == row["concept"]["id"], f"{line[0]}: its row")
+            check(f"{line[0]}: its row", line[0] == row["concept"]["id"])
             for place, cell in enumerate(row["passes"]):
                 there = tuple(line[6 + 2 * place : 8 + 2 * place])
-                check(there == (cell["rated"], cell["needs"]), f"{line[0]} pass {place + 1}: {there}")
+                check(f"{line[0]} pass {place + 1}: {there}", there == (cell["rated"], cell["needs"]))
             line = [cell.value for cell in summary[n]]
-            check(line[12:16] == row["latest"], f"{line[0]}: ratings {line[12:16]}")
-            check(line[16:18] == row["results"] and line[18:21] == row["practice"], f"{line[0]}: results")
+            check(f"{line[0]}: ratings {line[12:16]}", line[12:16] == row["latest"])
+            results, practice = row["results"], row["practice"]
+            check(f"{line[0]}: results", line[16:18] == [results["right"], results["wrong"]])
+            sums = [practice["alone"], practice["with_help"], practice["wrong"]]
+            check(f"{line[0]}: practice", line[18:21] == sums)
             for value, wanted in zip(line[8:11], (row["has_it"], row["low"], row["high"])):
                 fits = value is None if wanted is None else abs(value - wanted) <= 0.0005 + 1e-12
-                check(fits, f"{line[0]}: {value} for {wanted}")
+                check(f"{line[0]}: {value} for {wanted}", fits)
             counts = [
                 sum(1 for (_, at), c in desk.last.items() if at == row["concept"]["id"] and c == r)
                 for r in range(4)
             ]
-            check(line[12:16] == counts, f"{line[0]}: {line[12:16]} for {counts} in the store")
+            check(f"{line[0]}: {line[12:16]} for {counts} in the store", line[12:16] == counts)
 
 
 def slips(desk):
@@ -262,31 +257,31 @@ def slips(desk):
         more = ("--paper", paper, "--language", language)
         pdf = desk.report("slips", *more)
         what = f"slips {paper} {language}"
-        check(look_at_page(pdf, paper, what) in (2, 3), f"{what}: two or three sheets")
+        check(f"{what}: two or three sheets", look_at_page(pdf, paper, what) in (2, 3))
         text = text_of(pdf)
         seat = {"en": "Seat", "es": "Asiento"}[language]
         numbers = sorted(int(found) for found in re.findall(rf"· {seat} (\d+)", text))
-        check(numbers == sorted(desk.names), f"{what}: seats {numbers}")
+        check(f"{what}: seats {numbers}", numbers == sorted(desk.names))
         codes = re.findall(r"(?<![\w-])(?:[0-9A-Z]{3}-){4}[0-9A-Z]{3}(?![\w-])", text)
-        check(len(codes) == len(set(codes)) == len(desk.names), f"{what}: {len(codes)} codes")
+        check(f"{what}: {len(codes)} codes", len(codes) == len(set(codes)) == len(desk.names))
         signs = re.findall(r"(?<![\w-])[0-9A-Z]{3}-[0-9A-Z]{3}(?![\w-])", text)
-        check(len(signs) == len(set(signs)) == len(desk.names), f"{what}: {len(signs)} PIN signs")
+        check(f"{what}: {len(signs)} PIN signs", len(signs) == len(set(signs)) == len(desk.names))
         plain = [code.replace("-", "") for code in codes]
         for code in plain:
-            check(mod_37_36.is_valid(code), f"{what}: check character of {code}")
+            check(f"{what}: check character of {code}", mod_37_36.is_valid(code))
         # The token is part of what the check character of the PIN signs covers.
         for pin in (one.replace("-", "") for one in signs):
             owners = [code for code in plain if mod_37_36.is_valid(code[8:14] + pin)]
-            check(owners, f"{what}: check character of {pin}")
+            check(f"{what}: check character of {pin}", owners)
         for name in desk.names.values():
-            check(len(named_in(text, [name])) == 1, f"{what}: {name} is on a slip")
-        check(named_in(text_of(desk.report("slips", "--no-names", *more)), desk.names.values()) == [], f"{what}: no names")
+            check(f"{what}: {name} is on a slip", len(named_in(text, [name])) == 1)
+        check(f"{what}: no names", named_in(text_of(desk.report("slips", "--no-names", *more)), desk.names.values()) == [])
 
 
 def main():
     with tempfile.TemporaryDirectory() as folder:
         desk = Desk(folder, 24, 8)
-        check(len(desk.names) == 24 and all(desk.names.values()), "24 names")
+        check("24 names", len(desk.names) == 24 and all(desk.names.values()))
         families(desk)
         nameless(desk)
         slips(desk)
@@ -295,8 +290,7 @@ def main():
         # A small class early on: many concepts that fewer than ten have rated. The seed
         # is one of a class whose strands have enough of them.
         share_table(Desk(folder, 11, 2, seed=1), "strand_bands", handed_out=1)
-    print(f"{passed} passed, {failed} failed")
-    return failed != 0
+    return ended()
 
 
 if __name__ == "__main__":

@@ -3,6 +3,8 @@
 use crate::error::StoreError;
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, OpenFlags, OptionalExtension};
+use std::fs::File;
+use std::io::Read as _;
 use std::path::Path;
 use std::time::Duration;
 
@@ -42,6 +44,35 @@ pub(crate) fn read_only(path: &Path) -> Result<Connection, StoreError> {
     Ok(connection)
 }
 
+/// Refuses what [`schema`] refuses by the first bytes of the file, if it has no log and no
+/// journal whose content would count. SQLite makes a log and an index beside some files even
+/// to read them. The bytes are those of <https://sqlite.org/fileformat2.html>, sections 1.3
+/// and 1.6.
+pub(crate) fn refuse_by_header<K: StoreKind>(path: &Path) -> Result<(), StoreError> {
+    let has_beside = |end: &str| {
+        let mut name = path.as_os_str().to_owned();
+        name.push(end);
+        Path::new(&name).exists()
+    };
+    let mut head = [0; 108];
+    let read = File::open(path).and_then(|mut file| file.read_exact(&mut head));
+    if read.is_err() || has_beside("-wal") || has_beside("-journal") {
+        // SQLite makes the file, reads its log, or says what is wrong.
+        return Ok(());
+    }
+    let Some(b"SQLite format 3\0") = head.first_chunk() else {
+        return Ok(());
+    };
+    let number = |at: usize| {
+        let bytes = head.get(at..).and_then(<[u8]>::first_chunk);
+        bytes.map_or(0, |bytes| i32::from_be_bytes(*bytes))
+    };
+    let (version, kind) = (number(60), number(68));
+    // The first page is a leaf without a row.
+    let has_tables = head.get(100) != Some(&0x0D) || head.get(103..105) != Some(&[0, 0]);
+    schema_of::<K>(i64::from(kind), i64::from(version), has_tables).map(drop)
+}
+
 /// Returns the schema version of a store, 0 for an empty file.
 ///
 /// # Errors
@@ -52,7 +83,13 @@ pub(crate) fn schema<K: StoreKind>(connection: &Connection) -> Result<u32, Store
         Ok(connection.pragma_query_value(None, pragma, |row| row.get(0))?)
     };
     let (kind, found) = (number("application_id")?, number("user_version")?);
-    if kind == 0 && found == 0 && !has_tables(connection)? {
+    let has_tables = kind != 0 || found != 0 || has_tables(connection)?;
+    schema_of::<K>(kind, found, has_tables)
+}
+
+/// As [`schema`], from what a file says of itself.
+fn schema_of<K: StoreKind>(kind: i64, found: i64, has_tables: bool) -> Result<u32, StoreError> {
+    if kind == 0 && found == 0 && !has_tables {
         return Ok(0);
     }
     if kind != i64::from(K::ID) {
@@ -108,6 +145,7 @@ fn check_pages(connection: &Connection, pragma: &str) -> Result<(), StoreError> 
 /// As [`inspect`]. An empty file is [`StoreError::OtherKind`]; a row that refers to a
 /// missing one is [`StoreError::Damaged`].
 pub(crate) fn check_file<K: StoreKind>(path: &Path) -> Result<(), StoreError> {
+    refuse_by_header::<K>(path)?;
     let connection = read_only(path)?;
     if schema::<K>(&connection)? == 0 {
         return Err(StoreError::OtherKind);

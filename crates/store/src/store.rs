@@ -1,6 +1,8 @@
 //! An opened store.
 
-use crate::check::{BUSY_WAIT, IntegrityCheck, StoreKind, check_file, inspect, read_only};
+use crate::check::{
+    BUSY_WAIT, IntegrityCheck, StoreKind, check_file, inspect, read_only, refuse_by_header,
+};
 use crate::copy::copy_into;
 use crate::error::StoreError;
 use crate::migrate;
@@ -77,6 +79,7 @@ impl<K: StoreKind> Store<K> {
         durability: Durability,
         integrity: IntegrityCheck,
     ) -> Result<Self, StoreError> {
+        refuse_by_header::<K>(path)?;
         // Read first, because opening a file for writing can already change it.
         let integrity = match read_only(path).and_then(|file| inspect::<K>(&file, integrity)) {
             Ok(_) => IntegrityCheck::BeforeMigration,

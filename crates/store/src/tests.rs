@@ -4,6 +4,8 @@ use super::check::StoreKind;
 use super::store::StoreConnection;
 use super::{Durability, Store, StoreError, StudentStore};
 use rusqlite::Connection;
+use std::collections::BTreeSet;
+use std::ffi::{OsStr, OsString};
 use std::path::Path;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::Confidence;
@@ -208,15 +210,29 @@ fn a_failing_migration_changes_nothing() {
     assert!(again.prepare("SELECT 1 FROM half").is_err());
 }
 
+/// The names of the files of a folder.
+fn names_in(folder: &Path) -> BTreeSet<OsString> {
+    let entries = std::fs::read_dir(folder).unwrap();
+    entries.map(|entry| entry.unwrap().file_name()).collect()
+}
+
 /// Opens the file as a store of the first kind, and returns why that was refused. Fails if
-/// a byte of the file changed.
+/// a byte of the file changed, or another file was made beside it. SQLite reads a log only
+/// with an index in `-shm`.
 fn refused(path: &Path) -> StoreError {
     let before = std::fs::read(path).unwrap();
+    let folder = path.parent().unwrap();
+    let mut beside = names_in(folder);
+    let name = path.file_name().unwrap().to_string_lossy();
+    if beside.contains(OsStr::new(&format!("{name}-wal"))) {
+        beside.insert(format!("{name}-shm").into());
+    }
     let check = Store::<First>::check_file(path).unwrap_err();
     let error = opened::<First>(path).unwrap_err();
     assert_eq!(check.to_string(), error.to_string());
     assert!(Store::<First>::open_again(path, Durability::Full).is_err());
     assert!(std::fs::read(path).unwrap() == before, "{error}");
+    assert_eq!(names_in(folder), beside, "{error}");
     error
 }
 

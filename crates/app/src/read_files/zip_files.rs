@@ -485,7 +485,7 @@ mod tests {
     }
 
     proptest::proptest! {
-        #![proptest_config(proptest::prelude::ProptestConfig { failure_persistence: None, ..proptest::prelude::ProptestConfig::with_cases(500) })]
+        #![proptest_config(surefoot_test_support::long())]
 
         #[test]
         fn changed_zips_never_panic(changes in proptest::collection::vec((0..400_usize, proptest::prelude::any::<u8>()), 1..6), cut in 0..500_usize) {
