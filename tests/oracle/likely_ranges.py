@@ -5,7 +5,8 @@ student's probabilities, on answers of real learners (`learners.py`) and in simu
 For real learners the truth is not known. What is held out must lie in the middle 80% of the
 distribution that the estimate gives it: the number right of all answers held out of a concept,
 and of each cell. In simulated classes the hidden probabilities must lie in the ranges
-themselves.
+themselves. Answers held out vary by chance as well, so the same is done with ranges half as
+wide: where nearly as many of these hold, the set can hardly tell.
 
 Run with SUREFOOT set to the program; ends with `N passed, M failed`.
 """
@@ -37,11 +38,11 @@ def in_middle(rng, right, pmf):
     return 0.1 <= pmf[:right].sum() + rng.random() * pmf[right] <= 0.9
 
 
-def of_class(rng, answer, held, problems):
+def of_class(rng, answer, held, problems, width=1.0):
     """For each concept: the number right of all answers held out. The logits of the pupils are
     moved together, so that their mean varies as the share of the class does and, if other
     problems are held out, as these problems do."""
-    sd, chance = np.array(answer["sd"]), np.array(answer["phat"])
+    sd, chance = width * np.array(answer["sd"]), np.array(answer["phat"])
     for c in np.flatnonzero(held.all.sum(0)):
         variance = (sd[c] / (chance[:, c] * (1 - chance[:, c])).mean()) ** 2
         if problems is not None:
@@ -54,9 +55,9 @@ def of_class(rng, answer, held, problems):
         yield in_middle(rng, int(held.right[:, c].sum()), pmf @ WEIGHTS)
 
 
-def of_pupils(rng, answer, held):
+def of_pupils(rng, answer, held, width=1.0):
     """For each cell: the number right of the answers held out, binomial over its logit."""
-    middle, spread = np.array(answer["M"]), np.array(answer["h"])
+    middle, spread = np.array(answer["M"]), width * np.array(answer["h"])
     for i, c in zip(*np.nonzero(held.all)):
         number = int(held.all[i, c])
         chances = expit(middle[i, c] + spread[i, c] * POINTS)
@@ -68,21 +69,22 @@ def of_pupils(rng, answer, held):
 
 
 def of_real_learners():
-    """For each set: whether each range of the class and of a pupil holds."""
+    """For each set: whether each range of the class and of a pupil holds, and each half range."""
     found = {}
     for nth, (name, _, _, parts, problems) in enumerate(learners.settings(learners.all_sets())):
         rng = np.random.default_rng([7300, nth])
-        shares, pupils = found.setdefault(name, ([], []))
+        lists = found.setdefault(name, ([], [], [], []))
         asked = answers("weakspots", [learners.case_of(given) for given, _ in parts])
         for (_, held), answer in zip(parts, asked, strict=True):
             if answer["level_known"]:
-                shares += of_class(rng, answer, held, problems)
-                pupils += of_pupils(rng, answer, held)
+                for width, (shares, pupils) in ((1.0, lists[:2]), (0.5, lists[2:])):
+                    shares += of_class(rng, answer, held, problems, width)
+                    pupils += of_pupils(rng, answer, held, width)
     return found
 
 
 def of_worlds(nth, setting, change):
-    shares, pupils = [], []
+    lists = [], [], [], []
     rng = np.random.default_rng([7400, nth])
     made = [simulate(rng, **setting) for _ in range(CLASSES)]
     for upto in DATES if learners.FULL else DATES[1::2]:
@@ -93,10 +95,13 @@ def of_worlds(nth, setting, change):
             answer = {key: np.array(value) for key, value in answer.items()}
             truth = chance[:, :, upto]
             share = truth.mean(axis=0)
-            shares += ((answer["lo"] <= share) & (share <= answer["hi"])).tolist()
-            low, high = (expit(answer["M"] + z * answer["h"]) for z in (-Z, Z))
-            pupils += ((low <= truth) & (truth <= high)).ravel().tolist()
-    return shares, pupils
+            middle = logit(answer["q"])
+            for width, (shares, pupils) in ((1.0, lists[:2]), (0.5, lists[2:])):
+                low, high = (expit(middle + width * (logit(answer[end]) - middle)) for end in ("lo", "hi"))
+                shares += ((low <= share) & (share <= high)).tolist()
+                low, high = (expit(answer["M"] + z * width * answer["h"]) for z in (-Z, Z))
+                pupils += ((low <= truth) & (truth <= high)).ravel().tolist()
+    return lists
 
 
 def simulated():
@@ -113,12 +118,13 @@ def simulated():
 
 def main():
     check = Tally()
-    print(f"{'share of ranges that hold':<56} {'class':>7} {'ranges':>7} {'student':>8} {'ranges':>7}")
+    heads = ("class", "student", "half: class", "student", "ranges")
+    print(f"{'share of ranges that hold':<52}", *(f"{head:>11}" for head in heads))
     rows = [(f"real: {name}", found) for name, found in of_real_learners().items()]
-    for name, both in (*rows, *simulated()):
-        cells = " ".join(f"{np.mean(one):8.3f} {len(one):7}" if one else f"{'-':>8} {0:7}" for one in both)
-        print(f"{name:<55} {cells}")
-        for what, inside in zip(("class", "student"), both, strict=True):
+    for name, lists in (*rows, *simulated()):
+        cells = [f"{np.mean(one):11.3f}" if one else f"{'-':>11}" for one in lists]
+        print(f"{name:<52}", *cells, f"{len(lists[0]):5}/{len(lists[1])}", flush=True)
+        for what, inside in zip(("class", "student"), lists, strict=False):
             check(f"{name}: {what} ranges", inside and COVERAGE[0] <= np.mean(inside) <= COVERAGE[1])
     return check.end()
 

@@ -15,7 +15,7 @@ const TODAY: &str = "2026-10-01";
 /// rates Could teach it and is right.
 fn desk() -> (Desk, Vec<String>) {
     let desk = Desk::with_seats(10);
-    desk.mark_enough(5);
+    desk.mark_enough(6);
     let concepts: Vec<String> = (0..3).map(|day| desk.concept(day)).collect();
     for concept in &concepts {
         let first = Some(date("2026-08-31"));

@@ -105,15 +105,14 @@ impl Desk {
         );
     }
 
-    /// Results of six seats, from `first` on, in the first two passes, on other concepts than
-    /// those of [`Self::concept`]: enough for the level of the class to be known.
+    /// Right results of five seats, from `first` on, in the first three passes, on other
+    /// concepts than those of [`Self::concept`]: enough for the level of the class to be known.
     pub fn mark_enough(&self, first: u32) {
         let days = self.open().facts.rotation.days().to_vec();
-        for (nth, concept) in days[4..].iter().flat_map(|day| &day[1..]).enumerate() {
-            for on in ["2026-08-31", "2026-09-14"] {
-                for seat in first..first + 6 {
-                    let right = (seat as usize + nth) % 2 == 0;
-                    self.rate_and_mark(seat, on, concept, 2, right);
+        for concept in days[4..].iter().flat_map(|day| &day[1..]) {
+            for on in ["2026-08-31", "2026-09-14", "2026-09-28"] {
+                for seat in first..first + 5 {
+                    self.rate_and_mark(seat, on, concept, 2, true);
                 }
             }
         }
