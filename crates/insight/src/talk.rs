@@ -138,6 +138,34 @@ pub fn talk_plan(today: &[TodayConcept], minutes: u32, settings: &Settings) -> T
     best
 }
 
+/// The plan while the level of the class is not known, and its shares say nothing: the weakest
+/// concepts first, those discussed in the last pass after the others, as many as fit. Each is
+/// offered as pair talk, the way that shows the teacher how many can explain it. No offer has
+/// a worth. `today` says whether each concept was discussed in the last pass; its order is that
+/// of the ranking, weakest first.
+#[must_use]
+pub fn talk_plan_by_order(today: &[bool], minutes: u32, settings: &Settings) -> TalkPlan {
+    let cost = settings.pair_talk.minutes;
+    let fit = minutes.checked_div(cost).unwrap_or_default() as usize;
+    let mut order: Vec<usize> = (0..today.len()).collect();
+    order.sort_by_key(|place| today.get(*place));
+    order.truncate(settings.most_concepts.min(fit));
+    order.sort_unstable();
+    TalkPlan {
+        value_thousandths: 0,
+        minutes: order.iter().map(|_| cost).sum(),
+        chosen: order,
+        offers: today
+            .iter()
+            .map(|_| Offer {
+                way: Way::PairTalk,
+                minutes: cost,
+                value_thousandths: 0,
+            })
+            .collect(),
+    }
+}
+
 /// Tries every set in the given order; a later one wins only if it is better. `rest` are the concepts
 /// after the chosen ones, with their indices.
 fn extend(
@@ -210,6 +238,21 @@ fn thousandths(value: f64) -> i64 {
 mod tests {
     use super::*;
     use proptest::prelude::*;
+
+    #[test]
+    fn by_order_the_weakest_come_first_and_those_just_discussed_last() {
+        let plan = |today: &[bool], minutes| {
+            let plan = talk_plan_by_order(today, minutes, &Settings::default());
+            assert_eq!(plan.offers.len(), today.len());
+            (plan.chosen, plan.minutes)
+        };
+        assert_eq!(plan(&[false, false, false], 4), (vec![0, 1], 4));
+        assert_eq!(plan(&[true, false, false], 9), (vec![1, 2], 4));
+        assert_eq!(plan(&[true, false], 3), (vec![1], 2));
+        assert_eq!(plan(&[true, true], 2), (vec![0], 2));
+        assert_eq!(plan(&[false], 1), (vec![], 0));
+        assert_eq!(plan(&[], 4), (vec![], 0));
+    }
 
     fn concept(share: f64, expected_wrong: f64) -> TodayConcept {
         TodayConcept {

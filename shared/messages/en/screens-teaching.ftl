@@ -124,11 +124,12 @@ talk-why-dependants = { $count ->
 talk-why-misconception = Most common misconception: { $misconception }.
 talk-why-lately = It was talked about in this pass or the last, so it counts half.
 talk-why-preview = Not taught yet: "Not yet" is to be expected.
-talk-why-ratings = By the ratings alone; there are no results yet.
+talk-why-order = This goes by the order of the ratings alone. How many can do it is not known yet: let them explain it in pairs and listen.
 talk-why-no-report = No report yet: ask the class first.
 talk-show = Show on the projector
 talk-talked = Talked about
 talk-foot = Assumed: teaching again puts 45 of 100 wrong answers right, explaining in pairs 50, a short look 30. Under these numbers no other choice of at most two concepts does more. The projector shows no name.
+talk-foot-order = There are too few results and too little practice to say how many students can do a concept. The plan goes by the order of the concepts alone: the weakest first, two minutes each. The projector shows no name.
 talk-misconception = Someone answered
 talk-misconception-ask = How could somebody get this answer?
 talk-answer = The answer
@@ -178,6 +179,7 @@ groups-pair-kept = { $pair }: noted.
 groups-pair-gone = { $pair }: no longer noted.
 groups-kept = The groups are kept for today. Afterwards, record who has it.
 groups-reached = { $placed } of { $need } students who need a group have a place.
+groups-reached-order = { $placed } of the { $need } students with the weakest ratings have a place. There are too few results and too little practice to say who needs a group.
 groups-best = No other plan under these wishes is better: this is proved.
 groups-gap = At most { $gap }% from the best possible plan.
 groups-rough = How good it is has not been proved.
@@ -193,6 +195,7 @@ groups-idle = { $count ->
    *[other] { $count } students without a group in this round
 }
 groups-wants = needs a group
+groups-wants-order = among the weaker ratings
 groups-unplaced = { $count ->
     [one] No place was found for { $who }.
    *[other] No place was found for { $who }.

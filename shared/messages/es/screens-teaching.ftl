@@ -124,11 +124,12 @@ talk-why-dependants = { $count ->
 talk-why-misconception = Error más frecuente: { $misconception }.
 talk-why-lately = Se habló de él en esta vuelta o en la anterior; por eso cuenta la mitad.
 talk-why-preview = Aún no se ha enseñado: "Todavía no" es lo esperable.
-talk-why-ratings = Solo según las valoraciones; aún no hay resultados.
+talk-why-order = Aquí solo cuenta el orden según las valoraciones. Aún no se sabe cuántos lo dominan: deja que lo expliquen en parejas y escucha.
 talk-why-no-report = Sin informe aún: pregunta antes a la clase.
 talk-show = Mostrar en el proyector
 talk-talked = Ya se habló
 talk-foot = Supuesto: enseñar de nuevo corrige 45 de 100 errores, explicar en parejas 50, un vistazo 30. Con estos números, ninguna otra elección de dos conceptos como máximo logra más. El proyector no muestra nombres.
+talk-foot-order = Hay muy pocos resultados y muy poca práctica para decir cuántos estudiantes dominan un concepto. El plan sigue solo el orden de los conceptos: primero los más flojos, dos minutos cada uno. El proyector no muestra ningún nombre.
 talk-misconception = Alguien respondió
 talk-misconception-ask = ¿Cómo podría alguien llegar a esta respuesta?
 talk-answer = La respuesta
@@ -179,6 +180,7 @@ groups-pair-kept = { $pair }: anotado.
 groups-pair-gone = { $pair }: ya no está anotado.
 groups-kept = Los grupos quedan guardados para hoy. Después, anota quién lo domina.
 groups-reached = { $placed } de { $need } estudiantes que necesitan un grupo tienen lugar.
+groups-reached-order = { $placed } de los { $need } estudiantes con las valoraciones más bajas tienen lugar. Hay muy pocos resultados y muy poca práctica para decir quién necesita un grupo.
 groups-best = Ningún otro plan con estos deseos es mejor: está demostrado.
 groups-gap = A lo sumo a { $gap }% del mejor plan posible.
 groups-rough = No se ha demostrado qué tan bueno es.
@@ -194,6 +196,7 @@ groups-idle = { $count ->
    *[other] { $count } estudiantes sin grupo en este turno
 }
 groups-wants = necesita un grupo
+groups-wants-order = entre las valoraciones más bajas
 groups-unplaced = { $count ->
     [one] No se halló lugar para { $who }.
    *[other] No se halló lugar para { $who }.

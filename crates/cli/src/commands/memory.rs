@@ -4,7 +4,7 @@ use crate::out::{CommandResult, print_json, put_line};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::path::PathBuf;
-use surefoot_practice::fit::fit;
+use surefoot_practice::fit;
 use surefoot_practice::memory::{AfterReview, Memory, Review};
 
 /// Arguments of `surefoot memory`.
@@ -13,8 +13,8 @@ pub struct Args {
     /// A JSON file with `parameter_sets` and `histories`.
     #[arg(long)]
     histories: PathBuf,
-    /// Fit the parameters of the model to all histories instead, and check the fit on reviews
-    /// that it does not use.
+    /// Fit the parameters of the model to all histories instead, and check the fit on the last
+    /// third of the days, which it does not use.
     #[arg(long)]
     fit: bool,
 }
@@ -31,6 +31,9 @@ struct History {
     parameter_set: String,
     desired_retention: f32,
     reviews: Vec<Review>,
+    /// For a fit: the day of the first review, from any day that is the same for all.
+    #[serde(default)]
+    first_day: u32,
 }
 
 #[derive(Serialize)]
@@ -52,8 +55,15 @@ pub fn run(args: &Args) -> CommandResult {
     let asked: Histories =
         serde_json::from_str(&text).map_err(|e| format!("{name} is no file of histories: {e}"))?;
     if args.fit {
-        let pooled: Vec<Vec<Review>> = asked.histories.into_iter().map(|h| h.reviews).collect();
-        return print_json(&fit(&pooled).map_err(|e| e.to_string())?);
+        let pooled: Vec<fit::History> = asked
+            .histories
+            .into_iter()
+            .map(|history| fit::History {
+                first_day: history.first_day,
+                reviews: history.reviews,
+            })
+            .collect();
+        return print_json(&fit::fit(&pooled).map_err(|e| e.to_string())?);
     }
     let mut models = BTreeMap::new();
     for (set, parameters) in &asked.parameter_sets {

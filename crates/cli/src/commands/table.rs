@@ -3,7 +3,11 @@
 use crate::out::put_line;
 use surefoot_desk::GroupsView;
 use surefoot_desk::{Board, Trend};
-use surefoot_desk::{TalkConcept, TalkView, TalkWay};
+use surefoot_desk::{TalkView, TalkWay};
+
+/// Said while the level of a class is not known.
+const ORDER_ALONE: &str =
+    "Too few results and practice: the order of the concepts is known, the shares are not.";
 
 /// A share in whole percent.
 pub fn percent(share: Option<f64>) -> String {
@@ -43,7 +47,7 @@ pub fn print_board(board: &Board, most: usize) {
         "Not yet/Help/Own/Teach"
     );
     if !board.level_known && board.seats_reporting > 0 {
-        put_line!("Ratings alone: the order is known, the shares are not. Results will tell.");
+        put_line!("{ORDER_ALONE}");
     }
     for row in board.rows.iter().take(most) {
         let range = match (row.low, row.high) {
@@ -75,7 +79,12 @@ pub fn print_board(board: &Board, most: usize) {
 
 /// Small groups.
 pub fn print_groups(groups: &GroupsView) {
-    put_line!("Small groups that would help most:");
+    if groups.level_known {
+        put_line!("Small groups that would help most:");
+    } else {
+        put_line!("{ORDER_ALONE}");
+        put_line!("Small groups of those who are weaker than the others:");
+    }
     for group in &groups.groups {
         let members: Vec<String> = group
             .members
@@ -94,10 +103,9 @@ pub fn print_groups(groups: &GroupsView) {
     }
 }
 
-/// A number of students, where the level of the class is known.
-fn students(row: &TalkConcept, expected: f64) -> String {
-    row.has_it
-        .map_or_else(|| "-".to_owned(), |_| format!("{expected:.1}"))
+/// A number of students, if there is one.
+fn students(number: Option<f64>, decimals: usize) -> String {
+    number.map_or_else(|| "-".to_owned(), |number| format!("{number:.decimals$}"))
 }
 
 /// A day's talk plan.
@@ -113,6 +121,9 @@ pub fn print_talk(talk: &TalkView) {
         talk.minutes_used,
         talk.minutes
     );
+    if !talk.level_known {
+        put_line!("{ORDER_ALONE}");
+    }
     put_line!(
         "{:<6} {:<42} {:<12} {:>3} {:>6} {:>6} {:>6} {:>6}  trend",
         "",
@@ -126,7 +137,7 @@ pub fn print_talk(talk: &TalkView) {
     );
     for row in &talk.concepts {
         put_line!(
-            "{:<6} {:<42} {:<12} {:>3} {:>6.2} {:>6} {:>6} {:>6}  {}{}",
+            "{:<6} {:<42} {:<12} {:>3} {:>6} {:>6} {:>6} {:>6}  {}{}",
             if row.chosen { "talk" } else { "" },
             row.concept.title,
             match row.way {
@@ -136,10 +147,10 @@ pub fn print_talk(talk: &TalkView) {
                 None => "-",
             },
             row.minutes,
-            row.worth,
+            students(row.worth, 2),
             percent(row.has_it),
-            students(row, row.expected_wrong),
-            students(row, row.sure_wrong),
+            students(row.expected_wrong, 1),
+            students(row.sure_wrong, 1),
             trend(row.trend),
             if row.talked_lately {
                 ", discussed lately"

@@ -35,7 +35,7 @@ pub struct Board {
     /// The median over the reporting seats of the days since their newest report.
     #[ts(type = "number | null")]
     pub typical_report_days: Option<i64>,
-    /// Whether shares are known: there is a result or practice. Ratings alone give the order.
+    /// Whether there are results and practice enough for shares. Ratings give the order alone.
     pub level_known: bool,
     /// One row for each concept: weakest first, then those not taught yet, then those without a report.
     pub rows: Vec<BoardRow>,
@@ -54,7 +54,7 @@ pub struct BoardRow {
     pub day: usize,
     /// Rank, 1 is weakest; none before its first lesson or without a report.
     pub rank: Option<usize>,
-    /// Estimated share of the class that has it, 0 to 1; none while ratings are alone.
+    /// Estimated share of the class that has it, 0 to 1; none while the level is not known.
     pub has_it: Option<f64>,
     /// The likely range of that share, low end.
     pub low: Option<f64>,
@@ -149,8 +149,8 @@ pub struct StudentReport {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has it; none without a report, and while ratings are
-    /// alone.
+    /// Probability that the student has it; none without a report, and while the level is
+    /// not known.
     pub has_it: Option<f64>,
     /// The check-ins, oldest first.
     pub history: Vec<DatedReport>,
@@ -322,7 +322,7 @@ pub struct StudentConcept {
     pub concept: ConceptName,
     /// Its phase today.
     pub phase: Phase,
-    /// Probability that the student has it; none while ratings are alone.
+    /// Probability that the student has it; none while the level is not known.
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,

@@ -166,8 +166,8 @@ impl Reports {
         self.seats.iter().position(|number| *number == seat)
     }
 
-    /// The probability that a student has a concept, both by index; `None` while there are
-    /// ratings alone, because they give the order and not the level.
+    /// The probability that a student has a concept, both by index; `None` while the
+    /// level is not known: ratings give the order alone.
     pub(crate) fn has_it(&self, student: usize, concept: usize) -> Option<f64> {
         let estimate = self.estimate.student(student, concept)?;
         self.estimate.level_known.then(|| estimate.mean())

@@ -59,6 +59,6 @@ pub struct GroupMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has the concept; none while ratings are alone.
+    /// Probability that the student has the concept; none while the level is not known.
     pub has_it: Option<f64>,
 }

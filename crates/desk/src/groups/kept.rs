@@ -247,6 +247,7 @@ pub fn group_page(
     let first = known
         .prerequisites
         .iter()
+        .filter(|_| reports.estimate.level_known)
         .filter_map(|before| {
             let place = reports.concept_at(before.as_str())?;
             let lacking: Vec<GroupMember> = students

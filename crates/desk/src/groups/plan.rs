@@ -9,6 +9,7 @@ use chrono::NaiveDate;
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rotation::Phase;
+use surefoot_insight::class_estimate::StudentEstimate;
 use surefoot_insight::groups::{
     ExactLimits, GroupPlan, GroupProblem, Limits, PlannedGroup, Violation, WeightRule, plan_groups,
     weights,
@@ -250,6 +251,7 @@ impl PlannedClass {
                     })
                 })
                 .collect(),
+            level_known: self.reports.estimate.level_known,
             unplaced: in_need
                 .iter()
                 .filter(|student| !placed.contains(student))
@@ -263,6 +265,11 @@ impl PlannedClass {
                 .problem
                 .violations(groups)
                 .into_iter()
+                // Order alone does not tell who does not need a concept.
+                .filter(|violation| {
+                    self.reports.estimate.level_known
+                        || !matches!(violation, Violation::NotNeeded { .. })
+                })
                 .map(|violation| self.fault(class, &violation, &concept))
                 .collect(),
         }
@@ -334,6 +341,11 @@ impl PlannedClass {
     }
 }
 
+#[expect(clippy::cast_precision_loss, reason = "a class has few pairs")]
+fn share(part: usize, all: usize) -> f64 {
+    part as f64 / all as f64
+}
+
 /// The share of the best possible value that a plan may miss.
 #[expect(
     clippy::cast_precision_loss,
@@ -368,8 +380,9 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
         .collect()
 }
 
-/// The probability that each student needs each concept; 0 for a
-/// student without a report.
+/// The probability that each student needs each concept; 0 for a student without a report.
+/// While the level is not known, it is the share of all these pairs of student and concept that
+/// are stronger, so that the weaker half may join.
 fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
     let known: BTreeSet<u32> = reports
         .check_ins
@@ -378,23 +391,37 @@ fn need(reports: &Reports, concepts: &[usize]) -> Vec<Vec<f64>> {
         .chain(reports.practice.iter().map(|r| r.seat))
         .chain(reports.observations.iter().map(|r| r.seat))
         .collect();
-    (0..reports.seats.len())
+    let estimates: Vec<Vec<Option<StudentEstimate>>> = (0..reports.seats.len())
         .map(|student| {
-            let has_reported = reports
-                .seats
-                .get(student)
-                .is_some_and(|s| known.contains(s));
-            concepts
-                .iter()
-                .map(
-                    |concept| match reports.estimate.student(student, *concept) {
-                        Some(estimate) if has_reported => estimate.need(HAS_IT_FROM),
-                        _ => 0.0,
-                    },
-                )
+            let seat = reports.seats.get(student);
+            let has_reported = seat.is_some_and(|seat| known.contains(seat));
+            let of = |concept: &usize| reports.estimate.student(student, *concept);
+            let own = concepts.iter().map(of);
+            own.map(|estimate| estimate.filter(|_| has_reported))
                 .collect()
         })
-        .collect()
+        .collect();
+    let each = |need: &dyn Fn(StudentEstimate) -> f64| -> Vec<Vec<f64>> {
+        let rows = estimates.iter();
+        rows.map(|row| row.iter().map(|e| e.map_or(0.0, need)).collect())
+            .collect()
+    };
+    if reports.estimate.level_known {
+        return each(&|estimate| estimate.need(HAS_IT_FROM));
+    }
+    let mut logits: Vec<f64> = estimates
+        .iter()
+        .flatten()
+        .flatten()
+        .map(|e| e.logit)
+        .collect();
+    logits.sort_by(f64::total_cmp);
+    each(&|estimate| {
+        let below = logits.partition_point(|logit| *logit < estimate.logit);
+        let up_to = logits.partition_point(|logit| *logit <= estimate.logit);
+        // Equals count half.
+        share(2 * logits.len() - below - up_to, 2 * logits.len())
+    })
 }
 
 fn prerequisites(class: &OpenClass, reports: &Reports, concepts: &[usize]) -> Vec<(usize, usize)> {

@@ -48,6 +48,10 @@ impl Default for GroupWishes {
 pub struct GroupsView {
     /// The groups by slot.
     pub groups: Vec<GroupView>,
+    /// Whether there are results and practice enough to say who needs a concept. Otherwise the
+    /// groups go by order alone: "in need" is then the weaker half of all pairs of a student and
+    /// a planned concept.
+    pub level_known: bool,
     /// Students who need a planned concept and are in no group.
     pub unplaced: Vec<GroupMember>,
     /// How many present students need a planned concept.
@@ -173,7 +177,7 @@ pub struct GroupPage {
     pub members: Vec<PageMember>,
     /// Misconceptions of these students on the concept, most first.
     pub misconceptions: Vec<MisconceptionCount>,
-    /// Prerequisites that some members lack.
+    /// Prerequisites that some members lack; empty while the level is not known.
     pub first: Vec<PageFirst>,
     /// Exercises to do in the group, from entry to stretch level.
     pub exercises: Vec<SampleExercise>,
@@ -186,7 +190,7 @@ pub struct PageMember {
     pub seat: u32,
     /// Its name.
     pub name: Option<String>,
-    /// Probability that the student has the concept; none while ratings are alone.
+    /// Probability that the student has the concept; none while the level is not known.
     pub has_it: Option<f64>,
     /// The last rating.
     pub rating: Option<Confidence>,

@@ -15,7 +15,7 @@ use surefoot_catalogue::rating::Confidence;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::Level;
 use surefoot_exercises::bank::OwnExercise;
-use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan};
+use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan, talk_plan_by_order};
 use surefoot_store::DeskStore;
 
 /// Minutes of a talk at most.
@@ -25,7 +25,8 @@ pub const MOST_TALK_MINUTES: u32 = 20;
 const SOON_SCHOOL_DAYS: usize = 10;
 
 /// The talk plan of today, or of the next school day if today is none. Concepts before their
-/// first lesson and concepts without a report are listed but never chosen.
+/// first lesson and concepts without a report are listed but never chosen. While the level is not
+/// known, the plan goes by the order of the concepts alone.
 ///
 /// # Errors
 /// Returns [`DeskError::Invalid`] for more than [`MOST_TALK_MINUTES`] minutes.
@@ -55,6 +56,7 @@ pub fn talk(
         day: None,
         minutes,
         minutes_used: 0,
+        level_known: true,
         concepts: Vec::new(),
     };
     let Some(date) = date else {
@@ -62,6 +64,7 @@ pub fn talk(
     };
     view.day = facts.rotation.position(year, date).map(|at| at.day + 1);
     let reports = Reports::read(desk, class, today)?;
+    view.level_known = reports.estimate.level_known;
     let rows = board_from(desk, class, &reports, language, today)?.rows;
     let talked = desk.talked_about(&class.row.id)?;
     let pass = facts.rotation.pass_on(year, date);
@@ -88,24 +91,25 @@ pub fn talk(
             talked: talked.iter().any(|(on, c)| *on == date && c == id),
             way: None,
             minutes: 0,
-            worth: 0.0,
+            worth: None,
             has_it: row.has_it,
             low: row.low,
             high: row.high,
-            expected_wrong,
-            sure_wrong,
+            expected_wrong: view.level_known.then_some(expected_wrong),
+            sure_wrong: view.level_known.then_some(sure_wrong),
             trend: row.trend,
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
             misconceptions: row.misconceptions.clone(),
             exercise: exercise(facts.own_of(&row.concept.id), row, date),
         });
-        if let Some(estimate) = at
-            .and_then(|at| reports.estimate.concepts.get(at))
+        if let Some((at, estimate)) = at
+            .and_then(|at| Some((at, reports.estimate.concepts.get(at)?)))
             .filter(|_| row.reporters > 0 && facts.phase(id, date) != Phase::Preview)
         {
             offered.push((
                 view.concepts.len() - 1,
+                reports.estimate.ranking.iter().position(|c| *c == at),
                 TodayConcept {
                     share: estimate.share,
                     expected_wrong,
@@ -117,10 +121,16 @@ pub fn talk(
             ));
         }
     }
-    let of_today: Vec<TodayConcept> = offered.iter().map(|(_, c)| *c).collect();
-    let plan = talk_plan(&of_today, minutes, &Settings::default());
+    let plan = if view.level_known {
+        let of_today: Vec<TodayConcept> = offered.iter().map(|(_, _, c)| *c).collect();
+        talk_plan(&of_today, minutes, &Settings::default())
+    } else {
+        offered.sort_by_key(|(_, rank, _)| *rank);
+        let discussed: Vec<bool> = offered.iter().map(|(_, _, c)| c.discussed_last).collect();
+        talk_plan_by_order(&discussed, minutes, &Settings::default())
+    };
     view.minutes_used = plan.minutes;
-    for (nth, (place, _)) in offered.iter().enumerate() {
+    for (nth, (place, _, _)) in offered.iter().enumerate() {
         if let (Some(concept), Some(offer)) = (view.concepts.get_mut(*place), plan.offers.get(nth))
         {
             concept.chosen = plan.chosen.contains(&nth);
@@ -130,7 +140,9 @@ pub fn talk(
                 Way::ShortLook => TalkWay::ShortLook,
             });
             concept.minutes = offer.minutes;
-            concept.worth = thousandths(offer.value_thousandths);
+            concept.worth = view
+                .level_known
+                .then(|| thousandths(offer.value_thousandths));
         }
     }
     view.concepts.sort_by_key(|c| !c.chosen);

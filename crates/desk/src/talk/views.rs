@@ -24,6 +24,9 @@ pub struct TalkView {
     pub minutes: u32,
     /// Minutes for the chosen concepts.
     pub minutes_used: u32,
+    /// Whether there are results and practice enough for shares. Otherwise the plan goes by the
+    /// order of the concepts alone.
+    pub level_known: bool,
     /// Every concept of the day: first the chosen ones, then the others, each in the order of the review.
     pub concepts: Vec<TalkConcept>,
 }
@@ -43,19 +46,19 @@ pub struct TalkConcept {
     pub way: Option<TalkWay>,
     /// The minutes that it takes.
     pub minutes: u32,
-    /// Its value: how many more students are expected to get it right afterwards.
-    pub worth: f64,
-    /// Estimated share of the class that has it; none without a report, and while ratings are
-    /// alone.
+    /// Its value: how many more students are expected to get it right afterwards. This and the
+    /// numbers below are none while the level is not known.
+    pub worth: Option<f64>,
+    /// Estimated share of the class that has it; none without a report.
     pub has_it: Option<f64>,
     /// Low end of its likely range.
     pub low: Option<f64>,
     /// High end of its likely range.
     pub high: Option<f64>,
     /// How many present students are expected to get it wrong.
-    pub expected_wrong: f64,
+    pub expected_wrong: Option<f64>,
     /// How many of these last rated On my own or Could teach it.
-    pub sure_wrong: f64,
+    pub sure_wrong: Option<f64>,
     /// Its trend.
     pub trend: Trend,
     /// Whether it was discussed in this pass or the last.

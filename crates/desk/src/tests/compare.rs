@@ -177,7 +177,8 @@ fn an_observation_of_another_pass_makes_no_pair_and_few_pairs_no_kappa() {
 
 #[test]
 fn a_students_page_lists_what_is_known_weakest_first() {
-    let desk = Desk::with_seats(3);
+    let desk = Desk::with_seats(9);
+    desk.mark_enough(4);
     let concepts: Vec<String> = (0..3).map(|day| desk.concept(day)).collect();
     for seat in 1..=3 {
         desk.rate(seat, "2026-10-12", &concepts[0], 3);
@@ -217,5 +218,14 @@ fn a_students_page_lists_what_is_known_weakest_first() {
         (typed.outcome, typed.newest_days),
         (Some(Outcome::Wrong), 16)
     );
-    assert!(student_page(&desk.store, &desk.open(), 9, Language::first(), date(TODAY)).is_err());
+    assert!(
+        student_page(
+            &desk.store,
+            &desk.open(),
+            10,
+            Language::first(),
+            date(TODAY)
+        )
+        .is_err()
+    );
 }

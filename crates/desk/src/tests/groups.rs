@@ -14,6 +14,7 @@ const TODAY: &str = "2026-10-01";
 /// rates Could teach it and is right.
 fn desk() -> (Desk, Vec<String>) {
     let desk = Desk::with_seats(10);
+    desk.mark_enough(6);
     let concepts: Vec<String> = (0..3).map(|day| desk.concept(day)).collect();
     for concept in &concepts {
         let first = Some(date("2026-08-31"));
@@ -98,6 +99,66 @@ fn a_suggestion_breaks_no_rule_and_says_how_good_it_is() {
     // Scored without a change, it has the same value.
     let again = weigh(&desk, &wishes, &chosen(&view), view.best_at_most);
     assert_eq!((again.value, again.faults.len()), (view.value, 0));
+}
+
+/// Who needs a concept is a question of the level. Without one, the weaker half of the pairs of
+/// student and concept may join, and no chance is shown.
+#[test]
+fn by_ratings_alone_groups_go_by_order_and_show_no_chance() {
+    // Everyone rates high: by the usual values of ratings hardly anybody would need a group.
+    let desk = Desk::with_seats(8);
+    let concept = desk.concept(0);
+    set_taught_from(&desk.store, &desk.class, &concept, Some(date("2026-08-31"))).unwrap();
+    for on in ["2026-09-01", "2026-09-15", "2026-09-29"] {
+        for seat in 1..=8 {
+            desk.rate(seat, on, &concept, if seat <= 4 { 2 } else { 3 });
+        }
+    }
+    let view = suggest(&desk, &wishes());
+    assert!(!view.level_known);
+    let seats = |view: &GroupsView| -> Vec<u32> {
+        let groups = view.groups.iter();
+        let mut seats: Vec<u32> = groups
+            .flat_map(|group| group.members.iter().map(|m| m.seat))
+            .collect();
+        seats.sort_unstable();
+        seats
+    };
+    assert_eq!((seats(&view), view.in_need), (vec![1, 2, 3, 4], 4));
+    let members = |view: &GroupsView| -> Vec<Option<f64>> {
+        let groups = view.groups.iter();
+        groups
+            .flat_map(|group| group.members.iter().map(|m| m.has_it))
+            .collect()
+    };
+    assert!(members(&view).iter().all(Option::is_none));
+    // Nobody can be said not to need it.
+    let other = [GroupChosen {
+        slot: 0,
+        concept: concept.clone(),
+        seats: vec![4, 8],
+    }];
+    let edited = weigh(&desk, &wishes(), &other, view.best_at_most);
+    assert_eq!((edited.faults.len(), edited.level_known), (0, false));
+    let page = |desk: &Desk| {
+        let (class, language) = (desk.open(), Language::first());
+        group_page(
+            &desk.store,
+            &class,
+            language,
+            date(TODAY),
+            &concept,
+            &[1, 8],
+        )
+        .unwrap()
+    };
+    assert!(page(&desk).members.iter().all(|m| m.has_it.is_none()));
+    assert!(page(&desk).first.is_empty());
+
+    desk.mark_enough(1);
+    let known = suggest(&desk, &wishes());
+    assert!(known.level_known && members(&known).iter().all(Option::is_some));
+    assert!(page(&desk).members.iter().all(|m| m.has_it.is_some()));
 }
 
 #[test]

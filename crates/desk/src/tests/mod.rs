@@ -105,6 +105,19 @@ impl Desk {
         );
     }
 
+    /// Right results of five seats, from `first` on, in the first three passes, on other
+    /// concepts than those of [`Self::concept`]: enough for the level of the class to be known.
+    pub fn mark_enough(&self, first: u32) {
+        let days = self.open().facts.rotation.days().to_vec();
+        for concept in days[4..].iter().flat_map(|day| &day[1..]) {
+            for on in ["2026-08-31", "2026-09-14", "2026-09-28"] {
+                for seat in first..first + 5 {
+                    self.rate_and_mark(seat, on, concept, 2, true);
+                }
+            }
+        }
+    }
+
     /// A check-in as if a device had handed it in.
     pub fn hand_in(&self, seat: u32, entry: CheckIn) {
         let mut writer = self.writer(seat);

@@ -2,8 +2,8 @@
 
 use super::{Desk, date};
 use crate::GroupWishes;
-use crate::TalkView;
 use crate::{DeskError, keep_group_wishes, note_talk, set_closures, set_taught_from, talk};
+use crate::{TalkView, TalkWay};
 use surefoot_catalogue::Language;
 
 /// Day 1 of the rotation, in pass 3.
@@ -20,8 +20,16 @@ fn plan(desk: &Desk, today: &str, minutes: u32) -> TalkView {
     .unwrap()
 }
 
-/// All students lack the first concept of day 1 and have the second.
+/// All students lack the first concept of day 1 and have the second, and the level of the class
+/// is known.
 fn desk() -> (Desk, Vec<String>) {
+    let (desk, today) = rated();
+    desk.mark_enough(1);
+    (desk, today)
+}
+
+/// The same by ratings alone.
+fn rated() -> (Desk, Vec<String>) {
     let desk = Desk::with_seats(8);
     let today: Vec<String> = desk.open().facts.rotation.days()[0].clone();
     for concept in &today {
@@ -46,7 +54,8 @@ fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
     assert_eq!(view.concepts.len(), today.len());
     let first = &view.concepts[0];
     assert_eq!(first.concept.id, today[0]);
-    assert!(first.chosen && first.worth > 0.0 && first.exercise.is_some());
+    assert!(first.chosen && first.worth.unwrap() > 0.0 && first.exercise.is_some());
+    assert!(first.expected_wrong.unwrap() > 0.0 && view.level_known);
     assert!(view.minutes_used <= 4);
     let unheard = view
         .concepts
@@ -60,6 +69,36 @@ fn the_weak_concept_of_the_day_is_chosen_and_minutes_are_kept() {
         talk(&desk.store, &desk.open(), Language::first(), date(TODAY), 0),
         Err(DeskError::Invalid { .. })
     ));
+}
+
+/// How many would get it wrong is a question of the level. Without one, the way and the minutes
+/// do not depend on it.
+#[test]
+fn by_ratings_alone_the_plan_goes_by_the_order_and_gives_no_number_of_students() {
+    let (desk, today) = rated();
+    let chosen = |view: &TalkView| -> Vec<String> {
+        let of_talk = view.concepts.iter().filter(|c| c.chosen);
+        of_talk.map(|c| c.concept.id.clone()).collect()
+    };
+    let view = plan(&desk, TODAY, 4);
+    assert!(!view.level_known);
+    assert_eq!((chosen(&view).len(), view.minutes_used), (2, 4));
+    assert_eq!(view.concepts[0].concept.id, today[0]);
+    for concept in &view.concepts {
+        assert_eq!(
+            (concept.has_it, concept.low, concept.high),
+            (None, None, None)
+        );
+        let numbers = (concept.worth, concept.expected_wrong, concept.sure_wrong);
+        assert_eq!(numbers, (None, None, None));
+        let reported = today[..2].contains(&concept.concept.id);
+        assert_eq!(concept.way, reported.then_some(TalkWay::PairTalk));
+    }
+    // There is time for one: the weaker, unless it was talked about lately.
+    assert_eq!(chosen(&plan(&desk, TODAY, 2)), [today[0].as_str()]);
+    let class = desk.open();
+    note_talk(&desk.store, &class, date("2026-09-14"), &today[0], true).unwrap();
+    assert_eq!(chosen(&plan(&desk, TODAY, 2)), [today[1].as_str()]);
 }
 
 #[test]
@@ -80,7 +119,7 @@ fn what_was_talked_about_lately_counts_half_and_absent_students_not_at_all() {
             .concepts
             .iter()
             .find(|c| c.concept.id == today[0])
-            .map(|c| c.worth)
+            .and_then(|c| c.worth)
     };
     let before = worth().unwrap();
     note_talk(

@@ -107,8 +107,11 @@ pub(super) const STUDENT_WALK: f64 = 0.3;
 pub(super) const INTERVAL_Z: f64 = 1.281_551_565_544_600_4;
 /// Weight of evidence from which a student counts as having reported.
 pub(super) const REPORTED_WEIGHT: f64 = 0.1;
-/// Fewest students with a report before a concept is ranked without a tag.
+/// Fewest students with a report before a concept is ranked without a tag, and with an answer
+/// before the level of the class is known.
 pub(super) const ENOUGH_REPORTERS: usize = 5;
+/// Least weight of all results and practice from which the level of the class is known.
+pub(super) const ENOUGH_ANSWERS: f64 = 100.0;
 /// Share of the ratings, by weight, from which a class is sure of a concept.
 pub(super) const SURE_SHARE: f64 = 2.0 / 3.0;
 /// A class that is sure is wrong if its share is likely below this.

@@ -36,9 +36,9 @@ pub struct ClassEstimate {
     pub concepts: Vec<ConceptEstimate>,
     /// Concept numbers, weakest first.
     pub ranking: Vec<usize>,
-    /// Whether there is any result or practice. Ratings alone tell which concepts are weaker
-    /// than others, and not how many students would succeed: then no share and no range of
-    /// the estimate is fit to be shown.
+    /// Whether there are results and practice enough. Ratings tell which concepts are weaker
+    /// than others, and not how many students would succeed: without them no share and no
+    /// range of the estimate is fit to be shown.
     pub level_known: bool,
     /// How much the problems of one concept differ: a variance, on the logit of success.
     pub problem_variance: f64,
@@ -75,7 +75,7 @@ pub fn class_estimate(evidence: &Evidence, last_pass: usize) -> ClassEstimate {
     let slopes = slopes::slopes(&residuals, last_pass, model.variances.problem);
     let answers = Answers::new(&weighed, &model, round, &slopes);
 
-    let level_known = weighed.has_answers();
+    let level_known = weighed.level_known();
     let all: Vec<usize> = (0..evidence.students()).collect();
     let concepts = answers.concepts(&all, level_known);
     ClassEstimate {

@@ -1,6 +1,9 @@
 //! Step 1: the weight of everything reported, by student and concept.
 
-use super::constants::{HALF_LIFE_PASSES, MOST_AGE, PRACTICE_LIKENESS, RATING_WEIGHT};
+use super::constants::{
+    ENOUGH_ANSWERS, ENOUGH_REPORTERS, HALF_LIFE_PASSES, MOST_AGE, PRACTICE_LIKENESS, RATING_WEIGHT,
+    REPORTED_WEIGHT,
+};
 use crate::evidence::Evidence;
 use crate::grid::Grid;
 use crate::stats::count;
@@ -89,9 +92,19 @@ pub(super) struct Weighed {
 }
 
 impl Weighed {
-    /// Whether there is any answer: a result or practice.
-    pub fn has_answers(&self) -> bool {
-        self.plain.cells().iter().any(|cell| cell.answers > 0.0)
+    /// Whether there are answers enough, results and practice, to know the level of the class:
+    /// by weight, and from enough students.
+    pub fn level_known(&self) -> bool {
+        let of_students = self
+            .plain
+            .rows()
+            .map(|row| row.iter().map(|cell| cell.answers).sum::<f64>());
+        let (mut all, mut students) = (0.0, 0);
+        for answers in of_students {
+            all += answers;
+            students += usize::from(answers >= REPORTED_WEIGHT);
+        }
+        all >= ENOUGH_ANSWERS && students >= ENOUGH_REPORTERS
     }
 
     /// Whether anybody has rated.

@@ -351,7 +351,7 @@ newest_report_days: number | null,
  */
 typical_report_days: number | null, 
 /**
- * Whether shares are known: there is a result or practice. Ratings alone give the order.
+ * Whether there are results and practice enough for shares. Ratings give the order alone.
  */
 level_known: boolean, 
 /**
@@ -380,7 +380,7 @@ day: number,
  */
 rank: number | null, 
 /**
- * Estimated share of the class that has it, 0 to 1; none while ratings are alone.
+ * Estimated share of the class that has it, 0 to 1; none while the level is not known.
  */
 has_it: number | null, 
 /**
@@ -1848,7 +1848,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept; none while ratings are alone.
+ * Probability that the student has the concept; none while the level is not known.
  */
 has_it: number | null, };
 export type GroupPage = { 
@@ -1869,7 +1869,7 @@ members: Array<PageMember>,
  */
 misconceptions: Array<MisconceptionCount>, 
 /**
- * Prerequisites that some members lack.
+ * Prerequisites that some members lack; empty while the level is not known.
  */
 first: Array<PageFirst>, 
 /**
@@ -2048,6 +2048,12 @@ export type GroupsView = {
  * The groups by slot.
  */
 groups: Array<GroupView>, 
+/**
+ * Whether there are results and practice enough to say who needs a concept. Otherwise the
+ * groups go by order alone: "in need" is then the weaker half of all pairs of a student and
+ * a planned concept.
+ */
+level_known: boolean, 
 /**
  * Students who need a planned concept and are in no group.
  */
@@ -3247,7 +3253,7 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has the concept; none while ratings are alone.
+ * Probability that the student has the concept; none while the level is not known.
  */
 has_it: number | null, 
 /**
@@ -4456,7 +4462,7 @@ concept: ConceptName,
  */
 phase: Phase, 
 /**
- * Probability that the student has it; none while ratings are alone.
+ * Probability that the student has it; none while the level is not known.
  */
 has_it: number | null, 
 /**
@@ -4529,8 +4535,8 @@ seat: number,
  */
 name: string | null, 
 /**
- * Probability that the student has it; none without a report, and while ratings are
- * alone.
+ * Probability that the student has it; none without a report, and while the level is
+ * not known.
  */
 has_it: number | null, 
 /**
@@ -4712,12 +4718,12 @@ way: TalkWay | null,
  */
 minutes: number, 
 /**
- * Its value: how many more students are expected to get it right afterwards.
+ * Its value: how many more students are expected to get it right afterwards. This and the
+ * numbers below are none while the level is not known.
  */
-worth: number, 
+worth: number | null, 
 /**
- * Estimated share of the class that has it; none without a report, and while ratings are
- * alone.
+ * Estimated share of the class that has it; none without a report.
  */
 has_it: number | null, 
 /**
@@ -4731,11 +4737,11 @@ high: number | null,
 /**
  * How many present students are expected to get it wrong.
  */
-expected_wrong: number, 
+expected_wrong: number | null, 
 /**
  * How many of these last rated On my own or Could teach it.
  */
-sure_wrong: number, 
+sure_wrong: number | null, 
 /**
  * Its trend.
  */
@@ -4798,6 +4804,11 @@ minutes: number,
  * Minutes for the chosen concepts.
  */
 minutes_used: number, 
+/**
+ * Whether there are results and practice enough for shares. Otherwise the plan goes by the
+ * order of the concepts alone.
+ */
+level_known: boolean, 
 /**
  * Every concept of the day: first the chosen ones, then the others, each in the order of the review.
  */

@@ -32,7 +32,8 @@ test.each([
   [0.03, 'gap'],
   [1, 'rough'],
 ])('a gap of %d is said as %s', (proven_gap, word) => {
-  expect(goodness({ proven_gap } as never)).toBe(word);
+  expect(goodness({ proven_gap, level_known: true } as never)).toBe(word);
+  expect(goodness({ proven_gap, level_known: false } as never)).toBeNull();
 });
 
 test('wishes that cannot be planned are named', () => {

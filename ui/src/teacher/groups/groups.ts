@@ -50,7 +50,9 @@ export function started(
 export const onConcept = (groups: GroupChosen[], at: number, concept: string): GroupChosen[] =>
   groups.map((group, place) => (place === at ? { ...group, concept } : group));
 
-export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' {
+/** How good a plan is; null where order alone gives no number that says so. */
+export function goodness(view: GroupsView): 'best' | 'gap' | 'rough' | null {
+  if (!view.level_known) return null;
   if (view.proven_gap <= 0) return 'best';
   return view.proven_gap < 0.5 ? 'gap' : 'rough';
 }

@@ -29,8 +29,9 @@ test('the reasons are in the order of their weight', () => {
   expect(found[1]).toContain('2');
 });
 
-test('without results no number of students is told', () => {
-  const [reason, ...rest] = reasons({ ...concept, has_it: null, low: null, high: null });
+test('while the level is not known, no number of students is told', () => {
+  const unknown = { has_it: null, low: null, high: null, expected_wrong: null, sure_wrong: null };
+  const [reason, ...rest] = reasons({ ...concept, ...unknown });
   expect(reason).not.toMatch(/[0-9]/);
   expect(rest).toHaveLength(1);
 });

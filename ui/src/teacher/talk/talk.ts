@@ -13,14 +13,14 @@ export function reasons(concept: TalkConcept): string[] {
   if (concept.way === null) {
     return [say(concept.phase === 'preview' ? 'talk-why-preview' : 'talk-why-no-report')];
   }
-  // Ratings alone give the order of concepts, and no number of students.
-  const counted = concept.has_it !== null;
-  const found = counted
-    ? [say('talk-why-wrong', { count: number(Math.round(concept.expected_wrong)) })]
-    : [say('talk-why-ratings')];
-  if (counted && concept.sure_wrong >= SURE_WORTH_SAYING) {
+  const { expected_wrong: wrong, sure_wrong: sure } = concept;
+  const found =
+    wrong === null
+      ? [say('talk-why-order')]
+      : [say('talk-why-wrong', { count: number(Math.round(wrong)) })];
+  if (sure !== null && sure >= SURE_WORTH_SAYING) {
     found.push(
-      say('talk-why-sure', { count: number(Math.max(1, Math.round(concept.sure_wrong))) }),
+      say('talk-why-sure', { count: number(Math.max(1, Math.round(sure))) }),
     );
   }
   if (concept.trend === 'falling') found.push(say('talk-why-falling'));

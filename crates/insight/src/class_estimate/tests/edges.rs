@@ -105,22 +105,40 @@ fn evidence_of_long_ago() {
     assert_eq!(estimate.ranking[0], 0);
 }
 
+/// Ratings give an order. The level is known from answers of weight 100, of five students.
 #[test]
-fn ratings_alone_give_an_order_and_no_level() {
-    let rated = |with_a_result: bool| {
-        class((8, 4, 3), move |student, concept, pass| {
-            let rating = u8::try_from(concept).unwrap();
+fn ratings_give_an_order_and_enough_answers_the_level() {
+    // Results in the last pass, so each of weight 1: of some students, on some concepts.
+    let rated = |students: usize, concepts: usize| {
+        class((25, 20, 2), move |student, concept, pass| {
+            let rating = u8::try_from(concept / 5).unwrap();
             let mut said = vec![Said::Rating(rating)];
-            if with_a_result && (student, concept, pass) == (0, 0, 0) {
-                said.push(Said::Result(false));
+            if pass == 1 && student < students && concept < concepts {
+                said.push(Said::Result(concept > 9));
             }
             said
         })
     };
-    let alone = estimate(&rated(false));
-    assert_eq!(alone.ranking, [0, 1, 2, 3]);
+    let alone = estimate(&rated(0, 0));
     assert!(!alone.level_known);
-    assert!(estimate(&rated(true)).level_known);
+    assert!(alone.ranking[..10].iter().all(|concept| *concept < 10));
+    for (students, concepts, known) in [(1, 1, false), (9, 11, false), (10, 10, true)] {
+        assert_eq!(estimate(&rated(students, concepts)).level_known, known);
+    }
+    // A hundred answers of a student and concept in one pass weigh 4.8, because they are alike.
+    let practised = |students: usize, concepts: usize| {
+        class((25, 20, 1), move |student, concept, _| {
+            let there = student < students && concept < concepts;
+            vec![Said::Practice(if there { 100 } else { 0 }, 0)]
+        })
+    };
+    assert!(!estimate(&practised(20, 1)).level_known);
+    assert!(estimate(&practised(21, 1)).level_known);
+    // Four students do not tell the level of a class, however much they practise.
+    assert!(!estimate(&practised(4, 20)).level_known);
+    assert!(estimate(&practised(5, 20)).level_known);
+    // Answers lose their weight with age.
+    assert!(!class_estimate(&practised(21, 1), 1).level_known);
 }
 
 /// Everyone rates everything high. One concept is always wrong: it comes first, and is the

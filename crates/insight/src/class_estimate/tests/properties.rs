@@ -45,17 +45,19 @@ proptest! {
 
     #[test]
     fn the_order_of_students_and_concepts_does_not_matter(
-        reports in reports(), turn_i in 0..SIZE.0, turn_c in 0..SIZE.1,
+        reports in reports(),
+        students in Just((0..SIZE.0).collect::<Vec<_>>()).prop_shuffle(),
+        concepts in Just((0..SIZE.1).collect::<Vec<_>>()).prop_shuffle(),
     ) {
         let turned: Reports = reports
             .iter()
-            .map(|(&(i, c, t), said)| (((i + turn_i) % SIZE.0, (c + turn_c) % SIZE.1, t), *said))
+            .map(|(&(i, c, t), said)| ((students[i], concepts[c], t), *said))
             .collect();
         let plain = class_estimate(&of(&reports), SIZE.2 - 1);
         let other = class_estimate(&of(&turned), SIZE.2 - 1);
         for i in 0..SIZE.0 {
             for c in 0..SIZE.1 {
-                let (j, d) = ((i + turn_i) % SIZE.0, (c + turn_c) % SIZE.1);
+                let (j, d) = (students[i], concepts[c]);
                 let (a, b) = (&plain.concepts[c], &other.concepts[d]);
                 prop_assert!((a.share - b.share).abs() < 1e-9, "{a:?} {b:?}");
                 prop_assert!((a.sd - b.sd).abs() < 1e-9, "{a:?} {b:?}");
@@ -85,6 +87,13 @@ proptest! {
         let wrong = mean(Some(Said::Practice(0, 1)));
         prop_assert!(right > before, "{before} {right}");
         prop_assert!(wrong < before, "{before} {wrong}");
+        let place = (student, concept, pass);
+        if reports.get(&place).is_none_or(|(_, result, _)| result.is_none()) {
+            let right = mean(Some(Said::Result(true)));
+            let wrong = mean(Some(Said::Result(false)));
+            prop_assert!(right > before, "{before} {right}, a result");
+            prop_assert!(wrong < before, "{before} {wrong}, a result");
+        }
     }
 
     #[test]
