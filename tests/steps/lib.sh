@@ -149,12 +149,13 @@ pseudo_language() {
 venv() {
   system_packages python3 python3-venv
   [ -x .venv/bin/python ] || rm -f "$STAMPS/venv"
-  stamped venv tests/oracle/requirements.txt -- make_venv >&2
+  stamped venv tests/oracle/requirements.lock -- make_venv >&2
 }
 
 make_venv() {
   python3 -m venv .venv
-  .venv/bin/pip install --quiet --disable-pip-version-check -r tests/oracle/requirements.txt
+  .venv/bin/pip install --quiet --disable-pip-version-check --require-hashes \
+    -r tests/oracle/requirements.lock
 }
 
 # Installs what drives the window, and a screen for it.
