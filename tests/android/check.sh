@@ -29,3 +29,10 @@ export CARGO_INCREMENTAL=0
 "$tools/cargo" check --locked -Zbuild-std=std,panic_abort --target aarch64-linux-android \
   --config 'profile.dev.opt-level=0' --config 'profile.dev.package."*".opt-level=0' \
   --config 'profile.dev.debug=0' -p surefoot-desktop "$@"
+
+# What Tauri made of the manifest is what goes into the program.
+manifest=$scratch/android/app/src/main/AndroidManifest.xml
+if grep -n 'BROWSABLE\|AUTO-GENERATED' "$manifest"; then
+  echo "Tauri adds to the manifest" >&2
+  exit 1
+fi

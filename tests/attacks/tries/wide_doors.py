@@ -1,4 +1,4 @@
-"""On Android pages of the web open the program, and its screens can be recorded."""
+"""Pages of the web open the program on Android, its screens are recorded, its page inspected."""
 
 import json
 
@@ -17,14 +17,21 @@ def attack(_ground):
         json.loads(path.read_text()) for path in (TOP / "src-tauri/capabilities").glob("*.json")
     ]
     need(capabilities, "no capabilities")
+    window, android_too = (
+        json.loads((TOP / f"src-tauri/tauri.{name}conf.json").read_text()) for name in ("", "android.")
+    )
+    need(window["bundle"]["fileAssociations"], "no file associations")
     open_doors = [
         name
         for name, is_open in {
             "BROWSABLE": "android.intent.category.BROWSABLE" in manifest,
+            # From each of them, Tauri makes an intent filter that is BROWSABLE.
+            "associations": android_too["bundle"].get("fileAssociations", True) is not None,
+            "devtools": any(one["devtools"] for one in window["app"]["windows"]),
             "no FLAG_SECURE": "FLAG_SECURE" not in code,
             "core:default": any("core:default" in one["permissions"] for one in capabilities),
             "INTERNET": 'android.permission.INTERNET" />' in manifest,
         }.items()
         if is_open
     ]
-    return got_through(", ".join(open_doors)) if open_doors else stopped("four doors are closed")
+    return got_through(", ".join(open_doors)) if open_doors else stopped("six doors are closed")
