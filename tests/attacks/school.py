@@ -163,12 +163,19 @@ class School:
         tablet.call("reset_pin", student=student, pin_signs=self.pin_signs[seat])
 
 
-def bring_carry(school, tablet, student, check_ins, words="seven green kettles"):
+def bring_carry(school, tablet, student, check_ins, answers=(), words="seven green kettles"):
     """Reads a carry file on a tablet, forged for the seat of `student` by seat 3's owner."""
-    own = tablet.call("make_carry", student=school.join(tablet, 3, "Magpie"), passphrase=words)
+    school.carries = getattr(school, "carries", None) or school.join(tablet, 3, "Magpie")
+    own = tablet.call("make_carry", student=school.carries, passphrase=words)
     genuine = formats.read_carry(tablet.saved(own).read_bytes(), words)
     forged = formats.forged_carry(
-        genuine, student.token, student.signer, student.identity, student.device, check_ins
+        genuine,
+        student.token,
+        student.signer,
+        student.identity,
+        student.device,
+        check_ins,
+        answers,
     )
     path = school.ground / "forged.sfcarry"
     path.write_bytes(formats.write_carry(forged, student.signer, words))

@@ -11,6 +11,7 @@ use rusqlite::{Row, params};
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_record::wire::school_date;
 use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
 
 /// A finished exercise.
@@ -22,6 +23,7 @@ pub struct PracticeAnswer {
     /// Its place in the student's own order of events.
     pub sequence: u32,
     /// School date.
+    #[serde(with = "school_date")]
     pub date: NaiveDate,
     /// Concept.
     pub concept: ConceptId,
