@@ -10,7 +10,6 @@ use crate::class_pack::CLASS_PACK_FORMAT;
 use crate::content::{self, Content as _};
 use crate::frame::{self, Kind};
 use crate::hand_in::HAND_IN_FORMAT;
-use crate::personal::PERSONAL_FORMAT;
 use crate::sealing::{unseal, unseal_with_passphrase};
 use crate::*;
 use proptest::collection::vec;
