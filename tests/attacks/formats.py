@@ -191,18 +191,38 @@ def read_carry(file, words):
     return read_frame(CARRY, age.unseal(file, age.Passphrase(words)))
 
 
-def forged_carry(genuine, seat, signer, identity, device, check_ins):
+def forged_carry(genuine, seat, signer, identity, device, check_ins, answers=()):
     """The content of a carry file for another seat, with keys of our own.
 
     `genuine` is one of our own seat: it has the class pack and what our program would add.
     """
+    body = genuine["store"]["body"] | {"answers": list(answers)}
     return genuine | {
+        "store": genuine["store"] | {"body": body},
         "seat": seat,
         "from_device": device,
         "signing_seed": base64.b64encode(signer.seed).decode(),
         "sealing_identity": identity.text,
         "check_ins": check_ins,
         "practice": [],
+    }
+
+
+def answer(device, date, concept, at, misconception=None, response="null"):
+    """A finished exercise, as carry files have it."""
+    return {
+        "device": device,
+        "sequence": at,
+        "date": date,
+        "concept": concept,
+        "level": 1,
+        "generator_version": 1,
+        "seed": 1,
+        "sure": None,
+        "result": "wrong",
+        "misconception": misconception,
+        "seconds": 1,
+        "response": response,
     }
 
 

@@ -40,6 +40,8 @@ class School:
         self.pin_signs = {slip["seat"]: slip["pin_signs"] for slip in slips}
         self.save_pack()
         self._files = 0
+        # What a carry file of a student holds; made when one is forged.
+        self.own_carry = None
 
     def ask(self, call, /, **arguments):
         """A call of the desk about the class."""
@@ -163,12 +165,19 @@ class School:
         tablet.call("reset_pin", student=student, pin_signs=self.pin_signs[seat])
 
 
-def bring_carry(school, tablet, student, check_ins, words="seven green kettles"):
+def bring_carry(school, tablet, student, check_ins, answers=(), words="seven green kettles"):
     """Reads a carry file on a tablet, forged for the seat of `student` by seat 3's owner."""
-    own = tablet.call("make_carry", student=school.join(tablet, 3, "Magpie"), passphrase=words)
-    genuine = formats.read_carry(tablet.saved(own).read_bytes(), words)
+    if not school.own_carry:
+        own = tablet.call("make_carry", student=school.join(tablet, 3, "Magpie"), passphrase=words)
+        school.own_carry = formats.read_carry(tablet.saved(own).read_bytes(), words)
     forged = formats.forged_carry(
-        genuine, student.token, student.signer, student.identity, student.device, check_ins
+        school.own_carry,
+        student.token,
+        student.signer,
+        student.identity,
+        student.device,
+        check_ins,
+        answers,
     )
     path = school.ground / "forged.sfcarry"
     path.write_bytes(formats.write_carry(forged, student.signer, words))

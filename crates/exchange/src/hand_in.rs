@@ -21,8 +21,8 @@ pub const HAND_IN_FORMAT: u32 = 1;
 /// can do in one day. Whoever writes an entry stops counting there.
 pub const MOST_COUNT: u32 = 500;
 
-/// The most misconceptions of an entry.
-const MOST_MISCONCEPTIONS: usize = 64;
+/// The most misconceptions of an entry. Whoever writes one leaves out the others.
+pub const MOST_MISCONCEPTIONS: usize = 64;
 
 /// The content of a hand-in; see `shared/schema/hand-in.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]

@@ -40,7 +40,7 @@ pub use class_id::class_id_of;
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
 pub use class_pack::{Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept};
 pub use fingerprint::fingerprint;
-pub use hand_in::{HAND_IN_FORMAT, HandIn, MOST_COUNT};
+pub use hand_in::{HAND_IN_FORMAT, HandIn, MOST_COUNT, MOST_MISCONCEPTIONS};
 pub use hand_in_file::{
     Checked, CheckedHandIn, HandInExpectations, OpenedHandIn, QuarantinedHandIn, open_hand_in,
     seal_hand_in,

@@ -2,7 +2,10 @@
 //! and a second time to compare, and goes through all checks.
 
 use super::text::{block_text, blocks_text, entry_text};
-use super::{Arg, Block, Item, Level, Say, concepts_with_exercises, generate, mark, response_for};
+use super::{
+    Arg, Block, Item, Level, Say, concepts_with_exercises, generate, has_misconception, mark,
+    response_for,
+};
 use crate::messages::{Piece, attribute, pieces};
 use crate::text::say;
 use std::collections::BTreeSet;
@@ -79,7 +82,14 @@ fn check_concept(concept: &'static str) -> BTreeSet<String> {
                 let text = serde_json::to_string(&item).unwrap();
                 assert_eq!(item, serde_json::from_str(&text).unwrap(), "{name}");
             }
-            codes.extend(item.misconceptions.iter().map(|m| m.code.to_string()));
+            for misconception in &item.misconceptions {
+                let code = misconception.code.to_string();
+                assert!(
+                    has_misconception(concept, &code),
+                    "{name}: {code} is not listed"
+                );
+                codes.insert(code);
+            }
             questions.insert(item.statement.to_string());
         }
         assert!(

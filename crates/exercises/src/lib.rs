@@ -25,6 +25,7 @@ pub mod generate;
 pub mod make;
 pub mod mark;
 pub mod messages;
+mod misconceptions;
 pub mod model;
 pub mod number;
 pub mod say;
@@ -41,6 +42,7 @@ pub use generate::{
     ItemError, concepts_with_exercises, generate, generator_version, has_generator,
 };
 pub use mark::{mark, response_for};
+pub use misconceptions::has_misconception;
 pub use model::{
     FormNote, FormRule, Item, ItemView, Level, Marked, Misconception, Noticed, Worked,
 };

@@ -19,13 +19,6 @@ pub fn sources(language: Language) -> impl Iterator<Item = (&'static str, &'stat
         .filter(|(area, _)| AREAS.iter().any(|begin| area.starts_with(begin)))
 }
 
-/// Whether the catalogue has a misconception with this code.
-#[must_use]
-pub fn is_misconception(code: &str) -> bool {
-    let id = format!("misconception-{code}");
-    attribute(Language::first().into(), &id, "name").is_ok()
-}
-
 /// A piece of a formatted sentence.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Piece {

@@ -6,6 +6,7 @@
 //! associative: files may arrive twice, late or in any order.
 
 use crate::entry::{CheckIn, Entry, Key, Practice};
+use chrono::NaiveDate;
 
 /// Everything known of one student, in the order of the keys.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -91,6 +92,23 @@ impl Record {
             check_ins: at(&self.check_ins, &check_ins),
             practice: at(&self.practice, &practice),
         }
+    }
+
+    /// Splits the record into the entries of some dates and the others.
+    #[must_use]
+    pub fn split(self, of: impl Fn(NaiveDate) -> bool) -> (Self, Self) {
+        let (check_ins, other_check_ins) = (self.check_ins.into_iter()).partition(|e| of(e.date));
+        let (practice, other_practice) = (self.practice.into_iter()).partition(|e| of(e.date));
+        (
+            Self {
+                check_ins,
+                practice,
+            },
+            Self {
+                check_ins: other_check_ins,
+                practice: other_practice,
+            },
+        )
     }
 
     /// The number of entries.

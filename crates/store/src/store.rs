@@ -62,7 +62,7 @@ impl<K: StoreKind> Store<K> {
     /// The file is unchanged after [`StoreError::OtherKind`], [`StoreError::Newer`] and
     /// [`StoreError::Damaged`].
     pub fn open(path: &Path, durability: Durability) -> Result<Self, StoreError> {
-        Self::open_with(path, durability, IntegrityCheck::Always)
+        Self::open_with(path, durability, IntegrityCheck::Always, false)
     }
 
     /// [`Store::open`] of a store that was checked shortly before, or that is only read:
@@ -71,13 +71,24 @@ impl<K: StoreKind> Store<K> {
     /// # Errors
     /// As [`Store::open`].
     pub fn open_again(path: &Path, durability: Durability) -> Result<Self, StoreError> {
-        Self::open_with(path, durability, IntegrityCheck::BeforeMigration)
+        Self::open_with(path, durability, IntegrityCheck::BeforeMigration, false)
+    }
+
+    /// [`Store::open_again`] for whoever is about to put another file in the store's place: until
+    /// this is dropped, nobody else can open it.
+    ///
+    /// # Errors
+    /// [`StoreError::Busy`] while another program or connection has it open, even if idle; what it
+    /// wrote later would be lost. Else as [`Store::open`].
+    pub fn open_alone(path: &Path, durability: Durability) -> Result<Self, StoreError> {
+        Self::open_with(path, durability, IntegrityCheck::BeforeMigration, true)
     }
 
     fn open_with(
         path: &Path,
         durability: Durability,
         integrity: IntegrityCheck,
+        alone: bool,
     ) -> Result<Self, StoreError> {
         refuse_by_header::<K>(path)?;
         // Read first, because opening a file for writing can already change it.
@@ -96,6 +107,11 @@ impl<K: StoreKind> Store<K> {
             });
         }
         connection.busy_timeout(BUSY_WAIT)?;
+        if alone {
+            // Before the first read: then a store with a log is locked as a whole.
+            connection.pragma_update(None, "locking_mode", "EXCLUSIVE")?;
+            connection.execute_batch("BEGIN EXCLUSIVE; COMMIT")?;
+        }
         let found = inspect::<K>(&connection, integrity)?;
         connection.pragma_update(None, "journal_mode", "WAL")?;
         connection.pragma_update(

@@ -6,6 +6,8 @@
 
 use super::hand_in::practice_entries;
 use super::join::read_class_pack;
+use super::path::MOST_FOCUS;
+use super::practice::MOST_SECONDS;
 use super::{Joined, StudentError, goals};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -25,6 +27,17 @@ const BODY_VERSION: u32 = 1;
 /// How far the sequences of a carry file may be above the newest of the device: far more than
 /// the events of a year.
 const MOST_AHEAD: u32 = 1_000_000;
+
+/// The check-ins and practice results of a store that took a carry file: twice those of an honest
+/// year on two devices, and half of what a hand-in may hold. So nobody can bring a student so many
+/// that no hand-in can be made any more.
+const MOST_ENTRIES: usize = 10_000;
+
+/// The finished exercises of a store that took a carry file.
+const MOST_ANSWERS: usize = 50_000;
+
+/// The longest first response, in bytes.
+const LONGEST_RESPONSE_BYTES: usize = 4 * 1024;
 
 /// What this crate adds to a carry file.
 #[derive(Serialize, Deserialize)]
@@ -107,22 +120,7 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
             known: BODY_VERSION,
         });
     }
-    let body: Body =
-        serde_json::from_value(carry.store.body.clone()).map_err(|_| bad("store.body"))?;
-    let nickname = body.nickname.trim();
-    if nickname.is_empty()
-        || nickname.chars().count() > super::LONGEST_NICKNAME_CHARACTERS
-        || nickname.chars().any(char::is_control)
-    {
-        return Err(bad("store.body.nickname"));
-    }
-    if body.answers.iter().any(|a| !(1..=3).contains(&a.level)) {
-        return Err(bad("store.body.answers.level"));
-    }
-    if !body.appearance.is_offered() {
-        return Err(bad("store.body.appearance"));
-    }
-    let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
+    let body = body_of(carry.store.body.clone())?;
     let pack = carry.class_pack_file()?;
     let checked = read_class_pack(pack.as_slice())?;
     if checked.content().class_id != carry.class_id {
@@ -143,13 +141,43 @@ pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
             minutes,
             exercises,
             evenings,
-            goals,
             ..body
         },
         pack,
         pack_version,
         carry,
     })
+}
+
+/// Reads and checks what this crate adds to a carry file.
+fn body_of(value: serde_json::Value) -> Result<Body, Refusal> {
+    let body: Body = serde_json::from_value(value).map_err(|_| bad("store.body"))?;
+    let nickname = body.nickname.trim();
+    if nickname.is_empty()
+        || nickname.chars().count() > super::LONGEST_NICKNAME_CHARACTERS
+        || nickname.chars().any(char::is_control)
+    {
+        return Err(bad("store.body.nickname"));
+    }
+    for (place, answer) in body.answers.iter().enumerate() {
+        let fault = match answer {
+            a if !(1..=3).contains(&a.level) => "level",
+            a if a.sequence == 0 => "sequence",
+            a if i64::try_from(a.seed).is_err() => "seed",
+            a if a.seconds > MOST_SECONDS => "seconds",
+            a if a.response.len() > LONGEST_RESPONSE_BYTES => "response",
+            _ => continue,
+        };
+        return Err(bad(&format!("store.body.answers[{place}].{fault}")));
+    }
+    if body.focus.len() > MOST_FOCUS {
+        return Err(bad("store.body.focus"));
+    }
+    if !body.appearance.is_offered() {
+        return Err(bad("store.body.appearance"));
+    }
+    let goals = goals::checked(&body.goals).map_err(|_| bad("store.body.goals"))?;
+    Ok(Body { goals, ..body })
 }
 
 impl Carried {
@@ -199,7 +227,7 @@ pub struct CarryTaken {
 /// # Errors
 /// [`StudentError::Refused`] with [`Refusal::WrongClass`] if the store is of another seat, or
 /// with [`Refusal::BadContent`] at a sequence that is more than a million above the newest of
-/// the store.
+/// the store, or with [`Refusal::TooManyEntries`] if the store would then have too many.
 pub fn take_carry(
     store: &StudentStore,
     joined: Option<&Joined>,
@@ -268,6 +296,16 @@ fn unite(store: &StudentStore, carried: &Carried) -> Result<CarryTaken, StudentE
             taken.answers += 1;
         }
     }
+    let practice = practice_entries(store)?.len();
+    for (found, most) in [
+        (record.entries() + practice, MOST_ENTRIES),
+        (answered.len() + taken.answers, MOST_ANSWERS),
+    ] {
+        if found > most {
+            let most = most as u64;
+            return Err(Refusal::TooManyEntries { most }.into());
+        }
+    }
     Ok(taken)
 }
 
@@ -281,4 +319,41 @@ pub fn renew_device(store: &StudentStore, device: &[u8; 16]) -> Result<(), Stude
     student.device = DeviceId::from_bytes(device);
     store.put_student(&student)?;
     Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+    use surefoot_test_support::{any_changes, changed, long};
+
+    const BODY: &str = r#"{"nickname":"Wren","picture":"heron","language":"en","minutes":8,
+        "evenings":4,"focus":["g4-round"],"answers":[{"device":"AAAAAAAAAAAAAAAAAAAAAA",
+        "sequence":5,"date":"2026-11-25","concept":"g4-round","level":2,"generator_version":1,
+        "seed":7,"sure":1,"result":"wrong","misconception":"rounded-down","seconds":20,
+        "response":"null"}],"appearance":{"theme":"device","text_percent":100,"less_motion":false,
+        "reads_aloud":false,"decimal_sign":"language"},"goals":[{"words":"Round","reached":false}],"exercises":null}"#;
+
+    fn read(json: &[u8]) -> Option<Body> {
+        body_of(serde_json::from_slice(json).ok()?).ok()
+    }
+
+    #[test]
+    fn the_body_that_is_changed_below_is_read() {
+        assert_eq!(read(BODY.as_bytes()).unwrap().answers.len(), 1);
+    }
+
+    proptest! {
+        #![proptest_config(long())]
+
+        /// What is read can be written and read again.
+        #[test]
+        fn changed_carry_bodies(changes in any_changes()) {
+            if let Some(body) = read(&changed(BODY.as_bytes(), &changes)) {
+                let again = read(&serde_json::to_vec(&body).unwrap()).unwrap();
+                prop_assert_eq!(again.answers, body.answers);
+                prop_assert_eq!(again.goals, body.goals);
+            }
+        }
+    }
 }

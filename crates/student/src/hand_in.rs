@@ -8,8 +8,8 @@ use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{
-    HAND_IN_FORMAT, HandIn, MOST_COUNT, Refusal, SealingIdentity, SigningKey, file_signs,
-    seal_hand_in,
+    HAND_IN_FORMAT, HandIn, MOST_COUNT, MOST_MISCONCEPTIONS, Refusal, SealingIdentity, SigningKey,
+    file_signs, seal_hand_in,
 };
 use surefoot_record::{AnswerCount, Practice, what_counts};
 use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
@@ -141,7 +141,10 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             AnswerResult::WithHelp => one_more(&mut count.with_help),
             AnswerResult::Wrong => one_more(&mut count.wrong),
         }
-        if let Some(code) = answer.misconception {
+        let room = sum.misconceptions.len() < MOST_MISCONCEPTIONS;
+        if let Some(code) = answer.misconception
+            && (room || sum.misconceptions.contains_key(&code))
+        {
             one_more(sum.misconceptions.entry(code).or_default());
         }
     }

@@ -17,7 +17,7 @@ use surefoot_store::StudentStore;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 
 /// The most seconds counted for one exercise, because a tablet left lying is not practice.
-const MOST_SECONDS: u32 = 600;
+pub(super) const MOST_SECONDS: u32 = 600;
 
 /// Returns the results of the exercises of a concept up to `today`, earliest first.
 fn results_of(

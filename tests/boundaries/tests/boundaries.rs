@@ -672,3 +672,73 @@ fn a_hop_that_is_not_there_or_not_called_is_caught() {
         assert_eq!(faults(&format!("{tap}{row}\n")).join("; "), fault, "{row}");
     }
 }
+
+/// The rows of the threat model's tables of attacks: first and last cell.
+fn attack_rows(page: &str) -> Vec<(&str, &str)> {
+    let section = page.split("\n## ").find(|s| s.starts_with("Attacks\n"));
+    (section.into_iter().flat_map(str::lines))
+        .filter_map(|line| line.strip_prefix("| ")?.strip_suffix(" |"))
+        .filter_map(|row| Some((row.split(" | ").next()?, row.rsplit(" | ").next()?)))
+        .filter(|(attack, _)| *attack != "attack")
+        .collect()
+}
+
+/// Names of tests that are not there, attacks that no row names, and rows without a test that do
+/// not say "none".
+fn attack_faults(page: &str, files: &[SourceFile]) -> Vec<String> {
+    let tries: Vec<&str> = files
+        .iter()
+        .filter_map(|file| file.path.strip_prefix("tests/attacks/tries/"))
+        .filter_map(|name| name.strip_suffix(".py"))
+        .filter(|name| *name != "__init__")
+        .collect();
+    let is_there = |name: &str| {
+        let function = format!("fn {name}(");
+        tries.contains(&name)
+            || files.iter().any(|file| {
+                file.path == name || file.path.ends_with(".rs") && file.text.contains(&function)
+            })
+    };
+    let mut faults = Vec::new();
+    let mut named = BTreeSet::new();
+    for (attack, tests) in attack_rows(page) {
+        let names: Vec<&str> = tests.split('`').skip(1).step_by(2).collect();
+        if names.is_empty() && !tests.starts_with("none: ") {
+            faults.push(format!("{attack}: no test"));
+        }
+        faults.extend(
+            (names.iter().filter(|name| !is_there(name)))
+                .map(|name| format!("{attack}: there is no {name}")),
+        );
+        named.extend(names);
+    }
+    let unnamed = tries.iter().filter(|name| !named.contains(*name));
+    faults.extend(unnamed.map(|name| format!("{name} has no row")));
+    faults
+}
+
+#[test]
+fn every_attack_has_its_row_and_every_row_its_test() {
+    let page = page("docs/threat-model.md");
+    let files = source_files(&Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")).unwrap();
+    assert!(attack_rows(&page).len() > 40);
+    let faults = attack_faults(&page, &files);
+    assert!(faults.is_empty(), "\n{}", faults.join("\n"));
+}
+
+#[test]
+fn an_attack_without_a_row_and_a_row_without_a_test_are_caught() {
+    let files = [
+        file("tests/attacks/tries/__init__.py", ""),
+        file("tests/attacks/tries/tried.py", ""),
+        file("tests/attacks/tries/forgotten.py", ""),
+        file("crates/a/src/b.rs", "#[test]\nfn holds() {}"),
+    ];
+    let page = "\n## Attacks\n| attack | what | tests |\n|---|---|---|\n\
+                | a | b | `tried`, `holds` |\n| c | d | none: a reason |\n\
+                | e | f | `gone` |\n| g | h |  |\n## Next\n| i | j | `else` |\n";
+    assert_eq!(
+        attack_faults(page, &files),
+        ["e: there is no gone", "g: no test", "forgotten has no row"]
+    );
+}

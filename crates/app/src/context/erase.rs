@@ -12,13 +12,16 @@ use surefoot_store::{DeskStore, Durability};
 /// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
 /// The desk must be closed.
 ///
+/// # Errors
+/// [`CallError::StoreBusy`] while another program has it open; then nothing is changed.
+///
 /// Deleting rows alone leaves them in pages of the log, between the rows of a page, and in
 /// blocks of the disk that a file gave back.
 pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
     let folder = path.parent().unwrap_or(Path::new("."));
     let part = Part::new(folder, ".rewritten-")?;
     {
-        let desk = DeskStore::open_again(path, Durability::Full)?;
+        let desk = DeskStore::open_alone(path, Durability::Full)?;
         desk.write_anew(part.path())?;
         desk.empty_log()?;
     }

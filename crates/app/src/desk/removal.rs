@@ -12,8 +12,8 @@ use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use surefoot_desk::ClassSetup;
 use surefoot_desk::OpenClass;
-use surefoot_store::DeskStore;
 use surefoot_store::desk::RemovedRows;
+use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
 /// A removal by its number.
@@ -33,6 +33,10 @@ impl DeskDoor {
         work: impl FnOnce(&DeskStore) -> Result<RemovedRows, CallError>,
     ) -> Result<(), CallError> {
         self.context.none_running()?;
+        let path = self.context.data().desk();
+        // While another program has the desk open, it cannot be written anew; so nothing is removed.
+        let alone = || Ok(DeskStore::open_alone(&path, Durability::Full).map(drop)?);
+        self.stores.while_closed(&path, alone)?;
         self.with_desk(|desk| {
             let class = surefoot_desk::open_class(desk, class)?;
             let what = what(&class);
@@ -40,7 +44,6 @@ impl DeskDoor {
             desk.remove_empty_imports()?;
             self.context.wipe_copies(&StoreName::Desk)
         })?;
-        let path = self.context.data().desk();
         self.stores.while_closed(&path, || rewrite_desk(&path))?;
         // Opening it makes today's copy.
         self.with_desk(|_| Ok(()))

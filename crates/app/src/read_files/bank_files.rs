@@ -180,4 +180,30 @@ mod tests {
         let one = FileSource::from_bytes("c.csv", b"kind".to_vec());
         assert_eq!(read(vec![zip(), one]), refused);
     }
+
+    proptest::proptest! {
+        #![proptest_config(surefoot_test_support::long())]
+
+        /// What is unpacked stays within its caps, and the reader of question banks answers.
+        #[test]
+        fn changed_bank_zips(changes in surefoot_test_support::any_changes()) {
+            let mut zip = ZipWriter::new(Cursor::new(Vec::new()));
+            for (name, text) in [
+                ("items/a.xml", "<qti-assessment-item/>"),
+                ("b.csv", "concept,kind,question,answer\ng4-round,number,Round 12 to tens,10\n"),
+            ] {
+                zip.start_file(name, SimpleFileOptions::default()).unwrap();
+                zip.write_all(text.as_bytes()).unwrap();
+            }
+            let bytes = zip.finish().unwrap().into_inner();
+            let bytes = surefoot_test_support::changed(&bytes, &changes);
+            if let Ok(files) = bank_files(vec![FileSource::from_bytes("bank.zip", bytes)]) {
+                let all: usize = files.iter().map(|file| file.bytes.len()).sum();
+                proptest::prop_assert!(all as u64 <= MOST_BYTES);
+                for file in &files {
+                    proptest::prop_assert!(file.bytes.len() <= MOST_FILE_BYTES + 1);
+                }
+            }
+        }
+    }
 }

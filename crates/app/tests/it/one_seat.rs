@@ -19,6 +19,7 @@ use surefoot_desk::{NewAssignment, NewClass, SeatDeviceState, Verdict};
 use surefoot_exchange::{
     HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
 };
+use surefoot_exercises::has_misconception;
 use surefoot_record::{
     AnswerCount, CheckIn, CheckInSource, ClassId as Class, DeviceId, MisconceptionCode, Practice,
     Said, SeatToken,
@@ -213,7 +214,7 @@ impl Room {
         for row in &board.rows {
             for found in &row.misconceptions {
                 assert!(
-                    found.code == "other" || self.known(&found.code),
+                    found.code == "other" || has_misconception(&row.concept.id, &found.code),
                     "{found:?}"
                 );
             }
@@ -273,10 +274,6 @@ impl Room {
             }
         }
         self.desk.pack_of(&class);
-    }
-
-    fn known(&self, code: &str) -> bool {
-        surefoot_exercises::messages::is_misconception(code)
     }
 }
 

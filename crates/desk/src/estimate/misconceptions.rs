@@ -4,11 +4,11 @@ use crate::class::OpenClass;
 use crate::error::DeskError;
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
-use surefoot_exercises::messages::is_misconception;
+use surefoot_exercises::has_misconception;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::MisconceptionReport;
 
-/// Replaces every code that the program does not know. A hand-in can hold any text as a code, and
+/// Replaces every code that no exercise of the concept has. A hand-in can hold any text as a code, and
 /// that text must not reach the teacher's screens.
 pub const OTHER_MISCONCEPTION: &str = "other";
 
@@ -20,7 +20,7 @@ pub(crate) fn misconceptions(
 ) -> Result<Vec<MisconceptionReport>, DeskError> {
     let mut sums: BTreeMap<(u32, String, String), MisconceptionReport> = BTreeMap::new();
     for mut found in desk.misconceptions_by_seat(&class.row.id, class.counted_dates(today))? {
-        if !is_misconception(&found.code) {
+        if !has_misconception(&found.concept, &found.code) {
             OTHER_MISCONCEPTION.clone_into(&mut found.code);
         }
         let key = (found.seat, found.concept.clone(), found.code.clone());

@@ -20,5 +20,8 @@ pub(super) const MOST_QUARANTINED_BYTES: u64 = 8 * MIB;
 /// Packed bytes of hand-ins that count.
 pub(super) const MOST_ACCEPTED_BYTES: u64 = 32 * MIB;
 
-/// Check-ins and practice results that count.
+/// Check-ins and practice results within the school year.
 pub(super) const MOST_ENTRIES: usize = 40_000;
+
+/// Check-ins and practice results outside the school year, such as those of a wrong clock.
+pub(super) const MOST_OUTSIDE_YEAR: usize = 5_000;

@@ -6,7 +6,7 @@
 //! import is undone or the teacher decides on a device. What came by another key is kept apart,
 //! so it replaces nothing.
 
-use super::bounds::MOST_ENTRIES;
+use super::bounds::{MOST_ENTRIES, MOST_OUTSIDE_YEAR};
 use crate::error::{DeskError, faulty};
 use flate2::read::ZlibDecoder;
 use std::collections::BTreeMap;
@@ -33,9 +33,10 @@ pub(crate) fn first_with_key(devices: &[DeviceRow], key: &str) -> Option<i64> {
 }
 
 /// Derives the reports of a seat anew from the hand-ins of its accepted devices. Returns how many
-/// entries they have.
+/// entries within the school year they have.
 pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, DeskError> {
     let devices = desk.devices_of(class, seat)?;
+    let year = desk.class(class)?.year;
     let under: BTreeMap<i64, i64> = devices
         .iter()
         .filter(|device| device.state == DeviceState::Accepted)
@@ -52,15 +53,24 @@ pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, 
         }
     }
     desk.clear_reports(class, seat)?;
-    for (first, record) in &records {
-        desk.report_writer(class, seat, *first)?.write(record)?;
+    let (mut inside_year, mut outside_year) = (0, 0);
+    for (first, record) in records {
+        let (inside, outside) = record.split(|date| year.contains(date));
+        let mut reports = desk.report_writer(class, seat, first)?;
+        inside_year += inside.entries();
+        reports.write(&inside)?;
+        if outside_year + outside.entries() <= MOST_OUTSIDE_YEAR {
+            outside_year += outside.entries();
+            reports.write(&outside)?;
+        }
     }
-    Ok(records.values().map(Record::entries).sum())
+    Ok(inside_year)
 }
 
 /// Returns what a record adds to the reports that came by a key, or `None` if the seat would then
-/// have more entries than [`MOST_ENTRIES`]. `first` is the first device with the key; none if the
-/// key is new.
+/// have more than [`MOST_ENTRIES`] within the school year. Those outside it never count, so they
+/// take no place from the others: beyond [`MOST_OUTSIDE_YEAR`] they are left out, and only the
+/// kept hand-in has them. `first` is the first device with the key; none if the key is new.
 pub(crate) fn additions(
     desk: &DeskStore,
     class: &str,
@@ -68,12 +78,29 @@ pub(crate) fn additions(
     first: Option<i64>,
     brought: Record,
 ) -> Result<Option<Record>, DeskError> {
-    let mut here = match first {
+    let year = desk.class(class)?.year;
+    let here = match first {
         Some(first) => desk.record_of(class, seat, first)?,
         None => Record::default(),
     };
-    let before = here.entries();
-    let added = here.merge(brought);
-    let entries = desk.entries_of(class, seat)? + here.entries() - before;
-    Ok((entries <= MOST_ENTRIES).then_some(added))
+    let (all_inside, all_outside) = desk.entries_of(class, seat, &year)?;
+    let add = |mut here: Record, brought: Record, all: usize, most: usize| {
+        let before = here.entries();
+        let added = here.merge(brought);
+        (all + here.entries() - before <= most).then_some(added)
+    };
+    let (here, here_outside) = here.split(|date| year.contains(date));
+    let (brought, brought_outside) = brought.split(|date| year.contains(date));
+    let Some(mut added) = add(here, brought, all_inside, MOST_ENTRIES) else {
+        return Ok(None);
+    };
+    if let Some(outside) = add(
+        here_outside,
+        brought_outside,
+        all_outside,
+        MOST_OUTSIDE_YEAR,
+    ) {
+        added.merge(outside);
+    }
+    Ok(Some(added))
 }

@@ -70,7 +70,7 @@ fn calibration_is_told_from_twenty_answers_on() {
 #[test]
 fn misconceptions_are_counted_by_students_first() {
     let desk = Desk::with_seats(3);
-    let concept = desk.concept(0);
+    let concept = "g4-prime-composite".to_owned();
     let add = |seat: u32, code: &str, times: u32| {
         desk.practise(seat, "2026-10-20", &concept, |entry| {
             let code = MisconceptionCode::new(code).unwrap();
@@ -78,11 +78,11 @@ fn misconceptions_are_counted_by_students_first() {
         });
     };
     add(1, "odd-means-prime", 9);
-    add(1, "one-row-only", 1);
-    add(2, "one-row-only", 1);
-    add(3, "one-row-only", 1);
+    add(1, "one-taken-as-prime", 1);
+    add(2, "one-taken-as-prime", 1);
+    add(3, "one-taken-as-prime", 1);
     let found = compare(&desk).misconceptions;
-    assert_eq!(found[0].code, "one-row-only");
+    assert_eq!(found[0].code, "one-taken-as-prime");
     assert_eq!(
         (found[0].students, found[0].count, found[0].newest_days),
         (3, 3, 10)
@@ -91,11 +91,11 @@ fn misconceptions_are_counted_by_students_first() {
 }
 
 #[test]
-fn a_code_that_is_not_of_the_catalogue_is_counted_as_another_misconception() {
+fn a_code_that_its_concept_does_not_have_is_counted_as_another_misconception() {
     let desk = Desk::with_seats(2);
     let concept = desk.concept(0);
     desk.practise(1, "2026-10-20", &concept, |entry| {
-        for code in ["ask-mia", "whom-she-copies-from", "other"] {
+        for code in ["ask-mia", "added-tops-and-bottoms", "other"] {
             let code = MisconceptionCode::new(code).unwrap();
             entry.misconceptions.insert(code, 2);
         }

@@ -126,3 +126,24 @@ fn a_balanced_rotation_has_every_concept_once_and_even_days_and_strands() {
     }
     assert!(balanced_rotation(&desk.store, &desk.class, 21).is_err());
 }
+
+proptest::proptest! {
+    #![proptest_config(surefoot_test_support::long())]
+
+    /// Every concept is found at most once, on a date of the year.
+    #[test]
+    fn changed_pacing_lists(changes in surefoot_test_support::any_changes()) {
+        thread_local!(static DESK: Desk = Desk::with_seats(1));
+        let found = DESK.with(|desk| {
+            let class = desk.open();
+            let [one, other] = [0, 1].map(|at| class.facts.name(&desk.concept(at), Language::first()).title);
+            let text = format!("{one}\t2026-10-05\n\"{other}\", 10/6/2026\n\n2026-11-02\n{one}\n");
+            let bytes = surefoot_test_support::changed(text.as_bytes(), &changes);
+            let read = read_pacing(&class, &String::from_utf8_lossy(&bytes), Language::first());
+            let all = read.found.len();
+            let different: BTreeSet<_> = read.found.iter().map(|one| one.concept.id.clone()).collect();
+            all == different.len() && read.found.iter().all(|one| class.facts.year.contains(one.date))
+        });
+        proptest::prop_assert!(found);
+    }
+}

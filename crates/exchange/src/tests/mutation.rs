@@ -7,7 +7,7 @@ use super::sample::*;
 use crate::backup_file;
 use crate::class_key::CLASS_KEY_FORMAT;
 use crate::class_pack::CLASS_PACK_FORMAT;
-use crate::content::Content as _;
+use crate::content::{self, Content as _};
 use crate::frame::{self, Kind};
 use crate::hand_in::HAND_IN_FORMAT;
 use crate::sealing::{unseal, unseal_with_passphrase};
@@ -26,6 +26,17 @@ static PACK_FILE: LazyLock<Vec<u8>> = LazyLock::new(|| sign_pack(&pack(), &teach
 static HAND_IN_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&hand_in()).unwrap());
 static PACK_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&pack()).unwrap());
 static CARRY_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| serde_json::to_vec(&carry()).unwrap());
+static PERSONAL_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| {
+    let personal = PersonalAssignments {
+        format: PERSONAL_FORMAT,
+        class_id: class_id(),
+        seat: seat(),
+        device: device(8),
+        pack_version: 1,
+        assignments: vec![assignment("a1"), assignment("a2")],
+    };
+    serde_json::to_vec(&personal).unwrap()
+});
 static CLASS_KEY_JSON: LazyLock<Vec<u8>> =
     LazyLock::new(|| serde_json::to_vec(&class_key()).unwrap());
 static BACKUP_PLAIN: LazyLock<Vec<u8>> = LazyLock::new(|| {
@@ -103,13 +114,63 @@ proptest! {
     #[test]
     fn changed_carry_content(changes in any_changes()) {
         let json = changed(&CARRY_JSON, &changes);
-        let _ = strict_json::read::<CarryFile>(&json, &CARRY_CAPS, CARRY_FORMAT);
+        if let Ok(carry) = strict_json::read::<CarryFile>(&json, &CARRY_CAPS, CARRY_FORMAT)
+            && carry.check_content().is_ok()
+        {
+            let key = carry.signing_key().unwrap();
+            let frame = content::write(&carry, &key).unwrap();
+            let (read, _) = content::read::<CarryFile>(&frame, &CARRY_CAPS).unwrap();
+            prop_assert!(read == carry);
+        }
     }
 
     #[test]
     fn changed_class_key_content(changes in any_changes()) {
         let json = changed(&CLASS_KEY_JSON, &changes);
-        let _ = strict_json::read::<ClassKeyFile>(&json, &CLASS_KEY_CAPS, CLASS_KEY_FORMAT);
+        if let Ok(key) = strict_json::read::<ClassKeyFile>(&json, &CLASS_KEY_CAPS, CLASS_KEY_FORMAT)
+            && key.check_content().is_ok()
+        {
+            let frame = content::write(&key, &teacher()).unwrap();
+            let (read, _) = content::read::<ClassKeyFile>(&frame, &CLASS_KEY_CAPS).unwrap();
+            prop_assert!(read == key);
+        }
+    }
+
+    #[test]
+    fn changed_personal_content(changes in any_changes()) {
+        let json = changed(&PERSONAL_JSON, &changes);
+        if let Ok(personal) =
+            strict_json::read::<PersonalAssignments>(&json, &PERSONAL_CAPS, PERSONAL_FORMAT)
+            && personal.check_content().is_ok()
+        {
+            let frame = content::write(&personal, &teacher()).unwrap();
+            let (read, _) = content::read::<PersonalAssignments>(&frame, &PERSONAL_CAPS).unwrap();
+            prop_assert_eq!(read, personal);
+        }
+    }
+
+    /// What passes is the slip's own token, or one of the same class with a check character that
+    /// fits.
+    #[test]
+    fn changed_seat_codes(changes in any_changes()) {
+        let code = make_seat_code(class_signs(), &seat()).unwrap();
+        let typed = changed(code.as_bytes(), &changes);
+        let typed = String::from_utf8_lossy(&typed);
+        if let Ok(token) = parse_seat_code(class_signs(), &typed) {
+            let again = make_seat_code(class_signs(), &token);
+            prop_assert!(again.is_none_or(|code| parse_seat_code(class_signs(), &code) == Ok(token)));
+        }
+    }
+
+    #[test]
+    fn changed_pin_signs(changes in any_changes()) {
+        static SIGNS: LazyLock<PinSigns> =
+            LazyLock::new(|| pin_signs_of(&teacher(), &class_id(), &seat()));
+        let typed = changed(SIGNS.in_groups().as_bytes(), &changes);
+        if let Ok(signs) = parse_pin_signs(&seat(), &String::from_utf8_lossy(&typed)) {
+            prop_assert_eq!(signs.as_str().len(), SIGNS.as_str().len());
+            prop_assert_eq!(parse_pin_signs(&seat(), &signs.in_groups()), Ok(signs));
+        }
     }
 
     #[test]

@@ -6,6 +6,7 @@ use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
 use std::collections::BTreeMap;
+use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_record::{
     AnswerCount, CheckIn, CheckInSource, CountedDates, MisconceptionCode, Practice, Record,
@@ -197,16 +198,28 @@ impl DeskStore {
         Ok(Record::from_entries(check_ins, practice))
     }
 
-    /// Counts the check-ins and practice results that the tables have of one seat.
-    pub fn entries_of(&self, class: &str, seat: u32) -> Result<usize, StoreError> {
+    /// Counts the check-ins and practice results that the tables have of one seat: those within a
+    /// year, and the others.
+    pub fn entries_of(
+        &self,
+        class: &str,
+        seat: u32,
+        year: &SchoolYear,
+    ) -> Result<(usize, usize), StoreError> {
         Ok(self
             .connection
             .prepare_cached(
-                "SELECT (SELECT count(*) FROM check_in WHERE class = ?1 AND seat = ?2)
-                   + (SELECT count(*) FROM (SELECT DISTINCT brought_by, device, school_date, concept
-                      FROM practice_count WHERE class = ?1 AND seat = ?2))",
+                "SELECT coalesce(sum(school_date BETWEEN ?3 AND ?4), 0),
+                        coalesce(sum(school_date NOT BETWEEN ?3 AND ?4), 0)
+                 FROM (SELECT school_date FROM check_in WHERE class = ?1 AND seat = ?2
+                       UNION ALL
+                       SELECT school_date FROM (SELECT DISTINCT brought_by, device, school_date, concept
+                         FROM practice_count WHERE class = ?1 AND seat = ?2))",
             )?
-            .query_row(params![class, seat], |row| row.get(0))?)
+            .query_row(
+                params![class, seat, year.first_day.to_string(), year.last_day.to_string()],
+                |row| Ok((row.get(0)?, row.get(1)?)),
+            )?)
     }
 
     /// Returns the practice counts of a class by seat, date and concept.

@@ -12,6 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::ops::RangeInclusive;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_record::wire::school_date;
 use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
 
 /// A finished exercise.
@@ -23,6 +24,7 @@ pub struct PracticeAnswer {
     /// Its place in the student's own order of events.
     pub sequence: u32,
     /// School date.
+    #[serde(with = "school_date")]
     pub date: NaiveDate,
     /// Concept.
     pub concept: ConceptId,
