@@ -12,5 +12,5 @@ pub use class_key::{export_class, import_class, read_class_key};
 pub use import::{
     Import, Opener, decide_device, discard_device, import_lines, imports, undo_import,
 };
-pub use pack::{ClassPackFile, make_class_pack};
+pub use pack::{ClassPackFile, file_stem, make_class_pack};
 pub use views::*;

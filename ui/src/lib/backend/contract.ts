@@ -3162,6 +3162,7 @@ answer: Array<Block>,
  */
 steps: Array<Array<Block>>, };
 export type PacingFound = { 
+line: string, last_year: boolean,
 /**
  * The concept.
  */
@@ -3182,7 +3183,8 @@ found: Array<PacingFound>,
 /**
  * Lines that cannot be used.
  */
-missed: Array<PacingMissed>, };
+near: Array<PacingNear>, missed: Array<PacingMissed>, day_first: boolean | null, };
+export type PacingNear = { line: string, choices: Array<PacingFound>, };
 export type PacingMissed = { 
 /**
  * The line, cut short.
@@ -3200,8 +3202,8 @@ class: string,
 /**
  * As pasted.
  */
-text: string, };
-export type PacingTrouble = "no_such_concept" | "no_date" | "outside_year" | "twice";
+text: string, day_first: boolean | null, };
+export type PacingTrouble = "no_such_concept" | "not_in_rotation" | "no_date" | "outside_year" | "twice";
 export type PackOffer = { 
 /**
  * Its number in [`Join`].
@@ -3714,7 +3716,7 @@ share: number,
  * Whether it holds numbers, which are centred.
  */
 figures: boolean, };
-export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
+export type ReportField = { "kind": "seat" } | { "kind": "seat_or_all" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
 /**
  * The most.
  */
@@ -4012,33 +4014,11 @@ quarantined: boolean,
  * What the screens show now.
  */
 start: Start, };
-export type RosterClass = { 
-/**
- * Its title in the file, or the file's name; empty if the files name no class.
- */
-title: string, 
-/**
- * Given names or codes, in the order of the file.
- */
-names: Array<string>, 
-/**
- * How many lines are no name.
- */
-left_out: number, };
-export type RosterFile = { 
-/**
- * The classes in them, by title.
- */
-classes: Array<RosterClass>, };
-export type RosterNames = { 
-/**
- * The names, one for each seat.
- */
-names: Array<string>, 
-/**
- * The numbers, from 1, of lines that are no name.
- */
-left_out: Array<number>, };
+export type LineReading = "name" | "too_long" | "heading" | "no_name" | "full";
+export type RosterLine = { line: number, first: string, last: string, reading: LineReading, };
+export type Roster = { title: string, lines: Array<RosterLine>, };
+export type RosterFile = { classes: Array<Roster>, };
+export type WithoutFont = { seat: number | null, words: string, signs: string, };
 export type RosterText = { 
 /**
  * The text.
@@ -5097,7 +5077,7 @@ export interface StudentCalls {
   print_path: { args: PathPrint; out: FileMade };
 }
 export interface DeskCalls {
-  read_roster: { args: RosterText; out: RosterNames };
+  read_roster: { args: RosterText; out: Roster };
   pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
   copy_class: { args: CopyClass; out: ClassSummary };
@@ -5155,6 +5135,7 @@ export interface DeskCalls {
   reports: { args: Nothing; out: Array<ReportInfo> };
   print: { args: ReportAsked; out: FileMade };
   preview: { args: ReportAsked; out: ReportPage };
+  without_font: { args: ClassId; out: Array<WithoutFont> };
   own_desk: { args: ClassId; out: OwnDesk };
   import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
   undo_own_import: { args: OwnImportId; out: OwnDesk };
