@@ -163,8 +163,7 @@ test('the calendar: closed days, dates and weekdays', async ({ page, bridge, hoo
 
 test('concepts and whole grades leave and join the rotation', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-rotation', 'rotation-concepts');
-  const concepts = (part: string) =>
-    hook(part).locator('label:not(.whole)').getByRole('checkbox');
+  const concepts = (part: string) => hook(part).locator('label:not(.whole)').getByRole('checkbox');
   const grades = (part: string) => hook(part).locator('.whole').getByRole('checkbox');
   const [add, takeOut] = ['rotation-add', 'rotation-take-out'] as const;
   await expect(placed(page).first()).toBeVisible();
@@ -445,7 +444,14 @@ test('a roster is shown as it was understood, and twins are asked', async ({
   const { classes } = await bridge.call('start', {});
   const made = classes.find(({ title }) => title === 'Room 7');
   const setup = await bridge.call('class_setup', { class: made?.id ?? '' });
-  expect(setup.seats.map(({ name }) => name)).toEqual(['Ani', 'Ana R.', 'Ana L.', 'Bao', '李明', 'محمد']);
+  expect(setup.seats.map(({ name }) => name)).toEqual([
+    'Ani',
+    'Ana R.',
+    'Ana L.',
+    'Bao',
+    '李明',
+    'محمد',
+  ]);
 });
 
 test('a class is deleted only when its name was typed', async ({ page, bridge, hook }) => {

@@ -34,6 +34,7 @@ print-section-seat-sheet = Sheet for one student
 print-section-chart = Self-rating chart
 print-section-report = Reports
 print-section-table = Tables
+print-preview-language = The exercises are shown here in { $shown }. The file has them in { $file }.
 print-all-students = All students
 print-without-font = No font on this computer has some signs of { $words }: { $signs }. They are printed as question marks.
 print-section-slips = Join slips

@@ -75,6 +75,7 @@ student-assign = { $count ->
     [one] Assign practice on { $count } concept
    *[other] Assign practice on { $count } concepts
 }
+student-back-concept = Concept
 student-bias = forecast minus result: { $bias } in 100 ({ $low } to { $high }), from { $answers } answers
 student-answers = { $answers ->
     [one] { $answers } answer with a rating before it
@@ -245,6 +246,7 @@ groups-page-misconception = Misconception ({ $misconception }):
 enter-title = Enter a day
 enter-day = Day { $day } of the rotation
 enter-no-school = No school on this day
+enter-date = Go to a date
 enter-earlier = Day before
 enter-later = Day after
 enter-empty-title = This day has no concepts

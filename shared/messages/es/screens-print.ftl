@@ -34,6 +34,7 @@ print-section-seat-sheet = Hoja para un estudiante
 print-section-chart = Tabla de autoevaluación
 print-section-report = Informes
 print-section-table = Tablas
+print-preview-language = Aquí los ejercicios se muestran en { $shown }. El archivo los tiene en { $file }.
 print-all-students = Todos los estudiantes
 print-without-font = Ninguna fuente de esta computadora tiene algunos signos de { $words }: { $signs }. Se imprimen como signos de interrogación.
 print-section-slips = Papeles para unirse

@@ -75,6 +75,7 @@ student-assign = { $count ->
     [one] Asignar práctica de { $count } concepto
    *[other] Asignar práctica de { $count } conceptos
 }
+student-back-concept = Concepto
 student-bias = pronóstico menos resultado: { $bias } de 100 (de { $low } a { $high }), con { $answers } respuestas
 student-answers = { $answers ->
     [one] { $answers } respuesta con valoración previa
@@ -246,6 +247,7 @@ groups-page-misconception = Un error ({ $misconception }):
 enter-title = Anotar un día
 enter-day = Día { $day } de la rotación
 enter-no-school = Ese día no hay clase
+enter-date = Ir a una fecha
 enter-earlier = Día anterior
 enter-later = Día siguiente
 enter-empty-title = No hay conceptos en este día

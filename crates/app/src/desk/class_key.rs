@@ -28,7 +28,10 @@ impl DeskDoor {
         let (stem, bytes) = self.with_desk(|desk| {
             let class = surefoot_desk::open_class(desk, &asked.class)?;
             let stem = surefoot_desk::file_stem(&class.row.title);
-            Ok((stem, surefoot_desk::export_class(&class, &asked.passphrase)?))
+            Ok((
+                stem,
+                surefoot_desk::export_class(&class, &asked.passphrase)?,
+            ))
         })?;
         let file_name = format!("{stem}-key-{}.sfkey", self.context.device_today());
         self.context

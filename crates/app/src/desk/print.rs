@@ -42,8 +42,8 @@ impl DeskDoor {
     pub fn without_font(&self, id: ClassId) -> Result<Vec<WithoutFont>, CallError> {
         self.with_class(&id.class, |_, class| {
             let title = (None, &class.row.title);
-            let names = (class.seats.iter())
-                .filter_map(|row| Some((Some(row.number), row.name.as_ref()?)));
+            let names =
+                (class.seats.iter()).filter_map(|row| Some((Some(row.number), row.name.as_ref()?)));
             Ok([title]
                 .into_iter()
                 .chain(names)

@@ -99,7 +99,9 @@ pub(super) fn is_title(line: &str) -> bool {
 /// middle initials are dropped.
 pub(super) fn split(whole: &str) -> (String, String) {
     let whole = without_address(whole);
-    let (whole, nickname) = without_brackets(&without_number(&bare(&whole)));
+    let (whole, nickname) = without_brackets(&without_number(
+        whole.trim_start_matches(['•', '*', '-', ' ']),
+    ));
     let (before, after) = match whole.split_once(',') {
         Some((before, after)) => (before, Some(after)),
         None => (whole.as_str(), None),
@@ -189,6 +191,10 @@ fn without_brackets(text: &str) -> (String, Option<String>) {
         let Some((inside, after)) = rest.split_once(close) else {
             continue;
         };
+        // Quotes around a whole name are no nickname.
+        if before.trim().is_empty() {
+            continue;
+        }
         let outer = bare(&format!("{before} {after}")).replace(" ,", ",");
         let mut letters = inside.chars();
         let one_word = inside

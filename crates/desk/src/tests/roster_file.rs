@@ -84,7 +84,7 @@ fn one_roster_1_2_takes_the_preferred_name_and_the_role_from_its_own_file() {
 #[test]
 fn long_names_and_too_many_are_named_and_nothing_at_all_is_an_error() {
     let long = "x".repeat(41);
-    let found = read(&[("a.csv", &format!("name\nAna\n{long}\n\"\",x\n"))]).unwrap();
+    let found = read(&[("a.csv", &format!("name,id\nAna,1\n{long},2\n\"\",3\n"))]).unwrap();
     let readings: Vec<LineReading> = (found.classes[0].lines.iter())
         .map(|line| line.reading)
         .collect();

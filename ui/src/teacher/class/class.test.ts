@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { closedDates, closureRanges, months, withDates } from './calendar';
-import {
-  lightest,
-  load,
-  moved,
-  spread,
-  unevenStrands,
-} from './rotation';
+import { lightest, load, moved, spread, unevenStrands } from './rotation';
 import { lessonsOutside, yearFault, yearSum } from './year';
 
 const week = [1, 2, 3, 4, 5];

@@ -28,7 +28,12 @@ describe('names of seats', () => {
   });
 
   test('leave out headings, and lines that are not taken', () => {
-    const all = rows(['Name', '', 'heading'], ['Ana', 'Ruiz'], ['', '', 'no_name'], ['Bao', '', 'full']);
+    const all = rows(
+      ['Name', '', 'heading'],
+      ['Ana', 'Ruiz'],
+      ['', '', 'no_name'],
+      ['Bao', '', 'full'],
+    );
     expect(names(all)).toEqual(['Ana']);
     expect(names(all.map((row) => ({ ...row, taken: true })))).toEqual(['Name', 'Ana', '', 'Bao']);
   });

@@ -32,7 +32,9 @@ export const rowsOf = (roster: Roster): RosterRow[] =>
 /** Takes the first names for the last names, and the other way round. */
 export const swapped = (rows: RosterRow[]): RosterRow[] =>
   rows.map((row) =>
-    row.reading === 'heading' || row.last === '' ? row : { ...row, first: row.last, last: row.first },
+    row.reading === 'heading' || row.last === ''
+      ? row
+      : { ...row, first: row.last, last: row.first },
   );
 
 /** The names of the seats, row by row: the first name, with as much of the last as tells it apart. */
