@@ -3,71 +3,20 @@
 //! Words are set in the fonts that are built in. A word with a sign that these lack is set as a
 //! whole in a font of the system (`system_fonts`).
 
+pub use crate::built_in::Face;
+use crate::built_in::{built_in, find};
+use crate::glyph::{Glyph, is_invisible};
 use crate::system_fonts::{self, SystemFont};
 use std::collections::BTreeSet;
 use std::ops::Range;
-use std::sync::OnceLock;
-use ttf_parser::{Face as Parsed, GlyphId};
 use unicode_bidi::{BidiClass, BidiInfo, Level, bidi_class};
 use unicode_script::{Script, UnicodeScript};
-
-/// Regular or bold.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Face {
-    /// Weight 400.
-    #[default]
-    Regular,
-    /// Weight 700.
-    Bold,
-    /// Signs that the font for words lacks.
-    Signs,
-}
-
-impl Face {
-    /// The font file.
-    #[must_use]
-    pub fn bytes(self) -> &'static [u8] {
-        match self {
-            Face::Regular => include_bytes!("../fonts/atkinson-hyperlegible-next-regular.ttf"),
-            Face::Bold => include_bytes!("../fonts/atkinson-hyperlegible-next-bold.ttf"),
-            Face::Signs => include_bytes!("../fonts/stix-two-math-signs.ttf"),
-        }
-    }
-
-    fn parsed(self) -> Option<&'static Parsed<'static>> {
-        static REGULAR: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
-        static BOLD: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
-        static SIGNS: OnceLock<Option<Parsed<'static>>> = OnceLock::new();
-        let font = match self {
-            Face::Regular => &REGULAR,
-            Face::Bold => &BOLD,
-            Face::Signs => &SIGNS,
-        };
-        font.get_or_init(|| Parsed::parse(self.bytes(), 0).ok())
-            .as_ref()
-    }
-
-    fn glyph(self, character: char) -> Option<GlyphId> {
-        self.parsed()?.glyph_index(character)
-    }
-}
 
 /// A font that text is set in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(crate) enum FontOf {
     BuiltIn(Face),
     System(SystemFont),
-}
-
-/// A glyph of a run. Lengths are in ems.
-#[derive(Clone, Debug, PartialEq)]
-pub(crate) struct Glyph {
-    pub id: u32,
-    pub advance: f32,
-    pub right: f32,
-    pub up: f32,
-    /// The bytes of the text that it stands for.
-    pub text: Range<usize>,
 }
 
 /// Glyphs of one font, from left to right.
@@ -82,37 +31,6 @@ impl Run {
     pub fn width(&self) -> f32 {
         self.glyphs.iter().map(|glyph| glyph.advance).sum()
     }
-}
-
-/// Finds a character in the font asked for, or in the signs.
-fn find(face: Face, character: char) -> Option<(Face, GlyphId)> {
-    let character = match character {
-        // Spaces of other widths are not in the fonts.
-        '\u{a0}' | '\u{202f}' | '\u{2009}' | '\n' | '\t' => ' ',
-        '\u{2010}' | '\u{2011}' => '-',
-        other => other,
-    };
-    // Without layout tables, the built-in fonts cannot place a mark over a letter.
-    if character.script() == Script::Inherited {
-        return None;
-    }
-    [face, Face::Signs]
-        .into_iter()
-        .find_map(|face| Some((face, face.glyph(character)?)))
-}
-
-fn built_in(face: Face, glyph: GlyphId, text: Range<usize>) -> (Face, Glyph) {
-    let advance = face.parsed().map_or(0.5, |font| {
-        f32::from(font.glyph_hor_advance(glyph).unwrap_or(500)) / f32::from(font.units_per_em())
-    });
-    let glyph = Glyph {
-        id: u32::from(glyph.0),
-        advance,
-        right: 0.0,
-        up: 0.0,
-        text,
-    };
-    (face, glyph)
 }
 
 /// Whether every character is in the built-in fonts and is written from left to right.
@@ -245,15 +163,6 @@ fn put_signs(runs: &mut Vec<Run>, text: &str, word: Range<usize>, face: Face, rt
             put(runs, FontOf::BuiltIn(face), glyph);
         }
     }
-}
-
-/// Whether a character only tells how others are set.
-pub(crate) fn is_invisible(c: char) -> bool {
-    matches!(
-        c,
-        '\u{ad}' | '\u{61c}' | '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}'
-            | '\u{2060}'..='\u{2069}' | '\u{fe00}'..='\u{fe0f}' | '\u{feff}'
-    )
 }
 
 /// Whether a part of a text is written from right to left.

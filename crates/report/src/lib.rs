@@ -12,12 +12,14 @@
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
+mod built_in;
 pub mod chart;
 pub mod drawing;
 pub mod entry;
 pub mod error;
 pub mod flow;
 pub mod font;
+mod glyph;
 pub mod grid;
 pub mod inline;
 pub mod mark;

@@ -4,7 +4,7 @@
 //! person chose is opened. Which font sets a word depends on the device, so only prints with such
 //! words differ between devices.
 
-use crate::font::{Glyph, is_invisible};
+use crate::glyph::{Glyph, is_invisible};
 use fontdb::{Database, FaceInfo, ID, Stretch, Style, Weight};
 use rustybuzz::{Direction, Script, UnicodeBuffer};
 use std::collections::HashMap;
@@ -210,7 +210,7 @@ fn glyphs_of(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::font::Face;
+    use crate::built_in::Face;
 
     fn fonts() -> SystemFonts {
         let mut fonts = Database::new();

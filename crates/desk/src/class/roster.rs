@@ -4,9 +4,9 @@
 
 use super::roster_columns::{Columns, columns};
 use super::roster_name::{bare, composed, is_title, same_start, split};
-use super::roster_table::{Record, Table, TooWide};
+use super::roster_table::{Record, Table, text, too_wide};
 use super::views::{LineReading, Roster, RosterLine};
-use crate::error::{DeskError, Field, Rule};
+use crate::error::DeskError;
 
 /// Characters of a name at most.
 pub const LONGEST_NAME_CHARACTERS: usize = 40;
@@ -56,19 +56,9 @@ pub(super) fn lines_of(bytes: &[u8]) -> Result<Vec<RosterLine>, DeskError> {
     Ok(lines)
 }
 
-pub(super) fn too_wide(_: TooWide) -> DeskError {
-    DeskError::invalid(Field::Roster, Rule::TooLong)
-}
-
 fn table(bytes: &[u8], delimiter: Option<u8>) -> Table<'_> {
     // Without a delimiter, quotes mean nothing either, but no text has this sign.
     Table::new(bytes, delimiter.unwrap_or(0x1f))
-}
-
-pub(super) fn text(field: Option<&[u8]>) -> String {
-    String::from_utf8_lossy(field.unwrap_or_default())
-        .trim()
-        .to_owned()
 }
 
 /// The sign between columns: in most lines, or in none.

@@ -3,9 +3,8 @@
 //! Headings of exports: 1EdTech OneRoster 1.2.1 CSV Binding (`givenName`, `familyName`,
 //! `preferredGivenName`); the others are common words of spreadsheets, from memory.
 
-use super::roster::{text, too_wide};
 use super::roster_name::is_title;
-use super::roster_table::Table;
+use super::roster_table::{Table, text, too_wide};
 use crate::error::DeskError;
 use std::collections::BTreeSet;
 

@@ -5,8 +5,8 @@
 //! such as e-mail or password, is decoded from a OneRoster file. Sources: RFC 4180; 1EdTech
 //! OneRoster 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
 
-use super::roster::{count_seats, lines_of, named, too_wide};
-use super::roster_table::Table;
+use super::roster::{count_seats, lines_of, named};
+use super::roster_table::{Table, too_wide};
 use super::views::{LineReading, Roster, RosterFile, RosterLine};
 use crate::error::{DeskError, Field, Rule};
 use encoding_rs::{Encoding, WINDOWS_1252};

@@ -2,6 +2,7 @@
 
 use super::views::{LineReading, RosterLine};
 use icu_normalizer::ComposingNormalizerBorrowed;
+use std::collections::BTreeSet;
 
 /// Words that begin the title of a list, in lower case.
 const TITLES: [&str; 44] = [
@@ -208,7 +209,7 @@ fn without_brackets(text: &str) -> (String, Option<String>) {
     (text.to_owned(), None)
 }
 
-/// Whether at least three names all begin with the same word.
+/// Whether at least three names all begin with the same word and end differently.
 pub(super) fn same_start(lines: &[RosterLine]) -> bool {
     let mut names = lines
         .iter()
@@ -216,14 +217,13 @@ pub(super) fn same_start(lines: &[RosterLine]) -> bool {
     let Some(first) = names.next() else {
         return false;
     };
-    let mut count = 1;
+    let mut ends = BTreeSet::from([first.last.as_str()]);
     for line in names {
-        if line.first != first.first || line.last.is_empty() {
+        if line.first != first.first || line.last.is_empty() || !ends.insert(&line.last) {
             return false;
         }
-        count += 1;
     }
-    count > 2
+    ends.len() > 2
 }
 
 #[cfg(test)]

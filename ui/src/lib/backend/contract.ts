@@ -2575,6 +2575,7 @@ open: boolean,
  * Towards greater numbers.
  */
 rightward: boolean, };
+export type LineReading = "name" | "too_long" | "heading" | "no_name" | "full";
 export type LineRefused = { 
 /**
  * The line, from 1; 0 in a file without lines.
@@ -3162,7 +3163,10 @@ answer: Array<Block>,
  */
 steps: Array<Array<Block>>, };
 export type PacingFound = { 
-line: string, last_year: boolean,
+/**
+ * The line, cut short.
+ */
+line: string, 
 /**
  * The concept.
  */
@@ -3171,6 +3175,10 @@ concept: ConceptName,
  * Its first lesson by the list.
  */
 date: string, 
+/**
+ * Whether it was taught last year, which counts from the first school day.
+ */
+last_year: boolean, 
 /**
  * Its first lesson now.
  */
@@ -3181,10 +3189,17 @@ export type PacingList = {
  */
 found: Array<PacingFound>, 
 /**
+ * Lines with a title that is near to some of the class.
+ */
+near: Array<PacingNear>, 
+/**
  * Lines that cannot be used.
  */
-near: Array<PacingNear>, missed: Array<PacingMissed>, day_first: boolean | null, };
-export type PacingNear = { line: string, choices: Array<PacingFound>, };
+missed: Array<PacingMissed>, 
+/**
+ * How `9/8` was read, if it could be read both ways: the day first or the month.
+ */
+day_first: boolean | null, };
 export type PacingMissed = { 
 /**
  * The line, cut short.
@@ -3194,6 +3209,15 @@ line: string,
  * Why.
  */
 trouble: PacingTrouble, };
+export type PacingNear = { 
+/**
+ * The line, cut short.
+ */
+line: string, 
+/**
+ * The concepts that it may mean, the likeliest first.
+ */
+choices: Array<PacingFound>, };
 export type PacingText = { 
 /**
  * The class.
@@ -3202,7 +3226,11 @@ class: string,
 /**
  * As pasted.
  */
-text: string, day_first: boolean | null, };
+text: string, 
+/**
+ * Whether `9/8` is the ninth of August; `None` lets the list decide.
+ */
+day_first: boolean | null, };
 export type PacingTrouble = "no_such_concept" | "not_in_rotation" | "no_date" | "outside_year" | "twice";
 export type PackOffer = { 
 /**
@@ -3824,7 +3852,7 @@ columns: Array<ReportColumn>,
 rows: Array<Array<string>>, };
 export type ReportValues = { 
 /**
- * For [`ReportField::Seat`].
+ * For [`ReportField::Seat`] and [`ReportField::SeatOrAll`].
  */
 seat?: number, 
 /**
@@ -4014,11 +4042,37 @@ quarantined: boolean,
  * What the screens show now.
  */
 start: Start, };
-export type LineReading = "name" | "too_long" | "heading" | "no_name" | "full";
-export type RosterLine = { line: number, first: string, last: string, reading: LineReading, };
-export type Roster = { title: string, lines: Array<RosterLine>, };
-export type RosterFile = { classes: Array<Roster>, };
-export type WithoutFont = { seat: number | null, words: string, signs: string, };
+export type Roster = { 
+/**
+ * The title of the class in the file, or the file's name; empty if there is none.
+ */
+title: string, 
+/**
+ * Its lines in order; empty ones are left out.
+ */
+lines: Array<RosterLine>, };
+export type RosterFile = { 
+/**
+ * The classes in them, by title.
+ */
+classes: Array<Roster>, };
+export type RosterLine = { 
+/**
+ * Its number in the list, from 1.
+ */
+line: number, 
+/**
+ * The given name, a code, or the words of a heading.
+ */
+first: string, 
+/**
+ * The family name. It is shown to be checked, and kept only if the teacher chooses so.
+ */
+last: string, 
+/**
+ * How it was understood.
+ */
+reading: LineReading, };
 export type RosterText = { 
 /**
  * The text.
@@ -4975,6 +5029,19 @@ label: Expr,
  * How many.
  */
 count: number, };
+export type WithoutFont = { 
+/**
+ * The seat whose name it is; `None` for the title of the class.
+ */
+seat: number | null, 
+/**
+ * The words.
+ */
+words: string, 
+/**
+ * The signs, which are printed as question marks.
+ */
+signs: string, };
 export type WordsOf = { 
 /**
  * The language.
