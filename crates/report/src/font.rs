@@ -9,7 +9,7 @@ use crate::glyph::{Glyph, is_invisible};
 use crate::system_fonts::{self, SystemFont};
 use std::collections::BTreeSet;
 use std::ops::Range;
-use unicode_bidi::{BidiClass, BidiInfo, Level, bidi_class};
+use unicode_bidi::{BidiInfo, Level};
 use unicode_script::{Script, UnicodeScript};
 
 /// A font that text is set in.
@@ -163,16 +163,6 @@ fn put_signs(runs: &mut Vec<Run>, text: &str, word: Range<usize>, face: Face, rt
             put(runs, FontOf::BuiltIn(face), glyph);
         }
     }
-}
-
-/// Whether a part of a text is written from right to left.
-pub(crate) fn has_right_to_left(text: &str) -> bool {
-    text.chars().any(|c| {
-        matches!(
-            bidi_class(c),
-            BidiClass::R | BidiClass::AL | BidiClass::AN | BidiClass::RLE | BidiClass::RLO
-        )
-    })
 }
 
 /// The width of text in points.

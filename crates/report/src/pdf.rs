@@ -1,7 +1,7 @@
 //! Writes pages as a tagged PDF (PDF/UA-1) with krilla.
 
 use crate::error::ReportError;
-use crate::font::{Face, FontOf, has_right_to_left, runs};
+use crate::font::{Face, FontOf, runs};
 use crate::mark::{Mark, Pen, Step};
 use crate::paper::PrintOptions;
 use crate::slab::{Role, Sense};
@@ -117,12 +117,8 @@ pub(crate) fn write(
         let mut page = document.start_page_with(settings.clone());
         let mut surface = page.surface();
         for content in contents {
-            // Marks are drawn from left to right; a reader needs the order of the words.
-            let in_order = in_order(&content.marks);
             let identifier = surface.start_tagged(match &content.sense {
-                Sense::Text => {
-                    ContentTag::Span(SpanTag::empty().with_actual_text(in_order.as_deref()))
-                }
+                Sense::Text => ContentTag::Span(SpanTag::empty()),
                 Sense::ReadAs(words) => {
                     ContentTag::Span(SpanTag::empty().with_actual_text(Some(words)))
                 }
@@ -156,17 +152,6 @@ pub(crate) fn write(
     document
         .finish()
         .map_err(|error| fault(format!("{error:?}")))
-}
-
-/// The words of marks in their order, if some are written from right to left.
-fn in_order(marks: &[Mark]) -> Option<String> {
-    let words: String = (marks.iter())
-        .filter_map(|mark| match mark {
-            Mark::Text { text, .. } => Some(text.as_str()),
-            Mark::Shape { .. } => None,
-        })
-        .collect();
-    has_right_to_left(&words).then_some(words)
 }
 
 fn tagged(tree: Tree, identifiers: &mut BTreeMap<usize, Identifier>) -> Option<Node> {
