@@ -7,7 +7,8 @@
 
 need_rust
 c_compiler
-system_packages age poppler-utils
+# Fonts for names in every script, 13 MB.
+system_packages age poppler-utils fonts-dejavu-core fonts-noto-ui-core fonts-wqy-microhei
 check "python packages" venv
 check "command for the oracles" commands
 export SUREFOOT=$CARGO_TARGET_DIR/debug/surefoot

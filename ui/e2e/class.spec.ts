@@ -60,8 +60,8 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
   await test.step('a pasted roster becomes seats, and the totals follow', async () => {
     await hook('new-class-name').fill(TITLE);
     await hook('new-class-roster').fill('1. Amina\nBao\tbao@example.org\n\t555\nCarlos');
-    await said(page, '3 seats:');
-    await said(page, 'Left out, because it cannot be a name: line 3');
+    await said(page, '3 students.');
+    await said(page, 'No name was found here');
     await hook('new-class-first-day').fill(YEAR.first_day);
     await hook('new-class-last-day').fill(YEAR.last_day);
     await hook('new-class-grade-4').check();
@@ -163,51 +163,50 @@ test('the calendar: closed days, dates and weekdays', async ({ page, bridge, hoo
 
 test('concepts and whole grades leave and join the rotation', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-rotation', 'rotation-concepts');
-  const options = (choice: string, kind: string) =>
-    hook(choice).locator(`option${kind}:not([value=""])`).first();
-  const take = async (choice: string, kind: string) => {
-    const option = options(choice, kind);
-    await expect(option).toBeAttached();
-    const many = Number(/\((\d+)\)/.exec(await option.innerText())?.[1] ?? 1);
-    await hook(choice).selectOption(await option.getAttribute('value'));
-    return many;
-  };
-  const ONE = ':not([value^="grade:"])';
-  const GRADE = '[value^="grade:"]';
-  const add = page.getByRole('button', { name: 'Add the concept' });
-  const takeOut = page.getByRole('button', { name: 'Take it out' });
+  const concepts = (part: string) => hook(part).locator('label:not(.whole)').getByRole('checkbox');
+  const grades = (part: string) => hook(part).locator('.whole').getByRole('checkbox');
+  const [add, takeOut] = ['rotation-add', 'rotation-take-out'] as const;
   await expect(placed(page).first()).toBeVisible();
   const before = await placed(page).count();
 
   await test.step('the rotation is never left empty', async () => {
-    expect(await take('rotation-take-out', GRADE), 'one grade is all there is').toBe(before);
-    await expect(takeOut).toBeDisabled();
+    await grades(takeOut).first().check();
+    await expect(hook('rotation-take-out-do')).toBeDisabled();
+    await grades(takeOut).first().uncheck();
   });
 
-  await test.step('a concept', async () => {
-    await take('rotation-take-out', ONE);
-    await takeOut.click();
+  await test.step('one concept', async () => {
+    await concepts(takeOut).first().check();
+    await hook('rotation-take-out-do').click();
     await said(page, 'is no longer in the rotation');
     await expect(placed(page)).toHaveCount(before - 1);
     await undo(page);
     await expect(placed(page)).toHaveCount(before);
-    await take('rotation-add', ONE);
-    await add.click();
+    await concepts(add).first().check();
+    await hook('rotation-add-do').click();
     await said(page, 'was added to day');
     await expect(placed(page)).toHaveCount(before + 1);
   });
 
+  await test.step('five concepts at once', async () => {
+    for (const at of [0, 1, 2, 3, 4]) await concepts(takeOut).nth(at).check();
+    await scan(page, 'five concepts are chosen');
+    await hook('rotation-take-out-do').click();
+    await said(page, '5 concepts are no longer in the rotation');
+    await expect(placed(page)).toHaveCount(before - 4);
+    await undo(page);
+    await expect(placed(page)).toHaveCount(before + 1);
+  });
+
   await test.step('a whole grade at once', async () => {
-    const many = await take('rotation-add', GRADE);
-    await add.click();
+    const words = await hook(add).locator('.whole').first().innerText();
+    const many = Number(/\((\d+)\)/.exec(words)?.[1]);
+    await grades(add).first().check();
+    await hook('rotation-add-do').click();
     await said(page, 'were added to the lightest days');
     await expect(placed(page)).toHaveCount(before + 1 + many);
-    const gone = await take('rotation-take-out', GRADE);
-    await takeOut.click();
-    await said(page, 'are no longer in the rotation');
-    await expect(placed(page)).toHaveCount(before + 1 + many - gone);
     await undo(page);
-    await expect(placed(page)).toHaveCount(before + 1 + many);
+    await expect(placed(page)).toHaveCount(before + 1);
   });
 });
 
@@ -278,6 +277,37 @@ test('a pacing list sets first lessons at once, and undo restores them', async (
   expect(await setup()).toEqual(before);
 });
 
+test('a pacing list as teachers have it is understood before it is taken', async ({
+  page,
+  bridge,
+  hook,
+}) => {
+  const id = await openClass(page, bridge, 'class-rotation', 'first-lessons');
+  const lesson = async (concept: string) =>
+    (await bridge.call('class_setup', { class: id })).rotation
+      .flat()
+      .find((one) => one.concept.id === concept)?.taught_from;
+  await hook('pacing').click();
+  await hook('pacing-text').fill(
+    'Week 3\nRounding large numbers\n4.OA.C.5 9/8\nFactor pairs, last year',
+  );
+  await hook('pacing-read').click();
+  await said(page, '2 first lessons were found');
+  await said(page, 'One line is close to a title');
+  await said(page, 'taught last year');
+  await scan(page, 'a pacing list with a near title');
+  await hook('pacing-near-0').selectOption('g4-round');
+  await said(page, 'Set these 3 first lessons');
+  await hook('pacing-day-first').check();
+  await said(page, 'August 9');
+  await hook('pacing-day-first').uncheck();
+  await hook('pacing-near-0').selectOption('g4-round');
+  await hook('pacing-set').click();
+  await said(page, '3 first lessons were set');
+  expect(await lesson('g4-pattern-rule')).toBe('2026-09-08');
+  expect(await lesson('g4-factor-pairs')).toBe(YEAR.first_day);
+});
+
 test('a seat is removed after a question, and restored', async ({ page, bridge, hook }) => {
   await openClass(page, bridge, 'class-seats');
   const seats = page.locator('tbody th');
@@ -331,7 +361,8 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
     const late = ['Id;Nombre;Correo', '7;Dara;dara@example.org', '8;Eli;e@x'];
     await bridge.pick(roster('late.csv', late));
     await hook('roster-file').click();
-    await expect(page.locator('textarea')).toHaveValue('Dara\nEli');
+    await expect(hook('roster-name-2')).toHaveValue('Dara');
+    await expect(hook('roster-name-3')).toHaveValue('Eli');
     await page.getByRole('button', { name: 'Add', exact: true }).click();
     await said(page, '2 seats were added');
   });
@@ -365,7 +396,7 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
     await expect(hook('roster-class-1')).toBeVisible();
     await scan(page, 'classes of a roster');
     await hook('roster-class-1').click();
-    await said(page, '2 seats:');
+    await said(page, '2 students.');
     await expect(hook('new-class-name'), 'the title came along').toHaveValue('Room 9');
     await hook('new-class-copy').selectOption({ label: TITLE });
     await expect(hook('new-class-grade-4')).toHaveCount(0);
@@ -380,6 +411,47 @@ test('seats from a table, and a second class from OneRoster', async ({ page, bri
     );
     expect(JSON.stringify(stored), 'nothing else of the file').not.toMatch(/secret|@|Invented/);
   });
+});
+
+test('a roster is shown as it was understood, and twins are asked', async ({
+  page,
+  bridge,
+  hook,
+}) => {
+  await openClass(page, bridge);
+  await page.getByRole('combobox', { name: 'Class' }).selectOption('');
+  await hook('new-class-name').fill('Room 7');
+  await hook('new-class-roster').fill(
+    'Period 2\nPatel, Anika\nRuiz, Ana\nLopez, Ana\nTran, Bao\nTran, Bao\n李明\nمحمد علي',
+  );
+  await said(page, '7 students.');
+  await said(page, 'A heading, not a student');
+  await expect(hook('roster-name-2')).toHaveValue('Anika');
+  await expect(hook('roster-name-3')).toHaveValue('Ana R.');
+  await expect(hook('roster-name-4')).toHaveValue('Ana L.');
+  await scan(page, 'a roster in the table');
+  await hook('new-class-create').click();
+  await said(page, 'Answer the questions in the table of names first');
+  await hook('roster-one-0').click();
+  await said(page, '6 students.');
+  await hook('roster-name-2').fill('x'.repeat(41));
+  await said(page, 'This name has 41 letters, and 40 fit');
+  await hook('roster-name-2').fill('Ani');
+  await hook('new-class-copy').selectOption({ label: TITLE });
+  await expect(hook('new-class-first-day'), 'the calendar came along').toHaveValue(YEAR.first_day);
+  await hook('new-class-create').click();
+  await said(page, 'Room 7 is ready');
+  const { classes } = await bridge.call('start', {});
+  const made = classes.find(({ title }) => title === 'Room 7');
+  const setup = await bridge.call('class_setup', { class: made?.id ?? '' });
+  expect(setup.seats.map(({ name }) => name)).toEqual([
+    'Ani',
+    'Ana R.',
+    'Ana L.',
+    'Bao',
+    '李明',
+    'محمد',
+  ]);
 });
 
 test('a class is deleted only when its name was typed', async ({ page, bridge, hook }) => {

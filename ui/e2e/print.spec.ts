@@ -118,7 +118,22 @@ test('a chart of the rotation, a sheet for one student, and the slips', async ({
   await test.step('join slips', async () => {
     await hook('print-what-slips').click();
     await save(page, /join-slips\.pdf/);
+    await hook('print-only').selectOption({ index: 2 });
+    await save(page, /join-slips-seat-2\.pdf/);
   });
+});
+
+test('a name that no font can print is told before the print', async ({ page, bridge, hook }) => {
+  // No font has a sign for a code point that is not a character.
+  const names = ['Ana', `Bao \u{10fffe}`];
+  await createClass(bridge, { title: 'Room 6', names });
+  await openDesk(page, 'tab-print', 'print-what-slips');
+  await said(page, 'No font on this computer has some signs of Bao');
+  await scan(page, 'a name without a font');
+  await openDesk(page, 'tab-class', 'class-pack', 'slips-open');
+  await expect(hook('without-font')).toBeVisible();
+  await hook('slip-1-save').click();
+  await said(page, 'join-slips-seat-1.pdf was saved');
 });
 
 test('a family page and a page for a talk bear one name', async ({ page, bridge, hook }) => {

@@ -48,10 +48,10 @@ pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
 pub use desk::own::{ConceptsPicked, OwnExerciseId, OwnExerciseTry, OwnImportAsked, OwnImportId};
-pub use desk::print::ReportAsked;
+pub use desk::print::{ReportAsked, WithoutFont};
 pub use desk::removal::RemovedId;
 pub use desk::removed::{Removed, RemovedWhat};
-pub use desk::roster::{RosterNames, RosterText};
+pub use desk::roster::RosterText;
 pub use desk::talk::{TalkAsked, TalkNoted};
 pub use desk::watch_view::Watch;
 pub use desk::{ClassId, DeskDoor, SeatId};
@@ -86,7 +86,7 @@ use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileReport,
-    JoinSlip, Journal, PacingList, PlacedConcept, RosterFile, SeatHoldings,
+    JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
 };
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
@@ -150,7 +150,7 @@ calls::calls! {
         print_path(PathPrint) -> FileMade;
     }
     desk (Desk) {
-        read_roster(RosterText) -> RosterNames;
+        read_roster(RosterText) -> Roster;
         pick_roster(Nothing) -> Option<RosterFile>;
         create_class(CreateClass) -> ClassSummary;
         copy_class(CopyClass) -> ClassSummary;
@@ -208,6 +208,7 @@ calls::calls! {
         reports(Nothing) -> Vec<ReportInfo>;
         print(ReportAsked) -> FileMade;
         preview(ReportAsked) -> ReportPage;
+        without_font(ClassId) -> Vec<WithoutFont>;
         own_desk(ClassId) -> OwnDesk;
         import_own_exercises(OwnImportAsked) -> Option<OwnDesk>;
         undo_own_import(OwnImportId) -> OwnDesk;

@@ -149,6 +149,17 @@ fn atoms(inlines: &[Inline], most: f32, size: f32) -> Vec<Atom> {
 
 /// Adds a word. Cuts a word that is wider than the line.
 fn push_word(all: &mut Vec<Atom>, word: &mut String, face: Face, most: f32, size: f32) {
+    let whole = width(word, face, size);
+    if whole <= most {
+        if !word.is_empty() {
+            all.push(Atom::Word {
+                text: std::mem::take(word),
+                face,
+                wide: whole,
+            });
+        }
+        return;
+    }
     let mut part = String::new();
     for c in word.drain(..) {
         let mut longer = part.clone();

@@ -1,10 +1,11 @@
 //! Writes pages as a tagged PDF (PDF/UA-1) with krilla.
 
 use crate::error::ReportError;
-use crate::font::{Drawn, Face, drawn};
+use crate::font::{Face, FontOf, runs};
 use crate::mark::{Mark, Pen, Step};
 use crate::paper::PrintOptions;
 use crate::slab::{Role, Sense};
+use crate::system_fonts::{self, SystemFont};
 use krilla::color::luma;
 use krilla::configure::{Accessibility, ConfigurationBuilder};
 use krilla::destination::XyzDestination;
@@ -48,6 +49,7 @@ struct Fonts {
     regular: Font,
     bold: Font,
     signs: Font,
+    system: BTreeMap<SystemFont, Font>,
 }
 
 impl Fonts {
@@ -60,14 +62,24 @@ impl Fonts {
             regular: load(Face::Regular)?,
             bold: load(Face::Bold)?,
             signs: load(Face::Signs)?,
+            system: BTreeMap::new(),
         })
     }
 
-    fn of(&self, face: Face) -> Font {
-        match face {
-            Face::Regular => self.regular.clone(),
-            Face::Bold => self.bold.clone(),
-            Face::Signs => self.signs.clone(),
+    fn of(&mut self, font: FontOf) -> Option<Font> {
+        match font {
+            FontOf::BuiltIn(Face::Regular) => Some(self.regular.clone()),
+            FontOf::BuiltIn(Face::Bold) => Some(self.bold.clone()),
+            FontOf::BuiltIn(Face::Signs) => Some(self.signs.clone()),
+            FontOf::System(id) => {
+                if let Some(font) = self.system.get(&id) {
+                    return Some(font.clone());
+                }
+                let (bytes, nth) = system_fonts::file(id)?;
+                let font = Font::new(bytes.into(), nth)?;
+                self.system.insert(id, font.clone());
+                Some(font)
+            }
         }
     }
 }
@@ -96,7 +108,7 @@ pub(crate) fn write(
             .language(language.clone())
             .creator("Surefoot".to_string()),
     );
-    let fonts = Fonts::load()?;
+    let mut fonts = Fonts::load()?;
     let (width, height) = options.paper.size();
     let settings =
         PageSettings::from_wh(width, height).ok_or_else(|| fault("no such paper".to_string()))?;
@@ -114,7 +126,7 @@ pub(crate) fn write(
                 Sense::Ornament => ContentTag::Artifact(Artifact::with_kind(ArtifactType::Other)),
             });
             for mark in &content.marks {
-                draw(&mut surface, &fonts, mark);
+                draw(&mut surface, &mut fonts, mark)?;
             }
             surface.end_tagged();
             if content.sense != Sense::Ornament {
@@ -180,7 +192,7 @@ fn tag(role: Role) -> TagKind {
     }
 }
 
-fn draw(surface: &mut Surface, fonts: &Fonts, mark: &Mark) {
+fn draw(surface: &mut Surface, fonts: &mut Fonts, mark: &Mark) -> Result<(), ReportError> {
     match mark {
         Mark::Text {
             x,
@@ -188,7 +200,7 @@ fn draw(surface: &mut Surface, fonts: &Fonts, mark: &Mark) {
             size,
             face,
             text,
-        } => draw_text(surface, fonts, (*x, *y), *size, *face, text),
+        } => draw_text(surface, fonts, (*x, *y), *size, *face, text)?,
         Mark::Shape { path, fill, pen } => {
             let mut outline = PathBuilder::new();
             for step in path {
@@ -208,6 +220,7 @@ fn draw(surface: &mut Surface, fonts: &Fonts, mark: &Mark) {
             }
         }
     }
+    Ok(())
 }
 
 fn area(grey: u8) -> Fill {
@@ -239,45 +252,32 @@ fn line(pen: Pen) -> Stroke {
 /// Draws text in runs of one font.
 fn draw_text(
     surface: &mut Surface,
-    fonts: &Fonts,
+    fonts: &mut Fonts,
     (mut x, y): (f32, f32),
     size: f32,
     face: Face,
     text: &str,
-) {
+) -> Result<(), ReportError> {
     surface.set_stroke(None);
     surface.set_fill(Some(area(0)));
-    let mut run: Vec<KrillaGlyph> = Vec::new();
-    let mut run_face = face;
-    let mut run_width = 0.0;
-    let flush = |surface: &mut Surface, run: &mut Vec<KrillaGlyph>, face: Face, x: f32| {
-        if !run.is_empty() {
-            surface.draw_glyphs(Point::from_xy(x, y), run, fonts.of(face), text, size, false);
-            run.clear();
-        }
-    };
-    for (start, character) in text.char_indices() {
-        let Drawn {
-            face: found,
-            glyph,
-            advance_em,
-        } = drawn(face, character);
-        if found != run_face {
-            flush(surface, &mut run, run_face, x);
-            x += run_width * size;
-            run_width = 0.0;
-            run_face = found;
-        }
-        run.push(KrillaGlyph::new(
-            GlyphId::new(u32::from(glyph)),
-            advance_em,
-            0.0,
-            0.0,
-            0.0,
-            start..start + character.len_utf8(),
-            None,
-        ));
-        run_width += advance_em;
+    for run in runs(text, face) {
+        let font = (fonts.of(run.font))
+            .ok_or_else(|| ReportError::Writer("a font of the system cannot be read".into()))?;
+        let glyphs: Vec<KrillaGlyph> = (run.glyphs.iter())
+            .map(|glyph| {
+                KrillaGlyph::new(
+                    GlyphId::new(glyph.id),
+                    glyph.advance,
+                    glyph.right,
+                    glyph.up,
+                    0.0,
+                    glyph.text.clone(),
+                    None,
+                )
+            })
+            .collect();
+        surface.draw_glyphs(Point::from_xy(x, y), &glyphs, font, text, size, false);
+        x += run.width() * size;
     }
-    flush(surface, &mut run, run_face, x);
+    Ok(())
 }

@@ -234,8 +234,14 @@ pub fn answer(
     }
     let written =
         serde_json::to_string(response).map_err(|e| StudentError::Fault(e.to_string()))?;
-    let first_response = row.response.get_or_insert(written).clone();
+    let first_response = row.response.get_or_insert(written.clone()).clone();
+    // A second press with the same wrong answer is no second try.
+    let repeated = row.tries > 0 && !marked.right && first_response == written;
+    if repeated {
+        says = vec![Say::new("answer-given-before").into()];
+    }
     let result = match (marked.right, row.tries, row.hints) {
+        _ if repeated => None,
         (true, 0, 0) => Some(AnswerResult::Alone),
         (true, _, _) => Some(AnswerResult::WithHelp),
         (false, 0, _) => None,

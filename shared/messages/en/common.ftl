@@ -86,3 +86,11 @@ unsaved-title = Not saved yet
 unsaved-text = What you wrote here is not saved. If you go back now, it is lost.
 unsaved-stay = Stay here
 unsaved-leave = Go back without it
+
+## Words that lists of teachers use, in small letters, with commas between them.
+reading-weekdays = mon, tue, tues, wed, thu, thur, thurs, fri, sat, sun, monday, tuesday, wednesday, thursday, friday, saturday, sunday
+reading-week = week, wk, w, weeks, wks
+reading-last-year = last year, taught last year, already taught, previous year, prior year, previously taught
+reading-date-words = of, the, on
+reading-until = to, until, through, thru
+reading-pacing-headings = concept, concepts, topic, topics, title, date, dates, week, weeks, day, days, standard, standards, code, unit, lesson, skill, start, first, begins, taught, pacing, guide, list

@@ -40,6 +40,8 @@ answer-several = { $numbers }
 half-day-am = in the morning
 half-day-pm = after noon
 
+answer-given-before = You gave this answer before, so it does not count again. Try another one.
+
 ## A kind word about the form of an equal answer.
 form-not-simplest = That is equal. You can make it simpler.
 form-not-mixed = That is equal. Try it as a mixed number.

@@ -85,7 +85,10 @@ g3-multiply-divide-stories-hint-figure = Think of rows.
 g3-two-step-stories-ask-1 = { $name } has { $have } cents and buys { $n } pens. Each pen costs { $each } cents. How many cents are left?
 g3-two-step-stories-ask-2 = { $name } fills { $n } pages with { $each } stickers each. There are { $more } more stickers in a box. How many stickers are there in all?
 g3-two-step-stories-ask-3 = { $name } picks { $one } red apples and { $two } green apples. They go into { $n } bags. Each bag gets the same. How many apples are in a bag?
-g3-two-step-stories-ask-4 = { $name } puts { $total } cards in { $n } equal piles. Then { $name } takes { $used } cards from one pile. How many cards are left in that pile?
+g3-two-step-stories-ask-4 = { $name } puts { $total } cards in { $n } equal piles. Then { $name } takes { $used ->
+    [one] { $used } card
+   *[other] { $used } cards
+} from one pile. How many cards are left in that pile?
 g3-two-step-stories-hint-cost = First find what the pens cost.
 g3-two-step-stories-hint-letter-left = Let m be the cents left: { $equation }.
 g3-two-step-stories-step-left = Then take that from the money.

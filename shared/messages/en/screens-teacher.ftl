@@ -265,7 +265,7 @@ seats-remove-slip = The code on its slip no longer joins. Other seats keep their
 seats-remove-do = Remove
 seats-removed = { $name } is no longer in the class.
 seats-add = Add seats
-seats-add-hint = One name a line. Leave it empty for one seat without a name.
+seats-add-hint = One student a line, or a table. Leave it empty for one seat without a name.
 seats-add-do = Add
 seats-added = { $count ->
     [one] { $count } seat was added. It needs a join slip.
@@ -316,18 +316,25 @@ rotation-earlier = { $title }: one day earlier
 rotation-later = { $title }: one day later
 rotation-moved = { $title } is on day { $day } now.
 rotation-concepts = Add or take out concepts
-rotation-choose = Choose …
 rotation-add = Add from the catalogue
-rotation-add-hint = It goes to the lightest day. Set its first lesson afterwards.
-rotation-add-do = Add the concept
+rotation-add-hint = They go to the lightest days. Concepts of an earlier grade count as taught; set the first lessons of the others afterwards.
+rotation-add-do = { $count ->
+    [0] Add concepts
+    [one] Add the concept
+   *[other] Add { $count } concepts
+}
 rotation-added = { $title } was added to day { $day }.
+rotation-added-many = { $count } concepts were added to the lightest days.
 rotation-take-out = Take out of the rotation
-rotation-take-out-hint = Its reports are kept and come back with it.
-rotation-take-out-do = Take it out
+rotation-take-out-hint = Their reports are kept and come back with them.
+rotation-take-out-do = { $count ->
+    [0] Take concepts out
+    [one] Take the concept out
+   *[other] Take { $count } concepts out
+}
 rotation-taken-out = { $title } is no longer in the rotation.
+rotation-taken-out-many = { $count } concepts are no longer in the rotation.
 rotation-whole-grade = All of grade { $grade } ({ $count })
-rotation-grade-added = { $count } concepts of grade { $grade } were added to the lightest days.
-rotation-grade-taken-out = { $count } concepts of grade { $grade } are no longer in the rotation.
 rotation-uneven = The days are uneven: up to { $most } concepts on one, { $least } on another. The review takes longer on full days.
 lessons-lead = The first lesson decides when a concept goes from preview to practice and then to review. An empty date means: not this year.
 lessons-col-first = First lesson
@@ -363,6 +370,8 @@ slips-paper = Paper
 slips-letter = US Letter
 slips-a4 = A4
 slips-names = With names
+slips-one = Save this slip
+slips-one-of = Save the slip of { $name }
 
 ## Assign
 assign-title = Assign
@@ -415,22 +424,18 @@ assign-fault-seats = Choose at least one student.
 
 ## A new class
 new-class-title = Set up a class
-new-class-lead = A class is ready in two minutes. Everything can be changed later.
+new-class-lead = With its calendar, pacing list and join slips, a class takes about ten minutes. Everything can be changed later.
 new-class-name = Name of the class
 new-class-name-hint = As students know it, such as Room 12 or Grade 4 Math.
 new-class-seats = Seats
 new-class-seats-hint = One seat for each student. Names stay on this computer; without names, seats are only numbered.
 new-class-by-names = Paste a list of names
 new-class-by-count = Only a number of seats
-new-class-roster = Names, one a line
-new-class-roster-hint = Given names or codes of your own. Of a line with several columns, only the first is read.
+new-class-roster = Names, one student a line
+new-class-roster-hint = "Anika Patel", "Patel, Anika", codes of your own, or a table copied from a spreadsheet. You see what was understood before it is taken.
 new-class-names-read = { $count ->
-    [one] { $count } seat:
-   *[other] { $count } seats:
-}
-new-class-left-lines = { $count ->
-    [one] Left out, because it cannot be a name: line { $lines }.
-   *[other] Left out, because they cannot be names: lines { $lines }.
+    [one] { $count } student.
+   *[other] { $count } students.
 }
 new-class-seat-count = Number of seats
 new-class-year = School year
@@ -443,18 +448,31 @@ new-class-closures = { $count ->
    *[other] Days without school: { $count }
 }
 roster-file = From a file …
-roster-file-hint = CSV with names, or the CSV files of a OneRoster export (choose users, enrollments and classes together). Only given names or codes are read.
+roster-file-hint = CSV with names, or the CSV files of a OneRoster export (choose users, enrollments and classes together). Only names or codes are read.
+roster-kept-hint = Only the name under "Shown as" is kept.
+roster-swap = Swap first and last names
+roster-take = Take
+roster-take-line = Take line { $line }: { $words }
+roster-first = First name
+roster-last = Last name
+roster-kept = Shown as
+roster-kept-of = Name shown for line { $line }
+roster-reading-heading = A heading, not a student.
+roster-reading-no-name = No name was found here.
+roster-reading-full = A class has at most 60 seats.
+roster-too-long = This name has { $count } letters, and { $most } fit. Write it shorter.
+roster-empty = Write a name, or leave this line out.
+roster-told-apart = Another student has the same first name, so part of the last name is added.
+roster-twice = { $name } is on lines { $lines }. One student, or different ones?
+roster-twice-different = Different students
+roster-twice-one = The same student
 roster-file-classes = Which class?
 roster-file-class = { $count ->
     [one] { $title } ({ $count } student)
    *[other] { $title } ({ $count } students)
 }
-roster-file-left-out = { $count ->
-    [one] { $count } line of the file was left out: it cannot be a name, or the class is full.
-   *[other] { $count } lines of the file were left out: they cannot be names, or the class is full.
-}
 new-class-copy = Rotation and first lessons
-new-class-copy-hint = Surefoot suggests a new rotation from the grades, or copies one from a class you have. First lessons then keep their place in the year.
+new-class-copy-hint = Surefoot suggests a new rotation from the grades, or copies one from a class you have. First lessons then keep their place in the year. If the year of that class still runs, its calendar with the days without school is copied too.
 new-class-copy-none = Suggest a new rotation
 new-class-grades = Grades
 new-class-grades-hint = As many concepts of the highest grade as fit come first. Earlier grades fill what is left, so that their concepts are reviewed.
@@ -481,6 +499,7 @@ new-class-faults = { $count ->
 }
 new-class-fault-title-empty = Give the class a name.
 new-class-fault-title-long = Use 60 characters or fewer.
+new-class-fault-names-open = Answer the questions in the table of names first.
 new-class-fault-names-none = Paste at least one name, or choose a number of seats.
 new-class-fault-seats-none = Choose at least one seat.
 new-class-fault-seats-many = Choose 1 to 60 seats.

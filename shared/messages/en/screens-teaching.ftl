@@ -75,6 +75,7 @@ student-assign = { $count ->
     [one] Assign practice on { $count } concept
    *[other] Assign practice on { $count } concepts
 }
+student-back-concept = Concept
 student-bias = forecast minus result: { $bias } in 100 ({ $low } to { $high }), from { $answers } answers
 student-answers = { $answers ->
     [one] { $answers } answer with a rating before it
@@ -248,6 +249,7 @@ groups-page-misconception = Misconception ({ $misconception }):
 enter-title = Enter a day
 enter-day = Day { $day } of the rotation
 enter-no-school = No school on this day
+enter-date = Go to a date
 enter-earlier = Day before
 enter-later = Day after
 enter-empty-title = This day has no concepts
@@ -282,7 +284,7 @@ rotation-balance = Spread evenly again
 rotation-balanced = The concepts are spread evenly over { $days } days.
 pacing-title = Paste a pacing list
 pacing-label = Pacing list
-pacing-hint = On each line a concept and the date of its first lesson, separated by a tab or comma: "Equivalent fractions, 2026-10-05" or "…, 10/5/2026". A date alone on a line counts for the concepts under it.
+pacing-hint = On each line a concept and when it is first taught. The concept is its title or the code of a standard; the time is a date such as 9/8, 8 Sep or September 14, a week such as Week 3, or "last year". A date alone on a line counts for the lines under it. You see what was understood before it is taken.
 pacing-read = Check the list
 pacing-found = { $count ->
     [0] No first lesson was found.
@@ -294,7 +296,15 @@ pacing-missed = { $count ->
    *[other] { $count } lines cannot be used:
 }
 pacing-before = (now { $date })
-pacing-no-such-concept = No concept of this class has this name.
+pacing-day-first = The day comes first: 9/8 is the ninth of August
+pacing-last-year = (taught last year, so it counts from the first day)
+pacing-near = { $count ->
+    [one] One line is close to a title. Choose what it means:
+   *[other] { $count } lines are close to a title. Choose what each means:
+}
+pacing-near-none = Leave this line out
+pacing-no-such-concept = No concept has this name or one close to it.
+pacing-not-in-rotation = This concept is not in the rotation. Add it there first.
 pacing-no-date = There is no date on the line or above it.
 pacing-outside-year = The date is outside the school year.
 pacing-twice = The concept is further up already.

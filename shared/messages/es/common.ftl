@@ -86,3 +86,11 @@ unsaved-title = Todavía no está guardado
 unsaved-text = Lo que escribiste aquí no está guardado. Si vuelves ahora, se pierde.
 unsaved-stay = Quedarme aquí
 unsaved-leave = Volver sin guardar
+
+## Words that lists of teachers use, in small letters, with commas between them.
+reading-weekdays = lun, mié, mie, jue, vie, sáb, sab, dom, lunes, martes, miércoles, miercoles, jueves, viernes, sábado, sabado, domingo
+reading-week = semana, sem, semanas
+reading-last-year = año pasado, el año pasado, visto el año pasado, enseñado el año pasado, ya enseñado, ya visto
+reading-date-words = de, del, el, al
+reading-until = a, hasta
+reading-pacing-headings = concepto, conceptos, tema, temas, título, fecha, fechas, semana, semanas, día, días, estándar, estándares, código, unidad, lección, habilidad, inicio, primera, lista, ritmo, plan

@@ -40,6 +40,8 @@ answer-several = { $numbers }
 half-day-am = de la mañana
 half-day-pm = después del mediodía
 
+answer-given-before = Ya diste esta respuesta, así que no cuenta otra vez. Prueba otra.
+
 ## A kind word about the form of an equal answer.
 form-not-simplest = Es igual. Puedes hacerla más simple.
 form-not-mixed = Es igual. Prueba con un número mixto.

@@ -85,7 +85,10 @@ g3-multiply-divide-stories-hint-figure = Piensa en filas.
 g3-two-step-stories-ask-1 = { $name } tiene { $have } centavos y compra { $n } plumas. Cada pluma cuesta { $each } centavos. ¿Cuántos centavos quedan?
 g3-two-step-stories-ask-2 = { $name } llena { $n } páginas con { $each } calcomanías cada una. Hay { $more } calcomanías más en una caja. ¿Cuántas calcomanías hay en total?
 g3-two-step-stories-ask-3 = { $name } recoge { $one } manzanas rojas y { $two } manzanas verdes. Van en { $n } bolsas. Cada bolsa lleva lo mismo. ¿Cuántas manzanas hay en una bolsa?
-g3-two-step-stories-ask-4 = { $name } pone { $total } tarjetas en { $n } montones iguales. Luego quita { $used } tarjetas de un montón. ¿Cuántas tarjetas quedan en ese montón?
+g3-two-step-stories-ask-4 = { $name } pone { $total } tarjetas en { $n } montones iguales. Luego quita { $used ->
+    [one] { $used } tarjeta
+   *[other] { $used } tarjetas
+} de un montón. ¿Cuántas tarjetas quedan en ese montón?
 g3-two-step-stories-hint-cost = Primero halla cuánto cuestan las plumas.
 g3-two-step-stories-hint-letter-left = Sea m los centavos que quedan: { $equation }.
 g3-two-step-stories-step-left = Luego réstalo del dinero.

@@ -283,7 +283,7 @@ seats-remove-slip = El código de su papel ya no sirve. Los demás asientos cons
 seats-remove-do = Quitar
 seats-removed = Ya no está en la clase: { $name }.
 seats-add = Agregar asientos
-seats-add-hint = Un nombre por línea. Déjalo vacío para un asiento sin nombre.
+seats-add-hint = Un estudiante por línea, o una tabla. Déjalo vacío para un asiento sin nombre.
 seats-add-do = Agregar
 seats-added = { $count ->
     [one] Se agregó { $count } asiento. Necesita un papel.
@@ -334,18 +334,25 @@ rotation-earlier = { $title }: un día antes
 rotation-later = { $title }: un día después
 rotation-moved = { $title } está ahora en el día { $day }.
 rotation-concepts = Agregar o quitar conceptos
-rotation-choose = Elige …
 rotation-add = Agregar del catálogo
-rotation-add-hint = Va al día con menos conceptos. Después fija su primera lección.
-rotation-add-do = Agregar el concepto
+rotation-add-hint = Van a los días más ligeros. Los conceptos de un grado anterior cuentan como enseñados; pon después las primeras lecciones de los demás.
+rotation-add-do = { $count ->
+    [0] Agregar conceptos
+    [one] Agregar el concepto
+   *[other] Agregar { $count } conceptos
+}
 rotation-added = { $title } se agregó al día { $day }.
+rotation-added-many = Se agregaron { $count } conceptos a los días más ligeros.
 rotation-take-out = Quitar de la rotación
-rotation-take-out-hint = Sus informes se guardan y vuelven con él.
-rotation-take-out-do = Quitarlo
+rotation-take-out-hint = Sus registros se conservan y vuelven con ellos.
+rotation-take-out-do = { $count ->
+    [0] Quitar conceptos
+    [one] Quitar el concepto
+   *[other] Quitar { $count } conceptos
+}
 rotation-taken-out = { $title } ya no está en la rotación.
+rotation-taken-out-many = { $count } conceptos ya no están en la rotación.
 rotation-whole-grade = Todo el grado { $grade } ({ $count })
-rotation-grade-added = Se agregaron { $count } conceptos del grado { $grade } a los días con menos.
-rotation-grade-taken-out = { $count } conceptos del grado { $grade } ya no están en la rotación.
 rotation-uneven = Los días son desiguales: hasta { $most } conceptos en uno, { $least } en otro. El repaso dura más en los días llenos.
 lessons-lead = La primera lección decide cuándo un concepto pasa de adelanto a práctica y luego a repaso. Sin fecha significa: este año no.
 lessons-col-first = Primera lección
@@ -381,6 +388,8 @@ slips-paper = Papel
 slips-letter = Carta
 slips-a4 = A4
 slips-names = Con nombres
+slips-one = Guardar este papel
+slips-one-of = Guardar el papel de { $name }
 
 ## Assign
 assign-title = Asignar
@@ -433,22 +442,18 @@ assign-fault-seats = Elige al menos un estudiante.
 
 ## A new class
 new-class-title = Preparar una clase
-new-class-lead = Una clase queda lista en dos minutos. Todo se puede cambiar después.
+new-class-lead = Con su calendario, su lista de ritmo y sus papeles para unirse, una clase lleva unos diez minutos. Todo se puede cambiar después.
 new-class-name = Nombre de la clase
 new-class-name-hint = Como la conocen los estudiantes, por ejemplo Salón 12 o Matemáticas 4.º.
 new-class-seats = Asientos
 new-class-seats-hint = Un asiento por estudiante. Los nombres se quedan en esta computadora; sin nombres, los asientos solo llevan número.
 new-class-by-names = Pegar una lista de nombres
 new-class-by-count = Solo un número de asientos
-new-class-roster = Nombres, uno por línea
-new-class-roster-hint = Nombres de pila o códigos propios. De una línea con varias columnas solo se lee la primera.
+new-class-roster = Nombres, un estudiante por línea
+new-class-roster-hint = "Anika Patel", "Patel, Anika", códigos propios o una tabla copiada de una hoja de cálculo. Ves lo que se entendió antes de tomarlo.
 new-class-names-read = { $count ->
-    [one] { $count } asiento:
-   *[other] { $count } asientos:
-}
-new-class-left-lines = { $count ->
-    [one] Se dejó fuera, porque no puede ser un nombre: línea { $lines }.
-   *[other] Se dejaron fuera, porque no pueden ser nombres: líneas { $lines }.
+    [one] { $count } estudiante.
+   *[other] { $count } estudiantes.
 }
 new-class-seat-count = Número de asientos
 new-class-year = Año escolar
@@ -461,18 +466,31 @@ new-class-closures = { $count ->
    *[other] Días sin clase: { $count }
 }
 roster-file = De un archivo …
-roster-file-hint = Un CSV con nombres, o los CSV de una exportación OneRoster (elige juntos users, enrollments y classes). Solo se leen nombres de pila o códigos.
+roster-file-hint = Un CSV con nombres, o los CSV de una exportación OneRoster (elige juntos users, enrollments y classes). Solo se leen nombres o códigos.
+roster-kept-hint = Solo se guarda el nombre de la columna "Se muestra como".
+roster-swap = Intercambiar nombres y apellidos
+roster-take = Tomar
+roster-take-line = Tomar la línea { $line }: { $words }
+roster-first = Nombre
+roster-last = Apellido
+roster-kept = Se muestra como
+roster-kept-of = Nombre que se muestra para la línea { $line }
+roster-reading-heading = Un encabezado, no un estudiante.
+roster-reading-no-name = Aquí no se encontró ningún nombre.
+roster-reading-full = Una clase tiene 60 asientos como máximo.
+roster-too-long = Este nombre tiene { $count } letras y caben { $most }. Escríbelo más corto.
+roster-empty = Escribe un nombre o deja fuera esta línea.
+roster-told-apart = Otro estudiante tiene el mismo nombre; por eso se agrega parte del apellido.
+roster-twice = { $name } está en las líneas { $lines }. ¿Es un solo estudiante o son varios?
+roster-twice-different = Son estudiantes distintos
+roster-twice-one = Es el mismo estudiante
 roster-file-classes = ¿Qué clase?
 roster-file-class = { $count ->
     [one] { $title } ({ $count } estudiante)
    *[other] { $title } ({ $count } estudiantes)
 }
-roster-file-left-out = { $count ->
-    [one] Se dejó fuera { $count } línea del archivo: no puede ser un nombre, o la clase está llena.
-   *[other] Se dejaron fuera { $count } líneas del archivo: no pueden ser nombres, o la clase está llena.
-}
 new-class-copy = Rotación y primeras lecciones
-new-class-copy-hint = Surefoot propone una rotación nueva según los grados, o copia la de una clase que ya tienes. Las primeras lecciones conservan entonces su lugar en el año.
+new-class-copy-hint = Surefoot propone una rotación nueva según los grados, o copia la de una clase que ya tienes. Las primeras lecciones conservan entonces su lugar en el año. Si el año de esa clase sigue en curso, también se copia su calendario con los días sin clase.
 new-class-copy-none = Proponer una rotación nueva
 new-class-grades = Grados
 new-class-grades-hint = Primero van los conceptos del grado más alto que quepan. Los grados anteriores llenan lo que queda, para repasar sus conceptos.
@@ -499,6 +517,7 @@ new-class-faults = { $count ->
 }
 new-class-fault-title-empty = Pon un nombre a la clase.
 new-class-fault-title-long = Usa 60 caracteres o menos.
+new-class-fault-names-open = Responde primero las preguntas de la tabla de nombres.
 new-class-fault-names-none = Pega al menos un nombre o elige un número de asientos.
 new-class-fault-seats-none = Elige al menos un asiento.
 new-class-fault-seats-many = Elige de 1 a 60 asientos.

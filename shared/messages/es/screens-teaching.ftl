@@ -75,6 +75,7 @@ student-assign = { $count ->
     [one] Asignar práctica de { $count } concepto
    *[other] Asignar práctica de { $count } conceptos
 }
+student-back-concept = Concepto
 student-bias = pronóstico menos resultado: { $bias } de 100 (de { $low } a { $high }), con { $answers } respuestas
 student-answers = { $answers ->
     [one] { $answers } respuesta con valoración previa
@@ -249,6 +250,7 @@ groups-page-misconception = Un error ({ $misconception }):
 enter-title = Anotar un día
 enter-day = Día { $day } de la rotación
 enter-no-school = Ese día no hay clase
+enter-date = Ir a una fecha
 enter-earlier = Día anterior
 enter-later = Día siguiente
 enter-empty-title = No hay conceptos en este día
@@ -283,7 +285,7 @@ rotation-balance = Repartir de nuevo por igual
 rotation-balanced = Los conceptos están repartidos por igual en { $days } días.
 pacing-title = Pegar una lista de ritmo
 pacing-label = Lista de ritmo
-pacing-hint = En cada línea un concepto y la fecha de su primera lección, separados por tabulador o coma: "Fracciones equivalentes, 2026-10-05" o "…, 10/5/2026" (mes primero). Una fecha sola en una línea vale para los conceptos de abajo.
+pacing-hint = En cada línea un concepto y cuándo se enseña por primera vez. El concepto es su título o el código de un estándar; el momento es una fecha como 9/8, 8 sep o 14 de septiembre, una semana como Semana 3, o "el año pasado". Una fecha sola en una línea vale para las líneas de abajo. Ves lo que se entendió antes de tomarlo.
 pacing-read = Revisar la lista
 pacing-found = { $count ->
     [0] No se encontró ninguna primera lección.
@@ -295,7 +297,15 @@ pacing-missed = { $count ->
    *[other] { $count } líneas no se pueden usar:
 }
 pacing-before = (ahora { $date })
-pacing-no-such-concept = Ningún concepto de esta clase se llama así.
+pacing-day-first = El día va primero: 9/8 es el nueve de agosto
+pacing-last-year = (se enseñó el año pasado; cuenta desde el primer día)
+pacing-near = { $count ->
+    [one] Una línea se parece a un título. Elige qué significa:
+   *[other] { $count } líneas se parecen a un título. Elige qué significa cada una:
+}
+pacing-near-none = Dejar fuera esta línea
+pacing-no-such-concept = Ningún concepto se llama así ni de forma parecida.
+pacing-not-in-rotation = Este concepto no está en la rotación. Agrégalo primero.
 pacing-no-date = No hay fecha en la línea ni arriba.
 pacing-outside-year = La fecha está fuera del año escolar.
 pacing-twice = El concepto ya está más arriba.

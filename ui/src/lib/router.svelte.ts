@@ -91,6 +91,9 @@ export function up(to: Route): void {
   else go(to);
 }
 
+/** The screen that Back leads to; undefined if there is none. */
+export const cameFrom = (): Route | undefined => entries[position - 1];
+
 /** Called before Back leaves a screen. Returns true if it did something else instead. */
 type Hold = () => boolean;
 const holds: Hold[] = [];

@@ -1,7 +1,16 @@
 import { untrack } from 'svelte';
 import { call, CallFailed } from '../lib/backend';
 import type { CallName, Calls, ClassSummary, DeviceSettings, FileMade } from '../lib/backend';
-import { go, replace, route, up, visit, type DeskRoute, type Route } from '../lib/router.svelte';
+import {
+  cameFrom,
+  go,
+  replace,
+  route,
+  up,
+  visit,
+  type DeskRoute,
+  type Route,
+} from '../lib/router.svelte';
 import { changeSettings, refresh, start } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
@@ -104,6 +113,12 @@ class Desk {
   /** Goes to the screen that this one belongs to. */
   up(to: DeskRoute): void {
     up(this.whole(to, this.summary?.id));
+  }
+
+  /** The screen of the desk that Back leads to; undefined if it is another one. */
+  get before(): DeskRoute | undefined {
+    const before = cameFrom();
+    return before?.name === 'desk' ? before.desk : undefined;
   }
 
   private whole(to: DeskRoute, classId: string | undefined): Route {

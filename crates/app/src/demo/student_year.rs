@@ -193,7 +193,18 @@ fn evening(
             } else {
                 wrong(&item, student)
             };
-            surefoot_student::answer(store, joined, date, &open.exercise, &response, seconds / 2)?;
+            let last = surefoot_student::answer(
+                store,
+                joined,
+                date,
+                &open.exercise,
+                &response,
+                seconds / 2,
+            )?;
+            // The same wrong answer again does not end an exercise.
+            if !last.finished {
+                surefoot_student::show_steps(store, joined, date, &open.exercise)?;
+            }
         }
         finished += 1;
     }

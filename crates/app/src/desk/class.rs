@@ -85,6 +85,8 @@ pub struct PacingText {
     pub class: String,
     /// As pasted.
     pub text: String,
+    /// Whether `9/8` is the ninth of August; `None` lets the list decide.
+    pub day_first: Option<bool>,
 }
 
 /// First lessons of several concepts.
@@ -275,7 +277,12 @@ impl DeskDoor {
     pub fn read_pacing(&self, asked: PacingText) -> Result<PacingList, CallError> {
         let language = self.context.language();
         self.with_class(&asked.class, |_, class| {
-            Ok(surefoot_desk::read_pacing(class, &asked.text, language))
+            Ok(surefoot_desk::read_pacing(
+                class,
+                &asked.text,
+                asked.day_first,
+                language,
+            )?)
         })
     }
 

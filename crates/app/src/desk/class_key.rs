@@ -25,11 +25,15 @@ impl DeskDoor {
     /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn export_class(&self, asked: ClassKeyAsked) -> Result<FileMade, CallError> {
         self.context.own_only()?;
-        let bytes = self.with_desk(|desk| {
+        let (stem, bytes) = self.with_desk(|desk| {
             let class = surefoot_desk::open_class(desk, &asked.class)?;
-            Ok(surefoot_desk::export_class(&class, &asked.passphrase)?)
+            let stem = surefoot_desk::file_stem(&class.row.title);
+            Ok((
+                stem,
+                surefoot_desk::export_class(&class, &asked.passphrase)?,
+            ))
         })?;
-        let file_name = format!("class-{}.sfkey", self.context.device_today());
+        let file_name = format!("{stem}-key-{}.sfkey", self.context.device_today());
         self.context
             .hand_over(file_name, FileKind::ClassKey, &bytes)
     }

@@ -1,6 +1,6 @@
 //! Printing and saving the reports of a class.
 
-use super::DeskDoor;
+use super::{ClassId, DeskDoor};
 use crate::context::values::{FileMade, Nothing};
 use crate::error::CallError;
 use crate::reports::list::{self, ReportInfo};
@@ -9,6 +9,7 @@ use crate::reports::report::ReportSource;
 use crate::reports::sheets::fresh_seed;
 use crate::reports::values::ReportValues;
 use serde::{Deserialize, Serialize};
+use surefoot_report::font::missing_signs;
 use surefoot_report::page::ReportPage;
 use ts_rs::TS;
 
@@ -25,7 +26,37 @@ pub struct ReportAsked {
     pub options: PrintOptions,
 }
 
+/// Words of a print with signs that no font on this computer has.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct WithoutFont {
+    /// The seat whose name it is; `None` for the title of the class.
+    pub seat: Option<u32>,
+    /// The words.
+    pub words: String,
+    /// The signs, which are printed as question marks.
+    pub signs: String,
+}
+
 impl DeskDoor {
+    /// The title of a class and the names in it that a print would show with question marks.
+    pub fn without_font(&self, id: ClassId) -> Result<Vec<WithoutFont>, CallError> {
+        self.with_class(&id.class, |_, class| {
+            let title = (None, &class.row.title);
+            let names =
+                (class.seats.iter()).filter_map(|row| Some((Some(row.number), row.name.as_ref()?)));
+            Ok([title]
+                .into_iter()
+                .chain(names)
+                .map(|(seat, words)| WithoutFont {
+                    seat,
+                    words: words.clone(),
+                    signs: missing_signs(words).into_iter().collect(),
+                })
+                .filter(|one| !one.signs.is_empty())
+                .collect())
+        })
+    }
+
     /// The reports that can be printed or saved, and what each asks for.
     pub fn reports(&self, _: Nothing) -> Result<Vec<ReportInfo>, CallError> {
         list::list(self.context.language())

@@ -6,30 +6,23 @@ use crate::context::values::Nothing;
 use crate::error::CallError;
 use crate::read_files::roster_files::roster_files;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::RosterFile;
+use surefoot_desk::{Roster, RosterFile};
 use ts_rs::TS;
 
-/// A pasted roster: one name a line, or the first column of a table.
+/// A pasted roster: one student a line, or a table.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterText {
     /// The text.
     pub text: String,
 }
 
-/// The names found in a roster text.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct RosterNames {
-    /// The names, one for each seat.
-    pub names: Vec<String>,
-    /// The numbers, from 1, of lines that are no name.
-    pub left_out: Vec<usize>,
-}
-
 impl DeskDoor {
-    /// The names in a pasted roster.
-    pub fn read_roster(&self, roster: RosterText) -> Result<RosterNames, CallError> {
-        let (names, left_out) = surefoot_desk::read_roster(&roster.text);
-        Ok(RosterNames { names, left_out })
+    /// Reads a pasted roster.
+    ///
+    /// # Errors
+    /// Returns [`CallError::Invalid`] for a line that is too long.
+    pub fn read_roster(&self, roster: RosterText) -> Result<Roster, CallError> {
+        Ok(surefoot_desk::read_roster(&roster.text)?)
     }
 
     /// Reads the roster files that the person picks, and keeps only names and titles. Returns

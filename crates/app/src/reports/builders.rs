@@ -259,9 +259,17 @@ pub(super) fn summary_csv(source: &ReportSource<'_>) -> Built<Made> {
     Ok(Made::new(to_csv(&grid)?))
 }
 
-/// The join slips of every seat.
+/// The join slips of every seat, or of one.
 pub(super) fn slips(source: &ReportSource<'_>) -> Built<Made> {
-    let slips = surefoot_desk::join_slips(source.class)?;
+    let mut slips = surefoot_desk::join_slips(source.class)?;
+    if let Some(seat) = source.values.seat {
+        slips.retain(|slip| slip.seat == seat);
+        if slips.is_empty() {
+            return Err(CallError::NotFound {
+                what: "seat".into(),
+            });
+        }
+    }
     let pages = slip_pages(&slips, source.with_names, &source.options)?;
     Ok(Made::new(pages))
 }

@@ -41,7 +41,8 @@ pub struct Report {
     pub section: ReportSection,
     /// The fields it asks for.
     pub fields: &'static [ReportField],
-    /// The name of its file without the extension; `{seat}`, `{seed}` and `{date}` are replaced.
+    /// The name of its file after the class's, without the extension; `{seat}`, `{seed}` and
+    /// `{date}` are replaced, and `{one}` if it is for one of all seats.
     pub file_name: &'static str,
     /// The kind of its file.
     pub kind: FileKind,
@@ -122,11 +123,14 @@ impl Report {
     #[must_use]
     pub fn file_name(&self, source: &ReportSource<'_>) -> String {
         let seat = source.values.seat.map(|seat| seat.to_string());
+        let one = self.fields.contains(&ReportField::SeatOrAll) && seat.is_some();
         let name = (self.file_name)
+            .replace("{one}", if one { "-seat-{seat}" } else { "" })
             .replace("{seat}", &seat.unwrap_or_default())
             .replace("{seed}", &source.seed.to_string())
             .replace("{date}", &source.today.to_string());
-        format!("{name}.{}", self.kind.extension())
+        let class = surefoot_desk::file_stem(&source.class.row.title);
+        format!("{class}-{name}.{}", self.kind.extension())
     }
 
     /// Makes the file.

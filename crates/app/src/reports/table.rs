@@ -3,7 +3,7 @@
 use super::builders as build;
 use super::report::{Output, Report, ReportSection};
 use super::values::ReportField::{
-    Concepts, Count, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, Space,
+    Concepts, Count, Group, Key, Level, Minutes, Names, Numbers, Paper, Seat, SeatOrAll, Space,
 };
 use crate::context::file_dialogs::FileKind;
 
@@ -178,8 +178,8 @@ pub const REPORTS: &[Report] = &[
     Report {
         name: "slips",
         section: ReportSection::Slips,
-        fields: &[Names, Paper],
-        file_name: "join-slips",
+        fields: &[SeatOrAll, Names, Paper],
+        file_name: "join-slips{one}",
         kind: FileKind::Pdf,
         output: Output::File {
             preview: None,

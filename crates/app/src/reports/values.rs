@@ -11,6 +11,8 @@ use ts_rs::TS;
 pub enum ReportField {
     /// A student.
     Seat,
+    /// A student; all students if left out.
+    SeatOrAll,
     /// A small group: its concept and its seats.
     Group,
     /// The minutes of the talk.
@@ -41,7 +43,7 @@ pub enum ReportField {
 #[serde(default, deny_unknown_fields)]
 #[ts(optional_fields)]
 pub struct ReportValues {
-    /// For [`ReportField::Seat`].
+    /// For [`ReportField::Seat`] and [`ReportField::SeatOrAll`].
     pub seat: Option<u32>,
     /// For [`ReportField::Group`]: the concept.
     pub concept: Option<String>,
@@ -82,7 +84,12 @@ impl ReportValues {
         let counted = (fields.iter()).any(|field| matches!(field, ReportField::Count { .. }));
         // For each value: its name, and whether it is given, asked for, and optional.
         for (name, given, asked, optional) in [
-            ("seat", self.seat.is_some(), asked(ReportField::Seat), false),
+            (
+                "seat",
+                self.seat.is_some(),
+                asked(ReportField::Seat) || asked(ReportField::SeatOrAll),
+                asked(ReportField::SeatOrAll),
+            ),
             (
                 "concept",
                 self.concept.is_some(),

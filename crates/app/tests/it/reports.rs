@@ -107,7 +107,7 @@ pub(crate) fn values_for(
             ReportField::Key => values.with_key = Some(true),
             ReportField::Names => values.with_names = Some(true),
             ReportField::Numbers => values.seed = Some(7),
-            ReportField::Paper | ReportField::Space => {}
+            ReportField::SeatOrAll | ReportField::Paper | ReportField::Space => {}
         }
     }
     values
@@ -276,8 +276,8 @@ fn tables_are_saved_without_a_name_and_a_seat_gets_a_sheet() {
         ("workbook", "board-2026-11-24.xlsx"),
     ] {
         let made = print(&desk, &class, table, ReportValues::default()).unwrap();
-        assert_eq!(made, name);
-        let bytes = std::fs::read(desk.hands.saved.join(name)).unwrap();
+        assert!(made.ends_with(&format!("-{name}")), "{made}");
+        let bytes = std::fs::read(desk.hands.saved.join(&made)).unwrap();
         assert!(!String::from_utf8_lossy(&bytes).contains("Name"));
     }
     let values = ReportValues {
@@ -285,9 +285,38 @@ fn tables_are_saved_without_a_name_and_a_seat_gets_a_sheet() {
         ..seat(1)
     };
     let made = print(&desk, &class, "seat_sheet", values).unwrap();
-    assert!(made.starts_with("practice-seat-1-"));
+    assert!(made.contains("-practice-seat-1-"));
     let classes = desk.app.desk.class_setup(ClassId { class });
     assert_eq!(classes.unwrap().seats.len(), 24);
+}
+
+#[test]
+fn one_slip_is_made_alone_and_names_without_a_font_are_told() {
+    let desk = Device::on(TODAY);
+    // No font has a sign for a code point that is not a character.
+    let class = desk
+        .new_class("Room 9 (invented)", &["Ana", "Bao \u{10fffe}"])
+        .id;
+    let slips = |values| print(&desk, &class, "slips", values);
+    let size = |name: &str| {
+        std::fs::metadata(desk.hands.saved.join(name))
+            .unwrap()
+            .len()
+    };
+    let all = slips(ReportValues::default()).unwrap();
+    let one = slips(seat(1)).unwrap();
+    assert_eq!(one, "room-9--invented-join-slips-seat-1.pdf");
+    assert!(size(&one) < size(&all));
+    assert!(matches!(slips(seat(99)), Err(CallError::NotFound { .. })));
+    let told = desk.app.desk.without_font(ClassId {
+        class: class.clone(),
+    });
+    let told = told.unwrap();
+    assert_eq!(told.len(), 1);
+    assert_eq!(
+        (told[0].seat, told[0].signs.as_str()),
+        (Some(2), "\u{10fffe}")
+    );
 }
 
 #[test]

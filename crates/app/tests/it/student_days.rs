@@ -240,15 +240,21 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     };
     let unreadable = give(Response::WholeNumber { text: "??".into() });
     assert!(unreadable.is_err(), "{unreadable:?}");
-    let wrong = give(surefoot_exercises::response_for(
-        &item.misconceptions[0].answer,
-    ))
-    .unwrap();
+    let give_wrong = || {
+        give(surefoot_exercises::response_for(
+            &item.misconceptions[0].answer,
+        ))
+        .unwrap()
+    };
+    let wrong = give_wrong();
     assert_eq!(
         (wrong.right, wrong.finished, wrong.says.is_empty()),
         (false, false, false)
     );
     assert!(wrong.answer.is_none() && wrong.steps.is_empty());
+    let same = give_wrong();
+    assert!(!same.finished, "a second press is no second try");
+    assert_ne!(same.says, wrong.says);
     let right = give(surefoot_exercises::response_for(&item.answer)).unwrap();
     assert_eq!((right.right, right.finished), (true, true));
     assert!(!right.steps.is_empty());

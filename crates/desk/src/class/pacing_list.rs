@@ -1,7 +1,9 @@
 //! Reads first lessons from a pasted pacing list.
 
 use super::open::{OpenClass, open_class};
-use super::views::{PacingFound, PacingList, PacingMissed, PacingTrouble};
+use super::pacing_concept::{Concepts, Named};
+use super::pacing_when::{Calendar, When};
+use super::views::{PacingFound, PacingList, PacingMissed, PacingNear, PacingTrouble};
 use crate::error::{DeskError, Field, Rule};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -14,95 +16,90 @@ const MOST_LINES: usize = 500;
 /// Characters of a line that the screen shows at most.
 const LONGEST_SHOWN: usize = 80;
 
-/// Reads a pacing list, and stores nothing. A line has a concept (its title in any language, or its
-/// id) and the date of its first lesson, in either order, separated by a tab, a semicolon or a
-/// comma. A line with only a date sets the date of the lines below it.
+/// Reads a pacing list, and stores nothing.
 ///
-/// Dates are `2026-09-14` or `9/14/2026`, with the month first.
-#[must_use]
-pub fn read_pacing(class: &OpenClass, text: &str, language: Language) -> PacingList {
+/// A line has a concept and the time of its first lesson, in any order. The concept is a title in
+/// any language, an id or the code of a standard; the time is a date, a week of the school year, or
+/// "last year". A line with only a time sets the time of the lines below it. `day_first` tells how
+/// `9/8` is read; without it, the list decides, and else the month comes first.
+///
+/// # Errors
+/// Fails only for a fault of the program.
+pub fn read_pacing(
+    class: &OpenClass,
+    text: &str,
+    day_first: Option<bool>,
+    language: Language,
+) -> Result<PacingList, DeskError> {
+    let lines: Vec<&str> = (text.lines().map(str::trim))
+        .filter(|line| !line.is_empty())
+        .take(MOST_LINES)
+        .collect();
+    let calendar = Calendar::new(&class.facts.year, &lines, day_first)?;
+    let concepts = Concepts::of(class)?;
     let mut list = PacingList {
         found: Vec::new(),
+        near: Vec::new(),
         missed: Vec::new(),
+        day_first: calendar.read_both_ways.then_some(calendar.day_first),
     };
     let mut heading = None;
-    let mut seen = BTreeSet::new();
-    let lines = text.lines().map(str::trim).filter(|line| !line.is_empty());
-    for line in lines.take(MOST_LINES) {
+    let mut seen: BTreeSet<String> = BTreeSet::new();
+    for line in lines {
+        let shown: String = line.chars().take(LONGEST_SHOWN).collect();
+        let (when, rest) = calendar.split(line);
+        let found = |concept: &str, date: NaiveDate| PacingFound {
+            line: shown.clone(),
+            concept: concepts.facts.name(concept, language),
+            date,
+            last_year: matches!(when.or(heading), Some(When::LastYear)),
+            before: class.facts.taught_from.get(concept).copied(),
+        };
         let miss = |trouble| PacingMissed {
-            line: line.chars().take(LONGEST_SHOWN).collect(),
+            line: shown.clone(),
             trouble,
         };
-        let (date, rest) = split(line);
-        let Some(name) = rest else {
-            heading = date;
-            continue;
-        };
-        let Some(concept) = concept_named(class, &name) else {
-            list.missed.push(miss(PacingTrouble::NoSuchConcept));
-            continue;
-        };
-        let Some(date) = date.or(heading) else {
-            list.missed.push(miss(PacingTrouble::NoDate));
-            continue;
-        };
-        if !class.facts.year.contains(date) {
-            list.missed.push(miss(PacingTrouble::OutsideYear));
-            continue;
-        }
-        if !seen.insert(concept) {
-            list.missed.push(miss(PacingTrouble::Twice));
-            continue;
-        }
-        list.found.push(PacingFound {
-            concept: class.facts.name(concept, language),
-            date,
-            before: class.facts.taught_from.get(concept).copied(),
-        });
-    }
-    list
-}
-
-/// The date of a line, and the rest of the line.
-fn split(line: &str) -> (Option<NaiveDate>, Option<String>) {
-    if let Some(date) = date_of(line) {
-        return (Some(date), None);
-    }
-    for apart in ['\t', ';', ','] {
-        let ends = [
-            line.split_once(apart),
-            line.rsplit_once(apart).map(|(name, date)| (date, name)),
-        ];
-        for (date, name) in ends.into_iter().flatten() {
-            if let Some(date) = date_of(date) {
-                return (Some(date), Some(bare(name)).filter(|name| !name.is_empty()));
+        let named = match rest.as_slice() {
+            [] => {
+                heading = when;
+                continue;
             }
+            cells => concepts.named(cells),
+        };
+        if when.is_none() && calendar.is_heading(&rest) {
+            continue;
+        }
+        let trouble = match (&named, when.or(heading)) {
+            (Named::Nothing, _) => Some(PacingTrouble::NoSuchConcept),
+            (Named::NotInRotation, _) => Some(PacingTrouble::NotInRotation),
+            (_, None) => Some(PacingTrouble::NoDate),
+            (_, Some(when)) => {
+                (calendar.date(when).is_none()).then_some(PacingTrouble::OutsideYear)
+            }
+        };
+        let date = when.or(heading).and_then(|when| calendar.date(when));
+        let (None, Some(date)) = (trouble, date) else {
+            list.missed
+                .push(miss(trouble.unwrap_or(PacingTrouble::OutsideYear)));
+            continue;
+        };
+        match named {
+            Named::Sure(ids) => {
+                let new: Vec<&String> = ids.iter().filter(|id| !seen.contains(*id)).collect();
+                if new.is_empty() {
+                    list.missed.push(miss(PacingTrouble::Twice));
+                }
+                list.found.extend(new.into_iter().map(|id| found(id, date)));
+                seen.extend(ids);
+            }
+            Named::Near(ids) => list.near.push(PacingNear {
+                line: shown.clone(),
+                choices: ids.iter().map(|id| found(id, date)).collect(),
+            }),
+            Named::Nothing | Named::NotInRotation => {}
         }
     }
-    (None, Some(bare(line)))
-}
-
-fn date_of(text: &str) -> Option<NaiveDate> {
-    let text = text.trim().trim_matches('"');
-    text.parse()
-        .ok()
-        .or_else(|| NaiveDate::parse_from_str(text, "%m/%d/%Y").ok())
-}
-
-fn bare(name: &str) -> String {
-    name.trim().trim_matches('"').trim().to_lowercase()
-}
-
-fn concept_named<'c>(class: &'c OpenClass, name: &str) -> Option<&'c str> {
-    class
-        .facts
-        .concepts
-        .iter()
-        .find(|(id, _)| {
-            let titled = |language| class.facts.name(id, language).title.to_lowercase() == *name;
-            id.to_lowercase() == *name || Language::all().iter().any(|one| titled(*one))
-        })
-        .map(|(id, _)| id.as_str())
+    Ok(list)
 }
 
 /// Sets the first lessons of several concepts, all or none; `None` removes one.

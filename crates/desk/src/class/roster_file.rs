@@ -1,38 +1,20 @@
-//! Reads a roster from files: any CSV with a column of names, or the CSV files of a OneRoster 1.1
-//! or 1.2 export.
+//! Reads a roster from files: any table with names, or the CSV files of a OneRoster 1.1 or 1.2
+//! export.
 //!
-//! Only given names (or codes) are kept. Each record is read into the same buffer, and no other
-//! column of a person, such as e-mail or password, is decoded. Sources: RFC 4180; 1EdTech OneRoster
-//! 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
+//! Only names are kept. Each record is read into the same buffer, and no other column of a person,
+//! such as e-mail or password, is decoded from a OneRoster file. Sources: RFC 4180; 1EdTech
+//! OneRoster 1.1.1 CSV Tables and OneRoster 1.2.1 CSV Binding, both 2023.
 
-use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
-use super::roster_table::{Record, Table, TooWide};
-use super::views::{RosterClass, RosterFile};
+use super::roster::{count_seats, lines_of, named};
+use super::roster_table::{Table, too_wide};
+use super::views::{LineReading, Roster, RosterFile, RosterLine};
 use crate::error::{DeskError, Field, Rule};
+use encoding_rs::{Encoding, WINDOWS_1252};
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 
 /// Bytes of a roster file at most.
 pub const MOST_ROSTER_BYTES: u64 = 8 * 1024 * 1024;
-
-/// Headings of a column of names, in lower case, best first.
-const NAME_HEADINGS: [&str; 16] = [
-    "given name",
-    "givenname",
-    "preferred name",
-    "first name",
-    "firstname",
-    "first",
-    "name",
-    "student",
-    "student name",
-    "code",
-    "nombre",
-    "nombre de pila",
-    "primer nombre",
-    "estudiante",
-    "alumno",
-    "código",
-];
 
 /// A picked file: its name and its bytes.
 pub type NamedBytes = (String, Vec<u8>);
@@ -41,7 +23,7 @@ pub type NamedBytes = (String, Vec<u8>);
 /// and `classes.csv` decide who is in which class. Otherwise each file is one class.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] if no file has a name, or a file is not text in UTF-8.
+/// Returns [`DeskError::Invalid`] if no file has a name, or a file is not text.
 pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> {
     let named = |wanted: &str| {
         files.iter().find(|(name, _)| {
@@ -63,7 +45,13 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> 
                 .collect::<Result<_, _>>()?,
         },
     };
-    if found.classes.iter().all(|class| class.names.is_empty()) {
+    let named =
+        |line: &RosterLine| matches!(line.reading, LineReading::Name | LineReading::TooLong);
+    if !found
+        .classes
+        .iter()
+        .any(|class| class.lines.iter().any(named))
+    {
         return Err(DeskError::invalid(Field::Roster, Rule::Empty));
     }
     Ok(found)
@@ -71,10 +59,6 @@ pub fn read_roster_files(files: &[NamedBytes]) -> Result<RosterFile, DeskError> 
 
 fn not_text(_: impl std::fmt::Display) -> DeskError {
     DeskError::invalid(Field::Roster, Rule::NotText)
-}
-
-fn too_wide(_: TooWide) -> DeskError {
-    DeskError::invalid(Field::Roster, Rule::TooLong)
 }
 
 /// Removes the byte order mark that spreadsheets add.
@@ -94,74 +78,36 @@ fn is_one_roster(bytes: &[u8]) -> bool {
     heading.contains("sourcedId") && heading.contains("givenName")
 }
 
-/// The name, if it is valid.
-fn name(text: &str) -> Option<String> {
-    let text = text.trim();
-    let fits = !text.is_empty()
-        && text.chars().count() <= LONGEST_NAME_CHARACTERS
-        && !text.chars().any(char::is_control);
-    fits.then(|| text.to_owned())
-}
-
-/// Adds a name to a class, or counts a line without one.
-fn put(class: &mut RosterClass, found: Option<String>) {
-    match found {
-        Some(name) if class.names.len() < MOST_SEATS => class.names.push(name),
-        _ => class.left_out += 1,
+/// The text of a file: Unicode, or as spreadsheets of western Windows save it.
+fn decoded(bytes: &[u8]) -> Result<Cow<'_, str>, DeskError> {
+    let text = match Encoding::for_bom(bytes) {
+        Some((encoding, mark)) => {
+            let rest = bytes.get(mark..).unwrap_or_default();
+            (encoding.decode_without_bom_handling_and_without_replacement(rest))
+                .ok_or_else(|| not_text("not in its encoding"))?
+        }
+        None => match std::str::from_utf8(bytes) {
+            Ok(text) => Cow::Borrowed(text),
+            Err(_) => WINDOWS_1252.decode_without_bom_handling(bytes).0,
+        },
+    };
+    let control = |c: char| c.is_control() && !matches!(c, '\t' | '\r' | '\n');
+    if text.chars().any(control) {
+        return Err(not_text("control characters"));
     }
+    Ok(text)
 }
 
-/// Reads a class from one table. The heading decides the column; without a heading it is the first.
-fn plain(file_name: &str, bytes: &[u8]) -> Result<RosterClass, DeskError> {
-    let bytes = without_mark(bytes);
+/// Reads a class from one table.
+fn plain(file_name: &str, bytes: &[u8]) -> Result<Roster, DeskError> {
     let stem = file_name.rsplit(['/', '\\']).next().unwrap_or(file_name);
-    let mut class = RosterClass {
+    Ok(Roster {
         title: stem
             .rsplit_once('.')
             .map_or(stem, |(stem, _)| stem)
             .to_owned(),
-        names: Vec::new(),
-        left_out: 0,
-    };
-    let mut table = Table::new(bytes, delimiter(bytes));
-    let mut column = None;
-    while let Some(record) = table.next().map_err(too_wide)? {
-        let Some(at) = column else {
-            let heading = heading_of(&record);
-            column = Some(heading.unwrap_or(0));
-            if heading.is_none() {
-                put(&mut class, name(text(record.get(0))?));
-            }
-            continue;
-        };
-        if record.fields().all(<[u8]>::is_empty) {
-            continue;
-        }
-        put(&mut class, name(text(record.get(at))?));
-    }
-    Ok(class)
-}
-
-/// The column with the best heading, if the record holds headings.
-fn heading_of(record: &Record<'_>) -> Option<usize> {
-    let headings: Vec<String> = record
-        .fields()
-        .map(|field| String::from_utf8_lossy(field).trim().to_lowercase())
-        .collect();
-    NAME_HEADINGS
-        .iter()
-        .find_map(|wanted| headings.iter().position(|h| h == wanted))
-}
-
-/// The delimiter of the first line.
-fn delimiter(bytes: &[u8]) -> u8 {
-    let first = bytes.split(|b| *b == b'\n').next().unwrap_or_default();
-    let count = |sign: u8| first.iter().filter(|b| **b == sign).count();
-    [b'\t', b';', b',']
-        .into_iter()
-        .max_by_key(|sign| count(*sign))
-        .filter(|sign| count(*sign) > 0)
-        .unwrap_or(b',')
+        lines: lines_of(decoded(bytes)?.as_bytes())?,
+    })
 }
 
 /// Reads the rows of a OneRoster file. `read` gets the values of the wanted columns; a missing column
@@ -211,41 +157,43 @@ fn one_roster(
         })?;
     }
     // The order of the file becomes the order of the seats.
-    let mut people: Vec<(String, Option<String>)> = Vec::new();
+    let mut people: Vec<(String, RosterLine)> = Vec::new();
     let columns = [
         "sourcedId",
         "enabledUser",
         "role",
         "givenName",
         "preferredGivenName",
+        "familyName",
+        "preferredFamilyName",
     ];
-    rows(users, columns, |[id, enabled, role, given, preferred]| {
+    let mut number = 1;
+    let read = |[id, enabled, role, given, preferred, family, own_family]: [&str; 7]| {
+        number += 1;
         let is_student = match (role, roles) {
             ("", Some(_)) => students.contains(id),
             ("", None) => true,
             (role, _) => role == "student",
         };
         if is_student && enabled != "false" && !id.is_empty() {
-            let called = if preferred.is_empty() {
+            let first = if preferred.is_empty() {
                 given
             } else {
                 preferred
             };
-            people.push((id.to_owned(), name(called)));
+            let last = if own_family.is_empty() {
+                family
+            } else {
+                own_family
+            };
+            people.push((id.to_owned(), named(number, first, last)));
         }
         Ok(())
-    })?;
+    };
+    rows(users, columns, read)?;
     let Some(enrollments) = enrollments else {
-        let mut class = RosterClass {
-            title: String::new(),
-            names: Vec::new(),
-            left_out: 0,
-        };
-        for (_, called) in people {
-            put(&mut class, called);
-        }
         return Ok(RosterFile {
-            classes: vec![class],
+            classes: vec![class_of(String::new(), people.iter().map(|(_, line)| line))],
         });
     };
     let mut titles: BTreeMap<String, String> = BTreeMap::new();
@@ -266,23 +214,21 @@ fn one_roster(
         }
         Ok(())
     })?;
-    let mut found: Vec<RosterClass> = members
+    let mut found: Vec<Roster> = members
         .into_iter()
         .map(|(id, seats)| {
-            let mut class = RosterClass {
-                title: titles.get(&id).cloned().unwrap_or(id),
-                names: Vec::new(),
-                left_out: 0,
-            };
-            for (user, called) in &people {
-                if seats.contains(user) {
-                    put(&mut class, called.clone());
-                }
-            }
-            class
+            let of_class = people.iter().filter(|(user, _)| seats.contains(user));
+            let title = titles.get(&id).cloned().unwrap_or(id);
+            class_of(title, of_class.map(|(_, line)| line))
         })
-        .filter(|class| !class.names.is_empty())
+        .filter(|class| !class.lines.is_empty())
         .collect();
     found.sort_by(|a, b| a.title.cmp(&b.title));
     Ok(RosterFile { classes: found })
+}
+
+fn class_of<'p>(title: String, lines: impl Iterator<Item = &'p RosterLine>) -> Roster {
+    let mut lines: Vec<RosterLine> = lines.cloned().collect();
+    count_seats(&mut lines);
+    Roster { title, lines }
 }

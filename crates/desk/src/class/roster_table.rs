@@ -1,5 +1,6 @@
 //! Reads tables of comma-separated text (RFC 4180), one record at a time.
 
+use crate::error::{DeskError, Field, Rule};
 use csv_core::{ReadRecordResult, Reader, ReaderBuilder};
 
 /// Bytes of a record at most; a longer one is in no table of names.
@@ -19,6 +20,18 @@ pub(crate) struct Table<'a> {
 /// A record that is longer or wider than any table of names.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) struct TooWide;
+
+/// The error of a roster for such a record.
+pub(super) fn too_wide(_: TooWide) -> DeskError {
+    DeskError::invalid(Field::Roster, Rule::TooLong)
+}
+
+/// The text of a field without spaces around it.
+pub(super) fn text(field: Option<&[u8]>) -> String {
+    String::from_utf8_lossy(field.unwrap_or_default())
+        .trim()
+        .to_owned()
+}
 
 /// A record: its fields in order.
 #[derive(Clone, Copy)]

@@ -3,6 +3,7 @@
 use super::marks::{Marks, replaced_mark, replaced_rating};
 use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
+use super::roster_name::composed;
 use super::views::SeatHoldings;
 use crate::error::{DeskError, Field, Rule, faulty};
 use std::collections::BTreeSet;
@@ -12,11 +13,11 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::{RemovedRows, SeatRow};
 
 pub(crate) fn checked_name(name: &str) -> Result<Option<String>, DeskError> {
-    let name = name.trim();
+    let name = composed(name.trim());
     if name.chars().count() > LONGEST_NAME_CHARACTERS || name.chars().any(char::is_control) {
         return Err(DeskError::invalid(Field::Names, Rule::TooLong));
     }
-    Ok((!name.is_empty()).then(|| name.to_owned()))
+    Ok((!name.is_empty()).then_some(name))
 }
 
 pub(super) fn checked_names(names: &[String]) -> Result<Vec<Option<String>>, DeskError> {

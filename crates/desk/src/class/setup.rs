@@ -282,7 +282,8 @@ pub fn set_taught_from(
     Ok(())
 }
 
-/// Replaces the rotation.
+/// Replaces the rotation. A new concept of an earlier grade than the class's highest counts as
+/// taught from the first school day, unless it has a date already.
 ///
 /// # Errors
 /// Returns [`DeskError::Rotation`] for a number of days out of range or a repeated concept,
@@ -303,8 +304,20 @@ pub fn set_rotation(
     {
         return Err(DeskError::NotFound("concept"));
     }
-    desk.transaction(|| desk.put_rotation(&class.row.id, rotation.days()))?;
-    Ok(())
+    let grade = |id: &String| all.get(id).map(|concept| concept.grade);
+    let highest = rotation.days().iter().flatten().filter_map(grade).max();
+    let taught_before: Vec<&String> = (rotation.days().iter().flatten())
+        .filter(|id| !class.facts.concepts.contains_key(*id))
+        .filter(|id| !class.facts.taught_from.contains_key(*id) && grade(id) < highest)
+        .collect();
+    let first_day = class.facts.year.school_days().next();
+    desk.transaction(|| {
+        desk.put_rotation(&class.row.id, rotation.days())?;
+        for concept in taught_before {
+            desk.put_taught_from(&class.row.id, concept, first_day)?;
+        }
+        Ok::<_, DeskError>(())
+    })
 }
 
 /// Replaces the closures.

@@ -50,19 +50,36 @@ pub struct NewClass {
 pub struct PacingList {
     /// Concepts with the date of their first lesson, in the order of the list.
     pub found: Vec<PacingFound>,
+    /// Lines with a title that is near to some of the class.
+    pub near: Vec<PacingNear>,
     /// Lines that cannot be used.
     pub missed: Vec<PacingMissed>,
+    /// How `9/8` was read, if it could be read both ways: the day first or the month.
+    pub day_first: Option<bool>,
 }
 
 /// A concept of a pacing list.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct PacingFound {
+    /// The line, cut short.
+    pub line: String,
     /// The concept.
     pub concept: ConceptName,
     /// Its first lesson by the list.
     pub date: NaiveDate,
+    /// Whether it was taught last year, which counts from the first school day.
+    pub last_year: bool,
     /// Its first lesson now.
     pub before: Option<NaiveDate>,
+}
+
+/// A line of a pacing list with a title that is near to some of the class.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PacingNear {
+    /// The line, cut short.
+    pub line: String,
+    /// The concepts that it may mean, the likeliest first.
+    pub choices: Vec<PacingFound>,
 }
 
 /// A line of a pacing list that cannot be used.
@@ -78,8 +95,10 @@ pub struct PacingMissed {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]
 pub enum PacingTrouble {
-    /// No concept of the class has this name.
+    /// No concept has this name or a near one.
     NoSuchConcept,
+    /// The concept is not in the rotation.
+    NotInRotation,
     /// The line has no date, and no line above it has one.
     NoDate,
     /// The date is outside the school year.
@@ -105,18 +124,45 @@ pub struct CopyClass {
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct RosterFile {
     /// The classes in them, by title.
-    pub classes: Vec<RosterClass>,
+    pub classes: Vec<Roster>,
 }
 
-/// A class of a roster file.
+/// A roster as it was understood.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct RosterClass {
-    /// Its title in the file, or the file's name; empty if the files name no class.
+pub struct Roster {
+    /// The title of the class in the file, or the file's name; empty if there is none.
     pub title: String,
-    /// Given names or codes, in the order of the file.
-    pub names: Vec<String>,
-    /// How many lines are no name.
-    pub left_out: usize,
+    /// Its lines in order; empty ones are left out.
+    pub lines: Vec<RosterLine>,
+}
+
+/// A line of a roster.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct RosterLine {
+    /// Its number in the list, from 1.
+    pub line: usize,
+    /// The given name, a code, or the words of a heading.
+    pub first: String,
+    /// The family name. It is shown to be checked, and kept only if the teacher chooses so.
+    pub last: String,
+    /// How it was understood.
+    pub reading: LineReading,
+}
+
+/// How a line of a roster was understood.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum LineReading {
+    /// It names a student.
+    Name,
+    /// It names a student, with a given name longer than a seat's name can be.
+    TooLong,
+    /// It is a heading or a title of the list.
+    Heading,
+    /// It has no name.
+    NoName,
+    /// It names a student beyond the seats of a class.
+    Full,
 }
 
 /// A device that handed in for a seat.

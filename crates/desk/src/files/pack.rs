@@ -168,7 +168,8 @@ fn sealed(
 }
 
 /// Letters and digits of a title, for a file name.
-fn file_stem(title: &str) -> String {
+#[must_use]
+pub fn file_stem(title: &str) -> String {
     let stem: String = title
         .chars()
         .map(|c| if c.is_alphanumeric() { c } else { '-' })

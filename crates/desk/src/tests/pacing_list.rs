@@ -29,7 +29,7 @@ fn lines_are_read_in_either_order_language_and_under_a_date() {
         title(5, Language::first()),
         title(0, Language::first()),
     );
-    let read = read_pacing(&class, &text, Language::first());
+    let read = read_pacing(&class, &text, None, Language::first()).unwrap();
     let found: Vec<(&str, String)> = read
         .found
         .iter()
@@ -57,7 +57,13 @@ fn lines_are_read_in_either_order_language_and_under_a_date() {
             PacingTrouble::Twice
         ]
     );
-    let alone = read_pacing(&class, &title(0, Language::first()), Language::first());
+    let alone = read_pacing(
+        &class,
+        &title(0, Language::first()),
+        None,
+        Language::first(),
+    )
+    .unwrap();
     assert_eq!(alone.missed[0].trouble, PacingTrouble::NoDate);
     assert_eq!(
         desk.open().facts.taught_from,

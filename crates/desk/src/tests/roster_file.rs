@@ -1,7 +1,6 @@
 //! Rosters from files. Headings: 1EdTech OneRoster 1.1.1 CSV Tables; 1.2.1 CSV Binding.
 
-use crate::RosterFile;
-use crate::{DeskError, Rule, read_roster_files};
+use crate::{DeskError, LineReading, RosterFile, Rule, read_roster_files};
 
 const USERS_1_1: &str = "sourcedId,status,dateLastModified,enabledUser,orgSourcedIds,role,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password\r\n";
 const USERS_1_2: &str = "sourcedId,status,dateLastModified,enabledUser,username,userIds,givenName,familyName,middleName,identifier,email,sms,phone,agentSourcedIds,grades,password,userMasterIdentifier,resourceSourcedIds,preferredGivenName,preferredMiddleName,preferredFamilyName,primaryOrgSourcedId,pronouns\r\n";
@@ -20,7 +19,12 @@ fn names(found: &RosterFile) -> Vec<(String, Vec<String>)> {
     found
         .classes
         .iter()
-        .map(|c| (c.title.clone(), c.names.clone()))
+        .map(|class| {
+            let names = (class.lines.iter())
+                .filter(|line| line.reading == LineReading::Name)
+                .map(|line| format!("{} {}", line.first, line.last).trim().to_owned());
+            (class.title.clone(), names.collect())
+        })
         .collect()
 }
 
@@ -51,13 +55,13 @@ fn one_roster_1_1_gives_each_class_its_students_and_nothing_else_of_them() {
         [
             (
                 "Room 4".to_owned(),
-                vec!["Bao".to_owned(), "Ana".to_owned()]
+                vec!["Bao Invented".to_owned(), "Ana Made, Up".to_owned()]
             ),
-            ("Room 5".to_owned(), vec!["Bao".to_owned()]),
+            ("Room 5".to_owned(), vec!["Bao Invented".to_owned()]),
         ]
     );
     let everything = format!("{found:?}");
-    for secret in ["secret", "example.org", "Invented", "Made", "bao1"] {
+    for secret in ["secret", "example.org", "bao1"] {
         assert!(!everything.contains(secret), "{secret}");
     }
 }
@@ -73,48 +77,24 @@ fn one_roster_1_2_takes_the_preferred_name_and_the_role_from_its_own_file() {
     let found = read(&[("users.csv", &users), ("roles.csv", roles)]).unwrap();
     assert_eq!(
         names(&found),
-        [(String::new(), vec!["Alex".to_owned(), "Bea".to_owned()])]
+        [(String::new(), vec!["Alex X".to_owned(), "Bea X".to_owned()])]
     );
 }
 
 #[test]
-fn a_plain_table_is_read_by_its_heading_whatever_parts_its_columns() {
-    let table =
-        "Id;Apellido;Nombre;Correo\r\n1;García;Ana;ana@example.org\r\n;;;\r\n2;Li;Bao;b@x\r\n";
-    let found = read(&[("Sala 4.csv", table)]).unwrap();
-    assert_eq!(
-        names(&found),
-        [(
-            "Sala 4".to_owned(),
-            vec!["Ana".to_owned(), "Bao".to_owned()]
-        )]
-    );
-    let quoted = "Last,\"First name\"\n\"O\"\"Hara\",\"Mary \"\"Mo\"\"\"\n";
-    assert_eq!(
-        names(&read(&[("a.csv", quoted)]).unwrap())[0].1,
-        ["Mary \"Mo\""]
-    );
-    let bare = "Ana\nBao\nCarlos";
-    assert_eq!(
-        names(&read(&[("b.csv", bare)]).unwrap())[0].1,
-        ["Ana", "Bao", "Carlos"]
-    );
-}
-
-#[test]
-fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
+fn long_names_and_too_many_are_named_and_nothing_at_all_is_an_error() {
     let long = "x".repeat(41);
-    let found = read(&[("a.csv", &format!("name\nAna\n{long}\n\"\",x\n"))]).unwrap();
-    assert_eq!(
-        (found.classes[0].names.len(), found.classes[0].left_out),
-        (1, 2)
-    );
+    let found = read(&[("a.csv", &format!("name,id\nAna,1\n{long},2\n\"\",3\n"))]).unwrap();
+    let readings: Vec<LineReading> = (found.classes[0].lines.iter())
+        .map(|line| line.reading)
+        .collect();
+    use LineReading::{Full, Heading, Name, NoName, TooLong};
+    assert_eq!(readings, [Heading, Name, TooLong, NoName]);
     let many: String = (0..70).map(|n| format!("S{n}\n")).collect();
     let found = read(&[("a.csv", &many)]).unwrap();
-    assert_eq!(
-        (found.classes[0].names.len(), found.classes[0].left_out),
-        (60, 10)
-    );
+    let full = |line: &&crate::RosterLine| line.reading == Full;
+    assert_eq!(found.classes[0].lines.iter().filter(full).count(), 10);
+    assert_eq!(names(&found)[0].1.len(), 60);
     assert!(matches!(
         read(&[("a.csv", "name\n")]),
         Err(DeskError::Invalid {
@@ -122,10 +102,7 @@ fn what_cannot_be_a_name_is_counted_and_nothing_at_all_is_an_error() {
             ..
         })
     ));
-    let binary = vec![(
-        "a.csv".to_owned(),
-        vec![b'n', b'a', b'm', b'e', b'\n', 0xff, 0xfe],
-    )];
+    let binary = vec![("a.csv".to_owned(), b"name\n\x00\xff\xfe".to_vec())];
     assert!(matches!(
         read_roster_files(&binary),
         Err(DeskError::Invalid {
@@ -150,7 +127,7 @@ proptest::proptest! {
         files[which].1 = surefoot_test_support::changed(&files[which].1, &changes);
         for picked in [&files[..], &files[which..=which]] {
             if let Ok(found) = read_roster_files(picked) {
-                let seats: usize = found.classes.iter().map(|class| class.names.len()).sum();
+                let seats: usize = found.classes.iter().map(|class| class.lines.len()).sum();
                 proptest::prop_assert!(seats > 0);
             }
         }

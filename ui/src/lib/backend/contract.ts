@@ -2577,6 +2577,7 @@ open: boolean,
  * Towards greater numbers.
  */
 rightward: boolean, };
+export type LineReading = "name" | "too_long" | "heading" | "no_name" | "full";
 export type LineRefused = { 
 /**
  * The line, from 1; 0 in a file without lines.
@@ -3165,6 +3166,10 @@ answer: Array<Block>,
 steps: Array<Array<Block>>, };
 export type PacingFound = { 
 /**
+ * The line, cut short.
+ */
+line: string, 
+/**
  * The concept.
  */
 concept: ConceptName, 
@@ -3172,6 +3177,10 @@ concept: ConceptName,
  * Its first lesson by the list.
  */
 date: string, 
+/**
+ * Whether it was taught last year, which counts from the first school day.
+ */
+last_year: boolean, 
 /**
  * Its first lesson now.
  */
@@ -3182,9 +3191,17 @@ export type PacingList = {
  */
 found: Array<PacingFound>, 
 /**
+ * Lines with a title that is near to some of the class.
+ */
+near: Array<PacingNear>, 
+/**
  * Lines that cannot be used.
  */
-missed: Array<PacingMissed>, };
+missed: Array<PacingMissed>, 
+/**
+ * How `9/8` was read, if it could be read both ways: the day first or the month.
+ */
+day_first: boolean | null, };
 export type PacingMissed = { 
 /**
  * The line, cut short.
@@ -3194,6 +3211,15 @@ line: string,
  * Why.
  */
 trouble: PacingTrouble, };
+export type PacingNear = { 
+/**
+ * The line, cut short.
+ */
+line: string, 
+/**
+ * The concepts that it may mean, the likeliest first.
+ */
+choices: Array<PacingFound>, };
 export type PacingText = { 
 /**
  * The class.
@@ -3202,8 +3228,12 @@ class: string,
 /**
  * As pasted.
  */
-text: string, };
-export type PacingTrouble = "no_such_concept" | "no_date" | "outside_year" | "twice";
+text: string, 
+/**
+ * Whether `9/8` is the ninth of August; `None` lets the list decide.
+ */
+day_first: boolean | null, };
+export type PacingTrouble = "no_such_concept" | "not_in_rotation" | "no_date" | "outside_year" | "twice";
 export type PackOffer = { 
 /**
  * Its number in [`Join`].
@@ -3729,7 +3759,7 @@ share: number,
  * Whether it holds numbers, which are centred.
  */
 figures: boolean, };
-export type ReportField = { "kind": "seat" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
+export type ReportField = { "kind": "seat" } | { "kind": "seat_or_all" } | { "kind": "group" } | { "kind": "minutes" } | { "kind": "concepts" } | { "kind": "level" } | { "kind": "count", 
 /**
  * The most.
  */
@@ -3837,7 +3867,7 @@ columns: Array<ReportColumn>,
 rows: Array<Array<string>>, };
 export type ReportValues = { 
 /**
- * For [`ReportField::Seat`].
+ * For [`ReportField::Seat`] and [`ReportField::SeatOrAll`].
  */
 seat?: number, 
 /**
@@ -4036,33 +4066,37 @@ right: number,
  * Wrong.
  */
 wrong: number, };
-export type RosterClass = { 
+export type Roster = { 
 /**
- * Its title in the file, or the file's name; empty if the files name no class.
+ * The title of the class in the file, or the file's name; empty if there is none.
  */
 title: string, 
 /**
- * Given names or codes, in the order of the file.
+ * Its lines in order; empty ones are left out.
  */
-names: Array<string>, 
-/**
- * How many lines are no name.
- */
-left_out: number, };
+lines: Array<RosterLine>, };
 export type RosterFile = { 
 /**
  * The classes in them, by title.
  */
-classes: Array<RosterClass>, };
-export type RosterNames = { 
+classes: Array<Roster>, };
+export type RosterLine = { 
 /**
- * The names, one for each seat.
+ * Its number in the list, from 1.
  */
-names: Array<string>, 
+line: number, 
 /**
- * The numbers, from 1, of lines that are no name.
+ * The given name, a code, or the words of a heading.
  */
-left_out: Array<number>, };
+first: string, 
+/**
+ * The family name. It is shown to be checked, and kept only if the teacher chooses so.
+ */
+last: string, 
+/**
+ * How it was understood.
+ */
+reading: LineReading, };
 export type RosterText = { 
 /**
  * The text.
@@ -5024,6 +5058,19 @@ label: Expr,
  * How many.
  */
 count: number, };
+export type WithoutFont = { 
+/**
+ * The seat whose name it is; `None` for the title of the class.
+ */
+seat: number | null, 
+/**
+ * The words.
+ */
+words: string, 
+/**
+ * The signs, which are printed as question marks.
+ */
+signs: string, };
 export type WordsOf = { 
 /**
  * The language.
@@ -5126,7 +5173,7 @@ export interface StudentCalls {
   print_path: { args: PathPrint; out: FileMade };
 }
 export interface DeskCalls {
-  read_roster: { args: RosterText; out: RosterNames };
+  read_roster: { args: RosterText; out: Roster };
   pick_roster: { args: Nothing; out: RosterFile | null };
   create_class: { args: CreateClass; out: ClassSummary };
   copy_class: { args: CopyClass; out: ClassSummary };
@@ -5184,6 +5231,7 @@ export interface DeskCalls {
   reports: { args: Nothing; out: Array<ReportInfo> };
   print: { args: ReportAsked; out: FileMade };
   preview: { args: ReportAsked; out: ReportPage };
+  without_font: { args: ClassId; out: Array<WithoutFont> };
   own_desk: { args: ClassId; out: OwnDesk };
   import_own_exercises: { args: OwnImportAsked; out: OwnDesk | null };
   undo_own_import: { args: OwnImportId; out: OwnDesk };

@@ -1,15 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { closedDates, closureRanges, months, withDates } from './calendar';
-import {
-  choiceOf,
-  chosenBy,
-  lightest,
-  load,
-  moved,
-  spread,
-  unevenStrands,
-  wholeGrade,
-} from './rotation';
+import { lightest, load, moved, spread, unevenStrands } from './rotation';
 import { lessonsOutside, yearFault, yearSum } from './year';
 
 const week = [1, 2, 3, 4, 5];
@@ -117,17 +108,4 @@ test('several concepts go to the lightest day one after the other', () => {
     ['x', 'z'],
   ]);
   expect(spread([['a']], [])).toEqual([['a']]);
-});
-
-test('a choice names one concept or a whole grade', () => {
-  const placed = (id: string, grade: number) => ({ concept: { id }, grade }) as never;
-  const all = [placed('a', 3), placed('b', 4), placed('c', 3)];
-  const named = (value: string) => {
-    const choice = choiceOf(value);
-    return choice === null ? null : chosenBy(choice, all).map(({ concept }) => concept.id);
-  };
-  expect(named('')).toBeNull();
-  expect(named('b')).toEqual(['b']);
-  expect(named(wholeGrade(3))).toEqual(['a', 'c']);
-  expect(named(wholeGrade(5))).toEqual([]);
 });

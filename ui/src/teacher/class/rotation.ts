@@ -48,22 +48,3 @@ export function spread(days: Days, concepts: string[]): Days {
     return now.map((ids, at) => (at === day ? [...ids, concept] : ids));
   }, days);
 }
-
-/** One concept, or all of a grade. */
-export type Choice = { concept: string } | { grade: number };
-const WHOLE = 'grade:';
-export const wholeGrade = (grade: number): string => `${WHOLE}${grade}`;
-
-/** Reads the value of an option; null if nothing is chosen. */
-export function choiceOf(value: string): Choice | null {
-  if (value === '') return null;
-  return value.startsWith(WHOLE)
-    ? { grade: Number(value.slice(WHOLE.length)) }
-    : { concept: value };
-}
-
-export function chosenBy(choice: Choice, offered: PlacedConcept[]): PlacedConcept[] {
-  return offered.filter((one) =>
-    'grade' in choice ? one.grade === choice.grade : one.concept.id === choice.concept,
-  );
-}

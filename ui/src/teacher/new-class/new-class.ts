@@ -6,6 +6,8 @@ export interface ClassForm {
   /** Whether names are pasted; otherwise only the number of seats counts. */
   by_names: boolean;
   names: string[];
+  /** What must be answered or mended in the table of names first. */
+  open_questions: number;
   seat_count: number;
   first_day: string;
   last_day: string;
@@ -51,6 +53,7 @@ export function defaultForm(today: string): ClassForm {
     title: '',
     by_names: true,
     names: [],
+    open_questions: 0,
     seat_count: 24,
     first_day: mondayFrom(`${year}-08-25`),
     last_day: plusDays(mondayFrom(`${year + 1}-06-01`), 4),
@@ -107,6 +110,8 @@ export function faults(form: ClassForm, sum: Totals): Partial<Record<FormField, 
     found.seats = form.by_names ? 'new-class-fault-names-none' : 'new-class-fault-seats-none';
   } else if (sum.seats > MOST_SEATS || !Number.isInteger(sum.seats)) {
     found.seats = 'new-class-fault-seats-many';
+  } else if (form.by_names && form.open_questions > 0) {
+    found.seats = 'new-class-fault-names-open';
   }
   if (!isDate(form.first_day) || !isDate(form.last_day)) found.dates = 'new-class-fault-dates-none';
   else if (form.last_day < form.first_day) found.dates = 'new-class-fault-dates-order';

@@ -2,7 +2,10 @@ import type { ReportField, ReportInfo, ReportValues } from '../../lib/backend';
 import { USUAL_MINUTES } from '../talk/talk';
 
 /** All choices of the print screen, also those that this report does not ask for. */
-export type Chosen = Required<ReportValues>;
+export type Chosen = Required<ReportValues> & {
+  /** The one seat of a report that is otherwise for all. */
+  only: number | null;
+};
 export type FieldKind = ReportField['kind'];
 
 /** A short number can be typed again. */
@@ -13,6 +16,7 @@ export function freshSeed(): number {
 export function firstChoice(seat: number): Chosen {
   return {
     seat,
+    only: null,
     concept: '',
     seats: [],
     minutes: USUAL_MINUTES,
@@ -28,6 +32,8 @@ export function firstChoice(seat: number): Chosen {
 /** The names of a field's values. */
 const VALUES: Record<FieldKind, (keyof ReportValues)[]> = {
   seat: ['seat'],
+  // All seats, unless one is chosen.
+  seat_or_all: [],
   group: ['concept', 'seats'],
   minutes: ['minutes'],
   concepts: ['concepts'],
@@ -47,7 +53,9 @@ export function asks(report: ReportInfo, kind: FieldKind): boolean {
 /** The chosen values that this report asks for. */
 export function valuesFor(report: ReportInfo, chosen: Chosen): ReportValues {
   const names = report.fields.flatMap((field) => VALUES[field.kind]);
-  return Object.fromEntries(names.map((name) => [name, chosen[name]]));
+  const values: ReportValues = Object.fromEntries(names.map((name) => [name, chosen[name]]));
+  if (asks(report, 'seat_or_all') && chosen.only !== null) values.seat = chosen.only;
+  return values;
 }
 
 export function mostOfEach(report: ReportInfo): number | null {
