@@ -114,7 +114,7 @@ calls::calls! {
         restore_backup(OpenSealed) -> Restored;
         desk_lock(Nothing) -> DeskLock;
         unlock_desk(DeskPassphrase) -> Unlocked;
-        lock_desk(Nothing) -> Start;
+        lock_desk(Nothing) -> DeskLock;
         use_desk(Nothing) -> Nothing;
         set_desk_lock(NewDeskLock) -> Unlocked;
         set_desk_idle(DeskIdle) -> DeskLock;

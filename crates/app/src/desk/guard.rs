@@ -19,9 +19,7 @@ enum State {
     /// The desk has no lock.
     NoLock,
     /// The desk has a lock, and its key is not in memory.
-    Locked {
-        idle_minutes: Option<u32>,
-    },
+    Locked { idle_minutes: Option<u32> },
     /// The desk has a lock, and its key is in memory.
     Unlocked {
         key: DataKey,

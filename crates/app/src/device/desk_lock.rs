@@ -2,7 +2,6 @@
 
 use super::DeviceDoor;
 use super::restore::Restored;
-use super::start::Start;
 use crate::context::copies::StoreName;
 use crate::context::erase::replace_desk;
 use crate::context::values::Nothing;
@@ -87,9 +86,9 @@ impl DeviceDoor {
     }
 
     /// Locks the desk at once. Does nothing without a lock.
-    pub fn lock_desk(&self, _: Nothing) -> Result<Start, CallError> {
+    pub fn lock_desk(&self, _: Nothing) -> Result<DeskLock, CallError> {
         self.desk.lock_now();
-        self.start(Nothing {})
+        self.desk_lock(Nothing {})
     }
 
     /// Notes that a person uses the desk, so that it does not lock itself. The screens call it

@@ -95,7 +95,8 @@ const IMPORTS: &str = "SELECT id, made_on, cancelled, undone FROM import
 const COUNTS: &str = "SELECT kind, count(*), sum(rank = 0)
     FROM import_file INDEXED BY import_file_shown WHERE import = ?1 GROUP BY kind";
 
-const LINES: &str = "SELECT file_name, verdict, class, seat, new_entries, flags, place FROM import_file
+const LINES: &str =
+    "SELECT file_name, verdict, class, seat, new_entries, flags, place FROM import_file
     WHERE import = ?1 ORDER BY rank, place LIMIT ?3 OFFSET ?2";
 
 fn import_at(row: &Row<'_>) -> rusqlite::Result<ImportRow> {

@@ -345,11 +345,7 @@ impl DeskStore {
             for column in &SEALED {
                 desk.reseal(column, before, &by.key)?;
             }
-            put_key_row(
-                &desk.connection,
-                &by.row,
-                replaces.then_some(before.number),
-            )
+            put_key_row(&desk.connection, &by.row, replaces.then_some(before.number))
         })?;
         // Freed bytes of the pages may still hold the key before, or cells that it seals.
         desk.connection.execute_batch("VACUUM")?;
@@ -378,9 +374,9 @@ impl DeskStore {
                 Ok((row.get(0)?, row.get(1)?, place))
             },
         )?;
-        let mut update = self.connection.prepare(&format!(
-            "UPDATE {table} SET {cell} = ?2 WHERE rowid = ?1"
-        ))?;
+        let mut update = self
+            .connection
+            .prepare(&format!("UPDATE {table} SET {cell} = ?2 WHERE rowid = ?1"))?;
         for (rowid, cell, place) in all {
             let place: Vec<&dyn Display> = place.iter().map(|part| part as &dyn Display).collect();
             let content = before.open(column, &place, &cell)?;

@@ -7,6 +7,9 @@ mod classes;
 mod groups;
 mod imports;
 mod lock;
+#[cfg(test)]
+#[expect(clippy::disallowed_methods, reason = "reads files that it made")]
+mod lock_tests;
 mod own;
 mod releases;
 mod removal;

@@ -126,7 +126,8 @@ impl DeskStore {
                 row.kind.as_str(),
                 row.made_on.to_string(),
                 row.undone,
-                self.key()?.seal(&OWN_REPORT, &[&class, &row.number], report)?
+                self.key()?
+                    .seal(&OWN_REPORT, &[&class, &row.number], report)?
             ],
         )?;
         Ok(())
