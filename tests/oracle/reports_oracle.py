@@ -2,7 +2,7 @@
 
 `surefoot demo` makes the class. Poppler reads the pages: tagged, the paper
 asked for, one page for a family, no other student's name (names are read from
-the desk's SQLite file), the caution in every language. openpyxl reads the
+the desk's SQLite file by `desk_cells`), the caution in every language. openpyxl reads the
 workbook and Python's csv module, in strict mode, the CSV: same cells, numbers
 as numbers, no formula. The share-safe table is compared with the ratings in
 SQLite: bands in the manner of the U.S. EDFacts public files (from memory), rows
@@ -22,6 +22,7 @@ import subprocess
 import sys
 import tempfile
 
+import desk_cells
 import openpyxl
 from stdnum.iso7064 import mod_37_36
 
@@ -60,7 +61,7 @@ class Desk:
         self.board = made["board"]
         self.folder = folder
         with sqlite3.connect(f"file:{self.path}?mode=ro", uri=True) as store:
-            self.names = dict(store.execute("SELECT number, name FROM seat"))
+            self.names = desk_cells.names(store)
             self.last = last_ratings(store)
 
     def report(self, of, *more, name="out"):

@@ -81,6 +81,11 @@ export class Bridge {
     await this.#ask('/test/today', date);
   }
 
+  /** Lets minutes pass at once, for the program alone. */
+  async pass(minutes: number): Promise<void> {
+    await this.#ask('/test/pass', minutes);
+  }
+
   async setVoice(manner: 'quick' | 'long' | 'missing'): Promise<void> {
     await this.#ask('/test/voice', manner);
   }

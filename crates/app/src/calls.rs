@@ -100,6 +100,9 @@ macro_rules! calls {
         ) -> Result<serde_json::Value, CallError> {
             match name {
                 $($( stringify!($name) => $crate::calls::make(args, |args: $arg| -> Result<$out, CallError> {
+                    if Door::$kind == Door::Desk {
+                        app.desk.refuse_locked()?;
+                    }
                     app.$door.$name(args)
                 }), )*)*
                 other => Err(CallError::UnknownCall { name: other.to_owned() }),

@@ -96,6 +96,9 @@ pub enum CallError {
     /// The student's PIN has not been typed.
     #[error("locked by a PIN")]
     Locked,
+    /// The desk is locked until its passphrase is typed.
+    #[error("the desk is locked")]
+    DeskLocked,
     /// The store could not be read or written.
     #[error("store: {detail}")]
     Storage {

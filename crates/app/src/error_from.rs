@@ -18,6 +18,7 @@ impl From<StoreError> for CallError {
             StoreError::Full => Self::DiskFull,
             StoreError::NotWritable { detail } => Self::NotWritable { detail },
             StoreError::Busy => Self::StoreBusy,
+            StoreError::Locked => Self::DeskLocked,
             StoreError::Missing(what) => Self::NotFound { what: what.into() },
             other => Self::Storage {
                 detail: other.to_string(),

@@ -25,8 +25,9 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 use support::{Device, Hands, hand_in, rate, seat_code};
 use surefoot_app::{
-    App, CheckInTap, ClassId, ExerciseId, FixedClock, ImportAsked, ImportFrom, JournalAsked,
-    NoVoice, Nothing, PracticeAsked, StudentDay, StudentId,
+    App, CheckInTap, ClassId, DeskPassphrase, ExerciseId, FixedClock, ImportAsked, ImportFrom,
+    JournalAsked, NewDeskLock, NoVoice, Nothing, PracticeAsked, StoreName, StudentDay, StudentId,
+    Unlocked,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
@@ -410,4 +411,119 @@ fn nothing_acknowledged_is_lost_in_twenty_kills() {
 #[ignore = "takes some minutes"]
 fn nothing_acknowledged_is_lost_in_a_thousand_kills() {
     run(kills(1_000), 0x5EED_0002);
+}
+
+/// The passphrase of the desk after so many changes of its lock; every third is none.
+fn passphrase(changes: usize) -> Option<String> {
+    (!changes.is_multiple_of(3)).then(|| format!("quiet river number {changes}"))
+}
+
+/// Changes of the lock that were begun and that were acknowledged.
+fn lock_changes(log: &Path) -> (usize, usize) {
+    let log = fs::read_to_string(log).unwrap_or_default();
+    let of = |word: &str| log.lines().filter(|line| *line == word).count();
+    (of("begins"), of("done"))
+}
+
+fn unlocks(app: &App, passphrase: &str) -> bool {
+    let typed = DeskPassphrase {
+        passphrase: passphrase.into(),
+    };
+    app.device.unlock_desk(typed).unwrap() == Unlocked::Open
+}
+
+/// The child: changes the lock of the desk until it is killed. Does nothing without a scene.
+#[test]
+#[ignore = "the child of the test below"]
+fn lock_child() {
+    let Ok(folder) = std::env::var(CHILD_IN) else {
+        return;
+    };
+    let folder = PathBuf::from(folder);
+    let mut done: usize = std::env::var("SUREFOOT_CRASH_FIRST")
+        .unwrap()
+        .parse()
+        .unwrap();
+    let (app, _) = opened(&folder.join("data"), &folder);
+    let mut log = File::options()
+        .append(true)
+        .create(true)
+        .open(folder.join("acknowledged"))
+        .unwrap();
+    if let Some(words) = passphrase(done) {
+        assert!(unlocks(&app, &words));
+    }
+    loop {
+        log.write_all(b"begins\n").unwrap();
+        let asked = NewDeskLock {
+            current: passphrase(done),
+            passphrase: passphrase(done + 1),
+        };
+        assert_eq!(app.device.set_desk_lock(asked).unwrap(), Unlocked::Open);
+        done += 1;
+        log.write_all(b"done\n").unwrap();
+    }
+}
+
+#[test]
+fn a_kill_while_the_lock_changes_leaves_the_desk_before_or_after() {
+    let desk = Device::on("2026-09-01");
+    let class = desk.new_class("Room 7 (invented)", &["Amara", "Bao"]).id;
+    let folder = tempfile::tempdir().unwrap();
+    let (data, log) = (
+        folder.path().join("data"),
+        folder.path().join("acknowledged"),
+    );
+    copy_folder(&desk.folder.path().join("data"), &data);
+    let (mut chance, mut done, mut before, mut after) = (0x5EED_0003_u64, 0, 0, 0);
+    for _ in 0..kills(12) {
+        chance ^= chance << 13;
+        chance ^= chance >> 7;
+        chance ^= chance << 17;
+        let _ = fs::remove_file(&log);
+        let mut child = Command::new(std::env::current_exe().unwrap())
+            .args(["--ignored", "--exact", "lock_child", "--test-threads=1"])
+            .env(CHILD_IN, folder.path())
+            .env("SUREFOOT_CRASH_FIRST", done.to_string())
+            .stdout(Stdio::null())
+            .stderr(Stdio::null())
+            .spawn()
+            .unwrap();
+        wait_for_growth(&log);
+        std::thread::sleep(Duration::from_micros(chance % 2_500_000));
+        child.kill().unwrap();
+        let ended = child.wait().unwrap();
+        let signal = std::os::unix::process::ExitStatusExt::signal(&ended);
+        assert_eq!(signal, Some(9), "the child ended by itself: {ended:?}");
+        let (begun, acknowledged) = lock_changes(&log);
+        done += acknowledged;
+
+        let (app, _) = opened(&data, folder.path());
+        let start = app.device.start(Nothing {}).unwrap();
+        assert!(start.damaged.is_empty(), "{:?}", start.damaged);
+        // A change that was not acknowledged may be done, whole, or not.
+        let opens = |changes: usize| match passphrase(changes) {
+            None => !start.desk_lock.has_lock,
+            Some(words) => start.desk_lock.has_lock && unlocks(&app, &words),
+        };
+        if opens(done) {
+            before += 1;
+        } else {
+            assert!(begun > acknowledged, "change {done} was acknowledged");
+            assert!(opens(done + 1), "opens neither before nor after {done}");
+            done += 1;
+            after += 1;
+        }
+        let id = ClassId {
+            class: class.clone(),
+        };
+        let seats = app.desk.class_setup(id).unwrap().seats;
+        assert_eq!(seats[0].name.as_deref(), Some("Amara"));
+        DeskStore::check_file(&data.join("own/desk.sqlite")).unwrap();
+        let copies = app.device.copies(StoreName::Desk).unwrap();
+        assert_eq!((copies.readable, copies.trouble), (0, None));
+        assert_eq!(left_behind(&data), Vec::<PathBuf>::new());
+    }
+    println!("{done} changes of the lock; after a kill {before} before, {after} after the change");
+    assert!(done > 0);
 }

@@ -402,3 +402,24 @@ fn the_hand_ins_schema_has_no_free_text() {
     }
     closed("", &schema);
 }
+
+#[test]
+fn what_the_data_sheet_calls_sealed_is_no_text_in_the_store() {
+    let folder = tempfile::tempdir().unwrap();
+    let stores = filled(folder.path());
+    let mut looked_at = 0;
+    for ((store, column), (_, what, _)) in notes() {
+        if store != "desk" {
+            continue;
+        }
+        let (table, column) = column.split_once('.').unwrap();
+        for value in values(&stores.desk_file, table, column) {
+            let is_cell = matches!(&value, Value::Blob(bytes) if bytes.len() >= 72);
+            if what.ends_with("(sealed)") {
+                assert!(is_cell || value == Value::Null, "{table}.{column}");
+                looked_at += usize::from(is_cell);
+            }
+        }
+    }
+    assert!(looked_at >= 6, "{looked_at}");
+}

@@ -5,6 +5,8 @@
 use serde_json::Value;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Output};
+use surefoot_store::desk::KeptKey;
+use surefoot_store::{DeskStore, Durability};
 
 /// A Friday.
 const TODAY: &str = "2026-10-16";
@@ -180,4 +182,56 @@ fn the_name_of_a_file_steers_no_terminal() {
     let failed = surefoot(&["exercises", "--concept", "\u{9b}2J"]);
     let words = String::from_utf8(failed.stderr).unwrap();
     assert!(words.contains("\\u009b2J"), "{words}");
+}
+
+#[test]
+fn a_locked_desk_opens_only_with_its_passphrase() {
+    let folder = tempfile::tempdir().unwrap();
+    let (open, made) = sample(folder.path());
+    let locked = folder.path().join("locked.sqlite");
+    std::fs::write(&locked, "").unwrap();
+    let kept = KeptKey::locked("seven quiet rivers", None).unwrap();
+    let desk = DeskStore::open(&open, Durability::Full).unwrap();
+    desk.resealed(&kept, true)
+        .unwrap()
+        .write_anew(&locked)
+        .unwrap();
+    let file = |words: &str| {
+        let path = folder.path().join("words");
+        std::fs::write(&path, words).unwrap();
+        path
+    };
+    let run = |command: &[&str], words: Option<PathBuf>| {
+        let mut run = Command::new(env!("CARGO_BIN_EXE_surefoot"));
+        run.args(command).arg("--desk").arg(&locked);
+        if let Some(words) = words {
+            run.arg("--passphrase-file").arg(words);
+        }
+        run.stdin(std::process::Stdio::null()).output().unwrap()
+    };
+    let slips = folder.path().join("slips.pdf");
+    let commands: [Vec<&str>; 6] = [
+        vec!["board", "--today", TODAY, "--json"],
+        vec!["talk", "--today", TODAY],
+        vec!["groups", "--today", TODAY],
+        vec!["share-table", "--today", TODAY],
+        vec!["report", "--of", "slips", "--out", slips.to_str().unwrap()],
+        vec!["import", folder.path().to_str().unwrap()],
+    ];
+    for command in &commands {
+        let refused = run(command, None);
+        assert_eq!(refused.status.code(), Some(1), "{command:?}");
+        let why = String::from_utf8_lossy(&refused.stderr).into_owned();
+        assert!(why.contains("--passphrase-file"), "{why}");
+        assert!(refused.stdout.is_empty());
+        words(&run(command, Some(file("seven quiet rivers\r\n"))));
+    }
+    let wrong = run(&commands[0], Some(file("seven quiet river")));
+    assert_eq!(wrong.status.code(), Some(1));
+    assert!(String::from_utf8_lossy(&wrong.stderr).contains("does not open the desk"));
+    let missing = run(&commands[0], Some(folder.path().join("no such file")));
+    assert_eq!(missing.status.code(), Some(1));
+    let board = run(&commands[0], Some(file("seven quiet rivers")));
+    let board: Value = serde_json::from_str(&words(&board)).unwrap();
+    assert_eq!(board, made["board"]);
 }

@@ -54,6 +54,7 @@ pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
 pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};
 pub use pin_signs::{PIN_SIGNS, PinSigns, parse_pin_signs, pin_signs_of};
 pub use refusal::{Flag, Refusal, SeatCodeError};
+pub use sealing::check_passphrase;
 pub use seat_code::{
     ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
 };

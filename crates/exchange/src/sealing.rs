@@ -56,6 +56,17 @@ pub(super) fn seal_for(recipient: &Recipient, plain: &[u8]) -> Result<Vec<u8>, R
     finish(encryptor, plain)
 }
 
+/// Checks that a new passphrase is long enough.
+///
+/// # Errors
+/// Fails with [`Refusal::BadContent`] at `passphrase` if it is too short.
+pub fn check_passphrase(passphrase: &str) -> Result<(), Refusal> {
+    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
+        return Err(bad("passphrase"));
+    }
+    Ok(())
+}
+
 /// Seals with a passphrase and a work factor of 1 to [`MOST_WORK_FACTOR`]. Fails with
 /// [`Refusal::BadContent`] at `passphrase` if it is too short.
 pub(super) fn seal_with_passphrase(
@@ -63,9 +74,7 @@ pub(super) fn seal_with_passphrase(
     work_factor: u8,
     plain: &[u8],
 ) -> Result<Vec<u8>, Refusal> {
-    if passphrase.chars().count() < LEAST_PASSPHRASE_CHARS {
-        return Err(bad("passphrase"));
-    }
+    check_passphrase(passphrase)?;
     let mut recipient = age::scrypt::Recipient::new(SecretString::from(passphrase));
     recipient.set_work_factor(work_factor.clamp(1, MOST_WORK_FACTOR));
     let encryptor = Encryptor::with_recipients(std::iter::once(&recipient as &dyn age::Recipient))

@@ -18,6 +18,17 @@ pub trait StoreKind {
     /// The SQL of each schema version. The first leads to version 1.
     const MIGRATIONS: &'static [&'static str];
 
+    /// What an opened store keeps in memory.
+    type State: Default;
+
+    /// Fills a new store, in the transaction that makes it.
+    ///
+    /// # Errors
+    /// Those of SQLite.
+    fn fill(_new: &Connection) -> Result<(), StoreError> {
+        Ok(())
+    }
+
     /// Returns the newest schema version that this program knows.
     fn newest_schema() -> u32 {
         u32::try_from(Self::MIGRATIONS.len()).unwrap_or(u32::MAX)
@@ -128,7 +139,7 @@ pub(crate) fn inspect<K: StoreKind>(
 ///
 /// # Errors
 /// [`StoreError::Damaged`] with the first fault that SQLite finds.
-fn check_pages(connection: &Connection, pragma: &str) -> Result<(), StoreError> {
+pub(crate) fn check_pages(connection: &Connection, pragma: &str) -> Result<(), StoreError> {
     let found: String = connection
         .query_row(&format!("PRAGMA {pragma}(1)"), [], |row| row.get(0))
         .map_err(StoreError::from)?;

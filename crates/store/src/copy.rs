@@ -8,7 +8,7 @@ use std::path::Path;
 use std::time::Duration;
 
 /// Pages copied before other connections may write again.
-const PAGES_A_STEP: i32 = 512;
+pub(crate) const PAGES_A_STEP: i32 = 512;
 
 /// Copies a store that may be in use into a new file, which has no log beside it. If this
 /// fails, the new file must not be used.

@@ -35,6 +35,9 @@ pub enum StoreError {
     /// Another program was still using the store at the end of the wait.
     #[error("another program is using the store")]
     Busy,
+    /// The desk has a lock, and its key was not given.
+    #[error("the desk is locked")]
+    Locked,
     /// The store holds nothing of this kind with the key asked for.
     #[error("no such {0} in the store")]
     Missing(&'static str),

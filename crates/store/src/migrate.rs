@@ -19,6 +19,11 @@ pub(crate) fn run<K: StoreKind>(
     if found > 0 {
         copy_beside(connection, path, found)?;
     }
+    apply::<K>(connection)
+}
+
+/// Runs the migrations that a store lacks.
+pub(crate) fn apply<K: StoreKind>(connection: &mut Connection) -> Result<(), StoreError> {
     let transaction = connection.transaction_with_behavior(TransactionBehavior::Immediate)?;
     // Read again inside the transaction, because another window may have migrated it.
     let found = schema::<K>(&transaction)?;
@@ -28,6 +33,9 @@ pub(crate) fn run<K: StoreKind>(
             transaction.pragma_update(None, "application_id", K::ID)?;
             transaction.pragma_update(None, "user_version", version)?;
         }
+    }
+    if found == 0 {
+        K::fill(&transaction)?;
     }
     transaction.commit()?;
     Ok(())

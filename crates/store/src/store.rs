@@ -8,7 +8,6 @@ use crate::error::StoreError;
 use crate::migrate;
 use rusqlite::config::DbConfig;
 use rusqlite::{Connection, MAIN_DB};
-use std::marker::PhantomData;
 use std::ops::{Deref, DerefMut};
 use std::path::Path;
 
@@ -24,6 +23,12 @@ pub enum Durability {
 /// The connection to an opened store. Closing it moves the log into the store's file.
 #[derive(Debug)]
 pub(crate) struct StoreConnection(Connection);
+
+impl StoreConnection {
+    pub(crate) fn new(connection: Connection) -> Self {
+        Self(connection)
+    }
+}
 
 impl Drop for StoreConnection {
     fn drop(&mut self) {
@@ -49,9 +54,9 @@ impl DerefMut for StoreConnection {
 }
 
 /// An opened store of one kind.
-pub struct Store<K> {
+pub struct Store<K: StoreKind> {
     pub(crate) connection: StoreConnection,
-    kind: PhantomData<K>,
+    pub(crate) state: K::State,
 }
 
 impl<K: StoreKind> Store<K> {
@@ -153,10 +158,10 @@ impl<K: StoreKind> Store<K> {
         check_file::<K>(path)
     }
 
-    fn of(connection: StoreConnection) -> Self {
+    pub(crate) fn of(connection: StoreConnection) -> Self {
         Self {
             connection,
-            kind: PhantomData,
+            state: K::State::default(),
         }
     }
 

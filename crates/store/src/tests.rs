@@ -144,6 +144,7 @@ const TWO: &str = "ALTER TABLE line ADD COLUMN lang TEXT NOT NULL DEFAULT 'en';"
 enum First {}
 
 impl StoreKind for First {
+    type State = ();
     const ID: i32 = 7;
     const MIGRATIONS: &'static [&'static str] = &[ONE];
 }
@@ -152,6 +153,7 @@ impl StoreKind for First {
 enum Second {}
 
 impl StoreKind for Second {
+    type State = ();
     const ID: i32 = 7;
     const MIGRATIONS: &'static [&'static str] = &[ONE, TWO];
 }
@@ -160,6 +162,7 @@ impl StoreKind for Second {
 enum Failing {}
 
 impl StoreKind for Failing {
+    type State = ();
     const ID: i32 = 7;
     const MIGRATIONS: &'static [&'static str] = &[
         ONE,

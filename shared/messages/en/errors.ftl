@@ -33,6 +33,8 @@ error-not-writable-do = Check that the folder is there and can be written. Then 
 error-store-busy = Another program is using this data.
 error-store-busy-do = Close the other window of Surefoot. Then try again.
 error-locked = Type the PIN first.
+error-desk-locked = The desk is locked.
+error-desk-locked-do = Open it with its passphrase, then try again.
 error-pin-wait = { $wait_seconds ->
     [one] Wait { $wait_seconds } second. Then try again.
    *[other] Wait { $wait_seconds } seconds. Then try again.

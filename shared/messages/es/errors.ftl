@@ -33,6 +33,8 @@ error-not-writable-do = Mira si la carpeta está y se puede escribir. Luego abre
 error-store-busy = Otro programa está usando estos datos.
 error-store-busy-do = Cierra la otra ventana de Surefoot. Luego inténtalo otra vez.
 error-locked = Primero escribe el PIN.
+error-desk-locked = El escritorio está cerrado.
+error-desk-locked-do = Ábrelo con su frase secreta y luego inténtalo otra vez.
 error-pin-wait = { $wait_seconds ->
     [one] Espera { $wait_seconds } segundo. Luego inténtalo otra vez.
    *[other] Espera { $wait_seconds } segundos. Luego inténtalo otra vez.

@@ -1,5 +1,6 @@
 """What is left of a student on the disk after the seat was removed, in files that went too."""
 
+from cells import reading
 from outcome import got_through, need, stopped
 from school import School, Student
 from shadow import Shadow
@@ -34,14 +35,17 @@ def attack(ground):
             break
     need(file_name in str(desk.call("imports", before=None)), "the watched file was not imported")
     shadow.look()
+    # Names, tokens and file names are sealed: their cells are looked for.
+    with reading(desk.desk_path) as store:
+        name, token = store.execute("SELECT name, token FROM seat WHERE number = 1").fetchone()
+        files = store.execute("SELECT file_name FROM import_file WHERE seat = 1").fetchall()
     words = {
-        "the name": NAME,
-        "the device id": removed.device,
-        "the signing key": removed.signer.public,
-        "the token": removed.token,
-        "the file's name": file_name,
+        "the name": name,
+        "the device id": removed.device.encode(),
+        "the signing key": removed.signer.public.encode(),
+        "the token": token,
+        "the file's name": files[-1][0],
     }
-    words = {name: word.encode() for name, word in words.items()}
     before = {name for name, _ in shadow.holding(words)}
     need(before == set(words), f"before the removal only {before}")
     school.ask("remove_seat", seat=1)

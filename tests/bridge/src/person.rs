@@ -5,8 +5,9 @@ use chrono::NaiveDate;
 use std::collections::VecDeque;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
+use std::time::Duration;
 use surefoot_app::{
-    CallError, Clock, FileDialogs, FileKind, FileSource, file_at, files_in, write_atomic,
+    CallError, Clock, FileDialogs, FileKind, FileSource, Moment, file_at, files_in, write_atomic,
 };
 
 /// What the person does when asked where to save.
@@ -163,22 +164,31 @@ impl FileDialogs for Dialogs {
 
 /// A clock that a test sets.
 #[derive(Clone)]
-pub struct TestClock(Arc<Mutex<NaiveDate>>);
+pub struct TestClock(Arc<Mutex<(NaiveDate, Duration)>>);
 
 impl TestClock {
-    /// Standing at a date.
+    /// A clock that stays at a date.
     pub fn new(today: NaiveDate) -> Self {
-        Self(Arc::new(Mutex::new(today)))
+        Self(Arc::new(Mutex::new((today, Duration::ZERO))))
     }
 
     /// Goes to another date.
     pub fn set(&self, today: NaiveDate) {
-        *lock(&self.0) = today;
+        lock(&self.0).0 = today;
+    }
+
+    /// Lets so many minutes pass.
+    pub fn pass(&self, minutes: u32) {
+        lock(&self.0).1 += Duration::from_secs(60 * u64::from(minutes));
     }
 }
 
 impl Clock for TestClock {
     fn today(&self) -> NaiveDate {
-        *lock(&self.0)
+        lock(&self.0).0
+    }
+
+    fn moment(&self) -> Moment {
+        Moment::now().later(lock(&self.0).1)
     }
 }

@@ -8,6 +8,7 @@
 //! | `POST /test/open` | JSON list of paths opened with this program from elsewhere |
 //! | `POST /test/save` | `"decline"` or `"unwritable"`: the next save |
 //! | `POST /test/today` | `"YYYY-MM-DD"`: the day it is from now on |
+//! | `POST /test/pass` | minutes that pass at once |
 //! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how is read aloud from now on |
 //! | `GET /test/said` | `{ "said": [{ "language", "text" }], "stops" }` of the voice |
 //! | `POST /test/shares` | `true` or `false`: whether there is a share sheet from now on |
@@ -140,6 +141,7 @@ impl Site {
                 serde_json::from_value(body).map(|shares| self.person.will_share(shares))
             }
             "/test/today" => serde_json::from_value(body).map(|day| self.clock.set(day)),
+            "/test/pass" => serde_json::from_value(body).map(|minutes| self.clock.pass(minutes)),
             "/test/voice" => {
                 self.voice.set(match body.as_str() {
                     Some("quick") => Manner::Quick,

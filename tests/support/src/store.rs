@@ -56,6 +56,12 @@ pub fn values(path: &Path, table: &str, column: &str) -> Vec<Value> {
     rows.unwrap().collect::<Result<_, _>>().unwrap()
 }
 
+/// Returns the bytes of the one cell that a query gives.
+pub fn cell(path: &Path, sql: &str) -> Vec<u8> {
+    let store = Connection::open(path).unwrap();
+    store.query_row(sql, [], |row| row.get(0)).unwrap()
+}
+
 /// Runs one statement, to damage a store.
 pub fn execute(path: &Path, sql: &str) {
     let store = Connection::open(path).unwrap();

@@ -1,4 +1,12 @@
-import { call, type DeviceSettings, type Language, type Profile, type Start } from './backend';
+import {
+  call,
+  onDeskLocked,
+  type DeskLock,
+  type DeviceSettings,
+  type Language,
+  type Profile,
+  type Start,
+} from './backend';
 import { inOrder } from './requests';
 import { setLessMotion, setTextPercent, setTheme } from './theme/theme';
 import { language, setDecimalSign } from './words';
@@ -15,10 +23,30 @@ let shownFor: Profile | null = null;
 
 /** Takes over the state that a call returned, and shows its theme. */
 export function take(next: Start): Start {
-  state.start = next;
+  // A locked desk names no classes. The screens behind the lock keep theirs, and their place.
+  const before = state.start;
+  const keep = next.desk_lock.locked && next.world === 'own' && before?.world === 'own';
+  state.start = keep ? { ...next, classes: before.classes } : next;
   show();
   return next;
 }
+
+/** Whether the person's own desk is open on the screens and locked. */
+export function deskLocked(): boolean {
+  return state.start?.world === 'own' && state.start.desk_lock.locked;
+}
+
+/** Takes over the state of the desk's lock. */
+export function takeLock(desk_lock: DeskLock): void {
+  const { start } = state;
+  // A removal can name a student.
+  if (start) state.start = { ...start, desk_lock, removed: desk_lock.locked ? [] : start.removed };
+}
+
+onDeskLocked(() => {
+  const lock = state.start?.desk_lock;
+  if (lock && !lock.locked) takeLock({ ...lock, has_lock: true, locked: true });
+});
 
 /** Loads the state again after a change. */
 export async function refresh(): Promise<Start> {

@@ -218,7 +218,8 @@ class Desk {
       return out;
     } catch (error) {
       if (!(error instanceof CallFailed)) throw error;
-      this.trouble = errorWords(error.why).join(' ');
+      // The lock covers the screen and says so.
+      if (error.why.code !== 'desk_locked') this.trouble = errorWords(error.why).join(' ');
       return undefined;
     }
   }

@@ -7,6 +7,7 @@ use super::wipe::{Part, overwrite, wipe_beside, wipe_folder, wipe_store};
 use crate::error::{CallError, files};
 use std::fs::File;
 use std::path::Path;
+use surefoot_store::desk::key_facts;
 use surefoot_store::{DeskStore, Durability};
 
 /// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
@@ -18,11 +19,20 @@ use surefoot_store::{DeskStore, Durability};
 /// Deleting rows alone leaves them in pages of the log, between the rows of a page, and in
 /// blocks of the disk that a file gave back.
 pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
+    replace_desk(path, |desk, into| Ok(desk.write_anew(into)?))
+}
+
+/// Replaces the desk at `path` by the one that `write` writes, and wipes its earlier file and
+/// log. The desk must be closed. A kill leaves the earlier desk or the new one.
+pub(crate) fn replace_desk(
+    path: &Path,
+    write: impl FnOnce(&DeskStore, &Path) -> Result<(), CallError>,
+) -> Result<(), CallError> {
     let folder = path.parent().unwrap_or(Path::new("."));
     let part = Part::new(folder, ".rewritten-")?;
     {
         let desk = DeskStore::open_alone(path, Durability::Full)?;
-        desk.write_anew(part.path())?;
+        write(&desk, part.path())?;
         desk.empty_log()?;
     }
     check_store(&StoreName::Desk, part.path())?;
@@ -36,6 +46,30 @@ pub(crate) fn rewrite_desk(path: &Path) -> Result<(), CallError> {
 }
 
 impl Context {
+    /// Wipes the copies of the desk that a change of its lock left behind: those with the data
+    /// key before, and under a lock those that open without a passphrase. Does nothing if no
+    /// change is unfinished.
+    ///
+    /// A copy under another lock stays. It may be the only desk of somebody who forgot the
+    /// passphrase.
+    pub(crate) fn finish_lock(&self, desk: &DeskStore) -> Result<(), CallError> {
+        let Some(before) = desk.replaced_key()? else {
+            return Ok(());
+        };
+        let has_lock = desk.lock()?.is_some();
+        for (path, _) in self.copy_paths(&StoreName::Desk)? {
+            let goes = match key_facts(&path) {
+                Ok(facts) => facts.number == before || (has_lock && facts.lock.is_none()),
+                // Nobody can say what a damaged copy shows.
+                Err(_) => has_lock,
+            };
+            if goes {
+                wipe_store(&path)?;
+            }
+        }
+        Ok(desk.forget_replaced_key()?)
+    }
+
     /// Wipes the copies of a store on this device.
     pub(crate) fn wipe_copies(&self, store: &StoreName) -> Result<(), CallError> {
         for (path, _) in self.copy_paths(store)? {

@@ -15,12 +15,13 @@ pub mod picked;
 pub mod random;
 pub mod settings;
 pub mod values;
+pub mod waits;
 pub mod wipe;
 
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use chrono::NaiveDate;
-use clock::{Clock, latest_weekday};
+use clock::{Clock, Moment, latest_weekday};
 use data_paths::{DataPaths, WorldPaths};
 use file_dialogs::{FileDialogs, FileKind, Sealed};
 use folder::{clear_parts, close_folder, make_folder, write_private};
@@ -91,6 +92,10 @@ impl Context {
     /// Today by the clock of this device, also in the sample class.
     pub(crate) fn device_today(&self) -> NaiveDate {
         self.clock.today()
+    }
+
+    pub(crate) fn moment(&self) -> Moment {
+        self.clock.moment()
     }
 
     /// The paths of the open world.

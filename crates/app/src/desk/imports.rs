@@ -92,9 +92,14 @@ impl DeskDoor {
         let copies =
             (self.context.world() == World::Own).then(|| self.context.data().desk_copies());
         let copy_day = self.context.device_today();
+        // The import finishes also if the desk is locked meanwhile.
+        let key = self.key_in_memory();
         Ok(self.context.jobs.start(move |progress| {
             // With a connection of its own, the screens need not wait.
             let desk = DeskStore::open_again(&path, Durability::Full)?;
+            if let Some(key) = key {
+                desk.use_key(key)?;
+            }
             let report = import_files(&desk, sources, today, progress)?;
             if let Some(folder) = copies {
                 // Today's copy should hold the import too. If it fails, the import still counts.

@@ -8,6 +8,7 @@ pub mod class;
 pub mod class_key;
 pub mod entry;
 pub mod groups;
+pub mod guard;
 pub mod imports;
 pub mod own;
 pub mod print;
@@ -28,6 +29,7 @@ use crate::context::folder::make_file;
 use crate::context::open_stores::OpenStores;
 use crate::error::CallError;
 use crate::lock::lock;
+use guard::Guarded;
 use removed::Removals;
 use serde::{Deserialize, Serialize};
 use std::sync::{Arc, Mutex};
@@ -61,6 +63,8 @@ pub struct DeskDoor {
     /// The watched folder.
     #[cfg(not(any(target_os = "android", target_os = "ios")))]
     watched: Mutex<Option<watched_folder::WatchedFolder>>,
+    /// Whether it is locked.
+    pub(crate) guarded: Guarded,
     /// Hand-ins that another program opened with this one, until they are imported.
     waiting: Mutex<Vec<FileSource>>,
 }
@@ -68,6 +72,7 @@ pub struct DeskDoor {
 impl DeskDoor {
     pub(crate) fn new(context: Arc<Context>) -> Self {
         Self {
+            guarded: Guarded::new(context.moment()),
             context,
             stores: OpenStores::default(),
             removed: Arc::default(),
@@ -78,16 +83,25 @@ impl DeskDoor {
     }
 
     /// Uses the store of the desk.
+    ///
+    /// # Errors
+    /// [`CallError::DeskLocked`] while it is locked.
     pub(crate) fn with_desk<T>(
         &self,
         work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
     ) -> Result<T, CallError> {
+        self.refuse_locked()?;
+        self.note_use();
         let path = self.context.data().desk();
         let open = || {
             self.context.refuse_emptied(&StoreName::Desk)?;
             let was_there = path.is_file();
             make_file(&path)?;
             let desk = DeskStore::open(&path, self.context.durability())?;
+            self.give_key(&desk)?;
+            if let Err(error) = self.context.finish_lock(&desk) {
+                lock(&self.context.copy_trouble).insert(path.clone(), error);
+            }
             if was_there {
                 self.context
                     .keep_copy(&StoreName::Desk, false, |into| desk.copy_into(into));

@@ -12,6 +12,8 @@ use serde::{Deserialize, Serialize};
 use std::fs;
 use std::path::Path;
 use surefoot_exchange::{BACKUP_CAPS, BackupFile, BackupKind, open_backup, seal_backup};
+use surefoot_store::DeskStore;
+use surefoot_store::desk::KeptKey;
 use ts_rs::TS;
 
 /// The id of the desk in a backup.
@@ -33,27 +35,28 @@ impl DeviceDoor {
     /// Returns [`CallError::Refused`] for a passphrase that is too short.
     pub fn back_up(&self, asked: BackUp) -> Result<FileMade, CallError> {
         self.context.own_only()?;
-        let copy = Part::new(self.context.data().folder(), ".backup-")?;
-        let copied = |into: &Path| -> Result<(), CallError> {
-            match &asked.store {
-                StoreName::Desk => self.desk.with_desk(|desk| Ok(desk.copy_into(into)?)),
-                StoreName::Student { student } => self
-                    .student
-                    .with_student(student, |store| Ok(store.copy_into(into)?)),
+        let (kind, id, store) = match &asked.store {
+            // In memory, because the backup of a locked desk has a key of its own without a lock.
+            StoreName::Desk => {
+                let store = self.desk.with_desk(|desk| {
+                    Ok(desk.resealed(&KeptKey::open(), false)?.into_bytes()?)
+                })?;
+                (BackupKind::Desk, DESK_ID, store)
             }
-        };
-        copied(copy.path())?;
-        check_store(&asked.store, copy.path())?;
-        let (kind, id) = match &asked.store {
-            StoreName::Desk => (BackupKind::Desk, DESK_ID),
-            StoreName::Student { student } => (BackupKind::Student, student.as_str()),
+            StoreName::Student { student } => {
+                let copy = Part::new(self.context.data().folder(), ".backup-")?;
+                self.student
+                    .with_student(student, |store| Ok(store.copy_into(copy.path())?))?;
+                check_store(&asked.store, copy.path())?;
+                let store = fs::read(copy.path()).map_err(files)?;
+                (BackupKind::Student, student.as_str(), store)
+            }
         };
         let backup = BackupFile {
             kind,
             id: id.to_owned(),
-            store: fs::read(copy.path()).map_err(files)?,
+            store,
         };
-        drop(copy);
         let bytes = seal_backup(&backup, &asked.passphrase)?;
         let today = self.context.device_today();
         // Without the nickname, because everybody can read the name of a file.
@@ -74,7 +77,8 @@ impl DeviceDoor {
     }
 
     /// Opens the picked backup and replaces the store by it. The replaced store is moved into
-    /// quarantine.
+    /// quarantine. A desk gets the lock of the one that it replaces if that is unlocked, and no
+    /// lock otherwise.
     ///
     /// # Errors
     /// Returns [`CallError::Refused`] for the wrong passphrase or a damaged file,
@@ -89,10 +93,16 @@ impl DeviceDoor {
             BackupKind::Desk => StoreName::Desk,
             BackupKind::Student => StoreName::Student { student: backup.id },
         };
-        self.refuse_locked(&store)?;
+        // A backup is the way back for somebody who forgot the passphrase of the desk.
+        if store != StoreName::Desk {
+            self.refuse_locked(&store)?;
+        }
         self.discard_removed_of(&store);
         let quarantined = self.swap_in(&store, |into| {
-            fs::write(into, &backup.store).map_err(files)?;
+            match &store {
+                StoreName::Desk => self.write_desk(backup.store, into)?,
+                StoreName::Student { .. } => fs::write(into, &backup.store).map_err(files)?,
+            }
             self.adapt_restored(&store, into)
         })?;
         Ok(Restored {
@@ -100,5 +110,16 @@ impl DeviceDoor {
             quarantined,
             start: self.start(Nothing {})?,
         })
+    }
+
+    /// Writes the desk of a backup into a file, under the lock of the open desk if it has one.
+    fn write_desk(&self, store: Vec<u8>, into: &Path) -> Result<(), CallError> {
+        let desk = DeskStore::from_bytes(store)?;
+        let state = self.desk.lock_state();
+        if !state.has_lock || state.locked {
+            return Ok(desk.write_anew(into)?);
+        }
+        let kept = self.desk.with_desk(|open| Ok(open.kept_key()?))?;
+        Ok(desk.resealed(&kept, false)?.write_anew(into)?)
     }
 }

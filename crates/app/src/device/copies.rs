@@ -5,6 +5,7 @@ use crate::context::copies::{StoreName, StoredCopy};
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
+use surefoot_store::desk::key_facts;
 use ts_rs::TS;
 
 /// The copies of a store.
@@ -12,6 +13,8 @@ use ts_rs::TS;
 pub struct Copies {
     /// The copies, newest first.
     pub copies: Vec<StoredCopy>,
+    /// How many copies of a desk with a lock open without its passphrase: desks that were replaced.
+    pub readable: usize,
     /// Why the last daily copy failed, if it did.
     pub trouble: Option<CallError>,
 }
@@ -24,13 +27,16 @@ impl DeviceDoor {
     pub fn copies(&self, store: StoreName) -> Result<Copies, CallError> {
         let path = self.context.store_path(&store)?;
         self.refuse_locked(&store)?;
+        let found = self.context.copy_paths(&store)?;
+        let readable = match store {
+            StoreName::Desk if self.desk.lock_state().has_lock => (found.iter())
+                .filter(|(path, _)| key_facts(path).is_ok_and(|facts| facts.lock.is_none()))
+                .count(),
+            _ => 0,
+        };
         Ok(Copies {
-            copies: self
-                .context
-                .copy_paths(&store)?
-                .into_iter()
-                .map(|(_, copy)| copy)
-                .collect(),
+            copies: found.into_iter().map(|(_, copy)| copy).collect(),
+            readable,
             trouble: lock(&self.context.copy_trouble).get(&path).cloned(),
         })
     }

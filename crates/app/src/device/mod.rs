@@ -5,6 +5,7 @@
 
 pub mod backups;
 pub mod copies;
+pub mod desk_lock;
 pub mod opened;
 pub mod removal;
 pub mod restore;
@@ -14,7 +15,7 @@ pub mod voice;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;
-use crate::context::jobs::{JobId, JobState};
+use crate::context::jobs::{JobId, JobResult, JobState};
 use crate::desk::DeskDoor;
 use crate::error::CallError;
 use crate::student::StudentDoor;
@@ -44,11 +45,11 @@ impl DeviceDoor {
         }
     }
 
-    /// Refuses a call about a student whose PIN has not been typed. A store that is missing or
-    /// cannot be opened asks for no PIN.
+    /// Refuses a call about a locked desk, or about a student whose PIN has not been typed. A store
+    /// that is missing or cannot be opened asks for nothing.
     fn refuse_locked(&self, store: &StoreName) -> Result<(), CallError> {
         match store {
-            StoreName::Desk => Ok(()),
+            StoreName::Desk => self.desk.refuse_locked(),
             StoreName::Student { student } => {
                 match self.student.with_student(student, |_| Ok(())) {
                     Err(error @ CallError::Locked) => Err(error),
@@ -59,12 +60,22 @@ impl DeviceDoor {
     }
 
     /// The state of a long job.
+    /// While the desk is locked, an import that is over seems to run: its report
+    /// names files.
     pub fn job(&self, id: JobId) -> Result<JobState, CallError> {
-        self.context.jobs.state(id, false)
+        self.shown(self.context.jobs.state(id, false)?)
+    }
+
+    fn shown(&self, mut job: JobState) -> Result<JobState, CallError> {
+        let report = matches!(job.result, Some(JobResult::Import { .. }));
+        if report && self.desk.refuse_locked().is_err() {
+            job.result = None;
+        }
+        Ok(job)
     }
 
     /// Asks a long job to stop.
     pub fn cancel_job(&self, id: JobId) -> Result<JobState, CallError> {
-        self.context.jobs.state(id, true)
+        self.shown(self.context.jobs.state(id, true)?)
     }
 }

@@ -46,10 +46,12 @@ impl DeviceDoor {
     /// Removes everything on this device except its language and colours.
     ///
     /// # Errors
-    /// Returns [`CallError::Locked`] until the PINs of all students are typed.
+    /// Returns [`CallError::Locked`] until the PINs of all students are typed, and
+    /// [`CallError::DeskLocked`] while the desk is locked.
     pub fn remove_everything(&self, _: Nothing) -> Result<Start, CallError> {
         self.context.own_only()?;
         self.context.none_running()?;
+        self.desk.refuse_locked()?;
         for student in self.student.ids()? {
             self.refuse_locked(&StoreName::Student { student })?;
         }
@@ -64,6 +66,7 @@ impl DeviceDoor {
             .stores
             .while_all_closed(|| self.desk.stores.while_all_closed(remove))?;
         lock(&self.context.copy_trouble).clear();
+        self.desk.look_again();
         self.start(Nothing {})
     }
 }

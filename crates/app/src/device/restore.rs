@@ -56,8 +56,8 @@ impl DeviceDoor {
     /// Replaces a store by a copy of it.
     ///
     /// # Errors
-    /// Returns [`CallError::DamagedStore`] for a damaged copy, and [`CallError::Locked`] until the
-    /// student's PIN is typed.
+    /// Returns [`CallError::DamagedStore`] for a damaged copy, [`CallError::Locked`] until the
+    /// student's PIN is typed, and [`CallError::DeskLocked`] while the desk is locked.
     pub fn restore_copy(&self, asked: RestoreCopy) -> Result<Restored, CallError> {
         self.context.own_only()?;
         self.refuse_locked(&asked.store)?;
@@ -143,6 +143,9 @@ impl DeviceDoor {
                 return Err(files(error));
             }
             sync_folder(&folder)?;
+            if *store == StoreName::Desk {
+                self.desk.look_again();
+            }
             Ok(moved.is_some())
         })
     }

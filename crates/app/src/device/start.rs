@@ -1,6 +1,7 @@
 //! What the screens show when the program opens, and the settings of the device.
 
 use super::DeviceDoor;
+use super::desk_lock::DeskLock;
 use crate::context::copies::{StoreName, StoredCopy, check_store};
 use crate::context::settings::{DeviceSettings, World};
 use crate::context::values::Nothing;
@@ -39,6 +40,8 @@ pub struct Start {
     pub years_over: Vec<YearOver>,
     /// Removals of the desk that can be undone, newest first.
     pub removed: Vec<Removed>,
+    /// The lock of the person's own desk. While it is locked, its classes are left out.
+    pub desk_lock: DeskLock,
     /// Whether this device has a share sheet.
     pub shares: bool,
     /// Settings of this device.
@@ -119,6 +122,7 @@ impl DeviceDoor {
         let today = self.context.today();
         let classes = match self.desk.classes() {
             Ok(classes) => classes,
+            Err(CallError::DeskLocked) => Vec::new(),
             Err(error) => {
                 damaged.push(self.damaged(StoreName::Desk, error));
                 Vec::new()
@@ -136,7 +140,12 @@ impl DeviceDoor {
                 World::Own => self.years_over(),
                 World::Sample => Vec::new(),
             },
-            removed: self.desk.removed(),
+            // A removal can name a student.
+            removed: match self.desk.refuse_locked() {
+                Ok(()) => self.desk.removed(),
+                Err(_) => Vec::new(),
+            },
+            desk_lock: self.desk_lock(Nothing {})?,
             shares: self.context.dialogs.shares(),
             settings: self.context.settings(),
         })

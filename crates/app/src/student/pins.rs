@@ -1,21 +1,20 @@
 //! Which students have typed their PIN, and the waits after wrong tries.
 
-use std::collections::{BTreeMap, BTreeSet};
-use std::time::{Duration, Instant};
+use crate::context::clock::Moment;
+use crate::context::waits::Waits;
+use std::collections::BTreeSet;
 
-/// Kept in memory: a program that starts anew is locked, and the waits begin again.
+/// Kept in memory: a program that starts anew is locked.
 pub(super) struct Pins {
     unlocked: BTreeSet<String>,
-    last_wrong: BTreeMap<String, Instant>,
-    started: Instant,
+    waits: Waits,
 }
 
 impl Pins {
     pub(super) fn new() -> Self {
         Self {
             unlocked: BTreeSet::new(),
-            last_wrong: BTreeMap::new(),
-            started: Instant::now(),
+            waits: Waits::new(Moment::now()),
         }
     }
 
@@ -24,7 +23,7 @@ impl Pins {
     }
 
     pub(super) fn unlock(&mut self, id: &str) {
-        self.last_wrong.remove(id);
+        self.waits.end(id);
         self.unlocked.insert(id.to_owned());
     }
 
@@ -34,14 +33,11 @@ impl Pins {
 
     /// Records a wrong PIN.
     pub(super) fn note_wrong(&mut self, id: &str) {
-        self.last_wrong.insert(id.to_owned(), Instant::now());
+        self.waits.begin(id, Moment::now());
     }
 
     /// Seconds until the next try counts.
     pub(super) fn wait_seconds(&self, id: &str, wrong_tries: u32) -> u32 {
-        let wait = Duration::from_secs(surefoot_student::pin_wait_seconds(wrong_tries).into());
-        let since = self.last_wrong.get(id).unwrap_or(&self.started);
-        let left = wait.saturating_sub(since.elapsed());
-        u32::try_from(left.as_millis().div_ceil(1_000)).unwrap_or(u32::MAX)
+        self.waits.seconds(id, wrong_tries, Moment::now())
     }
 }

@@ -8,6 +8,7 @@
 )]
 
 mod bad_files;
+mod desk_lock;
 mod disks;
 mod keeping;
 mod modes;

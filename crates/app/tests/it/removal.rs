@@ -11,9 +11,11 @@ use surefoot_app::{
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::ImportReport;
 use surefoot_store::{DeskStore, Durability};
+use surefoot_test_support::store::cell;
 
 /// The files under a folder that hold these bytes.
-fn holding(folder: &Path, words: &str) -> Vec<String> {
+fn holding(folder: &Path, words: impl AsRef<[u8]>) -> Vec<String> {
+    let words = words.as_ref();
     let mut found = Vec::new();
     for entry in fs::read_dir(folder).unwrap() {
         let path = entry.unwrap().path();
@@ -21,12 +23,18 @@ fn holding(folder: &Path, words: &str) -> Vec<String> {
             found.extend(holding(&path, words));
         } else {
             let bytes = fs::read(&path).unwrap();
-            if bytes.windows(words.len()).any(|w| w == words.as_bytes()) {
+            if bytes.windows(words.len()).any(|w| w == words) {
                 found.push(path.display().to_string());
             }
         }
     }
     found
+}
+
+/// The sealed name of a seat, as the desk's file has it.
+fn sealed_name(data: &Path, seat: u32) -> Vec<u8> {
+    let sql = format!("SELECT name FROM seat WHERE number = {seat} ORDER BY rowid LIMIT 1");
+    cell(&data.join("own/desk.sqlite"), &sql)
 }
 
 fn imports(desk: &Device) -> Vec<ImportReport> {
@@ -70,16 +78,17 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     desk.to("2026-09-02");
     desk.app.device.start(Nothing {}).unwrap();
     let data = desk.folder.path().join("data");
-    assert!(holding(&data, "Amara").len() >= 2, "desk and copies");
+    let [amara, bao, carlos] = [1, 2, 3].map(|seat| sealed_name(&data, seat));
+    assert!(holding(&data, &amara).len() >= 2, "desk and copies");
     let seat = || SeatId {
         class: class.clone(),
         seat: 1,
     };
     desk.app.desk.remove_seat(seat()).unwrap();
     assert!(
-        holding(&data, "Amara").is_empty(),
+        holding(&data, &amara).is_empty(),
         "{:?}",
-        holding(&data, "Amara")
+        holding(&data, &amara)
     );
     assert!(imports(&desk).is_empty());
     let id = || ClassId {
@@ -96,10 +105,10 @@ fn a_seat_and_a_class_leave_the_desk_without_a_trace() {
     let start = desk.app.device.start(Nothing {}).unwrap();
     assert_eq!(start.classes.len(), 1);
     assert_eq!(start.classes[0].id, other);
-    for gone in ["Bao", "Carlos", "Room 7"] {
-        assert!(holding(&data, gone).is_empty(), "{gone}");
+    for gone in [bao.as_slice(), &carlos, b"Room 7"] {
+        assert!(holding(&data, gone).is_empty(), "{gone:?}");
     }
-    assert!(!holding(&data, "Dandelion").is_empty());
+    assert!(!holding(&data, sealed_name(&data, 1)).is_empty());
     assert!(matches!(
         desk.app.desk.delete_class(id()),
         Err(CallError::NotFound { .. })
@@ -112,11 +121,12 @@ fn everything_goes_at_once() {
     let pack = desk.pack_of(&class);
     let code = seat_code(&desk, &class, 1);
     desk.join(&pack, &code, "Cloudberry").unwrap();
+    let data = desk.folder.path().join("data");
+    let amara = sealed_name(&data, 1);
     let start = desk.app.device.remove_everything(Nothing {}).unwrap();
     assert!(start.students.is_empty() && start.classes.is_empty() && start.damaged.is_empty());
-    let data = desk.folder.path().join("data");
-    for gone in ["Cloudberry", "Amara", "Room 7"] {
-        assert!(holding(&data, gone).is_empty(), "{gone}");
+    for gone in [b"Cloudberry".as_slice(), &amara, b"Room 7"] {
+        assert!(holding(&data, gone).is_empty(), "{gone:?}");
     }
     // A new desk can be made.
     desk.new_class("Room 1 (invented)", &["Eve"]);
@@ -157,9 +167,11 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
         class: class.clone(),
         seat: 1,
     };
+    let [amara, bao] = [1, 2].map(|seat| sealed_name(&data, seat));
+    assert!(!holding(&data, &amara).is_empty());
     desk.app.desk.remove_seat(seat.clone()).unwrap();
     assert!(
-        holding(&data, "Amara").is_empty(),
+        holding(&data, &amara).is_empty(),
         "gone from the disk at once"
     );
     let removed = desk.app.device.start(Nothing {}).unwrap().removed;
@@ -179,7 +191,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     assert_eq!(desk.app.desk.class_setup(id()).unwrap().seats, seats);
     assert_eq!(board(&desk), before);
     assert_eq!(imports(&desk).len(), 1);
-    assert!(holding(&data, "Amara").len() >= 2, "in today's copy too");
+    assert!(holding(&data, &amara).len() >= 2, "in today's copy too");
     assert!(gone(&desk), "restored once");
 
     desk.app.desk.delete_class(id()).unwrap();
@@ -228,7 +240,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
             .is_empty()
     );
     assert!(gone(&desk));
-    assert!(holding(&data, "Bao").is_empty());
+    assert!(holding(&data, &bao).is_empty());
 }
 
 /// A file system of its own on a file; nothing where mounting is not allowed.
@@ -277,21 +289,23 @@ fn run(program: &str, args: &[&str]) -> bool {
     command.status().is_ok_and(|status| status.success())
 }
 
-/// What a removed seat must not leave: its name and token, its device's id and signing key.
-fn marks_of_first_seat(desk: &Device) -> Vec<String> {
-    let store = DeskStore::open(
-        &desk.folder.path().join("data/own/desk.sqlite"),
-        Durability::Full,
-    );
-    let store = store.unwrap();
+/// What a removed seat must not leave: its sealed name and token, the sealed name of its file, its
+/// device's id and signing key.
+fn marks_of_first_seat(desk: &Device) -> Vec<Vec<u8>> {
+    let path = desk.folder.path().join("data/own/desk.sqlite");
+    let store = DeskStore::open(&path, Durability::Full).unwrap();
     let class = &store.classes().unwrap()[0].id;
     let seat = &store.seats(class).unwrap()[0];
     let device = &store.devices_of(class, seat.number).unwrap()[0];
     vec![
-        seat.name.clone().unwrap(),
-        seat.token.clone(),
-        device.device.clone(),
-        device.signing_key.clone(),
+        cell(&path, "SELECT name FROM seat WHERE number = 1"),
+        cell(&path, "SELECT token FROM seat WHERE number = 1"),
+        cell(
+            &path,
+            "SELECT file_name FROM import_file WHERE seat = 1 LIMIT 1",
+        ),
+        device.device.clone().into_bytes(),
+        device.signing_key.clone().into_bytes(),
     ]
 }
 
@@ -353,16 +367,13 @@ fn no_byte_of_a_removed_seat_stays_in_any_file_or_block() {
     for mark in &marks {
         assert!(
             !holding(&data, mark).is_empty(),
-            "{mark} is to be found before"
+            "{mark:?} is to be found before"
         );
     }
     #[cfg(target_os = "linux")]
     if let Some(disk) = &disk {
         for mark in &marks {
-            assert!(
-                disk.holding(mark.as_bytes()) > 0,
-                "{mark} is on the disk before"
-            );
+            assert!(disk.holding(mark) > 0, "{mark:?} is on the disk before");
         }
     }
 
@@ -370,12 +381,12 @@ fn no_byte_of_a_removed_seat_stays_in_any_file_or_block() {
     desk.app.desk.remove_seat(seat).unwrap();
     for mark in &marks {
         let found = holding(&data, mark);
-        assert!(found.is_empty(), "{mark}: {found:?}");
+        assert!(found.is_empty(), "{mark:?}: {found:?}");
     }
     #[cfg(target_os = "linux")]
     if let Some(disk) = &disk {
         for mark in &marks {
-            assert_eq!(disk.holding(mark.as_bytes()), 0, "{mark}");
+            assert_eq!(disk.holding(mark), 0, "{mark:?}");
         }
     }
     // Closed before the disk is unmounted.

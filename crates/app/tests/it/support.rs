@@ -6,8 +6,8 @@ use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 use surefoot_app::{
-    App, CallError, CheckInTap, ClassId, CreateClass, FileDialogs, FileKind, FileSource,
-    FixedClock, ImportAsked, ImportFrom, JobId, JobResult, Join, NoVoice, Nothing, StudentDay,
+    App, CallError, CheckInTap, ClassId, Clock, CreateClass, FileDialogs, FileKind, FileSource,
+    ImportAsked, ImportFrom, JobId, JobResult, Join, Moment, NoVoice, Nothing, StudentDay,
     StudentId, file_at, files_in, write_atomic,
 };
 use surefoot_catalogue::Language;
@@ -87,11 +87,26 @@ impl FileDialogs for Hands {
     }
 }
 
+/// A clock at one date, on which a test lets minutes pass.
+#[derive(Clone)]
+pub struct PassingClock(NaiveDate, Arc<Mutex<Duration>>);
+
+impl Clock for PassingClock {
+    fn today(&self) -> NaiveDate {
+        self.0
+    }
+
+    fn moment(&self) -> Moment {
+        Moment::now().later(*self.1.lock().unwrap())
+    }
+}
+
 /// A device with the program open on it.
 pub struct Device {
     pub app: App,
     pub hands: Hands,
     pub folder: TempDir,
+    passed: Arc<Mutex<Duration>>,
 }
 
 impl Device {
@@ -100,18 +115,26 @@ impl Device {
         let saved = folder.path().join("saved");
         std::fs::create_dir_all(&saved).unwrap();
         let hands = Hands::saving_to(&saved);
+        let passed = Arc::default();
         let mut device = Self {
-            app: open(folder.path(), &hands, today),
+            app: open(folder.path(), &hands, today, &passed),
             hands,
             folder,
+            passed,
         };
         device.to(today);
         device
     }
 
+    /// Lets minutes pass at once.
+    #[allow(dead_code, reason = "not used by the crash test")]
+    pub fn pass(&self, minutes: u64) {
+        *self.passed.lock().unwrap() += Duration::from_secs(minutes * 60);
+    }
+
     /// Closes the program and opens it again on another date.
     pub fn to(&mut self, today: &str) {
-        self.app = open(self.folder.path(), &self.hands, today);
+        self.app = open(self.folder.path(), &self.hands, today, &self.passed);
     }
 
     /// Closes the program, and opens an empty one in another folder instead.
@@ -120,6 +143,7 @@ impl Device {
             &self.folder.path().join("closed"),
             &self.hands,
             "2000-01-01",
+            &self.passed,
         );
     }
 
@@ -270,8 +294,8 @@ pub fn pin_signs(desk: &Device, class: &str, seat: usize) -> String {
         .clone()
 }
 
-fn open(folder: &Path, hands: &Hands, today: &str) -> App {
-    let clock = FixedClock(date(today));
+fn open(folder: &Path, hands: &Hands, today: &str, passed: &Arc<Mutex<Duration>>) -> App {
+    let clock = PassingClock(date(today), Arc::clone(passed));
     App::open(
         &folder.join("data"),
         Box::new(hands.clone()),

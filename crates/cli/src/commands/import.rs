@@ -1,6 +1,6 @@
 //! `surefoot import`: imports hand-ins into a desk, and prints the import report.
 
-use super::class_args::{existing_desk, or_today};
+use super::class_args::{DeskArgs, or_today};
 use crate::out::{CommandResult, print_json, put_line};
 use std::path::PathBuf;
 use surefoot_app::{FileKind, Progress, file_at, files_in, import_files};
@@ -9,9 +9,8 @@ use surefoot_desk::{Verdict, import_lines};
 /// Arguments of `surefoot import`.
 #[derive(clap::Args)]
 pub struct Args {
-    /// The teacher's desk.
-    #[arg(long)]
-    desk: PathBuf,
+    #[command(flatten)]
+    desk: DeskArgs,
     /// Hand-ins, or folders of them.
     #[arg(required = true)]
     paths: Vec<PathBuf>,
@@ -25,7 +24,7 @@ pub struct Args {
 
 /// Runs the command.
 pub fn run(args: &Args) -> CommandResult {
-    let desk = existing_desk(&args.desk)?;
+    let desk = args.desk.open()?;
     let mut sources = Vec::new();
     for path in &args.paths {
         if path.is_dir() {

@@ -82,6 +82,10 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
     if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
         return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
+    let tokens: BTreeSet<&str> = file.seats.iter().map(|seat| seat.token.as_str()).collect();
+    if tokens.len() < file.seats.len() {
+        return Err(DeskError::invalid(Field::Seats, Rule::Taken));
+    }
     if let Some(rule) = file.practice.fault(&file.year) {
         return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
     }

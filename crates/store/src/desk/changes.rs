@@ -2,6 +2,7 @@
 
 use super::super::StoreError;
 use super::DeskStore;
+use super::cells::FILE_NAME;
 use rusqlite::params;
 use surefoot_catalogue::calendar::SchoolYear;
 
@@ -72,10 +73,15 @@ impl DeskStore {
         seat: u32,
         shows: impl Fn(&str) -> bool,
     ) -> Result<(), StoreError> {
+        let key = self.key()?;
         let lines: Vec<(i64, i64, String)> = self.rows(
             "SELECT import, place, file_name FROM import_file WHERE seat IS NULL",
             [],
-            |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)),
+            |row| {
+                let (import, place) = (row.get(0)?, row.get(1)?);
+                let name = key.text_at(row, 2, &FILE_NAME, &[&import, &place])?;
+                Ok((import, place, name))
+            },
         )?;
         for (import, place, _) in lines.into_iter().filter(|(_, _, name)| shows(name)) {
             self.connection.execute(

@@ -1,8 +1,9 @@
 //! Classes: keys, year, rotation, first lessons.
 
 use super::super::StoreError;
-use super::super::columns::date_at;
+use super::super::columns::{date_at, unknown};
 use super::DeskStore;
+use super::cells::{CLASS_IDENTITY, CLASS_SEED, at_column};
 use chrono::NaiveDate;
 use rusqlite::params;
 use rusqlite::types::ValueRef;
@@ -38,17 +39,23 @@ pub struct ClassRow {
 impl DeskStore {
     /// Returns all classes by title.
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
+        let key = self.key()?;
         let mut found = self.rows(
             "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
                pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on, class_signs FROM class ORDER BY title, id",
             [],
             |row| {
+                let id: String = row.get(0)?;
+                let seed = key
+                    .open(&CLASS_SEED, &[&id], row.get_ref(4)?.as_blob()?)
+                    .map_err(|error| at_column(4, error))?;
                 Ok(ClassRow {
-                    id: row.get(0)?,
                     title: row.get(1)?,
                     made_on: date_at(row, 2)?,
-                    sealing_identity: row.get(3)?,
-                    signing_seed: row.get(4)?,
+                    sealing_identity: key.text_at(row, 3, &CLASS_IDENTITY, &[&id])?,
+                    signing_seed: (seed.as_slice().try_into())
+                        .map_err(|_| unknown(4, "signing seed", "its length"))?,
+                    id,
                     class_signs: row.get(15)?,
                     year: SchoolYear {
                         first_day: date_at(row, 5)?,
@@ -105,6 +112,8 @@ impl DeskStore {
     /// Adds a class.
     pub fn add_class(&self, class: &ClassRow) -> Result<(), StoreError> {
         let weekdays: String = class.year.weekdays.iter().map(u8::to_string).collect();
+        let key = self.key()?;
+        let sealed = |column, content: &[u8]| key.seal(column, &[&class.id], content);
         self.connection.execute(
             "INSERT INTO class (id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays,
                pack_version, pack_stamp, class_signs) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)",
@@ -112,8 +121,8 @@ impl DeskStore {
                 class.id,
                 class.title,
                 class.made_on.to_string(),
-                class.sealing_identity,
-                class.signing_seed,
+                sealed(&CLASS_IDENTITY, class.sealing_identity.as_bytes())?,
+                sealed(&CLASS_SEED, &class.signing_seed)?,
                 class.year.first_day.to_string(),
                 class.year.last_day.to_string(),
                 weekdays,

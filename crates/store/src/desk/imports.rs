@@ -3,6 +3,7 @@
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
 use super::DeskStore;
+use super::cells::FILE_NAME;
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use std::collections::BTreeMap;
@@ -94,7 +95,8 @@ const IMPORTS: &str = "SELECT id, made_on, cancelled, undone FROM import
 const COUNTS: &str = "SELECT kind, count(*), sum(rank = 0)
     FROM import_file INDEXED BY import_file_shown WHERE import = ?1 GROUP BY kind";
 
-const LINES: &str = "SELECT file_name, verdict, class, seat, new_entries, flags FROM import_file
+const LINES: &str =
+    "SELECT file_name, verdict, class, seat, new_entries, flags, place FROM import_file
     WHERE import = ?1 ORDER BY rank, place LIMIT ?3 OFFSET ?2";
 
 fn import_at(row: &Row<'_>) -> rusqlite::Result<ImportRow> {
@@ -174,14 +176,22 @@ impl DeskStore {
 
     /// Appends a line to an import report.
     pub fn add_import_file(&self, import: i64, file: &ImportFileRow) -> Result<(), StoreError> {
+        let place: i64 = self
+            .connection
+            .prepare_cached(
+                "SELECT coalesce(max(place), -1) + 1 FROM import_file WHERE import = ?1",
+            )?
+            .query_row([import], |row| row.get(0))?;
+        let name = file.file_name.as_bytes();
         self.connection
             .prepare_cached(
                 "INSERT INTO import_file (import, place, file_name, verdict, class, seat, new_entries, flags)
-                 VALUES (?1, (SELECT coalesce(max(place), -1) + 1 FROM import_file WHERE import = ?1), ?2, ?3, ?4, ?5, ?6, ?7)",
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
             )?
             .execute(params![
                 import,
-                file.file_name,
+                place,
+                self.key()?.seal(&FILE_NAME, &[&import, &place], name)?,
                 file.verdict,
                 file.class,
                 file.seat,
@@ -200,9 +210,11 @@ impl DeskStore {
         from: usize,
         most: usize,
     ) -> Result<Vec<ImportFileRow>, StoreError> {
+        let key = self.key()?;
         self.rows(LINES, params![import, from, most], |row| {
+            let place: i64 = row.get(6)?;
             Ok(ImportFileRow {
-                file_name: row.get(0)?,
+                file_name: key.text_at(row, 0, &FILE_NAME, &[&import, &place])?,
                 verdict: row.get(1)?,
                 class: row.get(2)?,
                 seat: row.get(3)?,

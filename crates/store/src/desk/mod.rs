@@ -1,10 +1,15 @@
 //! The teacher's desk: one SQLite file with all classes.
 
 mod assignments;
+mod cells;
 mod changes;
 mod classes;
 mod groups;
 mod imports;
+mod lock;
+#[cfg(test)]
+#[expect(clippy::disallowed_methods, reason = "reads files that it made")]
+mod lock_tests;
 mod own;
 mod releases;
 mod removal;
@@ -15,10 +20,12 @@ mod seats;
 mod teaching;
 
 pub use assignments::AssignmentRow;
+pub use cells::DataKey;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow};
+pub use lock::{KeptKey, KeyFacts, LockRow, key_facts};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};
@@ -30,7 +37,8 @@ pub use teaching::{ObservationRow, PaperCheckIn};
 use crate::check::StoreKind;
 use crate::error::StoreError;
 use crate::store::Store;
-use rusqlite::Row;
+use rusqlite::{Connection, Row};
+use std::cell::OnceCell;
 
 /// The kind of the teacher's store.
 pub enum DeskKind {}
@@ -39,6 +47,13 @@ impl StoreKind for DeskKind {
     /// "SFdk": a Surefoot desk.
     const ID: i32 = 0x5346_646b;
     const MIGRATIONS: &'static [&'static str] = &[include_str!("schema_1.sql")];
+
+    /// The data key, once it is known.
+    type State = OnceCell<DataKey>;
+
+    fn fill(new: &Connection) -> Result<(), StoreError> {
+        lock::first_key(new)
+    }
 }
 
 /// The teacher's opened store.

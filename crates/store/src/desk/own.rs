@@ -3,6 +3,7 @@
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
 use super::DeskStore;
+use super::cells::OWN_REPORT;
 use chrono::NaiveDate;
 use rusqlite::params;
 
@@ -66,13 +67,15 @@ pub struct OwnConceptRow {
 impl DeskStore {
     /// Returns the imports of own concepts and exercises of a class, newest first.
     pub fn own_imports(&self, class: &str) -> Result<Vec<OwnImportRow>, StoreError> {
+        let key = self.key()?;
         self.rows(
             "SELECT number, kind, made_on, undone, report FROM own_import
              WHERE class = ?1 ORDER BY number DESC",
             [class],
             |row| {
+                let number: u32 = row.get(0)?;
                 Ok(OwnImportRow {
-                    number: row.get(0)?,
+                    number,
                     kind: match row.get_ref(1)?.as_str()? {
                         "concepts" => OwnKindOfImport::Concepts,
                         "exercises" => OwnKindOfImport::Exercises,
@@ -80,7 +83,7 @@ impl DeskStore {
                     },
                     made_on: date_at(row, 2)?,
                     undone: row.get(3)?,
-                    report: row.get(4)?,
+                    report: key.text_at(row, 4, &OWN_REPORT, &[&class, &number])?,
                 })
             },
         )
@@ -99,11 +102,35 @@ impl DeskStore {
             [class],
             |row| row.get(0),
         )?;
-        self.connection.execute(
-            "INSERT INTO own_import (class, number, kind, made_on, report) VALUES (?1, ?2, ?3, ?4, ?5)",
-            params![class, number, kind.as_str(), made_on.to_string(), report],
+        self.put_own_import(
+            class,
+            &OwnImportRow {
+                number,
+                kind,
+                made_on,
+                undone: false,
+                report: report.to_owned(),
+            },
         )?;
         Ok(number)
+    }
+
+    fn put_own_import(&self, class: &str, row: &OwnImportRow) -> Result<(), StoreError> {
+        let report = row.report.as_bytes();
+        self.connection.execute(
+            "INSERT INTO own_import (class, number, kind, made_on, undone, report)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+            params![
+                class,
+                row.number,
+                row.kind.as_str(),
+                row.made_on.to_string(),
+                row.undone,
+                self.key()?
+                    .seal(&OWN_REPORT, &[&class, &row.number], report)?
+            ],
+        )?;
+        Ok(())
     }
 
     /// Notes that an import was undone.
@@ -194,9 +221,10 @@ impl DeskStore {
 
     /// Copies the imports, own concepts and own exercises of one class to another.
     pub fn copy_own(&self, from: &str, to: &str) -> Result<(), StoreError> {
+        for import in self.own_imports(from)? {
+            self.put_own_import(to, &import)?;
+        }
         for sql in [
-            "INSERT INTO own_import (class, number, kind, made_on, undone, report)
-             SELECT ?2, number, kind, made_on, undone, report FROM own_import WHERE class = ?1",
             "INSERT INTO own_exercise (class, id, concept, import, content)
              SELECT ?2, id, concept, import, content FROM own_exercise WHERE class = ?1",
             "INSERT INTO own_concept (class, id, import, content)

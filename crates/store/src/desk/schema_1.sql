@@ -1,11 +1,26 @@
 -- The teacher's desk, version 1. No other store holds names.
+-- "Sealed" is a cell that only the data key opens (cells.rs).
+
+-- The data key. Without a lock it is here as it is. With one it is sealed by a key that argon2id
+-- makes of the passphrase.
+CREATE TABLE data_key (
+    id INTEGER PRIMARY KEY CHECK (id = 1),
+    number BLOB NOT NULL,               -- 16 random bytes that tell this key from others
+    secret BLOB NOT NULL,               -- 32 bytes, or those sealed
+    salt BLOB,                          -- 16 random bytes; null: no lock
+    memory_kib INTEGER,
+    passes INTEGER,
+    wrong_tries INTEGER NOT NULL DEFAULT 0, -- in a row
+    idle_minutes INTEGER CHECK (idle_minutes > 0), -- null: the desk never locks itself
+    replaces BLOB                       -- number of the key before, until no copy has it
+) STRICT;
 
 CREATE TABLE class (
     id TEXT PRIMARY KEY,
     title TEXT NOT NULL,
     made_on TEXT NOT NULL,
-    sealing_identity TEXT NOT NULL,     -- age X25519 identity: opens hand-ins
-    signing_seed BLOB NOT NULL,         -- 32 bytes, Ed25519: signs class packs
+    sealing_identity BLOB NOT NULL,     -- sealed: age X25519 identity, opens hand-ins
+    signing_seed BLOB NOT NULL,         -- sealed: 32 bytes, Ed25519, signs class packs
     class_signs TEXT NOT NULL,          -- a slow hash of the id, for the slips
     first_day TEXT NOT NULL,
     last_day TEXT NOT NULL,
@@ -47,11 +62,10 @@ CREATE TABLE taught_from (
 CREATE TABLE seat (
     class TEXT NOT NULL REFERENCES class (id) ON DELETE CASCADE,
     number INTEGER NOT NULL,
-    token TEXT NOT NULL,                -- random; on the slip with its check character
-    name TEXT,
+    token BLOB NOT NULL,                -- sealed: random; on the slip with its check character
+    name BLOB,                          -- sealed
     first_device_in INTEGER,            -- import that brought its first device; null: never had one
-    PRIMARY KEY (class, number),
-    UNIQUE (class, token)
+    PRIMARY KEY (class, number)
 ) STRICT;
 
 -- Devices that handed in for a seat. A device is known by its id and its key, because
@@ -82,7 +96,7 @@ CREATE TABLE import (
 CREATE TABLE import_file (
     import INTEGER NOT NULL REFERENCES import (id) ON DELETE CASCADE,
     place INTEGER NOT NULL,
-    file_name TEXT NOT NULL,
+    file_name BLOB NOT NULL,            -- sealed: it may name a student
     verdict TEXT NOT NULL,              -- JSON
     class TEXT,
     seat INTEGER,
@@ -309,7 +323,7 @@ CREATE TABLE own_import (
     kind TEXT NOT NULL CHECK (kind IN ('exercises', 'concepts')),
     made_on TEXT NOT NULL,
     undone INTEGER NOT NULL DEFAULT 0,
-    report TEXT NOT NULL,           -- JSON: each file with its lines
+    report BLOB NOT NULL,           -- sealed: JSON, each file with its lines
     PRIMARY KEY (class, number)
 ) STRICT;
 

@@ -2,9 +2,12 @@
 
 use super::super::StoreError;
 use super::super::columns::date_at;
+use super::cells::{SEAT_NAME, SEAT_TOKEN};
 use super::{DeskStore, DeviceState};
 use chrono::NaiveDate;
+use rusqlite::types::ValueRef;
 use rusqlite::{OptionalExtension, Row, params};
+use std::fmt::Display;
 
 /// A seat.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -39,14 +42,19 @@ pub struct DeviceRow {
 impl DeskStore {
     /// Returns the seats of a class by number.
     pub fn seats(&self, class: &str) -> Result<Vec<SeatRow>, StoreError> {
+        let key = self.key()?;
         self.rows(
             "SELECT number, token, name FROM seat WHERE class = ?1 ORDER BY number",
             [class],
             |row| {
+                let number: u32 = row.get(0)?;
+                let named = row.get_ref(2)? != ValueRef::Null;
                 Ok(SeatRow {
-                    number: row.get(0)?,
-                    token: row.get(1)?,
-                    name: row.get(2)?,
+                    number,
+                    token: key.text_at(row, 1, &SEAT_TOKEN, &[&class, &number])?,
+                    name: named
+                        .then(|| key.text_at(row, 2, &SEAT_NAME, &[&class, &number]))
+                        .transpose()?,
                 })
             },
         )
@@ -54,12 +62,26 @@ impl DeskStore {
 
     /// Adds a seat.
     pub fn add_seat(&self, class: &str, seat: &SeatRow) -> Result<(), StoreError> {
+        let place: [&dyn Display; 2] = [&class, &seat.number];
+        let token = (self.key()?).seal(&SEAT_TOKEN, &place, seat.token.as_bytes())?;
+        let name = self.sealed_name(class, seat.number, seat.name.as_deref())?;
         self.connection
             .prepare_cached(
                 "INSERT INTO seat (class, number, token, name) VALUES (?1, ?2, ?3, ?4)",
             )?
-            .execute(params![class, seat.number, seat.token, seat.name])?;
+            .execute(params![class, seat.number, token, name])?;
         Ok(())
+    }
+
+    fn sealed_name(
+        &self,
+        class: &str,
+        number: u32,
+        name: Option<&str>,
+    ) -> Result<Option<Vec<u8>>, StoreError> {
+        let key = self.key()?;
+        name.map(|name| key.seal(&SEAT_NAME, &[&class, &number], name.as_bytes()))
+            .transpose()
     }
 
     /// Writes or removes the name of a seat.
@@ -74,7 +96,7 @@ impl DeskStore {
     ) -> Result<(), StoreError> {
         let changed = self.connection.execute(
             "UPDATE seat SET name = ?3 WHERE class = ?1 AND number = ?2",
-            params![class, number, name],
+            params![class, number, self.sealed_name(class, number, name)?],
         )?;
         if changed == 0 {
             return Err(StoreError::Missing("seat"));

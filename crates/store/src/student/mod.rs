@@ -21,6 +21,8 @@ impl StoreKind for StudentKind {
     /// "SFst": a Surefoot student's store.
     const ID: i32 = 0x5346_7374;
     const MIGRATIONS: &'static [&'static str] = &[include_str!("schema_1.sql")];
+
+    type State = ();
 }
 
 /// A student's opened store.

@@ -15,6 +15,20 @@ export class CallFailed extends Error {
   }
 }
 
+let lockedNow = (): void => undefined;
+
+/** Sets what happens when a call fails because the desk is locked. */
+export function onDeskLocked(happens: () => void): void {
+  lockedNow = happens;
+}
+
+/** Makes the error of a call. */
+function failed(error: unknown): CallFailed {
+  const why = asCallError(error);
+  if (why.code === 'desk_locked') lockedNow();
+  return new CallFailed(why);
+}
+
 /** The only way to the program: the window's command, or HTTP in tests. */
 export async function call<N extends CallName>(
   name: N,
@@ -24,13 +38,13 @@ export async function call<N extends CallName>(
     try {
       return await invoke<Calls[N]['out']>('call', { name, args });
     } catch (error) {
-      throw new CallFailed(asCallError(error));
+      throw failed(error);
     }
   }
   if (!__TEST_BRIDGE__) throw new CallFailed({ code: 'files', detail: 'not inside the program' });
   const answer = await fetch(`/call/${name}`, { method: 'POST', body: JSON.stringify(args) });
   const body: unknown = await answer.json().catch(() => null);
-  if (!answer.ok) throw new CallFailed(asCallError(body));
+  if (!answer.ok) throw failed(body);
   return body as Calls[N]['out'];
 }
 

@@ -550,7 +550,7 @@ detail: string, } | { "code": "disk_full" } | { "code": "not_writable",
 /**
  * For the log.
  */
-detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": "storage", 
+detail: string, } | { "code": "store_busy" } | { "code": "locked" } | { "code": "desk_locked" } | { "code": "storage", 
 /**
  * For the log; holds no names.
  */
@@ -948,6 +948,10 @@ export type Copies = {
  */
 copies: Array<StoredCopy>, 
 /**
+ * How many copies of a desk with a lock open without its passphrase: desks that were replaced.
+ */
+readable: number, 
+/**
  * Why the last daily copy failed, if it did.
  */
 trouble: CallError | null, };
@@ -1056,6 +1060,29 @@ confidence: Confidence | null,
  */
 outcome: Outcome | null, };
 export type DecimalSign = "language" | "comma" | "point";
+export type DeskIdle = { 
+/**
+ * 5, 10, 15 or 30 minutes without use; `None`: never.
+ */
+minutes: number | null, };
+export type DeskLock = { 
+/**
+ * Whether the desk has a lock.
+ */
+has_lock: boolean, 
+/**
+ * Whether it is locked now.
+ */
+locked: boolean, 
+/**
+ * The minutes without use after which it locks itself; `None`: never.
+ */
+idle_minutes: number | null, };
+export type DeskPassphrase = { 
+/**
+ * The passphrase.
+ */
+passphrase: string, };
 export type DeviceDecision = { 
 /**
  * The class.
@@ -2785,6 +2812,15 @@ class: string,
  * Dates without school.
  */
 closures: Array<string>, };
+export type NewDeskLock = { 
+/**
+ * The passphrase that the desk has now; not needed without a lock.
+ */
+current: string | null, 
+/**
+ * The new passphrase, at least 8 characters; `None` removes the lock.
+ */
+passphrase: string | null, };
 export type NewPin = { 
 /**
  * The profile's id.
@@ -4395,6 +4431,10 @@ years_over: Array<YearOver>,
  */
 removed: Array<Removed>, 
 /**
+ * The lock of the person's own desk. While it is locked, its classes are left out.
+ */
+desk_lock: DeskLock, 
+/**
  * Whether this device has a share sheet.
  */
 shares: boolean, 
@@ -5134,6 +5174,13 @@ export interface DeviceCalls {
   back_up: { args: BackUp; out: FileMade };
   pick_backup: { args: Nothing; out: PickedSealed | null };
   restore_backup: { args: OpenSealed; out: Restored };
+  desk_lock: { args: Nothing; out: DeskLock };
+  unlock_desk: { args: DeskPassphrase; out: Unlocked };
+  lock_desk: { args: Nothing; out: DeskLock };
+  use_desk: { args: Nothing; out: Nothing };
+  set_desk_lock: { args: NewDeskLock; out: Unlocked };
+  set_desk_idle: { args: DeskIdle; out: DeskLock };
+  begin_new_desk: { args: Nothing; out: Restored };
   remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
   speak: { args: ReadAloud; out: Nothing };

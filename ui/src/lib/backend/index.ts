@@ -1,4 +1,4 @@
-export { call, CallFailed, type CallName } from './call';
+export { call, CallFailed, onDeskLocked, type CallName } from './call';
 export { onOpened } from './opened';
 export { printPage } from './print';
 export { protectScreen } from './screen';

@@ -49,6 +49,7 @@ const ERRORS: OfCode<CallError> = {
   disk_full: { code: 'disk_full' },
   not_writable: { code: 'not_writable', detail: 'x' },
   store_busy: { code: 'store_busy' },
+  desk_locked: { code: 'desk_locked' },
   locked: { code: 'locked' },
   files: { code: 'files', detail: 'x' },
   no_voice: { code: 'no_voice', missing: 'speech_dispatcher' },

@@ -69,6 +69,7 @@ export function errorWords(error: Trouble): string[] {
     case 'disk_full':
     case 'not_writable':
     case 'store_busy':
+    case 'desk_locked':
     case 'files':
     case 'bad_arguments':
     case 'unknown_call':
