@@ -407,17 +407,33 @@ fn a_circle_of_folders_is_caught_without_one_of_files() {
     assert!(circles(&files(""), "x", Circles::OfFolders).is_empty());
 }
 
-/// A row of the table under "A rating's way".
-struct Hop {
-    number: usize,
-    file: String,
-    /// Without one, the hop is the component that the file holds.
-    function: Option<String>,
-    /// The hop whose function calls this one.
-    called_in: Option<usize>,
+/// The most hops of a rating's way.
+const MOST_HOPS: usize = 25;
+
+/// A row of the table under "A rating's way": what the rating passes in one room.
+struct Row {
+    /// A number for a hop, a letter where a person begins.
+    label: String,
+    /// The row that makes the call.
+    from: String,
+    room: String,
+    passes: Vec<Place>,
 }
 
-impl Hop {
+impl Row {
+    fn is_hop(&self) -> bool {
+        self.label.parse::<usize>().is_ok()
+    }
+}
+
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+struct Place {
+    file: String,
+    /// Without one, the place is the component that the file holds.
+    function: Option<String>,
+}
+
+impl Place {
     fn name(&self) -> &str {
         let file = self.file.rsplit('/').next().unwrap_or_default();
         let component = file.split('.').next().unwrap_or_default();
@@ -425,18 +441,37 @@ impl Hop {
     }
 }
 
-fn hops(page: &str) -> Vec<Hop> {
+fn rows(page: &str) -> Vec<Row> {
     page.lines()
         .filter_map(|line| {
-            let mut cells = line.strip_prefix("| ")?.split(" | ");
-            let number = cells.next()?.parse().ok()?;
-            let mut place = cells.next()?.split('`').skip(1).step_by(2);
-            Some(Hop {
-                number,
-                file: place.next()?.to_owned(),
-                function: place.next().map(str::to_owned),
-                called_in: cells.next()?.trim().parse().ok(),
-            })
+            let cells: Vec<&str> = line.split('|').map(str::trim).collect();
+            let ["", label, from, room, passes, _, ""] = cells[..] else {
+                return None;
+            };
+            let folder = match room {
+                "ui" | "src-tauri" => format!("{room}/src"),
+                room => format!("crates/{room}/src"),
+            };
+            let places = passes.split(';').flat_map(|of_file| {
+                let mut words = of_file.split('`').skip(1).step_by(2);
+                let file = words.next().map(|file| format!("{folder}/{file}"));
+                let mut functions: Vec<_> = words.map(|word| Some(word.to_owned())).collect();
+                if functions.is_empty() {
+                    functions.push(None);
+                }
+                functions.into_iter().filter_map(move |function| {
+                    let file = file.clone()?;
+                    Some(Place { file, function })
+                })
+            });
+            let row = Row {
+                label: label.to_owned(),
+                from: from.to_owned(),
+                room: room.to_owned(),
+                passes: places.collect(),
+            };
+            let begins = matches!(label.as_bytes(), [letter] if letter.is_ascii_lowercase());
+            (begins || row.is_hop()).then_some(row)
         })
         .collect()
 }
@@ -478,9 +513,23 @@ fn bodies<'t>(text: &'t str, file: &str, name: &str) -> Vec<&'t str> {
         .collect()
 }
 
-/// Whether code calls a function, hands it on as `Type::name`, makes a call of the table by its
-/// name, or shows a component.
+/// Whether code calls a function, hands it on as `Type::name`, or shows a component.
 fn names(code: &str, name: &str) -> bool {
+    mentions(code, name, |before, after| {
+        let called = after.starts_with('(') || after.starts_with("::<");
+        called || before.ends_with("::") || before.ends_with('<')
+    })
+}
+
+/// Whether code of the screens makes a call of the table.
+fn makes_call(code: &str, name: &str) -> bool {
+    mentions(code, name, |before, after| {
+        before.ends_with('\'') && after.starts_with('\'')
+    })
+}
+
+/// Whether a line of code, not a comment, has the whole name between words that `fits` takes.
+fn mentions(code: &str, name: &str, fits: impl Fn(&str, &str) -> bool) -> bool {
     let is_part = |sign: char| sign.is_alphanumeric() || sign == '_';
     (code.lines())
         .filter(|line| !line.trim_start().starts_with("//"))
@@ -489,39 +538,54 @@ fn names(code: &str, name: &str) -> bool {
                 let (before, from) = line.split_at(at);
                 let after = &from[name.len()..];
                 let whole = !before.ends_with(is_part) && !after.starts_with(is_part);
-                let called = after.starts_with('(') || after.starts_with("::<");
-                let quoted = before.ends_with('\'') && after.starts_with('\'');
-                whole && (called || quoted || before.ends_with("::") || before.ends_with('<'))
+                whole && fits(before, after)
             })
         })
 }
 
-/// What is wrong with the hops: a file or function that is not there, or one that the hop that it
-/// is called in does not name.
-fn hop_faults(hops: &[Hop], text_of: impl Fn(&str) -> Option<String>) -> Vec<String> {
-    let code_of = |hop: &Hop| -> Option<Vec<String>> {
-        let text = text_of(&hop.file)?;
-        let Some(function) = &hop.function else {
-            return Some(vec![text]);
+/// What is wrong with the rows: a file or function that is not there, a function that neither one
+/// before it in its row nor the row that the hop comes from names, or a hop within one room.
+fn way_faults(rows: &[Row], text_of: impl Fn(&str) -> Option<String>) -> Vec<String> {
+    let code_of = |place: &Place| -> Vec<String> {
+        let Some(text) = text_of(&place.file) else {
+            return Vec::new();
         };
-        let found = bodies(&text, &hop.file, function);
-        (!found.is_empty()).then(|| found.into_iter().map(str::to_owned).collect())
+        match &place.function {
+            Some(function) => (bodies(&text, &place.file, function).into_iter())
+                .map(str::to_owned)
+                .collect(),
+            None => vec![text],
+        }
     };
     let mut faults = Vec::new();
-    for hop in hops {
-        let (number, name) = (hop.number, hop.name());
-        if code_of(hop).is_none() {
-            faults.push(format!("{number}: {} has no {name}", hop.file));
+    for (at, row) in rows.iter().enumerate() {
+        let label = &row.label;
+        // The row in which a person began, and the row that makes the call.
+        let begun = rows[..=at].iter().rfind(|row| !row.is_hop());
+        let from = rows[..at].iter().rfind(|before| before.label == row.from);
+        if row.is_hop() && from.is_none_or(|from| from.room == row.room) {
+            faults.push(format!("{label}: comes from no other room"));
         }
-        let Some(called_in) = hop.called_in else {
-            continue;
-        };
-        let caller = hops[..number - 1]
-            .iter()
-            .find(|hop| hop.number == called_in);
-        let code = caller.and_then(code_of).unwrap_or_default();
-        if !code.iter().any(|code| names(code, name)) {
-            faults.push(format!("{number}: hop {called_in} does not name {name}"));
+        let before: Vec<String> = from.map_or(Vec::new(), |from| {
+            from.passes.iter().flat_map(code_of).collect()
+        });
+        let screens: Vec<String> = begun.map_or(Vec::new(), |row| {
+            row.passes.iter().flat_map(code_of).collect()
+        });
+        let mut here: Vec<String> = Vec::new();
+        for (nth, place) in row.passes.iter().enumerate() {
+            let name = place.name();
+            let code = code_of(place);
+            if code.is_empty() {
+                faults.push(format!("{label}: {} has no {name}", place.file));
+            }
+            let called = here.iter().chain(&before).any(|code| names(code, name));
+            let by_name = row.is_hop() && screens.iter().any(|code| makes_call(code, name));
+            let by_person = !row.is_hop() && nth == 0;
+            if !(called || by_name || by_person) {
+                faults.push(format!("{label}: nothing before it names {name}"));
+            }
+            here.extend(code);
         }
     }
     faults
@@ -531,48 +595,80 @@ fn hop_faults(hops: &[Hop], text_of: impl Fn(&str) -> Option<String>) -> Vec<Str
 fn a_ratings_way_is_the_one_that_the_architecture_shows() {
     let top = Path::new(env!("CARGO_MANIFEST_DIR")).join("../..");
     let page = page("docs/architecture.md");
-    let hops = hops(&page);
-    let numbers: Vec<usize> = hops.iter().map(|hop| hop.number).collect();
-    assert_eq!(numbers, (1..=hops.len()).collect::<Vec<_>>());
-    assert!(page.contains(&format!("board in {} hops", hops.len())));
+    let rows = rows(&page);
+    let hops: Vec<usize> = rows
+        .iter()
+        .filter_map(|row| row.label.parse().ok())
+        .collect();
+    assert_eq!(hops, (1..=hops.len()).collect::<Vec<_>>());
+    assert!(hops.len() <= MOST_HOPS, "{}", hops.len());
     // Only the tap, the hand-in, the import and the board begin with a person.
-    let begun = hops.iter().filter(|hop| hop.called_in.is_none()).count();
-    assert_eq!(begun, 4);
-    let faults = hop_faults(&hops, |file| std::fs::read_to_string(top.join(file)).ok());
+    let begun: String = (rows.iter())
+        .filter(|row| !row.is_hop())
+        .map(|row| row.label.as_str())
+        .collect();
+    assert_eq!(begun, "abcd");
+    let functions: BTreeSet<&Place> = rows.iter().flat_map(|row| &row.passes).collect();
+    let counts = format!(
+        "board in {} hops, through {} functions",
+        hops.len(),
+        functions.len()
+    );
+    assert!(page.contains(&counts), "{counts}");
+    let faults = way_faults(&rows, |file| std::fs::read_to_string(top.join(file)).ok());
     assert_eq!(faults, Vec::<String>::new());
 }
 
 #[test]
 fn a_hop_that_is_not_there_or_not_called_is_caught() {
     let tree = |file: &str| match file {
-        "ui/Tap.svelte" => Some("<button onclick={() => call('rate')}>".to_owned()),
-        "a/b.rs" => Some("fn rate(x: u8) -> u8 {\n    // keep(x)\n    store(x)\n}".to_owned()),
-        "a/c.rs" => Some("fn keep();\nfn store<T>(x: T) { keep(x) }\nfn keep() {}".to_owned()),
+        "ui/src/Tap.svelte" => Some("<button onclick={() => call('rate')}>".to_owned()),
+        "crates/a/src/b.rs" => {
+            Some("fn make() {}\nfn rate(x: u8) -> u8 {\n    // keep(x)\n    store(x)\n}".to_owned())
+        }
+        "crates/c/src/d.rs" => {
+            Some("fn keep();\nfn store<T>(x: T) { keep(x) }\nfn keep() {}".to_owned())
+        }
         _ => None,
     };
-    let faults = |rows: &str| hop_faults(&hops(rows), tree);
-    let tap = "| 1 | `ui/Tap.svelte` |  | x |\n| 2 | `a/b.rs`: `rate` | 1 | x |\n";
-    let good = format!("{tap}| | **b** | | |\n| 3 | `a/c.rs`: `store` | 2 | x |\n");
-    assert_eq!(hops(&good).len(), 3);
+    let faults = |text: &str| way_faults(&rows(text), tree);
+    let tap = "| hop | from | room | passes | what |\n|---|---|---|---|---|\n\
+               | | | **the tap** | | |\n| a | | ui | `Tap.svelte` | x |\n\
+               | 1 | a | a | `b.rs`: `rate` | x |\n";
+    let good = format!("{tap}| 2 | 1 | c | `d.rs`: `store`, `keep` | x |\n");
+    assert_eq!(rows(&good).len(), 3);
+    assert_eq!(rows(&good)[2].passes.len(), 2);
     assert_eq!(faults(&good), Vec::<String>::new());
     for (row, fault) in [
         (
-            "| 3 | `a/c.rs`: `keep` | 2 | x |",
-            "3: hop 2 does not name keep",
+            "| 2 | 1 | c | `d.rs`: `keep` | x |",
+            "2: nothing before it names keep",
         ),
         (
-            "| 3 | `a/c.rs`: `store` | 1 | x |",
-            "3: hop 1 does not name store",
+            "| 2 | 1 | c | `d.rs`: `store`, `stores` | x |",
+            "2: crates/c/src/d.rs has no stores; 2: nothing before it names stores",
         ),
         (
-            "| 3 | `a/d.rs`: `store` | 2 | x |",
-            "3: a/d.rs has no store",
+            "| 2 | 1 | c | `e.rs`: `store` | x |",
+            "2: crates/c/src/e.rs has no store",
         ),
         (
-            "| 3 | `a/b.rs`: `store` | 2 | x |",
-            "3: a/b.rs has no store",
+            "| 2 | a | c | `d.rs`: `store` | x |",
+            "2: nothing before it names store",
+        ),
+        (
+            "| 2 | 3 | c | `d.rs`: `store` | x |",
+            "2: comes from no other room; 2: nothing before it names store",
+        ),
+        (
+            "| 2 | 1 | a | `b.rs`: `rate` | x |",
+            "2: comes from no other room",
+        ),
+        (
+            "| 2 | 1 | a | `b.rs`: `make` | x |",
+            "2: comes from no other room; 2: nothing before it names make",
         ),
     ] {
-        assert_eq!(faults(&format!("{tap}{row}")), [fault]);
+        assert_eq!(faults(&format!("{tap}{row}\n")).join("; "), fault, "{row}");
     }
 }
