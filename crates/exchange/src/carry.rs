@@ -134,10 +134,10 @@ pub(super) fn seal_carry_at(
 }
 
 /// Opens a carry file with its passphrase.
-pub fn open_carry(bytes: impl Read, passphrase: &str, caps: &Caps) -> Result<CarryFile, Refusal> {
-    let sealed = read_capped(bytes, caps.sealed_bytes)?;
+pub fn open_carry(bytes: impl Read, passphrase: &str) -> Result<CarryFile, Refusal> {
+    let sealed = read_capped(bytes, CARRY_CAPS.sealed_bytes)?;
     let plain = unseal_with_passphrase(&sealed, passphrase)?;
-    let (carry, opened) = content::read::<CarryFile>(&plain, caps)?;
+    let (carry, opened) = content::read::<CarryFile>(&plain)?;
     if carry.signing_key()?.public() != opened.key {
         return Err(bad("signing_seed"));
     }

@@ -25,7 +25,8 @@ pub(super) trait Content: Serialize + DeserializeOwned {
     fn check_content(&self) -> Result<(), Refusal>;
 }
 
-/// Writes content into a frame signed by `key`. Fails if a reader would refuse the content.
+/// Writes content into a frame signed by `key`. Fails if a reader would refuse the content: the
+/// caps are checked on the JSON, all other rules on the values that it was written from.
 pub(super) fn write<T: Content>(content: &T, key: &SigningKey) -> Result<Vec<u8>, Refusal> {
     content.check_content()?;
     let json = serde_json::to_vec(content).map_err(|_| bad("content"))?;
@@ -33,15 +34,15 @@ pub(super) fn write<T: Content>(content: &T, key: &SigningKey) -> Result<Vec<u8>
     if json.len() as u64 > most_bytes {
         return Err(Refusal::UnpacksTooLarge { most_bytes });
     }
-    strict_json::read::<T>(&json, &T::CAPS, T::FORMAT)?;
+    strict_json::check_caps(&json, &T::CAPS)?;
     frame::write(T::KIND, &json, key, T::STEP_BYTES)
 }
 
 /// Reads the content of a frame, with the signer's key and the signed bytes.
-pub(super) fn read<T: Content>(frame: &[u8], caps: &Caps) -> Result<(T, Opened), Refusal> {
+pub(super) fn read<T: Content>(frame: &[u8]) -> Result<(T, Opened), Refusal> {
     let padded = T::STEP_BYTES.is_some();
-    let opened = frame::read(T::KIND, frame, padded, caps.unpacked_bytes)?;
-    let content: T = strict_json::read(&opened.json, caps, T::FORMAT)?;
+    let opened = frame::read(T::KIND, frame, padded, T::CAPS.unpacked_bytes)?;
+    let content: T = strict_json::read(&opened.json, &T::CAPS, T::FORMAT)?;
     content.check_content()?;
     Ok((content, opened))
 }

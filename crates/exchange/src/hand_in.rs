@@ -128,4 +128,11 @@ impl HandIn {
     pub fn into_record(self) -> Record {
         Record::from_entries(self.check_ins, self.practice)
     }
+
+    /// Puts the entries in the order of their keys, each key once.
+    pub(super) fn in_order(mut self) -> Self {
+        let record = Record::from_entries(self.check_ins, self.practice);
+        (self.check_ins, self.practice) = record.into_entries();
+        self
+    }
 }

@@ -7,7 +7,7 @@
 use super::content::{self, within};
 use super::hand_in::HandIn;
 use super::keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
-use super::limits::{Caps, HAND_IN_CAPS};
+use super::limits::HAND_IN_CAPS;
 use super::sealing::{read_capped, seal_for, unseal};
 use super::strict_json::bad;
 use super::{Flag, Refusal};
@@ -24,20 +24,14 @@ use surefoot_record::{ClassId, DeviceId, Record, SeatToken};
 /// Fails if [`open_hand_in`] would refuse the file: if `device_key` is not that of `key`, or
 /// the content breaks a rule or a cap.
 pub fn seal_hand_in(
-    hand_in: &HandIn,
+    hand_in: HandIn,
     key: &SigningKey,
     class: &Recipient,
 ) -> Result<Vec<u8>, Refusal> {
     if hand_in.device_key != key.public() {
         return Err(bad("device_key"));
     }
-    let (check_ins, practice) = hand_in.record().into_entries();
-    let ordered = HandIn {
-        check_ins,
-        practice,
-        ..hand_in.clone()
-    };
-    let frame = content::write(&ordered, key)?;
+    let frame = content::write(&hand_in.in_order(), key)?;
     within(&HAND_IN_CAPS, seal_for(class, &frame)?)
 }
 
@@ -47,11 +41,10 @@ pub fn seal_hand_in(
 pub fn open_hand_in<'i>(
     bytes: impl Read,
     identities: impl IntoIterator<Item = &'i SealingIdentity>,
-    caps: &Caps,
 ) -> Result<OpenedHandIn, Refusal> {
-    let sealed = read_capped(bytes, caps.sealed_bytes)?;
+    let sealed = read_capped(bytes, HAND_IN_CAPS.sealed_bytes)?;
     let plain = unseal(&sealed, identities)?;
-    let (hand_in, opened) = content::read::<HandIn>(&plain, caps)?;
+    let (hand_in, opened) = content::read::<HandIn>(&plain)?;
     if hand_in.device_key != opened.key {
         return Err(bad("device_key"));
     }

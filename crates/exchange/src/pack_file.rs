@@ -4,7 +4,7 @@ use super::Refusal;
 use super::class_pack::ClassPack;
 use super::content::{self, within};
 use super::keys::SigningKey;
-use super::limits::{CLASS_PACK_CAPS, Caps};
+use super::limits::CLASS_PACK_CAPS;
 use super::sealing::read_capped;
 use super::strict_json::bad;
 use std::io::Read;
@@ -22,9 +22,9 @@ pub fn sign_pack(pack: &ClassPack, key: &SigningKey) -> Result<Vec<u8>, Refusal>
 }
 
 /// Opens a class pack. Checks its size, then the signature, then the content.
-pub fn open_pack(bytes: impl Read, caps: &Caps) -> Result<OpenedPack, Refusal> {
-    let file = read_capped(bytes, caps.sealed_bytes)?;
-    let (pack, opened) = content::read::<ClassPack>(&file, caps)?;
+pub fn open_pack(bytes: impl Read) -> Result<OpenedPack, Refusal> {
+    let file = read_capped(bytes, CLASS_PACK_CAPS.sealed_bytes)?;
+    let (pack, opened) = content::read::<ClassPack>(&file)?;
     if pack.teacher_key != opened.key {
         return Err(bad("teacher_key"));
     }

@@ -99,5 +99,5 @@ fn open(part: &str, identity: &SealingIdentity) -> Option<(PersonalAssignments, 
     let sealed = BASE64_STANDARD.decode(part).ok()?;
     let sealed = read_capped(sealed.as_slice(), PERSONAL_CAPS.sealed_bytes).ok()?;
     let plain = unseal(&sealed, [identity]).ok()?;
-    content::read(&plain, &PERSONAL_CAPS).ok()
+    content::read(&plain).ok()
 }

@@ -27,7 +27,7 @@ pub(super) fn read<T: DeserializeOwned>(
     caps: &Caps,
     known_format: u32,
 ) -> Result<T, Refusal> {
-    walk(json, caps)?;
+    check_caps(json, caps)?;
     let format = format_of(json)?;
     if format > known_format {
         return Err(Refusal::NewerFormat {
@@ -54,7 +54,7 @@ pub(super) fn bad(at: impl Into<String>) -> Refusal {
     }
 }
 
-/// Reads the number `format` and stops behind it. [`walk`] has checked the JSON before: it is
+/// Reads the number `format` and stops behind it. [`check_caps`] has checked the JSON before: it is
 /// whole, and no name is repeated.
 fn format_of(json: &[u8]) -> Result<u32, Refusal> {
     struct Head<'f>(&'f Cell<Option<u32>>);
@@ -84,7 +84,7 @@ fn format_of(json: &[u8]) -> Result<u32, Refusal> {
 }
 
 /// Checks the whole JSON within the caps.
-fn walk(json: &[u8], caps: &Caps) -> Result<(), Refusal> {
+pub(super) fn check_caps(json: &[u8], caps: &Caps) -> Result<(), Refusal> {
     let state = State {
         caps: *caps,
         values: Cell::new(0),

@@ -2,14 +2,18 @@
 
 /// A school date, exactly `YYYY-MM-DD`.
 pub mod school_date {
-    use chrono::NaiveDate;
+    use chrono::{Datelike, NaiveDate};
     use serde::de::{Deserializer, Error, Visitor};
-    use serde::ser::Serializer;
+    use serde::ser::{Error as _, Serializer};
     use std::fmt;
     use surefoot_catalogue::plain_date::plain_date;
 
-    /// Writes the date.
+    /// Writes the date. Fails if its year has not four digits, because [`deserialize`] would
+    /// refuse it.
     pub fn serialize<S: Serializer>(date: &NaiveDate, writer: S) -> Result<S::Ok, S::Error> {
+        if !(0..=9999).contains(&date.year()) {
+            return Err(S::Error::custom("the year has not four digits"));
+        }
         writer.collect_str(date)
     }
 
