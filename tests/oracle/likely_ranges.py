@@ -79,8 +79,8 @@ def of_real_learners():
         for (_, held), answer in zip(parts, asked, strict=True):
             if answer["level_known"]:
                 for width, (shares, pupils) in ((1.0, lists[:2]), (0.5, lists[2:])):
-                    shares += of_class(rng, answer, held, problems, width)
-                    pupils += of_pupils(rng, answer, held, width)
+                    shares.append(list(of_class(rng, answer, held, problems, width)))
+                    pupils.append(list(of_pupils(rng, answer, held, width)))
     return found
 
 
@@ -99,9 +99,9 @@ def of_worlds(nth, setting, change):
             middle = logit(answer["q"])
             for width, (shares, pupils) in ((1.0, lists[:2]), (0.5, lists[2:])):
                 low, high = (expit(middle + width * (logit(answer[end]) - middle)) for end in ("lo", "hi"))
-                shares += ((low <= share) & (share <= high)).tolist()
+                shares.append(((low <= share) & (share <= high)).tolist())
                 low, high = (expit(answer["M"] + z * width * answer["h"]) for z in (-Z, Z))
-                pupils += ((low <= truth) & (truth <= high)).ravel().tolist()
+                pupils.append(((low <= truth) & (truth <= high)).ravel().tolist())
     return lists
 
 
@@ -122,10 +122,16 @@ def main():
     print(f"{'share of ranges that hold':<52}", *(f"{head:>11}" for head in heads))
     rows = [(f"real: {name}", found) for name, found in of_real_learners().items()]
     for name, lists in (*rows, *simulated()):
-        cells = [f"{np.mean(one):11.3f}" if one else f"{'-':>11}" for one in lists]
-        print(f"{name:<52}", *cells, f"{len(lists[0]):5}/{len(lists[1])}", flush=True)
-        for what, inside in zip(("class", "student"), lists, strict=False):
-            check(f"{name}: {what} ranges", inside and COVERAGE[0] <= np.mean(inside) <= COVERAGE[1])
+        flat = [[one for of_one in of for one in of_one] for of in lists]
+        cells = [f"{np.mean(one):11.3f}" if one else f"{'-':>11}" for one in flat]
+        print(f"{name:<52}", *cells, f"{len(flat[0]):5}/{len(flat[1])}", flush=True)
+        for what, inside, classes in zip(("class", "student"), flat, lists, strict=False):
+            # The ranges of one class err together: two standard errors over classes.
+            means = [np.mean(one) for one in classes if one]
+            noise = 2 * np.std(means, ddof=1) / np.sqrt(len(means)) if len(means) > 1 else np.nan
+            cover = np.mean(inside) if inside else np.nan
+            fits = COVERAGE[0] - noise <= cover <= COVERAGE[1] + noise
+            check(f"{name}: {what} ranges {cover:.3f} ± {noise:.3f}", fits)
     return ended()
 
 

@@ -19,9 +19,7 @@ export function reasons(concept: TalkConcept): string[] {
       ? [say('talk-why-order')]
       : [say('talk-why-wrong', { count: number(Math.round(wrong)) })];
   if (sure !== null && sure >= SURE_WORTH_SAYING) {
-    found.push(
-      say('talk-why-sure', { count: number(Math.max(1, Math.round(sure))) }),
-    );
+    found.push(say('talk-why-sure', { count: number(Math.max(1, Math.round(sure))) }));
   }
   if (concept.trend === 'falling') found.push(say('talk-why-falling'));
   if (concept.dependants_soon.length > 0) {
