@@ -255,13 +255,14 @@ fn write(folder: &Path) -> Outcomes<()> {
     let pack_file = sign_pack(&pack(&world)?, &world.teacher)?;
     let hand_in = hand_in(&world)?;
     let record = hand_in.record();
+    let made_on = hand_in.made_on;
     let sealed = seal_hand_in(hand_in, &world.student, &world.class.recipient())?;
     let carry = CarryFile {
         format: CARRY_FORMAT,
         class_id: world.class_id.clone(),
         seat: world.seat.clone(),
         from_device: world.device.clone(),
-        made_on: hand_in.made_on,
+        made_on,
         signing_seed: world.student.to_text(),
         sealing_identity: world.student_identity.to_text(),
         class_pack: CarryFile::class_pack_text(&pack_file),

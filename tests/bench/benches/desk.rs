@@ -373,6 +373,6 @@ criterion_group!(by_the_clock, import_by_the_clock);
 criterion_group! {
     name = processor_time_of;
     config = Criterion::default().with_measurement(ProcessorTime);
-    targets = import_by_the_thread_that_writes, groups
+    targets = import_by_the_thread_that_writes, board_of_a_year, groups
 }
 criterion_main!(by_the_clock, processor_time_of);

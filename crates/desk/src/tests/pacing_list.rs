@@ -145,7 +145,7 @@ proptest::proptest! {
             let [one, other] = [0, 1].map(|at| class.facts.name(&desk.concept(at), Language::first()).title);
             let text = format!("{one}\t2026-10-05\n\"{other}\", 10/6/2026\n\n2026-11-02\n{one}\n");
             let bytes = surefoot_test_support::changed(text.as_bytes(), &changes);
-            let read = read_pacing(&class, &String::from_utf8_lossy(&bytes), Language::first());
+            let read = read_pacing(&class, &String::from_utf8_lossy(&bytes), None, Language::first()).unwrap();
             let all = read.found.len();
             let different: BTreeSet<_> = read.found.iter().map(|one| one.concept.id.clone()).collect();
             all == different.len() && read.found.iter().all(|one| class.facts.year.contains(one.date))
