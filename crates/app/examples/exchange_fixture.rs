@@ -21,8 +21,8 @@ use surefoot_exchange::*;
 use surefoot_exercises::Level;
 use surefoot_exercises::bank::{OwnExercise, OwnForm, OwnKind, OwnWrong};
 use surefoot_record::{
-    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MisconceptionCode, Practice, Said,
-    SeatToken,
+    AnswerCount, AssignmentId, CheckIn, ClassId, DeviceId, MisconceptionCode, Practice,
+    PracticeRules, Said, SeatToken,
 };
 use surefoot_store::Durability;
 
@@ -254,8 +254,8 @@ fn write(folder: &Path) -> Outcomes<()> {
     let world = world()?;
     let pack_file = sign_pack(&pack(&world)?, &world.teacher)?;
     let hand_in = hand_in(&world)?;
-    let sealed = seal_hand_in(&hand_in, &world.student, &world.class.recipient())?;
     let record = hand_in.record();
+    let sealed = seal_hand_in(hand_in, &world.student, &world.class.recipient())?;
     let carry = CarryFile {
         format: CARRY_FORMAT,
         class_id: world.class_id.clone(),
@@ -321,23 +321,19 @@ fn read(folder: &Path, file: &str) -> Outcomes<()> {
         folder.join("class-identity.txt"),
     )?)?;
     let concepts = world.concepts.iter().cloned().collect();
-    let checked = open_hand_in(
-        fs::File::open(folder.join(file))?,
-        [&identity],
-        &HAND_IN_CAPS,
-    )
-    .and_then(|opened| {
-        let keys = BTreeSet::from([opened.device_key().clone()]);
-        let seats = BTreeMap::from([(world.seat.clone(), keys)]);
-        let facts = HandInExpectations {
-            class_id: &world.class_id,
-            first_day: world.first_day,
-            last_day: world.last_day,
-            seats: &seats,
-            concepts: &concepts,
-        };
-        opened.check(&facts, world.last_day)
-    });
+    let checked =
+        open_hand_in(fs::File::open(folder.join(file))?, [&identity]).and_then(|opened| {
+            let keys = BTreeSet::from([opened.device_key().clone()]);
+            let seats = BTreeMap::from([(world.seat.clone(), keys)]);
+            let facts = HandInExpectations {
+                class_id: &world.class_id,
+                first_day: world.first_day,
+                last_day: world.last_day,
+                seats: &seats,
+                concepts: &concepts,
+            };
+            opened.check(&facts, world.last_day)
+        });
     let answer = match checked {
         Ok(Checked::Accepted(checked)) => serde_json::json!({
             "taken": serde_json::from_slice::<serde_json::Value>(checked.json())?,

@@ -340,7 +340,13 @@ fn assign_weakest(
     today: NaiveDate,
 ) -> Result<(), CallError> {
     let open = surefoot_desk::open_class(desk, class)?;
-    let board = surefoot_desk::board(desk, &open, surefoot_catalogue::Language::first(), today)?;
+    let board = surefoot_desk::board(
+        desk,
+        &open,
+        &[],
+        surefoot_catalogue::Language::first(),
+        today,
+    )?;
     let weakest = board
         .rows
         .iter()

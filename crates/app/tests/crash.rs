@@ -30,6 +30,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_store::{DeskStore, StudentStore};
+use surefoot_student::Tap;
 use surefoot_student::practice_views::PracticeStep;
 
 const TODAY: &str = "2026-09-10";
@@ -141,10 +142,12 @@ fn child() {
         app.student
             .check_in(CheckInTap {
                 student: student.clone(),
-                date: support::date(TODAY),
-                concept: concept.clone(),
-                confidence: Some(Confidence::try_from(value).unwrap()),
-                outcome: None,
+                tap: Tap {
+                    date: support::date(TODAY),
+                    concept: concept.clone(),
+                    confidence: Some(Confidence::try_from(value).unwrap()),
+                    outcome: None,
+                },
             })
             .unwrap();
         acknowledge(format!("check-in {concept} {value}\n"));

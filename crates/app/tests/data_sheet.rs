@@ -13,7 +13,7 @@ use surefoot_app::Progress;
 use surefoot_app::demo::{DemoPlan, make};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
-use surefoot_exchange::{Checked, HAND_IN_CAPS, HandInExpectations, SealingIdentity, open_hand_in};
+use surefoot_exchange::{Checked, HandInExpectations, SealingIdentity, open_hand_in};
 use surefoot_record::SeatToken;
 use surefoot_record::{AppearanceTheme, DecimalSign, Goal};
 use surefoot_store::student::{OpenRow, PracticeAnswer};
@@ -165,7 +165,7 @@ fn personal(store: &StudentStore, slip: &surefoot_desk::JoinSlip) {
             concept: ConceptId::new("g4-angle-measure").unwrap(),
             level: 3,
             seed: 800_719_925_474_099,
-            reason: surefoot_practice::Reason::Focus,
+            reason: surefoot_record::Reason::Focus,
             asked: true,
             sure: None,
             hints: 0,
@@ -225,7 +225,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
     let made = surefoot_student::make_hand_in(&store, &joined, today, &[0xC7; 4]).unwrap();
     let class = &desk.classes().unwrap()[0];
     let identity = SealingIdentity::from_identity_file(&class.sealing_identity).unwrap();
-    let opened = open_hand_in(made.bytes.as_slice(), [&identity], &HAND_IN_CAPS).unwrap();
+    let opened = open_hand_in(made.bytes.as_slice(), [&identity]).unwrap();
     let class_id = surefoot_record::ClassId::new(class.id.clone()).unwrap();
     let seats = desk
         .seats(&class.id)

@@ -97,6 +97,18 @@ pub enum Outcome {
     NotDone,
 }
 
+impl Outcome {
+    /// Whether the concept went right; `None` if the student did not get to it.
+    #[must_use]
+    pub fn is_right(self) -> Option<bool> {
+        match self {
+            Self::Right => Some(true),
+            Self::Wrong => Some(false),
+            Self::NotDone => None,
+        }
+    }
+}
+
 /// What came of a practised exercise.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]

@@ -3,7 +3,6 @@
 
 use super::Refusal;
 use super::class_id::class_id_of;
-use super::class_pack::PracticeRules;
 use super::content::{self, Content, within};
 use super::frame::Kind;
 use super::keys::{SealingIdentity, SigningKey};
@@ -19,7 +18,7 @@ use surefoot_catalogue::Concept;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_record::wire::school_date;
-use surefoot_record::{ClassId, SeatToken};
+use surefoot_record::{ClassId, PracticeRules, SeatToken};
 
 /// The format of class keys.
 pub const CLASS_KEY_FORMAT: u32 = 1;
@@ -128,7 +127,7 @@ pub fn seal_class_key(class: &ClassKeyFile, passphrase: &str) -> Result<Vec<u8>,
 pub fn open_class_key(bytes: impl Read, passphrase: &str) -> Result<ClassKeyFile, Refusal> {
     let sealed = read_capped(bytes, CLASS_KEY_CAPS.sealed_bytes)?;
     let plain = unseal_with_passphrase(&sealed, passphrase)?;
-    let (class, opened) = content::read::<ClassKeyFile>(&plain, &CLASS_KEY_CAPS)?;
+    let (class, opened) = content::read::<ClassKeyFile>(&plain)?;
     if class.signing_key()?.public() != opened.key {
         return Err(bad("signing_seed"));
     }

@@ -15,8 +15,7 @@ use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{ConceptId, GRADES, Strand, Text};
 use surefoot_exercises::bank::{MOST_BANK_BYTES, MOST_EXERCISES, OwnExercise};
 use surefoot_record::wire::school_date;
-use surefoot_record::{AssignmentId, ClassId};
-use ts_rs::TS;
+use surefoot_record::{AssignmentId, ClassId, PracticeRules};
 
 /// The format of class packs.
 pub const CLASS_PACK_FORMAT: u32 = 1;
@@ -32,10 +31,6 @@ const MOST_CONCEPTS: usize = 1_000;
 const MOST_ASSIGNED_CONCEPTS: usize = 6;
 /// The most exercises of each concept in an assignment.
 const MOST_ITEMS_EACH: u32 = 20;
-/// The most minutes of an evening.
-const MOST_MINUTES: u32 = 120;
-/// The most evenings of a week.
-const MOST_EVENINGS: u32 = 7;
 
 /// The content of a class pack; see `shared/schema/class-pack.schema.json`.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
@@ -110,51 +105,6 @@ pub struct Assignment {
     /// The last evening.
     #[serde(with = "school_date")]
     pub due: NaiveDate,
-}
-
-/// What the teacher sets for practice at home: bounds for the student's choice, and the date
-/// of the next test.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
-#[serde(deny_unknown_fields)]
-pub struct PracticeRules {
-    /// The fewest minutes of an evening, at least 1.
-    pub minutes_least: u32,
-    /// The most minutes of an evening, at most 120.
-    pub minutes_most: u32,
-    /// The fewest evenings of a week, at least 1.
-    pub evenings_least: u32,
-    /// The most evenings of a week, at most 7.
-    pub evenings_most: u32,
-    /// The date of the next test, within the school year.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub test_on: Option<NaiveDate>,
-}
-
-impl PracticeRules {
-    /// The rules of a new class.
-    pub const USUAL: Self = Self {
-        minutes_least: 4,
-        minutes_most: 16,
-        evenings_least: 1,
-        evenings_most: MOST_EVENINGS,
-        test_on: None,
-    };
-
-    /// Returns which of `minutes`, `evenings` and `test_on` is out of bounds, if one is.
-    #[must_use]
-    pub fn fault(&self, year: &SchoolYear) -> Option<&'static str> {
-        let within =
-            |least: u32, most: u32, bound: u32| least >= 1 && least <= most && most <= bound;
-        if !within(self.minutes_least, self.minutes_most, MOST_MINUTES) {
-            Some("minutes")
-        } else if !within(self.evenings_least, self.evenings_most, MOST_EVENINGS) {
-            Some("evenings")
-        } else if self.test_on.is_some_and(|test| !year.contains(test)) {
-            Some("test_on")
-        } else {
-            None
-        }
-    }
 }
 
 /// Whether a text has 1 to `most_chars` characters and no control characters.

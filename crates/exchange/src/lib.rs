@@ -37,7 +37,7 @@ pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
 pub use carry::{CARRY_FORMAT, CarriedStore, CarryFile, open_carry, seal_carry};
 pub use class_id::class_id_of;
 pub use class_key::{CLASS_KEY_FORMAT, ClassKeyFile, KeySeat, open_class_key, seal_class_key};
-pub use class_pack::{Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept, PracticeRules};
+pub use class_pack::{Assignment, CLASS_PACK_FORMAT, ClassPack, PackConcept};
 pub use fingerprint::fingerprint;
 pub use hand_in::{HAND_IN_FORMAT, HandIn, MOST_COUNT};
 pub use hand_in_file::{

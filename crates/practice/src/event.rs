@@ -1,9 +1,9 @@
 //! The inputs of the schedule: the class's plan, what happened, and the evening.
 
-use super::Reason;
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 use surefoot_exercises::Level;
+use surefoot_record::Reason;
 
 /// What the class's plan says about a concept.
 #[derive(Debug, Clone, PartialEq, Default)]

@@ -1,6 +1,5 @@
 //! Tonight's queue: what to practise next, and why.
 
-use super::Reason;
 use super::estimate::Aim;
 use super::event::{Evening, QueueEntry};
 use super::evidence::{Track, pull_of_rating};
@@ -8,6 +7,7 @@ use super::student_memory::{ConceptMemory, StudentMemory, day_number, level_for}
 use super::workload::{MOST_ASSIGNED_EVENINGS, owed_tonight};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
+use surefoot_record::Reason;
 
 /// How many days ahead practice aims if there is no date to aim at.
 const USUAL_GOAL_DAYS: i32 = 60;

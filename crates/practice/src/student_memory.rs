@@ -197,11 +197,7 @@ impl StudentMemory {
                     }
                     .replace(&mut track.rating);
                 }
-                let right = match outcome {
-                    Some(Outcome::Right) => Some(true),
-                    Some(Outcome::Wrong) => Some(false),
-                    Some(Outcome::NotDone) | None => None,
-                };
+                let right = outcome.and_then(Outcome::is_right);
                 if confidence.is_some() || outcome.is_some() {
                     self.estimator.class_meeting(belief, day, right);
                 }

@@ -90,12 +90,15 @@ pub struct Counting<C, S = ()> {
 struct Entry<C> {
     concept: C,
     date: NaiveDate,
-    said: Source,
+    said: CheckInSource,
 }
 
+/// A rating and an outcome, by where they come from.
 #[derive(Debug, Clone, Copy)]
-enum Source {
+pub enum CheckInSource {
+    /// From a student's device.
     Device(Option<Said<Confidence>>, Option<Said<Outcome>>),
+    /// Typed from paper by the teacher.
     Paper(Option<Confidence>, Option<Outcome>),
 }
 
@@ -110,38 +113,15 @@ impl<C: Ord, S: Copy> Counting<C, S> {
         }
     }
 
-    /// Adds a check-in of a device. Returns whether its date counts.
-    pub fn device(
-        &mut self,
-        concept: C,
-        date: NaiveDate,
-        confidence: Option<Said<Confidence>>,
-        outcome: Option<Said<Outcome>>,
-    ) -> bool {
-        self.add(concept, date, Source::Device(confidence, outcome))
-    }
-
-    /// Adds a paper entry. Returns whether its date counts.
-    pub fn paper(
-        &mut self,
-        concept: C,
-        date: NaiveDate,
-        confidence: Option<Confidence>,
-        outcome: Option<Outcome>,
-    ) -> bool {
-        self.add(concept, date, Source::Paper(confidence, outcome))
-    }
-
-    fn add(&mut self, concept: C, date: NaiveDate, said: Source) -> bool {
-        let counts = self.dates.contains(date);
-        if counts {
+    /// Adds a check-in. One whose date does not count is left out.
+    pub fn add(&mut self, concept: C, date: NaiveDate, said: CheckInSource) {
+        if self.dates.contains(date) {
             self.entries.push(Entry {
                 concept,
                 date,
                 said,
             });
         }
-        counts
     }
 
     /// Returns what counts, in the order of sequences.
@@ -203,13 +183,13 @@ struct Day<C> {
 }
 
 impl<C> Day<C> {
-    fn add(&mut self, said: Source) {
+    fn add(&mut self, said: CheckInSource) {
         match said {
-            Source::Device(confidence, outcome) => {
+            CheckInSource::Device(confidence, outcome) => {
                 self.confidence = self.confidence.max(confidence);
                 self.outcome = self.outcome.max(outcome);
             }
-            Source::Paper(confidence, outcome) => {
+            CheckInSource::Paper(confidence, outcome) => {
                 self.paper_confidence = confidence.or(self.paper_confidence);
                 self.paper_outcome = outcome.or(self.paper_outcome);
             }
@@ -260,7 +240,8 @@ impl<C> Day<C> {
 pub fn what_counts(check_ins: &[CheckIn], dates: CountedDates) -> Vec<Counted<&ConceptId>> {
     let mut counting = Counting::new((), dates);
     for entry in check_ins {
-        counting.device(&entry.concept, entry.date, entry.confidence, entry.outcome);
+        let said = CheckInSource::Device(entry.confidence, entry.outcome);
+        counting.add(&entry.concept, entry.date, said);
     }
     counting.finish()
 }

@@ -6,6 +6,7 @@ use proptest::prelude::*;
 use std::collections::BTreeMap;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_record::CheckInSource::{Device, Paper};
 use surefoot_record::*;
 use surefoot_test_support::record::*;
 
@@ -161,15 +162,16 @@ fn at_one_place_in_the_order_the_greater_value_counts() {
 fn paper_overrides_the_fields_that_are_filled_in() {
     let mut counting = Counting::new((), up_to(date("2026-09-08")));
     let said = |at, value| Some(Said { at, value });
-    counting.paper("c", date("2026-09-08"), Some(Confidence::NotYet), None);
-    counting.device(
+    let on = date("2026-09-08");
+    counting.add("c", on, Paper(Some(Confidence::NotYet), None));
+    let marked = Some(Said {
+        at: 8,
+        value: Some(Outcome::Wrong),
+    });
+    counting.add(
         "c",
-        date("2026-09-08"),
-        said(7, Some(Confidence::CouldTeach)),
-        Some(Said {
-            at: 8,
-            value: Some(Outcome::Wrong),
-        }),
+        on,
+        Device(said(7, Some(Confidence::CouldTeach)), marked),
     );
     let counted = counting.finish()[0];
     assert_eq!(counted.confidence, Some(Confidence::NotYet));
@@ -206,10 +208,14 @@ fn paper_follows_what_the_devices_have_up_to_its_date() {
             value: Some(Confidence::WithHelp),
         })
     };
-    counting.device("c", date("2026-09-10"), said(5), None);
-    counting.device("c", date("2026-09-24"), said(9), None);
-    counting.paper("c", date("2026-09-17"), Some(Confidence::NotYet), None);
-    counting.paper("c", date("2026-10-08"), Some(Confidence::OnMyOwn), None);
+    for (on, said) in [
+        ("2026-09-10", Device(said(5), None)),
+        ("2026-09-24", Device(said(9), None)),
+        ("2026-09-17", Paper(Some(Confidence::NotYet), None)),
+        ("2026-10-08", Paper(Some(Confidence::OnMyOwn), None)),
+    ] {
+        counting.add("c", date(on), said);
+    }
     let days: Vec<u32> = counting
         .finish()
         .iter()

@@ -118,8 +118,9 @@ pub fn summary_grid(board: &Board, locale: Locale) -> Result<Grid, ReportError> 
             cells.extend([share(row.has_it), share(row.low), share(row.high)]);
             cells.push(GridCell::Text(phrases::trend(&w, row.trend)?));
             cells.extend(row.latest.map(number));
-            cells.extend(row.results.map(number));
-            cells.extend(row.practice.map(number));
+            let (results, practice) = (row.results, row.practice);
+            cells.extend([results.right, results.wrong].map(number));
+            cells.extend([practice.alone, practice.with_help, practice.wrong].map(number));
             cells.push(
                 row.newest_days
                     .and_then(|days| u32::try_from(days).ok())

@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
 use surefoot_exchange::{
-    CARRY_CAPS, CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
+    CARRY_FORMAT, CarriedStore, CarryFile, Refusal, SigningKey, open_carry, seal_carry,
 };
 use surefoot_practice::workload::exercise_bounds;
 use surefoot_record::{Appearance, DeviceId, Goal, Record, SeatToken};
@@ -100,7 +100,7 @@ pub struct Carried {
 /// Opens a carry file and checks its content. Minutes, exercises and evenings are put within
 /// the teacher's bounds.
 pub fn read_carry(bytes: &[u8], passphrase: &str) -> Result<Carried, Refusal> {
-    let carry = open_carry(bytes, passphrase, &CARRY_CAPS)?;
+    let carry = open_carry(bytes, passphrase)?;
     if carry.store.version > BODY_VERSION {
         return Err(Refusal::NewerFormat {
             found: carry.store.version,

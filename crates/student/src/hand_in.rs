@@ -90,7 +90,7 @@ pub fn make_hand_in(
         check_ins,
         practice,
     };
-    let bytes = seal_hand_in(&hand_in, &key, &joined.pack.class_recipient)?;
+    let bytes = seal_hand_in(hand_in, &key, &joined.pack.class_recipient)?;
     Ok(SealedHandIn {
         file_name: format!("hand-in-{today}-{}.sfhandin", file_signs(name)),
         bytes,

@@ -7,8 +7,8 @@ use std::io::Read;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Concept, Language};
 use surefoot_exchange::{
-    Assignment, CLASS_PACK_CAPS, CheckedPack, ClassPack, ClassSigns, Refusal, SealingIdentity,
-    open_pack, open_personal, parse_seat_code,
+    Assignment, CheckedPack, ClassPack, ClassSigns, Refusal, SealingIdentity, open_pack,
+    open_personal, parse_seat_code,
 };
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_practice::Assigned;
@@ -75,7 +75,7 @@ pub fn read_first_pack(bytes: impl Read) -> Result<FirstPack, StudentError> {
 pub(super) fn read_class_pack(bytes: impl Read) -> Result<CheckedPack, Refusal> {
     #[cfg(debug_assertions)]
     crate::for_tests::PACKS_READ.set(crate::for_tests::PACKS_READ.get() + 1);
-    Ok(open_pack(bytes, &CLASS_PACK_CAPS)?.accept_first())
+    Ok(open_pack(bytes)?.accept_first())
 }
 
 /// Returns the seat of a seat code of the pack's class.
@@ -148,7 +148,7 @@ pub fn take_class_pack(
     today: NaiveDate,
     bytes: impl Read,
 ) -> Result<u32, StudentError> {
-    let pack = open_pack(bytes, &CLASS_PACK_CAPS)?.accept_update(&joined.pack)?;
+    let pack = open_pack(bytes)?.accept_update(&joined.pack)?;
     store.put_class_pack(pack.content().version, pack.file(), today)?;
     Ok(pack.content().version)
 }

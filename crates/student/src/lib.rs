@@ -50,7 +50,7 @@ pub use practice::{answer, hint, practice, show_steps, sure};
 pub use practice_summary::practice_summary;
 pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};
-pub use today::{Tapped, catch_up, check_in, today};
+pub use today::{Tap, catch_up, check_in, today};
 
 use chrono::NaiveDate;
 use surefoot_catalogue::{Catalogue, Locale, prose};

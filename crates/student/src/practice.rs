@@ -11,8 +11,8 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exercises::bank::OWN_VERSION;
 use surefoot_exercises::{Block, Item, Response, Say};
-use surefoot_practice::{Evening, Reason, StudentMemory};
-use surefoot_record::{CountedDates, MisconceptionCode};
+use surefoot_practice::{Evening, StudentMemory};
+use surefoot_record::{CountedDates, MisconceptionCode, Reason};
 use surefoot_store::StudentStore;
 use surefoot_store::student::{OpenRow, PracticeAnswer};
 

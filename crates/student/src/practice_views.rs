@@ -4,8 +4,7 @@ use super::draft::Draft;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_exercises::{Block, ItemView};
-use surefoot_practice::Reason;
-use surefoot_record::ConceptName;
+use surefoot_record::{ConceptName, Reason};
 use ts_rs::TS;
 
 /// The progress of an evening.

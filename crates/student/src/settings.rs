@@ -4,9 +4,9 @@ use super::views::StudentSettings;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
-use surefoot_exchange::{PracticeRules, SigningKey, fingerprint};
+use surefoot_exchange::{SigningKey, fingerprint};
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::Appearance;
+use surefoot_record::{Appearance, PracticeRules};
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 

@@ -3,11 +3,13 @@
 use super::views::{Today, TodayConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_record::{CheckIn, Counted, Said, what_counts};
 use surefoot_store::StudentStore;
+use ts_rs::TS;
 
 /// How many school days back can be offered for catching up.
 const CATCH_UP_SCHOOL_DAYS: usize = 10;
@@ -36,7 +38,7 @@ pub fn today(
     let facts = &joined.facts;
     let date = date.unwrap_or(today);
     let at = facts.rotation.position(&facts.year, date);
-    let check_ins = store.check_ins()?;
+    let check_ins = store.check_ins_in(date..=date)?;
     let rated = by_date(&check_ins, joined, today);
     let concepts = facts
         .rotation
@@ -64,59 +66,79 @@ pub fn today(
         } else {
             None
         },
-        catch_up: unrated(joined, &rated, today),
+        catch_up: catch_up(store, joined, today)?,
     })
 }
 
 /// Returns recent school days before `today` that have a concept without a rating, newest
-/// first.
+/// first. Days before the first check-in are left out, because the student may have joined
+/// after them.
 pub fn catch_up(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
 ) -> Result<Vec<NaiveDate>, StudentError> {
-    let check_ins = store.check_ins()?;
-    Ok(unrated(joined, &by_date(&check_ins, joined, today), today))
-}
-
-/// As [`catch_up`]. Days before the first check-in are left out, because the student may have
-/// joined after them.
-fn unrated(joined: &Joined, rated: &Rated<'_>, today: NaiveDate) -> Vec<NaiveDate> {
-    let Some(((first_rated, _), _)) = rated.first_key_value() else {
-        return Vec::new();
-    };
     let facts = &joined.facts;
-    let before: Vec<NaiveDate> = facts
+    let mut recent: Vec<NaiveDate> = facts
         .year
         .school_days()
-        .take_while(|d| *d < today)
+        .take_while(|date| *date < today)
         .collect();
-    before
-        .into_iter()
-        .rev()
-        .take(CATCH_UP_SCHOOL_DAYS)
-        .filter(|date| date >= first_rated)
-        .filter(|date| {
-            facts
-                .rotation
-                .concepts_on(&facts.year, *date)
-                .iter()
-                .any(|c| {
-                    rated
-                        .get(&(*date, c.as_str()))
-                        .is_none_or(|e| e.confidence.is_none())
-                })
+    recent.drain(..recent.len().saturating_sub(CATCH_UP_SCHOOL_DAYS));
+    let Some(first_rated) = first_rated(store, joined, today)? else {
+        return Ok(Vec::new());
+    };
+    recent.retain(|date| *date >= first_rated);
+    let (Some(first), Some(last)) = (recent.first(), recent.last()) else {
+        return Ok(Vec::new());
+    };
+    let check_ins = store.check_ins_in(*first..=*last)?;
+    let rated = by_date(&check_ins, joined, today);
+    let has_unrated = |date: &NaiveDate| {
+        let concepts = facts.rotation.concepts_on(&facts.year, *date);
+        (concepts.iter()).any(|concept| {
+            let counted = rated.get(&(*date, concept.as_str()));
+            counted.is_none_or(|counted| counted.confidence.is_none())
         })
+    };
+    Ok((recent.iter().rev())
+        .filter(|date| has_unrated(date))
         .take(CATCH_UP_OFFERED)
-        .collect()
+        .copied()
+        .collect())
 }
 
-/// Both values that the screen shows after a tap.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub struct Tapped {
-    /// The rating shown.
+/// Returns the first date with a check-in that counts. It reads date by date, because what
+/// counts on a date depends on no other date, and the first one is nearly always the answer.
+fn first_rated(
+    store: &StudentStore,
+    joined: &Joined,
+    today: NaiveDate,
+) -> Result<Option<NaiveDate>, StudentError> {
+    let dates = joined.counted_dates(today);
+    let mut next = Some(dates.first());
+    while let Some(from) = next {
+        let Some(date) = store.first_check_in_date(from..=dates.last())? else {
+            break;
+        };
+        if !what_counts(&store.check_ins_in(date..=date)?, dates).is_empty() {
+            return Ok(Some(date));
+        }
+        next = date.succ_opt();
+    }
+    Ok(None)
+}
+
+/// What the screen shows of a concept after a tap: both values, of which one has changed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Tap {
+    /// The school date.
+    pub date: NaiveDate,
+    /// The concept.
+    pub concept: String,
+    /// The rating.
     pub confidence: Option<Confidence>,
-    /// The outcome shown.
+    /// The outcome.
     pub outcome: Option<Outcome>,
 }
 
@@ -133,23 +155,21 @@ pub fn check_in(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
-    date: NaiveDate,
-    concept: &str,
-    tapped: Tapped,
+    tap: &Tap,
 ) -> Result<(), StudentError> {
     let facts = &joined.facts;
+    let date = tap.date;
     if date > today || !facts.year.is_school_day(date) {
         return Err(StudentError::NotADayToRate);
     }
     if !facts
         .rotation
         .concepts_on(&facts.year, date)
-        .iter()
-        .any(|c| c == concept)
+        .contains(&tap.concept)
     {
         return Err(StudentError::NoSuchConcept);
     }
-    let concept = ConceptId::new(concept).map_err(|_| StudentError::NoSuchConcept)?;
+    let concept = ConceptId::new(tap.concept.as_str()).map_err(|_| StudentError::NoSuchConcept)?;
     store.transaction(|| {
         let before = store.check_ins_of(date, &concept)?;
         let counted = what_counts(&before, joined.counted_dates(today));
@@ -166,14 +186,14 @@ pub fn check_in(
                 outcome: None,
             });
         let at = store.next_sequence()?;
-        let rated = shown.and_then(|shown| shown.confidence) != tapped.confidence;
-        let marked = shown.and_then(|shown| shown.outcome) != tapped.outcome;
+        let rated = shown.and_then(|shown| shown.confidence) != tap.confidence;
+        let marked = shown.and_then(|shown| shown.outcome) != tap.outcome;
         if rated {
-            let value = tapped.confidence;
+            let value = tap.confidence;
             entry.confidence = Some(Said { at, value });
         }
         if marked {
-            let value = tapped.outcome;
+            let value = tap.outcome;
             entry.outcome = Some(Said { at, value });
         }
         if rated || marked {

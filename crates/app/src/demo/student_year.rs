@@ -143,9 +143,9 @@ fn day_in_class(
             store,
             joined,
             date,
-            date,
-            concept,
-            surefoot_student::Tapped {
+            &surefoot_student::Tap {
+                date,
+                concept: concept.clone(),
                 confidence: Some(confidence),
                 outcome,
             },

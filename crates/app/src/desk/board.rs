@@ -30,7 +30,7 @@ impl DeskDoor {
     pub fn board(&self, id: ClassId) -> Result<Board, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
-            Ok(surefoot_desk::board(desk, class, language, today)?)
+            Ok(surefoot_desk::board(desk, class, &[], language, today)?)
         })
     }
 
@@ -38,7 +38,7 @@ impl DeskDoor {
     pub fn group_board(&self, asked: GroupBoard) -> Result<Board, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
-            Ok(surefoot_desk::board_of(
+            Ok(surefoot_desk::board(
                 desk,
                 class,
                 &asked.group,

@@ -13,7 +13,7 @@ use surefoot_desk::{
     ClassSetup, ClassSummary, CopyClass, JoinSlip, NewClass, PacingList, PlacedConcept,
     SeatHoldings,
 };
-use surefoot_exchange::PracticeRules;
+use surefoot_record::PracticeRules;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
 

@@ -10,6 +10,7 @@ use std::sync::mpsc;
 use std::thread;
 use surefoot_desk::Import;
 use surefoot_desk::ImportReport;
+use surefoot_exchange::open_hand_in;
 use surefoot_store::DeskStore;
 
 /// Hand-ins opened ahead at most.
@@ -24,7 +25,7 @@ pub fn import_files(
     progress: &Progress,
 ) -> Result<ImportReport, CallError> {
     let import = Import::begin(desk, today)?;
-    let opener = import.opener();
+    let identities = import.identities();
     let (opened, waiting) = mpsc::sync_channel(OPENED_AHEAD);
     let stopped = thread::scope(|scope| -> Result<bool, CallError> {
         scope.spawn(move || {
@@ -33,9 +34,12 @@ pub fn import_files(
                 sources,
                 ZipRoom::new(MOST_UNPACKED_BYTES),
                 |files| progress.expect(files),
-                |name, file| match opened.send((name, opener.open(file))) {
-                    Ok(()) => ControlFlow::Continue(()),
-                    Err(_) => ControlFlow::Break(()),
+                |name, file| {
+                    let file = file.and_then(|bytes| open_hand_in(bytes, &identities));
+                    match opened.send((name, file)) {
+                        Ok(()) => ControlFlow::Continue(()),
+                        Err(_) => ControlFlow::Break(()),
+                    }
                 },
             );
         });

@@ -207,6 +207,7 @@ fn board(source: &ReportSource<'_>) -> Built<Board> {
     Ok(surefoot_desk::board(
         source.desk,
         source.class,
+        &[],
         language,
         source.today,
     )?)

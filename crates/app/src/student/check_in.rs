@@ -4,8 +4,7 @@ use super::StudentDoor;
 use crate::error::CallError;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
-use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_student::Tapped;
+use surefoot_student::Tap;
 use surefoot_student::views::Today;
 use ts_rs::TS;
 
@@ -18,19 +17,14 @@ pub struct StudentDay {
     pub date: Option<NaiveDate>,
 }
 
-/// A check-in: rating and outcome after the tap.
+/// A tap of a student.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct CheckInTap {
     /// The profile's id.
     pub student: String,
-    /// The school date.
-    pub date: NaiveDate,
-    /// The concept.
-    pub concept: String,
-    /// The rating.
-    pub confidence: Option<Confidence>,
-    /// The outcome.
-    pub outcome: Option<Outcome>,
+    /// The tap.
+    #[serde(flatten)]
+    pub tap: Tap,
 }
 
 impl StudentDoor {
@@ -44,20 +38,10 @@ impl StudentDoor {
 
     /// Writes a tap on Today, which is on disk when this returns. Returns the recent school
     /// days that still have a concept without a rating, newest first.
-    pub fn check_in(&self, tap: CheckInTap) -> Result<Vec<NaiveDate>, CallError> {
+    pub fn check_in(&self, asked: CheckInTap) -> Result<Vec<NaiveDate>, CallError> {
         let today = self.context.today();
-        self.as_student(&tap.student, |store, joined| {
-            surefoot_student::check_in(
-                store,
-                joined,
-                today,
-                tap.date,
-                &tap.concept,
-                Tapped {
-                    confidence: tap.confidence,
-                    outcome: tap.outcome,
-                },
-            )?;
+        self.as_student(&asked.student, |store, joined| {
+            surefoot_student::check_in(store, joined, today, &asked.tap)?;
             Ok(surefoot_student::catch_up(store, joined, today)?)
         })
     }

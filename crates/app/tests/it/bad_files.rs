@@ -8,6 +8,7 @@ use surefoot_app::{CheckInTap, ClassId, StudentDay, StudentId};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::Verdict;
 use surefoot_exchange::{Flag, HAND_IN_CAPS, Refusal};
+use surefoot_student::Tap;
 
 fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {
     let today = tablet
@@ -23,10 +24,12 @@ fn hand_in_from(tablet: &Device, student: &str) -> Vec<u8> {
         .student
         .check_in(CheckInTap {
             student: student.into(),
-            date: today.date,
-            concept: today.concepts[0].concept.id.clone(),
-            confidence: Some(Confidence::NotYet),
-            outcome: None,
+            tap: Tap {
+                date: today.date,
+                concept: today.concepts[0].concept.id.clone(),
+                confidence: Some(Confidence::NotYet),
+                outcome: None,
+            },
         })
         .unwrap();
     let made = tablet

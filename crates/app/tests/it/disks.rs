@@ -9,6 +9,7 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use surefoot_app::{CallError, CheckInTap, Nothing, StoreName, StudentDay};
 use surefoot_catalogue::rating::Confidence;
+use surefoot_student::Tap;
 
 /// A file system in memory, unmounted when dropped.
 struct Mounted(PathBuf);
@@ -88,10 +89,12 @@ fn a_full_disk_is_told_and_every_tap_that_was_acknowledged_is_there() {
             Confidence::try_from(u8::try_from(number / concepts.len() % 4).unwrap()).unwrap();
         let tap = CheckInTap {
             student: student.clone(),
-            date: date("2026-09-01"),
-            concept: concepts[place].concept.id.clone(),
-            confidence: Some(value),
-            outcome: None,
+            tap: Tap {
+                date: date("2026-09-01"),
+                concept: concepts[place].concept.id.clone(),
+                confidence: Some(value),
+                outcome: None,
+            },
         };
         match tablet.app.student.check_in(tap) {
             Ok(_) => last[place] = Some(value),
@@ -137,10 +140,12 @@ fn a_folder_that_cannot_be_written_is_told_and_is_no_damage() {
     tablet.to("2026-09-01");
     let tap = || CheckInTap {
         student: student.clone(),
-        date: date("2026-09-01"),
-        concept: "x".into(),
-        confidence: None,
-        outcome: None,
+        tap: Tap {
+            date: date("2026-09-01"),
+            concept: "x".into(),
+            confidence: None,
+            outcome: None,
+        },
     };
     assert!(
         matches!(

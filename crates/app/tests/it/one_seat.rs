@@ -20,9 +20,10 @@ use surefoot_exchange::{
     HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
 };
 use surefoot_record::{
-    AnswerCount, CheckIn, ClassId as Class, DeviceId, MisconceptionCode, Practice, Said, SeatToken,
+    AnswerCount, CheckIn, CheckInSource, ClassId as Class, DeviceId, MisconceptionCode, Practice,
+    Said, SeatToken,
 };
-use surefoot_store::desk::{CheckInSource, DeviceState};
+use surefoot_store::desk::DeviceState;
 use surefoot_store::{DeskStore, Durability};
 
 const TODAY: &str = "2026-11-25";
@@ -128,7 +129,7 @@ impl Room {
             device_recipient: SealingIdentity::from_bytes(&[9; 32]).unwrap().recipient(),
         };
         let class = SealingIdentity::from_identity_file(&row.sealing_identity).unwrap();
-        seal_hand_in(&hand_in, &from.key, &class.recipient()).unwrap()
+        seal_hand_in(hand_in, &from.key, &class.recipient()).unwrap()
     }
 
     fn import(&self, files: &[Vec<u8>]) -> Vec<Verdict> {

@@ -151,12 +151,7 @@ fn a_carry_file_cannot_use_up_the_sequences_of_a_student() {
     let (_, _, tablet, sky) = class_and_tablet("2026-09-01");
     rate(&tablet, &sky, Confidence::OnMyOwn);
     let file = carry(&tablet, &sky);
-    let opened = open_carry(
-        fs::File::open(&file).unwrap(),
-        WORDS,
-        &surefoot_exchange::CARRY_CAPS,
-    )
-    .unwrap();
+    let opened = open_carry(fs::File::open(&file).unwrap(), WORDS).unwrap();
     let forged = |at: u32| {
         let mut forged = opened.clone();
         forged.check_ins[0].confidence.as_mut().unwrap().at = at;

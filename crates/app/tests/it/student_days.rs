@@ -10,6 +10,7 @@ use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_exercises::{Level, Response};
 use surefoot_record::{Appearance, DecimalSign};
+use surefoot_student::Tap;
 use surefoot_student::draft::Draft;
 use surefoot_student::practice_views::{OpenExercise, PracticeStep, Summary, SummaryConcept};
 use surefoot_student::views::{StudentSettings, Today};
@@ -49,10 +50,12 @@ fn tap(
 ) -> CheckInTap {
     CheckInTap {
         student: student.into(),
-        date: date(on),
-        concept: concept.into(),
-        confidence,
-        outcome,
+        tap: Tap {
+            date: date(on),
+            concept: concept.into(),
+            confidence,
+            outcome,
+        },
     }
 }
 

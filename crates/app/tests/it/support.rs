@@ -14,6 +14,7 @@ use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{ClassSummary, ImportReport, NewClass};
+use surefoot_student::Tap;
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 
@@ -200,10 +201,12 @@ pub fn rate(device: &Device, student: &str, confidence: Confidence) {
         .student
         .check_in(CheckInTap {
             student: student.into(),
-            date: today.date,
-            concept: today.concepts[0].concept.id.clone(),
-            confidence: Some(confidence),
-            outcome: None,
+            tap: Tap {
+                date: today.date,
+                concept: today.concepts[0].concept.id.clone(),
+                confidence: Some(confidence),
+                outcome: None,
+            },
         })
         .unwrap();
 }

@@ -10,8 +10,8 @@ use surefoot_app::{
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_desk::SeatDeviceState::{Accepted, Quarantined, Rejected};
 use surefoot_desk::{Board, ClassSetup, NewAssignment, NewClass, SeatDeviceState, Verdict};
-use surefoot_exchange::PracticeRules;
-use surefoot_practice::Reason;
+use surefoot_record::{PracticeRules, Reason};
+use surefoot_student::Tap;
 use surefoot_student::practice_views::PracticeStep;
 
 fn id(class: &str) -> ClassId {
@@ -36,10 +36,12 @@ fn rate_and_hand_in(tablet: &Device, student: &str, confidence: Confidence) -> P
             .student
             .check_in(CheckInTap {
                 student: student.into(),
-                date: today.date,
-                concept: row.concept.id.clone(),
-                confidence: Some(confidence),
-                outcome: Some(Outcome::Right),
+                tap: Tap {
+                    date: today.date,
+                    concept: row.concept.id.clone(),
+                    confidence: Some(confidence),
+                    outcome: Some(Outcome::Right),
+                },
             })
             .unwrap();
     }

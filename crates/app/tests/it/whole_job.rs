@@ -24,7 +24,7 @@ fn the_planted_weak_concepts_are_among_the_top_of_the_board() {
     assert_eq!(made.imported, made.hand_ins);
     let desk = DeskStore::open(&made.desk, Durability::Full).unwrap();
     let class = open_class(&desk, &made.class).unwrap();
-    let first = board(&desk, &class, Language::first(), made.today).unwrap();
+    let first = board(&desk, &class, &[], Language::first(), made.today).unwrap();
     let top: Vec<&str> = first
         .rows
         .iter()
@@ -44,7 +44,7 @@ fn the_planted_weak_concepts_are_among_the_top_of_the_board() {
     let report = import_files(&desk, sources, made.today, &Progress::default()).unwrap();
     assert!(report.files.iter().all(|f| f.verdict == Verdict::Known));
     assert_eq!(
-        board(&desk, &class, Language::first(), made.today).unwrap(),
+        board(&desk, &class, &[], Language::first(), made.today).unwrap(),
         first
     );
 
@@ -78,7 +78,14 @@ fn the_same_plan_makes_the_same_class_and_a_full_folder_is_refused() {
             let made = make(&folder.path().join(name), &plan, &Progress::default()).unwrap();
             let desk = DeskStore::open(&made.desk, Durability::Full).unwrap();
             let class = open_class(&desk, &made.class).unwrap();
-            board(&desk, &class, Language::tagged("es").unwrap(), made.today).unwrap()
+            board(
+                &desk,
+                &class,
+                &[],
+                Language::tagged("es").unwrap(),
+                made.today,
+            )
+            .unwrap()
         })
         .collect();
     assert_eq!(boards[0], boards[1]);

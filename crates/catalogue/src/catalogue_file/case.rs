@@ -121,9 +121,7 @@ pub(super) fn read(
     check_count(items.len(), MOST_PACKAGE_ITEMS, "CFItems")
         .map_err(|fault| LineRefused::at("CFItems", fault))?;
     let mut parents: BTreeMap<String, String> = BTreeMap::new();
-    let mut with_parts: BTreeSet<String> = BTreeSet::new();
     for (child, parent) in pairs(&package, "isChildOf") {
-        with_parts.insert(parent.clone());
         parents.entry(child).or_insert(parent);
     }
     let mut prerequisites: BTreeMap<String, Vec<String>> = BTreeMap::new();
@@ -186,7 +184,6 @@ pub(super) fn read(
                 .and_then(|parent| statements.get(parent.as_str()))
                 .map(|statement| title_of(statement))
                 .unwrap_or_default(),
-            has_parts: with_parts.contains(identifier),
         });
     }
     Ok(())

@@ -90,6 +90,5 @@ fn draft_of(line: &Line) -> Result<ConceptDraft, LineFault> {
         before: parts(line.get("before")),
         codes,
         under: String::new(),
-        has_parts: false,
     })
 }

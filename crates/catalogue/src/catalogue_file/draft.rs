@@ -47,8 +47,6 @@ pub struct ConceptDraft {
     pub codes: Vec<String>,
     /// The title of its parent in the package; empty in a table.
     pub under: String,
-    /// Whether it is the parent of other items of the package.
-    pub has_parts: bool,
 }
 
 /// The concepts that a class already has.

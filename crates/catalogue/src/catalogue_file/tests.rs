@@ -94,7 +94,6 @@ fn the_sample_package_gives_its_items_with_codes_order_and_grade() {
     assert_eq!(reading.title, "Water studies of Otter Ford (invented)");
     assert_eq!(reading.refused, []);
     assert_eq!(reading.drafts.len(), 5);
-    assert!(reading.drafts[0].has_parts);
     let mut picked: Vec<ConceptDraft> = reading.drafts[1..4].to_vec();
     assert_eq!(picked[0].id, "own-of-4-w-1");
     assert_eq!(picked[0].under, "Measuring water (invented)");

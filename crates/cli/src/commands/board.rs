@@ -18,7 +18,7 @@ pub struct Args {
 /// Runs the command.
 pub fn run(args: &Args) -> CommandResult {
     let at = args.at.open_to_read()?;
-    let board = surefoot_desk::board(&at.desk, &at.class, Language::first(), at.today)
+    let board = surefoot_desk::board(&at.desk, &at.class, &[], Language::first(), at.today)
         .map_err(|e| e.to_string())?;
     if args.json {
         return print_json(&board);

@@ -77,8 +77,8 @@ pub fn run(args: &Args) -> CommandResult {
     };
     let desk = DeskStore::open(&summary.desk, Durability::Full).map_err(|e| e.to_string())?;
     let class = surefoot_desk::open_class(&desk, &summary.class).map_err(|e| e.to_string())?;
-    let board =
-        surefoot_desk::board(&desk, &class, Language::first(), today).map_err(|e| e.to_string())?;
+    let board = surefoot_desk::board(&desk, &class, &[], Language::first(), today)
+        .map_err(|e| e.to_string())?;
     let groups = surefoot_desk::suggest_groups(
         &desk,
         &class,

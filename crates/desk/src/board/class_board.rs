@@ -7,8 +7,9 @@ use super::views::{
 use crate::assign::amounts;
 use crate::class::OpenClass;
 use crate::error::DeskError;
-use crate::estimate::MisconceptionCount;
-use crate::estimate::{OfConcept, Reports, add_practice, misconceptions, trends_of};
+use crate::estimate::{
+    MisconceptionCount, OfConcept, PracticeSums, Reports, ResultSums, misconceptions, trends_of,
+};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
@@ -21,19 +22,10 @@ use surefoot_store::DeskStore;
 /// Misconceptions of a concept at most.
 const MISCONCEPTIONS_SHOWN: usize = 5;
 
-/// The board of the whole class: weakest concept first, concepts without a report last.
+/// The board of a group of seats, or of the whole class if `group` is empty: weakest concept
+/// first, concepts without a report last. The probabilities of each student use the reports of
+/// the whole class.
 pub fn board(
-    desk: &DeskStore,
-    class: &OpenClass,
-    language: Language,
-    today: NaiveDate,
-) -> Result<Board, DeskError> {
-    board_of(desk, class, &[], language, today)
-}
-
-/// The board of a group of seats, or of the whole class if `group` is empty. The probabilities
-/// of each student still use the reports of the whole class.
-pub fn board_of(
     desk: &DeskStore,
     class: &OpenClass,
     group: &[u32],
@@ -174,7 +166,7 @@ pub fn concept_reports(
                     outcome: r.outcome,
                 })
                 .collect();
-            let mut practice = [0; 3];
+            let mut practice = PracticeSums::default();
             history.sort_by_key(|r| r.date);
             let mut newest = history.last().map(|r| r.date);
             for count in reports
@@ -182,7 +174,7 @@ pub fn concept_reports(
                 .iter()
                 .filter(|r| r.seat == seat.number && r.concept == concept)
             {
-                add_practice(&mut practice, count);
+                practice.add(count);
                 newest = newest.max(Some(count.date));
             }
             // Without a level, the estimate still gives the order.
@@ -281,10 +273,8 @@ fn row(
                 cell.last_on = cell.last_on.max(Some(report.date));
             }
         }
-        match report.outcome {
-            Some(Outcome::Right) => drop(result.insert(report.seat, true)),
-            Some(Outcome::Wrong) => drop(result.insert(report.seat, false)),
-            _ => {}
+        if let Some(right) = report.outcome.and_then(Outcome::is_right) {
+            result.insert(report.seat, right);
         }
         newest = newest.max(Some(report.date));
     }
@@ -300,14 +290,15 @@ fn row(
             *count += 1;
         }
     }
-    let count_results = |right: bool| {
-        u32::try_from(result.values().filter(|r| **r == right).count()).unwrap_or(u32::MAX)
-    };
-    let mut practice = [0; 3];
+    let mut results = ResultSums::default();
+    for right in result.values() {
+        results.add(*right);
+    }
+    let mut practice = PracticeSums::default();
     let mut reporters: std::collections::BTreeSet<u32> =
         latest.keys().chain(result.keys()).copied().collect();
     for report in &of.practice {
-        add_practice(&mut practice, report);
+        practice.add(report);
         reporters.insert(report.seat);
         newest = newest.max(Some(report.date));
     }
@@ -337,7 +328,7 @@ fn row(
         reporters: reporters.len(),
         ask_first: estimate.is_some_and(|e| e.few_reports),
         latest: counts,
-        results: [count_results(true), count_results(false)],
+        results,
         practice,
         newest_days: newest.map(|date| (today - date).num_days()),
         trend: reports

@@ -8,7 +8,7 @@ use super::views::{
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::GroupMember;
-use crate::estimate::{Reports, SeatCheckIn, add_practice};
+use crate::estimate::{PracticeSums, Reports, ResultSums, SeatCheckIn};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -53,17 +53,8 @@ pub fn comparison(
 /// The results of a (seat, concept) since its last rating.
 #[derive(Clone, Copy, Default)]
 struct Since {
-    /// Right and wrong, by outcomes and observations.
-    results: [u32; 2],
-    /// Practice answers: alone, with help, wrong.
-    practice: [u32; 3],
-}
-
-impl Since {
-    fn add_result(&mut self, right: bool) {
-        let [rights, wrongs] = &mut self.results;
-        *(if right { rights } else { wrongs }) += 1;
-    }
+    results: ResultSums,
+    practice: PracticeSums,
 }
 
 /// Counts answers under the rating before them.
@@ -99,16 +90,15 @@ fn mismatches(
             .is_some_and(|(on, _)| date >= *on)
     };
     for report in &reports.check_ins {
-        let right = match report.outcome {
-            Some(Outcome::Right) => true,
-            Some(Outcome::Wrong) => false,
-            _ => continue,
+        let Some(right) = report.outcome.and_then(Outcome::is_right) else {
+            continue;
         };
         if counts(report.seat, &report.concept, report.date) {
             since
                 .entry((report.seat, &report.concept))
                 .or_default()
-                .add_result(right);
+                .results
+                .add(right);
         }
     }
     for seen in &reports.observations {
@@ -116,16 +106,17 @@ fn mismatches(
             since
                 .entry((seen.seat, &seen.concept))
                 .or_default()
-                .add_result(seen.has_it);
+                .results
+                .add(seen.has_it);
         }
     }
     for count in &reports.practice {
         if counts(count.seat, &count.concept, count.date) {
-            let sums = &mut since
+            since
                 .entry((count.seat, &count.concept))
                 .or_default()
-                .practice;
-            add_practice(sums, count);
+                .practice
+                .add(count);
         }
     }
     let (mut sure, mut unsure) = (Vec::new(), Vec::new());
@@ -133,8 +124,8 @@ fn mismatches(
         let Some((_, rating)) = last.get(&(seat, concept)).copied() else {
             continue;
         };
-        let right = results[0] + practice[0];
-        let wrong = results[1] + practice[1] + practice[2];
+        let right = results.right + practice.alone;
+        let wrong = results.wrong + practice.with_help + practice.wrong;
         let (list, weight) = if !rating.needs_help() && wrong > right && wrong >= AGAINST_AT_LEAST {
             (&mut sure, wrong - right)
         } else if rating.needs_help() && right > wrong && right >= AGAINST_AT_LEAST {
@@ -176,10 +167,10 @@ fn student_calibration(
     for report in reports.check_ins.iter().filter(|r| r.seat == seat.number) {
         if let (Some(rating), Some(outcome)) = (report.confidence, report.outcome) {
             let own = answers.entry(&report.concept).or_default();
-            match outcome {
-                Outcome::Right => add(&mut own.right, rating, 1),
-                Outcome::Wrong => add(&mut own.wrong, rating, 1),
-                Outcome::NotDone => {}
+            match outcome.is_right() {
+                Some(true) => add(&mut own.right, rating, 1),
+                Some(false) => add(&mut own.wrong, rating, 1),
+                None => {}
             }
         }
     }
@@ -350,7 +341,7 @@ pub(crate) fn student_page_from(
         has_it: at(concept).and_then(|at| reports.has_it(student, at)),
         rating: None,
         outcome: None,
-        practice: [0; 3],
+        practice: PracticeSums::default(),
         seen: None,
         newest_days: i64::MAX,
     };
@@ -362,7 +353,7 @@ pub(crate) fn student_page_from(
         own.rating = report.confidence.or(own.rating);
         own.outcome = report
             .outcome
-            .filter(|o| *o != Outcome::NotDone)
+            .filter(|outcome| outcome.is_right().is_some())
             .or(own.outcome);
         own.newest_days = own.newest_days.min(age(report.date));
     }
@@ -370,7 +361,7 @@ pub(crate) fn student_page_from(
         let own = found
             .entry(&count.concept)
             .or_insert_with(|| begin(&count.concept));
-        add_practice(&mut own.practice, count);
+        own.practice.add(count);
         own.newest_days = own.newest_days.min(age(count.date));
     }
     for seen in reports.observations.iter().filter(|r| r.seat == seat) {

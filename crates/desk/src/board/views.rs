@@ -1,8 +1,7 @@
 //! What the board, a concept's page, a student's page and the comparison show.
 
 use crate::assign::AssignedAmount;
-use crate::estimate::GroupMember;
-use crate::estimate::MisconceptionCount;
+use crate::estimate::{GroupMember, MisconceptionCount, PracticeSums, ResultSums};
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::rating::Confidence;
@@ -70,9 +69,9 @@ pub struct BoardRow {
     /// How many reporters last chose each rating, `NotYet` first.
     pub latest: [u32; 4],
     /// How many reporters last marked right, and wrong.
-    pub results: [u32; 2],
-    /// Practice answers of all students: alone, with help, wrong.
-    pub practice: [u32; 3],
+    pub results: ResultSums,
+    /// Practice answers of all students.
+    pub practice: PracticeSums,
     /// Days since the newest report on it.
     #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
@@ -157,8 +156,8 @@ pub struct StudentReport {
     pub history: Vec<DatedReport>,
     /// Observations, oldest first.
     pub seen: Vec<DatedObservation>,
-    /// Practice answers: alone, with help, wrong.
-    pub practice: [u32; 3],
+    /// Practice answers.
+    pub practice: PracticeSums,
     /// Days since the newest report on it.
     #[ts(type = "number | null")]
     pub newest_days: Option<i64>,
@@ -216,10 +215,10 @@ pub struct Mismatch {
     pub concept: ConceptName,
     /// The last rating.
     pub rating: Confidence,
-    /// Right and wrong results since that rating, by outcomes and observations.
-    pub results: [u32; 2],
-    /// Practice answers since that rating: alone, with help, wrong.
-    pub practice: [u32; 3],
+    /// Results since that rating, by outcomes and observations.
+    pub results: ResultSums,
+    /// Practice answers since that rating.
+    pub practice: PracticeSums,
 }
 
 /// A student's calibration: how well ratings agree with results.
@@ -329,8 +328,8 @@ pub struct StudentConcept {
     pub rating: Option<Confidence>,
     /// The last marked result.
     pub outcome: Option<Outcome>,
-    /// Practice answers: alone, with help, wrong.
-    pub practice: [u32; 3],
+    /// Practice answers.
+    pub practice: PracticeSums,
     /// Whether the student has it, by the last observation.
     pub seen: Option<bool>,
     /// Days since the newest report.

@@ -16,9 +16,9 @@ use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_catalogue::{Catalogue, Language};
 use surefoot_exchange::{
-    ClassSigns, PracticeRules, PublicKey, SealingIdentity, SigningKey, class_id_of, fingerprint,
+    ClassSigns, PublicKey, SealingIdentity, SigningKey, class_id_of, fingerprint,
 };
-use surefoot_record::DeviceId;
+use surefoot_record::{DeviceId, PracticeRules};
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, DeviceState};
 

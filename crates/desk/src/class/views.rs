@@ -4,8 +4,7 @@ use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_exchange::PracticeRules;
-use surefoot_record::ConceptName;
+use surefoot_record::{ConceptName, PracticeRules};
 use ts_rs::TS;
 
 /// A class in a line.

@@ -7,9 +7,9 @@ use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_record::{CountedDates, Counting};
+use surefoot_record::{CheckInSource, CountedDates, Counting};
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{CheckInSource, ObservationRow, PaperCheckIn};
+use surefoot_store::desk::{ObservationRow, PaperCheckIn};
 
 /// The entries of a day: from paper, from devices and from the teacher.
 ///
@@ -59,11 +59,11 @@ pub fn entry_day(
     let dates = CountedDates::of(&facts.year, today);
     let mut devices: BTreeMap<u32, Counting<String, u32>> = BTreeMap::new();
     desk.each_check_in(&class.row.id, Some(date), |row, said| match said {
-        CheckInSource::Device(confidence, outcome) => {
+        CheckInSource::Device(..) => {
             let of_seat = devices
                 .entry(row.seat)
                 .or_insert_with(|| Counting::new(row.seat, dates));
-            of_seat.device(row.concept.to_owned(), row.date, confidence, outcome);
+            of_seat.add(row.concept.to_owned(), row.date, said);
         }
         CheckInSource::Paper(confidence, outcome) => with(row.seat, row.concept, &|cell| {
             cell.rating = confidence;

@@ -88,10 +88,8 @@ impl Reports {
             if let Some(confidence) = report.confidence {
                 evidence.rate(student, concept, of_pass, confidence)?;
             }
-            let right = match report.outcome {
-                Some(Outcome::Right) => true,
-                Some(Outcome::Wrong) => false,
-                Some(Outcome::NotDone) | None => continue,
+            let Some(right) = report.outcome.and_then(Outcome::is_right) else {
+                continue;
             };
             let of = marks.entry((student, concept)).or_default();
             of.push((report.date, right));

@@ -8,7 +8,7 @@ use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rotation::Rotation;
 use surefoot_record::Counting;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{CheckInSource, PracticeReport};
+use surefoot_store::desk::PracticeReport;
 
 /// The pass of every date of a year, computed once.
 pub(crate) struct Passes {
@@ -109,17 +109,10 @@ pub(crate) fn counted(
             return;
         }
         let concept = concepts.number(row.concept);
-        let counting = seats
+        seats
             .entry(row.seat)
-            .or_insert_with(|| Counting::new(row.seat, dates));
-        match said {
-            CheckInSource::Device(confidence, outcome) => {
-                counting.device(concept, row.date, confidence, outcome)
-            }
-            CheckInSource::Paper(confidence, outcome) => {
-                counting.paper(concept, row.date, confidence, outcome)
-            }
-        };
+            .or_insert_with(|| Counting::new(row.seat, dates))
+            .add(concept, row.date, said);
     })?;
     let mut practice: Vec<PracticeReport> = Vec::new();
     desk.each_practice(&class.row.id, |line| {

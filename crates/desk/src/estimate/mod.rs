@@ -11,16 +11,6 @@ pub use misconceptions::OTHER_MISCONCEPTION;
 pub(crate) use misconceptions::misconceptions;
 pub use views::*;
 
-use surefoot_store::desk::PracticeReport;
-
-/// Adds practice answers: alone, with help, wrong.
-pub(crate) fn add_practice(sums: &mut [u32; 3], report: &PracticeReport) {
-    let [alone, with_help, wrong] = sums;
-    *alone = alone.saturating_add(report.alone);
-    *with_help = with_help.saturating_add(report.with_help);
-    *wrong = wrong.saturating_add(report.wrong);
-}
-
 /// Counts how often the thread of a test estimates a class.
 #[cfg(test)]
 pub(crate) mod fits {

@@ -1,7 +1,47 @@
 //! Values of the estimate that several screens show.
 
 use serde::{Deserialize, Serialize};
+use surefoot_store::desk::PracticeReport;
 use ts_rs::TS;
+
+/// Sums of results: outcomes and observations.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ResultSums {
+    /// Right.
+    pub right: u32,
+    /// Wrong.
+    pub wrong: u32,
+}
+
+impl ResultSums {
+    pub(crate) fn add(&mut self, right: bool) {
+        let sum = if right {
+            &mut self.right
+        } else {
+            &mut self.wrong
+        };
+        *sum = sum.saturating_add(1);
+    }
+}
+
+/// Sums of practice answers.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct PracticeSums {
+    /// Right without help.
+    pub alone: u32,
+    /// Right with help.
+    pub with_help: u32,
+    /// Wrong.
+    pub wrong: u32,
+}
+
+impl PracticeSums {
+    pub(crate) fn add(&mut self, report: &PracticeReport) {
+        self.alone = self.alone.saturating_add(report.alone);
+        self.with_help = self.with_help.saturating_add(report.with_help);
+        self.wrong = self.wrong.saturating_add(report.wrong);
+    }
+}
 
 /// A misconception and how often it led to an answer.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]

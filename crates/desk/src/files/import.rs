@@ -17,11 +17,10 @@ use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
-use std::io::Read;
 use surefoot_catalogue::ConceptId;
 use surefoot_exchange::{
-    Checked, CheckedHandIn, Flag, HAND_IN_CAPS, HandIn, HandInExpectations, OpenedHandIn,
-    PublicKey, QuarantinedHandIn, Refusal, SealingIdentity, open_hand_in,
+    Checked, CheckedHandIn, Flag, HandIn, HandInExpectations, OpenedHandIn, PublicKey,
+    QuarantinedHandIn, Refusal, SealingIdentity,
 };
 use surefoot_record::{ClassId, SeatToken};
 use surefoot_store::DeskStore;
@@ -41,18 +40,6 @@ struct ImportClass {
     class: OpenClass,
     identity: SealingIdentity,
     concepts: BTreeSet<ConceptId>,
-}
-
-/// Opens hand-ins of the classes of a desk.
-pub struct Opener {
-    identities: Vec<SealingIdentity>,
-}
-
-impl Opener {
-    /// Opens one file.
-    pub fn open(&self, bytes: Result<impl Read, Refusal>) -> Result<OpenedHandIn, Refusal> {
-        open_hand_in(bytes?, &self.identities, &HAND_IN_CAPS)
-    }
 }
 
 impl<'a> Import<'a> {
@@ -78,15 +65,13 @@ impl<'a> Import<'a> {
         })
     }
 
-    /// Returns what opens the files of this import. Opening is half of the work on a file and
-    /// needs no desk, so another thread can do it.
+    /// Returns the identities that open the files of this import. Opening is half of the work on
+    /// a file and needs no desk, so another thread can do it.
     #[must_use]
-    pub fn opener(&self) -> Opener {
-        Opener {
-            identities: (self.classes.iter())
-                .map(|class| class.identity.clone())
-                .collect(),
-        }
+    pub fn identities(&self) -> Vec<SealingIdentity> {
+        (self.classes.iter())
+            .map(|class| class.identity.clone())
+            .collect()
     }
 
     /// Imports one opened file and stores its line of the import report. A refused file changes
@@ -154,7 +139,7 @@ impl<'a> Import<'a> {
             None => Standing::default(),
         };
         let title = Some(class.class.row.title.clone());
-        let (checked, seat) = match (self.check(class, opened, standing.state)?, seat) {
+        let (checked, seat) = match (self.check(class, opened, standing.state), seat) {
             (Ok(checked), Some(seat)) => (checked, seat),
             (checked, _) => {
                 let mut report = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
@@ -229,7 +214,7 @@ impl<'a> Import<'a> {
         class: &ImportClass,
         opened: OpenedHandIn,
         state: DeviceState,
-    ) -> Result<Result<Checked, Refusal>, DeskError> {
+    ) -> Result<Checked, Refusal> {
         let keys: BTreeSet<PublicKey> = (state == DeviceState::Accepted)
             .then(|| opened.device_key().clone())
             .into_iter()
@@ -240,7 +225,7 @@ impl<'a> Import<'a> {
             seats.insert(opened.seat().clone(), keys);
         }
         let year = &class.class.facts.year;
-        Ok(opened.check(
+        opened.check(
             &HandInExpectations {
                 class_id: &class.id,
                 first_day: year.first_day,
@@ -249,7 +234,7 @@ impl<'a> Import<'a> {
                 concepts: &class.concepts,
             },
             self.today,
-        ))
+        )
     }
 
     /// Keeps a hand-in of an accepted device, and adds its record to the reports.

@@ -9,8 +9,6 @@ mod views;
 
 pub use bounds::{MOST_ACCEPTED_DEVICES, MOST_QUARANTINED_DEVICES};
 pub use class_key::{export_class, import_class, read_class_key};
-pub use import::{
-    Import, Opener, decide_device, discard_device, import_lines, imports, undo_import,
-};
+pub use import::{Import, decide_device, discard_device, import_lines, imports, undo_import};
 pub use pack::{ClassPackFile, make_class_pack};
 pub use views::*;

@@ -8,12 +8,11 @@ use super::views::{
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule};
-use crate::estimate::{GroupMember, MisconceptionCount, Reports, add_practice};
+use crate::estimate::{GroupMember, MisconceptionCount, PracticeSums, Reports};
 use crate::sample::{SampleExercise, sample};
 use chrono::{Datelike, NaiveDate};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
-use surefoot_catalogue::rating::Outcome;
 use surefoot_exercises::Level;
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_store::DeskStore;
@@ -332,13 +331,13 @@ fn page_member(
             .iter()
             .filter(|r| r.seat == seat.number && r.concept == *id)
     };
-    let mut practice = [0; 3];
+    let mut practice = PracticeSums::default();
     for count in reports
         .practice
         .iter()
         .filter(|r| r.seat == seat.number && r.concept == *id)
     {
-        add_practice(&mut practice, count);
+        practice.add(count);
     }
     Some(PageMember {
         seat: seat.number,
@@ -347,7 +346,7 @@ fn page_member(
         rating: own().filter_map(|r| r.confidence).next_back(),
         outcome: own()
             .filter_map(|r| r.outcome)
-            .rfind(|o| *o != Outcome::NotDone),
+            .rfind(|outcome| outcome.is_right().is_some()),
         practice,
     })
 }

@@ -1,7 +1,6 @@
 //! What the Groups screen shows and sends.
 
-use crate::estimate::GroupMember;
-use crate::estimate::MisconceptionCount;
+use crate::estimate::{GroupMember, MisconceptionCount, PracticeSums};
 use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
@@ -193,8 +192,8 @@ pub struct PageMember {
     pub rating: Option<Confidence>,
     /// The last marked result.
     pub outcome: Option<Outcome>,
-    /// Practice answers: alone, with help, wrong.
-    pub practice: [u32; 3],
+    /// Practice answers.
+    pub practice: PracticeSums,
 }
 
 /// A prerequisite that members lack.

@@ -7,7 +7,14 @@ use surefoot_catalogue::Language;
 const TODAY: &str = "2026-09-28";
 
 fn of(desk: &Desk) -> Board {
-    board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap()
+    board(
+        &desk.store,
+        &desk.open(),
+        &[],
+        Language::first(),
+        date(TODAY),
+    )
+    .unwrap()
 }
 
 fn row(desk: &Desk, concept: &str) -> BoardRow {

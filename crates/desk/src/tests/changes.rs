@@ -11,7 +11,8 @@ use crate::{CopyClass, Import, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_exchange::{PracticeRules, Refusal};
+use surefoot_exchange::Refusal;
+use surefoot_record::PracticeRules;
 use surefoot_store::desk::GroupRoomRow;
 
 #[test]
@@ -45,7 +46,7 @@ fn the_year_moves_and_moves_back_without_losing_anything() {
     desk.rate(1, "2026-08-31", &concept, 0);
     let before = set_up();
     let rated = || {
-        board(&desk.store, &desk.open(), Language::first(), today)
+        board(&desk.store, &desk.open(), &[], Language::first(), today)
             .unwrap()
             .rows
             .iter()

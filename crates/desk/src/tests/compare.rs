@@ -42,7 +42,11 @@ fn sure_but_wrong_and_right_but_unsure_are_told_from_the_last_rating_on() {
     let seats = |list: &[crate::Mismatch]| list.iter().map(|m| m.student.seat).collect::<Vec<_>>();
     assert_eq!(seats(&found.sure_but_wrong), [1]);
     assert_eq!(seats(&found.unsure_but_right), [2]);
-    assert_eq!(found.sure_but_wrong[0].practice, [0, 0, 3]);
+    let practice = found.sure_but_wrong[0].practice;
+    assert_eq!(
+        (practice.alone, practice.with_help, practice.wrong),
+        (0, 0, 3)
+    );
     assert_eq!(found.sure_but_wrong[0].rating, Confidence::CouldTeach);
 }
 

@@ -70,7 +70,14 @@ fn paper_stands_above_a_device_for_what_is_on_it_and_goes_again() {
     let concept = desk.concept(0);
     desk.rate(1, DAY, &concept, 3);
     let latest = || {
-        let board = board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap();
+        let board = board(
+            &desk.store,
+            &desk.open(),
+            &[],
+            Language::first(),
+            date(TODAY),
+        )
+        .unwrap();
         let row = board
             .rows
             .into_iter()
@@ -78,7 +85,7 @@ fn paper_stands_above_a_device_for_what_is_on_it_and_goes_again() {
             .unwrap();
         (
             row.latest,
-            row.results,
+            [row.results.right, row.results.wrong],
             row.reporters,
             board.seats_reporting,
         )
@@ -135,7 +142,14 @@ fn an_observation_counts_as_a_result_and_can_be_taken_back() {
     // With a result, shares are known from the start.
     desk.rate_and_mark(1, DAY, &desk.concept(1), 1, false);
     let share = || {
-        let board = board(&desk.store, &desk.open(), Language::first(), date(TODAY)).unwrap();
+        let board = board(
+            &desk.store,
+            &desk.open(),
+            &[],
+            Language::first(),
+            date(TODAY),
+        )
+        .unwrap();
         board
             .rows
             .into_iter()

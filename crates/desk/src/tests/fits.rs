@@ -3,9 +3,8 @@
 use super::{Desk, date};
 use crate::estimate::fits;
 use crate::{
-    GroupEffort, GroupWishes, board, board_of, comparison, concept_reports, group_page,
-    groups_desk, plan_groups, score_groups, seat_practice, share_table, student_page,
-    student_pages, talk,
+    GroupEffort, GroupWishes, board, comparison, concept_reports, group_page, groups_desk,
+    plan_groups, score_groups, seat_practice, share_table, student_page, student_pages, talk,
 };
 use surefoot_catalogue::Language;
 
@@ -22,11 +21,11 @@ fn a_call_estimates_the_class_once() {
     let counts = [
         (
             "board",
-            fits::during(|| board(store, &class, language, today).unwrap()),
+            fits::during(|| board(store, &class, &[], language, today).unwrap()),
         ),
         (
             "board of a group",
-            fits::during(|| board_of(store, &class, &[1, 2], language, today).unwrap()),
+            fits::during(|| board(store, &class, &[1, 2], language, today).unwrap()),
         ),
         (
             "concept",

@@ -2,9 +2,8 @@
 
 use super::{Desk, date};
 use crate::{
-    DeskError, GroupEffort, board, board_of, concept_reports, group_page, groups_desk,
-    keep_group_wishes, keep_groups, plan_groups, record_group, remove_seat, score_groups,
-    set_taught_from,
+    DeskError, GroupEffort, board, concept_reports, group_page, groups_desk, keep_group_wishes,
+    keep_groups, plan_groups, record_group, remove_seat, score_groups, set_taught_from,
 };
 use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
 use surefoot_catalogue::Language;
@@ -296,7 +295,7 @@ fn the_board_of_a_group_counts_only_its_seats() {
     let class = desk.open();
     let today = date(TODAY);
     let row = |group: &[u32]| {
-        let board = board_of(&desk.store, &class, group, Language::first(), today).unwrap();
+        let board = board(&desk.store, &class, group, Language::first(), today).unwrap();
         board
             .rows
             .into_iter()
@@ -311,8 +310,5 @@ fn the_board_of_a_group_counts_only_its_seats() {
     assert!(low.has_it.unwrap() < all.has_it.unwrap());
     assert!(high.has_it.unwrap() > all.has_it.unwrap());
     assert!(low.low.unwrap() <= low.has_it.unwrap() && low.has_it.unwrap() <= low.high.unwrap());
-    let whole = board(&desk.store, &class, Language::first(), today).unwrap();
-    let same = board_of(&desk.store, &class, &[], Language::first(), today).unwrap();
-    assert_eq!(whole, same);
-    assert!(board_of(&desk.store, &class, &[77], Language::first(), today).is_err());
+    assert!(board(&desk.store, &class, &[77], Language::first(), today).is_err());
 }

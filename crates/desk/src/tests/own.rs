@@ -8,7 +8,7 @@ use crate::{
 };
 use surefoot_catalogue::rating::AnswerResult;
 use surefoot_catalogue::{Language, Strand};
-use surefoot_exchange::{CLASS_PACK_CAPS, CLASS_PACK_FORMAT, Refusal, open_pack, sign_pack};
+use surefoot_exchange::{CLASS_PACK_FORMAT, Refusal, open_pack, sign_pack};
 use surefoot_exercises::bank::{BankFile, OWN_VERSION};
 use surefoot_exercises::{Answer, Response, mark, response_for};
 use surefoot_store::{Durability, StudentStore};
@@ -307,11 +307,11 @@ fn a_concept_without_made_exercises_is_practised_by_own_ones_alone() {
 fn a_pack_without_own_exercises_does_not_name_them() {
     let (desk, _) = with_two();
     let with = make_class_pack(&desk.store, &desk.open(), date(TODAY)).unwrap();
-    let opened = open_pack(with.bytes.as_slice(), &CLASS_PACK_CAPS).unwrap();
+    let opened = open_pack(with.bytes.as_slice()).unwrap();
     assert_eq!(opened.content().exercises.len(), 2);
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     let plain = make_class_pack(&desk.store, &desk.open(), date(TODAY)).unwrap();
-    let pack = open_pack(plain.bytes.as_slice(), &CLASS_PACK_CAPS).unwrap();
+    let pack = open_pack(plain.bytes.as_slice()).unwrap();
     let json = serde_json::to_string(pack.content()).unwrap();
     assert!(!json.contains("exercises"));
 }
@@ -321,7 +321,7 @@ fn a_pack_of_another_format_or_with_a_wrong_key_is_not_signed() {
     let (desk, _) = with_two();
     let class = desk.open();
     let made = make_class_pack(&desk.store, &class, date(TODAY)).unwrap();
-    let pack = open_pack(made.bytes.as_slice(), &CLASS_PACK_CAPS).unwrap();
+    let pack = open_pack(made.bytes.as_slice()).unwrap();
     let key = surefoot_exchange::SigningKey::from_seed(&class.row.signing_seed);
     for format in [0, CLASS_PACK_FORMAT + 1] {
         let wrong = surefoot_exchange::ClassPack {

@@ -8,16 +8,18 @@ use crate::{
     EntryMade, EntryValue, Import, board, comparison, group_page, join_slips, make_class_pack,
     make_entry, set_taught_from,
 };
+use chrono::NaiveDate;
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::collections::BTreeMap;
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 use surefoot_catalogue::{ConceptId, Language};
+use surefoot_exchange::open_hand_in;
 use surefoot_record::{AnswerCount, CheckIn, MisconceptionCode, Said};
 use surefoot_store::student::PracticeAnswer;
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::practice_views::PracticeStep;
-use surefoot_student::{Joined, NewStudent, Tapped};
+use surefoot_student::{Joined, NewStudent, Tap};
 
 const TODAY: &str = "2026-09-04";
 const DAYS: [&str; 3] = ["2026-08-31", "2026-09-01", "2026-09-02"];
@@ -128,29 +130,50 @@ impl World {
         surefoot_student::joined(&self.devices[device]).unwrap()
     }
 
-    fn shown(&self, device: usize, day: usize) -> Tapped {
+    fn shown(&self, device: usize, day: usize) -> Tap {
         let (store, joined) = (&self.devices[device], self.joined(device));
         let today = surefoot_student::today(store, &joined, date(TODAY), Some(date(DAYS[day])));
         let today = today.unwrap();
         let concept = (today.concepts.iter())
             .find(|concept| concept.concept.id == self.concepts[day])
             .unwrap();
-        Tapped {
+        Tap {
+            date: today.date,
+            concept: concept.concept.id.clone(),
             confidence: concept.confidence,
             outcome: concept.outcome,
         }
     }
 
-    fn tap(&self, device: usize, day: usize, tapped: Tapped) {
-        surefoot_student::check_in(
-            &self.devices[device],
-            &self.joined(device),
-            date(TODAY),
-            date(DAYS[day]),
-            &self.concepts[day],
-            tapped,
-        )
-        .unwrap();
+    fn catch_up(&self, device: usize) -> Vec<NaiveDate> {
+        let (store, joined) = (&self.devices[device], self.joined(device));
+        surefoot_student::catch_up(store, &joined, date(TODAY)).unwrap()
+    }
+
+    /// The days before today, newest first, on which not every concept is rated; from the first
+    /// day on that has something that counts.
+    fn missed(&self, device: usize, known: &Known) -> Vec<NaiveDate> {
+        let Some(first) = (0..3).find(|day| known.of(*day) != (None, None)) else {
+            return Vec::new();
+        };
+        let joined = self.joined(device);
+        let rated = |concept: &String| {
+            let day = self.concepts.iter().position(|known| known == concept);
+            day.is_some_and(|day| known.of(day).0.is_some())
+        };
+        let days = DAYS.iter().chain(&["2026-09-03"]).map(|day| date(day));
+        let missed = days.skip(first).filter(|day| {
+            let concepts = joined.facts.rotation.concepts_on(&joined.facts.year, *day);
+            !concepts.iter().all(rated)
+        });
+        let mut missed: Vec<NaiveDate> = missed.collect();
+        missed.reverse();
+        missed
+    }
+
+    fn tap(&self, device: usize, tap: &Tap) {
+        let (store, joined) = (&self.devices[device], self.joined(device));
+        surefoot_student::check_in(store, &joined, date(TODAY), tap).unwrap();
     }
 
     fn carry(&self, from: usize) {
@@ -171,7 +194,7 @@ impl World {
                 .unwrap();
         surefoot_student::note_hand_in(&self.devices[device], &made).unwrap();
         let import = Import::begin(&self.desk.store, date(TODAY)).unwrap();
-        let opened = import.opener().open(Ok(made.bytes.as_slice()));
+        let opened = open_hand_in(made.bytes.as_slice(), &import.identities());
         import.take("a.sfhandin", opened).unwrap();
         import.end(false).unwrap();
     }
@@ -207,8 +230,9 @@ proptest! {
             match step {
                 Step::Rate(device, day, value) => {
                     let shown = world.shown(device, day);
-                    world.tap(device, day, Tapped { confidence: value, ..shown });
-                    if shown.confidence != value {
+                    let was = shown.confidence;
+                    world.tap(device, &Tap { confidence: value, ..shown });
+                    if was != value {
                         let mine = &mut known[device];
                         mine.seen += 1;
                         mine.ratings.insert(day, (mine.seen, value));
@@ -216,8 +240,9 @@ proptest! {
                 }
                 Step::Mark(device, day, value) => {
                     let shown = world.shown(device, day);
-                    world.tap(device, day, Tapped { outcome: value, ..shown });
-                    if shown.outcome != value {
+                    let was = shown.outcome;
+                    world.tap(device, &Tap { outcome: value, ..shown });
+                    if was != value {
                         let mine = &mut known[device];
                         mine.seen += 1;
                         mine.outcomes.insert(day, (mine.seen, value));
@@ -243,6 +268,7 @@ proptest! {
                     let shown = world.shown(device, day);
                     prop_assert_eq!((shown.confidence, shown.outcome), known.of(day));
                 }
+                prop_assert_eq!(world.catch_up(device), world.missed(device, known));
             }
             let class = world.desk.open();
             let board = counted(&world.desk.store, &class, date(TODAY)).unwrap().check_ins;
@@ -265,7 +291,7 @@ fn shown_at_the_desk(desk: &Desk, concept: &str, today: &str) -> serde_json::Val
     let (store, class) = (&desk.store, desk.open());
     let (language, today) = (Language::first(), date(today));
     serde_json::json!([
-        board(store, &class, language, today).unwrap(),
+        board(store, &class, &[], language, today).unwrap(),
         comparison(store, &class, language, today).unwrap(),
         group_page(store, &class, language, today, concept, &[1, 2]).unwrap(),
         crate::class_setup(store, &desk.class, language, today).unwrap(),
@@ -378,12 +404,12 @@ fn answered(world: &World, sequence: u32, on: &str) {
 fn the_device_counts_practice_by_the_same_dates_and_an_evening_ends_on_every_date() {
     let world = World::new();
     let (store, joined) = (&world.devices[0], world.joined(0));
-    let tapped = Tapped {
+    let tap = Tap {
         confidence: Some(Confidence::NotYet),
-        outcome: None,
+        ..world.shown(0, 0)
     };
-    world.tap(0, 0, tapped);
-    world.tap(1, 0, tapped);
+    world.tap(0, &tap);
+    world.tap(1, &tap);
     world.carry(1);
     let (ahead, after) = ("2026-12-01", "2027-06-01");
     let counts = |today: &str| {

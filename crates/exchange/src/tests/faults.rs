@@ -12,7 +12,7 @@ fn seal(frame: &[u8]) -> Vec<u8> {
 }
 
 fn open(sealed: &[u8]) -> Result<OpenedHandIn, Refusal> {
-    open_hand_in(sealed, [&class_identity()], &HAND_IN_CAPS)
+    open_hand_in(sealed, [&class_identity()])
 }
 
 fn refusal(sealed: &[u8]) -> Refusal {
@@ -61,7 +61,7 @@ fn the_helpers_make_a_good_file() {
 #[test]
 fn too_large_is_noticed_while_reading_and_without_reading_on() {
     let most_bytes = HAND_IN_CAPS.sealed_bytes;
-    let endless = open_hand_in(std::io::repeat(b'a'), [&class_identity()], &HAND_IN_CAPS);
+    let endless = open_hand_in(std::io::repeat(b'a'), [&class_identity()]);
     assert_eq!(
         endless.unwrap_err(),
         Refusal::TooLarge {
@@ -69,9 +69,9 @@ fn too_large_is_noticed_while_reading_and_without_reading_on() {
             most_bytes
         }
     );
-    let endless = open_pack(std::io::repeat(0), &CLASS_PACK_CAPS);
+    let endless = open_pack(std::io::repeat(0));
     assert!(matches!(endless, Err(Refusal::TooLarge { .. })));
-    let endless = open_carry(std::io::repeat(0), "seven quiet rivers", &CARRY_CAPS);
+    let endless = open_carry(std::io::repeat(0), "seven quiet rivers");
     assert!(matches!(endless, Err(Refusal::TooLarge { .. })));
 }
 
@@ -83,7 +83,7 @@ fn a_reader_that_fails_is_unreadable() {
             Err(std::io::Error::other("gone"))
         }
     }
-    let opened = open_hand_in(Broken, [&class_identity()], &HAND_IN_CAPS);
+    let opened = open_hand_in(Broken, [&class_identity()]);
     assert_eq!(opened.unwrap_err(), Refusal::Unreadable);
 }
 
@@ -126,11 +126,7 @@ fn other_files_are_not_ours() {
     // A carry file is not a hand-in, and a hand-in is not a carry file.
     let carried = carry::seal_carry_at(&carry(), "seven quiet rivers", 10).unwrap();
     assert_eq!(refusal(&carried), Refusal::NotOurs);
-    let opened = open_carry(
-        seal(&good_frame()).as_slice(),
-        "seven quiet rivers",
-        &CARRY_CAPS,
-    );
+    let opened = open_carry(seal(&good_frame()).as_slice(), "seven quiet rivers");
     assert_eq!(opened.unwrap_err(), Refusal::NotOurs);
     // Another kind of frame inside the seal.
     let pack = sign_pack(&pack(), &teacher()).unwrap();
@@ -152,11 +148,11 @@ fn a_header_without_end_is_refused_before_it_is_parsed() {
 
 #[test]
 fn another_class_is_told_apart_by_key_and_by_id() {
-    let sealed = seal_hand_in(&hand_in(), &student(), &other_class_identity().recipient()).unwrap();
+    let sealed = seal_hand_in(hand_in(), &student(), &other_class_identity().recipient()).unwrap();
     assert_eq!(refusal(&sealed), Refusal::WrongClass);
     let mut other = hand_in();
     other.class_id = other_class_id();
-    let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
+    let sealed = seal_hand_in(other, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([student().public()]);
     let checked = open(&sealed)
         .unwrap()
@@ -168,7 +164,7 @@ fn another_class_is_told_apart_by_key_and_by_id() {
 fn an_unknown_seat_is_named() {
     let mut other = hand_in();
     other.seat = draw_seat_token(class_signs(), &[7; 32], 2);
-    let sealed = seal_hand_in(&other, &student(), &class_identity().recipient()).unwrap();
+    let sealed = seal_hand_in(other, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([student().public()]);
     let checked = open(&sealed)
         .unwrap()
@@ -271,7 +267,7 @@ fn a_signature_of_another_kind_or_key_does_not_count() {
     let other = SigningKey::from_seed(&[60; 32]);
     let frame = frame::write(Kind::HandIn, good_json().as_bytes(), &other, Some(16_384)).unwrap();
     assert_eq!(refusal(&seal(&frame)), bad("device_key"));
-    let stranger = seal_hand_in(&hand_in(), &other, &class_identity().recipient());
+    let stranger = seal_hand_in(hand_in(), &other, &class_identity().recipient());
     assert_eq!(stranger.unwrap_err(), bad("device_key"));
 }
 
@@ -438,9 +434,28 @@ fn deep_json_and_huge_counts_are_refused_within_the_caps() {
         })
         .collect();
     assert_eq!(
-        seal_hand_in(&many, &student(), &class_identity().recipient()).unwrap_err(),
+        seal_hand_in(many, &student(), &class_identity().recipient()).unwrap_err(),
         Refusal::TooManyEntries { most: 20_000 }
     );
+}
+
+#[test]
+fn what_could_not_be_opened_is_not_sealed() {
+    // A date that is not written as YYYY-MM-DD.
+    let mut far = hand_in();
+    far.check_ins[0].date = chrono::NaiveDate::from_ymd_opt(10_000, 1, 1).unwrap();
+    let sealed = seal_hand_in(far, &student(), &class_identity().recipient());
+    assert_eq!(sealed.unwrap_err(), bad("content"));
+    // A value nested too deeply, and a text that is too long.
+    let seal = |body: serde_json::Value| {
+        let mut carry = carry();
+        carry.store.body = body;
+        carry::seal_carry_at(&carry, "seven quiet rivers", 10).unwrap_err()
+    };
+    let deep = (0..30).fold(serde_json::json!(1), |inner, _| serde_json::json!([inner]));
+    assert_eq!(seal(deep), bad("nesting"));
+    let long = "x".repeat(CARRY_CAPS.text_bytes + 1);
+    assert_eq!(seal(serde_json::json!(long)), bad("text"));
 }
 
 #[test]
@@ -454,7 +469,7 @@ fn odd_dates_and_unknown_concepts_are_kept_and_flagged() {
         .push(check_in(8, "1970-01-01", CONCEPTS[0], 9, 3));
     odd.check_ins
         .push(check_in(8, "2026-09-09", "g5-volume", 10, 3));
-    let sealed = seal_hand_in(&odd, &student(), &class_identity().recipient()).unwrap();
+    let sealed = seal_hand_in(odd, &student(), &class_identity().recipient()).unwrap();
     let facts = Facts::with_keys([student().public()]);
     let Checked::Accepted(checked) = open(&sealed)
         .unwrap()
@@ -483,7 +498,7 @@ fn odd_dates_and_unknown_concepts_are_kept_and_flagged() {
 #[test]
 fn a_class_pack_with_a_fault_is_refused_by_name() {
     let good = sign_pack(&pack(), &teacher()).unwrap();
-    let open = |bytes: &[u8]| open_pack(bytes, &CLASS_PACK_CAPS).expect_err("taken");
+    let open = |bytes: &[u8]| open_pack(bytes).expect_err("taken");
     for length in 0..good.len() {
         let expected: &[Refusal] = match length {
             0 => &[Refusal::NotOurs],

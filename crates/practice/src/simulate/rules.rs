@@ -112,12 +112,11 @@ fn grade_of_answer(result: AnswerResult) -> Grade {
 /// Returns the grade of a self-marked outcome for plain FSRS. A right outcome counts as helped
 /// if the student's own rating says that help was needed.
 fn grade_of_class_result(outcome: Option<Outcome>, confidence: Confidence) -> Option<Grade> {
-    match outcome? {
-        Outcome::NotDone => None,
-        Outcome::Wrong => Some(Grade::Wrong),
-        Outcome::Right if confidence.needs_help() => Some(Grade::Helped),
-        Outcome::Right => Some(Grade::Alone),
-    }
+    Some(match outcome?.is_right()? {
+        false => Grade::Wrong,
+        true if confidence.needs_help() => Grade::Helped,
+        true => Grade::Alone,
+    })
 }
 
 impl<'a> Rule<'a> {
@@ -224,7 +223,7 @@ impl<'a> Rule<'a> {
             let rating = note.confidence.index() as f64;
             self.rival_mut(student).memo_mut(note.concept).rating = rating;
             if let Some(grade) = grade_of_class_result(note.outcome, note.confidence) {
-                let right = note.outcome == Some(Outcome::Right);
+                let right = note.outcome.and_then(Outcome::is_right) == Some(true);
                 self.remember(student, note.concept, day, right);
                 self.state(student, note.concept, day, grade)?;
             }

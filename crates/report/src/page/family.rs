@@ -4,7 +4,7 @@ use super::{Draft, Drafted, RatedLine, ReportPage, ReportPart, phrases};
 use chrono::NaiveDate;
 use surefoot_catalogue::Locale;
 use surefoot_catalogue::rotation::Phase;
-use surefoot_desk::{StudentConcept, StudentPage};
+use surefoot_desk::{PracticeSums, StudentConcept, StudentPage};
 
 /// Concepts in the list of those that go well, and of those that need time.
 const MOST_WELL: usize = 5;
@@ -63,10 +63,14 @@ pub fn family_page(
         draft.put(ReportPart::Ratings { lines });
     }
     draft.heading("report-family-practice")?;
-    let [alone, helped, wrong] = page.concepts.iter().fold([0_u32; 3], |sum, c| {
-        let [alone, helped, wrong] = c.practice;
-        [sum[0] + alone, sum[1] + helped, sum[2] + wrong]
-    });
+    let sum = |of: fn(&PracticeSums) -> u32| -> u32 {
+        page.concepts.iter().map(|c| of(&c.practice)).sum()
+    };
+    let (alone, helped) = (
+        sum(|practice| practice.alone),
+        sum(|practice| practice.with_help),
+    );
+    let wrong = sum(|practice| practice.wrong);
     if alone + helped + wrong == 0 {
         draft.words("report-family-practice-none", &[])?;
     } else {

@@ -3,8 +3,7 @@
 use crate::words::{Drafted, Words};
 use chrono::{Datelike, NaiveDate};
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::CalibrationVerdict;
-use surefoot_desk::{MisconceptionCount, Trend};
+use surefoot_desk::{CalibrationVerdict, MisconceptionCount, PracticeSums, Trend};
 use surefoot_exercises::Block;
 use surefoot_exercises::text::blocks_text;
 
@@ -42,12 +41,11 @@ pub(crate) fn outcome(w: &Words, outcome: Option<Outcome>) -> Drafted<String> {
 }
 
 /// Practice answers: alone, with help, wrong.
-pub(crate) fn practice(counts: [u32; 3]) -> String {
-    if counts == [0; 3] {
+pub(crate) fn practice(sums: PracticeSums) -> String {
+    if sums == PracticeSums::default() {
         NONE.to_string()
     } else {
-        let [alone, with_help, wrong] = counts;
-        format!("{alone} / {with_help} / {wrong}")
+        format!("{} / {} / {}", sums.alone, sums.with_help, sums.wrong)
     }
 }
 

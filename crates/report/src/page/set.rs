@@ -259,8 +259,10 @@ mod tests {
     use surefoot_catalogue::rating::{Confidence, Outcome};
     use surefoot_catalogue::rotation::Phase;
     use surefoot_catalogue::{Catalogue, Language};
-    use surefoot_desk::GroupMember;
-    use surefoot_desk::{CalibrationVerdict, StudentCalibration, StudentConcept, StudentPage};
+    use surefoot_desk::{
+        CalibrationVerdict, GroupMember, PracticeSums, StudentCalibration, StudentConcept,
+        StudentPage,
+    };
     use surefoot_record::ConceptName;
 
     /// A student with a report on every concept, the longest titles and the longest name.
@@ -315,7 +317,11 @@ mod tests {
                         Confidence::CouldTeach
                     }),
                     outcome: Some(Outcome::Wrong),
-                    practice: [123, 45, 67],
+                    practice: PracticeSums {
+                        alone: 123,
+                        with_help: 45,
+                        wrong: 67,
+                    },
                     seen: Some(false),
                     newest_days: 100,
                 })

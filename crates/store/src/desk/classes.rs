@@ -8,7 +8,7 @@ use rusqlite::params;
 use rusqlite::types::ValueRef;
 use std::collections::BTreeMap;
 use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_exchange::PracticeRules;
+use surefoot_record::PracticeRules;
 
 /// A class as stored.
 #[derive(Clone, PartialEq, Eq)]

@@ -23,7 +23,7 @@ pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};
 pub use report_writer::ReportWriter;
-pub use reports::{CheckInSource, MisconceptionReport, PracticeReport, ReportRow};
+pub use reports::{MisconceptionReport, PracticeReport, ReportRow};
 pub use seats::{DeviceRow, SeatRow};
 pub use teaching::{ObservationRow, PaperCheckIn};
 

@@ -6,9 +6,9 @@ use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::{Row, params};
 use std::collections::BTreeMap;
-use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_catalogue::rating::Confidence;
 use surefoot_record::{
-    AnswerCount, CheckIn, CountedDates, MisconceptionCode, Practice, Record, Said,
+    AnswerCount, CheckIn, CheckInSource, CountedDates, MisconceptionCode, Practice, Record,
 };
 
 /// How a seat's practice of one concept on one date went, for one degree of confidence.
@@ -58,15 +58,6 @@ pub struct ReportRow<'r> {
     pub date: NaiveDate,
     /// Concept.
     pub concept: &'r str,
-}
-
-/// What a row of check-ins says.
-#[derive(Debug, Clone, Copy)]
-pub enum CheckInSource {
-    /// A device handed it in.
-    Device(Option<Said<Confidence>>, Option<Said<Outcome>>),
-    /// The teacher typed it from paper.
-    Paper(Option<Confidence>, Option<Outcome>),
 }
 
 impl DeskStore {

@@ -7,8 +7,9 @@ use super::super::columns::{
 };
 use super::StudentStore;
 use chrono::NaiveDate;
-use rusqlite::{Row, params};
+use rusqlite::{OptionalExtension, Row, params};
 use serde::{Deserialize, Serialize};
+use std::ops::RangeInclusive;
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_record::{CheckIn, DeviceId, MisconceptionCode};
@@ -94,6 +95,36 @@ impl StudentStore {
         )?;
         let rows = query.query_map([], check_in_of)?;
         Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Returns the newest check-in of each device, date and concept on some dates.
+    pub fn check_ins_in(
+        &self,
+        dates: RangeInclusive<NaiveDate>,
+    ) -> Result<Vec<CheckIn>, StoreError> {
+        let mut query = self.connection.prepare_cached(
+            "SELECT device, school_date, concept, confidence_at, confidence, outcome_at, outcome,
+               max(sequence)
+             FROM check_in WHERE school_date BETWEEN ?1 AND ?2
+             GROUP BY device, school_date, concept",
+        )?;
+        let dates = [dates.start().to_string(), dates.end().to_string()];
+        let rows = query.query_map(dates, check_in_of)?;
+        Ok(rows.collect::<Result<_, _>>()?)
+    }
+
+    /// Returns the first of some dates that has a check-in.
+    pub fn first_check_in_date(
+        &self,
+        dates: RangeInclusive<NaiveDate>,
+    ) -> Result<Option<NaiveDate>, StoreError> {
+        let mut query = self.connection.prepare_cached(
+            "SELECT school_date FROM check_in WHERE school_date BETWEEN ?1 AND ?2
+             ORDER BY school_date LIMIT 1",
+        )?;
+        let dates = [dates.start().to_string(), dates.end().to_string()];
+        let date = query.query_row(dates, |row| date_at(row, 0)).optional()?;
+        Ok(date)
     }
 
     /// Returns the newest check-in of each device for one date and concept.

@@ -8,8 +8,7 @@ use rusqlite::types::Type;
 use rusqlite::{OptionalExtension, params};
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_practice::Reason;
-use surefoot_record::MisconceptionCode;
+use surefoot_record::{MisconceptionCode, Reason};
 
 /// The open exercise: all that is needed to show it again after the program was closed.
 #[derive(Debug, Clone, PartialEq, Eq)]

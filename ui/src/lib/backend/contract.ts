@@ -410,11 +410,11 @@ latest: [number, number, number, number],
 /**
  * How many reporters last marked right, and wrong.
  */
-results: [number, number], 
+results: ResultSums, 
 /**
- * Practice answers of all students: alone, with help, wrong.
+ * Practice answers of all students.
  */
-practice: [number, number, number], 
+practice: PracticeSums, 
 /**
  * Days since the newest report on it.
  */
@@ -850,11 +850,7 @@ codes: Array<string>,
 /**
  * The title of its parent in the package; empty in a table.
  */
-under: string, 
-/**
- * Whether it is the parent of other items of the package.
- */
-has_parts: boolean, };
+under: string, };
 export type ConceptId = string;
 export type ConceptMisconception = { 
 /**
@@ -2634,13 +2630,13 @@ concept: ConceptName,
  */
 rating: Confidence, 
 /**
- * Right and wrong results since that rating, by outcomes and observations.
+ * Results since that rating, by outcomes and observations.
  */
-results: [number, number], 
+results: ResultSums, 
 /**
- * Practice answers since that rating: alone, with help, wrong.
+ * Practice answers since that rating.
  */
-practice: [number, number, number], };
+practice: PracticeSums, };
 export type MoveYear = { 
 /**
  * The class.
@@ -3263,9 +3259,9 @@ rating: Confidence | null,
  */
 outcome: Outcome | null, 
 /**
- * Practice answers: alone, with help, wrong.
+ * Practice answers.
  */
-practice: [number, number, number], };
+practice: PracticeSums, };
 export type PartShape = "bar" | "circle";
 export type PassCell = { 
 /**
@@ -3455,6 +3451,19 @@ evenings_most: number,
  */
 test_on?: string | null, };
 export type PracticeStep = { "kind": "exercise" } & OpenExercise | { "kind": "done" } & Summary | { "kind": "nothing_yet" };
+export type PracticeSums = { 
+/**
+ * Right without help.
+ */
+alone: number, 
+/**
+ * Right with help.
+ */
+with_help: number, 
+/**
+ * Wrong.
+ */
+wrong: number, };
 export type PrintOptions = { 
 /**
  * The language of the print.
@@ -4012,6 +4021,15 @@ quarantined: boolean,
  * What the screens show now.
  */
 start: Start, };
+export type ResultSums = { 
+/**
+ * Right.
+ */
+right: number, 
+/**
+ * Wrong.
+ */
+wrong: number, };
 export type RosterClass = { 
 /**
  * Its title in the file, or the file's name; empty if the files name no class.
@@ -4450,9 +4468,9 @@ rating: Confidence | null,
  */
 outcome: Outcome | null, 
 /**
- * Practice answers: alone, with help, wrong.
+ * Practice answers.
  */
-practice: [number, number, number], 
+practice: PracticeSums, 
 /**
  * Whether the student has it, by the last observation.
  */
@@ -4524,9 +4542,9 @@ history: Array<DatedReport>,
  */
 seen: Array<DatedObservation>, 
 /**
- * Practice answers: alone, with help, wrong.
+ * Practice answers.
  */
-practice: [number, number, number], 
+practice: PracticeSums, 
 /**
  * Days since the newest report on it.
  */

@@ -14,7 +14,6 @@ const draft: ConceptDraft = {
   before: [],
   codes: ['OF.4.W.1'],
   under: 'Measuring water',
-  has_parts: false,
 };
 
 test('a draft is found by its words, its code and its heading', () => {
