@@ -12,7 +12,8 @@ use proptest::prelude::*;
 use surefoot_catalogue::rating::{AnswerResult, Confidence, Outcome};
 use surefoot_practice::estimate::{Belief, Estimator};
 use surefoot_practice::memory::{Grade, Memory, MemoryState};
-use surefoot_practice::{Assigned, ConceptFacts, Evening, Event, EventKind, Reason, StudentMemory};
+use surefoot_practice::{Assigned, ConceptFacts, Evening, Event, EventKind, StudentMemory};
+use surefoot_record::Reason;
 
 const CONCEPTS: usize = 8;
 

@@ -165,8 +165,7 @@ pub fn check_in(
     if !facts
         .rotation
         .concepts_on(&facts.year, date)
-        .iter()
-        .any(|concept| *concept == tap.concept)
+        .contains(&tap.concept)
     {
         return Err(StudentError::NoSuchConcept);
     }
