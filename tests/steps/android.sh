@@ -14,7 +14,7 @@ command -v java >/dev/null || system_packages default-jre-headless
 tools=$CARGO_TARGET_DIR/android
 fetch() {
   [ -d "$tools/node_modules" ] || rm -f "$STAMPS/android-tools"
-  stamped android-tools tests/android/tools.sh tests/android/stubs.py tests/android/requirements.lock \
+  stamped android-tools tests/android/tools.sh tests/android/requirements.lock \
     tests/android/kotlin/package-lock.json -- tests/android/tools.sh "$tools"
 }
 check "screens build" ui_build

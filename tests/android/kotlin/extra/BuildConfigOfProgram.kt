@@ -1,0 +1,5 @@
+package org.surefoot.app
+
+object BuildConfig {
+  const val DEBUG = false
+}

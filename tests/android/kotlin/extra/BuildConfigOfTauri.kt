@@ -1,0 +1,5 @@
+package app.tauri
+
+object BuildConfig {
+  const val DEBUG = false
+}
