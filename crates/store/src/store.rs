@@ -1,6 +1,8 @@
 //! An opened store.
 
-use crate::check::{BUSY_WAIT, IntegrityCheck, StoreKind, check_file, inspect, read_only};
+use crate::check::{
+    BUSY_WAIT, IntegrityCheck, StoreKind, be_alone, check_file, inspect, read_only,
+};
 use crate::copy::copy_into;
 use crate::error::StoreError;
 use crate::migrate;
@@ -105,9 +107,7 @@ impl<K: StoreKind> Store<K> {
         }
         connection.busy_timeout(BUSY_WAIT)?;
         if alone {
-            // Before the first read: then a store with a log is locked as a whole.
-            connection.pragma_update(None, "locking_mode", "EXCLUSIVE")?;
-            connection.execute_batch("BEGIN EXCLUSIVE; COMMIT")?;
+            be_alone(&connection)?;
         }
         let found = inspect::<K>(&connection, integrity)?;
         connection.pragma_update(None, "journal_mode", "WAL")?;
