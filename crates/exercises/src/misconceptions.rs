@@ -32,6 +32,7 @@ mod tests {
     /// Writes the list where `WRITE_MISCONCEPTIONS` is set.
     #[test]
     #[ignore = "makes 250,000 exercises"]
+    #[expect(clippy::disallowed_methods, reason = "writes the list where asked")]
     fn each_concept_has_the_misconceptions_of_its_exercises() {
         let mut found = String::new();
         for concept in concepts_with_exercises() {

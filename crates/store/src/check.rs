@@ -88,6 +88,35 @@ pub(crate) fn refuse_by_header<K: StoreKind>(path: &Path) -> Result<(), StoreErr
     schema_of::<K>(i64::from(kind), i64::from(version), has_tables).map(drop)
 }
 
+/// Checks that no other program or connection has a store open, even if idle: what it writes after
+/// the store was replaced would be lost. The file stays as it is, also a damaged one.
+///
+/// # Errors
+/// [`StoreError::Busy`] if one has.
+pub fn nobody_has_open(path: &Path) -> Result<(), StoreError> {
+    // SQLite would remove the log of an emptied store.
+    if path.metadata().map_or(0, |file| file.len()) == 0 {
+        return Ok(());
+    }
+    let alone = || -> Result<(), StoreError> {
+        let connection = Connection::open_with_flags(path, OpenFlags::SQLITE_OPEN_READ_WRITE)?;
+        connection.busy_timeout(BUSY_WAIT)?;
+        connection.set_db_config(DbConfig::SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, true)?;
+        be_alone(&connection)
+    };
+    match alone() {
+        Err(StoreError::Busy) => Err(StoreError::Busy),
+        // A file that cannot be opened at all, nobody has open.
+        _ => Ok(()),
+    }
+}
+
+/// Locks the store as a whole until the connection is closed. Must come before its first read.
+pub(crate) fn be_alone(connection: &Connection) -> Result<(), StoreError> {
+    connection.pragma_update(None, "locking_mode", "EXCLUSIVE")?;
+    Ok(connection.execute_batch("BEGIN EXCLUSIVE; ROLLBACK")?)
+}
+
 /// Returns the schema version of a store, 0 for an empty file.
 ///
 /// # Errors

@@ -20,6 +20,7 @@ pub mod student;
 #[expect(clippy::disallowed_methods, reason = "compares files that it made")]
 mod tests;
 
+pub use check::nobody_has_open;
 pub use copy::copy_file;
 pub use desk::DeskStore;
 pub use error::StoreError;

@@ -1,7 +1,8 @@
 //! An opened store.
 
 use crate::check::{
-    BUSY_WAIT, IntegrityCheck, StoreKind, check_file, inspect, read_only, refuse_by_header,
+    BUSY_WAIT, IntegrityCheck, StoreKind, be_alone, check_file, inspect, read_only,
+    refuse_by_header,
 };
 use crate::copy::copy_into;
 use crate::error::StoreError;
@@ -113,9 +114,7 @@ impl<K: StoreKind> Store<K> {
         }
         connection.busy_timeout(BUSY_WAIT)?;
         if alone {
-            // Before the first read: then a store with a log is locked as a whole.
-            connection.pragma_update(None, "locking_mode", "EXCLUSIVE")?;
-            connection.execute_batch("BEGIN EXCLUSIVE; COMMIT")?;
+            be_alone(&connection)?;
         }
         let found = inspect::<K>(&connection, integrity)?;
         connection.pragma_update(None, "journal_mode", "WAL")?;

@@ -1,6 +1,6 @@
 //! Opening, migrating and copying: what cannot be used is refused by name and unchanged.
 
-use super::check::StoreKind;
+use super::check::{StoreKind, nobody_has_open};
 use super::store::StoreConnection;
 use super::{Durability, Store, StoreError, StudentStore};
 use rusqlite::Connection;
@@ -85,6 +85,27 @@ fn a_write_fails_as_busy_while_another_program_writes_and_nothing_is_lost() {
         .unwrap();
     second.add_check_in(&event(3)).unwrap();
     assert_eq!(first.check_ins().unwrap().len(), 3);
+}
+
+#[test]
+fn a_store_that_another_has_open_is_not_had_alone() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("a.sqlite");
+    let other = StudentStore::open(&path, Durability::Full).unwrap();
+    assert!(matches!(nobody_has_open(&path), Err(StoreError::Busy)));
+    drop(other);
+    nobody_has_open(&path).unwrap();
+    let alone = StudentStore::open_alone(&path, Durability::Full).unwrap();
+    let second = StudentStore::open(&path, Durability::Full);
+    assert!(matches!(second, Err(StoreError::Busy)));
+    drop(alone);
+    StudentStore::open(&path, Durability::Full).unwrap();
+    // An empty or damaged file stays as it is.
+    for content in ["", "no store"] {
+        std::fs::write(&path, content).unwrap();
+        nobody_has_open(&path).unwrap();
+        assert_eq!(std::fs::read_to_string(&path).unwrap(), content);
+    }
 }
 
 #[test]

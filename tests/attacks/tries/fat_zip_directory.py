@@ -1,6 +1,5 @@
 """A zip whose directory is fat makes an import slow, as the directory is read for each entry."""
 
-import time
 import zipfile
 
 from outcome import Outcome, need
@@ -23,13 +22,13 @@ def attack(ground):
 
     def seconds(extra_bytes):
         school.desk.pick(zip_of(ground / f"{extra_bytes}.zip", extra_bytes))
-        started = time.monotonic()
+        before = school.desk.cpu_seconds()
         result = school.desk.job(school.desk.call("import_hand_ins", **{"from": "files"}))
         lines = sum(result["report"]["tally"].values())
         need(lines in (1, ENTRIES), f"{lines} lines for {ENTRIES} entries")
-        return time.monotonic() - started
+        return school.desk.cpu_seconds() - before
 
     thin, fat = seconds(4), seconds(60_000)
     size = (ground / "60000.zip").stat().st_size >> 20
-    proof = f"{ENTRIES} entries take {thin:.1f} s, with a directory of {size // 2} MiB {fat:.1f} s"
+    proof = f"{ENTRIES} entries take {thin:.1f} s of a processor, with a directory of {size // 2} MiB {fat:.1f} s"
     return Outcome(fat > 4 * thin + 2, proof)

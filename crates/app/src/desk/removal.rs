@@ -12,8 +12,8 @@ use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use surefoot_desk::ClassSetup;
 use surefoot_desk::OpenClass;
+use surefoot_store::DeskStore;
 use surefoot_store::desk::RemovedRows;
-use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
 /// A removal by its number.
@@ -35,7 +35,7 @@ impl DeskDoor {
         self.context.none_running()?;
         let path = self.context.data().desk();
         // While another program has the desk open, it cannot be written anew; so nothing is removed.
-        let alone = || Ok(DeskStore::open_alone(&path, Durability::Full).map(drop)?);
+        let alone = || Ok(surefoot_store::nobody_has_open(&path)?);
         self.stores.while_closed(&path, alone)?;
         self.with_desk(|desk| {
             let class = surefoot_desk::open_class(desk, class)?;

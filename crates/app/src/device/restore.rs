@@ -13,7 +13,7 @@ use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
 use std::path::{Path, PathBuf};
-use surefoot_store::{DeskStore, Durability, StoreError, StudentStore};
+use surefoot_store::{DeskStore, Durability, StudentStore};
 use ts_rs::TS;
 
 /// A store that was restored.
@@ -34,22 +34,6 @@ pub struct RestoreCopy {
     pub store: StoreName,
     /// The name of the copy.
     pub name: String,
-}
-
-/// Fails with [`CallError::StoreBusy`] while another program has a store open: what it writes
-/// after the store was replaced would be lost. A store that cannot be opened at all may be.
-fn nobody_has_open(store: &StoreName, path: &Path) -> Result<(), CallError> {
-    if !path.exists() {
-        return Ok(());
-    }
-    let opened = match store {
-        StoreName::Desk => DeskStore::open_alone(path, Durability::Full).map(drop),
-        StoreName::Student { .. } => StudentStore::open_alone(path, Durability::Full).map(drop),
-    };
-    match opened {
-        Err(StoreError::Busy) => Err(CallError::StoreBusy),
-        _ => Ok(()),
-    }
 }
 
 impl DeviceDoor {
@@ -130,7 +114,7 @@ impl DeviceDoor {
         }
         written?;
         self.while_closed(store, &path, || {
-            nobody_has_open(store, &path)?;
+            surefoot_store::nobody_has_open(&path)?;
             let moved = self.quarantine(store, &path)?;
             if let Err(error) = part.put(&path) {
                 // The disk failed between the two steps, so the earlier store returns.
