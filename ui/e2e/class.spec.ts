@@ -299,8 +299,9 @@ test('a pacing list as teachers have it is understood before it is taken', async
   await hook('pacing-near-0').selectOption('g4-round');
   await said(page, 'Set these 3 first lessons');
   await hook('pacing-day-first').check();
-  await said(page, 'August 9');
+  await said(page, 'The date is outside the school year');
   await hook('pacing-day-first').uncheck();
+  await said(page, '2 first lessons were found');
   await hook('pacing-near-0').selectOption('g4-round');
   await hook('pacing-set').click();
   await said(page, '3 first lessons were set');
