@@ -84,12 +84,12 @@ test('a locked desk shows nothing and opens where it was left', async ({ page, b
   });
   await test.step('by a key, and back with what was typed', async () => {
     await hook('tab-class').click();
-    await expect(page.locator(`input[value="${NAME}"]`).or(page.getByText(NAME)).first())
-      .toBeVisible();
+    const name = page.getByRole('textbox', { name: 'Name of seat 1' });
+    await expect(name).toHaveValue(NAME);
     await page.getByRole('button', { name: 'Settings' }).focus();
     await page.keyboard.press('l');
     await expect(locked).toBeVisible();
-    await expect(page.getByText(NAME).first()).toBeHidden();
+    await expect(page.getByRole('textbox', { name: 'Name of seat 1' })).toHaveCount(0);
     await expect(hook('tab-class'), 'nothing behind it can be reached').toBeHidden();
     await page.keyboard.press('Escape');
     await page.goBack();
