@@ -20,6 +20,7 @@ mod support;
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::io::Write as _;
+use std::os::unix::fs::MetadataExt as _;
 use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
@@ -475,11 +476,9 @@ fn a_kill_while_the_lock_changes_leaves_the_desk_before_or_after() {
         folder.path().join("acknowledged"),
     );
     copy_folder(&desk.folder.path().join("data"), &data);
-    let (mut chance, mut done, mut before, mut after) = (0x5EED_0003_u64, 0, 0, 0);
-    for _ in 0..kills(12) {
-        chance ^= chance << 13;
-        chance ^= chance >> 7;
-        chance ^= chance << 17;
+    let own = data.join("own");
+    let (mut done, mut before, mut after) = (0, 0, 0);
+    for kill in 0..kills(15) {
         let _ = fs::remove_file(&log);
         let mut child = Command::new(std::env::current_exe().unwrap())
             .args(["--ignored", "--exact", "lock_child", "--test-threads=1"])
@@ -490,7 +489,11 @@ fn a_kill_while_the_lock_changes_leaves_the_desk_before_or_after() {
             .spawn()
             .unwrap();
         wait_for_growth(&log);
-        std::thread::sleep(Duration::from_micros(chance % 2_500_000));
+        let first = place_of(&own);
+        let begun = Instant::now();
+        while !place_of(&own).has_come(first, kill % 5) {
+            assert!(begun.elapsed().as_secs() < 60, "kill {kill} waits in vain");
+        }
         child.kill().unwrap();
         let ended = child.wait().unwrap();
         let signal = std::os::unix::process::ExitStatusExt::signal(&ended);
@@ -525,5 +528,47 @@ fn a_kill_while_the_lock_changes_leaves_the_desk_before_or_after() {
         assert_eq!(left_behind(&data), Vec::<PathBuf>::new());
     }
     println!("{done} changes of the lock; after a kill {before} before, {after} after the change");
-    assert!(done > 0);
+    assert!(
+        before > 0 && after > 0,
+        "kills only on one side of the change"
+    );
+}
+
+/// How far a change of the lock has come, as its files show.
+#[derive(Clone, Copy)]
+struct Place {
+    /// The bytes of the new desk while it has no name.
+    part_bytes: Option<u64>,
+    /// The file that has the desk's name.
+    desk: u64,
+    copies: usize,
+}
+
+fn place_of(own: &Path) -> Place {
+    let entries = |folder: &Path| -> Vec<PathBuf> {
+        let found = fs::read_dir(folder).into_iter().flatten();
+        found.filter_map(|entry| Some(entry.ok()?.path())).collect()
+    };
+    let part = entries(own).into_iter().find(|path| {
+        let name = path.file_name().unwrap().to_string_lossy();
+        name.starts_with(".rewritten-") && name.ends_with(".part")
+    });
+    Place {
+        part_bytes: part.and_then(|path| Some(fs::metadata(path).ok()?.len())),
+        desk: fs::metadata(own.join("desk.sqlite")).map_or(0, |about| about.ino()),
+        copies: entries(&own.join("copies/desk")).len(),
+    }
+}
+
+impl Place {
+    /// Whether a change that began at `first` has come to a step.
+    fn has_come(self, first: Self, step: u32) -> bool {
+        match step {
+            0 => self.part_bytes.is_some(),
+            1 => self.part_bytes.is_some_and(|bytes| bytes > 0),
+            2 => self.desk != first.desk,
+            3 => self.desk != first.desk && self.copies == 0,
+            _ => self.desk != first.desk && self.copies > 0,
+        }
+    }
 }

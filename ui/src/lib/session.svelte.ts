@@ -28,12 +28,26 @@ export function take(next: Start): Start {
   const keep = next.desk_lock.locked && next.world === 'own' && before?.world === 'own';
   state.start = keep ? { ...next, classes: before.classes } : next;
   show();
+  if (!deskLocked()) {
+    const all = waiting;
+    waiting = [];
+    for (const go of all) go();
+  }
   return next;
 }
 
 /** Whether the person's own desk is open on the screens and locked. */
 export function deskLocked(): boolean {
   return state.start?.world === 'own' && state.start.desk_lock.locked;
+}
+
+/** Called when the desk is unlocked. */
+let waiting: (() => void)[] = [];
+
+/** Waits while the desk is locked. */
+export function unlocked(): Promise<void> {
+  if (!deskLocked()) return Promise.resolve();
+  return new Promise((done) => waiting.push(done));
 }
 
 /** Takes over the state of the desk's lock. */

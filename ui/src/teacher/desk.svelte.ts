@@ -11,7 +11,7 @@ import {
   type DeskRoute,
   type Route,
 } from '../lib/router.svelte';
-import { changeSettings, refresh, start } from '../lib/session.svelte';
+import { changeSettings, deskLocked, refresh, start, unlocked } from '../lib/session.svelte';
 import { errorWords } from '../lib/ui';
 import { loadExerciseWords, say } from '../lib/words';
 
@@ -153,7 +153,8 @@ class Desk {
 
   /**
    * Makes a call for an effect. Uses the answer unless the effect has run again or ended
-   * meanwhile. Returns the effect's teardown.
+   * meanwhile. If the desk is locked, makes it again once it is open. Returns the effect's
+   * teardown.
    */
   load<N extends CallName>(
     name: N,
@@ -161,9 +162,17 @@ class Desk {
     use: (found: Calls[N]['out'] | undefined) => void,
   ): () => void {
     let over = false;
-    void this.ask(name, args).then((found) => {
-      if (!over) use(found);
-    });
+    const load = async (): Promise<void> => {
+      const found = await this.ask(name, args);
+      if (over) return;
+      if (found !== undefined || !untrack(deskLocked)) {
+        use(found);
+        return;
+      }
+      await unlocked();
+      if (!over) await load();
+    };
+    void load();
     return () => (over = true);
   }
 

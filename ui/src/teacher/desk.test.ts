@@ -6,7 +6,13 @@ import { desk } from './desk.svelte';
 
 const named = (id: string) => ({ id, title: id }) as ClassSummary;
 const withClasses = (...ids: string[]) =>
-  take({ classes: ids.map(named), students: [], settings: {}, desk_lock: {}, today: '' } as unknown as Start);
+  take({
+    classes: ids.map(named),
+    students: [],
+    settings: {},
+    desk_lock: {},
+    today: '',
+  } as unknown as Start);
 
 async function back() {
   history.back();

@@ -394,10 +394,13 @@ fn a_backup_is_the_way_back_and_the_locked_desk_stays() {
     assert!(done.start.desk_lock.locked && done.start.classes.is_empty());
     assert_eq!(unlock(&desk, WORDS), Unlocked::Open);
     assert_eq!(names(&desk, &class)[0].as_deref(), Some("Amara"));
-    // The desk that it replaced opens without a passphrase, which the teacher is told.
-    assert_eq!(desk.app.device.copies(StoreName::Desk).unwrap().readable, 1);
+    // The desk that it replaced, and its copy of the day, open without a passphrase. The teacher
+    // is told, and a change of the lock wipes them.
+    let readable = |desk: &Device| desk.app.device.copies(StoreName::Desk).unwrap().readable;
+    assert_eq!(readable(&desk), 2);
     assert_eq!(change(&desk, Some(WORDS), Some(OTHER)), Unlocked::Open);
-    assert_eq!(desk.app.device.copies(StoreName::Desk).unwrap().readable, 0);
+    assert_eq!(readable(&desk), 0);
+    assert_eq!(holding(&data, &secrets), Vec::<String>::new());
 }
 
 #[test]
