@@ -180,3 +180,10 @@ def four_by_two_division(s):
 @bound("g4-factor-pairs")
 def within_100(s):
     return 1 <= s["number"] <= 100
+
+
+@task("turned_fact")
+def turned_fact(s):
+    a, b, product = s["fact"]
+    assert a * b == product and sorted(s["asked"]) == sorted((a, b))
+    return math.prod(s["asked"])

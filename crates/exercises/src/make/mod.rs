@@ -3,12 +3,14 @@
 
 mod answers;
 mod draft;
+mod other_kinds;
 
 pub use answers::{
     choice, compare, decimal, division, duration, equation, expression, fraction, mixed, money,
     point, several, time, whole,
 };
 pub use draft::Draft;
+pub use other_kinds::asked_otherwise;
 
 use super::block::Block;
 use super::dice::Dice;

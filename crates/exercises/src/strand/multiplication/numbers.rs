@@ -1,18 +1,17 @@
 //! Patterns, factors, multiples, primes.
 
 use crate::answer::Answer;
-use crate::draw::array;
 use crate::expr::{Expr, equal, num, product, sum};
 use crate::make::{Draft, Generator, Make, keep, says, shows, whole};
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-number-patterns", 1, number_patterns),
-    Generator::new("g4-factor-pairs", 1, factor_pairs),
-    Generator::new("g4-multiples", 1, multiples),
-    Generator::new("g4-prime-composite", 1, prime_composite),
-    Generator::new("g4-pattern-rule", 1, pattern_rule),
+    Generator::new("g3-number-patterns", 2, number_patterns),
+    Generator::new("g4-factor-pairs", 2, factor_pairs),
+    Generator::new("g4-multiples", 2, multiples),
+    Generator::new("g4-prime-composite", 2, prime_composite),
+    Generator::new("g4-pattern-rule", 2, pattern_rule),
 ];
 
 fn number_patterns(m: &mut Make) -> Option<Draft> {
@@ -174,7 +173,6 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
     let mut draft = draft
         .hint(m.say("hint-rows").count("n", n))
         .hint(m.say("hint-try"));
-    draft = draft.hint(array(middle, n / middle));
     for f in &list {
         draft = draft.step(equal(product([num(f), num(n / f)]), num(n)));
     }
