@@ -1,6 +1,7 @@
 //! Handing in: the student's whole record of the year, sealed for the class.
 
 use super::evening::answers_on;
+use super::noticed::Seen;
 use super::views::HandInPreview;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
@@ -125,7 +126,9 @@ fn one_more(count: &mut u32) {
 /// Returns the practice results by device, date and concept.
 pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
     let mut sums: BTreeMap<(DeviceId, NaiveDate, ConceptId), Sums> = BTreeMap::new();
+    let mut seen = Seen::default();
     for answer in store.practice_answers()? {
+        let counted = seen.counts(&answer).cloned();
         let sum = sums
             .entry((answer.device, answer.date, answer.concept))
             .or_default();
@@ -141,7 +144,7 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             AnswerResult::WithHelp => one_more(&mut count.with_help),
             AnswerResult::Wrong => one_more(&mut count.wrong),
         }
-        if let Some(code) = answer.misconception {
+        if let Some(code) = counted {
             one_more(sum.misconceptions.entry(code).or_default());
         }
     }
