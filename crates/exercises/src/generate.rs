@@ -76,10 +76,13 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         .ok_or_else(|| ItemError::NoGenerator {
             concept: concept.chars().take(80).collect(),
         })?;
+    let mut dice = Dice::new(generator.concept, generator.version, level.into(), seed);
     let mut make = Make {
         concept: generator.concept,
         level,
-        dice: Dice::new(generator.concept, generator.version, level.into(), seed),
+        equal: dice.one_in(5),
+        third: dice.from(0..=2) as usize,
+        dice,
     };
     for _ in 0..MOST_DRAWS {
         let Some(draft) = (generator.make)(&mut make) else {

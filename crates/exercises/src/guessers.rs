@@ -10,9 +10,19 @@ use surefoot_catalogue::Locale;
 /// How much better than chance a guesser may be.
 const POINTS: f64 = 0.05;
 
-/// Concepts in which the guesser that always gives the same answer may be better, because
-/// the answers themselves are few: facts of shapes and of places.
-const FEW_ANSWERS: &[&str] = &[];
+/// The same for typed answers and sets of choices, which cannot be guessed by a tap: small
+/// numerators, factors, counts and facts of shapes have few values.
+const TYPED_POINTS: f64 = 0.35;
+
+/// Fewest answers of a concept that are judged.
+const FEWEST: f64 = 60.0;
+
+/// Where the answer is the only number shown: the name of a part gives the number of parts,
+/// and half of the signed numbers are positive.
+const ONLY_NUMBER: &[&str] = &["g3-shape-equal-parts", "g6-signed-meaning"];
+
+const SAME: &str = "always the same";
+const LARGEST: &str = "largest number";
 
 /// Answers of one guesser over a concept's exercises.
 #[derive(Default)]
@@ -116,31 +126,38 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
         .into_iter()
         .flat_map(|level| (0..seeds).map(move |seed| generate(concept, level, seed).unwrap()))
         .collect();
-    let mut keys: BTreeMap<String, usize> = BTreeMap::new();
-    for item in &items {
-        *keys.entry(key_text(item)).or_default() += 1;
-    }
+    // The commonest answer of the taps, and of the others.
+    let commonest = |taps: bool| {
+        let mut keys: BTreeMap<String, usize> = BTreeMap::new();
+        for item in items.iter().filter(|item| item.is_tapped() == taps) {
+            *keys.entry(key_text(item)).or_default() += 1;
+        }
+        keys.into_iter()
+            .max_by_key(|(_, count)| *count)
+            .map(|(key, _)| key)
+            .unwrap_or_default()
+    };
+    let (usual_tap, usual) = (commonest(true), commonest(false));
     let typed: BTreeSet<String> = items
         .iter()
         .filter(|item| !matches!(item.entry, Entry::OneChoice { .. } | Entry::Comparison))
         .map(key_text)
-        .collect();
-    let usual = keys
-        .iter()
-        .max_by_key(|(_, count)| **count)
-        .map(|(key, _)| key.clone())
-        .unwrap_or_default();
-    let picks: Vec<&Item> = items
-        .iter()
-        .filter(|item| matches!(item.entry, Entry::OneChoice { .. } | Entry::Comparison))
         .collect();
     for (nth, item) in items.iter().enumerate() {
         let chance = chance_of(item, typed.len());
         let mut add = |name: &'static str, right: bool| {
             scores.entry(name).or_default().add(right, chance);
         };
-        // The same answer can be given only where it is a choice, or in a box.
-        add("always the same", key_text(item) == usual);
+        let tapped = item.is_tapped();
+        add(
+            if tapped { "always the same tap" } else { SAME },
+            key_text(item)
+                == if tapped {
+                    usual_tap.as_str()
+                } else {
+                    usual.as_str()
+                },
+        );
         match (&item.entry, &item.answer) {
             (Entry::OneChoice { choices }, Answer::OneChoice { index }) => {
                 add("first choice", *index == 0);
@@ -153,7 +170,7 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
                 if let Some(numbers) = numbers {
                     let largest = numbers.iter().copied().reduce(f64::max);
                     add(
-                        "largest number",
+                        "largest choice",
                         largest == numbers.get(*index as usize).copied(),
                     );
                 }
@@ -173,20 +190,19 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
                 add("always >", *sign == crate::expr::Sign::Greater);
             }
             (_, Answer::WholeNumber { value }) => {
-                add(
-                    "largest number",
-                    largest_number(item) == Some(*value as f64),
-                );
+                add(LARGEST, largest_number(item) == Some(*value as f64));
             }
             _ => {}
         }
     }
-    if picks.is_empty() && FEW_ANSWERS.contains(&concept) {
-        scores.remove("always the same");
-    }
     scores
         .into_iter()
-        .filter(|(_, score)| score.above() > POINTS)
+        .filter(|(name, score)| {
+            let typed = matches!(*name, SAME | LARGEST);
+            let exempt = *name == LARGEST && ONLY_NUMBER.contains(&concept);
+            let most = if typed { TYPED_POINTS } else { POINTS };
+            score.count >= FEWEST && score.above() > most && !exempt
+        })
         .map(|(name, score)| (name.to_owned(), score.above()))
         .collect()
 }

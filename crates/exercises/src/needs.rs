@@ -344,6 +344,7 @@ fn messages(code: &str) -> &'static [Message] {
         | "counted-terms-for-constant"
         | "sum-for-constant"
         | "called-parts-coefficients"
+        | "thought-equal-for-some"
         | "unlike-terms-joined" => &[("", &[Letter])],
         "base-times-exponent" | "base-and-exponent-swapped" | "multiplied-before-power" => {
             &[("", &[Power])]
@@ -365,6 +366,8 @@ fn messages(code: &str) -> &'static [Message] {
         | "repeated-length-shown-once" => &[("", &[Dots])],
         "scale-not-used"
         | "bars-swapped"
+        | "rows-swapped"
+        | "one-symbol-short"
         | "bar-one-mark-short"
         | "fraction-part-left-out"
         | "end-mark-read-as-length"
@@ -430,7 +433,11 @@ mod tests {
         ("en", "÷", &[Need::Divide]),
         ("en", "jump", &[Need::Line, Need::LineFromZero]),
         ("es", "salto", &[Need::Line, Need::LineFromZero]),
-        ("en", "tart at 0", &[Need::LineFromZero, Need::Protractor]),
+        (
+            "en",
+            "tart at 0",
+            &[Need::LineFromZero, Need::Protractor, Need::Bars],
+        ),
         ("en", "counting at 0", &[Need::LineFromZero]),
         ("en", "a letter", &[Need::Letter, Need::SideBySide]),
         ("es", "una letra", &[Need::Letter, Need::SideBySide]),
@@ -444,7 +451,11 @@ mod tests {
         ("en", "dollar", &[Need::Money]),
         ("es", "dólar", &[Need::Money]),
         ("en", "symbol", &[Need::Bars]),
-        ("en", " bar ", &[Need::Bars, Need::Fraction]),
+        (
+            "en",
+            " bar ",
+            &[Need::Bars, Need::Fraction, Need::EqualFractions],
+        ),
         ("en", "ind the signs", &[Need::Negative]),
         ("en", "face the greater", &[Need::Comparison]),
         ("en", "side of the sign", &[Need::Comparison]),

@@ -41,7 +41,6 @@ g3-fraction-name-step-shade = { $shaded ->
 g3-fraction-name-step-name = So the fraction is { $fraction }.
 
 g3-fraction-unit-on-line-ask-first = What fraction is at the point?
-g3-fraction-unit-on-line-ask-parts = The first mark after 0 is { $fraction }. How many equal parts are there from 0 to 1?
 g3-fraction-unit-on-line-ask-mark = Put a point at { $fraction }.
 g3-fraction-unit-on-line-hint-equal = The parts from 0 to 1 are all the same size.
 g3-fraction-unit-on-line-hint-count = Count the spaces, not the marks.

@@ -3,7 +3,6 @@ parity-odd = Odd
 parity-unknown = You cannot know
 number-prime = Prime
 number-composite = Composite
-number-neither = Neither one
 ordinal-4 = fourth
 ordinal-5 = fifth
 ordinal-6 = sixth
@@ -161,16 +160,19 @@ g4-multi-step-stories-step-rest-3 = The answer is what is left over: { $answer }
 
 g3-number-patterns-ask-next = What number comes next? { $terms }
 g3-number-patterns-ask-parity = Is { $work } even or odd?
+g3-number-patterns-ask-parity-box = There is a number in the box. Is { $work } even or odd?
 g3-number-patterns-hint-gap = How far is it from one number to the next?
 g3-number-patterns-hint-up = The rule is: add { $step }.
 g3-number-patterns-hint-down = The rule is: take away { $step }.
 g3-number-patterns-hint-pairs = An even number can be put in pairs.
 g3-number-patterns-hint-last-digit = Look only at the last digits.
+g3-number-patterns-hint-try-both = Put an even number in the box. Then put in an odd one.
 g3-number-patterns-rule-odd-times-odd = An odd number times an odd number is odd.
 g3-number-patterns-rule-even-times = An even number times any number is even.
 g3-number-patterns-rule-same-plus = Two even numbers, or two odd numbers, have an even sum.
 g3-number-patterns-rule-even-plus-odd = An even number plus an odd number is odd.
 g3-number-patterns-step-check = Check: { $work }.
+g3-number-patterns-step-unknown = One comes out even, the other odd. So you cannot know.
 
 g4-factor-pairs-ask-which = Which of these are factors of { $n }? Choose all.
 g4-factor-pairs-ask-count = How many factor pairs does { $n } have?

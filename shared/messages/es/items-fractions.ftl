@@ -41,7 +41,6 @@ g3-fraction-name-step-shade = { $shaded ->
 g3-fraction-name-step-name = Así que la fracción es { $fraction }.
 
 g3-fraction-unit-on-line-ask-first = ¿Qué fracción está en el punto?
-g3-fraction-unit-on-line-ask-parts = La primera marca después de 0 es { $fraction }. ¿Cuántas partes iguales hay de 0 a 1?
 g3-fraction-unit-on-line-ask-mark = Pon un punto en { $fraction }.
 g3-fraction-unit-on-line-hint-equal = Las partes de 0 a 1 son todas del mismo tamaño.
 g3-fraction-unit-on-line-hint-count = Cuenta los espacios, no las marcas.

@@ -3,7 +3,6 @@ parity-odd = Impar
 parity-unknown = No se puede saber
 number-prime = Primo
 number-composite = Compuesto
-number-neither = Ninguno de los dos
 ordinal-4 = cuarto
 ordinal-5 = quinto
 ordinal-6 = sexto
@@ -161,16 +160,19 @@ g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
 
 g3-number-patterns-ask-next = ¿Qué número sigue? { $terms }
 g3-number-patterns-ask-parity = ¿Es { $work } par o impar?
+g3-number-patterns-ask-parity-box = Hay un número en el cuadro. ¿Es { $work } par o impar?
 g3-number-patterns-hint-gap = ¿Cuánto hay de un número al siguiente?
 g3-number-patterns-hint-up = La regla es: suma { $step }.
 g3-number-patterns-hint-down = La regla es: resta { $step }.
 g3-number-patterns-hint-pairs = Un número par se puede poner en parejas.
 g3-number-patterns-hint-last-digit = Mira solo las últimas cifras.
+g3-number-patterns-hint-try-both = Pon un número par en el cuadro. Luego pon uno impar.
 g3-number-patterns-rule-odd-times-odd = Impar por impar es impar.
 g3-number-patterns-rule-even-times = Par por cualquier número es par.
 g3-number-patterns-rule-same-plus = Dos pares, o dos impares, suman un par.
 g3-number-patterns-rule-even-plus-odd = Par más impar es impar.
 g3-number-patterns-step-check = Comprueba: { $work }.
+g3-number-patterns-step-unknown = Uno da par y el otro da impar. Así que no se puede saber.
 
 g4-factor-pairs-ask-which = ¿Cuáles de estos son factores de { $n }? Elige todos.
 g4-factor-pairs-ask-count = ¿Cuántos pares de factores tiene { $n }?

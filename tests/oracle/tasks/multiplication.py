@@ -187,3 +187,12 @@ def turned_fact(s):
     a, b, product = s["fact"]
     assert a * b == product and sorted(s["asked"]) == sorted((a, b))
     return math.prod(s["asked"])
+
+
+@task("parity_of_unknown")
+def parity_of_unknown(s):
+    """Even and odd numbers in the box give different parities."""
+    n = s["number"]
+    found = {(n * x if s["operation"] == "times" else n + x) % 2 for x in range(2, 12)}
+    assert len(found) == 2
+    return "you cannot know"

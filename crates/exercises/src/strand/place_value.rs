@@ -38,17 +38,23 @@ fn g3_round(m: &mut Make) -> Option<Draft> {
 fn unrounded(m: &mut Make, place: i64) -> Option<Draft> {
     let to = m.dice.step(2 * place..=900, place);
     let half = place / 2;
-    let mut numbers = vec![
-        to - half,
+    // Both half way numbers, and three others.
+    let mut others = vec![
         to - half - 1,
         to + half - 1,
-        to + half,
-        to + m.dice.from(1 - half..=half - 1),
+        to + m.dice.from(1 - half..=half - 2),
+        to - place + m.dice.from(0..=half - 2),
+        to + m.dice.from(half + 1..=place),
     ];
-    numbers.sort_unstable();
-    numbers.dedup();
-    keep(numbers.len() == 5)?;
+    m.dice.shuffle(&mut others);
+    others.truncate(3);
+    let mut numbers = vec![to - half, to + half];
+    numbers.append(&mut others);
+    m.dice.shuffle(&mut numbers);
+    let different: std::collections::BTreeSet<i64> = numbers.iter().copied().collect();
+    keep(different.len() == 5)?;
     let fits = |n: i64| n >= to - half && n < to + half;
+    keep((1..=4).contains(&numbers.iter().filter(|n| fits(**n)).count()))?;
     let places = |chosen: &dyn Fn(i64) -> bool| Answer::SeveralChoices {
         indexes: (0_u32..)
             .zip(&numbers)
@@ -71,8 +77,8 @@ fn unrounded(m: &mut Make, place: i64) -> Option<Draft> {
         .hint(Line::new(to - place, to + place, place).label(to - place, num(to - place)).label(to, num(to)).label(to + place, num(to + place)).figure())
         .step(Say::new("round-step-low").number("n", to - half))
         .step(Say::new("round-step-high").number("n", to + half))
-        .misconception("half-way-up-taken-in", places(&|n| n >= to - half && n <= to + half))
-        .misconception("half-way-down-left-out", places(&|n| n > to - half && n < to + half)),
+        .misconception_unless_same("half-way-up-taken-in", places(&|n| n >= to - half && n <= to + half))
+        .misconception_unless_same("half-way-down-left-out", places(&|n| n > to - half && n < to + half)),
     )
 }
 
@@ -309,7 +315,8 @@ fn drop_one_zero(n: i64) -> Option<i64> {
 fn compare_numbers(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(9_999, 99_999, 999_999);
     let a = m.dice.from(high / 10 + 1..=high);
-    if m.dice.one_in(5) && digit_values(a).len() >= 3 {
+    if m.equal {
+        keep(digit_values(a).len() >= 3)?;
         return Some(equal_numbers(m, a));
     }
     let b = match m.dice.from(1..=3) {
@@ -321,6 +328,7 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
         _ => m.dice.from(high / 11..=high / 10),
     };
     keep(a != b && b > 99)?;
+    let (a, b) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
     let sign = Sign::of(a.cmp(&b));
     let wrong = Sign::of(b.cmp(&a));
     let (da, db) = (digits(a), digits(b));

@@ -192,16 +192,15 @@ fn table(m: &mut Make) -> Option<Draft> {
 /// Two packs of the same: which one costs less for one.
 fn better_buy(m: &mut Make) -> Option<Draft> {
     let (n, k) = (m.dice.from(3..=8), m.dice.from(4..=12));
-    let (one, two) = (m.dice.from(25..=95), m.dice.from(25..=95));
-    // The same price for one, now and then.
-    let two = if m.dice.one_in(3) { one } else { two };
-    keep(n != k && (one == two || (one - two).abs() <= 12))?;
-    keep(one == two || (one < two) == (n * one > k * two) || m.dice.one_in(2))?;
-    let right = if one == two {
-        2
-    } else {
-        usize::from(two < one)
+    // Each of the three answers is as likely.
+    let right = m.third;
+    let (one, gap) = (m.dice.from(30..=90), m.dice.from(1..=12));
+    let two = match right {
+        0 => one + gap,
+        1 => one - gap,
+        _ => one,
     };
+    keep(n != k)?;
     let codes = match right {
         2 => ["took-as-different", "took-as-different", ""],
         _ => [

@@ -234,9 +234,7 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
 
 fn redistribute(m: &mut Make) -> Option<Draft> {
     let bottom = m.level.pick(4, m.dice.pick(&[4, 8]), 8);
-    let counts: Vec<i64> = (0..bottom - 1)
-        .map(|_| m.dice.from(0..=m.level.pick(2, 2, 2)))
-        .collect();
+    let counts: Vec<i64> = (0..bottom - 1).map(|_| m.dice.from(0..=4)).collect();
     let columns: Vec<(Ratio<i64>, i64)> = counts
         .iter()
         .enumerate()
@@ -245,7 +243,7 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
     let total_count: i64 = counts.iter().sum();
     let total: Ratio<i64> = columns.iter().fold(Ratio::from(0), |t, c| t + c.0 * c.1);
     let used = counts.iter().filter(|n| **n > 0).count() as i64;
-    keep((3..=10).contains(&total_count) && used >= 2 && used < total_count)?;
+    keep((3..=12).contains(&total_count) && used >= 2 && used < total_count)?;
     // A whole number shared, or a unit fraction shared, as far as the grade goes.
     keep(total.is_integer() || *total.numer() == 1)?;
     let value = total / total_count;

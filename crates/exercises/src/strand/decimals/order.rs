@@ -27,8 +27,8 @@ fn compare_hundredths(m: &mut Make) -> Option<Draft> {
         (m.dice.from(1..=39), 1),
     );
     let (a, b) = (Dec::new(a, pa), Dec::new(b, pb));
-    // "=" is right in a fifth of the exercises: 0.7 and 0.70.
-    let (a, b) = if m.dice.one_in(5) {
+    // 0.7 and 0.70.
+    let (a, b) = if m.equal {
         let tenths = m.dice.from(1..=m.level.pick(9, 9, 39));
         (Dec::new(tenths, 1), Dec::new(tenths * 10, 2))
     } else {
@@ -48,7 +48,7 @@ fn compare_thousandths(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(1, 1, 9);
     let a = Dec::new(m.dice.from(1..=high * 10_i64.pow(pa) - 1), pa);
     let b = Dec::new(m.dice.from(1..=high * 10_i64.pow(pb) - 1), pb);
-    let (a, b) = if m.dice.one_in(5) {
+    let (a, b) = if m.equal {
         let low = m.dice.from(1..=2) as u32;
         let value = m.dice.from(1..=high * 10_i64.pow(low) - 1);
         (

@@ -27,7 +27,7 @@ fn test_solutions(m: &mut Make) -> Option<Draft> {
         let limit = a * x + b;
         let mut set: Vec<i64> = vec![x - 2, x - 1, x, x + 1, x + 3];
         keep(x > 3)?;
-        set.sort_unstable();
+        m.dice.shuffle(&mut set);
         let right: Vec<bool> = set.iter().map(|v| a * v + b < limit).collect();
         let indexes = |fits: &dyn Fn(i64) -> bool| Answer::SeveralChoices {
             indexes: (0_u32..)

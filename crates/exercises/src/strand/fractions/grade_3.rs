@@ -262,7 +262,7 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
         let top = m.level.pick(b, b + 2, b + 2);
         (m.dice.from(1..=top), b, m.dice.from(1..=top), b)
     };
-    if m.dice.one_in(5) {
+    if m.equal {
         return Some(equal_fractions(m));
     }
     keep((a, b) != (c, d))?;

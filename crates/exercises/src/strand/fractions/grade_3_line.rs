@@ -4,7 +4,7 @@ use super::grade_3::BOTTOMS;
 use crate::answer::{Answer, Entry};
 use crate::draw::Line;
 use crate::expr::frac;
-use crate::make::{Draft, Generator, Make, fraction, keep, whole};
+use crate::make::{Draft, Generator, Make, fraction, keep};
 use crate::number::Rational;
 use num_rational::Ratio;
 use serde_json::json;
@@ -18,7 +18,7 @@ pub const GENERATORS: &[Generator] = &[
 fn unit_on_line(m: &mut Make) -> Option<Draft> {
     let parts = m.dice.pick(&BOTTOMS);
     // At stretch, the line has more marks than the fraction needs.
-    let finer = m.level.pick(1, 1, m.dice.from(2..=3));
+    let finer = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=4));
     let marks = parts * finer;
     keep(BOTTOMS.contains(&marks))?;
     let line = || {
@@ -26,11 +26,7 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
             .label(0, 0)
             .label(1, 1)
     };
-    let kind = m.level.pick(
-        m.dice.pick(&[1, 3]),
-        m.dice.from(1..=3),
-        m.dice.pick(&[1, 3]),
-    );
+    let kind = m.dice.pick(&[1, 3]);
     let draft = match kind {
         // The parts are counted on the line, which may have more marks.
         1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": 1, "parts_in_one": marks, "steps": finer}))
@@ -43,14 +39,6 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
             .fraction(1, parts)
             .misconception("counted-marks-not-parts", fraction(finer, marks + 1))
             .misconception("fraction-turned-over", fraction(marks, finer)),
-        2 => {
-            keep(parts > 2)?;
-            Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}")}))
-                .ask(m.say("ask-parts").math("fraction", frac(1, parts)))
-                .whole(parts)
-                .misconception("counted-marks-not-parts", whole(parts - 1))
-                .misconception("counted-end-marks", whole(parts + 1))
-        }
         _ => {
             keep(parts > 2 || finer > 1)?;
             Draft::new(json!({"task": "mark_at", "at": format!("1/{parts}"), "from": 0, "to": 1}))

@@ -76,8 +76,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
 }
 
 fn compare_any(m: &mut Make) -> Option<Draft> {
-    // "=" is right in a fifth of the exercises.
-    let wants_equal = m.dice.one_in(5);
+    let wants_equal = m.equal;
     let (b, d) = (m.dice.pick(&BOTTOMS), m.dice.pick(&BOTTOMS));
     let (a, c) = (
         m.dice.from(1..=b + m.level.pick(-1, -1, 2)),

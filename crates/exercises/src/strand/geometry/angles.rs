@@ -27,7 +27,7 @@ fn degrees(value: i64) -> Answer {
 
 fn turn(m: &mut Make) -> Option<Draft> {
     let bottom = m.dice.pick(m.level.pick(
-        &[2, 4][..],
+        &[2, 3, 4][..],
         &[3, 4, 5, 6, 8][..],
         &[5, 6, 8, 10, 12][..],
     ));

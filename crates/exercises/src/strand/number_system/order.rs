@@ -197,7 +197,7 @@ fn text_of(value: Ratio<i64>) -> String {
 
 fn compare_rational(m: &mut Make) -> Option<Draft> {
     let (a, b) = (rational_number(m), rational_number(m));
-    if m.dice.one_in(5) {
+    if m.equal {
         return equal_rationals(m, a);
     }
     keep(a != b && (a < Ratio::from(0) || b < Ratio::from(0)))?;

@@ -201,13 +201,19 @@ fn measure_kind(m: &mut Make) -> Option<Draft> {
         .map(|changes| *changes == asks_change)
         .collect();
     keep(fits.contains(&true) && fits.contains(&false))?;
+    let mut order_shown = [0, 1, 2, 3];
+    m.dice.shuffle(&mut order_shown);
     let places = |wanted: &[bool]| Answer::SeveralChoices {
         indexes: (0_u32..)
-            .zip(wanted)
-            .filter(|(_, wanted)| **wanted)
+            .zip(order_shown)
+            .filter(|(_, at)| wanted.get(*at) == Some(&true))
             .map(|(index, _)| index)
             .collect(),
     };
+    let shown = order_shown
+        .into_iter()
+        .filter_map(|at| Some((*fits.get(at)?, says(NAMES.get(at)?))))
+        .collect();
     let turned: Vec<bool> = fits.iter().map(|fits| !fits).collect();
     Some(
         Draft::new(json!({
@@ -225,7 +231,7 @@ fn measure_kind(m: &mut Make) -> Option<Draft> {
         } else {
             "ask-stay"
         }))
-        .all_of(fits.iter().copied().zip(NAMES.map(says)).collect())
+        .all_of(shown)
         .hint(m.say("hint-middle"))
         .hint(m.say("hint-spread"))
         .step(m.say(if all_grow {

@@ -123,9 +123,9 @@ fn parts(m: &mut Make) -> Option<Draft> {
     let (a, b, c) = (
         m.dice.from(2..=12),
         m.dice.from(2..=12),
-        m.dice.from(13..=30),
+        m.dice.from(2..=12),
     );
-    keep(a != b)?;
+    keep(a != b && a != c && b != c)?;
     let (ax, by) = (
         side_by_side([num(a), var(x)]),
         side_by_side([num(b), var(y)]),
