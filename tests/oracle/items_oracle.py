@@ -219,11 +219,13 @@ def fault_of(item):
             if number not in shown:
                 return f"{number} of the statement is not shown in {language}"
     grade = int(item["concept"][1])
-    for bottom in denominators(item["prompt"]):
+    # Answers of which one is wrong may have any denominator.
+    own = item["prompt"][:-1] if statement["task"] == "who_is_right" else item["prompt"]
+    for bottom in denominators(own):
         if bottom not in DENOMINATORS[grade]:
             return f"denominator {bottom} is out of bounds for grade {grade}"
     bound = tasks.BOUNDS.get(item["concept"])
-    if bound is not None and not bound(statement):
+    if bound is not None and not bound(statement.get("inner", statement)):
         return "out of the bounds of its standard"
     return None
 

@@ -44,7 +44,7 @@ WORKED = [
 # Words of the standards themselves. Each form of a word has its own entry.
 TERMS = set(
     """
-    absolute addend area axis bracket brackets coefficient coefficients
+    absolute addend area axis coefficient coefficients
     coordinate coordinates decimal decimals degree degrees denominator denominators
     difference divide divided dividend divides dividing division divisor
     equal equals equation equations equivalent expression expressions exponent
@@ -58,7 +58,8 @@ TERMS = set(
     thousandths trapezoid trapezoids triangle triangles unit units value values
     variable variables vertex vertical horizontal volume
     centimeter centimeters kilogram kilograms kilometer kilometers liter liters
-    meter meters milliliter milliliters
+    meter meters milliliter milliliters millimeter millimeters
+    parenthesis parentheses second seconds
     """.split()
 )
 

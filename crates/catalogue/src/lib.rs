@@ -32,6 +32,6 @@ pub use language::{ExtraLanguage, Language, UnknownLanguage, register_language};
 pub use language_line::{Direction, LanguageLine, NumberStyle, PaperSize};
 pub use load::Catalogue;
 pub use locale::{Locale, format_number, prose};
-pub use standards::{CodeCoverage, Marking, Standard, coverage, standards};
+pub use standards::{CodeCoverage, CodePart, Marking, Standard, code_parts, coverage, standards};
 pub use text::{NoText, Text, missing_in};
 pub use text_id::{IdError, is_hyphenated};

@@ -44,6 +44,35 @@ pub fn standards() -> Result<Vec<Standard>, String> {
         .map_err(|error| error.to_string())
 }
 
+/// A part of a code that asks for several things.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct CodePart {
+    /// The code.
+    pub code: String,
+    /// What this part asks for, in our own words.
+    pub wording: String,
+    /// The concept whose exercises it is in.
+    pub concept: ConceptId,
+    /// The tasks of these exercises; none if there are no exercises for this part.
+    pub tasks: Vec<String>,
+}
+
+#[derive(Deserialize)]
+struct PartsFile {
+    part: Vec<CodePart>,
+}
+
+/// Returns the parts of codes, in the order of the codes.
+///
+/// # Errors
+/// Fails only if the built-in file is faulty, which a test rules out.
+pub fn code_parts() -> Result<Vec<CodePart>, String> {
+    toml::from_str::<PartsFile>(include_str!("../../../shared/catalogue/parts.toml"))
+        .map(|file| file.part)
+        .map_err(|error| error.to_string())
+}
+
 /// A code with the concepts that cover it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 pub struct CodeCoverage {
@@ -90,6 +119,24 @@ pub fn coverage(
 mod tests {
     use super::*;
     use std::collections::BTreeSet;
+
+    #[test]
+    fn every_part_names_a_code_and_a_concept_aligned_to_it() {
+        let catalogue = Catalogue::built_in().unwrap();
+        let known: BTreeSet<String> = standards().unwrap().into_iter().map(|s| s.code).collect();
+        let parts = code_parts().unwrap();
+        assert!(parts.len() > 80);
+        for part in parts {
+            assert!(known.contains(&part.code), "{}", part.code);
+            let concept = catalogue.get(part.concept.as_str()).unwrap();
+            assert!(
+                concept.alignments.contains(&part.code),
+                "{} {}",
+                part.concept,
+                part.code
+            );
+        }
+    }
 
     #[test]
     fn every_common_core_code_has_a_concept_and_every_alignment_a_code() {

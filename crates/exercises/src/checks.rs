@@ -59,6 +59,33 @@ fn every_exercise_passes_every_check() {
     }
 }
 
+/// Seeds tried until a task is met.
+const TASK_SEEDS: u64 = 300;
+
+#[test]
+fn every_task_of_a_part_of_a_code_is_made() {
+    for part in surefoot_catalogue::code_parts().unwrap() {
+        let mut missing: BTreeSet<&str> = part.tasks.iter().map(String::as_str).collect();
+        for seed in 0..TASK_SEEDS {
+            for level in Level::ALL {
+                let item = generate(part.concept.as_str(), level, seed).unwrap();
+                if let Some(task) = item.statement["task"].as_str() {
+                    missing.remove(task);
+                }
+            }
+            if missing.is_empty() {
+                break;
+            }
+        }
+        assert!(
+            missing.is_empty(),
+            "{} {}: {missing:?}",
+            part.code,
+            part.concept
+        );
+    }
+}
+
 fn next(concepts: &Mutex<impl Iterator<Item = &'static str>>) -> Option<&'static str> {
     concepts.lock().unwrap().next()
 }

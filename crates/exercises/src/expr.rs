@@ -143,6 +143,34 @@ pub enum Expr {
     },
 }
 
+impl Expr {
+    /// Whether this number, without its sign, is written in the expression.
+    #[must_use]
+    pub fn says_number(&self, number: &str) -> bool {
+        let one = |inner: &Expr| inner.says_number(number);
+        match self {
+            Expr::Number { text } => text.trim_start_matches('-') == number,
+            Expr::Variable { .. } | Expr::Blank | Expr::Money { .. } | Expr::Time { .. } => false,
+            Expr::Fraction { top, bottom } => one(top) || one(bottom),
+            Expr::Mixed { whole, top, bottom } => one(whole) || one(top) || one(bottom),
+            Expr::Sum { terms } => terms.iter().any(one),
+            Expr::Product { factors, .. } => factors.iter().any(one),
+            Expr::Difference { left, right }
+            | Expr::Quotient { left, right }
+            | Expr::Relation { left, right, .. }
+            | Expr::Ratio { left, right } => one(left) || one(right),
+            Expr::Power { base, exponent } => one(base) || one(exponent),
+            Expr::Group { inner }
+            | Expr::Negative { inner }
+            | Expr::Absolute { inner }
+            | Expr::Percent { inner }
+            | Expr::Degrees { inner } => one(inner),
+            Expr::Measure { amount, .. } => one(amount),
+            Expr::Pair { x, y } => one(x) || one(y),
+        }
+    }
+}
+
 /// The sign between two sides.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize, TS)]
 #[serde(rename_all = "snake_case")]

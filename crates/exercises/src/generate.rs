@@ -2,11 +2,14 @@
 //! checks of every draft.
 
 use super::answer::{Answer, Entry};
+use super::block::Block;
 use super::dice::Dice;
-use super::make::{Draft, Generator, Make};
+use super::make::{Draft, Generator, Make, asked_otherwise};
 use super::mark::{letters_of, value_of};
-use super::model::{Item, Level};
+use super::model::{Item, Level, Misconception};
+use super::needs::{Shown, told};
 use super::strand;
+use std::borrow::Cow;
 use std::collections::BTreeMap;
 use std::sync::OnceLock;
 use surefoot_catalogue::ConceptId;
@@ -73,10 +76,13 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         .ok_or_else(|| ItemError::NoGenerator {
             concept: concept.chars().take(80).collect(),
         })?;
+    let mut dice = Dice::new(generator.concept, generator.version, level.into(), seed);
     let mut make = Make {
         concept: generator.concept,
         level,
-        dice: Dice::new(generator.concept, generator.version, level.into(), seed),
+        equal: dice.one_in(5),
+        third: dice.from(0..=2) as usize,
+        dice,
     };
     for _ in 0..MOST_DRAWS {
         let Some(draft) = (generator.make)(&mut make) else {
@@ -85,7 +91,30 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         let Ok(concept) = ConceptId::new(generator.concept) else {
             break;
         };
-        if let Some((entry, answer)) = draft.answer.clone().filter(|_| sound(&draft)) {
+        if !sound(&draft) {
+            continue;
+        }
+        let draft = if level == Level::Stretch {
+            asked_otherwise(draft, &mut make.dice)
+        } else {
+            draft
+        };
+        let Some((entry, answer)) = draft.answer else {
+            continue;
+        };
+        let shown = Shown::of(&draft.prompt, &entry, &answer);
+        let misconceptions: Option<Vec<Misconception>> = draft
+            .misconceptions
+            .into_iter()
+            .map(|(code, answer)| {
+                Some(Misconception {
+                    code: Cow::Borrowed(code),
+                    answer,
+                    say: told(code, shown)?,
+                })
+            })
+            .collect();
+        if let Some(misconceptions) = misconceptions {
             return Ok(Item {
                 concept,
                 generator_version: generator.version,
@@ -97,7 +126,7 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
                 form: draft.form,
                 hints: draft.hints,
                 steps: draft.steps,
-                misconceptions: draft.misconceptions,
+                misconceptions,
                 statement: draft.statement,
             });
         }
@@ -119,16 +148,38 @@ fn sound(draft: &Draft) -> bool {
         return false;
     };
     let mut taken = vec![key];
-    for misconception in &draft.misconceptions {
-        if !can_be_entered(entry, &misconception.answer) {
+    for (_, wrong_answer) in &draft.misconceptions {
+        if !can_be_entered(entry, wrong_answer) {
             return false;
         }
-        match value_of(&misconception.answer, draft.form, &letters) {
+        match value_of(wrong_answer, draft.form, &letters) {
             Ok(wrong) if !taken.contains(&wrong) => taken.push(wrong),
             _ => return false,
         }
     }
-    can_be_entered(entry, answer)
+    can_be_entered(entry, answer) && !gives_away(draft, answer)
+}
+
+/// Whether a hint says the key in numbers that the prompt does not show.
+fn gives_away(draft: &Draft, key: &Answer) -> bool {
+    let key = match key {
+        Answer::WholeNumber { value } => value.unsigned_abs().to_string(),
+        Answer::Decimal { text } => text.trim_start_matches('-').to_owned(),
+        _ => return false,
+    };
+    if matches!(key.as_str(), "0" | "1") {
+        return false;
+    }
+    let says = |block: &Block| match block {
+        Block::Say { say } => say.says_number(&key),
+        Block::Math { expr } => expr.says_number(&key),
+        Block::Figure { .. } => false,
+    };
+    let shown = |block: &Block| match block {
+        Block::Figure { figure } => figure.alt.says_number(&key),
+        other => says(other),
+    };
+    draft.hints.iter().flatten().any(says) && !draft.prompt.iter().any(shown)
 }
 
 fn can_be_entered(entry: &Entry, answer: &Answer) -> bool {

@@ -22,11 +22,14 @@ pub mod draw;
 pub mod expr;
 pub mod figure;
 pub mod generate;
+#[cfg(test)]
+mod guessers;
 pub mod make;
 pub mod mark;
 pub mod messages;
 mod misconceptions;
 pub mod model;
+pub mod needs;
 pub mod number;
 pub mod say;
 pub mod spell;

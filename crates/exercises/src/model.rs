@@ -225,6 +225,13 @@ impl FormNote {
 }
 
 impl Item {
+    /// Whether the answer is one tap: a choice of several, or a sign. A wrong one may be a
+    /// slip of the finger.
+    #[must_use]
+    pub fn is_tapped(&self) -> bool {
+        matches!(self.entry, Entry::OneChoice { .. } | Entry::Comparison)
+    }
+
     /// What the screen may see before the answer.
     #[must_use]
     pub fn view(&self) -> ItemView {

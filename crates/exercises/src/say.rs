@@ -131,6 +131,19 @@ impl Say {
         self.with(name, Arg::Words { words })
     }
 
+    /// Whether an argument is this number or has it in its mathematics.
+    #[must_use]
+    pub fn says_number(&self, number: &str) -> bool {
+        let same = |text: &String| text.trim_start_matches('-') == number;
+        self.args.values().any(|arg| match arg {
+            Arg::Count { value } => value.unsigned_abs().to_string() == number,
+            Arg::Number { text } => same(text),
+            Arg::Numbers { texts } => texts.iter().any(same),
+            Arg::Math { expr } => expr.says_number(number),
+            _ => false,
+        })
+    }
+
     /// Adds another message by its id.
     #[must_use]
     pub fn word(self, name: &'static str, id: impl Into<Cow<'static, str>>) -> Self {

@@ -4,9 +4,11 @@ use super::answer::{Answer, Entry};
 use super::block::Block;
 use super::expr::{Expr, Sign};
 use super::model::Item;
+use super::needs::{Need, Shown};
 use super::say::{Arg, Say};
-use crate::messages::{MessageError, Piece, format_number, pieces};
+use crate::messages::{MessageError, Piece, attribute, format_number, pieces};
 use surefoot_catalogue::Locale;
+use surefoot_catalogue::messages::message;
 
 /// The sentence with mathematics as text.
 ///
@@ -67,11 +69,7 @@ pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
         Expr::Ratio { left, right } => format!("{}:{}", text(left)?, text(right)?),
         Expr::Percent { inner } => format!("{}%", text(inner)?),
         Expr::Measure { amount, unit } => {
-            format!(
-                "{} {}",
-                text(amount)?,
-                say(locale, &Say::new(unit.clone()))?
-            )
+            format!("{} {}", text(amount)?, unit_words(locale, unit, amount)?)
         }
         Expr::Money { hundredths } => {
             let amount = super::decimal::Dec::new(*hundredths, 2);
@@ -88,7 +86,30 @@ pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
     })
 }
 
-/// A numerator or denominator, in brackets when it is more than one number.
+/// A unit after its amount: of one, of a part of one, or of several.
+///
+/// # Errors
+/// [`MessageError`] if the message of the unit is missing.
+pub fn unit_words(locale: Locale, unit: &str, amount: &Expr) -> Result<String, MessageError> {
+    let form = match amount {
+        Expr::Number { text } if text == "1" => Some("one"),
+        Expr::Fraction { top, bottom } => match (top.as_ref(), bottom.as_ref()) {
+            (Expr::Number { text: top }, Expr::Number { text: bottom })
+                if top.parse::<i64>().ok() <= bottom.parse().ok() =>
+            {
+                Some("part")
+            }
+            _ => None,
+        },
+        _ => None,
+    };
+    match form {
+        Some(form) => attribute(locale, unit, form),
+        None => message(locale, unit, None),
+    }
+}
+
+/// A numerator or denominator, in parentheses when it is more than one number.
 fn part(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
     let text = expr_text(locale, expr)?;
     Ok(match expr {
@@ -273,7 +294,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
         Answer::Coordinates { x, y } => {
             math(pair(rational(x.ratio(), false), rational(y.ratio(), false)))
         }
-        Answer::NumberLinePoint { at } => math(rational(at.ratio(), true)),
+        Answer::NumberLinePoint { at } => math(line_number(item, at.ratio())),
         Answer::NumberLineRay {
             from,
             open,
@@ -327,4 +348,21 @@ impl Item {
             key: self.answer.clone(),
         }
     }
+}
+
+/// A place on the line in the form that the exercise uses: a decimal where the prompt or the
+/// labels of the line have decimals, else a fraction; a mixed number where the line has
+/// negative numbers.
+fn line_number(item: &Item, at: num_rational::Ratio<i64>) -> Expr {
+    use super::expr::{num, rational};
+    let shown = Shown::of(&item.prompt, &item.entry, &item.answer);
+    let labelled = matches!(&item.entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
+        |label| matches!(&label.label, Expr::Number { text } if text.contains('.')),
+    ));
+    if labelled || shown.has(&[Need::Decimal]) {
+        if let Some(decimal) = super::decimal::Dec::exact(at) {
+            return num(decimal);
+        }
+    }
+    rational(at, at < num_rational::Ratio::from(0))
 }

@@ -127,10 +127,7 @@ impl Setter {
             Expr::Ratio { left, right } => self.between(left, " : ", right)?,
             Expr::Percent { inner } => self.set(inner)?.then(&self.text("%")),
             Expr::Measure { amount, unit } => {
-                let unit = surefoot_exercises::text::say(
-                    self.locale,
-                    &surefoot_exercises::Say::new(unit.clone()),
-                )?;
+                let unit = surefoot_exercises::text::unit_words(self.locale, unit, amount)?;
                 self.set(amount)?.then(&self.text(&format!(" {unit}")))
             }
             Expr::Pair { x, y } => self

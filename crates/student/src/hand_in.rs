@@ -1,6 +1,7 @@
 //! Handing in: the student's whole record of the year, sealed for the class.
 
 use super::evening::answers_on;
+use super::noticed::Seen;
 use super::views::HandInPreview;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
@@ -125,7 +126,9 @@ fn one_more(count: &mut u32) {
 /// Returns the practice results by device, date and concept.
 pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, StudentError> {
     let mut sums: BTreeMap<(DeviceId, NaiveDate, ConceptId), Sums> = BTreeMap::new();
+    let mut seen = Seen::default();
     for answer in store.practice_answers()? {
+        let counted = seen.counts(&answer).cloned();
         let sum = sums
             .entry((answer.device, answer.date, answer.concept))
             .or_default();
@@ -142,7 +145,7 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             AnswerResult::Wrong => one_more(&mut count.wrong),
         }
         let room = sum.misconceptions.len() < MOST_MISCONCEPTIONS;
-        if let Some(code) = answer.misconception
+        if let Some(code) = counted
             && (room || sum.misconceptions.contains_key(&code))
         {
             one_more(sum.misconceptions.entry(code).or_default());

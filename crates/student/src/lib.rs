@@ -19,6 +19,7 @@ pub mod for_tests;
 mod goals;
 mod hand_in;
 mod join;
+mod noticed;
 mod open_exercise;
 mod own_turn;
 mod path;

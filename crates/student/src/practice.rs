@@ -1,6 +1,7 @@
 //! Practice at home: one exercise after another, each with its reason.
 
 use super::evening::{answers_on, evening_of, memory_of, session};
+use super::noticed::Seen;
 use super::open_exercise::{can_be_made, make, open_row};
 use super::practice_summary::summary_of;
 use super::practice_views::{Feedback, OpenExercise, PracticeStep};
@@ -221,9 +222,20 @@ pub fn answer(
     row.seconds = row.seconds.saturating_add(seconds).min(MOST_SECONDS);
     let mut says: Vec<Block> = Vec::new();
     if let Some(noticed) = &marked.noticed {
-        says.push(noticed.say.clone().into());
+        let exercise = (row.level, row.seed);
+        let earlier = || -> Result<bool, StudentError> {
+            Ok(Seen::of(&store.practice_answers()?).in_another(
+                row.concept.as_str(),
+                &noticed.code,
+                exercise,
+            ))
+        };
+        let own = item.generator_version == OWN_VERSION;
+        if own || !item.is_tapped() || earlier()? {
+            says.push(noticed.say.clone().into());
+        }
         // An own exercise names no misconceptions that could be counted.
-        if item.generator_version != OWN_VERSION {
+        if !own {
             let code = MisconceptionCode::new(noticed.code.clone())
                 .map_err(|e| StudentError::Fault(e.to_string()))?;
             row.misconception.get_or_insert(code);

@@ -4,7 +4,7 @@ figure-column-minus = { $bottom } written under { $top }, to take away.
 figure-column-times = { $bottom } written under { $top }, to multiply.
 figure-strip = A bar in { $parts } equal parts. { $shaded } of them shaded.
 figure-strip-wholes = { $wholes } bars, each in { $parts } equal parts. { $shaded } parts shaded in all.
-figure-strips = Two bars of the same length. One is in { $parts } equal parts with { $shaded } shaded. The other is in { $parts2 } equal parts with { $shaded2 } shaded.
+figure-strips = Two rows of bars of the same length. In one row each bar has { $parts } equal parts, with { $shaded } shaded in all. In the other each bar has { $parts2 } equal parts, with { $shaded2 } shaded in all.
 figure-fraction-grid = A square cut into { $rows } rows and { $columns } columns. Rows shaded one way: { $shadedrows }. Columns shaded the other way: { $shadedcolumns }.
 figure-array = Dots in { $rows } rows, { $columns } in each row.
 figure-array-split = Dots in { $rows } rows, { $columns } in each row, with a cut after { $split } in each row.
@@ -43,6 +43,7 @@ figure-blocks-hundredths = Base-ten blocks where a flat is one: { $flats ->
 figure-area-model = A rectangle cut into parts. Left side: { $rows }. Top side: { $columns }.
 figure-line = A number line from { $from } to { $to }.
 figure-line-parts = A number line from { $from } to { $to }. Each whole is in { $parts } equal parts.
+figure-line-plot = Line plot: { $title }. The line goes from { $from } to { $to }. Dots above the marks in order: { $counts }.
 figure-cubes = A box of unit cubes: { $width } across, { $depth } deep, { $height } high.
 figure-box = A box: { $width } across, { $depth } deep, { $height } high.
 figure-protractor-right = A protractor on an angle. One side is at 0 on the inner scale. The other side is at { $inner } on the inner scale and { $outer } on the outer scale.
@@ -60,7 +61,7 @@ figure-dial = A dial in { $unit }. Each { $step } is in { $parts } parts. The ha
     [one] { $marks } mark past
    *[other] { $marks } marks past
 } { $label }.
-figure-coins = Coins and notes, in dollars: { $values }.
+figure-coins = Coins and bills, in dollars: { $values }.
 figure-bars-3 = Bar graph: { $title }. Bars for { $a }, { $b }, { $c }, with heights { $values }. The scale goes by { $step }.
 figure-bars-4 = Bar graph: { $title }. Bars for { $a }, { $b }, { $c }, { $d }, with heights { $values }. The scale goes by { $step }.
 figure-pictures-3 = Picture graph: { $title }. Rows for { $a }, { $b }, { $c }, with { $symbols } symbols. Each symbol stands for { $each }.

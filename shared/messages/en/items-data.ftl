@@ -36,41 +36,48 @@ g3-build-bar-graph-table-3 = A table: { $a } { $va }, { $b } { $vb }, { $c } { $
 g3-build-bar-graph-table-4 = A table: { $a } { $va }, { $b } { $vb }, { $c } { $vc }, { $d } { $vd }.
 g3-build-bar-graph-hint-scale = Each step of the scale is { $step }.
 g3-build-bar-graph-hint-each = Make one bar at a time. Stop at the number in the table.
+g3-build-bar-graph-hint-symbol = Each symbol stands for { $step }.
+g3-build-bar-graph-hint-each-row = Make one row at a time. Count by what a symbol stands for.
 g3-build-bar-graph-step-first = { $marks ->
     [one] The bar for { $name } ends at { $value }. That is { $marks } step.
    *[other] The bar for { $name } ends at { $value }. That is { $marks } steps.
 }
+g3-build-bar-graph-step-first-row = { $marks ->
+    [one] The row for { $name } stands for { $value }. That is { $marks } symbol.
+   *[other] The row for { $name } stands for { $value }. That is { $marks } symbols.
+}
+g3-build-bar-graph-ask-pictures = Make a picture graph of the table. Each symbol stands for { $step }.
 
 g3-measure-line-plot-ask-ruler = How long is the bar?
-g3-measure-line-plot-ask-dots = One mark is { $step } inch. How many leaves are { $value } inches long?
-g3-measure-line-plot-ask-longer = One mark is { $step } inch. How many leaves are longer than { $value } inches?
+g3-measure-line-plot-ask-dots = The marks are { $step } apart. How many leaves are { $value } long?
+g3-measure-line-plot-ask-longer = The marks are { $step } apart. How many leaves are longer than { $value }?
 g3-measure-line-plot-hint-parts = Each inch is in { $parts } equal parts.
 g3-measure-line-plot-hint-whole = Count the whole inches. Then count the parts.
 g3-measure-line-plot-hint-start = The bar does not start at 0. Find where it starts and where it ends.
 g3-measure-line-plot-step-whole = The bar ends past { $whole }.
-g3-measure-line-plot-step-part = Its length is { $length } inches.
+g3-measure-line-plot-step-part = Its length is { $length }.
 g3-measure-line-plot-hint-dot = Each dot is one leaf.
 g3-measure-line-plot-hint-find = Find { $value } on the line.
 g3-measure-line-plot-step-count = Count the dots: { $right }.
-g3-measure-line-plot-ask-build = Eight leaves are this long, in inches: { $a }, { $b }, { $c }, { $d }, { $e }, { $f }, { $g }, { $h }. Make the dot plot.
+g3-measure-line-plot-ask-build = Eight leaves are this long, in inches: { $a }, { $b }, { $c }, { $d }, { $e }, { $f }, { $g }, { $h }. Make the line plot.
 g3-measure-line-plot-hint-one-dot = Put one dot for each leaf.
-g3-measure-line-plot-hint-how-many = How many leaves are { $value } inches long? Put that many dots.
+g3-measure-line-plot-hint-how-many = How many leaves are { $value } long? Put that many dots.
 g3-measure-line-plot-step-column = { $count ->
-    [one] { $count } leaf is { $value } inches long. So there is { $count } dot.
-   *[other] { $count } leaves are { $value } inches long. So there are { $count } dots.
+    [one] { $count } leaf is { $value } long. So there is { $count } dot.
+   *[other] { $count } leaves are { $value } long. So there are { $count } dots.
 }
 g3-measure-line-plot-step-all = From left to right the dots are { $heights }.
 
-g4-line-plot-ask-range = One mark is { $step } inch. How much longer is the longest shell than the shortest?
-g4-line-plot-ask-total = One mark is { $step } inch. Take all shells of the length that most have. Lay them end to end. How long is the row?
+g4-line-plot-ask-range = The marks are { $step } apart. How much longer is the longest shell than the shortest?
+g4-line-plot-ask-total = The marks are { $step } apart. Take all shells of the length that most have. Lay them end to end. How long is the row?
 g4-line-plot-hint-ends = Find the first and the last mark with dots.
 g4-line-plot-hint-difference = Take the shortest away from the longest.
 g4-line-plot-hint-most = Find the mark with the most dots.
 g4-line-plot-hint-times = Multiply the length by the number of dots.
 g4-line-plot-step-ends = The longest is { $long }. The shortest is { $short }.
-g4-line-plot-step-most = { $count } shells are { $value } inches long.
+g4-line-plot-step-most = { $count } shells are { $value } long.
 
-g5-line-plot-ask = One mark is { $step } cup. All the water is shared so that each jar holds the same. How much is in each jar?
+g5-line-plot-ask = The marks are { $step } apart. All the water is shared so that each jar holds the same. How much is in each jar?
 g5-line-plot-hint-total = First add all the water.
 g5-line-plot-hint-count = There are { $count } jars. Share among them.
-g5-line-plot-step-total = All the water is { $total } cups.
+g5-line-plot-step-total = All the water is { $total }.

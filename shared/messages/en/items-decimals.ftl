@@ -36,7 +36,10 @@ g4-decimal-write-step-hundredths = Tenths place: { $tenths }. Hundredths place: 
 g4-decimal-on-line-ask-name = The line is cut into { $parts } equal parts. What decimal is at the point?
 g4-decimal-on-line-ask-mark = Put a point at { $value }.
 g4-decimal-on-line-line = A number line from { $from } to { $to } in { $parts } equal parts.
-g4-decimal-on-line-line-point = A number line from { $from } to { $to } in { $parts } equal parts. A point is { $marks } parts after the left end.
+g4-decimal-on-line-line-point = A number line from { $from } to { $to } in { $parts } equal parts. A point is { $marks ->
+    [one] { $marks } part
+   *[other] { $marks } parts
+} after the left end.
 g4-decimal-on-line-hint-parts = How much is one of the { $parts } parts?
 g4-decimal-on-line-hint-jump = Count the jumps from the left end.
 g4-decimal-on-line-step-size = Each part is { $step }.
@@ -50,4 +53,5 @@ g5-decimal-read-write-hint-places = After the point come tenths, hundredths, tho
 g5-decimal-read-write-hint-zero = A place with no part gets a 0.
 g5-decimal-read-write-step-digits = Tenths: { $tenths }. Hundredths: { $hundredths }. Thousandths: { $thousandths }.
 
-g5-decimal-round-ask = Round { $n } to the nearest { $place } ({ $unit }).
+g5-decimal-round-ask = Round { $n } to the nearest { $place }.
+g5-decimal-round-hint-ends = Which two numbers is it between? Think of the nearest { $place }.

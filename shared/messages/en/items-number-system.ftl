@@ -14,14 +14,17 @@ absolute-same = The same
 
 g6-fraction-divide-hint-fit = How many { $part } fit in { $amount }?
 g6-fraction-divide-hint-times = Dividing by a fraction is the same as times { $turned }.
+g6-fraction-divide-ask-1 = How many servings of { $part } of a cup are in { $amount } of a cup of yogurt?
+g6-fraction-divide-ask-2 = A strip of land has an area of { $amount } of a square mile and is { $part } of a mile long. How many miles wide is it?
+g6-fraction-divide-ask-3 = A rope is { $amount } of a yard long. How many pieces of { $part } of a yard does it make? Count a part of a piece too.
 
 g6-divide-multi-digit-hint-multiples = Write some multiples of the divisor: { $multiples }.
 g6-divide-multi-digit-hint-first = Start on the left. Divide one place at a time.
 g6-divide-multi-digit-step-place = Divide { $rest }: take away { $work }.
 
 g6-greatest-common-factor-ask = What is the greatest common factor of { $a } and { $b }?
-g6-greatest-common-factor-hint-list = Factors of { $n }: { $factors }.
-g6-greatest-common-factor-hint-common = Which of these also divide the other number? Take the greatest.
+g6-greatest-common-factor-hint-common = Which factors are in both lists? Take the greatest.
+g6-greatest-common-factor-hint-both = List the factors of both numbers.
 g6-greatest-common-factor-step-list = Factors of { $n }: { $factors }.
 g6-greatest-common-factor-step-common = Both have { $common }. The greatest is { $right }.
 
@@ -30,8 +33,11 @@ g6-least-common-multiple-hint-list = Multiples of { $n }: { $multiples }, and so
 g6-least-common-multiple-hint-first = Stop at the first one that { $n } divides too.
 g6-least-common-multiple-step-list = Multiples of { $n }: { $multiples }.
 g6-least-common-multiple-step-first = The first one in both lists is { $right }.
+g6-least-common-multiple-ask-1 = Two lights flash now. One flashes every { $a } seconds. The other flashes every { $b } seconds. After how many seconds do both flash again?
+g6-least-common-multiple-ask-2 = Pencils come in packs of { $a }. Pens come in packs of { $b }. You want as many pens as pencils. What is the least number of each?
+g6-least-common-multiple-ask-3 = One bus leaves every { $a } minutes. The other leaves every { $b } minutes. Both leave now. In how many minutes do both leave again?
 
-g6-common-factor-sum-ask = Write the sum as a product. Put the greatest common factor in front of the brackets.
+g6-common-factor-sum-ask = Write the sum as a product. Put the greatest common factor in front of the parentheses.
 g6-common-factor-sum-hint-factor = Find the greatest number that divides both { $a } and { $b }.
 g6-common-factor-sum-hint-form = It looks like this: { $form }.
 g6-common-factor-sum-step-factor = The greatest common factor is { $g }.
@@ -42,23 +48,41 @@ g6-signed-meaning-ask-3 = A diver is { $n } feet below sea level. Write the heig
 g6-signed-meaning-ask-4 = A hut is { $n } feet above sea level. Write the height as a number.
 g6-signed-meaning-ask-5 = { $name } owes { $n } dollars. Write the balance as a number.
 g6-signed-meaning-ask-6 = { $name } has { $n } dollars and owes nothing. Write the balance as a number.
-g6-signed-meaning-ask-7 = A lift is { $n } steps below the ground. Ground is 0. Write its place as a number.
-g6-signed-meaning-ask-8 = A lift is { $n } steps above the ground. Ground is 0. Write its place as a number.
+g6-signed-meaning-ask-7 = An elevator is { $n ->
+    [one] { $n } floor
+   *[other] { $n } floors
+} below the ground floor. Write its floor as a number.
+g6-signed-meaning-ask-8 = An elevator is { $n } floors above the ground floor. Write its floor as a number.
+g6-signed-meaning-ask-which = Which of these does { $value } stand for? Choose all.
 g6-signed-meaning-zero-1 = A thermometer shows { $value } degrees. What does 0 mean there?
 g6-signed-meaning-zero-2 = A place has the height { $value } feet. What does 0 mean there?
 g6-signed-meaning-zero-3 = A balance is { $value } dollars. What does 0 mean there?
-g6-signed-meaning-zero-4 = A lift is at { $value }. What does 0 mean there?
-g6-signed-meaning-zero-1-right = The point between below zero and above zero degrees
+g6-signed-meaning-zero-4 = An elevator is at floor { $value }. What does 0 mean there?
+g6-signed-meaning-zero-1-right = The point between degrees below zero and degrees above zero
 g6-signed-meaning-zero-2-right = Sea level
 g6-signed-meaning-zero-3-right = Owing nothing and having nothing
-g6-signed-meaning-zero-4-right = The ground
-g6-signed-meaning-zero-nothing = There is nothing to measure
+g6-signed-meaning-zero-4-right = The ground floor
 g6-signed-meaning-zero-least = The least that is possible
 g6-signed-meaning-hint-zero = Zero is where the two sides meet.
 g6-signed-meaning-hint-line = Which side of zero is it on?
+g6-signed-meaning-hint-which = Does the amount get less, or lie below? Then the number is negative.
 g6-signed-meaning-step-below = It is on the side below zero, so the number is negative.
 g6-signed-meaning-step-above = It is on the side above zero, so the number is positive.
 g6-signed-meaning-step-number = The number is { $value }.
+g6-signed-meaning-step-less = What is owed, lost, spent or below zero is negative.
+g6-signed-meaning-step-more = What is saved, won, earned or above zero is positive.
+g6-signed-meaning-means-owes = Owing { $n } dollars
+g6-signed-meaning-means-below-zero = { $n } degrees below zero
+g6-signed-meaning-means-below-sea = { $n } feet below sea level
+g6-signed-meaning-means-spends = Spending { $n } dollars
+g6-signed-meaning-means-colder = A change to { $n } degrees colder
+g6-signed-meaning-means-loses = Losing { $n } points in a game
+g6-signed-meaning-means-saves = Saving { $n } dollars
+g6-signed-meaning-means-above-zero = { $n } degrees above zero
+g6-signed-meaning-means-above-sea = { $n } feet above sea level
+g6-signed-meaning-means-earns = Earning { $n } dollars
+g6-signed-meaning-means-warmer = A change to { $n } degrees warmer
+g6-signed-meaning-means-wins = Winning { $n } points in a game
 
 g6-opposites-ask = What is the opposite of { $value }?
 g6-opposites-ask-twice = What is the opposite of the opposite of { $value }?
@@ -104,6 +128,8 @@ g6-rational-on-line-step-parts = { $n ->
 
 g6-compare-rational-hint-left = On the line, the number more to the left is less.
 g6-compare-rational-hint-line = Think where each one is on the line.
+g6-compare-rational-hint-form = Write both in the same form.
+g6-compare-rational-hint-divide = The fraction is a division: { $work }. Keep the sign.
 g6-compare-rational-step-left = { $less } is more to the left, so it is less.
 
 g6-order-in-context-ask-1 = Put the temperatures in order.
@@ -127,6 +153,7 @@ g6-absolute-vs-order-hint-left = A balance or a height is a number: it may be le
 g6-absolute-vs-order-step-size = The sizes are { $one } and { $two }.
 g6-absolute-vs-order-step-lower = { $two } is lower than { $one }, but its size is bigger.
 g6-absolute-vs-order-step-higher = { $two } is higher than { $one }, but its size is smaller.
+g6-absolute-vs-order-step-same = Both are at the same place, so they are the same.
 
 g6-coordinate-distance-ask = How far is it from { $one } to { $two }?
 g6-coordinate-distance-hint-same = One coordinate is the same. Look at the other one.

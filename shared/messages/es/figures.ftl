@@ -2,9 +2,12 @@
 figure-column-plus = { $top } y { $bottom } escritos uno sobre otro, para sumar.
 figure-column-minus = { $bottom } escrito debajo de { $top }, para restar.
 figure-column-times = { $bottom } escrito debajo de { $top }, para multiplicar.
-figure-strip = Una barra en { $parts } partes iguales. { $shaded } están sombreadas.
+figure-strip = Una barra en { $parts } partes iguales. { $shaded ->
+    [one] { $shaded } está sombreada.
+   *[other] { $shaded } están sombreadas.
+}
 figure-strip-wholes = { $wholes } barras, cada una en { $parts } partes iguales. En total, { $shaded } partes sombreadas.
-figure-strips = Dos barras del mismo largo. Una está en { $parts } partes iguales con { $shaded } sombreadas. La otra está en { $parts2 } partes iguales con { $shaded2 } sombreadas.
+figure-strips = Dos filas de barras del mismo largo. En una, cada barra tiene { $parts } partes iguales y { $shaded } sombreadas en total. En la otra, cada barra tiene { $parts2 } partes iguales y { $shaded2 } sombreadas en total.
 figure-fraction-grid = Un cuadrado cortado en { $rows } filas y { $columns } columnas. { $shadedrows } filas están sombreadas de un modo y { $shadedcolumns } columnas de otro.
 figure-array = Puntos en { $rows } filas, { $columns } en cada fila.
 figure-array-split = Puntos en { $rows } filas, { $columns } en cada fila, con un corte después de { $split } en cada fila.
@@ -43,6 +46,7 @@ figure-blocks-hundredths = Bloques de base diez donde una placa vale uno: { $fla
 figure-area-model = Un rectángulo cortado en partes. Lado izquierdo: { $rows }. Lado de arriba: { $columns }.
 figure-line = Una recta numérica de { $from } a { $to }.
 figure-line-parts = Una recta numérica de { $from } a { $to }. Cada entero está en { $parts } partes iguales.
+figure-line-plot = Diagrama de puntos: { $title }. La recta va de { $from } a { $to }. Puntos sobre las marcas en orden: { $counts }.
 figure-cubes = Una caja de cubos unidad: { $width } de ancho, { $depth } de fondo, { $height } de alto.
 figure-box = Una caja: { $width } de ancho, { $depth } de fondo, { $height } de alto.
 figure-protractor-right = Un transportador sobre un ángulo. Un lado está en 0 de la escala interior. El otro lado está en { $inner } de la escala interior y en { $outer } de la exterior.
@@ -70,5 +74,11 @@ figure-dots = Diagrama de puntos: { $title }. La recta va de { $from } a { $to }
 figure-histogram = Histograma: { $title }. De { $from } a { $to }, cada barra abarca { $width }. Alturas en orden: { $counts }.
 figure-box-plot = Diagrama de caja: { $title }. Menor { $least }, caja de { $lower } a { $upper } con una línea en { $median }, mayor { $greatest }.
 figure-balance = Una balanza en equilibrio: { $equation }.
-figure-tape = Una barra en { $parts } partes iguales. { $shaded } están sombreadas.
-figure-circle = Un círculo en { $parts } partes iguales. { $shaded } están sombreadas.
+figure-tape = Una barra en { $parts } partes iguales. { $shaded ->
+    [one] { $shaded } está sombreada.
+   *[other] { $shaded } están sombreadas.
+}
+figure-circle = Un círculo en { $parts } partes iguales. { $shaded ->
+    [one] { $shaded } está sombreada.
+   *[other] { $shaded } están sombreadas.
+}

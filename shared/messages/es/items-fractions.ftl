@@ -1,9 +1,9 @@
-fraction-hint-multiply = Multiplica arriba y abajo por el mismo número.
-fraction-hint-divide = Divide arriba y abajo entre el mismo número.
+fraction-hint-multiply = Multiplica el numerador y el denominador por el mismo número.
+fraction-hint-divide = Divide el numerador y el denominador entre el mismo número.
 fraction-hint-same = El tamaño no cambia. Solo cambian las partes.
-fraction-hint-bottoms = Mira los números de abajo: { $work }.
-fraction-step-multiply = Abajo se multiplica por { $factor }. Arriba también se multiplica por { $factor }.
-fraction-step-divide = Abajo se divide entre { $factor }. Arriba también se divide entre { $factor }.
+fraction-hint-bottoms = Mira los denominadores: { $work }.
+fraction-step-multiply = El denominador se multiplica por { $factor }. El numerador también se multiplica por { $factor }.
+fraction-step-divide = El denominador se divide entre { $factor }. El numerador también se divide entre { $factor }.
 fraction-step-simplest = Escríbelo de la forma más simple.
 
 mixed-hint-apart = Trabaja por separado con los enteros y las fracciones.
@@ -16,7 +16,7 @@ mixed-step-open = La primera fracción no alcanza. Abre un entero. Quedan { $who
 
 unlike-hint-same = Solo puedes sumar o restar partes del mismo tamaño.
 unlike-hint-common = Corta las dos en { $bottom } partes.
-unlike-step-common = Usa { $bottom } como número de abajo en las dos.
+unlike-step-common = Usa { $bottom } como denominador en las dos.
 unlike-step-add = Suma las partes: { $work }.
 unlike-step-subtract = Resta las partes: { $work }.
 
@@ -25,10 +25,10 @@ scaling-equal = Igual
 scaling-more = Mayor
 
 g3-fraction-name-ask = ¿Qué fracción está sombreada?
-g3-fraction-name-ask-wholes = Una barra es un entero. ¿Qué fracción está sombreada en total?
+g3-fraction-name-ask-wholes = Cada barra es un entero. ¿Qué fracción está sombreada en total?
 g3-fraction-name-ask-shade = Sombrea { $fraction } del entero.
-g3-fraction-name-hint-bottom = El número de abajo cuenta las partes iguales de un entero.
-g3-fraction-name-hint-top = El número de arriba cuenta las partes sombreadas.
+g3-fraction-name-hint-bottom = El denominador cuenta las partes iguales de un entero.
+g3-fraction-name-hint-top = El numerador cuenta las partes sombreadas.
 g3-fraction-name-step-bottom = Un entero tiene { $parts } partes iguales.
 g3-fraction-name-step-top = { $shaded ->
     [one] { $shaded } parte está sombreada.
@@ -40,18 +40,25 @@ g3-fraction-name-step-shade = { $shaded ->
 }
 g3-fraction-name-step-name = Así que la fracción es { $fraction }.
 
-g3-fraction-unit-on-line-ask-first = La recta de 0 a 1 está cortada en { $parts } partes iguales. ¿Qué número está en el punto?
-g3-fraction-unit-on-line-ask-parts = La primera marca después de 0 es { $fraction }. ¿Cuántas partes iguales hay de 0 a 1?
+g3-fraction-unit-on-line-ask-first = ¿Qué fracción está en el punto?
 g3-fraction-unit-on-line-ask-mark = Pon un punto en { $fraction }.
 g3-fraction-unit-on-line-hint-equal = Las partes de 0 a 1 son todas del mismo tamaño.
 g3-fraction-unit-on-line-hint-count = Cuenta los espacios, no las marcas.
 g3-fraction-unit-on-line-step-parts = Hay { $parts } espacios iguales de 0 a 1.
 g3-fraction-unit-on-line-step-first = Un espacio desde 0 es { $fraction }.
+g3-fraction-unit-on-line-step-share = Reparte los { $marks } espacios en { $parts } grupos iguales. Cada grupo tiene { $each }.
+g3-fraction-unit-on-line-line = Una recta numérica de 0 a 1 en { $parts } partes iguales. { $steps ->
+    [one] Hay un punto { $steps } parte después de 0.
+   *[other] Hay un punto { $steps } partes después de 0.
+}
 
 g3-fraction-on-line-ask-name = ¿Qué fracción está en el punto?
 g3-fraction-on-line-ask-mark = Pon un punto en { $fraction }.
 g3-fraction-on-line-ask-steps = Empieza en 0. Da { $steps } pasos de { $step }. ¿En qué número estás?
-g3-fraction-on-line-line = Una recta numérica de 0 a { $to }. Cada entero está en { $parts } partes iguales. Hay un punto { $steps } partes después de 0.
+g3-fraction-on-line-line = Una recta numérica de 0 a { $to }. Cada entero está en { $parts } partes iguales. Hay un punto { $steps ->
+    [one] { $steps } parte
+   *[other] { $steps } partes
+} después de 0.
 g3-fraction-on-line-hint-part = Cada entero está en { $parts } partes iguales.
 g3-fraction-on-line-hint-jump = Empieza en 0 y cuenta los saltos.
 g3-fraction-on-line-step-part = Un salto es { $step }.
@@ -65,6 +72,7 @@ g3-fraction-same-size-step-same = { $one } y { $two } son del mismo tamaño.
 
 g3-fraction-whole-numbers-hint-one = Un entero es { $one }.
 g3-fraction-whole-numbers-hint-many = Piensa en { $whole } enteros.
+g3-fraction-whole-numbers-hint-how-many = Tienes { $whole } partes. ¿Cuántos enteros forman?
 g3-fraction-whole-numbers-step-one = { $parts ->
     [one] Cada entero tiene { $parts } parte.
    *[other] Cada entero tiene { $parts } partes.
@@ -76,10 +84,16 @@ g3-fraction-compare-hint-same-bottom = Las partes son del mismo tamaño. ¿Cuál
 g3-fraction-compare-hint-figure = Compara las barras.
 g3-fraction-compare-step-same-top = Con un número mayor abajo, las partes son más pequeñas.
 g3-fraction-compare-step-same-bottom = Más partes del mismo tamaño hacen más.
+g3-fraction-compare-step-count = Los dos lados son { $parts } partes del mismo tamaño.
+g3-fraction-equivalent-hint-cut = Corta cada parte de la barra en partes iguales más pequeñas.
+g3-fraction-equivalent-hint-join = Junta partes pequeñas de la barra en partes iguales más grandes.
+g3-fraction-equivalent-step-cut = Corta cada parte en { $factor }. En el mismo largo ahora hay { $factor } veces las partes.
+g3-fraction-equivalent-step-join = Junta { $factor } partes en cada parte más grande. El largo no cambia.
+g3-fraction-equivalent-step-bars = Las dos barras están sombreadas hasta el mismo largo.
 
 g4-fraction-compare-hint-half = ¿Es cada una mayor o menor que un medio?
-g4-fraction-compare-hint-common = Escribe las dos con { $bottom } abajo.
-g4-fraction-compare-step-common = Usa { $bottom } como número de abajo en las dos.
+g4-fraction-compare-hint-common = Escribe las dos con el denominador { $bottom }.
+g4-fraction-compare-step-common = Usa { $bottom } como denominador en las dos.
 g4-fraction-compare-step-left = Izquierda: { $work }.
 g4-fraction-compare-step-right = Derecha: { $work }.
 
@@ -93,7 +107,7 @@ g4-fraction-join-parts-hint-take = { $parts ->
    *[other] Quita { $parts } partes.
 }
 g4-fraction-join-parts-step-one = Un entero es { $one }.
-g4-fraction-join-parts-step-tops = Solo cambian los números de arriba: { $work }.
+g4-fraction-join-parts-step-tops = Solo cambian los numeradores: { $work }.
 
 g4-fraction-decompose-hint-parts = Cuenta partes de tamaño { $part }.
 g4-fraction-decompose-hint-whole = Esta es la cantidad completa.
@@ -105,20 +119,29 @@ g4-fraction-decompose-step-known = { $known ->
 
 g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
 g4-fraction-copies-hint-figure = Cuenta las partes sombreadas.
+g4-fraction-copies-hint-whole = ¿Cuántas copias de { $unit } forman un entero?
 g4-fraction-copies-step-part = Un entero tiene { $parts } partes iguales. Una parte es una copia.
 g4-fraction-copies-step-count = Hay { $copies } copias.
+g4-fraction-copies-step-whole = { $whole } son { $copies } copias de { $unit }.
+g4-fraction-copies-ask-more = Tienes { $fraction }. ¿Cuántas copias más de { $unit } forman { $whole }?
 
 g4-fraction-times-whole-hint-groups = Piensa en { $n } grupos de { $fraction }.
 g4-fraction-times-whole-hint-figure = Toma esta cantidad { $n } veces.
 g4-fraction-times-whole-step-tops = Multiplica el número de partes: { $work }.
 g4-fraction-times-whole-step-bottom = Las partes no cambian de tamaño. Abajo sigue { $bottom }.
 
-g4-fraction-add-like-ask-1 = { $name } comió { $one } de un pastel. Después comió { $two } del mismo pastel. ¿Cuánto pastel es en total?
-g4-fraction-add-like-ask-2 = { $name } caminó { $one } de milla. Luego caminó { $two } de milla más. ¿Cuántas millas son en total?
-g4-fraction-add-like-ask-3 = { $name } llenó { $one } de un frasco con arroz. Luego puso { $two } de frasco más. ¿Cuántos frascos de arroz son?
-g4-fraction-add-like-ask-4 = { $name } tenía { $one } de yarda de cinta. Usó { $two } de yarda. ¿Cuántas yardas quedan?
-g4-fraction-add-like-ask-5 = Un tanque está lleno hasta { $one }. { $name } saca { $two } del tanque. ¿Qué parte del tanque sigue llena?
-g4-fraction-add-like-ask-6 = { $name } tiene { $one } de una bandeja de pan de maíz. Sus amigos comen { $two } de la bandeja. ¿Qué parte de la bandeja queda?
+g4-fraction-add-like-ask-1 = { $name } caminó { $one } de milla. Luego caminó { $two } de milla más. ¿Cuántas millas son en total?
+g4-fraction-add-like-ask-2 = { $name } usó { $one } de yarda de cinta roja y { $two } de yarda de cinta azul. ¿Cuántas yardas son en total?
+g4-fraction-add-like-ask-3 = { $name } leyó { $one } de hora en la mañana y { $two } de hora en la noche. ¿Cuántas horas son en total?
+g4-fraction-add-like-ask-4 = { $name } comió { $one } de una tarta. Después comió { $two } de la misma tarta. ¿Qué parte de la tarta es en total?
+g4-fraction-add-like-ask-5 = { $name } pintó { $one } de una cerca. Luego pintó { $two } de la cerca más. ¿Qué parte de la cerca está pintada?
+g4-fraction-add-like-ask-6 = { $name } leyó { $one } de un libro. Luego leyó { $two } del libro más. ¿Qué parte del libro leyó?
+g4-fraction-add-like-ask-7 = { $name } tenía { $one } de yarda de cinta. Usó { $two } de yarda. ¿Cuántas yardas quedan?
+g4-fraction-add-like-ask-8 = Un tanque está lleno hasta { $one }. { $name } saca { $two } del tanque. ¿Qué parte del tanque sigue llena?
+g4-fraction-add-like-ask-9 = { $name } tiene { $one } de una bandeja de pan de maíz. Sus amigos comen { $two } de la bandeja. ¿Qué parte de la bandeja queda?
+g4-fraction-add-like-ask-10 = { $name } vive a { $one } de milla de la escuela. Ya caminó { $two } de milla. ¿Cuántas millas faltan?
+g4-fraction-add-like-ask-11 = Un programa dura { $one } de hora. { $name } ya vio { $two } de hora. ¿Cuántas horas faltan?
+g4-fraction-add-like-ask-12 = Una bolsa tiene { $one } de libra de nueces. { $name } saca { $two } de libra. ¿Cuántas libras quedan?
 g4-fraction-add-like-hint-join = Junta las dos cantidades.
 g4-fraction-add-like-hint-take = Quita la segunda cantidad de la primera.
 g4-fraction-add-like-hint-parts = Las dos cuentan partes de tamaño { $part }.
@@ -127,18 +150,29 @@ g4-fraction-times-stories-ask-1 = { $name } llena { $n } vasos. En cada vaso cab
 g4-fraction-times-stories-ask-2 = { $name } corre { $each } de milla cada día. ¿Cuántas millas son en { $n } días?
 g4-fraction-times-stories-ask-3 = Cada pan lleva { $each } de libra de harina. ¿Cuántas libras necesita { $name } para { $n } panes?
 g4-fraction-times-stories-ask-4 = { $name } pinta { $n } tablas. Cada tabla lleva { $each } de hora. ¿Cuántas horas son?
+g4-fraction-times-stories-ask-5 = { $name } corta { $n } trozos de cinta adhesiva. Cada trozo mide { $each } de pie. ¿Cuántos pies de cinta son?
+g4-fraction-times-stories-ask-6 = { $n } plantas necesitan { $each } de galón de agua cada una. ¿Cuántos galones de agua necesitan?
 g4-fraction-times-stories-hint-each = Cada vez se usa { $each }.
-g4-fraction-times-stories-hint-times = Multiplica la fracción por el número de veces.
+g4-fraction-times-stories-hint-times = Multiplica la fracción por el número de grupos.
 g4-fraction-times-stories-step-between = La respuesta está entre { $low } y { $high }.
 
 g5-fraction-stories-ask-1 = { $name } caminó { $one } de milla. Luego corrió { $two } de milla. ¿Cuántas millas son en total?
 g5-fraction-stories-ask-2 = { $name } usó { $one } de taza de leche. { $other } usó { $two } de taza. ¿Cuántas tazas usaron en total?
 g5-fraction-stories-ask-3 = { $name } leyó { $one } de hora. Después leyó { $two } de hora. ¿Cuántas horas son en total?
-g5-fraction-stories-ask-4 = { $name } tiene { $one } de yarda de cuerda y corta { $two } de yarda. ¿Cuántas yardas quedan?
-g5-fraction-stories-ask-5 = La planta de { $name } mide { $one } de pie. La planta de { $other } mide { $two } de pie. ¿Cuántos pies más mide la primera planta?
-g5-fraction-stories-ask-6 = Una botella está llena hasta { $one }. { $name } bebe { $two } de la botella. ¿Qué parte de la botella queda?
+g5-fraction-stories-ask-4 = { $name } pone { $one } de libra de uvas y { $two } de libra de ciruelas en una bolsa. ¿Cuántas libras de fruta hay en la bolsa?
+g5-fraction-stories-ask-5 = Un estante tiene una tabla de { $one } de yarda y otra de { $two } de yarda. ¿Cuántas yardas miden una tras otra?
+g5-fraction-stories-ask-6 = { $name } echó { $one } de galón de agua en un tanque. { $other } echó { $two } de galón. ¿Cuántos galones son en total?
+g5-fraction-stories-ask-7 = { $name } tiene { $one } de yarda de cuerda y corta { $two } de yarda. ¿Cuántas yardas quedan?
+g5-fraction-stories-ask-8 = Una planta mide { $one } de pie. Otra planta mide { $two } de pie. ¿Cuántos pies más mide la primera planta?
+g5-fraction-stories-ask-9 = Una botella está llena hasta { $one }. { $name } bebe { $two } de la botella. ¿Qué parte de la botella queda?
+g5-fraction-stories-ask-10 = { $name } vive a { $one } de milla de la biblioteca. { $other } vive a { $two } de milla. ¿Cuántas millas más lejos vive { $name }?
+g5-fraction-stories-ask-11 = Una bolsa tiene { $one } de libra de semillas. { $name } siembra { $two } de libra. ¿Cuántas libras quedan?
+g5-fraction-stories-ask-12 = { $name } trabajó { $one } de hora y { $other } trabajó { $two } de hora. ¿Cuántas horas más trabajó { $name }?
+g5-fraction-stories-ask-closest = No lo calcules. ¿A qué número se acerca más { $work }?
 g5-fraction-stories-hint-join = Junta las dos cantidades.
 g5-fraction-stories-hint-take = Quita la segunda cantidad de la primera.
+g5-fraction-stories-hint-closest = ¿Cada fracción está cerca de 0, de un medio o de 1?
+g5-fraction-stories-hint-bars = Mira cuánto está sombreado en cada barra.
 
 g5-fraction-as-division-ask-1 = { $amount ->
     [one] { $amount } pan se reparte entre { $shares } personas. A todas les toca igual. ¿Cuántos panes le tocan a cada una?
@@ -156,12 +190,25 @@ g5-fraction-as-division-ask-4 = { $amount ->
     [one] { $amount } libra de barro se separa en { $shares } bolas iguales. ¿Cuántas libras pesa cada bola?
    *[other] { $amount } libras de barro se separan en { $shares } bolas iguales. ¿Cuántas libras pesa cada bola?
 }
+g5-fraction-as-division-ask-5 = { $amount ->
+    [one] { $amount } galón de pintura se reparte en { $shares } latas iguales. ¿Cuántos galones hay en cada lata?
+   *[other] { $amount } galones de pintura se reparten en { $shares } latas iguales. ¿Cuántos galones hay en cada lata?
+}
+g5-fraction-as-division-ask-6 = { $amount ->
+    [one] { $amount } milla de camino se reparte entre { $shares } equipos. A todos les toca igual. ¿Cuántas millas le tocan a cada equipo?
+   *[other] { $amount } millas de camino se reparten entre { $shares } equipos. A todos les toca igual. ¿Cuántas millas le tocan a cada equipo?
+}
+g5-fraction-as-division-ask-between = ¿Entre qué dos números enteros está la respuesta?
 g5-fraction-as-division-hint-divide = Repartir es dividir. Escríbelo como fracción.
 g5-fraction-as-division-hint-one = Primero reparte un entero. A cada parte le toca { $part }.
+g5-fraction-as-division-hint-whole = ¿Cuántos enteros le tocan a cada uno?
 g5-fraction-as-division-step-each = { $amount ->
     [one] A cada parte le toca { $part } de { $amount } entero.
    *[other] A cada parte le toca { $part } de cada uno de los { $amount } enteros.
 }
+g5-fraction-as-division-step-between = Así que está entre { $low } y { $high }.
+g5-fraction-as-division-field-low = Más de
+g5-fraction-as-division-field-high = Menos de
 
 g5-fraction-multiply-hint-parts = { $take ->
     [one] Corta la cantidad en { $parts } partes iguales. Toma { $take } de ellas.
@@ -169,10 +216,10 @@ g5-fraction-multiply-hint-parts = { $take ->
 }
 g5-fraction-multiply-hint-bar = La barra es toda la cantidad.
 g5-fraction-multiply-hint-square = Cuenta los cuadros sombreados de los dos modos.
-g5-fraction-multiply-step-tops = Multiplica los de arriba: { $work }.
-g5-fraction-multiply-step-bottoms = Multiplica los de abajo: { $work }.
+g5-fraction-multiply-step-tops = Multiplica los numeradores: { $work }.
+g5-fraction-multiply-step-bottoms = Multiplica los denominadores: { $work }.
 
-g5-fraction-area-ask = Un rectángulo mide { $width } por { $height } { $unit }. ¿Cuál es su área?
+g5-fraction-area-ask = Un rectángulo mide { $width } por { $height }. ¿Cuál es su área?
 g5-fraction-area-rectangle = Un rectángulo con lados { $width } y { $height }.
 g5-fraction-area-hint-multiply = El área es lado por lado.
 g5-fraction-area-hint-product = Calcula { $work }.
@@ -193,8 +240,6 @@ g5-scaling-reason-more-above = Es mayor que { $number }, porque { $factor } es m
 g5-scaling-reason-less-below = Es menor que { $number }, porque { $factor } es menor que 1.
 g5-scaling-reason-less-above = Es menor que { $number }, porque { $factor } es mayor que 1.
 g5-scaling-reason-more-below = Es mayor que { $number }, porque { $factor } es menor que 1.
-g5-scaling-reason-more-always = Es mayor que { $number }, porque multiplicar siempre agranda un número.
-g5-scaling-reason-less-always = Es menor que { $number }, porque una fracción siempre achica un número.
 g5-scaling-reason-hint-one = ¿Es { $factor } mayor o menor que 1?
 g5-scaling-reason-hint-bar = Esta es la fracción. Una barra es 1.
 g5-scaling-reason-step-above = { $factor } es mayor que 1.
@@ -202,12 +247,17 @@ g5-scaling-reason-step-below = { $factor } es menor que 1.
 g5-scaling-reason-step-grows = Tomas { $number } una vez y algo más. Por eso el producto es mayor.
 g5-scaling-reason-step-shrinks = Tomas solo una parte de { $number }. Por eso el producto es menor.
 
-g5-fraction-multiply-stories-ask-1 = { $name } tiene { $two } de libra de nueces y come { $one } de eso. ¿Cuántas libras come?
-g5-fraction-multiply-stories-ask-2 = Un camino mide { $two } de milla. { $name } ya caminó { $one } de él. ¿Cuántas millas son?
-g5-fraction-multiply-stories-ask-3 = Una bolsa trae { $two } kg de semillas. { $name } compra { $one } bolsas. ¿Cuántos kg son?
-g5-fraction-multiply-stories-ask-4 = Una receta lleva { $two } tazas de avena. { $name } hace { $one } recetas. ¿Cuántas tazas son?
-g5-fraction-multiply-stories-hint-of = Aquí "de" quiere decir por.
+g5-fraction-multiply-stories-ask-1 = { $name } tiene { $two } de nueces y come { $one } de esa cantidad. ¿Cuántas libras come?
+g5-fraction-multiply-stories-ask-2 = Un camino mide { $two }. { $name } ya caminó { $one } del camino. ¿Cuántas millas son?
+g5-fraction-multiply-stories-ask-3 = Una cinta mide { $two }. { $name } usa { $one } de la cinta. ¿Cuántas yardas son?
+g5-fraction-multiply-stories-ask-4 = Un tanque tiene { $two } de agua. { $name } usa { $one } del agua. ¿Cuántos galones son?
+g5-fraction-multiply-stories-ask-5 = Una bolsa trae { $two } de semillas. { $name } compra { $one } bolsas. ¿Cuántos kilogramos son?
+g5-fraction-multiply-stories-ask-6 = Una receta lleva { $two } de avena. { $name } hace { $one } recetas. ¿Cuántas tazas son?
+g5-fraction-multiply-stories-ask-7 = Una tabla mide { $two }. { $name } pone { $one } tablas una tras otra. ¿Cuántos pies son?
+g5-fraction-multiply-stories-ask-8 = Un viaje dura { $two }. { $name } hace { $one } viajes. ¿Cuántas horas son?
 g5-fraction-multiply-stories-hint-work = Calcula { $work }.
+g5-fraction-multiply-stories-hint-part = Una parte de una cantidad: multiplica.
+g5-fraction-multiply-stories-hint-several = La misma cantidad varias veces: multiplica.
 
 g5-unit-fraction-divided-hint-cut = La parte pequeña se corta en partes aún más pequeñas.
 g5-unit-fraction-divided-hint-share = Reparte { $part } entre { $n }.
@@ -222,7 +272,7 @@ g5-divide-by-unit-fraction-step-all = En todos los enteros: { $work }.
 
 g5-unit-fraction-stories-ask-1 = { $name } tiene { $n } tazas de arroz. Una cucharada grande es { $part } de taza. ¿Cuántas cucharadas son?
 g5-unit-fraction-stories-ask-2 = { $name } tiene { $n } yardas de cinta. Cada moño lleva { $part } de yarda. ¿Cuántos moños puede hacer?
-g5-unit-fraction-stories-ask-3 = Un paseo mide { $n } millas. Hay un letrero cada { $part } de milla, y uno al final. ¿Cuántos letreros hay después del inicio?
+g5-unit-fraction-stories-ask-3 = Un sendero mide { $n } millas. Hay un letrero cada { $part } de milla y uno al final. ¿Cuántos letreros hay después del inicio?
 g5-unit-fraction-stories-ask-4 = { $name } tiene { $part } de una bandeja de pan de maíz. { $n } amigos la comparten. A todos les toca igual. ¿Qué parte de una bandeja le toca a cada uno?
 g5-unit-fraction-stories-ask-5 = { $n } plantas comparten { $part } de galón de agua. A todas les toca igual. ¿Cuántos galones le tocan a cada una?
 g5-unit-fraction-stories-ask-6 = { $name } corta { $part } de yarda de cuerda en { $n } trozos iguales. ¿Cuántas yardas mide cada trozo?

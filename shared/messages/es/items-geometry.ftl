@@ -10,8 +10,10 @@ shape-parallelogram = paralelogramo
 shape-trapezoid = trapecio
 shape-circle = círculo
 shape-bar = rectángulo
-shape-depends = Depende de su tamaño
 shape-figure = Dibujo de una figura: { $shape }.
+shape-all = Todos
+shape-some = Algunos, no todos
+shape-none = Ninguno
 family-quadrilateral = cuadrilátero
 family-rectangle = rectángulo
 family-rhombus = rombo
@@ -44,21 +46,25 @@ all-quadrilaterals = cuadriláteros
 property-right-angles = cuatro ángulos rectos
 property-equal-sides = cuatro lados iguales
 property-parallel = dos pares de lados paralelos
-property-size = Solo si son bastante grandes
+property-opposite-sides = lados opuestos iguales
+property-opposite-angles = ángulos opuestos iguales
+property-four-sides = cuatro lados
+property-five-angles = cinco ángulos
 tree-neither = Ninguna está dentro de la otra
 
 g3-shape-families-ask-sides = ¿Cuántos lados tiene un { $shape }?
 g3-shape-families-ask-corners = ¿Cuántos vértices tiene un { $shape }?
-g3-shape-families-ask-families = Este es un { $shape }. ¿Qué nombres le quedan? Elige todos.
-g3-shape-families-ask-belongs = ¿Es todo { $shape } también un { $family }?
+g3-shape-families-ask-families = Este es un { $shape }. ¿Qué nombres describen esta figura? Elige todos.
+g3-shape-families-ask-belongs = Piensa en cada { $shape }. ¿Cuántos son también un { $family }?
 g3-shape-families-hint-walk = Piensa en recorrer el contorno de la figura.
 g3-shape-families-hint-same = Una figura plana tiene tantos vértices como lados.
 g3-shape-families-hint-rectangle = Un rectángulo tiene cuatro ángulos rectos.
 g3-shape-families-hint-rhombus = Un rombo tiene cuatro lados iguales.
 g3-shape-families-step-count = Un { $shape } tiene { $n }.
 g3-shape-families-step-quadrilateral = Toda figura de cuatro lados es un cuadrilátero.
-g3-shape-families-step-belongs = Tiene lo que pide la familia. Así que sí.
-g3-shape-families-step-not = No siempre tiene lo que pide la familia. Así que no.
+g3-shape-families-step-belongs = Cada uno tiene lo que pide la familia.
+g3-shape-families-step-not = El número de lados es distinto, así que ninguno puede serlo.
+g3-shape-families-step-some = Algunos tienen lo que pide la familia y otros no.
 
 g3-shape-equal-parts-ask-part = La figura está cortada en partes iguales. ¿Qué fracción es la parte sombreada?
 g3-shape-equal-parts-ask-how-many = Cada parte de un { $shape } es { $fraction } de él. ¿Cuántas partes iguales hay?
@@ -70,11 +76,11 @@ g3-shape-equal-parts-hint-one = Una parte va arriba. El número de todas las par
 g4-classify-shapes-ask-triangle = Un triángulo tiene ángulos de { $angles } grados. ¿De qué clase es?
 g4-classify-shapes-ask-facts = Este es un { $shape }. ¿Qué es cierto? Elige todo.
 g4-classify-shapes-hint-largest = Mira el ángulo mayor.
-g4-classify-shapes-hint-ninety = ¿Es menor que 90, justo 90 o mayor que 90 grados?
+g4-classify-shapes-hint-ninety = ¿Es menor que 90, exactamente 90 o mayor que 90 grados?
 g4-classify-shapes-hint-parallel = Los lados paralelos siempre están a la misma distancia.
 g4-classify-shapes-hint-sides = Revisa primero los lados. Luego los ángulos.
 g4-classify-shapes-step-largest = El ángulo mayor mide { $angle } grados.
-g4-classify-shapes-step-right = Mide justo 90 grados, así que el triángulo es rectángulo.
+g4-classify-shapes-step-right = Mide exactamente 90 grados, así que el triángulo es rectángulo.
 g4-classify-shapes-step-obtuse = Mide más de 90 grados, así que el triángulo es obtusángulo.
 g4-classify-shapes-step-acute = Mide menos de 90 grados, así que el triángulo es acutángulo.
 g4-classify-shapes-step-shape = Revisa cada frase para un { $shape }.
@@ -99,10 +105,12 @@ g4-angle-turn-hint-fraction = Escribe { $fraction } y hazla más simple.
 g4-angle-degrees-ask-same = Un lado da { $n } giros de un grado. Luego da { $more } más hacia el mismo lado. ¿Cuánto mide el ángulo?
 g4-angle-degrees-ask-back = Un lado da { $n } giros de un grado. Luego regresa { $more }. ¿Cuánto mide el ángulo?
 g4-angle-degrees-ask-full = Un lado da { $n } giros de un grado. ¿Cuántos más hacen una vuelta completa?
+g4-angle-degrees-ask-on-back = Un lado da { $n } giros de un grado. Luego da { $more } más hacia el mismo lado y regresa { $back }. ¿Cuánto mide el ángulo?
 g4-angle-degrees-hint-one = Cada giro de un grado suma 1 grado.
 g4-angle-degrees-hint-on = Hacia el mismo lado quiere decir más.
 g4-angle-degrees-hint-back = Regresar quiere decir menos.
 g4-angle-degrees-hint-full = Una vuelta completa tiene 360 grados.
+g4-angle-degrees-hint-on-back = Primero avanza y luego regresa.
 
 g4-angle-measure-ask = ¿Cuántos grados mide el ángulo?
 g4-angle-measure-hint-zero = Busca la escala que tiene 0 en un lado del ángulo. Lee la misma escala en el otro lado.
@@ -150,7 +158,7 @@ g4-lines-angles-hint-ends = Un segmento tiene dos extremos. Un rayo tiene uno. U
 g4-lines-angles-hint-parallel = Las rectas paralelas nunca se juntan.
 g4-lines-angles-hint-perpendicular = Las rectas perpendiculares se cruzan en ángulo recto.
 g4-lines-angles-step-acute = Mide menos de 90, así que es agudo.
-g4-lines-angles-step-right-angle = Mide justo 90, así que es recto.
+g4-lines-angles-step-right-angle = Mide exactamente 90, así que es recto.
 g4-lines-angles-step-obtuse = Mide más de 90, así que es obtuso.
 g4-lines-angles-step-segment = Tiene dos extremos: un segmento.
 g4-lines-angles-step-ray = Tiene un extremo: un rayo.
@@ -159,21 +167,28 @@ g4-lines-angles-step-parallel = Siempre están a la misma distancia: paralelas.
 g4-lines-angles-step-perpendicular = Se cruzan en ángulo recto: perpendiculares.
 g4-lines-angles-step-crossing = Se cruzan, pero no en ángulo recto.
 
-g5-shape-properties-ask = ¿Tienen todos los { $family } { $property }?
 g5-shape-properties-hint-family = ¿Qué debe tener cada figura de la familia?
 g5-shape-properties-hint-example = Busca una de la familia que no lo tenga.
 g5-shape-properties-step-squares = Un cuadrado tiene cuatro lados iguales y cuatro ángulos rectos.
 g5-shape-properties-step-rectangles = Un rectángulo tiene cuatro ángulos rectos.
 g5-shape-properties-step-rhombuses = Un rombo tiene cuatro lados iguales.
 g5-shape-properties-step-parallelograms = Un paralelogramo tiene dos pares de lados paralelos.
-g5-shape-properties-step-yes = Así que cada uno lo tiene.
-g5-shape-properties-step-no = Así que algunos no lo tienen.
+g5-shape-properties-step-quadrilaterals = Un cuadrilátero tiene cuatro lados. Puede no tener nada más.
+g5-shape-properties-step-check = Revisa cada opción: ¿todos o solo algunos?
+g5-shape-properties-ask-which = ¿Qué tienen todos los { $family }? Elige todo.
+g5-shape-properties-ask-families = ¿Qué familias siempre tienen { $property }? Elige todas.
 
 g5-shape-tree-ask = ¿Qué familia es más amplia: { $one } o { $two }?
 g5-shape-tree-hint-rules = La familia más amplia tiene menos reglas.
 g5-shape-tree-hint-more = La familia más pequeña debe cumplir más reglas.
 g5-shape-tree-step-every = Todos los { $narrow } son { $wide }, pero no al revés.
 g5-shape-tree-step-so = Así que la familia más amplia es: { $wide }.
+g5-shape-tree-step-chain = Sigue así: la familia siguiente tiene menos reglas.
+g5-shape-tree-step-overlap = Algunos { $one } no son { $two }, y algunos { $two } no son { $one }.
+g5-shape-tree-step-neither = Así que ninguna familia está dentro de la otra.
+g5-shape-tree-ask-order = Pon las familias en orden. Cada familia está dentro de la siguiente.
+g5-shape-tree-narrowest = La familia más pequeña
+g5-shape-tree-widest = La familia más amplia
 
 g5-coordinates-ask-walk = Empieza en (0, 0). Ve { $x } a la derecha y { $y } hacia arriba. ¿En qué punto estás?
 g5-coordinates-ask-name = ¿Cuáles son las coordenadas de A?
@@ -187,10 +202,16 @@ g5-coordinates-hint-first = El primer número dice cuánto ir a lo ancho.
 g5-coordinates-hint-zero = Cuenta pasos, no líneas.
 g5-coordinates-step-second = El segundo número dice cuánto subir.
 
-g5-coordinates-stories-ask-at-1 = A lo ancho: horas. Hacia arriba: millas caminadas. ¿Cuántas millas van a las { $x } horas?
-g5-coordinates-stories-ask-at-2 = A lo ancho: semanas. Hacia arriba: altura de una planta en cm. ¿Cuánto mide a las { $x } semanas?
+g5-coordinates-stories-ask-at-1 = A lo ancho: horas. Hacia arriba: millas caminadas. { $x ->
+    [one] ¿Cuántas millas van después de { $x } hora?
+   *[other] ¿Cuántas millas van después de { $x } horas?
+}
+g5-coordinates-stories-ask-at-2 = A lo ancho: semanas. Hacia arriba: altura de una planta en centímetros. { $x ->
+    [one] ¿Cuánto mide después de { $x } semana?
+   *[other] ¿Cuánto mide después de { $x } semanas?
+}
 g5-coordinates-stories-ask-change-1 = A lo ancho: horas. Hacia arriba: millas caminadas. ¿Cuántas millas se caminan de la hora { $from } a la hora { $to }?
-g5-coordinates-stories-ask-change-2 = A lo ancho: semanas. Hacia arriba: altura de una planta en cm. ¿Cuántos cm crece de la semana { $from } a la semana { $to }?
+g5-coordinates-stories-ask-change-2 = A lo ancho: semanas. Hacia arriba: altura de una planta en centímetros. ¿Cuántos centímetros crece de la semana { $from } a la semana { $to }?
 g5-coordinates-stories-grid = Una cuadrícula con puntos en 1, 2, 3 y 4 a lo ancho. Están a { $y1 }, { $y2 }, { $y3 } y { $y4 } de altura.
 g5-coordinates-stories-hint-across = Busca primero el número a lo ancho.
 g5-coordinates-stories-step-point = El punto es { $point }. Su segundo número dice la altura.
@@ -212,7 +233,7 @@ g6-area-triangle-ask = ¿Cuál es el área del triángulo?
 g6-area-triangle-ask-height = Un triángulo tiene un área de { $area } unidades cuadradas y una base de { $b } unidades. ¿Cuánto mide su altura?
 g6-area-triangle-triangle = Un triángulo con base { $b } y altura { $h }.
 g6-area-triangle-triangle-base = Un triángulo con base { $b } y su altura dibujada.
-g6-area-triangle-hint-half = Un triángulo es la mitad de una caja que lo encierra.
+g6-area-triangle-hint-half = Un triángulo es la mitad de un rectángulo que lo encierra.
 g6-area-triangle-hint-rule = El área es base por altura, entre 2.
 
 g6-area-polygons-ask = ¿Cuál es el área de la figura?
@@ -224,7 +245,7 @@ g6-area-polygons-hint-upright = La altura va derecho hacia arriba, no por el lad
 g6-area-polygons-hint-two-triangles = Córtalo en dos triángulos.
 g6-area-polygons-hint-trapezoid = Suma los lados paralelos. Multiplica por la altura. Divide entre 2.
 g6-area-polygons-hint-parts = Córtalo en un rectángulo y un triángulo.
-g6-area-polygons-hint-roof = El triángulo es la mitad de una caja que lo encierra.
+g6-area-polygons-hint-roof = El triángulo es la mitad de un rectángulo que lo encierra.
 
 g6-volume-fraction-edges-ask = Una caja tiene aristas de { $a }, { $b } y { $c } unidades. ¿Cuál es su volumen en unidades cúbicas?
 g6-volume-fraction-edges-hint-multiply = Multiplica las tres aristas.

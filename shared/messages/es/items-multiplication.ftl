@@ -3,7 +3,6 @@ parity-odd = Impar
 parity-unknown = No se puede saber
 number-prime = Primo
 number-composite = Compuesto
-number-neither = Ninguno de los dos
 ordinal-4 = cuarto
 ordinal-5 = quinto
 ordinal-6 = sexto
@@ -11,6 +10,7 @@ ordinal-7 = séptimo
 written-hint-split = Separa un número en sus lugares: { $work }.
 written-hint-area = Halla cada parte. Luego suma las partes.
 written-step-add = Suma las partes.
+written-step-divide = { $rest } ÷ { $by }: escribe { $quotient }. { $times }. { $left }.
 
 g3-multiply-equal-groups-ask-1 = Hay { $groups } bolsas. Cada bolsa tiene { $each } canicas. ¿Cuántas canicas hay?
 g3-multiply-equal-groups-ask-2 = Hay { $groups } botes. Cada bote tiene { $each } asientos. ¿Cuántos asientos hay?
@@ -19,20 +19,24 @@ g3-multiply-equal-groups-ask-4 = Hay { $groups } cajas. Cada caja tiene { $each 
 g3-multiply-equal-groups-hint-groups = Hay { $groups } grupos de { $each }.
 g3-multiply-equal-groups-hint-count = Cuenta de { $each } en { $each }.
 g3-multiply-equal-groups-ask-mark = Muestra { $work } con filas iguales. Marca los cuadrados.
+g3-multiply-equal-groups-ask-5 = Hay { $groups } floreros. Cada florero tiene { $each } rosas. ¿Cuántas rosas hay?
+g3-multiply-equal-groups-ask-6 = Hay { $groups } estantes. Cada estante tiene { $each } libros. ¿Cuántos libros hay?
 g3-multiply-equal-groups-hint-rows = Son { $groups } filas de { $each }.
 g3-multiply-equal-groups-hint-under = Marca { $each } cuadrados en una fila. Pon la fila siguiente justo debajo.
 g3-multiply-equal-groups-step-rows = Haz { $groups } filas.
 
 g3-missing-factor-hint-family = Multiplicar y dividir van juntos. Usa lo que ya sabes.
-g3-missing-factor-hint-figure = Piensa en filas y columnas.
+g3-missing-factor-hint-figure = ¿Qué multiplicación tiene estos números?
 g3-missing-factor-step-family = La operación es { $fact }.
 
 g3-multiply-properties-hint-split = Parte en dos cada una de las { $rows } filas.
-g3-multiply-properties-hint-cut = El corte forma dos multiplicaciones más pequeñas.
+g3-multiply-properties-hint-cut = El corte está después de { $first } en cada fila. ¿Cuántos quedan en cada fila?
 g3-multiply-properties-step-split = Las dos partes forman la fila completa: { $work }.
 g3-multiply-properties-hint-any-order = Puedes multiplicar en cualquier orden.
 g3-multiply-properties-hint-first-two = Multiplica primero los dos primeros números.
+g3-multiply-properties-hint-turned = Mira los factores de la multiplicación que sabes. ¿Qué es igual?
 g3-multiply-properties-step-first-two = Primero: { $work }.
+g3-multiply-properties-ask-turned = Sabes que { $known }. ¿Cuánto es { $asked }?
 
 g3-divide-as-missing-factor-ask = ¿Cuánto es { $divide }? Piensa: { $times }.
 g3-divide-as-missing-factor-hint-think = Busca el número que hace cierto { $times }.
@@ -43,7 +47,7 @@ g3-facts-multiply-hint-groups = { $groups ->
     [one] Piensa en { $groups } grupo de { $each }.
    *[other] Piensa en { $groups } grupos de { $each }.
 }
-g3-facts-multiply-hint-zero = Cero grupos, o grupos de cero, no hacen nada.
+g3-facts-multiply-hint-zero = Cero grupos, o grupos de cero, son 0 en total.
 g3-facts-multiply-hint-one = Un grupo de un número es ese número.
 g3-facts-multiply-hint-near = Empieza con una multiplicación que sabes. Luego suma lo que falta.
 g3-facts-multiply-hint-rows = { $rows } filas de { $each }, cortadas en dos partes.
@@ -59,6 +63,8 @@ g3-multiply-by-tens-hint-tens = { $n } es { $tens ->
    *[other] { $tens } decenas
 }.
 g3-multiply-by-tens-hint-fact = Primero calcula { $fact }.
+g3-multiply-by-tens-hint-missing = Piensa en decenas: el producto es { $total } decenas.
+g3-multiply-by-tens-hint-missing-fact = Primero halla cuántas decenas son: { $fact }.
 g3-multiply-by-tens-step-fact = La multiplicación es { $fact }.
 g3-multiply-by-tens-step-tens = { $tens } decenas son { $n }.
 
@@ -68,19 +74,32 @@ g3-divide-share-ask-3 = Hay { $total } sillas en { $n } filas iguales. ¿Cuánta
 g3-divide-share-ask-4 = { $name } tiene { $total } cuentas y pone { $n } en cada hilo. ¿Cuántos hilos puede llenar?
 g3-divide-share-ask-5 = { $total } huevos van en cajas de { $n }. ¿Cuántas cajas se llenan?
 g3-divide-share-ask-6 = { $total } jugadores forman equipos de { $n }. ¿Cuántos equipos hay?
-g3-divide-share-hint-share = Reparte entre { $n }. ¿Cuánto toca a cada parte?
+g3-divide-share-ask-7 = Se ponen { $total } manzanas en { $n } canastas. Cada canasta lleva lo mismo. ¿Cuántas manzanas hay en cada canasta?
+g3-divide-share-ask-8 = { $name } siembra { $total } semillas en { $n } filas iguales. ¿Cuántas semillas hay en cada fila?
+g3-divide-share-ask-9 = { $n } niños se reparten { $total } crayones. A todos les toca igual. ¿Cuántos crayones le tocan a cada niño?
+g3-divide-share-ask-10 = { $name } tiene { $total } fotos y pone { $n } en cada página. ¿Cuántas páginas llena?
+g3-divide-share-ask-11 = { $total } estudiantes se sientan en mesas de { $n }. ¿Cuántas mesas se llenan?
+g3-divide-share-ask-12 = Una cinta mide { $total } pulgadas. { $name } la corta en trozos de { $n } pulgadas. ¿Cuántos trozos hay?
+g3-divide-share-hint-share = Reparte entre { $n }. ¿Cuánto le toca a cada uno?
 g3-divide-share-hint-group = Haz grupos de { $n }. ¿Cuántos grupos hay?
 g3-divide-share-hint-fact = Usa una multiplicación: { $fact }.
 
 g3-multiply-divide-stories-ask-1 = Hay { $a } filas de sillas con { $b } sillas en cada fila. ¿Cuántas sillas hay?
 g3-multiply-divide-stories-ask-2 = { $name } compra { $a } paquetes de papel. Cada paquete tiene { $b } hojas. ¿Cuántas hojas son?
-g3-multiply-divide-stories-ask-3 = Una mesa mide { $a } bloques de largo. Cada bloque mide { $b } pulgadas. ¿Cuántas pulgadas mide la mesa?
-g3-multiply-divide-stories-ask-4 = Hay { $total } plantas en { $a } filas iguales. ¿Cuántas plantas hay en cada fila?
-g3-multiply-divide-stories-ask-5 = { $name } corta { $total } pulgadas de hilo en { $a } trozos iguales. ¿Cuántas pulgadas mide cada trozo?
-g3-multiply-divide-stories-ask-6 = { $a } amigos se reparten { $total } conchas. A todos les toca igual. ¿Cuántas conchas le tocan a cada uno?
+g3-multiply-divide-stories-ask-3 = { $name } pone { $a } bloques en fila. Cada bloque mide { $b } pulgadas. ¿Cuántas pulgadas mide la fila?
+g3-multiply-divide-stories-ask-4 = { $name } siembra { $a } filas de frijol con { $b } plantas en cada fila. ¿Cuántas plantas hay?
+g3-multiply-divide-stories-ask-5 = Un autobús hace { $a } viajes. Lleva { $b } estudiantes en cada viaje. ¿Cuántos estudiantes lleva en total?
+g3-multiply-divide-stories-ask-6 = { $name } lee { $b } páginas cada día durante { $a } días. ¿Cuántas páginas son?
+g3-multiply-divide-stories-ask-7 = Hay { $total } plantas en { $a } filas iguales. ¿Cuántas plantas hay en cada fila?
+g3-multiply-divide-stories-ask-8 = { $name } corta { $total } pulgadas de hilo en { $a } trozos iguales. ¿Cuántas pulgadas mide cada trozo?
+g3-multiply-divide-stories-ask-9 = { $a } amigos se reparten { $total } conchas. A todos les toca igual. ¿Cuántas conchas le tocan a cada uno?
+g3-multiply-divide-stories-ask-10 = { $name } pone { $total } libros en { $a } estantes. Cada estante lleva lo mismo. ¿Cuántos libros hay en cada estante?
+g3-multiply-divide-stories-ask-11 = Se hornean { $total } panecillos en { $a } moldes iguales. ¿Cuántos panecillos hay en cada molde?
+g3-multiply-divide-stories-ask-12 = { $name } ahorra lo mismo cada semana. En { $a } semanas son { $total } dólares. ¿Cuántos dólares ahorra cada semana?
 g3-multiply-divide-stories-hint-times = Hay { $a } grupos de { $b }.
 g3-multiply-divide-stories-hint-divide = Haz { $a } grupos iguales.
 g3-multiply-divide-stories-hint-figure = Piensa en filas.
+g3-multiply-divide-stories-hint-fact = Usa una multiplicación: { $fact }.
 
 g3-two-step-stories-ask-1 = { $name } tiene { $have } centavos y compra { $n } plumas. Cada pluma cuesta { $each } centavos. ¿Cuántos centavos quedan?
 g3-two-step-stories-ask-2 = { $name } llena { $n } páginas con { $each } calcomanías cada una. Hay { $more } calcomanías más en una caja. ¿Cuántas calcomanías hay en total?
@@ -102,23 +121,23 @@ g3-two-step-stories-hint-use = { $used ->
    *[other] Luego quita { $used }.
 }
 
-g4-times-as-many-ask-1 = ¿Cuántas veces { $small } es { $large }?
+g4-times-as-many-ask-1 = ¿Cuántas veces cabe { $small } en { $large }?
 g4-times-as-many-ask-2 = ¿Qué número es { $n } veces { $small }?
 g4-times-as-many-ask-3 = { $large } es { $n } veces un número. ¿Cuál es el número?
-g4-times-as-many-hint-times = "Veces" quiere decir multiplicar.
+g4-times-as-many-hint-times = Comparar por veces es multiplicar.
 g4-times-as-many-hint-bars = La barra larga está hecha de barras cortas.
 g4-times-as-many-hint-fact = Halla el número que falta.
 g4-times-as-many-bars = Una barra corta. Debajo, una barra de { $n } partes como esa.
 g4-times-as-many-step-fact = La multiplicación es { $fact }.
 g4-times-as-many-step-answer = Así que { $large } es { $n } veces { $small }.
 
-g4-comparison-stories-ask-1 = Una cinta mide { $small } cm. Una cuerda mide { $n } veces lo que mide la cinta. ¿Cuántos cm mide la cuerda?
+g4-comparison-stories-ask-1 = Una cinta mide { $small } centímetros. Una cuerda mide { $n } veces lo que mide la cinta. ¿Cuántos centímetros mide la cuerda?
 g4-comparison-stories-ask-2 = { $name } tiene { $small } sellos. { $other } tiene { $n } veces esa cantidad. ¿Cuántos sellos tiene { $other }?
 g4-comparison-stories-ask-3 = { $name } leyó { $large } páginas. Eso es { $n } veces lo que leyó { $other }. ¿Cuántas páginas leyó { $other }?
-g4-comparison-stories-ask-4 = Un árbol mide { $large } pies. Un arbusto mide { $small } pies. ¿Cuántas veces la altura del arbusto mide el árbol?
+g4-comparison-stories-ask-4 = Un estante tiene { $large } libros. Otro estante tiene { $small } libros. ¿Cuántas veces la cantidad del segundo tiene el primero?
 g4-comparison-stories-ask-5 = { $name } tiene { $large } conchas. { $other } tiene { $small } conchas. ¿Cuántas conchas más tiene { $name }?
-g4-comparison-stories-hint-times = El problema dice "veces". Piensa en partes iguales.
-g4-comparison-stories-hint-more = El problema dice "cuántas más". Halla la diferencia.
+g4-comparison-stories-hint-times = Las cantidades se comparan por veces. Piensa en partes iguales.
+g4-comparison-stories-hint-more = La pregunta es cuántas más. Halla la diferencia.
 g4-comparison-stories-hint-bars = La barra larga está hecha de barras cortas.
 g4-comparison-stories-hint-fact = Halla el número que falta.
 g4-comparison-stories-hint-gap = ¿Cuánto hay de uno al otro?
@@ -126,11 +145,8 @@ g4-comparison-stories-bars = Una barra corta. Debajo, una barra de { $n } partes
 g4-comparison-stories-step-times = Las cantidades se comparan por veces.
 g4-comparison-stories-step-more = Las cantidades se comparan por cuántas más.
 
-g4-multi-step-stories-ask-1 = { $total } niños viajan en camionetas. En cada camioneta caben { $by } niños. ¿Cuántas camionetas necesitan?
-g4-multi-step-stories-ask-1-two = { $one } niñas y { $two } niños viajan en camionetas. En cada camioneta caben { $by }. ¿Cuántas camionetas necesitan?
-g4-multi-step-stories-ask-2 = { $name } tiene { $total } mosaicos. Cada cuadro lleva { $by } mosaicos. ¿Cuántos cuadros completos puede hacer?
+g4-multi-step-stories-ask-1-two = { $one } niñas y { $two } niños viajan en camionetas. En cada camioneta caben { $by } pasajeros. ¿Cuántas camionetas necesitan?
 g4-multi-step-stories-ask-2-two = { $name } tiene { $one } mosaicos azules y { $two } mosaicos blancos. Cada cuadro lleva { $by } mosaicos de cualquier color. ¿Cuántos cuadros completos puede hacer?
-g4-multi-step-stories-ask-3 = { $name } pone { $total } peras en cajas de { $by }. Todas las cajas quedan llenas. ¿Cuántas peras sobran?
 g4-multi-step-stories-ask-3-two = { $name } recoge { $one } peras y luego { $two } más. Van en cajas de { $by }. Todas las cajas quedan llenas. ¿Cuántas peras sobran?
 g4-multi-step-stories-hint-divide = Divide entre { $by }. Mira lo que sobra.
 g4-multi-step-stories-hint-rest-1 = Todos necesitan lugar. ¿Y los que sobran?
@@ -147,21 +163,24 @@ g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
 
 g3-number-patterns-ask-next = ¿Qué número sigue? { $terms }
 g3-number-patterns-ask-parity = ¿Es { $work } par o impar?
+g3-number-patterns-ask-parity-box = Hay un número en el cuadro. ¿Es { $work } par o impar?
 g3-number-patterns-hint-gap = ¿Cuánto hay de un número al siguiente?
 g3-number-patterns-hint-up = La regla es: suma { $step }.
 g3-number-patterns-hint-down = La regla es: resta { $step }.
 g3-number-patterns-hint-pairs = Un número par se puede poner en parejas.
 g3-number-patterns-hint-last-digit = Mira solo las últimas cifras.
+g3-number-patterns-hint-try-both = Pon un número par en el cuadro. Luego pon uno impar.
 g3-number-patterns-rule-odd-times-odd = Impar por impar es impar.
 g3-number-patterns-rule-even-times = Par por cualquier número es par.
 g3-number-patterns-rule-same-plus = Dos pares, o dos impares, suman un par.
 g3-number-patterns-rule-even-plus-odd = Par más impar es impar.
 g3-number-patterns-step-check = Comprueba: { $work }.
+g3-number-patterns-step-unknown = Uno da par y el otro da impar. Así que no se puede saber.
 
 g4-factor-pairs-ask-which = ¿Cuáles de estos son factores de { $n }? Elige todos.
 g4-factor-pairs-ask-count = ¿Cuántos pares de factores tiene { $n }?
 g4-factor-pairs-hint-rows = Pon { $n } puntos en filas iguales. ¿Con cuántas filas se puede?
-g4-factor-pairs-hint-try = Prueba 1, 2, 3 y así. Escribe los pares.
+g4-factor-pairs-hint-try = Prueba los números en orden, desde el 1. Escribe los pares.
 g4-factor-pairs-step-all = { $pairs ->
     [one] Hay { $pairs } par en total.
    *[other] Hay { $pairs } pares en total.
@@ -193,6 +212,6 @@ g4-divide-one-digit-hint-smaller = El residuo debe ser menor que { $by }.
 g4-divide-one-digit-step-check = Comprueba: { $work }.
 
 g5-divide-two-digit-hint-round = Redondea el divisor a { $round } para calcular cada cifra.
-g5-divide-two-digit-hint-tens = Usa primero decenas: { $ten }.
+g5-divide-two-digit-hint-tens = ¿Cuántas decenas del divisor caben? { $ten }.
 g5-divide-two-digit-step-left = Empieza por la izquierda. Divide un lugar a la vez.
 g5-divide-two-digit-step-check = Comprueba: { $work }.

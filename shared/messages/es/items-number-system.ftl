@@ -14,14 +14,17 @@ absolute-same = Igual
 
 g6-fraction-divide-hint-fit = ¿Cuántas veces cabe { $part } en { $amount }?
 g6-fraction-divide-hint-times = Dividir entre una fracción es lo mismo que multiplicar por { $turned }.
+g6-fraction-divide-ask-1 = ¿Cuántas porciones de { $part } de taza hay en { $amount } de taza de yogur?
+g6-fraction-divide-ask-2 = Un terreno tiene un área de { $amount } de milla cuadrada y mide { $part } de milla de largo. ¿Cuántas millas mide de ancho?
+g6-fraction-divide-ask-3 = Una cuerda mide { $amount } de yarda. ¿Cuántos trozos de { $part } de yarda salen? Cuenta también la parte de un trozo.
 
 g6-divide-multi-digit-hint-multiples = Escribe algunos múltiplos del divisor: { $multiples }.
 g6-divide-multi-digit-hint-first = Empieza por la izquierda. Divide un lugar a la vez.
 g6-divide-multi-digit-step-place = Divide { $rest }: quita { $work }.
 
 g6-greatest-common-factor-ask = ¿Cuál es el máximo común divisor de { $a } y { $b }?
-g6-greatest-common-factor-hint-list = Factores de { $n }: { $factors }.
-g6-greatest-common-factor-hint-common = ¿Cuáles dividen también al otro número? Toma el mayor.
+g6-greatest-common-factor-hint-common = ¿Qué factores están en las dos listas? Toma el mayor.
+g6-greatest-common-factor-hint-both = Haz una lista de los factores de los dos números.
 g6-greatest-common-factor-step-list = Factores de { $n }: { $factors }.
 g6-greatest-common-factor-step-common = Los dos tienen { $common }. El mayor es { $right }.
 
@@ -30,6 +33,9 @@ g6-least-common-multiple-hint-list = Múltiplos de { $n }: { $multiples }, y as�
 g6-least-common-multiple-hint-first = Para en el primero que también se divide entre { $n }.
 g6-least-common-multiple-step-list = Múltiplos de { $n }: { $multiples }.
 g6-least-common-multiple-step-first = El primero en las dos listas es { $right }.
+g6-least-common-multiple-ask-1 = Dos luces se encienden ahora. Una se enciende cada { $a } segundos. La otra se enciende cada { $b } segundos. ¿Después de cuántos segundos se encienden juntas otra vez?
+g6-least-common-multiple-ask-2 = Los lápices vienen en paquetes de { $a }. Las plumas vienen en paquetes de { $b }. Quieres tantas plumas como lápices. ¿Cuál es la menor cantidad de cada cosa?
+g6-least-common-multiple-ask-3 = Un autobús sale cada { $a } minutos. El otro sale cada { $b } minutos. Los dos salen ahora. ¿En cuántos minutos salen juntos otra vez?
 
 g6-common-factor-sum-ask = Escribe la suma como producto. Pon el máximo común divisor delante del paréntesis.
 g6-common-factor-sum-hint-factor = Halla el número mayor que divide a { $a } y a { $b }.
@@ -42,23 +48,41 @@ g6-signed-meaning-ask-3 = Un buzo está { $n } pies bajo el nivel del mar. Escri
 g6-signed-meaning-ask-4 = Una cabaña está { $n } pies sobre el nivel del mar. Escribe la altura como número.
 g6-signed-meaning-ask-5 = { $name } debe { $n } dólares. Escribe el saldo como número.
 g6-signed-meaning-ask-6 = { $name } tiene { $n } dólares y no debe nada. Escribe el saldo como número.
-g6-signed-meaning-ask-7 = Un ascensor está { $n } escalones bajo el suelo. El suelo es 0. Escribe su lugar como número.
-g6-signed-meaning-ask-8 = Un ascensor está { $n } escalones sobre el suelo. El suelo es 0. Escribe su lugar como número.
+g6-signed-meaning-ask-7 = Un elevador está { $n ->
+    [one] { $n } piso
+   *[other] { $n } pisos
+} abajo de la planta baja. Escribe su piso como número.
+g6-signed-meaning-ask-8 = Un elevador está { $n } pisos arriba de la planta baja. Escribe su piso como número.
+g6-signed-meaning-ask-which = ¿Qué representa { $value }? Elige todas.
 g6-signed-meaning-zero-1 = Un termómetro marca { $value } grados. ¿Qué significa 0 ahí?
 g6-signed-meaning-zero-2 = Un lugar tiene { $value } pies de altura. ¿Qué significa 0 ahí?
 g6-signed-meaning-zero-3 = Un saldo es de { $value } dólares. ¿Qué significa 0 ahí?
-g6-signed-meaning-zero-4 = Un ascensor está en { $value }. ¿Qué significa 0 ahí?
-g6-signed-meaning-zero-1-right = El punto entre bajo cero y sobre cero grados
+g6-signed-meaning-zero-4 = Un elevador está en el piso { $value }. ¿Qué significa 0 ahí?
+g6-signed-meaning-zero-1-right = El punto entre los grados bajo cero y sobre cero
 g6-signed-meaning-zero-2-right = El nivel del mar
 g6-signed-meaning-zero-3-right = No deber nada ni tener nada
-g6-signed-meaning-zero-4-right = El suelo
-g6-signed-meaning-zero-nothing = No hay nada que medir
+g6-signed-meaning-zero-4-right = La planta baja
 g6-signed-meaning-zero-least = Lo menor que puede haber
 g6-signed-meaning-hint-zero = El cero es donde se juntan los dos lados.
 g6-signed-meaning-hint-line = ¿De qué lado del cero está?
+g6-signed-meaning-hint-which = ¿La cantidad baja o está por debajo? Entonces el número es negativo.
 g6-signed-meaning-step-below = Está del lado bajo cero, así que el número es negativo.
 g6-signed-meaning-step-above = Está del lado sobre cero, así que el número es positivo.
 g6-signed-meaning-step-number = El número es { $value }.
+g6-signed-meaning-step-less = Lo que se debe, se pierde, se gasta o está bajo cero es negativo.
+g6-signed-meaning-step-more = Lo que se ahorra, se gana o está sobre cero es positivo.
+g6-signed-meaning-means-owes = Deber { $n } dólares
+g6-signed-meaning-means-below-zero = { $n } grados bajo cero
+g6-signed-meaning-means-below-sea = { $n } pies bajo el nivel del mar
+g6-signed-meaning-means-spends = Gastar { $n } dólares
+g6-signed-meaning-means-colder = Un cambio a { $n } grados menos
+g6-signed-meaning-means-loses = Perder { $n } puntos en un juego
+g6-signed-meaning-means-saves = Ahorrar { $n } dólares
+g6-signed-meaning-means-above-zero = { $n } grados sobre cero
+g6-signed-meaning-means-above-sea = { $n } pies sobre el nivel del mar
+g6-signed-meaning-means-earns = Ganar { $n } dólares
+g6-signed-meaning-means-warmer = Un cambio a { $n } grados más
+g6-signed-meaning-means-wins = Ganar { $n } puntos en un juego
 
 g6-opposites-ask = ¿Cuál es el opuesto de { $value }?
 g6-opposites-ask-twice = ¿Cuál es el opuesto del opuesto de { $value }?
@@ -104,6 +128,8 @@ g6-rational-on-line-step-parts = { $n ->
 
 g6-compare-rational-hint-left = En la recta, el número que está más a la izquierda es menor.
 g6-compare-rational-hint-line = Piensa dónde está cada uno.
+g6-compare-rational-hint-form = Escribe los dos de la misma forma.
+g6-compare-rational-hint-divide = La fracción es una división: { $work }. Conserva el signo.
 g6-compare-rational-step-left = { $less } está más a la izquierda, así que es menor.
 
 g6-order-in-context-ask-1 = Pon en orden las temperaturas.
@@ -127,6 +153,7 @@ g6-absolute-vs-order-hint-left = Un saldo o una altura es un número: puede esta
 g6-absolute-vs-order-step-size = Los tamaños son { $one } y { $two }.
 g6-absolute-vs-order-step-lower = { $two } está más abajo que { $one }, pero su tamaño es mayor.
 g6-absolute-vs-order-step-higher = { $two } está más arriba que { $one }, pero su tamaño es menor.
+g6-absolute-vs-order-step-same = Los dos están en el mismo lugar, así que son iguales.
 
 g6-coordinate-distance-ask = ¿Qué distancia hay de { $one } a { $two }?
 g6-coordinate-distance-hint-same = Una coordenada es igual. Mira la otra.

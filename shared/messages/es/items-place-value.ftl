@@ -1,47 +1,60 @@
-round-ask = Redondea { $n } a la unidad de { $place } más cercana.
+round-ask = Redondea { $n } { $place }.
 round-rule = Si está justo en la mitad, sube.
 round-line = Una recta numérica de { $down } a { $up } con un punto en { $n }.
 round-hint-between = El número está entre { $down } y { $up }.
 round-hint-line = ¿Qué extremo está más cerca?
+round-hint-ends = ¿Entre qué dos números redondos está? Uno es menor y el otro es mayor. Piensa: { $place }.
+round-hint-half = Busca la mitad hasta el número redondo de abajo y hasta el de arriba.
 round-step-half = La mitad es { $half }.
 round-step-up = { $n } está en la mitad o más. Sube a { $right }.
 round-step-down = { $n } está antes de la mitad. Baja a { $right }.
+round-step-low = { $n } está en la mitad. Sube, así que sirve.
+round-step-high = { $n } también está en la mitad. Sube y se pasa, así que no sirve.
+round-place-10 = a la decena más cercana
+round-place-100 = a la centena más cercana
+round-place-1000 = al millar más cercano
+round-place-10000 = a la decena de millar más cercana
+round-place-100000 = a la centena de millar más cercana
+round-ask-which = ¿Cuáles de estos números dan { $to } al redondearlos { $place }? Elige todos.
 
-g4-place-value-tens-ask-factor = ¿Cuántas veces { $small } es { $large }?
+g4-place-value-tens-ask-factor = ¿Cuántas veces cabe { $small } en { $large }?
 g4-place-value-tens-ask-value = ¿Qué número es { $factor } veces { $small }?
-g4-place-value-tens-hint-left = Un lugar más a la izquierda vale diez veces más.
+g4-place-value-tens-hint-left = Un lugar más a la izquierda vale diez veces lo que vale este.
 g4-place-value-tens-hint-count = { $gap ->
     [one] La cifra se mueve { $gap } lugar.
    *[other] La cifra se mueve { $gap } lugares.
 }
 g4-place-value-tens-step-moved = { $gap ->
-    [one] La cifra se mueve { $gap } lugar a la izquierda. Eso es { $factor } veces más.
-   *[other] La cifra se mueve { $gap } lugares a la izquierda. Eso es { $factor } veces más.
+    [one] La cifra se mueve { $gap } lugar a la izquierda. Ahora vale { $factor } veces lo que valía.
+   *[other] La cifra se mueve { $gap } lugares a la izquierda. Ahora vale { $factor } veces lo que valía.
 }
 
 g4-read-write-numbers-ask-words = Escribe este número con cifras: { $words }.
 g4-read-write-numbers-ask-parts = Escríbelo como un solo número.
+g4-read-write-numbers-ask-name = ¿Cómo se lee { $n }?
 g4-read-write-numbers-hint-places = Pon cada parte en su lugar.
 g4-read-write-numbers-hint-zero = Un lugar sin parte lleva un 0.
+g4-read-write-numbers-hint-groups = Lee primero los millares. Luego lee lo demás.
 g4-read-write-numbers-step-parts = Halla el valor de cada parte.
 g4-read-write-numbers-step-zeros = Los lugares vacíos llevan ceros: { $n }.
 
 g4-compare-numbers-hint-digits = Primero cuenta las cifras.
 g4-compare-numbers-hint-left = Si tienen las mismas cifras, mira desde la izquierda. Busca el primer lugar distinto.
+g4-compare-numbers-hint-parts = Un lado es una suma de partes. Escríbela como un solo número.
 g4-compare-numbers-step-more-digits = El número de la izquierda tiene { $left } cifras. El de la derecha tiene { $right }. Con más cifras, el número es mayor.
 g4-compare-numbers-step-first-different = En el primer lugar distinto, el número de la izquierda tiene { $left } y el de la derecha tiene { $right }.
 
-g5-place-value-powers-ask-factor = ¿Cuántas veces { $small } es { $large }?
+g5-place-value-powers-ask-factor = ¿Cuántas veces cabe { $small } en { $large }?
 g5-place-value-powers-ask-tenth = ¿Cuánto es { $part } de { $large }?
-g5-place-value-powers-hint-left = Un lugar más a la izquierda vale diez veces más.
-g5-place-value-powers-hint-right = Un lugar más a la derecha vale una décima parte.
+g5-place-value-powers-hint-left = Un lugar más a la izquierda vale diez veces lo que vale este.
+g5-place-value-powers-hint-right = Un lugar más a la derecha vale la décima parte.
 g5-place-value-powers-hint-count = { $gap ->
     [one] La cifra se mueve { $gap } lugar.
    *[other] La cifra se mueve { $gap } lugares.
 }
 g5-place-value-powers-step-moved = { $gap ->
-    [one] La cifra se mueve { $gap } lugar a la izquierda. Eso es { $factor } veces más.
-   *[other] La cifra se mueve { $gap } lugares a la izquierda. Eso es { $factor } veces más.
+    [one] La cifra se mueve { $gap } lugar a la izquierda. Ahora vale { $factor } veces lo que valía.
+   *[other] La cifra se mueve { $gap } lugares a la izquierda. Ahora vale { $factor } veces lo que valía.
 }
 g5-place-value-powers-step-right = { $gap ->
     [one] La cifra se mueve { $gap } lugar a la derecha.
@@ -49,8 +62,8 @@ g5-place-value-powers-step-right = { $gap ->
 }
 
 g5-powers-of-ten-hint-power = { $exponent ->
-    [one] La potencia tiene { $exponent } diez. Es { $ten }.
-   *[other] La potencia tiene { $exponent } dieces multiplicados. Es { $ten }.
+    [one] La potencia tiene un solo factor 10. Es { $ten }.
+   *[other] La potencia tiene { $exponent } factores 10. Es { $ten }.
 }
 g5-powers-of-ten-hint-left = { $exponent ->
     [one] El número crece. Cada cifra se mueve { $exponent } lugar a la izquierda.
@@ -60,3 +73,4 @@ g5-powers-of-ten-hint-right = { $exponent ->
     [one] El número baja. Cada cifra se mueve { $exponent } lugar a la derecha.
    *[other] El número baja. Cada cifra se mueve { $exponent } lugares a la derecha.
 }
+number-in-words = { $words }

@@ -130,8 +130,10 @@ def factor(s):
 
 @task("always_equal")
 def always_equal(s):
-    same = sympy.expand(_sympy(s["left"]) - _sympy(s["right"])) == 0
-    return "always equal" if same else "not always equal"
+    gap = sympy.expand(_sympy(s["left"]) - _sympy(s["right"]))
+    if gap == 0:
+        return "always equal"
+    return "equal for one number only" if gap.free_symbols else "never equal"
 
 
 @task("which_make_true")
@@ -181,3 +183,10 @@ def equation_of_table(s):
 def small_powers(s):
     powers = re.findall(r"(\d+)\^(\d+)", s["expression"])
     return all(int(b) <= 12 and int(e) <= 4 for b, e in powers)
+
+
+@task("patterns_relation")
+def patterns_relation(s):
+    factors = {Fraction(b, a) for a, b in zip(s["first"], s["second"]) if a}
+    (factor,) = factors
+    return factor

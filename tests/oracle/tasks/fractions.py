@@ -175,6 +175,26 @@ def unit_fractions_only(s):
 @bound("g3-fraction-compare")
 def same_top_or_bottom(s):
     """3.NF.A.3.d: the same numerator or the same denominator."""
+    if s["task"] == "compare_with_sum":
+        return len({f.split("/")[1] for f in [s["fraction"], *s["parts"]]}) == 1
     a, b = s["left"].split("/")
     c, d = s["right"].split("/")
     return a == c or b == d
+
+
+@task("copies_to_whole")
+def copies_to_whole(s):
+    return (s["whole"] - exact(s["fraction"])) / exact(s["unit"])
+
+
+@task("compare_with_sum")
+def compare_with_sum(s):
+    one, two = exact(s["fraction"]), sum(map(exact, s["parts"]))
+    return "<" if one < two else ">" if one > two else "="
+
+
+@task("share_between")
+def share_between(s):
+    share = Fraction(s["amount"], s["shares"])
+    assert share.denominator > 1
+    return [Fraction(share.__floor__()), Fraction(share.__ceil__())]

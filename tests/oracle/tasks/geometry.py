@@ -45,12 +45,6 @@ def families_of(s):
     return names
 
 
-@task("is_in_family")
-def is_in_family(s):
-    equal, right, _ = shape_facts(s["shape"])
-    return right if s["family"] == "rectangle" else equal
-
-
 @task("parts_cut_again")
 def parts_cut_again(s):
     return Fraction(1, s["parts"]) / s["each_into"]
@@ -64,7 +58,7 @@ def facts_of_shape(s):
         facts.add("All four sides have the same length")
     if right:
         facts.add("All four angles are right angles")
-    facts.add("There are two pairs of parallel sides" if parallel == 2 else "There is just one pair of parallel sides")
+    facts.add("There are two pairs of parallel sides" if parallel == 2 else "There is exactly one pair of parallel sides")
     return facts
 
 
@@ -108,16 +102,12 @@ RULES = {
 }
 
 
-@task("all_have")
-def all_have(s):
-    return s["property"] in RULES[s["family"]]
-
-
 @task("wider_family")
 def wider_family(s):
-    """The family with fewer rules includes the other."""
+    """The family with fewer rules includes the other; with other rules, neither does."""
     one, two = s["pair"]
-    assert RULES[one] < RULES[two] or RULES[two] < RULES[one]
+    if not RULES[one] <= RULES[two] and not RULES[two] <= RULES[one]:
+        return "neither one is inside the other"
     return one if RULES[one] < RULES[two] else two
 
 
@@ -272,3 +262,71 @@ def first_quadrant(s):
 @task("angle_to_make")
 def angle_to_make(s):
     return s["degrees"]
+
+
+@task("turns_on_and_back")
+def turns_on_and_back(s):
+    return s["turns"] + s["on"] - s["back"]
+
+
+WORDS = {
+    "right-angles": "four right angles", "equal-sides": "four equal sides", "parallel": "two pairs of parallel sides",
+    "opposite-sides": "opposite sides that are equal", "opposite-angles": "opposite angles that are equal",
+    "four-sides": "four sides", "five-angles": "five angles",
+}
+
+
+# One shape of each family, as its corners; no shape has more than its family asks for.
+EXAMPLES = {
+    "squares": [(0, 0), (2, 0), (2, 2), (0, 2)],
+    "rectangles": [(0, 0), (3, 0), (3, 2), (0, 2)],
+    "rhombuses": [(0, 0), (5, 0), (8, 4), (3, 4)],
+    "parallelograms": [(0, 0), (5, 0), (6, 2), (1, 2)],
+    "quadrilaterals": [(0, 0), (7, 0), (5, 3), (1, 4)],
+}
+
+
+def has(family, wanted):
+    """Whether the plainest shape of a family has a property, from its corners."""
+    p = EXAMPLES[family]
+    sides = [(b[0] - a[0], b[1] - a[1]) for a, b in zip(p, p[1:] + p[:1])]
+    lengths = [x * x + y * y for x, y in sides]
+    cross = [abs(a[0] * b[1] - a[1] * b[0]) for a, b in ((sides[0], sides[2]), (sides[1], sides[3]))]
+    dots = [a[0] * b[0] + a[1] * b[1] for a, b in zip(sides, sides[1:] + sides[:1])]
+    cosines = [Fraction(d * abs(d), lengths[k] * lengths[(k + 1) % 4]) for k, d in enumerate(dots)]
+    return {
+        "right-angles": all(d == 0 for d in dots),
+        "equal-sides": len(set(lengths)) == 1,
+        "parallel": cross == [0, 0],
+        "opposite-sides": lengths[0] == lengths[2] and lengths[1] == lengths[3],
+        "opposite-angles": cosines[0] == cosines[2] and cosines[1] == cosines[3],
+        "four-sides": len(p) == 4,
+        "five-angles": len(p) == 5,
+    }[wanted]
+
+
+@task("properties_of_all")
+def properties_of_all(s):
+    return {WORDS[p] for p in s["choices"] if has(s["family"], p)}
+
+
+@task("families_with")
+def families_with(s):
+    return {f for f in s["choices"] if has(f, s["property"])}
+
+
+@task("families_in_order")
+def families_in_order(s):
+    """A family inside another has all its properties and more."""
+    count = {f: sum(has(f, p) for p in WORDS) for f in s["choices"]}
+    assert len(set(count.values())) == len(count)
+    return sorted(s["choices"], key=lambda f: -count[f])
+
+
+@task("how_many_in_family")
+def how_many_in_family(s):
+    sides = {"triangle": 3, "pentagon": 5, "hexagon": 6}
+    if sides.get(s["shape"], 4) != sides.get(s["family"], 4):
+        return "none of them"
+    rules = {name[:-1] if name != "rhombuses" else "rhombus": rules for name, rules in RULES.items()}
+    return "all of them" if rules[s["family"]] <= rules[s["shape"]] else "some of them, not all"

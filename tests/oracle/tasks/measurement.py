@@ -190,3 +190,44 @@ def edge_from_volume(s):
 def two_boxes(s):
     (a, b, c), (d, e, f) = s["lower"], s["upper"]
     return a * b * c + d * e * f
+
+
+# What things weigh in grams or hold in milliliters, least and most, from experience.
+SENSIBLE = {
+    "apple": (100, 300), "pencil": (3, 10), "cat": (2500, 7000), "bike": (7000, 20000), "melon": (2000, 10000),
+    "letter": (10, 50), "spoon": (4, 20), "glass": (150, 400), "bucket": (5000, 15000), "tub": (80000, 300000),
+}
+
+
+@task("sensible_amount")
+def sensible_amount(s):
+    low, high = SENSIBLE[s["thing"]]
+    fits = [(Fraction(n), unit) for n, unit in s["choices"] if low <= n * IN_BASE[unit][1] <= high]
+    assert len(fits) == 1
+    return fits[0]
+
+
+@task("cover_with_both")
+def cover_with_both(s):
+    return s["squares"] - s["on_top"] + s["gaps"]
+
+
+@task("squares_and_halves")
+def squares_and_halves(s):
+    return (s["squares"] + Fraction(s["halves"], 2)) * s["side"] ** 2
+
+
+@task("larger_squares")
+def larger_squares(s):
+    return s["squares"] * s["side"] ** 2
+
+
+@task("larger_cubes")
+def larger_cubes(s):
+    return s["cubes"] * s["edge"] ** 3
+
+
+@task("area_with_same_perimeter")
+def area_with_same_perimeter(s):
+    side = s["side"]
+    return side * (sum(s["rectangle"]) - side)

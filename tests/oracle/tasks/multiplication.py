@@ -180,3 +180,19 @@ def four_by_two_division(s):
 @bound("g4-factor-pairs")
 def within_100(s):
     return 1 <= s["number"] <= 100
+
+
+@task("turned_fact")
+def turned_fact(s):
+    a, b, product = s["fact"]
+    assert a * b == product and sorted(s["asked"]) == sorted((a, b))
+    return math.prod(s["asked"])
+
+
+@task("parity_of_unknown")
+def parity_of_unknown(s):
+    """Even and odd numbers in the box give different parities."""
+    n = s["number"]
+    found = {(n * x if s["operation"] == "times" else n + x) % 2 for x in range(2, 12)}
+    assert len(found) == 2
+    return "you cannot know"

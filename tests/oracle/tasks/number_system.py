@@ -26,10 +26,10 @@ def signed_number(s):
 
 
 ZERO = {
-    "temperature": "The point between below zero and above zero degrees",
+    "temperature": "The point between degrees below zero and degrees above zero",
     "sea": "Sea level",
     "money": "Owing nothing and having nothing",
-    "floor": "The ground",
+    "floor": "The ground floor",
 }
 
 
@@ -76,12 +76,12 @@ def absolute_value(s):
 
 @task("greater_size")
 def greater_size(s):
-    return "more" if abs(s["two"]) > abs(s["one"]) else "less"
+    return "the same" if abs(s["two"]) == abs(s["one"]) else "more" if abs(s["two"]) > abs(s["one"]) else "less"
 
 
 @task("greater_number")
 def greater_number(s):
-    return "more" if s["two"] > s["one"] else "less"
+    return "the same" if s["two"] == s["one"] else "more" if s["two"] > s["one"] else "less"
 
 
 @task("grid_distance")
@@ -104,3 +104,17 @@ def up_to_12(s):
 @bound("g6-common-factor-sum")
 def sums_up_to_100(s):
     return all(1 <= n <= 100 for n in s["numbers"])
+
+
+SIDES = {
+    "owes": ("Owing {} dollars", -1), "below-zero": ("{} degrees below zero", -1), "below-sea": ("{} feet below sea level", -1),
+    "spends": ("Spending {} dollars", -1), "colder": ("A change to {} degrees colder", -1), "loses": ("Losing {} points in a game", -1),
+    "saves": ("Saving {} dollars", 1), "above-zero": ("{} degrees above zero", 1), "above-sea": ("{} feet above sea level", 1),
+    "earns": ("Earning {} dollars", 1), "warmer": ("A change to {} degrees warmer", 1), "wins": ("Winning {} points in a game", 1),
+}
+
+
+@task("which_are_signed")
+def which_are_signed(s):
+    size = abs(s["value"])
+    return {text.format(size) for text, side in (SIDES[c] for c in s["choices"]) if side * size == s["value"]}

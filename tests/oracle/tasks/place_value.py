@@ -1,11 +1,18 @@
+import math
 from fractions import Fraction
 
 from tasks import bound, exact, task
 
 
+PLACES = {
+    "ten": Fraction(10), "hundred": Fraction(100), "thousand": Fraction(1000), "ten thousand": Fraction(10_000),
+    "hundred thousand": Fraction(100_000), "whole": Fraction(1), "tenth": Fraction(1, 10), "hundredth": Fraction(1, 100),
+}
+
+
 @task("round")
 def round_half_up(s):
-    n, place = exact(s["number"]), exact(s["place"])
+    n, place = exact(s["number"]), PLACES[s["place"]]
     return (n / place + Fraction(1, 2)).__floor__() * place
 
 
@@ -65,7 +72,7 @@ def divide_by_power(s):
 
 @bound("g3-round-10-100")
 def grade_3_rounding(s):
-    return 10 <= s["number"] <= 9999 and s["place"] in (10, 100)
+    return all(10 <= n <= 999 for n in s.get("choices", [s.get("number", 10)])) and s["place"] in ("ten", "hundred")
 
 
 @bound("g4-round")
@@ -76,3 +83,21 @@ def grade_4_rounding(s):
 @bound("g5-powers-of-ten")
 def powers(s):
     return 0 <= s["exponent"] <= 6
+
+
+@task("which_round_to")
+def which_round_to(s):
+    place = PLACES[s["place"]]
+    return {n for n in s["choices"] if math.floor(n / place + Fraction(1, 2)) * place == s["to"]}
+
+
+@task("compare_with_parts")
+def compare_with_parts(s):
+    return compare({"left": s["number"], "right": sum(s["parts"])})
+
+
+@task("name_of_number")
+def name_of_number(s):
+    """The name that is the number when read; `id` has the names."""
+    (right,) = [words for words in s["id"] if from_words({"words": words}) == s["number"]]
+    return right

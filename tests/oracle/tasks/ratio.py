@@ -58,3 +58,9 @@ def convert_with_rate(s):
 @bound("g6-percent-whole")
 def percents(s):
     return 1 <= s["percent"] <= 200
+
+
+@task("better_buy")
+def better_buy(s):
+    one, two = (Fraction(price, count) for count, price in s["packs"])
+    return "the first pack" if one < two else "the second pack" if two < one else "both cost the same for each"

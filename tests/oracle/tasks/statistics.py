@@ -5,23 +5,22 @@ from fractions import Fraction
 from tasks import task
 from tasks.data import values
 
-QUESTIONS = {
-    "tall": "How tall is each student in my class?",
+VARYING = {
+    "tall": "How tall are the students in my class?",
     "books": "How many books did each student read this month?",
-    "sleep": "How long does each student sleep at night?",
+    "sleep": "How long do the children on my team sleep at night?",
     "pets": "How many pets does each family on my street have?",
-    "walk": "How far does each student walk to school?",
-    "rain": "How much rain fell on each day of the year?",
+    "walk": "How far do students walk to my school?",
+    "rain": "How much rain falls here on a day in May?",
     "seeds": "How many seeds are in each apple of a box?",
-    "mass": "How heavy is each dog in the park?",
+    "mass": "How heavy are the dogs in the park?",
 }
 
 
-@task("statistical_question")
-def statistical_question(s):
-    """A statistical question asks about many: only one of the choices does."""
-    (many,) = [c for c in s["choices"] if c.endswith("-each")]
-    return QUESTIONS[many.split("-")[1]]
+@task("statistical_questions")
+def statistical_questions(s):
+    """A statistical question asks about many that differ."""
+    return {VARYING[c.split("-")[1]] for c in s["choices"] if c.endswith("-vary")}
 
 
 @task("plot_peak")
@@ -57,10 +56,14 @@ MEASURES = {
 }
 
 
-@task("measure_kind")
-def measure_kind(s):
-    assert MEASURES[s["measure"]](s["data"]) == Fraction(s["value"])
-    return "The middle of the data" if s["measure"] in ("median", "mean") else "The spread of the data"
+@task("measures_after_change")
+def measures_after_change(s):
+    data = s["data"]
+    top = max(data)
+    after = [v + s["by"] if s["grows"] == "all" or v == top else v for v in data]
+    names = {"median": "median", "mean": "mean", "range": "range", "interquartile": "interquartile range"}
+    wanted = s["asked"] == "change"
+    return {names[name] for name, of in MEASURES.items() if (of(data) != of(after)) == wanted}
 
 
 @task("plot_median")
@@ -109,3 +112,8 @@ def mean_absolute_deviation(s):
     data = list(map(Fraction, s["data"]))
     centre = stats.mean(data)
     return stats.mean([abs(v - centre) for v in data])
+
+
+@task("dots_of_data")
+def dots_of_data(s):
+    return [Fraction(s["data"].count(v)) for v in range(s["first"], s["last"] + 1)]

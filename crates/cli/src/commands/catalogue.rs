@@ -1,8 +1,9 @@
 //! `surefoot catalogue`: the concepts, and the codes of published standards they cover.
 
 use crate::out::{CommandResult, print_json, put_line};
-use surefoot_catalogue::{Catalogue, Concept, Language, Marking, coverage};
-use surefoot_exercises::has_generator;
+use std::collections::BTreeSet;
+use surefoot_catalogue::{Catalogue, Concept, Language, Marking, code_parts, coverage};
+use surefoot_exercises::{Level, generate, has_generator};
 
 /// Arguments of `surefoot catalogue`.
 #[derive(clap::Args)]
@@ -99,7 +100,8 @@ fn print_coverage(catalogue: &Catalogue, json: bool) -> CommandResult {
             concepts.join(" ")
         );
     }
-    put_line!("(a concept in brackets has no exercises)");
+    put_line!("(a concept in parentheses has no exercises)");
+    print_parts()?;
     for (name, wanted) in [("Common Core", false), ("England key stage 2", true)] {
         let of: Vec<_> = rows
             .iter()
@@ -122,6 +124,52 @@ fn print_coverage(catalogue: &Catalogue, json: bool) -> CommandResult {
             .iter()
             .filter(|concept| has_generator(concept.id.as_str()))
             .count()
+    );
+    Ok(())
+}
+
+/// Seeds tried for the kinds of question of a part.
+const SEEDS: u64 = 40;
+
+/// Prints the parts of codes, each with the ways in which its exercises are answered.
+fn print_parts() -> CommandResult {
+    put_line!("Parts of codes, with their kinds of question");
+    let parts = code_parts()?;
+    for part in &parts {
+        let mut kinds = BTreeSet::new();
+        for level in Level::ALL {
+            for seed in 0..SEEDS {
+                let item = generate(part.concept.as_str(), level, seed)
+                    .map_err(|error| error.to_string())?;
+                let task = item.statement.get("task").and_then(|task| task.as_str());
+                if task.is_some_and(|task| part.tasks.iter().any(|own| own == task)) {
+                    let entry = serde_json::to_value(&item.entry).map_err(|e| e.to_string())?;
+                    kinds.extend(
+                        entry
+                            .get("kind")
+                            .and_then(|k| k.as_str())
+                            .map(str::to_owned),
+                    );
+                }
+            }
+        }
+        let kinds: Vec<String> = kinds.into_iter().collect();
+        put_line!(
+            "{:<13} {:<52} {:<26} {}",
+            part.code,
+            part.wording,
+            part.concept.as_str(),
+            if kinds.is_empty() {
+                "-".to_owned()
+            } else {
+                kinds.join(", ")
+            }
+        );
+    }
+    put_line!(
+        "{} parts, {} with exercises",
+        parts.len(),
+        parts.iter().filter(|part| !part.tasks.is_empty()).count()
     );
     Ok(())
 }

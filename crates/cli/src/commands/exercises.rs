@@ -27,6 +27,9 @@ pub struct Args {
     /// Print plain text instead of JSON.
     #[arg(long)]
     text: bool,
+    /// Print the words of this language only, by its tag; of all languages if left out.
+    #[arg(long)]
+    lang: Option<String>,
 }
 
 /// What a person reads, in one language.
@@ -66,12 +69,16 @@ pub fn run(args: &Args) -> CommandResult {
         Some(level) => vec![Level::try_from(level)?],
         None => Level::ALL.to_vec(),
     };
+    let languages: Vec<Language> = match &args.lang {
+        Some(tag) => vec![Language::tagged(tag).map_err(|error| error.to_string())?],
+        None => Language::all().to_vec(),
+    };
     let mut out = std::io::BufWriter::new(std::io::stdout().lock());
     for concept in concepts {
         for level in &levels {
             for seed in args.seed..args.seed.saturating_add(args.count) {
                 let item = generate(concept, *level, seed).map_err(|error| error.to_string())?;
-                let words = Language::all()
+                let words = languages
                     .iter()
                     .map(|language| Ok((*language, words(&item, *language)?)))
                     .collect::<Result<_, String>>()?;

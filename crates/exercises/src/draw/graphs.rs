@@ -123,11 +123,15 @@ pub fn dots(
                 .collect(),
             axis: Say::new(axis),
         }),
-        Say::new("figure-dots")
-            .word("title", title)
-            .math("from", rational(from, true))
-            .math("to", rational(to, true))
-            .numbers("counts", counts),
+        Say::new(match title {
+            // Grades 3 to 5 call it a line plot.
+            "plot-leaves" | "plot-shells" | "plot-jars" => "figure-line-plot",
+            _ => "figure-dots",
+        })
+        .word("title", title)
+        .math("from", rational(from, true))
+        .math("to", rational(to, true))
+        .numbers("counts", counts),
     )
 }
 

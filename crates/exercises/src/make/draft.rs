@@ -8,7 +8,7 @@ use crate::block::Block;
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::Sign;
-use crate::model::{FormRule, Misconception};
+use crate::model::FormRule;
 use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::Value;
@@ -29,8 +29,8 @@ pub struct Draft {
     pub hints: Vec<Vec<Block>>,
     /// Steps.
     pub steps: Vec<Vec<Block>>,
-    /// Misconceptions.
-    pub misconceptions: Vec<Misconception>,
+    /// Misconceptions: code, and the answer it leads to.
+    pub misconceptions: Vec<(&'static str, Answer)>,
 }
 
 impl Draft {
@@ -105,10 +105,12 @@ impl Draft {
         self
     }
 
-    /// Adds a misconception with its general message, `misconception-<code>`.
+    /// Adds a misconception. What it tells the student is chosen by what the exercise shows
+    /// (`needs`).
     #[must_use]
-    pub fn misconception(self, code: &'static str, answer: Answer) -> Self {
-        self.misconception_say(code, answer, Say::new(format!("misconception-{code}")))
+    pub fn misconception(mut self, code: &'static str, answer: Answer) -> Self {
+        self.misconceptions.push((code, answer));
+        self
     }
 
     /// Adds a misconception if the condition holds.
@@ -125,20 +127,12 @@ impl Draft {
     /// misconceptions already there. For weaker ones that need no new draw.
     #[must_use]
     pub fn misconception_unless_same(self, code: &'static str, answer: Answer) -> Self {
-        let taken = self.misconceptions.iter().any(|m| m.answer == answer)
+        let taken = self
+            .misconceptions
+            .iter()
+            .any(|(_, known)| *known == answer)
             || self.answer.as_ref().is_some_and(|(_, key)| *key == answer);
         self.misconception_if(!taken, code, answer)
-    }
-
-    /// Adds a misconception with words of its own.
-    #[must_use]
-    pub fn misconception_say(mut self, code: &'static str, answer: Answer, say: Say) -> Self {
-        self.misconceptions.push(Misconception {
-            code: Cow::Borrowed(code),
-            answer,
-            say,
-        });
-        self
     }
 
     /// Sets entry and key.

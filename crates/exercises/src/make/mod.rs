@@ -3,12 +3,14 @@
 
 mod answers;
 mod draft;
+mod other_kinds;
 
 pub use answers::{
     choice, compare, decimal, division, duration, equation, expression, fraction, mixed, money,
     point, several, time, whole,
 };
 pub use draft::Draft;
+pub use other_kinds::asked_otherwise;
 
 use super::block::Block;
 use super::dice::Dice;
@@ -51,6 +53,11 @@ pub struct Make {
     pub level: Level,
     /// Random draws.
     pub dice: Dice,
+    /// Whether "=" is to be right where a sign is asked for: in a fifth of the exercises. It
+    /// is drawn once, so that numbers which do not suit do not change the share.
+    pub equal: bool,
+    /// Which of three answers is to be right, where a generator can choose; drawn once.
+    pub third: usize,
 }
 
 impl Make {

@@ -8,10 +8,10 @@ use serde_json::json;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-add-within-1000", 1, g3_add),
-    Generator::new("g3-subtract-within-1000", 1, g3_subtract),
-    Generator::new("g4-add-large", 1, g4_add),
-    Generator::new("g4-subtract-large", 1, g4_subtract),
+    Generator::new("g3-add-within-1000", 2, g3_add),
+    Generator::new("g3-subtract-within-1000", 2, g3_subtract),
+    Generator::new("g4-add-large", 2, g4_add),
+    Generator::new("g4-subtract-large", 2, g4_subtract),
 ];
 
 const PLACES: [&str; 7] = [
@@ -99,10 +99,7 @@ fn add_draft(a: i64, b: i64) -> Draft {
     }
     draft
         .step(equal(sum([num(a), num(b)]), num(a + b)))
-        .misconception(
-            "carry-forgotten",
-            whole(columnwise(a, b, |x, y| (x + y) % 10)),
-        )
+        .misconception("carry-forgotten", whole(write_without_carry(a, b)))
         .misconception("carry-written-in-place", whole(write_both_digits(a, b)))
         .misconception("subtracted-instead", whole((a - b).abs()))
 }
@@ -206,6 +203,15 @@ fn borrow_count(a: i64, b: i64) -> i64 {
         count += borrowed;
     }
     count
+}
+
+/// 58 + 67 as 115: nothing is carried, and the last column is written whole.
+fn write_without_carry(a: i64, b: i64) -> i64 {
+    let (da, db) = (digits(a), digits(b));
+    (0..da.len().max(db.len())).rev().fold(0, |written, place| {
+        let total = digit(&da, place) + digit(&db, place);
+        written * 10 + if written == 0 { total } else { total % 10 }
+    })
 }
 
 /// 58 + 67 as 1115: both digits of each column's sum are written.

@@ -1,9 +1,13 @@
 //! Place value, rounding, comparing whole numbers, powers of ten.
 
+use crate::Block;
+use crate::answer::Answer;
 use crate::decimal::Dec;
 use crate::draw::Line;
 use crate::expr::{Expr, Sign, equal, num, power, product, quotient, relation, sum};
-use crate::make::{Draft, Generator, Make, compare, decimal, digit_values, digits, keep, whole};
+use crate::make::{
+    Draft, Generator, Make, compare, decimal, digit_values, digits, keep, shows, whole,
+};
 use crate::say::Say;
 use crate::spell::spelled;
 use num_rational::Ratio;
@@ -12,23 +16,92 @@ use surefoot_catalogue::Language;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-round-10-100", 1, g3_round),
-    Generator::new("g4-place-value-tens", 1, place_value_tens),
-    Generator::new("g4-read-write-numbers", 1, read_write),
-    Generator::new("g4-compare-numbers", 1, compare_numbers),
-    Generator::new("g4-round", 1, g4_round),
-    Generator::new("g5-place-value-powers", 1, place_value_powers),
-    Generator::new("g5-powers-of-ten", 1, powers_of_ten),
+    Generator::new("g3-round-10-100", 2, g3_round),
+    Generator::new("g4-place-value-tens", 2, place_value_tens),
+    Generator::new("g4-read-write-numbers", 2, read_write),
+    Generator::new("g4-compare-numbers", 2, compare_numbers),
+    Generator::new("g4-round", 2, g4_round),
+    Generator::new("g5-place-value-powers", 2, place_value_powers),
+    Generator::new("g5-powers-of-ten", 2, powers_of_ten),
 ];
 
 fn g3_round(m: &mut Make) -> Option<Draft> {
     let place = m.level.pick(10, 100, m.dice.pick(&[10, 100]));
-    let n = match m.level.pick(1, 2, 3) {
-        1 => m.dice.from(11..=199),
-        2 => m.dice.from(101..=999),
-        _ => m.dice.from(1001..=9989),
-    };
+    let n = m.dice.from(m.level.pick(11..=199, 101..=999, 105..=989));
+    if m.level == crate::Level::Stretch {
+        return unrounded(m, place);
+    }
     round_draft(n, place)
+}
+
+/// Which numbers round to a given one: the rule read the other way.
+fn unrounded(m: &mut Make, place: i64) -> Option<Draft> {
+    let to = m.dice.step(2 * place..=900, place);
+    let half = place / 2;
+    // Both half way numbers, and three others.
+    let mut others = vec![
+        to - half - 1,
+        to + half - 1,
+        to + m.dice.from(1 - half..=half - 2),
+        to - place + m.dice.from(0..=half - 2),
+        to + m.dice.from(half + 1..=place),
+    ];
+    m.dice.shuffle(&mut others);
+    others.truncate(3);
+    let mut numbers = vec![to - half, to + half];
+    numbers.append(&mut others);
+    m.dice.shuffle(&mut numbers);
+    let different: std::collections::BTreeSet<i64> = numbers.iter().copied().collect();
+    keep(different.len() == 5)?;
+    let fits = |n: i64| n >= to - half && n < to + half;
+    keep((1..=4).contains(&numbers.iter().filter(|n| fits(**n)).count()))?;
+    let places = |chosen: &dyn Fn(i64) -> bool| Answer::SeveralChoices {
+        indexes: (0_u32..)
+            .zip(&numbers)
+            .filter(|(_, n)| chosen(**n))
+            .map(|(index, _)| index)
+            .collect(),
+    };
+    Some(
+        Draft::new(
+            json!({"task": "which_round_to", "to": to, "place": place_in_words(place), "choices": numbers}),
+        )
+        .ask(
+            Say::new("round-ask-which")
+                .number("to", to)
+                .word("place", place_name(place)),
+        )
+        .ask(Say::new("round-rule"))
+        .all_of(numbers.iter().map(|n| (fits(*n), shows(num(n)))).collect())
+        .hint(Say::new("round-hint-half"))
+        .hint(Line::new(to - place, to + place, place).label(to - place, num(to - place)).label(to, num(to)).label(to + place, num(to + place)).figure())
+        .step(Say::new("round-step-low").number("n", to - half))
+        .step(Say::new("round-step-high").number("n", to + half))
+        .misconception_unless_same("half-way-up-taken-in", places(&|n| n >= to - half && n <= to + half))
+        .misconception_unless_same("half-way-down-left-out", places(&|n| n > to - half && n < to + half)),
+    )
+}
+
+/// The name of a place, for `the nearest …`.
+fn place_name(place: i64) -> &'static str {
+    match place {
+        10 => "round-place-10",
+        100 => "round-place-100",
+        1_000 => "round-place-1000",
+        10_000 => "round-place-10000",
+        _ => "round-place-100000",
+    }
+}
+
+/// The same for a statement, which holds no number that is not shown.
+fn place_in_words(place: i64) -> &'static str {
+    match place {
+        10 => "ten",
+        100 => "hundred",
+        1_000 => "thousand",
+        10_000 => "ten thousand",
+        _ => "hundred thousand",
+    }
 }
 
 fn g4_round(m: &mut Make) -> Option<Draft> {
@@ -64,15 +137,15 @@ fn round_draft(n: i64, place: i64) -> Option<Draft> {
                 .number("n", n),
         );
     Some(
-        Draft::new(json!({"task": "round", "number": n, "place": place}))
-            .ask(Say::new("round-ask").number("n", n).number("place", place))
+        Draft::new(json!({"task": "round", "number": n, "place": place_in_words(place)}))
+            .ask(
+                Say::new("round-ask")
+                    .number("n", n)
+                    .word("place", place_name(place)),
+            )
             .ask(Say::new("round-rule"))
             .whole(right)
-            .hint(
-                Say::new("round-hint-between")
-                    .number("down", down)
-                    .number("up", up),
-            )
+            .hint(Say::new("round-hint-ends").word("place", place_name(place)))
             .hint_with(Say::new("round-hint-line"), line)
             .step(
                 Say::new("round-hint-between")
@@ -169,6 +242,9 @@ fn read_write(m: &mut Make) -> Option<Draft> {
     let lost_zero = drop_one_zero(n)?;
     let expanded = sum(parts.iter().map(num));
     let in_words = m.dice.one_in(2);
+    if m.level != crate::Level::Entry && m.dice.one_in(3) {
+        return name_in_words(m, n, squeezed, lost_zero);
+    }
     let draft = if in_words {
         let words = spelled(n);
         Draft::new(json!({"task": "from_words", "words": words.get(Language::first())}))
@@ -191,6 +267,43 @@ fn read_write(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// A number in digits, to be read in words.
+fn name_in_words(m: &mut Make, n: i64, squeezed: i64, lost_zero: i64) -> Option<Draft> {
+    keep(squeezed != lost_zero && lost_zero > 99 && squeezed > 9)?;
+    let named = |value: i64| -> Block {
+        Say::new("number-in-words")
+            .words("words", spelled(value))
+            .into()
+    };
+    // Two digits that have changed places.
+    let turned = (0..3)
+        .map(|place| swap_digits(n, place))
+        .find(|other| *other != n && *other > 99)?;
+    keep(turned != squeezed && turned != lost_zero)?;
+    let choices = [n, squeezed, lost_zero, turned];
+    let words: Vec<String> = choices
+        .iter()
+        .map(|value| spelled(*value).get(Language::first()).to_owned())
+        .collect();
+    Some(
+        Draft::new(json!({"task": "name_of_number", "number": n, "id": words}))
+            .ask(m.say("ask-name").number("n", n))
+            .one_of(
+                &mut m.dice,
+                named(n),
+                vec![
+                    ("zeros-left-out", named(squeezed)),
+                    ("one-zero-left-out", named(lost_zero)),
+                    ("digits-swapped", named(turned)),
+                ],
+            )
+            .hint(m.say("hint-groups"))
+            .hint(m.say("hint-places"))
+            .step(m.say("step-parts"))
+            .step(equal(num(n), sum(digit_values(n).iter().map(num)))),
+    )
+}
+
 /// The number without its first inner zero; `None` when it has no zero.
 fn drop_one_zero(n: i64) -> Option<i64> {
     let text = n.to_string();
@@ -202,6 +315,10 @@ fn drop_one_zero(n: i64) -> Option<i64> {
 fn compare_numbers(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(9_999, 99_999, 999_999);
     let a = m.dice.from(high / 10 + 1..=high);
+    if m.equal {
+        keep(digit_values(a).len() >= 3)?;
+        return Some(equal_numbers(m, a));
+    }
     let b = match m.dice.from(1..=3) {
         // Same leading digits.
         1 => a / 100 * 100 + m.dice.from(0..=99),
@@ -211,6 +328,7 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
         _ => m.dice.from(high / 11..=high / 10),
     };
     keep(a != b && b > 99)?;
+    let (a, b) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
     let sign = Sign::of(a.cmp(&b));
     let wrong = Sign::of(b.cmp(&a));
     let (da, db) = (digits(a), digits(b));
@@ -236,6 +354,31 @@ fn compare_numbers(m: &mut Make) -> Option<Draft> {
             .misconception("sign-turned-round", compare(wrong))
             .misconception("took-as-equal", compare(Sign::Equal)),
     )
+}
+
+/// A number beside its expanded form, its parts in any order: equal.
+fn equal_numbers(m: &mut Make, a: i64) -> Draft {
+    let mut parts = digit_values(a);
+    m.dice.shuffle(&mut parts);
+    let expanded = || sum(parts.iter().map(num));
+    let flipped = m.dice.one_in(2);
+    let shown = |sign: Sign| {
+        if flipped {
+            relation(expanded(), sign, num(a))
+        } else {
+            relation(num(a), sign, expanded())
+        }
+    };
+    Draft::new(json!({"task": "compare_with_parts", "number": a, "parts": parts}))
+        .ask(Say::new("common-sign"))
+        .ask(shown(Sign::Blank))
+        .compare(Sign::Equal)
+        .hint(m.say("hint-parts"))
+        .hint(m.say("hint-left"))
+        .step(equal(expanded(), num(a)))
+        .step(shown(Sign::Equal))
+        .misconception("sign-turned-round", compare(Sign::Less))
+        .misconception("took-as-different", compare(Sign::Greater))
 }
 
 fn swap_digits(n: i64, place: usize) -> i64 {
@@ -290,6 +433,7 @@ fn powers_of_ten(m: &mut Make) -> Option<Draft> {
     let places = m.level.pick(0, m.dice.from(1..=2), m.dice.from(1..=3)) as u32;
     let value = Dec::new(m.dice.from(11..=9_999) / m.level.pick(10, 1, 1), places);
     keep(value.units() % 10 != 0 && value.units() > 1)?;
+    let places_most = 3;
     let divide = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let ten = 10_i64.pow(exponent as u32);
     let result = Dec::exact(if divide {
@@ -297,7 +441,7 @@ fn powers_of_ten(m: &mut Make) -> Option<Draft> {
     } else {
         value.ratio() * ten
     })?;
-    keep(result.places() <= 6 && result.ratio() <= Ratio::from(100_000_000))?;
+    keep(result.places() <= places_most && result.ratio() <= Ratio::from(100_000_000))?;
     let other = Dec::exact(if divide {
         value.ratio() * ten
     } else {

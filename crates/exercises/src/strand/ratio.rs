@@ -2,7 +2,7 @@
 
 use crate::decimal::Dec;
 use crate::draw::{double_line, ratio_row, ratio_table, tape_parts};
-use crate::expr::{Expr, equal, frac, num, percent, product, quotient, ratio};
+use crate::expr::{Expr, equal, frac, measure, num, percent, product, quotient, ratio};
 use crate::make::{Draft, Generator, Make, decimal, keep, several, whole};
 use num_integer::gcd;
 use num_rational::Ratio;
@@ -10,13 +10,13 @@ use serde_json::json;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-ratio-language", 1, language),
-    Generator::new("g6-unit-rate", 1, unit_rate),
-    Generator::new("g6-ratio-table", 1, table),
-    Generator::new("g6-rate-problems", 1, rate_problems),
-    Generator::new("g6-percent-of", 1, percent_of),
-    Generator::new("g6-percent-whole", 1, percent_whole),
-    Generator::new("g6-ratio-convert", 1, convert),
+    Generator::new("g6-ratio-language", 2, language),
+    Generator::new("g6-unit-rate", 2, unit_rate),
+    Generator::new("g6-ratio-table", 2, table),
+    Generator::new("g6-rate-problems", 2, rate_problems),
+    Generator::new("g6-percent-of", 2, percent_of),
+    Generator::new("g6-percent-whole", 2, percent_whole),
+    Generator::new("g6-ratio-convert", 2, convert),
 ];
 
 fn language(m: &mut Make) -> Option<Draft> {
@@ -24,7 +24,7 @@ fn language(m: &mut Make) -> Option<Draft> {
     let (x, y) = (m.dice.from(2..=9), m.dice.from(2..=9));
     let (a, b) = (k * x, k * y);
     keep(gcd(x, y) == 1 && x != y && a <= 60 && b <= 60)?;
-    let story = m.dice.from(1..=3);
+    let story = m.dice.from(1..=6);
     let to_all = m.level == crate::Level::Stretch && m.dice.one_in(2);
     let all = a + b;
     let common = gcd(a, all);
@@ -75,14 +75,19 @@ fn language(m: &mut Make) -> Option<Draft> {
 fn unit_rate(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(m.level.pick(2..=6, 2..=8, 4..=16));
     let rate = m.level.pick(
-        Dec::new(m.dice.from(2..=15), 0),
-        Dec::new(m.dice.from(5..=95) * 5, 1),
-        Dec::new(m.dice.from(5..=99) * 25, 2),
+        Dec::new(m.dice.from(2..=60), 0),
+        Dec::new(m.dice.from(3..=120) * 5, 1),
+        Dec::new(m.dice.from(5..=240) * 25, 2),
     );
     let total = Dec::exact(rate.ratio() * n)?;
-    keep(total.places() == 0 && total.units() != n && total.units() <= 600)?;
     let rate = rate.trimmed();
-    let (ask, _) = m.story(4);
+    // Stories with the rates that they may have.
+    const STORIES: [(i64, i64); 6] = [(1, 6), (8, 24), (4, 20), (9, 25), (2, 9), (40, 60)];
+    let story = m.dice.from(1..=6);
+    let (low, high) = *STORIES.get((story - 1) as usize)?;
+    keep(rate.ratio() >= Ratio::from(low) && rate.ratio() <= Ratio::from(high))?;
+    keep(total.places() == 0 && total.units() != n && total.units() <= 900)?;
+    let ask = m.say(&format!("ask-{story}"));
     let turned = Dec::exact(Ratio::new(n, total.units())).filter(|d| d.places() <= 3);
     let draft = Draft::new(json!({"task": "unit_rate", "amount": total.units(), "for": n}))
         .ask(
@@ -184,15 +189,69 @@ fn table(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// Two packs of the same: which one costs less for one.
+fn better_buy(m: &mut Make) -> Option<Draft> {
+    let (n, k) = (m.dice.from(3..=8), m.dice.from(4..=12));
+    // Each of the three answers is as likely.
+    let right = m.third;
+    let (one, gap) = (m.dice.from(30..=90), m.dice.from(1..=12));
+    let two = match right {
+        0 => one + gap,
+        1 => one - gap,
+        _ => one,
+    };
+    keep(n != k)?;
+    let codes = match right {
+        2 => ["took-as-different", "took-as-different", ""],
+        _ => [
+            "compared-prices-of-packs",
+            "compared-prices-of-packs",
+            "took-as-equal",
+        ],
+    };
+    let choices = ["buy-first", "buy-second", "buy-same"];
+    Some(
+        Draft::new(json!({"task": "better_buy", "packs": [[n, n * one], [k, k * two]]}))
+            .ask(
+                m.say("ask-buy")
+                    .count("n", n)
+                    .count("first", n * one)
+                    .count("k", k)
+                    .count("second", k * two),
+            )
+            .one_of_listed(
+                codes
+                    .into_iter()
+                    .zip(choices.map(crate::make::says))
+                    .collect(),
+                right,
+            )
+            .hint(m.say("hint-one"))
+            .hint(
+                m.say("hint-work")
+                    .math("work", quotient(num(n * one), num(n))),
+            )
+            .step(equal(quotient(num(n * one), num(n)), num(one)))
+            .step(equal(quotient(num(k * two), num(k)), num(two))),
+    )
+}
+
 fn rate_problems(m: &mut Make) -> Option<Draft> {
-    let rate = m.dice.from(m.level.pick(2..=12, 4..=60, 12..=95));
+    if m.level != crate::Level::Entry && m.dice.one_in(4) {
+        return better_buy(m);
+    }
+    let story = m.dice.from(1..=6);
+    // Stories with the rates that they may have.
+    const STORIES: [(i64, i64); 6] = [(40, 70), (25, 95), (5, 60), (9, 20), (20, 45), (3, 12)];
+    let (low, high) = *STORIES.get((story - 1) as usize)?;
+    let rate = m.dice.from(low..=high);
+    keep(m.level != crate::Level::Entry || rate <= 12 || rate % 5 == 0)?;
     let (n, k) = (
         m.dice.from(2..=m.level.pick(5, 8, 9)),
         m.dice.from(2..=m.level.pick(9, 12, 15)),
     );
     keep(n != k && rate != n && rate != k)?;
     let find_time = m.level.pick(false, m.dice.one_in(3), m.dice.one_in(2));
-    let story = m.dice.from(1..=3);
     let id = format!("ask-{story}{}", if find_time { "-time" } else { "" });
     let (given, right) = if find_time {
         (rate * k, k)
@@ -225,16 +284,33 @@ fn percent_of(m: &mut Make) -> Option<Draft> {
     let p = m.level.pick(
         m.dice.pick(&[10, 20, 25, 50, 75]),
         m.dice.from(1..=19) * 5,
-        m.dice.from(1..=199),
+        m.dice.from(1..=149),
     );
-    let n = m.level.pick(
-        m.dice.from(2..=20) * 20,
-        m.dice.from(2..=40) * 20,
-        m.dice.from(4..=60) * 25,
-    );
+    let story = m.dice.from(1..=6);
+    // Amounts that suit the stories; a percentage above 100 only of a number.
+    let n = match story {
+        1 => m.dice.from(2..=m.level.pick(20, 40, 60)) * 20,
+        2 => m.dice.from(4..=40) * 20,
+        3 => m.dice.from(2..=8) * 5,
+        4 => m.dice.from(2..=20) * 10,
+        5 => m.dice.from(4..=20) * 5,
+        _ => m.dice.from(5..=40) * 20,
+    };
+    keep(p <= 100 || story == 1)?;
     let value = Dec::exact(Ratio::new(p * n, 100))?;
-    keep(p != 100 && value.places() <= 1 && n != 100 && value.units() != p)?;
-    let story = m.dice.from(1..=3);
+    keep(
+        p != 100
+            && value.places()
+                <= if story == 3 {
+                    1
+                } else if story == 1 {
+                    1
+                } else {
+                    0
+                }
+            && n != 100
+            && value.units() != p,
+    )?;
     let as_fraction = frac(p, 100);
     let whole_parts = if p % 25 == 0 && p < 100 {
         (4, p / 25)
@@ -293,7 +369,8 @@ fn percent_whole(m: &mut Make) -> Option<Draft> {
     keep(p != 100 && part.places() == 0 && part.units() != p && part.units() != whole_amount)?;
     let again = Dec::exact(part.ratio() * p / 100)?;
     keep(again.places() <= 3)?;
-    let story = m.dice.from(1..=3);
+    let story = m.dice.from(1..=6);
+    keep(p < 100 || story == 1)?;
     Some(
         Draft::new(json!({"task": "whole_from_percent", "part": part.units(), "percent": p}))
             .ask(
@@ -360,11 +437,11 @@ fn convert(m: &mut Make) -> Option<Draft> {
     });
     let (from, to) = if back { (small, large) } else { (large, small) };
     let draft = Draft::new(json!({"task": "convert_with_rate", "rate": rate.to_string(), "amount": given.to_string(), "direction": if back { "back" } else { "forth" }}))
-        .ask(m.say("ask-rate").word("large", large).word("small", small).number("rate", rate))
-        .ask(m.say("ask").number("given", given).word("from", from).word("to", to))
+        .ask(m.say("ask-rate").math("rate", equal(measure(num(1), large), measure(num(rate), small))))
+        .ask(m.say("ask").math("given", measure(num(given), from)).word("to", to))
         .decimal_unit(right, to)
         .hint(m.say("hint-table"))
-        .hint(ratio_table(vec![ratio_row(large, vec![num(1), if back { Expr::Blank } else { num(n) }]), ratio_row(small, vec![num(rate), if back { num(given) } else { Expr::Blank }])], m.say("table").word("large", large).word("small", small).number("rate", rate).number("given", given).word("from", from)))
+        .hint(ratio_table(vec![ratio_row(large, vec![num(1), if back { Expr::Blank } else { num(n) }]), ratio_row(small, vec![num(rate), if back { num(given) } else { Expr::Blank }])], m.say("table").math("rate", equal(measure(num(1), large), measure(num(rate), small))).math("given", measure(num(given), from))))
         .step(m.say(if back { "step-divide" } else { "step-multiply" }))
         .step(if back { equal(quotient(num(given), num(rate)), num(right)) } else { equal(product([num(given), num(rate)]), num(right)) })
         .misconception("rate-added", decimal(Dec::exact(given.ratio() + rate.ratio())?));

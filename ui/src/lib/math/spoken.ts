@@ -1,7 +1,7 @@
 import type { Expr, Sign } from '../backend/contract';
 import { exact } from '../words/numbers';
 import { kebab } from '../words/kebab';
-import { say, sayFromProgram } from '../words/words.svelte';
+import { say, sayFromProgram, sayPart } from '../words/words.svelte';
 
 /** Mathematics in words, to be read out. */
 export function spoken(expr: Expr): string {
@@ -43,7 +43,7 @@ export function spoken(expr: Expr): string {
     case 'percent':
       return say('math-percent', { inner: spoken(expr.inner) });
     case 'measure':
-      return `${spoken(expr.amount)} ${sayFromProgram(expr.unit)}`;
+      return `${spoken(expr.amount)} ${unitWords(expr.unit, expr.amount)}`;
     case 'money':
       return money(expr.hundredths);
     case 'time':
@@ -79,4 +79,15 @@ export function money(hundredths: number): string {
 
 export function time(hour: number, minute: number): string {
   return `${hour}:${String(minute).padStart(2, '0')}`;
+}
+
+/** A unit after its amount: of one, of a part of one, or of several. */
+export function unitWords(unit: string, amount: Expr): string {
+  if (amount.kind === 'number' && amount.text === '1') return sayPart(unit, 'one');
+  const part =
+    amount.kind === 'fraction' &&
+    amount.top.kind === 'number' &&
+    amount.bottom.kind === 'number' &&
+    Number(amount.top.text) <= Number(amount.bottom.text);
+  return part ? sayPart(unit, 'part') : sayFromProgram(unit);
 }

@@ -1,8 +1,7 @@
 import type { Expr } from '../backend/contract';
 import { exact } from '../words/numbers';
 import { numberBreak } from '../words/signs.svelte';
-import { sayFromProgram } from '../words/words.svelte';
-import { money, SIGNS, time } from './spoken';
+import { money, SIGNS, time, unitWords } from './spoken';
 
 /** A piece of a label in a figure: text, or a fraction. */
 export type Token = { text: string } | { top: string; bottom: string } | { blank: true };
@@ -45,7 +44,7 @@ export function tokens(expr: Expr): Token[] {
     case 'percent':
       return [...tokens(expr.inner), { text: '%' }];
     case 'measure':
-      return [...tokens(expr.amount), { text: `\u00a0${sayFromProgram(expr.unit)}` }];
+      return [...tokens(expr.amount), { text: `\u00a0${unitWords(expr.unit, expr.amount)}` }];
     case 'money':
       return [{ text: money(expr.hundredths) }];
     case 'time':

@@ -232,6 +232,7 @@ export type MessageId =
   | 'figure-area-model'
   | 'figure-line'
   | 'figure-line-parts'
+  | 'figure-line-plot'
   | 'figure-cubes'
   | 'figure-box'
   | 'figure-protractor-right'

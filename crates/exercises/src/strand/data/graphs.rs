@@ -8,8 +8,8 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-scaled-graphs", 1, scaled_graphs),
-    Generator::new("g3-build-bar-graph", 1, build_bar_graph),
+    Generator::new("g3-scaled-graphs", 2, scaled_graphs),
+    Generator::new("g3-build-bar-graph", 2, build_bar_graph),
 ];
 
 /// Title, words at the scale, and four names.
@@ -147,10 +147,19 @@ fn scaled_graphs(m: &mut Make) -> Option<Draft> {
             num(large - small),
         )),
         2 => draft.step(equal(sum([num(large), num(small)]), num(large + small))),
-        _ => draft.step(equal(
-            difference(sum([num(large), num(rest)]), num(small)),
-            num(large + rest - small),
-        )),
+        _ => draft
+            .step(m.say("step-value").word("name", third_name).math(
+                "work",
+                if as_pictures {
+                    equal(product([num(marks_of(rest)), num(step)]), num(rest))
+                } else {
+                    num(rest)
+                },
+            ))
+            .step(equal(
+                difference(sum([num(large), num(rest)]), num(small)),
+                num(large + rest - small),
+            )),
     })
 }
 
@@ -179,19 +188,33 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
             say.word(name_place, name).count(height_place, *height)
         },
     );
+    // Above the entry level, now and then a picture graph.
+    let as_pictures = m.level != crate::Level::Entry && m.dice.one_in(2);
     let plot = |heights: Vec<i64>| Answer::Plot { heights };
     let one_short: Vec<i64> = heights
         .iter()
         .enumerate()
         .map(|(k, h)| if k == count - 1 { h - step } else { *h })
         .collect();
+    let scale = if as_pictures {
+        "hint-symbol"
+    } else {
+        "hint-scale"
+    };
     Some(
         Draft::new(json!({"task": "bar_heights", "values": heights}))
-            .ask(m.say("ask").count("step", step))
+            .ask(
+                m.say(if as_pictures { "ask-pictures" } else { "ask" })
+                    .count("step", step),
+            )
             .ask(table(&["graph-kind", axis], rows, alt))
             .answer(
                 Entry::Plot {
-                    style: PlotStyle::Bars,
+                    style: if as_pictures {
+                        PlotStyle::Pictures
+                    } else {
+                        PlotStyle::Bars
+                    },
                     columns: bars()
                         .map(|(name, _)| Choice { shows: says(name) })
                         .collect(),
@@ -200,16 +223,38 @@ fn build_bar_graph(m: &mut Make) -> Option<Draft> {
                 },
                 plot(heights.clone()),
             )
-            .hint(m.say("hint-scale").count("step", step))
-            .hint(m.say("hint-each"))
-            .step(m.say("hint-scale").count("step", step))
+            .hint(m.say(scale).count("step", step))
+            .hint(m.say(if as_pictures {
+                "hint-each-row"
+            } else {
+                "hint-each"
+            }))
+            .step(m.say(scale).count("step", step))
             .step(
-                m.say("step-first")
-                    .word("name", names[0])
-                    .count("value", first)
-                    .count("marks", first / step),
+                m.say(if as_pictures {
+                    "step-first-row"
+                } else {
+                    "step-first"
+                })
+                .word("name", names[0])
+                .count("value", first)
+                .count("marks", first / step),
             )
-            .misconception("bars-swapped", plot(swapped))
-            .misconception("bar-one-mark-short", plot(one_short)),
+            .misconception(
+                if as_pictures {
+                    "rows-swapped"
+                } else {
+                    "bars-swapped"
+                },
+                plot(swapped),
+            )
+            .misconception(
+                if as_pictures {
+                    "one-symbol-short"
+                } else {
+                    "bar-one-mark-short"
+                },
+                plot(one_short),
+            ),
     )
 }

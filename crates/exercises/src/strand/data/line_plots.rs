@@ -4,18 +4,24 @@ use crate::answer::{Answer, Choice, Entry, PlotStyle};
 use crate::draw::{dots, ruler};
 use crate::expr::{difference, equal, num, product, quotient, rational};
 use crate::make::{Draft, Generator, Make, keep, mixed, whole};
+use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-measure-line-plot", 2, measure_line_plot),
-    Generator::new("g4-line-plot", 1, line_plot),
-    Generator::new("g5-line-plot", 1, redistribute),
+    Generator::new("g3-measure-line-plot", 3, measure_line_plot),
+    Generator::new("g4-line-plot", 2, line_plot),
+    Generator::new("g5-line-plot", 2, redistribute),
 ];
 
 fn quarter(n: i64) -> Ratio<i64> {
     Ratio::new(n, 4)
+}
+
+/// A length in inches.
+fn inches(value: Ratio<i64>) -> crate::Expr {
+    crate::expr::measure(rational(value, true), "unit-in")
 }
 
 fn measure_line_plot(m: &mut Make) -> Option<Draft> {
@@ -36,7 +42,7 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
                 .hint(m.say("hint-parts").count("parts", bottom))
                 .hint(m.say(if from == 0 { "hint-whole" } else { "hint-start" }))
                 .step(m.say("step-whole").count("whole", end.to_integer()))
-                .step(m.say("step-part").math("length", rational(length, true)))
+                .step(m.say("step-part").math("length", inches(length)))
                 .misconception("fraction-part-left-out", mixed(Ratio::from(length.to_integer())))
                 .misconception_if(from > 0, "end-mark-read-as-length", mixed(end))
                 .misconception_if(from == 0, "mark-taken-as-tenth", mixed(Ratio::from(end.to_integer()) + Ratio::new((end.fract() * bottom).to_integer(), 10))),
@@ -67,7 +73,7 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
     let next = above.first()?.1;
     Some(
         Draft::new(json!({"task": if longer { "dots_above" } else { "dots_at" }, "at": text_of(value), "dots": counts, "first": text_of(first.0), "step": "1/4"}))
-            .ask(m.say(if longer { "ask-longer" } else { "ask-dots" }).math("value", rational(value, true)).math("step", crate::expr::frac(1, 4)))
+            .ask(m.say(if longer { "ask-longer" } else { "ask-dots" }).math("value", inches(value)).math("step", inches(Ratio::new(1, 4))))
             .ask(dots("plot-leaves", "plot-inches", first.0, last.0, quarter(1), &columns))
             .whole(right)
             .hint(m.say("hint-dot"))
@@ -81,7 +87,13 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
 
 /// Eight lengths to be set as dots over a line.
 fn build_dot_plot(m: &mut Make) -> Option<Draft> {
-    let parts = m.level.pick(2, m.dice.pick(&[2, 4]), 4);
+    // Halves and quarters in grade 3, eighths in grade 4.
+    let parts = if m.concept.starts_with("g3") {
+        m.level.pick(2, m.dice.pick(&[2, 4]), 4)
+    } else {
+        8
+    };
+    let say = |suffix: &str| Say::new(format!("g3-measure-line-plot-{suffix}"));
     let start = m.dice.from(2..=5) * parts + m.dice.from(0..=parts - 1);
     let places: Vec<i64> = (0..8).map(|_| m.dice.from(0..=4)).collect();
     let count_at = |place: i64| places.iter().filter(|p| **p == place).count() as i64;
@@ -98,7 +110,7 @@ fn build_dot_plot(m: &mut Make) -> Option<Draft> {
     let ask = names
         .iter()
         .zip(&places)
-        .fold(m.say("ask-build"), |say, (name, place)| {
+        .fold(say("ask-build"), |say, (name, place)| {
             say.math(name, rational(at(*place), true))
         });
     let lengths: Vec<String> = places.iter().map(|place| text_of(at(*place))).collect();
@@ -123,17 +135,14 @@ fn build_dot_plot(m: &mut Make) -> Option<Draft> {
             },
             plot(heights.clone()),
         )
-        .hint(m.say("hint-one-dot"))
-        .hint(
-            m.say("hint-how-many")
-                .math("value", rational(first_at, true)),
-        )
+        .hint(say("hint-one-dot"))
+        .hint(say("hint-how-many").math("value", inches(first_at)))
         .step(
-            m.say("step-column")
-                .math("value", rational(first_at, true))
+            say("step-column")
+                .math("value", inches(first_at))
                 .count("count", first_count),
         )
-        .step(m.say("step-all").numbers("heights", &heights))
+        .step(say("step-all").numbers("heights", &heights))
         .misconception_if(most > 1, "repeated-length-shown-once", plot(once))
         .misconception_unless_same("last-length-left-out", plot(one_short)),
     )
@@ -152,6 +161,9 @@ fn text_of(value: Ratio<i64>) -> String {
 }
 
 fn line_plot(m: &mut Make) -> Option<Draft> {
+    if m.level != crate::Level::Entry && m.dice.one_in(3) {
+        return build_dot_plot(m);
+    }
     let bottom = m.level.pick(4, 8, 8);
     let start = m.dice.from(1..=4) * bottom + m.dice.from(0..=bottom - 1);
     let counts: Vec<i64> = (0..m.level.pick(5, 6, 7))
@@ -178,7 +190,7 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
     );
     let (most_at, most) = used.iter().map(|c| (c.0, c.1)).max_by_key(|c| c.1)?;
     keep(kind == 1 || used.iter().filter(|c| c.1 == most).count() == 1 && most > 1)?;
-    let part = crate::expr::frac(1, bottom);
+    let part = inches(Ratio::new(1, bottom));
     Some(if kind == 1 {
         let value = longest - shortest;
         Draft::new(statement("plot_range"))
@@ -209,7 +221,7 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
             .step(
                 m.say("step-most")
                     .count("count", most)
-                    .math("value", rational(most_at, true)),
+                    .math("value", inches(most_at)),
             )
             .step(equal(
                 product([num(most), rational(most_at, true)]),
@@ -222,9 +234,7 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
 
 fn redistribute(m: &mut Make) -> Option<Draft> {
     let bottom = m.level.pick(4, m.dice.pick(&[4, 8]), 8);
-    let counts: Vec<i64> = (0..bottom - 1)
-        .map(|_| m.dice.from(0..=m.level.pick(2, 2, 2)))
-        .collect();
+    let counts: Vec<i64> = (0..bottom - 1).map(|_| m.dice.from(0..=4)).collect();
     let columns: Vec<(Ratio<i64>, i64)> = counts
         .iter()
         .enumerate()
@@ -233,7 +243,9 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
     let total_count: i64 = counts.iter().sum();
     let total: Ratio<i64> = columns.iter().fold(Ratio::from(0), |t, c| t + c.0 * c.1);
     let used = counts.iter().filter(|n| **n > 0).count() as i64;
-    keep((3..=10).contains(&total_count) && used >= 2 && used < total_count)?;
+    keep((3..=12).contains(&total_count) && used >= 2 && used < total_count)?;
+    // A whole number shared, or a unit fraction shared, as far as the grade goes.
+    keep(total.is_integer() || *total.numer() == 1)?;
     let value = total / total_count;
     keep(m.level.pick(
         *value.denom() <= 8,
@@ -243,12 +255,12 @@ fn redistribute(m: &mut Make) -> Option<Draft> {
     let wrong = total / used;
     Some(
         Draft::new(json!({"task": "equal_share_of_plot", "first": format!("1/{bottom}"), "step": format!("1/{bottom}"), "dots": counts}))
-            .ask(m.say("ask").math("step", crate::expr::frac(1, bottom)))
+            .ask(m.say("ask").math("step", crate::expr::measure(crate::expr::frac(1, bottom), "unit-cup")))
             .ask(dots("plot-jars", "plot-cups", columns.first()?.0, columns.last()?.0, Ratio::new(1, bottom), &columns))
             .mixed_unit(value, "unit-cup")
             .hint(m.say("hint-total"))
             .hint(m.say("hint-count").count("count", total_count))
-            .step(m.say("step-total").math("total", rational(total, true)))
+            .step(m.say("step-total").math("total", crate::expr::measure(rational(total, true), "unit-cup")))
             .step(equal(quotient(rational(total, true), num(total_count)), rational(value, true)))
             .misconception("stopped-after-one-step", mixed(total))
             .misconception("divided-by-number-of-columns", mixed(wrong)),

@@ -9,9 +9,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-decimal-add-subtract", 1, add_subtract),
-    Generator::new("g5-decimal-multiply", 1, multiply),
-    Generator::new("g5-decimal-divide", 1, divide),
+    Generator::new("g5-decimal-add-subtract", 2, add_subtract),
+    Generator::new("g5-decimal-multiply", 2, multiply),
+    Generator::new("g5-decimal-divide", 2, divide),
 ];
 
 fn add_subtract(m: &mut Make) -> Option<Draft> {
@@ -103,14 +103,12 @@ pub(in crate::strand) fn add_subtract_draft(m: &mut Make, a: Dec, b: Dec) -> Opt
 }
 
 fn multiply(m: &mut Make) -> Option<Draft> {
-    let a = Dec::new(
-        m.dice.from(m.level.pick(2..=99, 12..=99, 12..=999)),
-        m.level.pick(1, 1, m.dice.pick(&[1, 2])),
-    );
+    // Products to hundredths, as far as the grade goes.
+    let a = Dec::new(m.dice.from(m.level.pick(2..=99, 12..=99, 112..=999)), 1);
     let b = m.level.pick(
         Dec::new(m.dice.from(2..=9), 0),
         Dec::new(m.dice.from(2..=9), 1),
-        Dec::new(m.dice.from(12..=99), m.dice.pick(&[1, 2])),
+        Dec::new(m.dice.from(12..=99), 1),
     );
     multiply_draft(a, b)
 }

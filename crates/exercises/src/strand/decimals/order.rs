@@ -10,9 +10,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-decimal-compare", 1, compare_hundredths),
-    Generator::new("g5-decimal-compare", 1, compare_thousandths),
-    Generator::new("g5-decimal-round", 1, round),
+    Generator::new("g4-decimal-compare", 2, compare_hundredths),
+    Generator::new("g5-decimal-compare", 2, compare_thousandths),
+    Generator::new("g5-decimal-round", 2, round),
 ];
 
 fn compare_hundredths(m: &mut Make) -> Option<Draft> {
@@ -27,6 +27,14 @@ fn compare_hundredths(m: &mut Make) -> Option<Draft> {
         (m.dice.from(1..=39), 1),
     );
     let (a, b) = (Dec::new(a, pa), Dec::new(b, pb));
+    // 0.7 and 0.70.
+    let (a, b) = if m.equal {
+        let tenths = m.dice.from(1..=m.level.pick(9, 9, 39));
+        (Dec::new(tenths, 1), Dec::new(tenths * 10, 2))
+    } else {
+        keep(a.ratio() != b.ratio())?;
+        (a, b)
+    };
     let gap = a.ratio() - b.ratio();
     keep(gap < Ratio::from(1) && gap > Ratio::from(-1))?;
     compare_draft(m, a, b)
@@ -40,13 +48,25 @@ fn compare_thousandths(m: &mut Make) -> Option<Draft> {
     let high = m.level.pick(1, 1, 9);
     let a = Dec::new(m.dice.from(1..=high * 10_i64.pow(pa) - 1), pa);
     let b = Dec::new(m.dice.from(1..=high * 10_i64.pow(pb) - 1), pb);
+    let (a, b) = if m.equal {
+        let low = m.dice.from(1..=2) as u32;
+        let value = m.dice.from(1..=high * 10_i64.pow(low) - 1);
+        (
+            Dec::new(value, low),
+            Dec::new(value * 10_i64.pow(3 - low), 3),
+        )
+    } else {
+        keep(a.ratio() != b.ratio())?;
+        (a, b)
+    };
     let gap = (a.ratio() - b.ratio()) * 10;
     keep(gap < Ratio::from(2) && gap > Ratio::from(-2))?;
     compare_draft(m, a, b)
 }
 
 fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
-    keep(a.units() % 10 != 0 && b.units() % 10 != 0 || m.dice.one_in(6))?;
+    let same = a.ratio() == b.ratio();
+    keep(same || a.units() % 10 != 0 && b.units() % 10 != 0)?;
     let (a, b) = if m.dice.one_in(2) { (a, b) } else { (b, a) };
     let sign = Sign::of(a.ratio().cmp(&b.ratio()));
     let places = a.places().max(b.places());
@@ -118,7 +138,6 @@ fn round(m: &mut Make) -> Option<Draft> {
         "decimal-place-hundredth",
     ]
     .get(keep_places as usize)?;
-    let unit_text = Dec::new(1, keep_places);
     let finer = Dec::new(1, keep_places).ratio();
     let other_places = if keep_places == 0 { 1 } else { keep_places - 1 };
     let other_unit = 10_i64.pow(places - other_places);
@@ -140,21 +159,14 @@ fn round(m: &mut Make) -> Option<Draft> {
         );
     Some(
         Draft::new(
-            json!({"task": "round", "number": n.to_string(), "place": unit_text.to_string()}),
+            json!({"task": "round", "number": n.to_string(), "place": place.trim_start_matches("decimal-place-")}),
         )
         .ask(
-            m.say("ask")
-                .number("n", n)
-                .word("place", place)
-                .number("unit", unit_text),
+            m.say("ask").number("n", n).word("place", place),
         )
         .ask(Say::new("round-rule"))
         .decimal(right)
-        .hint(
-            Say::new("round-hint-between")
-                .number("down", low)
-                .number("up", high),
-        )
+        .hint(m.say("hint-ends").word("place", place))
         .hint_with(Say::new("round-hint-line"), line)
         .step(
             Say::new("round-hint-between")

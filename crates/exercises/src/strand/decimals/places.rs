@@ -12,10 +12,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-tenths-hundredths", 1, tenths_hundredths),
-    Generator::new("g4-decimal-write", 1, write),
-    Generator::new("g4-decimal-on-line", 1, on_line),
-    Generator::new("g5-decimal-read-write", 1, read_write),
+    Generator::new("g4-tenths-hundredths", 2, tenths_hundredths),
+    Generator::new("g4-decimal-write", 2, write),
+    Generator::new("g4-decimal-on-line", 2, on_line),
+    Generator::new("g5-decimal-read-write", 2, read_write),
 ];
 
 fn tenths_hundredths(m: &mut Make) -> Option<Draft> {

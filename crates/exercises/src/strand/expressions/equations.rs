@@ -13,10 +13,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-test-solutions", 1, test_solutions),
-    Generator::new("g6-solve-equations", 1, solve),
-    Generator::new("g6-inequalities", 1, inequalities),
-    Generator::new("g6-two-variables", 1, two_variables),
+    Generator::new("g6-test-solutions", 2, test_solutions),
+    Generator::new("g6-solve-equations", 2, solve),
+    Generator::new("g6-inequalities", 2, inequalities),
+    Generator::new("g6-two-variables", 2, two_variables),
 ];
 
 fn test_solutions(m: &mut Make) -> Option<Draft> {
@@ -27,7 +27,7 @@ fn test_solutions(m: &mut Make) -> Option<Draft> {
         let limit = a * x + b;
         let mut set: Vec<i64> = vec![x - 2, x - 1, x, x + 1, x + 3];
         keep(x > 3)?;
-        set.sort_unstable();
+        m.dice.shuffle(&mut set);
         let right: Vec<bool> = set.iter().map(|v| a * v + b < limit).collect();
         let indexes = |fits: &dyn Fn(i64) -> bool| Answer::SeveralChoices {
             indexes: (0_u32..)
@@ -90,7 +90,7 @@ fn test_solutions(m: &mut Make) -> Option<Draft> {
 }
 
 fn solve(m: &mut Make) -> Option<Draft> {
-    let letter = m.dice.pick(&["x", "n", "y", "k"]);
+    let letter = m.dice.pick(&["x", "n", "m", "k"]);
     let plus = m.dice.one_in(2);
     if m.level == crate::Level::Stretch && m.dice.one_in(2) {
         // Fractions: x + a/b = c/d or (a/b) x = c.
@@ -152,9 +152,29 @@ fn solve(m: &mut Make) -> Option<Draft> {
     } else {
         q.ratio() * p.ratio()
     })?;
-    let mut draft = Draft::new(json!({"task": "solve_for_x", "equation": if plus { format!("x + {p} = {q}") } else { format!("{p} * x = {q}") }}))
-        .ask(m.say("ask").math("letter", var(letter)))
-        .ask(shown(var(letter)))
+    // Now and then a story with whole numbers instead of the equation.
+    let story = places == 0 && m.dice.one_in(2);
+    let which = m.dice.from(1..=3);
+    let draft = Draft::new(
+        json!({"task": "solve_for_x", "equation": if plus { format!("x + {p} = {q}") } else { format!("{p} * x = {q}") }}),
+    );
+    let mut draft = if story {
+        draft.ask(
+            m.say(&format!(
+                "ask-{}-{which}",
+                if plus { "more" } else { "times" }
+            ))
+            .text("name", m.dice.name())
+            .math("letter", var(letter))
+            .number("p", p)
+            .number("q", q),
+        )
+    } else {
+        draft
+            .ask(m.say("ask").math("letter", var(letter)))
+            .ask(shown(var(letter)))
+    };
+    draft = draft
         .decimal(x)
         .hint(m.say(if plus { "hint-take" } else { "hint-divide" }));
     draft = if plus {
@@ -205,36 +225,38 @@ fn solve(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// The stories of inequalities: letter, above or below the limit, least and greatest limit.
+const LIMITS: [(&str, bool, i64, i64); 6] = [
+    ("h", true, 36, 60),
+    ("t", false, 10, 90),
+    ("s", true, 5, 95),
+    ("w", false, 5, 70),
+    ("p", true, 20, 300),
+    ("n", false, 6, 120),
+];
+
 fn inequalities(m: &mut Make) -> Option<Draft> {
-    let c = m.dice.from(m.level.pick(2..=40, 5..=60, -12..=-1));
-    let story = m.dice.from(1..=4);
-    // 1: over, 2: under, 3: at least, 4: at most.
-    let story = m.level.pick(m.dice.from(1..=2), story, m.dice.from(1..=2));
-    let (letter, sign, typed, condition) = match story {
-        1 => ("h", Sign::Greater, ">", "over"),
-        2 => ("t", Sign::Less, "<", "under"),
-        3 => ("a", Sign::AtLeast, ">=", "at_least"),
-        _ => ("w", Sign::AtMost, "<=", "at_most"),
+    let story = m.dice.from(1..=6);
+    let (letter, up, low, high) = *LIMITS.get((story - 1) as usize)?;
+    // At stretch the limit is a temperature below zero.
+    let cold = m.level == crate::Level::Stretch;
+    let c = if cold {
+        m.dice.from(-25..=-1)
+    } else {
+        m.dice.from(low..=high)
     };
-    let strict = story <= 2;
-    let up = story % 2 == 1;
-    let ask = if c < 0 {
-        m.say(&format!("ask-cold-{story}"))
+    let letter = if cold { "t" } else { letter };
+    let ask = if cold {
+        m.say(if up { "ask-cold-1" } else { "ask-cold-2" })
     } else {
         m.say(&format!("ask-{story}"))
     };
-    let turned = match typed {
-        ">" => "<",
-        "<" => ">",
-        ">=" => "<=",
-        _ => ">=",
+    let (sign, typed, condition) = if up {
+        (Sign::Greater, ">", "over")
+    } else {
+        (Sign::Less, "<", "under")
     };
-    let with_limit = match typed {
-        ">" => ">=",
-        "<" => "<=",
-        ">=" => ">",
-        _ => "<",
-    };
+    let (turned, with_limit) = if up { ("<", ">=") } else { (">", "<=") };
     if m.level == crate::Level::Entry || m.dice.one_in(2) {
         return Some(
             Draft::new(json!({"task": "write_inequality", "letter": letter, "condition": condition, "limit": c}))
@@ -245,7 +267,7 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
                 .step(m.say(if up { "step-more" } else { "step-less" }).math("letter", var(letter)).number("limit", c))
                 .step(relation(var(letter), sign, num(c)))
                 .misconception("inequality-turned-round", equation(format!("{letter}{turned}{c}")))
-                .misconception(if strict { "limit-taken-in" } else { "limit-left-out" }, equation(format!("{letter}{with_limit}{c}"))),
+                .misconception("limit-taken-in", equation(format!("{letter}{with_limit}{c}"))),
         );
     }
     let line = Line::new(c - 8, c + 8, 1).label_every(Ratio::from(2));
@@ -266,24 +288,14 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
             Entry::NumberLineRay {
                 line: line.into_line(),
             },
-            ray(c, strict, up),
+            ray(c, true, up),
         )
         .hint(m.say("hint-values"))
         .hint(m.say("hint-circle"))
-        .step(
-            m.say(if strict { "step-open" } else { "step-closed" })
-                .number("limit", c),
-        )
+        .step(m.say("step-open").number("limit", c))
         .step(m.say(if up { "step-right" } else { "step-left" }))
-        .misconception("inequality-turned-round", ray(c, strict, !up))
-        .misconception(
-            if strict {
-                "limit-taken-in"
-            } else {
-                "limit-left-out"
-            },
-            ray(c, !strict, up),
-        ),
+        .misconception("inequality-turned-round", ray(c, true, !up))
+        .misconception("limit-taken-in", ray(c, false, up)),
     )
 }
 

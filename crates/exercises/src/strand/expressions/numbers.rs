@@ -13,11 +13,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-brackets", 1, brackets),
-    Generator::new("g5-write-expressions", 1, write_number_expression),
-    Generator::new("g5-two-patterns", 1, two_patterns),
-    Generator::new("g6-powers", 1, powers),
-    Generator::new("g6-evaluate", 1, evaluate),
+    Generator::new("g5-brackets", 2, brackets),
+    Generator::new("g5-write-expressions", 2, write_number_expression),
+    Generator::new("g5-two-patterns", 2, two_patterns),
+    Generator::new("g6-powers", 2, powers),
+    Generator::new("g6-evaluate", 2, evaluate),
 ];
 
 fn brackets(m: &mut Make) -> Option<Draft> {
@@ -39,7 +39,9 @@ fn brackets(m: &mut Make) -> Option<Draft> {
     };
     // The product that comes if the brackets are not seen.
     let flat = if minus { a * b - c } else { a * b + c };
-    let (work, text, value, wrong) = match m.level.pick(1, m.dice.from(2..=3), m.dice.from(3..=4)) {
+    let kind = m.level.pick(1, m.dice.from(2..=3), m.dice.from(3..=4));
+    let subtracts_product = kind == 3;
+    let (work, text, value, wrong) = match kind {
         1 => (
             product([num(a), group(inside.clone())]),
             format!("{a} * {inside_text}"),
@@ -76,7 +78,14 @@ fn brackets(m: &mut Make) -> Option<Draft> {
             .step(m.say("step-inside").math("work", equal(inside, num(inner))))
             .step(m.say("step-times"))
             .step(equal(work, num(value)))
-            .misconception("brackets-not-seen", whole(wrong))
+            .misconception(
+                if subtracts_product {
+                    "subtracted-before-times"
+                } else {
+                    "brackets-not-seen"
+                },
+                whole(wrong),
+            )
             .misconception("stopped-after-brackets", whole(inner)),
     )
 }
@@ -176,7 +185,14 @@ fn write_number_expression(m: &mut Make) -> Option<Draft> {
                         .replace('-', " − "),
                 ),
             )
-            .misconception("brackets-left-out", expression(flat))
+            .misconception(
+                if text.contains('(') {
+                    "brackets-left-out"
+                } else {
+                    "brackets-not-needed"
+                },
+                expression(flat),
+            )
             .misconception("operation-order-turned-round", expression(turned)),
     )
 }
@@ -187,7 +203,10 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
         m.dice.from(2..=m.level.pick(6, 9, 12)),
     );
     let start = m.level.pick(0, 0, m.dice.from(0..=5));
-    let n = m.dice.from(m.level.pick(3..=4, 4..=5, 4..=6));
+    if m.level == crate::Level::Stretch && m.dice.one_in(2) {
+        return related_patterns(m);
+    }
+    let n = m.dice.from(m.level.pick(4..=5, 4..=6, 5..=7));
     keep(a != b && (start + a * (n - 1)) <= 60 && a != 0)?;
     let at = |k: i64| (start + a * (k - 1), start + b * (k - 1));
     let (x, y) = at(n);
@@ -196,7 +215,7 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
         "g5-two-patterns-head-x",
         "g5-two-patterns-head-y",
     ];
-    let rows = (1..=3)
+    let rows = (1..=2)
         .map(|k| vec![cell(num(k)), cell(num(at(k).0)), cell(num(at(k).1))])
         .collect();
     let figure = table(
@@ -224,6 +243,26 @@ fn two_patterns(m: &mut Make) -> Option<Draft> {
             .step(pair(num(x), num(y)))
             .misconception("pattern-one-step-too-far", point(at(n + 1).0, at(n + 1).1))
             .misconception("coordinates-swapped", point(y, x)),
+    )
+}
+
+/// Two patterns from 0: how many times as much the second is.
+fn related_patterns(m: &mut Make) -> Option<Draft> {
+    let (a, k) = (m.dice.from(2..=9), m.dice.from(2..=6));
+    let b = a * k;
+    keep(a != k && b <= 48 && b - a != k)?;
+    let terms = |by: i64| (0..4).map(move |n| n * by);
+    Some(
+        Draft::new(json!({"task": "patterns_relation", "first": terms(a).collect::<Vec<_>>(), "second": terms(b).collect::<Vec<_>>()}))
+            .ask(m.say("ask-lists").numbers("first", terms(a)).numbers("second", terms(b)))
+            .ask(m.say("ask-relation"))
+            .whole(k)
+            .hint(m.say("hint-beside"))
+            .hint(m.say("hint-times").math("work", equal(product([num(a), Expr::Blank]), num(b))))
+            .step(equal(product([num(a), num(k)]), num(b)))
+            .step(equal(product([num(2 * a), num(k)]), num(2 * b)))
+            .misconception("subtracted-instead-of-compared", whole(b - a))
+            .misconception_unless_same("gave-the-rule-of-a-pattern", whole(b)),
     )
 }
 
@@ -278,7 +317,7 @@ fn powers(m: &mut Make) -> Option<Draft> {
 }
 
 fn evaluate(m: &mut Make) -> Option<Draft> {
-    let letter = m.dice.pick(&["x", "n", "y", "t"]);
+    let letter = m.dice.pick(&["x", "n", "k", "t"]);
     let (a, b) = (m.dice.from(2..=9), m.dice.from(1..=20));
     match m.level.pick(1, m.dice.from(2..=3), m.dice.from(3..=4)) {
         4 => {

@@ -2,7 +2,7 @@
 
 use crate::answer::{Answer, Entry};
 use crate::draw::{circle, strip, strips};
-use crate::expr::{Expr, Sign, equal, frac, num, relation};
+use crate::expr::{Expr, Sign, equal, frac, num, relation, sum};
 use crate::figure::PartShape;
 use crate::make::{Draft, Generator, Make, compare, fraction, keep, shows, whole};
 use crate::say::Say;
@@ -10,11 +10,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-fraction-name", 1, name),
-    Generator::new("g3-fraction-same-size", 1, same_size),
-    Generator::new("g3-fraction-equivalent", 1, equivalent),
-    Generator::new("g3-fraction-whole-numbers", 1, whole_numbers),
-    Generator::new("g3-fraction-compare", 1, compare_fractions),
+    Generator::new("g3-fraction-name", 2, name),
+    Generator::new("g3-fraction-same-size", 2, same_size),
+    Generator::new("g3-fraction-equivalent", 2, equivalent),
+    Generator::new("g3-fraction-whole-numbers", 2, whole_numbers),
+    Generator::new("g3-fraction-compare", 2, compare_fractions),
 ];
 
 /// Denominators of grade 3.
@@ -99,9 +99,7 @@ const EQUAL: [(i64, i64, i64); 9] = [
 ];
 
 fn same_size(m: &mut Make) -> Option<Draft> {
-    let (top, bottom, factor) = m
-        .dice
-        .pick(m.level.pick(&EQUAL[..7], &EQUAL[..7], &EQUAL[..9]));
+    let (top, bottom, factor) = m.dice.pick(&EQUAL[..7]);
     let down = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let (a, b, c, d) = if down {
         (top * factor, bottom * factor, top, bottom)
@@ -167,6 +165,8 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
     } else {
         (top, bottom, top * factor, bottom * factor)
     };
+    // Fractions greater than 1 need more than one bar.
+    keep(a <= b)?;
     let (right, given) = if blank_bottom { (d, c) } else { (c, d) };
     let kept = if blank_bottom { b } else { a };
     let shifted = if blank_bottom { b + c - a } else { a + d - b };
@@ -187,22 +187,18 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
         .ask(Say::new("common-box"))
         .ask(shown(Expr::Blank))
         .whole(right)
-        .hint(Say::new(if down {
-            "fraction-hint-divide"
-        } else {
-            "fraction-hint-multiply"
-        }))
+        .hint(Say::new("fraction-hint-same"))
         .hint_with(
-            Say::new("fraction-hint-same"),
-            strips(PartShape::Bar, &[(b, a), (d, 0)]),
+            m.say(if down { "hint-join" } else { "hint-cut" }),
+            strip(b, a),
         )
         .step(
-            Say::new(if down {
-                "fraction-step-divide"
-            } else {
-                "fraction-step-multiply"
-            })
-            .count("factor", factor),
+            m.say(if down { "step-join" } else { "step-cut" })
+                .count("factor", factor),
+        )
+        .step_with(
+            m.say("step-bars"),
+            strips(PartShape::Bar, &[(b, a), (d, c)]),
         )
         .step(shown(num(right)))
         .misconception("kept-the-number", whole(kept))
@@ -231,7 +227,7 @@ fn whole_numbers(m: &mut Make) -> Option<Draft> {
             .ask(Say::new("common-box"))
             .ask(equal(num(n), frac(Expr::Blank, bottom)))
             .whole(top)
-            .misconception_unless_same("kept-the-number", whole(n))
+            .misconception_unless_same("whole-number-as-numerator", whole(n))
             .misconception("added-instead-of-multiplied", whole(n + bottom))
             .misconception_unless_same("took-bottom-only", whole(bottom))
     };
@@ -241,7 +237,14 @@ fn whole_numbers(m: &mut Make) -> Option<Draft> {
                 m.say("hint-one")
                     .math("one", equal(num(1), frac(bottom, bottom))),
             )
-            .hint(m.say("hint-many").count("whole", n))
+            .hint(
+                m.say(if find_whole {
+                    "hint-how-many"
+                } else {
+                    "hint-many"
+                })
+                .count("whole", if find_whole { top } else { n }),
+            )
             .step(m.say("step-one").count("parts", bottom))
             .step(m.say("step-many").count("whole", n).count("parts", top))
             .step(equal(num(n), frac(top, bottom))),
@@ -259,6 +262,9 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
         let top = m.level.pick(b, b + 2, b + 2);
         (m.dice.from(1..=top), b, m.dice.from(1..=top), b)
     };
+    if m.equal {
+        return Some(equal_fractions(m));
+    }
     keep((a, b) != (c, d))?;
     let sign = Sign::of((a * d).cmp(&(c * b)));
     let wrong = Sign::of((c * b).cmp(&(a * d)));
@@ -294,4 +300,31 @@ fn compare_fractions(m: &mut Make) -> Option<Draft> {
         )
         .misconception("took-as-equal", compare(Sign::Equal)),
     )
+}
+
+/// Equal fractions with the same numerator or denominator: a whole number of wholes, such as
+/// 4/4 and 3/3, or the same fraction as parts of a sum.
+fn equal_fractions(m: &mut Make) -> Draft {
+    let b = m.dice.pick(&BOTTOMS[1..]);
+    let top = m.dice.from(2..=b);
+    let part = m.dice.from(1..=top - 1);
+    let flipped = m.dice.one_in(2);
+    let parts = || sum([frac(part, b), frac(top - part, b)]);
+    let shown = |sign: Sign| {
+        if flipped {
+            relation(parts(), sign, frac(top, b))
+        } else {
+            relation(frac(top, b), sign, parts())
+        }
+    };
+    Draft::new(json!({"task": "compare_with_sum", "fraction": format!("{top}/{b}"), "parts": [format!("{part}/{b}"), format!("{}/{b}", top - part)]}))
+        .ask(Say::new("common-sign"))
+        .ask(shown(Sign::Blank))
+        .compare(Sign::Equal)
+        .hint(m.say("hint-same-bottom"))
+        .hint_with(m.say("hint-figure"), strips(PartShape::Bar, &[(b, top), (b, part)]))
+        .step(m.say("step-count").count("parts", top))
+        .step(shown(Sign::Equal))
+        .misconception("sign-turned-round", compare(Sign::Less))
+        .misconception("took-as-different", compare(Sign::Greater))
 }

@@ -4,44 +4,43 @@ use super::grade_3::BOTTOMS;
 use crate::answer::{Answer, Entry};
 use crate::draw::Line;
 use crate::expr::frac;
-use crate::make::{Draft, Generator, Make, fraction, keep, whole};
+use crate::make::{Draft, Generator, Make, fraction, keep};
 use crate::number::Rational;
 use num_rational::Ratio;
 use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-fraction-unit-on-line", 1, unit_on_line),
-    Generator::new("g3-fraction-on-line", 1, on_line),
+    Generator::new("g3-fraction-unit-on-line", 2, unit_on_line),
+    Generator::new("g3-fraction-on-line", 2, on_line),
 ];
 
 fn unit_on_line(m: &mut Make) -> Option<Draft> {
     let parts = m.dice.pick(&BOTTOMS);
+    // At stretch, the line has more marks than the fraction needs.
+    let finer = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=4));
+    let marks = parts * finer;
+    keep(BOTTOMS.contains(&marks))?;
     let line = || {
-        Line::new(0, 1, Ratio::new(1, parts))
+        Line::new(0, 1, Ratio::new(1, marks))
             .label(0, 0)
             .label(1, 1)
     };
-    let kind = m
-        .level
-        .pick(m.dice.from(1..=2), m.dice.from(1..=3), m.dice.from(2..=3));
+    let kind = m.dice.pick(&[1, 3]);
     let draft = match kind {
-        1 => Draft::new(json!({"task": "first_mark", "from": 0, "to": 1, "parts": parts}))
-            .ask(m.say("ask-first").count("parts", parts))
-            .ask(line().point(Ratio::new(1, parts), None).figure())
+        // The parts are counted on the line, which may have more marks.
+        1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": 1, "parts_in_one": marks, "steps": finer}))
+            .ask(m.say("ask-first"))
+            .ask(
+                line().point(Ratio::new(1, parts), None).figure_as(
+                    m.say("line").count("parts", marks).count("steps", finer),
+                ),
+            )
             .fraction(1, parts)
-            .misconception("counted-marks-not-parts", fraction(1, parts + 1))
-            .misconception("fraction-turned-over", fraction(parts, 1)),
-        2 => {
-            keep(parts > 2)?;
-            Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}")}))
-                .ask(m.say("ask-parts").math("fraction", frac(1, parts)))
-                .whole(parts)
-                .misconception("counted-marks-not-parts", whole(parts - 1))
-                .misconception("counted-end-marks", whole(parts + 1))
-        }
+            .misconception("counted-marks-not-parts", fraction(finer, marks + 1))
+            .misconception("fraction-turned-over", fraction(marks, finer)),
         _ => {
-            keep(parts > 2)?;
+            keep(parts > 2 || finer > 1)?;
             Draft::new(json!({"task": "mark_at", "at": format!("1/{parts}"), "from": 0, "to": 1}))
                 .ask(m.say("ask-mark").math("fraction", frac(1, parts)))
                 .answer(
@@ -53,9 +52,13 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
                     },
                 )
                 .misconception(
-                    "counted-from-one",
+                    if finer > 1 {
+                        "took-first-mark-for-any-fraction"
+                    } else {
+                        "counted-from-one"
+                    },
                     Answer::NumberLinePoint {
-                        at: Rational::from(Ratio::new(parts - 1, parts)),
+                        at: Rational::from(Ratio::new(if finer > 1 { 1 } else { parts - 1 }, marks)),
                     },
                 )
                 .misconception(
@@ -70,8 +73,15 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
         draft
             .hint(m.say("hint-equal"))
             .hint_with(m.say("hint-count"), line().figure())
-            .step(m.say("step-parts").count("parts", parts))
-            .step(m.say("step-first").math("fraction", frac(1, parts))),
+            .step(m.say("step-parts").count("parts", marks))
+            .step(if finer > 1 {
+                m.say("step-share")
+                    .count("marks", marks)
+                    .count("parts", parts)
+                    .count("each", finer)
+            } else {
+                m.say("step-first").math("fraction", frac(1, parts))
+            }),
     )
 }
 

@@ -13,12 +13,12 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-fraction-equivalent", 1, equivalent),
-    Generator::new("g4-fraction-compare", 1, compare_any),
-    Generator::new("g4-fraction-join-parts", 1, join_parts),
-    Generator::new("g4-fraction-decompose", 1, decompose),
-    Generator::new("g4-fraction-copies", 1, copies),
-    Generator::new("g4-fraction-times-whole", 1, times_whole),
+    Generator::new("g4-fraction-equivalent", 2, equivalent),
+    Generator::new("g4-fraction-compare", 2, compare_any),
+    Generator::new("g4-fraction-join-parts", 2, join_parts),
+    Generator::new("g4-fraction-decompose", 2, decompose),
+    Generator::new("g4-fraction-copies", 2, copies),
+    Generator::new("g4-fraction-times-whole", 2, times_whole),
 ];
 
 /// Denominators of grade 4 for sums.
@@ -76,12 +76,14 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
 }
 
 fn compare_any(m: &mut Make) -> Option<Draft> {
+    let wants_equal = m.equal;
     let (b, d) = (m.dice.pick(&BOTTOMS), m.dice.pick(&BOTTOMS));
     let (a, c) = (
         m.dice.from(1..=b + m.level.pick(-1, -1, 2)),
         m.dice.from(1..=d - 1),
     );
-    keep(b != d && a != c && a < 2 * b)?;
+    let a = if wants_equal { c * b / d } else { a };
+    keep(b != d && a != c && a > 0 && a < 2 * b && (a * d == c * b) == wants_equal)?;
     let close = Ratio::new(a, b) - Ratio::new(c, d);
     let size = if close < Ratio::from(0) {
         -close
@@ -93,7 +95,6 @@ fn compare_any(m: &mut Make) -> Option<Draft> {
             .pick(d % b == 0 || b % d == 0, true, size < Ratio::new(1, 4)),
     )?;
     let equal_pair = a * d == c * b;
-    keep(!equal_pair || m.dice.one_in(2))?;
     let sign = Sign::of((a * d).cmp(&(c * b)));
     let common = b / gcd(b, d) * d;
     let (ta, tc) = (a * common / b, c * common / d);
@@ -129,14 +130,9 @@ fn compare_any(m: &mut Make) -> Option<Draft> {
         } else {
             "sign-turned-round"
         };
-        draft.misconception(code, compare(wrong)).misconception(
-            if b - a == d - c {
-                "same-difference"
-            } else {
-                "took-as-equal"
-            },
-            compare(Sign::Equal),
-        )
+        draft
+            .misconception(code, compare(wrong))
+            .misconception("took-as-equal", compare(Sign::Equal))
     })
 }
 
@@ -280,6 +276,9 @@ fn copies(m: &mut Make) -> Option<Draft> {
         }
     };
     let (right, other) = if blank_bottom { (b, a) } else { (a, b) };
+    if m.level != crate::Level::Entry && m.dice.one_in(2) {
+        return more_copies(m, a, b);
+    }
     Some(
         Draft::new(json!({
             "task": if blank_bottom { "unit_fraction_bottom" } else { "copies_of_unit" },
@@ -295,6 +294,37 @@ fn copies(m: &mut Make) -> Option<Draft> {
         .step(shown(num(right)))
         .misconception("top-and-bottom-swapped", whole(other))
         .misconception("subtracted-top-and-bottom", whole((a - b).abs())),
+    )
+}
+
+/// How many more copies of a unit fraction make a whole number.
+fn more_copies(m: &mut Make, a: i64, b: i64) -> Option<Draft> {
+    let whole_number = a / b + 1;
+    let right = whole_number * b - a;
+    keep(right > 1 && right != a && b > 2)?;
+    Some(
+        Draft::new(json!({"task": "copies_to_whole", "fraction": format!("{a}/{b}"), "unit": format!("1/{b}"), "whole": whole_number}))
+            .ask(
+                m.say("ask-more")
+                    .math("fraction", frac(a, b))
+                    .math("unit", frac(1, b))
+                    .count("whole", whole_number),
+            )
+            .whole(right)
+            .hint(m.say("hint-whole").math("unit", frac(1, b)))
+            .hint_with(m.say("hint-figure"), strip(b, a))
+            .step(
+                m.say("step-whole")
+                    .count("whole", whole_number)
+                    .count("copies", whole_number * b)
+                    .math("unit", frac(1, b)),
+            )
+            .step(equal(
+                difference(num(whole_number * b), num(a)),
+                num(right),
+            ))
+            .misconception("counted-the-copies-there", whole(a))
+            .misconception_unless_same("took-bottom-only", whole(b)),
     )
 }
 

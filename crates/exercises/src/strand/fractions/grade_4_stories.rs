@@ -10,16 +10,20 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-fraction-add-like", 1, add_like),
-    Generator::new("g4-fraction-times-stories", 1, times_stories),
+    Generator::new("g4-fraction-add-like", 2, add_like),
+    Generator::new("g4-fraction-times-stories", 2, times_stories),
 ];
 
 fn add_like(m: &mut Make) -> Option<Draft> {
     let b = m.dice.pick(&BOTTOMS[1..]);
     let (a, c) = (m.dice.from(1..=b - 1), m.dice.from(1..=b - 1));
-    // Stories 1 to 3 join, 4 to 6 take away.
     let plus = m.level.pick(true, m.dice.one_in(2), m.dice.one_in(2));
-    let story = m.dice.from(1..=3) + if plus { 0 } else { 3 };
+    // Joining: at stretch only what may be more than one whole (1 to 3).
+    let story = match (plus, m.level) {
+        (true, crate::Level::Stretch) => m.dice.from(1..=3),
+        (true, _) => m.dice.from(1..=6),
+        (false, _) => m.dice.from(7..=12),
+    };
     let result = if plus { a + c } else { a - c };
     keep(result > 0 && a != c && result != b)?;
     keep(!plus || m.level.pick(result < b, result < b, result > b))?;
@@ -63,7 +67,7 @@ fn times_stories(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(3..=m.level.pick(6, 9, 12));
     keep(a < b && gcd(a, b) == 1 && n != b)?;
     let value = Ratio::new(n * a, b);
-    let (ask, _) = m.story(4);
+    let (ask, _) = m.story(6);
     let name = m.dice.name();
     let draft = Draft::new(json!({"task": "copies_of", "count": n, "each": format!("{a}/{b}")}))
         .ask(

@@ -13,10 +13,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-fraction-add-unlike", 1, add_unlike),
-    Generator::new("g5-fraction-subtract-unlike", 1, subtract_unlike),
-    Generator::new("g5-fraction-stories", 1, stories),
-    Generator::new("g5-fraction-as-division", 1, as_division),
+    Generator::new("g5-fraction-add-unlike", 2, add_unlike),
+    Generator::new("g5-fraction-subtract-unlike", 2, subtract_unlike),
+    Generator::new("g5-fraction-stories", 2, stories),
+    Generator::new("g5-fraction-as-division", 2, as_division),
 ];
 
 /// A fraction in lowest terms with a denominator of 2 to 12.
@@ -183,7 +183,51 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
     }
 }
 
+/// Which of 1/2, 1 and 1 1/2 a sum is closest to, without working it out.
+fn benchmark(m: &mut Make) -> Option<Draft> {
+    let ((a, b), (c, d)) = unlike(m)?;
+    let value = Ratio::new(a, b) + Ratio::new(c, d);
+    let marks = [Ratio::new(1, 2), Ratio::from(1), Ratio::new(3, 2)];
+    let far = |mark: Ratio<i64>| {
+        if value > mark {
+            value - mark
+        } else {
+            mark - value
+        }
+    };
+    let right = (0..3_usize).min_by_key(|at| marks.get(*at).map(|mark| far(*mark)))?;
+    keep(far(*marks.get(right)?) < Ratio::new(1, 6))?;
+    // Each answer is as likely.
+    keep(right == m.dice.from(0..=2) as usize)?;
+    let codes = |at: usize| {
+        if at < right {
+            "estimate-too-small"
+        } else {
+            "estimate-too-large"
+        }
+    };
+    Some(
+        Draft::new(json!({"task": "closest_estimate", "inner": {"task": "add_fractions", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}, "choices": ["1/2", "1", "1 1/2"]}))
+            .ask(m.say("ask-closest").math("work", sum([frac(a, b), frac(c, d)])))
+            .one_of_listed(
+                marks
+                    .into_iter()
+                    .enumerate()
+                    .map(|(at, mark)| (codes(at), crate::make::shows(rational(mark, true))))
+                    .collect(),
+                right,
+            )
+            .hint(m.say("hint-closest"))
+            .hint_with(m.say("hint-bars"), strips(PartShape::Bar, &[(b, a), (d, c)]))
+            .step(m.say("hint-closest"))
+            .step(equal(sum([frac(a, b), frac(c, d)]), rational(value, true))),
+    )
+}
+
 fn stories(m: &mut Make) -> Option<Draft> {
+    if m.level != crate::Level::Entry && m.dice.one_in(5) {
+        return benchmark(m);
+    }
     let ((a, b), (c, d)) = unlike(m)?;
     let plus = m.dice.one_in(2);
     let common = lcm(b, d);
@@ -192,8 +236,10 @@ fn stories(m: &mut Make) -> Option<Draft> {
     keep(top > 0 && a != c)?;
     let value = Ratio::new(top, common);
     keep(m.level.pick(value < Ratio::from(1), true, true))?;
-    // Stories 1 to 3 join, 4 to 6 take away or compare.
-    let story = m.dice.from(1..=3) + if plus { 0 } else { 3 };
+    // Stories 1 to 6 join, 7 to 12 take away or compare. A cup is measured in few parts.
+    let story = m.dice.from(1..=6) + if plus { 0 } else { 6 };
+    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
+    keep(story != 2 || cup(b) && cup(d))?;
     let (one, two) = m.dice.two_names();
     let ask = m
         .say(&format!("ask-{story}"))
@@ -245,7 +291,37 @@ fn as_division(m: &mut Make) -> Option<Draft> {
     keep(shared != people && shared % people != 0)?;
     keep(m.level.pick(shared < people, true, shared > people))?;
     let value = Ratio::new(shared, people);
-    let (ask, _) = m.story(4);
+    if shared > people && m.dice.one_in(3) {
+        // Between which two whole numbers a share lies.
+        let low = shared / people;
+        let (ask, _) = m.story(6);
+        return Some(
+            Draft::new(json!({"task": "share_between", "amount": shared, "shares": people}))
+                .ask(ask.count("amount", shared).count("shares", people))
+                .ask(m.say("ask-between"))
+                .several(
+                    vec![m.say("field-low"), m.say("field-high")],
+                    [low, low + 1],
+                )
+                .hint(m.say("hint-divide"))
+                .hint(m.say("hint-whole"))
+                .step(equal(
+                    quotient(num(shared), num(people)),
+                    rational(value, true),
+                ))
+                .step(
+                    m.say("step-between")
+                        .count("low", low)
+                        .count("high", low + 1),
+                )
+                .misconception(
+                    "gave-amount-and-shares",
+                    crate::make::several([people, shared]),
+                )
+                .misconception("one-whole-too-few", crate::make::several([low - 1, low])),
+        );
+    }
+    let (ask, _) = m.story(6);
     Some(
         Draft::new(json!({"task": "share_equally", "amount": shared, "shares": people}))
             .ask(ask.count("amount", shared).count("shares", people))

@@ -10,9 +10,9 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-unit-fraction-divided", 1, unit_divided),
-    Generator::new("g5-divide-by-unit-fraction", 1, divide_by_unit),
-    Generator::new("g5-unit-fraction-stories", 1, unit_stories),
+    Generator::new("g5-unit-fraction-divided", 2, unit_divided),
+    Generator::new("g5-divide-by-unit-fraction", 2, divide_by_unit),
+    Generator::new("g5-unit-fraction-stories", 2, unit_stories),
 ];
 
 fn unit_divided(m: &mut Make) -> Option<Draft> {
@@ -122,6 +122,8 @@ fn unit_stories(m: &mut Make) -> Option<Draft> {
     // Stories 1 to 3 ask how many parts; 4 to 6 share a part.
     let share = m.level.pick(false, m.dice.one_in(2), m.dice.one_in(2));
     let story = m.dice.from(1..=3) + if share { 3 } else { 0 };
+    // A scoop is a usual part of a cup.
+    keep(story != 1 || matches!(b, 2 | 3 | 4 | 8))?;
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())

@@ -12,11 +12,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-fraction-multiply", 1, multiply),
-    Generator::new("g5-fraction-area", 1, area),
-    Generator::new("g5-scaling-compare", 1, scaling),
-    Generator::new("g5-scaling-reason", 1, scaling_reason),
-    Generator::new("g5-fraction-multiply-stories", 1, multiply_stories),
+    Generator::new("g5-fraction-multiply", 2, multiply),
+    Generator::new("g5-fraction-area", 2, area),
+    Generator::new("g5-scaling-compare", 2, scaling),
+    Generator::new("g5-scaling-reason", 2, scaling_reason),
+    Generator::new("g5-fraction-multiply-stories", 2, multiply_stories),
 ];
 
 fn multiply(m: &mut Make) -> Option<Draft> {
@@ -104,8 +104,7 @@ fn area(m: &mut Make) -> Option<Draft> {
     .ask(
         m.say("ask")
             .math("width", left.clone())
-            .math("height", frac(c, d))
-            .word("unit", unit),
+            .math("height", crate::expr::measure(frac(c, d), unit)),
     )
     .ask(rectangle(
         left_top * d,
@@ -160,7 +159,12 @@ fn size_choices(
 
 fn scaling(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(2..=12);
-    let a = m.dice.from(1..=2 * b);
+    // Each of the three answers is as likely.
+    let a = match m.dice.from(0..=2) {
+        0 => m.dice.from(1..=b - 1),
+        1 => b,
+        _ => m.dice.from(b + 1..=2 * b),
+    };
     let other_is_fraction = m.level.pick(false, false, true);
     let n = m.dice.from(6..=60);
     let (c, d) = if other_is_fraction {
@@ -185,7 +189,14 @@ fn scaling(m: &mut Make) -> Option<Draft> {
     Some(
         Draft::new(json!({"task": "product_against_factor", "factor": format!("{a}/{b}"), "number": other_text}))
             .ask(m.say("ask").math("work", product([frac(a, b), other.clone()])).math("number", other.clone()))
-            .one_of_listed(size_choices("thought-product-is-less", "thought-product-stays-equal", "multiplying-always-makes-bigger"), right)
+            .one_of_listed(
+                match right {
+                    0 => size_choices("", "thought-product-stays-equal", "multiplying-always-makes-bigger"),
+                    1 => size_choices("thought-product-is-less", "", "thought-product-is-more"),
+                    _ => size_choices("fractions-always-make-smaller", "thought-product-stays-equal", ""),
+                },
+                right,
+            )
             .hint(m.say("hint-look").math("factor", frac(a, b)))
             .hint(m.say("hint-one"))
             .step(m.say(match right {
@@ -202,11 +213,11 @@ fn scaling(m: &mut Make) -> Option<Draft> {
 }
 
 fn scaling_reason(m: &mut Make) -> Option<Draft> {
+    let grows = m.dice.one_in(2);
     let b = m.dice.from(3..=12);
     let a = m.dice.from(1..=2 * b - 1);
-    keep(gcd(a, b) == 1 && a != b && a != 1)?;
+    keep(gcd(a, b) == 1 && a != b && a != 1 && (a > b) == grows)?;
     let n = m.dice.from(5..=m.level.pick(20, 50, 90));
-    let grows = a > b;
     let which = |grow: bool, because: &str| -> Block {
         m.say(&format!("{}-{because}", if grow { "more" } else { "less" }))
             .math("factor", frac(a, b))
@@ -214,14 +225,21 @@ fn scaling_reason(m: &mut Make) -> Option<Draft> {
             .into()
     };
     let right = which(grows, if grows { "above" } else { "below" });
-    let wrong = vec![
-        ("multiplying-always-makes-bigger", which(true, "always")),
-        ("fractions-always-make-smaller", which(false, "always")),
-        (
-            "compared-factor-to-wrong-number",
-            which(!grows, if grows { "above" } else { "below" }),
-        ),
-    ];
+    // Answer and reason: each of the four pairs is sometimes right.
+    let misread = "compared-factor-to-wrong-number";
+    let wrong = if grows {
+        vec![
+            ("fractions-always-make-smaller", which(false, "above")),
+            (misread, which(false, "below")),
+            (misread, which(true, "below")),
+        ]
+    } else {
+        vec![
+            ("multiplying-always-makes-bigger", which(true, "below")),
+            (misread, which(true, "above")),
+            (misread, which(false, "above")),
+        ]
+    };
     Some(
         Draft::new(
             json!({"task": "why_product_changes", "factor": format!("{a}/{b}"), "number": n}),
@@ -265,24 +283,30 @@ fn multiply_stories(m: &mut Make) -> Option<Draft> {
             format!("{whole} {top}/{bottom}")
         }
     };
-    // Stories 1 and 2 take a part of an amount; 3 and 4 take several of an amount.
-    let story = m.dice.from(1..=2) + if w == 0 { 0 } else { 2 };
+    // Stories 1 to 4 take a part of an amount; 5 to 8 take several of an amount.
+    let story = m.dice.from(1..=4) + if w == 0 { 0 } else { 4 };
+    let unit = [
+        "unit-lb", "unit-mi", "unit-yd", "unit-gal", "unit-kg", "unit-cup", "unit-ft", "unit-h",
+    ]
+    .get((story - 1) as usize)?;
+    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
+    keep(story != 6 || cup(d))?;
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())
         .math("one", shown(w, a, b))
-        .math("two", shown(x, c, d));
+        .math("two", crate::expr::measure(shown(x, c, d), unit));
     let mut draft = Draft::new(
         json!({"task": "part_of_amount", "part": text(w, a, b), "amount": text(x, c, d)}),
     )
     .ask(ask)
     .mixed(value)
-    .hint(m.say("hint-of"))
+    .hint(m.say(if w == 0 { "hint-part" } else { "hint-several" }))
     .hint(
         m.say("hint-work")
             .math("work", product([shown(w, a, b), shown(x, c, d)])),
     )
-    .step(m.say("hint-of"));
+    .step(m.say(if w == 0 { "hint-part" } else { "hint-several" }));
     for (whole_part, top, bottom) in [(w, a, b), (x, c, d)] {
         if whole_part > 0 {
             draft = draft.step(equal(

@@ -11,11 +11,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-angle-turn", 1, turn),
-    Generator::new("g4-angle-degrees", 1, one_degree),
-    Generator::new("g4-angle-measure", 2, measure),
-    Generator::new("g4-angle-add", 1, add),
-    Generator::new("g4-lines-angles", 1, lines),
+    Generator::new("g4-angle-turn", 2, turn),
+    Generator::new("g4-angle-degrees", 2, one_degree),
+    Generator::new("g4-angle-measure", 3, measure),
+    Generator::new("g4-angle-add", 2, add),
+    Generator::new("g4-lines-angles", 2, lines),
 ];
 
 fn degrees(value: i64) -> Answer {
@@ -27,7 +27,7 @@ fn degrees(value: i64) -> Answer {
 
 fn turn(m: &mut Make) -> Option<Draft> {
     let bottom = m.dice.pick(m.level.pick(
-        &[2, 4][..],
+        &[2, 3, 4][..],
         &[3, 4, 5, 6, 8][..],
         &[5, 6, 8, 10, 12][..],
     ));
@@ -74,9 +74,15 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 "other-part-of-turn",
                 degrees(360 - value),
             )
-            .misconception_unless_same(
+            .misconception_if(
+                top == 1 && 100 % bottom == 0,
+                "turn-out-of-100",
+                degrees(100 / bottom),
+            )
+            .misconception_if(
+                top > 1 && 360 - value != 360 / bottom,
                 "one-part-of-turn-only",
-                degrees(if top > 1 { 360 / bottom } else { 100 / bottom }),
+                degrees(360 / bottom),
             ),
     )
 }
@@ -106,6 +112,27 @@ fn one_degree(m: &mut Make) -> Option<Draft> {
                 .step(equal(difference(num(n), num(more)), num(n - more)))
                 .misconception("first-turn-only", degrees(n))
                 .misconception("turned-on-instead", degrees(n + more))
+        }
+        3 if m.dice.one_in(2) => {
+            let back = m.dice.from(5..=more.max(6) - 1);
+            keep(n + more <= 350 && back != more && n > back)?;
+            Draft::new(json!({"task": "turns_on_and_back", "turns": n, "on": more, "back": back}))
+                .ask(
+                    m.say("ask-on-back")
+                        .count("n", n)
+                        .count("more", more)
+                        .count("back", back),
+                )
+                .answer(Entry::Angle { turned: false }, degrees(n + more - back))
+                .hint(m.say("hint-one"))
+                .hint(m.say("hint-on-back"))
+                .step(equal(sum([num(n), num(more)]), num(n + more)))
+                .step(equal(
+                    difference(num(n + more), num(back)),
+                    num(n + more - back),
+                ))
+                .misconception("stopped-after-one-step", degrees(n + more))
+                .misconception("turned-on-instead", degrees((n + more + back).min(360)))
         }
         _ => Draft::new(json!({"task": "turns_to_full", "turns": n}))
             .ask(m.say("ask-full").count("n", n))

@@ -8,9 +8,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-coordinates", 2, coordinates),
-    Generator::new("g5-coordinates-stories", 2, stories),
-    Generator::new("g6-polygons-on-grid", 2, polygons),
+    Generator::new("g5-coordinates", 3, coordinates),
+    Generator::new("g5-coordinates-stories", 3, stories),
+    Generator::new("g6-polygons-on-grid", 3, polygons),
 ];
 
 fn coordinates(m: &mut Make) -> Option<Draft> {
@@ -216,8 +216,16 @@ fn polygons(m: &mut Make) -> Option<Draft> {
             ))
             .misconception("counted-points-not-steps", whole(w + 1))
             .misconception_unless_same(
-                "signs-left-out-of-distance",
-                whole(((x + w).abs() - x.abs()).abs() + if x > 0 { w + 2 } else { 0 }),
+                if x < 0 {
+                    "signs-left-out-of-distance"
+                } else {
+                    "coordinates-added"
+                },
+                whole(if x < 0 {
+                    ((x + w).abs() - x.abs()).abs()
+                } else {
+                    2 * x + w
+                }),
             ),
         2 => Draft::new(json!({"task": "fourth_corner", "corners": given}))
             .ask(ask(m, "ask-corner"))

@@ -9,10 +9,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-shape-families", 1, families),
-    Generator::new("g3-shape-equal-parts", 2, equal_parts),
-    Generator::new("g4-classify-shapes", 1, classify),
-    Generator::new("g4-symmetry", 1, symmetry),
+    Generator::new("g3-shape-families", 2, families),
+    Generator::new("g3-shape-equal-parts", 3, equal_parts),
+    Generator::new("g4-classify-shapes", 2, classify),
+    Generator::new("g4-symmetry", 2, symmetry),
 ];
 
 /// Four-sided shapes: name, equal sides all round, four right angles, pairs of parallel sides.
@@ -140,44 +140,48 @@ fn families(m: &mut Make) -> Option<Draft> {
                 ),
         );
     }
-    // A shape that belongs to one family and not to another.
-    let (inside, outside) = m.dice.pick(&[
-        ("shape-rhombus", "family-rectangle"),
-        ("shape-rectangle", "family-rhombus"),
-        ("shape-parallelogram", "family-rectangle"),
-        ("shape-trapezoid", "family-rectangle"),
-        ("shape-trapezoid", "family-rhombus"),
-        ("shape-parallelogram", "family-rhombus"),
-        ("shape-square", "family-rectangle"),
-        ("shape-square", "family-rhombus"),
+    // All, some or none of a family's shapes belong to another family.
+    let (inside, outside, right) = m.dice.pick(&[
+        ("shape-square", "family-rectangle", 0),
+        ("shape-square", "family-rhombus", 0),
+        ("shape-square", "family-quadrilateral", 0),
+        ("shape-rhombus", "family-quadrilateral", 0),
+        ("shape-rectangle", "family-quadrilateral", 0),
+        ("shape-rhombus", "family-rectangle", 1),
+        ("shape-rectangle", "family-rhombus", 1),
+        ("shape-parallelogram", "family-rectangle", 1),
+        ("shape-parallelogram", "family-rhombus", 1),
+        ("shape-quadrilateral", "family-rectangle", 1),
+        ("shape-triangle", "family-rectangle", 2),
+        ("shape-triangle", "family-quadrilateral", 2),
+        ("shape-pentagon", "family-rhombus", 2),
+        ("shape-hexagon", "family-quadrilateral", 2),
+        ("shape-square", "family-triangle", 2),
     ]);
-    let belongs = inside == "shape-square";
+    let codes = match right {
+        0 => ["", "square-left-out-of-family", "square-left-out-of-family"],
+        1 => ["family-too-wide", "", "family-too-narrow"],
+        _ => [
+            "number-of-sides-not-checked",
+            "number-of-sides-not-checked",
+            "",
+        ],
+    };
+    let choices = ["shape-all", "shape-some", "shape-none"];
     Some(
         Draft::new(
-            json!({"task": "is_in_family", "shape": kind_of(inside), "family": kind_of(outside)}),
+            json!({"task": "how_many_in_family", "shape": kind_of(inside), "family": kind_of(outside)}),
         )
         .ask(
             m.say("ask-belongs")
                 .word("shape", inside)
                 .word("family", outside),
         )
-        .ask(figure(inside, 1))
-        .one_of_listed(
-            vec![
-                ("family-too-wide", says("common-yes")),
-                ("square-left-out-of-family", says("common-no")),
-                ("shape-by-its-name-only", says("shape-depends")),
-            ],
-            usize::from(!belongs),
-        )
+        .one_of_listed(codes.into_iter().zip(choices.map(says)).collect(), right)
         .hint(m.say("hint-rectangle"))
         .hint(m.say("hint-rhombus"))
-        .step(m.say(if outside == "family-rectangle" {
-            "hint-rectangle"
-        } else {
-            "hint-rhombus"
-        }))
-        .step(m.say(if belongs { "step-belongs" } else { "step-not" })),
+        .step(m.say("step-quadrilateral"))
+        .step(m.say(*["step-belongs", "step-some", "step-not"].get(right)?)),
     )
 }
 

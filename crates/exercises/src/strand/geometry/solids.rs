@@ -11,10 +11,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-area-triangle", 1, triangle),
-    Generator::new("g6-area-polygons", 1, polygons),
-    Generator::new("g6-volume-fraction-edges", 1, fraction_volume),
-    Generator::new("g6-surface-area", 1, surface),
+    Generator::new("g6-area-triangle", 2, triangle),
+    Generator::new("g6-area-polygons", 2, polygons),
+    Generator::new("g6-volume-fraction-edges", 2, fraction_volume),
+    Generator::new("g6-surface-area", 2, surface),
 ];
 
 fn triangle(m: &mut Make) -> Option<Draft> {

@@ -8,13 +8,13 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-area-unit-square", 1, unit_square),
-    Generator::new("g3-area-cover", 1, cover),
-    Generator::new("g3-area-count", 1, count),
-    Generator::new("g3-area-tile", 1, tile),
-    Generator::new("g3-area-rectangle", 1, rectangle_area),
-    Generator::new("g3-area-split", 1, split),
-    Generator::new("g3-area-l-shape", 1, l_shape),
+    Generator::new("g3-area-unit-square", 2, unit_square),
+    Generator::new("g3-area-cover", 2, cover),
+    Generator::new("g3-area-count", 2, count),
+    Generator::new("g3-area-tile", 2, tile),
+    Generator::new("g3-area-rectangle", 2, rectangle_area),
+    Generator::new("g3-area-split", 2, split),
+    Generator::new("g3-area-l-shape", 2, l_shape),
 ];
 
 pub(super) const LENGTHS: [(&str, &str); 4] = [
@@ -29,13 +29,62 @@ fn unit_square(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(m.level.pick(1..=4, 2..=9, 4..=12));
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
     let name = super::units::name(square);
+    if m.level != crate::Level::Entry {
+        // Larger squares, or halves: how many unit squares they make.
+        let (side, halves) =
+            m.level
+                .pick((1, 0), (1, 2 * m.dice.from(1..=4)), (m.dice.from(2..=3), 0));
+        keep(n > 1 && n != halves)?;
+        let area = n * side * side + halves / 2;
+        let draft = if halves > 0 {
+            Draft::new(
+                json!({"task": "squares_and_halves", "squares": n, "halves": halves, "side": 1}),
+            )
+            .ask(
+                m.say("ask-halves")
+                    .count("n", n)
+                    .count("halves", halves)
+                    .math("side", measure(1, length)),
+            )
+            .misconception("half-squares-counted-whole", whole(n + halves))
+            .misconception("half-squares-left-out", whole(n))
+            .step(
+                m.say("step-halves")
+                    .count("halves", halves)
+                    .count("wholes", halves / 2),
+            )
+            .step(equal(sum([num(n), num(halves / 2)]), num(area)))
+        } else {
+            Draft::new(json!({"task": "larger_squares", "squares": n, "side": side}))
+                .ask(
+                    m.say("ask-larger")
+                        .count("n", n)
+                        .math("side", measure(side, length)),
+                )
+                .misconception("larger-squares-counted-as-unit", whole(n))
+                .misconception_unless_same("sides-counted-for-area", whole(n * side))
+                .step(m.say("step-larger").count("side", side).math(
+                    "work",
+                    equal(product([num(side), num(side)]), num(side * side)),
+                ))
+                .step(equal(product([num(n), num(side * side)]), num(area)))
+        };
+        return Some(
+            draft
+                .whole_unit(area, square)
+                .hint(m.say("hint-unit"))
+                .hint(m.say("hint-fit")),
+        );
+    }
     let around = if n == 1 { 4 } else { 2 * n + 2 };
     Some(
         Draft::new(json!({"task": "row_of_unit_squares", "squares": n, "side": 1, "unit": name}))
             .ask(if n == 1 {
-                m.say("ask-one").word("unit", length)
+                m.say("ask-one").math("side", measure(1, length))
             } else {
-                m.say("ask-row").count("n", n).word("unit", length)
+                m.say("ask-row")
+                    .count("n", n)
+                    .math("side", measure(1, length))
             })
             .ask(squares(1, n))
             .one_of(
@@ -59,6 +108,30 @@ fn cover(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12));
     let gaps = m.dice.one_in(2);
     let name = m.dice.name();
+    if m.level != crate::Level::Entry {
+        // Both: squares on top of others, and gaps.
+        let c = m.dice.from(m.level.pick(2..=5, 2..=8, 3..=12));
+        keep(b != c)?;
+        return Some(
+            Draft::new(json!({"task": "cover_with_both", "squares": a, "on_top": b, "gaps": c}))
+                .ask(
+                    m.say("ask-both")
+                        .text("name", name)
+                        .count("a", a)
+                        .count("b", b)
+                        .count("c", c),
+                )
+                .whole_unit(a - b + c, "unit-square-units")
+                .hint(m.say("hint-rule"))
+                .hint(m.say("hint-both"))
+                .step(m.say("hint-overlaps"))
+                .step(equal(difference(num(a), num(b)), num(a - b)))
+                .step(m.say("hint-gaps"))
+                .step(equal(sum([num(a - b), num(c)]), num(a - b + c)))
+                .misconception("gaps-not-counted", whole(a - b))
+                .misconception("overlaps-counted", whole(a + c)),
+        );
+    }
     let draft = Draft::new(json!({"task": if gaps { "cover_with_gaps" } else { "cover_with_overlaps" }, "squares": a, "other": b}))
         .ask(m.say(if gaps { "ask-gaps" } else { "ask-overlaps" }).text("name", name).count("a", a).count("b", b))
         .whole_unit(if gaps { a + b } else { a - b }, "unit-square-units")
@@ -146,8 +219,7 @@ fn tile(m: &mut Make) -> Option<Draft> {
                     },
                     area(r, c),
                 )
-                .misconception("one-group-left-out", area(r, c - 1))
-                .misconception_unless_same("one-group-too-many", area(r, c + 1))
+                .misconception("cuts-and-area-mixed-up", area(r, c - 1))
         }
         _ => Draft::new(json!({"task": "share_equally", "amount": r * c, "shares": r}))
             .ask(m.say("ask-missing").count("area", r * c).count("rows", r))
@@ -176,8 +248,21 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
         m.dice.from(m.level.pick(2..=6, 3..=12, 5..=12)),
     );
     keep(w != h && w * h != 2 * (w + h))?;
-    let (length, square) = m.dice.pick(&LENGTHS);
-    let (ask, _) = m.story(3);
+    // The thing, and the units that its sides are measured in.
+    let (thing, (length, square)) = m.dice.pick(&[
+        (1, LENGTHS[2]),
+        (2, LENGTHS[1]),
+        (2, LENGTHS[2]),
+        (3, LENGTHS[1]),
+        (3, LENGTHS[2]),
+        (4, LENGTHS[0]),
+        (4, LENGTHS[3]),
+        (5, LENGTHS[0]),
+        (5, LENGTHS[3]),
+        (6, LENGTHS[1]),
+        (6, LENGTHS[2]),
+    ]);
+    let ask = m.say(&format!("ask-{thing}"));
     let shape = rectangle(
         w,
         h,
@@ -186,8 +271,7 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
     );
     let mut draft = Draft::new(json!({"task": "rectangle_area", "width": w, "height": h})).ask(
         ask.count("width", w)
-            .count("height", h)
-            .word("unit", length),
+            .math("height", crate::expr::measure(num(h), length)),
     );
     if m.level == crate::Level::Entry {
         draft = draft.ask(shape.clone());

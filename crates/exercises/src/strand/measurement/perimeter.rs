@@ -2,19 +2,22 @@
 
 use super::area::LENGTHS;
 use crate::draw::rectangle;
-use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
+use crate::expr::{Expr, difference, equal, measure, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, whole};
 use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-perimeter", 1, perimeter),
-    Generator::new("g4-area-perimeter-rules", 1, rules),
+    Generator::new("g3-perimeter", 2, perimeter),
+    Generator::new("g4-area-perimeter-rules", 2, rules),
 ];
 
 fn perimeter(m: &mut Make) -> Option<Draft> {
     let (length, _) = m.dice.pick(&LENGTHS);
-    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=4));
+    if kind == 4 {
+        return same_perimeter(m);
+    }
     let (w, h) = (
         m.dice.from(m.level.pick(3..=9, 4..=15, 6..=24)),
         m.dice.from(m.level.pick(2..=8, 3..=12, 4..=18)),
@@ -44,9 +47,8 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
                 .ask(
                     m.say("ask-side")
-                        .count("perimeter", 2 * (w + h))
-                        .count("side", w)
-                        .word("unit", unit),
+                        .math("perimeter", measure(num(2 * (w + h)), unit))
+                        .math("side", measure(num(w), unit)),
                 )
                 .whole_unit(h, unit)
                 .hint(m.say("hint-half"))
@@ -69,9 +71,10 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "missing_side", "perimeter": total, "sides": sides}))
                 .ask(
                     m.say("ask-missing")
-                        .count("perimeter", total)
-                        .numbers("sides", sides)
-                        .word("unit", unit),
+                        .math("perimeter", measure(num(total), unit))
+                        .math("a", num(sides[0]))
+                        .math("b", num(sides[1]))
+                        .math("c", measure(num(sides[2]), unit)),
                 )
                 .whole_unit(missing, unit)
                 .hint(m.say("hint-around"))
@@ -84,9 +87,39 @@ fn perimeter(m: &mut Make) -> Option<Draft> {
     })
 }
 
+/// Two rectangles with the same perimeter: the area of the second.
+fn same_perimeter(m: &mut Make) -> Option<Draft> {
+    let (length, square) = m.dice.pick(&LENGTHS);
+    let (w, h) = (m.dice.from(4..=10), m.dice.from(2..=8));
+    let side = m.dice.from(2..=9);
+    let other = w + h - side;
+    keep(w != h && side != w && side != h && (2..=10).contains(&other) && other != side)?;
+    keep(side * other != w * h)?;
+    Some(
+        Draft::new(json!({"task": "area_with_same_perimeter", "rectangle": [w, h], "side": side}))
+            .ask(
+                m.say("ask-same")
+                    .count("w", w)
+                    .math("h", measure(num(h), length))
+                    .math("side", measure(num(side), length)),
+            )
+            .whole_unit(side * other, square)
+            .hint(m.say("hint-same"))
+            .hint(m.say("hint-half"))
+            .step(equal(
+                sum([num(w), num(h), num(w), num(h)]),
+                num(2 * (w + h)),
+            ))
+            .step(equal(difference(num(w + h), num(side)), num(other)))
+            .step(equal(product([num(side), num(other)]), num(side * other)))
+            .misconception("same-perimeter-same-area", whole(w * h))
+            .misconception("perimeter-for-area", whole(2 * (w + h))),
+    )
+}
+
 fn rules(m: &mut Make) -> Option<Draft> {
     let (w, h) = (
-        m.dice.from(m.level.pick(3..=9, 5..=15, 8..=30)),
+        m.dice.from(m.level.pick(3..=9, 5..=12, 6..=12)),
         m.dice.from(m.level.pick(2..=9, 4..=12, 6..=20)),
     );
     keep(w != h && w * h != 2 * (w + h) && h != 2)?;
@@ -96,10 +129,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
         1 => Draft::new(json!({"task": "side_from_area", "area": w * h, "side": w}))
             .ask(
                 m.say("ask-area")
-                    .count("area", w * h)
-                    .count("side", w)
-                    .word("unit", length)
-                    .word("square", square),
+                    .math("area", measure(num(w * h), square))
+                    .math("side", measure(num(w), length)),
             )
             .whole_unit(h, length)
             .hint(m.say("hint-area"))
@@ -115,9 +146,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
             Draft::new(json!({"task": "side_from_perimeter", "perimeter": 2 * (w + h), "side": w}))
                 .ask(
                     m.say("ask-perimeter")
-                        .count("perimeter", 2 * (w + h))
-                        .count("side", w)
-                        .word("unit", length),
+                        .math("perimeter", measure(num(2 * (w + h)), length))
+                        .math("side", measure(num(w), length)),
                 )
                 .whole_unit(h, length)
                 .hint(m.say("hint-perimeter"))
@@ -136,10 +166,8 @@ fn rules(m: &mut Make) -> Option<Draft> {
         _ => Draft::new(json!({"task": "perimeter_from_area", "area": w * h, "side": w}))
             .ask(
                 m.say("ask-both")
-                    .count("area", w * h)
-                    .count("side", w)
-                    .word("unit", length)
-                    .word("square", square),
+                    .math("area", measure(num(w * h), square))
+                    .math("side", measure(num(w), length)),
             )
             .whole_unit(2 * (w + h), length)
             .hint(m.say("hint-area"))

@@ -9,9 +9,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-time-tell", 1, tell),
-    Generator::new("g3-time-elapsed", 1, elapsed),
-    Generator::new("g3-mass-volume", 1, mass_volume),
+    Generator::new("g3-time-tell", 2, tell),
+    Generator::new("g3-time-elapsed", 2, elapsed),
+    Generator::new("g3-mass-volume", 2, mass_volume),
 ];
 
 fn tell(m: &mut Make) -> Option<Draft> {
@@ -67,6 +67,15 @@ fn at(total: i64) -> Expr {
     }
 }
 
+/// The words before a time of day: Spanish says "a la 1:05" and "a las 2:05".
+fn clock_word(total: i64) -> &'static str {
+    if total.rem_euclid(720) / 60 == 1 {
+        "clock-one"
+    } else {
+        "clock-many"
+    }
+}
+
 fn clock_text(total: i64) -> String {
     let total = total.rem_euclid(720);
     format!(
@@ -97,12 +106,12 @@ fn elapsed(m: &mut Make) -> Option<Draft> {
         let (given, asked) = if before { (end, start) } else { (start, end) };
         return Some(
             Draft::new(json!({"task": if before { "start_time" } else { "end_time" }, "at": clock_text(given), "minutes": minutes}))
-                .ask(m.say(if before { "ask-start" } else { "ask-end" }).text("name", name).math("at", at(given)).count("minutes", minutes))
+                .ask(m.say(if before { "ask-start" } else { "ask-end" }).text("name", name).math("at", at(given)).word("hour", clock_word(given)).count("minutes", minutes))
                 .answer(Entry::Time { half_day: false }, clock_answer(asked))
                 .hint(m.say("hint-hour"))
                 .hint(m.say(if before { "hint-back" } else { "hint-on" }).count("minutes", minutes))
                 .step(m.say(if before { "step-back-hour" } else { "step-to-hour" }).count("minutes", if before { em } else { to_hour }))
-                .step(m.say(if before { "step-back-rest" } else { "step-rest" }).count("minutes", if before { minutes - em } else { minutes - to_hour }).math("at", at(asked)))
+                .step(m.say(if before { "step-back-rest" } else { "step-rest" }).count("minutes", if before { minutes - em } else { minutes - to_hour }).math("at", at(asked)).word("hour", clock_word(asked)))
                 .misconception("hour-not-changed", clock_answer(if before { start + 60 } else { end - 60 }))
                 .misconception("time-counted-the-wrong-way", clock_answer(if before { end + minutes } else { start - minutes })),
         );
@@ -125,7 +134,9 @@ fn elapsed(m: &mut Make) -> Option<Draft> {
         m.say(&format!("ask-{}", m.level.pick(1, 2, 2)))
             .text("name", name)
             .math("from", at(start))
-            .math("to", at(end)),
+            .math("to", at(end))
+            .word("start", clock_word(start))
+            .word("end", clock_word(end)),
     )
     .answer(Entry::Duration { hours: false }, duration(minutes))
     .hint(m.say("hint-hour"))
@@ -146,9 +157,111 @@ fn elapsed(m: &mut Make) -> Option<Draft> {
     })
 }
 
+/// Things and what they weigh or hold: (message, unit of mass or volume, amounts of it that
+/// are sensible, the other unit).
+const THINGS: [(&str, &str, &[i64], &str); 10] = [
+    ("thing-apple", "unit-g", &[150, 180, 200], "unit-kg"),
+    ("thing-pencil", "unit-g", &[5, 6, 8], "unit-kg"),
+    ("thing-cat", "unit-kg", &[3, 4, 5], "unit-g"),
+    ("thing-bike", "unit-kg", &[9, 11, 14], "unit-g"),
+    ("thing-melon", "unit-kg", &[3, 5, 6], "unit-g"),
+    ("thing-letter", "unit-g", &[15, 20, 25], "unit-kg"),
+    ("thing-spoon", "unit-ml", &[5, 10, 15], "unit-l"),
+    ("thing-glass", "unit-ml", &[200, 250, 300], "unit-l"),
+    ("thing-bucket", "unit-l", &[8, 10, 12], "unit-ml"),
+    ("thing-tub", "unit-l", &[120, 150, 180], "unit-ml"),
+];
+
+/// Which amount is sensible: the same number with the other unit, or far more, is not.
+fn sensible_amount(m: &mut Make) -> Option<Draft> {
+    let (thing, unit, amounts, other) = m.dice.pick(&THINGS);
+    let amount = m.dice.pick(amounts);
+    // A hundred times as much, or a hundredth where that is a whole number.
+    let off = if amount >= 100 && m.dice.one_in(2) {
+        amount / 100
+    } else {
+        amount * 100
+    };
+    keep(off != amount && off > 0)?;
+    let shown = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
+    Some(
+        Draft::new(json!({
+            "task": "sensible_amount", "thing": thing.trim_start_matches("thing-"),
+            "choices": [[amount, super::units::name(unit)], [amount, super::units::name(other)], [off, super::units::name(unit)]]
+        }))
+        .ask(m.say(if matches!(unit, "unit-g" | "unit-kg") { "ask-mass" } else { "ask-holds" }).word("thing", thing))
+        .one_of(
+            &mut m.dice,
+            shown(amount, unit),
+            vec![
+                ("other-unit-of-measure", shown(amount, other).into()),
+                ("amount-out-of-range", shown(off, unit).into()),
+            ],
+        )
+        .hint(m.say(if matches!(unit, "unit-g" | "unit-kg") { "hint-gram" } else { "hint-liter" }))
+        .hint(m.say("hint-compare"))
+        .step(m.say(if matches!(unit, "unit-g" | "unit-kg") { "hint-gram" } else { "hint-liter" }))
+        .step(m.say("step-fits").math("amount", shown(amount, unit))),
+    )
+}
+
 fn mass_volume(m: &mut Make) -> Option<Draft> {
-    let kind = m.level.pick(1, m.dice.from(1..=3), m.dice.from(3..=4));
+    let kind = m.level.pick(
+        m.dice.pick(&[1, 1, 5]),
+        m.dice.from(1..=6),
+        m.dice.from(3..=7),
+    );
     Some(match kind {
+        5 => sensible_amount(m)?,
+        // Whole kilograms and liters: one step.
+        6 => {
+            let (unit, story) = m.dice.pick(&[("unit-kg", 1), ("unit-l", 2)]);
+            let (n, each) = (m.dice.from(3..=9), m.dice.from(2..=10));
+            keep(n != each)?;
+            Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
+                .ask(
+                    m.say(&format!("ask-large-{story}"))
+                        .count("n", n)
+                        .count("each", each),
+                )
+                .whole_unit(n * each, unit)
+                .hint(m.say("hint-times"))
+                .hint(
+                    m.say("hint-work")
+                        .math("work", product([num(n), num(each)])),
+                )
+                .step(m.say("hint-times"))
+                .step(equal(product([num(n), num(each)]), num(n * each)))
+                .misconception("added-instead-of-multiplied", whole(n + each))
+                .misconception("one-group-left-out", whole((n - 1) * each))
+        }
+        // What is missing to a total of kilograms or liters.
+        7 => {
+            let (unit, story) = m.dice.pick(&[("unit-kg", 1), ("unit-l", 2)]);
+            let (n, each) = (m.dice.from(3..=6), m.dice.from(3..=9));
+            let most = n * each + m.dice.from(4..=15);
+            keep(n != each && most != 2 * n * each)?;
+            Draft::new(json!({"task": "left_after_buying", "have": most, "count": n, "each": each}))
+                .ask(
+                    m.say(&format!("ask-room-{story}"))
+                        .count("most", most)
+                        .count("n", n)
+                        .count("each", each),
+                )
+                .whole_unit(most - n * each, unit)
+                .hint(m.say("hint-first"))
+                .hint(
+                    m.say("hint-work")
+                        .math("work", product([num(n), num(each)])),
+                )
+                .step(equal(product([num(n), num(each)]), num(n * each)))
+                .step(equal(
+                    difference(num(most), num(n * each)),
+                    num(most - n * each),
+                ))
+                .misconception("stopped-after-one-step", whole(n * each))
+                .misconception("used-one-only", whole(most - each))
+        }
         1 => {
             let jug = m.dice.one_in(2);
             let (to, label_step, step) = m.dice.pick(&[

@@ -11,10 +11,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-units-convert", 2, convert_down),
-    Generator::new("g4-measure-stories", 1, stories),
-    Generator::new("g4-money-stories", 1, money_stories),
-    Generator::new("g5-units-convert", 1, convert_both),
+    Generator::new("g4-units-convert", 3, convert_down),
+    Generator::new("g4-measure-stories", 2, stories),
+    Generator::new("g4-money-stories", 2, money_stories),
+    Generator::new("g5-units-convert", 2, convert_both),
 ];
 
 /// (larger unit, smaller unit, how many of the smaller in the larger).
@@ -91,11 +91,11 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
             ),
         ],
         m.say(if n == 2 { "table-short" } else { "table" })
-            .word("large", large)
-            .word("small", small)
-            .count("factor", factor)
-            .count("double", 2 * factor)
-            .count("n", n),
+            .math("one", measure(num(1), large))
+            .math("small", measure(num(factor), small))
+            .math("two", measure(num(2), large))
+            .math("double", measure(num(2 * factor), small))
+            .math("asked", measure(num(n), large)),
     );
     Some(
         Draft::new(statement)
@@ -256,7 +256,7 @@ fn stories(m: &mut Make) -> Option<Draft> {
 
 fn money_stories(m: &mut Make) -> Option<Draft> {
     let price = |m: &mut Make| {
-        m.dice.from(m.level.pick(105..=895, 125..=1995, 245..=4995)) / m.level.pick(5, 1, 1)
+        m.dice.from(m.level.pick(205..=895, 325..=1595, 445..=1995)) / m.level.pick(5, 1, 1)
             * m.level.pick(5, 1, 1)
     };
     let (a, b) = (price(m), price(m));

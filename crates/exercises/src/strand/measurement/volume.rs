@@ -8,12 +8,12 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-volume-unit-cube", 1, unit_cube),
-    Generator::new("g5-volume-pack", 1, pack),
-    Generator::new("g5-volume-count", 1, count),
-    Generator::new("g5-volume-box", 1, box_volume),
-    Generator::new("g5-volume-rules", 1, rules),
-    Generator::new("g5-volume-add", 1, add),
+    Generator::new("g5-volume-unit-cube", 2, unit_cube),
+    Generator::new("g5-volume-pack", 2, pack),
+    Generator::new("g5-volume-count", 2, count),
+    Generator::new("g5-volume-box", 2, box_volume),
+    Generator::new("g5-volume-rules", 2, rules),
+    Generator::new("g5-volume-add", 2, add),
 ];
 
 fn unit_cube(m: &mut Make) -> Option<Draft> {
@@ -24,14 +24,38 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
     ]);
     let n = m.dice.from(m.level.pick(1..=4, 2..=8, 3..=12));
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
+    if m.level != crate::Level::Entry {
+        // Larger cubes: how many unit cubes they make.
+        let edge = m.level.pick(1, 2, 3);
+        keep(n > 1)?;
+        let each = edge * edge * edge;
+        return Some(
+            Draft::new(json!({"task": "larger_cubes", "cubes": n, "edge": edge}))
+                .ask(
+                    m.say("ask-larger")
+                        .count("n", n)
+                        .math("edge", measure(edge, length)),
+                )
+                .whole_unit(n * each, cubic)
+                .hint(m.say("hint-unit"))
+                .hint(m.say("hint-fit"))
+                .step(m.say("step-larger").count("edge", edge).math(
+                    "work",
+                    equal(product([num(edge), num(edge), num(edge)]), num(each)),
+                ))
+                .step(equal(product([num(n), num(each)]), num(n * each)))
+                .misconception("larger-cubes-counted-as-unit", whole(n))
+                .misconception("area-of-a-face-for-volume", whole(n * edge * edge)),
+        );
+    }
     Some(
         Draft::new(
             json!({"task": "row_of_unit_cubes", "cubes": n, "edge": 1, "unit": super::units::name(cubic)}),
         )
         .ask(if n == 1 {
-            m.say("ask-one").word("unit", length)
+            m.say("ask-one").math("side", measure(1, length))
         } else {
-            m.say("ask-row").count("n", n).word("unit", length)
+            m.say("ask-row").count("n", n).math("side", measure(1, length))
         })
         .ask(cubes(n, 1, 1, true))
         .one_of(
@@ -55,6 +79,28 @@ fn pack(m: &mut Make) -> Option<Draft> {
     let b = m.dice.from(m.level.pick(2..=6, 4..=12, 6..=24));
     let gaps = m.dice.one_in(2);
     let name = m.dice.name();
+    if m.level != crate::Level::Entry {
+        // Cubes that stick out of the top, and room that is left.
+        let c = m.dice.from(m.level.pick(2..=6, 2..=8, 4..=15));
+        keep(b != c)?;
+        return Some(
+            Draft::new(json!({"task": "cover_with_both", "squares": a, "on_top": b, "gaps": c}))
+                .ask(
+                    m.say("ask-both")
+                        .text("name", name)
+                        .count("a", a)
+                        .count("b", b)
+                        .count("c", c),
+                )
+                .whole_unit(a - b + c, "unit-cubic-units")
+                .hint(m.say("hint-rule"))
+                .hint(m.say("hint-both"))
+                .step(equal(crate::expr::difference(num(a), num(b)), num(a - b)))
+                .step(equal(sum([num(a - b), num(c)]), num(a - b + c)))
+                .misconception("gaps-not-counted", whole(a - b))
+                .misconception("cubes-outside-counted", whole(a + c)),
+        );
+    }
     let draft = Draft::new(json!({"task": if gaps { "cover_with_gaps" } else { "pack_and_take_out" }, "squares": a, "other": b}))
         .ask(m.say(if gaps { "ask-gaps" } else { "ask-out" }).text("name", name).count("a", a).count("b", b))
         .whole_unit(if gaps { a + b } else { a - b }, "unit-cubic-units")
@@ -68,7 +114,7 @@ fn pack(m: &mut Make) -> Option<Draft> {
             .misconception("gaps-taken-away", whole(a - b))
     } else {
         draft
-            .misconception("second-step-turned-round", whole(a + b))
+            .misconception("added-instead", whole(a + b))
             .misconception("first-amount-as-answer", whole(a))
     })
 }

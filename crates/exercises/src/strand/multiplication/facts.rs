@@ -1,7 +1,7 @@
 //! Equal groups, times and divide facts, and the properties behind them.
 
 use crate::answer::{Answer, Entry};
-use crate::draw::{array, array_with, groups, squares};
+use crate::draw::{array_with, groups, squares};
 use crate::expr::{Expr, equal, group, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, whole};
 use crate::say::Say;
@@ -9,13 +9,13 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-multiply-equal-groups", 2, equal_groups),
-    Generator::new("g3-missing-factor", 1, missing_factor),
-    Generator::new("g3-multiply-properties", 1, properties),
-    Generator::new("g3-divide-as-missing-factor", 1, divide_as_missing),
-    Generator::new("g3-facts-multiply", 1, facts_multiply),
-    Generator::new("g3-facts-divide", 1, facts_divide),
-    Generator::new("g3-multiply-by-tens", 1, by_tens),
+    Generator::new("g3-multiply-equal-groups", 3, equal_groups),
+    Generator::new("g3-missing-factor", 2, missing_factor),
+    Generator::new("g3-multiply-properties", 2, properties),
+    Generator::new("g3-divide-as-missing-factor", 2, divide_as_missing),
+    Generator::new("g3-facts-multiply", 2, facts_multiply),
+    Generator::new("g3-facts-divide", 2, facts_divide),
+    Generator::new("g3-multiply-by-tens", 2, by_tens),
 ];
 
 fn equal_groups(m: &mut Make) -> Option<Draft> {
@@ -28,7 +28,7 @@ fn equal_groups(m: &mut Make) -> Option<Draft> {
     if m.level != crate::Level::Stretch && n <= 7 && m.dice.one_in(4) {
         return Some(array_to_mark(m, n, each));
     }
-    let (ask, _) = m.story(4);
+    let (ask, _) = m.story(6);
     let mut draft = Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
         .ask(ask.count("groups", n).count("each", each));
     if m.level == crate::Level::Entry {
@@ -117,7 +117,7 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
         .ask(shown(Expr::Blank))
         .whole(right)
         .hint(m.say("hint-family"))
-        .hint_with(m.say("hint-figure"), array(a, b))
+        .hint(m.say("hint-figure"))
         .step(
             m.say("step-family")
                 .math("fact", equal(product([num(a), num(b)]), num(c))),
@@ -140,6 +140,9 @@ fn missing_factor(m: &mut Make) -> Option<Draft> {
 
 fn properties(m: &mut Make) -> Option<Draft> {
     let a = m.dice.from(m.level.pick(2..=6, 3..=9, 4..=9));
+    if m.level != crate::Level::Stretch && m.dice.one_in(3) {
+        return turned_fact(m, a);
+    }
     if m.level == crate::Level::Stretch && m.dice.one_in(2) {
         let (b, c) = (m.dice.from(2..=5), m.dice.from(2..=5));
         keep(a * b <= 40 && a != b && b != c && a + b != a * b && a != c && a * b * c <= 100)?;
@@ -183,12 +186,37 @@ fn properties(m: &mut Make) -> Option<Draft> {
             .ask(shown(Expr::Blank))
             .whole(second)
             .hint(m.say("hint-split").count("rows", a))
-            .hint_with(m.say("hint-cut"), array_with(a, b, Some(first), false))
+            .hint(m.say("hint-cut").count("first", first))
             .step(m.say("step-split").math("work", equal(num(b), sum([num(first), num(second)]))))
             .step(shown(num(second)))
             .misconception("kept-the-number", whole(b))
             .misconception("added-all-numbers", whole(b + first))
             .misconception_unless_same("split-factor-repeated", whole(first)),
+    )
+}
+
+/// A fact that is known gives the fact with its factors in the other order.
+fn turned_fact(m: &mut Make, a: i64) -> Option<Draft> {
+    let b = m.dice.from(m.level.pick(3..=9, 11..=19, 11..=19));
+    keep(a != b && a * b != a + b)?;
+    let known = equal(product([num(a), num(b)]), num(a * b));
+    Some(
+        Draft::new(json!({"task": "turned_fact", "fact": [a, b, a * b], "asked": [b, a]}))
+            .ask(
+                m.say("ask-turned")
+                    .math("known", known.clone())
+                    .math("asked", product([num(b), num(a)])),
+            )
+            .whole(a * b)
+            .hint(m.say("hint-turned"))
+            .hint(m.say("hint-any-order"))
+            .step(m.say("hint-any-order"))
+            .step(equal(product([num(b), num(a)]), num(a * b)))
+            .misconception("added-instead-of-multiplied", whole(a + b))
+            .misconception(
+                "thought-order-changes-product",
+                whole(a * b + (b - a).abs()),
+            ),
     )
 }
 
@@ -207,10 +235,7 @@ fn divide_as_missing(m: &mut Make) -> Option<Draft> {
                 m.say("hint-think")
                     .math("times", equal(product([num(a), Expr::Blank]), num(c))),
             )
-            .hint_with(
-                m.say("hint-rows").count("rows", a).count("total", c),
-                array(a, b),
-            )
+            .hint(m.say("hint-rows").count("rows", a).count("total", c))
             .step(
                 m.say("step-fact")
                     .math("fact", equal(product([num(a), num(b)]), num(c))),
@@ -350,10 +375,25 @@ fn by_tens(m: &mut Make) -> Option<Draft> {
     };
     Some(
         draft
-            .hint(m.say("hint-tens").count("n", n).count("tens", tens))
+            .hint(if missing {
+                m.say("hint-missing").count("total", a * tens)
+            } else {
+                m.say("hint-tens").count("n", n).count("tens", tens)
+            })
             .hint(
-                m.say("hint-fact")
-                    .math("fact", product([num(a), num(tens)])),
+                m.say(if missing {
+                    "hint-missing-fact"
+                } else {
+                    "hint-fact"
+                })
+                .math(
+                    "fact",
+                    if missing {
+                        equal(product([num(a), Expr::Blank]), num(a * tens))
+                    } else {
+                        product([num(a), num(tens)])
+                    },
+                ),
             )
             .step(
                 m.say("step-fact")

@@ -1,25 +1,28 @@
 //! Patterns, factors, multiples, primes.
 
 use crate::answer::Answer;
-use crate::draw::array;
 use crate::expr::{Expr, equal, num, product, sum};
 use crate::make::{Draft, Generator, Make, keep, says, shows, whole};
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-number-patterns", 1, number_patterns),
-    Generator::new("g4-factor-pairs", 1, factor_pairs),
-    Generator::new("g4-multiples", 1, multiples),
-    Generator::new("g4-prime-composite", 1, prime_composite),
-    Generator::new("g4-pattern-rule", 1, pattern_rule),
+    Generator::new("g3-number-patterns", 2, number_patterns),
+    Generator::new("g4-factor-pairs", 2, factor_pairs),
+    Generator::new("g4-multiples", 2, multiples),
+    Generator::new("g4-prime-composite", 2, prime_composite),
+    Generator::new("g4-pattern-rule", 2, pattern_rule),
 ];
 
 fn number_patterns(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Stretch || (m.level == crate::Level::Expected && m.dice.one_in(3)) {
         let (a, b) = (m.dice.from(2..=9), m.dice.from(11..=49));
         let times = m.dice.one_in(2);
+        if m.third == 2 {
+            return unknown_parity(m, a, b);
+        }
         let value = if times { a * b } else { a + b };
+        keep((value % 2 == 0) == (m.third == 0))?;
         let work = if times {
             product([num(a), num(b)])
         } else {
@@ -93,6 +96,35 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// Even or odd with a number that is not known: it cannot be told.
+fn unknown_parity(m: &mut Make, a: i64, b: i64) -> Option<Draft> {
+    let times = m.dice.one_in(2);
+    // An even factor would make the product even.
+    keep(!times || a % 2 == 1)?;
+    let number = if times { a } else { b };
+    let work = if times {
+        product([num(number), Expr::Blank])
+    } else {
+        sum([num(number), Expr::Blank])
+    };
+    Some(
+        Draft::new(json!({"task": "parity_of_unknown", "operation": if times { "times" } else { "plus" }, "number": number}))
+            .ask(m.say("ask-parity-box").math("work", work))
+            .one_of_listed(
+                vec![
+                    ("guessed-parity-of-unknown", says("parity-even")),
+                    ("guessed-parity-of-unknown", says("parity-odd")),
+                    ("", says("parity-unknown")),
+                ],
+                2,
+            )
+            .hint(m.say("hint-pairs"))
+            .hint(m.say("hint-try-both"))
+            .step(m.say("hint-try-both"))
+            .step(m.say("step-unknown")),
+    )
+}
+
 fn factors_of(n: i64) -> Vec<i64> {
     (1..=n).filter(|d| n % d == 0).collect()
 }
@@ -153,6 +185,7 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
         numbers.extend(others.iter().copied());
         numbers.sort_unstable();
         numbers.dedup();
+        m.dice.shuffle(&mut numbers);
         keep(numbers.iter().filter(|x| n % **x == 0).count() >= 2 && numbers.len() >= 5)?;
         let right: Vec<i64> = numbers.iter().copied().filter(|x| n % x == 0).collect();
         let shown = numbers.clone();
@@ -174,7 +207,6 @@ fn factor_pairs(m: &mut Make) -> Option<Draft> {
     let mut draft = draft
         .hint(m.say("hint-rows").count("n", n))
         .hint(m.say("hint-try"));
-    draft = draft.hint(array(middle, n / middle));
     for f in &list {
         draft = draft.step(equal(product([num(f), num(n / f)]), num(n)));
     }
@@ -201,6 +233,7 @@ fn multiples(m: &mut Make) -> Option<Draft> {
     numbers.extend(near);
     numbers.sort_unstable();
     numbers.dedup();
+    m.dice.shuffle(&mut numbers);
     let right: Vec<i64> = numbers.iter().copied().filter(|x| x % n == 0).collect();
     keep(right.len() == 3 && numbers.len() >= 5 && numbers.iter().all(|x| *x <= 100))?;
     let same_end: Vec<i64> = numbers
@@ -243,8 +276,10 @@ fn is_prime(n: i64) -> bool {
 
 fn prime_composite(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Entry {
-        let n = m.dice.from(2..=30);
-        let prime = is_prime(n);
+        // As often prime as composite.
+        let prime = m.dice.one_in(2);
+        let numbers: Vec<i64> = (2..=60).filter(|n| is_prime(*n) == prime).collect();
+        let n = m.dice.pick(&numbers);
         let code_prime = if n % 2 == 1 {
             "odd-means-prime"
         } else {
@@ -262,7 +297,6 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
                 vec![
                     (code_prime, says("number-prime")),
                     (code_composite, says("number-composite")),
-                    ("neither-for-a-number-above-one", says("number-neither")),
                 ],
                 usize::from(!prime),
             )

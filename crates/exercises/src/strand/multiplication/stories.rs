@@ -1,18 +1,18 @@
 //! Stories with times and divide.
 
-use crate::draw::{array, groups, tape, tape_bar};
+use crate::draw::{array, tape, tape_bar};
 use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, whole};
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-divide-share", 1, divide_share),
-    Generator::new("g3-multiply-divide-stories", 1, one_step),
-    Generator::new("g3-two-step-stories", 1, two_step),
-    Generator::new("g4-times-as-many", 1, times_as_many),
-    Generator::new("g4-comparison-stories", 1, comparison),
-    Generator::new("g4-multi-step-stories", 1, multi_step),
+    Generator::new("g3-divide-share", 2, divide_share),
+    Generator::new("g3-multiply-divide-stories", 2, one_step),
+    Generator::new("g3-two-step-stories", 2, two_step),
+    Generator::new("g4-times-as-many", 2, times_as_many),
+    Generator::new("g4-comparison-stories", 2, comparison),
+    Generator::new("g4-multi-step-stories", 2, multi_step),
 ];
 
 fn divide_share(m: &mut Make) -> Option<Draft> {
@@ -22,19 +22,14 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
     );
     keep(n != q)?;
     let total = n * q;
-    // Stories 1 to 3 ask for the size of a share, 4 to 6 for the number of shares.
-    let story = m.dice.from(1..=6);
-    let sharing = story <= 3;
+    // Stories 1 to 3 and 7 to 9 ask for the size of a share, the others for the number of shares.
+    let story = m.dice.from(1..=12);
+    let sharing = matches!(story, 1..=3 | 7..=9);
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())
         .count("total", total)
         .count("n", n);
-    let figure = if sharing {
-        groups(n, q, 0)
-    } else {
-        groups(q, n, 0)
-    };
     Some(
         Draft::new(
             json!({"task": if sharing { "share_equally" } else { "how_many_fit" },
@@ -46,10 +41,9 @@ fn divide_share(m: &mut Make) -> Option<Draft> {
             m.say(if sharing { "hint-share" } else { "hint-group" })
                 .count("n", n),
         )
-        .hint_with(
+        .hint(
             m.say("hint-fact")
                 .math("fact", equal(product([num(n), Expr::Blank]), num(total))),
-            figure,
         )
         .step(
             m.say(if sharing { "hint-share" } else { "hint-group" })
@@ -69,8 +63,8 @@ fn one_step(m: &mut Make) -> Option<Draft> {
     );
     keep(a != b && a * b <= 100 && a + b != a * b)?;
     let times = m.dice.one_in(2);
-    // Stories 1 to 3 multiply, 4 to 6 divide.
-    let story = m.dice.from(1..=3) + if times { 0 } else { 3 };
+    // Stories 1 to 6 multiply, 7 to 12 divide.
+    let story = m.dice.from(1..=6) + if times { 0 } else { 6 };
     let ask = m
         .say(&format!("ask-{story}"))
         .text("name", m.dice.name())
@@ -90,7 +84,10 @@ fn one_step(m: &mut Make) -> Option<Draft> {
             .ask(ask.count("total", a * b))
             .whole(b)
             .hint(m.say("hint-divide").count("a", a))
-            .hint_with(m.say("hint-figure"), array(a, b))
+            .hint(
+                m.say("hint-fact")
+                    .math("fact", equal(product([num(a), Expr::Blank]), num(a * b))),
+            )
             .step(m.say("hint-divide").count("a", a))
             .step(equal(quotient(num(a * b), num(a)), num(b)))
             .misconception("subtracted-instead-of-divided", whole(a * b - a))
@@ -150,7 +147,7 @@ fn two_step(m: &mut Make) -> Option<Draft> {
                 equal(sum([num(product_value), num(c)]), num(product_value + c)),
             )
             .misconception("stopped-after-one-step", whole(product_value))
-            .misconception("added-all-numbers", whole(n + each + c)),
+            .misconception("added-instead-of-multiplied", whole(n + each + c)),
         3 => {
             let one = m.dice.from(2..=(product_value - 2).max(2));
             let two = product_value - one;
@@ -253,7 +250,7 @@ fn times_as_many(m: &mut Make) -> Option<Draft> {
 fn comparison(m: &mut Make) -> Option<Draft> {
     let (n, small) = (
         m.dice.from(m.level.pick(2..=5, 3..=9, 4..=9)),
-        m.dice.from(m.level.pick(3..=12, 4..=25, 12..=60)),
+        m.dice.from(m.level.pick(3..=9, 4..=12, 6..=15)),
     );
     let large = n * small;
     let (one, two) = m.dice.two_names();
@@ -282,7 +279,7 @@ fn comparison(m: &mut Make) -> Option<Draft> {
             .whole(n)
             .step(equal(quotient(num(large), num(small)), num(n)))
             .misconception("subtracted-instead-of-compared", whole(large - small))
-            .misconception("added-all-numbers", whole(large + small)),
+            .misconception("added-instead-of-compared", whole(large + small)),
         _ => Draft::new(json!({"task": "how_many_more", "large": large, "small": small}))
             .ask(ask.count("large", large).count("small", small))
             .whole(large - small)
@@ -291,7 +288,7 @@ fn comparison(m: &mut Make) -> Option<Draft> {
                 num(large - small),
             ))
             .misconception("times-for-how-many-more", whole(n))
-            .misconception("added-all-numbers", whole(large + small)),
+            .misconception("added-instead", whole(large + small)),
     };
     let more = story == 5;
     let draft = draft.step(m.say(if more { "step-more" } else { "step-times" }));
@@ -318,7 +315,7 @@ fn multi_step(m: &mut Make) -> Option<Draft> {
     let total = m.dice.from(m.level.pick(20..=60, 30..=120, 90..=400));
     let (q, r) = (total / by, total % by);
     keep(r != 0 && r != q && r != q + 1 && q > 2)?;
-    let split = m.level.pick(false, m.dice.one_in(2), true);
+    let split = true;
     let one = m.dice.from(total / 3..=total * 2 / 3);
     let two = total - one;
     keep(one != by && two != by)?;

@@ -2,7 +2,7 @@
 
 use crate::answer::Entry;
 use crate::draw::area_model;
-use crate::expr::{Expr, equal, num, product, quotient, sum};
+use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
 use crate::make::{
     Draft, Generator, Make, digit_values, digits, division, from_digits, keep, whole,
 };
@@ -11,16 +11,23 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-multiply-one-digit", 1, one_digit),
-    Generator::new("g4-multiply-two-digit", 1, two_digit),
-    Generator::new("g4-divide-one-digit", 1, divide_one_digit),
-    Generator::new("g5-multiply-whole", 1, multiply_whole),
-    Generator::new("g5-divide-two-digit", 1, divide_two_digit),
+    Generator::new("g4-multiply-one-digit", 2, one_digit),
+    Generator::new("g4-multiply-two-digit", 2, two_digit),
+    Generator::new("g4-divide-one-digit", 2, divide_one_digit),
+    Generator::new("g5-multiply-whole", 2, multiply_whole),
+    Generator::new("g5-divide-two-digit", 2, divide_two_digit),
 ];
 
-/// Each column is multiplied, and what is carried is left out.
+/// Each column is multiplied, and what is carried is left out; the last is written whole.
 fn carry_forgotten(a: i64, b: i64) -> i64 {
-    from_digits(&digits(a).iter().map(|d| d * b % 10).collect::<Vec<_>>())
+    digits(a).iter().rev().fold(0, |written, digit| {
+        written * 10
+            + if written == 0 {
+                digit * b
+            } else {
+                digit * b % 10
+            }
+    })
 }
 
 /// What is carried is added before multiplying: 27 × 4 as 7 × 4 = 28, (2 + 2) × 4 = 16.
@@ -141,7 +148,9 @@ fn long_multiplication(a: i64, b: i64) -> Draft {
         .misconception_unless_same("one-row-only", whole(a * (b % 10)))
 }
 
-fn division_steps(total: i64, by: i64) -> Vec<Expr> {
+/// Long division: at each place the multiple, and what is left when it is taken away. The
+/// next digit joins what is left.
+pub(in crate::strand) fn division_steps(total: i64, by: i64) -> Vec<Say> {
     let mut steps = Vec::new();
     let mut rest = 0;
     let mut started = false;
@@ -150,7 +159,17 @@ fn division_steps(total: i64, by: i64) -> Vec<Expr> {
         let q = rest / by;
         started = started || q > 0;
         if started {
-            steps.push(equal(product([num(q), num(by)]), num(q * by)));
+            steps.push(
+                Say::new("written-step-divide")
+                    .count("rest", rest)
+                    .count("by", by)
+                    .count("quotient", q)
+                    .math("times", equal(product([num(q), num(by)]), num(q * by)))
+                    .math(
+                        "left",
+                        equal(difference(num(rest), num(q * by)), num(rest - q * by)),
+                    ),
+            );
         }
         rest %= by;
     }

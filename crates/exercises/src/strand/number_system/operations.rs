@@ -5,20 +5,21 @@ use crate::expr::{Expr, equal, frac, group, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, mixed, whole};
 use crate::say::Say;
 use crate::strand::decimals::operations::{add_subtract_draft, divide_draft, multiply_draft};
+use crate::strand::multiplication::written::division_steps;
 use num_integer::{gcd, lcm};
 use num_rational::Ratio;
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-fraction-divide", 1, fraction_divide),
-    Generator::new("g6-divide-multi-digit", 1, divide_multi_digit),
-    Generator::new("g6-decimal-add-subtract", 1, decimal_add_subtract),
-    Generator::new("g6-decimal-multiply", 1, decimal_multiply),
-    Generator::new("g6-decimal-divide", 1, decimal_divide),
-    Generator::new("g6-greatest-common-factor", 1, greatest_common_factor),
-    Generator::new("g6-least-common-multiple", 1, least_common_multiple),
-    Generator::new("g6-common-factor-sum", 1, common_factor_sum),
+    Generator::new("g6-fraction-divide", 2, fraction_divide),
+    Generator::new("g6-divide-multi-digit", 2, divide_multi_digit),
+    Generator::new("g6-decimal-add-subtract", 2, decimal_add_subtract),
+    Generator::new("g6-decimal-multiply", 2, decimal_multiply),
+    Generator::new("g6-decimal-divide", 2, decimal_divide),
+    Generator::new("g6-greatest-common-factor", 2, greatest_common_factor),
+    Generator::new("g6-least-common-multiple", 2, least_common_multiple),
+    Generator::new("g6-common-factor-sum", 2, common_factor_sum),
 ];
 
 fn fraction_divide(m: &mut Make) -> Option<Draft> {
@@ -33,17 +34,40 @@ fn fraction_divide(m: &mut Make) -> Option<Draft> {
         !value.is_integer() && b != d,
     ))?;
     let work = quotient(frac(a, b), frac(c, d));
-    Some(
-        Draft::new(json!({"task": "divide_fractions", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}))
+    // Now and then a story: how many servings, or how long the other side is.
+    let story = m.dice.from(0..=m.level.pick(4, 5, 6));
+    let cup = |bottom: i64| matches!(bottom, 2 | 3 | 4 | 6 | 8);
+    keep(story != 1 || cup(b) && cup(d))?;
+    let draft = Draft::new(
+        json!({"task": "divide_fractions", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}),
+    );
+    let draft = if (1..=3).contains(&story) {
+        draft.ask(
+            m.say(&format!("ask-{story}"))
+                .math("amount", frac(a, b))
+                .math("part", frac(c, d)),
+        )
+    } else {
+        draft
             .ask(Say::new("common-work-out"))
             .ask(equal(work.clone(), Expr::Blank))
+    };
+    Some(
+        draft
             .mixed(value)
-            .hint(m.say("hint-fit").math("part", frac(c, d)).math("amount", frac(a, b)))
+            .hint(
+                m.say("hint-fit")
+                    .math("part", frac(c, d))
+                    .math("amount", frac(a, b)),
+            )
             .hint(m.say("hint-times").math("turned", frac(d, c)))
             .step(equal(work.clone(), product([frac(a, b), frac(d, c)])))
             .step(equal(product([frac(a, b), frac(d, c)]), frac(a * d, b * c)))
             .simplified(a * d, b * c)
-            .misconception("multiplied-instead-of-dividing-fractions", mixed(Ratio::new(a * c, b * d)))
+            .misconception(
+                "multiplied-instead-of-dividing-fractions",
+                mixed(Ratio::new(a * c, b * d)),
+            )
             .misconception("turned-first-fraction", mixed(Ratio::new(b * c, a * d))),
     )
 }
@@ -64,20 +88,8 @@ fn divide_multi_digit(m: &mut Make) -> Option<Draft> {
         )
         .hint(m.say("hint-first"))
         .step(m.say("hint-first"));
-    let mut rest = 0;
-    let mut started = false;
-    for digit in crate::make::digits(total).iter().rev() {
-        rest = rest * 10 + digit;
-        let part = rest / by;
-        started = started || part > 0;
-        if started {
-            draft = draft.step(
-                m.say("step-place")
-                    .count("rest", rest)
-                    .math("work", equal(product([num(part), num(by)]), num(part * by))),
-            );
-        }
-        rest %= by;
+    for step in division_steps(total, by) {
+        draft = draft.step(step);
     }
     Some(
         draft
@@ -152,11 +164,7 @@ fn greatest_common_factor(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "greatest_common_factor", "numbers": [a, b]}))
             .ask(m.say("ask").count("a", a).count("b", b))
             .whole(right)
-            .hint(
-                m.say("hint-list")
-                    .count("n", a)
-                    .numbers("factors", factors(a)),
-            )
+            .hint(m.say("hint-both"))
             .hint(m.say("hint-common"))
             .step(
                 m.say("step-list")
@@ -185,16 +193,20 @@ fn least_common_multiple(m: &mut Make) -> Option<Draft> {
         m.dice.from(3..=m.level.pick(8, 12, 12)),
     );
     let right = lcm(a, b);
-    keep(a < b && b % a != 0 && (m.level != crate::Level::Stretch || gcd(a, b) > 1))?;
+    keep(
+        a < b && b % a != 0 && right > 2 * b && (m.level != crate::Level::Stretch || gcd(a, b) > 1),
+    )?;
+    // Plain, or a story about two things that come round together.
+    let story = ["", "-1", "-2", "-3"].get(m.dice.from(0..=3) as usize)?;
     let list = |n: i64| (1..=right / n).map(|k| k * n).collect::<Vec<_>>();
     Some(
         Draft::new(json!({"task": "least_common_multiple", "numbers": [a, b]}))
-            .ask(m.say("ask").count("a", a).count("b", b))
+            .ask(m.say(&format!("ask{story}")).count("a", a).count("b", b))
             .whole(right)
             .hint(
                 m.say("hint-list")
                     .count("n", b)
-                    .numbers("multiples", (1..=3).map(|k| k * b)),
+                    .numbers("multiples", (1..=2).map(|k| k * b)),
             )
             .hint(m.say("hint-first").count("n", a))
             .step(

@@ -12,11 +12,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-quadrants", 1, quadrants),
-    Generator::new("g6-rational-on-line", 1, rational_on_line),
-    Generator::new("g6-compare-rational", 1, compare_rational),
-    Generator::new("g6-order-in-context", 1, order_in_context),
-    Generator::new("g6-coordinate-distance", 1, coordinate_distance),
+    Generator::new("g6-quadrants", 2, quadrants),
+    Generator::new("g6-rational-on-line", 2, rational_on_line),
+    Generator::new("g6-compare-rational", 2, compare_rational),
+    Generator::new("g6-order-in-context", 2, order_in_context),
+    Generator::new("g6-coordinate-distance", 2, coordinate_distance),
 ];
 
 /// An integer, half, quarter or tenth, not zero, by level.
@@ -197,6 +197,9 @@ fn text_of(value: Ratio<i64>) -> String {
 
 fn compare_rational(m: &mut Make) -> Option<Draft> {
     let (a, b) = (rational_number(m), rational_number(m));
+    if m.equal {
+        return equal_rationals(m, a);
+    }
     keep(a != b && (a < Ratio::from(0) || b < Ratio::from(0)))?;
     keep(
         m.level
@@ -231,6 +234,39 @@ fn compare_rational(m: &mut Make) -> Option<Draft> {
                 compare(wrong),
             )
             .misconception("took-as-equal", compare(Sign::Equal)),
+    )
+}
+
+/// A negative number as a decimal and as a fraction: equal.
+fn equal_rationals(m: &mut Make, a: Ratio<i64>) -> Option<Draft> {
+    let size = if a < Ratio::from(0) { -a } else { a };
+    let times = if size.is_integer() || *size.denom() < 5 {
+        m.dice.from(2..=3)
+    } else {
+        1
+    };
+    let (top, bottom) = (size.numer() * times, size.denom() * times);
+    let shown = dec(-size)?;
+    let flipped = m.dice.one_in(2);
+    let pair = |sign: Sign| {
+        let fraction = crate::expr::negative(crate::expr::frac(top, bottom));
+        if flipped {
+            relation(fraction, sign, num(shown))
+        } else {
+            relation(num(shown), sign, fraction)
+        }
+    };
+    Some(
+        Draft::new(json!({"task": "compare", "left": shown.to_string(), "right": format!("-{top}/{bottom}")}))
+            .ask(Say::new("common-sign"))
+            .ask(pair(Sign::Blank))
+            .compare(Sign::Equal)
+            .hint(m.say("hint-form"))
+            .hint(m.say("hint-divide").math("work", crate::expr::quotient(num(top), num(bottom))))
+            .step(equal(crate::expr::frac(top, bottom), num(dec(size)?)))
+            .step(pair(Sign::Equal))
+            .misconception("sign-turned-round", compare(Sign::Less))
+            .misconception("took-as-different", compare(Sign::Greater)),
     )
 }
 

@@ -11,31 +11,50 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-signed-meaning", 1, signed_meaning),
-    Generator::new("g6-opposites", 1, opposites),
-    Generator::new("g6-absolute-value", 1, absolute_value),
-    Generator::new("g6-absolute-vs-order", 1, absolute_vs_order),
+    Generator::new("g6-signed-meaning", 2, signed_meaning),
+    Generator::new("g6-opposites", 2, opposites),
+    Generator::new("g6-absolute-value", 2, absolute_value),
+    Generator::new("g6-absolute-vs-order", 2, absolute_vs_order),
+];
+
+/// Least and greatest size of each story. Odd stories are below zero, even ones above.
+const SIZES: [(i64, i64); 8] = [
+    (2, 40),
+    (2, 110),
+    (5, 130),
+    (200, 9_000),
+    (5, 900),
+    (5, 900),
+    (1, 5),
+    (2, 40),
 ];
 
 fn signed_meaning(m: &mut Make) -> Option<Draft> {
-    let n = m.dice.from(m.level.pick(2..=30, 5..=300, 12..=1_500));
-    // Odd stories are below zero, even ones above.
+    if m.level != crate::Level::Entry && m.dice.one_in(2) {
+        return which_are_signed(m);
+    }
     let story = m.dice.from(1..=8);
     let below = story % 2 == 1;
+    let (low, high) = *SIZES.get((story - 1) as usize)?;
+    let n = m.dice.from(low..=high);
     let value = if below { -n } else { n };
-    let ask = m
-        .say(&format!("ask-{story}"))
-        .text("name", m.dice.name())
-        .count("n", n);
-    let draft = if m.level == crate::Level::Stretch && m.dice.one_in(3) {
+    let kind = (story + 1) / 2;
+    if m.level == crate::Level::Stretch && m.dice.one_in(2) {
         // What zero means.
-        let kind = (story + 1) / 2;
         let setting = ["temperature", "sea", "money", "floor"].get((kind - 1) as usize)?;
+        let others = [1, 2, 3, 4].into_iter().filter(|other| *other != kind);
+        let mut wrong: Vec<(&'static str, crate::Block)> = others
+            .map(|other| {
+                (
+                    "zero-of-another-scale",
+                    m.say(&format!("zero-{other}-right")).into(),
+                )
+            })
+            .collect();
+        m.dice.shuffle(&mut wrong);
+        wrong.truncate(2);
+        wrong.push(("zero-as-least", m.say("zero-least").into()));
         let right = m.say(&format!("zero-{kind}-right"));
-        let wrong = vec![
-            ("zero-as-nothing-at-all", m.say("zero-nothing").into()),
-            ("zero-as-least", m.say("zero-least").into()),
-        ];
         return Some(
             Draft::new(json!({"task": "meaning_of_zero", "setting": setting, "value": value}))
                 .ask(m.say(&format!("zero-{kind}")).number("value", value))
@@ -45,19 +64,73 @@ fn signed_meaning(m: &mut Make) -> Option<Draft> {
                 .step(m.say("hint-zero"))
                 .step(m.say(&format!("zero-{kind}-right"))),
         );
-    } else {
+    }
+    let ask = m
+        .say(&format!("ask-{story}"))
+        .text("name", m.dice.name())
+        .count("n", n);
+    Some(
         Draft::new(json!({"task": "signed_number", "size": n, "side": if below { "below" } else { "above" }}))
             .ask(ask)
             .integer(value)
             .misconception("sign-left-out-or-added", Answer::WholeNumber { value: -value })
             .misconception("zero-for-signed-number", Answer::WholeNumber { value: 0 })
-    };
-    Some(
-        draft
             .hint(m.say("hint-zero"))
-            .hint_with(m.say("hint-line"), sign_line(value))
+            .hint(m.say("hint-line"))
             .step(m.say(if below { "step-below" } else { "step-above" }))
             .step(m.say("step-number").number("value", value)),
+    )
+}
+
+/// What a signed number can stand for: message, and whether it is below zero.
+const MEANINGS: [(&str, bool); 12] = [
+    ("owes", true),
+    ("below-zero", true),
+    ("below-sea", true),
+    ("spends", true),
+    ("colder", true),
+    ("loses", true),
+    ("saves", false),
+    ("above-zero", false),
+    ("above-sea", false),
+    ("earns", false),
+    ("warmer", false),
+    ("wins", false),
+];
+
+/// All meanings of a signed number among five.
+fn which_are_signed(m: &mut Make) -> Option<Draft> {
+    let n = m.dice.from(3..=40);
+    let below = m.dice.one_in(2);
+    let mut meanings = MEANINGS;
+    m.dice.shuffle(&mut meanings);
+    let (chosen, _) = meanings.split_at_checked(5)?;
+    let right = chosen.iter().filter(|(_, side)| *side == below).count();
+    keep((1..=4).contains(&right))?;
+    let shown = |id: &str| -> crate::Block { m.say(&format!("means-{id}")).count("n", n).into() };
+    let places = |wanted: bool| Answer::SeveralChoices {
+        indexes: (0_u32..)
+            .zip(chosen)
+            .filter(|(_, (_, side))| *side == wanted)
+            .map(|(index, _)| index)
+            .collect(),
+    };
+    let names: Vec<&str> = chosen.iter().map(|(id, _)| *id).collect();
+    let value = if below { -n } else { n };
+    Some(
+        Draft::new(json!({"task": "which_are_signed", "value": value, "choices": names}))
+            .ask(m.say("ask-which").number("value", value))
+            .all_of(
+                chosen
+                    .iter()
+                    .map(|(id, side)| (*side == below, shown(id)))
+                    .collect(),
+            )
+            .hint(m.say("hint-zero"))
+            .hint(m.say("hint-which"))
+            .step(m.say("step-less"))
+            .step(m.say("step-more"))
+            .misconception("signs-of-all-turned-round", places(!below)),
     )
 }
 
@@ -143,7 +216,12 @@ fn absolute_value(m: &mut Make) -> Option<Draft> {
 
 fn absolute_vs_order(m: &mut Make) -> Option<Draft> {
     let n = m.dice.from(m.level.pick(10..=50, 15..=95, 40..=300));
-    let gap = m.dice.from(3..=n / 2);
+    // Now and then the two amounts are the same.
+    let gap = if m.dice.one_in(3) {
+        0
+    } else {
+        m.dice.from(3..=n / 2)
+    };
     let story = m.dice.from(1..=4);
     // The second amount lies below or above the first (both below zero).
     let lower = m.dice.one_in(2);
@@ -163,12 +241,16 @@ fn absolute_vs_order(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": if asks_size { "greater_size" } else { "greater_number" }, "one": -n, "two": -other}))
             .ask(ask)
             .one_of_listed(
-                vec![("size-and-order-mixed-up", says("absolute-more")), ("size-and-order-mixed-up", says("absolute-less")), ("took-as-equal", says("absolute-same"))],
-                usize::from(!greater),
+                if gap == 0 {
+                    vec![("took-as-different", says("absolute-more")), ("took-as-different", says("absolute-less")), ("", says("absolute-same"))]
+                } else {
+                    vec![("size-and-order-mixed-up", says("absolute-more")), ("size-and-order-mixed-up", says("absolute-less")), ("took-as-equal", says("absolute-same"))]
+                },
+                if gap == 0 { 2 } else { usize::from(!greater) },
             )
             .hint(m.say("hint-zero"))
             .hint(m.say("hint-left"))
             .step(m.say("step-size").number("one", n).number("two", other))
-            .step(m.say(if lower { "step-lower" } else { "step-higher" }).number("one", -n).number("two", -other)),
+            .step(m.say(if gap == 0 { "step-same" } else if lower { "step-lower" } else { "step-higher" }).number("one", -n).number("two", -other)),
     )
 }

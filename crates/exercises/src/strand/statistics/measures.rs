@@ -1,6 +1,7 @@
 //! Displays, middles and spreads.
 
 use super::data_sets::{halves, median_twice, plot, quartiles_twice, range, sorted};
+use crate::answer::{Answer, Choice, Entry, PlotStyle};
 use crate::decimal::Dec;
 use crate::draw::{FiveNumbers, box_plot, histogram};
 use crate::expr::{difference, equal, group, num, quotient, sum};
@@ -11,14 +12,60 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-data-displays", 1, displays),
-    Generator::new("g6-median", 1, median),
-    Generator::new("g6-mean", 1, mean),
-    Generator::new("g6-interquartile-range", 1, interquartile),
-    Generator::new("g6-mean-absolute-deviation", 1, deviation),
+    Generator::new("g6-data-displays", 2, displays),
+    Generator::new("g6-median", 2, median),
+    Generator::new("g6-mean", 2, mean),
+    Generator::new("g6-interquartile-range", 2, interquartile),
+    Generator::new("g6-mean-absolute-deviation", 2, deviation),
 ];
 
+/// A dot plot to be made of a list of values.
+fn make_plot(m: &mut Make) -> Option<Draft> {
+    let first = m.dice.from(0..=12);
+    let data: Vec<i64> = (0..m.level.pick(8, 9, 10))
+        .map(|_| first + m.dice.from(0..=4))
+        .collect();
+    let heights: Vec<i64> = (0..5)
+        .map(|k| data.iter().filter(|v| **v == first + k).count() as i64)
+        .collect();
+    keep(
+        heights.iter().all(|n| *n <= 4) && heights.first() > Some(&0) && heights.last() > Some(&0),
+    )?;
+    let plot = |heights: Vec<i64>| Answer::Plot { heights };
+    let once: Vec<i64> = heights.iter().map(|n| (*n).min(1)).collect();
+    let mut one_short = heights.clone();
+    *one_short.get_mut(usize::try_from(data.last()? - first).ok()?)? -= 1;
+    Some(
+        Draft::new(
+            json!({"task": "dots_of_data", "data": data, "first": first, "last": first + 4}),
+        )
+        .ask(m.say("ask-make").numbers("data", &data))
+        .answer(
+            Entry::Plot {
+                style: PlotStyle::Dots,
+                columns: (0..5)
+                    .map(|k| Choice {
+                        shows: num(first + k).into(),
+                    })
+                    .collect(),
+                step: 1,
+                top: 5,
+            },
+            plot(heights.clone()),
+        )
+        .hint(m.say("hint-dot"))
+        .hint(m.say("hint-check"))
+        .step(m.say("hint-dot"))
+        .step(m.say("step-dots").numbers("heights", &heights))
+        .misconception("repeated-length-shown-once", plot(once))
+        .misconception("value-left-out-of-plot", plot(one_short)),
+    )
+}
+
 fn displays(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(4) {
+        return make_plot(m);
+    }
     let kind = m
         .level
         .pick(m.dice.from(1..=2), m.dice.from(2..=3), m.dice.from(3..=4));

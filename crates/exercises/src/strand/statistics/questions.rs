@@ -1,7 +1,7 @@
 //! Questions, shapes of data, and what a measure tells.
 
-use super::data_sets::{halves, median_twice, plot, quartiles_twice, range, sorted};
-use crate::decimal::Dec;
+use super::data_sets::{median_twice, plot, quartiles_twice, range, sorted};
+use crate::answer::Answer;
 use crate::expr::{equal, num, sum};
 use crate::make::{Draft, Generator, Make, keep, says, whole};
 use num_rational::Ratio;
@@ -9,57 +9,75 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-statistical-questions", 1, questions),
-    Generator::new("g6-distribution-shape", 1, shape),
-    Generator::new("g6-measure-kind", 1, measure_kind),
-    Generator::new("g6-count-data", 1, count_data),
+    Generator::new("g6-statistical-questions", 2, questions),
+    Generator::new("g6-distribution-shape", 2, shape),
+    Generator::new("g6-measure-kind", 2, measure_kind),
+    Generator::new("g6-count-data", 2, count_data),
 ];
 
-/// A question whose answers vary, and one on the same topic with one answer.
-const QUESTIONS: [(&str, &str); 8] = [
-    ("question-tall-each", "question-tall-one"),
-    ("question-books-each", "question-books-one"),
-    ("question-sleep-each", "question-sleep-one"),
-    ("question-pets-each", "question-pets-one"),
-    ("question-walk-each", "question-walk-one"),
-    ("question-rain-each", "question-rain-one"),
-    ("question-seeds-each", "question-seeds-one"),
-    ("question-mass-each", "question-mass-one"),
+/// Questions whose answers vary.
+const VARYING: [&str; 8] = [
+    "question-tall-vary",
+    "question-books-vary",
+    "question-sleep-vary",
+    "question-pets-vary",
+    "question-walk-vary",
+    "question-rain-vary",
+    "question-seeds-vary",
+    "question-mass-vary",
 ];
 
+/// Questions with one answer.
+const ONE_ANSWER: [&str; 10] = [
+    "question-tall-one",
+    "question-books-one",
+    "question-sleep-one",
+    "question-pets-one",
+    "question-walk-one",
+    "question-rain-one",
+    "question-week-one",
+    "question-triangle-one",
+    "question-bike-one",
+    "question-mass-one",
+];
+
+/// All statistical questions among several.
 fn questions(m: &mut Make) -> Option<Draft> {
-    let (right, twin) = m.dice.pick(&QUESTIONS);
-    let mut others = QUESTIONS.map(|(_, one_answer)| one_answer);
-    m.dice.shuffle(&mut others);
-    let wrong_count = m.level.pick(2, 3, 3);
-    let mut wrong: Vec<&'static str> = others
-        .into_iter()
-        .filter(|q| *q != twin)
-        .take(wrong_count)
-        .collect();
-    // At stretch, a wrong choice has the topic of the right one.
-    if m.level == crate::Level::Stretch {
-        *wrong.first_mut()? = twin;
-    }
-    let names: Vec<&str> = wrong.iter().chain([&right]).copied().collect();
-    let codes = [
-        "one-answer-question-as-statistical",
-        "fact-question-as-statistical",
-        "count-question-as-statistical",
-    ];
-    let wrong_choices = wrong
-        .iter()
-        .zip(codes)
-        .map(|(q, code)| (code, says(q)))
-        .collect();
+    let count = m.level.pick(4, 5, 6);
+    let mut all: Vec<&'static str> = VARYING.into_iter().chain(ONE_ANSWER).collect();
+    m.dice.shuffle(&mut all);
+    all.truncate(count);
+    let varies = |question: &str| question.ends_with("-vary");
+    let right = all.iter().filter(|question| varies(question)).count();
+    keep((1..count).contains(&right))?;
+    // At stretch two questions share their topic.
+    let topic = |question: &'static str| question.rsplit_once('-').map_or("", |(topic, _)| topic);
+    let shared = all.iter().filter(|q| varies(q)).any(|q| {
+        all.iter()
+            .any(|other| !varies(other) && topic(other) == topic(q))
+    });
+    keep(m.level != crate::Level::Stretch || shared)?;
+    let places = |wanted: &dyn Fn(&str) -> bool| Answer::SeveralChoices {
+        indexes: (0_u32..)
+            .zip(&all)
+            .filter(|(_, question)| wanted(question))
+            .map(|(index, _)| index)
+            .collect(),
+    };
+    let example = *all.iter().find(|question| varies(question))?;
     Some(
-        Draft::new(json!({"task": "statistical_question", "choices": names}))
+        Draft::new(json!({"task": "statistical_questions", "choices": all}))
             .ask(m.say("ask"))
-            .one_of(&mut m.dice, says(right), wrong_choices)
+            .all_of(all.iter().map(|q| (varies(q), says(q))).collect())
             .hint(m.say("hint-vary"))
             .hint(m.say("hint-one"))
             .step(m.say("hint-vary"))
-            .step(m.say("step-answer").word("question", right)),
+            .step(m.say("step-answer").word("question", example))
+            .misconception("one-answer-question-as-statistical", places(&|_| true))
+            .misconception_unless_same(
+                "fact-question-as-statistical",
+                places(&|question| !varies(question)),
+            ),
     )
 }
 
@@ -99,7 +117,7 @@ fn shape(m: &mut Make) -> Option<Draft> {
                         .count("dots", most),
                 )
                 .misconception("height-for-value", whole(most))
-                .misconception("counted-marks-not-steps", whole(first + at + 1)),
+                .misconception("counted-the-next-column", whole(first + at + 1)),
         );
     }
     let figure = plot(m, first, &counts);
@@ -140,39 +158,98 @@ fn shape(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// Which measures change when one value grows or all do: what each of them tells.
 fn measure_kind(m: &mut Make) -> Option<Draft> {
     let n = m.level.pick(5, 6, 7);
     let data: Vec<i64> = (0..n).map(|_| m.dice.from(1..=20)).collect();
     let order = sorted(&data);
-    let total: i64 = data.iter().sum();
-    let kind = m.dice.from(m.level.pick(0..=2, 0..=3, 0..=3)) as usize;
-    let range = range(&order)?;
-    keep(range != 0)?;
-    let value = match kind {
-        0 => halves(median_twice(&order)?),
-        1 => Dec::exact(Ratio::new(total, n)).filter(|d| d.places() <= 1)?,
-        2 => Dec::new(range, 0),
-        _ => {
-            let (low, high) = quartiles_twice(&order)?;
-            halves(high - low)
-        }
+    let all_grow = m.dice.one_in(2);
+    let by = m.dice.from(2..=30);
+    let greatest = *order.last()?;
+    keep(order.iter().filter(|v| **v == greatest).count() == 1 && !order.contains(&by))?;
+    let changed: Vec<i64> = order
+        .iter()
+        .map(|v| {
+            if all_grow || *v == greatest {
+                v + by
+            } else {
+                *v
+            }
+        })
+        .collect();
+    let values = |order: &[i64]| -> Option<[Ratio<i64>; 4]> {
+        let (low, high) = quartiles_twice(order)?;
+        Some([
+            Ratio::from(median_twice(order)?),
+            Ratio::new(order.iter().sum(), n),
+            Ratio::from(range(order)?),
+            Ratio::from(high - low),
+        ])
     };
-    let (name, task_name, step) = *[
-        ("measure-median", "median", "step-median"),
-        ("measure-mean", "mean", "step-mean"),
-        ("measure-range", "range", "step-range"),
-        ("measure-iqr", "interquartile", "step-iqr"),
-    ]
-    .get(kind)?;
-    let middle = kind <= 1;
+    let (before, after) = (values(&order)?, values(&changed)?);
+    const NAMES: [&str; 4] = [
+        "measure-median",
+        "measure-mean",
+        "measure-range",
+        "measure-iqr",
+    ];
+    let changes: Vec<bool> = before.iter().zip(&after).map(|(a, b)| a != b).collect();
+    // Asked at random for those that change, or for those that stay.
+    let asks_change = m.dice.one_in(2);
+    let fits: Vec<bool> = changes
+        .iter()
+        .map(|changes| *changes == asks_change)
+        .collect();
+    keep(fits.contains(&true) && fits.contains(&false))?;
+    let mut order_shown = [0, 1, 2, 3];
+    m.dice.shuffle(&mut order_shown);
+    let places = |wanted: &[bool]| Answer::SeveralChoices {
+        indexes: (0_u32..)
+            .zip(order_shown)
+            .filter(|(_, at)| wanted.get(*at) == Some(&true))
+            .map(|(index, _)| index)
+            .collect(),
+    };
+    let shown = order_shown
+        .into_iter()
+        .filter_map(|at| Some((*fits.get(at)?, says(NAMES.get(at)?))))
+        .collect();
+    let turned: Vec<bool> = fits.iter().map(|fits| !fits).collect();
     Some(
-        Draft::new(json!({"task": "measure_kind", "measure": task_name, "data": data, "value": value.to_string()}))
-            .ask(m.say("ask").numbers("data", &data).word("measure", name).number("value", value))
-            .one_of_listed(vec![("middle-and-spread-mixed-up", says("kind-middle")), ("middle-and-spread-mixed-up", says("kind-spread")), ("measure-taken-as-count", says("kind-count"))], usize::from(!middle))
-            .hint(m.say("hint-middle"))
-            .hint(m.say("hint-spread"))
-            .step(m.say(step))
-            .step(m.say(if middle { "step-so-middle" } else { "step-so-spread" })),
+        Draft::new(json!({
+            "task": "measures_after_change", "data": data, "by": by,
+            "grows": if all_grow { "all" } else { "greatest" },
+            "asked": if asks_change { "change" } else { "stay" }
+        }))
+        .ask(
+            m.say(if all_grow { "ask-all" } else { "ask-greatest" })
+                .numbers("data", &data)
+                .count("by", by),
+        )
+        .ask(m.say(if asks_change {
+            "ask-change"
+        } else {
+            "ask-stay"
+        }))
+        .all_of(shown)
+        .hint(m.say("hint-middle"))
+        .hint(m.say("hint-spread"))
+        .step(m.say(if all_grow {
+            "step-all-center"
+        } else {
+            "step-one-center"
+        }))
+        .step(m.say(if all_grow {
+            "step-all-spread"
+        } else {
+            "step-one-spread"
+        }))
+        .misconception("measures-turned-round", places(&turned))
+        .misconception_unless_same(
+            "middle-and-spread-mixed-up",
+            places(&[true, true, false, false]),
+        )
+        .misconception_unless_same("all-measures-taken-alike", places(&[true; 4])),
     )
 }
 

@@ -8,8 +8,8 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-equal-expressions", 1, rewrite),
-    Generator::new("g6-equivalent-test", 1, always_equal),
+    Generator::new("g6-equal-expressions", 2, rewrite),
+    Generator::new("g6-equivalent-test", 2, always_equal),
 ];
 
 fn rewrite(m: &mut Make) -> Option<Draft> {
@@ -167,10 +167,21 @@ fn always_equal(m: &mut Make) -> Option<Draft> {
     let l = letter;
     let (a, b) = (m.dice.from(2..=9), m.dice.from(2..=9));
     keep(a != b)?;
-    let kind = m.dice.from(m.level.pick(1..=4, 1..=6, 3..=8));
+    // Always equal, never, or for one number only: each as likely.
+    let kind = match m.dice.from(0..=2) {
+        0 => m
+            .dice
+            .pick(m.level.pick(&[1, 3][..], &[1, 3, 5][..], &[1, 3, 7][..])),
+        1 => m
+            .dice
+            .pick(m.level.pick(&[2][..], &[2, 8][..], &[8, 9][..])),
+        _ => m
+            .dice
+            .pick(m.level.pick(&[4][..], &[4, 6][..], &[6, 10][..])),
+    };
     let ax = || side_by_side([num(a), var(l)]);
     // Left, right, both as text.
-    let (left, right, lt, rt) = match kind {
+    let (left, right_side, lt, rt) = match kind {
         1 => (
             side_by_side([num(a), group(sum([var(l), num(b)]))]),
             sum([ax(), num(a * b)]),
@@ -213,6 +224,20 @@ fn always_equal(m: &mut Make) -> Option<Draft> {
             format!("{a}*{l}+{b}*{l}+{a}"),
             format!("{}*{l}+{a}", a + b),
         ),
+        // Never equal: the numbers alone differ.
+        9 => (
+            sum([ax(), side_by_side([num(b), var(l)]), num(a)]),
+            sum([side_by_side([num(a + b), var(l)]), num(a + b)]),
+            format!("{a}*{l}+{b}*{l}+{a}"),
+            format!("{}*{l}+{}", a + b, a + b),
+        ),
+        // Equal for one number only.
+        10 => (
+            sum([ax(), num(a * b)]),
+            sum([side_by_side([num(a + 1), var(l)]), num(a * b - b)]),
+            format!("{a}*{l}+{}", a * b),
+            format!("{}*{l}+{}", a + 1, a * b - b),
+        ),
         _ => (
             side_by_side([num(a), group(sum([side_by_side([num(b), var(l)]), num(1)]))]),
             sum([side_by_side([num(a * b), var(l)]), num(1)]),
@@ -220,30 +245,33 @@ fn always_equal(m: &mut Make) -> Option<Draft> {
             format!("{}*{l}+1", a * b),
         ),
     };
-    let yes = matches!(kind, 1 | 3 | 5 | 7);
+    let right = match kind {
+        1 | 3 | 5 | 7 => 0,
+        2 | 8 | 9 => 1,
+        _ => 2,
+    };
     let v = m.dice.from(2..=9);
+    let codes = match right {
+        0 => ["", "thought-not-equal", "thought-not-equal"],
+        1 => ["thought-always-equal", "", "thought-equal-for-some"],
+        _ => ["one-value-is-enough", "value-not-found", ""],
+    };
+    let choices = ["equal-always", "equal-never", "equal-sometimes"];
     Some(
         Draft::new(json!({"task": "always_equal", "left": lt, "right": rt}))
             .ask(
                 m.say("ask")
                     .math("left", left.clone())
-                    .math("right", right.clone()),
+                    .math("right", right_side.clone()),
             )
-            .one_of_listed(
-                vec![
-                    ("thought-always-equal", says("equal-always")),
-                    ("thought-not-equal", says("equal-not")),
-                    ("one-value-is-enough", says("equal-one-value")),
-                ],
-                usize::from(!yes),
-            )
+            .one_of_listed(codes.into_iter().zip(choices.map(says)).collect(), right)
             .hint(m.say("hint-try").math("letter", var(l)).count("value", v))
             .hint(m.say("hint-rewrite"))
             .step(m.say(match kind {
                 1 | 2 | 8 => "step-brackets",
-                3 | 4 | 5 | 7 => "step-like",
+                3 | 4 | 5 | 7 | 9 | 10 => "step-like",
                 _ => "step-turned",
             }))
-            .step(m.say(if yes { "step-yes" } else { "step-no" })),
+            .step(m.say(*["step-yes", "step-never", "step-sometimes"].get(right)?)),
     )
 }

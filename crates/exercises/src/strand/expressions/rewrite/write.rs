@@ -6,12 +6,13 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-write-expressions", 1, write),
-    Generator::new("g6-expression-parts", 1, parts),
-    Generator::new("g6-variables-in-stories", 1, stories),
+    Generator::new("g6-write-expressions", 2, write),
+    Generator::new("g6-expression-parts", 2, parts),
+    Generator::new("g6-variables-in-stories", 2, stories),
 ];
 
-pub(super) const LETTERS: [&str; 6] = ["n", "x", "y", "k", "p", "w"];
+/// No y, e, o or u: they are words in Spanish.
+pub(super) const LETTERS: [&str; 6] = ["n", "x", "k", "p", "t", "w"];
 
 fn write(m: &mut Make) -> Option<Draft> {
     let letter = m.dice.pick(&LETTERS);
@@ -118,13 +119,13 @@ fn pretty(text: &str) -> String {
 }
 
 fn parts(m: &mut Make) -> Option<Draft> {
-    let (x, y) = m.dice.pick(&[("x", "y"), ("a", "b"), ("n", "m")]);
+    let (x, y) = m.dice.pick(&[("x", "z"), ("c", "d"), ("n", "m")]);
     let (a, b, c) = (
         m.dice.from(2..=12),
         m.dice.from(2..=12),
-        m.dice.from(13..=30),
+        m.dice.from(2..=12),
     );
-    keep(a != b)?;
+    keep(a != b && a != c && b != c)?;
     let (ax, by) = (
         side_by_side([num(a), var(x)]),
         side_by_side([num(b), var(y)]),

@@ -1,0 +1,247 @@
+//! Other kinds of question about the same task: whose answer is right, and which estimate
+//! is closest. Any exercise with a number as its answer can be asked so at stretch.
+
+use super::answers::choice;
+use super::draft::Draft;
+use crate::answer::{Answer, Choice, Entry};
+use crate::decimal::Dec;
+use crate::dice::Dice;
+use crate::expr::{Expr, frac, measure, mixed, negative, num};
+use crate::say::Say;
+use num_rational::Ratio;
+use serde_json::json;
+
+/// The draft asked in another way, if the dice say so and its answer allows it.
+#[must_use]
+pub fn asked_otherwise(draft: Draft, dice: &mut Dice) -> Draft {
+    match dice.from(0..=9) {
+        0 | 1 => who_is_right(draft, dice),
+        2 => which_estimate(draft, dice),
+        _ => draft,
+    }
+}
+
+/// Two children give answers: one is right, or neither is.
+fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
+    let Some((entry, key)) = &draft.answer else {
+        return draft;
+    };
+    let mut wrong: Vec<&Answer> = draft
+        .misconceptions
+        .iter()
+        .map(|(_, answer)| answer)
+        .collect();
+    dice.shuffle(&mut wrong);
+    let (right, said) = match (dice.from(0..=2), wrong.as_slice()) {
+        (0, [first, ..]) => (0, [key, *first]),
+        (1, [first, ..]) => (1, [*first, key]),
+        (2, [first, second, ..]) => (2, [*first, *second]),
+        _ => return draft,
+    };
+    let shown: Option<Vec<(Expr, String)>> =
+        said.iter().map(|answer| as_shown(entry, answer)).collect();
+    let Some([(one, one_text), (two, two_text)]) = shown.as_deref() else {
+        return draft;
+    };
+    let (first, second) = dice.two_names();
+    draft.prompt.push(
+        Say::new("who-says")
+            .text("first", first)
+            .text("second", second)
+            .math("one", one.clone())
+            .math("two", two.clone())
+            .into(),
+    );
+    draft.statement = json!({
+        "task": "who_is_right", "inner": draft.statement, "names": [first, second],
+        "says": [one_text, two_text],
+    });
+    let name = |name: &'static str| Choice {
+        shows: Say::new("who-name").text("name", name).into(),
+    };
+    let choices = vec![
+        name(first),
+        name(second),
+        Choice {
+            shows: Say::new("who-neither").into(),
+        },
+    ];
+    let code = |at: u32| match (right, at) {
+        (2, _) => "took-wrong-answer-as-right",
+        (_, 2) => "took-right-answer-as-wrong",
+        _ => "took-wrong-answer-as-right",
+    };
+    draft.misconceptions = (0..3)
+        .filter(|at| *at != right)
+        .map(|at| (code(at), choice(at)))
+        .collect();
+    draft.form = crate::FormRule::AnyEqual;
+    draft.hints.insert(0, vec![Say::new("who-hint").into()]);
+    draft.answer = Some((Entry::OneChoice { choices }, choice(right)));
+    draft
+}
+
+/// A typed number as it is shown, with its unit, and as text.
+fn as_shown(entry: &Entry, answer: &Answer) -> Option<(Expr, String)> {
+    let unit = match entry {
+        Entry::WholeNumber { unit, .. }
+        | Entry::Decimal { unit, .. }
+        | Entry::Fraction { unit, .. }
+        | Entry::Mixed { unit, .. } => unit.as_ref(),
+        Entry::Money | Entry::Angle { turned: false } => None,
+        _ => return None,
+    };
+    let (expr, text) = match answer {
+        Answer::WholeNumber { value } => (num(value), value.to_string()),
+        Answer::Decimal { text } => (num(text), text.clone()),
+        Answer::Fraction { top, bottom } if *top >= 0 => {
+            (frac(*top, *bottom), format!("{top}/{bottom}"))
+        }
+        Answer::Mixed {
+            negative: minus,
+            whole,
+            top,
+            bottom,
+        } => {
+            let (size, text) = match (*whole, *top) {
+                (whole, 0) => (num(whole), whole.to_string()),
+                (0, top) => (frac(top, *bottom), format!("{top}/{bottom}")),
+                (whole, top) => (
+                    mixed(whole, top, *bottom),
+                    format!("{whole} {top}/{bottom}"),
+                ),
+            };
+            if *minus {
+                (negative(size), format!("-{text}"))
+            } else {
+                (size, text)
+            }
+        }
+        Answer::Money { hundredths } => (
+            Expr::Money {
+                hundredths: *hundredths,
+            },
+            Dec::new(*hundredths, 2).to_string(),
+        ),
+        Answer::Angle { degrees, .. } => (crate::expr::degrees(num(degrees)), degrees.to_string()),
+        _ => return None,
+    };
+    match unit {
+        None => Some((expr, text)),
+        Some(unit) => match &unit.id {
+            std::borrow::Cow::Borrowed(id) if unit.args.is_empty() => {
+                Some((measure(expr, id), text))
+            }
+            _ => None,
+        },
+    }
+}
+
+/// The tasks whose results are estimated: those of written computation.
+const COMPUTED: [&str; 6] = [
+    "add",
+    "subtract",
+    "multiply",
+    "divide",
+    "times_power",
+    "divide_by_power",
+];
+
+/// Three estimates, each ten times another: the closest is found without computing.
+fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
+    let Some((_, key)) = &draft.answer else {
+        return draft;
+    };
+    let value = match key {
+        Answer::WholeNumber { value } => Dec::new(*value, 0),
+        Answer::Decimal { text } => match read_decimal(text) {
+            Some(value) => value,
+            None => return draft,
+        },
+        _ => return draft,
+    };
+    let task = draft.statement.get("task").and_then(|task| task.as_str());
+    if !task.is_some_and(|task| COMPUTED.contains(&task)) {
+        return draft;
+    }
+    let Some(about) = rounded(value) else {
+        return draft;
+    };
+    // The right one is as often the smallest, the middle and the largest of the three.
+    let at = dice.from(0..=2) as u32;
+    let estimates: Option<Vec<Dec>> = (0..3)
+        .map(|k: i64| {
+            let power = k - i64::from(at);
+            let factor = Ratio::from(10_i64.pow(power.unsigned_abs() as u32));
+            Dec::exact(if power < 0 {
+                about.ratio() / factor
+            } else {
+                about.ratio() * factor
+            })
+        })
+        .collect();
+    let Some(estimates) = estimates else {
+        return draft;
+    };
+    let choices = estimates
+        .iter()
+        .map(|estimate| Choice {
+            shows: num(estimate).into(),
+        })
+        .collect();
+    draft
+        .prompt
+        .retain(|block| !matches!(block, crate::Block::Say { say } if say.id == "common-work-out"));
+    draft.prompt.insert(0, Say::new("estimate-ask").into());
+    draft.statement = json!({
+        "task": "closest_estimate", "inner": draft.statement,
+        "choices": estimates.iter().map(ToString::to_string).collect::<Vec<_>>(),
+    });
+    draft.misconceptions = (0..3)
+        .filter(|k| *k != at)
+        .map(|k| {
+            (
+                if k < at {
+                    "estimate-too-small"
+                } else {
+                    "estimate-too-large"
+                },
+                choice(k),
+            )
+        })
+        .collect();
+    draft.hints = vec![
+        vec![Say::new("estimate-hint-round").into()],
+        vec![Say::new("estimate-hint-size").into()],
+    ];
+    draft.steps = vec![
+        vec![Say::new("estimate-hint-round").into()],
+        vec![Say::new("estimate-step").math("about", num(about)).into()],
+    ];
+    draft.form = crate::FormRule::AnyEqual;
+    draft.answer = Some((Entry::OneChoice { choices }, choice(at)));
+    draft
+}
+
+/// A number with its first digit only; `None` for a number less than 2 or with one digit.
+fn rounded(value: Dec) -> Option<Dec> {
+    let size = value.ratio();
+    let mut unit = Ratio::new(1, 10);
+    if size < Ratio::from(2) {
+        return None;
+    }
+    while unit * 10 <= size {
+        unit *= 10;
+    }
+    let digit = (size / unit).round();
+    let about = Dec::exact(digit * unit)?;
+    (about.ratio() != size).then_some(about)
+}
+
+fn read_decimal(text: &str) -> Option<Dec> {
+    let places = text.split_once('.').map_or(0, |(_, places)| places.len());
+    Some(Dec::new(
+        text.replace('.', "").parse().ok()?,
+        u32::try_from(places).ok()?,
+    ))
+}
