@@ -6,7 +6,7 @@ use crate::Durability;
 use rusqlite::params;
 use std::path::{Path, PathBuf};
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
-use surefoot_exchange::PracticeRules;
+use surefoot_record::PracticeRules;
 
 const CLASS: &str = "abcdefghijklmnopqrstuvwxyz";
 const WORDS: &str = "seven quiet rivers";
