@@ -265,6 +265,8 @@ fn money_stories(m: &mut Make) -> Option<Draft> {
     let name = m.dice.name();
     let kind = m.dice.from(m.level.pick(1..=2, 1..=3, 2..=3));
     keep(a != b && (a % 100 != 0) && (b % 100 != 0))?;
+    // The estimate of the hint is not the answer.
+    keep((a + 50) / 100 * 100 + (b + 50) / 100 * 100 != a + b)?;
     Some(match kind {
         1 => Draft::new(json!({"task": "add", "numbers": [text(a), text(b)]}))
             .ask(
