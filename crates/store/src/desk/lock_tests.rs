@@ -69,7 +69,7 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
         .unwrap(),
         pack_version: 0,
         pack_stamp: String::new(),
-        practice: PracticeRules::default(),
+        practice: PracticeRules::USUAL,
     })
     .unwrap();
     for (number, (name, token)) in (1..).zip(NAMES.into_iter().zip(TOKENS)) {
