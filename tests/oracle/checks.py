@@ -8,6 +8,8 @@ passed = failed = 0
 def check(what, holds, detail=""):
     """Counts one check. Prints it if it fails, up to SHOWN of them."""
     global passed, failed
+    if not isinstance(what, str):
+        raise TypeError("the words come first")
     if holds:
         passed += 1
         return

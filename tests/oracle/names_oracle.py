@@ -20,6 +20,8 @@ import unicodedata
 import urllib.error
 import urllib.request
 
+from checks import check, ended
+
 TOP = pathlib.Path(__file__).resolve().parents[2]
 SUREFOOT = pathlib.Path(os.environ.get("SUREFOOT", TOP / "target/debug/surefoot"))
 BRIDGE = SUREFOOT.with_name("surefoot-bridge")
@@ -39,16 +41,6 @@ RIGHT_TO_LEFT = {"Arabic", "Hebrew"}
 # No font has a sign for a code point that is not a character.
 NO_SIGN = "Ana\U0010FFFE"
 BIDI = dict.fromkeys(map(ord, "\u200e\u200f\u061c\u202a\u202b\u202c\u202d\u202e\u2066\u2067\u2068\u2069"))
-passed = failed = 0
-
-
-def check(holds, what):
-    global passed, failed
-    if holds:
-        passed += 1
-    else:
-        failed += 1
-        print("FAILED", what)
 
 
 def run(*args):
@@ -127,50 +119,50 @@ def look(bridge, folder):
                  "weekdays": [1, 2, 3, 4, 5], "closures": []},
         "grades": [4], "rotation_days": 10, "concepts_a_day": 6}})
     told = bridge.call("without_font", **{"class": made["id"]})
-    check([one["words"] for one in told] == [NO_SIGN], f"signs without a font are told: {told}")
+    check(f"signs without a font are told: {told}", [one["words"] for one in told] == [NO_SIGN])
     options = {"language": "en", "paper": "letter", "roomy": True}
     printed = bridge.call("print", **{
         "class": made["id"], "report": "slips", "values": {"with_names": True}, "options": options})
-    check(printed["file_name"] == "room-5--invented-join-slips.pdf", printed["file_name"])
+    check(printed["file_name"], printed["file_name"] == "room-5--invented-join-slips.pdf")
     pdf = bridge.saves / printed["file_name"]
     if keep := os.environ.get("KEEP_PDF"):
         pathlib.Path(keep).write_bytes(pdf.read_bytes())
     text = plain(run("pdftotext", "-layout", str(pdf), "-").decode())
     raw = plain(run("pdftotext", "-raw", str(pdf), "-").decode())
     fonts = run("pdffonts", str(pdf)).decode().splitlines()[2:]
-    check(all(" yes yes yes " in line for line in fonts), f"fonts are embedded: {fonts}")
+    check(f"fonts are embedded: {fonts}", all(" yes yes yes " in line for line in fonts))
     words = words_of(pdf)
     for script, of in NAMES.items():
         for name in of:
-            check(name in text, f"{script}: {name} is in the text")
+            check(f"{script}: {name} is in the text", name in text)
             for part in name.split():
-                check(part in raw, f"{script}: {part} is in the text as it is drawn")
+                check(f"{script}: {part} is in the text as it is drawn", part in raw)
                 # The list of boxes has letters as they are drawn, from left to right.
                 seen = part[::-1] if script in RIGHT_TO_LEFT else part
                 at = next(((page, box) for page, box, word in words if word == seen), None)
-                check(at is not None, f"{script}: {part} is a word of the page")
+                check(f"{script}: {part} is a word of the page", at is not None)
                 if at is None:
                     continue
                 page, box = at
                 rows = grey(pdf, page, box, folder)
                 ink = sum(value < 128 for row in rows for value in row)
-                check(ink > 40, f"{script}: {part} has ink: {ink}")
+                check(f"{script}: {part} has ink: {ink}", ink > 40)
                 count = blots(rows)
                 if script in ("Vietnamese", "Cyrillic", "Greek", "Latin", "Hebrew"):
                     letters = len(part)
-                    check(letters // 2 <= count <= letters + 1, f"{script}: {part} has {count} blots")
+                    check(f"{script}: {part} has {count} blots", letters // 2 <= count <= letters + 1)
                 if script == "Arabic":
                     # Joined letters make fewer blots than letters.
-                    check(count < len(part), f"{script}: {part} is joined: {count} blots")
+                    check(f"{script}: {part} is joined: {count} blots", count < len(part))
                 if script == "Devanagari":
                     # A line at the top joins the whole word.
-                    check(count <= 3, f"{script}: {part} has its line: {count} blots")
+                    check(f"{script}: {part} has its line: {count} blots", count <= 3)
     one = bridge.call("print", **{
         "class": made["id"], "report": "slips", "values": {"with_names": True, "seat": 3},
         "options": options})
     alone = plain(run("pdftotext", str(bridge.saves / one["file_name"]), "-").decode())
-    check("Nguyễn Ánh" in alone and "Thảo" not in alone, "one slip is printed alone")
-    check(one["file_name"].endswith("join-slips-seat-3.pdf"), one["file_name"])
+    check("one slip is printed alone", "Nguyễn Ánh" in alone and "Thảo" not in alone)
+    check(one["file_name"], one["file_name"].endswith("join-slips-seat-3.pdf"))
 
 
 def main():
@@ -180,8 +172,7 @@ def main():
             look(bridge, folder)
         finally:
             bridge.stop()
-    print(f"{passed} passed, {failed} failed")
-    return 1 if failed or not passed else 0
+    return ended()
 
 
 if __name__ == "__main__":
