@@ -69,7 +69,13 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
         .unwrap(),
         pack_version: 0,
         pack_stamp: String::new(),
-        practice: PracticeRules::default(),
+        practice: PracticeRules {
+            minutes_least: 4,
+            minutes_most: 16,
+            evenings_least: 1,
+            evenings_most: 7,
+            test_on: None,
+        },
     })
     .unwrap();
     for (number, (name, token)) in (1..).zip(NAMES.into_iter().zip(TOKENS)) {
