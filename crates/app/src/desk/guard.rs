@@ -1,16 +1,14 @@
 //! Whether the desk is locked. The key of its sealed cells is here while it is not, and nowhere
 //! else but in open connections.
 
-use super::DeskDoor;
+use super::lock_view::DeskLock;
 use crate::context::clock::Moment;
-use crate::context::settings::World;
 use crate::context::waits::Waits;
-use crate::error::CallError;
 use crate::lock::lock;
+use std::path::Path;
 use std::sync::Mutex;
 use std::time::Duration;
 use surefoot_store::desk::{DataKey, key_facts};
-use surefoot_store::{DeskStore, StoreError};
 
 /// What is known of the lock.
 enum State {
@@ -28,7 +26,7 @@ enum State {
 }
 
 /// The state of the lock, and when the desk was last used.
-pub(super) struct Guard {
+struct Guard {
     state: State,
     used: Moment,
 }
@@ -49,26 +47,14 @@ impl Guarded {
             waits: Mutex::new(Waits::new(now)),
         }
     }
-}
 
-/// The lock of the desk, as the screens show it.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(crate) struct LockState {
-    pub(crate) has_lock: bool,
-    pub(crate) locked: bool,
-    pub(crate) idle_minutes: Option<u32>,
-}
-
-impl DeskDoor {
-    /// The lock of the person's own desk. Locks it first if it was not used for the time that
-    /// the teacher chose.
-    pub(crate) fn lock_state(&self) -> LockState {
-        let now = self.context.moment();
-        let mut guard = lock(&self.guarded.guard);
+    /// The lock of the desk at `path`.
+    pub(super) fn state(&self, path: &Path) -> DeskLock {
+        let mut guard = lock(&self.guard);
         if let State::Unknown = guard.state {
             // Without a file or with a damaged one there is nothing to lock. A desk with a
             // lock stays closed all the same, because its key is missing.
-            if let Ok(facts) = key_facts(&self.context.paths.world(World::Own).desk()) {
+            if let Ok(facts) = key_facts(path) {
                 guard.state = match facts.lock {
                     None => State::NoLock,
                     Some(found) => State::Locked {
@@ -77,103 +63,68 @@ impl DeskDoor {
                 };
             }
         }
-        let idle = now.since(guard.used);
-        let over = match &guard.state {
+        let (has_lock, locked, idle_minutes) = match &guard.state {
+            State::Unknown | State::NoLock => (false, false, None),
+            State::Locked { idle_minutes } => (true, true, *idle_minutes),
+            State::Unlocked { idle_minutes, .. } => (true, false, *idle_minutes),
+        };
+        DeskLock {
+            has_lock,
+            locked,
+            idle_minutes,
+        }
+    }
+
+    /// Whether the desk is unlocked and was not used for the time that the teacher chose.
+    pub(super) fn is_idle(&self, now: Moment) -> bool {
+        let guard = lock(&self.guard);
+        match &guard.state {
             State::Unlocked {
                 idle_minutes: Some(minutes),
                 ..
-            } => idle >= Duration::from_secs(u64::from(*minutes) * 60),
+            } => now.since(guard.used) >= Duration::from_secs(u64::from(*minutes) * 60),
             _ => false,
-        };
-        if over {
-            drop(guard);
-            self.lock_now();
-            guard = lock(&self.guarded.guard);
         }
-        match &guard.state {
-            State::Unknown | State::NoLock => LockState {
-                has_lock: false,
-                locked: false,
-                idle_minutes: None,
-            },
-            State::Locked { idle_minutes } => LockState {
-                has_lock: true,
-                locked: true,
-                idle_minutes: *idle_minutes,
-            },
-            State::Unlocked { idle_minutes, .. } => LockState {
-                has_lock: true,
-                locked: false,
-                idle_minutes: *idle_minutes,
-            },
-        }
-    }
-
-    /// Refuses while the desk is locked. The sample class has no lock.
-    pub(crate) fn refuse_locked(&self) -> Result<(), CallError> {
-        if self.context.world() == World::Own && self.lock_state().locked {
-            return Err(CallError::DeskLocked);
-        }
-        Ok(())
     }
 
     /// Notes that the desk is used now.
-    pub(crate) fn note_use(&self) {
-        lock(&self.guarded.guard).used = self.context.moment();
+    pub(super) fn note_use(&self, now: Moment) {
+        lock(&self.guard).used = now;
     }
 
-    /// Locks the desk if it has a lock: clears its key and closes it. An import that runs has a
-    /// key of its own and finishes.
-    pub(crate) fn lock_now(&self) {
-        {
-            let mut guard = lock(&self.guarded.guard);
-            let State::Unlocked { idle_minutes, .. } = guard.state else {
-                return;
-            };
-            guard.state = State::Locked { idle_minutes };
-        }
-        // The guard is free meanwhile, because opening a desk asks it for the key. A call that
-        // still runs closes the desk when it ends.
-        let path = self.context.paths.world(World::Own).desk();
-        let _ = self.stores.while_closed(&path, || Ok(()));
+    /// Clears the key. Returns whether there was one.
+    pub(super) fn clear_key(&self) -> bool {
+        let mut guard = lock(&self.guard);
+        let State::Unlocked { idle_minutes, .. } = guard.state else {
+            return false;
+        };
+        guard.state = State::Locked { idle_minutes };
+        true
     }
 
-    /// Keeps the key of the desk in memory until it is locked.
-    pub(crate) fn keep_key(&self, key: DataKey, idle_minutes: Option<u32>) {
-        let mut guard = lock(&self.guarded.guard);
+    /// Keeps the key in memory until it is cleared.
+    pub(super) fn keep_key(&self, key: DataKey, idle_minutes: Option<u32>, now: Moment) {
+        let mut guard = lock(&self.guard);
         guard.state = State::Unlocked { key, idle_minutes };
-        guard.used = self.context.moment();
+        guard.used = now;
     }
 
-    /// Looks at the file of the desk again after it was replaced. Its key stays in memory if it
-    /// is the key of the new file too.
-    pub(crate) fn look_again(&self) {
-        let path = self.context.paths.world(World::Own).desk();
-        let found = key_facts(&path).ok().map(|facts| facts.number);
-        let mut guard = lock(&self.guarded.guard);
-        match &guard.state {
-            State::Unlocked { key, .. } if Some(key.number()) == found => {}
-            _ => guard.state = State::Unknown,
-        }
-    }
-
-    /// The key of the desk, if it has a lock and is unlocked.
-    pub(super) fn key_in_memory(&self) -> Option<DataKey> {
-        match &lock(&self.guarded.guard).state {
-            State::Unlocked { key, .. } if self.context.world() == World::Own => Some(key.clone()),
+    /// The key, if it is in memory.
+    pub(super) fn key(&self) -> Option<DataKey> {
+        match &lock(&self.guard).state {
+            State::Unlocked { key, .. } => Some(key.clone()),
             _ => None,
         }
     }
 
-    /// Gives an opened desk its key.
-    ///
-    /// # Errors
-    /// [`CallError::DeskLocked`] while it is locked.
-    pub(crate) fn give_key(&self, desk: &DeskStore) -> Result<(), CallError> {
-        if desk.lock()?.is_none() {
-            return Ok(());
+    /// Forgets what is known, after the desk at `path` was replaced. The key stays in memory if
+    /// it is the key of the new desk too.
+    pub(super) fn look_again(&self, path: &Path) {
+        let found = key_facts(path).ok().map(|facts| facts.number);
+        let mut guard = lock(&self.guard);
+        match &guard.state {
+            State::Unlocked { key, .. } if Some(key.number()) == found => {}
+            _ => guard.state = State::Unknown,
         }
-        let key = self.key_in_memory().ok_or(StoreError::Locked)?;
-        Ok(desk.use_key(key)?)
     }
 }

@@ -10,6 +10,7 @@ pub mod entry;
 pub mod groups;
 pub mod guard;
 pub mod imports;
+pub mod lock_view;
 pub mod own;
 pub mod print;
 pub mod removal;
@@ -27,15 +28,19 @@ use crate::context::copies::StoreName;
 use crate::context::file_dialogs::FileSource;
 use crate::context::folder::make_file;
 use crate::context::open_stores::OpenStores;
+use crate::context::settings::World;
 use crate::error::CallError;
 use crate::lock::lock;
 use guard::Guarded;
+use lock_view::DeskLock;
 use removed::Removals;
 use serde::{Deserialize, Serialize};
+use std::path::PathBuf;
 use std::sync::{Arc, Mutex};
 use surefoot_desk::ClassSummary;
 use surefoot_desk::OpenClass;
 use surefoot_store::DeskStore;
+use surefoot_store::desk::DataKey;
 use ts_rs::TS;
 
 /// A class by id.
@@ -109,6 +114,72 @@ impl DeskDoor {
             Ok(desk)
         };
         self.stores.with(&path, open, |desk| work(desk))
+    }
+
+    /// The path of the desk that can have a lock: the person's own.
+    fn lockable_desk(&self) -> PathBuf {
+        self.context.paths.world(World::Own).desk()
+    }
+
+    /// The lock of the person's own desk. Locks it first if it was not used for the time that
+    /// the teacher chose.
+    pub(crate) fn lock_state(&self) -> DeskLock {
+        if self.guarded.is_idle(self.context.moment()) {
+            self.lock_now();
+        }
+        self.guarded.state(&self.lockable_desk())
+    }
+
+    /// Refuses while the desk is locked. The sample class has no lock.
+    pub(crate) fn refuse_locked(&self) -> Result<(), CallError> {
+        if self.context.world() == World::Own && self.lock_state().locked {
+            return Err(CallError::DeskLocked);
+        }
+        Ok(())
+    }
+
+    /// Notes that the desk is used now.
+    pub(crate) fn note_use(&self) {
+        self.guarded.note_use(self.context.moment());
+    }
+
+    /// Locks the desk if it has a lock: clears its key and closes it. An import that runs has a
+    /// key of its own and finishes.
+    pub(crate) fn lock_now(&self) {
+        if self.guarded.clear_key() {
+            // A call that still runs closes the desk when it ends.
+            let _ = self.stores.while_closed(&self.lockable_desk(), || Ok(()));
+        }
+    }
+
+    /// Keeps the key of the desk in memory until it is locked.
+    pub(crate) fn keep_key(&self, key: DataKey, idle_minutes: Option<u32>) {
+        (self.guarded).keep_key(key, idle_minutes, self.context.moment());
+    }
+
+    /// Looks at the file of the desk again after it was replaced.
+    pub(crate) fn look_again(&self) {
+        self.guarded.look_again(&self.lockable_desk());
+    }
+
+    /// The key of the open desk, if it has a lock.
+    fn key_in_memory(&self) -> Option<DataKey> {
+        match self.context.world() {
+            World::Own => self.guarded.key(),
+            World::Sample => None,
+        }
+    }
+
+    /// Gives an opened desk its key.
+    ///
+    /// # Errors
+    /// [`CallError::DeskLocked`] while it is locked.
+    pub(crate) fn give_key(&self, desk: &DeskStore) -> Result<(), CallError> {
+        if desk.lock()?.is_none() {
+            return Ok(());
+        }
+        let key = self.key_in_memory().ok_or(CallError::DeskLocked)?;
+        Ok(desk.use_key(key)?)
     }
 
     fn with_class<T>(

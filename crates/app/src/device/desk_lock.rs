@@ -5,6 +5,7 @@ use super::restore::Restored;
 use crate::context::copies::StoreName;
 use crate::context::erase::replace_desk;
 use crate::context::values::Nothing;
+use crate::desk::lock_view::DeskLock;
 use crate::error::CallError;
 use crate::lock::lock;
 use crate::student::pin::Unlocked;
@@ -19,17 +20,6 @@ pub const IDLE_MINUTES: [u32; 4] = [5, 10, 15, 30];
 
 /// The name of the desk among the waits after wrong passphrases.
 const WAITS: &str = "desk";
-
-/// The lock of the desk.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct DeskLock {
-    /// Whether the desk has a lock.
-    pub has_lock: bool,
-    /// Whether it is locked now.
-    pub locked: bool,
-    /// The minutes without use after which it locks itself; `None`: never.
-    pub idle_minutes: Option<u32>,
-}
 
 /// A typed passphrase of the desk.
 #[derive(Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
@@ -65,12 +55,7 @@ enum Typed {
 impl DeviceDoor {
     /// The lock of the desk.
     pub fn desk_lock(&self, _: Nothing) -> Result<DeskLock, CallError> {
-        let state = self.desk.lock_state();
-        Ok(DeskLock {
-            has_lock: state.has_lock,
-            locked: state.locked,
-            idle_minutes: state.idle_minutes,
-        })
+        Ok(self.desk.lock_state())
     }
 
     /// Unlocks the desk with its passphrase.

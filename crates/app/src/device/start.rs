@@ -1,10 +1,10 @@
 //! What the screens show when the program opens, and the settings of the device.
 
 use super::DeviceDoor;
-use super::desk_lock::DeskLock;
 use crate::context::copies::{StoreName, StoredCopy, check_store};
 use crate::context::settings::{DeviceSettings, World};
 use crate::context::values::Nothing;
+use crate::desk::lock_view::DeskLock;
 use crate::desk::removed::Removed;
 use crate::error::CallError;
 use chrono::NaiveDate;
@@ -145,7 +145,7 @@ impl DeviceDoor {
                 Ok(()) => self.desk.removed(),
                 Err(_) => Vec::new(),
             },
-            desk_lock: self.desk_lock(Nothing {})?,
+            desk_lock: self.desk.lock_state(),
             shares: self.context.dialogs.shares(),
             settings: self.context.settings(),
         })

@@ -6,6 +6,7 @@ mod changes;
 mod classes;
 mod groups;
 mod imports;
+mod kept_key;
 mod lock;
 #[cfg(test)]
 #[expect(clippy::disallowed_methods, reason = "reads files that it made")]
@@ -25,7 +26,8 @@ pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow};
-pub use lock::{KeptKey, KeyFacts, LockRow, key_facts};
+pub use kept_key::{KeptKey, LockRow};
+pub use lock::{KeyFacts, key_facts};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};
@@ -52,7 +54,7 @@ impl StoreKind for DeskKind {
     type State = OnceCell<DataKey>;
 
     fn fill(new: &Connection) -> Result<(), StoreError> {
-        lock::first_key(new)
+        kept_key::first_key(new)
     }
 }
 
