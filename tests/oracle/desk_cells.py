@@ -69,10 +69,9 @@ def data_key(store, passphrase=None):
 
 
 def names(store):
-    """The names of a desk with one class, by seat."""
+    """The names of a desk with one class, by seat; None for a seat without one."""
     key = data_key(store)
-    rows = store.execute("SELECT class, number, name FROM seat WHERE name IS NOT NULL")
     return {
-        number: open_cell(key, cell, "seat", "name", of, number).decode()
-        for of, number, cell in rows
+        number: cell and open_cell(key, cell, "seat", "name", of, number).decode()
+        for of, number, cell in store.execute("SELECT class, number, name FROM seat")
     }
