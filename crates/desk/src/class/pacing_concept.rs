@@ -25,7 +25,7 @@ pub(super) enum Named {
 }
 
 /// The concepts of a class with the words that name them.
-pub(super) struct Concepts {
+pub(crate) struct Concepts {
     /// With every concept that the class can have.
     pub facts: Class,
     all: Vec<Known>,

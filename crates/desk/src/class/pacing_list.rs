@@ -31,12 +31,22 @@ pub fn read_pacing(
     day_first: Option<bool>,
     language: Language,
 ) -> Result<PacingList, DeskError> {
+    read_lines(class, &Concepts::of(class)?, text, day_first, language)
+}
+
+/// [`read_pacing`] with the concepts that a line can name.
+pub(crate) fn read_lines(
+    class: &OpenClass,
+    concepts: &Concepts,
+    text: &str,
+    day_first: Option<bool>,
+    language: Language,
+) -> Result<PacingList, DeskError> {
     let lines: Vec<&str> = (text.lines().map(str::trim))
         .filter(|line| !line.is_empty())
         .take(MOST_LINES)
         .collect();
     let calendar = Calendar::new(&class.facts.year, &lines, day_first)?;
-    let concepts = Concepts::of(class)?;
     let mut list = PacingList {
         found: Vec::new(),
         near: Vec::new(),

@@ -134,13 +134,13 @@ fn a_seat_or_concept_that_is_not_there_is_named() {
 
 #[test]
 fn an_observation_counts_as_a_result_and_can_be_taken_back() {
-    let desk = Desk::with_seats(4);
+    let desk = Desk::with_seats(8);
     let concept = desk.concept(0);
     for seat in 1..=4 {
         desk.rate(seat, DAY, &concept, 1);
     }
-    // With a result, shares are known from the start.
-    desk.rate_and_mark(1, DAY, &desk.concept(1), 1, false);
+    // With results of other concepts, shares are known from the start.
+    desk.mark_enough(1);
     let share = || {
         let board = board(
             &desk.store,

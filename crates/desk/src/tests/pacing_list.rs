@@ -3,6 +3,8 @@
 use super::{Desk, date};
 use crate::PacingTrouble;
 use crate::class::OpenClass;
+use crate::class::pacing_concept::Concepts;
+use crate::class::pacing_list::read_lines;
 use crate::{DeskError, balanced_rotation, open_class, read_pacing, set_first_lessons};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -140,13 +142,17 @@ proptest::proptest! {
     /// Every concept is found at most once, on a date of the year.
     #[test]
     fn changed_pacing_lists(changes in surefoot_test_support::any_changes()) {
-        thread_local!(static CLASS: OpenClass = Desk::with_seats(1).open());
-        let found = CLASS.with(|class| {
+        thread_local!(static CLASS: (OpenClass, Concepts) = {
+            let class = Desk::with_seats(1).open();
+            let concepts = Concepts::of(&class).unwrap();
+            (class, concepts)
+        });
+        let found = CLASS.with(|(class, concepts)| {
             let [one, other] = ["g4-round", "g4-add-large"]
                 .map(|concept| class.facts.name(concept, Language::first()).title);
             let text = format!("{one}\t2026-10-05\n\"{other}\", 10/6/2026\n\n2026-11-02\n{one}\n");
             let bytes = surefoot_test_support::changed(text.as_bytes(), &changes);
-            let read = read_pacing(class, &String::from_utf8_lossy(&bytes), None, Language::first()).unwrap();
+            let read = read_lines(class, concepts, &String::from_utf8_lossy(&bytes), None, Language::first()).unwrap();
             let all = read.found.len();
             let different: BTreeSet<_> = read.found.iter().map(|one| one.concept.id.clone()).collect();
             all == different.len() && read.found.iter().all(|one| class.facts.year.contains(one.date))
