@@ -10,7 +10,7 @@ use rusqlite::{Connection, Row, params};
 use std::fmt::Write as _;
 use zeroize::Zeroizing;
 
-/// Memory and passes of argon2id: twice those of the class signs, about a third of a second.
+/// Memory and passes of argon2id: twice those of the class signs, about half a second.
 const MEMORY_KIB: u32 = 128 * 1024;
 const PASSES: u32 = 3;
 
@@ -93,7 +93,7 @@ impl KeptKey {
         Self { key, row }
     }
 
-    /// Draws a data key that is kept under a passphrase. Takes about a third of a second and
+    /// Draws a data key that is kept under a passphrase. Takes about half a second and
     /// 128 MiB.
     pub fn locked(passphrase: &str, idle_minutes: Option<u32>) -> Result<Self, StoreError> {
         let key = DataKey::draw();

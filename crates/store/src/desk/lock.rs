@@ -67,8 +67,8 @@ impl DeskStore {
         Ok(key_row(&self.connection)?.lock())
     }
 
-    /// Returns the data key of a locked desk, or `None` for a wrong passphrase. Takes about a
-    /// third of a second and 128 MiB. Without a lock every passphrase gives the key.
+    /// Returns the data key of a locked desk, or `None` for a wrong passphrase. Takes about half a
+    /// second and 128 MiB. Without a lock every passphrase gives the key.
     pub fn key_by(&self, passphrase: &str) -> Result<Option<DataKey>, StoreError> {
         let row = key_row(&self.connection)?;
         let Some(stretch) = row.stretch else {
