@@ -119,7 +119,7 @@ impl Concepts {
 
     /// What the cells of a line name. A title counts more than a code, and a code more than a title
     /// that is only near.
-    pub fn named(&self, cells: &[String]) -> Named {
+    pub(super) fn named(&self, cells: &[String]) -> Named {
         let whole = cells.join(" ");
         let mut texts = vec![plain(&whole)];
         texts.extend(cells.iter().map(|cell| plain(cell)));
