@@ -30,7 +30,7 @@ const WORKED: Record<string, [hook: string, key: string, told: string]> = {
   ruler: [
     'tool-ruler-to-1',
     'Enter',
-    'A ruler. Each cm is in 10 equal parts. A bar goes from 0 to 5 and 1 mark.',
+    'A ruler. Each centimeter is in 10 equal parts. A bar goes from 0 to 5 and 1 mark.',
   ],
   timer: ['tool-timer-5', 'ArrowRight', 'Set to 10 minutes. You do not have to use it.'],
   clock: [
