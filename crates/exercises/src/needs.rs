@@ -79,10 +79,8 @@ impl Shown {
         match key {
             Answer::Fraction { .. } => shown.add(Need::Fraction),
             Answer::Mixed { .. } => shown.add(Need::Fraction),
-            Answer::Expression { text } | Answer::Equation { text } => {
-                if text.contains('(') {
-                    shown.add(Need::Parentheses);
-                }
+            Answer::Expression { text } | Answer::Equation { text } if text.contains('(') => {
+                shown.add(Need::Parentheses);
             }
             Answer::WholeNumber { value } if *value < 0 => shown.add(Need::Negative),
             _ => {}
@@ -257,10 +255,10 @@ impl Shown {
             Entry::NumberLinePoint { line } | Entry::NumberLineRay { line } => {
                 self.add_line(line.from.top());
             }
-            Entry::Expression { letters } | Entry::Equation { letters, .. } => {
-                if !letters.is_empty() {
-                    self.add(Need::Letter);
-                }
+            Entry::Expression { letters } | Entry::Equation { letters, .. }
+                if !letters.is_empty() =>
+            {
+                self.add(Need::Letter);
             }
             Entry::Coordinates { .. } => self.add(Need::Grid),
             Entry::Angle { turned: true } => self.add(Need::Protractor),

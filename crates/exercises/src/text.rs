@@ -359,10 +359,10 @@ fn line_number(item: &Item, at: num_rational::Ratio<i64>) -> Expr {
     let labelled = matches!(&item.entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
         |label| matches!(&label.label, Expr::Number { text } if text.contains('.')),
     ));
-    if labelled || shown.has(&[Need::Decimal]) {
-        if let Some(decimal) = super::decimal::Dec::exact(at) {
-            return num(decimal);
-        }
+    if (labelled || shown.has(&[Need::Decimal]))
+        && let Some(decimal) = super::decimal::Dec::exact(at)
+    {
+        return num(decimal);
     }
     rational(at, at < num_rational::Ratio::from(0))
 }

@@ -391,7 +391,7 @@ slips-letter = Carta
 slips-a4 = A4
 slips-names = Con nombres
 slips-one = Guardar este papel
-slips-one-of = Guardar el papel de { $name }
+slips-one-of = Guardar este papel de { $name }
 
 ## Assign
 assign-title = Asignar

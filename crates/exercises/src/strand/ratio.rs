@@ -300,14 +300,7 @@ fn percent_of(m: &mut Make) -> Option<Draft> {
     let value = Dec::exact(Ratio::new(p * n, 100))?;
     keep(
         p != 100
-            && value.places()
-                <= if story == 3 {
-                    1
-                } else if story == 1 {
-                    1
-                } else {
-                    0
-                }
+            && value.places() <= if matches!(story, 1 | 3) { 1 } else { 0 }
             && n != 100
             && value.units() != p,
     )?;

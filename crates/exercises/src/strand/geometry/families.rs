@@ -67,15 +67,18 @@ fn holds((_, own): (&str, &[&str]), property: &str) -> bool {
     property == "property-four-sides" || own.contains(&property)
 }
 
+/// Whether a choice fits a rule.
+type Fits<'a> = &'a dyn Fn(&str) -> bool;
+
 /// All choices that fit, in random order: the draft, and the answers of the choices that
 /// fit a wrong rule.
 fn chosen<'a>(
     draft: Draft,
     choices: &'a [&'static str],
     fits: impl Fn(&str) -> bool,
-) -> (Draft, impl Fn(&dyn Fn(&str) -> bool) -> Answer + 'a) {
+) -> (Draft, impl Fn(Fits<'_>) -> Answer + 'a) {
     let shown = choices.iter().map(|id| (fits(id), says(id))).collect();
-    (draft.all_of(shown), move |wrong: &dyn Fn(&str) -> bool| {
+    (draft.all_of(shown), move |wrong: Fits<'_>| {
         Answer::SeveralChoices {
             indexes: (0_u32..)
                 .zip(choices)

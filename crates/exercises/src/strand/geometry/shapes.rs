@@ -181,7 +181,7 @@ fn families(m: &mut Make) -> Option<Draft> {
         .hint(m.say("hint-rectangle"))
         .hint(m.say("hint-rhombus"))
         .step(m.say("step-quadrilateral"))
-        .step(m.say(*["step-belongs", "step-some", "step-not"].get(right)?)),
+        .step(m.say(["step-belongs", "step-some", "step-not"].get(right)?)),
     )
 }
 

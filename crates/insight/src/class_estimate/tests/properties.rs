@@ -55,9 +55,8 @@ proptest! {
             .collect();
         let plain = class_estimate(&of(&reports), SIZE.2 - 1);
         let other = class_estimate(&of(&turned), SIZE.2 - 1);
-        for i in 0..SIZE.0 {
-            for c in 0..SIZE.1 {
-                let (j, d) = (students[i], concepts[c]);
+        for (i, &j) in students.iter().enumerate() {
+            for (c, &d) in concepts.iter().enumerate() {
                 let (a, b) = (&plain.concepts[c], &other.concepts[d]);
                 prop_assert!((a.share - b.share).abs() < 1e-9, "{a:?} {b:?}");
                 prop_assert!((a.sd - b.sd).abs() < 1e-9, "{a:?} {b:?}");

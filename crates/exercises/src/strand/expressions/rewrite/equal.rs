@@ -272,6 +272,6 @@ fn always_equal(m: &mut Make) -> Option<Draft> {
                 3 | 4 | 5 | 7 | 9 | 10 => "step-like",
                 _ => "step-turned",
             }))
-            .step(m.say(*["step-yes", "step-never", "step-sometimes"].get(right)?)),
+            .step(m.say(["step-yes", "step-never", "step-sometimes"].get(right)?)),
     )
 }
