@@ -22,6 +22,14 @@ pub fn long() -> ProptestConfig {
     }
 }
 
+/// [`long`] with a part of the cases, one in `of`.
+pub fn fewer(of: u32) -> ProptestConfig {
+    ProptestConfig {
+        cases: (cases() / of).max(1),
+        ..long()
+    }
+}
+
 /// One change of some bytes.
 #[derive(Debug, Clone)]
 pub enum Change {

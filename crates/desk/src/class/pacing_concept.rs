@@ -201,6 +201,15 @@ fn likeness(text: &str, title: &str) -> f64 {
     } else {
         2.0 * shared as f64 / (one.len() + other.len()) as f64
     };
+    #[expect(clippy::cast_precision_loss, reason = "lengths of texts")]
+    let (short, long) = {
+        let (one, other) = (text.chars().count() as f64, title.chars().count() as f64);
+        (one.min(other), one.max(other))
+    };
+    // So much shorter or longer, a text cannot be alike; long ones would take long to compare.
+    if short < LEAST_ALIKE * long {
+        return by_words;
+    }
     strsim::normalized_damerau_levenshtein(text, title).max(by_words)
 }
 
