@@ -37,7 +37,12 @@ def attack(ground):
     genuine = {name: json.dumps(look) for name, look in looks(lacks, "other", 1).items()}
     need(lacks in genuine["board"], "the concept is not on the board")
     found = {name: json.dumps(look) for name, look in looks(lacks, CODE, 2).items()}
-    where = [name for name, look in found.items() if CODE in look or NAME in look]
+
+    def said(look):
+        return look.count(CODE) + look.count(NAME)
+
+    # An exercise of another concept of the day may have it by right.
+    where = [name for name, look in found.items() if said(look) > said(genuine[name])]
     if where:
         return got_through(f'"{NAME}" is said of {lacks}: {", ".join(where)}')
     return stopped(f"{len(found)} looks say nothing of it for {lacks}")
