@@ -9,7 +9,7 @@ pub(crate) struct Glyph {
     pub advance: f32,
     pub right: f32,
     pub up: f32,
-    /// The bytes of the text that it stands for.
+    /// The bytes of the text that the glyph draws.
     pub text: Range<usize>,
 }
 

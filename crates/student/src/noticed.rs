@@ -1,5 +1,5 @@
-//! When a recognised misconception is told and counted. A wrong choice or a wrong sign may be
-//! a slip of the finger, so it says something only when it comes again in another exercise.
+//! Decides when the feedback names a misconception and the hand-in counts it. A wrong choice or
+//! sign may be a slip of the finger, so it counts only when it comes again in another exercise.
 
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_exercises::Response;

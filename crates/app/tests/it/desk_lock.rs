@@ -394,8 +394,8 @@ fn a_backup_is_the_way_back_and_the_locked_desk_stays() {
     assert!(done.start.desk_lock.locked && done.start.classes.is_empty());
     assert_eq!(unlock(&desk, WORDS), Unlocked::Open);
     assert_eq!(names(&desk, &class)[0].as_deref(), Some("Amara"));
-    // The desk that it replaced, and its copy of the day, open without a passphrase. The teacher
-    // is told, and a change of the lock wipes them.
+    // The desk that it replaced, and its copy of the day, open without a passphrase. The
+    // screen counts them, and a change of the lock wipes them.
     let readable = |desk: &Device| desk.app.device.copies(StoreName::Desk).unwrap().readable;
     assert_eq!(readable(&desk), 2);
     assert_eq!(change(&desk, Some(WORDS), Some(OTHER)), Unlocked::Open);
@@ -462,7 +462,7 @@ fn an_import_finishes_behind_the_lock_and_tells_its_report_later() {
         }
         std::thread::sleep(std::time::Duration::from_millis(20));
     }
-    // A lock cannot be changed meanwhile; unlocked, it is told.
+    // The report of the finished import waits until the desk is unlocked.
     assert_eq!(unlock(&desk, WORDS), Unlocked::Open);
     match desk.finish(job) {
         JobResult::Import { report } => assert_eq!(report.tally.files(), 40),

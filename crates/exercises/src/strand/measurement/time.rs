@@ -205,6 +205,22 @@ fn sensible_amount(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// So many amounts of the same size.
+fn equal_amounts(m: &Make, ask: &str, n: i64, each: i64, unit: &'static str) -> Draft {
+    Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
+        .ask(m.say(ask).count("n", n).count("each", each))
+        .whole_unit(n * each, unit)
+        .hint(m.say("hint-times"))
+        .hint(
+            m.say("hint-work")
+                .math("work", product([num(n), num(each)])),
+        )
+        .step(m.say("hint-times"))
+        .step(equal(product([num(n), num(each)]), num(n * each)))
+        .misconception("added-instead-of-multiplied", whole(n + each))
+        .misconception("one-group-left-out", whole((n - 1) * each))
+}
+
 fn mass_volume(m: &mut Make) -> Option<Draft> {
     let kind = m.level.pick(
         m.dice.pick(&[1, 1, 5]),
@@ -218,22 +234,7 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
             let (unit, story) = m.dice.pick(&[("unit-kg", 1), ("unit-l", 2)]);
             let (n, each) = (m.dice.from(3..=9), m.dice.from(2..=10));
             keep(n != each)?;
-            Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
-                .ask(
-                    m.say(&format!("ask-large-{story}"))
-                        .count("n", n)
-                        .count("each", each),
-                )
-                .whole_unit(n * each, unit)
-                .hint(m.say("hint-times"))
-                .hint(
-                    m.say("hint-work")
-                        .math("work", product([num(n), num(each)])),
-                )
-                .step(m.say("hint-times"))
-                .step(equal(product([num(n), num(each)]), num(n * each)))
-                .misconception("added-instead-of-multiplied", whole(n + each))
-                .misconception("one-group-left-out", whole((n - 1) * each))
+            equal_amounts(m, &format!("ask-large-{story}"), n, each, unit)
         }
         // What is missing to a total of kilograms or liters.
         7 => {
@@ -290,22 +291,7 @@ fn mass_volume(m: &mut Make) -> Option<Draft> {
             let (n, each) = (m.dice.from(2..=6), m.dice.step(50..=400, 50));
             let (unit, story) = m.dice.pick(&[("unit-g", 1), ("unit-ml", 2)]);
             keep(n * each <= 2000)?;
-            Draft::new(json!({"task": "equal_groups", "groups": n, "each": each}))
-                .ask(
-                    m.say(&format!("ask-times-{story}"))
-                        .count("n", n)
-                        .count("each", each),
-                )
-                .whole_unit(n * each, unit)
-                .hint(m.say("hint-times"))
-                .hint(
-                    m.say("hint-work")
-                        .math("work", product([num(n), num(each)])),
-                )
-                .step(m.say("hint-times"))
-                .step(equal(product([num(n), num(each)]), num(n * each)))
-                .misconception("added-instead-of-multiplied", whole(n + each))
-                .misconception("one-group-left-out", whole((n - 1) * each))
+            equal_amounts(m, &format!("ask-times-{story}"), n, each, unit)
         }
         3 => {
             let (a, b) = (m.dice.step(300..=900, 10), m.dice.step(50..=400, 10));

@@ -82,7 +82,7 @@ fn signed_meaning(m: &mut Make) -> Option<Draft> {
     )
 }
 
-/// What a signed number can stand for: message, and whether it is below zero.
+/// The meanings of signed numbers: the message, and whether the number is below zero.
 const MEANINGS: [(&str, bool); 12] = [
     ("owes", true),
     ("below-zero", true),
