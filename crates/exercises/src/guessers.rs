@@ -1,5 +1,5 @@
-//! Nothing is passed by luck or by pattern: guessers that understand nothing score no better
-//! than chance.
+//! Guessers that understand nothing: where a tap answers, they score at most five points above
+//! chance. Typed answers have a wider bound.
 
 use crate::text::block_text;
 use crate::{Answer, Arg, Block, Entry, Expr, Item, Level, concepts_with_exercises, generate};

@@ -50,7 +50,7 @@ mod tests {
             let list = concat!(env!("CARGO_MANIFEST_DIR"), "/src/misconceptions.txt");
             std::fs::write(list, &found).unwrap();
         }
-        assert_eq!(found, LISTED, "write the list anew, see DEVELOPERS.md");
+        assert_eq!(found, LISTED, "write the list anew, see docs/exercises.md");
     }
 
     #[test]
