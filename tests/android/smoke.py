@@ -91,7 +91,7 @@ def joins(tablet, code):
     tablet.words(said("join-code-good"))
     tablet.tap(tablet.words(said("action-next")))
     tablet.type("Wren")
-    tablet.tap(tablet.words(said("picture-heron")))
+    tablet.tap(tablet.words(said("avatar-heron")))
     tablet.picture("join")
     tablet.tap(tablet.words(said("join-finish")))
 

@@ -36,7 +36,7 @@ class StandIn:
         all_screens = {
             "pack": [button("action-next")],
             "code": [label("join-code"), field, *good, button("action-next")],
-            "you": [field, button("picture-heron"), *finish],
+            "you": [field, button("avatar-heron"), *finish],
             "today": [rating, rating[:4] + (False,), button("student-handin")],
             "handin": [label("student-handin"), button("handin-share")],
             "sheet": [("Files", "android.widget.TextView", SHEET, True, False)],
@@ -87,7 +87,7 @@ def main():
     checks = {"the whole way": done.at == "sheet" and pictures == ["hand-in", "join", "today"],
               "what is typed": done.typed == {"code": "ABC-DEF", "you": "Wren"},
               "the button below the end of the screen": done.swiped}
-    for name in ("action-next", "join-code-good", "picture-heron", "confidence-2", "handin-share"):
+    for name in ("action-next", "join-code-good", "avatar-heron", "confidence-2", "handin-share"):
         _, fault = way(without=said(name))
         checks[f"it fails without {said(name)!r}"] = isinstance(fault, str) and "is not on the screen" in fault
     failed = sum(not passed for passed in checks.values())

@@ -138,8 +138,8 @@ def check_in(device, date, concept, confidence=None, outcome=None, at=1):
 
 
 def practice(device, date, concept, answers, misconceptions=None, at=1):
-    """`answers` are (sure, alone, with help, wrong)."""
-    names = ("sure", "alone", "with_help", "wrong")
+    """`answers` are (confidence, alone, with help, wrong)."""
+    names = ("confidence", "alone", "with_help", "wrong")
     return {
         "device": device,
         "date": date,
@@ -218,7 +218,7 @@ def answer(device, date, concept, at, misconception=None, response="null"):
         "level": 1,
         "generator_version": 1,
         "seed": 1,
-        "sure": None,
+        "confidence": None,
         "result": "wrong",
         "misconception": misconception,
         "seconds": 1,

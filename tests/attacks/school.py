@@ -139,7 +139,7 @@ class School:
             pack=offer["pack"],
             seat_code=self.codes[seat],
             nickname=nickname,
-            picture="heron",
+            avatar="heron",
             language="en",
         )
         return joined["id"]

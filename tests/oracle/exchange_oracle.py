@@ -408,7 +408,7 @@ def changes():
         (first + ["concept"], ["a", "a-b-9", "A", "a--b", "-a", "", "a" * 64, "a" * 65, "<b>"]),
         (first + ["seconds"], [3]),
         (first + ["note"], ["hello"]),
-        (count + ["sure"], [None, 0, 4, "sure"]),
+        (count + ["confidence"], [None, 0, 4, "confidence"]),
         (count + ["alone"], [0, 500, 501, -1]),
         (practice + ["answers"], [[], None]),
         (practice + ["misconceptions"], [{}, {"a": 1}, {"a": 0}, {"a": 500}, {"a": 501}, {"A b": 1}, {"=1+1": 1}, []]),
@@ -416,7 +416,7 @@ def changes():
         for value in values:
             yield f"{'/'.join(map(str, path))} = {value!r}"[:90], put(path, value)
     for path in [["revision"], ["device_key"], ["practice"], first + ["confidence"], first + ["outcome"],
-                 count + ["sure"], count + ["wrong"], practice + ["misconceptions"]]:
+                 count + ["confidence"], count + ["wrong"], practice + ["misconceptions"]]:
         yield f"without {'/'.join(map(str, path))}", drop(path)
 
 

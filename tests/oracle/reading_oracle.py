@@ -180,7 +180,7 @@ def screens(item):
 # names (none: the whole file).
 STUDENT_FILES = [
     ("screens-student.ftl", []),
-    ("screens-start.ftl", ["start-", "join-", "picture-"]),
+    ("screens-start.ftl", ["start-", "join-", "avatar-"]),
     ("reasons.ftl", []),
     ("tools.ftl", []),
     ("screens-guide.ftl", ["guide-my-"]),

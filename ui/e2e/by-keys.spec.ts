@@ -25,10 +25,10 @@ test('a student does everything by keys alone', async ({ page, bridge, hook, hoo
     await done('the code', 'join-nickname');
     await to('join-nickname');
     await type('Wren');
-    await to('join-picture-');
+    await to('join-avatar-');
     await key('ArrowRight');
     await done('an arrow');
-    expect(await focused(), 'an arrow chooses a picture').toBe('join-picture-heron');
+    expect(await focused(), 'an arrow chooses a picture').toBe('join-avatar-heron');
     await act('join-finish', hooks('rate-'));
   });
 

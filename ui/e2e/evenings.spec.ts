@@ -71,7 +71,7 @@ for (const [language, place] of EVENINGS) {
       const again = await start();
       expect(again, 'closed in an exercise: it comes back as it was left').toMatchObject({
         exercise: opened.exercise,
-        sure: 2,
+        confidence: 2,
       });
       await expect(hook('answer-submit')).toBeVisible();
       await fillIn(page);

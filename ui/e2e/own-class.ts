@@ -69,7 +69,7 @@ export async function join(
     pack: offer?.pack ?? 0,
     seat_code: codes[seat] ?? '',
     nickname,
-    picture: 'heron',
+    avatar: 'heron',
     language,
   });
   return id;

@@ -35,7 +35,7 @@ test('joining with a class pack and a code', async ({ page, bridge, hook, hooks 
   await expect(page.getByText('The code fits.')).toBeVisible();
   await hook('join-next').tap();
   await hook('join-nickname').fill('Wren');
-  await hook('join-picture-heron').tap();
+  await hook('join-avatar-heron').tap();
   await hook('join-finish').tap();
   await expect(hooks('rate-').first()).toBeVisible();
 });

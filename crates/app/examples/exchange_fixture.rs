@@ -223,7 +223,7 @@ fn hand_in(world: &World) -> Outcomes<HandIn> {
                 concept,
                 sequence,
                 answers: vec![AnswerCount {
-                    sure: Some(Confidence::OnMyOwn),
+                    confidence: Some(Confidence::OnMyOwn),
                     alone: u32::try_from(mixed(sequence) % 6)?,
                     with_help: u32::try_from(mixed(sequence + 1) % 4)?,
                     wrong: u32::try_from(mixed(sequence + 2) % 3)?,

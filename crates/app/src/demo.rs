@@ -30,6 +30,7 @@ use student_year::{Counts, StudentPlan, live_weeks};
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_desk::{self, ClassSecrets};
 use surefoot_desk::{NewAssignment, NewClass};
+use surefoot_record::{Field, Rule};
 use surefoot_store::{DeskStore, Durability};
 
 /// Weeks of the whole school year.
@@ -155,8 +156,8 @@ pub fn make(folder: &Path, plan: &DemoPlan, progress: &Progress) -> Result<DemoS
     }
     if places.desk().exists() {
         return Err(CallError::Invalid {
-            field: "folder".into(),
-            rule: "not_empty".into(),
+            field: Field::Folder,
+            rule: Rule::NotEmpty,
         });
     }
     make_file(&places.desk())?;

@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
 use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_record::{Field, Rule};
 use thiserror::Error;
 use ts_rs::TS;
 
@@ -32,10 +33,10 @@ pub enum CallError {
     /// A value that a person entered is not allowed.
     #[error("{field} cannot be taken: {rule}")]
     Invalid {
-        /// The field, such as `title` or `nickname`.
-        field: String,
-        /// The rule it breaks, such as `empty` or `too_long`.
-        rule: String,
+        /// Which value.
+        field: Field,
+        /// The rule it breaks.
+        rule: Rule,
     },
     /// The school year is invalid.
     #[error("{error}")]

@@ -3,6 +3,7 @@
 use crate::error::CallError;
 use surefoot_desk::DeskError;
 use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_record::{Field, Rule};
 use surefoot_report::ReportError;
 use surefoot_store::StoreError;
 use surefoot_student::StudentError;
@@ -47,13 +48,10 @@ impl From<StudentError> for CallError {
             StudentError::NoSuchConcept => not_found("concept"),
             StudentError::NoSuchExercise => not_found("exercise"),
             StudentError::NotADayToRate => Self::Invalid {
-                field: "dates".into(),
-                rule: "range".into(),
+                field: Field::Dates,
+                rule: Rule::Range,
             },
-            StudentError::Invalid { field, rule } => Self::Invalid {
-                field: field.into(),
-                rule: rule.into(),
-            },
+            StudentError::Invalid { field, rule } => Self::Invalid { field, rule },
             StudentError::UnreadableAnswer(detail) => Self::UnreadableAnswer { detail },
             StudentError::Fault(detail) => Self::Internal { detail },
             StudentError::Refused(refusal) => refusal.into(),
@@ -67,10 +65,7 @@ impl From<DeskError> for CallError {
     fn from(error: DeskError) -> Self {
         match error {
             DeskError::NotFound(what) => Self::NotFound { what: what.into() },
-            DeskError::Invalid { field, rule } => Self::Invalid {
-                field: field.as_str().into(),
-                rule: rule.as_str().into(),
-            },
+            DeskError::Invalid { field, rule } => Self::Invalid { field, rule },
             DeskError::Calendar(error) => Self::Calendar { error },
             DeskError::Rotation(error) => Self::Rotation { error },
             DeskError::Refused(refusal) => refusal.into(),
@@ -96,13 +91,13 @@ impl From<std::io::Error> for CallError {
 
 impl From<ReportError> for CallError {
     fn from(error: ReportError) -> Self {
-        let amount = |rule: &str| Self::Invalid {
-            field: "amount".into(),
-            rule: rule.into(),
+        let amount = |rule| Self::Invalid {
+            field: Field::Amount,
+            rule,
         };
         match error {
-            ReportError::Nothing => amount("too_few"),
-            ReportError::TooMany { .. } => amount("too_many"),
+            ReportError::Nothing => amount(Rule::TooFew),
+            ReportError::TooMany { .. } => amount(Rule::TooMany),
             ReportError::NoConcept { .. } => Self::NotFound {
                 what: "concept".into(),
             },

@@ -76,7 +76,7 @@ pub use student::check_in::{CheckInTap, StudentDay};
 pub use student::join::{Join, PackOffer, PackTaken, SeatCodeTyped};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
-pub use student::practice::{AnswerGiven, DraftKept, ExerciseId, PracticeAsked, Sure};
+pub use student::practice::{AnswerGiven, ConfidenceSaid, DraftKept, ExerciseId, PracticeAsked};
 pub use student::print::{PathPrint, StudentPrint};
 pub use student::settings::NewStudentSettings;
 pub use student::{StudentDoor, StudentId};
@@ -132,7 +132,7 @@ calls::calls! {
         today(StudentDay) -> Today;
         check_in(CheckInTap) -> Vec<NaiveDate>;
         practice(PracticeAsked) -> PracticeStep;
-        sure(Sure) -> OpenExercise;
+        say_confidence(ConfidenceSaid) -> OpenExercise;
         hint(ExerciseId) -> OpenExercise;
         answer(AnswerGiven) -> Feedback;
         show_steps(ExerciseId) -> Feedback;

@@ -122,7 +122,7 @@ fn the_data_sheet_says_what_the_stores_hold() {
 fn personal(store: &StudentStore, slip: &surefoot_desk::JoinSlip) {
     let mut me = store.student().unwrap().unwrap();
     me.nickname = "Cloudberry Ünïcode".into();
-    me.picture = "hedgehog".into();
+    me.avatar = "hedgehog".into();
     me.minutes = 13;
     me.exercises = Some(11);
     me.appearance.theme = AppearanceTheme::ContrastDark;
@@ -151,7 +151,7 @@ fn personal(store: &StudentStore, slip: &surefoot_desk::JoinSlip) {
             level: 2,
             generator_version: 777_001,
             seed: 900_719_925_474_099,
-            sure: Some(Confidence::OnMyOwn),
+            confidence: Some(Confidence::OnMyOwn),
             result: AnswerResult::Wrong,
             misconception: None,
             seconds: 47_113,
@@ -167,7 +167,7 @@ fn personal(store: &StudentStore, slip: &surefoot_desk::JoinSlip) {
             seed: 800_719_925_474_099,
             reason: surefoot_record::Reason::Focus,
             asked: true,
-            sure: None,
+            confidence: None,
             hints: 0,
             tries: 1,
             seconds: 58_117,
@@ -282,7 +282,7 @@ fn nothing_that_stays_is_in_an_opened_hand_in() {
     }
     for needed in [
         "student.nickname",
-        "student.picture",
+        "student.avatar",
         "student.signing_seed",
         "student.sealing_identity",
         "class_pack.file",

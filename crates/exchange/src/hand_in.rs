@@ -57,7 +57,7 @@ fn check_counts(entry: &Practice, at: impl Fn(&str) -> String) -> Result<(), Ref
     let mut seen = BTreeSet::new();
     for count in &entry.answers {
         let most = count.alone.max(count.with_help).max(count.wrong);
-        if most > MOST_COUNT || !seen.insert(count.sure) {
+        if most > MOST_COUNT || !seen.insert(count.confidence) {
             return Err(bad(at("answers")));
         }
     }

@@ -78,7 +78,7 @@ pub struct Practice {
 pub struct AnswerCount {
     /// The confidence that the student gave before answering; `None` without one.
     #[serde(deserialize_with = "present")]
-    pub sure: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// Right at the first try without a hint.
     pub alone: u32,
     /// Right with a hint or at the second try.

@@ -1,5 +1,6 @@
 //! What a teacher sets for practice at home.
 
+use crate::Rule;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::SchoolYear;
@@ -38,17 +39,18 @@ impl PracticeRules {
         test_on: None,
     };
 
-    /// Returns which of `minutes`, `evenings` and `test_on` is out of bounds, if one is.
+    /// Returns which bound is broken, if one is: [`Rule::Minutes`], [`Rule::Evenings`] or
+    /// [`Rule::TestOn`].
     #[must_use]
-    pub fn fault(&self, year: &SchoolYear) -> Option<&'static str> {
+    pub fn fault(&self, year: &SchoolYear) -> Option<Rule> {
         let within =
             |least: u32, most: u32, bound: u32| least >= 1 && least <= most && most <= bound;
         if !within(self.minutes_least, self.minutes_most, MOST_MINUTES) {
-            Some("minutes")
+            Some(Rule::Minutes)
         } else if !within(self.evenings_least, self.evenings_most, MOST_EVENINGS) {
-            Some("evenings")
+            Some(Rule::Evenings)
         } else if self.test_on.is_some_and(|test| !year.contains(test)) {
-            Some("test_on")
+            Some(Rule::TestOn)
         } else {
             None
         }

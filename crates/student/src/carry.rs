@@ -44,7 +44,7 @@ const LONGEST_RESPONSE_BYTES: usize = 4 * 1024;
 #[serde(deny_unknown_fields)]
 struct Body {
     nickname: String,
-    picture: String,
+    avatar: String,
     language: Language,
     minutes: u32,
     evenings: u32,
@@ -72,7 +72,7 @@ pub fn make_carry(
     let student = &joined.student;
     let body = Body {
         nickname: student.nickname.clone(),
-        picture: student.picture.clone(),
+        avatar: student.avatar.clone(),
         language: student.language,
         minutes: student.minutes,
         exercises: student.exercises,
@@ -249,7 +249,7 @@ pub fn take_carry(
             sealing_identity: carry.sealing_identity.clone(),
             seat: carry.seat.as_str().to_owned(),
             nickname: body.nickname.trim().to_owned(),
-            picture: body.picture.clone(),
+            avatar: body.avatar.clone(),
             language: body.language,
             minutes: body.minutes,
             exercises: body.exercises,
@@ -327,10 +327,10 @@ mod tests {
     use proptest::prelude::*;
     use surefoot_test_support::{any_changes, changed, long};
 
-    const BODY: &str = r#"{"nickname":"Wren","picture":"heron","language":"en","minutes":8,
+    const BODY: &str = r#"{"nickname":"Wren","avatar":"heron","language":"en","minutes":8,
         "evenings":4,"focus":["g4-round"],"answers":[{"device":"AAAAAAAAAAAAAAAAAAAAAA",
         "sequence":5,"date":"2026-11-25","concept":"g4-round","level":2,"generator_version":1,
-        "seed":7,"sure":1,"result":"wrong","misconception":"rounded-down","seconds":20,
+        "seed":7,"confidence":1,"result":"wrong","misconception":"rounded-down","seconds":20,
         "response":"null"}],"appearance":{"theme":"device","text_percent":100,"less_motion":false,
         "reads_aloud":false,"decimal_sign":"language"},"goals":[{"words":"Round","reached":false}],"exercises":null}"#;
 

@@ -5,6 +5,7 @@ use super::open_exercise::open_row;
 use serde::{Deserialize, Serialize};
 use surefoot_exercises::Response;
 use surefoot_exercises::answer::HalfDay;
+use surefoot_record::{Field, Rule};
 use surefoot_store::StudentStore;
 use ts_rs::TS;
 
@@ -51,8 +52,8 @@ pub fn keep_draft(
         .map_err(|e| StudentError::Fault(e.to_string()))?;
     if text.as_ref().is_some_and(|text| text.len() > MOST_BYTES) {
         return Err(StudentError::Invalid {
-            field: "draft",
-            rule: "too_long",
+            field: Field::Draft,
+            rule: Rule::TooLong,
         });
     }
     open_row(store, exercise)?;

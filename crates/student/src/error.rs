@@ -1,6 +1,7 @@
 //! Why a student's use-case failed.
 
 use surefoot_exchange::{Refusal, SeatCodeError};
+use surefoot_record::{Field, Rule};
 use surefoot_store::StoreError;
 use thiserror::Error;
 
@@ -22,10 +23,10 @@ pub enum StudentError {
     /// A value breaks a rule.
     #[error("{field}: {rule}")]
     Invalid {
-        /// The name of the value.
-        field: &'static str,
-        /// The code of the rule.
-        rule: &'static str,
+        /// Which value.
+        field: Field,
+        /// The rule it breaks.
+        rule: Rule,
     },
     /// The answer cannot be read, so it does not count as a try.
     #[error("the answer cannot be read: {0}")]

@@ -1,7 +1,7 @@
 //! Goals in the student's own words. No hand-in holds them.
 
 use super::StudentError;
-use surefoot_record::Goal;
+use surefoot_record::{Field, Goal, Rule};
 use surefoot_store::StudentStore;
 
 /// The most goals at a time.
@@ -23,11 +23,11 @@ pub fn set_goals(store: &StudentStore, goals: &[Goal]) -> Result<(), StudentErro
 /// Returns the goals as they are stored, if they may be.
 pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
     let invalid = |rule| StudentError::Invalid {
-        field: "goals",
+        field: Field::Goals,
         rule,
     };
     if goals.len() > MOST_GOALS {
-        return Err(invalid("too_many"));
+        return Err(invalid(Rule::TooMany));
     }
     goals
         .iter()
@@ -35,10 +35,10 @@ pub(super) fn checked(goals: &[Goal]) -> Result<Vec<Goal>, StudentError> {
             // A line break or a tab becomes a space.
             let words = goal.words.split_whitespace().collect::<Vec<_>>().join(" ");
             if words.is_empty() || words.chars().any(char::is_control) {
-                return Err(invalid("empty"));
+                return Err(invalid(Rule::Empty));
             }
             if words.chars().count() > LONGEST_GOAL_CHARACTERS {
-                return Err(invalid("too_long"));
+                return Err(invalid(Rule::TooLong));
             }
             Ok(Goal {
                 words,

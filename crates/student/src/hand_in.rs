@@ -133,8 +133,8 @@ pub(super) fn practice_entries(store: &StudentStore) -> Result<Vec<Practice>, St
             .entry((answer.device, answer.date, answer.concept))
             .or_default();
         sum.sequence = sum.sequence.max(answer.sequence);
-        let count = sum.answers.entry(answer.sure).or_insert(AnswerCount {
-            sure: answer.sure,
+        let count = sum.answers.entry(answer.confidence).or_insert(AnswerCount {
+            confidence: answer.confidence,
             alone: 0,
             with_help: 0,
             wrong: 0,
@@ -185,7 +185,7 @@ mod tests {
                     level: 2,
                     generator_version: 1,
                     seed: u64::from(sequence),
-                    sure: None,
+                    confidence: None,
                     result: AnswerResult::Wrong,
                     misconception: Some(MisconceptionCode::new("read-other-scale").unwrap()),
                     seconds: 10,

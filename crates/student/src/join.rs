@@ -15,7 +15,7 @@ use surefoot_practice::Assigned;
 use surefoot_practice::workload::exercise_bounds;
 use surefoot_record::Appearance;
 use surefoot_record::Class;
-use surefoot_record::{DeviceId, SeatToken};
+use surefoot_record::{DeviceId, Field, Rule, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
@@ -41,7 +41,7 @@ pub struct NewStudent<'a> {
     /// The nickname, as typed.
     pub nickname: &'a str,
     /// The id of the avatar.
-    pub picture: &'a str,
+    pub avatar: &'a str,
     /// The student's language.
     pub language: Language,
 }
@@ -100,14 +100,14 @@ pub fn join(
     let seat = check_seat_code(pack, new.seat_code)?;
     let nickname = new.nickname.trim();
     let invalid = |rule| StudentError::Invalid {
-        field: "nickname",
+        field: Field::Nickname,
         rule,
     };
     if nickname.is_empty() || nickname.chars().any(char::is_control) {
-        return Err(invalid("empty"));
+        return Err(invalid(Rule::Empty));
     }
     if nickname.chars().count() > LONGEST_NICKNAME_CHARACTERS {
-        return Err(invalid("too_long"));
+        return Err(invalid(Rule::TooLong));
     }
     let content = pack.content();
     let sealing = SealingIdentity::from_bytes(&new.sealing_seed)
@@ -118,7 +118,7 @@ pub fn join(
         sealing_identity: sealing.to_text(),
         seat: seat.as_str().to_owned(),
         nickname: nickname.to_owned(),
-        picture: new.picture.to_owned(),
+        avatar: new.avatar.to_owned(),
         language: new.language,
         minutes: USUAL_MINUTES.clamp(
             content.practice.minutes_least,

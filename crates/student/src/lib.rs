@@ -47,7 +47,7 @@ pub use pin::{
     LEAST_PIN_DIGITS, MOST_PIN_DIGITS, SlipTyped, pin_wait_seconds, reset_pin, set_pin, try_pin,
     wrong_pin_tries,
 };
-pub use practice::{answer, hint, practice, show_steps, sure};
+pub use practice::{answer, hint, practice, say_confidence, show_steps};
 pub use practice_summary::practice_summary;
 pub use queue::queue;
 pub use settings::{Wishes, save_settings, settings};

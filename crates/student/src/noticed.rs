@@ -69,7 +69,7 @@ mod tests {
             level: 2,
             generator_version: 1,
             seed,
-            sure: None,
+            confidence: None,
             result: AnswerResult::Wrong,
             misconception: Some(MisconceptionCode::new("sign-turned-round").unwrap()),
             seconds: 10,

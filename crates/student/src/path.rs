@@ -5,7 +5,7 @@ use super::views::{MyPath, PathConcept};
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use surefoot_catalogue::rating::AnswerResult;
-use surefoot_record::what_counts;
+use surefoot_record::{Field, Rule, what_counts};
 use surefoot_store::StudentStore;
 
 /// The most focus concepts.
@@ -90,8 +90,8 @@ pub fn set_focus(
     }
     if chosen.len() > MOST_FOCUS {
         return Err(StudentError::Invalid {
-            field: "focus",
-            rule: "too_many",
+            field: Field::Focus,
+            rule: Rule::TooMany,
         });
     }
     store.put_focus(&chosen)?;

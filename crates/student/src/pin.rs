@@ -5,7 +5,7 @@ use super::{Joined, StudentError};
 use argon2::{Algorithm, Argon2, Params, Version};
 use surefoot_catalogue::IdError;
 use surefoot_exchange::{ClassSigns, SeatCodeError, parse_pin_signs, parse_seat_code};
-use surefoot_record::SeatToken;
+use surefoot_record::{Field, Rule, SeatToken};
 use surefoot_store::StudentStore;
 use surefoot_store::student::{Hashed, PinRow};
 
@@ -104,8 +104,8 @@ pub fn set_pin(
         && pin.bytes().all(|b| b.is_ascii_digit());
     if !fits {
         return Err(StudentError::Invalid {
-            field: "pin",
-            rule: "digits",
+            field: Field::Pin,
+            rule: Rule::Digits,
         });
     }
     let [pin_salt, signs_salt] = salts;

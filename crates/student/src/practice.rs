@@ -62,7 +62,7 @@ fn show(
             .cloned()
             .collect(),
         item: item.view(),
-        sure: row.sure,
+        confidence: row.confidence,
         draft: row.draft.as_deref().and_then(draft::read),
         worked_first,
         session: session(store, joined, memory, evening)?,
@@ -138,7 +138,7 @@ pub fn practice(
         seed: own.map_or(seed, |own| own.id().seed()),
         reason,
         asked: asked.is_some(),
-        sure: None,
+        confidence: None,
         hints: 0,
         tries: 0,
         seconds: 0,
@@ -166,16 +166,16 @@ fn shown(
 ///
 /// # Errors
 /// [`StudentError::NoSuchExercise`] if this exercise is not open.
-pub fn sure(
+pub fn say_confidence(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
     exercise: &str,
-    sure: Confidence,
+    confidence: Confidence,
 ) -> Result<OpenExercise, StudentError> {
     let mut row = open_row(store, exercise)?;
     if row.tries == 0 && row.hints == 0 {
-        row.sure = Some(sure);
+        row.confidence = Some(confidence);
         store.put_open_exercise(&row)?;
     }
     shown(store, joined, today, &row)
@@ -184,7 +184,7 @@ pub fn sure(
 /// Shows the next hint, if there is one.
 ///
 /// # Errors
-/// As [`sure`].
+/// As [`say_confidence`].
 pub fn hint(
     store: &StudentStore,
     joined: &Joined,
@@ -290,7 +290,7 @@ pub fn answer(
 /// Ends the exercise with its worked steps instead of an answer. It counts as wrong.
 ///
 /// # Errors
-/// As [`sure`].
+/// As [`say_confidence`].
 pub fn show_steps(
     store: &StudentStore,
     joined: &Joined,
@@ -337,7 +337,7 @@ fn finish(
             level: row.level,
             generator_version: item.generator_version,
             seed: row.seed,
-            sure: row.sure,
+            confidence: row.confidence,
             result,
             misconception: row.misconception.clone(),
             seconds: row.seconds,

@@ -53,9 +53,11 @@ pub(super) fn summary_of(
         concepts.push(SummaryConcept {
             concept: joined.name(concept),
             said: said.get(concept).copied(),
-            thought: Confidence::ALL.map(|sure| number(&|answer| answer.sure == Some(sure))),
-            thought_right: Confidence::ALL
-                .map(|sure| number(&|answer| answer.sure == Some(sure) && alone(answer))),
+            thought: Confidence::ALL
+                .map(|confidence| number(&|answer| answer.confidence == Some(confidence))),
+            thought_right: Confidence::ALL.map(|confidence| {
+                number(&|answer| answer.confidence == Some(confidence) && alone(answer))
+            }),
             finished: number(&|_| true),
             alone: number(&alone),
         });

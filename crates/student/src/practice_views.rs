@@ -59,7 +59,7 @@ pub struct OpenExercise {
     /// The hints shown so far.
     pub hints_taken: Vec<Vec<Block>>,
     /// The confidence that the student gave before answering, if any.
-    pub sure: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// The draft, if there is one.
     pub draft: Option<Draft>,
     /// A similar exercise with its steps, to be read first. The first exercises of a concept

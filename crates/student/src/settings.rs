@@ -6,7 +6,7 @@ use chrono::NaiveDate;
 use surefoot_catalogue::Language;
 use surefoot_exchange::{SigningKey, fingerprint};
 use surefoot_practice::workload::exercise_bounds;
-use surefoot_record::{Appearance, PracticeRules};
+use surefoot_record::{Appearance, Field, PracticeRules, Rule};
 use surefoot_store::StudentStore;
 use surefoot_store::student::Student;
 
@@ -71,19 +71,19 @@ pub fn save_settings(
         exercise_bounds(bounds.minutes_least, bounds.minutes_most);
     for (field, found, least, most) in [
         (
-            "minutes",
+            Field::Minutes,
             wishes.minutes,
             bounds.minutes_least,
             bounds.minutes_most,
         ),
         (
-            "exercises",
+            Field::Exercises,
             wishes.exercises.unwrap_or(exercises_least),
             exercises_least,
             exercises_most,
         ),
         (
-            "evenings",
+            Field::Evenings,
             wishes.evenings,
             bounds.evenings_least,
             bounds.evenings_most,
@@ -92,14 +92,14 @@ pub fn save_settings(
         if !(least..=most).contains(&found) {
             return Err(StudentError::Invalid {
                 field,
-                rule: "range",
+                rule: Rule::Range,
             });
         }
     }
     if !wishes.appearance.is_offered() {
         return Err(StudentError::Invalid {
-            field: "text_percent",
-            rule: "range",
+            field: Field::TextPercent,
+            rule: Rule::Range,
         });
     }
     let student = Student {

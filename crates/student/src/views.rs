@@ -17,7 +17,7 @@ pub struct Profile {
     /// The nickname that the student typed.
     pub nickname: String,
     /// The id of the student's avatar.
-    pub picture: String,
+    pub avatar: String,
     /// The student's language.
     pub language: Language,
     /// How the screens look and sound.

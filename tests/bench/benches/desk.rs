@@ -136,7 +136,7 @@ fn full_year(class: &OpenClass, seat: usize, key: &SigningKey, chance: &mut ChaC
                 concept: ConceptId::new(all[(start + step) % all.len()].clone()).unwrap(),
                 sequence: next(),
                 answers: vec![AnswerCount {
-                    sure: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
+                    confidence: Confidence::try_from(chance.random_range(0..4_u8)).ok(),
                     alone: chance.random_range(0..3),
                     with_help: chance.random_range(0..2),
                     wrong: 1,

@@ -80,7 +80,7 @@ pub fn any_practice() -> impl Strategy<Value = Practice> {
                     .chunks(3)
                     .enumerate()
                     .map(|(place, c)| AnswerCount {
-                        sure: u8::try_from(place)
+                        confidence: u8::try_from(place)
                             .ok()
                             .and_then(|n| Confidence::try_from(n).ok()),
                         alone: c[0],

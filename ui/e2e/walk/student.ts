@@ -58,7 +58,7 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
   await expect(alert).toHaveCount(0);
   await hook('join-next').click();
   await hook('join-nickname').fill('Wren');
-  await hook('join-picture-heron').click();
+  await hook('join-avatar-heron').click();
   await at('join-you');
   await hook(`join-language-${language}`).click();
   const before = await ids();

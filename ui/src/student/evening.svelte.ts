@@ -84,7 +84,7 @@ export class Evening {
   setConfidence(exercise: OpenExercise, confidence: Confidence): Promise<void> {
     if (!this.busy) this.choosing = confidence;
     return this.#do(async () => {
-      this.#show(await call('sure', { ...this.#names(exercise), sure: confidence }));
+      this.#show(await call('say_confidence', { ...this.#names(exercise), confidence }));
     }).finally(() => (this.choosing = null));
   }
 

@@ -12,7 +12,7 @@ export function feedbackTitle(feedback: Feedback, answered: boolean): string {
 function workedWords(exercise: OpenExercise): string[] {
   const example = exercise.worked_first;
   // Once the student went on it is closed and can be opened again.
-  if (!example || exercise.sure !== null) return [];
+  if (!example || exercise.confidence !== null) return [];
   return [
     say('practice-worked'),
     ...blockWords(example.prompt),
@@ -53,7 +53,7 @@ export function exerciseWords(
   feedback: Feedback | null,
   answered: boolean,
 ): string {
-  const asking = exercise.sure === null && !(feedback?.finished ?? false);
+  const asking = exercise.confidence === null && !(feedback?.finished ?? false);
   return inTurn([
     ...workedWords(exercise),
     ...blockWords(exercise.item.prompt),

@@ -31,6 +31,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::sync::Mutex;
 use surefoot_catalogue::Language;
+use surefoot_record::{Field, Rule};
 use surefoot_store::Durability;
 use values::FileMade;
 
@@ -131,8 +132,8 @@ impl Context {
         match self.world() {
             World::Own => Ok(()),
             World::Sample => Err(CallError::Invalid {
-                field: "world".into(),
-                rule: "sample_open".into(),
+                field: Field::World,
+                rule: Rule::SampleOpen,
             }),
         }
     }
@@ -141,8 +142,8 @@ impl Context {
     pub(crate) fn none_running(&self) -> Result<(), CallError> {
         if self.jobs.any_running() {
             return Err(CallError::Invalid {
-                field: "job".into(),
-                rule: "running".into(),
+                field: Field::Job,
+                rule: Rule::Running,
             });
         }
         Ok(())

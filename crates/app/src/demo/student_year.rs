@@ -82,7 +82,7 @@ pub(super) fn live_weeks(
             sealing_seed: seed32(plan.seed, &own("sealing")),
             seat_code: plan.code,
             nickname: plan.nickname,
-            picture: AVATARS
+            avatar: AVATARS
                 .get(plan.number % AVATARS.len())
                 .copied()
                 .unwrap_or("fox"),
@@ -179,8 +179,8 @@ fn evening(
             break;
         };
         let item = surefoot_exercises::generate(&concept, level, row.seed).map_err(files)?;
-        let sure = student.rate(&concept, plan.difficulties, date);
-        surefoot_student::sure(store, joined, date, &open.exercise, sure)?;
+        let confidence = student.rate(&concept, plan.difficulties, date);
+        surefoot_student::say_confidence(store, joined, date, &open.exercise, confidence)?;
         let seconds = 25 + student.picks(70);
         let right = student.answer(&concept, plan.difficulties, date, false);
         let response = response(&item, right, student);

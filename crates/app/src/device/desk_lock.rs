@@ -11,6 +11,7 @@ use crate::lock::lock;
 use crate::student::pin::Unlocked;
 use serde::{Deserialize, Serialize};
 use surefoot_exchange::check_passphrase;
+use surefoot_record::{Field, Rule};
 use surefoot_store::desk::{DataKey, KeptKey};
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
@@ -96,11 +97,11 @@ impl DeviceDoor {
         if let Some(minutes) = new.minutes
             && !IDLE_MINUTES.contains(&minutes)
         {
-            return Err(invalid("idle_minutes", "range"));
+            return Err(invalid(Field::IdleMinutes, Rule::Range));
         }
         let key = self.desk.with_desk(|desk| {
             if desk.lock()?.is_none() {
-                return Err(invalid("desk_lock", "none"));
+                return Err(invalid(Field::DeskLock, Rule::None));
             }
             desk.put_idle_minutes(new.minutes)?;
             Ok(desk.kept_key()?)
@@ -169,7 +170,7 @@ impl DeviceDoor {
     pub fn begin_new_desk(&self, _: Nothing) -> Result<Restored, CallError> {
         self.context.own_only()?;
         if self.desk.refuse_locked().is_ok() {
-            return Err(invalid("desk_lock", "open"));
+            return Err(invalid(Field::DeskLock, Rule::Open));
         }
         let store = StoreName::Desk;
         self.discard_removed_of(&store);
@@ -197,7 +198,7 @@ impl DeviceDoor {
         }
         let desk = DeskStore::open_again(&path, Durability::Full)?;
         let Some(found) = desk.lock()? else {
-            return Err(invalid("desk_lock", "none"));
+            return Err(invalid(Field::DeskLock, Rule::None));
         };
         let wait_seconds = waits.seconds(WAITS, found.wrong_tries, self.context.moment());
         if wait_seconds > 0 {
@@ -219,9 +220,6 @@ impl DeviceDoor {
 /// The minutes of a new lock.
 const USUAL_IDLE_MINUTES: u32 = 10;
 
-fn invalid(field: &str, rule: &str) -> CallError {
-    CallError::Invalid {
-        field: field.into(),
-        rule: rule.into(),
-    }
+const fn invalid(field: Field, rule: Rule) -> CallError {
+    CallError::Invalid { field, rule }
 }

@@ -10,14 +10,15 @@ use crate::context::wipe::wipe_folder;
 use crate::demo::{self, DemoPlan};
 use crate::error::{CallError, files};
 use std::fs;
+use surefoot_record::{Field, Rule};
 
 impl DeviceDoor {
     /// Makes the sample class anew. The result of the job holds what goes wrong.
     pub fn make_sample(&self, _: Nothing) -> Result<JobId, CallError> {
         if self.context.world() == World::Sample {
             return Err(CallError::Invalid {
-                field: "world".into(),
-                rule: "sample_open".into(),
+                field: Field::World,
+                rule: Rule::SampleOpen,
             });
         }
         self.student.stores.while_all_closed(|| Ok(()))?;

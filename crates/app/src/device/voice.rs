@@ -5,6 +5,7 @@ use crate::context::values::Nothing;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
+use surefoot_record::{Field, Rule};
 use ts_rs::TS;
 
 /// Characters of a text at most, far more than a screen shows.
@@ -28,8 +29,8 @@ impl DeviceDoor {
     pub fn speak(&self, read: ReadAloud) -> Result<Nothing, CallError> {
         if read.text.chars().count() > LONGEST_CHARACTERS {
             return Err(CallError::Invalid {
-                field: "text".into(),
-                rule: "too_long".into(),
+                field: Field::Text,
+                rule: Rule::TooLong,
             });
         }
         self.voice.stop();

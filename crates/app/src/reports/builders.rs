@@ -7,6 +7,7 @@ use super::values::needed;
 use crate::error::CallError;
 use surefoot_desk::Board;
 use surefoot_desk::StudentPage;
+use surefoot_record::{Field, Rule};
 use surefoot_report::chart::{Chart, self_rating_chart};
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
 use surefoot_report::page::{self, ReportPage};
@@ -145,8 +146,8 @@ pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
     }
     let bytes = page::print_each(title, &pages, &source.options)?;
     bytes.map(Made::new).ok_or_else(|| CallError::Invalid {
-        field: "students".into(),
-        rule: "no_reports".into(),
+        field: Field::Students,
+        rule: Rule::NoReports,
     })
 }
 

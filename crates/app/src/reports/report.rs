@@ -159,7 +159,7 @@ impl Report {
     /// Makes the preview.
     ///
     /// # Errors
-    /// As [`Report::make`]; also [`CallError::Invalid`] for a report without a preview.
+    /// As [`Report::make`]; also [`CallError::BadArguments`] for a report without a preview.
     pub fn preview(&self, source: &ReportSource<'_>) -> Result<ReportPage, CallError> {
         source.values.check(self.fields)?;
         match &self.output {
@@ -168,9 +168,8 @@ impl Report {
                 preview: Some(preview),
                 ..
             } => preview(source),
-            Output::File { preview: None, .. } => Err(CallError::Invalid {
-                field: "report".into(),
-                rule: "no_preview".into(),
+            Output::File { preview: None, .. } => Err(CallError::BadArguments {
+                detail: "the report has no preview".into(),
             }),
         }
     }

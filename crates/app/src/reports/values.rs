@@ -65,16 +65,13 @@ pub struct ReportValues {
     pub seed: Option<u32>,
 }
 
-fn invalid(field: &str, rule: &str) -> CallError {
-    CallError::Invalid {
-        field: field.into(),
-        rule: rule.into(),
-    }
+fn bad(detail: String) -> CallError {
+    CallError::BadArguments { detail }
 }
 
 /// Returns a value that the report needs.
-pub(super) fn needed<T>(value: Option<T>, field: &str) -> Result<T, CallError> {
-    value.ok_or_else(|| invalid(field, "missing"))
+pub(super) fn needed<T>(value: Option<T>, name: &str) -> Result<T, CallError> {
+    value.ok_or_else(|| bad(format!("the report asks for {name}")))
 }
 
 impl ReportValues {
@@ -141,10 +138,10 @@ impl ReportValues {
             ),
         ] {
             if given && !asked {
-                return Err(invalid(name, "not_asked"));
+                return Err(bad(format!("the report does not ask for {name}")));
             }
             if asked && !given && !optional {
-                return Err(invalid(name, "missing"));
+                return Err(bad(format!("the report asks for {name}")));
             }
         }
         Ok(())

@@ -55,7 +55,7 @@ pub struct Join {
     /// The nickname, 1 to 24 characters; it stays on this device.
     pub nickname: String,
     /// The id of the avatar; it stays on this device.
-    pub picture: String,
+    pub avatar: String,
     /// The student's language.
     pub language: Language,
 }
@@ -144,7 +144,7 @@ impl StudentDoor {
                     sealing_seed: random::bytes()?,
                     seat_code: &join.seat_code,
                     nickname: &join.nickname,
-                    picture: &join.picture,
+                    avatar: &join.avatar,
                     language: join.language,
                 },
             )

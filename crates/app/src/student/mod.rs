@@ -148,7 +148,7 @@ impl StudentDoor {
                 has_pin_signs: store.pin_signs()?.is_some(),
                 id: id.to_owned(),
                 nickname: student.nickname.clone(),
-                picture: student.picture.clone(),
+                avatar: student.avatar.clone(),
                 language: student.language,
                 appearance: student.appearance,
                 class_title: joined.facts.title.clone(),

@@ -33,13 +33,13 @@ pub struct ExerciseId {
 
 /// How sure a student is before answering.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct Sure {
+pub struct ConfidenceSaid {
     /// The profile's id.
     pub student: String,
     /// The exercise.
     pub exercise: String,
     /// How sure.
-    pub sure: Confidence,
+    pub confidence: Confidence,
 }
 
 /// An answer.
@@ -79,15 +79,15 @@ impl StudentDoor {
     }
 
     /// Stores how sure the student is.
-    pub fn sure(&self, said: Sure) -> Result<OpenExercise, CallError> {
+    pub fn say_confidence(&self, said: ConfidenceSaid) -> Result<OpenExercise, CallError> {
         let today = self.context.today();
         self.as_student(&said.student, |store, joined| {
-            Ok(surefoot_student::sure(
+            Ok(surefoot_student::say_confidence(
                 store,
                 joined,
                 today,
                 &said.exercise,
-                said.sure,
+                said.confidence,
             )?)
         })
     }

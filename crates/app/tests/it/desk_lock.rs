@@ -10,6 +10,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_exchange::Refusal;
+use surefoot_record::Rule;
 use surefoot_store::desk::key_facts;
 use surefoot_store::{DeskStore, Durability};
 use surefoot_test_support::store::{cell, execute};
@@ -294,7 +295,7 @@ fn a_desk_that_nobody_uses_locks_itself() {
     board(&desk).unwrap();
     assert!(matches!(
         idle(&desk, Some(7)),
-        Err(CallError::Invalid { rule, .. }) if rule == "range"
+        Err(CallError::Invalid { rule, .. }) if rule == Rule::Range
     ));
     idle(&desk, Some(30)).unwrap();
     desk.to("2026-09-04");

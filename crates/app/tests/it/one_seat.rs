@@ -334,8 +334,8 @@ fn entries(concepts: Vec<String>) -> impl Strategy<Value = (Vec<CheckIn>, Vec<Pr
                 concept: ConceptId::new(concept).unwrap(),
                 sequence: at,
                 answers: [None, Some(Confidence::NotYet), Some(Confidence::CouldTeach)]
-                    .map(|sure| AnswerCount {
-                        sure,
+                    .map(|confidence| AnswerCount {
+                        confidence,
                         alone,
                         with_help: MOST,
                         wrong,
@@ -406,8 +406,8 @@ fn five_files_of_the_highest_counts_fill_a_seat_and_overflow_nothing() {
     let room = Room::with_seats(3);
     let mut sender = Sender::new(1, 1, 7);
     let answers: Vec<AnswerCount> = (0..4_u8)
-        .map(|sure| AnswerCount {
-            sure: Some(sure.try_into().unwrap()),
+        .map(|confidence| AnswerCount {
+            confidence: Some(confidence.try_into().unwrap()),
             alone: MOST,
             with_help: MOST,
             wrong: MOST,

@@ -3,14 +3,15 @@
 use crate::support::{Device, class_and_tablet, hand_in, school_year, seat_code};
 use std::sync::{Arc, Mutex};
 use surefoot_app::{
-    AnswerGiven, App, CallError, CarryAsked, CreateClass, DeviceClock, ExerciseId, Goals, Language,
-    NewStudentSettings, Nothing, OpenSealed, PathPrint, PracticeAsked, PrintPaper, ReadAloud,
-    StudentId, Sure, Voice, VoiceMissing,
+    AnswerGiven, App, CallError, CarryAsked, ConfidenceSaid, CreateClass, DeviceClock, ExerciseId,
+    Goals, Language, NewStudentSettings, Nothing, OpenSealed, PathPrint, PracticeAsked, PrintPaper,
+    ReadAloud, StudentId, Voice, VoiceMissing,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::NewClass;
 use surefoot_exercises::{Entry, Level, Response};
 use surefoot_record::{Appearance, AppearanceTheme, DecimalSign, Goal};
+use surefoot_record::{Field, Rule};
 use surefoot_student::practice_views::{OpenExercise, PracticeStep};
 use surefoot_student::views::{MyPath, StudentSettings};
 
@@ -96,7 +97,7 @@ fn a_look_is_the_students_own_and_stands_after_the_program_was_closed() {
     };
     assert!(matches!(
         set_appearance(&tablet, &sky, odd),
-        Err(CallError::Invalid { field, .. }) if field == "text_percent"
+        Err(CallError::Invalid { field, .. }) if field == Field::TextPercent
     ));
 }
 
@@ -151,13 +152,13 @@ fn goals_are_three_short_notes_that_can_be_changed() {
     let mut four = three.to_vec();
     four.push(goal("One more", false));
     for (bad, rule) in [
-        (four, "too_many"),
-        (vec![goal(" \t", false)], "empty"),
-        (vec![goal(&"a".repeat(121), false)], "too_long"),
+        (four, Rule::TooMany),
+        (vec![goal(" \t", false)], Rule::Empty),
+        (vec![goal(&"a".repeat(121), false)], Rule::TooLong),
     ] {
         assert!(matches!(
             goals(&tablet, &sky, &bad),
-            Err(CallError::Invalid { field, rule: found }) if field == "goals" && found == rule
+            Err(CallError::Invalid { field, rule: found }) if field == Field::Goals && found == rule
         ));
     }
     assert_eq!(path(&tablet, &sky).goals, three);
@@ -283,10 +284,10 @@ fn a_decimal_comma_and_a_decimal_point_are_both_right() {
         tablet
             .app
             .student
-            .sure(Sure {
+            .say_confidence(ConfidenceSaid {
                 student: sky.clone(),
                 exercise: exercise(),
-                sure: Confidence::OnMyOwn,
+                confidence: Confidence::OnMyOwn,
             })
             .unwrap();
         let feedback = tablet

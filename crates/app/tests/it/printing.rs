@@ -4,6 +4,7 @@ use crate::support::Device;
 use surefoot_app::{CallError, PrintOptions, PrintPaper, ReportAsked, ReportValues};
 use surefoot_catalogue::Language;
 use surefoot_exercises::Level;
+use surefoot_record::{Field, Rule};
 
 type Wanted<'a> = (&'a str, ReportValues);
 
@@ -60,12 +61,15 @@ fn what_cannot_be_printed_is_told_and_nothing_is_saved() {
         .next()
         .unwrap();
     let print = |class: &str, what| desk.app.desk.print(asked(class, what, Language::first()));
-    let invalid = |rule: &str| CallError::Invalid {
-        field: "amount".into(),
-        rule: rule.into(),
+    let invalid = |rule| CallError::Invalid {
+        field: Field::Amount,
+        rule,
     };
-    assert_eq!(print(&class, sheet(concept, 0)), Err(invalid("too_few")));
-    assert_eq!(print(&class, sheet(concept, 999)), Err(invalid("too_many")));
+    assert_eq!(print(&class, sheet(concept, 0)), Err(invalid(Rule::TooFew)));
+    assert_eq!(
+        print(&class, sheet(concept, 999)),
+        Err(invalid(Rule::TooMany))
+    );
     for (class, what) in [
         (class.as_str(), sheet("nothing-here", 3)),
         ("no-class", plain("chart")),

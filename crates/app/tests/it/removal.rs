@@ -10,6 +10,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::ImportReport;
+use surefoot_record::Field;
 use surefoot_store::{DeskStore, Durability};
 use surefoot_test_support::store::cell;
 
@@ -210,7 +211,7 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     assert!(numbers[0] > numbers[1]);
     assert!(matches!(
         desk.app.desk.restore_removed(RemovedId { number: numbers[1] }),
-        Err(CallError::Invalid { field, .. }) if field == "removed"
+        Err(CallError::Invalid { field, .. }) if field == Field::Removed
     ));
     assert_eq!(back(&desk).classes.len(), 1);
     back(&desk);

@@ -8,6 +8,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{EntryMade, EntryValue};
+use surefoot_record::{Field, Rule};
 
 const TODAY: &str = "2026-11-24";
 
@@ -149,15 +150,15 @@ fn every_report_of_the_table_is_listed_looked_at_and_saved_in_every_language() {
 #[test]
 fn a_report_is_refused_without_a_value_and_with_one_that_it_does_not_ask_for() {
     let (desk, class) = rated_class();
-    let refused = |report: &str, values, field: &str, rule: &str| {
-        let error = CallError::Invalid {
-            field: field.into(),
-            rule: rule.into(),
+    let refused = |report: &str, values, detail: &str| {
+        let error = CallError::BadArguments {
+            detail: detail.into(),
         };
         assert_eq!(print(&desk, &class, report, values), Err(error));
     };
-    refused("family", ReportValues::default(), "seat", "missing");
-    refused("chart", seat(3), "seat", "not_asked");
+    let none = ReportValues::default();
+    refused("family", none, "the report asks for seat");
+    refused("chart", seat(3), "the report does not ask for seat");
     assert!(matches!(
         print(&desk, &class, "horoscope", seat(3)),
         Err(CallError::NotFound { what }) if what == "report"
@@ -233,7 +234,7 @@ fn the_pages_of_all_families_are_one_file_without_those_who_have_not_reported() 
     let empty = desk.new_class("Room 8 (invented)", &["Ann"]).id;
     assert!(matches!(
         pages(&empty),
-        Err(CallError::Invalid { field, .. }) if field == "students"
+        Err(CallError::Invalid { field, .. }) if field == Field::Students
     ));
 }
 
@@ -258,8 +259,8 @@ fn a_table_for_the_school_is_refused_after_too_small_a_change() {
             .contains("cannot be handed out")
     );
     let refused = CallError::Invalid {
-        field: "share_table".into(),
-        rule: "too_few_changed".into(),
+        field: Field::ShareTable,
+        rule: Rule::TooFewChanged,
     };
     assert_eq!(
         print(&desk, &class, "share_safe", ReportValues::default()),

@@ -10,6 +10,7 @@ use surefoot_app::{
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{SeatDeviceState, Verdict};
 use surefoot_exchange::{Refusal, open_carry, seal_carry};
+use surefoot_record::Rule;
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -263,6 +264,6 @@ fn a_second_computer_opens_the_classs_hand_ins() {
     assert_eq!(report.files[0].name.as_deref(), Some("Amara"));
     assert!(matches!(
         add(&second),
-        Err(CallError::Invalid { rule, .. }) if rule == "already_here"
+        Err(CallError::Invalid { rule, .. }) if rule == Rule::AlreadyHere
     ));
 }

@@ -57,7 +57,7 @@ fn two() -> (Device, String, Device, String, String) {
 fn no_call_about_a_locked_student_answers() {
     let (_, _, tablet, sky, rain) = two();
     let args = serde_json::json!({ "student": sky, "date": null, "concept": "x", "confidence": null,
-        "outcome": null, "exercise": "x", "sure": 0, "response": null, "seconds": 0, "concepts": [],
+        "outcome": null, "exercise": "x", "confidence": 0, "response": null, "seconds": 0, "concepts": [],
         "more": false, "language": "en", "minutes": 10, "exercises": null, "evenings": 5, "draft": null, "goals": [],
         "appearance": Appearance::default(), "pin": "1234", "pin_signs": "ABC-DEF", "seat_code": null, "passphrase": "seven quiet rivers",
         "name": "1.2026-09-01.sqlite", "kind": "student",

@@ -2,13 +2,14 @@
 
 use crate::support::{Device, date};
 use surefoot_app::{
-    AnswerGiven, CallError, CheckInTap, ClassId, DraftKept, ExerciseId, Focus, NewStudentSettings,
-    PracticeAsked, StudentDay, StudentId, Sure,
+    AnswerGiven, CallError, CheckInTap, ClassId, ConfidenceSaid, DraftKept, ExerciseId, Focus,
+    NewStudentSettings, PracticeAsked, StudentDay, StudentId,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_exchange::{Refusal, SeatCodeError};
 use surefoot_exercises::{Level, Response};
+use surefoot_record::Field;
 use surefoot_record::{Appearance, DecimalSign};
 use surefoot_student::Tap;
 use surefoot_student::draft::Draft;
@@ -207,13 +208,13 @@ fn days_without_school_and_days_to_come_cannot_be_rated_and_missed_ones_can() {
 fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     let (_desk, mut tablet, student, _) = joined("2026-09-01");
     let open = exercise(&tablet, &student);
-    let sure = Sure {
+    let said = ConfidenceSaid {
         student: student.clone(),
         exercise: open.exercise.clone(),
-        sure: Confidence::OnMyOwn,
+        confidence: Confidence::OnMyOwn,
     };
     assert_eq!(
-        tablet.app.student.sure(sure).unwrap().sure,
+        tablet.app.student.say_confidence(said).unwrap().confidence,
         Some(Confidence::OnMyOwn)
     );
     tablet.to("2026-09-02");
@@ -353,18 +354,18 @@ fn an_answer_dated_after_today_does_not_count_yet() {
 #[test]
 fn what_was_thought_stands_beside_what_was_done() {
     let (_desk, tablet, student, _) = joined("2026-09-01");
-    for (sure, right) in [
+    for (confidence, right) in [
         (Confidence::CouldTeach, true),
         (Confidence::CouldTeach, false),
         (Confidence::NotYet, true),
     ] {
         let open = exercise(&tablet, &student);
-        let said = Sure {
+        let said = ConfidenceSaid {
             student: student.clone(),
             exercise: open.exercise.clone(),
-            sure,
+            confidence,
         };
-        tablet.app.student.sure(said).unwrap();
+        tablet.app.student.say_confidence(said).unwrap();
         if right {
             answer_right(&tablet, &student, &open, 20);
         } else {
@@ -513,7 +514,7 @@ fn an_evening_may_end_by_a_number_of_exercises() {
     for exercises in [0, 3, 14] {
         assert!(matches!(
             evening(&tablet, &student, 8, Some(exercises)),
-            Err(CallError::Invalid { field, .. }) if field == "exercises"
+            Err(CallError::Invalid { field, .. }) if field == Field::Exercises
         ));
     }
 }
@@ -556,7 +557,7 @@ fn an_answer_that_is_not_checked_yet_stands_there_again() {
     keep(&tablet, &open.exercise, Some(boxes(&["7"]))).unwrap();
     assert!(matches!(
         keep(&tablet, &open.exercise, Some(boxes(&[&"7".repeat(5000)]))),
-        Err(CallError::Invalid { field, .. }) if field == "draft"
+        Err(CallError::Invalid { field, .. }) if field == Field::Draft
     ));
     assert!(matches!(
         keep(&tablet, "another", Some(boxes(&["8"]))),
@@ -634,7 +635,11 @@ fn focus_and_minutes_have_bounds() {
     };
     let saved = settings(12, 3).unwrap();
     assert_eq!((saved.minutes, saved.evenings), (12, 3));
-    for (minutes, evenings, field) in [(3, 3, "minutes"), (17, 3, "minutes"), (12, 8, "evenings")] {
+    for (minutes, evenings, field) in [
+        (3, 3, Field::Minutes),
+        (17, 3, Field::Minutes),
+        (12, 8, Field::Evenings),
+    ] {
         assert!(matches!(
             settings(minutes, evenings),
             Err(CallError::Invalid { field: found, .. }) if found == field

@@ -204,7 +204,7 @@ impl Device {
             pack: offer.pack,
             seat_code: seat_code.into(),
             nickname: nickname.into(),
-            picture: "fox".into(),
+            avatar: "fox".into(),
             language: Language::first(),
         })
     }

@@ -10,6 +10,7 @@ use surefoot_app::{
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_desk::SeatDeviceState::{Accepted, Quarantined, Rejected};
 use surefoot_desk::{Board, ClassSetup, NewAssignment, NewClass, SeatDeviceState, Verdict};
+use surefoot_record::{Field, Rule};
 use surefoot_record::{PracticeRules, Reason};
 use surefoot_student::Tap;
 use surefoot_student::practice_views::PracticeStep;
@@ -236,35 +237,35 @@ fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
     assert!(setup.summary.pack_outdated);
     for (fault, bad) in [
         (
-            "minutes",
+            Rule::Minutes,
             PracticeRules {
                 minutes_least: 13,
                 ..narrow
             },
         ),
         (
-            "minutes",
+            Rule::Minutes,
             PracticeRules {
                 minutes_most: 121,
                 ..narrow
             },
         ),
         (
-            "evenings",
+            Rule::Evenings,
             PracticeRules {
                 evenings_least: 0,
                 ..narrow
             },
         ),
         (
-            "evenings",
+            Rule::Evenings,
             PracticeRules {
                 evenings_most: 8,
                 ..narrow
             },
         ),
         (
-            "test_on",
+            Rule::TestOn,
             PracticeRules {
                 test_on: Some(date("2030-01-01")),
                 ..narrow
@@ -273,7 +274,7 @@ fn bounds_of_practice_and_a_test_travel_in_the_next_pack() {
     ] {
         assert!(matches!(
             set(bad),
-            Err(CallError::Invalid { field, rule }) if field == "practice" && rule == fault
+            Err(CallError::Invalid { field, rule }) if field == Field::Practice && rule == fault
         ));
     }
     tablet.hands.will_pick(&desk.pack_of(&class));

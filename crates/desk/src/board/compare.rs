@@ -175,13 +175,13 @@ fn student_calibration(
         }
     }
     for count in reports.practice.iter().filter(|r| r.seat == seat.number) {
-        if let Some(sure) = count.sure {
+        if let Some(confidence) = count.confidence {
             let own = answers.entry(&count.concept).or_default();
-            add(&mut own.right, sure, count.alone as usize);
+            add(&mut own.right, confidence, count.alone as usize);
             // An answer with help does not show that the student has it.
             add(
                 &mut own.wrong,
-                sure,
+                confidence,
                 count.with_help.saturating_add(count.wrong) as usize,
             );
         }

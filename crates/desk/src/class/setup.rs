@@ -350,7 +350,7 @@ pub fn set_practice(
 ) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if let Some(rule) = practice.fault(&class.facts.year) {
-        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
+        return Err(DeskError::invalid(Field::Practice, rule));
     }
     desk.put_practice(&class.row.id, &practice)?;
     Ok(())

@@ -87,7 +87,7 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
         return Err(DeskError::invalid(Field::Seats, Rule::Taken));
     }
     if let Some(rule) = file.practice.fault(&file.year) {
-        return Err(DeskError::invalid(Field::Practice, Rule::Practice(rule)));
+        return Err(DeskError::invalid(Field::Practice, rule));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
     let all = with_built_in(&file.own_concepts)?;

@@ -28,7 +28,7 @@ fn practice_dated_after_today_or_outside_the_year_is_no_progress() {
     for on in ["2026-08-02", "2026-09-02", "2026-09-30", "2027-12-01"] {
         desk.practise(1, on, &concept, |entry| {
             entry.answers.push(AnswerCount {
-                sure: None,
+                confidence: None,
                 alone: 1,
                 with_help: 0,
                 wrong: 0,

@@ -67,7 +67,7 @@ fn join(desk: &Desk, folder: &std::path::Path) -> (StudentStore, Joined) {
             sealing_seed: [7; 32],
             seat_code: &code,
             nickname: "Otter",
-            picture: "otter",
+            avatar: "otter",
             language: Language::first(),
         },
     )

@@ -111,7 +111,7 @@ impl World {
             sealing_seed: [7; 32],
             seat_code: &code,
             nickname: "Otter",
-            picture: "otter",
+            avatar: "otter",
             language: Language::first(),
         };
         surefoot_student::join(&devices[0], &pack, date(TODAY), &new).unwrap();
@@ -303,7 +303,7 @@ fn hand_in_all(desk: &Desk, seat: u32, on: &str, concept: &str) {
     desk.rate(seat, on, concept, 3);
     desk.practise(seat, on, concept, |entry| {
         entry.answers.push(AnswerCount {
-            sure: Some(Confidence::CouldTeach),
+            confidence: Some(Confidence::CouldTeach),
             alone: 0,
             with_help: 1,
             wrong: 2,
@@ -391,7 +391,7 @@ fn answered(world: &World, sequence: u32, on: &str) {
             level: 1,
             generator_version: 1,
             seed: 1,
-            sure: None,
+            confidence: None,
             result: AnswerResult::Alone,
             misconception: None,
             seconds: 600,

@@ -350,7 +350,7 @@ fn content_is_refused_by_its_place() {
         bad("practice[0].sequence")
     );
     assert_eq!(
-        change("\"sure\":null", "\"sure\":2"),
+        change("\"confidence\":null", "\"confidence\":2"),
         bad("practice[0].answers")
     );
     assert_eq!(

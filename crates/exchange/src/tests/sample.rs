@@ -148,13 +148,13 @@ pub fn hand_in() -> HandIn {
             sequence: 6,
             answers: vec![
                 AnswerCount {
-                    sure: Some(Confidence::OnMyOwn),
+                    confidence: Some(Confidence::OnMyOwn),
                     alone: 2,
                     with_help: 1,
                     wrong: 0,
                 },
                 AnswerCount {
-                    sure: None,
+                    confidence: None,
                     alone: 0,
                     with_help: 0,
                     wrong: 1,

@@ -12,7 +12,7 @@ const CHECK_IN: &str =
     "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
        confidence, outcome_at, outcome, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)";
 const PRACTICE: &str =
-    "INSERT INTO practice_count (class, seat, device, school_date, concept, sure, alone, with_help,
+    "INSERT INTO practice_count (class, seat, device, school_date, concept, confidence, alone, with_help,
        wrong, sequence, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
 const MISCONCEPTION: &str =
     "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times, brought_by)
@@ -95,7 +95,7 @@ impl ReportWriter<'_> {
         }
         // An entry without answers has a row too, because the row keeps its sequence.
         let nothing = [AnswerCount {
-            sure: None,
+            confidence: None,
             alone: 0,
             with_help: 0,
             wrong: 0,
@@ -111,7 +111,9 @@ impl ReportWriter<'_> {
             bind(
                 row,
                 6,
-                count.sure.map_or(-1, |sure| i64::from(u8::from(sure))),
+                count
+                    .confidence
+                    .map_or(-1, |confidence| i64::from(u8::from(confidence))),
             )?;
             bind(row, 7, count.alone)?;
             bind(row, 8, count.with_help)?;

@@ -26,7 +26,7 @@ pub struct PracticeReport {
     /// Sequence of the entry that this is part of.
     pub sequence: u32,
     /// The confidence that the student gave before answering, if any.
-    pub sure: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// Exercises answered right without help.
     pub alone: u32,
     /// Exercises answered right with help.
@@ -125,8 +125,8 @@ impl DeskStore {
         mut each: impl FnMut(PracticeReport),
     ) -> Result<(), StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 ORDER BY class, seat, brought_by, device, school_date, concept, practice_count.sure",
+            "SELECT seat, device, school_date, concept, nullif(confidence, -1), alone, with_help, wrong, sequence
+             FROM practice_count WHERE class = ?1 ORDER BY class, seat, brought_by, device, school_date, concept, practice_count.confidence",
         )?;
         let mut rows = query.query([class])?;
         while let Some(row) = rows.next()? {
@@ -153,9 +153,9 @@ impl DeskStore {
             });
         }
         let mut query = self.connection.prepare_cached(
-            "SELECT device, school_date, concept, sequence, nullif(sure, -1), alone, with_help, wrong
+            "SELECT device, school_date, concept, sequence, nullif(confidence, -1), alone, with_help, wrong
              FROM practice_count WHERE class = ?1 AND seat = ?2 AND brought_by = ?3
-             ORDER BY device, school_date, concept, practice_count.sure",
+             ORDER BY device, school_date, concept, practice_count.confidence",
         )?;
         let mut rows = query.query(params![class, seat, brought_by])?;
         let mut practice: Vec<Practice> = Vec::new();
@@ -166,7 +166,7 @@ impl DeskStore {
                 concept: concept_at(row, 2)?,
                 sequence: row.get(3)?,
                 answers: vec![AnswerCount {
-                    sure: confidence_at(row, 4)?,
+                    confidence: confidence_at(row, 4)?,
                     alone: row.get(5)?,
                     with_help: row.get(6)?,
                     wrong: row.get(7)?,
@@ -225,8 +225,8 @@ impl DeskStore {
     /// Returns the practice counts of a class by seat, date and concept.
     pub fn practice(&self, class: &str) -> Result<Vec<PracticeReport>, StoreError> {
         self.rows(
-            "SELECT seat, device, school_date, concept, nullif(sure, -1), alone, with_help, wrong, sequence
-             FROM practice_count WHERE class = ?1 ORDER BY seat, school_date, concept, device, sure",
+            "SELECT seat, device, school_date, concept, nullif(confidence, -1), alone, with_help, wrong, sequence
+             FROM practice_count WHERE class = ?1 ORDER BY seat, school_date, concept, device, confidence",
             [class],
             practice_at,
         )
@@ -294,7 +294,7 @@ fn practice_at(row: &Row<'_>) -> rusqlite::Result<PracticeReport> {
         device: row.get(1)?,
         date: date_at(row, 2)?,
         concept: row.get(3)?,
-        sure: confidence_at(row, 4)?,
+        confidence: confidence_at(row, 4)?,
         alone: row.get(5)?,
         with_help: row.get(6)?,
         wrong: row.get(7)?,

@@ -157,12 +157,12 @@ CREATE TABLE practice_count (
     device TEXT NOT NULL,               -- on which the student made the entry
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
-    sure INTEGER NOT NULL,
+    confidence INTEGER NOT NULL,
     alone INTEGER NOT NULL,
     with_help INTEGER NOT NULL,
     wrong INTEGER NOT NULL,
     sequence INTEGER NOT NULL,          -- of the entry that these counts are part of
-    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, sure),
+    PRIMARY KEY (class, seat, brought_by, device, school_date, concept, confidence),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT, WITHOUT ROWID;
 

@@ -35,7 +35,7 @@ pub struct PracticeAnswer {
     /// Seed of the exercise.
     pub seed: u64,
     /// The confidence that the student gave before answering, if any.
-    pub sure: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// What came of it.
     pub result: AnswerResult,
     /// The misconception recognised in the first wrong answer, if any.
@@ -153,7 +153,7 @@ impl StudentStore {
         self.connection
             .prepare_cached(
                 "INSERT INTO practice_answer (device, sequence, school_date, concept, level, generator_version, seed,
-                   sure, result, misconception, seconds, response)
+                   confidence, result, misconception, seconds, response)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
             )?
             .execute(params![
@@ -164,7 +164,7 @@ impl StudentStore {
                 answer.level,
                 answer.generator_version,
                 seed,
-                answer.sure.map(u8::from),
+                answer.confidence.map(u8::from),
                 result_word(answer.result),
                 answer.misconception.as_ref().map(MisconceptionCode::as_str),
                 answer.seconds,
@@ -176,7 +176,7 @@ impl StudentStore {
     /// Returns all finished exercises in the order of their sequences.
     pub fn practice_answers(&self) -> Result<Vec<PracticeAnswer>, StoreError> {
         let mut query = self.connection.prepare_cached(
-            "SELECT device, sequence, school_date, concept, level, generator_version, seed, sure, result, misconception,
+            "SELECT device, sequence, school_date, concept, level, generator_version, seed, confidence, result, misconception,
                seconds, response
              FROM practice_answer ORDER BY sequence, device",
         )?;
@@ -189,7 +189,7 @@ impl StudentStore {
                 level: row.get(4)?,
                 generator_version: row.get(5)?,
                 seed: row.get::<_, i64>(6)?.unsigned_abs(),
-                sure: confidence_at(row, 7)?,
+                confidence: confidence_at(row, 7)?,
                 result: result_at(row, 8)?,
                 misconception: misconception_at(row, 9)?,
                 seconds: row.get(10)?,

@@ -28,7 +28,7 @@ pub struct OpenRow {
     /// Whether the student asked for it from My path, outside tonight's queue.
     pub asked: bool,
     /// The confidence that the student gave before answering, if any.
-    pub sure: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// Hints taken.
     pub hints: u32,
     /// Wrong answers so far.
@@ -48,7 +48,7 @@ impl StudentStore {
     pub fn open_exercise(&self) -> Result<Option<OpenRow>, StoreError> {
         self.connection
             .query_row(
-                "SELECT exercise, opened_on, concept, level, seed, reason, asked, sure, hints, tries, seconds, misconception,
+                "SELECT exercise, opened_on, concept, level, seed, reason, asked, confidence, hints, tries, seconds, misconception,
                    response, draft FROM open_exercise",
                 [],
                 |row| {
@@ -61,7 +61,7 @@ impl StudentStore {
                         reason: serde_json::from_str(row.get_ref(5)?.as_str()?)
                             .map_err(|e| rusqlite::Error::FromSqlConversionFailure(5, Type::Text, Box::new(e)))?,
                         asked: row.get(6)?,
-                        sure: confidence_at(row, 7)?,
+                        confidence: confidence_at(row, 7)?,
                         hints: row.get(8)?,
                         tries: row.get(9)?,
                         seconds: row.get(10)?,
@@ -81,7 +81,7 @@ impl StudentStore {
         let reason =
             serde_json::to_string(&open.reason).map_err(|e| StoreError::unreadable("reason", e))?;
         self.connection.execute(
-            "INSERT OR REPLACE INTO open_exercise (id, exercise, opened_on, concept, level, seed, reason, asked, sure,
+            "INSERT OR REPLACE INTO open_exercise (id, exercise, opened_on, concept, level, seed, reason, asked, confidence,
                hints, tries, seconds, misconception, response, draft)
              VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
             params![
@@ -92,7 +92,7 @@ impl StudentStore {
                 seed,
                 reason,
                 open.asked,
-                open.sure.map(u8::from),
+                open.confidence.map(u8::from),
                 open.hints,
                 open.tries,
                 open.seconds,

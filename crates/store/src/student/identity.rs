@@ -22,7 +22,7 @@ pub struct Student {
     /// The nickname, which is in no hand-in.
     pub nickname: String,
     /// The id of the avatar, which is in no hand-in.
-    pub picture: String,
+    pub avatar: String,
     /// Language of the screens.
     pub language: Language,
     /// Minutes of an evening.
@@ -98,7 +98,7 @@ impl StudentStore {
     pub fn student(&self) -> Result<Option<Student>, StoreError> {
         self.connection
             .query_row(
-                "SELECT device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes, evenings,
+                "SELECT device, signing_seed, sealing_identity, seat, nickname, avatar, language, minutes, evenings,
                    theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises
                  FROM student",
                 [],
@@ -109,7 +109,7 @@ impl StudentStore {
                         sealing_identity: row.get(2)?,
                         seat: row.get(3)?,
                         nickname: row.get(4)?,
-                        picture: row.get(5)?,
+                        avatar: row.get(5)?,
                         language: language_at(row, 6)?,
                         minutes: row.get(7)?,
                         exercises: row.get(14)?,
@@ -133,11 +133,11 @@ impl StudentStore {
     /// Writes the student of this store.
     pub fn put_student(&self, student: &Student) -> Result<(), StoreError> {
         self.connection.execute(
-            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, picture, language, minutes,
+            "INSERT INTO student (id, device, signing_seed, sealing_identity, seat, nickname, avatar, language, minutes,
                evenings, theme, text_percent, decimal_sign, less_motion, reads_aloud, exercises)
              VALUES (1, ?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)
              ON CONFLICT (id) DO UPDATE SET device = ?1, signing_seed = ?2, sealing_identity = ?3, seat = ?4,
-               nickname = ?5, picture = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
+               nickname = ?5, avatar = ?6, language = ?7, minutes = ?8, evenings = ?9, theme = ?10,
                text_percent = ?11, decimal_sign = ?12, less_motion = ?13, reads_aloud = ?14, exercises = ?15",
             params![
                 student.device.as_str(),
@@ -145,7 +145,7 @@ impl StudentStore {
                 student.sealing_identity,
                 student.seat,
                 student.nickname,
-                student.picture,
+                student.avatar,
                 student.language.as_str(),
                 student.minutes,
                 student.evenings,

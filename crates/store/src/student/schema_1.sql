@@ -1,6 +1,6 @@
 -- A student's store, version 1. One database file a student.
 
--- The student. No hand-in holds the nickname or the picture.
+-- The student. No hand-in holds the nickname or the avatar.
 CREATE TABLE student (
     id INTEGER PRIMARY KEY CHECK (id = 1),
     device TEXT NOT NULL,               -- random, made at joining
@@ -8,7 +8,7 @@ CREATE TABLE student (
     sealing_identity TEXT NOT NULL,     -- age X25519 identity of this student
     seat TEXT NOT NULL,                 -- seat token of the class
     nickname TEXT NOT NULL,
-    picture TEXT NOT NULL,
+    avatar TEXT NOT NULL,
     language TEXT NOT NULL,             -- tag (BCP 47)
     minutes INTEGER NOT NULL,           -- of an evening
     exercises INTEGER                   -- of an evening; null if it ends by minutes
@@ -59,7 +59,7 @@ CREATE TABLE practice_answer (
     level INTEGER NOT NULL CHECK (level BETWEEN 1 AND 3),
     generator_version INTEGER NOT NULL,
     seed INTEGER NOT NULL,
-    sure INTEGER CHECK (sure BETWEEN 0 AND 3),
+    confidence INTEGER CHECK (confidence BETWEEN 0 AND 3),
     result TEXT NOT NULL CHECK (result IN ('alone', 'with_help', 'wrong')),
     misconception TEXT,                 -- code of the one recognised
     seconds INTEGER NOT NULL,
@@ -78,7 +78,7 @@ CREATE TABLE open_exercise (
     seed INTEGER NOT NULL,
     reason TEXT NOT NULL,               -- JSON
     asked INTEGER NOT NULL,             -- 1 if the student asked for it from My path
-    sure INTEGER CHECK (sure BETWEEN 0 AND 3),
+    confidence INTEGER CHECK (confidence BETWEEN 0 AND 3),
     hints INTEGER NOT NULL DEFAULT 0,
     tries INTEGER NOT NULL DEFAULT 0,
     seconds INTEGER NOT NULL DEFAULT 0,

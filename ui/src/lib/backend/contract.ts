@@ -508,13 +508,13 @@ detail: string, } | { "code": "not_found",
  */
 what: string, } | { "code": "invalid", 
 /**
- * The field, such as `title` or `nickname`.
+ * Which value.
  */
-field: string, 
+field: Field, 
 /**
- * The rule it breaks, such as `empty` or `too_long`.
+ * The rule it breaks.
  */
-rule: string, } | { "code": "calendar", 
+rule: Rule, } | { "code": "calendar", 
 /**
  * Why.
  */
@@ -929,6 +929,19 @@ drafts: Array<ConceptDraft>,
  */
 refused: Array<LineRefused>, };
 export type Confidence = 0 | 1 | 2 | 3;
+export type ConfidenceSaid = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The exercise.
+ */
+exercise: string, 
+/**
+ * How sure.
+ */
+confidence: Confidence, };
 export type CoordinateGrid = { 
 /**
  * Edges and steps.
@@ -1636,6 +1649,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
+export type Field = "amount" | "answer" | "class" | "concepts" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -2309,7 +2323,7 @@ nickname: string,
 /**
  * The id of the avatar; it stays on this device.
  */
-picture: string, 
+avatar: string, 
 /**
  * The student's language.
  */
@@ -2953,7 +2967,7 @@ hints_taken: Array<Array<Block>>,
 /**
  * The confidence that the student gave before answering, if any.
  */
-sure: Confidence | null, 
+confidence: Confidence | null, 
 /**
  * The draft, if there is one.
  */
@@ -3562,7 +3576,7 @@ nickname: string,
 /**
  * The id of the student's avatar.
  */
-picture: string, 
+avatar: string, 
 /**
  * The student's language.
  */
@@ -4160,6 +4174,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
+export type Rule = "already_here" | "contradiction" | "digits" | "empty" | "evenings" | "in_rotation" | "minutes" | "no_exercises" | "none" | "no_reports" | "not_empty" | "nothing" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
@@ -4744,19 +4759,6 @@ finished: number,
  * Of these, right without help.
  */
 alone: number, };
-export type Sure = { 
-/**
- * The profile's id.
- */
-student: string, 
-/**
- * The exercise.
- */
-exercise: string, 
-/**
- * How sure.
- */
-sure: Confidence, };
 export type TalkAsked = { 
 /**
  * The class.
@@ -5193,7 +5195,7 @@ export interface StudentCalls {
   today: { args: StudentDay; out: Today };
   check_in: { args: CheckInTap; out: Array<string> };
   practice: { args: PracticeAsked; out: PracticeStep };
-  sure: { args: Sure; out: OpenExercise };
+  say_confidence: { args: ConfidenceSaid; out: OpenExercise };
   hint: { args: ExerciseId; out: OpenExercise };
   answer: { args: AnswerGiven; out: Feedback };
   show_steps: { args: ExerciseId; out: Feedback };

@@ -1,7 +1,15 @@
-import { describe, expect, test } from 'vitest';
-import type { CallError, Reason, Refusal, SeatCodeError, VoiceMissing } from '../backend';
+import { describe, expect, expectTypeOf, test } from 'vitest';
+import type {
+  CallError,
+  Field,
+  Reason,
+  Refusal,
+  Rule,
+  SeatCodeError,
+  VoiceMissing,
+} from '../backend';
 import { errorWords, refusalWords, seatCodeWords, type Trouble } from '.';
-import { LANGUAGES, setLanguage } from '../words';
+import { LANGUAGES, setLanguage, type MessageId } from '../words';
 import { reasonWords } from '../../student/reason';
 
 type OfCode<T extends { code: string }> = { [C in T['code']]: Extract<T, { code: C }> };
@@ -105,6 +113,14 @@ describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
     setLanguage(language);
     expect(reasonWords(reason)).not.toMatch(MISSING);
   });
+});
+
+type Kebab<S extends string> = S extends `${infer A}_${infer B}` ? `${A}-${Kebab<B>}` : S;
+type InvalidId = `error-invalid-${Kebab<Field>}-${Kebab<Rule>}`;
+
+test('each message on an invalid value is of a field and a rule that exist', () => {
+  type Worded = Extract<MessageId, `error-invalid-${string}`>;
+  expectTypeOf<Exclude<Worded, InvalidId>>().toBeNever();
 });
 
 test('an unknown message shows as missing', () => {
