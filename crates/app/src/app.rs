@@ -35,6 +35,7 @@ impl App {
         let context = Arc::new(Context::open(data, dialogs, clock)?);
         let student = Arc::new(StudentDoor::new(Arc::clone(&context)));
         let desk = Arc::new(DeskDoor::new(Arc::clone(&context)));
+        desk.finish_lock_at_start();
         Ok(Self {
             device: DeviceDoor::new(context, Arc::clone(&student), Arc::clone(&desk), voice),
             student,

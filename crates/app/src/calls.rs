@@ -99,12 +99,14 @@ macro_rules! calls {
             args: serde_json::Value,
         ) -> Result<serde_json::Value, CallError> {
             match name {
-                $($( stringify!($name) => $crate::calls::make(args, |args: $arg| -> Result<$out, CallError> {
+                $($( stringify!($name) => {
                     if Door::$kind == Door::Desk {
                         app.desk.refuse_locked()?;
                     }
-                    app.$door.$name(args)
-                }), )*)*
+                    $crate::calls::make(args, |args: $arg| -> Result<$out, CallError> {
+                        app.$door.$name(args)
+                    })
+                } )*)*
                 other => Err(CallError::UnknownCall { name: other.to_owned() }),
             }
         }

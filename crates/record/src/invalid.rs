@@ -16,6 +16,8 @@ pub enum Field {
     Class,
     /// Concepts of a class, an assignment or an import.
     Concepts,
+    /// Copies of the desk.
+    Copies,
     /// Dates of lessons, entries or assignments.
     Dates,
     /// The lock of the desk.
@@ -86,18 +88,20 @@ pub enum Rule {
     Evenings,
     /// It is in the rotation.
     InRotation,
+    /// It has a lock.
+    Locked,
     /// The minutes of an evening are out of bounds.
     Minutes,
     /// It has no exercises.
     NoExercises,
-    /// There is none.
-    None,
+    /// It does not exist.
+    Missing,
     /// Nobody has reported yet.
     NoReports,
     /// It has content already.
     NotEmpty,
     /// No row of it may be shown.
-    Nothing,
+    NothingToShow,
     /// It is not text in UTF-8.
     NotText,
     /// It is open.

@@ -106,7 +106,7 @@ pub fn nobody_has_open(path: &Path) -> Result<(), StoreError> {
     };
     match alone() {
         Err(StoreError::Busy) => Err(StoreError::Busy),
-        // A file that cannot be opened at all, nobody has open.
+        // If we cannot open the file at all, nobody has it open.
         _ => Ok(()),
     }
 }

@@ -9,8 +9,8 @@ safe-backup-restored = El respaldo está abierto.
 safe-backup-replaced = El respaldo está abierto. Lo que había antes se guarda entre las copias.
 safe-passphrase = Frase secreta
 safe-passphrase-again = La misma otra vez
-safe-passphrase-hint = Al menos 8 letras. Cuatro palabras que no tienen que ver entre sí van bien. Escríbelas en papel: nadie te puede decir la frase después.
-safe-passphrase-short = Usa al menos 8 letras.
+safe-passphrase-hint = Al menos 8 letras, números o espacios. Cuatro palabras que no tienen que ver entre sí van bien. Escríbelas en papel: nadie te puede decir la frase después.
+safe-passphrase-short = Usa al menos 8 letras, números o espacios.
 safe-passphrase-differs = Las dos no son iguales.
 safe-passphrase-for = Frase secreta de { $file }
 safe-open = Abrir
@@ -18,13 +18,14 @@ safe-copies = Copias en este dispositivo
 safe-copies-text = Surefoot hace una copia cada día que se usa y guarda las más nuevas.
 safe-copies-none = Todavía no hay copias.
 safe-copies-trouble = La última copia no se pudo hacer.
+safe-copies-lock-trouble = No se pudieron sobrescribir todas las copias de antes del candado. Quizá alguien pueda leerlas sin la frase secreta.
 safe-copy-daily = Copia del { $date }
 safe-copy-change = Copia de antes de un Surefoot más nuevo
 safe-copy-replaced = Reemplazada el { $date }
 safe-copy-no-day = día desconocido
 safe-copy-use = Volver a ella
 safe-copy-used = Esa copia está en uso ahora. Lo que había antes se guarda entre las copias.
-safe-copy-sure = ¿Volver a esta copia? Lo que vino después ya no se verá. El estado de ahora se guarda entre las copias.
+safe-copy-sure = ¿Volver a esta copia? Lo que vino después ya no se verá. Lo que hay ahora se guarda entre las copias.
 safe-damaged-student = Los datos de { $name } no se pueden leer.
 safe-damaged-someone = Los datos de un estudiante no se pueden leer.
 safe-damaged-desk = El escritorio no se puede leer.
@@ -62,7 +63,8 @@ safe-lock = Candado del escritorio
 safe-lock-text = Un candado cifra en esta computadora los nombres de los estudiantes, los códigos de sus papeles y las llaves de las clases. La frase secreta se pide al abrir el escritorio y otra vez tras un tiempo sin uso.
 safe-lock-limits = Las valoraciones y los resultados no se cifran. Se guardan por número de asiento.
 safe-lock-backup = Primero haz un respaldo y guarda su frase secreta en otro lugar. Si olvidas la frase del escritorio, solo un respaldo trae los nombres de vuelta.
-safe-lock-copies = Esto sobrescribe las copias de esta computadora que se abren sin frase secreta o con la anterior. Se hace una copia nueva. Lo que quitaste en los últimos diez minutos ya no se podrá recuperar.
+safe-lock-copies-removed = Esto sobrescribe las copias de esta computadora que se abren con la frase actual. Se hace una copia nueva. Lo que quitaste en los últimos diez minutos ya no se podrá recuperar.
+safe-lock-copies = Esto sobrescribe las copias de esta computadora que se abren sin frase secreta o con la actual. Se hace una copia nueva. Lo que quitaste en los últimos diez minutos ya no se podrá recuperar.
 safe-lock-is = El escritorio tiene candado.
 safe-lock-set = Poner un candado
 safe-lock-change = Cambiar la frase secreta
@@ -70,15 +72,15 @@ safe-lock-remove = Quitar el candado
 safe-lock-was-set = El escritorio ahora tiene candado.
 safe-lock-was-changed = La frase secreta está cambiada.
 safe-lock-was-removed = Se quitó el candado. Los nombres y las llaves ya no están protegidos.
-safe-lock-current = Frase secreta actual del escritorio
+safe-lock-current = Frase secreta actual
 safe-lock-new = Frase secreta nueva
 safe-lock-wrong = Esta no es la frase secreta del escritorio.
 safe-lock-idle = Cerrar el escritorio
 safe-lock-idle-minutes = tras { $minutes } minutos sin uso
 safe-lock-idle-never = nunca por sí solo
 safe-lock-readable = { $count ->
-    [one] { $count } copia de esta computadora se abre sin la frase secreta. Cambia la frase para sobrescribirla.
-   *[other] { $count } copias de esta computadora se abren sin la frase secreta. Cambia la frase para sobrescribirlas.
+    [one] { $count } copia de esta computadora quizá se abra sin la frase secreta. Cambia la frase para sobrescribirla.
+   *[other] { $count } copias de esta computadora quizá se abran sin la frase secreta. Cambia la frase para sobrescribirlas.
 }
 lock-title = El escritorio está cerrado
 lock-lead = Escribe la frase secreta del escritorio.

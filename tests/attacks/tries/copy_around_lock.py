@@ -1,4 +1,5 @@
-"""Somebody at a locked desk goes back to a copy from before the lock, or to a backup of their own."""
+"""Somebody at a locked desk goes back to a copy from before the lock, or to a backup of their own,
+or removes the desk."""
 
 from outcome import got_through, need, stopped
 from program import Refused
@@ -45,6 +46,8 @@ def attack(ground):
         return got_through("a backup under another passphrase was made")
     # An empty desk takes the place; what was locked must stay locked, and must stay.
     desk.call("begin_new_desk")
+    if tried(desk, "remove_everything") is not None:
+        return got_through("behind an empty desk, the locked one is removed")
     replaced = [one for one in desk.call("copies", **DESK)["copies"] if one["kind"] == "replaced"]
     need(len(replaced) == 1, replaced)
     start = desk.call("restore_copy", store=DESK, name=replaced[0]["name"])["start"]

@@ -1,6 +1,8 @@
 """Somebody copies the files of a locked desk, and looks for names and keys or guesses."""
 
+import sqlite3
 import time
+import zlib
 
 from cells import column, data_key, open_cell, reading
 from outcome import got_through, need, stopped
@@ -32,6 +34,24 @@ def cells(path):
     return key, [*tokens, *keys]
 
 
+def inflated(path):
+    """Everything in the store's cells that deflate had packed."""
+    store = sqlite3.connect(f"file:{path}?mode=ro", uri=True)
+    tables = [name for (name,) in store.execute("SELECT name FROM sqlite_schema WHERE type='table'")]
+    found = []
+    for table in tables:
+        for row in store.execute(f'SELECT * FROM "{table}"'):
+            for cell in row:
+                if isinstance(cell, bytes):
+                    for bits in (15, -15):
+                        try:
+                            found.append(zlib.decompress(cell, bits))
+                        except zlib.error:
+                            continue
+    store.close()
+    return found
+
+
 def attack(ground):
     school = School(ground, names=NAMES)
     desk = school.desk
@@ -55,6 +75,12 @@ def attack(ground):
         for file in desk.stored()
         for word in words
         if word in file.read_bytes()
+    }
+    found |= {
+        f"a packed cell: {word}"
+        for text in inflated(desk.desk_path)
+        for word in words
+        if word in text
     }
     if found:
         return got_through(f"the files of a locked desk show {', '.join(sorted(found))}")

@@ -8,7 +8,7 @@ use crate::error::{CallError, files};
 use std::fs::File;
 use std::path::Path;
 use surefoot_store::desk::key_facts;
-use surefoot_store::{DeskStore, Durability};
+use surefoot_store::{DeskStore, Durability, StoreError};
 
 /// Writes the desk at `path` anew without what was deleted, and wipes its earlier file and log.
 /// The desk must be closed.
@@ -47,26 +47,32 @@ pub(crate) fn replace_desk(
 
 impl Context {
     /// Wipes the copies of the desk that a change of its lock left behind: those with the data
-    /// key before, and under a lock those that open without a passphrase. Does nothing if no
-    /// change is unfinished.
+    /// key before, and under a lock those that open without a passphrase and damaged ones, of
+    /// which nobody can say what they show. Does nothing if no change is unfinished.
     ///
     /// A copy under another lock stays. It may be the only desk of somebody who forgot the
-    /// passphrase.
+    /// passphrase. One that cannot be read now or is newer than this program stays too.
+    ///
+    /// # Errors
+    /// The first error of a copy that cannot be wiped. The others are wiped, and the next call
+    /// tries again.
     pub(crate) fn finish_lock(&self, desk: &DeskStore) -> Result<(), CallError> {
         let Some(before) = desk.replaced_key()? else {
             return Ok(());
         };
         let has_lock = desk.lock()?.is_some();
+        let mut wiped = Ok(());
         for (path, _) in self.copy_paths(&StoreName::Desk)? {
             let goes = match key_facts(&path) {
                 Ok(facts) => facts.number == before || (has_lock && facts.lock.is_none()),
-                // Nobody can say what a damaged copy shows.
-                Err(_) => has_lock,
+                Err(StoreError::Damaged { .. }) => has_lock,
+                Err(_) => false,
             };
             if goes {
-                wipe_store(&path)?;
+                wiped = wiped.and(wipe_store(&path));
             }
         }
+        wiped?;
         Ok(desk.forget_replaced_key()?)
     }
 

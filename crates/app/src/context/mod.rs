@@ -47,6 +47,8 @@ pub(crate) struct Context {
     sealed: Mutex<Option<(u32, Sealed)>>,
     /// Why a daily copy could not be made, by the store's path.
     pub(crate) copy_trouble: Mutex<BTreeMap<PathBuf, CallError>>,
+    /// Why copies that a change of the lock left behind could not be wiped.
+    pub(crate) lock_trouble: Mutex<Option<CallError>>,
 }
 
 impl Context {
@@ -69,6 +71,7 @@ impl Context {
             settings: Mutex::new(settings),
             sealed: Mutex::default(),
             copy_trouble: Mutex::default(),
+            lock_trouble: Mutex::default(),
         })
     }
 

@@ -58,17 +58,16 @@ pub fn wipe_folder(folder: &Path) -> Result<(), CallError> {
 pub(crate) const BESIDE: [&str; 3] = ["-wal", "-shm", "-journal"];
 
 /// Wipes a store and the files beside it.
+///
+/// # Errors
+/// The first error; what could be wiped is gone.
 pub(crate) fn wipe_store(path: &Path) -> Result<(), CallError> {
-    wipe_beside(path)?;
-    wipe(path)
+    wipe_beside(path).and(wipe(path))
 }
 
 /// Wipes the files that SQLite makes beside a store.
 pub(crate) fn wipe_beside(path: &Path) -> Result<(), CallError> {
-    for end in BESIDE {
-        wipe(&with_end(path, end))?;
-    }
-    Ok(())
+    (BESIDE.iter().map(|end| wipe(&with_end(path, end)))).fold(Ok(()), Result::and)
 }
 
 /// A new file that only this user may read, until it gets its name. It is wiped if it never does.

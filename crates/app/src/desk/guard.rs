@@ -109,6 +109,16 @@ impl Guarded {
         guard.used = now;
     }
 
+    /// Changes after how long the desk locks itself.
+    pub(crate) fn set_idle_minutes(&self, minutes: Option<u32>) {
+        match &mut lock(&self.guard).state {
+            State::Unknown | State::NoLock => {}
+            State::Locked { idle_minutes } | State::Unlocked { idle_minutes, .. } => {
+                *idle_minutes = minutes;
+            }
+        }
+    }
+
     /// The key, if it is in memory.
     pub(super) fn key(&self) -> Option<DataKey> {
         match &lock(&self.guard).state {

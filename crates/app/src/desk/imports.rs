@@ -58,6 +58,9 @@ pub struct ImportLines {
 impl DeskDoor {
     /// Starts an import. Returns `None` if the person cancels.
     pub fn import_hand_ins(&self, asked: ImportAsked) -> Result<Option<JobId>, CallError> {
+        // Opens the desk first: a damaged one is reported before any file is read, and opened files
+        // go on waiting.
+        self.with_desk(|_| Ok(()))?;
         let sources = match asked.from {
             ImportFrom::Folder => self.context.dialogs.pick_folder(FileKind::HandIn)?,
             ImportFrom::Files => self.context.dialogs.pick_files(FileKind::HandIn)?,
@@ -77,8 +80,6 @@ impl DeskDoor {
         let Some(sources) = sources else {
             return Ok(None);
         };
-        // Opens the desk first, to report a damaged one before any file is read.
-        self.with_desk(|_| Ok(()))?;
         Ok(Some(self.start_import(sources, |_| Ok(()))?))
     }
 

@@ -39,8 +39,8 @@ use std::path::PathBuf;
 use std::sync::{Arc, Mutex};
 use surefoot_desk::ClassSummary;
 use surefoot_desk::OpenClass;
-use surefoot_store::DeskStore;
 use surefoot_store::desk::DataKey;
+use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
 /// A class by id.
@@ -104,9 +104,7 @@ impl DeskDoor {
             make_file(&path)?;
             let desk = DeskStore::open(&path, self.context.durability())?;
             self.give_key(&desk)?;
-            if let Err(error) = self.context.finish_lock(&desk) {
-                lock(&self.context.copy_trouble).insert(path.clone(), error);
-            }
+            self.finish_lock(&desk);
             if was_there {
                 self.context
                     .keep_copy(&StoreName::Desk, false, |into| desk.copy_into(into));
@@ -114,6 +112,21 @@ impl DeskDoor {
             Ok(desk)
         };
         self.stores.with(&path, open, |desk| work(desk))
+    }
+
+    /// Wipes the copies that a change of the lock left behind. If that fails, work goes on, and
+    /// the call `copies` reports why.
+    fn finish_lock(&self, desk: &DeskStore) {
+        *lock(&self.context.lock_trouble) = self.context.finish_lock(desk).err();
+    }
+
+    /// Finishes a change of the lock that was interrupted, also while the desk is locked.
+    pub(crate) fn finish_lock_at_start(&self) {
+        if self.lock_state().has_lock
+            && let Ok(desk) = DeskStore::open_again(&self.lockable_desk(), Durability::Full)
+        {
+            self.finish_lock(&desk);
+        }
     }
 
     /// The path of the desk that can have a lock: the person's own.

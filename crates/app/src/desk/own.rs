@@ -18,7 +18,7 @@ use ts_rs::TS;
 pub struct OwnImportAsked {
     /// The class.
     pub class: String,
-    /// The concept of lines and items that name none.
+    /// The concept for lines and items that name no concept.
     pub concept: Option<String>,
 }
 

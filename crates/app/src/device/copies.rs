@@ -13,10 +13,14 @@ use ts_rs::TS;
 pub struct Copies {
     /// The copies, newest first.
     pub copies: Vec<StoredCopy>,
-    /// How many copies of a desk with a lock open without its passphrase: desks that were replaced.
+    /// For a desk with a lock: how many of its copies may open without the passphrase. They are
+    /// desks that were replaced, and copies that this program cannot read.
     pub readable: usize,
     /// Why the last daily copy failed, if it did.
     pub trouble: Option<CallError>,
+    /// For a desk with a lock: why copies from before the lock could not be wiped, if they could
+    /// not.
+    pub lock_trouble: Option<CallError>,
 }
 
 impl DeviceDoor {
@@ -30,7 +34,7 @@ impl DeviceDoor {
         let found = self.context.copy_paths(&store)?;
         let readable = match store {
             StoreName::Desk if self.desk.lock_state().has_lock => (found.iter())
-                .filter(|(path, _)| key_facts(path).is_ok_and(|facts| facts.lock.is_none()))
+                .filter(|(path, _)| key_facts(path).map_or(true, |facts| facts.lock.is_none()))
                 .count(),
             _ => 0,
         };
@@ -38,6 +42,10 @@ impl DeviceDoor {
             copies: found.into_iter().map(|(_, copy)| copy).collect(),
             readable,
             trouble: lock(&self.context.copy_trouble).get(&path).cloned(),
+            lock_trouble: match store {
+                StoreName::Desk => lock(&self.context.lock_trouble).clone(),
+                StoreName::Student { .. } => None,
+            },
         })
     }
 }

@@ -99,20 +99,19 @@ impl DeviceDoor {
         {
             return Err(invalid(Field::IdleMinutes, Rule::Range));
         }
-        let key = self.desk.with_desk(|desk| {
+        self.desk.with_desk(|desk| {
             if desk.lock()?.is_none() {
-                return Err(invalid(Field::DeskLock, Rule::None));
+                return Err(invalid(Field::DeskLock, Rule::Missing));
             }
-            desk.put_idle_minutes(new.minutes)?;
-            Ok(desk.kept_key()?)
+            Ok(desk.put_idle_minutes(new.minutes)?)
         })?;
-        self.desk.keep_key(key.key().clone(), new.minutes);
+        self.desk.guarded.set_idle_minutes(new.minutes);
         self.desk_lock(Nothing {})
     }
 
-    /// Sets, changes or removes the lock. All sealed cells are sealed anew with another key, the
-    /// desk is written anew, and its copies on this device that open without a passphrase or by
-    /// the one before are wiped.
+    /// Sets, changes or removes the lock. All cells are sealed anew with another key, and the desk
+    /// is written anew. Copies on this device that have the key before are wiped; under a new lock
+    /// also those that open without a passphrase. [`DeviceDoor::copies`] says if that failed.
     ///
     /// Removals can no longer be undone afterwards.
     ///
@@ -147,18 +146,20 @@ impl DeviceDoor {
         let path = self.context.data().desk();
         self.desk.stores.while_closed(&path, || {
             self.context.none_running()?;
-            replace_desk(&path, |desk, into| {
+            let replaced = replace_desk(&path, |desk, into| {
                 self.desk.give_key(desk)?;
                 Ok(desk.resealed(&kept, true)?.write_anew(into)?)
-            })?;
-            match new.passphrase {
-                Some(_) => self.desk.keep_key(kept.key().clone(), idle_minutes),
-                None => self.desk.look_again(),
+            });
+            // Also after an error: the new file may have its name by then.
+            self.desk.look_again();
+            replaced?;
+            if new.passphrase.is_some() {
+                self.desk.keep_key(kept.key().clone(), idle_minutes);
             }
             Ok(())
         })?;
-        // Opening it makes today's copy.
-        self.desk.with_desk(|desk| self.context.finish_lock(desk))?;
+        // Opening it wipes what the change left behind and makes today's copy.
+        self.desk.with_desk(|_| Ok(()))?;
         Ok(Unlocked::Open)
     }
 
@@ -198,7 +199,7 @@ impl DeviceDoor {
         }
         let desk = DeskStore::open_again(&path, Durability::Full)?;
         let Some(found) = desk.lock()? else {
-            return Err(invalid(Field::DeskLock, Rule::None));
+            return Err(invalid(Field::DeskLock, Rule::Missing));
         };
         let wait_seconds = waits.seconds(WAITS, found.wrong_tries, self.context.moment());
         if wait_seconds > 0 {

@@ -60,7 +60,8 @@ impl DeviceDoor {
     }
 
     /// The state of a long job.
-    /// While the desk is locked, an import that is over seems to run: its report
+    ///
+    /// While the desk is locked, an import that has ended is shown as running, because its report
     /// names files.
     pub fn job(&self, id: JobId) -> Result<JobState, CallError> {
         self.shown(self.context.jobs.state(id, false)?)

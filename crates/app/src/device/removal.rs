@@ -9,6 +9,8 @@ use crate::context::wipe::{wipe, wipe_folder, wipe_store};
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
+use surefoot_record::{Field, Rule};
+use surefoot_store::desk::key_facts;
 use ts_rs::TS;
 
 /// A student to remove from this device.
@@ -46,12 +48,20 @@ impl DeviceDoor {
     /// Removes everything on this device except its language and colours.
     ///
     /// # Errors
-    /// Returns [`CallError::Locked`] until the PINs of all students are typed, and
-    /// [`CallError::DeskLocked`] while the desk is locked.
+    /// Returns [`CallError::Locked`] until the PINs of all students are typed,
+    /// [`CallError::DeskLocked`] while the desk is locked, and [`CallError::Invalid`] if a locked
+    /// desk is among the copies: otherwise somebody without its passphrase could start an empty
+    /// desk and remove the locked one.
     pub fn remove_everything(&self, _: Nothing) -> Result<Start, CallError> {
         self.context.own_only()?;
         self.context.none_running()?;
         self.desk.refuse_locked()?;
+        if self.has_other_locked_desk()? {
+            return Err(CallError::Invalid {
+                field: Field::Copies,
+                rule: Rule::Locked,
+            });
+        }
         for student in self.student.ids()? {
             self.refuse_locked(&StoreName::Student { student })?;
         }
@@ -66,7 +76,19 @@ impl DeviceDoor {
             .stores
             .while_all_closed(|| self.desk.stores.while_all_closed(remove))?;
         lock(&self.context.copy_trouble).clear();
+        *lock(&self.context.lock_trouble) = None;
         self.desk.look_again();
         self.start(Nothing {})
+    }
+
+    /// Whether a copy of a desk has a lock that the desk of this device does not open.
+    fn has_other_locked_desk(&self) -> Result<bool, CallError> {
+        let own = key_facts(&self.context.data().desk()).ok();
+        let copies = self.context.copy_paths(&StoreName::Desk)?;
+        Ok(copies.iter().any(|(path, _)| {
+            key_facts(path).is_ok_and(|facts| {
+                facts.lock.is_some() && Some(facts.number) != own.map(|own| own.number)
+            })
+        }))
     }
 }

@@ -13,6 +13,7 @@ use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
 use std::path::{Path, PathBuf};
+use surefoot_store::desk::key_facts;
 use surefoot_store::{DeskStore, Durability, StudentStore};
 use ts_rs::TS;
 
@@ -80,6 +81,7 @@ impl DeviceDoor {
         match store {
             StoreName::Desk => {
                 let desk = DeskStore::open(at, Durability::Full)?;
+                desk.put_wrong_tries(self.most_wrong_tries(at)?)?;
                 surefoot_desk::skip_pack_versions(&desk)?;
                 Ok(desk.empty_log()?)
             }
@@ -89,6 +91,20 @@ impl DeviceDoor {
                 Ok(store.empty_log()?)
             }
         }
+    }
+
+    /// The most wrong passphrases in a row that the desk at `at`, its copies and the desk that it
+    /// replaces have counted, so that going back to a copy saves nobody the wait.
+    fn most_wrong_tries(&self, at: &Path) -> Result<u32, CallError> {
+        let number = key_facts(at)?.number;
+        let copies = self.context.copy_paths(&StoreName::Desk)?;
+        let paths = copies.into_iter().map(|(path, _)| path);
+        let most = (paths.chain([at.to_owned(), self.context.data().desk()]))
+            .filter_map(|path| key_facts(&path).ok())
+            .filter(|facts| facts.number == number)
+            .filter_map(|facts| Some(facts.lock?.wrong_tries))
+            .max();
+        Ok(most.unwrap_or(0))
     }
 
     /// Checks the store that `write` writes, and replaces `store` by it. Returns whether there was

@@ -21,7 +21,7 @@ const LONGEST_SHOWN: usize = 80;
 /// A line has a concept and the time of its first lesson, in any order. The concept is a title in
 /// any language, an id or the code of a standard; the time is a date, a week of the school year, or
 /// "last year". A line with only a time sets the time of the lines below it. `day_first` tells how
-/// `9/8` is read; without it, the list decides, and else the month comes first.
+/// `9/8` is read; without it, the list decides if it can; otherwise the month comes first.
 ///
 /// # Errors
 /// Fails only for a fault of the program.

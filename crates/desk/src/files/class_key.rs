@@ -79,7 +79,10 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
     }
     let title = checked_title(&file.title)?;
     file.year.check()?;
-    if file.seats.is_empty() || file.seats.len() > MOST_SEATS {
+    if file.seats.is_empty() {
+        return Err(DeskError::invalid(Field::Names, Rule::Empty));
+    }
+    if file.seats.len() > MOST_SEATS {
         return Err(DeskError::invalid(Field::Names, Rule::TooMany));
     }
     let tokens: BTreeSet<&str> = file.seats.iter().map(|seat| seat.token.as_str()).collect();

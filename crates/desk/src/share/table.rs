@@ -91,7 +91,7 @@ fn last_ratings(
         .collect();
     let mut last: BTreeMap<&str, BTreeMap<u32, (RatingKey, CountedRating)>> = BTreeMap::new();
     let counted = counted(desk, class, today)?;
-    // Of one student, the later check-in comes later.
+    // A student's check-ins come in the order of their sequences, so the last one wins.
     for entry in &counted.check_ins {
         let (Some(rating), Some(token)) = (entry.confidence, tokens.get(&entry.seat)) else {
             continue;
@@ -172,7 +172,7 @@ pub fn check_share_table(table: &ShareTable) -> Result<(), DeskError> {
         ShareRelease::TooFewChanged { .. } => {
             Err(DeskError::invalid(Field::ShareTable, Rule::TooFewChanged))
         }
-        ShareRelease::Nothing => Err(DeskError::invalid(Field::ShareTable, Rule::Nothing)),
+        ShareRelease::Nothing => Err(DeskError::invalid(Field::ShareTable, Rule::NothingToShow)),
     }
 }
 

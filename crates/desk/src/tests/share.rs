@@ -121,7 +121,7 @@ fn a_class_of_nine_gives_nothing_and_says_so() {
     assert!(matches!(
         release(&desk),
         Err(DeskError::Invalid {
-            rule: Rule::Nothing,
+            rule: Rule::NothingToShow,
             ..
         })
     ));

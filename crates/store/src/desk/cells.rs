@@ -63,15 +63,22 @@ pub(super) const OWN_REPORT: SealedColumn = SealedColumn {
     column: "report",
     row: &["class", "number"],
 };
+/// What a hand-in says includes the token of its seat.
+pub(super) const HAND_IN: SealedColumn = SealedColumn {
+    table: "hand_in",
+    column: "content",
+    row: &["device", "content_hash"],
+};
 
 /// Every column of sealed cells.
-pub(super) const SEALED: [SealedColumn; 6] = [
+pub(super) const SEALED: [SealedColumn; 7] = [
     CLASS_IDENTITY,
     CLASS_SEED,
     SEAT_TOKEN,
     SEAT_NAME,
     FILE_NAME,
     OWN_REPORT,
+    HAND_IN,
 ];
 
 impl SealedColumn {
@@ -167,11 +174,21 @@ impl DataKey {
         column: &SealedColumn,
         place: &[&dyn Display],
     ) -> rusqlite::Result<String> {
+        String::from_utf8(self.bytes_at(row, index, column, place)?)
+            .map_err(|_| at_column(index, column.unreadable("not UTF-8")))
+    }
+
+    /// Opens the cell of bytes in a row that SQLite returned.
+    pub(super) fn bytes_at(
+        &self,
+        row: &Row<'_>,
+        index: usize,
+        column: &SealedColumn,
+        place: &[&dyn Display],
+    ) -> rusqlite::Result<Vec<u8>> {
         let cell = row.get_ref(index)?.as_blob()?;
         self.open(column, place, cell)
-            .and_then(|content| {
-                String::from_utf8(content.to_vec()).map_err(|_| column.unreadable("not UTF-8"))
-            })
+            .map(|content| content.to_vec())
             .map_err(|error| at_column(index, error))
     }
 }

@@ -3,10 +3,11 @@
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
 use super::DeskStore;
-use super::cells::FILE_NAME;
+use super::cells::{FILE_NAME, HAND_IN};
 use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use std::collections::BTreeMap;
+use std::fmt::Display;
 
 /// Whether a device's hand-ins count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -53,7 +54,8 @@ pub struct HandInKept {
     pub made_on: NaiveDate,
     /// How many check-ins and practice results it has.
     pub entries: usize,
-    /// SHA-256 of the payload, hex.
+    /// Tells this payload from others of the device. Must not be computable from the rest of the
+    /// row, because it is not sealed.
     pub content_hash: String,
     /// The payload, deflated JSON.
     pub content: Vec<u8>,
@@ -226,6 +228,8 @@ impl DeskStore {
 
     /// Keeps a hand-in.
     pub fn keep_hand_in(&self, class: &str, kept: &HandInKept) -> Result<(), StoreError> {
+        let place: [&dyn Display; 2] = [&kept.device, &kept.content_hash];
+        let cell = self.key()?.seal(&HAND_IN, &place, &kept.content)?;
         self.connection
             .prepare_cached(
                 "INSERT INTO hand_in (import, class, seat, device, revision, made_on, entries, content_hash,
@@ -240,7 +244,7 @@ impl DeskStore {
                 kept.made_on.to_string(),
                 kept.entries,
                 kept.content_hash,
-                kept.content
+                cell
             ])?;
         Ok(())
     }
@@ -265,7 +269,7 @@ impl DeskStore {
             .query_row(params![device, content_hash], |row| row.get(0))?)
     }
 
-    /// Returns device and bytes of each hand-in that is kept of a seat: each device's in the order
+    /// Returns device and bytes of the cell of each hand-in that is kept of a seat: each device's in the order
     /// of their revisions, newest first.
     pub fn hand_in_sizes(&self, class: &str, seat: u32) -> Result<Vec<(i64, u64)>, StoreError> {
         self.rows(
@@ -301,20 +305,22 @@ impl DeskStore {
 
     /// Returns the hand-ins that are kept of a seat.
     pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
+        let key = self.key()?;
         self.rows(
             "SELECT import, device, revision, made_on, entries, content_hash, content FROM hand_in
              WHERE class = ?1 AND seat = ?2 ORDER BY id",
             params![class, seat],
             |row| {
+                let (device, content_hash): (i64, String) = (row.get(1)?, row.get(5)?);
                 Ok(HandInKept {
                     import: row.get(0)?,
                     seat,
-                    device: row.get(1)?,
+                    device,
                     revision: row.get(2)?,
                     made_on: date_at(row, 3)?,
                     entries: row.get(4)?,
-                    content_hash: row.get(5)?,
-                    content: row.get(6)?,
+                    content: key.bytes_at(row, 6, &HAND_IN, &[&device, &content_hash])?,
+                    content_hash,
                 })
             },
         )

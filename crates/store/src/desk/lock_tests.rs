@@ -96,6 +96,31 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
         flags: "[]".into(),
     };
     desk.add_import_file(import, &file).unwrap();
+    let device = desk
+        .put_device(
+            CLASS,
+            &DeviceRow {
+                id: 0,
+                seat: 1,
+                device: "a tablet".into(),
+                signing_key: "its key".into(),
+                recipient: "its recipient".into(),
+                state: DeviceState::Accepted,
+                first_seen_on: date("2026-09-02"),
+            },
+        )
+        .unwrap();
+    let kept = HandInKept {
+        import,
+        seat: 1,
+        device,
+        revision: 1,
+        made_on: date("2026-09-02"),
+        entries: 0,
+        content_hash: "00".into(),
+        content: TOKENS[0].into(),
+    };
+    desk.keep_hand_in(CLASS, &kept).unwrap();
     let kind = OwnKindOfImport::Exercises;
     desk.add_own_import(CLASS, kind, date("2026-09-03"), REPORT)
         .unwrap();
@@ -103,11 +128,20 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
 }
 
 /// What the desk gives that is sealed in its file.
-fn content(desk: &DeskStore) -> (ClassRow, Vec<SeatRow>, Vec<ImportFileRow>, String) {
+type Content = (
+    ClassRow,
+    Vec<SeatRow>,
+    Vec<ImportFileRow>,
+    Vec<HandInKept>,
+    String,
+);
+
+fn content(desk: &DeskStore) -> Content {
     (
         desk.class(CLASS).unwrap(),
         desk.seats(CLASS).unwrap(),
         desk.import_files(1, 0, 10).unwrap(),
+        desk.hand_ins(CLASS, 1).unwrap(),
         desk.own_imports(CLASS).unwrap()[0].report.clone(),
     )
 }
@@ -125,7 +159,8 @@ fn every_sealed_column_is_filled_by_this_test_and_no_file_shows_its_content() {
         assert!(cells > 0, "{}.{}", column.table, column.column);
     }
     assert_eq!(shown(folder.path()), Vec::<String>::new());
-    let (class, seats, files, report) = content(&desk);
+    let (class, seats, files, hand_ins, report) = content(&desk);
+    assert_eq!(hand_ins[0].content, TOKENS[0].as_bytes());
     assert_eq!(
         (class.sealing_identity.as_str(), class.signing_seed),
         (IDENTITY, SEED)

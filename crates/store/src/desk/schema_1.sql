@@ -126,7 +126,7 @@ CREATE TABLE hand_in (
     made_on TEXT NOT NULL,
     entries INTEGER NOT NULL,
     content_hash TEXT NOT NULL,
-    content BLOB NOT NULL,              -- the JSON payload, deflated
+    content BLOB NOT NULL,              -- the JSON payload, deflated and sealed
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE,
     UNIQUE (device, content_hash)
 ) STRICT;

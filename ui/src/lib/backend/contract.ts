@@ -961,13 +961,19 @@ export type Copies = {
  */
 copies: Array<StoredCopy>, 
 /**
- * How many copies of a desk with a lock open without its passphrase: desks that were replaced.
+ * For a desk with a lock: how many of its copies may open without the passphrase. They are
+ * desks that were replaced, and copies that this program cannot read.
  */
 readable: number, 
 /**
  * Why the last daily copy failed, if it did.
  */
-trouble: CallError | null, };
+trouble: CallError | null, 
+/**
+ * For a desk with a lock: why copies from before the lock could not be wiped, if they could
+ * not.
+ */
+lock_trouble: CallError | null, };
 export type CopyClass = { 
 /**
  * The earlier class.
@@ -1649,7 +1655,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "concepts" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -3162,7 +3168,7 @@ export type OwnImportAsked = {
  */
 class: string, 
 /**
- * The concept of lines and items that name none.
+ * The concept for lines and items that name no concept.
  */
 concept: string | null, };
 export type OwnImportId = { 
@@ -4174,7 +4180,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
-export type Rule = "already_here" | "contradiction" | "digits" | "empty" | "evenings" | "in_rotation" | "minutes" | "no_exercises" | "none" | "no_reports" | "not_empty" | "nothing" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
+export type Rule = "already_here" | "contradiction" | "digits" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
