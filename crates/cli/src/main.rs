@@ -42,7 +42,7 @@ enum Command {
     Groups(commands::groups::Args),
     /// Import hand-ins into a desk, and print one line for each file.
     Import(commands::import::Args),
-    /// Compute the cases of an instance file: weak spots, trends, calibration, groups, talk plan, share-safe tables.
+    /// Compute the cases of an instance file: weak concepts, trends, calibration, groups, talk plan, share-safe tables.
     Insight(commands::insight::Args),
     /// Print the state of memory after each review of each history in a file.
     Memory(commands::memory::Args),

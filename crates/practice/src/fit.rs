@@ -15,8 +15,8 @@ use std::collections::BTreeSet;
 /// many after a few weeks.
 pub const LEAST_REVIEWS: usize = 3_200;
 
-/// Of the days with reviews, the last one in so many are held back: what a fit is for is to
-/// foretell days to come.
+/// One in this many days with reviews, the last ones, is held back, because a fit must predict
+/// later days.
 const HELD_BACK: usize = 3;
 
 /// The reviews of one student and concept.

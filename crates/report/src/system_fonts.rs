@@ -128,7 +128,7 @@ impl SystemFonts {
 
 /// Whether a font has outlines, is meant for reading, and allows to be embedded in a document.
 fn may_print(fonts: &Database, face: &FaceInfo) -> bool {
-    // These have a sign for every code point, which shows nothing of it.
+    // Fonts of last resort: the same placeholder for many characters.
     let stands_in = (face.families.iter())
         .any(|(family, _)| family.contains("LastResort") || family.contains("Blank"));
     let fits = fonts.with_face_data(face.id, |bytes, nth| {

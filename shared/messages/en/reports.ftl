@@ -116,7 +116,7 @@ report-share-nothing = Nothing can be shown: fewer than { $least } students rate
 report-share-rules = How it was made
 report-share-rule-group = Groups of fewer than { $least } students are withheld. There is no name and no seat in this table.
 report-share-rule-further = Further counts are withheld, so that totals do not give small ones away.
-report-share-rule-bands = Each share is shown as a band, so that no number says that it is nobody or everybody.
+report-share-rule-bands = Each share is shown as a band, so that no share can mean nobody or everybody.
 
 ## The group page.
 report-group-title = Small group: { $concept }

@@ -75,7 +75,7 @@ guide-class-pack-1 = Save the class pack and put it where students can get it. P
 guide-class-pack-2 = After a change or a new assignment, save it again. An older pack still works, but without the change.
 
 guide-print-title = On paper
-guide-print-1 = Charts to rate on, practice with answer keys, family and conference pages, and tables for the school.
+guide-print-1 = Charts to rate on, practice with answer keys, family pages, pages for a talk with a student, and tables for the school.
 guide-print-2 = Everything is black and white, on Letter or A4.
 
 guide-safe-title = Keep it safe

@@ -4,7 +4,7 @@ class-part-concepts = Own concepts
 own-lead = Exercises that you wrote, for any concept. From the next class pack on, students get them in turn with the built-in ones.
 own-none = No exercises of your own yet. Import a table (CSV) or QTI 3 items: every line is checked, and you see what does not fit.
 own-import = Import exercises
-own-import-for = Concept for lines that name none
+own-import-for = Concept for lines that name no concept
 own-import-for-hint = A QTI item has no concept of its own; a table names one on each line.
 own-import-for-none = None: the file names them
 own-col-concept = Concept
@@ -71,7 +71,7 @@ own-concepts-more = { $count } more: search for them.
 own-concepts-missing = Choose a strand and a grade for each.
 error-invalid-concepts-in-rotation = One of these concepts is in the rotation. Take it out there first.
 error-invalid-answer-unreadable = That cannot be read as an answer.
-error-not-found-import = This import is not here any more.
+error-not-found-import = This import is no longer here.
 
 ## Why a line was not taken, and what helps.
 line-fault-file-too-large = The file is larger than { $most_bytes } bytes. Make it smaller or split it.

@@ -35,7 +35,7 @@ join-pack-concepts = { $concepts ->
    *[other] { $concepts } concepts this year
 }
 join-code = Type the long code on your slip
-join-code-text = The code shows where you sit. It has no name in it.
+join-code-text = The code says which seat of the class is yours. It has no name in it.
 join-code-label = Code
 join-code-good = The code fits.
 join-you = Pick a nickname and a picture

@@ -14,10 +14,10 @@ today-outcome = How did { $title } go?
 today-preview = Preview
 today-preview-note = Preview: not learned yet in class. “Not yet” is just fine.
 today-left = { $left ->
-    [one] { $left } more to mark
-   *[other] { $left } more to mark
+    [one] { $left } more to rate
+   *[other] { $left } more to rate
 }
-today-done = All marked. Your check-in is saved.
+today-done = All rated. Your check-in is saved.
 today-saved-note = Each tap is saved right away.
 today-no-school = No school today
 today-no-school-next = Your next school day is { $date }.
@@ -136,17 +136,17 @@ entry-grid = Tap the grid to put the point
 entry-point = across { $x }, up { $y }
 
 path-title = My path
-path-lead = Your year so far. These are your own marks, not grades.
+path-lead = Your year so far. These are your own ratings, not grades.
 path-counts = { $rated ->
-    [one] { $rated } mark
-   *[other] { $rated } marks
+    [one] { $rated } rating
+   *[other] { $rated } ratings
 } · { $practised ->
     [one] { $practised } exercise
    *[other] { $practised } exercises
 }
 path-pass = Pass { $pass }
 path-legend = Each pile of stones is one pass. The line marks this pass.
-path-passes = Your marks, pass by pass
+path-passes = Your ratings, pass by pass
 path-focus = My focus
 path-focus-text = Choose up to three concepts to work on.
 path-focus-add = Work on { $title }
@@ -180,8 +180,8 @@ handin-lead = Make a sealed file for your teacher. Only your teacher can open it
 handin-class = For { $class }
 handin-holds = What it holds
 handin-holds-check-ins = { $check_ins ->
-    [one] { $check_ins } mark
-   *[other] { $check_ins } marks
+    [one] { $check_ins } check-in
+   *[other] { $check_ins } check-ins
 } from { $days ->
     [one] { $days } day
    *[other] { $days } days
@@ -190,7 +190,7 @@ handin-holds-answers = { $answers ->
     [one] Counts of { $answers } exercise
    *[other] Counts of { $answers } exercises
 }
-handin-holds-seat = Your seat code
+handin-holds-seat = Which seat is yours
 handin-not = What it does not hold
 handin-not-name = Your name, nickname, or picture
 handin-not-answers = What you typed as answers

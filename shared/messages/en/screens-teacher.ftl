@@ -93,7 +93,7 @@ board-unranked = Not ranked: before the first lesson, or without a report
 ## One concept and the students behind it
 concept-back = Board
 concept-grade = grade { $grade }
-concept-rank = rank { $rank } among the weak spots
+concept-rank = rank { $rank } among the weak concepts
 concept-sure-and-wrong = The class feels sure of this concept, but most answers are wrong.
 concept-ask-first = { $count ->
     [0] Nobody has reported on this concept yet. Ask the class before you plan on it.
@@ -112,7 +112,7 @@ concept-assign = { $count ->
 concept-no-exercises = There are no exercises for this concept; it is self-rated only.
 concept-col-choose = For practice
 concept-col-student = Student
-concept-col-has-it = Chance of having it
+concept-col-has-it = Likely has it
 concept-col-history = Ratings and results, oldest first
 concept-col-age = Newest report
 concept-col-assigned = Assigned
@@ -357,7 +357,7 @@ pack-version-none = No class pack yet
 pack-changed = changed
 pack-up-to-date = up to date
 pack-step-pack = Give out the class pack
-pack-step-pack-words = One file for the whole class. Put it where students can open it: a shared folder, a stick, the class page. It holds no names.
+pack-step-pack-words = One file for the whole class. Put it where students can open it: a shared folder, a USB stick, the class page. It holds no names.
 pack-step-slips = Print the join slips
 pack-step-slips-words = { $count ->
     [one] One slip with the code and the PIN signs of the seat. The student types the code once and keeps the slip.
@@ -381,7 +381,7 @@ assign-new = New assignment
 assign-made = The assignment is made. Give out a new class pack so that it reaches the students.
 assign-withdrawn = The assignment was withdrawn. Practice that was done stays.
 assign-empty-title = Assigned practice will be listed here
-assign-empty-words = Open a weak spot on the board, choose who needs it, and assign. It travels in the next class pack; here you see who did it.
+assign-empty-words = Open a weak concept on the board, choose who needs it, and assign. It travels in the next class pack; here you see who did it.
 assign-empty-do = Open the board
 assign-each = { $count ->
     [one] { $count } exercise of each concept

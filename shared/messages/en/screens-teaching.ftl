@@ -263,7 +263,7 @@ enter-saving = · saving …
 enter-keys-rating = Keys 0 to 3 fill a cell and go on; arrows move; Enter goes to the next student; Delete clears.
 enter-keys-outcome = Key 1 is right, 0 is wrong, 2 is not done; arrows move; Enter goes to the next student; Delete clears.
 enter-keys-seen = Keys 0 to 3 note what you saw, on the students' own scale. Their rating is beside it.
-enter-foot-rating = Slanted figures come from a device. Paper overrides them; clear a cell to see them again.
+enter-foot-rating = Slanted numbers come from a device. Paper overrides them; clear a cell to see them again.
 enter-foot-outcome = Slanted words come from a device. Paper overrides them; clear a cell to see them again.
 enter-foot-seen = Observations count in the estimate as results: On my own and Could teach it as right, the others as wrong. "Ratings and results" under Board shows how they agree with the ratings.
 enter-grid = Students by concepts
@@ -319,6 +319,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] No change
    *[other] { $slope } of a rating step
-} a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves. Of the { $concepts } concepts, about one in ten that are called rising or falling is so by chance.
+} a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves. { $concepts } concepts were tested. About one in ten of those called rising or falling is called so by chance.
 concept-trend-few = { $passes } passes with three raters or more so far; it needs six.
 enter-keys-row = Shift with a key fills in the rest of the student's line.

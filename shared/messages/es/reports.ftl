@@ -116,7 +116,7 @@ report-share-nothing = No se puede mostrar nada: valoraron menos de { $least } e
 report-share-rules = Cómo se hizo
 report-share-rule-group = Se reservan los grupos de menos de { $least } estudiantes. En esta tabla no hay nombres ni asientos.
 report-share-rule-further = Se reservan más números, para que los totales no revelen los pequeños.
-report-share-rule-bands = Cada parte se muestra como un intervalo, para que ningún número diga que es nadie o todos.
+report-share-rule-bands = Cada parte se muestra como un intervalo, para que ninguna parte pueda querer decir nadie o todos.
 
 ## La página del grupo.
 report-group-title = Grupo pequeño: { $concept }

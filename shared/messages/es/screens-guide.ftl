@@ -75,7 +75,7 @@ guide-class-pack-1 = Guarda el paquete de clase donde los estudiantes lo alcance
 guide-class-pack-2 = Después de un cambio o una asignación nueva, guárdalo otra vez. Un paquete viejo sigue sirviendo, pero sin el cambio.
 
 guide-print-title = En papel
-guide-print-1 = Hojas para valorarse, práctica con respuestas, páginas para la familia y para la conferencia, y tablas para la escuela.
+guide-print-1 = Hojas para valorarse, práctica con respuestas, páginas para la familia y para hablar con un estudiante, y tablas para la escuela.
 guide-print-2 = Todo en blanco y negro, en carta o A4.
 
 guide-safe-title = Cuidar los datos

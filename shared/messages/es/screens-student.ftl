@@ -14,10 +14,10 @@ today-outcome = ¿Cómo te fue con { $title }?
 today-preview = Adelanto
 today-preview-note = Adelanto: aún no se vio en clase. «Todavía no» está bien.
 today-left = { $left ->
-    [one] Falta { $left } por marcar
-   *[other] Faltan { $left } por marcar
+    [one] Falta { $left } por valorar
+   *[other] Faltan { $left } por valorar
 }
-today-done = Todo marcado. Tu registro está guardado.
+today-done = Todo valorado. Tu registro está guardado.
 today-saved-note = Cada toque se guarda enseguida.
 today-no-school = Hoy no hay clases
 today-no-school-next = Tu próximo día de clases es el { $date }.
@@ -136,17 +136,17 @@ entry-grid = Toca la cuadrícula para poner el punto
 entry-point = a lo ancho { $x }, hacia arriba { $y }
 
 path-title = Mi camino
-path-lead = Tu año hasta ahora. Son tus propias marcas, no calificaciones.
+path-lead = Tu año hasta ahora. Son tus propias valoraciones, no calificaciones.
 path-counts = { $rated ->
-    [one] { $rated } marca
-   *[other] { $rated } marcas
+    [one] { $rated } valoración
+   *[other] { $rated } valoraciones
 } · { $practised ->
     [one] { $practised } ejercicio
    *[other] { $practised } ejercicios
 }
 path-pass = Vuelta { $pass }
 path-legend = Cada montón de piedras es una vuelta. La línea marca esta vuelta.
-path-passes = Tus marcas, vuelta por vuelta
+path-passes = Tus valoraciones, vuelta por vuelta
 path-focus = Mi enfoque
 path-focus-text = Elige hasta tres conceptos para trabajarlos.
 path-focus-add = Trabajar { $title }
@@ -180,8 +180,8 @@ handin-lead = Haz un archivo sellado para tu maestra o maestro. Nadie más puede
 handin-class = Para { $class }
 handin-holds = Lo que lleva
 handin-holds-check-ins = { $check_ins ->
-    [one] { $check_ins } marca
-   *[other] { $check_ins } marcas
+    [one] { $check_ins } registro
+   *[other] { $check_ins } registros
 } de { $days ->
     [one] { $days } día
    *[other] { $days } días
@@ -190,7 +190,7 @@ handin-holds-answers = { $answers ->
     [one] La cuenta de { $answers } ejercicio
    *[other] La cuenta de { $answers } ejercicios
 }
-handin-holds-seat = El código de tu asiento
+handin-holds-seat = Cuál es tu asiento
 handin-not = Lo que no lleva
 handin-not-name = Tu nombre, tu apodo o tu dibujo
 handin-not-answers = Lo que escribiste como respuesta

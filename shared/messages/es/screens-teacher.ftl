@@ -93,7 +93,7 @@ board-unranked = Sin puesto: antes de la primera lección, o sin informe
 ## One concept and the students behind it
 concept-back = Tablero
 concept-grade = grado { $grade }
-concept-rank = puesto { $rank } entre los puntos débiles
+concept-rank = puesto { $rank } entre los conceptos débiles
 concept-sure-and-wrong = La clase se siente segura de este concepto, pero la mayoría de las respuestas están mal.
 concept-ask-first = { $count ->
     [0] Nadie ha informado aún sobre este concepto. Pregunta a la clase antes de planear con él.
@@ -112,7 +112,7 @@ concept-assign = { $count ->
 concept-no-exercises = No hay ejercicios para este concepto; solo se valora.
 concept-col-choose = Para práctica
 concept-col-student = Estudiante
-concept-col-has-it = Probabilidad de dominarlo
+concept-col-has-it = Quizá lo domina
 concept-col-history = Valoraciones y resultados, del más antiguo al más nuevo
 concept-col-age = Último informe
 concept-col-assigned = Asignado
@@ -375,7 +375,7 @@ pack-version-none = Aún sin paquete de clase
 pack-changed = cambió
 pack-up-to-date = al día
 pack-step-pack = Reparte el paquete de clase
-pack-step-pack-words = Un archivo para toda la clase. Ponlo donde los estudiantes puedan abrirlo: una carpeta compartida, una memoria, la página de la clase. No lleva nombres.
+pack-step-pack-words = Un archivo para toda la clase. Ponlo donde los estudiantes puedan abrirlo: una carpeta compartida, una memoria USB, la página de la clase. No lleva nombres.
 pack-step-slips = Imprime los papeles
 pack-step-slips-words = { $count ->
     [one] Un papel con el código y los signos del PIN del asiento. El estudiante escribe el código una vez y guarda el papel.
@@ -399,7 +399,7 @@ assign-new = Asignación nueva
 assign-made = La asignación está hecha. Reparte un paquete de clase nuevo para que llegue a los estudiantes.
 assign-withdrawn = La asignación se retiró. La práctica hecha se queda.
 assign-empty-title = Aquí estará la lista de práctica asignada
-assign-empty-words = Abre un punto débil en el tablero, elige quién lo necesita y asigna. Viaja en el próximo paquete de clase; aquí verás quién la hizo.
+assign-empty-words = Abre un concepto débil en el tablero, elige quién lo necesita y asigna. Viaja en el próximo paquete de clase; aquí verás quién la hizo.
 assign-empty-do = Abrir el tablero
 assign-each = { $count ->
     [one] { $count } ejercicio de cada concepto

@@ -320,6 +320,6 @@ pacing-done = { $count ->
 concept-trend-test = { $slope ->
     [0] Sin cambio
    *[other] { $slope } de un paso de valoración
-} por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo. De los { $concepts } conceptos, cerca de uno de cada diez que se dicen en subida o bajada lo está por azar.
+} por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo. Se probaron { $concepts } conceptos. Cerca de uno de cada diez de los que se dicen en subida o bajada se dice así por azar.
 concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.

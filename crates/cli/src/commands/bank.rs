@@ -36,10 +36,10 @@ struct Files {
     /// CSV files, QTI 3 items, or zips of either.
     #[arg(required = true)]
     files: Vec<PathBuf>,
-    /// The concept of lines and items that name none.
+    /// The concept for lines and items that name no concept.
     #[arg(long)]
     concept: Option<String>,
-    /// The language of columns and items that name none, by its tag.
+    /// The language, by its tag, of columns and items that name no language.
     #[arg(long, default_value_t)]
     language: Language,
 }
@@ -77,7 +77,7 @@ struct ImportArgs {
 struct ConceptsArgs {
     /// A CSV file or a CFPackage in JSON.
     file: PathBuf,
-    /// The language of columns and items that name none, by its tag.
+    /// The language, by its tag, of columns and items that name no language.
     #[arg(long, default_value_t)]
     language: Language,
     /// Print JSON.

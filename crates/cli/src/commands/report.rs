@@ -11,7 +11,7 @@ use surefoot_exercises::Level;
 use surefoot_report::{Density, Paper, PrintOptions};
 
 /// Minutes of the talk if left out.
-const USUAL_MINUTES: u32 = 5;
+const USUAL_MINUTES: u32 = 4;
 
 /// Arguments of `surefoot report`.
 #[derive(clap::Args)]
@@ -30,7 +30,7 @@ pub struct Args {
     /// The seats of a small group, separated by commas.
     #[arg(long, value_delimiter = ',')]
     seats: Option<Vec<u32>>,
-    /// The minutes of the talk; 5 if left out.
+    /// The minutes of the talk; 4 if left out.
     #[arg(long)]
     minutes: Option<u32>,
     /// The concepts of a sheet, separated by commas.

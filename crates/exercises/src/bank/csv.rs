@@ -46,7 +46,7 @@ const TRANSLATED: [&str; 11] = [
 
 const NEEDED: [&str; 3] = ["kind", "question", "answer"];
 
-/// Reads the table. `chosen` is the concept of lines that name none.
+/// Reads the table. `chosen` is the concept for lines that name no concept.
 pub(super) fn read_csv(
     bytes: &[u8],
     find: &dyn Fn(&str) -> ConceptFound,

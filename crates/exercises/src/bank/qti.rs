@@ -1,4 +1,4 @@
-//! One item of 1EdTech QTI 3.0.1: the part of it that our exercises can be.
+//! Reads one item of 1EdTech QTI 3.0.1, as far as an exercise of ours can express it.
 //!
 //! Source: 1EdTech Question and Test Interoperability v3.0.1, Assessment, Section
 //! and Item Information Model, with the response processing templates

@@ -30,7 +30,7 @@ pub struct BankReading {
 }
 
 /// Reads question banks. `find` looks up the name of a concept. `chosen` is the concept of
-/// exercises that name none. `held` are the exercises of the class, each with its size as
+/// exercises that name no concept. `held` are the exercises of the class, each with its size as
 /// JSON in bytes. `main` is the language of texts for which a file names none.
 #[must_use]
 pub fn read_bank(

@@ -68,7 +68,7 @@ pub(super) const FIXED_POINT_WEIGHT: f64 = 10.0;
 pub(super) const OWN_RANGE: (f64, f64) = (0.01, 9.0);
 /// The share of a cell's variance that the fit of its own answers takes away, at most.
 pub(super) const MOST_FITTED_SHARE: f64 = 0.5;
-/// Fewer pairs of answers in a cell than this are none.
+/// A cell with fewer pairs of answers than this counts as having none.
 pub(super) const LEAST_PAIRS: f64 = 1e-6;
 
 /// The rounds after which the passes of a concept give [`PROBLEM`].
