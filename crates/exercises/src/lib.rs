@@ -24,6 +24,8 @@ pub mod figure;
 pub mod generate;
 #[cfg(test)]
 mod guessers;
+#[cfg(test)]
+mod variety;
 pub mod make;
 pub mod mark;
 pub mod messages;

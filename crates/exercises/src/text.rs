@@ -193,6 +193,14 @@ pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError>
             .iter()
             .map(|unit| say(locale, unit))
             .collect::<Result<Vec<_>, _>>()?,
+        Entry::TwoParts { first, ask, second } => {
+            let parts = [
+                entry_text(locale, first)?,
+                say(locale, ask)?,
+                entry_text(locale, second)?,
+            ];
+            parts.into_iter().filter(|text| !text.is_empty()).collect()
+        }
         _ => Vec::new(),
     };
     Ok(lines.join("\n"))
@@ -201,15 +209,20 @@ pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError>
 /// The key of an item as blocks to be shown.
 #[must_use]
 pub fn answer_blocks(item: &Item) -> Vec<Block> {
+    shown_answer(item, &item.entry, &item.answer)
+}
+
+/// An answer of an item, or of a part of it, as blocks.
+fn shown_answer(item: &Item, entry: &Entry, answer: &Answer) -> Vec<Block> {
     use super::expr::{frac, mixed, negative, num, pair, rational};
-    let chosen = |index: u32| match &item.entry {
+    let chosen = |index: u32| match entry {
         Entry::OneChoice { choices } | Entry::SeveralChoices { choices } => {
             choices.get(index as usize).map(|c| c.shows.clone())
         }
         Entry::Ordering { things, .. } => things.get(index as usize).map(|c| c.shows.clone()),
         _ => None,
     };
-    let unit = match &item.entry {
+    let unit = match entry {
         Entry::WholeNumber { unit, .. }
         | Entry::Decimal { unit, .. }
         | Entry::Fraction { unit, .. }
@@ -224,7 +237,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
         _ => expr,
     };
     let math = |expr: Expr| vec![Block::from(expr)];
-    match &item.answer {
+    match answer {
         Answer::WholeNumber { value } => math(with_unit(num(value))),
         Answer::Decimal { text } => math(with_unit(num(text))),
         Answer::Fraction { top, bottom } => math(with_unit(if *top < 0 {
@@ -266,7 +279,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
             blocks
         }
         Answer::Duration { minutes } => vec![Block::from(
-            if *minutes >= 60 && matches!(item.entry, Entry::Duration { hours: true }) {
+            if *minutes >= 60 && matches!(entry, Entry::Duration { hours: true }) {
                 Say::new("answer-hours-minutes")
                     .count("hours", minutes / 60)
                     .count("minutes", minutes % 60)
@@ -335,6 +348,23 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
                 Say::new("answer-several").numbers("numbers", texts),
             )]
         }
+        Answer::Boxes { texts, sentence } => {
+            vec![Block::from(
+                Say::new("answer-boxes").math("sentence", super::mark::filled(sentence, texts)),
+            )]
+        }
+        Answer::TwoParts { first, second } => match entry {
+            Entry::TwoParts {
+                first: first_entry,
+                second: second_entry,
+                ..
+            } => {
+                let mut blocks = shown_answer(item, first_entry, first);
+                blocks.extend(shown_answer(item, second_entry, second));
+                blocks
+            }
+            _ => Vec::new(),
+        },
     }
 }
 

@@ -1,5 +1,15 @@
-//! Other kinds of question about the same task: whose answer is right, and which estimate
-//! is closest. Any exercise with a number as its answer can be asked so at stretch.
+//! Other kinds of question about the same task: whose answer is right, which estimate is
+//! closest, boxes to fill, a comparison with its reason, a mistake to find and mend, two ways
+//! to judge, the equation of a story. A task is recognised by its statement or its sentence, so
+//! a generator needs nothing for them.
+
+mod boxes;
+mod equations;
+mod lines;
+mod parts;
+mod reasons;
+mod sentence;
+mod ways;
 
 use super::answers::choice;
 use super::draft::Draft;
@@ -7,18 +17,60 @@ use crate::answer::{Answer, Choice, Entry};
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::{Expr, frac, measure, mixed, negative, num};
+use crate::model::Level;
 use crate::say::Say;
+use boxes::fill_the_boxes;
+use equations::equation_then_answer;
+use lines::find_the_mistake;
 use num_rational::Ratio;
+use reasons::compare_and_say_why;
 use serde_json::json;
+use ways::compare_two_ways;
 
-/// The draft asked in another way, if the dice say so and its answer allows it.
+/// The draft asked in another way, if the dice say so and its task allows it.
 #[must_use]
-pub fn asked_otherwise(draft: Draft, dice: &mut Dice) -> Draft {
-    match dice.from(0..=9) {
-        0 | 1 => who_is_right(draft, dice),
-        2 => which_estimate(draft, dice),
-        _ => draft,
+pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<Draft> {
+    match (level, dice.from(0..=19)) {
+        (Level::Expected, 0..=3) => fill_the_boxes(draft, dice),
+        (Level::Expected, 4..=6) => compare_and_say_why(draft, dice)
+            .or_else(|| equation_then_answer(draft, dice)),
+        (Level::Stretch, 0..=2) => Some(who_is_right(draft.clone(), dice)),
+        (Level::Stretch, 3) => Some(which_estimate(draft.clone(), dice)),
+        (Level::Stretch, 4..=5) => estimate_then_answer(draft, dice),
+        (Level::Stretch, 6..=8) => fill_the_boxes(draft, dice),
+        (Level::Stretch, 9..=11) => find_the_mistake(draft, dice)
+            .or_else(|| compare_and_say_why(draft, dice)),
+        (Level::Stretch, 12..=13) => compare_two_ways(draft, dice)
+            .or_else(|| equation_then_answer(draft, dice)),
+        _ => None,
     }
+}
+
+/// The closest estimate first, then the answer.
+fn estimate_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
+    let (entry, key) = draft.answer.clone()?;
+    let estimated = which_estimate(draft.clone(), dice);
+    let (first_entry, first_key) = estimated.answer.clone()?;
+    // Where no estimate is asked for, nothing has changed.
+    if estimated.statement == draft.statement {
+        return None;
+    }
+    let mut statement = estimated.statement.clone();
+    *statement.get_mut("task")? = json!("estimate_then_answer");
+    let first_wrong = estimated.misconceptions.clone();
+    let mut new = draft.clone();
+    new.prompt
+        .retain(|block| !matches!(block, crate::Block::Say { say } if say.id == "common-work-out"));
+    new.prompt.insert(0, Say::new("estimate-first").into());
+    new.hints.splice(0..0, estimated.hints);
+    new.steps.splice(0..0, estimated.steps);
+    Some(parts::two_parts(
+        new,
+        statement,
+        (first_entry, first_key, first_wrong),
+        Say::new("estimate-then"),
+        (entry, key, draft.misconceptions.clone()),
+    ))
 }
 
 /// Two children give answers: one is right, or neither is.
