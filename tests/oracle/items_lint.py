@@ -68,8 +68,10 @@ class Read:
         return self.sees("fraction", "mixed", "shaded_fraction") or self.answer["kind"] in ("fraction", "mixed")
 
     def key(self):
-        """The key as a number, or None."""
+        """The key as a number, or None. Of two parts, the one that is typed."""
         a = self.answer
+        if a["kind"] == "two_parts":
+            a = a["first"] if a["second"]["kind"] == "one_choice" else a["second"]
         return {
             "whole_number": lambda: Fraction(a["value"]),
             "decimal": lambda: Fraction(a["text"]),
@@ -468,8 +470,9 @@ def pictured(r):
 @rule("steps: division without taking away", {"statement": {"task": "divide_with_remainder", "total": 97, "by": 4}, "concept": "g4-divide-one-digit", "en": words("", steps=["2 × 4 = 8", "4 × 4 = 16"])})
 def no_taking_away(r):
     if r.concept in ("g4-divide-one-digit", "g5-divide-two-digit", "g6-divide-multi-digit"):
-        estimated = r.item["statement"]["task"] == "closest_estimate"
-        if not estimated and r.statement["task"] in ("divide_with_remainder", "divide") and not any("−" in s or "take away" in s for s in r.en["steps"]):
+        # Lines of a method of their own, and estimates, need no steps of division.
+        other = r.item["statement"]["task"] in ("closest_estimate", "wrong_line")
+        if not other and r.statement["task"] in ("divide_with_remainder", "divide") and not any("−" in s or "take away" in s for s in r.en["steps"]):
             yield "steps " + " / ".join(r.en["steps"])
 
 

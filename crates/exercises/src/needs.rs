@@ -486,6 +486,9 @@ mod tests {
         "took-one-whole",
         // The given amounts are named in the words of the exercise.
         "percent-of-the-part",
+        // A product is to be written as a power.
+        "base-and-exponent-exchanged",
+        "exponent-one-short",
         // Choices name the fraction.
         "term-number-for-coefficient",
     ];

@@ -209,11 +209,11 @@ pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError>
 /// The key of an item as blocks to be shown.
 #[must_use]
 pub fn answer_blocks(item: &Item) -> Vec<Block> {
-    shown_answer(item, &item.entry, &item.answer)
+    shown_answer(&item.prompt, &item.entry, &item.answer)
 }
 
-/// An answer of an item, or of a part of it, as blocks.
-fn shown_answer(item: &Item, entry: &Entry, answer: &Answer) -> Vec<Block> {
+/// An answer, the key or another, as blocks to be shown.
+pub(crate) fn shown_answer(prompt: &[Block], entry: &Entry, answer: &Answer) -> Vec<Block> {
     use super::expr::{frac, mixed, negative, num, pair, rational};
     let chosen = |index: u32| match entry {
         Entry::OneChoice { choices } | Entry::SeveralChoices { choices } => {
@@ -307,7 +307,7 @@ fn shown_answer(item: &Item, entry: &Entry, answer: &Answer) -> Vec<Block> {
         Answer::Coordinates { x, y } => {
             math(pair(rational(x.ratio(), false), rational(y.ratio(), false)))
         }
-        Answer::NumberLinePoint { at } => math(line_number(item, at.ratio())),
+        Answer::NumberLinePoint { at } => math(line_number(prompt, entry, answer, at.ratio())),
         Answer::NumberLineRay {
             from,
             open,
@@ -359,8 +359,8 @@ fn shown_answer(item: &Item, entry: &Entry, answer: &Answer) -> Vec<Block> {
                 second: second_entry,
                 ..
             } => {
-                let mut blocks = shown_answer(item, first_entry, first);
-                blocks.extend(shown_answer(item, second_entry, second));
+                let mut blocks = shown_answer(prompt, first_entry, first);
+                blocks.extend(shown_answer(prompt, second_entry, second));
                 blocks
             }
             _ => Vec::new(),
@@ -383,10 +383,15 @@ impl Item {
 /// A place on the line in the form that the exercise uses: a decimal where the prompt or the
 /// labels of the line have decimals, else a fraction; a mixed number where the line has
 /// negative numbers.
-fn line_number(item: &Item, at: num_rational::Ratio<i64>) -> Expr {
+fn line_number(
+    prompt: &[Block],
+    entry: &Entry,
+    answer: &Answer,
+    at: num_rational::Ratio<i64>,
+) -> Expr {
     use super::expr::{num, rational};
-    let shown = Shown::of(&item.prompt, &item.entry, &item.answer);
-    let labelled = matches!(&item.entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
+    let shown = Shown::of(prompt, entry, answer);
+    let labelled = matches!(entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
         |label| matches!(&label.label, Expr::Number { text } if text.contains('.')),
     ));
     if (labelled || shown.has(&[Need::Decimal]))

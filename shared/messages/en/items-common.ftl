@@ -191,6 +191,13 @@ estimate-ask = Do not work it out. Which number is closest to the answer?
 estimate-hint-round = Round each number to its first digit.
 estimate-hint-size = Think how large the answer is: tens, hundreds, thousands?
 estimate-step = The answer is about { $about }.
+mend-says-1 = { $name } answers this:
+mend-says-2 = This is the answer that { $name } gives:
+mend-ask = Is it right?
+mend-right-answer = What is the right answer?
+answer-sign-ask-1 = Call the answer A. Which sign makes this true?
+answer-sign-ask-2 = Is the answer less, equal or greater? A stands for the answer.
+answer-sign-step = Compare the answer with the other number.
 estimate-first = First, do not work it out. Which number is closest to the answer?
 estimate-then = Now work it out. What is the answer?
 

@@ -191,6 +191,13 @@ estimate-ask = No lo calcules. ¿Qué número está más cerca de la respuesta?
 estimate-hint-round = Redondea cada número a su primera cifra.
 estimate-hint-size = Piensa qué tan grande es la respuesta: ¿decenas, centenas, millares?
 estimate-step = La respuesta es más o menos { $about }.
+mend-says-1 = { $name } responde esto:
+mend-says-2 = Esta es la respuesta que da { $name }:
+mend-ask = ¿Es correcta?
+mend-right-answer = ¿Cuál es la respuesta correcta?
+answer-sign-ask-1 = Llama A a la respuesta. ¿Qué signo hace que sea verdad?
+answer-sign-ask-2 = ¿La respuesta es menor, igual o mayor? A es la respuesta.
+answer-sign-step = Compara la respuesta con el otro número.
 estimate-first = Primero, no lo calcules. ¿Qué número está más cerca de la respuesta?
 estimate-then = Ahora calcúlalo. ¿Cuál es la respuesta?
 

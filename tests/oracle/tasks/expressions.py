@@ -190,3 +190,9 @@ def patterns_relation(s):
     factors = {Fraction(b, a) for a, b in zip(s["first"], s["second"]) if a}
     (factor,) = factors
     return factor
+
+
+@task("power_of_product")
+def power_of_product(s):
+    (base,) = set(s["factors"])
+    return [base, len(s["factors"])]

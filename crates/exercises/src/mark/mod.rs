@@ -14,7 +14,7 @@ pub use respond::response_for;
 pub(super) use sentence::{filled, holds, known_value};
 pub(super) use value::letters_of;
 
-use super::answer::{Answer, Response};
+use super::answer::{Answer, Entry, Response};
 use super::model::{FormNote, FormRule, Item, Marked, Noticed};
 use super::typed::ResponseError;
 use form::{check_form, same_value};
@@ -31,7 +31,7 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
     let (value, written) = read(&item.entry, response, item.form, &letters)?;
     let key = Key::of(&item.entry, &item.answer, item.form, &letters)?;
     if key.is(&value) {
-        let (form_kept, form_note) = check_form(item, &written);
+        let (form_kept, form_note) = check_form(item.form, formed(item), &written);
         return Ok(Marked {
             right: form_kept,
             form_note,
@@ -51,6 +51,20 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
         form_note: partly_right(item, &key, &value, &written),
         noticed,
     })
+}
+
+/// The answer whose form is asked for: the key, or its part that is typed.
+fn formed(item: &Item) -> &Answer {
+    match (&item.entry, &item.answer) {
+        (Entry::TwoParts { second: entry, .. }, Answer::TwoParts { first, second }) => {
+            if entry.is_tapped() {
+                first
+            } else {
+                second
+            }
+        }
+        (_, key) => key,
+    }
 }
 
 /// What a wrong response lacks, if it is right in part.

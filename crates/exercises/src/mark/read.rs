@@ -216,11 +216,15 @@ pub(super) fn read(
             if has_parts(first) || has_parts(second) {
                 return wrong_kind;
             }
-            let (first, _) = read(first_entry, first, form, letters)?;
-            let (second, _) = read(second_entry, second, form, letters)?;
+            let (first, first_written) = read(first_entry, first, form, letters)?;
+            let (second, second_written) = read(second_entry, second, form, letters)?;
             (
                 Value::Parts(Box::new(first), Box::new(second)),
-                Written::Plain,
+                if second_entry.is_tapped() {
+                    first_written
+                } else {
+                    second_written
+                },
             )
         }
         _ => return wrong_kind,

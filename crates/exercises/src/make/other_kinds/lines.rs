@@ -42,7 +42,7 @@ pub(super) fn find_the_mistake(draft: &Draft, dice: &mut Dice) -> Option<Draft> 
     let (line, right_value) = right;
     let name = dice.name();
     let mut new = Draft::new(json!({
-        "task": "wrong_line", "name": name,
+        "task": "wrong_line", "inner": draft.statement,
         "lines": shown.iter().map(as_text).collect::<Option<Vec<_>>>()?,
     }))
     .ask(Say::new("lines-ask").text("name", name).math("work", work));

@@ -1,10 +1,11 @@
 //! Other kinds of question about the same task: whose answer is right, which estimate is
 //! closest, boxes to fill, a comparison with its reason, a mistake to find and mend, two ways
-//! to judge, the equation of a story. A task is recognised by its statement or its sentence, so
+//! to judge, the equation of a story, an answer to judge and mend, an answer to compare. A task is recognised by its statement or its sentence, so
 //! a generator needs nothing for them.
 
 mod boxes;
 mod equations;
+mod judged;
 mod lines;
 mod parts;
 mod reasons;
@@ -21,6 +22,7 @@ use crate::model::Level;
 use crate::say::Say;
 use boxes::fill_the_boxes;
 use equations::equation_then_answer;
+use judged::{compare_answer, right_or_mend};
 use lines::find_the_mistake;
 use num_rational::Ratio;
 use reasons::compare_and_say_why;
@@ -30,18 +32,23 @@ use ways::compare_two_ways;
 /// The draft asked in another way, if the dice say so and its task allows it.
 #[must_use]
 pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<Draft> {
+    let mend = right_or_mend;
     match (level, dice.from(0..=19)) {
-        (Level::Expected, 0..=3) => fill_the_boxes(draft, dice),
-        (Level::Expected, 4..=6) => compare_and_say_why(draft, dice)
-            .or_else(|| equation_then_answer(draft, dice)),
-        (Level::Stretch, 0..=2) => Some(who_is_right(draft.clone(), dice)),
-        (Level::Stretch, 3) => Some(which_estimate(draft.clone(), dice)),
-        (Level::Stretch, 4..=5) => estimate_then_answer(draft, dice),
-        (Level::Stretch, 6..=8) => fill_the_boxes(draft, dice),
-        (Level::Stretch, 9..=11) => find_the_mistake(draft, dice)
-            .or_else(|| compare_and_say_why(draft, dice)),
-        (Level::Stretch, 12..=13) => compare_two_ways(draft, dice)
-            .or_else(|| equation_then_answer(draft, dice)),
+        (_, 0 | 1) => mend(draft, dice),
+        (_, 2 | 3) => compare_answer(draft, dice).or_else(|| mend(draft, dice)),
+        (_, 4 | 5) => fill_the_boxes(draft, dice),
+        (Level::Expected, 6..=8) => {
+            compare_and_say_why(draft, dice).or_else(|| equation_then_answer(draft, dice))
+        }
+        (Level::Stretch, 6 | 7) => who_is_right(draft.clone(), dice),
+        (Level::Stretch, 8) => which_estimate(draft.clone(), dice),
+        (Level::Stretch, 9) => estimate_then_answer(draft, dice),
+        (Level::Stretch, 10 | 11) => {
+            find_the_mistake(draft, dice).or_else(|| compare_and_say_why(draft, dice))
+        }
+        (Level::Stretch, 12 | 13) => {
+            compare_two_ways(draft, dice).or_else(|| equation_then_answer(draft, dice))
+        }
         _ => None,
     }
 }
@@ -49,12 +56,8 @@ pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<D
 /// The closest estimate first, then the answer.
 fn estimate_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     let (entry, key) = draft.answer.clone()?;
-    let estimated = which_estimate(draft.clone(), dice);
+    let estimated = which_estimate(draft.clone(), dice)?;
     let (first_entry, first_key) = estimated.answer.clone()?;
-    // Where no estimate is asked for, nothing has changed.
-    if estimated.statement == draft.statement {
-        return None;
-    }
     let mut statement = estimated.statement.clone();
     *statement.get_mut("task")? = json!("estimate_then_answer");
     let first_wrong = estimated.misconceptions.clone();
@@ -73,11 +76,9 @@ fn estimate_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     ))
 }
 
-/// Two children give answers: one is right, or neither is.
-fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
-    let Some((entry, key)) = &draft.answer else {
-        return draft;
-    };
+/// Two children give answers: one is right, or neither is. `None` where no number is said.
+fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
+    let (entry, key) = draft.answer.as_ref()?;
     let mut wrong: Vec<&Answer> = draft
         .misconceptions
         .iter()
@@ -88,12 +89,12 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
         (0, [first, ..]) => (0, [key, *first]),
         (1, [first, ..]) => (1, [*first, key]),
         (2, [first, second, ..]) => (2, [*first, *second]),
-        _ => return draft,
+        _ => return None,
     };
     let shown: Option<Vec<(Expr, String)>> =
         said.iter().map(|answer| as_shown(entry, answer)).collect();
     let Some([(one, one_text), (two, two_text)]) = shown.as_deref() else {
-        return draft;
+        return None;
     };
     let (first, second) = dice.two_names();
     draft.prompt.push(
@@ -130,7 +131,7 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
     draft.form = crate::FormRule::AnyEqual;
     draft.hints.insert(0, vec![Say::new("who-hint").into()]);
     draft.answer = Some((Entry::OneChoice { choices }, choice(right)));
-    draft
+    Some(draft)
 }
 
 /// A typed number as it is shown, with its unit, and as text.
@@ -200,25 +201,18 @@ const COMPUTED: [&str; 6] = [
 ];
 
 /// Three estimates, each ten times another: the closest is found without computing.
-fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
-    let Some((_, key)) = &draft.answer else {
-        return draft;
-    };
+fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
+    let (_, key) = draft.answer.as_ref()?;
     let value = match key {
         Answer::WholeNumber { value } => Dec::new(*value, 0),
-        Answer::Decimal { text } => match read_decimal(text) {
-            Some(value) => value,
-            None => return draft,
-        },
-        _ => return draft,
+        Answer::Decimal { text } => read_decimal(text)?,
+        _ => return None,
     };
     let task = draft.statement.get("task").and_then(|task| task.as_str());
     if !task.is_some_and(|task| COMPUTED.contains(&task)) {
-        return draft;
+        return None;
     }
-    let Some(about) = rounded(value) else {
-        return draft;
-    };
+    let about = rounded(value)?;
     // The right one is as often the smallest, the middle and the largest of the three.
     let at = dice.from(0..=2) as u32;
     let estimates: Option<Vec<Dec>> = (0..3)
@@ -232,9 +226,7 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
             })
         })
         .collect();
-    let Some(estimates) = estimates else {
-        return draft;
-    };
+    let estimates = estimates?;
     let choices = estimates
         .iter()
         .map(|estimate| Choice {
@@ -272,7 +264,7 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
     ];
     draft.form = crate::FormRule::AnyEqual;
     draft.answer = Some((Entry::OneChoice { choices }, choice(at)));
-    draft
+    Some(draft)
 }
 
 /// A number with its first digit only; `None` for a number less than 2 or with one digit.

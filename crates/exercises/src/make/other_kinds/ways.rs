@@ -51,7 +51,7 @@ pub(super) fn compare_two_ways(draft: &Draft, dice: &mut Dice) -> Option<Draft> 
         .collect();
     let wrong_answers = draft.misconceptions.clone();
     let statement = json!({
-        "task": "two_ways", "work": as_text(&work)?, "names": [first, second],
+        "task": "two_ways", "inner": draft.statement, "work": as_text(&work)?, "names": [first, second],
         "ways": [as_text(&one)?, as_text(&two)?],
     });
     let mut new = Draft::new(statement.clone())
