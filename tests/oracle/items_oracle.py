@@ -204,7 +204,7 @@ def denominators(value):
 def fault_of(item):
     """What is wrong with an item, or None."""
     statement = item["statement"]
-    inner = statement["inner"] if statement["task"] == "right_or_mend" else statement
+    inner = statement["inner"] if "said" in statement else statement
     task = TASKS.get(inner["task"])
     if task is None:
         return f"no task {inner['task']}"
@@ -212,6 +212,10 @@ def fault_of(item):
     if statement["task"] == "right_or_mend":
         said = answer_value(statement["said"], part_of(item, "second"))
         wanted = ("yes" if tasks.same(wanted, said) else "no", wanted)
+    if statement["task"] == "who_then_answer":
+        said = [answer_value(one, part_of(item, "second")) for one in statement["said"]]
+        (name,) = [n for n, one in zip(statement["names"], said) if tasks.same(wanted, one)]
+        wanted = (name.lower(), wanted)
     given = answer_value(item["answer"], item)
     if not tasks.same(wanted, given):
         return f"answer {given!r}, worked out {wanted!r}"
@@ -239,7 +243,7 @@ def fault_of(item):
                 return f"{number} of the statement is not shown in {language}"
     grade = int(item["concept"][1])
     # Answers of which one is wrong may have any denominator.
-    judged = ("who_is_right", "right_or_mend", "compare_answer", "wrong_line")
+    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line")
     own = [] if statement["task"] in judged else item["prompt"]
     for bottom in denominators(own):
         if bottom not in DENOMINATORS[grade]:

@@ -102,11 +102,22 @@ fn key_text(item: &Item) -> String {
     part_text(item, &item.entry, &item.answer)
 }
 
+/// The second part of the entry, or the entry.
+fn second_entry(item: &Item) -> Entry {
+    match &item.entry {
+        Entry::TwoParts { second, .. } => (**second).clone(),
+        whole => whole.clone(),
+    }
+}
+
 fn part_text(item: &Item, entry: &Entry, key: &Answer) -> String {
     match (entry, key) {
         (_, Answer::OneChoice { index }) => {
             let task = &item.statement["task"];
-            if task == "who_is_right" || task == "two_ways" {
+            if task == "who_is_right"
+                || task == "two_ways"
+                || (task == "who_then_answer" && *entry != second_entry(item))
+            {
                 return format!("person {index}");
             }
             choice_texts(entry)[*index as usize].clone()

@@ -24,8 +24,6 @@ pub mod figure;
 pub mod generate;
 #[cfg(test)]
 mod guessers;
-#[cfg(test)]
-mod variety;
 pub mod make;
 pub mod mark;
 pub mod messages;
@@ -38,6 +36,8 @@ pub mod spell;
 mod strand;
 pub mod text;
 pub mod typed;
+#[cfg(test)]
+mod variety;
 
 pub use answer::{Answer, Choice, Entry, Response};
 pub use block::Block;

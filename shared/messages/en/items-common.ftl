@@ -193,6 +193,7 @@ estimate-hint-size = Think how large the answer is: tens, hundreds, thousands?
 estimate-step = The answer is about { $about }.
 mend-says-1 = { $name } answers this:
 mend-says-2 = This is the answer that { $name } gives:
+who-one-is-right = Only one of them is right. Who is it?
 mend-ask = Is it right?
 mend-right-answer = What is the right answer?
 answer-sign-ask-1 = Call the answer A. Which sign makes this true?

@@ -193,6 +193,7 @@ estimate-hint-size = Piensa qué tan grande es la respuesta: ¿decenas, centenas
 estimate-step = La respuesta es más o menos { $about }.
 mend-says-1 = { $name } responde esto:
 mend-says-2 = Esta es la respuesta que da { $name }:
+who-one-is-right = Solo una de las dos respuestas es correcta. ¿De quién es?
 mend-ask = ¿Es correcta?
 mend-right-answer = ¿Cuál es la respuesta correcta?
 answer-sign-ask-1 = Llama A a la respuesta. ¿Qué signo hace que sea verdad?

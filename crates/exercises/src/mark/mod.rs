@@ -57,11 +57,7 @@ pub fn mark(item: &Item, response: &Response) -> Result<Marked, ResponseError> {
 fn formed(item: &Item) -> &Answer {
     match (&item.entry, &item.answer) {
         (Entry::TwoParts { second: entry, .. }, Answer::TwoParts { first, second }) => {
-            if entry.is_tapped() {
-                first
-            } else {
-                second
-            }
+            if entry.is_tapped() { first } else { second }
         }
         (_, key) => key,
     }

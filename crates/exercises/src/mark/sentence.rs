@@ -104,7 +104,11 @@ fn value(expr: &Expr, numbers: &mut Numbers) -> Option<Ratio<i64>> {
         Expr::Negative { inner } => zero.checked_sub(&value(inner, numbers)?)?,
         Expr::Absolute { inner } => {
             let inner = value(inner, numbers)?;
-            if inner < zero { zero.checked_sub(&inner)? } else { inner }
+            if inner < zero {
+                zero.checked_sub(&inner)?
+            } else {
+                inner
+            }
         }
         Expr::Percent { inner } => value(inner, numbers)?.checked_div(&Ratio::from(100))?,
         Expr::Power { .. }

@@ -2,6 +2,7 @@
 
 use super::sentence::{as_text, fraction, number, text_of};
 use crate::answer::{Answer, BoxNumbers, Entry};
+use crate::block::Block;
 use crate::dice::Dice;
 use crate::expr::{
     Expr, Sign, absolute, difference, equal, frac, group, num, percent, product, quotient, ratio,
@@ -10,7 +11,6 @@ use crate::expr::{
 use crate::make::Draft;
 use crate::mark::{filled, holds, known_value};
 use crate::say::Say;
-use crate::block::Block;
 use num_rational::Ratio;
 use serde_json::json;
 
@@ -233,7 +233,10 @@ fn boxed() -> Expr {
 /// The last place of two numbers, as a unit.
 fn unit(a: Ratio<i64>, b: Ratio<i64>) -> Option<Ratio<i64>> {
     let places = |value| Some(crate::decimal::Dec::exact(value)?.places());
-    Some(Ratio::new(1, 10_i64.checked_pow(places(a)?.max(places(b)?))?))
+    Some(Ratio::new(
+        1,
+        10_i64.checked_pow(places(a)?.max(places(b)?))?,
+    ))
 }
 
 fn of_sum(a: &Expr, b: &Expr, total: Ratio<i64>, dice: &mut Dice) -> Option<Filling> {
@@ -301,7 +304,11 @@ fn of_fractions(
     let top = (value * bottom).to_integer();
     let (one, two) = (frac(boxed(), num(c)), frac(boxed(), num(d)));
     let sentence = equal(
-        if plus { sum([one, two]) } else { difference(one, two) },
+        if plus {
+            sum([one, two])
+        } else {
+            difference(one, two)
+        },
         frac(top, bottom),
     );
     let wrong = match (plus, c == d) {
@@ -319,7 +326,11 @@ fn of_fractions(
             equal(difference(boxed(), boxed()), num(top)),
         ),
     };
-    let hint = if c == d { "boxes-hint-numerators" } else { "boxes-hint-same-parts" };
+    let hint = if c == d {
+        "boxes-hint-numerators"
+    } else {
+        "boxes-hint-same-parts"
+    };
     with_range(sentence, 2, (1, 12.max(top.min(20))), wrong, hint)
 }
 
@@ -344,7 +355,10 @@ fn of_product(a: &Expr, b: &Expr, value: Ratio<i64>, dice: &mut Dice) -> Option<
     {
         let top = (whole * top).to_integer();
         return with_range(
-            equal(product([boxed(), frac(boxed(), num(bottom))]), frac(top, bottom)),
+            equal(
+                product([boxed(), frac(boxed(), num(bottom))]),
+                frac(top, bottom),
+            ),
             2,
             (2, 12),
             (wrong, equal(sum([boxed(), boxed()]), num(top))),
@@ -405,9 +419,8 @@ fn of_quotient(
 /// Two numbers of a longer expression become boxes: the first and the last.
 fn of_steps(left: &Expr, value: Ratio<i64>) -> Option<Filling> {
     let text = num(text_of(value)?);
-    let one_digit = |expr: &Expr| {
-        number(expr).filter(|n| n.is_integer() && (2..=12).contains(&n.to_integer()))
-    };
+    let one_digit =
+        |expr: &Expr| number(expr).filter(|n| n.is_integer() && (2..=12).contains(&n.to_integer()));
     // A sum or difference and a number times it; a product and a number added to it.
     let (sentence, wrong) = match left {
         Expr::Product { factors, .. } => match factors.as_slice() {
@@ -490,11 +503,7 @@ fn of_comparison(left: &Expr, right: &Expr, dice: &mut Dice) -> Option<Filling> 
             (1, 12),
             (
                 "compared-tops-only",
-                relation(
-                    relation(boxed(), Sign::Less, num(c)),
-                    Sign::Less,
-                    boxed(),
-                ),
+                relation(relation(boxed(), Sign::Less, num(c)), Sign::Less, boxed()),
             ),
             "boxes-hint-between",
         )
@@ -519,9 +528,7 @@ fn of_comparison(left: &Expr, right: &Expr, dice: &mut Dice) -> Option<Filling> 
     let [p, q, r, s] = four.as_slice() else {
         return None;
     };
-    let ordered = |sign| {
-        relation(relation(boxed(), sign, boxed()), sign, boxed())
-    };
+    let ordered = |sign| relation(relation(boxed(), sign, boxed()), sign, boxed());
     if *p < zero {
         let size = |value: Ratio<i64>| if value < zero { -value } else { value };
         let mut by_size = [*p, *q, *r, *s];
@@ -586,10 +593,7 @@ fn of_task(draft: &Draft, dice: &mut Dice) -> Option<Filling> {
                 (2, 20.max(area / 2).min(40)),
                 (
                     "perimeter-for-area",
-                    equal(
-                        product([num(2), group(sum([boxed(), boxed()]))]),
-                        num(area),
-                    ),
+                    equal(product([num(2), group(sum([boxed(), boxed()]))]), num(area)),
                 ),
                 "boxes-hint-factor",
             )?;
@@ -696,10 +700,7 @@ fn of_task(draft: &Draft, dice: &mut Dice) -> Option<Filling> {
             let number = tens * 10;
             with_range(
                 equal(
-                    sum([
-                        product([boxed(), num(100)]),
-                        product([boxed(), num(10)]),
-                    ]),
+                    sum([product([boxed(), num(100)]), product([boxed(), num(10)])]),
                     num(number),
                 ),
                 2,
@@ -707,10 +708,7 @@ fn of_task(draft: &Draft, dice: &mut Dice) -> Option<Filling> {
                 (
                     "places-exchanged",
                     equal(
-                        sum([
-                            product([boxed(), num(10)]),
-                            product([boxed(), num(100)]),
-                        ]),
+                        sum([product([boxed(), num(10)]), product([boxed(), num(100)])]),
                         num(number),
                     ),
                 ),

@@ -52,11 +52,7 @@ pub(super) fn equation_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Dra
     Some(two_parts(
         new,
         statement,
-        (
-            Entry::OneChoice { choices },
-            choice(at as u32),
-            wrong,
-        ),
+        (Entry::OneChoice { choices }, choice(at as u32), wrong),
         Say::new("equation-solve"),
         (entry.clone(), key.clone(), draft.misconceptions.clone()),
     ))
@@ -93,10 +89,7 @@ fn sides_of(draft: &Draft) -> Option<Vec<Expr>> {
             let (have, count, each) = (n("have")?, n("count")?, n("each")?);
             vec![
                 difference(have.clone(), product([count.clone(), each.clone()])),
-                product([
-                    group(difference(have.clone(), count.clone())),
-                    each.clone(),
-                ]),
+                product([group(difference(have.clone(), count.clone())), each.clone()]),
                 sum([have.clone(), product([count.clone(), each.clone()])]),
                 difference(difference(have, count), each),
             ]
@@ -105,10 +98,7 @@ fn sides_of(draft: &Draft) -> Option<Vec<Expr>> {
             let (groups, each, more) = (n("groups")?, n("each")?, n("more")?);
             vec![
                 sum([product([groups.clone(), each.clone()]), more.clone()]),
-                product([
-                    groups.clone(),
-                    group(sum([each.clone(), more.clone()])),
-                ]),
+                product([groups.clone(), group(sum([each.clone(), more.clone()]))]),
                 difference(product([groups.clone(), each.clone()]), more.clone()),
                 sum([groups, each, more]),
             ]

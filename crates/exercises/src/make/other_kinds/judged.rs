@@ -23,7 +23,11 @@ pub(super) fn right_or_mend(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     if matches!(entry, Entry::Boxes { .. } | Entry::TwoParts { .. }) {
         return None;
     }
-    let wrong: Vec<&Answer> = draft.misconceptions.iter().map(|(_, wrong)| wrong).collect();
+    let wrong: Vec<&Answer> = draft
+        .misconceptions
+        .iter()
+        .map(|(_, wrong)| wrong)
+        .collect();
     let is_right = dice.one_in(2);
     let said = if is_right || wrong.is_empty() {
         key
@@ -36,12 +40,7 @@ pub(super) fn right_or_mend(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     let mut new = draft
         .clone()
         .ask(Say::new(format!("mend-says-{which}")).text("name", name));
-    let blocks = crate::text::shown_answer(&draft.prompt, entry, said);
-    // A figure, or nothing to show, cannot be said.
-    if blocks.is_empty() || blocks.iter().any(|block| matches!(block, Block::Figure { .. })) {
-        return None;
-    }
-    new.prompt.extend(blocks);
+    new.prompt.extend(said_blocks(draft, entry, said)?);
     new = new.ask(Say::new("mend-ask"));
     new.hints.insert(0, vec![Say::new("who-hint").into()]);
     let words = |id: &'static str| Choice {
@@ -68,6 +67,57 @@ pub(super) fn right_or_mend(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         Say::new("mend-right-answer"),
         (entry.clone(), key.clone(), draft.misconceptions.clone()),
     ))
+}
+
+/// Two children give answers, of which one is right; then the right answer.
+pub(super) fn who_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
+    let (entry, key) = draft.answer.as_ref()?;
+    let wrong: Vec<&Answer> = draft
+        .misconceptions
+        .iter()
+        .map(|(_, wrong)| wrong)
+        .collect();
+    if wrong.is_empty() || matches!(entry, Entry::Boxes { .. } | Entry::TwoParts { .. }) {
+        return None;
+    }
+    let wrong = dice.pick(&wrong);
+    let (first, second) = dice.two_names();
+    let at = u32::from(dice.one_in(2));
+    let said = if at == 0 { [key, wrong] } else { [wrong, key] };
+    let mut new = draft.clone();
+    for (name, answer) in [first, second].into_iter().zip(said) {
+        new.prompt
+            .push(Say::new("mend-says-1").text("name", name).into());
+        new.prompt.extend(said_blocks(draft, entry, answer)?);
+    }
+    new = new.ask(Say::new("who-one-is-right"));
+    new.hints.insert(0, vec![Say::new("who-hint").into()]);
+    let choices = [first, second]
+        .map(|name| Choice {
+            shows: Say::new("who-name").text("name", name).into(),
+        })
+        .to_vec();
+    let statement = json!({
+        "task": "who_then_answer", "inner": draft.statement, "names": [first, second], "said": said,
+    });
+    Some(two_parts(
+        new,
+        statement,
+        (
+            Entry::OneChoice { choices },
+            choice(at),
+            vec![("took-wrong-answer-as-right", choice(1 - at))],
+        ),
+        Say::new("mend-right-answer"),
+        (entry.clone(), key.clone(), draft.misconceptions.clone()),
+    ))
+}
+
+/// An answer as it is said; `None` for a figure and for nothing.
+fn said_blocks(draft: &Draft, entry: &Entry, answer: &Answer) -> Option<Vec<Block>> {
+    let blocks = crate::text::shown_answer(&draft.prompt, entry, answer);
+    let drawn = |block: &Block| matches!(block, Block::Figure { .. });
+    (!blocks.is_empty() && !blocks.iter().any(drawn)).then_some(blocks)
 }
 
 /// The answer compared with a number near it.
@@ -101,7 +151,10 @@ pub(super) fn compare_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
         answers = vec![key.clone()];
     } else if answers.is_empty() || dice.one_in(2) {
         let steps = dice.from(1..=3);
-        answers = vec![beside(key, if sign == Sign::Less { steps } else { -steps })?];
+        answers = vec![beside(
+            key,
+            if sign == Sign::Less { steps } else { -steps },
+        )?];
     }
     let other = answers.get(dice.from(0..=answers.len() as i64 - 1) as usize)?;
     let other_value = value_of(other)?;
@@ -169,7 +222,9 @@ fn beside(answer: &Answer, steps: i64) -> Option<Answer> {
             value: value + steps,
         },
         Answer::Decimal { text } => {
-            let places = text.split_once('.').map_or(0, |(_, part)| part.len() as u32);
+            let places = text
+                .split_once('.')
+                .map_or(0, |(_, part)| part.len() as u32);
             let step = Ratio::new(steps, 10_i64.checked_pow(places)?);
             Answer::Decimal {
                 text: Dec::exact(value + step)?.trimmed().to_string(),
@@ -179,9 +234,7 @@ fn beside(answer: &Answer, steps: i64) -> Option<Answer> {
             top: top + steps,
             bottom: *bottom,
         },
-        Answer::Mixed { bottom, .. } => {
-            crate::make::mixed(value + Ratio::new(steps, *bottom))
-        }
+        Answer::Mixed { bottom, .. } => crate::make::mixed(value + Ratio::new(steps, *bottom)),
         Answer::Money { hundredths } => Answer::Money {
             hundredths: hundredths + steps * 10,
         },

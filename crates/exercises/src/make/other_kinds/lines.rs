@@ -112,11 +112,7 @@ pub(super) fn find_the_mistake(draft: &Draft, dice: &mut Dice) -> Option<Draft> 
     Some(two_parts(
         new,
         statement,
-        (
-            Entry::OneChoice { choices },
-            choice(at as u32),
-            wrong_lines,
-        ),
+        (Entry::OneChoice { choices }, choice(at as u32), wrong_lines),
         Say::new("lines-mend"),
         (entry, key, vec![("kept-the-mistake", kept)]),
     ))
@@ -225,7 +221,12 @@ fn slip(
         // A ten that is not carried, or one too many.
         Does::Add => {
             let ten = if value >= Ratio::from(100) { 10 } else { 1 };
-            value + Ratio::from(if dice.one_in(2) && value > Ratio::from(ten) { -ten } else { ten })
+            value
+                + Ratio::from(if dice.one_in(2) && value > Ratio::from(ten) {
+                    -ten
+                } else {
+                    ten
+                })
         }
         Does::Subtract => {
             let ten = if value >= Ratio::from(100) { 10 } else { 1 };
@@ -243,7 +244,12 @@ fn slip(
         }
         Does::Divide => {
             if value.is_integer() {
-                value + if dice.one_in(2) && value > Ratio::from(2) { -1 } else { 1 }
+                value
+                    + if dice.one_in(2) && value > Ratio::from(2) {
+                        -1
+                    } else {
+                        1
+                    }
             } else {
                 return None;
             }
@@ -283,12 +289,16 @@ fn lines_of(draft: &Draft) -> Option<(Expr, Vec<Line>)> {
     let g = |value: i64| Given(Ratio::from(value));
     match field("task")?.as_str()? {
         "multiply" | "rectangle_area" => {
-            let numbers = list("numbers")
-                .or_else(|| Some(vec![number("width")?, number("height")?]))?;
+            let numbers =
+                list("numbers").or_else(|| Some(vec![number("width")?, number("height")?]))?;
             let [a, b] = numbers.as_slice() else {
                 return None;
             };
-            let (a, b) = if a > b { (integer(*a)?, integer(*b)?) } else { (integer(*b)?, integer(*a)?) };
+            let (a, b) = if a > b {
+                (integer(*a)?, integer(*b)?)
+            } else {
+                (integer(*b)?, integer(*a)?)
+            };
             // The larger factor is taken apart by its tens, or a one-digit factor by 5.
             let (one, two) = if a > 10 && a < 1000 && a % 10 != 0 {
                 (a / 10 * 10, a % 10)

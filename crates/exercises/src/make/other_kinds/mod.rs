@@ -22,7 +22,7 @@ use crate::model::Level;
 use crate::say::Say;
 use boxes::fill_the_boxes;
 use equations::equation_then_answer;
-use judged::{compare_answer, right_or_mend};
+use judged::{compare_answer, right_or_mend, who_then_answer};
 use lines::find_the_mistake;
 use num_rational::Ratio;
 use reasons::compare_and_say_why;
@@ -40,7 +40,10 @@ pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<D
         (Level::Expected, 6..=8) => {
             compare_and_say_why(draft, dice).or_else(|| equation_then_answer(draft, dice))
         }
-        (Level::Stretch, 6 | 7) => who_is_right(draft.clone(), dice),
+        (Level::Expected, 9) => who_then_answer(draft, dice),
+        (Level::Stretch, 6 | 7) => {
+            who_is_right(draft.clone(), dice).or_else(|| who_then_answer(draft, dice))
+        }
         (Level::Stretch, 8) => which_estimate(draft.clone(), dice),
         (Level::Stretch, 9) => estimate_then_answer(draft, dice),
         (Level::Stretch, 10 | 11) => {

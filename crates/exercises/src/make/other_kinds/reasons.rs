@@ -113,7 +113,10 @@ fn facts_of(left: &Expr, right: &Expr) -> Option<(&'static str, Vec<Fact>, Strin
     let zero = Ratio::from(0);
     if a < zero || b < zero {
         let facts = vec![
-            ("zero-between", (a < zero && b > zero) || (a > zero && b < zero)),
+            (
+                "zero-between",
+                (a < zero && b > zero) || (a > zero && b < zero),
+            ),
             ("both-below-zero", a < zero && b < zero && a != b),
             ("both-above-zero", a > zero && b > zero && a != b),
             ("same-distance", a == -b),

@@ -61,8 +61,16 @@ pub(super) fn compare_two_ways(draft: &Draft, dice: &mut Dice) -> Option<Draft> 
                 .text("second", second)
                 .math("work", work.clone()),
         )
-        .ask(Say::new("ways-says").text("name", first).math("way", one.clone()))
-        .ask(Say::new("ways-says").text("name", second).math("way", two.clone()))
+        .ask(
+            Say::new("ways-says")
+                .text("name", first)
+                .math("way", one.clone()),
+        )
+        .ask(
+            Say::new("ways-says")
+                .text("name", second)
+                .math("way", two.clone()),
+        )
         .hint(Say::new("ways-hint-picture"))
         .hint(Say::new("ways-hint-small"));
     for (name, way) in [(first, &one), (second, &two)] {
@@ -136,7 +144,11 @@ fn ways_of(draft: &Draft) -> Option<(Expr, Vec<Expr>, Vec<Expr>)> {
             let (a, b) = pair()?;
             let (a, b) = if a > b { (a, b) } else { (b, a) };
             keep(a > 5 && b > 1 && a % 10 > 0)?;
-            let (one, two) = if a > 10 { (a / 10 * 10, a % 10) } else { (5, a - 5) };
+            let (one, two) = if a > 10 {
+                (a / 10 * 10, a % 10)
+            } else {
+                (5, a - 5)
+            };
             keep(two > 0)?;
             let up = 10 - a % 10;
             let mut right = vec![sum([

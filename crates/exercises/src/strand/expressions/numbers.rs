@@ -287,16 +287,21 @@ fn powers(m: &mut Make) -> Option<Draft> {
         // A product written as a power.
         keep(base != exponent)?;
         return Some(
-            Draft::new(json!({"task": "power_of_product", "factors": vec![base; exponent as usize]}))
-                .ask(m.say("ask-power"))
-                .ask(long.clone())
-                .several(vec![m.say("field-base"), m.say("field-exponent")], [base, exponent])
-                .hint(m.say("hint-factor"))
-                .hint(m.say("hint-count"))
-                .step(m.say("hint-count"))
-                .step(equal(long, power(base, exponent)))
-                .misconception("base-and-exponent-exchanged", several([exponent, base]))
-                .misconception("exponent-one-short", several([base, exponent - 1])),
+            Draft::new(
+                json!({"task": "power_of_product", "factors": vec![base; exponent as usize]}),
+            )
+            .ask(m.say("ask-power"))
+            .ask(long.clone())
+            .several(
+                vec![m.say("field-base"), m.say("field-exponent")],
+                [base, exponent],
+            )
+            .hint(m.say("hint-factor"))
+            .hint(m.say("hint-count"))
+            .step(m.say("hint-count"))
+            .step(equal(long, power(base, exponent)))
+            .misconception("base-and-exponent-exchanged", several([exponent, base]))
+            .misconception("exponent-one-short", several([base, exponent - 1])),
         );
     }
     let draft = Draft::new(json!({"task": "evaluate", "expression": text}))

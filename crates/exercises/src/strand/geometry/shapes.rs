@@ -187,7 +187,11 @@ fn families(m: &mut Make) -> Option<Draft> {
 
 /// Where to cut a bar of squares into equal parts.
 fn cut_positions(m: &mut Make) -> Option<Draft> {
-    let parts = m.level.pick(m.dice.pick(&[2, 3]), m.dice.pick(&[3, 4]), m.dice.pick(&[3, 4, 6]));
+    let parts = m.level.pick(
+        m.dice.pick(&[2, 3]),
+        m.dice.pick(&[3, 4]),
+        m.dice.pick(&[3, 4, 6]),
+    );
     let each = m.dice.from(2..=m.level.pick(6, 6, 4));
     let length = parts * each;
     let cuts = |size: i64| (1..parts).map(|n| n * size).collect::<Vec<_>>();
@@ -197,7 +201,11 @@ fn cut_positions(m: &mut Make) -> Option<Draft> {
     keep(each != parts)?;
     Some(
         Draft::new(json!({"task": "cut_positions", "length": length, "parts": parts}))
-            .ask(m.say("ask-cut").count("length", length).count("parts", parts))
+            .ask(
+                m.say("ask-cut")
+                    .count("length", length)
+                    .count("parts", parts),
+            )
             .ask(strip(length, 0))
             .several(fields, cuts(each))
             .hint(m.say("hint-share").count("parts", parts))

@@ -281,46 +281,49 @@ fn count_data(m: &mut Make) -> Option<Draft> {
             let missing = m.dice.from(2..=9);
             keep(missing != total)?;
             return Some(
-                Draft::new(json!({"task": "plot_missing", "dots": counts, "collected": total + missing}))
-                    .ask(m.say("ask-missing").count("collected", total + missing))
-                    .ask(figure)
-                    .whole(missing)
-                    .hint(m.say("hint-dot"))
-                    .hint(m.say("hint-missing"))
-                    .step(m.say("hint-dot"))
-                    .step(equal(
-                        difference(num(total + missing), num(total)),
-                        num(missing),
-                    ))
-                    .misconception_unless_same("gave-what-is-there", whole(total))
-                    .misconception_unless_same(
-                        "columns-counted-not-values",
-                        whole(total + missing - used),
-                    ),
+                Draft::new(
+                    json!({"task": "plot_missing", "dots": counts, "collected": total + missing}),
+                )
+                .ask(m.say("ask-missing").count("collected", total + missing))
+                .ask(figure)
+                .whole(missing)
+                .hint(m.say("hint-dot"))
+                .hint(m.say("hint-missing"))
+                .step(m.say("hint-dot"))
+                .step(equal(
+                    difference(num(total + missing), num(total)),
+                    num(missing),
+                ))
+                .misconception_unless_same("gave-what-is-there", whole(total))
+                .misconception_unless_same(
+                    "columns-counted-not-values",
+                    whole(total + missing - used),
+                ),
             );
         }
         _ => {
             // Values from a number on.
             let from = first + m.dice.from(1..=columns - 1);
             let at = usize::try_from(from - first).ok()?;
-            let (count, exactly): (i64, i64) =
-                (counts.iter().skip(at).sum(), *counts.get(at)?);
+            let (count, exactly): (i64, i64) = (counts.iter().skip(at).sum(), *counts.get(at)?);
             keep(exactly > 0 && count > exactly && count < total)?;
             return Some(
-                Draft::new(json!({"task": "plot_from", "dots": counts, "first": first, "from": from}))
-                    .ask(m.say("ask-from").number("from", from))
-                    .ask(figure)
-                    .whole(count)
-                    .hint(m.say("hint-dot"))
-                    .hint(m.say("hint-from"))
-                    .step(m.say("hint-dot"))
-                    .step(equal(
-                        sum(counts.iter().skip(at).filter(|n| **n > 0).map(num)),
-                        num(count),
-                    ))
-                    .misconception("value-itself-left-out", whole(count - exactly))
-                    .misconception_unless_same("counted-all-dots", whole(total))
-                    .misconception_unless_same("one-column-only", whole(exactly)),
+                Draft::new(
+                    json!({"task": "plot_from", "dots": counts, "first": first, "from": from}),
+                )
+                .ask(m.say("ask-from").number("from", from))
+                .ask(figure)
+                .whole(count)
+                .hint(m.say("hint-dot"))
+                .hint(m.say("hint-from"))
+                .step(m.say("hint-dot"))
+                .step(equal(
+                    sum(counts.iter().skip(at).filter(|n| **n > 0).map(num)),
+                    num(count),
+                ))
+                .misconception("value-itself-left-out", whole(count - exactly))
+                .misconception_unless_same("counted-all-dots", whole(total))
+                .misconception_unless_same("one-column-only", whole(exactly)),
             );
         }
     }
