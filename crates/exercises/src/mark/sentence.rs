@@ -231,4 +231,49 @@ mod tests {
         assert!(!may_be_used(&range, &numbers(&[1])));
         assert!(!may_be_used(&range, &[Ratio::new(5, 2)]));
     }
+
+    /// Sentences of the Common Core State Standards for Mathematics (2010), quoted from memory:
+    /// 3.OA.A.4, 3.OA.B.5, 4.NF.B.3.b, 5.NF.A.1, 6.NS.B.4, and the wrong result of 5.NF.A.2.
+    #[test]
+    fn sentences_of_the_standards_hold_and_the_wrong_one_does_not() {
+        let boxed = || Expr::Blank;
+        let times = |a: Expr, b: Expr| product([a, b]);
+        let true_ones: [(Expr, &[i64]); 6] = [
+            (equal(times(num(8), boxed()), num(48)), &[6]),
+            (equal(num(5), quotient(boxed(), num(3))), &[15]),
+            (
+                equal(
+                    times(boxed(), crate::expr::group(sum([num(5), num(2)]))),
+                    sum([times(num(8), num(5)), times(num(8), boxed())]),
+                ),
+                &[8, 2],
+            ),
+            (
+                equal(
+                    frac(3, 8),
+                    sum([frac(boxed(), num(8)), frac(boxed(), num(8))]),
+                ),
+                &[1, 2],
+            ),
+            (
+                equal(
+                    sum([frac(2, 3), frac(5, 4)]),
+                    sum([frac(boxed(), num(12)), frac(boxed(), num(12))]),
+                ),
+                &[8, 15],
+            ),
+            (
+                equal(
+                    sum([num(36), num(8)]),
+                    times(num(4), crate::expr::group(sum([boxed(), boxed()]))),
+                ),
+                &[9, 2],
+            ),
+        ];
+        for (sentence, solution) in true_ones {
+            assert!(holds(&sentence, &numbers(solution)), "{sentence:?}");
+        }
+        let wrong = equal(sum([frac(2, 5), frac(1, 2)]), frac(boxed(), num(7)));
+        assert!(!holds(&wrong, &numbers(&[3])));
+    }
 }
