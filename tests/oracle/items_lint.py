@@ -46,6 +46,11 @@ class Read:
         self.statement = item["statement"].get("inner", item["statement"])
         self.entry, self.answer = item["entry"], item["answer"]
         self.misconceptions = item["misconceptions"]
+        if self.answer["kind"] == "two_parts":
+            # The rules read the part that is typed, and its misconceptions.
+            part = "first" if self.answer["second"]["kind"] == "one_choice" else "second"
+            self.answer, self.entry = self.answer[part], self.entry[part]
+            self.misconceptions = [{**m, "answer": m["answer"][part]} for m in self.misconceptions]
         self.en, self.es = item["words"]["en"], item["words"]["es"]
         self.prompt = self.en["prompt"]
         self.told = list(zip((m["code"] for m in self.misconceptions), self.en["misconceptions"]))
@@ -68,10 +73,8 @@ class Read:
         return self.sees("fraction", "mixed", "shaded_fraction") or self.answer["kind"] in ("fraction", "mixed")
 
     def key(self):
-        """The key as a number, or None. Of two parts, the one that is typed."""
+        """The key as a number, or None."""
         a = self.answer
-        if a["kind"] == "two_parts":
-            a = a["first"] if a["second"]["kind"] == "one_choice" else a["second"]
         return {
             "whole_number": lambda: Fraction(a["value"]),
             "decimal": lambda: Fraction(a["text"]),
@@ -149,7 +152,7 @@ def no_times(r):
 def no_sign(r):
     for code, text in r.told:
         named = re.search(r"[×÷]", text)
-        if re.search(r"Look at the sign|Mira el signo", text) and not re.search(rf" {named.group() if named else '[+−]'} ", r.prompt):
+        if re.search(r"Look at the sign|Mira el signo", text) and not re.search(rf" {named.group() if named else '[+−]'} ", r.prompt + r.en["entry"]):
             yield f"{code}: {text}"
 
 
@@ -502,9 +505,9 @@ def later(r):
         return
     if r.concept == "g4-area-perimeter-rules" and "area" in s and s["side"] > 12:
         yield f"{s['area']} ÷ {s['side']}"
-    if r.concept == "g5-powers-of-ten" and r.answer["kind"] == "decimal" and len(r.answer["text"].partition(".")[2]) > 3:
+    if r.concept == "g5-powers-of-ten" and r.answer["kind"] == "decimal" and len(r.answer.get("text", "").partition(".")[2]) > 3:
         yield f"past thousandths: {r.answer['text']}"
-    if r.concept == "g5-decimal-multiply" and len(r.answer["text"].partition(".")[2]) > 2:
+    if r.concept == "g5-decimal-multiply" and len(r.answer.get("text", "").partition(".")[2]) > 2:
         yield f"past hundredths: {r.answer['text']}"
     if r.concept == "g3-round-10-100" and s.get("number", 0) > 1000:
         yield f"four digits: {s['number']}"

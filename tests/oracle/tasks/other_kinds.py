@@ -41,7 +41,7 @@ NUMBER = re.compile(r"\d+(?:\.\d+)?")
 def worked(text, **letters):
     """The value or truth of a sentence, with exact numbers, by Python's own arithmetic."""
     text = NUMBER.sub(lambda m: f"Fraction('{m.group()}')", text)
-    return eval(text.replace("=", "=="), {"Fraction": Fraction, "abs": abs, **letters})  # our own statement
+    return eval(text.replace("=", "==").replace("%", "/100"), {"Fraction": Fraction, "abs": abs, **letters})  # our own statement
 
 
 @task("fill_boxes")
@@ -51,7 +51,8 @@ def fill_boxes(s):
     names = iter("abcdefgh")
     sentence = re.sub("_", lambda _: next(names), s["sentence"])
     code = compile(
-        NUMBER.sub(lambda m: f"Fraction('{m.group()}')", sentence).replace("=", "=="), "sentence", "eval"
+        NUMBER.sub(lambda m: f"Fraction('{m.group()}')", sentence).replace("=", "==").replace("%", "/100"),
+        "sentence", "eval",
     )
     if "cards" in s:
         cards = [exact(card) for card in s["cards"]]
@@ -113,7 +114,7 @@ REASONS = {
     "same-count": "Both have the same number of parts.",
     "half-between": "One is less than one half, and one is more.",
     "one-between": "One is less than 1, and one is more than 1.",
-    "one-part-missing": "Each is just one part less than 1.",
+    "one-part-missing": "Each is one part less than 1.",
     "same-point": "Both are at the same point of the number line.",
     "zero-between": "One is less than 0, and one is more than 0.",
     "both-below-zero": "Both are less than 0. So closer to 0 is greater.",
@@ -186,6 +187,7 @@ def equation_of_words(s):
         if worked(left) == right:
             fitting.append(left)
     (left,) = fitting
+    left = NUMBER.sub(lambda m: f"{int(m.group()):,}", left)
     return (left.replace("*", "×").replace("/", "÷").replace("-", "−") + " = n", right)
 
 

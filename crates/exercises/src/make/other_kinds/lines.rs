@@ -135,7 +135,7 @@ fn worked(
             match number {
                 Term::Given(value) => {
                     values.push(*value);
-                    exprs.push(given(*value)?);
+                    exprs.push(given(*value));
                 }
                 Term::Result(line) => {
                     values.push(*results.get(*line)?);
@@ -159,12 +159,13 @@ fn worked(
     Some((shown, mended?))
 }
 
-fn given(value: Ratio<i64>) -> Option<Expr> {
-    Some(match text_of(value) {
-        // Halves, quarters and fifths of a task about fractions are fractions.
-        Some(text) if value.is_integer() || *value.denom() % 10 == 0 => num(text),
-        _ => frac(*value.numer(), *value.denom()),
-    })
+/// A given number as it is shown. Only the tasks of fractions give numbers that are not whole.
+fn given(value: Ratio<i64>) -> Expr {
+    if value.is_integer() {
+        num(value.to_integer())
+    } else {
+        frac(*value.numer(), *value.denom())
+    }
 }
 
 fn result(does: Does, values: &[Ratio<i64>], exprs: Vec<Expr>) -> Option<(Ratio<i64>, Expr)> {
@@ -364,6 +365,12 @@ fn lines_of(draft: &Draft) -> Option<(Expr, Vec<Line>)> {
             let bottom = num_integer::lcm(*a.denom(), *b.denom());
             keep(a.denom() != b.denom() && *a.denom() > 1 && *b.denom() > 1)?;
             keep(task == "add_fractions" || a > b)?;
+            // In lowest terms, so that they are shown as the exercise shows them.
+            let written = |name: &str, value: Ratio<i64>| {
+                let text = format!("{}/{}", value.numer(), value.denom());
+                field(name).and_then(serde_json::Value::as_str) == Some(text.as_str())
+            };
+            keep(written("left", a) && written("right", b))?;
             let mut lines = Vec::new();
             let mut refer = |value: Ratio<i64>| {
                 if *value.denom() == bottom {

@@ -4,7 +4,7 @@ use crate::decimal::Dec;
 use crate::expr::{Expr, Sign};
 use num_rational::Ratio;
 
-/// The sentence as text with `+ - * /`, parentheses around fractions, and `_` for a box.
+/// The sentence as text with `+ - * / %`, parentheses around fractions, and `_` for a box.
 /// `None` for what has no such text.
 pub(super) fn as_text(expr: &Expr) -> Option<String> {
     let joined = |parts: &[Expr], sign: &str| -> Option<String> {
@@ -28,7 +28,7 @@ pub(super) fn as_text(expr: &Expr) -> Option<String> {
         Expr::Product { factors, .. } => joined(factors, " * ")?,
         Expr::Difference { left, right } => format!("{} - {}", as_text(left)?, as_text(right)?),
         Expr::Group { inner } => format!("({})", as_text(inner)?),
-        Expr::Percent { inner } => format!("({} / 100)", as_text(inner)?),
+        Expr::Percent { inner } => format!("{}%", as_text(inner)?),
         Expr::Relation { left, sign, right } => {
             let sign = match sign {
                 Sign::Less => "<",
