@@ -31,6 +31,9 @@ enum Does {
     SubtractOver(i64),
 }
 
+/// A right result, as it is written and as a number.
+type Mended = (Expr, Ratio<i64>);
+
 /// A worked line: numbers, and what is done with them.
 type Line = (Vec<Term>, Does);
 
@@ -119,11 +122,7 @@ pub(super) fn find_the_mistake(draft: &Draft, dice: &mut Dice) -> Option<Draft> 
 }
 
 /// The lines as shown, with a mistake in one; and that line's right result.
-fn worked(
-    lines: &[Line],
-    wrong_at: usize,
-    dice: &mut Dice,
-) -> Option<(Vec<Expr>, (Expr, Ratio<i64>))> {
+fn worked(lines: &[Line], wrong_at: usize, dice: &mut Dice) -> Option<(Vec<Expr>, Mended)> {
     let mut results: Vec<Ratio<i64>> = Vec::new();
     let mut written: Vec<Expr> = Vec::new();
     let mut shown = Vec::new();
