@@ -46,6 +46,11 @@ class Read:
         self.statement = item["statement"].get("inner", item["statement"])
         self.entry, self.answer = item["entry"], item["answer"]
         self.misconceptions = item["misconceptions"]
+        if self.answer["kind"] == "two_parts":
+            # The rules read the part that is typed, and its misconceptions.
+            part = "first" if self.answer["second"]["kind"] == "one_choice" else "second"
+            self.answer, self.entry = self.answer[part], self.entry[part]
+            self.misconceptions = [{**m, "answer": m["answer"][part]} for m in self.misconceptions]
         self.en, self.es = item["words"]["en"], item["words"]["es"]
         self.prompt = self.en["prompt"]
         self.told = list(zip((m["code"] for m in self.misconceptions), self.en["misconceptions"]))
@@ -147,7 +152,7 @@ def no_times(r):
 def no_sign(r):
     for code, text in r.told:
         named = re.search(r"[×÷]", text)
-        if re.search(r"Look at the sign|Mira el signo", text) and not re.search(rf" {named.group() if named else '[+−]'} ", r.prompt):
+        if re.search(r"Look at the sign|Mira el signo", text) and not re.search(rf" {named.group() if named else '[+−]'} ", r.prompt + r.en["entry"]):
             yield f"{code}: {text}"
 
 
@@ -468,8 +473,9 @@ def pictured(r):
 @rule("steps: division without taking away", {"statement": {"task": "divide_with_remainder", "total": 97, "by": 4}, "concept": "g4-divide-one-digit", "en": words("", steps=["2 × 4 = 8", "4 × 4 = 16"])})
 def no_taking_away(r):
     if r.concept in ("g4-divide-one-digit", "g5-divide-two-digit", "g6-divide-multi-digit"):
-        estimated = r.item["statement"]["task"] == "closest_estimate"
-        if not estimated and r.statement["task"] in ("divide_with_remainder", "divide") and not any("−" in s or "take away" in s for s in r.en["steps"]):
+        # Lines of a method of their own, and estimates, need no steps of division.
+        other = r.item["statement"]["task"] in ("closest_estimate", "wrong_line")
+        if not other and r.statement["task"] in ("divide_with_remainder", "divide") and not any("−" in s or "take away" in s for s in r.en["steps"]):
             yield "steps " + " / ".join(r.en["steps"])
 
 
@@ -499,9 +505,9 @@ def later(r):
         return
     if r.concept == "g4-area-perimeter-rules" and "area" in s and s["side"] > 12:
         yield f"{s['area']} ÷ {s['side']}"
-    if r.concept == "g5-powers-of-ten" and r.answer["kind"] == "decimal" and len(r.answer["text"].partition(".")[2]) > 3:
+    if r.concept == "g5-powers-of-ten" and r.answer["kind"] == "decimal" and len(r.answer.get("text", "").partition(".")[2]) > 3:
         yield f"past thousandths: {r.answer['text']}"
-    if r.concept == "g5-decimal-multiply" and len(r.answer["text"].partition(".")[2]) > 2:
+    if r.concept == "g5-decimal-multiply" and len(r.answer.get("text", "").partition(".")[2]) > 2:
         yield f"past hundredths: {r.answer['text']}"
     if r.concept == "g3-round-10-100" and s.get("number", 0) > 1000:
         yield f"four digits: {s['number']}"

@@ -148,7 +148,21 @@ def answer_value(answer, item):
         return (answer["quotient"], answer["remainder"])
     if kind == "several_numbers":
         return [exact(t) for t in answer["texts"]]
+    if kind == "boxes":
+        return tuple(exact(t) for t in answer["texts"])
+    if kind == "two_parts":
+        return tuple(answer_value(answer[part], part_of(item, part)) for part in ("first", "second"))
     raise ValueError(kind)
+
+
+def part_of(item, part):
+    """One of two parts, as an item of its own; the words of the entry are those of the first
+    part, the question of the second, and the words of the second."""
+    entry = item["entry"]
+    lines = item["words"]["en"]["entry"].split("\n")
+    count = len(entry["first"].get("choices") or ([1] if entry["first"].get("unit") else []))
+    lines = lines[:count] if part == "first" else lines[count + 1:]
+    return {**item, "entry": entry[part], "words": {"en": {"entry": "\n".join(lines)}}}
 
 
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
@@ -169,7 +183,8 @@ def numbers_in(value):
             yield from numbers_in(inner)
     elif isinstance(value, dict):
         for key, inner in value.items():
-            if key not in ("id", "task"):
+            # An answer that is said is shown in its own words, not by its places.
+            if key not in ("id", "task", "said"):
                 yield from numbers_in(inner)
 
 
@@ -189,10 +204,18 @@ def denominators(value):
 def fault_of(item):
     """What is wrong with an item, or None."""
     statement = item["statement"]
-    task = TASKS.get(statement["task"])
+    inner = statement["inner"] if "said" in statement else statement
+    task = TASKS.get(inner["task"])
     if task is None:
-        return f"no task {statement['task']}"
-    wanted = tasks.normal(task(statement))
+        return f"no task {inner['task']}"
+    wanted = tasks.normal(task(inner))
+    if statement["task"] == "right_or_mend":
+        said = answer_value(statement["said"], part_of(item, "second"))
+        wanted = ("yes" if tasks.same(wanted, said) else "no", wanted)
+    if statement["task"] == "who_then_answer":
+        said = [answer_value(one, part_of(item, "second")) for one in statement["said"]]
+        (name,) = [n for n, one in zip(statement["names"], said) if tasks.same(wanted, one)]
+        wanted = (name.lower(), wanted)
     given = answer_value(item["answer"], item)
     if not tasks.same(wanted, given):
         return f"answer {given!r}, worked out {wanted!r}"
@@ -220,11 +243,15 @@ def fault_of(item):
                 return f"{number} of the statement is not shown in {language}"
     grade = int(item["concept"][1])
     # Answers of which one is wrong may have any denominator.
-    own = item["prompt"][:-1] if statement["task"] == "who_is_right" else item["prompt"]
+    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line")
+    own = [] if statement["task"] in judged else item["prompt"]
     for bottom in denominators(own):
         if bottom not in DENOMINATORS[grade]:
             return f"denominator {bottom} is out of bounds for grade {grade}"
     bound = tasks.BOUNDS.get(item["concept"])
+    # Boxes have numbers of their own.
+    if statement["task"] == "fill_boxes":
+        bound = None
     if bound is not None and not bound(statement.get("inner", statement)):
         return "out of the bounds of its standard"
     return None

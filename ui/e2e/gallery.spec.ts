@@ -71,6 +71,10 @@ test('each entry gives the response that is filled in', async ({ page }) => {
     });
     await type('several_numbers-0', '4', '2.5');
     await gives('several_numbers-0', { kind: 'several_numbers', texts: ['4', '2.5'] });
+    await pad('boxes-0', '3▸12');
+    await gives('boxes-0', { kind: 'boxes', texts: ['3', '12'] });
+    await pad('boxes-1', ['−', '2', '▸', '0', '.', '5', '▸', '3']);
+    await gives('boxes-1', { kind: 'boxes', texts: ['−2', '0.5', '3'] });
   });
 
   await test.step('by choosing and ordering', async () => {
@@ -86,6 +90,29 @@ test('each entry gives the response that is filled in', async ({ page }) => {
     await gives('ordering-0', { kind: 'ordering', order: [1, 0, 2] });
     await part('ordering-0', 'order-later-0').press('Enter');
     await gives('ordering-0', { kind: 'ordering', order: [0, 1, 2] });
+  });
+
+  await test.step('the second of two parts comes after the first', async () => {
+    const one = entry('two_parts-0');
+    const second = one.getByTestId('answer-second');
+    await expect(second.getByTestId('answer-choice-0')).toHaveCount(0);
+    await gives('two_parts-0', null);
+    await one.getByTestId('answer-first').getByTestId('answer-choice-0').press('<');
+    await gives('two_parts-0', null);
+    await second.getByTestId('answer-choice-0').press('ArrowDown');
+    await gives('two_parts-0', {
+      kind: 'two_parts',
+      first: { kind: 'comparison', sign: 'less' },
+      second: { kind: 'one_choice', index: 1 },
+    });
+    const other = entry('two_parts-1');
+    await other.getByTestId('answer-first').getByTestId('answer-choice-1').tap();
+    await other.getByTestId('answer-second').getByTestId('answer-field-0').pressSequentially('84');
+    await gives('two_parts-1', {
+      kind: 'two_parts',
+      first: { kind: 'one_choice', index: 1 },
+      second: { kind: 'whole_number', text: '84' },
+    });
   });
 
   await test.step('by tapping and dragging in figures', async () => {

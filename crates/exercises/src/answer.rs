@@ -2,7 +2,7 @@
 //! sends back ([`Response`]), and the exact key ([`Answer`]).
 
 use super::block::Block;
-use super::expr::Sign;
+use super::expr::{Expr, Sign};
 use super::figure::{GridFrame, NumberLine, PartShape};
 use super::number::Rational;
 use super::say::Say;
@@ -149,6 +149,69 @@ pub enum Entry {
         /// Minus key offered.
         signed: bool,
     },
+    /// Numbers for the boxes of the sentence in the prompt. All numbers that make it true are
+    /// right.
+    Boxes {
+        /// How many boxes the sentence has.
+        boxes: u32,
+        /// What may stand in a box.
+        numbers: BoxNumbers,
+    },
+    /// Two parts, neither of which has parts itself. The second counts only if the first is
+    /// right.
+    TwoParts {
+        /// The first part.
+        first: Box<Entry>,
+        /// The question of the second part.
+        ask: Say,
+        /// The second part.
+        second: Box<Entry>,
+    },
+}
+
+/// What may stand in the boxes of a sentence.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum BoxNumbers {
+    /// These numbers, each at most once.
+    Cards {
+        /// Exact decimal texts with a point, in the order shown.
+        cards: Vec<String>,
+    },
+    /// Whole numbers.
+    Range {
+        /// The least.
+        #[ts(type = "number")]
+        least: i64,
+        /// The greatest.
+        #[ts(type = "number")]
+        greatest: i64,
+    },
+}
+
+impl Entry {
+    /// Whether a tap answers it, or a part of it: a choice of several, or a sign. A wrong one
+    /// may be a slip of the finger.
+    #[must_use]
+    pub fn is_tapped(&self) -> bool {
+        match self {
+            Entry::OneChoice { .. } | Entry::Comparison => true,
+            Entry::TwoParts { first, second, .. } => first.is_tapped() || second.is_tapped(),
+            _ => false,
+        }
+    }
+}
+
+impl Response {
+    /// Whether it was tapped, or a part of it was: a choice of several, or a sign.
+    #[must_use]
+    pub fn is_tapped(&self) -> bool {
+        match self {
+            Response::OneChoice { .. } | Response::Comparison { .. } => true,
+            Response::TwoParts { first, second } => first.is_tapped() || second.is_tapped(),
+            _ => false,
+        }
+    }
 }
 
 /// One choice.
@@ -315,6 +378,18 @@ pub enum Response {
         /// As typed, one for each field.
         texts: Vec<String>,
     },
+    /// Numbers in the boxes of a sentence.
+    Boxes {
+        /// As typed, one for each box.
+        texts: Vec<String>,
+    },
+    /// Two parts.
+    TwoParts {
+        /// The first part.
+        first: Box<Response>,
+        /// The second part.
+        second: Box<Response>,
+    },
 }
 
 /// The exact key. The screen does not get it before the answer.
@@ -467,5 +542,21 @@ pub enum Answer {
     SeveralNumbers {
         /// Exact decimal texts with a point.
         texts: Vec<String>,
+    },
+    /// Numbers that make a sentence true. In a misconception, the sentence is another one: it
+    /// says which wrong numbers show the misconception.
+    Boxes {
+        /// An example. Exact decimal texts with a point, one for each box.
+        texts: Vec<String>,
+        /// The sentence; each `Blank` is a box, in reading order.
+        sentence: Expr,
+    },
+    /// Two parts. A misconception is in one of them: its other part is the key's, and is not
+    /// compared where the first part is wrong.
+    TwoParts {
+        /// The first part.
+        first: Box<Answer>,
+        /// The second part.
+        second: Box<Answer>,
     },
 }

@@ -1,10 +1,12 @@
 //! Checks that hold for every generator, level and seed. Each exercise is made once,
 //! and a second time to compare, and goes through all checks.
 
+use super::answer::BoxNumbers;
+use super::model::FormNote;
 use super::text::{block_text, blocks_text, entry_text};
 use super::{
-    Arg, Block, Item, Level, Say, concepts_with_exercises, generate, has_misconception, mark,
-    response_for,
+    Answer, Arg, Block, Entry, Item, Level, Response, Say, concepts_with_exercises, generate,
+    has_misconception, mark, response_for,
 };
 use crate::messages::{Piece, attribute, pieces};
 use crate::text::say;
@@ -214,4 +216,76 @@ fn says_of(value: &serde_json::Value) -> Vec<Say> {
         _ => {}
     }
     found
+}
+
+#[test]
+fn boxes_take_every_filling_that_is_true_and_each_card_once() {
+    let (mut tried, mut right) = (0, 0);
+    for seed in 0..1_000 {
+        let item = generate("g3-facts-multiply", Level::Expected, seed).unwrap();
+        let Entry::Boxes {
+            numbers: BoxNumbers::Cards { cards },
+            ..
+        } = &item.entry
+        else {
+            continue;
+        };
+        let sentence = item.statement["sentence"].as_str().unwrap();
+        let product: i64 = sentence.strip_prefix("_ * _ = ").unwrap().parse().unwrap();
+        for (i, one) in cards.iter().enumerate() {
+            for (k, two) in cards.iter().enumerate() {
+                let texts = vec![one.clone(), two.clone()];
+                let marked = mark(&item, &Response::Boxes { texts }).unwrap();
+                let makes: i64 = one.parse::<i64>().unwrap() * two.parse::<i64>().unwrap();
+                assert_eq!(
+                    marked.right,
+                    makes == product && i != k,
+                    "{sentence} {one} {two}"
+                );
+                let twice = makes == product && i == k;
+                assert_eq!(marked.form_note, twice.then_some(FormNote::OtherNumbers));
+                tried += 1;
+                right += usize::from(marked.right);
+            }
+        }
+    }
+    assert!(tried > 200 && right > 40, "{right} of {tried}");
+}
+
+#[test]
+fn the_second_part_counts_only_with_the_first() {
+    let mut seen = 0;
+    for seed in 0..200 {
+        let item = generate("g4-add-large", Level::Expected, seed).unwrap();
+        let (Answer::TwoParts { first, second }, Entry::TwoParts { .. }) =
+            (&item.answer, &item.entry)
+        else {
+            continue;
+        };
+        seen += 1;
+        let given = |first: Response, second: Response| {
+            let both = Response::TwoParts {
+                first: Box::new(first),
+                second: Box::new(second),
+            };
+            mark(&item, &both).unwrap()
+        };
+        let other = Response::WholeNumber { text: "7".into() };
+        let only_first = given(response_for(first), other.clone());
+        assert!(!only_first.right);
+        assert_eq!(only_first.form_note, Some(FormNote::FirstPartOnly));
+        let wrong_first = match response_for(first) {
+            Response::OneChoice { index } => Response::OneChoice { index: 1 - index },
+            other => panic!("{other:?}"),
+        };
+        // The misconception is that of the first part, whatever the second says.
+        for second in [response_for(second), other] {
+            let marked = given(wrong_first.clone(), second);
+            assert!(!marked.right && marked.form_note.is_none());
+            assert!(marked.noticed.is_some());
+        }
+        let alone = mark(&item, &response_for(first));
+        assert!(alone.is_err(), "one part is no answer: {alone:?}");
+    }
+    assert!(seen > 10, "{seen}");
 }

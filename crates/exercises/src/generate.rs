@@ -5,7 +5,7 @@ use super::answer::{Answer, Entry};
 use super::block::Block;
 use super::dice::Dice;
 use super::make::{Draft, Generator, Make, asked_otherwise};
-use super::mark::{letters_of, value_of};
+use super::mark::{Key, letters_of};
 use super::model::{Item, Level, Misconception};
 use super::needs::{Shown, told};
 use super::strand;
@@ -94,11 +94,9 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         if !sound(&draft) {
             continue;
         }
-        let draft = if level == Level::Stretch {
-            asked_otherwise(draft, &mut make.dice)
-        } else {
-            draft
-        };
+        let draft = asked_otherwise(&draft, level, &mut make.dice)
+            .filter(sound)
+            .unwrap_or(draft);
         let Some((entry, answer)) = draft.answer else {
             continue;
         };
@@ -144,25 +142,19 @@ fn sound(draft: &Draft) -> bool {
         return false;
     };
     let letters = letters_of(entry);
-    let Ok(key) = value_of(answer, draft.form, &letters) else {
-        return false;
-    };
-    let mut taken = vec![key];
-    for (_, wrong_answer) in &draft.misconceptions {
-        if !can_be_entered(entry, wrong_answer) {
-            return false;
-        }
-        match value_of(wrong_answer, draft.form, &letters) {
-            Ok(wrong) if !taken.contains(&wrong) => taken.push(wrong),
-            _ => return false,
-        }
-    }
-    can_be_entered(entry, answer) && !gives_away(draft, answer)
+    let wrong = || draft.misconceptions.iter().map(|(_, wrong)| wrong);
+    can_be_entered(entry, answer)
+        && wrong().all(|wrong| can_be_entered(entry, wrong))
+        && Key::of(entry, answer, draft.form, &letters).is_ok_and(|key| key.is_told_from(wrong()))
+        && !gives_away(draft, answer)
 }
 
 /// Whether a hint says the key in numbers that the prompt does not show.
 fn gives_away(draft: &Draft, key: &Answer) -> bool {
     let key = match key {
+        Answer::TwoParts { first, second } => {
+            return gives_away(draft, first) || gives_away(draft, second);
+        }
         Answer::WholeNumber { value } => value.unsigned_abs().to_string(),
         Answer::Decimal { text } => text.trim_start_matches('-').to_owned(),
         _ => return false,
@@ -251,6 +243,20 @@ fn can_be_entered(entry: &Entry, answer: &Answer) -> bool {
         ) => *quotient >= 0 && *remainder >= 0,
         (Entry::SeveralNumbers { fields, signed, .. }, Answer::SeveralNumbers { texts }) => {
             fields.len() == texts.len() && (*signed || !texts.iter().any(|t| t.starts_with('-')))
+        }
+        (Entry::Boxes { boxes, .. }, Answer::Boxes { texts, .. }) => *boxes as usize == texts.len(),
+        (
+            Entry::TwoParts { first, second, .. },
+            Answer::TwoParts {
+                first: first_answer,
+                second: second_answer,
+            },
+        ) => {
+            let has_parts = |entry: &Entry| matches!(entry, Entry::TwoParts { .. });
+            !has_parts(first)
+                && !has_parts(second)
+                && can_be_entered(first, first_answer)
+                && can_be_entered(second, second_answer)
         }
         _ => false,
     }

@@ -86,8 +86,8 @@ fn largest_number(item: &Item) -> Option<f64> {
     found.into_iter().reduce(f64::max)
 }
 
-fn choice_texts(item: &Item) -> Vec<String> {
-    match &item.entry {
+fn choice_texts(entry: &Entry) -> Vec<String> {
+    match entry {
         Entry::OneChoice { choices } => choices
             .iter()
             .map(|choice| block_text(Locale::default(), &choice.shows).unwrap())
@@ -99,19 +99,49 @@ fn choice_texts(item: &Item) -> Vec<String> {
 /// The key as text, for the guesser that always gives the same answer. The places of choices
 /// are texts, since their order is random; names are the same name.
 fn key_text(item: &Item) -> String {
-    match &item.answer {
-        Answer::OneChoice { index } => {
-            if item.statement["task"] == "who_is_right" {
-                return format!("person {index}");
-            }
-            choice_texts(item)[*index as usize].clone()
-        }
-        other => format!("{other:?}"),
+    part_text(item, &item.entry, &item.answer)
+}
+
+/// The second part of the entry, or the entry.
+fn second_entry(item: &Item) -> Entry {
+    match &item.entry {
+        Entry::TwoParts { second, .. } => (**second).clone(),
+        whole => whole.clone(),
     }
 }
 
-fn chance_of(item: &Item, distinct_keys: usize) -> f64 {
-    match &item.entry {
+fn part_text(item: &Item, entry: &Entry, key: &Answer) -> String {
+    match (entry, key) {
+        (_, Answer::OneChoice { index }) => {
+            let task = &item.statement["task"];
+            if task == "who_is_right"
+                || task == "two_ways"
+                || (task == "who_then_answer" && *entry != second_entry(item))
+            {
+                return format!("person {index}");
+            }
+            choice_texts(entry)[*index as usize].clone()
+        }
+        (
+            Entry::TwoParts { first, second, .. },
+            Answer::TwoParts {
+                first: first_key,
+                second: second_key,
+            },
+        ) => format!(
+            "{}; {}",
+            part_text(item, first, first_key),
+            part_text(item, second, second_key)
+        ),
+        (_, other) => format!("{other:?}"),
+    }
+}
+
+fn chance_of(entry: &Entry, distinct_keys: usize) -> f64 {
+    match entry {
+        Entry::TwoParts { first, second, .. } => {
+            chance_of(first, distinct_keys) * chance_of(second, distinct_keys)
+        }
         Entry::OneChoice { choices } => 1.0 / choices.len() as f64,
         Entry::Comparison => 1.0 / 3.0,
         Entry::SeveralChoices { choices } => 1.0 / (2f64.powi(choices.len() as i32) - 1.0),
@@ -140,11 +170,11 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
     let (usual_tap, usual) = (commonest(true), commonest(false));
     let typed: BTreeSet<String> = items
         .iter()
-        .filter(|item| !matches!(item.entry, Entry::OneChoice { .. } | Entry::Comparison))
+        .filter(|item| !item.is_tapped())
         .map(key_text)
         .collect();
     for (nth, item) in items.iter().enumerate() {
-        let chance = chance_of(item, typed.len());
+        let chance = chance_of(&item.entry, typed.len());
         let mut add = |name: &'static str, right: bool| {
             scores.entry(name).or_default().add(right, chance);
         };
@@ -163,7 +193,7 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
                 add("first choice", *index == 0);
                 add("last choice", *index as usize + 1 == choices.len());
                 add("blind", *index as usize == nth % choices.len());
-                let numbers: Option<Vec<f64>> = choice_texts(item)
+                let numbers: Option<Vec<f64>> = choice_texts(&item.entry)
                     .iter()
                     .map(|text| text.replace(',', "").parse().ok())
                     .collect();
@@ -174,8 +204,8 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
                         largest == numbers.get(*index as usize).copied(),
                     );
                 }
-                let longest = choice_texts(item).iter().map(String::len).max();
-                let texts = choice_texts(item);
+                let longest = choice_texts(&item.entry).iter().map(String::len).max();
+                let texts = choice_texts(&item.entry);
                 let only = texts.iter().filter(|t| Some(t.len()) == longest).count() == 1;
                 if only {
                     add(
@@ -191,6 +221,28 @@ fn too_good(concept: &'static str, seeds: u64) -> Vec<(String, f64)> {
             }
             (_, Answer::WholeNumber { value }) => {
                 add(LARGEST, largest_number(item) == Some(*value as f64));
+            }
+            (
+                Entry::TwoParts { first, second, .. },
+                Answer::TwoParts {
+                    first: first_key,
+                    second: second_key,
+                },
+            ) => {
+                let at = |key: &Answer| match key {
+                    Answer::OneChoice { index } => Some(*index as usize),
+                    Answer::Comparison { sign } => Some(*sign as usize),
+                    _ => None,
+                };
+                let count = |entry: &Entry| match entry {
+                    Entry::OneChoice { choices } => choices.len(),
+                    _ => 3,
+                };
+                if let (Some(one), Some(two)) = (at(first_key), at(second_key)) {
+                    add("first choices of two parts", (one, two) == (0, 0));
+                    let last = (count(first) - 1, count(second) - 1);
+                    add("last choices of two parts", (one, two) == last);
+                }
             }
             _ => {}
         }

@@ -36,6 +36,8 @@ pub mod spell;
 mod strand;
 pub mod text;
 pub mod typed;
+#[cfg(test)]
+mod variety;
 
 pub use answer::{Answer, Choice, Entry, Response};
 pub use block::Block;

@@ -163,7 +163,7 @@ pub struct Marked {
     /// Right, by value and by the form rule.
     pub right: bool,
     /// How the form of a right value differs: from the key's form in a right response, from
-    /// the form asked for in a wrong one.
+    /// the form asked for in a wrong one. Or what a partly right response lacks.
     pub form_note: Option<FormNote>,
     /// The misconception recognised in a wrong response.
     pub noticed: Option<Noticed>,
@@ -179,7 +179,8 @@ pub struct Noticed {
     pub say: Say,
 }
 
-/// How an equal form differs. Its words are the message `form-<note>`.
+/// How an equal form differs, or what a partly right answer lacks. Its words are the message
+/// `form-<note>`.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(rename_all = "kebab-case")]
 pub enum FormNote {
@@ -203,6 +204,10 @@ pub enum FormNote {
     OtherSteps,
     /// Equal, written another way.
     OtherForm,
+    /// True, with numbers that may not be used.
+    OtherNumbers,
+    /// The first of two parts is right, the second is not.
+    FirstPartOnly,
 }
 
 impl FormNote {
@@ -220,16 +225,17 @@ impl FormNote {
             Self::NotFactored => "form-not-factored",
             Self::OtherSteps => "form-other-steps",
             Self::OtherForm => "form-other-form",
+            Self::OtherNumbers => "form-other-numbers",
+            Self::FirstPartOnly => "form-first-part-only",
         }
     }
 }
 
 impl Item {
-    /// Whether the answer is one tap: a choice of several, or a sign. A wrong one may be a
-    /// slip of the finger.
+    /// Whether a tap answers it, or a part of it.
     #[must_use]
     pub fn is_tapped(&self) -> bool {
-        matches!(self.entry, Entry::OneChoice { .. } | Entry::Comparison)
+        self.entry.is_tapped()
     }
 
     /// What the screen may see before the answer.

@@ -76,16 +76,24 @@ impl Shown {
             shown.add_block(block);
         }
         shown.add_entry(entry);
+        shown.add_key(key);
+        shown
+    }
+
+    fn add_key(&mut self, key: &Answer) {
         match key {
-            Answer::Fraction { .. } => shown.add(Need::Fraction),
-            Answer::Mixed { .. } => shown.add(Need::Fraction),
+            Answer::Fraction { .. } => self.add(Need::Fraction),
+            Answer::Mixed { .. } => self.add(Need::Fraction),
             Answer::Expression { text } | Answer::Equation { text } if text.contains('(') => {
-                shown.add(Need::Parentheses);
+                self.add(Need::Parentheses);
             }
-            Answer::WholeNumber { value } if *value < 0 => shown.add(Need::Negative),
+            Answer::WholeNumber { value } if *value < 0 => self.add(Need::Negative),
+            Answer::TwoParts { first, second } => {
+                self.add_key(first);
+                self.add_key(second);
+            }
             _ => {}
         }
-        shown
     }
 
     /// Whether all of these are shown.
@@ -259,6 +267,10 @@ impl Shown {
                 if !letters.is_empty() =>
             {
                 self.add(Need::Letter);
+            }
+            Entry::TwoParts { first, second, .. } => {
+                self.add_entry(first);
+                self.add_entry(second);
             }
             Entry::Coordinates { .. } => self.add(Need::Grid),
             Entry::Angle { turned: true } => self.add(Need::Protractor),
@@ -474,6 +486,9 @@ mod tests {
         "took-one-whole",
         // The given amounts are named in the words of the exercise.
         "percent-of-the-part",
+        // A product is to be written as a power.
+        "base-and-exponent-exchanged",
+        "exponent-one-short",
         // Choices name the fraction.
         "term-number-for-coefficient",
     ];

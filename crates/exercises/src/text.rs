@@ -193,6 +193,14 @@ pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError>
             .iter()
             .map(|unit| say(locale, unit))
             .collect::<Result<Vec<_>, _>>()?,
+        Entry::TwoParts { first, ask, second } => {
+            let parts = [
+                entry_text(locale, first)?,
+                say(locale, ask)?,
+                entry_text(locale, second)?,
+            ];
+            parts.into_iter().filter(|text| !text.is_empty()).collect()
+        }
         _ => Vec::new(),
     };
     Ok(lines.join("\n"))
@@ -201,15 +209,20 @@ pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError>
 /// The key of an item as blocks to be shown.
 #[must_use]
 pub fn answer_blocks(item: &Item) -> Vec<Block> {
+    shown_answer(&item.prompt, &item.entry, &item.answer)
+}
+
+/// An answer, the key or another, as blocks to be shown.
+pub(crate) fn shown_answer(prompt: &[Block], entry: &Entry, answer: &Answer) -> Vec<Block> {
     use super::expr::{frac, mixed, negative, num, pair, rational};
-    let chosen = |index: u32| match &item.entry {
+    let chosen = |index: u32| match entry {
         Entry::OneChoice { choices } | Entry::SeveralChoices { choices } => {
             choices.get(index as usize).map(|c| c.shows.clone())
         }
         Entry::Ordering { things, .. } => things.get(index as usize).map(|c| c.shows.clone()),
         _ => None,
     };
-    let unit = match &item.entry {
+    let unit = match entry {
         Entry::WholeNumber { unit, .. }
         | Entry::Decimal { unit, .. }
         | Entry::Fraction { unit, .. }
@@ -224,7 +237,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
         _ => expr,
     };
     let math = |expr: Expr| vec![Block::from(expr)];
-    match &item.answer {
+    match answer {
         Answer::WholeNumber { value } => math(with_unit(num(value))),
         Answer::Decimal { text } => math(with_unit(num(text))),
         Answer::Fraction { top, bottom } => math(with_unit(if *top < 0 {
@@ -266,7 +279,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
             blocks
         }
         Answer::Duration { minutes } => vec![Block::from(
-            if *minutes >= 60 && matches!(item.entry, Entry::Duration { hours: true }) {
+            if *minutes >= 60 && matches!(entry, Entry::Duration { hours: true }) {
                 Say::new("answer-hours-minutes")
                     .count("hours", minutes / 60)
                     .count("minutes", minutes % 60)
@@ -294,7 +307,7 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
         Answer::Coordinates { x, y } => {
             math(pair(rational(x.ratio(), false), rational(y.ratio(), false)))
         }
-        Answer::NumberLinePoint { at } => math(line_number(item, at.ratio())),
+        Answer::NumberLinePoint { at } => math(line_number(prompt, entry, answer, at.ratio())),
         Answer::NumberLineRay {
             from,
             open,
@@ -335,6 +348,23 @@ pub fn answer_blocks(item: &Item) -> Vec<Block> {
                 Say::new("answer-several").numbers("numbers", texts),
             )]
         }
+        Answer::Boxes { texts, sentence } => {
+            vec![Block::from(
+                Say::new("answer-boxes").math("sentence", super::mark::filled(sentence, texts)),
+            )]
+        }
+        Answer::TwoParts { first, second } => match entry {
+            Entry::TwoParts {
+                first: first_entry,
+                second: second_entry,
+                ..
+            } => {
+                let mut blocks = shown_answer(prompt, first_entry, first);
+                blocks.extend(shown_answer(prompt, second_entry, second));
+                blocks
+            }
+            _ => Vec::new(),
+        },
     }
 }
 
@@ -353,10 +383,15 @@ impl Item {
 /// A place on the line in the form that the exercise uses: a decimal where the prompt or the
 /// labels of the line have decimals, else a fraction; a mixed number where the line has
 /// negative numbers.
-fn line_number(item: &Item, at: num_rational::Ratio<i64>) -> Expr {
+fn line_number(
+    prompt: &[Block],
+    entry: &Entry,
+    answer: &Answer,
+    at: num_rational::Ratio<i64>,
+) -> Expr {
     use super::expr::{num, rational};
-    let shown = Shown::of(&item.prompt, &item.entry, &item.answer);
-    let labelled = matches!(&item.entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
+    let shown = Shown::of(prompt, entry, answer);
+    let labelled = matches!(entry, Entry::NumberLinePoint { line } if line.labels.iter().any(
         |label| matches!(&label.label, Expr::Number { text } if text.contains('.')),
     ));
     if (labelled || shown.has(&[Need::Decimal]))

@@ -286,6 +286,16 @@ pub fn answer_place(w: &Words, entry: &Entry, most: f32, size: f32) -> Result<Sl
                 .collect::<Result<_, MessageError>>()?;
             Slab::stacked(&lines, 0.0)
         }
+        Entry::Boxes { .. } => told(w.get("report-fill-boxes")?),
+        Entry::TwoParts { first, ask, second } => {
+            let asked = block(w, &Block::from(ask.clone()), most, size)?;
+            let parts = [
+                answer_place(w, first, most, size)?,
+                asked,
+                answer_place(w, second, most, size)?,
+            ];
+            Slab::stacked(&parts, 0.5 * size)
+        }
     })
 }
 

@@ -28,6 +28,13 @@ pub enum Draft {
         /// The response that would be checked.
         response: Response,
     },
+    /// Drafts of two parts.
+    Parts {
+        /// Of the first part.
+        first: Option<Box<Draft>>,
+        /// Of the second part.
+        second: Option<Box<Draft>>,
+    },
 }
 
 /// Reads a draft from the store. One that cannot be read is dropped, because it was not an

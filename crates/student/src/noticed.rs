@@ -6,12 +6,9 @@ use surefoot_exercises::Response;
 use surefoot_record::MisconceptionCode;
 use surefoot_store::student::PracticeAnswer;
 
-/// Whether a stored response was tapped as a whole: one choice of several, or a sign.
+/// Whether a stored response was tapped, or a part of it.
 fn tapped(response: &str) -> bool {
-    matches!(
-        serde_json::from_str(response),
-        Ok(Response::OneChoice { .. } | Response::Comparison { .. })
-    )
+    serde_json::from_str(response).is_ok_and(|response: Response| response.is_tapped())
 }
 
 /// The exercises in which each misconception of a concept was recognised so far.
@@ -88,5 +85,7 @@ mod tests {
         assert!(seen.in_another("g4-compare-numbers", "sign-turned-round", (2, 8)));
         assert!(seen.counts(&wrong(8, sign)).is_some());
         assert!(Seen::default().counts(&wrong(7, typed)).is_some());
+        let two = format!(r#"{{"kind":"two_parts","first":{sign},"second":{typed}}}"#);
+        assert_eq!(Seen::default().counts(&wrong(7, &two)), None);
     }
 }

@@ -70,6 +70,12 @@ fn choices_of(entry: &Entry) -> Vec<Block> {
         | Entry::Ordering {
             things: choices, ..
         } => choices.iter().map(|choice| choice.shows.clone()).collect(),
+        Entry::TwoParts { first, ask, second } => {
+            let mut all = choices_of(first);
+            all.push(ask.clone().into());
+            all.extend(choices_of(second));
+            all
+        }
         _ => Vec::new(),
     }
 }

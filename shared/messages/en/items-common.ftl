@@ -37,6 +37,7 @@ answer-heights = { $heights }
 answer-rectangle = { $rows } by { $columns }
 answer-remainder = { $quotient } remainder { $remainder }
 answer-several = { $numbers }
+answer-boxes = For example: { $sentence }
 half-day-am = in the morning
 half-day-pm = after noon
 
@@ -53,6 +54,8 @@ form-not-expanded = That is equal. Write it without parentheses, and combine lik
 form-not-factored = That is equal. Write it as a product, with all of the common factor in front.
 form-other-steps = That has the same value. Write the steps the question asks for.
 form-other-form = That is equal. It is written in another way here.
+form-other-numbers = That is true. Use only the numbers that the question lets you use.
+form-first-part-only = Your first answer is right. Look at the second part again.
 
 ## Places of a number.
 place-ones = Ones
@@ -188,3 +191,96 @@ estimate-ask = Do not work it out. Which number is closest to the answer?
 estimate-hint-round = Round each number to its first digit.
 estimate-hint-size = Think how large the answer is: tens, hundreds, thousands?
 estimate-step = The answer is about { $about }.
+mend-says-1 = { $name } answers this:
+mend-says-2 = This is the answer that { $name } gives:
+who-one-is-right = Only one of them is right. Who is it?
+mend-ask = Is it right?
+mend-right-answer = What is the right answer?
+answer-sign-ask-1 = Call the answer A. Which sign makes this true?
+answer-sign-ask-2 = Is the answer less, equal or greater? A stands for the answer.
+answer-sign-step = Compare the answer with the other number.
+estimate-first = First, do not work it out. Which number is closest to the answer?
+estimate-then = Now work it out. What is the answer?
+
+## Boxes to fill so that a sentence is true.
+boxes-ask = Fill the boxes so that it is true. There is more than one way.
+boxes-cards = Use these numbers, each once at most: { $cards }
+boxes-range = Use whole numbers from { $least } to { $greatest }.
+boxes-area = A rectangle has an area of { $area ->
+    [one] { $area } square unit
+   *[other] { $area } square units
+}. The boxes are its length and its width.
+boxes-perimeter = A rectangle has a perimeter of { $perimeter ->
+    [one] { $perimeter } unit
+   *[other] { $perimeter } units
+}. The boxes are its length and its width.
+boxes-volume = A box has a volume of { $volume ->
+    [one] { $volume } cubic unit
+   *[other] { $volume } cubic units
+}. The boxes are its length, width and height.
+boxes-mean = Four numbers have the mean { $mean }. Two of them are missing.
+boxes-hint-last-digits = Look at the last digits first. Which two fit?
+boxes-hint-numerators = The denominators are there already. Think about the numerators.
+boxes-hint-same-parts = Write both fractions in parts of the same size first.
+boxes-hint-factor = Try a number in one box. Then find what is left for the others.
+boxes-hint-quotient = Look for two numbers where one fits into the other just that many times.
+boxes-hint-order = Which part is worked out first? Try a small number there.
+boxes-hint-equal-parts = Cut each part into the same number of smaller parts.
+boxes-hint-between = Find one fraction that is a little less, and one that is a little more.
+boxes-hint-from-left = Think of the number line. The least number is farthest to the left.
+boxes-hint-order-least = Compare two of the numbers, place by place from the left.
+boxes-hint-half-way = Length and width together are half of the way around.
+boxes-hint-ratio = Make both numbers of the ratio the same number of times as large.
+boxes-hint-mean = First find the sum of all four numbers.
+boxes-hint-percent = Twice the percent of half as much is the same amount.
+boxes-hint-places = How many hundreds are there? What is left for the tens?
+boxes-hint-try = Put a number in one box. Check if the rest can be made true.
+boxes-step-one = This is one way.
+boxes-step-other = This is another way.
+
+## A comparison and the fact that decides.
+reason-ask = Which of these facts is true and helps you decide?
+reason-same-parts = Both are made of parts of the same size.
+reason-same-count = Both have the same number of parts.
+reason-half-between = One is less than one half, and one is more.
+reason-one-between = One is less than 1, and one is more than 1.
+reason-one-part-missing = Each is one part less than 1.
+reason-same-point = Both are at the same point of the number line.
+reason-zero-between = One is less than 0, and one is more than 0.
+reason-both-below-zero = Both are less than 0. So closer to 0 is greater.
+reason-both-above-zero = Both are more than 0. So closer to 0 is less.
+reason-same-distance = They are at the same distance from 0, on its two sides.
+reason-differ-hundred-thousands = From the left, they first differ in the hundred thousands.
+reason-differ-ten-thousands = From the left, they first differ in the ten thousands.
+reason-differ-thousands = From the left, they first differ in the thousands.
+reason-differ-hundreds = From the left, they first differ in the hundreds.
+reason-differ-tens = From the left, they first differ in the tens.
+reason-differ-ones = From the left, they first differ in the ones.
+reason-differ-tenths = From the left, they first differ in the tenths.
+reason-differ-hundredths = From the left, they first differ in the hundredths.
+reason-same-in-each-place = No place differs.
+
+## Lines of work with one mistake.
+lines-ask = { $name } works out { $work }. One line has a mistake. The next lines go on from it. Which line is it?
+lines-line = Line { $line }
+lines-mend = What is the right number at the end of that line?
+lines-hint-check = Check each line by itself. Is its left side the same as its right side?
+lines-hint-first = Start at the first line. Work it out yourself, then go on to the next.
+lines-step-line = Line { $line } is not true. This is right:
+
+## Two ways to work something out.
+ways-ask = { $first } and { $second } work out { $work }. Each has a way. Whose way gives the right answer?
+ways-says = { $name }: { $way }
+ways-first = Only { $first } is right
+ways-second = Only { $second } is right
+ways-both = Both are right
+ways-neither = Neither is right
+ways-compute = What is { $work }?
+ways-hint-picture = Each way changes the numbers. Ask if that change is made good again.
+ways-hint-small = Try each way with small numbers. Does it still work?
+ways-step = { $name } gets this:
+
+## The equation of a story, and then its answer.
+equation-ask = First: which equation fits? The letter n is the number you look for.
+equation-solve = Now solve it. What is n?
+equation-hint-story = Read it again. What happens first, and what happens then?

@@ -39,6 +39,11 @@ g5-two-patterns-step-y = Second pattern: { $terms }.
 
 g6-powers-hint-repeat = Multiply { $base } by itself: write it as a factor { $exponent } times in all.
 g6-powers-hint-long = Work out { $long }.
+g6-powers-ask-power = Write this as a power. What are its base and its exponent?
+g6-powers-field-base = Base
+g6-powers-field-exponent = Exponent
+g6-powers-hint-factor = Which factor comes again and again? That is the base.
+g6-powers-hint-count = The exponent counts how many times the base is a factor.
 
 g6-evaluate-ask = What is { $expression } when { $value }?
 g6-evaluate-ask-two = What is { $expression } when a is { $a } and b is { $b }?

@@ -162,6 +162,8 @@ g4-multi-step-stories-step-rest-2 = The rest do not make a whole one. The answer
 g4-multi-step-stories-step-rest-3 = The answer is what is left over: { $answer }.
 
 g3-number-patterns-ask-next = What number comes next? { $terms }
+g3-number-patterns-ask-rule = What is the rule? { $terms }
+g3-number-patterns-hint-each-gap = Check each gap, not only the first. Do the numbers grow?
 g3-number-patterns-ask-parity = Is { $work } even or odd?
 g3-number-patterns-ask-parity-box = There is a number in the box. Is { $work } even or odd?
 g3-number-patterns-hint-gap = How far is it from one number to the next?

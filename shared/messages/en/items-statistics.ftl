@@ -80,6 +80,10 @@ g6-data-displays-hint-dot = Put one dot for each value.
 g6-data-displays-hint-check = Check off each value when its dot is there.
 
 g6-count-data-ask = How many values are there in the data?
+g6-count-data-ask-missing = { $collected } values were collected. Some are not on the plot yet. How many are missing?
+g6-count-data-ask-from = How many of the values are { $from } or more?
+g6-count-data-hint-missing = Count the dots that are there. How many more are needed?
+g6-count-data-hint-from = Find that number on the line. Its own dots count too.
 g6-count-data-hint-dot = Each dot is one value.
 g6-count-data-hint-add = Add the dots of all columns.
 

@@ -7,6 +7,7 @@ report-number = No.
 report-answer = Answer
 report-key = Answer key: { $title }
 report-remainder = remainder
+report-fill-boxes = Write the numbers in the boxes.
 report-write-sign = Write <, = or > in the circle.
 report-order = Number them from 1 to { $count }. 1 is for: { $first }. { $count } is for: { $last }.
 report-mark-line = Mark the point on the number line.

@@ -39,6 +39,11 @@ g5-two-patterns-step-y = Segundo patrón: { $terms }.
 
 g6-powers-hint-repeat = Multiplica { $base } por sí mismo: escribe { $base } como factor, { $exponent } veces en total.
 g6-powers-hint-long = Calcula { $long }.
+g6-powers-ask-power = Escríbelo como una potencia. ¿Cuáles son su base y su exponente?
+g6-powers-field-base = Base
+g6-powers-field-exponent = Exponente
+g6-powers-hint-factor = ¿Qué factor se repite? Esa es la base.
+g6-powers-hint-count = El exponente cuenta cuántas veces la base es factor.
 
 g6-evaluate-ask = ¿Cuánto es { $expression } cuando { $value }?
 g6-evaluate-ask-two = ¿Cuánto es { $expression } cuando a es { $a } y b es { $b }?

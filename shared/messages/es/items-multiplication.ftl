@@ -162,6 +162,8 @@ g4-multi-step-stories-step-rest-2 = Los que sobran no forman uno completo. La re
 g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
 
 g3-number-patterns-ask-next = ¿Qué número sigue? { $terms }
+g3-number-patterns-ask-rule = ¿Cuál es la regla? { $terms }
+g3-number-patterns-hint-each-gap = Revisa cada paso, no solo el primero. ¿Crecen los números?
 g3-number-patterns-ask-parity = ¿Es { $work } par o impar?
 g3-number-patterns-ask-parity-box = Hay un número en el cuadro. ¿Es { $work } par o impar?
 g3-number-patterns-hint-gap = ¿Cuánto hay de un número al siguiente?

@@ -80,6 +80,10 @@ g6-data-displays-hint-dot = Pon un punto por cada valor.
 g6-data-displays-hint-check = Marca cada valor cuando su punto esté puesto.
 
 g6-count-data-ask = ¿Cuántos valores hay en los datos?
+g6-count-data-ask-missing = Se reunieron { $collected } valores. Algunos no están todavía en el diagrama. ¿Cuántos faltan?
+g6-count-data-ask-from = ¿Cuántos de los valores son { $from } o más?
+g6-count-data-hint-missing = Cuenta los puntos que hay. ¿Cuántos más hacen falta?
+g6-count-data-hint-from = Busca ese número en la recta. Sus propios puntos también cuentan.
 g6-count-data-hint-dot = Cada punto es un valor.
 g6-count-data-hint-add = Suma los puntos de todas las columnas.
 

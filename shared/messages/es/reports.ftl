@@ -7,6 +7,7 @@ report-number = N.º
 report-answer = Respuesta
 report-key = Respuestas: { $title }
 report-remainder = residuo
+report-fill-boxes = Escribe los números en los cuadros.
 report-write-sign = Escribe <, = o > en el círculo.
 report-order = Numéralos del 1 al { $count }. El 1 es para: { $first }. El { $count } es para: { $last }.
 report-mark-line = Marca el punto en la recta numérica.

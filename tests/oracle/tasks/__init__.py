@@ -145,14 +145,28 @@ def normal(value):
         return frozenset(normal(v) for v in value)
     if isinstance(value, list):
         return [normal(v) for v in value]
+    if isinstance(value, tuple) and any(isinstance(v, str) for v in value):
+        return tuple(normal(v) for v in value)
     return value
 
 
+class Fillings:
+    """All fillings of boxes that are true."""
+
+    def __init__(self, fillings):
+        self.fillings = set(fillings)
+
+    def __repr__(self):
+        return f"one of {sorted(self.fillings)[:5]}"
+
+
 def same(one, two):
+    if isinstance(one, Fillings):
+        return two in one.fillings
     if isinstance(one, Typed) and isinstance(two, Typed):
         return _same_typed(one, two)
     if isinstance(one, Typed) or isinstance(two, Typed):
         return False
     if isinstance(one, tuple) and isinstance(two, tuple):
-        return len(one) == len(two) and all(a == b for a, b in zip(one, two))
+        return len(one) == len(two) and all(a == b or same(a, b) for a, b in zip(one, two))
     return type(one) is type(two) and one == two

@@ -181,6 +181,8 @@ def equation_of_table(s):
 
 @bound("g6-powers")
 def small_powers(s):
+    if "factors" in s:
+        return max(s["factors"]) <= 12 and len(s["factors"]) <= 4
     powers = re.findall(r"(\d+)\^(\d+)", s["expression"])
     return all(int(b) <= 12 and int(e) <= 4 for b, e in powers)
 
@@ -190,3 +192,9 @@ def patterns_relation(s):
     factors = {Fraction(b, a) for a, b in zip(s["first"], s["second"]) if a}
     (factor,) = factors
     return factor
+
+
+@task("power_of_product")
+def power_of_product(s):
+    (base,) = set(s["factors"])
+    return [base, len(s["factors"])]

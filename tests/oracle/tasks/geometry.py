@@ -330,3 +330,9 @@ def how_many_in_family(s):
         return "none of them"
     rules = {name[:-1] if name != "rhombuses" else "rhombus": rules for name, rules in RULES.items()}
     return "all of them" if rules[s["family"]] <= rules[s["shape"]] else "some of them, not all"
+
+
+@task("cut_positions")
+def cut_positions(s):
+    assert s["length"] % s["parts"] == 0
+    return [Fraction(s["length"] * n, s["parts"]) for n in range(1, s["parts"])]

@@ -196,3 +196,9 @@ def parity_of_unknown(s):
     found = {(n * x if s["operation"] == "times" else n + x) % 2 for x in range(2, 12)}
     assert len(found) == 2
     return "you cannot know"
+
+
+@task("pattern_rule")
+def pattern_rule(s):
+    (step,) = {b - a for a, b in zip(s["terms"], s["terms"][1:])}
+    return f"The rule is: add {step}." if step > 0 else f"The rule is: take away {-step}."

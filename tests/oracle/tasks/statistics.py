@@ -117,3 +117,13 @@ def mean_absolute_deviation(s):
 @task("dots_of_data")
 def dots_of_data(s):
     return [Fraction(s["data"].count(v)) for v in range(s["first"], s["last"] + 1)]
+
+
+@task("plot_missing")
+def plot_missing(s):
+    return s["collected"] - sum(s["dots"])
+
+
+@task("plot_from")
+def plot_from(s):
+    return sum(n for k, n in enumerate(s["dots"]) if s["first"] + k >= s["from"])

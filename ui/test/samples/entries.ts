@@ -92,4 +92,25 @@ export const ENTRIES: { [K in Kind]: Extract<Entry, { kind: K }>[] } = {
       signed: false,
     },
   ],
+  boxes: [
+    { kind: 'boxes', boxes: 2, numbers: { kind: 'range', least: 1, greatest: 12 } },
+    { kind: 'boxes', boxes: 3, numbers: { kind: 'cards', cards: ['0.5', '-2', '3', '4'] } },
+  ],
+  two_parts: [
+    {
+      kind: 'two_parts',
+      first: { kind: 'comparison' },
+      ask: word('reason-ask'),
+      second: {
+        kind: 'one_choice',
+        choices: [say('reason-same-parts'), say('reason-same-count')],
+      },
+    },
+    {
+      kind: 'two_parts',
+      first: { kind: 'one_choice', choices: [math(1, 2), math(3, 4)] },
+      ask: word('lines-mend'),
+      second: { kind: 'whole_number', signed: false, unit: null },
+    },
+  ],
 };

@@ -3,7 +3,7 @@
 use super::value::Written;
 use crate::algebra;
 use crate::answer::Answer;
-use crate::model::{FormNote, FormRule, Item};
+use crate::model::{FormNote, FormRule};
 
 /// A step-by-step expression that is equal in value only.
 pub(super) fn same_value(answer: &Answer, written: &Written, letters: &[char]) -> bool {
@@ -15,8 +15,12 @@ pub(super) fn same_value(answer: &Answer, written: &Written, letters: &[char]) -
 }
 
 /// Whether the form rule is kept, and the note on the form.
-pub(super) fn check_form(item: &Item, written: &Written) -> (bool, Option<FormNote>) {
-    match (item.form, written) {
+pub(super) fn check_form(
+    form: FormRule,
+    key: &Answer,
+    written: &Written,
+) -> (bool, Option<FormNote>) {
+    match (form, written) {
         (
             FormRule::Simplest,
             Written::Fraction { top, bottom } | Written::Mixed { top, bottom },
@@ -48,11 +52,11 @@ pub(super) fn check_form(item: &Item, written: &Written) -> (bool, Option<FormNo
             let kept = tree.is_factored();
             (kept, (!kept).then_some(FormNote::NotFactored))
         }
-        (FormRule::Exact, written) => match other_form(&item.answer, written) {
+        (FormRule::Exact, written) => match other_form(key, written) {
             None => (true, None),
             some => (false, some),
         },
-        (_, written) => (true, other_form(&item.answer, written)),
+        (_, written) => (true, other_form(key, written)),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Reads a response as a value.
 
-use super::value::{Value, Written, expression_value};
+use super::value::{Value, Written, expression_value, numbers};
 use crate::algebra;
 use crate::answer::{Entry, Response};
 use crate::expr::Sign;
@@ -196,11 +196,36 @@ pub(super) fn read(
             if texts.len() != fields.len() {
                 return Err(ResponseError::Empty);
             }
-            let numbers = texts
-                .iter()
-                .map(|text| Ok(typed::decimal(text)?.0))
-                .collect::<Result<_, ResponseError>>()?;
-            (Value::Several(numbers), Written::Plain)
+            (Value::Several(numbers(texts)?), Written::Plain)
+        }
+        (Response::Boxes { texts }, Entry::Boxes { boxes, .. }) => {
+            if texts.len() != *boxes as usize {
+                return Err(ResponseError::Empty);
+            }
+            (Value::Boxes(numbers(texts)?), Written::Plain)
+        }
+        (
+            Response::TwoParts { first, second },
+            Entry::TwoParts {
+                first: first_entry,
+                second: second_entry,
+                ..
+            },
+        ) => {
+            let has_parts = |response: &Response| matches!(response, Response::TwoParts { .. });
+            if has_parts(first) || has_parts(second) {
+                return wrong_kind;
+            }
+            let (first, first_written) = read(first_entry, first, form, letters)?;
+            let (second, second_written) = read(second_entry, second, form, letters)?;
+            (
+                Value::Parts(Box::new(first), Box::new(second)),
+                if second_entry.is_tapped() {
+                    first_written
+                } else {
+                    second_written
+                },
+            )
         }
         _ => return wrong_kind,
     })

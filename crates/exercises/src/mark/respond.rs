@@ -110,6 +110,13 @@ pub fn response_for(answer: &Answer) -> Response {
         Answer::SeveralNumbers { texts } => Response::SeveralNumbers {
             texts: texts.clone(),
         },
+        Answer::Boxes { texts, .. } => Response::Boxes {
+            texts: texts.clone(),
+        },
+        Answer::TwoParts { first, second } => Response::TwoParts {
+            first: Box::new(response_for(first)),
+            second: Box::new(response_for(second)),
+        },
     }
 }
 

@@ -59,6 +59,13 @@ impl Response {
             Self::SeveralNumbers { texts } => Self::SeveralNumbers {
                 texts: texts.iter().map(|text| swapped(text)).collect(),
             },
+            Self::Boxes { texts } => Self::Boxes {
+                texts: texts.iter().map(|text| swapped(text)).collect(),
+            },
+            Self::TwoParts { first, second } => Self::TwoParts {
+                first: Box::new(first.with_point(typed)),
+                second: Box::new(second.with_point(typed)),
+            },
             // No marks between thousands are read here, so either sign is the decimal sign.
             Self::Expression { text } => Self::Expression {
                 text: text.replace(',', "."),
@@ -147,6 +154,20 @@ mod tests {
             }),
             Response::Expression {
                 text: "0.5x+1.5".into()
+            }
+        );
+        assert_eq!(
+            comma(Response::TwoParts {
+                first: Box::new(Response::OneChoice { index: 1 }),
+                second: Box::new(Response::Boxes {
+                    texts: vec!["2,5".into()]
+                }),
+            }),
+            Response::TwoParts {
+                first: Box::new(Response::OneChoice { index: 1 }),
+                second: Box::new(Response::Boxes {
+                    texts: vec!["2.5".into()]
+                }),
             }
         );
         let money = Response::Money {

@@ -28,6 +28,8 @@ pub(crate) enum Value {
     LooseSquares(BTreeSet<(u32, u32)>),
     Division(i64, i64),
     Several(Vec<Ratio<i64>>),
+    Boxes(Vec<Ratio<i64>>),
+    Parts(Box<Value>, Box<Value>),
 }
 
 /// The form that a number is written in.
@@ -46,6 +48,11 @@ pub(crate) fn letters_of(entry: &Entry) -> Vec<char> {
     match entry {
         Entry::Expression { letters } | Entry::Equation { letters, .. } => {
             letters.iter().flat_map(|name| name.chars()).collect()
+        }
+        Entry::TwoParts { first, second, .. } => {
+            let mut letters = letters_of(first);
+            letters.extend(letters_of(second));
+            letters
         }
         _ => Vec::new(),
     }
@@ -103,13 +110,21 @@ pub(crate) fn value_of(
             quotient,
             remainder,
         } => Value::Division(*quotient, *remainder),
-        Answer::SeveralNumbers { texts } => Value::Several(
-            texts
-                .iter()
-                .map(|text| Ok(typed::decimal(text)?.0))
-                .collect::<Result<_, ResponseError>>()?,
+        Answer::SeveralNumbers { texts } => Value::Several(numbers(texts)?),
+        Answer::Boxes { texts, .. } => Value::Boxes(numbers(texts)?),
+        Answer::TwoParts { first, second } => Value::Parts(
+            Box::new(value_of(first, form, letters)?),
+            Box::new(value_of(second, form, letters)?),
         ),
     })
+}
+
+/// Typed numbers, one for each text.
+pub(super) fn numbers(texts: &[String]) -> Result<Vec<Ratio<i64>>, ResponseError> {
+    texts
+        .iter()
+        .map(|text| Ok(typed::decimal(text)?.0))
+        .collect()
 }
 
 fn ratio(top: i64, bottom: i64) -> Result<Ratio<i64>, ResponseError> {

@@ -30,6 +30,9 @@ export function entryWords(entry: Entry): string[] {
       return numbered(entry.things.map((thing) => words(thing.shows)));
     case 'several_numbers':
       return entry.fields.map(plain);
+    case 'two_parts':
+      return [...entryWords(entry.first), plain(entry.ask), ...entryWords(entry.second)];
+    case 'boxes':
     case 'whole_number':
     case 'decimal':
     case 'fraction':

@@ -48,6 +48,12 @@ async function fill({ container }: Shown): Promise<void> {
     container.querySelector<HTMLElement>(`[data-testid^="${hook}"]`) ?? null;
   const field = at('answer-field-');
   if (field) await fireEvent.input(field, { target: { value: '7' } });
+  // Of two parts, the first opens the second.
+  const opening = at('answer-first')?.querySelector('[data-testid="answer-choice-1"]');
+  if (opening) await fireEvent.click(opening);
+  const later = at('answer-second')?.querySelector('input, [data-testid="answer-choice-1"]');
+  if (later instanceof HTMLInputElement) await fireEvent.input(later, { target: { value: '7' } });
+  else if (later) await fireEvent.click(later);
   for (const hook of [
     'answer-half-pm',
     'answer-choice-1',

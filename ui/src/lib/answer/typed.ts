@@ -123,6 +123,21 @@ export function typed(entry: Entry): Typed | null {
         response: (texts) =>
           texts.every(filled) ? { kind: 'several_numbers', texts: [...texts] } : null,
       };
+    case 'boxes': {
+      const { boxes, numbers } = entry;
+      const texts = numbers.kind === 'cards' ? numbers.cards : [];
+      const offered = (sign: string) => texts.some((text) => text.includes(sign));
+      return {
+        layout: 'row',
+        labels: Array.from({ length: boxes }, (_, at) =>
+          say('entry-box-number', { number: at + 1 }),
+        ),
+        unit: null,
+        keys: [...(offered('.') ? [decimalSign()] : []), ...minus(offered('-'))],
+        response: (typed) => (typed.every(filled) ? { kind: 'boxes', texts: [...typed] } : null),
+      };
+    }
+    case 'two_parts':
     case 'comparison':
     case 'one_choice':
     case 'several_choices':

@@ -431,6 +431,19 @@ passes: Array<PassCell>,
  * The commonest misconceptions, most frequent first, at most five.
  */
 misconceptions: Array<MisconceptionCount>, };
+export type BoxNumbers = { "kind": "cards", 
+/**
+ * Exact decimal texts with a point, in the order shown.
+ */
+cards: Array<string>, } | { "kind": "range", 
+/**
+ * The least.
+ */
+least: number, 
+/**
+ * The greatest.
+ */
+greatest: number, };
 export type BoxPlot = { 
 /**
  * What it is about.
@@ -1208,7 +1221,15 @@ half_day: HalfDay | null, } | { "kind": "tapped",
 /**
  * The response that would be checked.
  */
-response: Response, };
+response: Response, } | { "kind": "parts", 
+/**
+ * Of the first part.
+ */
+first: Draft | null, 
+/**
+ * Of the second part.
+ */
+second: Draft | null, };
 export type DraftKept = { 
 /**
  * The profile's id.
@@ -1372,7 +1393,27 @@ decimals: boolean,
 /**
  * Minus key offered.
  */
-signed: boolean, };
+signed: boolean, } | { "kind": "boxes", 
+/**
+ * How many boxes the sentence has.
+ */
+boxes: number, 
+/**
+ * What may stand in a box.
+ */
+numbers: BoxNumbers, } | { "kind": "two_parts", 
+/**
+ * The first part.
+ */
+first: Entry, 
+/**
+ * The question of the second part.
+ */
+ask: Say, 
+/**
+ * The second part.
+ */
+second: Entry, };
 export type EntryAsked = { 
 /**
  * The class.
@@ -4090,7 +4131,19 @@ remainder: string, } | { "kind": "several_numbers",
 /**
  * As typed, one for each field.
  */
-texts: Array<string>, };
+texts: Array<string>, } | { "kind": "boxes", 
+/**
+ * As typed, one for each box.
+ */
+texts: Array<string>, } | { "kind": "two_parts", 
+/**
+ * The first part.
+ */
+first: Response, 
+/**
+ * The second part.
+ */
+second: Response, };
 export type RestoreCopy = { 
 /**
  * The store.

@@ -774,6 +774,8 @@ export type MessageId =
   | 'entry-amount'
   | 'entry-x'
   | 'entry-y'
+  | 'entry-box-number'
+  | 'entry-second-later'
   | 'entry-quotient'
   | 'entry-remainder'
   | 'entry-degrees'

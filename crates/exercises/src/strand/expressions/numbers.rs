@@ -7,7 +7,7 @@ use crate::draw::{cell, table};
 use crate::expr::{
     Expr, difference, equal, group, num, pair, power, product, side_by_side, sum, var,
 };
-use crate::make::{Draft, Generator, Make, decimal, expression, keep, point, whole};
+use crate::make::{Draft, Generator, Make, decimal, expression, keep, point, several, whole};
 use crate::say::Say;
 use serde_json::json;
 
@@ -16,7 +16,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g5-brackets", 2, brackets),
     Generator::new("g5-write-expressions", 2, write_number_expression),
     Generator::new("g5-two-patterns", 2, two_patterns),
-    Generator::new("g6-powers", 2, powers),
+    Generator::new("g6-powers", 3, powers),
     Generator::new("g6-evaluate", 2, evaluate),
 ];
 
@@ -283,6 +283,27 @@ fn powers(m: &mut Make) -> Option<Draft> {
         format!("{outer} * {base}^{exponent}")
     };
     let long = product((0..exponent).map(|_| num(base)));
+    if m.dice.one_in(3) {
+        // A product written as a power.
+        keep(base != exponent)?;
+        return Some(
+            Draft::new(
+                json!({"task": "power_of_product", "factors": vec![base; exponent as usize]}),
+            )
+            .ask(m.say("ask-power"))
+            .ask(long.clone())
+            .several(
+                vec![m.say("field-base"), m.say("field-exponent")],
+                [base, exponent],
+            )
+            .hint(m.say("hint-factor"))
+            .hint(m.say("hint-count"))
+            .step(m.say("hint-count"))
+            .step(equal(long, power(base, exponent)))
+            .misconception("base-and-exponent-exchanged", several([exponent, base]))
+            .misconception("exponent-one-short", several([base, exponent - 1])),
+        );
+    }
     let draft = Draft::new(json!({"task": "evaluate", "expression": text}))
         .ask(Say::new("common-work-out"))
         .ask(equal(work.clone(), Expr::Blank))

@@ -1,16 +1,16 @@
 //! Families of shapes, equal parts, fold lines.
 
 use crate::draw::{at, circle, polygon, polygon_with_lines, strip};
-use crate::expr::frac;
+use crate::expr::{equal, frac, num, quotient};
 use crate::figure::{Figure, Point};
-use crate::make::{Draft, Generator, Make, fraction, keep, says, whole};
+use crate::make::{Draft, Generator, Make, fraction, keep, says, several, whole};
 use crate::say::Say;
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
     Generator::new("g3-shape-families", 2, families),
-    Generator::new("g3-shape-equal-parts", 3, equal_parts),
+    Generator::new("g3-shape-equal-parts", 4, equal_parts),
     Generator::new("g4-classify-shapes", 2, classify),
     Generator::new("g4-symmetry", 2, symmetry),
 ];
@@ -185,7 +185,42 @@ fn families(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// Where to cut a bar of squares into equal parts.
+fn cut_positions(m: &mut Make) -> Option<Draft> {
+    let parts = m.level.pick(
+        m.dice.pick(&[2, 3]),
+        m.dice.pick(&[3, 4]),
+        m.dice.pick(&[3, 4, 6]),
+    );
+    let each = m.dice.from(2..=m.level.pick(6, 6, 4));
+    let length = parts * each;
+    let cuts = |size: i64| (1..parts).map(|n| n * size).collect::<Vec<_>>();
+    let fields = (1..parts)
+        .map(|n| m.say("field-cut").count("n", n))
+        .collect();
+    keep(each != parts)?;
+    Some(
+        Draft::new(json!({"task": "cut_positions", "length": length, "parts": parts}))
+            .ask(
+                m.say("ask-cut")
+                    .count("length", length)
+                    .count("parts", parts),
+            )
+            .ask(strip(length, 0))
+            .several(fields, cuts(each))
+            .hint(m.say("hint-share").count("parts", parts))
+            .hint(m.say("hint-cut-on"))
+            .step(equal(quotient(num(length), num(parts)), num(each)))
+            .step(m.say("step-cuts").numbers("cuts", cuts(each)))
+            .misconception("number-of-parts-as-size", several(cuts(parts)))
+            .misconception("cut-parts-not-equal", several(cuts(each - 1))),
+    )
+}
+
 fn equal_parts(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(3) {
+        return cut_positions(m);
+    }
     let parts = m.dice.pick(&[2, 3, 4, 6, 8]);
     let round = m.dice.one_in(2);
     let figure = if round {

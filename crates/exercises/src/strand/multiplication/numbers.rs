@@ -3,11 +3,12 @@
 use crate::answer::Answer;
 use crate::expr::{Expr, equal, num, product, sum};
 use crate::make::{Draft, Generator, Make, keep, says, shows, whole};
+use crate::say::Say;
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-number-patterns", 2, number_patterns),
+    Generator::new("g3-number-patterns", 3, number_patterns),
     Generator::new("g4-factor-pairs", 2, factor_pairs),
     Generator::new("g4-multiples", 2, multiples),
     Generator::new("g4-prime-composite", 2, prime_composite),
@@ -62,6 +63,32 @@ fn number_patterns(m: &mut Make) -> Option<Draft> {
             }
         })
         .collect();
+    if m.dice.one_in(3) {
+        // The rule, not the next number.
+        let way = |down: bool| if down { "hint-down" } else { "hint-up" };
+        let rule = |m: &Make, down: bool, step: i64| m.say(way(down)).number("step", step);
+        let (right, turned, near) = (
+            rule(m, down, step),
+            rule(m, !down, step),
+            rule(m, down, step + 1),
+        );
+        return Some(
+            Draft::new(json!({"task": "pattern_rule", "terms": terms}))
+                .ask(m.say("ask-rule").numbers("terms", &terms))
+                .one_of(
+                    &mut m.dice,
+                    right,
+                    vec![
+                        ("pattern-wrong-way", turned.into()),
+                        ("rule-one-off", near.into()),
+                    ],
+                )
+                .hint(Say::new("g3-number-patterns-hint-gap"))
+                .hint(Say::new("g3-number-patterns-hint-each-gap"))
+                .step(Say::new("g3-number-patterns-hint-gap"))
+                .step(Say::new(format!("g3-number-patterns-{}", way(down))).number("step", step)),
+        );
+    }
     let next = if down {
         start - 4 * step
     } else {

@@ -2,7 +2,7 @@
 
 use super::data_sets::{median_twice, plot, quartiles_twice, range, sorted};
 use crate::answer::Answer;
-use crate::expr::{equal, num, sum};
+use crate::expr::{difference, equal, num, sum};
 use crate::make::{Draft, Generator, Make, keep, says, whole};
 use num_rational::Ratio;
 use serde_json::json;
@@ -12,7 +12,7 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g6-statistical-questions", 2, questions),
     Generator::new("g6-distribution-shape", 2, shape),
     Generator::new("g6-measure-kind", 2, measure_kind),
-    Generator::new("g6-count-data", 2, count_data),
+    Generator::new("g6-count-data", 3, count_data),
 ];
 
 /// Questions whose answers vary.
@@ -274,6 +274,59 @@ fn count_data(m: &mut Make) -> Option<Draft> {
         .map(|(k, n)| (first + k as i64) * n)
         .sum();
     let figure = plot(m, first, &counts);
+    match m.dice.from(m.level.pick(0..=3, 0..=5, 1..=5)) {
+        0..=2 => {}
+        3 => {
+            // Values that are not on the plot yet.
+            let missing = m.dice.from(2..=9);
+            keep(missing != total)?;
+            return Some(
+                Draft::new(
+                    json!({"task": "plot_missing", "dots": counts, "collected": total + missing}),
+                )
+                .ask(m.say("ask-missing").count("collected", total + missing))
+                .ask(figure)
+                .whole(missing)
+                .hint(m.say("hint-dot"))
+                .hint(m.say("hint-missing"))
+                .step(m.say("hint-dot"))
+                .step(equal(
+                    difference(num(total + missing), num(total)),
+                    num(missing),
+                ))
+                .misconception_unless_same("gave-what-is-there", whole(total))
+                .misconception_unless_same(
+                    "columns-counted-not-values",
+                    whole(total + missing - used),
+                ),
+            );
+        }
+        _ => {
+            // Values from a number on.
+            let from = first + m.dice.from(1..=columns - 1);
+            let at = usize::try_from(from - first).ok()?;
+            let (count, exactly): (i64, i64) = (counts.iter().skip(at).sum(), *counts.get(at)?);
+            keep(exactly > 0 && count > exactly && count < total)?;
+            return Some(
+                Draft::new(
+                    json!({"task": "plot_from", "dots": counts, "first": first, "from": from}),
+                )
+                .ask(m.say("ask-from").number("from", from))
+                .ask(figure)
+                .whole(count)
+                .hint(m.say("hint-dot"))
+                .hint(m.say("hint-from"))
+                .step(m.say("hint-dot"))
+                .step(equal(
+                    sum(counts.iter().skip(at).filter(|n| **n > 0).map(num)),
+                    num(count),
+                ))
+                .misconception("value-itself-left-out", whole(count - exactly))
+                .misconception_unless_same("counted-all-dots", whole(total))
+                .misconception_unless_same("one-column-only", whole(exactly)),
+            );
+        }
+    }
     Some(
         Draft::new(json!({"task": "plot_count", "dots": counts}))
             .ask(m.say("ask"))

@@ -1,5 +1,16 @@
-//! Other kinds of question about the same task: whose answer is right, and which estimate
-//! is closest. Any exercise with a number as its answer can be asked so at stretch.
+//! Other kinds of question about the same task: whose answer is right, which estimate is
+//! closest, boxes to fill, a comparison with its reason, a mistake to find and mend, two ways
+//! to judge, the equation of a story, an answer to judge and mend, an answer to compare. A task is recognised by its statement or its sentence, so
+//! a generator needs nothing for them.
+
+mod boxes;
+mod equations;
+mod judged;
+mod lines;
+mod parts;
+mod reasons;
+mod sentence;
+mod ways;
 
 use super::answers::choice;
 use super::draft::Draft;
@@ -7,25 +18,70 @@ use crate::answer::{Answer, Choice, Entry};
 use crate::decimal::Dec;
 use crate::dice::Dice;
 use crate::expr::{Expr, frac, measure, mixed, negative, num};
+use crate::model::Level;
 use crate::say::Say;
+use boxes::fill_the_boxes;
+use equations::equation_then_answer;
+use judged::{compare_answer, right_or_mend, who_then_answer};
+use lines::find_the_mistake;
 use num_rational::Ratio;
+use reasons::compare_and_say_why;
 use serde_json::json;
+use ways::compare_two_ways;
 
-/// The draft asked in another way, if the dice say so and its answer allows it.
+/// The draft asked in another way, if the dice say so and its task allows it.
 #[must_use]
-pub fn asked_otherwise(draft: Draft, dice: &mut Dice) -> Draft {
-    match dice.from(0..=9) {
-        0 | 1 => who_is_right(draft, dice),
-        2 => which_estimate(draft, dice),
-        _ => draft,
+pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<Draft> {
+    let mend = right_or_mend;
+    match (level, dice.from(0..=19)) {
+        (_, 0 | 1) => mend(draft, dice),
+        (_, 2 | 3) => compare_answer(draft, dice).or_else(|| mend(draft, dice)),
+        (_, 4 | 5) => fill_the_boxes(draft, dice),
+        (Level::Expected, 6..=8) => {
+            compare_and_say_why(draft, dice).or_else(|| equation_then_answer(draft, dice))
+        }
+        (Level::Expected, 9) => who_then_answer(draft, dice),
+        (Level::Stretch, 6 | 7) => {
+            who_is_right(draft.clone(), dice).or_else(|| who_then_answer(draft, dice))
+        }
+        (Level::Stretch, 8) => which_estimate(draft.clone(), dice),
+        (Level::Stretch, 9) => estimate_then_answer(draft, dice),
+        (Level::Stretch, 10 | 11) => {
+            find_the_mistake(draft, dice).or_else(|| compare_and_say_why(draft, dice))
+        }
+        (Level::Stretch, 12 | 13) => {
+            compare_two_ways(draft, dice).or_else(|| equation_then_answer(draft, dice))
+        }
+        _ => None,
     }
 }
 
-/// Two children give answers: one is right, or neither is.
-fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
-    let Some((entry, key)) = &draft.answer else {
-        return draft;
-    };
+/// The closest estimate first, then the answer.
+fn estimate_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
+    let (entry, key) = draft.answer.clone()?;
+    let estimated = which_estimate(draft.clone(), dice)?;
+    let (first_entry, first_key) = estimated.answer.clone()?;
+    let mut statement = estimated.statement.clone();
+    *statement.get_mut("task")? = json!("estimate_then_answer");
+    let first_wrong = estimated.misconceptions.clone();
+    let mut new = draft.clone();
+    new.prompt
+        .retain(|block| !matches!(block, crate::Block::Say { say } if say.id == "common-work-out"));
+    new.prompt.insert(0, Say::new("estimate-first").into());
+    new.hints.splice(0..0, estimated.hints);
+    new.steps.splice(0..0, estimated.steps);
+    Some(parts::two_parts(
+        new,
+        statement,
+        (first_entry, first_key, first_wrong),
+        Say::new("estimate-then"),
+        (entry, key, draft.misconceptions.clone()),
+    ))
+}
+
+/// Two children give answers: one is right, or neither is. `None` where no number is said.
+fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
+    let (entry, key) = draft.answer.as_ref()?;
     let mut wrong: Vec<&Answer> = draft
         .misconceptions
         .iter()
@@ -36,12 +92,12 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
         (0, [first, ..]) => (0, [key, *first]),
         (1, [first, ..]) => (1, [*first, key]),
         (2, [first, second, ..]) => (2, [*first, *second]),
-        _ => return draft,
+        _ => return None,
     };
     let shown: Option<Vec<(Expr, String)>> =
         said.iter().map(|answer| as_shown(entry, answer)).collect();
     let Some([(one, one_text), (two, two_text)]) = shown.as_deref() else {
-        return draft;
+        return None;
     };
     let (first, second) = dice.two_names();
     draft.prompt.push(
@@ -78,7 +134,7 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Draft {
     draft.form = crate::FormRule::AnyEqual;
     draft.hints.insert(0, vec![Say::new("who-hint").into()]);
     draft.answer = Some((Entry::OneChoice { choices }, choice(right)));
-    draft
+    Some(draft)
 }
 
 /// A typed number as it is shown, with its unit, and as text.
@@ -148,25 +204,18 @@ const COMPUTED: [&str; 6] = [
 ];
 
 /// Three estimates, each ten times another: the closest is found without computing.
-fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
-    let Some((_, key)) = &draft.answer else {
-        return draft;
-    };
+fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
+    let (_, key) = draft.answer.as_ref()?;
     let value = match key {
         Answer::WholeNumber { value } => Dec::new(*value, 0),
-        Answer::Decimal { text } => match read_decimal(text) {
-            Some(value) => value,
-            None => return draft,
-        },
-        _ => return draft,
+        Answer::Decimal { text } => read_decimal(text)?,
+        _ => return None,
     };
     let task = draft.statement.get("task").and_then(|task| task.as_str());
     if !task.is_some_and(|task| COMPUTED.contains(&task)) {
-        return draft;
+        return None;
     }
-    let Some(about) = rounded(value) else {
-        return draft;
-    };
+    let about = rounded(value)?;
     // The right one is as often the smallest, the middle and the largest of the three.
     let at = dice.from(0..=2) as u32;
     let estimates: Option<Vec<Dec>> = (0..3)
@@ -180,9 +229,7 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
             })
         })
         .collect();
-    let Some(estimates) = estimates else {
-        return draft;
-    };
+    let estimates = estimates?;
     let choices = estimates
         .iter()
         .map(|estimate| Choice {
@@ -220,7 +267,7 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Draft {
     ];
     draft.form = crate::FormRule::AnyEqual;
     draft.answer = Some((Entry::OneChoice { choices }, choice(at)));
-    draft
+    Some(draft)
 }
 
 /// A number with its first digit only; `None` for a number less than 2 or with one digit.
