@@ -26,7 +26,7 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Outcome;
 use surefoot_exchange::SigningKey;
-use surefoot_record::{CheckIn, DeviceId, Practice, Record, Said};
+use surefoot_record::{AnswerCount, CheckIn, DeviceId, Practice, Record, Said};
 use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ReportWriter};
 use surefoot_store::{DeskStore, Durability};
 use tempfile::TempDir;
@@ -108,8 +108,9 @@ impl Desk {
         );
     }
 
-    /// Right results of five seats, from `first` on, in the first three passes, on other
-    /// concepts than those of [`Self::concept`]: enough for the level of the class to be known.
+    /// Right results of five seats, from `first` on, in the first three passes, and practice in
+    /// the third, on other concepts than those of [`Self::concept`]: enough for the level of the
+    /// class to be known.
     pub fn mark_enough(&self, first: u32) {
         let days = self.open().facts.rotation.days().to_vec();
         for concept in days[4..].iter().flat_map(|day| &day[1..]) {
@@ -117,6 +118,16 @@ impl Desk {
                 for seat in first..first + 5 {
                     self.rate_and_mark(seat, on, concept, 2, true);
                 }
+            }
+            for seat in first..first + 5 {
+                self.practise(seat, "2026-09-28", concept, |entry| {
+                    entry.answers.push(AnswerCount {
+                        confidence: None,
+                        alone: 40,
+                        with_help: 0,
+                        wrong: 0,
+                    });
+                });
             }
         }
     }
