@@ -13,6 +13,7 @@ wide: where nearly as many of these hold, the set can hardly tell.
 Run with SUREFOOT set to the program; ends with `N passed, M failed`.
 """
 
+import itertools
 import os
 import sys
 
@@ -134,7 +135,7 @@ def main():
     heads = ("class", "student", "half: class", "student", "ranges")
     print(f"{'share of ranges that hold':<52}", *(f"{head:>11}" for head in heads))
     rows = [(f"real: {name}", found) for name, found in of_real_learners().items()]
-    for name, lists in (*rows, *simulated()):
+    for name, lists in itertools.chain(rows, simulated()):
         flat = [[one for of_one in of for one in of_one] for of in lists]
         cells = [f"{np.mean(one):11.3f}" if one else f"{'-':>11}" for one in flat]
         print(f"{name:<52}", *cells, f"{len(flat[0]):5}/{len(flat[1])}", flush=True)

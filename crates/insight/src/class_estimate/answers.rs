@@ -1,8 +1,8 @@
 //! Step 3: what the model says about each student and each concept.
 
 use super::constants::{
-    CLASS_DRIFT, CLASS_WALK, ENOUGH_REPORTERS, INTERVAL_Z, REPORTED_WEIGHT, STUDENT_WALK, SURE_SHARE,
-    WRONG_BELOW,
+    CLASS_DRIFT, CLASS_WALK, ENOUGH_REPORTERS, INTERVAL_Z, REPORTED_WEIGHT, STUDENT_WALK,
+    SURE_SHARE, WRONG_BELOW,
 };
 use super::estimates::{ConceptEstimate, StudentEstimate};
 use super::model::Model;
