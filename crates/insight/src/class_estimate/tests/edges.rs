@@ -145,7 +145,7 @@ fn ratings_give_an_order_and_enough_answers_the_level() {
 /// only one that is sure and wrong.
 #[test]
 fn a_class_that_is_sure_and_wrong_is_seen() {
-    let evidence = class((12, 6, 6), |_, concept, _| {
+    let evidence = class((20, 6, 6), |_, concept, _| {
         vec![Said::Rating(3), Said::Result(concept != 4)]
     });
     let estimate = estimate(&evidence);
