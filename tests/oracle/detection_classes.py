@@ -16,7 +16,8 @@ from checks import check, ended
 from program import answers, ask
 from worlds import DATES, SETTINGS, simulate
 
-CLASSES = int(os.environ.get("CLASSES", "20"))
+FULL = bool(os.environ.get("FULL"))
+CLASSES = int(os.environ.get("CLASSES", "20" if FULL else "4"))
 
 # Required on the base setting; on the harder ones our order only has to be the best.
 LEAST_AUC, LEAST_FIRST_FIVE = 0.970, 0.96
@@ -27,9 +28,9 @@ LEAST_NAMED, MOST_NAMED_FALSELY = 0.9, 0.005
 
 def named(made):
     """Of how many concepts the program says that the class is sure and wrong: those that are,
-    at the end of the year, and those that most can do, on all dates."""
+    at the end of the year, and those that most can do, on all dates (a sample: at the end)."""
     rightly, falsely = [], []
-    for upto in DATES:
+    for upto in DATES if FULL else DATES[-1:]:
         found = answers("weakspots", [case | {"upto": upto} for case, _ in made])
         for (case, chance), answer in zip(made, found, strict=True):
             said = np.array(answer["sure_and_wrong"])

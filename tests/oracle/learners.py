@@ -27,7 +27,7 @@ import numpy as np
 import rdata
 
 FULL = bool(os.environ.get("FULL"))
-CLASSES = 20 if FULL else 8
+CLASSES = 20 if FULL else 4
 SIZES = (8, 15, 25, 35) if FULL else (8, 25)
 
 
@@ -170,6 +170,7 @@ class Part:
     """Right answers and all answers of some problems, by pupil and concept."""
 
     def __init__(self, answers, concept, chosen):
+        self.answers, self.concept, self.chosen = answers, concept, chosen
         concepts = concept.max() + 1
         there = chosen & ~np.isnan(answers)
         self.all = np.zeros((len(answers), concepts))
@@ -195,6 +196,30 @@ def case_of(given):
             for i in range(students)
             for c in range(concepts)
         ],
+    }
+
+
+def shared_problems(given):
+    """The same answers as results: the whole class met the same problems, one of each concept
+    in a pass, so that the problems of a concept can be compared with one another."""
+    answers, concept, chosen = given.answers, given.concept, given.chosen
+    students, concepts = given.all.shape
+    kept = np.flatnonzero(chosen.any(0))
+    passes = max(np.bincount(concept[kept], minlength=1).max(), 1)
+    empty = ["." * passes] * concepts
+    results = [[["."] * passes for _ in range(concepts)] for _ in range(students)]
+    for one in range(concepts):
+        of = kept[concept[kept] == one]
+        for rotation, problem in enumerate(of, start=passes - len(of)):
+            for student in np.flatnonzero(chosen[:, problem] & ~np.isnan(answers[:, problem])):
+                results[student][one][rotation] = str(int(answers[student, problem]))
+    return {
+        "students": students,
+        "concepts": concepts,
+        "rotations": int(passes),
+        "ratings": [empty] * students,
+        "results": [["".join(row) for row in rows] for rows in results],
+        "practice": [],
     }
 
 

@@ -84,10 +84,11 @@ LEAST_CONCEPTS = 10
 
 def finding_weak(parts, found):
     """For each class, how probable it is that one of the fifth of the concepts with the lowest
-    share held out ranks above another (AUC): by the board, and by the share given."""
+    share held out ranks above another (AUC): by the board, and by the share given. Concepts of
+    which no answer is given are left out: the board does not rank what nobody reported."""
     rows = []
     for (given, held), answer in zip(parts, found, strict=True):
-        there = np.flatnonzero(held.all.sum(0))
+        there = np.flatnonzero((held.all.sum(0) > 0) & (given.all.sum(0) > 0))
         if len(there) < LEAST_CONCEPTS:
             continue
         left = held.right.sum(0)[there] / held.all.sum(0)[there]

@@ -115,17 +115,22 @@ def without_ratings(case):
     return case | {"ratings": [["." * len(row) for row in rows] for rows in case["ratings"]]}
 
 
-def with_few_answers(rng, case, number):
-    """The same class with no practice and so many of its results up to its date."""
-    results = [[list(row) for row in rows] for rows in case["results"]]
+def with_few_answers(rng, case, weight):
+    """The same class with no practice and only so many of its results up to its date that they
+    weigh so much; a result loses half its weight in three passes."""
     places = [
         (student, concept, rotation)
-        for student, rows in enumerate(results)
+        for student, rows in enumerate(case["results"])
         for concept, row in enumerate(rows)
         for rotation, mark in enumerate(row)
         if mark != "." and rotation <= case["upto"]
     ]
-    kept = {places[at] for at in rng.choice(len(places), min(number, len(places)), replace=False)}
+    kept = set()
+    for at in rng.permutation(len(places)):
+        if weight <= 0:
+            break
+        kept.add(places[at])
+        weight -= 2 ** ((places[at][2] - case["upto"]) / 3)
     left = [
         [
             "".join(
@@ -134,6 +139,6 @@ def with_few_answers(rng, case, number):
             )
             for concept, row in enumerate(rows)
         ]
-        for student, rows in enumerate(results)
+        for student, rows in enumerate(case["results"])
     ]
     return case | {"results": left, "practice": []}

@@ -26,7 +26,7 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
 use surefoot_catalogue::rating::Outcome;
 use surefoot_exchange::SigningKey;
-use surefoot_record::{CheckIn, DeviceId, Practice, Record, Said};
+use surefoot_record::{AnswerCount, CheckIn, DeviceId, Practice, Record, Said};
 use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept, ReportWriter};
 use surefoot_store::{DeskStore, Durability};
 use tempfile::TempDir;
@@ -108,14 +108,26 @@ impl Desk {
         );
     }
 
-    /// Right results of five seats, from `first` on, in the first three passes, on other
-    /// concepts than those of [`Self::concept`]: enough for the level of the class to be known.
+    /// Right results and practice of five seats, from `first` on, in the first three passes, on
+    /// other concepts than those of [`Self::concept`]: enough for the level of the class to be
+    /// known.
     pub fn mark_enough(&self, first: u32) {
         let days = self.open().facts.rotation.days().to_vec();
+        let dates = ["2026-08-31", "2026-09-14", "2026-09-28"];
         for concept in days[4..].iter().flat_map(|day| &day[1..]) {
-            for on in ["2026-08-31", "2026-09-14", "2026-09-28"] {
-                for seat in first..first + 5 {
+            for seat in first..first + 5 {
+                for on in dates {
                     self.rate_and_mark(seat, on, concept, 2, true);
+                }
+                for on in &dates[1..] {
+                    self.practise(seat, on, concept, |entry| {
+                        entry.answers.push(AnswerCount {
+                            confidence: None,
+                            alone: 40,
+                            with_help: 0,
+                            wrong: 0,
+                        });
+                    });
                 }
             }
         }

@@ -1,8 +1,8 @@
 //! Step 3: what the model says about each student and each concept.
 
 use super::constants::{
-    CLASS_DRIFT, ENOUGH_REPORTERS, INTERVAL_Z, REPORTED_WEIGHT, STUDENT_WALK, SURE_SHARE,
-    WRONG_BELOW,
+    CLASS_DRIFT, CLASS_WALK, ENOUGH_REPORTERS, INTERVAL_Z, REPORTED_WEIGHT, STUDENT_WALK,
+    SURE_SHARE, WRONG_BELOW,
 };
 use super::estimates::{ConceptEstimate, StudentEstimate};
 use super::model::Model;
@@ -35,6 +35,10 @@ struct ConceptAnswer {
     of_problems: f64,
     /// The part of the variance that all students share: of problems and of change.
     shared_variance: f64,
+    /// The same for the range of the share. Unforeseen change is there a walk, whose variance
+    /// grows with the age of the evidence, not with its square: ranges of old evidence held too
+    /// much.
+    range_variance: f64,
 }
 
 /// Everything that can be asked of a fitted class.
@@ -56,11 +60,12 @@ impl Answers {
             .map(|(evidence, slope)| {
                 let problems = variances.of_problems(evidence.occasions);
                 let of_problems = problems / (variances.ease + problems);
-                let drift = slope.variance + CLASS_DRIFT * CLASS_DRIFT;
+                let age = evidence.age;
+                let foreseen = (1.0 - of_problems) * problems + slope.variance * age * age;
                 ConceptAnswer {
                     of_problems,
-                    shared_variance: (1.0 - of_problems) * problems
-                        + drift * evidence.age * evidence.age,
+                    shared_variance: foreseen + CLASS_DRIFT * CLASS_DRIFT * age * age,
+                    range_variance: foreseen + CLASS_WALK * CLASS_WALK * age,
                 }
             })
             .collect();
@@ -150,12 +155,12 @@ impl Answers {
             sure_and_wrong: false,
         };
         if !students.is_empty() {
-            let variance = self.covariance.of_sum(class, &weights, concept, ease)
-                + own_variance
-                + slopes * slopes * answer.shared_variance;
+            let of_fit = self.covariance.of_sum(class, &weights, concept, ease) + own_variance;
+            let with = |shared: f64| (of_fit + slopes * slopes * shared).sqrt();
             found.share = share;
-            found.sd = variance.sqrt();
-            let reach = INTERVAL_Z * found.sd / (share * (1.0 - share));
+            found.sd = with(answer.shared_variance);
+            let range_sd = with(answer.range_variance);
+            let reach = INTERVAL_Z * range_sd / (share * (1.0 - share));
             found.low = logistic(logit(share) - reach);
             found.high = logistic(logit(share) + reach);
         }

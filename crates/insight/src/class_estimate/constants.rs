@@ -100,6 +100,8 @@ pub(super) const SLOPE: Prior = Prior {
 pub(super) const SLOPE_ROUNDS: usize = 12;
 /// Standard deviation of a change that no trend foretells: of the class for each pass.
 pub(super) const CLASS_DRIFT: f64 = 0.08;
+/// The same for the range of a share: for the root of the passes.
+pub(super) const CLASS_WALK: f64 = 0.1;
 /// The same of one student, for the root of the passes.
 pub(super) const STUDENT_WALK: f64 = 0.3;
 
@@ -111,7 +113,7 @@ pub(super) const REPORTED_WEIGHT: f64 = 0.1;
 /// before the level of the class is known.
 pub(super) const ENOUGH_REPORTERS: usize = 5;
 /// Least weight of all results and practice from which the level of the class is known.
-pub(super) const ENOUGH_ANSWERS: f64 = 100.0;
+pub(super) const ENOUGH_ANSWERS: f64 = 350.0;
 /// Share of the ratings, by weight, from which a class is sure of a concept.
 pub(super) const SURE_SHARE: f64 = 2.0 / 3.0;
 /// A class that is sure is wrong if its share is likely below this.

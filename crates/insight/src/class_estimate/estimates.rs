@@ -8,7 +8,7 @@ use crate::stats::{logit, normal_cdf};
 pub struct ConceptEstimate {
     /// Estimated share of the students who would succeed now on a typical problem.
     pub share: f64,
-    /// Standard deviation of that estimate.
+    /// Standard deviation of that estimate, for the order. The range has its own.
     pub sd: f64,
     /// Low end of the likely range (80%).
     pub low: f64,

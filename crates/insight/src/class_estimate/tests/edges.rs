@@ -105,7 +105,7 @@ fn evidence_of_long_ago() {
     assert_eq!(estimate.ranking[0], 0);
 }
 
-/// Ratings give an order. The level is known from answers of weight 100, of five students.
+/// Ratings give an order. The level is known from answers of weight 350, of five students.
 #[test]
 fn ratings_give_an_order_and_enough_answers_the_level() {
     // Results in the last pass, so each of weight 1: of some students, on some concepts.
@@ -122,7 +122,7 @@ fn ratings_give_an_order_and_enough_answers_the_level() {
     let alone = estimate(&rated(0, 0));
     assert!(!alone.level_known);
     assert!(alone.ranking[..10].iter().all(|concept| *concept < 10));
-    for (students, concepts, known) in [(1, 1, false), (9, 11, false), (10, 10, true)] {
+    for (students, concepts, known) in [(1, 1, false), (17, 20, false), (25, 14, true)] {
         assert_eq!(estimate(&rated(students, concepts)).level_known, known);
     }
     // A hundred answers of a student and concept in one pass weigh 4.8, because they are alike.
@@ -132,20 +132,20 @@ fn ratings_give_an_order_and_enough_answers_the_level() {
             vec![Said::Practice(if there { 100 } else { 0 }, 0)]
         })
     };
-    assert!(!estimate(&practised(20, 1)).level_known);
-    assert!(estimate(&practised(21, 1)).level_known);
+    assert!(!estimate(&practised(18, 4)).level_known);
+    assert!(estimate(&practised(15, 5)).level_known);
     // Four students do not tell the level of a class, however much they practise.
     assert!(!estimate(&practised(4, 20)).level_known);
     assert!(estimate(&practised(5, 20)).level_known);
     // Answers lose their weight with age.
-    assert!(!class_estimate(&practised(21, 1), 1).level_known);
+    assert!(!class_estimate(&practised(15, 5), 1).level_known);
 }
 
 /// Everyone rates everything high. One concept is always wrong: it comes first, and is the
 /// only one that is sure and wrong.
 #[test]
 fn a_class_that_is_sure_and_wrong_is_seen() {
-    let evidence = class((12, 6, 6), |_, concept, _| {
+    let evidence = class((20, 6, 6), |_, concept, _| {
         vec![Said::Rating(3), Said::Result(concept != 4)]
     });
     let estimate = estimate(&evidence);
