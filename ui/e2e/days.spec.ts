@@ -95,8 +95,8 @@ test.describe('at the desk', () => {
       ]);
       await hook('day-other-date').fill('2026-09-19');
       await hook('day-other-close').click();
-      await expect(page.getByRole('alert')).toBeVisible();
-      await undoWeekend(page);
+      await said(page, 'There is no school on this date anyway.');
+      await page.getByRole('alert').getByRole('button').click();
     });
     await test.step('the closure of today leaves what was rated', async () => {
       await hook('day-close').click();
@@ -134,8 +134,7 @@ test.describe('at the desk', () => {
 
   for (const language of LANGUAGES) {
     test(`who has not, ${language}`, async ({ page, bridge, hook, hooks }) => {
-      const { student, own } = await handedIn(bridge);
-      const stranger = await join(bridge, own, { nickname: 'Lark' }).catch(() => '');
+      const { own } = await handedIn(bridge);
       await bridge.call('close_day', { class: own.id, date: TOMORROW, closed: true });
       await packOf(bridge, own.id);
       await bridge.setToday('2026-09-28');
@@ -144,7 +143,6 @@ test.describe('at the desk', () => {
       const words = (id: string, values = {}) => messageIn(language, id, values);
       const lines = hooks('who-line');
       await expect(lines).toHaveCount(4);
-      expect(stranger === '' || stranger !== student).toBe(true);
       await expect(hook('who-reminder')).toContainText('Amina');
       await expect(lines.filter({ hasText: words('who-no-hand-in') })).toHaveCount(2);
       await look(page, 'who has not', OF_DESK, HOW);
@@ -161,15 +159,9 @@ test.describe('at the desk', () => {
       await said(page, /join-slips-seat-2\.pdf/);
       await hook('who-days').selectOption('10');
       await expect(lines, 'ten school days are not over').toHaveCount(3);
-      await page.keyboard.press('Escape');
     });
   }
 });
-
-/** The alert about a weekend goes, and the closure is undone. */
-async function undoWeekend(page: Page): Promise<void> {
-  await page.getByRole('alert').getByRole('button').click();
-}
 
 for (const language of LANGUAGES) {
   test(`we are on day 3, in two taps, ${language}`, async ({ page, bridge, hook, hooks }) => {

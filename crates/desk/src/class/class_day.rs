@@ -37,7 +37,7 @@ pub fn class_day(
 /// move. Reports keep their dates and count as before.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] if there is no school on that date anyway,
+/// Returns [`DeskError::Invalid`] if the date is no school day anyway,
 /// [`DeskError::Calendar`] if no school day is left.
 pub fn close_day(
     desk: &DeskStore,
@@ -46,8 +46,8 @@ pub fn close_day(
     closed: bool,
 ) -> Result<(), DeskError> {
     let year = open_class(desk, class)?.facts.year;
-    if closed && !year.closures.contains(&date) && !year.is_school_day(date) {
-        return Err(DeskError::invalid(Field::Dates, Rule::Range));
+    if closed && !year.is_school_day(date) {
+        return Err(DeskError::invalid(Field::Dates, Rule::None));
     }
     let mut closures = year.closures;
     if closed {

@@ -2,7 +2,7 @@
 
 use super::views::{Lacking, LackingKind, Verdict, WhoHasNot};
 use crate::class::OpenClass;
-use crate::class::heard::{HeardDevice, heard_devices};
+use crate::class::heard::heard_devices;
 use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::{Days, NaiveDate};
 use std::collections::BTreeMap;
@@ -39,7 +39,7 @@ pub fn who_has_not(
     }
     let heard = heard_devices(desk, class)?;
     let mut lacking = quarantined(desk, class)?;
-    lacking.extend(damaged(desk, class, &heard, today)?);
+    lacking.extend(damaged(desk, class, today)?);
     let reports = class.newest_reports(desk, today)?;
     let year = &class.facts.year;
     // Today is not over, so a hand-in of today is expected tomorrow.
@@ -131,8 +131,8 @@ fn quarantined(desk: &DeskStore, class: &OpenClass) -> Result<Vec<Lacking>, Desk
 struct FileStory {
     /// Class and seat of the newest hand-in that was read under this name.
     from: Option<(String, u32)>,
-    /// Date and reason of the newest reading, if that was refused.
-    refused: Option<(NaiveDate, Refusal)>,
+    /// The newest reading, if that was refused: its place among all, its date, and why.
+    refused: Option<(usize, NaiveDate, Refusal)>,
 }
 
 /// Returns the damaged files of the last [`DAMAGED_DAYS`]. One that was once read under the same
@@ -141,33 +141,40 @@ struct FileStory {
 fn damaged(
     desk: &DeskStore,
     class: &OpenClass,
-    heard: &BTreeMap<u32, Vec<HeardDevice>>,
     today: NaiveDate,
 ) -> Result<Vec<Lacking>, DeskError> {
     let since = today
         .checked_sub_days(Days::new(DAMAGED_DAYS))
         .unwrap_or(today);
     let mut stories: BTreeMap<String, FileStory> = BTreeMap::new();
-    for read in desk.lines_of_files(since)? {
+    // The place of the newest file of each seat of the class that was newer than what was here.
+    let mut news: BTreeMap<u32, usize> = BTreeMap::new();
+    for (place, read) in desk.lines_of_files(since)?.into_iter().enumerate() {
+        let verdict = serde_json::from_str(&read.verdict).map_err(faulty)?;
+        let from = read.class.zip(read.seat);
+        if let (Verdict::New | Verdict::Updated, Some((id, seat))) = (&verdict, &from)
+            && *id == class.row.id
+        {
+            news.insert(*seat, place);
+        }
         let story = stories.entry(read.file_name).or_default();
-        match serde_json::from_str(&read.verdict).map_err(faulty)? {
-            Verdict::Refused { refusal } => story.refused = Some((read.read_on, refusal)),
+        match verdict {
+            Verdict::Refused { refusal } => story.refused = Some((place, read.read_on, refusal)),
             _ => {
                 story.refused = None;
-                story.from = read.class.zip(read.seat).or(story.from.take());
+                story.from = from.or(story.from.take());
             }
         }
     }
     let mut found = Vec::new();
     for (file_name, story) in stories {
-        let Some((read_on, refusal)) = story.refused else {
+        let Some((place, read_on, refusal)) = story.refused else {
             continue;
         };
         let seat = match &story.from {
             None if is_damage(&refusal) => None,
             Some((id, seat)) if *id == class.row.id => {
-                let newest = heard.get(seat).and_then(|devices| devices.first());
-                if newest.is_some_and(|newest| newest.last_on > read_on) {
+                if news.get(seat).is_some_and(|newer| *newer > place) {
                     continue;
                 }
                 seat_of(class, *seat)

@@ -240,7 +240,11 @@ fn a_damaged_file_is_listed_by_the_seat_of_its_name_until_a_good_one_comes() {
     // The same file, whole again; and a hand-in of the seat under another name.
     class.import("unknown.sfhandin", &good, "2026-09-04");
     assert_eq!(class.kinds("2026-09-04"), [(Some(1), "damaged")]);
-    class.hand_in(&one, "2026-09-04");
+    class.import(
+        "other.sfhandin",
+        &Class::sealed(&one, "2026-09-04"),
+        "2026-09-04",
+    );
     assert_eq!(class.kinds("2026-09-04"), []);
     // After a month it is not missed any more.
     class.import("late.sfhandin", &broken, "2026-09-07");
