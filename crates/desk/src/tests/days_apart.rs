@@ -6,7 +6,7 @@ use crate::{
     Import, Verdict, board, class_day, close_day, join_slips, make_class_pack, move_year,
     set_rotation,
 };
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 use proptest::collection::vec;
 use proptest::prelude::*;
 use std::collections::{BTreeMap, BTreeSet};
@@ -88,6 +88,8 @@ struct Class {
     devices: Vec<StudentStore>,
     /// Every pack made, the oldest first.
     packs: Vec<Vec<u8>>,
+    /// Which of them each device has.
+    holds: [usize; 3],
     /// What each device was told, by seat, date and concept.
     marks: BTreeMap<(u32, NaiveDate, String), Confidence>,
     /// Days that a student had to say.
@@ -126,6 +128,7 @@ impl Class {
             desk,
             devices,
             packs: vec![made.bytes],
+            holds: [0; 3],
             marks: BTreeMap::new(),
             says: 0,
             _folder: folder,
@@ -181,13 +184,13 @@ impl Class {
     }
 
     /// The device takes the newest pack but `behind`.
-    fn take_pack(&self, device: usize, behind: usize, on: NaiveDate) {
+    fn take_pack(&mut self, device: usize, behind: usize, on: NaiveDate) {
         let at = (self.packs.len() - 1).saturating_sub(behind);
-        let joined = self.joined(device);
-        if usize::try_from(joined.pack.version).unwrap() < at + 1 {
-            let store = &self.devices[device];
+        if self.holds[device] < at {
+            let (store, joined) = (&self.devices[device], self.joined(device));
             surefoot_student::take_class_pack(store, &joined, on, self.packs[at].as_slice())
                 .unwrap();
+            self.holds[device] = at;
         }
     }
 
@@ -198,21 +201,25 @@ impl Class {
         let Some(at) = facts.rotation.position(&facts.year, on) else {
             return;
         };
-        let joined = self.joined(device);
         let (store, number) = (&self.devices[device], at.day + 1);
-        if says && self.today(device, on).day != Some(number) {
+        let today = |joined| surefoot_student::today(store, joined, on, None).unwrap();
+        let mut joined = self.joined(device);
+        let mut shown = today(&joined);
+        if says && shown.day != Some(number) {
             if number > joined.facts.rotation.day_count() {
                 return;
             }
             say_day(store, &joined, on, on, Some(number)).unwrap();
             self.says += 1;
-            assert_eq!(self.today(device, on).day, Some(number));
+            joined = self.joined(device);
+            shown = today(&joined);
+            assert_eq!(shown.day, Some(number));
         }
-        let shown = self.today(device, on).concepts;
-        for concept in shown.iter().filter(|one| one.in_review).take(rated) {
+        let review = shown.concepts.iter().filter(|one| one.in_review);
+        for concept in review.take(rated) {
             let id = concept.concept.id.clone();
             let place = facts.concepts.keys().position(|known| *known == id);
-            let number = place.unwrap_or_default() + device + on.to_string().len();
+            let number = place.unwrap_or_default() + device + usize::try_from(on.day()).unwrap();
             let value = Confidence::try_from(u8::try_from(number % 4).unwrap()).unwrap();
             let tap = Tap {
                 date: on,
@@ -220,8 +227,7 @@ impl Class {
                 confidence: Some(value),
                 outcome: None,
             };
-            let store = &self.devices[device];
-            surefoot_student::check_in(store, &self.joined(device), on, &tap).unwrap();
+            surefoot_student::check_in(store, &joined, on, &tap).unwrap();
             let seat = u32::try_from(device).unwrap() + 1;
             self.marks.insert((seat, on, id), value);
         }
@@ -274,11 +280,7 @@ impl Class {
 
 fn weekdays() -> impl Iterator<Item = NaiveDate> {
     let days = date(FIRST).iter_days().take(40);
-    let school = |on: &NaiveDate| {
-        use chrono::Datelike;
-        on.weekday().number_from_monday() <= 5
-    };
-    days.filter(school)
+    days.filter(|on| on.weekday().number_from_monday() <= 5)
 }
 
 proptest! {
