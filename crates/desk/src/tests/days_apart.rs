@@ -202,7 +202,7 @@ impl Class {
             return;
         };
         let (store, number) = (&self.devices[device], at.day + 1);
-        let today = |joined| surefoot_student::today(store, joined, on, None).unwrap();
+        let today = |joined: &Joined| surefoot_student::today(store, joined, on, None).unwrap();
         let mut joined = self.joined(device);
         let mut shown = today(&joined);
         if says && shown.day != Some(number) {
