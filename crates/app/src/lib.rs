@@ -43,6 +43,7 @@ pub use desk::class::{
     AddSeats, CreateClass, DeviceDecision, DeviceOfSeat, FirstLessons, MoveYear, NameSeat,
     NewClosures, NewPractice, NewRotation, PacingText, RenameClass, RotationDays, TaughtFrom,
 };
+pub use desk::class_day::{DayClosed, WhoHasNotAsked};
 pub use desk::class_key::ClassKeyAsked;
 pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
@@ -72,7 +73,7 @@ pub use read_files::hand_in_files::import_files;
 pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
 pub use student::carry::{CarryAsked, CarryDone};
-pub use student::check_in::{CheckInTap, StudentDay};
+pub use student::check_in::{CheckInTap, DaySaid, StudentDay};
 pub use student::join::{Join, PackOffer, PackTaken, SeatCodeTyped};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
@@ -87,8 +88,9 @@ use chrono::NaiveDate;
 use reports::list::ReportInfo;
 use surefoot_catalogue::catalogue_file::CatalogueReading;
 use surefoot_desk::{
-    AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileReport,
-    JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
+    AssignmentReport, Board, ClassDay, ClassSetup, ClassSummary, ConceptReports, CopyClass,
+    FileReport, JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
+    WhoHasNot,
 };
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
@@ -131,6 +133,7 @@ calls::calls! {
         join(Join) -> Profile;
         today(StudentDay) -> Today;
         check_in(CheckInTap) -> Vec<NaiveDate>;
+        say_day(DaySaid) -> Today;
         practice(PracticeAsked) -> PracticeStep;
         say_confidence(ConfidenceSaid) -> OpenExercise;
         hint(ExerciseId) -> OpenExercise;
@@ -226,5 +229,8 @@ calls::calls! {
         try_own_exercise(OwnExerciseTry) -> OwnTried;
         pick_concepts(ClassId) -> Option<CatalogueReading>;
         import_concepts(ConceptsPicked) -> OwnDesk;
+        class_day(ClassId) -> ClassDay;
+        close_day(DayClosed) -> ClassDay;
+        who_has_not(WhoHasNotAsked) -> WhoHasNot;
     }
 }

@@ -99,6 +99,19 @@ fn board_groups_and_talk_say_the_same_in_words_and_as_json() {
     );
     let chosen = concepts.iter().filter(|c| c["chosen"] == true).count();
     assert!((1..=2).contains(&chosen), "{chosen} chosen");
+    let missing = json("who-has-not");
+    assert_eq!(missing["today"], TODAY);
+    let output = run("who-has-not", &[]);
+    let lines = missing["lacking"].as_array().unwrap();
+    assert_eq!(output.lines().count(), lines.len().max(1));
+    for line in lines {
+        let name = line["name"].as_str().unwrap_or("-");
+        assert!(output.contains(name), "{name} in:\n{output}");
+    }
+    let late = run("who-has-not", &["--school-days", "1", "--json"]);
+    let late: Value = serde_json::from_str(&late).unwrap();
+    assert!(late["lacking"].as_array().unwrap().len() >= lines.len());
+
     let output = run("talk", &[]);
     let marked = output
         .lines()
@@ -120,7 +133,7 @@ fn a_class_that_is_not_there_and_minutes_beyond_reason_are_refused() {
     let folder = tempfile::tempdir().unwrap();
     let (desk, _) = sample(folder.path());
     let desk = desk.to_str().unwrap();
-    for command in ["board", "groups", "talk"] {
+    for command in ["board", "groups", "talk", "who-has-not"] {
         let refused = surefoot(&[command, "--desk", desk, "--class", "Room 99"]);
         let said = String::from_utf8(refused.stderr).unwrap();
         assert!(!refused.status.success() && refused.stdout.is_empty());

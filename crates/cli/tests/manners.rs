@@ -51,7 +51,7 @@ fn what_is_not_there_is_named() {
 
     let folder = tempfile::tempdir().unwrap();
     let desk = folder.path().join("none.sqlite");
-    for command in ["board", "groups", "talk"] {
+    for command in ["board", "groups", "talk", "who-has-not"] {
         let output = surefoot(&[command, "--desk", desk.to_str().unwrap()]).output();
         fails_saying(&output.unwrap(), "there is no desk here");
     }

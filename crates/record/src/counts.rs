@@ -32,6 +32,15 @@ impl CountedDates {
         }
     }
 
+    /// The same dates, and those up to `until` after the school year. `today` stays the limit.
+    #[must_use]
+    pub fn and_until(self, until: NaiveDate, today: NaiveDate) -> Self {
+        Self {
+            last: self.last.max(until.min(today)),
+            ..self
+        }
+    }
+
     /// The dates whose practice counts for an evening: all up to `today`. Practice goes on
     /// outside the school year, and what was practised ends an evening there too.
     #[must_use]

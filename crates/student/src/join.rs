@@ -1,5 +1,6 @@
 //! Joining a class, and taking its newer class packs.
 
+use super::class_days::unsettled;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -17,7 +18,7 @@ use surefoot_record::Appearance;
 use surefoot_record::Class;
 use surefoot_record::{DeviceId, Field, Rule, SeatToken};
 use surefoot_store::StudentStore;
-use surefoot_store::student::Student;
+use surefoot_store::student::{SaidDay, Student};
 
 /// The most characters of a nickname.
 pub const LONGEST_NICKNAME_CHARACTERS: usize = 24;
@@ -172,6 +173,7 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
         .evenings
         .clamp(bounds.evenings_least, bounds.evenings_most);
     let facts = facts_of(&pack)?;
+    let said = unsettled(store, &pack)?;
     let mut assignments: Vec<Assigned> = pack.assignments.iter().map(assigned).collect();
     assignments.extend(personal(&pack, &student).iter().map(assigned));
     Ok(Joined {
@@ -179,6 +181,7 @@ pub fn joined(store: &StudentStore) -> Result<Joined, StudentError> {
         facts,
         assignments,
         pack,
+        said,
     })
 }
 
@@ -194,6 +197,7 @@ pub struct JoinedCache {
 struct Mark {
     student: Option<Student>,
     pack: (Option<(u32, usize)>, u32),
+    said: Vec<SaidDay>,
 }
 
 impl JoinedCache {
@@ -207,6 +211,7 @@ impl JoinedCache {
         let mark = Mark {
             student: store.student()?,
             pack: store.class_pack_mark()?,
+            said: store.said_days()?,
         };
         let kept = match self.kept.take() {
             Some((of, kept)) if of == mark => kept,

@@ -10,6 +10,7 @@
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
 mod carry;
+mod class_days;
 pub mod draft;
 mod error;
 mod evening;
@@ -34,6 +35,7 @@ pub mod views;
 mod worked_first;
 
 pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_carry};
+pub use class_days::say_day;
 pub use draft::keep_draft;
 pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
@@ -59,7 +61,7 @@ use surefoot_exchange::ClassPack;
 use surefoot_practice::Assigned;
 use surefoot_practice::workload::EveningLength;
 use surefoot_record::{Class, ConceptName, CountedDates};
-use surefoot_store::student::Student;
+use surefoot_store::student::{SaidDay, Student};
 
 /// A student who has joined, with the class as the newest class pack describes it.
 pub struct Joined {
@@ -71,6 +73,8 @@ pub struct Joined {
     pub assignments: Vec<Assigned>,
     /// The newest class pack.
     pub pack: ClassPack,
+    /// The days of the rotation that the student said and no pack has settled, by date.
+    pub said: Vec<SaidDay>,
 }
 
 impl Joined {
@@ -83,10 +87,15 @@ impl Joined {
             .locale(self.student.language)
     }
 
-    /// Returns the dates that count on the date `today`.
+    /// Returns the dates that count on the date `today`: those of the school year, and up to
+    /// the last day that the student said, because a newer pack may have a longer year.
     #[must_use]
     pub fn counted_dates(&self, today: NaiveDate) -> CountedDates {
-        CountedDates::of(&self.facts.year, today)
+        let dates = CountedDates::of(&self.facts.year, today);
+        match self.said.last() {
+            Some(said) => dates.and_until(said.date, today),
+            None => dates,
+        }
     }
 
     /// Returns how long the student wants an evening to be.

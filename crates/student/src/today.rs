@@ -37,29 +37,35 @@ pub fn today(
 ) -> Result<Today, StudentError> {
     let facts = &joined.facts;
     let date = date.unwrap_or(today);
-    let at = facts.rotation.position(&facts.year, date);
+    let at = joined.position(date);
     let check_ins = store.check_ins_in(date..=date)?;
     let rated = by_date(&check_ins, joined, today);
-    let concepts = facts
-        .rotation
-        .concepts_on(&facts.year, date)
-        .iter()
-        .map(|concept| {
-            let event = rated.get(&(date, concept.as_str()));
-            TodayConcept {
-                concept: joined.name(concept),
-                phase: facts.phase(concept, date),
-                confidence: event.and_then(|e| e.confidence),
-                outcome: event.and_then(|e| e.outcome),
-            }
-        })
-        .collect();
+    let review = joined.review_on(date);
+    let shown = |concept: &str, in_review: bool| {
+        let event = rated.get(&(date, concept));
+        TodayConcept {
+            concept: joined.name(concept),
+            phase: facts.phase(concept, date),
+            confidence: event.and_then(|e| e.confidence),
+            outcome: event.and_then(|e| e.outcome),
+            in_review,
+        }
+    };
+    let mut concepts: Vec<TodayConcept> =
+        review.iter().map(|concept| shown(concept, true)).collect();
+    // Marks of a day that another pack, or the student, has changed since.
+    let others = (rated.keys()).map(|(_, concept)| *concept).filter(|id| {
+        facts.concepts.contains_key(*id) && !review.iter().any(|concept| concept == id)
+    });
+    let others = others.map(|concept| shown(concept, false));
+    concepts.extend(others.filter(|of| of.confidence.is_some() || of.outcome.is_some()));
     Ok(Today {
         date,
         today,
         pass: at.map(|at| at.pass + 1),
         day: at.map(|at| at.day + 1),
         rotation_days: facts.rotation.day_count(),
+        said_on: joined.said_for(date).map(|said| said.date),
         concepts,
         next_school_day: if at.is_none() {
             facts.year.next_school_day(date)
@@ -78,13 +84,15 @@ pub fn catch_up(
     joined: &Joined,
     today: NaiveDate,
 ) -> Result<Vec<NaiveDate>, StudentError> {
-    let facts = &joined.facts;
-    let mut recent: Vec<NaiveDate> = facts
-        .year
-        .school_days()
-        .take_while(|date| *date < today)
+    let year = &joined.facts.year;
+    let yesterday = today.pred_opt().unwrap_or(today);
+    let last = joined.counted_dates(yesterday).last();
+    let mut recent: Vec<NaiveDate> = std::iter::successors(Some(last), NaiveDate::pred_opt)
+        .take_while(|date| *date >= year.first_day)
+        .filter(|date| joined.position(*date).is_some())
+        .take(CATCH_UP_SCHOOL_DAYS)
         .collect();
-    recent.drain(..recent.len().saturating_sub(CATCH_UP_SCHOOL_DAYS));
+    recent.reverse();
     let Some(first_rated) = first_rated(store, joined, today)? else {
         return Ok(Vec::new());
     };
@@ -95,8 +103,7 @@ pub fn catch_up(
     let check_ins = store.check_ins_in(*first..=*last)?;
     let rated = by_date(&check_ins, joined, today);
     let has_unrated = |date: &NaiveDate| {
-        let concepts = facts.rotation.concepts_on(&facts.year, *date);
-        (concepts.iter()).any(|concept| {
+        (joined.review_on(*date).iter()).any(|concept| {
             let counted = rated.get(&(*date, concept.as_str()));
             counted.is_none_or(|counted| counted.confidence.is_none())
         })
@@ -150,28 +157,28 @@ pub struct Tap {
 ///
 /// # Errors
 /// [`StudentError::NotADayToRate`] if the date is in the future or no school day,
-/// [`StudentError::NoSuchConcept`] if the concept is not in the review of that date.
+/// [`StudentError::NoSuchConcept`] if the concept is not in the review of that date and was not
+/// marked on it before.
 pub fn check_in(
     store: &StudentStore,
     joined: &Joined,
     today: NaiveDate,
     tap: &Tap,
 ) -> Result<(), StudentError> {
-    let facts = &joined.facts;
     let date = tap.date;
-    if date > today || !facts.year.is_school_day(date) {
+    if date > today {
         return Err(StudentError::NotADayToRate);
     }
-    if !facts
-        .rotation
-        .concepts_on(&facts.year, date)
-        .contains(&tap.concept)
-    {
-        return Err(StudentError::NoSuchConcept);
-    }
     let concept = ConceptId::new(tap.concept.as_str()).map_err(|_| StudentError::NoSuchConcept)?;
+    let in_review = joined.review_on(date).contains(&tap.concept);
     store.transaction(|| {
         let before = store.check_ins_of(date, &concept)?;
+        if !in_review && before.is_empty() {
+            return Err(match joined.position(date) {
+                None => StudentError::NotADayToRate,
+                Some(_) => StudentError::NoSuchConcept,
+            });
+        }
         let counted = what_counts(&before, joined.counted_dates(today));
         let shown = counted.first();
         let mut entry = before

@@ -44,7 +44,9 @@ pub struct Today {
     pub day: Option<usize>,
     /// Days in the rotation.
     pub rotation_days: usize,
-    /// The concepts in the order of the review; empty if `date` is no school day.
+    /// The date for which the student said the day, if that decides the day shown.
+    pub said_on: Option<NaiveDate>,
+    /// The concepts in the order of the review, then others that were marked on this date.
     pub concepts: Vec<TodayConcept>,
     /// The next school day, if `date` is none.
     pub next_school_day: Option<NaiveDate>,
@@ -63,6 +65,8 @@ pub struct TodayConcept {
     pub confidence: Option<Confidence>,
     /// The outcome, if it was marked.
     pub outcome: Option<Outcome>,
+    /// Whether it is in the review of this date; otherwise it was marked before the days moved.
+    pub in_review: bool,
 }
 
 /// A student's year.

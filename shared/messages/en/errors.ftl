@@ -70,6 +70,7 @@ error-invalid-nickname-too-long = This nickname is too long. Use 24 letters or f
 error-invalid-names-empty = Add at least one seat.
 error-invalid-names-too-long = One of the names is too long.
 error-invalid-names-too-many = These are more seats than a class can have.
+error-invalid-dates-none = There is no school on this date anyway.
 error-invalid-dates-order = The first day must come before the last day.
 error-invalid-concepts-too-many = These are too many concepts. Take some out.
 error-invalid-concepts-too-few = Choose at least one concept.

@@ -90,6 +90,7 @@ guide-new-class-2 = No names? Say how many seats there are. Last year's rotation
 guide-my-today-title = Today
 guide-my-today-1 = Tap a stone for how sure you are. Then tap how it went.
 guide-my-today-2 = It is saved at once. You can change it.
+guide-my-today-3 = Is it the wrong day? Tap the day at the top and choose the right one.
 
 guide-my-practice-title = Practice
 guide-my-practice-1 = Say how sure you are. Then solve it.

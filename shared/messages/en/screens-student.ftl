@@ -9,6 +9,15 @@ student-settings-of = { $name }: settings
 
 today-title = Today
 today-day = Day { $day } of { $days }
+today-day-said = Day { $day } of { $days }, as you said
+today-day-short = Day { $day }
+today-say-day = Not day { $day }?
+today-say-school = We have school
+today-which-day = Which day is your class on?
+today-which-day-words = Look at the front of the class or ask your teacher. Your marks stay safe.
+today-day-pack = Use the day of the class pack
+today-others = Also marked on this day
+today-others-note = These marks are saved, too.
 today-rate = How well do you know { $title }?
 today-outcome = How did { $title } go?
 today-preview = Preview

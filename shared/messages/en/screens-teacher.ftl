@@ -34,8 +34,6 @@ board-reporting-none = { $seats ->
     [one] Nothing has come yet from the one seat.
    *[other] Nothing has come yet from the { $seats } seats.
 }
-board-today = Today is day { $day } of the rotation, pass { $pass } of { $passes }.
-board-no-school = No school today.
 board-empty-title = The board will show your class here
 board-empty-words = Students rate each concept after the review and hand in a small file. Import the files, and every concept gets a line: who has it, how sure that is, and whether it rises or falls.
 board-empty-do = Import hand-ins

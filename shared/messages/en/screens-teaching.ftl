@@ -322,3 +322,63 @@ concept-trend-test = { $slope ->
 } a pass (95% range { $low } to { $high }), over { $passes } passes; p = { $p }. Each student is compared with themselves. { $concepts } concepts were tested. About one in ten of those called rising or falling is called so by chance.
 concept-trend-few = { $passes } passes with three raters or more so far; it needs six.
 enter-keys-row = Shift with a key fills in the rest of the student's line.
+
+## The day of the class
+day-title = Day of the class
+day-number = Day { $day }
+day-of = of { $days }, pass { $pass } of { $passes }
+day-none = No school
+day-next = Next: { $date }, day { $day }
+day-over = There is no school day ahead.
+day-close = No school today
+day-open = School today after all
+day-closed = { $date }: no school. The rotation waits a day. What was reported stays.
+day-opened = { $date }: school again. The rotation is back where it was.
+day-other = Another day
+day-other-date = Date
+day-half = On a half day that leaves out the review, press it too. The rotation then waits.
+day-unaware = { $count ->
+    [one] One student’s device does not know these days yet: { $names }.
+   *[other] { $count } students’ devices do not know these days yet: { $names }.
+}
+day-unheard = { $count ->
+    [one] One seat has not handed in, so it is not counted here.
+   *[other] { $count } seats have not handed in, so they are not counted here.
+}
+day-unaware-do = They need the new class pack. Until then a student can say the day on Today.
+day-more = { $count } more
+
+## Who has not
+who-title = Who has not
+who-days = List seats without a hand-in for
+who-days-option = { $days ->
+    [one] one school day
+   *[other] { $days } school days
+}
+who-copy-all = Copy the list
+who-copy = Copy the reminder
+who-copied = Copied.
+who-not-copied = The system did not let the program copy. Mark the words and copy them.
+who-no-pack = Nobody is waited for yet. Save a class pack and give it out first.
+who-none = Nothing is missing.
+who-read-out = To read out:
+who-please = Please hand in today: { $names }.
+who-please-file = Whose file is this? { $file }. Please hand in again.
+who-nobody = Not known who
+who-quarantined = Another device waits for your decision: { $signs }. It came on { $date } and brought { $handins ->
+    [one] one hand-in.
+   *[other] { $handins } hand-ins.
+}
+who-damaged-known = The file { $file } could not be read on { $date }. An earlier file of this name came from this seat. Ask for a new hand-in.
+who-damaged = The file { $file } could not be read on { $date }. Ask the class who is missing, and for a new hand-in.
+who-no-hand-in = Has never handed in. Print the slip, so that the student can join.
+who-late = Handed in last on { $date }, { $days ->
+    [one] one school day ago.
+   *[other] { $days } school days ago.
+} Ask for a new hand-in.
+who-old-pack = Has class pack { $version }, by the hand-in of { $date }. The newest is { $newest }. Give it out again.
+who-old-pack-days = Has class pack { $version }, by the hand-in of { $date }. Its days are not those of the class. The newest is { $newest }. Give it out again.
+who-show-device = Show the device
+who-slip = Print the slip
+who-all = Show all { $count }
+who-fewer = Show fewer

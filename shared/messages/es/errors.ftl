@@ -70,6 +70,7 @@ error-invalid-nickname-too-long = Este apodo es demasiado largo. Usa 24 letras o
 error-invalid-names-empty = Agrega al menos un asiento.
 error-invalid-names-too-long = Uno de los nombres es demasiado largo.
 error-invalid-names-too-many = Son más asientos de los que puede tener una clase.
+error-invalid-dates-none = En esa fecha no hay clase de todos modos.
 error-invalid-dates-order = El primer día debe ir antes del último.
 error-invalid-concepts-too-many = Son demasiados conceptos. Quita algunos.
 error-invalid-concepts-too-few = Elige al menos un concepto.

@@ -90,6 +90,7 @@ guide-new-class-2 = ¿Sin nombres? Di cuántos asientos hay. La rotación del a�
 guide-my-today-title = Hoy
 guide-my-today-1 = Toca una piedra según tu seguridad. Luego toca cómo te fue.
 guide-my-today-2 = Se guarda enseguida. Lo puedes cambiar.
+guide-my-today-3 = ¿No es ese el día? Toca el día de arriba y elige el correcto.
 
 guide-my-practice-title = Práctica
 guide-my-practice-1 = Di cuánta seguridad tienes. Luego resuelve.

@@ -9,6 +9,15 @@ student-settings-of = { $name }: ajustes
 
 today-title = Hoy
 today-day = Día { $day } de { $days }
+today-day-said = Día { $day } de { $days }, como dijiste
+today-day-short = Día { $day }
+today-say-day = ¿No es el día { $day }?
+today-say-school = Sí hay clase
+today-which-day = ¿En qué día va tu clase?
+today-which-day-words = Mira al frente de la clase o pregunta a tu maestro. Tus marcas no se pierden.
+today-day-pack = Usar el día del paquete de clase
+today-others = También marcado este día
+today-others-note = Estas marcas también están guardadas.
 today-rate = ¿Qué tan bien sabes { $title }?
 today-outcome = ¿Cómo te fue con { $title }?
 today-preview = Adelanto

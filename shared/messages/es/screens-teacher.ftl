@@ -34,8 +34,6 @@ board-reporting-none = { $seats ->
     [one] Aún no ha llegado nada del único asiento.
    *[other] Aún no ha llegado nada de los { $seats } asientos.
 }
-board-today = Hoy es el día { $day } de la rotación, vuelta { $pass } de { $passes }.
-board-no-school = Hoy no hay clase.
 board-empty-title = Aquí verás a tu clase
 board-empty-words = Los estudiantes valoran cada concepto después del repaso y entregan un archivo pequeño. Importa los archivos y cada concepto tendrá su línea: quién lo domina, con qué seguridad se sabe y si sube o baja.
 board-empty-do = Importar entregas

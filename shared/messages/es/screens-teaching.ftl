@@ -323,3 +323,63 @@ concept-trend-test = { $slope ->
 } por vuelta (margen del 95%: de { $low } a { $high }), en { $passes } vueltas; p = { $p }. Cada estudiante se compara consigo mismo. Se probaron { $concepts } conceptos. Cerca de uno de cada diez de los que se dicen en subida o bajada se dice así por azar.
 concept-trend-few = { $passes } vueltas con al menos tres valoraciones hasta ahora; hacen falta seis.
 enter-keys-row = Mayúsculas con una tecla llena el resto de la línea del estudiante.
+
+## The day of the class
+day-title = El día de la clase
+day-number = Día { $day }
+day-of = de { $days }, vuelta { $pass } de { $passes }
+day-none = No hay clase
+day-next = Sigue: { $date }, día { $day }
+day-over = Ya no quedan días de clase.
+day-close = Hoy no hay clase
+day-open = Hoy sí hay clase
+day-closed = { $date }: no hay clase. La rotación espera un día. Lo que ya llegó se queda.
+day-opened = { $date }: otra vez hay clase. La rotación está como antes.
+day-other = Otro día
+day-other-date = Fecha
+day-half = Si un medio día deja fuera el repaso, tócalo también. Así la rotación espera.
+day-unaware = { $count ->
+    [one] El dispositivo de un estudiante aún no conoce estos días: { $names }.
+   *[other] Los dispositivos de { $count } estudiantes aún no conocen estos días: { $names }.
+}
+day-unheard = { $count ->
+    [one] Un asiento no ha entregado nada, así que aquí no cuenta.
+   *[other] { $count } asientos no han entregado nada, así que aquí no cuentan.
+}
+day-unaware-do = Necesitan el nuevo paquete de clase. Hasta entonces, cada estudiante puede decir el día en Hoy.
+day-more = { $count } más
+
+## Who has not
+who-title = A quién le falta
+who-days = Incluir los asientos sin entrega desde hace
+who-days-option = { $days ->
+    [one] un día de clase
+   *[other] { $days } días de clase
+}
+who-copy-all = Copiar la lista
+who-copy = Copiar el aviso
+who-copied = Copiado.
+who-not-copied = El sistema no dejó copiar. Marca las palabras y cópialas.
+who-no-pack = Todavía no se espera a nadie. Primero guarda y reparte un paquete de clase.
+who-none = No falta nada.
+who-read-out = Para leer en voz alta:
+who-please = Por favor, entreguen hoy: { $names }.
+who-please-file = ¿De quién es este archivo? { $file }. Por favor, entrégalo otra vez.
+who-nobody = No se sabe quién
+who-quarantined = Otro dispositivo espera tu decisión: { $signs }. Llegó el { $date } y trajo { $handins ->
+    [one] una entrega.
+   *[other] { $handins } entregas.
+}
+who-damaged-known = El archivo { $file } no se pudo leer el { $date }. Antes llegó de este asiento un archivo con ese nombre. Pide una nueva entrega.
+who-damaged = El archivo { $file } no se pudo leer el { $date }. Pregunta a la clase de quién es y pide una nueva entrega.
+who-no-hand-in = Nunca ha entregado. Imprime el papel para que el estudiante pueda entrar.
+who-late = Entregó por última vez el { $date }, hace { $days ->
+    [one] un día de clase.
+   *[other] { $days } días de clase.
+} Pide una nueva entrega.
+who-old-pack = Tiene el paquete de clase { $version }, según la entrega del { $date }. El más nuevo es el { $newest }. Repártelo otra vez.
+who-old-pack-days = Tiene el paquete de clase { $version }, según la entrega del { $date }. Sus días no son los de la clase. El más nuevo es el { $newest }. Repártelo otra vez.
+who-show-device = Mostrar el dispositivo
+who-slip = Imprimir el papel
+who-all = Mostrar los { $count }
+who-fewer = Mostrar menos

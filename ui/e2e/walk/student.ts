@@ -67,6 +67,10 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
   // --- today
   await expect(hooks('rate-').first()).toBeVisible();
   await at('today');
+  await hook('say-day').click();
+  await expect(hook('say-day-1')).toBeVisible();
+  await at('today-which-day');
+  await leaveDialog(page);
   await hook('guide-open').click();
   await expect(hook('guide')).toBeVisible();
   await at('today-guide');

@@ -28,6 +28,13 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await tab('board');
   await expect(hooks('board-row-').first()).toBeVisible();
   await at('board');
+  await hook('day-close').click();
+  await expect(hook('day-open')).toBeVisible();
+  await hook('day-other').click();
+  await at('board-no-school');
+  await hook('day-other').click();
+  await hook('day-open').click();
+  await expect(hook('day-close')).toBeVisible();
   await hook('guide-open').click();
   await expect(hook('guide')).toBeVisible();
   await at('board-guide');

@@ -50,6 +50,11 @@ export class CheckIn {
     for (const concept of this.#open) this.#send(concept);
   }
 
+  /** Resolves when all taps so far were sent. */
+  async sent(): Promise<void> {
+    await this.#inOrder(() => Promise.resolve());
+  }
+
   #change(concept: string, change: { confidence: Confidence } | { outcome: Outcome | null }): void {
     this.rows = this.rows.map((row) => (row.concept.id === concept ? { ...row, ...change } : row));
     this.#open.add(concept);

@@ -21,11 +21,13 @@ const today = (): Today => ({
   pass: 1,
   day: 3,
   rotation_days: 10,
+  said_on: null,
   concepts: ['a', 'b'].map((id) => ({
     concept: { id, strand: 'data', title: id, i_can: id, has_exercises: true },
     phase: 'practice',
     confidence: null,
     outcome: null,
+    in_review: true,
   })),
   next_school_day: null,
   catch_up: [],

@@ -5,6 +5,7 @@
 pub mod assignments;
 pub mod board;
 pub mod class;
+pub mod class_day;
 pub mod class_key;
 pub mod entry;
 pub mod groups;

@@ -27,12 +27,37 @@ pub struct CheckInTap {
     pub tap: Tap,
 }
 
+/// The day of the rotation that a student said.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DaySaid {
+    /// The profile's id.
+    pub student: String,
+    /// The date on which the class was on that day.
+    pub date: NaiveDate,
+    /// The day of the rotation, from 1; `None` for the days of the class pack.
+    pub day: Option<usize>,
+}
+
 impl StudentDoor {
     /// The review of a day.
     pub fn today(&self, day: StudentDay) -> Result<Today, CallError> {
         let today = self.context.today();
         self.as_student(&day.student, |store, joined| {
             Ok(surefoot_student::today(store, joined, today, day.date)?)
+        })
+    }
+
+    /// Writes which day of the rotation the class was on, and returns the review of that date.
+    pub fn say_day(&self, said: DaySaid) -> Result<Today, CallError> {
+        let today = self.context.today();
+        self.as_student(&said.student, |store, joined| {
+            Ok(surefoot_student::say_day(
+                store, joined, today, said.date, said.day,
+            )?)
+        })?;
+        self.today(StudentDay {
+            student: said.student,
+            date: Some(said.date),
         })
     }
 

@@ -17,3 +17,4 @@ pub mod sheet;
 pub mod simulate;
 mod table;
 pub mod talk;
+pub mod who_has_not;

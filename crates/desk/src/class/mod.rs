@@ -1,8 +1,10 @@
 //! The class: its set-up, seats, roster, rotation, calendar and first lessons.
 
 mod changes;
+mod class_day;
 pub(crate) mod concepts;
 mod copy;
+pub(crate) mod heard;
 pub(crate) mod marks;
 mod open;
 mod pacing;
@@ -23,6 +25,7 @@ mod year_end;
 pub use changes::{
     balanced_rotation, delete_class, move_year, rename_class, restore, unscheduled_concepts,
 };
+pub use class_day::{class_day, close_day};
 pub use copy::copy_class;
 pub use open::{OpenClass, open_class};
 pub use pacing::{choose_concepts, spread_first_lessons};

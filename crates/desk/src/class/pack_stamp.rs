@@ -36,11 +36,22 @@ pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskE
     digest.update(content);
     let own = stamp_part(facts)?;
     digest.update(own);
-    Ok(digest
+    Ok(hex(digest))
+}
+
+/// A digest of year and rotation: what decides which day a device shows.
+pub(crate) fn days_stamp(facts: &Class) -> Result<String, DeskError> {
+    let mut digest = Sha256::new();
+    digest.update(serde_json::to_vec(&(&facts.year, facts.rotation.days())).map_err(faulty)?);
+    Ok(hex(digest))
+}
+
+fn hex(digest: Sha256) -> String {
+    digest
         .finalize()
         .iter()
         .map(|byte| format!("{byte:02x}"))
-        .collect())
+        .collect()
 }
 
 pub(crate) fn accepted_devices(

@@ -254,3 +254,56 @@ pub struct PlacedConcept {
     /// Its phase today.
     pub phase: Phase,
 }
+
+/// Where a class is in its rotation today.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ClassDay {
+    /// Today's date.
+    pub today: NaiveDate,
+    /// Day of the rotation, from 1; none on a day without school.
+    pub day: Option<usize>,
+    /// Days in the rotation.
+    pub rotation_days: usize,
+    /// The pass, from 1.
+    pub pass: usize,
+    /// Passes in the year.
+    pub pass_count: usize,
+    /// Whether today is a closure.
+    pub closed: bool,
+    /// The next school day after today.
+    pub next: Option<DayAhead>,
+    /// First day of the year.
+    pub first_day: NaiveDate,
+    /// Last day of the year.
+    pub last_day: NaiveDate,
+    /// Whose devices know these days.
+    pub known: DaysKnown,
+}
+
+/// A school day ahead.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DayAhead {
+    /// Its date.
+    pub date: NaiveDate,
+    /// Its day of the rotation, from 1.
+    pub day: usize,
+}
+
+/// Whose devices know the year and the rotation as they are at the desk, by the newest hand-in of
+/// each seat. Empty before the first class pack.
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct DaysKnown {
+    /// Seats whose device had a class pack with other days.
+    pub unaware: Vec<NamedSeat>,
+    /// How many seats have not handed in, so that nobody knows which pack they have.
+    pub unheard: usize,
+}
+
+/// A seat with its name.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct NamedSeat {
+    /// Its number.
+    pub seat: u32,
+    /// The name, if it has one.
+    pub name: Option<String>,
+}

@@ -369,6 +369,7 @@ impl<'a> Import<'a> {
                 revision: content.revision,
                 made_on: content.made_on,
                 entries: content.check_ins.len() + content.practice.len(),
+                pack_version: content.pack_version,
                 content_hash,
                 content: packed.to_vec(),
             },

@@ -1,7 +1,7 @@
 //! The class pack.
 
 use crate::class::OpenClass;
-use crate::class::pack_stamp::{accepted_devices, stamp};
+use crate::class::pack_stamp::{accepted_devices, days_stamp, stamp};
 use crate::error::{DeskError, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -119,7 +119,12 @@ pub fn make_class_pack(
         teacher_key: key.public(),
     };
     let bytes = sign_pack(&pack, &key)?;
-    desk.put_pack(&class.row.id, version, &stamp(desk, class)?)?;
+    desk.put_pack(
+        &class.row.id,
+        version,
+        &stamp(desk, class)?,
+        &days_stamp(facts)?,
+    )?;
     Ok(ClassPackFile {
         file_name: format!("{}-{version}.sfclass", file_stem(&facts.title)),
         bytes,

@@ -117,3 +117,71 @@ pub const IMPORTS_A_PAGE: usize = 10;
 
 /// Files of an import that are reported at once.
 pub const LINES_A_PAGE: usize = 50;
+
+/// What is missing in a class.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct WhoHasNot {
+    /// Today's date.
+    pub today: NaiveDate,
+    /// School days without a hand-in until a seat is listed.
+    pub school_days: usize,
+    /// Version of the last class pack; 0 if none was made.
+    pub pack_version: u32,
+    /// A line for each thing that is missing: what waits for the teacher first.
+    pub lacking: Vec<Lacking>,
+}
+
+/// Something that is missing.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct Lacking {
+    /// The seat; none if it is not known.
+    pub seat: Option<u32>,
+    /// The seat's name.
+    pub name: Option<String>,
+    /// What is missing.
+    pub what: LackingKind,
+}
+
+/// What is missing of a seat.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+pub enum LackingKind {
+    /// A decision about a quarantined device.
+    Quarantined {
+        /// Its fingerprint.
+        fingerprint: String,
+        /// The date of the import that brought its first hand-in.
+        first_seen_on: NaiveDate,
+        /// Hand-ins that wait.
+        hand_ins: usize,
+    },
+    /// A good hand-in in place of a damaged file.
+    Damaged {
+        /// The file's name.
+        file_name: String,
+        /// The date of the import that refused it.
+        read_on: NaiveDate,
+        /// Why it was refused.
+        refusal: Refusal,
+    },
+    /// The first hand-in.
+    NoHandIn,
+    /// A new hand-in.
+    Late {
+        /// The date of the newest one.
+        last_on: NaiveDate,
+        /// School days since, without today.
+        school_days: usize,
+    },
+    /// The newest class pack, on a device that handed in with an older one.
+    OldPack {
+        /// The version that it had.
+        version: u32,
+        /// The newest version.
+        newest: u32,
+        /// The date of that hand-in.
+        handed_in_on: NaiveDate,
+        /// Whether year or rotation differ, so that it may show another day.
+        other_days: bool,
+    },
+}

@@ -4,6 +4,7 @@ mod assignments;
 mod board;
 mod changes;
 mod compare;
+mod days_apart;
 mod derive;
 mod entry;
 mod fits;
@@ -17,6 +18,7 @@ mod roster_lists;
 mod share;
 mod talk;
 mod what_counts;
+mod who_has_not;
 
 use crate::NewClass;
 use crate::{ClassSecrets, OpenClass, create_class, open_class};
@@ -200,6 +202,7 @@ impl Desk {
             revision: 1,
             made_on: date("2026-11-02"),
             entries: 0,
+            pack_version: 1,
             content_hash: "00".into(),
             content: Vec::new(),
         };

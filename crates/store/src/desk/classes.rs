@@ -169,13 +169,31 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Notes version and stamp of a class pack that was made.
-    pub fn put_pack(&self, class: &str, version: u32, stamp: &str) -> Result<(), StoreError> {
+    /// Notes version and stamps of a class pack that was made.
+    pub fn put_pack(
+        &self,
+        class: &str,
+        version: u32,
+        stamp: &str,
+        days_stamp: &str,
+    ) -> Result<(), StoreError> {
         self.connection.execute(
-            "UPDATE class SET pack_version = ?2, pack_stamp = ?3 WHERE id = ?1",
-            params![class, version, stamp],
+            "UPDATE class SET pack_version = ?2, pack_stamp = ?3, days_stamp = ?4,
+               days_version = CASE WHEN days_stamp = ?4 THEN days_version ELSE ?2 END
+             WHERE id = ?1",
+            params![class, version, stamp, days_stamp],
         )?;
         Ok(())
+    }
+
+    /// Returns the stamp of year and rotation in the last class pack, and the version of the
+    /// first pack that had them.
+    pub fn days_in_pack(&self, class: &str) -> Result<(String, u32), StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT days_stamp, days_version FROM class WHERE id = ?1",
+            [class],
+            |row| Ok((row.get(0)?, row.get(1)?)),
+        )?)
     }
 
     /// Returns the rotation: concept ids day by day.

@@ -54,11 +54,37 @@ pub struct HandInKept {
     pub made_on: NaiveDate,
     /// How many check-ins and practice results it has.
     pub entries: usize,
+    /// The version of the class pack that its device had.
+    pub pack_version: u32,
     /// Tells this payload from others of the device. Must not be computable from the rest of the
     /// row, because it is not sealed.
     pub content_hash: String,
     /// The payload, deflated JSON.
     pub content: Vec<u8>,
+}
+
+/// The newest hand-in of a device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct NewestHandIn {
+    /// Its school date, or the date of its import if that is earlier.
+    pub made_on: NaiveDate,
+    /// The version of the class pack that its device had.
+    pub pack_version: u32,
+}
+
+/// What an import did with a file.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct LineOfFile {
+    /// The file's name.
+    pub file_name: String,
+    /// The verdict, JSON.
+    pub verdict: String,
+    /// The class it belongs to.
+    pub class: Option<String>,
+    /// The seat it belongs to.
+    pub seat: Option<u32>,
+    /// The date of the import.
+    pub read_on: NaiveDate,
 }
 
 /// An import in the journal.
@@ -233,7 +259,7 @@ impl DeskStore {
         self.connection
             .prepare_cached(
                 "INSERT INTO hand_in (import, class, seat, device, revision, made_on, entries, content_hash,
-                   content) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+                   content, pack_version) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
             )?
             .execute(params![
                 kept.import,
@@ -244,7 +270,8 @@ impl DeskStore {
                 kept.made_on.to_string(),
                 kept.entries,
                 kept.content_hash,
-                cell
+                cell,
+                kept.pack_version
             ])?;
         Ok(())
     }
@@ -293,6 +320,48 @@ impl DeskStore {
         Ok(all.into_iter().collect())
     }
 
+    /// Returns for each device of a class its newest hand-in, by revision.
+    pub fn newest_hand_ins(&self, class: &str) -> Result<BTreeMap<i64, NewestHandIn>, StoreError> {
+        // SQLite takes the other columns from the row that has the maximum.
+        let all = self.rows(
+            "SELECT h.device, max(h.revision), min(h.made_on, i.made_on), h.pack_version
+             FROM hand_in h JOIN import i ON i.id = h.import WHERE h.class = ?1 GROUP BY h.device",
+            [class],
+            |row| {
+                let newest = NewestHandIn {
+                    made_on: date_at(row, 2)?,
+                    pack_version: row.get(3)?,
+                };
+                Ok((row.get(0)?, newest))
+            },
+        )?;
+        Ok(all.into_iter().collect())
+    }
+
+    /// Returns the lines of import reports that tell what became of a file name, in the order
+    /// of the imports: all lines of the imports from the date `since` on, and of the earlier
+    /// ones those that were the first of their file. Lines of undone imports are left out.
+    pub fn lines_of_files(&self, since: NaiveDate) -> Result<Vec<LineOfFile>, StoreError> {
+        let key = self.key()?;
+        self.rows(
+            "SELECT f.import, f.place, f.file_name, f.verdict, f.class, f.seat, i.made_on
+             FROM import_file f JOIN import i ON i.id = f.import
+             WHERE i.undone = 0 AND (i.made_on >= ?1 OR f.kind IN ('new', 'updated', 'older'))
+             ORDER BY f.import, f.place",
+            [since.to_string()],
+            |row| {
+                let (import, place): (i64, i64) = (row.get(0)?, row.get(1)?);
+                Ok(LineOfFile {
+                    file_name: key.text_at(row, 2, &FILE_NAME, &[&import, &place])?,
+                    verdict: row.get(3)?,
+                    class: row.get(4)?,
+                    seat: row.get(5)?,
+                    read_on: date_at(row, 6)?,
+                })
+            },
+        )
+    }
+
     /// Keeps only the newest hand-ins of a device, by revision.
     pub fn keep_newest(&self, device: i64, most: usize) -> Result<(), StoreError> {
         self.connection.execute(
@@ -307,7 +376,7 @@ impl DeskStore {
     pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
         let key = self.key()?;
         self.rows(
-            "SELECT import, device, revision, made_on, entries, content_hash, content FROM hand_in
+            "SELECT import, device, revision, made_on, entries, content_hash, content, pack_version FROM hand_in
              WHERE class = ?1 AND seat = ?2 ORDER BY id",
             params![class, seat],
             |row| {
@@ -321,6 +390,7 @@ impl DeskStore {
                     entries: row.get(4)?,
                     content: key.bytes_at(row, 6, &HAND_IN, &[&device, &content_hash])?,
                     content_hash,
+                    pack_version: row.get(7)?,
                 })
             },
         )

@@ -117,6 +117,7 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
         revision: 1,
         made_on: date("2026-09-02"),
         entries: 0,
+        pack_version: 1,
         content_hash: "00".into(),
         content: TOKENS[0].into(),
     };

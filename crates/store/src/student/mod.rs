@@ -5,11 +5,13 @@ mod exercise;
 mod goals;
 mod identity;
 mod pin;
+mod said_days;
 
 pub use events::PracticeAnswer;
 pub use exercise::OpenRow;
 pub use identity::{HandInRow, Student};
 pub use pin::{Hashed, PinRow};
+pub use said_days::SaidDay;
 
 use crate::check::StoreKind;
 use crate::store::Store;

@@ -33,6 +33,14 @@ CREATE TABLE class_pack (
     taken_on TEXT NOT NULL              -- school date
 ) STRICT;
 
+-- Days of the rotation that the student said, where the class pack was behind. A pack that was
+-- made on that date or later, with a higher version, settles them.
+CREATE TABLE said_day (
+    school_date TEXT PRIMARY KEY,
+    day INTEGER NOT NULL CHECK (day > 0),   -- of the rotation, from 1
+    pack_version INTEGER NOT NULL           -- of the class pack that the device had
+) STRICT;
+
 -- Check-ins, appended and never edited: what the device has of the concept and date
 -- after each tap. `…_at` is the sequence of the tap that gave the value or took it
 -- back; null if no tap did.

@@ -672,6 +672,47 @@ class: string,
  * The concept.
  */
 concept: string, };
+export type ClassDay = { 
+/**
+ * Today's date.
+ */
+today: string, 
+/**
+ * Day of the rotation, from 1; none on a day without school.
+ */
+day: number | null, 
+/**
+ * Days in the rotation.
+ */
+rotation_days: number, 
+/**
+ * The pass, from 1.
+ */
+pass: number, 
+/**
+ * Passes in the year.
+ */
+pass_count: number, 
+/**
+ * Whether today is a closure.
+ */
+closed: boolean, 
+/**
+ * The next school day after today.
+ */
+next: DayAhead | null, 
+/**
+ * First day of the year.
+ */
+first_day: string, 
+/**
+ * Last day of the year.
+ */
+last_day: string, 
+/**
+ * Whose devices know these days.
+ */
+known: DaysKnown, };
 export type ClassId = { 
 /**
  * The class's id.
@@ -1091,6 +1132,50 @@ confidence: Confidence | null,
  * The outcome.
  */
 outcome: Outcome | null, };
+export type DayAhead = { 
+/**
+ * Its date.
+ */
+date: string, 
+/**
+ * Its day of the rotation, from 1.
+ */
+day: number, };
+export type DayClosed = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The date.
+ */
+date: string, 
+/**
+ * Whether it is without school.
+ */
+closed: boolean, };
+export type DaySaid = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The date on which the class was on that day.
+ */
+date: string, 
+/**
+ * The day of the rotation, from 1; `None` for the days of the class pack.
+ */
+day: number | null, };
+export type DaysKnown = { 
+/**
+ * Seats whose device had a class pack with other days.
+ */
+unaware: Array<NamedSeat>, 
+/**
+ * How many seats have not handed in, so that nobody knows which pack they have.
+ */
+unheard: number, };
 export type DecimalSign = "language" | "comma" | "point";
 export type DeskIdle = { 
 /**
@@ -2414,6 +2499,68 @@ export type JournalAsked = {
  * The imports before this one; nothing for the newest.
  */
 before: number | null, };
+export type Lacking = { 
+/**
+ * The seat; none if it is not known.
+ */
+seat: number | null, 
+/**
+ * The seat's name.
+ */
+name: string | null, 
+/**
+ * What is missing.
+ */
+what: LackingKind, };
+export type LackingKind = { "kind": "quarantined", 
+/**
+ * Its fingerprint.
+ */
+fingerprint: string, 
+/**
+ * The date of the import that brought its first hand-in.
+ */
+first_seen_on: string, 
+/**
+ * Hand-ins that wait.
+ */
+hand_ins: number, } | { "kind": "damaged", 
+/**
+ * The file's name.
+ */
+file_name: string, 
+/**
+ * The date of the import that refused it.
+ */
+read_on: string, 
+/**
+ * Why it was refused.
+ */
+refusal: Refusal, } | { "kind": "no_hand_in" } | { "kind": "late", 
+/**
+ * The date of the newest one.
+ */
+last_on: string, 
+/**
+ * School days since, without today.
+ */
+school_days: number, } | { "kind": "old_pack", 
+/**
+ * The version that it had.
+ */
+version: number, 
+/**
+ * The newest version.
+ */
+newest: number, 
+/**
+ * The date of that hand-in.
+ */
+handed_in_on: string, 
+/**
+ * Whether year or rotation differ, so that it may show another day.
+ */
+other_days: boolean, };
 export type Language = "en" | "es";
 export type Level = 1 | 2 | 3;
 export type LineFault = { "code": "file_too_large", 
@@ -2804,6 +2951,15 @@ at: Point,
  * Its letter.
  */
 name: string, };
+export type NamedSeat = { 
+/**
+ * Its number.
+ */
+seat: number, 
+/**
+ * The name, if it has one.
+ */
+name: string | null, };
 export type Net = { 
 /**
  * Its faces, side by side.
@@ -5042,7 +5198,11 @@ day: number | null,
  */
 rotation_days: number, 
 /**
- * The concepts in the order of the review; empty if `date` is no school day.
+ * The date for which the student said the day, if that decides the day shown.
+ */
+said_on: string | null, 
+/**
+ * The concepts in the order of the review, then others that were marked on this date.
  */
 concepts: Array<TodayConcept>, 
 /**
@@ -5069,7 +5229,11 @@ confidence: Confidence | null,
 /**
  * The outcome, if it was marked.
  */
-outcome: Outcome | null, };
+outcome: Outcome | null, 
+/**
+ * Whether it is in the review of this date; otherwise it was marked before the days moved.
+ */
+in_review: boolean, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type TrendTest = { 
 /**
@@ -5159,6 +5323,32 @@ label: Expr,
  * How many.
  */
 count: number, };
+export type WhoHasNot = { 
+/**
+ * Today's date.
+ */
+today: string, 
+/**
+ * School days without a hand-in until a seat is listed.
+ */
+school_days: number, 
+/**
+ * Version of the last class pack; 0 if none was made.
+ */
+pack_version: number, 
+/**
+ * A line for each thing that is missing: what waits for the teacher first.
+ */
+lacking: Array<Lacking>, };
+export type WhoHasNotAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * School days without a hand-in until a seat is listed, 1 to 40.
+ */
+school_days: number, };
 export type WithoutFont = { 
 /**
  * The seat whose name it is; `None` for the title of the class.
@@ -5253,6 +5443,7 @@ export interface StudentCalls {
   join: { args: Join; out: Profile };
   today: { args: StudentDay; out: Today };
   check_in: { args: CheckInTap; out: Array<string> };
+  say_day: { args: DaySaid; out: Today };
   practice: { args: PracticeAsked; out: PracticeStep };
   say_confidence: { args: ConfidenceSaid; out: OpenExercise };
   hint: { args: ExerciseId; out: OpenExercise };
@@ -5348,5 +5539,8 @@ export interface DeskCalls {
   try_own_exercise: { args: OwnExerciseTry; out: OwnTried };
   pick_concepts: { args: ClassId; out: CatalogueReading | null };
   import_concepts: { args: ConceptsPicked; out: OwnDesk };
+  class_day: { args: ClassId; out: ClassDay };
+  close_day: { args: DayClosed; out: ClassDay };
+  who_has_not: { args: WhoHasNotAsked; out: WhoHasNot };
 }
 export type Calls = DeviceCalls & StudentCalls & DeskCalls;
