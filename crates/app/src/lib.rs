@@ -48,6 +48,7 @@ pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
 pub use desk::lock_view::DeskLock;
+pub use desk::moves::{DeviceMove, SeatMove, TransferAsked, TransferOpened};
 pub use desk::own::{ConceptsPicked, OwnExerciseId, OwnExerciseTry, OwnImportAsked, OwnImportId};
 pub use desk::print::{ReportAsked, WithoutFont};
 pub use desk::removal::RemovedId;
@@ -73,7 +74,7 @@ pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
 pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, StudentDay};
-pub use student::join::{Join, PackOffer, PackTaken, SeatCodeTyped};
+pub use student::join::{Join, PackOffer, PackTaken, SeatCodeRead, SeatCodeTyped, SlipChange};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
 pub use student::practice::{AnswerGiven, ConfidenceSaid, DraftKept, ExerciseId, PracticeAsked};
@@ -93,6 +94,7 @@ use surefoot_desk::{
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
+use surefoot_desk::{TransferHoldings, TransferTaken};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};
@@ -127,8 +129,9 @@ calls::calls! {
     }
     student (Student) {
         pick_class_pack(Nothing) -> Option<PackOffer>;
-        check_seat_code(SeatCodeTyped) -> Nothing;
+        check_seat_code(SeatCodeTyped) -> SeatCodeRead;
         join(Join) -> Profile;
+        change_slip(SlipChange) -> Profile;
         today(StudentDay) -> Today;
         check_in(CheckInTap) -> Vec<NaiveDate>;
         practice(PracticeAsked) -> PracticeStep;
@@ -170,6 +173,12 @@ calls::calls! {
         move_year(MoveYear) -> ClassSetup;
         seat_holdings(SeatId) -> SeatHoldings;
         remove_seat(SeatId) -> ClassSetup;
+        move_seat(SeatMove) -> SeatId;
+        move_device(DeviceMove) -> ClassSetup;
+        transfer_holdings(SeatId) -> TransferHoldings;
+        make_transfer(TransferAsked) -> FileMade;
+        pick_transfer(Nothing) -> Option<PickedSealed>;
+        take_transfer(TransferOpened) -> TransferTaken;
         delete_class(ClassId) -> Nothing;
         restore_removed(RemovedId) -> Nothing;
         discard_removed(RemovedId) -> Nothing;

@@ -29,8 +29,8 @@ pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pacing_list::{read_pacing, set_first_lessons};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
 pub use roster_file::{MOST_ROSTER_BYTES, read_roster_files};
-pub use seats::{add_seats, name_seat, remove_seat, seat_holdings};
-pub(crate) use seats::{checked_name, class_signs, seat_code};
+pub use seats::{add_seats, move_seat, name_seat, remove_seat, seat_holdings};
+pub(crate) use seats::{checked_name, class_signs, seat_code, seat_student};
 pub(crate) use setup::checked_title;
 pub use setup::{
     ClassSecrets, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,

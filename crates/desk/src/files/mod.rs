@@ -4,11 +4,15 @@ mod bounds;
 mod class_key;
 pub(crate) mod derive;
 mod import;
+mod moves;
 mod pack;
+mod transfer;
 mod views;
 
 pub use bounds::{MOST_ACCEPTED_DEVICES, MOST_QUARANTINED_DEVICES};
 pub use class_key::{export_class, import_class, read_class_key};
 pub use import::{Import, decide_device, discard_device, import_lines, imports, undo_import};
+pub use moves::move_device;
 pub use pack::{ClassPackFile, file_stem, make_class_pack};
+pub use transfer::{make_transfer, take_transfer, transfer_holdings};
 pub use views::*;

@@ -11,7 +11,7 @@ const TODAY: &str = "2026-10-30";
 
 fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u32, wrong: u32) {
     let count = AnswerCount {
-        sure: Some(sure.try_into().unwrap()),
+        confidence: Some(sure.try_into().unwrap()),
         alone,
         with_help: 0,
         wrong,

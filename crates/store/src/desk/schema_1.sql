@@ -81,6 +81,7 @@ CREATE TABLE device (
     recipient TEXT NOT NULL,            -- age X25519, for personal assignments
     state TEXT NOT NULL CHECK (state IN ('accepted', 'quarantined', 'rejected')),
     first_seen_on TEXT NOT NULL,
+    moved INTEGER NOT NULL DEFAULT 0,   -- 1: the teacher moved it to this seat from another
     UNIQUE (class, seat, device, signing_key),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT;

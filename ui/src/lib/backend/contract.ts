@@ -1113,6 +1113,27 @@ device: number,
  * Whether it is accepted or rejected; `None` quarantines it.
  */
 accept: boolean | null, };
+export type DeviceMove = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat for which the device hands in.
+ */
+seat: number, 
+/**
+ * The number of the device.
+ */
+device: number, 
+/**
+ * The seat of the student whose work it is.
+ */
+to: number, 
+/**
+ * Whether it is accepted there; `None` quarantines it.
+ */
+accept: boolean | null, };
 export type DeviceOfSeat = { 
 /**
  * The class.
@@ -2327,7 +2348,11 @@ avatar: string,
 /**
  * The student's language.
  */
-language: Language, };
+language: Language, 
+/**
+ * Whether the person said that somebody else joined here with this slip.
+ */
+beside: boolean, };
 export type JoinSlip = { 
 /**
  * The class.
@@ -3769,7 +3794,19 @@ seat: number,
 /**
  * Its name.
  */
-name: string | null, } | { "kind": "own_exercise" } | { "kind": "own_import" };
+name: string | null, } | { "kind": "moved", 
+/**
+ * The number of the seat.
+ */
+seat: number, 
+/**
+ * The student's name.
+ */
+name: string | null, 
+/**
+ * The title of the other class.
+ */
+to: string, } | { "kind": "own_exercise" } | { "kind": "own_import" };
 export type RenameClass = { 
 /**
  * The class.
@@ -4312,6 +4349,11 @@ expected: number, } | { "code": "sign",
  * The sign.
  */
 sign: string, } | { "code": "check" } | { "code": "other_class" } | { "code": "other_seat" };
+export type SeatCodeRead = { 
+/**
+ * The students of this device who have that seat already.
+ */
+joined: Array<Profile>, };
 export type SeatCodeTyped = { 
 /**
  * The picked pack.
@@ -4373,6 +4415,19 @@ class: string,
  * The seat's number.
  */
 seat: number, };
+export type SeatMove = { 
+/**
+ * The class that the student leaves.
+ */
+class: string, 
+/**
+ * The seat there.
+ */
+seat: number, 
+/**
+ * The class that the student joins.
+ */
+to: string, };
 export type SeatProgress = { 
 /**
  * The seat.
@@ -4408,6 +4463,19 @@ exercises_planned: number | null,
  */
 ahead: Array<Ahead>, };
 export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
+export type SlipChange = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The picked pack.
+ */
+pack: number, 
+/**
+ * The code of the new slip, as typed.
+ */
+seat_code: string, };
 export type Start = { 
 /**
  * Today; in the sample class the latest weekday.
@@ -5011,6 +5079,78 @@ confidence: Confidence | null,
  * The outcome, if it was marked.
  */
 outcome: Outcome | null, };
+export type TransferAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Whether the file has the student's name.
+ */
+with_name: boolean, 
+/**
+ * The passphrase, at least 8 characters.
+ */
+passphrase: string, };
+export type TransferHoldings = { 
+/**
+ * Ratings and outcomes from devices.
+ */
+check_ins: number, 
+/**
+ * Practice results.
+ */
+practice: number, 
+/**
+ * Entries from paper.
+ */
+paper: number, 
+/**
+ * The date of the oldest of them.
+ */
+first_date: string | null, 
+/**
+ * The date of the newest.
+ */
+last_date: string | null, };
+export type TransferOpened = { 
+/**
+ * The class that the student joins.
+ */
+class: string, 
+/**
+ * The picked file.
+ */
+picked: PickedSealed, 
+/**
+ * Its passphrase.
+ */
+passphrase: string, };
+export type TransferTaken = { 
+/**
+ * The new seat.
+ */
+seat: number, 
+/**
+ * The student's name, if the file has it.
+ */
+name: string | null, 
+/**
+ * What the file holds.
+ */
+holds: TransferHoldings, 
+/**
+ * Entries of it that are dated outside this class's year or in the future.
+ */
+outside_year: number, 
+/**
+ * Concepts of it that are not in this class's rotation.
+ */
+other_concepts: number, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type TrendTest = { 
 /**
@@ -5190,8 +5330,9 @@ export interface DeviceCalls {
 }
 export interface StudentCalls {
   pick_class_pack: { args: Nothing; out: PackOffer | null };
-  check_seat_code: { args: SeatCodeTyped; out: Nothing };
+  check_seat_code: { args: SeatCodeTyped; out: SeatCodeRead };
   join: { args: Join; out: Profile };
+  change_slip: { args: SlipChange; out: Profile };
   today: { args: StudentDay; out: Today };
   check_in: { args: CheckInTap; out: Array<string> };
   practice: { args: PracticeAsked; out: PracticeStep };
@@ -5233,6 +5374,12 @@ export interface DeskCalls {
   move_year: { args: MoveYear; out: ClassSetup };
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
+  move_seat: { args: SeatMove; out: SeatId };
+  move_device: { args: DeviceMove; out: ClassSetup };
+  transfer_holdings: { args: SeatId; out: TransferHoldings };
+  make_transfer: { args: TransferAsked; out: FileMade };
+  pick_transfer: { args: Nothing; out: PickedSealed | null };
+  take_transfer: { args: TransferOpened; out: TransferTaken };
   delete_class: { args: ClassId; out: Nothing };
   restore_removed: { args: RemovedId; out: Nothing };
   discard_removed: { args: RemovedId; out: Nothing };
