@@ -91,3 +91,28 @@ test('a student goes to a colleague by a file', async ({ page, bridge, hook, hoo
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(hooks('seat-move-')).toHaveCount(2);
 });
+
+test('one computer saves the packs and hands that over', async ({ page, bridge, hook }) => {
+  await makeClass(bridge, { title: 'Room 3', names: ['Ottilie', 'Bo'] });
+  await bridge.changeDevice({ guides_read: ['all'] });
+  await openDesk(page);
+  await page.getByRole('button', { name: 'Settings' }).click();
+  await hook('desk-safe').click();
+  await hook('class-key-save').click();
+  await expect(hook('packs-stay')).toBeChecked();
+  await hook('packs-over').check();
+  await scan(page, 'who saves the packs');
+  await hook('passphrase').fill(WORDS);
+  await hook('passphrase-again').fill(WORDS);
+  await hook('passphrase-go').click();
+  await expect(page.getByText('The class key is saved')).toBeVisible(SLOW);
+  await hook('tab-class').click();
+  await hook('class-pack').click();
+  await said(page, 'Another computer saves the packs of this class.');
+  await expect(hook('pack-save')).toHaveCount(0);
+  await scan(page, 'a desk that does not save packs');
+  await hook('packs-here').click();
+  await expect(hook('pack-save')).toBeVisible();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await expect(hook('packs-elsewhere')).toBeVisible();
+});

@@ -43,7 +43,7 @@ pub use desk::class::{
     AddSeats, CreateClass, DeviceDecision, DeviceOfSeat, FirstLessons, MoveYear, NameSeat,
     NewClosures, NewPractice, NewRotation, PacingText, RenameClass, RotationDays, TaughtFrom,
 };
-pub use desk::class_key::ClassKeyAsked;
+pub use desk::class_key::{ClassKeyAsked, SavesPacks};
 pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
@@ -62,6 +62,7 @@ pub use device::backups::BackUp;
 pub use device::copies::Copies;
 pub use device::desk_lock::{DeskIdle, DeskPassphrase, IDLE_MINUTES, NewDeskLock};
 pub use device::opened::{NotTaken, OpenedFiles};
+pub use device::projector::ProjectorAsked;
 pub use device::removal::RemoveStudent;
 pub use device::restore::{RestoreCopy, Restored};
 pub use device::start::{DamagedStore, MessageFile, Start, WordsOf, YearOver};
@@ -91,10 +92,10 @@ use surefoot_desk::{
     AssignmentReport, Board, ClassSetup, ClassSummary, ConceptReports, CopyClass, FileReport,
     JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
 };
+use surefoot_desk::{ClassTitle, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
-use surefoot_desk::{TransferHoldings, TransferTaken};
 use surefoot_report::page::ReportPage;
 use surefoot_student::practice_views::{Feedback, OpenExercise, PracticeStep, Summary};
 use surefoot_student::views::{HandInMade, HandInPreview, MyPath, Profile, StudentSettings, Today};
@@ -122,6 +123,8 @@ calls::calls! {
         set_desk_lock(NewDeskLock) -> Unlocked;
         set_desk_idle(DeskIdle) -> DeskLock;
         begin_new_desk(Nothing) -> Restored;
+        projector_classes(Nothing) -> Vec<ClassTitle>;
+        projector(ProjectorAsked) -> TalkView;
         remove_student(RemoveStudent) -> Start;
         remove_everything(Nothing) -> Start;
         speak(ReadAloud) -> Nothing;
@@ -200,6 +203,7 @@ calls::calls! {
         watch_folder(Nothing) -> Watch;
         unwatch_folder(Nothing) -> Watch;
         export_class(ClassKeyAsked) -> FileMade;
+        set_saves_packs(SavesPacks) -> ClassSetup;
         pick_class_key(Nothing) -> Option<PickedSealed>;
         import_class(OpenSealed) -> Nothing;
         decide_device(DeviceDecision) -> ClassSetup;

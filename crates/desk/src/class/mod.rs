@@ -24,6 +24,7 @@ pub use changes::{
     balanced_rotation, delete_class, move_year, rename_class, restore, unscheduled_concepts,
 };
 pub use copy::copy_class;
+pub(crate) use open::without_keys;
 pub use open::{OpenClass, open_class};
 pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pacing_list::{read_pacing, set_first_lessons};
@@ -37,4 +38,4 @@ pub use setup::{
     set_practice, set_rotation, set_taught_from,
 };
 pub use views::*;
-pub use year_end::{classes_over, skip_pack_versions};
+pub use year_end::{classes_over, set_saves_packs, skip_pack_versions};

@@ -115,6 +115,7 @@ pub fn class_key() -> ClassKeyFile {
         own_concepts: Vec::new(),
         own_exercises: Vec::new(),
         pack_version: 1,
+        saves_packs: false,
     }
 }
 

@@ -27,6 +27,7 @@ CREATE TABLE class (
     weekdays TEXT NOT NULL,             -- ISO weekday digits, e.g. 12345
     pack_version INTEGER NOT NULL DEFAULT 0,
     pack_stamp TEXT NOT NULL DEFAULT '', -- of the content of that pack
+    saves_packs INTEGER NOT NULL DEFAULT 1, -- 0: another computer saves the packs
     -- Bounds of practice at home, and a test to aim at.
     minutes_least INTEGER NOT NULL DEFAULT 4,
     minutes_most INTEGER NOT NULL DEFAULT 16,

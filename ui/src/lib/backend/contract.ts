@@ -672,7 +672,11 @@ class: string,
 /**
  * The passphrase, at least 8 characters.
  */
-passphrase: string, };
+passphrase: string, 
+/**
+ * Whether the computer that opens it saves the class packs from then on, and this one does not.
+ */
+hand_over: boolean, };
 export type ClassSetup = { 
 /**
  * The class in a line.
@@ -732,9 +736,22 @@ newest_report: string | null,
  */
 pack_version: number, 
 /**
- * Whether the class has changed since that pack.
+ * Whether the class has changed since that pack; false if another computer saves the packs.
  */
-pack_outdated: boolean, };
+pack_outdated: boolean, 
+/**
+ * Whether this computer saves the class packs.
+ */
+saves_packs: boolean, };
+export type ClassTitle = { 
+/**
+ * The class's id.
+ */
+id: string, 
+/**
+ * Its title.
+ */
+title: string, };
 export type Clock = { 
 /**
  * 1 to 12.
@@ -1670,7 +1687,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "concepts" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -3623,6 +3640,15 @@ has_pin: boolean,
  * seat code.
  */
 has_pin_signs: boolean, };
+export type ProjectorAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Minutes for the talk.
+ */
+minutes: number, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -4211,7 +4237,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
-export type Rule = "already_here" | "contradiction" | "digits" | "empty" | "evenings" | "in_rotation" | "minutes" | "no_exercises" | "none" | "no_reports" | "not_empty" | "nothing" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
+export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "minutes" | "no_exercises" | "none" | "no_reports" | "not_empty" | "nothing" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
@@ -4263,6 +4289,15 @@ answer: Array<Block>,
  * The feedback to that answer.
  */
 say: Say, };
+export type SavesPacks = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Whether it does.
+ */
+saves: boolean, };
 export type Say = { 
 /**
  * The Fluent message id.
@@ -5323,6 +5358,8 @@ export interface DeviceCalls {
   set_desk_lock: { args: NewDeskLock; out: Unlocked };
   set_desk_idle: { args: DeskIdle; out: DeskLock };
   begin_new_desk: { args: Nothing; out: Restored };
+  projector_classes: { args: Nothing; out: Array<ClassTitle> };
+  projector: { args: ProjectorAsked; out: TalkView };
   remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
   speak: { args: ReadAloud; out: Nothing };
@@ -5401,6 +5438,7 @@ export interface DeskCalls {
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };
   export_class: { args: ClassKeyAsked; out: FileMade };
+  set_saves_packs: { args: SavesPacks; out: ClassSetup };
   pick_class_key: { args: Nothing; out: PickedSealed | null };
   import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
