@@ -179,6 +179,9 @@ pub fn change_slip(
         }
         store.put_class_pack(content.version, pack.pack.file(), today)?;
         store.put_student(&student)?;
+        if same_class && joined.student.seat == student.seat {
+            return Ok(());
+        }
         store.remove_pin_and_signs()
     })?;
     Ok(())

@@ -48,6 +48,7 @@ slip-new = A new slip
 slip-new-text = Did you move to a new class, or did you join with the wrong slip? Open the class pack and type your new code. All you did stays.
 slip-new-pin = Your PIN goes away, because it is for the old slip. Set it again with the new one.
 slip-pick = Choose the class pack
+slip-take = Use this slip
 slip-changed = You are in { $title } now.
 join-you = Pick a nickname and a picture
 join-you-text = They stay on this device. Do not use your full name.

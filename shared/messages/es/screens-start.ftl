@@ -48,6 +48,7 @@ slip-new = Un papel nuevo
 slip-new-text = ¿Pasaste a otra clase, o entraste con el papel de otra persona? Abre el paquete de clase y escribe tu código nuevo. Todo lo que hiciste se queda.
 slip-new-pin = Tu PIN se quita, porque es del papel de antes. Ponlo otra vez con el nuevo.
 slip-pick = Elegir el paquete de clase
+slip-take = Usar este papel
 slip-changed = Ahora estás en { $title }.
 join-you = Elige un apodo y un dibujo
 join-you-text = Se quedan en este dispositivo. No uses tu nombre completo.

@@ -145,7 +145,7 @@ pub(super) fn family_pages(source: &ReportSource<'_>) -> Built<Made> {
         }
     }
     let bytes = page::print_each(title, &pages, &source.options)?;
-    bytes.map(Made::new).ok_or_else(|| CallError::Invalid {
+    bytes.map(Made::new).ok_or(CallError::Invalid {
         field: Field::Students,
         rule: Rule::NoReports,
     })

@@ -245,7 +245,7 @@ fn a_code_that_joins_twice_on_a_tablet_is_asked_about() {
         tablet.app.student.check_seat_code(typed).unwrap().joined
     };
     let there: Vec<_> = read(&code).into_iter().map(|one| one.id).collect();
-    assert_eq!(there, [sky.clone()]);
+    assert_eq!(there, std::slice::from_ref(&sky));
     assert_eq!(read(&seat_code(&desk, &class, 1)), []);
     let join = |beside| {
         tablet.app.student.join(Join {

@@ -699,6 +699,7 @@ export type MessageId =
   | 'slip-new-text'
   | 'slip-new-pin'
   | 'slip-pick'
+  | 'slip-take'
   | 'slip-changed'
   | 'join-you'
   | 'join-you-text'
