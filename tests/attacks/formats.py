@@ -46,6 +46,7 @@ PACK = Kind(b"SFPACK1\n", None)
 HAND_IN = Kind(b"SFHAND1\n", 16 * 1024)
 PERSONAL = Kind(b"SFPERS1\n", 1024)
 CARRY = Kind(b"SFCARR1\n", 64 * 1024)
+TRANSFER = Kind(b"SFTRAN1\n", 16 * 1024)
 BACKUP_MAGIC = b"SFBACK1\n"
 
 
@@ -150,9 +151,8 @@ def practice(device, date, concept, answers, misconceptions=None, at=1):
     }
 
 
-def hand_in(pack, seat, signer, recipient, device, date, check_ins, practised, revision, extra):
-    """A sealed hand-in; `extra` are fields that no format has."""
-    content = {
+def hand_in_content(pack, seat, signer, recipient, device, date, check_ins, practised, revision):
+    return {
         "format": 1,
         "class_id": pack["class_id"],
         "seat": seat,
@@ -164,7 +164,15 @@ def hand_in(pack, seat, signer, recipient, device, date, check_ins, practised, r
         "practice": list(practised),
         "device_key": signer.public,
         "device_recipient": recipient,
-    } | extra
+    }
+
+
+def hand_in(pack, seat, signer, recipient, device, date, check_ins, practised, revision, extra):
+    """A sealed hand-in; `extra` are fields that no format has."""
+    content = hand_in_content(
+        pack, seat, signer, recipient, device, date, check_ins, practised, revision
+    )
+    content |= extra
     return age.seal(write_frame(HAND_IN, content, signer), pack["class_recipient"])
 
 
@@ -172,6 +180,30 @@ def read_hand_in(file, identity):
     """The content; nothing if it is sealed for somebody else."""
     plain = age.unseal(file, identity)
     return plain and read_frame(HAND_IN, plain)
+
+
+def on_paper(date, concept, confidence=None, outcome=None):
+    """A paper entry, as transfers have it."""
+    return {"date": date, "concept": concept, "confidence": confidence, "outcome": outcome}
+
+
+def transfer(signer, date, hand_ins, paper, name=None):
+    return {
+        "format": 1,
+        "teacher_key": signer.public,
+        "made_on": date,
+        "name": name,
+        "hand_ins": hand_ins,
+        "paper": paper,
+    }
+
+
+def write_transfer(content, signer, words):
+    return age.seal_by_passphrase(write_frame(TRANSFER, content, signer), words)
+
+
+def read_transfer(file, words):
+    return read_frame(TRANSFER, age.unseal(file, age.Passphrase(words)))
 
 
 def read_backup(plain):

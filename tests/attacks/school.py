@@ -255,6 +255,20 @@ class Student:
             extra or {},
         )
 
+    def content(self, check_ins):
+        """What a hand-in would say, not sealed."""
+        return formats.hand_in_content(
+            self.school.pack,
+            self.token,
+            self.signer,
+            self.identity.recipient,
+            self.device,
+            self.school.desk.today,
+            check_ins,
+            [],
+            1,
+        )
+
     def hands_in_honestly(self, by_concept):
         """Brings ratings that must count: the precondition of every attack by files."""
         found = self.school.verdicts(self.hand_in(self.ratings(by_concept)))

@@ -26,6 +26,7 @@ import tempfile
 import zlib
 
 import jsonschema
+import referencing
 from cryptography.exceptions import InvalidSignature
 from cryptography.hazmat.primitives import hashes, serialization
 from cryptography.hazmat.primitives.asymmetric.ed25519 import Ed25519PrivateKey, Ed25519PublicKey
@@ -48,10 +49,12 @@ def fixture_program(given):
 
 
 def schema(name):
-    text = json.loads((TOP / "shared" / "schema" / f"{name}.schema.json").read_text())
+    texts = {path.name: json.loads(path.read_text()) for path in (TOP / "shared" / "schema").iterdir()}
+    text = texts[f"{name}.schema.json"]
     jsonschema.Draft202012Validator.check_schema(text)
+    others = [(one["$id"], referencing.Resource.from_contents(one)) for one in texts.values()]
     return jsonschema.Draft202012Validator(
-        text, format_checker=jsonschema.Draft202012Validator.FORMAT_CHECKER
+        text, registry=referencing.Registry().with_resources(others), format_checker=jsonschema.Draft202012Validator.FORMAT_CHECKER
     )
 
 
@@ -277,9 +280,26 @@ def ours_opened(program, folder, schemas, facts):
     check("carry file: takes the signing key along",
           base64.b64encode(public).decode() == hand_in["device_key"])
 
+    handed_on(folder, schemas, facts, hand_in, teacher_key)
     backed_up(program, folder, facts)
     slips(facts, pack, teacher_key, student_key)
     return hand_in
+
+
+def handed_on(folder, schemas, facts, hand_in, teacher_key):
+    plain = folder / "transfer.plain"
+    check("transfer: the age program opens it with the passphrase",
+          unseal_by_passphrase(folder / "one.sftransfer", plain, facts["passphrase"]))
+    key, text = attempt("transfer: frame", lambda: open_frame(plain.read_bytes(), b"SFTRAN1\n", 16384))
+    transfer = read_json(text)
+    attempt("transfer: schema", lambda: schemas["transfer"].validate(transfer))
+    check("transfer: signed by the key that it names",
+          key == teacher_key and base64.b64encode(key).decode() == transfer["teacher_key"])
+    told = [sorted(map(json.dumps, one["check_ins"])) for one in (transfer["hand_ins"][0], hand_in)]
+    check("transfer: has the check-ins of the hand-in", told[0] == told[1])
+    empty = transfer | {"paper": [transfer["paper"][0] | {"outcome": None}]}
+    check("transfer: the schema refuses an entry that says nothing",
+          not schemas["transfer"].is_valid(empty))
 
 
 def backed_up(program, folder, facts):
@@ -424,7 +444,7 @@ def main():
     parser = argparse.ArgumentParser()
     parser.add_argument("--fixture")
     program = fixture_program(parser.parse_args().fixture)
-    schemas = {name: schema(name) for name in ["hand-in", "class-pack", "personal", "carry"]}
+    schemas = {name: schema(name) for name in ["hand-in", "class-pack", "personal", "carry", "transfer"]}
     check("hand-in schema: no free text", free_text(schemas["hand-in"].schema, "", []) == [])
     with tempfile.TemporaryDirectory() as folder:
         folder = pathlib.Path(folder)

@@ -194,3 +194,19 @@ test('wrong passphrases make the next one wait', async ({ page, bridge, hook }) 
   await unlock(page);
   await expect(hook('tab-class')).toBeVisible(SLOW);
 });
+
+test('a locked desk shows the exercises of the day and no name', async ({ page, bridge, hook }) => {
+  await bridge.call('set_desk_lock', { current: null, passphrase: WORDS });
+  await bridge.call('lock_desk', {});
+  await openDesk(page);
+  await expect(hook('desk-locked')).toBeVisible();
+  await scan(page, 'a locked desk with a way to the projector');
+  await hook('lock-projector').click();
+  await expect(hook('projector')).toBeVisible();
+  await scan(page, 'the projector of a locked desk');
+  await page.keyboard.press('ArrowRight');
+  await expect(hook('projector-answer').or(hook('projector-misconception')).first()).toBeVisible();
+  await expect(page.getByText(NAME)).toHaveCount(0);
+  await hook('projector-close').click();
+  await expect(hook('desk-passphrase')).toBeVisible();
+});

@@ -71,6 +71,7 @@ export async function join(
     nickname,
     avatar: 'heron',
     language,
+    beside: false,
   });
   return id;
 }

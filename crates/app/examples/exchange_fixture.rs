@@ -4,7 +4,7 @@
 //! ```text
 //! exchange_fixture write FOLDER       class.sfclass, year.sfhandin, class-identity.txt,
 //!                                     student-identity.txt, mine.sfcarry, facts.json
-//!                                     my.sfbackup
+//!                                     my.sfbackup, one.sftransfer
 //! exchange_fixture read FOLDER FILE   the JSON of a hand-in, or its refusal
 //! exchange_fixture backup FOLDER FILE id and kind of a backup, or its refusal; its store as `opened.sqlite`
 //! ```
@@ -250,11 +250,28 @@ fn hand_in(world: &World) -> Outcomes<HandIn> {
     })
 }
 
+fn transfer(world: &World, hand_in: &HandIn) -> Outcomes<Transfer> {
+    Ok(Transfer {
+        format: TRANSFER_FORMAT,
+        teacher_key: world.teacher.public(),
+        made_on: hand_in.made_on,
+        name: None,
+        hand_ins: vec![hand_in.clone()],
+        paper: vec![PaperEntry {
+            date: hand_in.made_on,
+            concept: ConceptId::new("g4-angle-measure")?,
+            confidence: None,
+            outcome: Some(Outcome::Right),
+        }],
+    })
+}
+
 fn write(folder: &Path) -> Outcomes<()> {
     let world = world()?;
     let pack_file = sign_pack(&pack(&world)?, &world.teacher)?;
     let hand_in = hand_in(&world)?;
     let record = hand_in.record();
+    let transfer = transfer(&world, &hand_in)?;
     let made_on = hand_in.made_on;
     let sealed = seal_hand_in(hand_in, &world.student, &world.class.recipient())?;
     let carry = CarryFile {
@@ -277,6 +294,8 @@ fn write(folder: &Path) -> Outcomes<()> {
     fs::write(folder.join("class.sfclass"), &pack_file)?;
     fs::write(folder.join("year.sfhandin"), &sealed)?;
     fs::write(folder.join("mine.sfcarry"), seal_carry(&carry, PASSPHRASE)?)?;
+    let transfer = seal_transfer(&transfer, &world.teacher, PASSPHRASE)?;
+    fs::write(folder.join("one.sftransfer"), transfer)?;
     let store = folder.join("store.sqlite");
     surefoot_store::DeskStore::open(&folder.join("desk.sqlite"), Durability::Full)?
         .copy_into(&store)?;

@@ -44,11 +44,12 @@ pub use desk::class::{
     NewClosures, NewPractice, NewRotation, PacingText, RenameClass, RotationDays, TaughtFrom,
 };
 pub use desk::class_day::{DayClosed, WhoHasNotAsked};
-pub use desk::class_key::ClassKeyAsked;
+pub use desk::class_key::{ClassKeyAsked, SavesPacks};
 pub use desk::entry::{Entries, EntryAsked};
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
 pub use desk::lock_view::DeskLock;
+pub use desk::moves::{DeviceMove, SeatMove, TransferAsked, TransferOpened};
 pub use desk::own::{ConceptsPicked, OwnExerciseId, OwnExerciseTry, OwnImportAsked, OwnImportId};
 pub use desk::print::{ReportAsked, WithoutFont};
 pub use desk::removal::RemovedId;
@@ -62,6 +63,7 @@ pub use device::backups::BackUp;
 pub use device::copies::Copies;
 pub use device::desk_lock::{DeskIdle, DeskPassphrase, IDLE_MINUTES, NewDeskLock};
 pub use device::opened::{NotTaken, OpenedFiles};
+pub use device::projector::ProjectorAsked;
 pub use device::removal::RemoveStudent;
 pub use device::restore::{RestoreCopy, Restored};
 pub use device::start::{DamagedStore, MessageFile, Start, WordsOf, YearOver};
@@ -74,7 +76,7 @@ pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
 pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, DaySaid, StudentDay};
-pub use student::join::{Join, PackOffer, PackTaken, SeatCodeTyped};
+pub use student::join::{Join, PackOffer, PackTaken, SeatCodeRead, SeatCodeTyped, SlipChange};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
 pub use student::practice::{AnswerGiven, ConfidenceSaid, DraftKept, ExerciseId, PracticeAsked};
@@ -92,6 +94,7 @@ use surefoot_desk::{
     FileReport, JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
     WhoHasNot,
 };
+use surefoot_desk::{ClassTitle, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
@@ -122,6 +125,8 @@ calls::calls! {
         set_desk_lock(NewDeskLock) -> Unlocked;
         set_desk_idle(DeskIdle) -> DeskLock;
         begin_new_desk(Nothing) -> Restored;
+        projector_classes(Nothing) -> Vec<ClassTitle>;
+        projector(ProjectorAsked) -> TalkView;
         remove_student(RemoveStudent) -> Start;
         remove_everything(Nothing) -> Start;
         speak(ReadAloud) -> Nothing;
@@ -129,8 +134,9 @@ calls::calls! {
     }
     student (Student) {
         pick_class_pack(Nothing) -> Option<PackOffer>;
-        check_seat_code(SeatCodeTyped) -> Nothing;
+        check_seat_code(SeatCodeTyped) -> SeatCodeRead;
         join(Join) -> Profile;
+        change_slip(SlipChange) -> Profile;
         today(StudentDay) -> Today;
         check_in(CheckInTap) -> Vec<NaiveDate>;
         say_day(DaySaid) -> Today;
@@ -173,6 +179,12 @@ calls::calls! {
         move_year(MoveYear) -> ClassSetup;
         seat_holdings(SeatId) -> SeatHoldings;
         remove_seat(SeatId) -> ClassSetup;
+        move_seat(SeatMove) -> SeatId;
+        move_device(DeviceMove) -> ClassSetup;
+        transfer_holdings(SeatId) -> TransferHoldings;
+        make_transfer(TransferAsked) -> FileMade;
+        pick_transfer(Nothing) -> Option<PickedSealed>;
+        take_transfer(TransferOpened) -> TransferTaken;
         delete_class(ClassId) -> Nothing;
         restore_removed(RemovedId) -> Nothing;
         discard_removed(RemovedId) -> Nothing;
@@ -194,6 +206,7 @@ calls::calls! {
         watch_folder(Nothing) -> Watch;
         unwatch_folder(Nothing) -> Watch;
         export_class(ClassKeyAsked) -> FileMade;
+        set_saves_packs(SavesPacks) -> ClassSetup;
         pick_class_key(Nothing) -> Option<PickedSealed>;
         import_class(OpenSealed) -> Nothing;
         decide_device(DeviceDecision) -> ClassSetup;

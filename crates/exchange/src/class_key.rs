@@ -70,6 +70,9 @@ pub struct ClassKeyFile {
     pub own_exercises: Vec<OwnExercise>,
     /// The version of the last class pack.
     pub pack_version: u32,
+    /// Whether the computer that opens this file saves the class packs from then on, in place of
+    /// the one that made it.
+    pub saves_packs: bool,
 }
 
 impl fmt::Debug for ClassKeyFile {

@@ -19,6 +19,7 @@ pub(super) enum Kind {
     Personal,
     Carry,
     ClassKey,
+    Transfer,
 }
 
 impl Kind {
@@ -29,6 +30,7 @@ impl Kind {
             Self::Personal => b"SFPERS1\n",
             Self::Carry => b"SFCARR1\n",
             Self::ClassKey => b"SFCKEY1\n",
+            Self::Transfer => b"SFTRAN1\n",
         }
     }
 }

@@ -13,7 +13,7 @@ pub enum FileHead {
     ClassPack,
     /// Sealed for a class, as hand-ins are.
     SealedForClass,
-    /// Sealed with a passphrase: a carry file, a backup or a class key.
+    /// Sealed with a passphrase: a carry file, a backup, a class key or a transfer.
     SealedByPassphrase,
     /// A zip.
     Zip,

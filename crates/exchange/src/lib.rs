@@ -33,6 +33,7 @@ mod signs;
 mod strict_json;
 #[cfg(test)]
 pub(crate) mod tests;
+mod transfer;
 
 pub use backup_file::{BackupFile, BackupKind, open_backup, seal_backup};
 pub use carry::{CARRY_FORMAT, CarriedStore, CarryFile, open_carry, seal_carry};
@@ -49,6 +50,7 @@ pub use head::{FileHead, HEAD_BYTES};
 pub use keys::{PublicKey, Recipient, SealingIdentity, SigningKey};
 pub use limits::{
     BACKUP_CAPS, CARRY_CAPS, CLASS_KEY_CAPS, CLASS_PACK_CAPS, Caps, HAND_IN_CAPS, PERSONAL_CAPS,
+    TRANSFER_CAPS,
 };
 pub use pack_file::{CheckedPack, OpenedPack, open_pack, sign_pack};
 pub use personal::{PERSONAL_FORMAT, PersonalAssignments, open_personal, seal_personal};
@@ -59,3 +61,4 @@ pub use seat_code::{
     ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
 };
 pub use signs::file_signs;
+pub use transfer::{PaperEntry, TRANSFER_FORMAT, Transfer, open_transfer, seal_transfer};

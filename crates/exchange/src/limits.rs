@@ -70,6 +70,16 @@ pub const CLASS_KEY_CAPS: Caps = Caps {
     depth: 8,
 };
 
+/// The caps of a transfer, which has the records of several devices and the paper entries.
+pub const TRANSFER_CAPS: Caps = Caps {
+    sealed_bytes: 8 * MIB + 64 * 1024,
+    unpacked_bytes: 32 * MIB,
+    list_entries: 20_000,
+    values: 1_500_000,
+    text_bytes: 256,
+    depth: 10,
+};
+
 /// The caps of a backup. A desk with six full classes and all weekly hand-ins is well below
 /// 100 MiB. A backup has no JSON, so the other caps are 0.
 pub const BACKUP_CAPS: Caps = Caps {

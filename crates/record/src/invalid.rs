@@ -14,6 +14,8 @@ pub enum Field {
     Answer,
     /// A class key.
     Class,
+    /// A class pack.
+    ClassPack,
     /// Concepts of a class, an assignment or an import.
     Concepts,
     /// Copies of the desk.
@@ -82,6 +84,8 @@ pub enum Rule {
     Contradiction,
     /// It has another number of digits than is allowed.
     Digits,
+    /// Another computer does it.
+    Elsewhere,
     /// It has no content.
     Empty,
     /// The evenings a week are out of bounds.

@@ -139,6 +139,55 @@ pub fn join(
     Ok(student)
 }
 
+/// Whether a student has the seat of a seat code in the pack's class.
+#[must_use]
+pub fn is_at_seat(joined: &Joined, pack: &FirstPack, seat: &SeatToken) -> bool {
+    joined.pack.class_id == pack.content().class_id && joined.student.seat == seat.as_str()
+}
+
+/// Gives a student another slip, of the same class or another one, for whoever moved or joined with
+/// the wrong slip. The record, the device id and the keys stay, so the desk knows the device again.
+/// A PIN and its signs belong to the earlier slip and are removed.
+///
+/// # Errors
+/// [`StudentError::SeatCode`] if the seat code is mistyped or of another class than the pack,
+/// [`StudentError::Refused`] with [`Refusal::NotNewer`] for a pack of the same class that is older
+/// than that of the device.
+pub fn change_slip(
+    store: &StudentStore,
+    joined: &Joined,
+    pack: &FirstPack,
+    seat_code: &str,
+    today: NaiveDate,
+) -> Result<(), StudentError> {
+    let seat = check_seat_code(pack, seat_code)?;
+    let (content, held) = (pack.content(), &joined.pack);
+    let same_class = content.class_id == held.class_id;
+    if same_class && content.version < held.version {
+        return Err(Refusal::NotNewer {
+            found: content.version,
+            held: held.version,
+        }
+        .into());
+    }
+    let student = Student {
+        seat: seat.as_str().to_owned(),
+        ..joined.student.clone()
+    };
+    store.transaction(|| {
+        if !same_class {
+            store.remove_class_packs()?;
+        }
+        store.put_class_pack(content.version, pack.pack.file(), today)?;
+        store.put_student(&student)?;
+        if same_class && joined.student.seat == student.seat {
+            return Ok(());
+        }
+        store.remove_pin_and_signs()
+    })?;
+    Ok(())
+}
+
 /// Takes a newer class pack and returns its version.
 ///
 /// # Errors

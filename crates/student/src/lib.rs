@@ -41,8 +41,8 @@ pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
 pub use join::{
-    FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
-    read_first_pack, take_class_pack,
+    FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, change_slip, check_seat_code,
+    is_at_seat, join, joined, read_first_pack, take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{

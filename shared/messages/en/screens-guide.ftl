@@ -51,7 +51,7 @@ guide-files-3 = When a second device uses a seat, you decide whether it counts.
 
 guide-class-seats-title = Seats and names
 guide-class-seats-1 = A name here is optional and never leaves this computer. Hand-ins carry only the seat.
-guide-class-seats-2 = The code on the join slip lets a student join. Add seats below. If you remove one, all that came from it goes too.
+guide-class-seats-2 = The code on the join slip lets a student join. Add seats below. If you remove one, all that came from it goes too. Move takes a student to another class or to a colleague, with the work.
 
 guide-class-calendar-title = The school year
 guide-class-calendar-1 = Press a day without school, or enter a holiday by its first and last day. The rotation then goes on after it.

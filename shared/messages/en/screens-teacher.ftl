@@ -271,6 +271,43 @@ seats-added = { $count ->
     [one] { $count } seat was added. It needs a join slip.
    *[other] { $count } seats were added. They need join slips.
 }
+move-do = Move
+move-of = Move { $name }
+move-title = Move { $name }
+move-class = To another of your classes
+move-class-words = Everything that you have of this student goes along to a new seat there. Groups, wishes, absences, and assignments stay. Print the new slip: until the student types it, the device keeps handing in, and that counts in the new class.
+move-class-to = Class
+move-class-none = You have no other class here.
+move-done = { $name } now has seat { $seat } in { $title }. Print the new slip there, and save a new class pack.
+move-device = Work of another student
+move-device-words = If somebody joined with this student's slip, give the work of that device to its owner. Compare the signs with those in the device's settings.
+move-device-none = No device has handed in for this seat.
+move-device-to = Device { $signs } belongs to
+move-device-do = Give the work
+move-device-done = The work of this device now counts for { $name }.
+move-seat-of = { $seat }: { $name }
+transfer-title = To a colleague
+transfer-words = You save a file that your colleague opens. The student stays here until you remove the seat.
+transfer-open = See what the file holds
+transfer-for = File about { $name }
+transfer-holds = The file will hold:
+transfer-check-ins = Ratings and results from devices: { $count }
+transfer-practice = Practice by day and concept: { $count }
+transfer-paper = Entries from paper: { $count }
+transfer-dates = From { $first } to { $last }
+transfer-not = It will not hold your observations, groups, and assignments, or anything of another student.
+transfer-name = Put the name in: { $name }
+transfer-warning = A file that you gave away cannot be taken back. Tell your colleague the passphrase in person.
+transfer-save = Save the file
+transfer-made = { $file } is saved. Give it to your colleague, then remove { $name } here.
+transfer-take = Open a colleague's file
+transfer-take-words = A student comes from a colleague? Open the file that your colleague saved.
+transfer-taken = { $name } has seat { $seat }. { $count } entries came along.
+transfer-outside = { $count } of them are outside this school year and do not count.
+transfer-other-concepts = { $count ->
+    [one] One concept in them is not in this class.
+   *[other] { $count } concepts in them are not in this class.
+}
 calendar-lead = { $first } to { $last }: { $days } school days, { $passes } passes of { $rotation } days. Tap a day to make it a day without school, or a school day again.
 calendar-closures = Days without school
 calendar-from = From

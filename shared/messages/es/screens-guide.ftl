@@ -51,7 +51,7 @@ guide-files-3 = Cuando un segundo dispositivo usa un asiento, tú decides si cue
 
 guide-class-seats-title = Asientos y nombres
 guide-class-seats-1 = Un nombre aquí es opcional y nunca sale de esta computadora. Las entregas llevan solo el asiento.
-guide-class-seats-2 = El código de su papel deja entrar a un estudiante. Abajo se agregan asientos. Si quitas uno, se quita todo lo que llegó de él.
+guide-class-seats-2 = El código de su papel deja entrar a un estudiante. Abajo se agregan asientos. Si quitas uno, se quita todo lo que llegó de él. Mover lleva a un estudiante a otra clase o a un colega, con su trabajo.
 
 guide-class-calendar-title = El año escolar
 guide-class-calendar-1 = Pulsa un día sin clase, o escribe unas vacaciones con su primer y su último día. La rotación sigue después.

@@ -289,6 +289,43 @@ seats-added = { $count ->
     [one] Se agregó { $count } asiento. Necesita un papel.
    *[other] Se agregaron { $count } asientos. Necesitan papeles.
 }
+move-do = Mover
+move-of = Mover a { $name }
+move-title = Mover a { $name }
+move-class = A otra de tus clases
+move-class-words = Todo lo que tienes de este estudiante pasa a un asiento nuevo allí. Los grupos, los deseos, las ausencias y las tareas se quedan. Imprime el papel nuevo: hasta que el estudiante escriba su código, el dispositivo sigue entregando, y eso cuenta en la clase nueva.
+move-class-to = Clase
+move-class-none = No tienes otra clase aquí.
+move-done = { $name } tiene ahora el asiento { $seat } en { $title }. Imprime allí el papel nuevo y guarda un paquete de clase nuevo.
+move-device = Trabajo de otro estudiante
+move-device-words = Si alguien entró con el papel de este estudiante, da el trabajo de ese dispositivo a su dueño. Compara los signos con los que muestra Ajustes en el dispositivo.
+move-device-none = Ningún dispositivo ha entregado para este asiento.
+move-device-to = El dispositivo { $signs } es de
+move-device-do = Dar el trabajo
+move-device-done = El trabajo de este dispositivo cuenta ahora para { $name }.
+move-seat-of = { $seat }: { $name }
+transfer-title = A un colega
+transfer-words = Guardas un archivo que tu colega abre. El estudiante sigue aquí hasta que quites el asiento.
+transfer-open = Ver qué contiene el archivo
+transfer-for = Archivo sobre { $name }
+transfer-holds = El archivo contendrá:
+transfer-check-ins = Confianza y resultados de dispositivos: { $count }
+transfer-practice = Práctica por día y concepto: { $count }
+transfer-paper = Entradas de papel: { $count }
+transfer-dates = Del { $first } al { $last }
+transfer-not = No contendrá tus observaciones, grupos ni tareas, ni nada de otro estudiante.
+transfer-name = Incluir el nombre: { $name }
+transfer-warning = Un archivo que diste no se puede recuperar. Di la frase secreta a tu colega en persona.
+transfer-save = Guardar el archivo
+transfer-made = { $file } está guardado. Dalo a tu colega y después quita a { $name } aquí.
+transfer-take = Abrir el archivo de un colega
+transfer-take-words = ¿Viene un estudiante de un colega? Abre el archivo que tu colega guardó.
+transfer-taken = { $name } tiene el asiento { $seat }. Llegaron { $count } entradas.
+transfer-outside = { $count } de ellas están fuera de este año escolar y no cuentan.
+transfer-other-concepts = { $count ->
+    [one] Un concepto de ellas no está en esta clase.
+   *[other] { $count } conceptos de ellas no están en esta clase.
+}
 calendar-lead = Del { $first } al { $last }: { $days } días de clase, { $passes } vueltas de { $rotation } días. Toca un día para dejarlo sin clase, o para que vuelva a ser de clase.
 calendar-closures = Días sin clase
 calendar-from = Desde

@@ -171,6 +171,10 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
   await hook('student-safe').locator('summary').click();
   await expect(hook('pin-new')).toBeVisible();
   await at('settings-safe');
+  await bridge.pick(pack);
+  await hook('slip-pick').click();
+  await expect(hook('join-code')).toBeVisible();
+  await at('settings-slip');
   await hook('back-up').click();
   await expect(hook('passphrase-again')).toBeVisible();
   await hook('passphrase').fill('short');
@@ -197,6 +201,22 @@ export async function walkStudent(way: StudentWay, at: At): Promise<void> {
   await expect(alert).toBeVisible();
   await page.locator('dialog summary').click();
   await at('safe-pin');
+  await hook('pin').fill('4071');
+  await hook('pin-go').click();
+  await expect(hook('tab-today')).toBeVisible();
+
+  // --- a code that joins twice
+  await page.goto(bridge.url);
+  await hook('start-student').click();
+  await bridge.pick(pack);
+  await hook('join-pick').click();
+  await hook('join-next').click();
+  await hook('join-code').fill(code);
+  await hook('join-next').click();
+  await expect(hook('join-again-mine')).toBeVisible();
+  await at('join-again');
+  await hook('join-again-mine').click();
+  await hook(`student-${mine}`).click();
   await hook('pin').fill('4071');
   await hook('pin-go').click();
   await expect(hook('tab-today')).toBeVisible();

@@ -3,6 +3,7 @@
 import { join } from 'node:path';
 import { expect } from '@playwright/test';
 import { choose, finders, leaveDialog } from '../finders';
+import { createClass } from '../own-class';
 import { SAMPLES } from '../places';
 import { type At, openIn, type Way } from './way';
 
@@ -199,8 +200,9 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
 
 /** The desk of a class without hand-ins. */
 export async function walkOwnDesk(way: Way, at: At): Promise<void> {
-  const { page } = way;
-  const { hook } = finders(page);
+  const { page, bridge } = way;
+  const { hook, hooks } = finders(page);
+  await createClass(bridge, { title: 'Room 4', names: ['Ottilie', ''] });
   await openIn(way);
   await hook('start-teacher').click();
   for (const empty of ['board', 'talk', 'groups', 'assign', 'files']) {
@@ -208,6 +210,15 @@ export async function walkOwnDesk(way: Way, at: At): Promise<void> {
     await expect(page.locator('main h1')).toBeVisible();
     await at(`empty-${empty}`);
   }
+  await hook('tab-class').click();
+  await hook('class-seats').click();
+  await hooks('seat-move-').first().click();
+  await expect(hook('move-to-class')).toBeVisible();
+  await at('class-move');
+  await hook('transfer-open').click();
+  await expect(hook('transfer-holds')).toBeVisible();
+  await at('class-transfer');
+  await page.keyboard.press('Escape');
   await page.locator('header .tools button').nth(-2).click();
   await hook('desk-safe').click();
   await expect(hook('remove-all')).toBeVisible();

@@ -21,6 +21,8 @@ pub enum FileKind {
     Backup,
     /// A class key.
     ClassKey,
+    /// A transfer.
+    Transfer,
     /// A print.
     Pdf,
     /// A table as comma-separated text.
@@ -37,12 +39,13 @@ pub enum FileKind {
 
 impl FileKind {
     /// All kinds.
-    pub const ALL: [Self; 11] = [
+    pub const ALL: [Self; 12] = [
         Self::ClassPack,
         Self::HandIn,
         Self::CarryFile,
         Self::Backup,
         Self::ClassKey,
+        Self::Transfer,
         Self::Pdf,
         Self::Csv,
         Self::Roster,
@@ -60,6 +63,7 @@ impl FileKind {
             Self::CarryFile => "sfcarry",
             Self::Backup => "sfbackup",
             Self::ClassKey => "sfkey",
+            Self::Transfer => "sftransfer",
             Self::Pdf => "pdf",
             Self::Xlsx => "xlsx",
             Self::Csv | Self::Roster | Self::Bank | Self::Catalogue => "csv",
@@ -76,6 +80,7 @@ impl FileKind {
             Self::CarryFile => &["sfcarry"],
             Self::Backup => &["sfbackup"],
             Self::ClassKey => &["sfkey"],
+            Self::Transfer => &["sftransfer"],
             Self::Pdf => &["pdf"],
             Self::Csv => &["csv"],
             Self::Roster => &["csv", "txt", "tsv", "zip"],
@@ -94,6 +99,7 @@ impl FileKind {
             Self::CarryFile => "application/x-surefoot-carry",
             Self::Backup => "application/x-surefoot-backup",
             Self::ClassKey => "application/x-surefoot-key",
+            Self::Transfer => "application/x-surefoot-transfer",
             Self::Pdf => "application/pdf",
             Self::Xlsx => "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
             Self::Csv | Self::Roster | Self::Bank | Self::Catalogue => "text/csv",

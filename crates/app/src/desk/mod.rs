@@ -12,6 +12,7 @@ pub mod groups;
 pub mod guard;
 pub mod imports;
 pub mod lock_view;
+pub mod moves;
 pub mod own;
 pub mod print;
 pub mod removal;

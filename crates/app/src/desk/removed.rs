@@ -39,6 +39,15 @@ pub enum RemovedWhat {
         /// Its name.
         name: Option<String>,
     },
+    /// A seat whose student moved to another class.
+    Moved {
+        /// The number of the seat.
+        seat: u32,
+        /// The student's name.
+        name: Option<String>,
+        /// The title of the other class.
+        to: String,
+    },
     /// An own exercise.
     OwnExercise,
     /// The exercises or concepts of an import.

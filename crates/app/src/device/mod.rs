@@ -7,6 +7,7 @@ pub mod backups;
 pub mod copies;
 pub mod desk_lock;
 pub mod opened;
+pub mod projector;
 pub mod removal;
 pub mod restore;
 pub mod sample;

@@ -190,6 +190,34 @@ pub(super) fn group(source: &ReportSource<'_>) -> Built<ReportPage> {
     )?)
 }
 
+/// One page for a substitute.
+pub(super) fn substitute(source: &ReportSource<'_>) -> Built<ReportPage> {
+    let (desk, class, today) = (source.desk, source.class, source.today);
+    let minutes = needed(source.values.minutes, "minutes")?;
+    let language = source.language();
+    let talk = surefoot_desk::talk(desk, class, language, today, minutes)?;
+    let mut kept = surefoot_desk::groups_desk(desk, class, language, today)?.kept;
+    if !source.with_names {
+        let groups = kept.iter_mut().flat_map(|day| &mut day.groups);
+        let members = groups.flat_map(|group| &mut group.members);
+        members.for_each(|member| member.name = None);
+    }
+    let facts = &class.facts;
+    let next = facts.year.next_school_day(talk.date);
+    let next = next.map(|date| page::substitute::NextReview {
+        date,
+        concepts: (facts.rotation.concepts_on(&facts.year, date).iter())
+            .map(|id| facts.name(id, language))
+            .collect(),
+    });
+    Ok(page::substitute::substitute_page(
+        &talk,
+        kept.first(),
+        next.as_ref(),
+        source.locale(),
+    )?)
+}
+
 /// Today's talk plan.
 pub(super) fn talk(source: &ReportSource<'_>) -> Built<ReportPage> {
     let minutes = needed(source.values.minutes, "minutes")?;

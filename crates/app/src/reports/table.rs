@@ -121,6 +121,17 @@ pub const REPORTS: &[Report] = &[
         },
     },
     Report {
+        name: "substitute",
+        section: ReportSection::Report,
+        fields: &[Minutes, Names, Paper],
+        file_name: "substitute-{date}",
+        kind: FileKind::Pdf,
+        output: Output::Page {
+            fits_one_sheet: true,
+            build: build::substitute,
+        },
+    },
+    Report {
         name: "class_summary",
         section: ReportSection::Report,
         fields: &[Paper],

@@ -13,6 +13,7 @@ use crate::lock::lock;
 use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use surefoot_catalogue::Language;
+use surefoot_record::{Field, Rule};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::views::Profile;
 use surefoot_student::{FirstPack, NewStudent};
@@ -45,6 +46,24 @@ pub struct SeatCodeTyped {
     pub seat_code: String,
 }
 
+/// What a seat code says.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SeatCodeRead {
+    /// The students of this device who have that seat already.
+    pub joined: Vec<Profile>,
+}
+
+/// Another slip for a student.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct SlipChange {
+    /// The profile's id.
+    pub student: String,
+    /// The picked pack.
+    pub pack: u32,
+    /// The code of the new slip, as typed.
+    pub seat_code: String,
+}
+
 /// Joining a class.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Join {
@@ -58,6 +77,9 @@ pub struct Join {
     pub avatar: String,
     /// The student's language.
     pub language: Language,
+    /// Whether the person said that somebody else joined here with this slip.
+    #[serde(default)]
+    pub beside: bool,
 }
 
 /// The result of taking a class pack.
@@ -117,17 +139,68 @@ impl StudentDoor {
             })
     }
 
-    /// Checks a seat code while it is typed.
-    pub fn check_seat_code(&self, typed: SeatCodeTyped) -> Result<Nothing, CallError> {
-        surefoot_student::check_seat_code(&*self.kept_pack(typed.pack)?, &typed.seat_code)?;
-        Ok(Nothing {})
+    /// Checks a seat code while it is typed, and names who has that seat on this device.
+    pub fn check_seat_code(&self, typed: SeatCodeTyped) -> Result<SeatCodeRead, CallError> {
+        let pack = self.kept_pack(typed.pack)?;
+        let joined = self.joined_at(&pack, &typed.seat_code)?;
+        Ok(SeatCodeRead { joined })
+    }
+
+    /// The students of this device who have the seat of a seat code.
+    fn joined_at(&self, pack: &FirstPack, seat_code: &str) -> Result<Vec<Profile>, CallError> {
+        let seat = surefoot_student::check_seat_code(pack, seat_code)?;
+        let mut there = Vec::new();
+        for id in self.ids()? {
+            let same = self.as_locked_student(&id, |_, joined| {
+                Ok(surefoot_student::is_at_seat(joined, pack, &seat))
+            });
+            // Another student's damaged store does not matter here; the first screen reports it.
+            if same.unwrap_or(false) {
+                there.push(self.profile(&id)?);
+            }
+        }
+        Ok(there)
+    }
+
+    /// Gives a student another slip: of another class, or because the first was somebody else's.
+    /// The record stays. A PIN is removed, because it belongs to the earlier slip.
+    ///
+    /// # Errors
+    /// Returns [`CallError::SeatCode`] for a mistyped code, [`CallError::Invalid`] if somebody on
+    /// this device has that seat already.
+    pub fn change_slip(&self, change: SlipChange) -> Result<Profile, CallError> {
+        self.context.own_only()?;
+        let pack = self.kept_pack(change.pack)?;
+        let id = change.student;
+        let there = self.joined_at(&pack, &change.seat_code)?;
+        if there.iter().any(|other| other.id != id) {
+            return Err(CallError::Invalid {
+                field: Field::Seats,
+                rule: Rule::Taken,
+            });
+        }
+        let today = self.context.today();
+        self.as_student(&id, |store, joined| {
+            surefoot_student::change_slip(store, joined, &pack, &change.seat_code, today)?;
+            Ok(())
+        })?;
+        self.profile(&id)
     }
 
     /// Joins a class.
+    ///
+    /// # Errors
+    /// Returns [`CallError::Invalid`] if somebody has that seat on this device, unless the person
+    /// said that it is somebody else.
     pub fn join(&self, join: Join) -> Result<Profile, CallError> {
         let pack = self.kept_pack(join.pack)?;
         // Checked before the store is made, so that a wrong code leaves no file.
-        surefoot_student::check_seat_code(&pack, &join.seat_code)?;
+        if !self.joined_at(&pack, &join.seat_code)?.is_empty() && !join.beside {
+            return Err(CallError::Invalid {
+                field: Field::Seats,
+                rule: Rule::Taken,
+            });
+        }
         let id = random::hex::<8>()?;
         let path = self.context.data().student(&id);
         make_folder(&self.context.data().students())?;

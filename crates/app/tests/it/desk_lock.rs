@@ -6,7 +6,7 @@ use std::path::{Path, PathBuf};
 use surefoot_app::{
     BackUp, CALLS, Call, CallError, ClassId, CopyKind, DeskIdle, DeskLock, DeskPassphrase, Door,
     IDLE_MINUTES, ImportAsked, ImportFrom, JobResult, NameSeat, NewDeskLock, Nothing, OpenSealed,
-    RestoreCopy, Restored, SeatId, StoreName, Unlocked, dispatch,
+    ProjectorAsked, RestoreCopy, Restored, SeatId, StoreName, Unlocked, dispatch,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_exchange::Refusal;
@@ -583,4 +583,37 @@ fn a_copy_that_cannot_be_wiped_keeps_no_other_readable_and_is_told() {
     assert_eq!(holding(&data, &secrets), Vec::<String>::new());
     let found = || desk.app.device.copies(StoreName::Desk).unwrap();
     assert!(found().lock_trouble.is_some() && found().trouble.is_none());
+}
+
+#[test]
+fn a_locked_desk_shows_a_projector_without_names_and_numbers() {
+    let (desk, class, _) = worked();
+    let shown = || {
+        let asked = ProjectorAsked {
+            class: class.clone(),
+            minutes: 5,
+        };
+        desk.app.device.projector(asked).unwrap()
+    };
+    let open = shown();
+    change(&desk, None, Some(WORDS));
+    desk.app.device.lock_desk(Nothing {}).unwrap();
+    assert!(state(&desk).1);
+    let titles = desk.app.device.projector_classes(Nothing {}).unwrap();
+    assert_eq!(titles[0].id, class);
+    let view = shown();
+    assert_eq!(view, open);
+    assert!(view.concepts.iter().any(|one| one.exercise.is_some()));
+    let said = serde_json::to_string(&view).unwrap();
+    for name in ["Amara", "Bao", "Carlos"] {
+        assert!(!said.contains(name), "{name}");
+    }
+    for one in &view.concepts {
+        assert_eq!(
+            (one.has_it, one.expected_wrong, one.worth),
+            (None, None, None)
+        );
+    }
+    // The desk itself stays locked.
+    refused(desk.app.desk.class_setup(ClassId { class }));
 }

@@ -12,6 +12,7 @@ mod desk_lock;
 mod disks;
 mod keeping;
 mod modes;
+mod moves;
 mod one_seat;
 mod own_ways;
 mod pack_once;

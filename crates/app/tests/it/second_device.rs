@@ -5,12 +5,13 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_app::{
-    CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed, StudentId,
+    AddSeats, CallError, CarryAsked, CarryDone, ClassId, ClassKeyAsked, Nothing, OpenSealed,
+    SavesPacks, StudentId,
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{SeatDeviceState, Verdict};
 use surefoot_exchange::{Refusal, open_carry, seal_carry};
-use surefoot_record::Rule;
+use surefoot_record::{Field, Rule};
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -234,6 +235,7 @@ fn a_second_computer_opens_the_classs_hand_ins() {
         .app
         .desk
         .export_class(ClassKeyAsked {
+            hand_over: false,
             class: class.clone(),
             passphrase: WORDS.into(),
         })
@@ -262,8 +264,86 @@ fn a_second_computer_opens_the_classs_hand_ins() {
     let report = second.import(inbox.path());
     assert_eq!(report.files[0].verdict, Verdict::New);
     assert_eq!(report.files[0].name.as_deref(), Some("Amara"));
+    // Read again, it brings the second computer up to date; the first one knows more.
+    add(&second).unwrap();
     assert!(matches!(
-        add(&second),
+        add(&desk),
         Err(CallError::Invalid { rule, .. }) if rule == Rule::AlreadyHere
     ));
+}
+
+#[test]
+fn one_computer_saves_the_packs_and_hands_that_over() {
+    let (desk, class, _, _) = class_and_tablet("2026-09-01");
+    let id = || ClassId {
+        class: class.clone(),
+    };
+    let key = |from: &Device, hand_over| {
+        let asked = ClassKeyAsked {
+            class: class.clone(),
+            passphrase: WORDS.into(),
+            hand_over,
+        };
+        let made = from.app.desk.export_class(asked).unwrap();
+        from.hands.saved.join(made.file_name)
+    };
+    let open = |device: &Device, file: &Path| {
+        device.hands.will_pick(file);
+        let picked = device.app.desk.pick_class_key(Nothing {}).unwrap().unwrap();
+        device.app.desk.import_class(OpenSealed {
+            picked: picked.picked,
+            passphrase: WORDS.into(),
+        })
+    };
+    let saves = |device: &Device| {
+        let setup = device.app.desk.class_setup(id()).unwrap();
+        (setup.summary.saves_packs, setup.summary.pack_outdated)
+    };
+    let refused = |device: &Device| match device.app.desk.save_class_pack(id()) {
+        Err(CallError::Invalid { field, rule }) => {
+            field == Field::ClassPack && rule == Rule::Elsewhere
+        }
+        _ => false,
+    };
+    let second = Device::on("2026-09-01");
+    open(&second, &key(&desk, false)).unwrap();
+    assert_eq!(
+        (saves(&desk), saves(&second)),
+        ((true, false), (false, false))
+    );
+    assert!(refused(&second));
+
+    // What the first changed comes with the key that hands over.
+    let names = vec!["Dora".to_owned()];
+    let class_of = class.clone();
+    let more = AddSeats {
+        class: class_of,
+        names,
+    };
+    desk.app.desk.add_seats(more).unwrap();
+    let before = desk
+        .app
+        .desk
+        .class_setup(id())
+        .unwrap()
+        .summary
+        .pack_version;
+    open(&second, &key(&desk, true)).unwrap();
+    assert_eq!((saves(&desk).0, saves(&second)), (false, (true, true)));
+    assert!(refused(&desk));
+    let slips = |device: &Device| device.app.desk.join_slips(id()).unwrap();
+    assert_eq!(slips(&second), slips(&desk));
+    assert_eq!(slips(&second)[3].name.as_deref(), Some("Dora"));
+    second.app.desk.save_class_pack(id()).unwrap();
+    let setup = second.app.desk.class_setup(id()).unwrap();
+    assert_eq!(setup.summary.pack_version, before + 1);
+
+    // The first takes it back, above what the second may have given out, and undoes that.
+    let set = |saves| {
+        let class = class.clone();
+        desk.app.desk.set_saves_packs(SavesPacks { class, saves })
+    };
+    let back = set(true).unwrap().summary;
+    assert!(back.saves_packs && back.pack_version > before + 50);
+    assert!(!set(false).unwrap().summary.saves_packs);
 }

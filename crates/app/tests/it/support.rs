@@ -206,6 +206,7 @@ impl Device {
             nickname: nickname.into(),
             avatar: "fox".into(),
             language: Language::first(),
+            beside: false,
         })
     }
 }

@@ -47,7 +47,7 @@ pub fn close_day(
 ) -> Result<(), DeskError> {
     let year = open_class(desk, class)?.facts.year;
     if closed && !year.is_school_day(date) {
-        return Err(DeskError::invalid(Field::Dates, Rule::None));
+        return Err(DeskError::invalid(Field::Dates, Rule::Missing));
     }
     let mut closures = year.closures;
     if closed {

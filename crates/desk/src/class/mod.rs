@@ -27,17 +27,18 @@ pub use changes::{
 };
 pub use class_day::{class_day, close_day};
 pub use copy::copy_class;
+pub(crate) use open::without_keys;
 pub use open::{OpenClass, open_class};
 pub use pacing::{choose_concepts, spread_first_lessons};
 pub use pacing_list::{read_pacing, set_first_lessons};
 pub use roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS, read_roster};
 pub use roster_file::{MOST_ROSTER_BYTES, read_roster_files};
-pub use seats::{add_seats, name_seat, remove_seat, seat_holdings};
-pub(crate) use seats::{checked_name, class_signs, seat_code};
+pub use seats::{add_seats, move_seat, name_seat, remove_seat, seat_holdings};
+pub(crate) use seats::{checked_name, class_signs, seat_code, seat_student};
 pub(crate) use setup::checked_title;
 pub use setup::{
     ClassSecrets, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,
     set_practice, set_rotation, set_taught_from,
 };
 pub use views::*;
-pub use year_end::{classes_over, skip_pack_versions};
+pub use year_end::{classes_over, set_saves_packs, skip_pack_versions};

@@ -64,6 +64,28 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError>
         surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
         other => DeskError::Store(other),
     })?;
+    let seats = desk.seats(class)?;
+    opened(desk, row, seats)
+}
+
+/// Opens a class without its keys, and its seats without tokens and names: for what is shown while
+/// the desk is locked.
+pub(crate) fn without_keys(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
+    let row = (desk.classes_without_keys()?.into_iter())
+        .find(|row| row.id == class)
+        .ok_or(DeskError::NotFound("class"))?;
+    let seats = (desk.seat_numbers(class)?.into_iter())
+        .map(|number| SeatRow {
+            number,
+            token: String::new(),
+            name: None,
+        })
+        .collect();
+    opened(desk, row, seats)
+}
+
+fn opened(desk: &DeskStore, row: ClassRow, seats: Vec<SeatRow>) -> Result<OpenClass, DeskError> {
+    let class = row.id.as_str();
     let own_concepts = concepts::own_concepts(desk, class)?;
     let all = concepts::with_built_in(&own_concepts)?;
     let rotation = Rotation::new(desk.rotation(class)?)?;
@@ -74,7 +96,7 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError>
         .filter_map(|id| all.get(id).map(|concept| (id.clone(), concept.clone())))
         .collect();
     Ok(OpenClass {
-        seats: desk.seats(class)?,
+        seats,
         facts: Class {
             title: row.title.clone(),
             year: row.year.clone(),

@@ -148,19 +148,92 @@ pub fn remove_seat(
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
-    let mark = Marks::of(&class)?.seat(&row.token)?;
     desk.transaction(|| {
         desk.claim_import_files(id, seat, |file| shows(file, row))?;
         let mut held = desk.rows_to_remove(id, Some(seat))?;
-        desk.remove_released(&mut held, &mark, &replaced_mark(seed, &mark)?)?;
-        let replaced = desk
-            .released_ratings(id)?
-            .into_iter()
-            .filter(|(_, rating)| rating.seat_mark == mark)
-            .map(|(place, rating)| Ok((place, replaced_rating(seed, rating)?)))
-            .collect::<Result<Vec<_>, DeskError>>()?;
-        desk.replace_released(id, &mark, &replaced)?;
+        replace_marks(desk, &class, row, &mut held, seed)?;
         desk.remove_seat(id, seat)?;
         Ok(held)
     })
+}
+
+/// Replaces the marks of a seat that leaves its class in the log of share-safe tables, and adds
+/// those before to the removed rows.
+fn replace_marks(
+    desk: &DeskStore,
+    class: &OpenClass,
+    row: &SeatRow,
+    held: &mut RemovedRows,
+    seed: &[u8; 32],
+) -> Result<(), DeskError> {
+    let id = class.row.id.as_str();
+    let mark = Marks::of(class)?.seat(&row.token)?;
+    desk.remove_released(held, &mark, &replaced_mark(seed, &mark)?)?;
+    let replaced = desk
+        .released_ratings(id)?
+        .into_iter()
+        .filter(|(_, rating)| rating.seat_mark == mark)
+        .map(|(place, rating)| Ok((place, replaced_rating(seed, rating)?)))
+        .collect::<Result<Vec<_>, DeskError>>()?;
+    Ok(desk.replace_released(id, &mark, &replaced)?)
+}
+
+/// Moves a student with everything that the desk has of them to a new seat of another class, and
+/// returns the number of that seat and the other rows of the earlier one. Restoring these moves the
+/// student back. Pairs, groups, absences and assignments stay in the earlier class; an assignment
+/// for this student alone is withdrawn. The shell draws the seeds, of the new token and of the marks
+/// that replace those of the seat in the log of share-safe tables.
+///
+/// Hand-ins that still name the earlier seat count at the new one (see [`crate::Import`]).
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] for the last seat of a class, for the same class, and above
+/// [`MOST_SEATS`].
+pub fn move_seat(
+    desk: &DeskStore,
+    class: &str,
+    seat: u32,
+    to: &str,
+    seeds: [&[u8; 32]; 2],
+) -> Result<(u32, RemovedRows), DeskError> {
+    let [token_seed, marks_seed] = seeds;
+    let (from, to) = (open_class(desk, class)?, open_class(desk, to)?);
+    let (from_id, to_id) = (from.row.id.as_str(), to.row.id.as_str());
+    let row = (from.seats.iter())
+        .find(|row| row.number == seat)
+        .ok_or(DeskError::NotFound("seat"))?;
+    if from_id == to_id {
+        return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
+    }
+    if from.seats.len() == 1 {
+        return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
+    }
+    desk.transaction(|| {
+        let number = seat_student(desk, &to, row.name.clone(), token_seed)?;
+        desk.move_work((from_id, seat), (to_id, number))?;
+        let mut left = desk.leave_seat(from_id, seat, (to_id, number))?;
+        replace_marks(desk, &from, row, &mut left, marks_seed)?;
+        desk.remove_seat(from_id, seat)?;
+        Ok((number, left))
+    })
+}
+
+/// Adds one seat to a class and returns its number.
+///
+/// # Errors
+/// Returns [`DeskError::Invalid`] above [`MOST_SEATS`].
+pub(crate) fn seat_student(
+    desk: &DeskStore,
+    class: &OpenClass,
+    name: Option<String>,
+    seed: &[u8; 32],
+) -> Result<u32, DeskError> {
+    if class.seats.len() >= MOST_SEATS {
+        return Err(DeskError::invalid(Field::Names, Rule::TooMany));
+    }
+    let id = class.row.id.as_str();
+    seat_students(desk, id, &class_signs(class)?, &[name], seed)?;
+    let seats = desk.seats(id)?;
+    let added = seats.last().ok_or(DeskError::NotFound("seat"))?;
+    Ok(added.number)
 }

@@ -144,6 +144,7 @@ pub(crate) fn make_class(
         class_signs: signs.as_str().to_owned(),
         year: year.clone(),
         pack_version: 0,
+        saves_packs: true,
         pack_stamp: String::new(),
         practice,
     };
@@ -189,7 +190,8 @@ fn summary(
         concepts: class.facts.rotation.days().iter().map(Vec::len).sum(),
         newest_report: newest.values().max().copied(),
         pack_version: class.row.pack_version,
-        pack_outdated: class.row.pack_stamp != stamp(desk, class)?,
+        pack_outdated: class.row.saves_packs && class.row.pack_stamp != stamp(desk, class)?,
+        saves_packs: class.row.saves_packs,
     })
 }
 

@@ -24,8 +24,10 @@ pub struct ClassSummary {
     pub newest_report: Option<NaiveDate>,
     /// The version of the last class pack; 0 before the first.
     pub pack_version: u32,
-    /// Whether the class has changed since that pack.
+    /// Whether the class has changed since that pack; false if another computer saves the packs.
     pub pack_outdated: bool,
+    /// Whether this computer saves the class packs.
+    pub saves_packs: bool,
 }
 
 /// A class to make.

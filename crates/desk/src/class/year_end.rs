@@ -25,3 +25,10 @@ pub fn skip_pack_versions(desk: &DeskStore) -> Result<(), DeskError> {
 
 /// More packs than a teacher makes between a backup and its restoration.
 const SKIPPED_VERSIONS: u32 = 100;
+
+/// Notes whether this computer saves the packs of a class. Whoever begins again skips as many
+/// versions as a restored desk, because another computer may have given out the next ones.
+pub fn set_saves_packs(desk: &DeskStore, class: &str, saves: bool) -> Result<(), DeskError> {
+    let skip = if saves { SKIPPED_VERSIONS } else { 0 };
+    Ok(desk.put_saves_packs(class, saves, skip)?)
+}

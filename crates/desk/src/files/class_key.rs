@@ -1,7 +1,7 @@
 //! Exports and imports a class for the teacher's second computer.
 
 use crate::class::OpenClass;
-use crate::class::concepts::with_built_in;
+use crate::class::concepts::{own_concepts, own_exercises, with_built_in};
 use crate::class::{MOST_SEATS, checked_name, checked_title};
 use crate::error::{DeskError, Field, Rule, faulty};
 use crate::own::put_all;
@@ -16,11 +16,16 @@ use surefoot_store::DeskStore;
 use surefoot_store::desk::{ClassRow, SeatRow};
 
 /// Seals a class with its keys, roster, year and rotation. It has no reports, because both computers
-/// can import the hand-ins.
+/// can import the hand-ins. With `hand_over`, whoever opens it saves the class packs from then on;
+/// [`crate::set_saves_packs`] ends it here.
 ///
 /// # Errors
 /// Returns [`Refusal`] for a passphrase that is too short.
-pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, DeskError> {
+pub fn export_class(
+    class: &OpenClass,
+    passphrase: &str,
+    hand_over: bool,
+) -> Result<Vec<u8>, DeskError> {
     let row = &class.row;
     let seats = class
         .seats
@@ -55,6 +60,7 @@ pub fn export_class(class: &OpenClass, passphrase: &str) -> Result<Vec<u8>, Desk
         own_concepts: class.own_concepts.clone(),
         own_exercises,
         pack_version: row.pack_version,
+        saves_packs: hand_over,
     };
     Ok(seal_class_key(&file, passphrase)?)
 }
@@ -67,17 +73,62 @@ pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Re
     open_class_key(bytes, passphrase)
 }
 
-/// Adds the class of a class key file to this desk, and returns its id.
+/// Adds the class of a class key file to this desk, and returns its id. A class that is here already
+/// gets the set-up of the file, unless this computer saves its packs: then the file knows no more.
+/// Reports stay, and so do seats that the file does not have.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] if the class is at this desk already or the file has an invalid
-/// value, [`DeskError::Rotation`].
+/// Returns [`DeskError::Invalid`] if this computer saves the packs of the class already or the file
+/// has an invalid value, [`DeskError::Rotation`].
 pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
-    if desk.classes()?.iter().any(|class| class.id == id) {
+    let here = desk.classes()?.into_iter().find(|class| class.id == id);
+    if here.as_ref().is_some_and(|class| class.saves_packs) {
         return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
     }
     let title = checked_title(&file.title)?;
+    let rotation = checked(file)?;
+    let class_signs = ClassSigns::of(&file.class_id).map_err(faulty)?;
+    let years_concepts: BTreeSet<&String> = rotation.days().iter().flatten().collect();
+    desk.transaction(|| -> Result<(), DeskError> {
+        match &here {
+            None => desk.add_class(&ClassRow {
+                id: id.clone(),
+                title,
+                made_on: file.made_on,
+                sealing_identity: file.sealing_identity.clone(),
+                signing_seed: file.signing_key()?.seed(),
+                class_signs: class_signs.as_str().to_owned(),
+                year: file.year.clone(),
+                practice: file.practice,
+                pack_version: file.pack_version,
+                pack_stamp: String::new(),
+                saves_packs: file.saves_packs,
+            })?,
+            Some(class) => {
+                desk.rename_class(&id, &title)?;
+                desk.put_year(&id, &file.year)?;
+                desk.put_practice(&id, &file.practice)?;
+                desk.clear_taught_from(&id)?;
+                let newest = class.pack_version.max(file.pack_version);
+                desk.put_pack(&id, newest, "")?;
+                desk.put_saves_packs(&id, file.saves_packs, 0)?;
+            }
+        }
+        put_new(desk, &id, file)?;
+        desk.put_rotation(&id, rotation.days())?;
+        for (concept, date) in &file.taught_from {
+            if years_concepts.contains(concept) && file.year.contains(*date) {
+                desk.put_taught_from(&id, concept, Some(*date))?;
+            }
+        }
+        seat_all(desk, &id, &file.seats)
+    })?;
+    Ok(id)
+}
+
+/// Checks the values of a class key, and returns its rotation.
+fn checked(file: &ClassKeyFile) -> Result<Rotation<String>, DeskError> {
     file.year.check()?;
     if file.seats.is_empty() {
         return Err(DeskError::invalid(Field::Names, Rule::Empty));
@@ -87,60 +138,58 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
     }
     let tokens: BTreeSet<&str> = file.seats.iter().map(|seat| seat.token.as_str()).collect();
     if tokens.len() < file.seats.len() {
-        return Err(DeskError::invalid(Field::Seats, Rule::Taken));
+        return Err(DeskError::invalid(Field::Class, Rule::Taken));
     }
     if let Some(rule) = file.practice.fault(&file.year) {
         return Err(DeskError::invalid(Field::Practice, rule));
     }
     let rotation = Rotation::new(file.rotation.clone())?;
     let all = with_built_in(&file.own_concepts)?;
-    let known: BTreeSet<&str> = rotation
-        .days()
-        .iter()
-        .flatten()
-        .map(String::as_str)
-        .collect();
-    if known.iter().any(|concept| !all.contains_key(*concept)) {
+    if (rotation.days().iter().flatten()).any(|concept| !all.contains_key(concept)) {
         return Err(DeskError::NotFound("concept"));
     }
-    let class_signs = ClassSigns::of(&file.class_id).map_err(faulty)?;
-    desk.transaction(|| -> Result<(), DeskError> {
-        desk.add_class(&ClassRow {
-            id: id.clone(),
-            title,
-            made_on: file.made_on,
-            sealing_identity: file.sealing_identity.clone(),
-            signing_seed: file.signing_key()?.seed(),
-            class_signs: class_signs.as_str().to_owned(),
-            year: file.year.clone(),
-            practice: file.practice,
-            pack_version: file.pack_version,
-            pack_stamp: String::new(),
-        })?;
-        put_all(
-            desk,
-            &id,
-            file.made_on,
-            &file.own_concepts,
-            &file.own_exercises,
+    Ok(rotation)
+}
+
+/// Adds the own concepts and exercises of a class key that the class does not have.
+fn put_new(desk: &DeskStore, class: &str, file: &ClassKeyFile) -> Result<(), DeskError> {
+    let concepts: BTreeSet<String> = (own_concepts(desk, class)?.into_iter())
+        .map(|concept| concept.id.as_str().to_owned())
+        .collect();
+    let exercises: BTreeSet<String> = (own_exercises(desk, class)?.into_values().flatten())
+        .map(|own| own.id().to_string())
+        .collect();
+    let new_concepts: Vec<_> = (file.own_concepts.iter())
+        .filter(|concept| !concepts.contains(concept.id.as_str()))
+        .cloned()
+        .collect();
+    let new_exercises: Vec<_> = (file.own_exercises.iter())
+        .filter(|own| !exercises.contains(&own.id().to_string()))
+        .cloned()
+        .collect();
+    put_all(desk, class, file.made_on, &new_concepts, &new_exercises)
+}
+
+/// Adds the seats of a class key, and names those that the class has: a seat is known by its token.
+/// One whose number another seat has here gets the next number.
+fn seat_all(desk: &DeskStore, class: &str, seats: &[KeySeat]) -> Result<(), DeskError> {
+    for seat in seats {
+        let name = checked_name(seat.name.as_deref().unwrap_or_default())?;
+        let there = desk.seats(class)?;
+        if let Some(known) = there.iter().find(|row| row.token == seat.token.as_str()) {
+            desk.name_seat(class, known.number, name.as_deref())?;
+            continue;
+        }
+        let taken = there.iter().any(|row| row.number == seat.number);
+        let next = there.iter().map(|row| row.number).max().unwrap_or(0) + 1;
+        desk.add_seat(
+            class,
+            &SeatRow {
+                number: if taken { next } else { seat.number },
+                token: seat.token.as_str().to_owned(),
+                name,
+            },
         )?;
-        desk.put_rotation(&id, rotation.days())?;
-        for (concept, date) in &file.taught_from {
-            if known.contains(concept.as_str()) && file.year.contains(*date) {
-                desk.put_taught_from(&id, concept, Some(*date))?;
-            }
-        }
-        for seat in &file.seats {
-            desk.add_seat(
-                &id,
-                &SeatRow {
-                    number: seat.number,
-                    token: seat.token.as_str().to_owned(),
-                    name: checked_name(seat.name.as_deref().unwrap_or_default())?,
-                },
-            )?;
-        }
-        Ok(())
-    })?;
-    Ok(id)
+    }
+    Ok(())
 }

@@ -16,7 +16,8 @@ use surefoot_record::Record;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
 
-fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
+/// Reads the content of a kept hand-in.
+pub(super) fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
     ZlibDecoder::new(kept.content.as_slice())
         .take(HAND_IN_CAPS.unpacked_bytes)

@@ -9,6 +9,7 @@ use super::bounds::{
     MOST_QUARANTINED_DEVICES, MOST_QUARANTINED_HAND_INS,
 };
 use super::derive;
+use super::moves::moved_to;
 use super::views::{
     FileReport, IMPORTS_A_PAGE, ImportReport, Journal, LINES_A_PAGE, Tally, Undoable, Verdict,
 };
@@ -125,11 +126,20 @@ impl<'a> Import<'a> {
             Ok(opened) => opened,
             Err(refusal) => return Ok((refused(refusal), None)),
         };
-        let Some(class) = (self.classes.iter()).find(|class| class.id == *opened.class_id()) else {
+        // A device that the teacher moved may still name the class and seat of its earlier slip.
+        let moved = moved_to(self.desk, &opened)?;
+        let class_id = match &moved {
+            Some(moved) => moved.class.as_str(),
+            None => opened.class_id().as_str(),
+        };
+        let Some(class) = (self.classes.iter()).find(|class| class.id.as_str() == class_id) else {
             return Ok((refused(Refusal::WrongClass), None));
         };
         let id = Some(class.id.as_str().to_owned());
-        let seat = (class.class.seats.iter()).find(|seat| seat.token == opened.seat().as_str());
+        let seat = (class.class.seats.iter()).find(|seat| match &moved {
+            Some(moved) => seat.number == moved.seat,
+            None => seat.token == opened.seat().as_str(),
+        });
         let known = match seat {
             Some(seat) => self.desk.devices_of(class.id.as_str(), seat.number)?,
             None => Vec::new(),
@@ -139,7 +149,10 @@ impl<'a> Import<'a> {
             None => Standing::default(),
         };
         let title = Some(class.class.row.title.clone());
-        let (checked, seat) = match (self.check(class, opened, standing.state), seat) {
+        let (checked, seat) = match (
+            self.check(class, seat.is_some(), opened, standing.state),
+            seat,
+        ) {
             (Ok(checked), Some(seat)) => (checked, seat),
             (checked, _) => {
                 let mut report = refused(checked.err().unwrap_or(Refusal::SeatUnknown));
@@ -212,6 +225,7 @@ impl<'a> Import<'a> {
     fn check(
         &self,
         class: &ImportClass,
+        seated: bool,
         opened: OpenedHandIn,
         state: DeviceState,
     ) -> Result<Checked, Refusal> {
@@ -221,13 +235,14 @@ impl<'a> Import<'a> {
             .collect();
         // The check looks up only the seat that the hand-in names.
         let mut seats: BTreeMap<SeatToken, BTreeSet<PublicKey>> = BTreeMap::new();
-        if (class.class.seats.iter()).any(|seat| seat.token == opened.seat().as_str()) {
+        if seated {
             seats.insert(opened.seat().clone(), keys);
         }
         let year = &class.class.facts.year;
+        let class_id = opened.class_id().clone();
         opened.check(
             &HandInExpectations {
-                class_id: &class.id,
+                class_id: &class_id,
                 first_day: year.first_day,
                 last_day: year.last_day,
                 seats: &seats,
@@ -247,7 +262,7 @@ impl<'a> Import<'a> {
         known: &[DeviceRow],
     ) -> Result<(Verdict, usize), DeskError> {
         let id = class.id.as_str();
-        let hash = hash_of(class, hand_in.json());
+        let hash = hash_of(&class.class, hand_in.json());
         if self.keeps(standing, &hash)? {
             return Ok((Verdict::Known, 0));
         }
@@ -288,7 +303,7 @@ impl<'a> Import<'a> {
         standing: &Standing,
         known: &[DeviceRow],
     ) -> Result<Verdict, DeskError> {
-        let hash = hash_of(class, hand_in.json());
+        let hash = hash_of(&class.class, hand_in.json());
         if self.keeps(standing, &hash)? {
             return Ok(Verdict::Quarantined);
         }
@@ -392,9 +407,9 @@ fn length(bytes: &[u8]) -> u64 {
 
 /// Keyed by the class, because a token has so few signs that somebody who reads the other columns
 /// could find it by a plain digest.
-fn hash_of(class: &ImportClass, json: &[u8]) -> String {
+pub(super) fn hash_of(class: &OpenClass, json: &[u8]) -> String {
     Sha256::new()
-        .chain_update(class.class.row.signing_seed)
+        .chain_update(class.row.signing_seed)
         .chain_update(json)
         .finalize()
         .iter()
@@ -567,11 +582,7 @@ pub fn decide_device(
         let mut row = (devices.into_iter())
             .find(|row| row.id == device)
             .ok_or(DeskError::NotFound("device"))?;
-        row.state = match accept {
-            Some(true) => DeviceState::Accepted,
-            Some(false) => DeviceState::Rejected,
-            None => DeviceState::Quarantined,
-        };
+        row.state = DeviceState::of_decision(accept);
         desk.put_device(id, &row)?;
         let entries = derive::derive(desk, id, seat)?;
         if accept == Some(true) && (others >= MOST_ACCEPTED_DEVICES || entries > MOST_ENTRIES) {

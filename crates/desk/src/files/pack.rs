@@ -2,7 +2,7 @@
 
 use crate::class::OpenClass;
 use crate::class::pack_stamp::{accepted_devices, days_stamp, stamp};
-use crate::error::{DeskError, faulty};
+use crate::error::{DeskError, Field, Rule, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
@@ -43,12 +43,16 @@ fn pack_assignment(row: &AssignmentRow) -> Result<Assignment, DeskError> {
 /// were due before `today`.
 ///
 /// # Errors
-/// Returns [`DeskError::Refused`] if the class is beyond the bounds of the format.
+/// Returns [`DeskError::Refused`] if the class is beyond the bounds of the format,
+/// [`DeskError::Invalid`] if another computer saves the packs.
 pub fn make_class_pack(
     desk: &DeskStore,
     class: &OpenClass,
     today: NaiveDate,
 ) -> Result<ClassPackFile, DeskError> {
+    if !class.row.saves_packs {
+        return Err(DeskError::invalid(Field::ClassPack, Rule::Elsewhere));
+    }
     let facts = &class.facts;
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);

@@ -185,3 +185,33 @@ pub enum LackingKind {
         other_days: bool,
     },
 }
+
+/// What a transfer holds.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct TransferHoldings {
+    /// Ratings and outcomes from devices.
+    pub check_ins: usize,
+    /// Practice results.
+    pub practice: usize,
+    /// Entries from paper.
+    pub paper: usize,
+    /// The date of the oldest of them.
+    pub first_date: Option<NaiveDate>,
+    /// The date of the newest.
+    pub last_date: Option<NaiveDate>,
+}
+
+/// What came of a transfer.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct TransferTaken {
+    /// The new seat.
+    pub seat: u32,
+    /// The student's name, if the file has it.
+    pub name: Option<String>,
+    /// What the file holds.
+    pub holds: TransferHoldings,
+    /// Entries of it that are dated outside this class's year or in the future.
+    pub outside_year: usize,
+    /// Concepts of it that are not in this class's rotation.
+    pub other_concepts: usize,
+}

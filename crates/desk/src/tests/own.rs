@@ -448,7 +448,7 @@ fn own_concepts_join_the_rotation_and_travel() {
     let evening = surefoot_student::practice(&store, &joined, date(TODAY), None, false, 5).unwrap();
     assert!(matches!(evening, PracticeStep::Exercise(_)));
     // A second computer and next year's class have it too.
-    let sealed = crate::export_class(&desk.open(), "seven otters swim").unwrap();
+    let sealed = crate::export_class(&desk.open(), "seven otters swim", false).unwrap();
     let key = crate::read_class_key(&sealed, "seven otters swim").unwrap();
     let other = tempfile::tempdir().unwrap();
     let second =

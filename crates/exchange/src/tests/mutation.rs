@@ -39,6 +39,8 @@ static PERSONAL_JSON: LazyLock<Vec<u8>> = LazyLock::new(|| {
 });
 static CLASS_KEY_JSON: LazyLock<Vec<u8>> =
     LazyLock::new(|| serde_json::to_vec(&class_key()).unwrap());
+static TRANSFER_JSON: LazyLock<Vec<u8>> =
+    LazyLock::new(|| serde_json::to_vec(&transfer()).unwrap());
 static BACKUP_PLAIN: LazyLock<Vec<u8>> = LazyLock::new(|| {
     let backup = BackupFile {
         kind: BackupKind::Desk,
@@ -133,6 +135,18 @@ proptest! {
             let frame = content::write(&key, &teacher()).unwrap();
             let (read, _) = content::read::<ClassKeyFile>(&frame).unwrap();
             prop_assert!(read == key);
+        }
+    }
+
+    #[test]
+    fn changed_transfer_content(changes in any_changes()) {
+        let json = changed(&TRANSFER_JSON, &changes);
+        if let Ok(found) = strict_json::read::<Transfer>(&json, &TRANSFER_CAPS, TRANSFER_FORMAT)
+            && found.check_content().is_ok()
+        {
+            let frame = content::write(&found, &teacher()).unwrap();
+            let (read, _) = content::read::<Transfer>(&frame).unwrap();
+            prop_assert!(read == found);
         }
     }
 

@@ -241,3 +241,41 @@ proptest::proptest! {
         proptest::prop_assert_eq!(checked.record(), record);
     }
 }
+
+#[test]
+fn a_transfer_comes_back_and_is_opened_by_its_passphrase_alone() {
+    let words = "seven quiet rivers";
+    let file = seal_transfer(&transfer(), &teacher(), words).unwrap();
+    assert!(open_transfer(file.as_slice(), words).unwrap() == transfer());
+    let refused = |file: &[u8], words| open_transfer(file, words).unwrap_err();
+    assert_eq!(
+        refused(&file, "seven quiet ponds"),
+        Refusal::WrongPassphrase
+    );
+    let mut cut = file;
+    cut.truncate(cut.len() - 1);
+    assert_eq!(refused(&cut, words), Refusal::Damaged);
+}
+
+#[test]
+fn a_transfer_with_a_fault_is_not_sealed() {
+    let refused = |change: fn(&mut Transfer)| {
+        let mut changed = transfer();
+        change(&mut changed);
+        match seal_transfer(&changed, &teacher(), "seven quiet rivers").unwrap_err() {
+            Refusal::BadContent { at } => at,
+            other => panic!("{other}"),
+        }
+    };
+    assert_eq!(
+        refused(|t| t.teacher_key = student().public()),
+        "teacher_key"
+    );
+    assert_eq!(refused(|t| t.format = 2), "format");
+    assert_eq!(
+        refused(|t| t.hand_ins[0].revision = 0),
+        "hand_ins[0].revision"
+    );
+    assert_eq!(refused(|t| t.paper[0].confidence = None), "paper[0]");
+    assert_eq!(refused(|t| t.paper.push(t.paper[0].clone())), "paper[1]");
+}

@@ -115,6 +115,23 @@ pub fn class_key() -> ClassKeyFile {
         own_concepts: Vec::new(),
         own_exercises: Vec::new(),
         pack_version: 1,
+        saves_packs: false,
+    }
+}
+
+pub fn transfer() -> Transfer {
+    Transfer {
+        format: TRANSFER_FORMAT,
+        teacher_key: teacher().public(),
+        made_on: date("2026-09-12"),
+        name: Some("Given".into()),
+        hand_ins: vec![hand_in()],
+        paper: vec![PaperEntry {
+            date: date("2026-09-10"),
+            concept: concept(CONCEPTS[0]),
+            confidence: Some(Confidence::NotYet),
+            outcome: None,
+        }],
     }
 }
 

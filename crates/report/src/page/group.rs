@@ -57,7 +57,7 @@ pub fn group_plan(
     Ok(draft.page)
 }
 
-fn name(draft: &Draft, name: Option<&str>, seat: u32) -> Drafted<String> {
+pub(super) fn name(draft: &Draft, name: Option<&str>, seat: u32) -> Drafted<String> {
     Ok(match name {
         Some(name) => name.to_string(),
         None => draft.w.say("report-seat", &[("seat", seat.into())])?,

@@ -9,6 +9,7 @@ pub mod practice;
 pub mod rating_chart;
 mod set;
 pub mod share_safe;
+pub mod substitute;
 pub mod talk;
 
 pub use set::{print, print_each};

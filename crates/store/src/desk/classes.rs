@@ -2,8 +2,8 @@
 
 use super::super::StoreError;
 use super::super::columns::{date_at, unknown};
-use super::DeskStore;
 use super::cells::{CLASS_IDENTITY, CLASS_SEED, at_column};
+use super::{DataKey, DeskStore};
 use chrono::NaiveDate;
 use rusqlite::params;
 use rusqlite::types::ValueRef;
@@ -32,6 +32,8 @@ pub struct ClassRow {
     pub pack_version: u32,
     /// The stamp of that pack's content.
     pub pack_stamp: String,
+    /// Whether this computer saves the class packs; otherwise another one does.
+    pub saves_packs: bool,
     /// Bounds of practice at home.
     pub practice: PracticeRules,
 }
@@ -39,22 +41,40 @@ pub struct ClassRow {
 impl DeskStore {
     /// Returns all classes by title.
     pub fn classes(&self) -> Result<Vec<ClassRow>, StoreError> {
-        let key = self.key()?;
+        self.read_classes(Some(self.key()?))
+    }
+
+    /// Returns all classes by title without their keys, also while the desk is locked: identity and
+    /// seed are empty. Nothing can be sealed, signed or opened with them.
+    pub fn classes_without_keys(&self) -> Result<Vec<ClassRow>, StoreError> {
+        self.read_classes(None)
+    }
+
+    fn read_classes(&self, key: Option<&DataKey>) -> Result<Vec<ClassRow>, StoreError> {
         let mut found = self.rows(
             "SELECT id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays, pack_version,
-               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on, class_signs FROM class ORDER BY title, id",
+               pack_stamp, minutes_least, minutes_most, evenings_least, evenings_most, test_on, class_signs, saves_packs FROM class ORDER BY title, id",
             [],
             |row| {
                 let id: String = row.get(0)?;
-                let seed = key
-                    .open(&CLASS_SEED, &[&id], row.get_ref(4)?.as_blob()?)
-                    .map_err(|error| at_column(4, error))?;
+                let (sealing_identity, signing_seed) = match key {
+                    None => (String::new(), [0; 32]),
+                    Some(key) => {
+                        let seed = key
+                            .open(&CLASS_SEED, &[&id], row.get_ref(4)?.as_blob()?)
+                            .map_err(|error| at_column(4, error))?;
+                        (
+                            key.text_at(row, 3, &CLASS_IDENTITY, &[&id])?,
+                            (seed.as_slice().try_into())
+                                .map_err(|_| unknown(4, "signing seed", "its length"))?,
+                        )
+                    }
+                };
                 Ok(ClassRow {
                     title: row.get(1)?,
                     made_on: date_at(row, 2)?,
-                    sealing_identity: key.text_at(row, 3, &CLASS_IDENTITY, &[&id])?,
-                    signing_seed: (seed.as_slice().try_into())
-                        .map_err(|_| unknown(4, "signing seed", "its length"))?,
+                    sealing_identity,
+                    signing_seed,
                     id,
                     class_signs: row.get(15)?,
                     year: SchoolYear {
@@ -71,6 +91,7 @@ impl DeskStore {
                     },
                     pack_version: row.get(8)?,
                     pack_stamp: row.get(9)?,
+                    saves_packs: row.get(16)?,
                     practice: PracticeRules {
                         minutes_least: row.get(10)?,
                         minutes_most: row.get(11)?,
@@ -116,7 +137,8 @@ impl DeskStore {
         let sealed = |column, content: &[u8]| key.seal(column, &[&class.id], content);
         self.connection.execute(
             "INSERT INTO class (id, title, made_on, sealing_identity, signing_seed, first_day, last_day, weekdays,
-               pack_version, pack_stamp, class_signs) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)",
+               pack_version, pack_stamp, class_signs, saves_packs)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
             params![
                 class.id,
                 class.title,
@@ -128,7 +150,8 @@ impl DeskStore {
                 weekdays,
                 class.pack_version,
                 class.pack_stamp,
-                class.class_signs
+                class.class_signs,
+                class.saves_packs
             ],
         )?;
         self.put_practice(&class.id, &class.practice)?;
@@ -194,6 +217,22 @@ impl DeskStore {
             [class],
             |row| Ok((row.get(0)?, row.get(1)?)),
         )?)
+    }
+
+    /// Notes whether this computer saves the packs of a class, and raises the version of the last one.
+    pub fn put_saves_packs(&self, class: &str, saves: bool, skip: u32) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET saves_packs = ?2, pack_version = pack_version + ?3 WHERE id = ?1",
+            params![class, saves, skip],
+        )?;
+        Ok(())
+    }
+
+    /// Removes all dates of first lessons of a class.
+    pub fn clear_taught_from(&self, class: &str) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM taught_from WHERE class = ?1", [class])?;
+        Ok(())
     }
 
     /// Returns the rotation: concept ids day by day.

@@ -21,6 +21,16 @@ pub enum DeviceState {
 }
 
 impl DeviceState {
+    /// The state after the teacher's decision; `None` quarantines.
+    #[must_use]
+    pub fn of_decision(accept: Option<bool>) -> Self {
+        match accept {
+            Some(true) => Self::Accepted,
+            Some(false) => Self::Rejected,
+            None => Self::Quarantined,
+        }
+    }
+
     pub(super) fn word(self) -> &'static str {
         match self {
             Self::Accepted => "accepted",

@@ -68,6 +68,7 @@ fn filled(folder: &Path) -> (PathBuf, DeskStore) {
         )
         .unwrap(),
         pack_version: 0,
+        saves_packs: true,
         pack_stamp: String::new(),
         practice: PracticeRules::USUAL,
     })

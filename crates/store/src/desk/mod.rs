@@ -11,6 +11,7 @@ mod lock;
 #[cfg(test)]
 #[expect(clippy::disallowed_methods, reason = "reads files that it made")]
 mod lock_tests;
+mod moves;
 mod own;
 mod releases;
 mod removal;
@@ -28,6 +29,7 @@ pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
 pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow, LineOfFile, NewestHandIn};
 pub use kept_key::{KeptKey, LockRow};
 pub use lock::{KeyFacts, key_facts};
+pub use moves::MovedDevice;
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};
 pub use releases::ReleasedRating;
 pub use removed_rows::{OwnRows, RemovedRows};

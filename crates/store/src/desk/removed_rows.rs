@@ -16,6 +16,14 @@ pub struct RemovedRows {
     undone: Option<u32>,
     /// The mark that replaces that of the seat in the log of share-safe tables.
     replaced_mark: Option<String>,
+    /// The seat whose work was moved, and where it is now.
+    moved: Option<Moved>,
+}
+
+struct Moved {
+    from_seat: u32,
+    to_class: String,
+    to_seat: u32,
 }
 
 /// Which own concepts and exercises.
@@ -73,6 +81,7 @@ impl DeskStore {
             withdrawn,
             undone: None,
             replaced_mark: None,
+            moved: None,
         })
     }
 
@@ -104,6 +113,7 @@ impl DeskStore {
             withdrawn: Vec::new(),
             undone,
             replaced_mark: None,
+            moved: None,
         })
     }
 
@@ -211,6 +221,12 @@ impl DeskStore {
                     [&removed.class, id],
                 )?;
             }
+            if let Some(moved) = &removed.moved {
+                let to = (moved.to_class.as_str(), moved.to_seat);
+                self.move_work(to, (&removed.class, moved.from_seat))?;
+                // Fails if the seat was removed or moved again.
+                self.remove_seat(to.0, to.1)?;
+            }
             if let Some(number) = removed.undone {
                 self.connection.execute(
                     "UPDATE own_import SET undone = 0 WHERE class = ?1 AND number = ?2",
@@ -220,6 +236,17 @@ impl DeskStore {
             Ok(())
         })
         .map_err(no_place)
+    }
+}
+
+impl RemovedRows {
+    /// Notes that the work of the removed seat was moved to another one.
+    pub(super) fn note_move(&mut self, from_seat: u32, to: (&str, u32)) {
+        self.moved = Some(Moved {
+            from_seat,
+            to_class: to.0.to_owned(),
+            to_seat: to.1,
+        });
     }
 }
 

@@ -29,6 +29,7 @@ CREATE TABLE class (
     pack_stamp TEXT NOT NULL DEFAULT '', -- of the content of that pack
     days_version INTEGER NOT NULL DEFAULT 0, -- first pack with the year and rotation of that pack
     days_stamp TEXT NOT NULL DEFAULT '', -- of its year and rotation
+    saves_packs INTEGER NOT NULL DEFAULT 1, -- 0: another computer saves the packs
     -- Bounds of practice at home, and a test to aim at.
     minutes_least INTEGER NOT NULL DEFAULT 4,
     minutes_most INTEGER NOT NULL DEFAULT 16,
@@ -83,6 +84,7 @@ CREATE TABLE device (
     recipient TEXT NOT NULL,            -- age X25519, for personal assignments
     state TEXT NOT NULL CHECK (state IN ('accepted', 'quarantined', 'rejected')),
     first_seen_on TEXT NOT NULL,
+    moved INTEGER NOT NULL DEFAULT 0,   -- 1: the teacher moved it to this seat from another
     UNIQUE (class, seat, device, signing_key),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE
 ) STRICT;

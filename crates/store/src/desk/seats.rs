@@ -60,6 +60,15 @@ impl DeskStore {
         )
     }
 
+    /// Returns the numbers of the seats of a class, also while the desk is locked.
+    pub fn seat_numbers(&self, class: &str) -> Result<Vec<u32>, StoreError> {
+        self.rows(
+            "SELECT number FROM seat WHERE class = ?1 ORDER BY number",
+            [class],
+            |row| row.get(0),
+        )
+    }
+
     /// Adds a seat.
     pub fn add_seat(&self, class: &str, seat: &SeatRow) -> Result<(), StoreError> {
         let place: [&dyn Display; 2] = [&class, &seat.number];

@@ -4,7 +4,7 @@ use super::super::StoreError;
 use super::super::columns::{confidence_at, date_at, outcome_at, outcome_word};
 use super::DeskStore;
 use chrono::NaiveDate;
-use rusqlite::params;
+use rusqlite::{Row, params};
 use surefoot_catalogue::rating::{Confidence, Outcome};
 
 /// A paper entry.
@@ -75,15 +75,17 @@ impl DeskStore {
             "SELECT seat, school_date, concept, confidence, outcome FROM paper_check_in
              WHERE class = ?1 AND school_date = ?2 ORDER BY seat, concept",
             params![class, date.to_string()],
-            |row| {
-                Ok(PaperCheckIn {
-                    seat: row.get(0)?,
-                    date: date_at(row, 1)?,
-                    concept: row.get(2)?,
-                    confidence: confidence_at(row, 3)?,
-                    outcome: outcome_at(row, 4)?,
-                })
-            },
+            paper_at,
+        )
+    }
+
+    /// Returns the paper entries of a seat by date and concept.
+    pub fn paper_of(&self, class: &str, seat: u32) -> Result<Vec<PaperCheckIn>, StoreError> {
+        self.rows(
+            "SELECT seat, school_date, concept, confidence, outcome FROM paper_check_in
+             WHERE class = ?1 AND seat = ?2 ORDER BY school_date, concept",
+            params![class, seat],
+            paper_at,
         )
     }
 
@@ -167,4 +169,14 @@ impl DeskStore {
             |row| Ok((date_at(row, 0)?, row.get(1)?)),
         )
     }
+}
+
+fn paper_at(row: &Row<'_>) -> rusqlite::Result<PaperCheckIn> {
+    Ok(PaperCheckIn {
+        seat: row.get(0)?,
+        date: date_at(row, 1)?,
+        concept: row.get(2)?,
+        confidence: confidence_at(row, 3)?,
+        outcome: outcome_at(row, 4)?,
+    })
 }

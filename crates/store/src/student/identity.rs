@@ -209,6 +209,12 @@ impl StudentStore {
         Ok(())
     }
 
+    /// Removes all class packs, before the first of another class is kept.
+    pub fn remove_class_packs(&self) -> Result<(), StoreError> {
+        self.connection.execute("DELETE FROM class_pack", [])?;
+        Ok(())
+    }
+
     /// Returns the focus concepts in their order.
     pub fn focus(&self) -> Result<Vec<String>, StoreError> {
         let mut query = self

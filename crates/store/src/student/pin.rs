@@ -75,6 +75,13 @@ impl StudentStore {
         Ok(())
     }
 
+    /// Removes the PIN and the hashed PIN signs, when another slip takes the place of theirs.
+    pub fn remove_pin_and_signs(&self) -> Result<(), StoreError> {
+        self.remove_pin()?;
+        self.connection.execute("DELETE FROM pin_signs", [])?;
+        Ok(())
+    }
+
     /// Returns the hashed PIN signs of the slip, once they were typed.
     pub fn pin_signs(&self) -> Result<Option<Hashed>, StoreError> {
         Ok(self

@@ -726,7 +726,11 @@ class: string,
 /**
  * The passphrase, at least 8 characters.
  */
-passphrase: string, };
+passphrase: string, 
+/**
+ * Whether the computer that opens it saves the class packs from then on, and this one does not.
+ */
+hand_over: boolean, };
 export type ClassSetup = { 
 /**
  * The class in a line.
@@ -786,9 +790,22 @@ newest_report: string | null,
  */
 pack_version: number, 
 /**
- * Whether the class has changed since that pack.
+ * Whether the class has changed since that pack; false if another computer saves the packs.
  */
-pack_outdated: boolean, };
+pack_outdated: boolean, 
+/**
+ * Whether this computer saves the class packs.
+ */
+saves_packs: boolean, };
+export type ClassTitle = { 
+/**
+ * The class's id.
+ */
+id: string, 
+/**
+ * Its title.
+ */
+title: string, };
 export type Clock = { 
 /**
  * 1 to 12.
@@ -1215,6 +1232,27 @@ seat: number,
 device: number, 
 /**
  * Whether it is accepted or rejected; `None` quarantines it.
+ */
+accept: boolean | null, };
+export type DeviceMove = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat for which the device hands in.
+ */
+seat: number, 
+/**
+ * The number of the device.
+ */
+device: number, 
+/**
+ * The seat of the student whose work it is.
+ */
+to: number, 
+/**
+ * Whether it is accepted there; `None` quarantines it.
  */
 accept: boolean | null, };
 export type DeviceOfSeat = { 
@@ -2459,7 +2497,11 @@ avatar: string,
 /**
  * The student's language.
  */
-language: Language, };
+language: Language, 
+/**
+ * Whether the person said that somebody else joined here with this slip.
+ */
+beside: boolean, };
 export type JoinSlip = { 
 /**
  * The class.
@@ -3801,6 +3843,15 @@ has_pin: boolean,
  * seat code.
  */
 has_pin_signs: boolean, };
+export type ProjectorAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Minutes for the talk.
+ */
+minutes: number, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -3972,7 +4023,19 @@ seat: number,
 /**
  * Its name.
  */
-name: string | null, } | { "kind": "own_exercise" } | { "kind": "own_import" };
+name: string | null, } | { "kind": "moved", 
+/**
+ * The number of the seat.
+ */
+seat: number, 
+/**
+ * The student's name.
+ */
+name: string | null, 
+/**
+ * The title of the other class.
+ */
+to: string, } | { "kind": "own_exercise" } | { "kind": "own_import" };
 export type RenameClass = { 
 /**
  * The class.
@@ -4441,6 +4504,15 @@ answer: Array<Block>,
  * The feedback to that answer.
  */
 say: Say, };
+export type SavesPacks = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * Whether it does.
+ */
+saves: boolean, };
 export type Say = { 
 /**
  * The Fluent message id.
@@ -4527,6 +4599,11 @@ expected: number, } | { "code": "sign",
  * The sign.
  */
 sign: string, } | { "code": "check" } | { "code": "other_class" } | { "code": "other_seat" };
+export type SeatCodeRead = { 
+/**
+ * The students of this device who have that seat already.
+ */
+joined: Array<Profile>, };
 export type SeatCodeTyped = { 
 /**
  * The picked pack.
@@ -4588,6 +4665,19 @@ class: string,
  * The seat's number.
  */
 seat: number, };
+export type SeatMove = { 
+/**
+ * The class that the student leaves.
+ */
+class: string, 
+/**
+ * The seat there.
+ */
+seat: number, 
+/**
+ * The class that the student joins.
+ */
+to: string, };
 export type SeatProgress = { 
 /**
  * The seat.
@@ -4623,6 +4713,19 @@ exercises_planned: number | null,
  */
 ahead: Array<Ahead>, };
 export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
+export type SlipChange = { 
+/**
+ * The profile's id.
+ */
+student: string, 
+/**
+ * The picked pack.
+ */
+pack: number, 
+/**
+ * The code of the new slip, as typed.
+ */
+seat_code: string, };
 export type Start = { 
 /**
  * Today; in the sample class the latest weekday.
@@ -5432,6 +5535,8 @@ export interface DeviceCalls {
   set_desk_lock: { args: NewDeskLock; out: Unlocked };
   set_desk_idle: { args: DeskIdle; out: DeskLock };
   begin_new_desk: { args: Nothing; out: Restored };
+  projector_classes: { args: Nothing; out: Array<ClassTitle> };
+  projector: { args: ProjectorAsked; out: TalkView };
   remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
   speak: { args: ReadAloud; out: Nothing };
@@ -5439,8 +5544,9 @@ export interface DeviceCalls {
 }
 export interface StudentCalls {
   pick_class_pack: { args: Nothing; out: PackOffer | null };
-  check_seat_code: { args: SeatCodeTyped; out: Nothing };
+  check_seat_code: { args: SeatCodeTyped; out: SeatCodeRead };
   join: { args: Join; out: Profile };
+  change_slip: { args: SlipChange; out: Profile };
   today: { args: StudentDay; out: Today };
   check_in: { args: CheckInTap; out: Array<string> };
   say_day: { args: DaySaid; out: Today };
@@ -5483,6 +5589,12 @@ export interface DeskCalls {
   move_year: { args: MoveYear; out: ClassSetup };
   seat_holdings: { args: SeatId; out: SeatHoldings };
   remove_seat: { args: SeatId; out: ClassSetup };
+  move_seat: { args: SeatMove; out: SeatId };
+  move_device: { args: DeviceMove; out: ClassSetup };
+  transfer_holdings: { args: SeatId; out: TransferHoldings };
+  make_transfer: { args: TransferAsked; out: FileMade };
+  pick_transfer: { args: Nothing; out: PickedSealed | null };
+  take_transfer: { args: TransferOpened; out: TransferTaken };
   delete_class: { args: ClassId; out: Nothing };
   restore_removed: { args: RemovedId; out: Nothing };
   discard_removed: { args: RemovedId; out: Nothing };
@@ -5504,6 +5616,7 @@ export interface DeskCalls {
   watch_folder: { args: Nothing; out: Watch };
   unwatch_folder: { args: Nothing; out: Watch };
   export_class: { args: ClassKeyAsked; out: FileMade };
+  set_saves_packs: { args: SavesPacks; out: ClassSetup };
   pick_class_key: { args: Nothing; out: PickedSealed | null };
   import_class: { args: OpenSealed; out: Nothing };
   decide_device: { args: DeviceDecision; out: ClassSetup };
