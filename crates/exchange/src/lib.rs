@@ -58,4 +58,4 @@ pub use sealing::check_passphrase;
 pub use seat_code::{
     ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
 };
-pub use signs::file_signs;
+pub use signs::{file_signs, folder_hand_in_name, folder_pack_name};

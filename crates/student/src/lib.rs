@@ -37,7 +37,10 @@ pub use carry::{Carried, CarryTaken, make_carry, read_carry, renew_device, take_
 pub use draft::keep_draft;
 pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
-pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
+pub use hand_in::{
+    SealedHandIn, folder_name, hand_in_preview, is_handed_in, make_hand_in, newest_event,
+    note_hand_in,
+};
 pub use join::{
     FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, check_seat_code, join, joined,
     read_first_pack, take_class_pack,

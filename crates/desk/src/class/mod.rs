@@ -33,8 +33,8 @@ pub use seats::{add_seats, name_seat, remove_seat, seat_holdings};
 pub(crate) use seats::{checked_name, class_signs, seat_code};
 pub(crate) use setup::checked_title;
 pub use setup::{
-    ClassSecrets, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,
-    set_practice, set_rotation, set_taught_from,
+    ClassSecrets, LONGEST_TITLE_CHARACTERS, class_ids, class_setup, classes, create_class,
+    identities, set_closures, set_practice, set_rotation, set_taught_from,
 };
 pub use views::*;
 pub use year_end::{classes_over, skip_pack_versions};

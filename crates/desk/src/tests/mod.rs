@@ -188,6 +188,7 @@ impl Desk {
             revision: 1,
             made_on: date("2026-11-02"),
             entries: 0,
+            pack_version: 1,
             content_hash: "00".into(),
             content: Vec::new(),
         };

@@ -38,6 +38,21 @@ impl DeviceState {
     }
 }
 
+/// The newest hand-in of a device.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LastHandIn {
+    /// The seat.
+    pub seat: u32,
+    /// The device's number.
+    pub device: i64,
+    /// The date of the newest import of a hand-in of the device.
+    pub came_on: NaiveDate,
+    /// The school date of the newest hand-in, on the device's clock.
+    pub made_on: NaiveDate,
+    /// The version of the class pack that the device had.
+    pub pack_version: u32,
+}
+
 /// A hand-in that the desk keeps.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct HandInKept {
@@ -53,6 +68,8 @@ pub struct HandInKept {
     pub made_on: NaiveDate,
     /// How many check-ins and practice results it has.
     pub entries: usize,
+    /// The version of the class pack that its device had.
+    pub pack_version: u32,
     /// SHA-256 of the payload, hex.
     pub content_hash: String,
     /// The payload, deflated JSON.
@@ -229,7 +246,7 @@ impl DeskStore {
         self.connection
             .prepare_cached(
                 "INSERT INTO hand_in (import, class, seat, device, revision, made_on, entries, content_hash,
-                   content) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+                   content, pack_version) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
             )?
             .execute(params![
                 kept.import,
@@ -240,7 +257,8 @@ impl DeskStore {
                 kept.made_on.to_string(),
                 kept.entries,
                 kept.content_hash,
-                kept.content
+                kept.content,
+                kept.pack_version
             ])?;
         Ok(())
     }
@@ -289,6 +307,57 @@ impl DeskStore {
         Ok(all.into_iter().collect())
     }
 
+    /// Returns of each accepted device of a class its seat and number, when the newest import of a
+    /// hand-in of it was, and date and pack version of its newest hand-in; in the order of seats and
+    /// devices.
+    pub fn last_hand_ins(&self, class: &str) -> Result<Vec<LastHandIn>, StoreError> {
+        // SQLite takes `made_on` and `pack_version` from the row that has the maximum.
+        self.rows(
+            "SELECT h.seat, h.device,
+               (SELECT max(i.made_on) FROM hand_in o JOIN import i ON i.id = o.import
+                WHERE o.device = h.device),
+               h.made_on, h.pack_version, max(h.revision)
+             FROM hand_in h JOIN device d ON d.id = h.device
+             WHERE h.class = ?1 AND d.state = 'accepted' GROUP BY h.device ORDER BY h.seat, h.device",
+            [class],
+            |row| {
+                Ok(LastHandIn {
+                    seat: row.get(0)?,
+                    device: row.get(1)?,
+                    came_on: date_at(row, 2)?,
+                    made_on: date_at(row, 3)?,
+                    pack_version: row.get(4)?,
+                })
+            },
+        )
+    }
+
+    /// Returns a device's hand-in of a date, two before a revision: its number and content.
+    pub fn hand_in_two_before(
+        &self,
+        device: i64,
+        made_on: NaiveDate,
+        revision: u32,
+    ) -> Result<Option<(i64, Vec<u8>)>, StoreError> {
+        Ok(self
+            .connection
+            .prepare_cached(
+                "SELECT id, content FROM hand_in WHERE device = ?1 AND made_on = ?2 AND revision < ?3
+                 ORDER BY revision DESC, id DESC LIMIT 1 OFFSET 1",
+            )?
+            .query_row(params![device, made_on.to_string(), revision], |row| {
+                Ok((row.get(0)?, row.get(1)?))
+            })
+            .optional()?)
+    }
+
+    /// Removes a hand-in whose whole content another one has.
+    pub fn drop_hand_in(&self, id: i64) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM hand_in WHERE id = ?1", [id])?;
+        Ok(())
+    }
+
     /// Keeps only the newest hand-ins of a device, by revision.
     pub fn keep_newest(&self, device: i64, most: usize) -> Result<(), StoreError> {
         self.connection.execute(
@@ -302,7 +371,7 @@ impl DeskStore {
     /// Returns the hand-ins that are kept of a seat.
     pub fn hand_ins(&self, class: &str, seat: u32) -> Result<Vec<HandInKept>, StoreError> {
         self.rows(
-            "SELECT import, device, revision, made_on, entries, content_hash, content FROM hand_in
+            "SELECT import, device, revision, made_on, entries, content_hash, content, pack_version FROM hand_in
              WHERE class = ?1 AND seat = ?2 ORDER BY id",
             params![class, seat],
             |row| {
@@ -315,6 +384,7 @@ impl DeskStore {
                     entries: row.get(4)?,
                     content_hash: row.get(5)?,
                     content: row.get(6)?,
+                    pack_version: row.get(7)?,
                 })
             },
         )

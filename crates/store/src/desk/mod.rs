@@ -25,7 +25,7 @@ pub use cells::DataKey;
 pub use changes::SeatHoldings;
 pub use classes::ClassRow;
 pub use groups::{GroupRoomRow, SeatPairs, SmallGroupRow};
-pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow};
+pub use imports::{DeviceState, HandInKept, ImportFileRow, ImportRow, LastHandIn};
 pub use kept_key::{KeptKey, LockRow};
 pub use lock::{KeyFacts, key_facts};
 pub use own::{OwnConceptRow, OwnExerciseRow, OwnImportRow, OwnKindOfImport};

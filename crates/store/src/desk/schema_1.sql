@@ -27,6 +27,7 @@ CREATE TABLE class (
     weekdays TEXT NOT NULL,             -- ISO weekday digits, e.g. 12345
     pack_version INTEGER NOT NULL DEFAULT 0,
     pack_stamp TEXT NOT NULL DEFAULT '', -- of the content of that pack
+    class_folder INTEGER NOT NULL DEFAULT 0 CHECK (class_folder IN (0, 1)), -- said in the pack
     -- Bounds of practice at home, and a test to aim at.
     minutes_least INTEGER NOT NULL DEFAULT 4,
     minutes_most INTEGER NOT NULL DEFAULT 16,
@@ -125,6 +126,7 @@ CREATE TABLE hand_in (
     revision INTEGER NOT NULL,
     made_on TEXT NOT NULL,
     entries INTEGER NOT NULL,
+    pack_version INTEGER NOT NULL,      -- of the class pack that its device had
     content_hash TEXT NOT NULL,
     content BLOB NOT NULL,              -- the JSON payload, deflated
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE,
