@@ -269,9 +269,15 @@ impl DeskDoor {
         today: NaiveDate,
     ) -> Result<BTreeMap<ClassId, Option<PackToPut>>, CallError> {
         self.with_desk_unused(|desk| {
-            desk.set_class_folder(true)?;
+            let ids = surefoot_desk::class_ids(desk)?;
+            for id in &ids {
+                // A new class, or the first call since the folder was named.
+                if !desk.class_folder(id)? {
+                    desk.set_class_folder(true)?;
+                }
+            }
             let mut found = BTreeMap::new();
-            for summary in surefoot_desk::class_ids(desk)? {
+            for summary in ids {
                 let class = surefoot_desk::open_class(desk, &summary)?;
                 let id = ClassId::new(summary).map_err(|error| CallError::Internal {
                     detail: error.to_string(),

@@ -117,14 +117,18 @@ impl Errands {
                 round.unsettled = true;
                 continue;
             }
-            let Ok(bytes) = (self.folder).read(&entry.name, CLASS_PACK_CAPS.sealed_bytes) else {
-                continue;
-            };
+            // One that cannot be read is none; the desk puts its own in the place.
+            let bytes = (self.folder)
+                .read(&entry.name, CLASS_PACK_CAPS.sealed_bytes)
+                .unwrap_or_default();
             let pack = open_pack(bytes.as_slice()).ok();
             let known = Known {
                 mark: entry.mark,
                 digest: digest_of(&[&bytes]),
-                pack: pack.map(|pack| (pack.content().class_id.clone(), pack.content().version)),
+                pack: pack.map(|pack| {
+                    let content = pack.content();
+                    (content.class_id.clone(), content.version)
+                }),
             };
             self.known.insert(entry.name.clone(), known);
         }
@@ -141,7 +145,11 @@ impl Errands {
         for (class, to_put) in &self.classes {
             let name = folder_pack_name(class);
             let entry = listed.iter().find(|entry| entry.name == name);
-            let read = entry.is_none_or(|entry| self.known.contains_key(&entry.name));
+            // What is too large is no pack.
+            let read = entry.is_none_or(|entry| {
+                self.known.contains_key(&entry.name)
+                    || entry.mark.size_bytes > CLASS_PACK_CAPS.sealed_bytes
+            });
             let mut version = self.version_under_name(class).unwrap_or(0);
             if let Some(pack) = to_put
                 && read

@@ -284,8 +284,7 @@ impl<'a> Import<'a> {
     /// of the two is there in case that the last import is undone. One that has something that this
     /// one lacks stays.
     fn thin(&self, device: i64, content: &HandIn) -> Result<(), DeskError> {
-        let earlier =
-            (self.desk).hand_in_two_before(device, content.made_on, content.revision)?;
+        let earlier = (self.desk).hand_in_two_before(device, content.made_on, content.revision)?;
         if let Some((id, packed)) = earlier {
             let earlier = derive::content_of(&packed)?.into_record();
             if content.record().merge(earlier).entries() == 0 {
