@@ -107,7 +107,9 @@ test('a week with a class folder: nobody carries a file', async ({ browser, brid
           await button.tap();
           rated += 1;
         }
-        await expect.poll(async () => (await desk.call('board', { class: id })).rows.length).toBe(70);
+        await expect
+          .poll(async () => (await desk.call('board', { class: id })).rows.length)
+          .toBe(70);
         await teacher.goto('/');
         await t.hook('start-teacher').click();
         // The desk is on its board; what comes is imported behind it.
@@ -119,6 +121,7 @@ test('a week with a class folder: nobody carries a file', async ({ browser, brid
         if (day === 2) {
           await t.hook('tab-board').click();
           await t.hooks('board-row-').first().click();
+          await teacher.locator('tbody input').first().check();
           await t.hook('assign-chosen').click();
           await t.hook('assign-give').click();
           await expect(teacher.locator('article')).toHaveCount(1);

@@ -6,9 +6,10 @@ import time
 from outcome import got_through, need, stopped
 from school import School, Student
 
-FLOOD = 1_000
+FLOOD = 300
 MOST_SECONDS_A_CALL = 5
 MOST_ROUNDS = 400
+SCHOOL_DAYS = [f"2026-{day}" for day in "11-26 11-27 11-30 12-01 12-02 12-03 12-04 12-07 12-08".split()]
 
 
 class Folder:
@@ -33,7 +34,7 @@ class Folder:
             if state["job"]:
                 self.school.desk.job(state["job"])
             quiet = 0 if seen["took_pack"] or state["busy"] or state["job"] else quiet + 1
-            if quiet > 12:
+            if quiet > 6:
                 return
             time.sleep(0.02)
 
@@ -86,15 +87,13 @@ def attack(ground):
         lambda: os.symlink(outside, path / f".{pack.name}.part"),
         lambda: (path / f"{hand_in.stem} (1).sfhandin").write_bytes(own),
     ]
-    day = 26
-    for aim in aims:
+    for place, (aim, day) in enumerate(zip(aims, SCHOOL_DAYS, strict=True)):
         for left in (pack, hand_in):
             if left.is_fifo():
                 left.unlink()
         aim()
-        day += 1
-        tablet.go_to(f"2026-11-{day}" if day < 31 else f"2026-12-{day - 30:02}")
-        rate(day % 4)
+        tablet.go_to(day)
+        rate(place % 4)
         folder.go_round()
     for number in range(FLOOD):
         (path / f"a{number:05}.sfclass").write_bytes(own[: number + 1])

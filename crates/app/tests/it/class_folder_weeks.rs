@@ -10,7 +10,7 @@ use rand_chacha::ChaCha8Rng;
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant, SystemTime};
+use std::time::{Instant, SystemTime};
 use surefoot_app::{
     ClassId, ClassKeyAsked, Join, NewClosures, NewPractice, Nothing, OpenSealed, RenameClass,
 };
@@ -315,7 +315,6 @@ impl Weeks {
             begun.elapsed().as_secs_f64()
         );
         assert!(left.len() <= 2 * seats, "{left:?}");
-        assert!(begun.elapsed() < Duration::from_secs(600));
     }
 }
 
@@ -353,7 +352,7 @@ fn ten_weeks_through_an_unruly_synchroniser_give_the_board_of_a_class_where_all_
 #[test]
 #[ignore = "takes minutes"]
 fn many_weeks_through_an_unruly_synchroniser() {
-    for seed in 1..=3 {
+    for seed in 1..=2 {
         Weeks {
             tables: 28,
             seats_a_table: 1,

@@ -9,9 +9,17 @@ use surefoot_record::{AnswerCount, MisconceptionCode};
 
 const TODAY: &str = "2026-10-30";
 
-fn practise(desk: &Desk, seat: u32, on: &str, concept: &str, sure: u8, alone: u32, wrong: u32) {
+fn practise(
+    desk: &Desk,
+    seat: u32,
+    on: &str,
+    concept: &str,
+    confidence: u8,
+    alone: u32,
+    wrong: u32,
+) {
     let count = AnswerCount {
-        sure: Some(sure.try_into().unwrap()),
+        confidence: Some(confidence.try_into().unwrap()),
         alone,
         with_help: 0,
         wrong,
