@@ -5,20 +5,18 @@
 //! through the folder runs in its own thread, and the next call takes up what came of it.
 
 use super::DeskDoor;
-use super::folder_round::{Copies, Errands, FileRead, Known, PackToPut, Round, is_given_name};
-use crate::context::class_folder::{FolderTrouble, Mark};
-use crate::context::errand::Errand;
+use super::folder_round::{Copies, Errands, FileRead, PackToPut, is_given_name};
+use super::folder_state::{DeskFolder, Note, read_note};
+use crate::context::class_folder::FolderTrouble;
 use crate::context::file_dialogs::FileSource;
-use crate::context::folder::write_private;
 use crate::context::jobs::JobId;
 use crate::context::values::Nothing;
 use crate::context::wipe::wipe;
-use crate::error::{CallError, files};
+use crate::error::CallError;
 use crate::lock::lock;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::sync::atomic::Ordering;
 use surefoot_desk::OpenClass;
@@ -44,111 +42,6 @@ pub struct ClassFolderState {
     pub job: Option<JobId>,
     /// Whether something is under way: a round, files to import, a pack to put.
     pub busy: bool,
-}
-
-/// The content of `class-folder.json`.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Note {
-    folder: PathBuf,
-    /// Digests of the files that were imported, as long as they are there. They say nothing of
-    /// names, which could be students'.
-    imported: BTreeSet<String>,
-    /// The version of each class's pack in the folder.
-    put: BTreeMap<ClassId, u32>,
-    reached_on: Option<NaiveDate>,
-}
-
-impl Note {
-    fn new(folder: PathBuf) -> Self {
-        Self {
-            folder,
-            imported: BTreeSet::new(),
-            put: BTreeMap::new(),
-            reached_on: None,
-        }
-    }
-}
-
-/// The class folder of the desk.
-#[derive(Default)]
-pub(super) struct DeskFolder {
-    /// Whether the note was read.
-    read: bool,
-    note: Option<Note>,
-    errand: Errand<Result<Round, FolderTrouble>>,
-    last: BTreeMap<String, Mark>,
-    known: BTreeMap<String, Known>,
-    /// Read, and not given to an import yet.
-    new: Vec<FileRead>,
-    copies: Vec<Copies>,
-    contained: Vec<(String, String)>,
-    /// Packs that are made and not put yet, each with the stamp of its content.
-    made: BTreeMap<ClassId, (String, PackToPut)>,
-    /// The stamp of each class at the last call: a pack is made once two calls find it the same.
-    stamps: BTreeMap<ClassId, String>,
-    /// The versions that the last round found.
-    versions: BTreeMap<ClassId, u32>,
-    trouble: Option<FolderTrouble>,
-    not_put: Option<FolderTrouble>,
-    unsettled: bool,
-}
-
-impl DeskFolder {
-    /// Forgets everything but the folder, so that all its files are read again.
-    fn read_again(&mut self) {
-        let note = self.note.take().map(|note| Note::new(note.folder));
-        // A round under way knows what does not hold any more.
-        *self = Self {
-            read: self.read,
-            note,
-            ..Self::default()
-        };
-    }
-
-    /// Takes up what came of a round.
-    fn take_up(&mut self, came: Result<Round, FolderTrouble>, today: NaiveDate) {
-        let Some(note) = &mut self.note else {
-            return;
-        };
-        let round = match came {
-            Ok(round) => round,
-            Err(trouble) => {
-                self.trouble = Some(trouble);
-                return;
-            }
-        };
-        self.trouble = None;
-        self.not_put = round.not_put;
-        note.reached_on = Some(today);
-        for (class, version) in &round.versions {
-            if (self.made.get(class)).is_some_and(|(_, pack)| pack.version <= *version) {
-                self.made.remove(class);
-            }
-            if *version != u32::MAX {
-                note.put.insert(class.clone(), *version);
-            }
-        }
-        let there: BTreeSet<&String> = round.known.values().map(|file| &file.digest).collect();
-        // Files that only part of which could be looked at must not be forgotten.
-        if !round.unsettled {
-            note.imported.retain(|digest| there.contains(digest));
-        }
-        self.contained.clear();
-        self.last = round.marks;
-        self.known = round.known;
-        self.new.extend(round.new);
-        self.copies.extend(round.copies);
-        self.versions = round.versions;
-        self.unsettled = round.unsettled;
-    }
-
-    fn save(&self, at: &Path) -> Result<(), CallError> {
-        if let Some(note) = &self.note {
-            write_private(at, &serde_json::to_vec(note).map_err(files)?)?;
-        }
-        Ok(())
-    }
 }
 
 impl DeskDoor {
@@ -381,12 +274,4 @@ fn contained(copies: Copies, identities: &[SealingIdentity]) -> Vec<(String, Str
         .filter(|(name, _, copy)| !is_given_name(name) && whole.contains(copy))
         .map(|(name, digest, _)| (name.clone(), digest.clone()))
         .collect()
-}
-
-fn read_note(at: &Path) -> Result<Option<Note>, CallError> {
-    match std::fs::read(at) {
-        Ok(text) => Ok(Some(serde_json::from_slice(&text).map_err(files)?)),
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(None),
-        Err(error) => Err(error.into()),
-    }
 }

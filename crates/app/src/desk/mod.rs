@@ -8,7 +8,8 @@ pub mod class;
 pub mod class_key;
 pub mod entry;
 pub mod folder;
-pub mod folder_round;
+mod folder_round;
+mod folder_state;
 pub mod groups;
 pub mod guard;
 pub mod imports;
@@ -64,7 +65,7 @@ pub struct DeskDoor {
     /// The removals that can be undone.
     removed: Arc<Mutex<Removals>>,
     /// The class folder.
-    folder: Arc<Mutex<folder::DeskFolder>>,
+    folder: Arc<Mutex<folder_state::DeskFolder>>,
     /// Whether another desk may have taken the place of this one.
     other_desk: AtomicBool,
     /// Whether it is locked.

@@ -6,26 +6,27 @@
 //! also serves students whose screens are locked by a PIN: nothing of theirs is shown, and a hand-in
 //! is sealed for the teacher.
 
-use super::folder_round::{Errands, Left, PackKnown, Round, ToLeave};
+use super::folder_round::{Errands, ToLeave};
+use super::folder_state::{FolderNote, Made, ShownFolders, Visitor, read_note};
 use super::join::PackOffer;
 use super::{StudentDoor, StudentId};
 use crate::context::class_folder::{FolderTrouble, has_extension, is_unfinished, noon};
-use crate::context::errand::Errand;
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::write_private;
 use crate::context::random;
 use crate::context::settings::World;
+use crate::context::values::Nothing;
 use crate::error::{CallError, files};
 use crate::lock::lock;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::sync::Arc;
 use surefoot_exchange::CLASS_PACK_CAPS;
 use surefoot_record::ClassId;
 use surefoot_store::StudentStore;
-use surefoot_student::{Joined, SealedHandIn};
+use surefoot_student::Joined;
 use ts_rs::TS;
 
 /// School days that a hand-in waits before the student is told.
@@ -82,70 +83,9 @@ pub struct Visited {
     pub busy: bool,
 }
 
-/// The content of `shown-folders.json`.
-#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Note {
-    /// The folder of each class.
-    folders: BTreeMap<ClassId, FolderNote>,
-    /// What was left of each student.
-    left: BTreeMap<String, Left>,
-    /// Since when a student's hand-in waits.
-    waiting_since: BTreeMap<String, NaiveDate>,
-}
-
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct FolderNote {
-    folder: PathBuf,
-    reached_on: Option<NaiveDate>,
-}
-
-/// What is known of one folder until the program ends.
-#[derive(Default)]
-struct FolderState {
-    errand: Errand<Result<Round, FolderTrouble>>,
-    packs: BTreeMap<String, PackKnown>,
-    trouble: Option<FolderTrouble>,
-    other_packs: usize,
-    visits: u32,
-}
-
-/// A hand-in that is made and not left yet.
-struct Made {
-    sealed: Arc<SealedHandIn>,
-    device: String,
-    name: String,
-}
-
-/// The class folders that this device was shown.
-#[derive(Default)]
-pub(super) struct ShownFolders {
-    note: Option<Note>,
-    states: BTreeMap<ClassId, FolderState>,
-    /// The newest event of each student at the last visit.
-    seen: BTreeMap<String, u32>,
-    made: BTreeMap<String, Made>,
-    /// When a hand-in that somebody changed or removed was last left again.
-    repaired_on: BTreeMap<String, NaiveDate>,
-    late: Vec<String>,
-}
-
-/// A student of a class with a folder.
-struct Visitor {
-    id: String,
-    class: ClassId,
-    held: u32,
-    /// The newest event; `None` if all of it is in the folder.
-    newest: Option<u32>,
-}
-
 impl StudentDoor {
     /// Lets the person pick a class folder to join from.
-    pub fn pick_shown_folder(
-        &self,
-        _: crate::context::values::Nothing,
-    ) -> Result<Option<FolderShown>, CallError> {
+    pub fn pick_shown_folder(&self, _: Nothing) -> Result<Option<FolderShown>, CallError> {
         self.context.own_only()?;
         let Some(at) = self.context.dialogs.pick_folder_path()? else {
             return Ok(None);
@@ -537,12 +477,4 @@ fn is_late(
     let year = &joined.facts.year;
     let waited = (year.school_days_before(today)).saturating_sub(year.school_days_before(since));
     Ok(waited >= LATE_SCHOOL_DAYS && !surefoot_student::is_handed_in(store)?)
-}
-
-fn read_note(at: &Path) -> Result<Note, CallError> {
-    match std::fs::read(at) {
-        Ok(text) => serde_json::from_slice(&text).map_err(files),
-        Err(error) if error.kind() == std::io::ErrorKind::NotFound => Ok(Note::default()),
-        Err(error) => Err(error.into()),
-    }
 }

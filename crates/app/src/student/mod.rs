@@ -6,6 +6,7 @@ pub mod carry;
 pub mod check_in;
 pub mod folder;
 mod folder_round;
+mod folder_state;
 pub mod hand_in;
 pub mod join;
 pub mod path;
@@ -48,7 +49,7 @@ pub struct StudentDoor {
     /// Picked class packs by number, until a student joins with one.
     packs: Mutex<BTreeMap<u32, Picked>>,
     /// The class folders that this device was shown.
-    folders: Mutex<folder::ShownFolders>,
+    folders: Mutex<folder_state::ShownFolders>,
 }
 
 /// A picked class pack, and the class folder that it was picked from.

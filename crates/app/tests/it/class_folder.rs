@@ -8,9 +8,8 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 use surefoot_app::{
-    CallError, ClassFolderState, ClassId, FolderTrouble, Join, JournalAsked, NewClosures,
-    NewDeskLock, NewPin, Nothing, RenameClass, ShownFolder, StudentDay, StudentId, VisitAsked,
-    Visited,
+    CallError, ClassFolderState, FolderTrouble, Join, JournalAsked, NewClosures, NewDeskLock,
+    NewPin, Nothing, RenameClass, ShownFolder, StudentId, VisitAsked, Visited,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
@@ -713,5 +712,4 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
     );
     let shown = tablet.app.student.stop_shown_folder(student).unwrap();
     assert_eq!(shown.folder, None);
-    let _ = ClassId { class };
 }
