@@ -179,6 +179,7 @@ fn pack(world: &World) -> Outcomes<ClassPack> {
             ..PracticeRules::USUAL
         },
         class_recipient: world.class.recipient(),
+        class_folder: true,
         teacher_key: world.teacher.public(),
     })
 }

@@ -27,6 +27,7 @@ mod voice;
 
 pub use app::App;
 pub use calls::{Call, Door};
+pub use context::class_folder::{ClassFolder, FolderEntry, FolderTrouble, Mark, folder_at};
 pub use context::clock::{Clock, DeviceClock, FixedClock, Moment, latest_weekday};
 pub use context::copies::{CopyKind, StoreName, StoredCopy};
 pub use context::data_paths::WorldPaths;
@@ -46,6 +47,7 @@ pub use desk::class::{
 pub use desk::class_day::{DayClosed, WhoHasNotAsked};
 pub use desk::class_key::{ClassKeyAsked, SavesPacks};
 pub use desk::entry::{Entries, EntryAsked};
+pub use desk::folder::ClassFolderState;
 pub use desk::groups::{GroupPageAsked, GroupResult, GroupsAsked, GroupsEdited, GroupsKept};
 pub use desk::imports::{ImportAsked, ImportFrom, ImportLines, JournalAsked};
 pub use desk::lock_view::DeskLock;
@@ -56,7 +58,6 @@ pub use desk::removal::RemovedId;
 pub use desk::removed::{Removed, RemovedWhat};
 pub use desk::roster::RosterText;
 pub use desk::talk::{TalkAsked, TalkNoted};
-pub use desk::watch_view::Watch;
 pub use desk::{ClassId, DeskDoor, SeatId};
 pub use device::DeviceDoor;
 pub use device::backups::BackUp;
@@ -76,6 +77,7 @@ pub use reports::options::{PrintOptions, PrintPaper};
 pub use reports::values::{ReportField, ReportValues};
 pub use student::carry::{CarryAsked, CarryDone};
 pub use student::check_in::{CheckInTap, DaySaid, StudentDay};
+pub use student::folder::{FolderShown, ShownFolder, VisitAsked, Visited};
 pub use student::join::{Join, PackOffer, PackTaken, SeatCodeRead, SeatCodeTyped, SlipChange};
 pub use student::path::{Focus, Goals};
 pub use student::pin::{NewPin, PinReset, PinTyped, Unlocked};
@@ -166,6 +168,11 @@ calls::calls! {
         take_carry(OpenSealed) -> CarryDone;
         print_practice(StudentPrint) -> FileMade;
         print_path(PathPrint) -> FileMade;
+        pick_shown_folder(Nothing) -> Option<FolderShown>;
+        shown_folder(StudentId) -> ShownFolder;
+        show_folder(StudentId) -> ShownFolder;
+        stop_shown_folder(StudentId) -> ShownFolder;
+        visit_folders(VisitAsked) -> Visited;
     }
     desk (Desk) {
         read_roster(RosterText) -> Roster;
@@ -202,9 +209,9 @@ calls::calls! {
         imports(JournalAsked) -> Journal;
         import_lines(ImportLines) -> Vec<FileReport>;
         undo_import(Nothing) -> Journal;
-        watch(Nothing) -> Watch;
-        watch_folder(Nothing) -> Watch;
-        unwatch_folder(Nothing) -> Watch;
+        class_folder(Nothing) -> ClassFolderState;
+        name_class_folder(Nothing) -> ClassFolderState;
+        stop_class_folder(Nothing) -> ClassFolderState;
         export_class(ClassKeyAsked) -> FileMade;
         set_saves_packs(SavesPacks) -> ClassSetup;
         pick_class_key(Nothing) -> Option<PickedSealed>;

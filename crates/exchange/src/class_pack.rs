@@ -65,6 +65,10 @@ pub struct ClassPack {
     pub exercises: Vec<OwnExercise>,
     /// What the teacher sets for practice.
     pub practice: PracticeRules,
+    /// Whether the class has a class folder: a shared folder through which packs and hand-ins
+    /// travel. Where it is, each device is shown.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub class_folder: bool,
     /// The recipient for which hand-ins are sealed.
     pub class_recipient: Recipient,
     /// The key that signs this pack.

@@ -126,6 +126,18 @@ impl OpenedHandIn {
         &self.hand_in.device_key
     }
 
+    /// Whether it has everything that another hand-in of its device has.
+    #[must_use]
+    pub fn contains(&self, other: &Self) -> bool {
+        let (mine, theirs) = (&self.hand_in, &other.hand_in);
+        mine.class_id == theirs.class_id
+            && mine.seat == theirs.seat
+            && mine.device == theirs.device
+            && mine.device_key == theirs.device_key
+            && mine.revision >= theirs.revision
+            && mine.record().merge(theirs.record()).entries() == 0
+    }
+
     /// Checks it against its class. Flags odd dates and unknown concepts without refusing
     /// the hand-in.
     ///

@@ -60,5 +60,5 @@ pub use sealing::check_passphrase;
 pub use seat_code::{
     ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
 };
-pub use signs::file_signs;
+pub use signs::{file_signs, folder_hand_in_name, folder_pack_name};
 pub use transfer::{PaperEntry, TRANSFER_FORMAT, Transfer, open_transfer, seal_transfer};

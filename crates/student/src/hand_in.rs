@@ -10,12 +10,12 @@ use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{AnswerResult, Confidence};
 use surefoot_exchange::{
     HAND_IN_FORMAT, HandIn, MOST_COUNT, MOST_MISCONCEPTIONS, Refusal, SealingIdentity, SigningKey,
-    file_signs, seal_hand_in,
+    file_signs, folder_hand_in_name, seal_hand_in,
 };
 use surefoot_record::{AnswerCount, Practice, what_counts};
 use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
 use surefoot_store::StudentStore;
-use surefoot_store::student::HandInRow;
+use surefoot_store::student::{HandInRow, Student};
 
 /// A sealed hand-in that is not yet saved.
 pub struct SealedHandIn {
@@ -105,9 +105,51 @@ pub fn make_hand_in(
     })
 }
 
-/// Notes that a hand-in was saved or shared.
+/// The name of the student's hand-in in a class folder. It stays, so that a newer one takes the
+/// place of the older, and says nothing of the student.
+#[must_use]
+pub fn folder_name(student: &Student) -> String {
+    folder_hand_in_name(&student.signing_seed, &student.device)
+}
+
+/// The sequence of the newest event of the student; 0 without any.
+pub fn newest_event(store: &StudentStore) -> Result<u32, StudentError> {
+    Ok(store.next_sequence()? - 1)
+}
+
+/// Whether the newest event is in a hand-in that was saved, shared or left in a class folder.
+pub fn is_handed_in(store: &StudentStore) -> Result<bool, StudentError> {
+    let newest = newest_event(store)?;
+    Ok((store.last_hand_in()?).is_some_and(|row| row.last_sequence == newest))
+}
+
+impl SealedHandIn {
+    /// Its number on its device.
+    #[must_use]
+    pub fn revision(&self) -> u32 {
+        self.row.revision
+    }
+
+    /// The school date on which it was made.
+    #[must_use]
+    pub fn made_on(&self) -> NaiveDate {
+        self.row.made_on
+    }
+
+    /// The sequence of the newest event in it.
+    #[must_use]
+    pub fn last_sequence(&self) -> u32 {
+        self.row.last_sequence
+    }
+}
+
+/// Notes that a hand-in was saved, shared or left in a class folder, unless a later one was noted
+/// meanwhile.
 pub fn note_hand_in(store: &StudentStore, made: &SealedHandIn) -> Result<(), StudentError> {
-    store.put_hand_in(made.row)?;
+    let last = store.last_hand_in()?.map_or(0, |row| row.revision);
+    if made.row.revision > last {
+        store.put_hand_in(made.row)?;
+    }
     Ok(())
 }
 

@@ -39,7 +39,10 @@ pub use class_days::say_day;
 pub use draft::keep_draft;
 pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
-pub use hand_in::{SealedHandIn, hand_in_preview, make_hand_in, note_hand_in};
+pub use hand_in::{
+    SealedHandIn, folder_name, hand_in_preview, is_handed_in, make_hand_in, newest_event,
+    note_hand_in,
+};
 pub use join::{
     FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, change_slip, check_seat_code,
     is_at_seat, join, joined, read_first_pack, take_class_pack,

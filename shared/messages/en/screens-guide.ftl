@@ -45,7 +45,7 @@ guide-enter-2 = Ratings and results come from paper charts. "What I saw" is your
 guide-enter-3 = Ctrl Z undoes the last key.
 
 guide-files-title = Hand-ins come in here
-guide-files-1 = Choose the folder with the files, or let Surefoot watch it. Every file gets a line: new, updated, older, or not imported and why.
+guide-files-1 = Choose the folder with the files, or name a class folder once: then everything travels by itself. Every file gets a line: new, updated, older, or not imported and why.
 guide-files-2 = A file that comes twice counts once. You can undo the last import.
 guide-files-3 = When a second device uses a seat, you decide whether it counts.
 

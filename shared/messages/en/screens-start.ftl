@@ -28,8 +28,11 @@ sample-nobody = The sample class has no students on this tablet.
 
 join-title = Join your class
 join-pack = Open the class pack
-join-pack-text = Your teacher gave you a file. Its name ends in .sfclass.
+join-pack-text = Your teacher gave you a file. Its name ends in .sfclass. Or your class has a shared folder: choose that.
 join-pack-button = Choose the file
+join-folder-button = Choose the class folder
+join-folder-choose = Which class is yours?
+join-folder-none = There is no class pack in this folder. Choose another one.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concept this year
    *[other] { $concepts } concepts this year

@@ -223,6 +223,19 @@ handin-new = { $new ->
 }
 handin-never = You have not made one yet.
 handin-again-note = You can hand in as often as you like. Nothing counts twice.
+folder-student-text = Your class has a shared folder. Show it to this device once. Then your file goes there by itself.
+folder-student-show = Show the folder
+folder-student-other = Show another folder
+folder-student-ready = Your file will go there by itself.
+folder-student-waiting = Your newest work goes there next.
+folder-student-left = Your file is there. It was made on { $date }.
+folder-student-nothing-lost = Nothing is lost. You can also hand in yourself.
+folder-student-others = Other files there
+folder-student-others-text = { $packs ->
+    [one] { $packs } class pack there is not for your class. It was left alone.
+   *[other] { $packs } class packs there are not for your class. They were left alone.
+}
+folder-student-late = Your work has not reached the class folder for some days. Nothing is lost. You can hand it in yourself.
 handin-take = New class pack
 handin-take-text = Did your teacher give you a new class pack? Open it here.
 handin-take-button = Open a class pack

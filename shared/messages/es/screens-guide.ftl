@@ -45,7 +45,7 @@ guide-enter-2 = Valoraciones y resultados vienen de las hojas. "Lo que vi" es tu
 guide-enter-3 = Ctrl Z deshace la última tecla.
 
 guide-files-title = Aquí entran las entregas
-guide-files-1 = Elige la carpeta con los archivos, o deja que Surefoot la vigile. Cada archivo tiene su línea: nuevo, actualizado, más antiguo, o no importado y por qué.
+guide-files-1 = Elige la carpeta con los archivos, o elige una vez la carpeta de la clase: así todo viaja solo. Cada archivo tiene su línea: nuevo, actualizado, más antiguo, o no importado y por qué.
 guide-files-2 = Un archivo que llega dos veces cuenta una vez. Puedes deshacer la última importación.
 guide-files-3 = Cuando un segundo dispositivo usa un asiento, tú decides si cuenta.
 

@@ -28,8 +28,11 @@ sample-nobody = La clase de ejemplo no tiene estudiantes en esta tableta.
 
 join-title = Entra a tu clase
 join-pack = Abre el paquete de la clase
-join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass.
+join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .sfclass. O tu clase tiene una carpeta compartida: elige esa.
 join-pack-button = Elegir el archivo
+join-folder-button = Elegir la carpeta de la clase
+join-folder-choose = ¿Cuál es tu clase?
+join-folder-none = No hay ningún paquete de clase en esta carpeta. Elige otra.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año
    *[other] { $concepts } conceptos este año

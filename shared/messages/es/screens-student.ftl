@@ -223,6 +223,19 @@ handin-new = { $new ->
 }
 handin-never = Todavía no hiciste ninguno.
 handin-again-note = Puedes entregar cuando quieras. Nada cuenta dos veces.
+folder-student-text = Tu clase tiene una carpeta compartida. Muéstrala una vez en este dispositivo. Después tu archivo llega allí solo.
+folder-student-show = Mostrar la carpeta
+folder-student-other = Mostrar otra carpeta
+folder-student-ready = Tu archivo llegará allí solo.
+folder-student-waiting = Tu trabajo más nuevo llegará allí enseguida.
+folder-student-left = Tu archivo está allí. Se hizo el { $date }.
+folder-student-nothing-lost = No se pierde nada. También puedes entregar tú.
+folder-student-others = Otros archivos de allí
+folder-student-others-text = { $packs ->
+    [one] { $packs } paquete de allí no es de tu clase. Se quedó como estaba.
+   *[other] { $packs } paquetes de allí no son de tu clase. Se quedaron como estaban.
+}
+folder-student-late = Tu trabajo no llega a la carpeta de la clase desde hace unos días. No se pierde nada. Puedes entregarlo tú.
 handin-take = Paquete nuevo de la clase
 handin-take-text = ¿Te dieron un paquete nuevo de la clase? Ábrelo aquí.
 handin-take-button = Abrir un paquete

@@ -1,5 +1,7 @@
 """What is left of a student on the disk after the seat was removed, in files that went too."""
 
+import time
+
 from cells import reading
 from outcome import got_through, need, stopped
 from school import School, Student
@@ -14,10 +16,10 @@ def attack(ground):
     desk = school.desk
     shadow = Shadow(desk, ground / "shadow")
     concepts = school.concepts()
-    folder = ground / "watched"
+    folder = ground / "class folder"
     folder.mkdir()
     desk.pick(folder)
-    desk.call("watch_folder")
+    desk.call("name_class_folder")
     students = [Student(school, seat) for seat in school.codes]
     removed = students[0]
     file_name = f"{removed.token.lower()}-of-ottilie.sfhandin"
@@ -29,11 +31,12 @@ def attack(ground):
             shadow.look()
     (folder / file_name).write_bytes(removed.hand_in(removed.ratings({concepts[0]: 1})))
     (folder / f"broken-{file_name}").write_bytes(b"not ours")
-    for _ in range(25):
-        if job := desk.call("watch")["job"]:
+    for _ in range(200):
+        if job := desk.call("class_folder")["job"]:
             desk.job(job)
             break
-    need(file_name in str(desk.call("imports", before=None)), "the watched file was not imported")
+        time.sleep(0.02)
+    need(file_name in str(desk.call("imports", before=None)), "the file of the class folder was not imported")
     shadow.look()
     # Names, tokens and file names are sealed: their cells are looked for.
     with reading(desk.desk_path) as store:

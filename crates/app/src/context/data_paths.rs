@@ -2,7 +2,8 @@
 //!
 //! ```text
 //! settings.json        settings of this device
-//! watch.json           the folder watched for hand-ins
+//! class-folder.json    the class folder of the desk
+//! shown-folders.json   the class folders that this device was shown for its students
 //! own/desk.sqlite      the teacher's desk
 //! own/students/ID.sqlite
 //! own/copies/desk/NUMBER.DATE.sqlite
@@ -32,9 +33,14 @@ impl DataPaths {
         self.data.join("settings.json")
     }
 
-    /// The file about the folder watched for hand-ins.
-    pub(crate) fn watch(&self) -> PathBuf {
-        self.data.join("watch.json")
+    /// The note about the class folder of the desk.
+    pub(crate) fn class_folder(&self) -> PathBuf {
+        self.data.join("class-folder.json")
+    }
+
+    /// The note about the class folders that this device was shown for its students.
+    pub(crate) fn shown_folders(&self) -> PathBuf {
+        self.data.join("shown-folders.json")
     }
 
     pub(crate) fn world(&self, world: World) -> WorldPaths {

@@ -3,9 +3,12 @@
 //! A picked file may have no path: on Android it is an address that only the system can open.
 //! So a file is a name and a way to read it.
 
+use super::class_folder::{ClassFolder, folder_at};
 use crate::error::CallError;
 use std::fmt;
 use std::io::{self, Read};
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use surefoot_exchange::Refusal;
 
 /// The kind of a file: decides which files a picker shows and the extension of a saved file.
@@ -227,13 +230,22 @@ pub trait FileDialogs: Send + Sync {
     /// Returns [`CallError::Files`] if no picker can be shown or the folder cannot be read.
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError>;
 
-    /// Lets the person pick a folder. Returns its path; `None` also on systems whose folders have
-    /// no path.
+    /// Whether [`FileDialogs::pick_folder_path`] works here.
+    fn has_class_folders(&self) -> bool {
+        cfg!(not(any(target_os = "android", target_os = "ios")))
+    }
+
+    /// Lets the person pick a class folder. Returns its path.
     ///
     /// # Errors
     /// Returns [`CallError::Files`] if no picker can be shown.
-    fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
         Ok(None)
+    }
+
+    /// The class folder at a path.
+    fn class_folder(&self, at: &Path) -> Arc<dyn ClassFolder> {
+        folder_at(at)
     }
 
     /// Lets the person choose a place for a file and writes it there, whole or not at all. Returns

@@ -2,11 +2,13 @@
 //!
 //! Must never know a call or what the screens show.
 
+pub mod class_folder;
 pub mod clock;
 pub mod copies;
 pub mod data_paths;
 pub mod disk;
 pub mod erase;
+pub mod errand;
 pub mod file_dialogs;
 pub mod folder;
 pub mod jobs;

@@ -8,6 +8,9 @@ pub mod class;
 pub mod class_day;
 pub mod class_key;
 pub mod entry;
+pub mod folder;
+mod folder_round;
+mod folder_state;
 pub mod groups;
 pub mod guard;
 pub mod imports;
@@ -19,11 +22,6 @@ pub mod removal;
 pub mod removed;
 pub mod roster;
 pub mod talk;
-#[cfg_attr(any(target_os = "android", target_os = "ios"), path = "watch_none.rs")]
-pub mod watch;
-pub mod watch_view;
-#[cfg(not(any(target_os = "android", target_os = "ios")))]
-mod watched_folder;
 
 use crate::context::Context;
 use crate::context::copies::StoreName;
@@ -38,6 +36,7 @@ use lock_view::DeskLock;
 use removed::Removals;
 use serde::{Deserialize, Serialize};
 use std::path::PathBuf;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use surefoot_desk::ClassSummary;
 use surefoot_desk::OpenClass;
@@ -67,9 +66,10 @@ pub struct DeskDoor {
     pub(crate) stores: OpenStores<DeskStore>,
     /// The removals that can be undone.
     removed: Arc<Mutex<Removals>>,
-    /// The watched folder.
-    #[cfg(not(any(target_os = "android", target_os = "ios")))]
-    watched: Mutex<Option<watched_folder::WatchedFolder>>,
+    /// The class folder.
+    folder: Arc<Mutex<folder_state::DeskFolder>>,
+    /// Whether another desk may have taken the place of this one.
+    other_desk: AtomicBool,
     /// Whether it is locked.
     pub(crate) guarded: Guarded,
     /// Hand-ins that another program opened with this one, until they are imported.
@@ -83,8 +83,8 @@ impl DeskDoor {
             context,
             stores: OpenStores::default(),
             removed: Arc::default(),
-            #[cfg(not(any(target_os = "android", target_os = "ios")))]
-            watched: Mutex::default(),
+            folder: Arc::default(),
+            other_desk: AtomicBool::new(false),
             waiting: Mutex::default(),
         }
     }
@@ -97,8 +97,17 @@ impl DeskDoor {
         &self,
         work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
     ) -> Result<T, CallError> {
-        self.refuse_locked()?;
         self.note_use();
+        self.with_desk_unused(work)
+    }
+
+    /// Uses the store of the desk as [`DeskDoor::with_desk`] does, for what the teacher did not ask
+    /// for: it does not keep the desk unlocked.
+    fn with_desk_unused<T>(
+        &self,
+        work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
+    ) -> Result<T, CallError> {
+        self.refuse_locked()?;
         let path = self.context.data().desk();
         let open = || {
             self.context.refuse_emptied(&StoreName::Desk)?;
@@ -175,6 +184,7 @@ impl DeskDoor {
     /// Looks at the file of the desk again after it was replaced.
     pub(crate) fn look_again(&self) {
         self.guarded.look_again(&self.lockable_desk());
+        self.other_desk.store(true, Ordering::Relaxed);
     }
 
     /// The key of the open desk, if it has a lock.

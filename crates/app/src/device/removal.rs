@@ -42,6 +42,7 @@ impl DeviceDoor {
             self.context.wipe_copies(&store)?;
             wipe_store(&path)
         })?;
+        self.student.forget_left(&asked.student)?;
         self.start(Nothing {})
     }
 
@@ -65,16 +66,21 @@ impl DeviceDoor {
         for student in self.student.ids()? {
             self.refuse_locked(&StoreName::Student { student })?;
         }
-        self.desk.stop_watching();
+        self.desk.forget_folder();
+        self.student.forget_folders();
         self.desk.discard_all_removed();
         let remove = || {
             wipe_folder(self.context.data().folder())?;
-            wipe(&self.context.paths.watch())?;
+            wipe(&self.context.paths.class_folder())?;
+            wipe(&self.context.paths.shown_folders())?;
             Ok(make_folder(&self.context.data().students())?)
         };
         self.student
             .stores
             .while_all_closed(|| self.desk.stores.while_all_closed(remove))?;
+        // A call in between may have read a note again.
+        self.desk.forget_folder();
+        self.student.forget_folders();
         lock(&self.context.copy_trouble).clear();
         *lock(&self.context.lock_trouble) = None;
         self.desk.look_again();

@@ -44,6 +44,8 @@ pub struct Start {
     pub desk_lock: DeskLock,
     /// Whether this device has a share sheet.
     pub shares: bool,
+    /// Whether this device can use a class folder.
+    pub class_folders: bool,
     /// Settings of this device.
     pub settings: DeviceSettings,
 }
@@ -147,6 +149,7 @@ impl DeviceDoor {
             },
             desk_lock: self.desk.lock_state(),
             shares: self.context.dialogs.shares(),
+            class_folders: world == World::Own && self.context.dialogs.has_class_folders(),
             settings: self.context.settings(),
         })
     }

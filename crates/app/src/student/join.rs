@@ -1,6 +1,6 @@
 //! Joins a class, and takes newer class packs.
 
-use super::{StudentDoor, StudentId};
+use super::{Picked, StudentDoor, StudentId};
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::{make_file, make_folder};
 use crate::context::random;
@@ -11,6 +11,7 @@ use crate::demo;
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
+use std::path::PathBuf;
 use std::sync::Arc;
 use surefoot_catalogue::Language;
 use surefoot_record::{Field, Rule};
@@ -103,6 +104,15 @@ impl StudentDoor {
 
     /// Reads a class pack and keeps it for [`StudentDoor::join`].
     pub(crate) fn offer(&self, source: FileSource) -> Result<PackOffer, CallError> {
+        self.offer_from(source, None)
+    }
+
+    /// Reads a class pack of a class folder and keeps it for [`StudentDoor::join`].
+    pub(super) fn offer_from(
+        &self,
+        source: FileSource,
+        folder: Option<PathBuf>,
+    ) -> Result<PackOffer, CallError> {
         let pack = surefoot_student::read_first_pack(source.open()?)?;
         let content = pack.content();
         let offer = PackOffer {
@@ -113,16 +123,17 @@ impl StudentDoor {
             last_day: content.year.last_day,
         };
         Ok(PackOffer {
-            pack: self.keep_pack(pack),
+            pack: self.keep_pack(pack, folder),
             ..offer
         })
     }
 
     /// Keeps a picked class pack under a number.
-    fn keep_pack(&self, pack: FirstPack) -> u32 {
+    fn keep_pack(&self, pack: FirstPack, folder: Option<PathBuf>) -> u32 {
         let mut packs = lock(&self.packs);
         let number = packs.keys().last().map_or(1, |last| last + 1);
-        packs.insert(number, Arc::new(pack));
+        let pack = Arc::new(pack);
+        packs.insert(number, Picked { pack, folder });
         while packs.len() > PACKS_KEPT {
             packs.pop_first();
         }
@@ -130,7 +141,7 @@ impl StudentDoor {
     }
 
     /// A picked class pack.
-    fn kept_pack(&self, number: u32) -> Result<Arc<FirstPack>, CallError> {
+    fn kept_pack(&self, number: u32) -> Result<Picked, CallError> {
         lock(&self.packs)
             .get(&number)
             .cloned()
@@ -141,7 +152,7 @@ impl StudentDoor {
 
     /// Checks a seat code while it is typed, and names who has that seat on this device.
     pub fn check_seat_code(&self, typed: SeatCodeTyped) -> Result<SeatCodeRead, CallError> {
-        let pack = self.kept_pack(typed.pack)?;
+        let pack = self.kept_pack(typed.pack)?.pack;
         let joined = self.joined_at(&pack, &typed.seat_code)?;
         Ok(SeatCodeRead { joined })
     }
@@ -170,7 +181,7 @@ impl StudentDoor {
     /// this device has that seat already.
     pub fn change_slip(&self, change: SlipChange) -> Result<Profile, CallError> {
         self.context.own_only()?;
-        let pack = self.kept_pack(change.pack)?;
+        let pack = self.kept_pack(change.pack)?.pack;
         let id = change.student;
         let there = self.joined_at(&pack, &change.seat_code)?;
         if there.iter().any(|other| other.id != id) {
@@ -193,7 +204,7 @@ impl StudentDoor {
     /// Returns [`CallError::Invalid`] if somebody has that seat on this device, unless the person
     /// said that it is somebody else.
     pub fn join(&self, join: Join) -> Result<Profile, CallError> {
-        let pack = self.kept_pack(join.pack)?;
+        let Picked { pack, folder } = self.kept_pack(join.pack)?;
         // Checked before the store is made, so that a wrong code leaves no file.
         if !self.joined_at(&pack, &join.seat_code)?.is_empty() && !join.beside {
             return Err(CallError::Invalid {
@@ -226,6 +237,9 @@ impl StudentDoor {
             // The store is still empty.
             let _ = wipe_store(&path);
             return Err(error.into());
+        }
+        if let Some(folder) = folder {
+            self.keep_folder(&pack.content().class_id, folder)?;
         }
         self.profile(&id)
     }

@@ -4,6 +4,9 @@
 
 pub mod carry;
 pub mod check_in;
+pub mod folder;
+mod folder_round;
+mod folder_state;
 pub mod hand_in;
 pub mod join;
 pub mod path;
@@ -24,6 +27,7 @@ use pins::Pins;
 use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
+use std::path::PathBuf;
 use std::sync::{Arc, Mutex};
 use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;
@@ -43,7 +47,16 @@ pub struct StudentDoor {
     pub(crate) stores: OpenStores<OpenStudent>,
     pins: Mutex<Pins>,
     /// Picked class packs by number, until a student joins with one.
-    packs: Mutex<BTreeMap<u32, Arc<FirstPack>>>,
+    packs: Mutex<BTreeMap<u32, Picked>>,
+    /// The class folders that this device was shown.
+    folders: Mutex<folder_state::ShownFolders>,
+}
+
+/// A picked class pack, and the class folder that it was picked from.
+#[derive(Clone)]
+struct Picked {
+    pack: Arc<FirstPack>,
+    folder: Option<PathBuf>,
 }
 
 /// An open store, with the class read from its class pack.
@@ -59,6 +72,7 @@ impl StudentDoor {
             stores: OpenStores::default(),
             pins: Mutex::new(Pins::new()),
             packs: Mutex::default(),
+            folders: Mutex::default(),
         }
     }
 

@@ -275,8 +275,8 @@ fn a_desk_that_nobody_uses_locks_itself() {
         desk.pass(minutes - 1);
         board(&desk).unwrap();
         desk.pass(minutes - 1);
-        // Watching a folder and asking for the state are no use.
-        desk.app.desk.watch(Nothing {}).unwrap();
+        // The class folder and asking for the state are no use.
+        desk.app.desk.class_folder(Nothing {}).unwrap();
         assert!(!state(&desk).1);
         desk.pass(1);
         assert!(state(&desk).1, "{minutes}");

@@ -8,6 +8,8 @@
 )]
 
 mod bad_files;
+mod class_folder;
+mod class_folder_weeks;
 mod desk_lock;
 mod disks;
 mod keeping;

@@ -42,7 +42,7 @@ fn every_file_and_folder_is_for_its_user_alone_and_what_is_saved_is_not() {
     fs::copy(&handed_in, inbox.path().join("1.sfhandin")).unwrap();
     desk.import(inbox.path());
     desk.hands.will_pick(inbox.path());
-    desk.app.desk.watch_folder(Nothing {}).unwrap();
+    desk.app.desk.name_class_folder(Nothing {}).unwrap();
     let settings: DeviceSettings = desk.app.device.start(Nothing {}).unwrap().settings;
     desk.app.device.save_device_settings(settings).unwrap();
     for device in [&mut desk, &mut tablet] {

@@ -1,5 +1,6 @@
 //! A removal leaves nothing in the store, its log, its copies and its journal.
 
+use crate::class_folder::settle;
 use crate::support::{Device, class_and_tablet, hand_in, rate, seat_code};
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -332,7 +333,7 @@ fn no_byte_of_a_removed_seat_stays_in_any_file_or_block() {
         desk.to("2026-09-01");
         disk
     };
-    // Days of work: imports, refused files, a watched folder, copies that rotate, a store that
+    // Days of work: imports, refused files, a class folder, copies that rotate, a store that
     // was replaced.
     let inbox = tempfile::tempdir().unwrap();
     for day in 1..=9 {
@@ -358,12 +359,8 @@ fn no_byte_of_a_removed_seat_stays_in_any_file_or_block() {
     let asked = RestoreCopy { store, name };
     desk.app.device.restore_copy(asked).unwrap();
     desk.hands.will_pick(inbox.path());
-    desk.app.desk.watch_folder(Nothing {}).unwrap();
-    for _ in 0..20 {
-        if let Some(job) = desk.app.desk.watch(Nothing {}).unwrap().job {
-            desk.finish(job);
-        }
-    }
+    desk.app.desk.name_class_folder(Nothing {}).unwrap();
+    settle(&desk);
     let marks = marks_of_first_seat(&desk);
     for mark in &marks {
         assert!(

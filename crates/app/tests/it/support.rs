@@ -4,11 +4,11 @@ use chrono::NaiveDate;
 use std::collections::VecDeque;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
-use std::time::Duration;
+use std::time::{Duration, SystemTime};
 use surefoot_app::{
-    App, CallError, CheckInTap, ClassId, Clock, CreateClass, FileDialogs, FileKind, FileSource,
-    ImportAsked, ImportFrom, JobId, JobResult, Join, Moment, NoVoice, Nothing, StudentDay,
-    StudentId, file_at, files_in, write_atomic,
+    App, CallError, CheckInTap, ClassFolder, ClassId, Clock, CreateClass, FileDialogs, FileKind,
+    FileSource, FolderEntry, ImportAsked, ImportFrom, JobId, JobResult, Join, Moment, NoVoice,
+    Nothing, StudentDay, StudentId, file_at, files_in, folder_at, write_atomic,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
@@ -28,6 +28,69 @@ pub struct Hands {
     next: Arc<Mutex<VecDeque<PathBuf>>>,
     opened: Arc<Mutex<Vec<PathBuf>>>,
     pub saved: PathBuf,
+    /// What happens to whoever uses a class folder.
+    #[allow(dead_code, reason = "not used by the crash test")]
+    pub weather: Weather,
+}
+
+/// What happens to whoever uses a class folder.
+#[derive(Clone, Default)]
+pub struct Weather(Arc<Mutex<Option<FolderFault>>>);
+
+/// A fault of a class folder.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[allow(dead_code, reason = "not used by the crash test")]
+pub enum FolderFault {
+    /// Every call fails.
+    Fails(std::io::ErrorKind),
+    /// Every call that writes fails.
+    WritesFail(std::io::ErrorKind),
+    /// Calls wait until the fault is over.
+    Hangs,
+}
+
+impl Weather {
+    #[allow(dead_code, reason = "not used by the crash test")]
+    pub fn turns(&self, fault: Option<FolderFault>) {
+        *self.0.lock().unwrap() = fault;
+    }
+
+    fn meets(&self, writes: bool) -> std::io::Result<()> {
+        loop {
+            match *self.0.lock().unwrap() {
+                Some(FolderFault::Fails(kind)) => return Err(kind.into()),
+                Some(FolderFault::WritesFail(kind)) if writes => return Err(kind.into()),
+                Some(FolderFault::Hangs) => {}
+                _ => return Ok(()),
+            }
+            std::thread::sleep(Duration::from_millis(5));
+        }
+    }
+}
+
+/// A class folder that the weather reaches.
+struct Exposed(Arc<dyn ClassFolder>, Weather);
+
+impl ClassFolder for Exposed {
+    fn list(&self) -> std::io::Result<Vec<FolderEntry>> {
+        self.1.meets(false)?;
+        self.0.list()
+    }
+
+    fn read(&self, name: &str, most_bytes: u64) -> std::io::Result<Vec<u8>> {
+        self.1.meets(false)?;
+        self.0.read(name, most_bytes)
+    }
+
+    fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> std::io::Result<()> {
+        self.1.meets(true)?;
+        self.0.write(name, bytes, changed)
+    }
+
+    fn remove(&self, name: &str) -> std::io::Result<()> {
+        self.1.meets(true)?;
+        self.0.remove(name)
+    }
 }
 
 impl Hands {
@@ -38,6 +101,7 @@ impl Hands {
             next: Arc::default(),
             opened: Arc::default(),
             saved: folder.to_owned(),
+            weather: Weather::default(),
         }
     }
 
@@ -76,6 +140,10 @@ impl FileDialogs for Hands {
         Ok(self.pick())
     }
 
+    fn class_folder(&self, at: &Path) -> Arc<dyn ClassFolder> {
+        Arc::new(Exposed(folder_at(at), self.weather.clone()))
+    }
+
     fn take_opened(&self) -> Vec<FileSource> {
         let opened = std::mem::take(&mut *self.opened.lock().unwrap());
         opened.iter().map(|path| file_at(path)).collect()
@@ -87,13 +155,13 @@ impl FileDialogs for Hands {
     }
 }
 
-/// A clock at one date, on which a test lets minutes pass.
+/// A clock at one date, on which a test lets minutes pass and turns the date.
 #[derive(Clone)]
-pub struct PassingClock(NaiveDate, Arc<Mutex<Duration>>);
+pub struct PassingClock(Arc<Mutex<NaiveDate>>, Arc<Mutex<Duration>>);
 
 impl Clock for PassingClock {
     fn today(&self) -> NaiveDate {
-        self.0
+        *self.0.lock().unwrap()
     }
 
     fn moment(&self) -> Moment {
@@ -107,6 +175,7 @@ pub struct Device {
     pub hands: Hands,
     pub folder: TempDir,
     passed: Arc<Mutex<Duration>>,
+    today: Arc<Mutex<NaiveDate>>,
 }
 
 impl Device {
@@ -116,8 +185,10 @@ impl Device {
         std::fs::create_dir_all(&saved).unwrap();
         let hands = Hands::saving_to(&saved);
         let passed = Arc::default();
+        let today_is = Arc::new(Mutex::new(date(today)));
         let mut device = Self {
-            app: open(folder.path(), &hands, today, &passed),
+            app: open(folder.path(), &hands, &today_is, &passed),
+            today: today_is,
             hands,
             folder,
             passed,
@@ -134,7 +205,13 @@ impl Device {
 
     /// Closes the program and opens it again on another date.
     pub fn to(&mut self, today: &str) {
-        self.app = open(self.folder.path(), &self.hands, today, &self.passed);
+        self.turn_to(date(today));
+        self.app = open(self.folder.path(), &self.hands, &self.today, &self.passed);
+    }
+
+    /// Another date comes while the program is open.
+    pub fn turn_to(&self, today: NaiveDate) {
+        *self.today.lock().unwrap() = today;
     }
 
     /// Closes the program, and opens an empty one in another folder instead.
@@ -142,7 +219,7 @@ impl Device {
         self.app = open(
             &self.folder.path().join("closed"),
             &self.hands,
-            "2000-01-01",
+            &Arc::new(Mutex::new(date("2000-01-01"))),
             &self.passed,
         );
     }
@@ -295,8 +372,13 @@ pub fn pin_signs(desk: &Device, class: &str, seat: usize) -> String {
         .clone()
 }
 
-fn open(folder: &Path, hands: &Hands, today: &str, passed: &Arc<Mutex<Duration>>) -> App {
-    let clock = PassingClock(date(today), Arc::clone(passed));
+fn open(
+    folder: &Path,
+    hands: &Hands,
+    today: &Arc<Mutex<NaiveDate>>,
+    passed: &Arc<Mutex<Duration>>,
+) -> App {
+    let clock = PassingClock(Arc::clone(today), Arc::clone(passed));
     App::open(
         &folder.join("data"),
         Box::new(hands.clone()),

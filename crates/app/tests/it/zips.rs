@@ -1,4 +1,4 @@
-//! Hand-ins from a zip and from a watched folder give the same import report as single files.
+//! Hand-ins from a zip give the same import report as single files.
 
 use crate::second_device::carry;
 use crate::support::{Device, class_and_tablet, hand_in, rate};
@@ -6,7 +6,6 @@ use std::fs;
 use std::io::Write as _;
 use surefoot_app::{CallError, ImportAsked, ImportFrom, JobResult, Nothing, OpenSealed};
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::{ImportReport, Verdict};
 use surefoot_exchange::Refusal;
 
 fn zip_of(files: &[(&str, Vec<u8>)]) -> Vec<u8> {
@@ -46,58 +45,6 @@ fn a_zip_in_a_folder_gives_a_line_for_every_hand_in() {
     assert!(lines[1].1.contains("Damaged"));
     assert_eq!(lines[2], ("upload.zip: week 1/sky.sfhandin", "New".into()));
     assert_eq!(lines[3], ("z.sfhandin", "Known".into()));
-}
-
-/// Checks the watched folder as the desk does, until an import is over; `None` after some checks.
-fn look_until_import(desk: &Device) -> Option<ImportReport> {
-    for _ in 0..40 {
-        let watch = desk.app.desk.watch(Nothing {}).unwrap();
-        if let Some(job) = watch.job {
-            return match desk.finish(job) {
-                JobResult::Import { report } => Some(report),
-                other => panic!("{other:?}"),
-            };
-        }
-        std::thread::sleep(std::time::Duration::from_millis(25));
-    }
-    None
-}
-
-#[test]
-fn a_watched_folder_is_taken_in_as_files_come_and_once_only() {
-    let (mut desk, _, mut tablet, sky) = class_and_tablet("2026-09-01");
-    rate(&tablet, &sky, Confidence::OnMyOwn);
-    let folder = tempfile::tempdir().unwrap();
-    fs::copy(hand_in(&tablet, &sky), folder.path().join("1.sfhandin")).unwrap();
-    assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
-    desk.hands.will_pick(folder.path());
-    let watch = desk.app.desk.watch_folder(Nothing {}).unwrap();
-    assert_eq!(watch.folder, Some(folder.path().display().to_string()));
-    let first = look_until_import(&desk).unwrap();
-    assert_eq!(first.files.len(), 1);
-    assert_eq!(first.files[0].verdict, Verdict::New);
-    assert!(look_until_import(&desk).is_none(), "nothing new");
-
-    tablet.to("2026-09-02");
-    rate(&tablet, &sky, Confidence::NotYet);
-    fs::copy(hand_in(&tablet, &sky), folder.path().join("2.sfhandin")).unwrap();
-    let second = look_until_import(&desk).unwrap();
-    assert_eq!(second.files.len(), 1);
-    assert_eq!(second.files[0].file_name, "2.sfhandin");
-    assert_eq!(second.files[0].verdict, Verdict::Updated);
-
-    // After a new start the folder and its imported files are still known.
-    desk.to("2026-09-02");
-    assert!(look_until_import(&desk).is_none());
-    fs::remove_dir_all(folder.path()).unwrap();
-    let trouble = (0..20).find_map(|_| desk.app.desk.watch(Nothing {}).unwrap().trouble);
-    assert!(trouble.is_some(), "the missing folder is reported");
-    assert_eq!(
-        desk.app.desk.unwatch_folder(Nothing {}).unwrap().folder,
-        None
-    );
-    desk.to("2026-09-02");
-    assert_eq!(desk.app.desk.watch(Nothing {}).unwrap().folder, None);
 }
 
 #[test]

@@ -37,8 +37,8 @@ pub use seats::{add_seats, move_seat, name_seat, remove_seat, seat_holdings};
 pub(crate) use seats::{checked_name, class_signs, seat_code, seat_student};
 pub(crate) use setup::checked_title;
 pub use setup::{
-    ClassSecrets, LONGEST_TITLE_CHARACTERS, class_setup, classes, create_class, set_closures,
-    set_practice, set_rotation, set_taught_from,
+    ClassSecrets, LONGEST_TITLE_CHARACTERS, class_ids, class_setup, classes, create_class,
+    identities, set_closures, set_practice, set_rotation, set_taught_from,
 };
 pub use views::*;
 pub use year_end::{classes_over, set_saves_packs, skip_pack_versions};

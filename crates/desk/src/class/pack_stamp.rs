@@ -28,6 +28,7 @@ pub(crate) fn stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskE
         &facts.taught_from,
         &assignments,
         &class.row.practice,
+        desk.class_folder(&class.row.id)?,
         // A new device matters only if an assignment is sealed for it.
         personal.then_some(devices),
     ))

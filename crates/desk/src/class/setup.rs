@@ -39,6 +39,18 @@ pub struct ClassSecrets {
     pub seats: [u8; 32],
 }
 
+/// Returns the ids of all classes, by title.
+pub fn class_ids(desk: &DeskStore) -> Result<Vec<String>, DeskError> {
+    Ok(desk.classes()?.into_iter().map(|row| row.id).collect())
+}
+
+/// The identities of all classes, each of which opens its hand-ins.
+pub fn identities(desk: &DeskStore) -> Result<Vec<SealingIdentity>, DeskError> {
+    (desk.classes()?.iter())
+        .map(|row| Ok(SealingIdentity::from_identity_file(&row.sealing_identity)?))
+        .collect()
+}
+
 /// All classes, one line each.
 pub fn classes(desk: &DeskStore, today: NaiveDate) -> Result<Vec<ClassSummary>, DeskError> {
     desk.classes()?

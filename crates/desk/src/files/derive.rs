@@ -14,12 +14,12 @@ use std::io::Read;
 use surefoot_exchange::{HAND_IN_CAPS, HandIn};
 use surefoot_record::Record;
 use surefoot_store::DeskStore;
-use surefoot_store::desk::{DeviceRow, DeviceState, HandInKept};
+use surefoot_store::desk::{DeviceRow, DeviceState};
 
 /// Reads the content of a kept hand-in.
-pub(super) fn content_of(kept: &HandInKept) -> Result<HandIn, DeskError> {
+pub(super) fn content_of(content: &[u8]) -> Result<HandIn, DeskError> {
     let mut json = Vec::new();
-    ZlibDecoder::new(kept.content.as_slice())
+    ZlibDecoder::new(content)
         .take(HAND_IN_CAPS.unpacked_bytes)
         .read_to_end(&mut json)
         .map_err(faulty)?;
@@ -50,7 +50,7 @@ pub(crate) fn derive(desk: &DeskStore, class: &str, seat: u32) -> Result<usize, 
     for kept in desk.hand_ins(class, seat)? {
         if let Some(first) = under.get(&kept.device) {
             let record = records.entry(*first).or_default();
-            record.merge(content_of(&kept)?.into_record());
+            record.merge(content_of(&kept.content)?.into_record());
         }
     }
     desk.clear_reports(class, seat)?;

@@ -279,6 +279,7 @@ impl<'a> Import<'a> {
         };
         let content = hand_in.content();
         let device = self.keep(class, seat, content, hand_in.packed(), hash, standing)?;
+        self.thin(device, content)?;
         if standing.first_of_seat {
             self.desk.note_first_device(id, seat, self.number)?;
         }
@@ -292,6 +293,20 @@ impl<'a> Import<'a> {
             _ => Verdict::Updated,
         };
         Ok((verdict, added.entries()))
+    }
+
+    /// Of a device and date, keeps two hand-ins: with a class folder several come a day. The earlier
+    /// of the two is there in case that the last import is undone. One that has something that this
+    /// one lacks stays.
+    fn thin(&self, device: i64, content: &HandIn) -> Result<(), DeskError> {
+        let earlier = (self.desk).hand_in_two_before(device, content.made_on, content.revision)?;
+        if let Some((id, packed)) = earlier {
+            let earlier = derive::content_of(&packed)?.into_record();
+            if content.record().merge(earlier).entries() == 0 {
+                self.desk.drop_hand_in(id)?;
+            }
+        }
+        Ok(())
     }
 
     /// Keeps a hand-in that does not count, within the bounds of its seat.

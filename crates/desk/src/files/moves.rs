@@ -80,7 +80,7 @@ pub(super) fn moved_to(
     };
     for kept in desk.hand_ins(&moved.class, moved.seat)?.iter().rev() {
         if kept.device == moved.id {
-            let content = content_of(kept)?;
+            let content = content_of(&kept.content)?;
             if content.class_id == *opened.class_id() && content.seat == *opened.seat() {
                 return Ok(Some(moved));
             }

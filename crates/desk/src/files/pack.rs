@@ -39,6 +39,11 @@ fn pack_assignment(row: &AssignmentRow) -> Result<Assignment, DeskError> {
     })
 }
 
+/// A digest of what the next class pack would hold, without version and date.
+pub fn pack_stamp(desk: &DeskStore, class: &OpenClass) -> Result<String, DeskError> {
+    stamp(desk, class)
+}
+
 /// Makes the next version of the class pack and stores its number. Leaves out assignments that
 /// were due before `today`.
 ///
@@ -50,6 +55,20 @@ pub fn make_class_pack(
     class: &OpenClass,
     today: NaiveDate,
 ) -> Result<ClassPackFile, DeskError> {
+    make_class_pack_above(desk, class, today, 0)
+}
+
+/// Makes a class pack as [`make_class_pack`] does, with a version above `given_out`: one that another
+/// desk with the keys of the class gave out.
+///
+/// # Errors
+/// As [`make_class_pack`].
+pub fn make_class_pack_above(
+    desk: &DeskStore,
+    class: &OpenClass,
+    today: NaiveDate,
+    given_out: u32,
+) -> Result<ClassPackFile, DeskError> {
     if !class.row.saves_packs {
         return Err(DeskError::invalid(Field::ClassPack, Rule::Elsewhere));
     }
@@ -57,7 +76,7 @@ pub fn make_class_pack(
     let id = ClassId::new(class.row.id.clone()).map_err(faulty)?;
     let key = SigningKey::from_seed(&class.row.signing_seed);
     let identity = SealingIdentity::from_identity_file(&class.row.sealing_identity)?;
-    let version = class.row.pack_version + 1;
+    let version = class.row.pack_version.max(given_out).saturating_add(1);
     let concept_id = |c: &String| ConceptId::new(c.clone()).map_err(faulty);
     let current: Vec<AssignmentRow> = desk
         .assignments(&class.row.id)?
@@ -119,6 +138,7 @@ pub fn make_class_pack(
         sealed: sealed(desk, class, &id, &key, version, &current)?,
         exercises,
         practice: class.row.practice,
+        class_folder: desk.class_folder(&class.row.id)?,
         class_recipient: identity.recipient(),
         teacher_key: key.public(),
     };

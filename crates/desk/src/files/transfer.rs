@@ -90,7 +90,7 @@ fn transfer_of(
         if !accepted.contains(&kept.device) {
             continue;
         }
-        let mut hand_in = content_of(&kept)?;
+        let mut hand_in = content_of(&kept.content)?;
         let brought = Record::from_entries(
             std::mem::take(&mut hand_in.check_ins),
             std::mem::take(&mut hand_in.practice),

@@ -90,6 +90,7 @@ pub fn pack() -> ClassPack {
             test_on: Some(date("2026-11-13")),
         },
         class_recipient: class_identity().recipient(),
+        class_folder: true,
         teacher_key: teacher().public(),
     }
 }

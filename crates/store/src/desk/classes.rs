@@ -228,6 +228,24 @@ impl DeskStore {
         Ok(())
     }
 
+    /// Whether the class has a class folder.
+    pub fn class_folder(&self, class: &str) -> Result<bool, StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT class_folder FROM class WHERE id = ?1",
+            [class],
+            |row| row.get(0),
+        )?)
+    }
+
+    /// Notes whether the classes have a class folder.
+    pub fn set_class_folder(&self, on: bool) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE class SET class_folder = ?1 WHERE class_folder <> ?1",
+            [on],
+        )?;
+        Ok(())
+    }
+
     /// Removes all dates of first lessons of a class.
     pub fn clear_taught_from(&self, class: &str) -> Result<(), StoreError> {
         self.connection

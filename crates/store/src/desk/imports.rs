@@ -372,6 +372,36 @@ impl DeskStore {
         )
     }
 
+    /// Returns a device's hand-in of a date, two before a revision: its number and content.
+    pub fn hand_in_two_before(
+        &self,
+        device: i64,
+        made_on: NaiveDate,
+        revision: u32,
+    ) -> Result<Option<(i64, Vec<u8>)>, StoreError> {
+        let key = self.key()?;
+        Ok(self
+            .connection
+            .prepare_cached(
+                "SELECT id, content_hash, content FROM hand_in
+                 WHERE device = ?1 AND made_on = ?2 AND revision < ?3
+                 ORDER BY revision DESC, id DESC LIMIT 1 OFFSET 1",
+            )?
+            .query_row(params![device, made_on.to_string(), revision], |row| {
+                let content_hash: String = row.get(1)?;
+                let place: [&dyn Display; 2] = [&device, &content_hash];
+                Ok((row.get(0)?, key.bytes_at(row, 2, &HAND_IN, &place)?))
+            })
+            .optional()?)
+    }
+
+    /// Removes a hand-in whose whole content another one has.
+    pub fn drop_hand_in(&self, id: i64) -> Result<(), StoreError> {
+        self.connection
+            .execute("DELETE FROM hand_in WHERE id = ?1", [id])?;
+        Ok(())
+    }
+
     /// Keeps only the newest hand-ins of a device, by revision.
     pub fn keep_newest(&self, device: i64, most: usize) -> Result<(), StoreError> {
         self.connection.execute(

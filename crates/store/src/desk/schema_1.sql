@@ -30,6 +30,7 @@ CREATE TABLE class (
     days_version INTEGER NOT NULL DEFAULT 0, -- first pack with the year and rotation of that pack
     days_stamp TEXT NOT NULL DEFAULT '', -- of its year and rotation
     saves_packs INTEGER NOT NULL DEFAULT 1, -- 0: another computer saves the packs
+    class_folder INTEGER NOT NULL DEFAULT 0 CHECK (class_folder IN (0, 1)), -- said in the pack
     -- Bounds of practice at home, and a test to aim at.
     minutes_least INTEGER NOT NULL DEFAULT 4,
     minutes_most INTEGER NOT NULL DEFAULT 16,

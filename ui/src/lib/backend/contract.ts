@@ -1906,6 +1906,12 @@ student: string,
  * The concepts, at most three.
  */
 concepts: Array<string>, };
+export type FolderShown = { 
+/**
+ * The newest pack of each class, by title.
+ */
+packs: Array<PackOffer>, };
+export type FolderTrouble = "away" | "full" | "read_only" | "silent" | "no_pack" | "other";
 export type ForecastScore = { 
 /**
  * Mean squared difference of forecast and result; 0 is best, 1 is worst.
@@ -4712,6 +4718,35 @@ exercises_planned: number | null,
  * The next concepts of the queue, at most six.
  */
 ahead: Array<Ahead>, };
+export type ShownFolder = { 
+/**
+ * Whether the class has a class folder and this device can use one.
+ */
+offered: boolean, 
+/**
+ * Its path on this device; `None` until it is shown.
+ */
+folder: string | null, 
+/**
+ * The date on which the device last reached it.
+ */
+reached_on: string | null, 
+/**
+ * The date of the hand-in that is in it.
+ */
+left_on: string | null, 
+/**
+ * Whether there is something new to leave.
+ */
+waiting: boolean, 
+/**
+ * Why the folder cannot be used now.
+ */
+trouble: FolderTrouble | null, 
+/**
+ * Class packs in it that are of another class, have other keys, or cannot be read.
+ */
+other_packs: number, };
 export type Sign = "less" | "equal" | "greater" | "at_most" | "at_least" | "not_equal" | "about" | "blank";
 export type SlipChange = { 
 /**
@@ -4771,6 +4806,10 @@ desk_lock: DeskLock,
  * Whether this device has a share sheet.
  */
 shares: boolean, 
+/**
+ * Whether this device can use a class folder.
+ */
+class_folders: boolean, 
 /**
  * Settings of this device.
  */
@@ -5399,24 +5438,26 @@ export type Verdict = { "kind": "new" } | { "kind": "updated" } | { "kind": "kno
  * Why.
  */
 refusal: Refusal, };
+export type VisitAsked = { 
+/**
+ * Whether the student is done for now. Otherwise a hand-in is left once nothing new came
+ * between two visits.
+ */
+done: boolean, };
+export type Visited = { 
+/**
+ * The students with a newer class pack.
+ */
+took_pack: Array<string>, 
+/**
+ * The students whose hand-in has been waiting for several school days.
+ */
+late: Array<string>, 
+/**
+ * Whether something is under way or waiting.
+ */
+busy: boolean, };
 export type VoiceMissing = "speech_dispatcher" | "system_voice" | "tablet_voice" | "everything";
-export type Watch = { 
-/**
- * Its path; `None` if no folder is watched.
- */
-folder: string | null, 
-/**
- * Whether this device can watch a folder.
- */
-possible: boolean, 
-/**
- * The import that this call started.
- */
-job: JobId | null, 
-/**
- * Why the folder could not be read.
- */
-trouble: CallError | null, };
 export type Weight = { 
 /**
  * What is written on each.
@@ -5576,6 +5617,11 @@ export interface StudentCalls {
   take_carry: { args: OpenSealed; out: CarryDone };
   print_practice: { args: StudentPrint; out: FileMade };
   print_path: { args: PathPrint; out: FileMade };
+  pick_shown_folder: { args: Nothing; out: FolderShown | null };
+  shown_folder: { args: StudentId; out: ShownFolder };
+  show_folder: { args: StudentId; out: ShownFolder };
+  stop_shown_folder: { args: StudentId; out: ShownFolder };
+  visit_folders: { args: VisitAsked; out: Visited };
 }
 export interface DeskCalls {
   read_roster: { args: RosterText; out: Roster };
@@ -5612,9 +5658,9 @@ export interface DeskCalls {
   imports: { args: JournalAsked; out: Journal };
   import_lines: { args: ImportLines; out: Array<FileReport> };
   undo_import: { args: Nothing; out: Journal };
-  watch: { args: Nothing; out: Watch };
-  watch_folder: { args: Nothing; out: Watch };
-  unwatch_folder: { args: Nothing; out: Watch };
+  class_folder: { args: Nothing; out: ClassFolderState };
+  name_class_folder: { args: Nothing; out: ClassFolderState };
+  stop_class_folder: { args: Nothing; out: ClassFolderState };
   export_class: { args: ClassKeyAsked; out: FileMade };
   set_saves_packs: { args: SavesPacks; out: ClassSetup };
   pick_class_key: { args: Nothing; out: PickedSealed | null };

@@ -1,6 +1,7 @@
 import {
   CallFailed,
   type CallError,
+  type FolderTrouble,
   type Language,
   type LineFault,
   type Refusal,
@@ -16,6 +17,11 @@ export function asError(thrown: unknown): CallError {
   return thrown instanceof CallFailed
     ? thrown.why
     : { code: 'storage', detail: thrown instanceof Error ? thrown.message : String(thrown) };
+}
+
+/** A sentence on why a class folder cannot be used now. */
+export function folderTroubleWords(trouble: FolderTrouble): string {
+  return say(`folder-trouble-${kebab(trouble)}`);
 }
 
 /** Sentences: what happened, that nothing was lost, and what to do. */

@@ -14,7 +14,14 @@ export { default as Tabs } from './Tabs.svelte';
 export { default as Tick } from './Tick.svelte';
 export { default as Toasts } from './Toasts.svelte';
 export { CONFIDENCES, confidenceWords } from './confidence';
-export { asError, errorWords, faultWords, refusalWords, seatCodeWords } from './errors';
+export {
+  asError,
+  errorWords,
+  faultWords,
+  folderTroubleWords,
+  refusalWords,
+  seatCodeWords,
+} from './errors';
 export type { Trouble } from './errors';
 export { drawn } from './drawn';
 export { cellAfter, placeAfter } from './roving';

@@ -1,0 +1,480 @@
+//! The class folders that this device was shown: takes newer class packs from them, and leaves the
+//! students' hand-ins in them.
+//!
+//! The screens call [`StudentDoor::visit_folders`] every few seconds. It waits for no folder: a
+//! round through a folder runs in its own thread, and the next call takes up what came of it. It
+//! also serves students whose screens are locked by a PIN: nothing of theirs is shown, and a hand-in
+//! is sealed for the teacher.
+
+use super::folder_round::{Errands, ToLeave};
+use super::folder_state::{FolderNote, Made, ShownFolders, Visitor, read_note};
+use super::join::PackOffer;
+use super::{StudentDoor, StudentId};
+use crate::context::class_folder::{FolderTrouble, has_extension, is_unfinished, noon};
+use crate::context::file_dialogs::{FileKind, FileSource};
+use crate::context::folder::write_private;
+use crate::context::random;
+use crate::context::settings::World;
+use crate::context::values::Nothing;
+use crate::error::{CallError, files};
+use crate::lock::lock;
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+use std::collections::{BTreeMap, BTreeSet};
+use std::path::PathBuf;
+use std::sync::Arc;
+use surefoot_exchange::CLASS_PACK_CAPS;
+use surefoot_record::ClassId;
+use surefoot_store::StudentStore;
+use surefoot_student::Joined;
+use ts_rs::TS;
+
+/// School days that a hand-in waits before the student is told.
+const LATE_SCHOOL_DAYS: usize = 3;
+
+/// Class packs of a folder that are offered for joining.
+const MOST_OFFERED: usize = 4;
+
+/// Class packs that are read for that.
+const MOST_READ: usize = 32;
+
+/// The class packs of a picked folder, to join with.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct FolderShown {
+    /// The newest pack of each class, by title.
+    pub packs: Vec<PackOffer>,
+}
+
+/// A student's class folder, as the screens show it.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct ShownFolder {
+    /// Whether the class has a class folder and this device can use one.
+    pub offered: bool,
+    /// Its path on this device; `None` until it is shown.
+    pub folder: Option<String>,
+    /// The date on which the device last reached it.
+    pub reached_on: Option<NaiveDate>,
+    /// The date of the hand-in that is in it.
+    pub left_on: Option<NaiveDate>,
+    /// Whether there is something new to leave.
+    pub waiting: bool,
+    /// Why the folder cannot be used now.
+    pub trouble: Option<FolderTrouble>,
+    /// Class packs in it that are of another class, have other keys, or cannot be read.
+    pub other_packs: usize,
+}
+
+/// A visit to the class folders.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct VisitAsked {
+    /// Whether the student is done for now. Otherwise a hand-in is left once nothing new came
+    /// between two visits.
+    pub done: bool,
+}
+
+/// What came of the visits.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
+pub struct Visited {
+    /// The students with a newer class pack.
+    pub took_pack: Vec<String>,
+    /// The students whose hand-in has been waiting for several school days.
+    pub late: Vec<String>,
+    /// Whether something is under way or waiting.
+    pub busy: bool,
+}
+
+impl StudentDoor {
+    /// Lets the person pick a class folder to join from.
+    pub fn pick_shown_folder(&self, _: Nothing) -> Result<Option<FolderShown>, CallError> {
+        self.context.own_only()?;
+        let Some(at) = self.context.dialogs.pick_folder_path()? else {
+            return Ok(None);
+        };
+        let folder = self.context.dialogs.class_folder(&at);
+        let cap = CLASS_PACK_CAPS.sealed_bytes;
+        let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
+        let listed = folder.list()?;
+        let packs = (listed.iter())
+            .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
+            .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);
+        for entry in packs.take(MOST_READ) {
+            let Ok(bytes) = folder.read(&entry.name, cap) else {
+                continue;
+            };
+            // What is no class pack is no offer.
+            let Ok(pack) = surefoot_exchange::open_pack(bytes.as_slice()) else {
+                continue;
+            };
+            let (class, version) = (pack.content().class_id.clone(), pack.content().version);
+            if offers
+                .get(&class)
+                .is_none_or(|(newest, _)| *newest < version)
+            {
+                let source = FileSource::from_bytes(entry.name.clone(), bytes);
+                offers.insert(class, (version, source));
+            }
+        }
+        let mut packs = Vec::new();
+        for (_, source) in offers.into_values().take(MOST_OFFERED) {
+            packs.push(self.offer_from(source, Some(at.clone()))?);
+        }
+        packs.sort_by(|a, b| a.class_title.cmp(&b.class_title));
+        Ok(Some(FolderShown { packs }))
+    }
+
+    /// A student's class folder.
+    pub fn shown_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
+        let student = id.student;
+        let (class, offered, newest, device) = self.as_student(&student, |store, joined| {
+            Ok((
+                joined.pack.class_id.clone(),
+                joined.pack.class_folder,
+                surefoot_student::newest_event(store)?,
+                joined.student.device.as_str().to_owned(),
+            ))
+        })?;
+        let possible = self.context.dialogs.has_class_folders();
+        let mut shown = lock(&self.folders);
+        let own = self.context.world() == World::Own;
+        if own {
+            self.read_shown(&mut shown)?;
+        }
+        let note = (shown.note.as_ref()).and_then(|note| note.folders.get(&class));
+        let state = shown.states.get(&class);
+        let left = (shown.note.as_ref()).and_then(|note| note.left.get(&student));
+        Ok(ShownFolder {
+            offered: offered && possible && own,
+            folder: note.map(|note| note.folder.display().to_string()),
+            reached_on: note.and_then(|note| note.reached_on),
+            left_on: left.map(|left| left.made_on),
+            waiting: newest > 0 && !left.is_some_and(|left| left.holds(newest, &device)),
+            trouble: state.and_then(|state| state.trouble),
+            other_packs: state.map_or(0, |state| state.other_packs),
+        })
+    }
+
+    /// Lets the person show this device the folder of a student's class. It serves all students of
+    /// the class on this device.
+    pub fn show_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
+        self.context.own_only()?;
+        let class = self.as_student(&id.student, |_, joined| Ok(joined.pack.class_id.clone()))?;
+        if let Some(at) = self.context.dialogs.pick_folder_path()? {
+            self.keep_folder(&class, at)?;
+        }
+        self.shown_folder(id)
+    }
+
+    /// Stops using the folder of a student's class on this device. What is in it stays.
+    pub fn stop_shown_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
+        self.context.own_only()?;
+        let class = self.as_student(&id.student, |_, joined| Ok(joined.pack.class_id.clone()))?;
+        let mut shown = lock(&self.folders);
+        self.read_shown(&mut shown)?;
+        shown.states.remove(&class);
+        if let Some(note) = &mut shown.note {
+            note.folders.remove(&class);
+        }
+        self.save_shown(&shown)?;
+        drop(shown);
+        self.shown_folder(id)
+    }
+
+    /// Notes the folder of a class.
+    pub(super) fn keep_folder(&self, class: &ClassId, at: PathBuf) -> Result<(), CallError> {
+        let mut shown = lock(&self.folders);
+        self.read_shown(&mut shown)?;
+        shown.states.remove(class);
+        // Nothing of anybody is in another folder.
+        let note = shown.note.get_or_insert_default();
+        let folder = FolderNote {
+            folder: at,
+            reached_on: None,
+        };
+        if note.folders.insert(class.clone(), folder).is_some() {
+            note.left.clear();
+        }
+        self.save_shown(&shown)
+    }
+
+    /// Forgets what was left of a student who is removed from this device.
+    pub(crate) fn forget_left(&self, student: &str) -> Result<(), CallError> {
+        let mut shown = lock(&self.folders);
+        self.read_shown(&mut shown)?;
+        shown.made.remove(student);
+        shown.seen.remove(student);
+        if let Some(note) = &mut shown.note {
+            note.waiting_since.remove(student);
+            if note.left.remove(student).is_some() {
+                return self.save_shown(&shown);
+            }
+        }
+        Ok(())
+    }
+
+    /// Forgets the shown folders until their note is read again.
+    pub(crate) fn forget_folders(&self) {
+        *lock(&self.folders) = ShownFolders::default();
+    }
+
+    /// Visits the class folders.
+    pub fn visit_folders(&self, asked: VisitAsked) -> Result<Visited, CallError> {
+        let nothing = Visited {
+            took_pack: Vec::new(),
+            late: Vec::new(),
+            busy: false,
+        };
+        if self.context.world() != World::Own || !self.context.dialogs.has_class_folders() {
+            return Ok(nothing);
+        }
+        let mut shown = lock(&self.folders);
+        self.read_shown(&mut shown)?;
+        if shown
+            .note
+            .as_ref()
+            .is_none_or(|note| note.folders.is_empty())
+        {
+            return Ok(nothing);
+        }
+        let before = shown.note.clone();
+        let visitors = self.visitors(&shown)?;
+        let took_pack = self.take_up(&mut shown, &visitors);
+        // What was taken up changes what is due.
+        let visitors = self.visitors(&shown)?;
+        let busy = self.set_out(&mut shown, &visitors, asked.done);
+        if shown.note != before {
+            self.save_shown(&shown)?;
+        }
+        Ok(Visited {
+            took_pack,
+            late: shown.late.clone(),
+            busy,
+        })
+    }
+
+    /// The students of this device whose class has a folder, and was shown it.
+    fn visitors(&self, shown: &ShownFolders) -> Result<Vec<Visitor>, CallError> {
+        let Some(note) = &shown.note else {
+            return Ok(Vec::new());
+        };
+        let mut visitors = Vec::new();
+        for id in self.ids()? {
+            let visitor = self.as_locked_student(&id, |store, joined| {
+                let class = &joined.pack.class_id;
+                if !joined.pack.class_folder || !note.folders.contains_key(class) {
+                    return Ok(None);
+                }
+                let newest = surefoot_student::newest_event(store)?;
+                let device = joined.student.device.as_str();
+                let left = (note.left.get(&id)).is_some_and(|left| left.holds(newest, device));
+                Ok(Some(Visitor {
+                    id: id.clone(),
+                    class: class.clone(),
+                    held: joined.pack.version,
+                    newest: (newest > 0 && !left).then_some(newest),
+                }))
+            });
+            // A damaged store does not matter to the others; the first screen reports it.
+            visitors.extend(visitor.ok().flatten());
+        }
+        Ok(visitors)
+    }
+
+    /// Takes up what came of the rounds. Returns the students with a newer pack.
+    fn take_up(&self, shown: &mut ShownFolders, visitors: &[Visitor]) -> Vec<String> {
+        let today = self.context.today();
+        let mut took_pack = Vec::new();
+        let ShownFolders {
+            note,
+            states,
+            made,
+            repaired_on,
+            ..
+        } = shown;
+        let Some(note) = note else {
+            return took_pack;
+        };
+        for (class, state) in states {
+            let round = match state.errand.take() {
+                None => continue,
+                Some(Err(trouble)) => {
+                    state.trouble = Some(trouble);
+                    continue;
+                }
+                Some(Ok(round)) => round,
+            };
+            state.trouble = round.trouble;
+            state.packs = round.packs;
+            state.other_packs = (state.packs.values())
+                .filter(|p| p.version.is_none())
+                .count();
+            if let Some(folder) = note.folders.get_mut(class)
+                && round.trouble != Some(FolderTrouble::NoPack)
+            {
+                folder.reached_on = Some(today);
+            }
+            if let Some((version, bytes)) = round.newest {
+                for visitor in visitors {
+                    if visitor.class == *class && visitor.held < version {
+                        let taken = self.as_locked_student(&visitor.id, |store, joined| {
+                            let bytes = bytes.as_slice();
+                            Ok(surefoot_student::take_class_pack(
+                                store, joined, today, bytes,
+                            )?)
+                        });
+                        // One that is refused changes nothing. The next visit tries again.
+                        took_pack.extend(taken.ok().map(|_| visitor.id.clone()));
+                    }
+                }
+            }
+            for (left, sealed) in round.left {
+                // If that fails, the folder has it all the same.
+                let _ = self.as_locked_student(&left.student, |store, _| {
+                    Ok(surefoot_student::note_hand_in(store, &sealed)?)
+                });
+                let newest = sealed.last_sequence();
+                if (made.get(&left.student)).is_some_and(|m| m.sealed.last_sequence() == newest) {
+                    made.remove(&left.student);
+                }
+                note.waiting_since.remove(&left.student);
+                note.left.insert(left.student.clone(), left);
+            }
+            for (student, mark) in round.seen_again {
+                if let Some(left) = note.left.get_mut(&student) {
+                    left.mark = Some(mark);
+                }
+            }
+            for student in round.changed {
+                // Once a day, so that two programs do not write against each other for ever.
+                if repaired_on.insert(student.clone(), today) != Some(today) {
+                    note.left.remove(&student);
+                }
+            }
+        }
+        took_pack
+    }
+
+    /// Starts the next rounds. Returns whether something is under way or waiting.
+    fn set_out(&self, shown: &mut ShownFolders, visitors: &[Visitor], done: bool) -> bool {
+        let (today, now) = (self.context.today(), self.context.moment());
+        let mut busy = false;
+        shown.late.clear();
+        let Some(note) = &mut shown.note else {
+            return false;
+        };
+        let here: BTreeSet<&String> = visitors.iter().map(|visitor| &visitor.id).collect();
+        note.left.retain(|student, _| here.contains(student));
+        note.waiting_since
+            .retain(|student, _| here.contains(student));
+        for (class, folder) in &note.folders {
+            let mut to_leave = Vec::new();
+            let mut left = Vec::new();
+            let mut held = None;
+            for visitor in visitors.iter().filter(|visitor| visitor.class == *class) {
+                held = Some(held.map_or(visitor.held, |least: u32| least.min(visitor.held)));
+                let Some(newest) = visitor.newest else {
+                    left.extend(note.left.get(&visitor.id).cloned());
+                    continue;
+                };
+                busy = true;
+                let since = *(note.waiting_since.entry(visitor.id.clone())).or_insert(today);
+                let (late, made) = self
+                    .as_locked_student(&visitor.id, |store, joined| {
+                        let late = is_late(store, joined, since, today)?;
+                        let settled =
+                            done || shown.seen.get(&visitor.id).is_some_and(|at| *at == newest);
+                        let made = match shown.made.get(&visitor.id) {
+                            Some(made) if made.fits(newest, joined) => None,
+                            _ if settled => Some(make(store, joined, today)?),
+                            _ => None,
+                        };
+                        Ok((late, made))
+                    })
+                    .unwrap_or((false, None));
+                if late {
+                    shown.late.push(visitor.id.clone());
+                }
+                shown.seen.insert(visitor.id.clone(), newest);
+                if let Some(made) = made {
+                    shown.made.insert(visitor.id.clone(), made);
+                }
+                let ready = (shown.made.get(&visitor.id))
+                    .filter(|made| made.sealed.last_sequence() == newest);
+                to_leave.extend(ready.map(|made| ToLeave {
+                    student: visitor.id.clone(),
+                    device: made.device.clone(),
+                    name: made.name.clone(),
+                    sealed: Arc::clone(&made.sealed),
+                    changed: noon(made.sealed.made_on(), made.sealed.revision()),
+                }));
+            }
+            let Some(held) = held else {
+                continue;
+            };
+            let state = shown.states.entry(class.clone()).or_default();
+            if state.errand.is_silent(now) {
+                state.trouble = Some(FolderTrouble::Silent);
+            }
+            if state.errand.is_out() {
+                busy = true;
+                continue;
+            }
+            state.visits = state.visits.wrapping_add(1);
+            let errands = Errands {
+                folder: self.context.dialogs.class_folder(&folder.folder),
+                class: class.clone(),
+                held,
+                packs: state.packs.clone(),
+                visit: state.visits,
+                to_leave,
+                left,
+            };
+            state.errand.start(now, move || errands.go());
+        }
+        busy
+    }
+
+    fn read_shown(&self, shown: &mut ShownFolders) -> Result<(), CallError> {
+        if shown.note.is_none() {
+            shown.note = Some(read_note(&self.context.paths.shown_folders())?);
+        }
+        Ok(())
+    }
+
+    fn save_shown(&self, shown: &ShownFolders) -> Result<(), CallError> {
+        if let Some(note) = &shown.note {
+            let text = serde_json::to_vec(note).map_err(files)?;
+            write_private(&self.context.paths.shown_folders(), &text)?;
+        }
+        Ok(())
+    }
+}
+
+impl Made {
+    /// Whether it is the hand-in with the newest event, for the newest pack.
+    fn fits(&self, newest: u32, joined: &Joined) -> bool {
+        self.sealed.last_sequence() == newest && self.device == joined.student.device.as_str()
+    }
+}
+
+fn make(store: &StudentStore, joined: &Joined, today: NaiveDate) -> Result<Made, CallError> {
+    let unused = random::bytes()?;
+    Ok(Made {
+        sealed: Arc::new(surefoot_student::make_hand_in(
+            store, joined, today, &unused,
+        )?),
+        device: joined.student.device.as_str().to_owned(),
+        name: surefoot_student::folder_name(&joined.student),
+    })
+}
+
+/// Whether something waits for several school days and was not handed in otherwise.
+fn is_late(
+    store: &StudentStore,
+    joined: &Joined,
+    since: NaiveDate,
+    today: NaiveDate,
+) -> Result<bool, CallError> {
+    let year = &joined.facts.year;
+    let waited = (year.school_days_before(today)).saturating_sub(year.school_days_before(since));
+    Ok(waited >= LATE_SCHOOL_DAYS && !surefoot_student::is_handed_in(store)?)
+}
