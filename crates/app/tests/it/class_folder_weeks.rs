@@ -135,6 +135,7 @@ fn joined(desk: &Device, class: &str, shared: &Path, seats: &[usize]) -> Table {
                 nickname: format!("Seat {seat}"),
                 avatar: "fox".into(),
                 language: Language::first(),
+                beside: false,
             };
             tablet.app.student.join(join).unwrap().id
         })
@@ -262,6 +263,7 @@ impl Weeks {
         let key = ClassKeyAsked {
             class: class.clone(),
             passphrase: passphrase.clone(),
+            hand_over: false,
         };
         let key = desk.app.desk.export_class(key).unwrap().file_name;
         second.hands.will_pick(&desk.hands.saved.join(key));

@@ -271,6 +271,8 @@ fn keep(
             revision: hand_in.revision,
             made_on: hand_in.made_on,
             entries: hand_in.check_ins.len() + hand_in.practice.len(),
+            // Its device had the pack of another class.
+            pack_version: 0,
             content_hash,
             content: packed.finish().map_err(faulty)?,
         },

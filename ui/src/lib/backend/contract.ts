@@ -713,6 +713,35 @@ last_day: string,
  * Whose devices know these days.
  */
 known: DaysKnown, };
+export type ClassFolderState = { 
+/**
+ * Its path; `None` without a class folder.
+ */
+folder: string | null, 
+/**
+ * Whether this device can use one.
+ */
+possible: boolean, 
+/**
+ * The date on which the desk last reached it.
+ */
+reached_on: string | null, 
+/**
+ * Why it cannot be used now.
+ */
+trouble: FolderTrouble | null, 
+/**
+ * How many classes have a change that their pack in the folder does not have yet.
+ */
+packs_waiting: number, 
+/**
+ * The import that this call started.
+ */
+job: JobId | null, 
+/**
+ * Whether something is under way: a round, files to import, a pack to put.
+ */
+busy: boolean, };
 export type ClassId = { 
 /**
  * The class's id.
@@ -1819,7 +1848,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -4458,7 +4487,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
-export type Rule = "already_here" | "contradiction" | "digits" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
+export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
@@ -5376,6 +5405,78 @@ outcome: Outcome | null,
  * Whether it is in the review of this date; otherwise it was marked before the days moved.
  */
 in_review: boolean, };
+export type TransferAsked = { 
+/**
+ * The class.
+ */
+class: string, 
+/**
+ * The seat.
+ */
+seat: number, 
+/**
+ * Whether the file has the student's name.
+ */
+with_name: boolean, 
+/**
+ * The passphrase, at least 8 characters.
+ */
+passphrase: string, };
+export type TransferHoldings = { 
+/**
+ * Ratings and outcomes from devices.
+ */
+check_ins: number, 
+/**
+ * Practice results.
+ */
+practice: number, 
+/**
+ * Entries from paper.
+ */
+paper: number, 
+/**
+ * The date of the oldest of them.
+ */
+first_date: string | null, 
+/**
+ * The date of the newest.
+ */
+last_date: string | null, };
+export type TransferOpened = { 
+/**
+ * The class that the student joins.
+ */
+class: string, 
+/**
+ * The picked file.
+ */
+picked: PickedSealed, 
+/**
+ * Its passphrase.
+ */
+passphrase: string, };
+export type TransferTaken = { 
+/**
+ * The new seat.
+ */
+seat: number, 
+/**
+ * The student's name, if the file has it.
+ */
+name: string | null, 
+/**
+ * What the file holds.
+ */
+holds: TransferHoldings, 
+/**
+ * Entries of it that are dated outside this class's year or in the future.
+ */
+outside_year: number, 
+/**
+ * Concepts of it that are not in this class's rotation.
+ */
+other_concepts: number, };
 export type Trend = "rising" | "falling" | "maybe_rising" | "maybe_falling" | "no_clear_change" | "too_soon";
 export type TrendTest = { 
 /**
