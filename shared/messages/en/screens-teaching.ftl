@@ -377,6 +377,7 @@ who-late = Handed in last on { $date }, { $days ->
    *[other] { $days } school days ago.
 } Ask for a new hand-in.
 who-old-pack = Has class pack { $version }, by the hand-in of { $date }. The newest is { $newest }. Give it out again.
+who-old-pack-none = Has no pack of this class yet, by the hand-in of { $date }. Give out pack { $newest }.
 who-old-pack-days = Has class pack { $version }, by the hand-in of { $date }. Its days are not those of the class. The newest is { $newest }. Give it out again.
 who-show-device = Show the device
 who-slip = Print the slip

@@ -378,6 +378,7 @@ who-late = Entregó por última vez el { $date }, hace { $days ->
    *[other] { $days } días de clase.
 } Pide una nueva entrega.
 who-old-pack = Tiene el paquete de clase { $version }, según la entrega del { $date }. El más nuevo es el { $newest }. Repártelo otra vez.
+who-old-pack-none = Todavía no tiene un paquete de esta clase, según la entrega del { $date }. Entrega el paquete { $newest }.
 who-old-pack-days = Tiene el paquete de clase { $version }, según la entrega del { $date }. Sus días no son los de la clase. El más nuevo es el { $newest }. Repártelo otra vez.
 who-show-device = Mostrar el dispositivo
 who-slip = Imprimir el papel

@@ -1675,6 +1675,7 @@ export type MessageId =
   | 'who-no-hand-in'
   | 'who-late'
   | 'who-old-pack'
+  | 'who-old-pack-none'
   | 'who-old-pack-days'
   | 'who-show-device'
   | 'who-slip'

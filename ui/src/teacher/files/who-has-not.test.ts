@@ -41,4 +41,5 @@ test('a line says what is missing', () => {
   expect(lackingWords(line(damaged, null))).not.toContain('from this seat');
   expect(lackingWords(line(oldPack))).toContain('Its days are not those of the class');
   expect(lackingWords(line({ ...oldPack, other_days: false }))).not.toContain('Its days');
+  expect(lackingWords(line({ ...oldPack, version: 0 }))).toContain('no pack of this class');
 });

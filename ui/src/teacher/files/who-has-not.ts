@@ -26,6 +26,13 @@ export function lackingWords({ seat, what }: Lacking): string {
     case 'late':
       return say('who-late', { date: date(what.last_on, 'day'), days: what.school_days });
     case 'old_pack':
+      // A device that came with a student from another class has 0.
+      if (what.version === 0) {
+        return say('who-old-pack-none', {
+          newest: what.newest,
+          date: date(what.handed_in_on, 'day'),
+        });
+      }
       return say(what.other_days ? 'who-old-pack-days' : 'who-old-pack', {
         version: what.version,
         newest: what.newest,
