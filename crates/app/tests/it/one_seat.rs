@@ -9,9 +9,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 use surefoot_app::reports::REPORTS;
 use surefoot_app::{
-    Assign, ClassConcept, ClassId, CreateClass, DeviceDecision, DeviceOfSeat, EntryAsked,
-    GroupBoard, GroupPageAsked, JournalAsked, Language, PrintOptions, PrintPaper, ReportAsked,
-    SeatId, TalkAsked,
+    Assign, CallError, ClassConcept, ClassId, CreateClass, DeviceDecision, DeviceOfSeat,
+    EntryAsked, GroupBoard, GroupPageAsked, JournalAsked, Language, PrintOptions, PrintPaper,
+    ReportAsked, SeatId, TalkAsked,
 };
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
@@ -21,8 +21,8 @@ use surefoot_exchange::{
 };
 use surefoot_exercises::has_misconception;
 use surefoot_record::{
-    AnswerCount, CheckIn, CheckInSource, ClassId as Class, DeviceId, MisconceptionCode, Practice,
-    Said, SeatToken,
+    AnswerCount, CheckIn, CheckInSource, ClassId as Class, DeviceId, Field, MisconceptionCode,
+    Practice, Said, SeatToken,
 };
 use surefoot_store::desk::DeviceState;
 use surefoot_store::{DeskStore, Durability};
@@ -269,8 +269,11 @@ impl Room {
                 },
             };
             if let Err(error) = app.print(asked) {
-                let why = format!("{error:?}");
-                assert!(why.contains("share_table"), "{}: {why}", report.name);
+                let field = match &error {
+                    CallError::Invalid { field, .. } => Some(*field),
+                    _ => None,
+                };
+                assert_eq!(field, Some(Field::ShareTable), "{}: {error:?}", report.name);
             }
         }
         self.desk.pack_of(&class);

@@ -262,7 +262,7 @@ impl<'a> Import<'a> {
         known: &[DeviceRow],
     ) -> Result<(Verdict, usize), DeskError> {
         let id = class.id.as_str();
-        let hash = hash_of(&class.class, hand_in.json());
+        let hash = self.hash_of(class, hand_in.content(), hand_in.json());
         if self.keeps(standing, &hash)? {
             return Ok((Verdict::Known, 0));
         }
@@ -318,7 +318,7 @@ impl<'a> Import<'a> {
         standing: &Standing,
         known: &[DeviceRow],
     ) -> Result<Verdict, DeskError> {
-        let hash = hash_of(&class.class, hand_in.json());
+        let hash = self.hash_of(class, hand_in.content(), hand_in.json());
         if self.keeps(standing, &hash)? {
             return Ok(Verdict::Quarantined);
         }
@@ -365,6 +365,13 @@ impl<'a> Import<'a> {
         let own = (sizes.into_iter()).filter(|(device, _)| Some(*device) == standing.id);
         let stay = own.take(MOST_QUARANTINED_HAND_INS - 1);
         Ok(stay.map(|(_, bytes)| bytes).sum())
+    }
+
+    /// Tells the content of a hand-in from others. Keyed by the class that it names, which for a
+    /// device that was moved is not always the class that it counts in.
+    fn hash_of(&self, class: &ImportClass, content: &HandIn, json: &[u8]) -> String {
+        let named = (self.classes.iter()).find(|named| named.id == content.class_id);
+        content_hash(&named.unwrap_or(class).class, json)
     }
 
     /// Keeps a hand-in as opened. Returns the number of its device.
@@ -422,7 +429,7 @@ fn length(bytes: &[u8]) -> u64 {
 
 /// Keyed by the class, because a token has so few signs that somebody who reads the other columns
 /// could find it by a plain digest.
-pub(super) fn hash_of(class: &OpenClass, json: &[u8]) -> String {
+pub(super) fn content_hash(class: &OpenClass, json: &[u8]) -> String {
     Sha256::new()
         .chain_update(class.row.signing_seed)
         .chain_update(json)

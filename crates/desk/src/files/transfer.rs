@@ -6,7 +6,7 @@
 
 use super::bounds::MOST_ENTRIES;
 use super::derive::{content_of, derive};
-use super::import::hash_of;
+use super::import::content_hash;
 use super::moves::check_seat;
 use super::views::{TransferHoldings, TransferTaken, Verdict};
 use crate::class::{OpenClass, checked_name, seat_student};
@@ -256,7 +256,7 @@ fn keep(
         },
     )?;
     let json = serde_json::to_vec(hand_in).map_err(faulty)?;
-    let content_hash = hash_of(class, &json);
+    let content_hash = content_hash(class, &json);
     if desk.has_hand_in(device, &content_hash)? {
         return Ok(());
     }

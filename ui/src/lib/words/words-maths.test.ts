@@ -51,10 +51,10 @@ test('a date is the same day in each time zone', () => {
 });
 
 test('plural forms follow the language', () => {
-  expect(say('today-left', { left: 1 })).toBe('1 more to mark');
+  expect(say('today-left', { left: 1 })).toBe('1 more to rate');
   setLanguage('es');
-  expect(say('today-left', { left: 1 })).toBe('Falta 1 por marcar');
-  expect(say('today-left', { left: 3 })).toBe('Faltan 3 por marcar');
+  expect(say('today-left', { left: 1 })).toBe('Falta 1 por valorar');
+  expect(say('today-left', { left: 3 })).toBe('Faltan 3 por valorar');
 });
 
 test('mathematics in a row and read out', () => {

@@ -1,6 +1,7 @@
 //! An answer to judge: is it right, and if not, what is? Is the answer more or less than this?
 
 use super::parts::two_parts;
+use super::shown::as_shown;
 use crate::answer::{Answer, Choice, Entry};
 use crate::block::Block;
 use crate::decimal::Dec;
@@ -161,7 +162,7 @@ pub(super) fn compare_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     if !fits(other_value) || (!signed && other_value < Ratio::from(0)) {
         return None;
     }
-    let (shown, text) = super::as_shown(entry, other)?;
+    let (shown, text) = as_shown(entry, other)?;
     let which = dice.from(1..=WORDINGS);
     let mut new = draft
         .clone()
@@ -185,7 +186,7 @@ pub(super) fn compare_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
             (code, compare(wrong))
         })
         .collect();
-    let (right, _) = super::as_shown(entry, key)?;
+    let (right, _) = as_shown(entry, key)?;
     new.steps.push(vec![
         Say::new("answer-sign-step").into(),
         relation(right, sign, shown).into(),

@@ -10,6 +10,7 @@ mod lines;
 mod parts;
 mod reasons;
 mod sentence;
+mod shown;
 mod ways;
 
 use super::answers::choice;
@@ -17,7 +18,7 @@ use super::draft::Draft;
 use crate::answer::{Answer, Choice, Entry};
 use crate::decimal::Dec;
 use crate::dice::Dice;
-use crate::expr::{Expr, frac, measure, mixed, negative, num};
+use crate::expr::{Expr, num};
 use crate::model::Level;
 use crate::say::Say;
 use boxes::fill_the_boxes;
@@ -27,6 +28,7 @@ use lines::find_the_mistake;
 use num_rational::Ratio;
 use reasons::compare_and_say_why;
 use serde_json::json;
+use shown::as_shown;
 use ways::compare_two_ways;
 
 /// The draft asked in another way, if the dice say so and its task allows it.
@@ -135,62 +137,6 @@ fn who_is_right(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
     draft.hints.insert(0, vec![Say::new("who-hint").into()]);
     draft.answer = Some((Entry::OneChoice { choices }, choice(right)));
     Some(draft)
-}
-
-/// A typed number as it is shown, with its unit, and as text.
-fn as_shown(entry: &Entry, answer: &Answer) -> Option<(Expr, String)> {
-    let unit = match entry {
-        Entry::WholeNumber { unit, .. }
-        | Entry::Decimal { unit, .. }
-        | Entry::Fraction { unit, .. }
-        | Entry::Mixed { unit, .. } => unit.as_ref(),
-        Entry::Money | Entry::Angle { turned: false } => None,
-        _ => return None,
-    };
-    let (expr, text) = match answer {
-        Answer::WholeNumber { value } => (num(value), value.to_string()),
-        Answer::Decimal { text } => (num(text), text.clone()),
-        Answer::Fraction { top, bottom } if *top >= 0 => {
-            (frac(*top, *bottom), format!("{top}/{bottom}"))
-        }
-        Answer::Mixed {
-            negative: minus,
-            whole,
-            top,
-            bottom,
-        } => {
-            let (size, text) = match (*whole, *top) {
-                (whole, 0) => (num(whole), whole.to_string()),
-                (0, top) => (frac(top, *bottom), format!("{top}/{bottom}")),
-                (whole, top) => (
-                    mixed(whole, top, *bottom),
-                    format!("{whole} {top}/{bottom}"),
-                ),
-            };
-            if *minus {
-                (negative(size), format!("-{text}"))
-            } else {
-                (size, text)
-            }
-        }
-        Answer::Money { hundredths } => (
-            Expr::Money {
-                hundredths: *hundredths,
-            },
-            Dec::new(*hundredths, 2).to_string(),
-        ),
-        Answer::Angle { degrees, .. } => (crate::expr::degrees(num(degrees)), degrees.to_string()),
-        _ => return None,
-    };
-    match unit {
-        None => Some((expr, text)),
-        Some(unit) => match &unit.id {
-            std::borrow::Cow::Borrowed(id) if unit.args.is_empty() => {
-                Some((measure(expr, id), text))
-            }
-            _ => None,
-        },
-    }
 }
 
 /// The tasks whose results are estimated: those of written computation.
