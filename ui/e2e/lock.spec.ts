@@ -36,7 +36,7 @@ test('a lock is set, changed and removed', async ({ page, bridge, hook }) => {
   await said(page, 'This overwrites the copies on this computer');
   await hook('passphrase').fill('short');
   await hook('passphrase-go').click();
-  await said(page, 'Use at least 8 letters.');
+  await said(page, 'Use at least 8 letters, numbers or spaces.');
   await hook('passphrase').fill(WORDS);
   await hook('passphrase-again').fill(WORDS);
   await scan(page, 'a lock is set');

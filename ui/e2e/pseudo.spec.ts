@@ -12,7 +12,7 @@ import { walkOwnDesk } from './walk/teacher';
 test.use({ pseudo: true });
 test.setTimeout(1_200_000);
 
-const TYPED = ['Room 3', 'Wren'];
+const TYPED = ['Room 3', 'Room 4', 'Wren'];
 
 test('every screen of a student', async ({ page, bridge }) => {
   const { codes, pin_signs, pack } = await makeClass(bridge);

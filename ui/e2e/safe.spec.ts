@@ -64,7 +64,7 @@ test('a student is removed, and comes back from a backup', async ({ page, bridge
     await hook('back-up').click();
     await hook('passphrase').fill('short');
     await go.click();
-    await said(page, 'Use at least 8 letters.');
+    await said(page, 'Use at least 8 letters, numbers or spaces.');
     await hook('passphrase').fill(WORDS);
     await hook('passphrase-again').fill(`${WORDS}!`);
     await go.click();
