@@ -55,13 +55,13 @@ test('seven check-ins on one screen, a tap each', async ({ page, bridge, hook, h
     if (request.url().endsWith('/call/check_in')) sent.push(request.postDataJSON());
   });
   for (const button of [...rates, ...outcomes]) await button.tap();
-  await expect(page.getByText('All marked.')).toBeVisible();
+  await expect(page.getByText('All rated.')).toBeVisible();
   await expect.poll(() => sent.length, 'each tap is sent once').toBe(14);
   expect(await page.evaluate(() => scrollY), 'without scrolling').toBe(0);
 
   await test.step('everything is there after a restart, and a key changes a rating', async () => {
     await open(page, student);
-    await expect(page.getByText('All marked.')).toBeVisible();
+    await expect(page.getByText('All rated.')).toBeVisible();
     const chosen = page.locator('[role=radio][aria-checked=true]');
     await expect(chosen).toHaveCount(7);
     await hooks('rate-', '-1').first().press('3');

@@ -204,7 +204,7 @@ estimate-then = Now work it out. What is the answer?
 
 ## Boxes to fill so that a sentence is true.
 boxes-ask = Fill the boxes so that it is true. There is more than one way.
-boxes-cards = Use these numbers, each once at most: { $cards }
+boxes-cards = Use each of these numbers only once: { $cards }
 boxes-range = Use whole numbers from { $least } to { $greatest }.
 boxes-area = A rectangle has an area of { $area ->
     [one] { $area } square unit
@@ -241,7 +241,7 @@ boxes-step-other = This is another way.
 ## A comparison and the fact that decides.
 reason-ask = Which of these facts is true and helps you decide?
 reason-same-parts = Both are made of parts of the same size.
-reason-same-count = Both have the same number of parts.
+reason-same-count = Both take the same number of parts.
 reason-half-between = One is less than one half, and one is more.
 reason-one-between = One is less than 1, and one is more than 1.
 reason-one-part-missing = Each is one part less than 1.

@@ -334,9 +334,9 @@ day-close = No school today
 day-open = School today after all
 day-closed = { $date }: no school. The rotation waits a day. What was reported stays.
 day-opened = { $date }: school again. The rotation is back where it was.
-day-other = Another day
+day-other = Another date
 day-other-date = Date
-day-half = On a half day that leaves out the review, press it too. The rotation then waits.
+day-half = On a half day without the review, close the day too. The rotation then waits.
 day-unaware = { $count ->
     [one] One student’s device does not know these days yet: { $names }.
    *[other] { $count } students’ devices do not know these days yet: { $names }.
@@ -345,7 +345,7 @@ day-unheard = { $count ->
     [one] One seat has not handed in, so it is not counted here.
    *[other] { $count } seats have not handed in, so they are not counted here.
 }
-day-unaware-do = They need the new class pack. Until then a student can say the day on Today.
+day-unaware-do = These devices need the new class pack. Until then a student can say the day on Today.
 day-more = { $count } more
 
 ## Who has not

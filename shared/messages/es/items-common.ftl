@@ -204,7 +204,7 @@ estimate-then = Ahora calcúlalo. ¿Cuál es la respuesta?
 
 ## Cuadros que se llenan para que sea verdad.
 boxes-ask = Llena los cuadros para que sea verdad. Hay más de una manera.
-boxes-cards = Usa estos números, cada uno una vez como máximo: { $cards }
+boxes-cards = Usa cada uno de estos números una sola vez: { $cards }
 boxes-range = Usa números enteros del { $least } al { $greatest }.
 boxes-area = Un rectángulo tiene un área de { $area ->
     [one] { $area } unidad cuadrada
@@ -241,7 +241,7 @@ boxes-step-other = Esta es otra manera.
 ## Una comparación y el hecho que decide.
 reason-ask = ¿Cuál de estos hechos es verdad y te ayuda a decidir?
 reason-same-parts = Las dos tienen partes del mismo tamaño.
-reason-same-count = Las dos tienen el mismo número de partes.
+reason-same-count = Las dos toman el mismo número de partes.
 reason-half-between = Una es menor que un medio y la otra es mayor.
 reason-one-between = Una es menor que 1 y la otra es mayor que 1.
 reason-one-part-missing = A cada una le falta solo una parte para llegar a 1.

@@ -11,7 +11,7 @@ desk-settings = Ajustes
 desk-language = Idioma
 desk-theme = Colores
 desk-leave = Salir
-desk-promise = Los nombres se quedan en esta computadora. Surefoot no usa la red.
+desk-promise = Los nombres se quedan en esta computadora. Surefoot no envía nada a ninguna parte.
 desk-names-cover = Tapar nombres
 desk-names-show = Mostrar nombres
 desk-cover-key = Pulsa N para tapar o mostrar los nombres
@@ -139,7 +139,7 @@ files-to-check = { $count } por revisar
 files-more = Mostrar más (quedan { $count })
 files-cancelled = detenido antes del final
 files-was-undone = deshecho
-files-undone = La importación se deshizo. Los archivos siguen donde estaban.
+files-undone = La importación se deshizo. Los archivos siguen donde estaban: impórtalos a mano para tenerlos otra vez.
 files-tally-new = { $count ->
     [one] { $count } nuevo
    *[other] { $count } nuevos

@@ -335,9 +335,9 @@ day-close = Hoy no hay clase
 day-open = Hoy sí hay clase
 day-closed = { $date }: no hay clase. La rotación espera un día. Lo que ya llegó se queda.
 day-opened = { $date }: otra vez hay clase. La rotación está como antes.
-day-other = Otro día
+day-other = Otra fecha
 day-other-date = Fecha
-day-half = Si un medio día deja fuera el repaso, tócalo también. Así la rotación espera.
+day-half = Si en medio día no hay repaso, cierra también el día. Así la rotación espera.
 day-unaware = { $count ->
     [one] El dispositivo de un estudiante aún no conoce estos días: { $names }.
    *[other] Los dispositivos de { $count } estudiantes aún no conocen estos días: { $names }.
@@ -346,7 +346,7 @@ day-unheard = { $count ->
     [one] Un asiento no ha entregado nada, así que aquí no cuenta.
    *[other] { $count } asientos no han entregado nada, así que aquí no cuentan.
 }
-day-unaware-do = Necesitan el nuevo paquete de clase. Hasta entonces, cada estudiante puede decir el día en Hoy.
+day-unaware-do = Estos dispositivos necesitan el nuevo paquete de clase. Hasta entonces, cada estudiante puede decir el día en Hoy.
 day-more = { $count } más
 
 ## Who has not
