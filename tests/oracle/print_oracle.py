@@ -81,7 +81,7 @@ def look_at(folder, concept, nth):
     if not starts:
         return
     exercises = "\n".join(pages[: starts[0]])
-    places = [re.search(rf"^{n}\. ", exercises, re.M) for n in range(1, count + 1)]
+    places = [re.search(rf"^{n}\.\s", exercises, re.M) for n in range(1, count + 1)]
     check(f"{name}: numbers of the exercises", all(places))
     # The key: number and answer, one after the other.
     key = squeezed("\n".join(pages[starts[0] :]))
