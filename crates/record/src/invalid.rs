@@ -28,6 +28,8 @@ pub enum Field {
     Device,
     /// The unfinished answer of an open exercise.
     Draft,
+    /// The slip that a student has now, to take another one.
+    EarlierSlip,
     /// Evenings of practice a week.
     Evenings,
     /// Exercises of an evening.

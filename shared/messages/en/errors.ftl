@@ -67,6 +67,7 @@ error-invalid-device-already-here = This device hands in for that seat already. 
 error-invalid-seats-taken = Somebody on this device has this slip already.
 error-invalid-seats-too-many = This is more than a seat can hold.
 error-invalid = This cannot be used as it is.
+error-invalid-earlier-slip-missing = This does not fit the slip you have now. Look at the old slip again, or ask your teacher.
 error-invalid-title-empty = Give the class a name.
 error-invalid-title-too-long = The name of the class is too long.
 error-invalid-nickname-empty = Type a nickname.

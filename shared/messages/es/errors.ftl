@@ -67,6 +67,7 @@ error-invalid-device-already-here = Este dispositivo ya entrega para ese asiento
 error-invalid-seats-taken = Alguien en este dispositivo ya tiene este papel.
 error-invalid-seats-too-many = Es más de lo que cabe en un asiento.
 error-invalid = Esto no se puede usar así.
+error-invalid-earlier-slip-missing = Esto no va con el papel que tienes ahora. Mira otra vez el papel de antes o pregunta a tu maestra o maestro.
 error-invalid-title-empty = Ponle un nombre a la clase.
 error-invalid-title-too-long = El nombre de la clase es demasiado largo.
 error-invalid-nickname-empty = Escribe un apodo.

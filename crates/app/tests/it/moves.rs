@@ -96,6 +96,8 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
     let (before, neighbour) = (holdings(&desk, &class, 1), holdings(&desk, &class, 2));
     assert_eq!((before.hand_ins, before.reports), (1, 2));
 
+    // The slip of the seat before the move; the desk forgets it.
+    let earlier = seat_code(&desk, &class, 0);
     let there = move_to(&desk, &class, 1, &other).unwrap();
     assert_eq!((there.class.as_str(), there.seat), (other.as_str(), 3));
     assert_eq!(holdings(&desk, &other, 3), before);
@@ -127,6 +129,7 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
         })
         .unwrap();
     assert_eq!(profile.class_title, "Room 9 (invented)");
+            earlier,
     rate(&tablet, &sky, Confidence::NotYet);
     let (verdict, seat, in_class) = bring(&desk, &hand_in(&tablet, &sky));
     assert_eq!(
@@ -269,11 +272,13 @@ fn a_code_that_joins_twice_on_a_tablet_is_asked_about() {
     assert_ne!(hand_in(&tablet, &sky), hand_in(&tablet, &wren));
 
     // Wren takes a slip of her own; the one of Sky is taken.
-    let change = |student: &str, seat_code: String| {
+    let own = seat_code(&desk, &class, 1);
+    let change = |student: &str, seat_code: &str, earlier: &str| {
         tablet.app.student.change_slip(SlipChange {
             student: student.into(),
             pack: offer.pack,
-            seat_code,
+            seat_code: seat_code.into(),
+            earlier: earlier.into(),
         })
     };
     change(&wren, seat_code(&desk, &class, 1)).unwrap();
@@ -314,6 +319,7 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
     };
     tablet.app.student.lock_students(Nothing {}).unwrap();
     assert_eq!(
+        earlier: pin_signs(&desk, &class, 0),
         tablet.app.student.change_slip(change()).unwrap_err(),
         CallError::Locked
     );
@@ -337,6 +343,81 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
 fn transfer(desk: &Device, class: &str, with_name: bool) -> PathBuf {
     let made = desk
         .app
+#[test]
+fn another_slip_asks_for_the_earlier_one() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let classmate = Device::on("2026-09-01");
+    let foreign = classmate.new_class("Room 7 (invented)", &["A", "B"]).id;
+    let change = |of: &Device, class: &str, seat, earlier: &str| {
+        tablet.hands.will_pick(&of.pack_of(class));
+        let offer = tablet.app.student.pick_class_pack(Nothing {}).unwrap();
+        tablet.app.student.change_slip(SlipChange {
+            student: sky.clone(),
+            pack: offer.unwrap().pack,
+            seat_code: seat_code(of, class, seat),
+            earlier: earlier.into(),
+        })
+    };
+    let refused = CallError::Invalid {
+        field: Field::EarlierSlip,
+        rule: Rule::Missing,
+    };
+    let code = |of: &Device, class: &str, seat| seat_code(of, class, seat);
+    for earlier in [
+        String::new(),
+        code(&classmate, &foreign, 1),
+        code(&desk, &class, 1),
+        pin_signs(&desk, &class, 0),
+    ] {
+        let found = change(&classmate, &foreign, 1, &earlier).unwrap_err();
+        assert_eq!(found, refused, "{earlier}");
+    }
+    let set = |of: &Device, class: &str, seat| {
+        let code = Some(seat_code(of, class, seat));
+        let pin_signs = pin_signs(of, class, seat);
+        let (student, pin) = (sky.clone(), "2468".into());
+        let new = NewPin {
+            student,
+            pin,
+            pin_signs,
+            seat_code: code,
+        };
+        tablet.app.student.set_pin(new)
+    };
+    let reset = |of: &Device, class: &str, seat| {
+        let pin_signs = pin_signs(of, class, seat);
+        let student = sky.clone();
+        tablet
+            .app
+            .student
+            .reset_pin(PinReset { student, pin_signs })
+    };
+    // Once the device knows the PIN signs, it asks for them.
+    set(&desk, &class, 0).unwrap();
+    for earlier in [code(&desk, &class, 0), pin_signs(&desk, &class, 1)] {
+        let found = change(&classmate, &foreign, 1, &earlier).unwrap_err();
+        assert_eq!(found, refused, "{earlier}");
+    }
+    // The slip of the earlier class goes on opening the pages, beside the new one.
+    change(&classmate, &foreign, 1, &pin_signs(&desk, &class, 0)).unwrap();
+    for (of, class, seat) in [(&desk, &class, 0), (&classmate, &foreign, 1)] {
+        set(&classmate, &foreign, 1).unwrap();
+        tablet.app.student.lock_students(Nothing {}).unwrap();
+        reset(of, class, seat).unwrap();
+    }
+    assert!(reset(&desk, &class, 1).is_err());
+    // A slip of the same class that was somebody else's opens nothing any more.
+    change(&classmate, &foreign, 0, &pin_signs(&classmate, &foreign, 1)).unwrap();
+    set(&classmate, &foreign, 0).unwrap();
+    assert!(reset(&classmate, &foreign, 1).is_err());
+    reset(&classmate, &foreign, 0).unwrap();
+    assert_eq!(
+        rating(&tablet, &sky, "2026-09-01"),
+        Some(Confidence::OnMyOwn)
+    );
+}
+
         .desk
         .make_transfer(TransferAsked {
             class: class.into(),
@@ -424,6 +505,7 @@ fn a_colleague_takes_a_transfer_and_the_device_is_known_there() {
         })
         .unwrap();
     let (verdict, seat, _) = bring(&colleague, &hand_in(&tablet, &sky));
+            earlier: seat_code(&desk, &class, 0),
     assert_eq!((verdict, seat), (Verdict::Updated, Some(2)));
     assert_eq!(holdings(&colleague, &room, 2).reports, 2);
 

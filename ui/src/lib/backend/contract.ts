@@ -1848,7 +1848,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "earlier_slip" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "student" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -4789,7 +4789,12 @@ pack: number,
 /**
  * The code of the new slip, as typed.
  */
-seat_code: string, };
+seat_code: string, 
+/**
+ * Of the slip that the student has now, as typed: the PIN signs if the device keeps a hash of
+ * them, otherwise the seat code.
+ */
+earlier: string, };
 export type Start = { 
 /**
  * Today; in the sample class the latest weekday.
