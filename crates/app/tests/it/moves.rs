@@ -522,3 +522,98 @@ fn a_colleague_takes_a_transfer_and_the_device_is_known_there() {
     // Nothing changed at the first desk.
     assert_eq!(seats(&desk, &class).len(), 3);
 }
+
+#[test]
+fn a_student_who_is_here_is_not_taken_again_and_undoing_leaves_a_transfer_alone() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let file = transfer(&desk, &class, false);
+    let other = desk.new_class("Room 9 (invented)", &["Dora"]).id;
+    let refused = CallError::Invalid {
+        field: Field::Student,
+        rule: Rule::AlreadyHere,
+    };
+    for room in [&class, &other] {
+        assert_eq!(take(&desk, room, &file, WORDS).unwrap_err(), refused);
+    }
+    assert_eq!(
+        (seats(&desk, &class).len(), seats(&desk, &other).len()),
+        (3, 1)
+    );
+
+    let colleague = Device::on("2026-09-02");
+    let room = colleague.new_class("Room 2 (invented)", &["Dora"]).id;
+    take(&colleague, &room, &file, WORDS).unwrap();
+    assert_eq!(take(&colleague, &room, &file, WORDS).unwrap_err(), refused);
+    let journal = colleague
+        .app
+        .desk
+        .imports(JournalAsked { before: None })
+        .unwrap();
+    assert_eq!((journal.imports.len(), journal.undoable), (1, None));
+    assert_eq!(
+        colleague.app.desk.undo_import(Nothing {}).unwrap_err(),
+        CallError::NotFound {
+            what: "import".into()
+        }
+    );
+    assert_eq!(holdings(&colleague, &room, 2).reports, 1);
+}
+
+#[test]
+fn a_transfer_has_eight_devices_at_most() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let bytes = fs::read(transfer(&desk, &class, false)).unwrap();
+    let mut forged = open_transfer(bytes.as_slice(), WORDS).unwrap();
+    let key = SigningKey::from_seed(&[7; 32]);
+    forged.teacher_key = key.public();
+    let one = forged.hand_ins[0].clone();
+    let mut with = |devices: u8| {
+        forged.hand_ins = (0..devices)
+            .map(|n| HandIn {
+                device: DeviceId::from_bytes(&[n; 16]),
+                check_ins: Vec::new(),
+                ..one.clone()
+            })
+            .collect();
+        seal_transfer(&forged, &key, WORDS)
+    };
+    assert!(with(8).is_ok());
+    assert_eq!(
+        with(9).unwrap_err(),
+        Refusal::BadContent {
+            at: "hand_ins".into()
+        }
+    );
+}
+
+#[test]
+fn a_moved_device_has_no_pack_of_its_new_class() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    let other = desk.new_class("Room 9 (invented)", &["Dora"]).id;
+    desk.pack_of(&other);
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let there = move_to(&desk, &class, 1, &other).unwrap();
+    let has_pack = || -> Vec<u32> {
+        let asked = WhoHasNotAsked {
+            class: other.clone(),
+            school_days: 5,
+        };
+        let lacking = desk.app.desk.who_has_not(asked).unwrap().lacking;
+        (lacking.into_iter())
+            .filter(|one| one.seat == Some(there.seat))
+            .filter_map(|one| match one.what {
+                LackingKind::OldPack { version, .. } => Some(version),
+                _ => None,
+            })
+            .collect()
+    };
+    assert_eq!(has_pack(), [0]);
+    rate(&tablet, &sky, Confidence::NotYet);
+    assert_eq!(bring(&desk, &hand_in(&tablet, &sky)).1, Some(there.seat));
+    assert_eq!(has_pack(), [0]);
+}
