@@ -3878,7 +3878,7 @@ has_pin: boolean,
  * seat code.
  */
 has_pin_signs: boolean, };
-export type ProjectorAsked = { 
+export type ProjectorConcept = { 
 /**
  * The class.
  */
@@ -3886,7 +3886,16 @@ class: string,
 /**
  * Minutes for the talk.
  */
-minutes: number, };
+exercise: SampleExercise | null, };
+export type ProjectorDay = { 
+/**
+ * Day of the rotation, from 1; none after the year.
+ */
+day: number | null, 
+/**
+ * Every concept of the day, in the order of the review.
+ */
+concepts: Array<ProjectorConcept>, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -5683,7 +5692,7 @@ export interface DeviceCalls {
   set_desk_idle: { args: DeskIdle; out: DeskLock };
   begin_new_desk: { args: Nothing; out: Restored };
   projector_classes: { args: Nothing; out: Array<ClassTitle> };
-  projector: { args: ProjectorAsked; out: TalkView };
+  projector: { args: ClassId; out: ProjectorDay };
   remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
   speak: { args: ReadAloud; out: Nothing };
