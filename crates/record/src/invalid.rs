@@ -112,6 +112,8 @@ pub enum Rule {
     NotText,
     /// It is open.
     Open,
+    /// It is older than what is here.
+    Older,
     /// The dates are in the wrong order.
     Order,
     /// It is outside its range.

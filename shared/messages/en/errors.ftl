@@ -45,6 +45,7 @@ error-invalid-world-sample-open = Leave the sample class first.
 error-invalid-job-running = Something is still running. Wait until it is done.
 error-invalid-pin-digits = A PIN has 4 to 8 digits.
 error-invalid-class-already-here = This class is on this computer already.
+error-invalid-class-older = This class key is older than what this computer has. Ask for a new one.
 error-invalid-class-pack-elsewhere = Another computer saves the packs of this class. You can change that at Pack and slips.
 error-unreadable-answer = That cannot be read as an answer. It does not count.
 error-unreadable-answer-do = Change it and try again.

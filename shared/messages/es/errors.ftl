@@ -45,6 +45,7 @@ error-invalid-world-sample-open = Primero sal de la clase de ejemplo.
 error-invalid-job-running = Algo está todavía en marcha. Espera a que termine.
 error-invalid-pin-digits = Un PIN tiene de 4 a 8 cifras.
 error-invalid-class-already-here = Esta clase ya está en esta computadora.
+error-invalid-class-older = Esta llave de clase es más vieja que lo que hay aquí. Pide una nueva.
 error-invalid-class-pack-elsewhere = Otra computadora guarda los paquetes de esta clase. Puedes cambiarlo en Paquete y papeles.
 error-unreadable-answer = Eso no se puede leer como respuesta. No cuenta.
 error-unreadable-answer-do = Cámbiala e inténtalo otra vez.

@@ -116,6 +116,7 @@ export type MessageId =
   | 'error-invalid-job-running'
   | 'error-invalid-pin-digits'
   | 'error-invalid-class-already-here'
+  | 'error-invalid-class-older'
   | 'error-invalid-class-pack-elsewhere'
   | 'error-unreadable-answer'
   | 'error-unreadable-answer-do'
