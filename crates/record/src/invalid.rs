@@ -64,6 +64,8 @@ pub enum Field {
     Seats,
     /// A share-safe table.
     ShareTable,
+    /// A student who comes from another class.
+    Student,
     /// The students of a report.
     Students,
     /// A text to be read aloud.

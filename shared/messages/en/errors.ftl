@@ -65,6 +65,7 @@ error-invalid-copies-locked = A locked desk is among the copies. Go back to it a
 error-invalid-class-taken = Two seats of this class have the same code.
 error-invalid-concepts-no-exercises = One of these concepts has no exercises.
 error-invalid-device-already-here = This device hands in for that seat already. Reject it at this seat instead.
+error-invalid-student-already-here = This student is on this computer already. Open the class where the student is and move the student from there. If you do not need that seat any more, remove it, and open this file again.
 error-invalid-seats-taken = Somebody on this device has this slip already.
 error-invalid-seats-too-many = This is more than a seat can hold.
 error-invalid = This cannot be used as it is.

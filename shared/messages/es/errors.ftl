@@ -65,6 +65,7 @@ error-invalid-copies-locked = Entre las copias hay un escritorio cerrado con can
 error-invalid-class-taken = Dos asientos de esta clase tienen el mismo código.
 error-invalid-concepts-no-exercises = Uno de estos conceptos no tiene ejercicios.
 error-invalid-device-already-here = Este dispositivo ya entrega para ese asiento. Mejor recházalo en este asiento.
+error-invalid-student-already-here = Este estudiante ya está en esta computadora. Abre la clase donde está y muévelo desde allí. Si ya no necesitas ese asiento, quítalo y abre este archivo otra vez.
 error-invalid-seats-taken = Alguien en este dispositivo ya tiene este papel.
 error-invalid-seats-too-many = Es más de lo que cabe en un asiento.
 error-invalid = Esto no se puede usar así.

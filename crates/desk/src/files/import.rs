@@ -568,7 +568,8 @@ fn lines(
 }
 
 /// Undoes the last import that is not undone: removes its hand-ins and derives the reports from
-/// the others. The files still exist and can be imported again.
+/// the others. The files still exist and can be imported again. A transfer is left alone: removing
+/// its seat undoes it.
 ///
 /// # Errors
 /// Returns [`DeskError::NotFound`] if no import is left.

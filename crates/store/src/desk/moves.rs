@@ -95,6 +95,16 @@ impl DeskStore {
         self.connection.execute(
             "UPDATE seat SET first_device_in = coalesce(first_device_in,
                (SELECT min(import) FROM hand_in WHERE class = ?1 AND seat = ?2))
+    /// Whether a device with this signing key is accepted at a seat of any class.
+    pub fn is_accepted(&self, device: &str, signing_key: &str) -> Result<bool, StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT EXISTS (SELECT 1 FROM device
+               WHERE device = ?1 AND signing_key = ?2 AND state = ?3)",
+            [device, signing_key, DeviceState::Accepted.word()],
+            |row| row.get(0),
+        )?)
+    }
+
              WHERE class = ?1 AND number = ?2",
             params![class, seat],
         )?;

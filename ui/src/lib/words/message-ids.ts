@@ -136,6 +136,7 @@ export type MessageId =
   | 'error-invalid-class-taken'
   | 'error-invalid-concepts-no-exercises'
   | 'error-invalid-device-already-here'
+  | 'error-invalid-student-already-here'
   | 'error-invalid-seats-taken'
   | 'error-invalid-seats-too-many'
   | 'error-invalid'
