@@ -112,10 +112,10 @@ pub enum Rule {
     NothingToShow,
     /// It is not text in UTF-8.
     NotText,
-    /// It is open.
-    Open,
     /// It is older than what is here.
     Older,
+    /// It is open.
+    Open,
     /// The dates are in the wrong order.
     Order,
     /// It is outside its range.

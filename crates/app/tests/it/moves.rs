@@ -5,14 +5,17 @@ use crate::support::{Device, class_and_tablet, date, hand_in, pin_signs, rate, r
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_app::{
-    CallError, ClassId, DeviceMove, Entries, Join, NewPin, Nothing, PinReset, RemovedId,
-    RemovedWhat, SeatCodeTyped, SeatId, SeatMove, SlipChange, TransferAsked, TransferOpened,
+    CallError, ClassId, DeviceMove, Entries, Join, JournalAsked, NewPin, Nothing, PinReset,
+    RemovedId, RemovedWhat, SeatCodeTyped, SeatId, SeatMove, SlipChange, TransferAsked,
+    TransferOpened, WhoHasNotAsked,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::{EntryMade, EntryValue, SeatDeviceState, SeatHoldings, TransferTaken, Verdict};
-use surefoot_exchange::{Refusal, open_transfer};
-use surefoot_record::{Field, Rule};
+use surefoot_desk::{
+    EntryMade, EntryValue, LackingKind, SeatDeviceState, SeatHoldings, TransferTaken, Verdict,
+};
+use surefoot_exchange::{HandIn, Refusal, SigningKey, open_transfer, seal_transfer};
+use surefoot_record::{DeviceId, Field, Rule};
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -93,11 +96,11 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
     assert_eq!(bring(&desk, &first).0, Verdict::New);
     on_paper(&desk, &class, 1, "2026-09-01");
     on_paper(&desk, &class, 2, "2026-09-01");
+    // The slip of the seat before the move; the desk forgets it.
+    let earlier = seat_code(&desk, &class, 0);
     let (before, neighbour) = (holdings(&desk, &class, 1), holdings(&desk, &class, 2));
     assert_eq!((before.hand_ins, before.reports), (1, 2));
 
-    // The slip of the seat before the move; the desk forgets it.
-    let earlier = seat_code(&desk, &class, 0);
     let there = move_to(&desk, &class, 1, &other).unwrap();
     assert_eq!((there.class.as_str(), there.seat), (other.as_str(), 3));
     assert_eq!(holdings(&desk, &other, 3), before);
@@ -126,10 +129,10 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
             student: sky.clone(),
             pack: offer.unwrap().pack,
             seat_code: seat_code(&desk, &other, 2),
+            earlier,
         })
         .unwrap();
     assert_eq!(profile.class_title, "Room 9 (invented)");
-            earlier,
     rate(&tablet, &sky, Confidence::NotYet);
     let (verdict, seat, in_class) = bring(&desk, &hand_in(&tablet, &sky));
     assert_eq!(
@@ -152,7 +155,7 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
     assert_eq!(named(&seats(&desk, &other)), [1, 2]);
     assert_eq!(holdings(&desk, &class, 2), neighbour);
     assert_eq!(
-        bring(&desk, &first),
+        bring(&desk, &later),
         (Verdict::Known, Some(1), Some("Room 7 (invented)".into()))
     );
 }
@@ -281,9 +284,9 @@ fn a_code_that_joins_twice_on_a_tablet_is_asked_about() {
             earlier: earlier.into(),
         })
     };
-    change(&wren, seat_code(&desk, &class, 1)).unwrap();
+    change(&wren, &own, &code).unwrap();
     assert_eq!(
-        change(&wren, code.clone()).unwrap_err(),
+        change(&wren, &code, &own).unwrap_err(),
         CallError::Invalid {
             field: Field::Seats,
             rule: Rule::Taken
@@ -316,10 +319,10 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
         student: sky.clone(),
         pack: offer.pack,
         seat_code: seat_code(&desk, &class, 2),
+        earlier: pin_signs(&desk, &class, 0),
     };
     tablet.app.student.lock_students(Nothing {}).unwrap();
     assert_eq!(
-        earlier: pin_signs(&desk, &class, 0),
         tablet.app.student.change_slip(change()).unwrap_err(),
         CallError::Locked
     );
@@ -340,9 +343,6 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
     );
 }
 
-fn transfer(desk: &Device, class: &str, with_name: bool) -> PathBuf {
-    let made = desk
-        .app
 #[test]
 fn another_slip_asks_for_the_earlier_one() {
     let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
@@ -418,6 +418,9 @@ fn another_slip_asks_for_the_earlier_one() {
     );
 }
 
+fn transfer(desk: &Device, class: &str, with_name: bool) -> PathBuf {
+    let made = desk
+        .app
         .desk
         .make_transfer(TransferAsked {
             class: class.into(),
@@ -502,10 +505,10 @@ fn a_colleague_takes_a_transfer_and_the_device_is_known_there() {
             student: sky.clone(),
             pack: offer.pack,
             seat_code: seat_code(&colleague, &room, 1),
+            earlier: seat_code(&desk, &class, 0),
         })
         .unwrap();
     let (verdict, seat, _) = bring(&colleague, &hand_in(&tablet, &sky));
-            earlier: seat_code(&desk, &class, 0),
     assert_eq!((verdict, seat), (Verdict::Updated, Some(2)));
     assert_eq!(holdings(&colleague, &room, 2).reports, 2);
 

@@ -39,6 +39,11 @@ impl DeskStore {
                 params![from.0, from.1, to.0, to.1],
             )?;
         }
+        // Their devices had the pack of the other class.
+        self.connection.execute(
+            "UPDATE hand_in SET pack_version = 0 WHERE class = ?1 AND seat = ?2",
+            params![to.0, to.1],
+        )?;
         self.connection.execute(
             "UPDATE device SET moved = 1 WHERE class = ?1 AND seat = ?2",
             params![to.0, to.1],
@@ -90,11 +95,6 @@ impl DeskStore {
         Ok(())
     }
 
-    /// Notes the import that brought the first hand-in of a seat, after a device came.
-    pub fn note_first_of_moved(&self, class: &str, seat: u32) -> Result<(), StoreError> {
-        self.connection.execute(
-            "UPDATE seat SET first_device_in = coalesce(first_device_in,
-               (SELECT min(import) FROM hand_in WHERE class = ?1 AND seat = ?2))
     /// Whether a device with this signing key is accepted at a seat of any class.
     pub fn is_accepted(&self, device: &str, signing_key: &str) -> Result<bool, StoreError> {
         Ok(self.connection.query_row(
@@ -105,6 +105,11 @@ impl DeskStore {
         )?)
     }
 
+    /// Notes the import that brought the first hand-in of a seat, after a device came.
+    pub fn note_first_of_moved(&self, class: &str, seat: u32) -> Result<(), StoreError> {
+        self.connection.execute(
+            "UPDATE seat SET first_device_in = coalesce(first_device_in,
+               (SELECT min(import) FROM hand_in WHERE class = ?1 AND seat = ?2))
              WHERE class = ?1 AND number = ?2",
             params![class, seat],
         )?;

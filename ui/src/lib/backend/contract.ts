@@ -3880,11 +3880,11 @@ has_pin: boolean,
 has_pin_signs: boolean, };
 export type ProjectorConcept = { 
 /**
- * The class.
+ * The concept.
  */
-class: string, 
+concept: ConceptName, 
 /**
- * Minutes for the talk.
+ * An exercise to discuss.
  */
 exercise: SampleExercise | null, };
 export type ProjectorDay = { 
@@ -4496,7 +4496,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
-export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
+export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "older" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
