@@ -1,4 +1,4 @@
-"""A classmate who has seen the owner's slip gives the pages another slip of the class, and locks them."""
+"""A classmate who saw the owner's slip gives the pages a slip of their own, and locks them."""
 
 from outcome import got_through, need, stopped
 from program import Refused

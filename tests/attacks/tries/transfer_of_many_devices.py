@@ -36,4 +36,4 @@ def attack(ground):
     need(len(seats) == 4, f"{len(seats)} seats")
     school.assign([1], [concept])
     sealed = len(school.save_pack()["sealed"])
-    return stopped(f"more than eight devices are refused; the pack has {sealed} sealed part")
+    return stopped(f"more than eight are refused; the pack has {sealed} sealed parts")
