@@ -64,7 +64,6 @@ pub use device::backups::BackUp;
 pub use device::copies::Copies;
 pub use device::desk_lock::{DeskIdle, DeskPassphrase, IDLE_MINUTES, NewDeskLock};
 pub use device::opened::{NotTaken, OpenedFiles};
-pub use device::projector::ProjectorAsked;
 pub use device::removal::RemoveStudent;
 pub use device::restore::{RestoreCopy, Restored};
 pub use device::start::{DamagedStore, MessageFile, Start, WordsOf, YearOver};
@@ -96,7 +95,7 @@ use surefoot_desk::{
     FileReport, JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
     WhoHasNot,
 };
-use surefoot_desk::{ClassTitle, TransferHoldings, TransferTaken};
+use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
 use surefoot_desk::{OwnDesk, OwnExercisePage, OwnTried};
@@ -128,7 +127,7 @@ calls::calls! {
         set_desk_idle(DeskIdle) -> DeskLock;
         begin_new_desk(Nothing) -> Restored;
         projector_classes(Nothing) -> Vec<ClassTitle>;
-        projector(ProjectorAsked) -> TalkView;
+        projector(ClassId) -> ProjectorDay;
         remove_student(RemoveStudent) -> Start;
         remove_everything(Nothing) -> Start;
         speak(ReadAloud) -> Nothing;

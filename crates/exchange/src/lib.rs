@@ -61,4 +61,6 @@ pub use seat_code::{
     ClassSigns, SEAT_CODE_SIGNS, draw_seat_token, make_seat_code, parse_seat_code,
 };
 pub use signs::{file_signs, folder_hand_in_name, folder_pack_name};
-pub use transfer::{PaperEntry, TRANSFER_FORMAT, Transfer, open_transfer, seal_transfer};
+pub use transfer::{
+    MOST_TRANSFER_DEVICES, PaperEntry, TRANSFER_FORMAT, Transfer, open_transfer, seal_transfer,
+};

@@ -21,6 +21,9 @@ use surefoot_record::wire::{present, school_date};
 /// The format of transfers.
 pub const TRANSFER_FORMAT: u32 = 1;
 
+/// The most devices that a transfer has hand-ins of, as a device id with a signing key.
+pub const MOST_TRANSFER_DEVICES: usize = 8;
+
 /// A paper entry: a confidence or an outcome that the teacher typed.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -78,6 +81,12 @@ impl Content for Transfer {
     fn check_content(&self) -> Result<(), Refusal> {
         if self.format != TRANSFER_FORMAT {
             return Err(bad("format"));
+        }
+        let devices: BTreeSet<_> = (self.hand_ins.iter())
+            .map(|hand_in| (hand_in.device.as_str(), hand_in.device_key.as_str()))
+            .collect();
+        if devices.len() > MOST_TRANSFER_DEVICES {
+            return Err(bad("hand_ins"));
         }
         for (place, hand_in) in self.hand_ins.iter().enumerate() {
             hand_in.check_content().map_err(|refusal| match refusal {

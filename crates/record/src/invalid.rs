@@ -28,6 +28,8 @@ pub enum Field {
     Device,
     /// The unfinished answer of an open exercise.
     Draft,
+    /// The slip that a student has now, to take another one.
+    EarlierSlip,
     /// Evenings of practice a week.
     Evenings,
     /// Exercises of an evening.
@@ -62,6 +64,8 @@ pub enum Field {
     Seats,
     /// A share-safe table.
     ShareTable,
+    /// A student who comes from another class.
+    Student,
     /// The students of a report.
     Students,
     /// A text to be read aloud.
@@ -108,6 +112,8 @@ pub enum Rule {
     NothingToShow,
     /// It is not text in UTF-8.
     NotText,
+    /// It is older than what is here.
+    Older,
     /// It is open.
     Open,
     /// The dates are in the wrong order.

@@ -1,6 +1,7 @@
 //! Joining a class, and taking its newer class packs.
 
 use super::class_days::unsettled;
+use super::pin::check_own_slip;
 use super::{Joined, StudentError};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -145,11 +146,28 @@ pub fn is_at_seat(joined: &Joined, pack: &FirstPack, seat: &SeatToken) -> bool {
     joined.pack.class_id == pack.content().class_id && joined.student.seat == seat.as_str()
 }
 
+/// What is typed to take another slip.
+#[derive(Debug, Clone, Copy)]
+pub struct NewSlip<'a> {
+    /// The seat code of the new slip.
+    pub seat_code: &'a str,
+    /// Of the slip that the student has now: the PIN signs, or the seat code if the device keeps no
+    /// hash of the PIN signs.
+    pub earlier: &'a str,
+}
+
 /// Gives a student another slip, of the same class or another one, for whoever moved or joined with
 /// the wrong slip. The record, the device id and the keys stay, so the desk knows the device again.
-/// A PIN and its signs belong to the earlier slip and are removed.
+/// A PIN belongs to the earlier slip and is removed. The hashed PIN signs of an earlier class stay,
+/// so that its slip goes on opening the pages; those of another seat of the class are removed,
+/// because that slip is somebody else's.
+///
+/// `earlier` is what only the owner of the pages knows, so that nobody else can give them away: the
+/// PIN signs of the slip that the student has now, or its seat code if the device keeps no hash of
+/// the PIN signs.
 ///
 /// # Errors
+/// [`StudentError::Invalid`] of [`Field::EarlierSlip`] if `earlier` is mistyped or of another slip,
 /// [`StudentError::SeatCode`] if the seat code is mistyped or of another class than the pack,
 /// [`StudentError::Refused`] with [`Refusal::NotNewer`] for a pack of the same class that is older
 /// than that of the device.
@@ -157,10 +175,17 @@ pub fn change_slip(
     store: &StudentStore,
     joined: &Joined,
     pack: &FirstPack,
-    seat_code: &str,
+    slip: NewSlip<'_>,
     today: NaiveDate,
 ) -> Result<(), StudentError> {
-    let seat = check_seat_code(pack, seat_code)?;
+    let seat = check_seat_code(pack, slip.seat_code)?;
+    check_own_slip(store, joined, slip.earlier).map_err(|error| match error {
+        StudentError::SeatCode(_) => StudentError::Invalid {
+            field: Field::EarlierSlip,
+            rule: Rule::Missing,
+        },
+        other => other,
+    })?;
     let (content, held) = (pack.content(), &joined.pack);
     let same_class = content.class_id == held.class_id;
     if same_class && content.version < held.version {
@@ -180,12 +205,14 @@ pub fn change_slip(
         }
         store.put_class_pack(content.version, pack.pack.file(), today)?;
         store.put_student(&student)?;
-        if same_class && joined.student.seat == student.seat {
-            return Ok(());
+        if joined.student.seat != student.seat {
+            store.remove_pin()?;
+            if same_class {
+                store.remove_pin_signs(&joined.student.seat)?;
+            }
         }
-        store.remove_pin_and_signs()
-    })?;
-    Ok(())
+        Ok(())
+    })
 }
 
 /// Takes a newer class pack and returns its version.

@@ -44,8 +44,8 @@ pub use hand_in::{
     note_hand_in,
 };
 pub use join::{
-    FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewStudent, change_slip, check_seat_code,
-    is_at_seat, join, joined, read_first_pack, take_class_pack,
+    FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewSlip, NewStudent, change_slip,
+    check_seat_code, is_at_seat, join, joined, read_first_pack, take_class_pack,
 };
 pub use path::{MOST_FOCUS, my_path, set_focus};
 pub use pin::{

@@ -110,13 +110,10 @@ pub fn set_pin(
     }
     let [pin_salt, signs_salt] = salts;
     let seat = seat_of(joined)?;
-    let kept = store.pin_signs()?;
+    let kept = store.pin_signs()?.remove(seat.as_str());
     if kept.is_none() {
         // The seat code comes first on the slip, so its faults are named first.
-        let class = ClassSigns::of(&joined.pack.class_id).map_err(faulty)?;
-        if parse_seat_code(&class, slip.seat_code.unwrap_or_default())? != seat {
-            return Err(SeatCodeError::OtherSeat.into());
-        }
+        check_own_seat_code(joined, slip.seat_code.unwrap_or_default())?;
     }
     let signs = parse_pin_signs(&seat, slip.pin_signs)?;
     let signs = match kept {
@@ -129,10 +126,39 @@ pub fn set_pin(
         wrong_tries: 0,
     };
     store.transaction(|| {
-        store.put_pin_signs(&signs)?;
+        store.put_pin_signs(seat.as_str(), &signs)?;
         store.put_pin(&row)
     })?;
     Ok(())
+}
+
+/// Checks what somebody typed from the slip that the student has now: its PIN signs if the device
+/// keeps a hash of them, otherwise its seat code.
+///
+/// # Errors
+/// [`StudentError::SeatCode`] if it is mistyped or of another slip.
+pub(super) fn check_own_slip(
+    store: &StudentStore,
+    joined: &Joined,
+    typed: &str,
+) -> Result<(), StudentError> {
+    let seat = seat_of(joined)?;
+    let Some(kept) = store.pin_signs()?.remove(seat.as_str()) else {
+        return check_own_seat_code(joined, typed);
+    };
+    let signs = parse_pin_signs(&seat, typed)?;
+    if is_hash_of(&kept, signs.as_str())? {
+        return Ok(());
+    }
+    Err(SeatCodeError::OtherSeat.into())
+}
+
+fn check_own_seat_code(joined: &Joined, typed: &str) -> Result<(), StudentError> {
+    let class = ClassSigns::of(&joined.pack.class_id).map_err(faulty)?;
+    if parse_seat_code(&class, typed)? == seat_of(joined)? {
+        return Ok(());
+    }
+    Err(SeatCodeError::OtherSeat.into())
 }
 
 fn faulty(error: IdError) -> StudentError {
@@ -164,9 +190,9 @@ pub fn try_pin(store: &StudentStore, typed: &str) -> Result<bool, StudentError> 
     Ok(right)
 }
 
-/// Removes a forgotten PIN by the PIN signs of the slip, which the teacher can print again.
-/// Nothing else changes. Wrong signs cause no wait, so that nobody can keep the owner of the
-/// slip waiting; each try costs a slow hash.
+/// Removes a forgotten PIN by the PIN signs of the slip, which the teacher can print again, or of
+/// the slip of an earlier class. Nothing else changes. Wrong signs cause no wait, so that nobody
+/// can keep the owner of the slip waiting; each try costs a slow hash.
 ///
 /// # Errors
 /// [`StudentError::SeatCode`] if the signs are mistyped or of another slip.
@@ -175,11 +201,21 @@ pub fn reset_pin(
     joined: &Joined,
     pin_signs: &str,
 ) -> Result<(), StudentError> {
-    let signs = parse_pin_signs(&seat_of(joined)?, pin_signs)?;
-    match store.pin_signs()? {
-        Some(kept) if is_hash_of(&kept, signs.as_str())? => Ok(store.remove_pin()?),
-        _ => Err(SeatCodeError::OtherSeat.into()),
+    let mut why = match parse_pin_signs(&seat_of(joined)?, pin_signs) {
+        Ok(_) => SeatCodeError::OtherSeat,
+        Err(error) => error,
+    };
+    for (seat, kept) in store.pin_signs()? {
+        let seat = SeatToken::new(seat).map_err(faulty)?;
+        let Ok(signs) = parse_pin_signs(&seat, pin_signs) else {
+            continue;
+        };
+        if is_hash_of(&kept, signs.as_str())? {
+            return Ok(store.remove_pin()?);
+        }
+        why = SeatCodeError::OtherSeat;
     }
+    Err(why.into())
 }
 
 #[cfg(test)]

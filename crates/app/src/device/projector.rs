@@ -2,20 +2,10 @@
 
 use super::DeviceDoor;
 use crate::context::values::Nothing;
+use crate::desk::ClassId;
 use crate::error::CallError;
-use serde::{Deserialize, Serialize};
-use surefoot_desk::{ClassTitle, TalkView};
+use surefoot_desk::{ClassTitle, ProjectorDay};
 use surefoot_store::DeskStore;
-use ts_rs::TS;
-
-/// The talk to show on a projector.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
-pub struct ProjectorAsked {
-    /// The class.
-    pub class: String,
-    /// Minutes for the talk.
-    pub minutes: u32,
-}
 
 impl DeviceDoor {
     /// The classes that a projector can show. Answers also while the desk is locked, because it
@@ -24,14 +14,16 @@ impl DeviceDoor {
         self.without_key(|desk| Ok(surefoot_desk::class_titles(desk)?))
     }
 
-    /// The concepts and exercises of today's talk, without a name and without what the class
-    /// knows. Answers also while the desk is locked, because it needs no key.
-    pub fn projector(&self, asked: ProjectorAsked) -> Result<TalkView, CallError> {
+    /// The concepts and exercises of today, without a name and without what the class knows.
+    /// Answers also while the desk is locked, because it needs no key.
+    pub fn projector(&self, asked: ClassId) -> Result<ProjectorDay, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.without_key(|desk| {
-            let (class, minutes) = (&asked.class, asked.minutes);
-            Ok(surefoot_desk::talk_without_names(
-                desk, class, language, today, minutes,
+            Ok(surefoot_desk::projector_day(
+                desk,
+                &asked.class,
+                language,
+                today,
             )?)
         })
     }

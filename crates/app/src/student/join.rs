@@ -17,7 +17,7 @@ use surefoot_catalogue::Language;
 use surefoot_record::{Field, Rule};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::views::Profile;
-use surefoot_student::{FirstPack, NewStudent};
+use surefoot_student::{FirstPack, NewSlip, NewStudent};
 use ts_rs::TS;
 
 /// Picked class packs that are kept at most.
@@ -63,6 +63,9 @@ pub struct SlipChange {
     pub pack: u32,
     /// The code of the new slip, as typed.
     pub seat_code: String,
+    /// Of the slip that the student has now, as typed: the PIN signs if the device keeps a hash of
+    /// them, otherwise the seat code.
+    pub earlier: String,
 }
 
 /// Joining a class.
@@ -178,7 +181,7 @@ impl StudentDoor {
     ///
     /// # Errors
     /// Returns [`CallError::SeatCode`] for a mistyped code, [`CallError::Invalid`] if somebody on
-    /// this device has that seat already.
+    /// this device has that seat already, or if the earlier slip is mistyped or not the student's.
     pub fn change_slip(&self, change: SlipChange) -> Result<Profile, CallError> {
         self.context.own_only()?;
         let pack = self.kept_pack(change.pack)?.pack;
@@ -191,8 +194,12 @@ impl StudentDoor {
             });
         }
         let today = self.context.today();
+        let slip = NewSlip {
+            seat_code: &change.seat_code,
+            earlier: &change.earlier,
+        };
         self.as_student(&id, |store, joined| {
-            surefoot_student::change_slip(store, joined, &pack, &change.seat_code, today)?;
+            surefoot_student::change_slip(store, joined, &pack, slip, today)?;
             Ok(())
         })?;
         self.profile(&id)

@@ -159,7 +159,7 @@ impl StudentDoor {
             let student = &joined.student;
             Ok(Profile {
                 has_pin: store.pin()?.is_some(),
-                has_pin_signs: store.pin_signs()?.is_some(),
+                has_pin_signs: store.pin_signs()?.contains_key(&student.seat),
                 id: id.to_owned(),
                 nickname: student.nickname.clone(),
                 avatar: student.avatar.clone(),

@@ -5,14 +5,17 @@ use crate::support::{Device, class_and_tablet, date, hand_in, pin_signs, rate, r
 use std::fs;
 use std::path::{Path, PathBuf};
 use surefoot_app::{
-    CallError, ClassId, DeviceMove, Entries, Join, NewPin, Nothing, PinReset, RemovedId,
-    RemovedWhat, SeatCodeTyped, SeatId, SeatMove, SlipChange, TransferAsked, TransferOpened,
+    CallError, ClassId, DeviceMove, Entries, Join, JournalAsked, NewPin, Nothing, PinReset,
+    RemovedId, RemovedWhat, SeatCodeTyped, SeatId, SeatMove, SlipChange, TransferAsked,
+    TransferOpened, WhoHasNotAsked,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::{EntryMade, EntryValue, SeatDeviceState, SeatHoldings, TransferTaken, Verdict};
-use surefoot_exchange::{Refusal, open_transfer};
-use surefoot_record::{Field, Rule};
+use surefoot_desk::{
+    EntryMade, EntryValue, LackingKind, SeatDeviceState, SeatHoldings, TransferTaken, Verdict,
+};
+use surefoot_exchange::{HandIn, Refusal, SigningKey, open_transfer, seal_transfer};
+use surefoot_record::{DeviceId, Field, Rule};
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -93,6 +96,8 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
     assert_eq!(bring(&desk, &first).0, Verdict::New);
     on_paper(&desk, &class, 1, "2026-09-01");
     on_paper(&desk, &class, 2, "2026-09-01");
+    // The slip of the seat before the move; the desk forgets it.
+    let earlier = seat_code(&desk, &class, 0);
     let (before, neighbour) = (holdings(&desk, &class, 1), holdings(&desk, &class, 2));
     assert_eq!((before.hand_ins, before.reports), (1, 2));
 
@@ -124,6 +129,7 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
             student: sky.clone(),
             pack: offer.unwrap().pack,
             seat_code: seat_code(&desk, &other, 2),
+            earlier,
         })
         .unwrap();
     assert_eq!(profile.class_title, "Room 9 (invented)");
@@ -149,7 +155,7 @@ fn a_student_moves_to_another_class_with_the_history_and_back() {
     assert_eq!(named(&seats(&desk, &other)), [1, 2]);
     assert_eq!(holdings(&desk, &class, 2), neighbour);
     assert_eq!(
-        bring(&desk, &first),
+        bring(&desk, &later),
         (Verdict::Known, Some(1), Some("Room 7 (invented)".into()))
     );
 }
@@ -269,16 +275,18 @@ fn a_code_that_joins_twice_on_a_tablet_is_asked_about() {
     assert_ne!(hand_in(&tablet, &sky), hand_in(&tablet, &wren));
 
     // Wren takes a slip of her own; the one of Sky is taken.
-    let change = |student: &str, seat_code: String| {
+    let own = seat_code(&desk, &class, 1);
+    let change = |student: &str, seat_code: &str, earlier: &str| {
         tablet.app.student.change_slip(SlipChange {
             student: student.into(),
             pack: offer.pack,
-            seat_code,
+            seat_code: seat_code.into(),
+            earlier: earlier.into(),
         })
     };
-    change(&wren, seat_code(&desk, &class, 1)).unwrap();
+    change(&wren, &own, &code).unwrap();
     assert_eq!(
-        change(&wren, code.clone()).unwrap_err(),
+        change(&wren, &code, &own).unwrap_err(),
         CallError::Invalid {
             field: Field::Seats,
             rule: Rule::Taken
@@ -311,6 +319,7 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
         student: sky.clone(),
         pack: offer.pack,
         seat_code: seat_code(&desk, &class, 2),
+        earlier: pin_signs(&desk, &class, 0),
     };
     tablet.app.student.lock_students(Nothing {}).unwrap();
     assert_eq!(
@@ -328,6 +337,81 @@ fn another_slip_removes_the_pin_of_the_earlier_one_and_keeps_the_record() {
     let profile = tablet.app.student.change_slip(change()).unwrap();
     assert!(!profile.has_pin && !profile.has_pin_signs);
     set(2, Some(seat_code(&desk, &class, 2))).unwrap();
+    assert_eq!(
+        rating(&tablet, &sky, "2026-09-01"),
+        Some(Confidence::OnMyOwn)
+    );
+}
+
+#[test]
+fn another_slip_asks_for_the_earlier_one() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    let classmate = Device::on("2026-09-01");
+    let foreign = classmate.new_class("Room 7 (invented)", &["A", "B"]).id;
+    let change = |of: &Device, class: &str, seat, earlier: &str| {
+        tablet.hands.will_pick(&of.pack_of(class));
+        let offer = tablet.app.student.pick_class_pack(Nothing {}).unwrap();
+        tablet.app.student.change_slip(SlipChange {
+            student: sky.clone(),
+            pack: offer.unwrap().pack,
+            seat_code: seat_code(of, class, seat),
+            earlier: earlier.into(),
+        })
+    };
+    let refused = CallError::Invalid {
+        field: Field::EarlierSlip,
+        rule: Rule::Missing,
+    };
+    let code = |of: &Device, class: &str, seat| seat_code(of, class, seat);
+    for earlier in [
+        String::new(),
+        code(&classmate, &foreign, 1),
+        code(&desk, &class, 1),
+        pin_signs(&desk, &class, 0),
+    ] {
+        let found = change(&classmate, &foreign, 1, &earlier).unwrap_err();
+        assert_eq!(found, refused, "{earlier}");
+    }
+    let set = |of: &Device, class: &str, seat| {
+        let code = Some(seat_code(of, class, seat));
+        let pin_signs = pin_signs(of, class, seat);
+        let (student, pin) = (sky.clone(), "2468".into());
+        let new = NewPin {
+            student,
+            pin,
+            pin_signs,
+            seat_code: code,
+        };
+        tablet.app.student.set_pin(new)
+    };
+    let reset = |of: &Device, class: &str, seat| {
+        let pin_signs = pin_signs(of, class, seat);
+        let student = sky.clone();
+        tablet
+            .app
+            .student
+            .reset_pin(PinReset { student, pin_signs })
+    };
+    // Once the device knows the PIN signs, it asks for them.
+    set(&desk, &class, 0).unwrap();
+    for earlier in [code(&desk, &class, 0), pin_signs(&desk, &class, 1)] {
+        let found = change(&classmate, &foreign, 1, &earlier).unwrap_err();
+        assert_eq!(found, refused, "{earlier}");
+    }
+    // The slip of the earlier class goes on opening the pages, beside the new one.
+    change(&classmate, &foreign, 1, &pin_signs(&desk, &class, 0)).unwrap();
+    for (of, class, seat) in [(&desk, &class, 0), (&classmate, &foreign, 1)] {
+        set(&classmate, &foreign, 1).unwrap();
+        tablet.app.student.lock_students(Nothing {}).unwrap();
+        reset(of, class, seat).unwrap();
+    }
+    assert!(reset(&desk, &class, 1).is_err());
+    // A slip of the same class that was somebody else's opens nothing any more.
+    change(&classmate, &foreign, 0, &pin_signs(&classmate, &foreign, 1)).unwrap();
+    set(&classmate, &foreign, 0).unwrap();
+    assert!(reset(&classmate, &foreign, 1).is_err());
+    reset(&classmate, &foreign, 0).unwrap();
     assert_eq!(
         rating(&tablet, &sky, "2026-09-01"),
         Some(Confidence::OnMyOwn)
@@ -421,6 +505,7 @@ fn a_colleague_takes_a_transfer_and_the_device_is_known_there() {
             student: sky.clone(),
             pack: offer.pack,
             seat_code: seat_code(&colleague, &room, 1),
+            earlier: seat_code(&desk, &class, 0),
         })
         .unwrap();
     let (verdict, seat, _) = bring(&colleague, &hand_in(&tablet, &sky));
@@ -439,4 +524,99 @@ fn a_colleague_takes_a_transfer_and_the_device_is_known_there() {
     assert_eq!(take(&colleague, &room, &file, WORDS).unwrap().holds, holds);
     // Nothing changed at the first desk.
     assert_eq!(seats(&desk, &class).len(), 3);
+}
+
+#[test]
+fn a_student_who_is_here_is_not_taken_again_and_undoing_leaves_a_transfer_alone() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let file = transfer(&desk, &class, false);
+    let other = desk.new_class("Room 9 (invented)", &["Dora"]).id;
+    let refused = CallError::Invalid {
+        field: Field::Student,
+        rule: Rule::AlreadyHere,
+    };
+    for room in [&class, &other] {
+        assert_eq!(take(&desk, room, &file, WORDS).unwrap_err(), refused);
+    }
+    assert_eq!(
+        (seats(&desk, &class).len(), seats(&desk, &other).len()),
+        (3, 1)
+    );
+
+    let colleague = Device::on("2026-09-02");
+    let room = colleague.new_class("Room 2 (invented)", &["Dora"]).id;
+    take(&colleague, &room, &file, WORDS).unwrap();
+    assert_eq!(take(&colleague, &room, &file, WORDS).unwrap_err(), refused);
+    let journal = colleague
+        .app
+        .desk
+        .imports(JournalAsked { before: None })
+        .unwrap();
+    assert_eq!((journal.imports.len(), journal.undoable), (1, None));
+    assert_eq!(
+        colleague.app.desk.undo_import(Nothing {}).unwrap_err(),
+        CallError::NotFound {
+            what: "import".into()
+        }
+    );
+    assert_eq!(holdings(&colleague, &room, 2).reports, 1);
+}
+
+#[test]
+fn a_transfer_has_eight_devices_at_most() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let bytes = fs::read(transfer(&desk, &class, false)).unwrap();
+    let mut forged = open_transfer(bytes.as_slice(), WORDS).unwrap();
+    let key = SigningKey::from_seed(&[7; 32]);
+    forged.teacher_key = key.public();
+    let one = forged.hand_ins[0].clone();
+    let mut with = |devices: u8| {
+        forged.hand_ins = (0..devices)
+            .map(|n| HandIn {
+                device: DeviceId::from_bytes(&[n; 16]),
+                check_ins: Vec::new(),
+                ..one.clone()
+            })
+            .collect();
+        seal_transfer(&forged, &key, WORDS)
+    };
+    assert!(with(8).is_ok());
+    assert_eq!(
+        with(9).unwrap_err(),
+        Refusal::BadContent {
+            at: "hand_ins".into()
+        }
+    );
+}
+
+#[test]
+fn a_moved_device_has_no_pack_of_its_new_class() {
+    let (desk, class, tablet, sky) = class_and_tablet("2026-09-01");
+    let other = desk.new_class("Room 9 (invented)", &["Dora"]).id;
+    desk.pack_of(&other);
+    rate(&tablet, &sky, Confidence::OnMyOwn);
+    bring(&desk, &hand_in(&tablet, &sky));
+    let there = move_to(&desk, &class, 1, &other).unwrap();
+    let has_pack = || -> Vec<u32> {
+        let asked = WhoHasNotAsked {
+            class: other.clone(),
+            school_days: 5,
+        };
+        let lacking = desk.app.desk.who_has_not(asked).unwrap().lacking;
+        (lacking.into_iter())
+            .filter(|one| one.seat == Some(there.seat))
+            .filter_map(|one| match one.what {
+                LackingKind::OldPack { version, .. } => Some(version),
+                _ => None,
+            })
+            .collect()
+    };
+    assert_eq!(has_pack(), [0]);
+    rate(&tablet, &sky, Confidence::NotYet);
+    assert_eq!(bring(&desk, &hand_in(&tablet, &sky)).1, Some(there.seat));
+    assert_eq!(has_pack(), [0]);
 }

@@ -347,3 +347,48 @@ fn one_computer_saves_the_packs_and_hands_that_over() {
     assert!(back.saves_packs && back.pack_version > before + 50);
     assert!(!set(false).unwrap().summary.saves_packs);
 }
+
+#[test]
+fn an_older_class_key_is_refused() {
+    let (desk, class, _, _) = class_and_tablet("2026-09-01");
+    let second = Device::on("2026-09-01");
+    let keys = tempfile::tempdir().unwrap();
+    let key = |from: &Device, name: &str| {
+        let asked = ClassKeyAsked {
+            class: class.clone(),
+            passphrase: WORDS.into(),
+            hand_over: true,
+        };
+        let made = from.app.desk.export_class(asked).unwrap();
+        let kept = keys.path().join(name);
+        fs::copy(from.hands.saved.join(made.file_name), &kept).unwrap();
+        kept
+    };
+    let open = |device: &Device, file: &Path| {
+        device.hands.will_pick(file);
+        let picked = device.app.desk.pick_class_key(Nothing {}).unwrap().unwrap();
+        device.app.desk.import_class(OpenSealed {
+            picked: picked.picked,
+            passphrase: WORDS.into(),
+        })
+    };
+    let save = |device: &Device| {
+        let class = class.clone();
+        device.app.desk.save_class_pack(ClassId { class })
+    };
+    let first = key(&desk, "first.sfkey");
+    open(&second, &first).unwrap();
+    save(&second).unwrap();
+    open(&desk, &key(&second, "back.sfkey")).unwrap();
+    save(&desk).unwrap();
+    // The second computer handed back, and does not begin again by the first key.
+    assert_eq!(
+        open(&second, &first).unwrap_err(),
+        CallError::Invalid {
+            field: Field::Class,
+            rule: Rule::Older
+        }
+    );
+    assert!(save(&second).is_err());
+    save(&desk).unwrap();
+}

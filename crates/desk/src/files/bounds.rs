@@ -3,8 +3,8 @@
 //! An honest year on two devices with a hand-in every school day has about 5,000 entries and
 //! 9 MiB of hand-ins.
 
-/// Devices whose hand-ins count.
-pub const MOST_ACCEPTED_DEVICES: usize = 8;
+/// Devices whose hand-ins count. All of them go along in a transfer.
+pub const MOST_ACCEPTED_DEVICES: usize = surefoot_exchange::MOST_TRANSFER_DEVICES;
 
 /// Quarantined devices.
 pub const MOST_QUARANTINED_DEVICES: usize = 8;

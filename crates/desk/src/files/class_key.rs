@@ -78,13 +78,17 @@ pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Re
 /// Reports stay, and so do seats that the file does not have.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] if this computer saves the packs of the class already or the file
-/// has an invalid value, [`DeskError::Rotation`].
+/// Returns [`DeskError::Invalid`] if this computer saves the packs of the class already, the class
+/// here has had a newer pack than the file knows of, or the file has an invalid value;
+/// [`DeskError::Rotation`].
 pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, DeskError> {
     let id = file.class_id.as_str().to_owned();
     let here = desk.classes()?.into_iter().find(|class| class.id == id);
     if here.as_ref().is_some_and(|class| class.saves_packs) {
         return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
+    }
+    if (here.as_ref()).is_some_and(|class| file.pack_version < class.pack_version) {
+        return Err(DeskError::invalid(Field::Class, Rule::Older));
     }
     let title = checked_title(&file.title)?;
     let rotation = checked(file)?;
@@ -105,13 +109,12 @@ pub fn import_class(desk: &DeskStore, file: &ClassKeyFile) -> Result<String, Des
                 pack_stamp: String::new(),
                 saves_packs: file.saves_packs,
             })?,
-            Some(class) => {
+            Some(_) => {
                 desk.rename_class(&id, &title)?;
                 desk.put_year(&id, &file.year)?;
                 desk.put_practice(&id, &file.practice)?;
                 desk.clear_taught_from(&id)?;
-                let newest = class.pack_version.max(file.pack_version);
-                desk.put_pack(&id, newest, "", "")?;
+                desk.put_pack(&id, file.pack_version, "", "")?;
                 desk.put_saves_packs(&id, file.saves_packs, 0)?;
             }
         }

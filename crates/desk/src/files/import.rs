@@ -406,7 +406,12 @@ impl<'a> Import<'a> {
                 revision: content.revision,
                 made_on: content.made_on,
                 entries: content.check_ins.len() + content.practice.len(),
-                pack_version: content.pack_version,
+                // A moved device may still have the pack of another class.
+                pack_version: if content.class_id == class.id {
+                    content.pack_version
+                } else {
+                    0
+                },
                 content_hash,
                 content: packed.to_vec(),
             },
@@ -568,7 +573,8 @@ fn lines(
 }
 
 /// Undoes the last import that is not undone: removes its hand-ins and derives the reports from
-/// the others. The files still exist and can be imported again.
+/// the others. The files still exist and can be imported again. A transfer is left alone: removing
+/// its seat undoes it.
 ///
 /// # Errors
 /// Returns [`DeskError::NotFound`] if no import is left.

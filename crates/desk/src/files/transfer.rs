@@ -163,8 +163,8 @@ fn in_parts((head, record): (HandIn, Record)) -> Vec<HandIn> {
 /// `seed` for the token. The journal gets a line for the file. Removing the seat undoes it.
 ///
 /// # Errors
-/// Returns [`DeskError::Invalid`] for a full class, a name that is too long, or more entries than a
-/// seat can have.
+/// Returns [`DeskError::Invalid`] if a device of the student is accepted at this desk already, for a
+/// full class, a name that is too long, or more entries than a seat can have.
 pub fn take_transfer(
     desk: &DeskStore,
     class: &OpenClass,
@@ -177,8 +177,13 @@ pub fn take_transfer(
     let name = checked_name(transfer.name.as_deref().unwrap_or_default())?;
     let year = &class.facts.year;
     desk.transaction(|| {
+        for hand_in in &transfer.hand_ins {
+            if desk.is_accepted(hand_in.device.as_str(), hand_in.device_key.as_str())? {
+                return Err(DeskError::invalid(Field::Student, Rule::AlreadyHere));
+            }
+        }
         let seat = seat_student(desk, class, name.clone(), seed)?;
-        let import = desk.begin_import(today)?;
+        let import = desk.begin_transfer(today)?;
         for hand_in in &transfer.hand_ins {
             keep(desk, class, seat, import, hand_in, today)?;
         }

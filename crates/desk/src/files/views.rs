@@ -103,7 +103,7 @@ pub struct Journal {
     pub undoable: Option<Undoable>,
 }
 
-/// The newest import that was not undone.
+/// The newest import that can be undone and was not.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct Undoable {
     /// The date it was made.

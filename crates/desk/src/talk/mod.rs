@@ -4,6 +4,6 @@ mod nameless;
 mod plan;
 mod views;
 
-pub use nameless::{ClassTitle, class_titles, talk_without_names};
+pub use nameless::{ClassTitle, ProjectorConcept, ProjectorDay, class_titles, projector_day};
 pub use plan::{MOST_TALK_MINUTES, note_talk, talk};
 pub use views::*;

@@ -1,13 +1,13 @@
-//! The talk for a projector, without names, keys and numbers: also while the desk is locked.
+//! The day for a projector, without names, keys and reports: also while the desk is locked.
 
-use super::plan::talk;
-use super::views::TalkView;
-use crate::class::OpenClass;
+use super::plan::{day_to_show, exercise};
 use crate::class::without_keys;
 use crate::error::DeskError;
+use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::Language;
+use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
 
@@ -31,28 +31,47 @@ pub fn class_titles(desk: &DeskStore) -> Result<Vec<ClassTitle>, DeskError> {
         .collect())
 }
 
-/// The talk of a day for a projector: its concepts with their exercises, and nothing of how the
-/// class or a student does. Needs no key.
-///
-/// # Errors
-/// As [`talk`].
-pub fn talk_without_names(
+/// The day as a locked desk shows it on a projector. Nothing in it depends on what the class does.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ProjectorDay {
+    /// Day of the rotation, from 1; none after the year.
+    pub day: Option<usize>,
+    /// Every concept of the day, in the order of the review.
+    pub concepts: Vec<ProjectorConcept>,
+}
+
+/// A concept of the day on a projector.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize, TS)]
+pub struct ProjectorConcept {
+    /// The concept.
+    pub concept: ConceptName,
+    /// An exercise to discuss.
+    pub exercise: Option<SampleExercise>,
+}
+
+/// The concepts of today, or of the next school day, each with an exercise that is chosen by the
+/// date alone. Reads no report and needs no key.
+pub fn projector_day(
     desk: &DeskStore,
     class: &str,
     language: Language,
     today: NaiveDate,
-    minutes: u32,
-) -> Result<TalkView, DeskError> {
-    let class: OpenClass = without_keys(desk, class)?;
-    let mut view = talk(desk, &class, language, today, minutes)?;
-    for concept in &mut view.concepts {
-        concept.worth = None;
-        concept.has_it = None;
-        concept.low = None;
-        concept.high = None;
-        concept.expected_wrong = None;
-        concept.sure_wrong = None;
-        concept.misconceptions.clear();
-    }
-    Ok(view)
+) -> Result<ProjectorDay, DeskError> {
+    let facts = without_keys(desk, class)?.facts;
+    let Some(date) = day_to_show(&facts.year, today) else {
+        return Ok(ProjectorDay {
+            day: None,
+            concepts: Vec::new(),
+        });
+    };
+    let concepts = (facts.rotation.concepts_on(&facts.year, date).iter())
+        .map(|id| ProjectorConcept {
+            concept: facts.name(id, language),
+            exercise: exercise(facts.own_of(id), id, date, &[]),
+        })
+        .collect();
+    Ok(ProjectorDay {
+        day: (facts.rotation.position(&facts.year, date)).map(|at| at.day + 1),
+        concepts,
+    })
 }

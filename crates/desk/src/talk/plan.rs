@@ -1,8 +1,8 @@
 //! Makes the talk plan of a day.
 
 use super::views::{TalkConcept, TalkView, TalkWay};
+use crate::board::Trend;
 use crate::board::board_from;
-use crate::board::{BoardRow, Trend};
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule};
 use crate::estimate::Reports;
@@ -11,6 +11,7 @@ use crate::sample::sample;
 use chrono::{Datelike, NaiveDate};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
+use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_catalogue::rotation::Phase;
 use surefoot_exercises::Level;
@@ -42,13 +43,7 @@ pub fn talk(
     }
     let facts = &class.facts;
     let year = &facts.year;
-    let date = if year.is_school_day(today) {
-        Some(today)
-    } else if today < year.first_day {
-        year.school_days().next()
-    } else {
-        year.next_school_day(today)
-    };
+    let date = day_to_show(year, today);
     let mut view = TalkView {
         class_title: class.row.title.clone(),
         date: date.unwrap_or(today),
@@ -84,6 +79,7 @@ pub fn talk(
                 of == pass || of + 1 == pass
             }
         });
+        let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
         view.concepts.push(TalkConcept {
             concept: row.concept.clone(),
             phase: facts.phase(id, date),
@@ -101,7 +97,7 @@ pub fn talk(
             talked_lately: discussed,
             dependants_soon: dependants.iter().map(|c| facts.name(c, language)).collect(),
             misconceptions: row.misconceptions.clone(),
-            exercise: exercise(facts.own_of(&row.concept.id), row, date),
+            exercise: exercise(facts.own_of(id), id, date, &wished),
         });
         if let Some((at, estimate)) = at
             .and_then(|at| Some((at, reports.estimate.concepts.get(at)?)))
@@ -147,6 +143,17 @@ pub fn talk(
     }
     view.concepts.sort_by_key(|c| !c.chosen);
     Ok(view)
+}
+
+/// Today, or the next school day if today is none; none after the year.
+pub(super) fn day_to_show(year: &SchoolYear, today: NaiveDate) -> Option<NaiveDate> {
+    if year.is_school_day(today) {
+        Some(today)
+    } else if today < year.first_day {
+        year.school_days().next()
+    } else {
+        year.next_school_day(today)
+    }
 }
 
 #[expect(
@@ -200,10 +207,14 @@ fn dependants_soon<'a>(class: &'a OpenClass, concept: &str, date: NaiveDate) -> 
 }
 
 /// An exercise to discuss: the same one all day, another one on the next date.
-fn exercise(own: &[OwnExercise], row: &BoardRow, date: NaiveDate) -> Option<SampleExercise> {
-    let wished: Vec<String> = row.misconceptions.iter().map(|m| m.code.clone()).collect();
+pub(super) fn exercise(
+    own: &[OwnExercise],
+    concept: &str,
+    date: NaiveDate,
+    wished: &[String],
+) -> Option<SampleExercise> {
     let seed = u64::from(date.num_days_from_ce().unsigned_abs());
-    sample(own, &row.concept.id, Level::Expected, seed * 31, &wished)
+    sample(own, concept, Level::Expected, seed * 31, wished)
 }
 
 /// Records that a concept was discussed on a date, or removes that record.

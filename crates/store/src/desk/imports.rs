@@ -156,6 +156,16 @@ impl DeskStore {
         Ok(self.connection.last_insert_rowid())
     }
 
+    /// Adds the import of a transfer and returns its id. It is not undone like others, but by removing
+    /// the seat.
+    pub fn begin_transfer(&self, made_on: NaiveDate) -> Result<i64, StoreError> {
+        self.connection.execute(
+            "INSERT INTO import (made_on, transfer) VALUES (?1, 1)",
+            [made_on.to_string()],
+        )?;
+        Ok(self.connection.last_insert_rowid())
+    }
+
     /// Notes whether an import was cancelled and whether it was undone.
     pub fn mark_import(
         &self,
@@ -194,10 +204,11 @@ impl DeskStore {
         .ok_or(StoreError::Missing("import"))
     }
 
-    /// Returns the newest import that was not undone.
+    /// Returns the newest import that can be undone and was not.
     pub fn last_import(&self) -> Result<Option<ImportRow>, StoreError> {
         let found = self.rows(
-            "SELECT id, made_on, cancelled, undone FROM import WHERE undone = 0 ORDER BY id DESC LIMIT 1",
+            "SELECT id, made_on, cancelled, undone FROM import WHERE undone = 0 AND transfer = 0
+             ORDER BY id DESC LIMIT 1",
             [],
             import_at,
         )?;

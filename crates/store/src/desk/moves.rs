@@ -39,6 +39,11 @@ impl DeskStore {
                 params![from.0, from.1, to.0, to.1],
             )?;
         }
+        // Their devices had the pack of the other class.
+        self.connection.execute(
+            "UPDATE hand_in SET pack_version = 0 WHERE class = ?1 AND seat = ?2",
+            params![to.0, to.1],
+        )?;
         self.connection.execute(
             "UPDATE device SET moved = 1 WHERE class = ?1 AND seat = ?2",
             params![to.0, to.1],
@@ -88,6 +93,16 @@ impl DeskStore {
             params![device, to],
         )?;
         Ok(())
+    }
+
+    /// Whether a device with this signing key is accepted at a seat of any class.
+    pub fn is_accepted(&self, device: &str, signing_key: &str) -> Result<bool, StoreError> {
+        Ok(self.connection.query_row(
+            "SELECT EXISTS (SELECT 1 FROM device
+               WHERE device = ?1 AND signing_key = ?2 AND state = ?3)",
+            [device, signing_key, DeviceState::Accepted.word()],
+            |row| row.get(0),
+        )?)
     }
 
     /// Notes the import that brought the first hand-in of a seat, after a device came.

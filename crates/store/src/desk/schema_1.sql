@@ -94,7 +94,8 @@ CREATE TABLE import (
     id INTEGER PRIMARY KEY AUTOINCREMENT,
     made_on TEXT NOT NULL,
     cancelled INTEGER NOT NULL DEFAULT 0,
-    undone INTEGER NOT NULL DEFAULT 0
+    undone INTEGER NOT NULL DEFAULT 0,
+    transfer INTEGER NOT NULL DEFAULT 0 -- 1: a transfer, which is undone by removing its seat
 ) STRICT;
 
 -- The import report, a line for each file.

@@ -3,6 +3,7 @@
 use super::super::StoreError;
 use super::StudentStore;
 use rusqlite::{OptionalExtension, params};
+use std::collections::BTreeMap;
 
 /// What argon2id made of something secret.
 #[derive(Clone, PartialEq, Eq)]
@@ -75,31 +76,27 @@ impl StudentStore {
         Ok(())
     }
 
-    /// Removes the PIN and the hashed PIN signs, when another slip takes the place of theirs.
-    pub fn remove_pin_and_signs(&self) -> Result<(), StoreError> {
-        self.remove_pin()?;
-        self.connection.execute("DELETE FROM pin_signs", [])?;
+    /// Removes the hashed PIN signs of the slip of a seat.
+    pub fn remove_pin_signs(&self, seat: &str) -> Result<(), StoreError> {
+        (self.connection).execute("DELETE FROM pin_signs WHERE seat = ?1", [seat])?;
         Ok(())
     }
 
-    /// Returns the hashed PIN signs of the slip, once they were typed.
-    pub fn pin_signs(&self) -> Result<Option<Hashed>, StoreError> {
-        Ok(self
+    /// Returns the hashed PIN signs that were typed, each with the token of its slip's seat.
+    pub fn pin_signs(&self) -> Result<BTreeMap<String, Hashed>, StoreError> {
+        let mut read = self
             .connection
-            .query_row(
-                "SELECT salt, hash, memory_kib, passes FROM pin_signs",
-                [],
-                hashed_at,
-            )
-            .optional()?)
+            .prepare_cached("SELECT salt, hash, memory_kib, passes, seat FROM pin_signs")?;
+        let rows = read.query_map([], |row| Ok((row.get(4)?, hashed_at(row)?)))?;
+        Ok(rows.collect::<Result<_, _>>()?)
     }
 
-    /// Writes the hashed PIN signs of the slip.
-    pub fn put_pin_signs(&self, signs: &Hashed) -> Result<(), StoreError> {
+    /// Writes the hashed PIN signs of the slip of a seat.
+    pub fn put_pin_signs(&self, seat: &str, signs: &Hashed) -> Result<(), StoreError> {
         self.connection.execute(
-            "INSERT OR REPLACE INTO pin_signs (id, salt, hash, memory_kib, passes)
-             VALUES (1, ?1, ?2, ?3, ?4)",
-            params![signs.salt, signs.hash, signs.memory_kib, signs.passes],
+            "INSERT OR REPLACE INTO pin_signs (seat, salt, hash, memory_kib, passes)
+             VALUES (?1, ?2, ?3, ?4, ?5)",
+            params![seat, signs.salt, signs.hash, signs.memory_kib, signs.passes],
         )?;
         Ok(())
     }

@@ -119,10 +119,10 @@ CREATE TABLE pin (
     wrong_tries INTEGER NOT NULL DEFAULT 0  -- in a row
 ) STRICT;
 
--- The PIN signs of the student's slip, once they were typed together with the seat code.
--- Only what argon2id makes of them is stored.
+-- The PIN signs of the student's slip, once they were typed together with the seat code, and those
+-- of the slips of earlier classes. Only what argon2id makes of them is stored.
 CREATE TABLE pin_signs (
-    id INTEGER PRIMARY KEY CHECK (id = 1),
+    seat TEXT PRIMARY KEY,              -- token of the slip's seat
     salt BLOB NOT NULL,                 -- 16 random bytes
     hash BLOB NOT NULL,                 -- 32 bytes, argon2id
     memory_kib INTEGER NOT NULL,

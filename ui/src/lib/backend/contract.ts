@@ -1848,7 +1848,7 @@ steps: Array<Array<Block>>,
  * The progress of the evening.
  */
 session: Session, };
-export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "students" | "text" | "text_percent" | "title" | "world";
+export type Field = "amount" | "answer" | "class" | "class_pack" | "concepts" | "copies" | "dates" | "desk_lock" | "device" | "draft" | "earlier_slip" | "evenings" | "exercises" | "focus" | "folder" | "goals" | "groups" | "idle_minutes" | "job" | "minutes" | "names" | "nickname" | "pin" | "practice" | "removed" | "roster" | "seats" | "share_table" | "student" | "students" | "text" | "text_percent" | "title" | "world";
 export type Figure = { 
 /**
  * What the drawing shows, in words, and no more than it shows.
@@ -3878,15 +3878,24 @@ has_pin: boolean,
  * seat code.
  */
 has_pin_signs: boolean, };
-export type ProjectorAsked = { 
+export type ProjectorConcept = { 
 /**
- * The class.
+ * The concept.
  */
-class: string, 
+concept: ConceptName, 
 /**
- * Minutes for the talk.
+ * An exercise to discuss.
  */
-minutes: number, };
+exercise: SampleExercise | null, };
+export type ProjectorDay = { 
+/**
+ * Day of the rotation, from 1; none after the year.
+ */
+day: number | null, 
+/**
+ * Every concept of the day, in the order of the review.
+ */
+concepts: Array<ProjectorConcept>, };
 export type Protractor = { 
 /**
  * Size of the angle.
@@ -4487,7 +4496,7 @@ most: number, } | { "code": "twice",
  * The concept's id.
  */
 concept: string, };
-export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
+export type Rule = "already_here" | "contradiction" | "digits" | "elsewhere" | "empty" | "evenings" | "in_rotation" | "locked" | "minutes" | "no_exercises" | "missing" | "no_reports" | "not_empty" | "nothing_to_show" | "not_text" | "older" | "open" | "order" | "range" | "running" | "sample_open" | "taken" | "test_on" | "too_few" | "too_few_changed" | "too_long" | "too_many" | "unreadable";
 export type Ruler = { 
 /**
  * Message id of the unit's sign.
@@ -4789,7 +4798,12 @@ pack: number,
 /**
  * The code of the new slip, as typed.
  */
-seat_code: string, };
+seat_code: string, 
+/**
+ * Of the slip that the student has now, as typed: the PIN signs if the device keeps a hash of
+ * them, otherwise the seat code.
+ */
+earlier: string, };
 export type Start = { 
 /**
  * Today; in the sample class the latest weekday.
@@ -5678,7 +5692,7 @@ export interface DeviceCalls {
   set_desk_idle: { args: DeskIdle; out: DeskLock };
   begin_new_desk: { args: Nothing; out: Restored };
   projector_classes: { args: Nothing; out: Array<ClassTitle> };
-  projector: { args: ProjectorAsked; out: TalkView };
+  projector: { args: ClassId; out: ProjectorDay };
   remove_student: { args: RemoveStudent; out: Start };
   remove_everything: { args: Nothing; out: Start };
   speak: { args: ReadAloud; out: Nothing };

@@ -1,4 +1,4 @@
-import type { TalkConcept } from '../../lib/backend';
+import type { ProjectorConcept, TalkConcept } from '../../lib/backend';
 import { list, number, say } from '../../lib/words';
 import { misconceptionWords } from '../board/board';
 
@@ -42,7 +42,7 @@ export function reasons(concept: TalkConcept): string[] {
 /** What the projector shows after the exercise, in this order. */
 export type ProjectorStep = 'misconception' | 'answer' | 'steps';
 
-export function projectorSteps(concept: TalkConcept): ProjectorStep[] {
+export function projectorSteps(concept: ProjectorConcept): ProjectorStep[] {
   if (!concept.exercise) return [];
   const steps: ProjectorStep[] = [];
   if (concept.exercise.misconception) steps.push('misconception');
