@@ -8,12 +8,14 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 use surefoot_app::{
-    CallError, ClassFolderState, FolderTrouble, Join, JournalAsked, NewClosures, NewDeskLock,
-    NewPin, Nothing, RenameClass, ShownFolder, StudentId, VisitAsked, Visited,
+    CallError, ClassFolderState, FolderTrouble, JobResult, Join, JournalAsked, NewClosures,
+    NewDeskLock, NewPin, Nothing, RenameClass, ShownFolder, StudentId, VisitAsked,
+    Visited,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{ImportReport, Verdict};
+use surefoot_store::{DeskStore, Durability, StoreError};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 
@@ -173,6 +175,80 @@ pub fn shared(today: &str) -> Shared {
         sky,
         folder,
     }
+}
+
+#[test]
+fn an_import_that_failed_or_was_stopped_is_tried_again() {
+    let s = shared("2026-09-01");
+    let start = || {
+        for _ in 0..MOST_CALLS {
+            if let Some(job) = s.desk.app.desk.class_folder(Nothing {}).unwrap().job {
+                return Some(job);
+            }
+            wait();
+        }
+        None
+    };
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    // Another program holds the desk when the import begins.
+    let path = s.desk.folder.path().join("data/own/desk.sqlite");
+    let other = DeskStore::open(&path, Durability::Full).unwrap();
+    let failed = other.transaction(|| Ok::<_, StoreError>(s.desk.finish(start().unwrap())));
+    assert!(matches!(failed.unwrap(), JobResult::Failed { .. }));
+    drop(other);
+    // Not at once, so that one that cannot succeed does not follow another.
+    for _ in 0..20 {
+        let state = s.desk.app.desk.class_folder(Nothing {}).unwrap();
+        assert_eq!((state.job, state.busy), (None, true));
+        wait();
+    }
+    s.desk.pass(1);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::New);
+
+    // The teacher stops one that a flood makes long.
+    rate(&s.tablet, &s.sky, Confidence::NotYet);
+    visit(&s.tablet);
+    for number in 0..300 {
+        fs::write(s.at(&format!("a{number}.sfhandin")), number.to_string()).unwrap();
+    }
+    let job = start().unwrap();
+    s.desk.app.device.cancel_job(job).unwrap();
+    let JobResult::Import { report } = s.desk.finish(job) else {
+        panic!("the import failed");
+    };
+    assert!(report.cancelled && report.tally.updated == 0);
+    assert_eq!(s.desk.app.desk.class_folder(Nothing {}).unwrap().job, None);
+    s.desk.pass(1);
+    settle(&s.desk);
+    assert_eq!(s.last_import().tally.updated, 1);
+}
+
+#[test]
+fn a_desk_that_an_earlier_one_replaces_imports_again_what_it_lacks() {
+    let mut s = shared("2026-09-01");
+    let path = s.desk.folder.path().join("data/own/desk.sqlite");
+    let earlier = path.with_extension("earlier");
+    let store = DeskStore::open(&path, Durability::Full).unwrap();
+    store.copy_into(&earlier).unwrap();
+    drop(store);
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.imports(), 1);
+    // Put back by hand, so that the program does not know.
+    s.desk.close();
+    for end in ["sqlite-wal", "sqlite-shm"] {
+        let _ = fs::remove_file(path.with_extension(end));
+    }
+    fs::rename(&earlier, &path).unwrap();
+    s.desk.to("2026-09-01");
+    assert_eq!(s.imports(), 0);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::New);
+    settle(&s.desk);
+    assert_eq!(s.imports(), 1);
 }
 
 #[test]
