@@ -14,7 +14,7 @@ use std::sync::Arc;
 use std::time::SystemTime;
 use surefoot_exchange::{CLASS_PACK_CAPS, HAND_IN_CAPS, folder_pack_name, open_pack};
 use surefoot_record::ClassId;
-use surefoot_student::SealedHandIn;
+use surefoot_student::{Joined, SealedHandIn};
 
 /// Class packs that one round reads at most, so that others cannot keep it busy.
 const MOST_PACKS_READ: usize = 16;
@@ -28,7 +28,8 @@ const TRY_AGAIN: u32 = 16;
 #[serde(deny_unknown_fields)]
 pub(super) struct Left {
     pub(super) student: String,
-    pub(super) device: String,
+    /// For which class and seat, from which device; see [`sender`].
+    pub(super) sender: String,
     name: String,
     /// The sequence of the newest event in it.
     newest: u32,
@@ -40,16 +41,28 @@ pub(super) struct Left {
 }
 
 impl Left {
-    /// Whether it has everything up to an event of a device.
-    pub(super) fn holds(&self, newest: u32, device: &str) -> bool {
-        self.newest == newest && self.device == device
+    /// Whether it has everything up to an event of a sender.
+    pub(super) fn holds(&self, newest: u32, sender: &str) -> bool {
+        self.newest == newest && self.sender == sender
     }
+}
+
+/// Tells apart the devices, classes and seats that a student's hand-ins are made for. Without the
+/// seed of the signing key it says nothing of them.
+pub(super) fn sender(joined: &Joined) -> String {
+    let student = &joined.student;
+    digest_of(&[
+        &student.signing_seed,
+        joined.pack.class_id.as_str().as_bytes(),
+        student.seat.as_bytes(),
+        student.device.as_str().as_bytes(),
+    ])
 }
 
 /// A hand-in to leave.
 pub(super) struct ToLeave {
     pub(super) student: String,
-    pub(super) device: String,
+    pub(super) sender: String,
     pub(super) name: String,
     pub(super) sealed: Arc<SealedHandIn>,
     pub(super) changed: SystemTime,
@@ -172,7 +185,7 @@ impl Errands {
                 Ok(()) => {
                     let left = Left {
                         student: of.student.clone(),
-                        device: of.device.clone(),
+                        sender: of.sender.clone(),
                         name: of.name.clone(),
                         newest: of.sealed.last_sequence(),
                         made_on: of.sealed.made_on(),

@@ -181,7 +181,7 @@ impl StudentDoor {
     /// this device has that seat already.
     pub fn change_slip(&self, change: SlipChange) -> Result<Profile, CallError> {
         self.context.own_only()?;
-        let pack = self.kept_pack(change.pack)?.pack;
+        let Picked { pack, folder } = self.kept_pack(change.pack)?;
         let id = change.student;
         let there = self.joined_at(&pack, &change.seat_code)?;
         if there.iter().any(|other| other.id != id) {
@@ -191,10 +191,17 @@ impl StudentDoor {
             });
         }
         let today = self.context.today();
-        self.as_student(&id, |store, joined| {
+        let earlier = self.as_student(&id, |store, joined| {
             surefoot_student::change_slip(store, joined, &pack, &change.seat_code, today)?;
-            Ok(())
+            Ok(joined.pack.class_id.clone())
         })?;
+        // Unless it is the slip of the seat that the student has.
+        if there.is_empty() {
+            self.as_student(&id, |store, _| {
+                Ok(surefoot_student::forget_handed_in(store)?)
+            })?;
+            self.change_folder(&id, &earlier, &pack.content().class_id, folder)?;
+        }
         self.profile(&id)
     }
 

@@ -9,12 +9,12 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 use surefoot_app::{
     CallError, ClassFolderState, FolderTrouble, JobResult, Join, JournalAsked, NewClosures,
-    NewDeskLock, NewPin, Nothing, RenameClass, ShownFolder, StudentId, VisitAsked,
-    Visited,
+    NewDeskLock, NewPin, Nothing, RenameClass, ShownFolder, SlipChange, StudentId, VisitAsked,
+    Visited, WhoHasNotAsked,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::{ImportReport, Verdict};
+use surefoot_desk::{ImportReport, Lacking, LackingKind, Verdict};
 use surefoot_store::{DeskStore, Durability, StoreError};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
@@ -790,4 +790,76 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
     );
     let shown = tablet.app.student.stop_shown_folder(student).unwrap();
     assert_eq!(shown.folder, None);
+}
+
+fn change_slip(s: &Shared, pack: u32, seat_code: String) {
+    let change = SlipChange {
+        student: s.sky.clone(),
+        pack,
+        seat_code,
+    };
+    s.tablet.app.student.change_slip(change).unwrap();
+}
+
+#[test]
+fn after_another_slip_the_hand_in_is_left_for_the_new_seat_and_the_new_class() {
+    let mut s = shared("2026-09-01");
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].seat, Some(1));
+    // The first slip was somebody else's.
+    s.tablet.hands.will_pick(s.folder.path());
+    let offers = s.tablet.app.student.pick_shown_folder(Nothing {}).unwrap();
+    let pack = offers.unwrap().packs[0].pack;
+    change_slip(&s, pack, seat_code(&s.desk, &s.class, 1));
+    assert!(s.shown().waiting && s.shown().left_on.is_none());
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].seat, Some(2));
+
+    // Another class, of another teacher with the same folder.
+    let other = Device::on("2026-09-01");
+    let class = other.new_class("Room 8 (invented)", &["Dana"]).id;
+    other.hands.will_pick(s.folder.path());
+    other.app.desk.name_class_folder(Nothing {}).unwrap();
+    settle(&other);
+    s.tablet.hands.will_pick(&other.pack_of(&class));
+    let offer = s.tablet.app.student.pick_class_pack(Nothing {}).unwrap();
+    let away = FolderFault::Fails(ErrorKind::NotFound);
+    s.tablet.hands.weather.turns(Some(away));
+    change_slip(&s, offer.unwrap().pack, seat_code(&other, &class, 0));
+    assert_eq!(s.shown().folder.as_deref(), s.folder.path().to_str());
+    assert!(s.shown().waiting && visit(&s.tablet).late.is_empty());
+    s.tablet.to("2026-09-09");
+    assert_eq!(visit(&s.tablet).late, [s.sky.as_str()]);
+    s.tablet.hands.weather.turns(None);
+    assert!(visit(&s.tablet).late.is_empty() && !s.shown().waiting);
+    settle(&other);
+    let asked = JournalAsked { before: None };
+    let last = other.app.desk.imports(asked).unwrap().imports.remove(0);
+    let new = (last.files.iter()).find(|file| file.verdict == Verdict::New);
+    assert_eq!(new.unwrap().seat, Some(1));
+
+    // The earlier desk misses nothing, also if the new file comes under the name of the old one.
+    let names: Vec<_> = (s.names().into_iter())
+        .filter(|name| name.ends_with("sfhandin"))
+        .collect();
+    assert_eq!(names.len(), 2, "nothing links the two: {names:?}");
+    let whole = names.iter().map(|name| fs::read(s.at(name)).unwrap());
+    for (name, whole) in names.iter().zip(whole.collect::<Vec<_>>().iter().rev()) {
+        fs::write(s.at(name), whole).unwrap();
+    }
+    settle(&s.desk);
+    assert!(matches!(
+        s.last_import().files[0].verdict,
+        Verdict::Refused { .. }
+    ));
+    let asked = WhoHasNotAsked {
+        class: s.class.clone(),
+        school_days: 5,
+    };
+    let lacking = s.desk.app.desk.who_has_not(asked).unwrap().lacking;
+    let damaged = |lacking: &Lacking| matches!(lacking.what, LackingKind::Damaged { .. });
+    assert!(!lacking.iter().any(damaged), "{lacking:?}");
 }
