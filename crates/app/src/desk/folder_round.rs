@@ -3,7 +3,8 @@
 //! Runs in a thread of its own and knows no store. What it read is imported by a job later.
 
 use crate::context::class_folder::{
-    ClassFolder, FolderEntry, FolderTrouble, Mark, digest_of, has_extension, is_unfinished, noon,
+    ClassFolder, FolderEntry, FolderTrouble, Listed, Mark, digest_of, has_extension, is_unfinished,
+    noon,
 };
 use crate::context::file_dialogs::FileKind;
 use crate::read_files::zip_files::MOST_ZIP_BYTES;
@@ -76,19 +77,28 @@ pub(super) struct Round {
     pub(super) versions: BTreeMap<ClassId, u32>,
     /// Why a pack could not be put.
     pub(super) not_put: Option<FolderTrouble>,
+    /// Whether it has more files than are looked at.
+    pub(super) too_many: bool,
     /// Whether something is still being written there.
     pub(super) unsettled: bool,
 }
 
 impl Errands {
     pub(super) fn go(mut self) -> Result<Round, FolderTrouble> {
-        let listed = self.folder.list()?;
+        let own = self.classes.keys().map(folder_pack_name).collect();
+        let Listed {
+            entries: listed,
+            too_many,
+        } = self.folder.list(&own)?;
         self.known.retain(|name, known| {
             listed
                 .iter()
                 .any(|entry| entry.name == *name && entry.mark == known.mark)
         });
-        let mut round = Round::default();
+        let mut round = Round {
+            too_many,
+            ..Round::default()
+        };
         self.look_at_packs(&listed, &mut round);
         self.put_packs(&listed, &mut round);
         self.clear(&listed);

@@ -96,6 +96,7 @@ pub(super) struct DeskFolder {
     /// The versions that the last round found.
     pub(super) versions: BTreeMap<ClassId, u32>,
     pub(super) trouble: Option<FolderTrouble>,
+    /// Why not everything could be put or looked at.
     pub(super) not_put: Option<FolderTrouble>,
     pub(super) unsettled: bool,
 }
@@ -125,7 +126,7 @@ impl DeskFolder {
             }
         };
         self.trouble = None;
-        self.not_put = round.not_put;
+        self.not_put = (round.not_put).or(round.too_many.then_some(FolderTrouble::TooMany));
         note.reached_on = Some(today);
         for (class, version) in &round.versions {
             if (self.made.get(class)).is_some_and(|(_, pack)| pack.version <= *version) {
@@ -136,8 +137,11 @@ impl DeskFolder {
             }
         }
         // Files that only part of which could be looked at must not be forgotten.
-        self.there = (!round.unsettled)
-            .then(|| (round.known.values()).map(|file| file.digest.clone()).collect());
+        self.there = (!round.unsettled && !round.too_many).then(|| {
+            (round.known.values())
+                .map(|file| file.digest.clone())
+                .collect()
+        });
         self.contained.clear();
         self.last = round.marks;
         self.known = round.known;

@@ -93,7 +93,7 @@ impl StudentDoor {
         let folder = self.context.dialogs.class_folder(&at);
         let cap = CLASS_PACK_CAPS.sealed_bytes;
         let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
-        let listed = folder.list()?;
+        let listed = folder.list(&BTreeSet::new())?.entries;
         let packs = (listed.iter())
             .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
             .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);

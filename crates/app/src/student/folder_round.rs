@@ -105,7 +105,10 @@ pub(super) struct Round {
 
 impl Errands {
     pub(super) fn go(mut self) -> Result<Round, FolderTrouble> {
-        let listed = self.folder.list()?;
+        let left = self.left.iter().map(|left| left.name.clone());
+        let own = left.chain([folder_pack_name(&self.class)]).collect();
+        // What is needed is looked at also among too many files.
+        let listed = self.folder.list(&own)?.entries;
         let mut round = Round::default();
         self.packs.retain(|name, known| {
             let there =

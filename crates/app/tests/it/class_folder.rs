@@ -792,6 +792,44 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
     assert_eq!(shown.folder, None);
 }
 
+/// Waits until something holds, while the desk and the tablet look at the folder.
+fn until(s: &Shared, what: &str, holds: impl Fn() -> bool) {
+    for _ in 0..MOST_CALLS {
+        settle(&s.desk);
+        visit(&s.tablet);
+        if holds() {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(50));
+    }
+    panic!("{what}");
+}
+
+#[test]
+fn too_many_files_are_told_and_hide_no_pack_and_no_hand_in_of_a_device() {
+    const MANY: usize = 20_001;
+    let s = shared("2026-09-01");
+    let pack = fs::read(s.one("sfclass")).unwrap();
+    let trouble = || s.desk.app.desk.class_folder(Nothing {}).unwrap().trouble;
+    for number in 0..MANY {
+        fs::write(s.at(&format!("a{number}.zip")), "").unwrap();
+    }
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    until(&s, "it is told", || {
+        trouble() == Some(FolderTrouble::TooMany)
+    });
+    until(&s, "the hand-in comes", || s.imports() == 1);
+    assert_eq!((s.shown().trouble, s.shown().waiting), (None, false));
+    assert_eq!(fs::read(s.one("sfclass")).unwrap(), pack);
+    // Files with other names do not count.
+    for number in 0..MANY {
+        let name = |end| s.at(&format!("a{number}.{end}"));
+        fs::rename(name("zip"), name("txt")).unwrap();
+    }
+    until(&s, "it is over", || trouble().is_none());
+    assert_eq!(fs::read(s.one("sfclass")).unwrap(), pack);
+}
+
 fn change_slip(s: &Shared, pack: u32, seat_code: String) {
     let change = SlipChange {
         student: s.sky.clone(),

@@ -651,6 +651,7 @@ export type MessageId =
   | 'folder-trouble-read-only'
   | 'folder-trouble-silent'
   | 'folder-trouble-no-pack'
+  | 'folder-trouble-too-many'
   | 'folder-trouble-other'
   | 'safe-notes'
   | 'safe-note-law'
