@@ -145,6 +145,7 @@ folder-trouble-read-only = This device may not write in the class folder.
 folder-trouble-silent = The class folder does not answer.
 folder-trouble-no-pack = This folder has no class pack of this class.
 folder-trouble-too-many = The class folder has too many files. Class packs still go there, but hand-ins may be missed. Remove the files that do not belong there.
+folder-trouble-in-the-way = Something else in the class folder has the name of a file that goes there. Remove it.
 folder-trouble-other = The class folder cannot be used just now.
 safe-notes = What to know
 safe-note-law = Your local law and your school's policy on children's data come first. Ask your school before you begin.

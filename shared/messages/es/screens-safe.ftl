@@ -145,6 +145,7 @@ folder-trouble-read-only = Este dispositivo no puede escribir en la carpeta de l
 folder-trouble-silent = La carpeta de la clase no responde.
 folder-trouble-no-pack = Esta carpeta no tiene ningún paquete de esta clase.
 folder-trouble-too-many = La carpeta de la clase tiene demasiados archivos. Los paquetes de clase siguen llegando, pero puede faltar alguna entrega. Quita los archivos que no son de la clase.
+folder-trouble-in-the-way = Otra cosa en la carpeta de la clase tiene el nombre de un archivo que va allí. Quítala.
 folder-trouble-other = La carpeta de la clase no se puede usar ahora mismo.
 safe-notes = Lo que hay que saber
 safe-note-law = La ley de tu lugar y las reglas de tu escuela sobre datos de niños son lo primero. Pregunta en tu escuela antes de empezar.

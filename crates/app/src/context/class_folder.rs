@@ -3,6 +3,7 @@
 //! It may be away, slow, full or read-only, and whoever can write into it may put anything there.
 
 use crate::context::file_dialogs::FileKind;
+use crate::context::random;
 use chrono::{NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest as _, Sha256};
@@ -65,7 +66,8 @@ pub trait ClassFolder: Send + Sync {
     /// change.
     ///
     /// # Errors
-    /// Returns the system's error; the earlier file is unchanged then.
+    /// Returns the system's error, [`io::ErrorKind::IsADirectory`] if a folder has the name; the
+    /// earlier file is unchanged then.
     fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> io::Result<()>;
 
     /// Removes a file.
@@ -143,10 +145,13 @@ impl ClassFolder for PathFolder {
     fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> io::Result<()> {
         let path = self.path(name)?;
         // One name for the part, so that a program that is killed leaves one file at most.
-        let part = self.path(&format!(".{name}.part"))?;
-        match fs::remove_file(&part) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
-            _ => {}
+        let mut part = self.path(&format!(".{name}.part"))?;
+        if let Err(error) = fs::remove_file(&part)
+            && error.kind() != io::ErrorKind::NotFound
+        {
+            // Somebody put a folder in the way.
+            let signs = random::hex::<4>().map_err(|_| io::ErrorKind::Other)?;
+            part = self.path(&format!(".{name}.{signs}.part"))?;
         }
         let write = || {
             // A link that somebody put here is not followed.
@@ -155,7 +160,12 @@ impl ClassFolder for PathFolder {
             // Some folders on a network keep their own times.
             let _ = file.set_modified(changed);
             file.sync_all()?;
-            fs::rename(&part, &path)
+            fs::rename(&part, &path).map_err(|error| {
+                if path.is_dir() {
+                    return io::ErrorKind::IsADirectory.into();
+                }
+                error
+            })
         };
         let written = write();
         if written.is_err() {
@@ -192,6 +202,8 @@ pub enum FolderTrouble {
     NoPack,
     /// It has so many files that not all are looked at.
     TooMany,
+    /// A folder has the name of a file that goes there.
+    InTheWay,
     /// The system gives another reason.
     Other,
 }
@@ -210,6 +222,7 @@ impl From<io::Error> for FolderTrouble {
             Kind::StorageFull | Kind::QuotaExceeded | Kind::FileTooLarge => Self::Full,
             Kind::PermissionDenied | Kind::ReadOnlyFilesystem => Self::ReadOnly,
             Kind::TimedOut => Self::Silent,
+            Kind::IsADirectory => Self::InTheWay,
             _ => Self::Other,
         }
     }

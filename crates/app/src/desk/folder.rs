@@ -258,7 +258,7 @@ impl DeskDoor {
 }
 
 /// The pack of a class that waits to be put. Makes it if the class changed, or if the folder has
-/// none or an older one.
+/// none or an older one and the newest is not kept.
 fn make_pack(
     desk: &DeskStore,
     class: &OpenClass,
@@ -281,6 +281,15 @@ fn make_pack(
     else {
         return Ok(None);
     };
+    if let Some((of, pack)) = folder.kept.get(id)
+        && *of == stamp
+        && pack.version == class.row.pack_version
+        && found < pack.version
+    {
+        let pack = pack.clone();
+        folder.made.insert(id.clone(), (stamp, pack.clone()));
+        return Ok(Some(pack));
+    }
     let put = (folder.note.as_ref()).and_then(|note| note.put.get(id).copied());
     let changed = class.row.pack_stamp != stamp || found == 0;
     // A higher version in the folder is another desk's with the keys of this class.

@@ -91,6 +91,8 @@ pub(super) struct DeskFolder {
     pub(super) contained: Vec<(String, String)>,
     /// Packs that are made and not put yet, each with the stamp of its content.
     pub(super) made: BTreeMap<ClassId, (String, PackToPut)>,
+    /// Packs that were put, so that one that somebody removes is the same again.
+    pub(super) kept: BTreeMap<ClassId, (String, PackToPut)>,
     /// The stamp of each class at the last call: a pack is made once two calls find it the same.
     pub(super) stamps: BTreeMap<ClassId, String>,
     /// The versions that the last round found.
@@ -130,7 +132,8 @@ impl DeskFolder {
         note.reached_on = Some(today);
         for (class, version) in &round.versions {
             if (self.made.get(class)).is_some_and(|(_, pack)| pack.version <= *version) {
-                self.made.remove(class);
+                let put = self.made.remove(class);
+                self.kept.extend(put.map(|put| (class.clone(), put)));
             }
             if *version != u32::MAX {
                 note.put.insert(class.clone(), *version);

@@ -10,6 +10,7 @@ use crate::context::file_dialogs::FileKind;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::io::ErrorKind;
 use std::sync::Arc;
 use std::time::SystemTime;
 use surefoot_exchange::{CLASS_PACK_CAPS, HAND_IN_CAPS, folder_pack_name, open_pack};
@@ -184,12 +185,19 @@ impl Errands {
     fn leave(&self, round: &mut Round) {
         for of in &self.to_leave {
             let bytes = &of.sealed.bytes;
-            match self.folder.write(&of.name, bytes, of.changed) {
+            let mut name = of.name.clone();
+            let mut written = self.folder.write(&name, bytes, of.changed);
+            // The desk reads it under any name.
+            if (written.as_ref()).is_err_and(|error| error.kind() == ErrorKind::IsADirectory) {
+                name = name.replace(".sfhandin", "-2.sfhandin");
+                written = self.folder.write(&name, bytes, of.changed);
+            }
+            match written {
                 Ok(()) => {
                     let left = Left {
                         student: of.student.clone(),
                         sender: of.sender.clone(),
-                        name: of.name.clone(),
+                        name,
                         newest: of.sealed.last_sequence(),
                         made_on: of.sealed.made_on(),
                         digest: digest_of(&[bytes]),

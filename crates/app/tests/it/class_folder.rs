@@ -795,8 +795,12 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
 /// Waits until something holds, while the desk and the tablet look at the folder.
 fn until(s: &Shared, what: &str, holds: impl Fn() -> bool) {
     for _ in 0..MOST_CALLS {
-        settle(&s.desk);
-        visit(&s.tablet);
+        let state = s.desk.app.desk.class_folder(Nothing {}).unwrap();
+        if let Some(job) = state.job {
+            s.desk.finish(job);
+        }
+        let asked = VisitAsked { done: true };
+        s.tablet.app.student.visit_folders(asked).unwrap();
         if holds() {
             return;
         }
@@ -828,6 +832,55 @@ fn too_many_files_are_told_and_hide_no_pack_and_no_hand_in_of_a_device() {
     }
     until(&s, "it is over", || trouble().is_none());
     assert_eq!(fs::read(s.one("sfclass")).unwrap(), pack);
+}
+
+#[test]
+fn a_pack_that_somebody_removes_is_put_again_as_it_was() {
+    let s = shared("2026-09-01");
+    let at = s.one("sfclass");
+    let pack = fs::read(&at).unwrap();
+    for _ in 0..3 {
+        fs::remove_file(&at).unwrap();
+        until(&s, "the pack comes again", || at.is_file());
+        assert_eq!(fs::read(&at).unwrap(), pack);
+    }
+    // A change still makes a newer one.
+    s.close_on("2026-09-03");
+    settle(&s.desk);
+    assert_eq!(visit(&s.tablet).took_pack, [s.sky.as_str()]);
+}
+
+#[test]
+fn folders_with_the_names_of_files_stop_nothing_that_can_go_elsewhere_and_are_told() {
+    let s = shared("2026-09-01");
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    let (hand_in, pack) = (s.one("sfhandin"), s.one("sfclass"));
+    let part = |of: &Path| s.at(&format!(".{}.part", of.file_name().unwrap().display()));
+    for way in [part(&hand_in), part(&pack)] {
+        fs::create_dir_all(way.join("full")).unwrap();
+    }
+    s.close_on("2026-09-03");
+    settle(&s.desk);
+    assert_eq!(visit(&s.tablet).took_pack, [s.sky.as_str()]);
+    fs::remove_file(&hand_in).unwrap();
+    fs::create_dir_all(hand_in.join("full")).unwrap();
+    rate(&s.tablet, &s.sky, Confidence::NotYet);
+    visit(&s.tablet);
+    assert_eq!((s.shown().trouble, s.shown().waiting), (None, false));
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::Updated);
+
+    fs::remove_file(&pack).unwrap();
+    fs::create_dir_all(pack.join("full")).unwrap();
+    let trouble = || s.desk.app.desk.class_folder(Nothing {}).unwrap().trouble;
+    until(&s, "it is told", || {
+        trouble() == Some(FolderTrouble::InTheWay)
+    });
+    fs::remove_dir_all(&pack).unwrap();
+    until(&s, "the pack comes", || pack.is_file());
+    until(&s, "it is over", || trouble().is_none());
 }
 
 fn change_slip(s: &Shared, pack: u32, seat_code: String) {

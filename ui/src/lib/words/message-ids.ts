@@ -652,6 +652,7 @@ export type MessageId =
   | 'folder-trouble-silent'
   | 'folder-trouble-no-pack'
   | 'folder-trouble-too-many'
+  | 'folder-trouble-in-the-way'
   | 'folder-trouble-other'
   | 'safe-notes'
   | 'safe-note-law'
