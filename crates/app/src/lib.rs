@@ -27,7 +27,7 @@ mod voice;
 
 pub use app::App;
 pub use calls::{Call, Door};
-pub use context::class_folder::{ClassFolder, FolderEntry, FolderTrouble, Mark, folder_at};
+pub use context::class_folder::{ClassFolder, FolderEntry, FolderTrouble, Listed, Mark, folder_at};
 pub use context::clock::{Clock, DeviceClock, FixedClock, Moment, latest_weekday};
 pub use context::copies::{CopyKind, StoreName, StoredCopy};
 pub use context::data_paths::WorldPaths;

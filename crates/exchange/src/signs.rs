@@ -41,12 +41,14 @@ pub fn file_signs(random: &[u8; 4]) -> String {
 
 /// The name of a student's hand-in in a class folder: twelve signs that stay, so that a newer one
 /// takes its place. They are the first 60 bits of SHA-256 over `surefoot class folder v1\n`, the
-/// seed of the signing key and the device id. Without the seed they say nothing of seat or device.
+/// seed of the signing key, the class id and the device id. Without the seed they say nothing of seat
+/// or device, and nothing links the files of a student who changed the class.
 #[must_use]
-pub fn folder_hand_in_name(signing_seed: &[u8; 32], device: &DeviceId) -> String {
+pub fn folder_hand_in_name(signing_seed: &[u8; 32], class: &ClassId, device: &DeviceId) -> String {
     let digest = Sha256::new()
         .chain_update(b"surefoot class folder v1\n")
         .chain_update(signing_seed)
+        .chain_update(class.as_str())
         .chain_update(device.as_str())
         .finalize();
     let signs: String = signs_of(&digest).chars().take(12).collect();
@@ -77,10 +79,13 @@ mod tests {
     #[test]
     fn a_hand_in_keeps_its_name_on_its_device_and_with_its_key() {
         let device = |byte| DeviceId::from_bytes(&[byte; 16]);
-        let name = folder_hand_in_name(&[1; 32], &device(1));
-        assert_eq!(name, folder_hand_in_name(&[1; 32], &device(1)));
-        assert_ne!(name, folder_hand_in_name(&[1; 32], &device(2)));
-        assert_ne!(name, folder_hand_in_name(&[2; 32], &device(1)));
+        let of = |byte| ClassId::new(signs_of(&[byte; 16])).unwrap();
+        let (class, other) = (of(1), of(2));
+        let name = folder_hand_in_name(&[1; 32], &class, &device(1));
+        assert_eq!(name, folder_hand_in_name(&[1; 32], &class, &device(1)));
+        assert_ne!(name, folder_hand_in_name(&[1; 32], &class, &device(2)));
+        assert_ne!(name, folder_hand_in_name(&[2; 32], &class, &device(1)));
+        assert_ne!(name, folder_hand_in_name(&[1; 32], &other, &device(1)));
         assert_eq!(name.len(), "hand-in-.sfhandin".len() + 12);
     }
 }

@@ -15,7 +15,7 @@ use surefoot_exchange::{
 use surefoot_record::{AnswerCount, Practice, what_counts};
 use surefoot_record::{DeviceId, MisconceptionCode, SeatToken};
 use surefoot_store::StudentStore;
-use surefoot_store::student::{HandInRow, Student};
+use surefoot_store::student::HandInRow;
 
 /// A sealed hand-in that is not yet saved.
 pub struct SealedHandIn {
@@ -108,8 +108,19 @@ pub fn make_hand_in(
 /// The name of the student's hand-in in a class folder. It stays, so that a newer one takes the
 /// place of the older, and says nothing of the student.
 #[must_use]
-pub fn folder_name(student: &Student) -> String {
-    folder_hand_in_name(&student.signing_seed, &student.device)
+pub fn folder_name(joined: &Joined) -> String {
+    let student = &joined.student;
+    folder_hand_in_name(
+        &student.signing_seed,
+        &joined.pack.class_id,
+        &student.device,
+    )
+}
+
+/// Forgets that hand-ins were saved, for a student whose next one goes to another seat or class.
+/// Their numbers stay.
+pub fn forget_handed_in(store: &StudentStore) -> Result<(), StudentError> {
+    Ok(store.forget_handed_in()?)
 }
 
 /// The sequence of the newest event of the student; 0 without any.

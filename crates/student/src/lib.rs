@@ -40,8 +40,8 @@ pub use draft::keep_draft;
 pub use error::StudentError;
 pub use goals::{LONGEST_GOAL_CHARACTERS, MOST_GOALS, set_goals};
 pub use hand_in::{
-    SealedHandIn, folder_name, hand_in_preview, is_handed_in, make_hand_in, newest_event,
-    note_hand_in,
+    SealedHandIn, folder_name, forget_handed_in, hand_in_preview, is_handed_in, make_hand_in,
+    newest_event, note_hand_in,
 };
 pub use join::{
     FirstPack, JoinedCache, LONGEST_NICKNAME_CHARACTERS, NewSlip, NewStudent, change_slip,

@@ -2,9 +2,12 @@
 //!
 //! It may be away, slow, full or read-only, and whoever can write into it may put anything there.
 
+use crate::context::file_dialogs::FileKind;
+use crate::context::random;
 use chrono::{NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest as _, Sha256};
+use std::collections::BTreeSet;
 use std::fs::{self, File};
 use std::io::{self, Read as _, Write as _};
 use std::path::{Path, PathBuf};
@@ -12,7 +15,8 @@ use std::sync::Arc;
 use std::time::{Duration, SystemTime};
 use ts_rs::TS;
 
-/// Files of a class folder that are looked at; a class leaves about a hundred.
+/// Files of a class folder that are looked at; a class leaves about a hundred. Files with other
+/// names than ours do not count.
 const MOST_LISTED: usize = 20_000;
 
 /// A file of a class folder.
@@ -33,14 +37,24 @@ pub struct Mark {
     pub changed_millis: u64,
 }
 
+/// The files of a class folder that have names like ours.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Listed {
+    /// The files, by name.
+    pub entries: Vec<FolderEntry>,
+    /// Whether there are more than are looked at.
+    pub too_many: bool,
+}
+
 /// What a class folder can do. Every function may wait for a network, so none is called while the
 /// screens wait.
 pub trait ClassFolder: Send + Sync {
-    /// Lists the regular files; no links, no folders.
+    /// Lists the regular files that [`is_named_like_ours`]; no links, no folders. If there are too
+    /// many, those named `first` are among the listed, then those with a name that a program gave.
     ///
     /// # Errors
     /// Returns the system's error if the folder is away.
-    fn list(&self) -> io::Result<Vec<FolderEntry>>;
+    fn list(&self, first: &BTreeSet<String>) -> io::Result<Listed>;
 
     /// Reads a file, at most `most_bytes` of it.
     ///
@@ -52,7 +66,8 @@ pub trait ClassFolder: Send + Sync {
     /// change.
     ///
     /// # Errors
-    /// Returns the system's error; the earlier file is unchanged then.
+    /// Returns the system's error, [`io::ErrorKind::IsADirectory`] if a folder has the name; the
+    /// earlier file is unchanged then.
     fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> io::Result<()>;
 
     /// Removes a file.
@@ -82,19 +97,29 @@ impl PathFolder {
 }
 
 impl ClassFolder for PathFolder {
-    fn list(&self) -> io::Result<Vec<FolderEntry>> {
-        let mut found = Vec::new();
-        for entry in fs::read_dir(&self.0)?.take(MOST_LISTED) {
-            let entry = entry?;
+    fn list(&self, first: &BTreeSet<String>) -> io::Result<Listed> {
+        let mut names = Vec::new();
+        for entry in fs::read_dir(&self.0)? {
+            names.extend((entry?.file_name().into_string().ok()).filter(|n| is_named_like_ours(n)));
+        }
+        let too_many = names.len() > MOST_LISTED;
+        if too_many {
+            // Always the same ones, so that a file is not new in every round.
+            names.sort_by_cached_key(|name| {
+                let given = name.starts_with("class-pack-") || name.starts_with("hand-in-");
+                (!first.contains(name), !given, name.clone())
+            });
+            names.truncate(MOST_LISTED);
+        }
+        names.sort();
+        let mut entries = Vec::new();
+        for name in names {
             // A file that went meanwhile is not there.
-            let Ok(about) = entry.metadata() else {
-                continue;
-            };
-            let Ok(name) = entry.file_name().into_string() else {
+            let Ok(about) = fs::symlink_metadata(self.0.join(&name)) else {
                 continue;
             };
             if about.is_file() {
-                found.push(FolderEntry {
+                entries.push(FolderEntry {
                     name,
                     mark: Mark {
                         size_bytes: about.len(),
@@ -103,8 +128,7 @@ impl ClassFolder for PathFolder {
                 });
             }
         }
-        found.sort_by(|a, b| a.name.cmp(&b.name));
-        Ok(found)
+        Ok(Listed { entries, too_many })
     }
 
     fn read(&self, name: &str, most_bytes: u64) -> io::Result<Vec<u8>> {
@@ -121,10 +145,13 @@ impl ClassFolder for PathFolder {
     fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> io::Result<()> {
         let path = self.path(name)?;
         // One name for the part, so that a program that is killed leaves one file at most.
-        let part = self.path(&format!(".{name}.part"))?;
-        match fs::remove_file(&part) {
-            Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
-            _ => {}
+        let mut part = self.path(&format!(".{name}.part"))?;
+        if let Err(error) = fs::remove_file(&part)
+            && error.kind() != io::ErrorKind::NotFound
+        {
+            // Somebody put a folder in the way.
+            let signs = random::hex::<4>().map_err(|_| io::ErrorKind::Other)?;
+            part = self.path(&format!(".{name}.{signs}.part"))?;
         }
         let write = || {
             // A link that somebody put here is not followed.
@@ -133,7 +160,12 @@ impl ClassFolder for PathFolder {
             // Some folders on a network keep their own times.
             let _ = file.set_modified(changed);
             file.sync_all()?;
-            fs::rename(&part, &path)
+            fs::rename(&part, &path).map_err(|error| {
+                if path.is_dir() {
+                    return io::ErrorKind::IsADirectory.into();
+                }
+                error
+            })
         };
         let written = write();
         if written.is_err() {
@@ -168,6 +200,10 @@ pub enum FolderTrouble {
     Silent,
     /// It is there, and has no class pack of this class.
     NoPack,
+    /// It has so many files that not all are looked at.
+    TooMany,
+    /// A folder has the name of a file that goes there.
+    InTheWay,
     /// The system gives another reason.
     Other,
 }
@@ -186,6 +222,7 @@ impl From<io::Error> for FolderTrouble {
             Kind::StorageFull | Kind::QuotaExceeded | Kind::FileTooLarge => Self::Full,
             Kind::PermissionDenied | Kind::ReadOnlyFilesystem => Self::ReadOnly,
             Kind::TimedOut => Self::Silent,
+            Kind::IsADirectory => Self::InTheWay,
             _ => Self::Other,
         }
     }
@@ -199,6 +236,17 @@ pub(crate) fn noon(date: NaiveDate, number: u32) -> SystemTime {
     let noon = date.and_time(NaiveTime::MIN).and_utc().timestamp() + 12 * 60 * 60;
     let after = Duration::from_secs(u64::from(number % VERSIONS) * 2);
     SystemTime::UNIX_EPOCH + Duration::from_secs(u64::try_from(noon).unwrap_or(0)) + after
+}
+
+/// Whether a name may be that of a class pack, a hand-in, or several hand-ins.
+#[must_use]
+pub fn is_named_like_ours(name: &str) -> bool {
+    let ours = [
+        FileKind::ClassPack.extension(),
+        FileKind::HandIn.extension(),
+        "zip",
+    ];
+    !is_unfinished(name) && ours.iter().any(|extension| has_extension(name, extension))
 }
 
 /// Whether a name is one under which programs that copy folders keep unfinished files.
@@ -237,8 +285,10 @@ mod tests {
         let shared = PathFolder(folder.path().to_owned());
         let mut marks = Vec::new();
         for number in 0..3 {
-            shared.write("a", b"same size", noon(date, number)).unwrap();
-            marks.push(shared.list().unwrap().remove(0).mark.changed_millis);
+            let changed = noon(date, number);
+            shared.write("a.zip", b"same size", changed).unwrap();
+            let listed = shared.list(&BTreeSet::new()).unwrap();
+            marks.push(listed.entries[0].mark.changed_millis);
         }
         // 2026-11-30T12:00:00Z, by `date -u -d @1796040000`.
         assert_eq!(
@@ -254,15 +304,15 @@ mod tests {
         let mine = outside.path().join("mine");
         fs::write(&mine, "kept").unwrap();
         let folder = tempfile::tempdir().unwrap();
-        for name in ["a", ".a.part"] {
+        for name in ["a.zip", ".a.zip.part"] {
             std::os::unix::fs::symlink(&mine, folder.path().join(name)).unwrap();
         }
         let shared = PathFolder(folder.path().to_owned());
-        assert!(shared.read("a", 9).is_err());
-        assert!(shared.list().unwrap().is_empty());
-        shared.write("a", b"new", SystemTime::now()).unwrap();
+        assert!(shared.read("a.zip", 9).is_err());
+        assert_eq!(shared.list(&BTreeSet::new()).unwrap(), Listed::default());
+        shared.write("a.zip", b"new", SystemTime::now()).unwrap();
         assert_eq!(fs::read(&mine).unwrap(), b"kept");
-        assert_eq!(shared.read("a", 9).unwrap(), b"new");
+        assert_eq!(shared.read("a.zip", 9).unwrap(), b"new");
         assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
         for name in ["../a", "", "..", "b/a"] {
             assert!(

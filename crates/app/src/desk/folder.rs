@@ -5,8 +5,8 @@
 //! through the folder runs in its own thread, and the next call takes up what came of it.
 
 use super::DeskDoor;
-use super::folder_round::{Copies, Errands, FileRead, PackToPut, is_given_name};
-use super::folder_state::{DeskFolder, Note, read_note};
+use super::folder_round::{Copies, Errands, FileRead, MOST_READ_BYTES, PackToPut, is_given_name};
+use super::folder_state::{DeskFolder, Importing, Note, read_note};
 use crate::context::class_folder::FolderTrouble;
 use crate::context::file_dialogs::FileSource;
 use crate::context::jobs::JobId;
@@ -19,11 +19,15 @@ use serde::{Deserialize, Serialize};
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 use std::sync::atomic::Ordering;
+use std::time::Duration;
 use surefoot_desk::OpenClass;
 use surefoot_exchange::{OpenedHandIn, Refusal, SealingIdentity, open_hand_in};
 use surefoot_record::ClassId;
 use surefoot_store::DeskStore;
 use ts_rs::TS;
+
+/// How long the next import waits after one that failed or was stopped.
+const PAUSE: Duration = Duration::from_secs(20);
 
 /// The class folder of the desk, as the screens show it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
@@ -74,7 +78,7 @@ impl DeskDoor {
             folder.read = true;
         }
         let before = folder.note.clone();
-        // Another desk took the place of this one, and may lack what this one had imported.
+        // Another desk took the place of this one.
         if self.other_desk.swap(false, Ordering::Relaxed) {
             folder.read_again();
         }
@@ -84,7 +88,15 @@ impl DeskDoor {
         let Some(place) = folder.note.as_ref().map(|note| note.folder.clone()) else {
             return Ok(none);
         };
-        let job = self.import_new(&mut folder)?;
+        if std::mem::take(&mut lock(&folder.import).failed) {
+            folder.failed_at = Some(now);
+        }
+        let rests = (folder.failed_at).is_some_and(|at| now.since(at) < PAUSE);
+        let job = if rests {
+            None
+        } else {
+            self.import_new(&mut folder)?
+        };
         let classes = self.make_packs(&mut folder, today)?;
         if folder.errand.is_silent(now) {
             folder.trouble = Some(FolderTrouble::Silent);
@@ -93,16 +105,20 @@ impl DeskDoor {
             folder.save(&note_path)?;
         }
         let packs_waiting = folder.made.len();
-        let imported = (folder.note.as_ref()).map_or_else(BTreeSet::new, |n| n.imported.clone());
+        let imported = self.imported(&mut folder)?;
+        let read_bytes = (folder.new.iter())
+            .flat_map(|file| &file.content)
+            .fold(0, |sum: u64, bytes| sum.saturating_add(bytes.len() as u64));
         let errands = Errands {
             folder: self.context.dialogs.class_folder(&place),
             last: folder.last.clone(),
             known: folder.known.clone(),
-            imported: imported.into_iter().chain(waiting(&folder.new)).collect(),
+            imported,
+            room_bytes: MOST_READ_BYTES.saturating_sub(read_bytes),
             classes,
             contained: folder.contained.clone(),
         };
-        let under_way = folder.unsettled || folder.errand.is_out();
+        let under_way = rests || folder.unsettled || folder.errand.is_out();
         folder.errand.start(now, move || errands.go());
         Ok(ClassFolderState {
             folder: Some(place.display().to_string()),
@@ -139,19 +155,37 @@ impl DeskDoor {
                 },
             ),
         });
-        let (state, path) = (Arc::clone(&self.folder), self.context.paths.class_folder());
-        let job = self.start_import(sources.collect(), move |report| {
-            // Noted after the import: if the program is killed before, it imports them again.
+        let importing = Importing::begin(&folder.import, digests.clone());
+        let job = self.start_import(sources.collect(), move |desk, report| {
+            // Noted after the import: if it fails or is stopped, or the program is killed before,
+            // they are imported again.
             if !report.cancelled {
-                let mut folder = lock(&state);
-                if let Some(note) = &mut folder.note {
-                    note.imported.extend(digests);
-                }
-                folder.save(&path)?;
+                desk.add_folder_files(&digests)?;
+                importing.done();
             }
             Ok(())
         })?;
+        folder.failed_at = None;
         Ok(Some(job))
+    }
+
+    /// The digests of files that are imported, or wait for it. Forgets those that are gone.
+    fn imported(&self, folder: &mut DeskFolder) -> Result<BTreeSet<String>, CallError> {
+        let there = folder.there.take();
+        let (under_way, mut imported) = self.with_desk_unused(|desk| {
+            // Before the desk is asked, so that one that ends in between is in either.
+            let under_way = lock(&folder.import).digests.clone();
+            let mut imported = desk.folder_files()?;
+            if let Some(there) = there {
+                let gone = imported.difference(&there).cloned().collect();
+                desk.remove_folder_files(&gone)?;
+                imported.retain(|digest| there.contains(digest));
+            }
+            Ok((under_way, imported))
+        })?;
+        imported.extend(under_way);
+        imported.extend(waiting(&folder.new));
+        Ok(imported)
     }
 
     /// Makes the packs of classes that changed since theirs was put. Returns all classes, each with
@@ -187,6 +221,7 @@ impl DeskDoor {
     pub fn name_class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
         self.context.own_only()?;
         if let Some(at) = self.context.dialogs.pick_folder_path()? {
+            self.forget_imported()?;
             let mut folder = lock(&self.folder);
             *folder = DeskFolder {
                 read: true,
@@ -202,9 +237,18 @@ impl DeskDoor {
     pub fn stop_class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
         self.context.own_only()?;
         self.with_desk(|desk| Ok(desk.set_class_folder(false)?))?;
+        self.forget_imported()?;
         self.forget_folder();
         wipe(&self.context.paths.class_folder())?;
         self.class_folder(Nothing {})
+    }
+
+    /// Forgets which files were imported: those of another folder are read from the beginning.
+    fn forget_imported(&self) -> Result<(), CallError> {
+        self.with_desk(|desk| {
+            desk.remove_folder_files(&desk.folder_files()?)?;
+            Ok(())
+        })
     }
 
     /// Forgets the class folder until its note is read again.
@@ -214,7 +258,7 @@ impl DeskDoor {
 }
 
 /// The pack of a class that waits to be put. Makes it if the class changed, or if the folder has
-/// none or an older one.
+/// none or an older one and the newest is not kept.
 fn make_pack(
     desk: &DeskStore,
     class: &OpenClass,
@@ -237,6 +281,15 @@ fn make_pack(
     else {
         return Ok(None);
     };
+    if let Some((of, pack)) = folder.kept.get(id)
+        && *of == stamp
+        && pack.version == class.row.pack_version
+        && found < pack.version
+    {
+        let pack = pack.clone();
+        folder.made.insert(id.clone(), (stamp, pack.clone()));
+        return Ok(Some(pack));
+    }
     let put = (folder.note.as_ref()).and_then(|note| note.put.get(id).copied());
     let changed = class.row.pack_stamp != stamp || found == 0;
     // A higher version in the folder is another desk's with the keys of this class.

@@ -3,7 +3,8 @@
 //! Runs in a thread of its own and knows no store. What it read is imported by a job later.
 
 use crate::context::class_folder::{
-    ClassFolder, FolderEntry, FolderTrouble, Mark, digest_of, has_extension, is_unfinished, noon,
+    ClassFolder, FolderEntry, FolderTrouble, Listed, Mark, digest_of, has_extension, is_unfinished,
+    noon,
 };
 use crate::context::file_dialogs::FileKind;
 use crate::read_files::zip_files::MOST_ZIP_BYTES;
@@ -13,8 +14,8 @@ use std::sync::Arc;
 use surefoot_exchange::{CLASS_PACK_CAPS, HAND_IN_CAPS, folder_pack_name, open_pack};
 use surefoot_record::ClassId;
 
-/// Bytes that one round reads at most; the next goes on.
-const MOST_READ_BYTES: u64 = 64 * 1024 * 1024;
+/// Bytes that are read and wait for their import at most; later rounds go on.
+pub(super) const MOST_READ_BYTES: u64 = 64 * 1024 * 1024;
 
 /// Class packs that one round reads at most, so that others cannot keep it busy.
 const MOST_PACKS_READ: usize = 16;
@@ -44,8 +45,10 @@ pub(super) struct Errands {
     pub(super) last: BTreeMap<String, Mark>,
     /// What was read of them.
     pub(super) known: BTreeMap<String, Known>,
-    /// Digests of imported files.
+    /// Digests of files that are imported, or wait for it.
     pub(super) imported: BTreeSet<String>,
+    /// Bytes that it may read of new files.
+    pub(super) room_bytes: u64,
     /// The classes of the desk; with a pack to put, if one waits.
     pub(super) classes: BTreeMap<ClassId, Option<PackToPut>>,
     /// Copies of hand-ins whose whole content is in another file, by name and digest.
@@ -74,19 +77,28 @@ pub(super) struct Round {
     pub(super) versions: BTreeMap<ClassId, u32>,
     /// Why a pack could not be put.
     pub(super) not_put: Option<FolderTrouble>,
+    /// Whether it has more files than are looked at.
+    pub(super) too_many: bool,
     /// Whether something is still being written there.
     pub(super) unsettled: bool,
 }
 
 impl Errands {
     pub(super) fn go(mut self) -> Result<Round, FolderTrouble> {
-        let listed = self.folder.list()?;
+        let own = self.classes.keys().map(folder_pack_name).collect();
+        let Listed {
+            entries: listed,
+            too_many,
+        } = self.folder.list(&own)?;
         self.known.retain(|name, known| {
             listed
                 .iter()
                 .any(|entry| entry.name == *name && entry.mark == known.mark)
         });
-        let mut round = Round::default();
+        let mut round = Round {
+            too_many,
+            ..Round::default()
+        };
         self.look_at_packs(&listed, &mut round);
         self.put_packs(&listed, &mut round);
         self.clear(&listed);
@@ -193,13 +205,15 @@ impl Errands {
     }
 
     fn read_hand_ins(&mut self, listed: &[FolderEntry], round: &mut Round) {
-        let mut left_bytes = MOST_READ_BYTES;
+        let mut left_bytes = self.room_bytes;
         let mut touched = BTreeSet::new();
         for entry in listed {
             let Some(cap) = cap_of(&entry.name).filter(|_| entry.mark.size_bytes > 0) else {
                 continue;
             };
-            if self.known.contains_key(&entry.name) {
+            // One whose import failed or was stopped is read again.
+            let known = self.known.get(&entry.name);
+            if known.is_some_and(|known| self.imported.contains(&known.digest)) {
                 continue;
             }
             if !self.is_settled(entry) || entry.mark.size_bytes.min(cap) > left_bytes {

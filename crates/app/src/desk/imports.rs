@@ -80,14 +80,14 @@ impl DeskDoor {
         let Some(sources) = sources else {
             return Ok(None);
         };
-        Ok(Some(self.start_import(sources, |_| Ok(()))?))
+        Ok(Some(self.start_import(sources, |_, _| Ok(()))?))
     }
 
-    /// Starts an import. Calls `after` with its report once it is over.
+    /// Starts an import. Calls `after` with the desk and its report once it is over, unless it fails.
     pub(super) fn start_import(
         &self,
         sources: Vec<FileSource>,
-        after: impl FnOnce(&ImportReport) -> Result<(), CallError> + Send + 'static,
+        after: impl FnOnce(&DeskStore, &ImportReport) -> Result<(), CallError> + Send + 'static,
     ) -> Result<JobId, CallError> {
         let (path, today) = (self.context.data().desk(), self.context.today());
         let copies =
@@ -102,12 +102,13 @@ impl DeskDoor {
                 desk.use_key(key)?;
             }
             let report = import_files(&desk, sources, today, progress)?;
+            let noted = after(&desk, &report);
             if let Some(folder) = copies {
                 // Today's copy should hold the import too. If it fails, the import still counts.
                 let copied = |into: &Path| desk.copy_into(into);
                 let _ = make_copy(&folder, copy_day, &StoreName::Desk, true, copied);
             }
-            after(&report)?;
+            noted?;
             Ok(JobResult::Import { report })
         }))
     }

@@ -6,7 +6,7 @@
 //! also serves students whose screens are locked by a PIN: nothing of theirs is shown, and a hand-in
 //! is sealed for the teacher.
 
-use super::folder_round::{Errands, ToLeave};
+use super::folder_round::{Errands, ToLeave, sender};
 use super::folder_state::{FolderNote, Made, ShownFolders, Visitor, read_note};
 use super::join::PackOffer;
 use super::{StudentDoor, StudentId};
@@ -93,7 +93,7 @@ impl StudentDoor {
         let folder = self.context.dialogs.class_folder(&at);
         let cap = CLASS_PACK_CAPS.sealed_bytes;
         let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
-        let listed = folder.list()?;
+        let listed = folder.list(&BTreeSet::new())?.entries;
         let packs = (listed.iter())
             .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
             .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);
@@ -125,12 +125,12 @@ impl StudentDoor {
     /// A student's class folder.
     pub fn shown_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
         let student = id.student;
-        let (class, offered, newest, device) = self.as_student(&student, |store, joined| {
+        let (class, offered, newest, sender) = self.as_student(&student, |store, joined| {
             Ok((
                 joined.pack.class_id.clone(),
                 joined.pack.class_folder,
                 surefoot_student::newest_event(store)?,
-                joined.student.device.as_str().to_owned(),
+                sender(joined),
             ))
         })?;
         let possible = self.context.dialogs.has_class_folders();
@@ -147,7 +147,7 @@ impl StudentDoor {
             folder: note.map(|note| note.folder.display().to_string()),
             reached_on: note.and_then(|note| note.reached_on),
             left_on: left.map(|left| left.made_on),
-            waiting: newest > 0 && !left.is_some_and(|left| left.holds(newest, &device)),
+            waiting: newest > 0 && !left.is_some_and(|left| left.holds(newest, &sender)),
             trouble: state.and_then(|state| state.trouble),
             other_packs: state.map_or(0, |state| state.other_packs),
         })
@@ -184,16 +184,44 @@ impl StudentDoor {
         let mut shown = lock(&self.folders);
         self.read_shown(&mut shown)?;
         shown.states.remove(class);
-        // Nothing of anybody is in another folder.
         let note = shown.note.get_or_insert_default();
         let folder = FolderNote {
             folder: at,
             reached_on: None,
         };
-        if note.folders.insert(class.clone(), folder).is_some() {
+        // Nothing of anybody is in another folder.
+        let is_other = |earlier: FolderNote| earlier.folder != folder.folder;
+        if (note.folders.insert(class.clone(), folder.clone())).is_some_and(is_other) {
             note.left.clear();
         }
         self.save_shown(&shown)
+    }
+
+    /// Lets the hand-ins of a student go to the seat of another slip. `picked` is the folder that
+    /// its pack is from. Without one, the folder of the earlier class serves: nothing is left there
+    /// unless it has a pack of the new class, and the student is told.
+    pub(super) fn change_folder(
+        &self,
+        student: &str,
+        earlier: &ClassId,
+        class: &ClassId,
+        picked: Option<PathBuf>,
+    ) -> Result<(), CallError> {
+        self.forget_left(student)?;
+        let noted = {
+            let shown = lock(&self.folders);
+            let folders = shown.note.as_ref().map(|note| &note.folders);
+            let of = |class| Some(folders?.get(class)?.folder.clone());
+            if of(class).is_none() {
+                of(earlier)
+            } else {
+                None
+            }
+        };
+        match picked.or(noted) {
+            Some(folder) => self.keep_folder(class, folder),
+            None => Ok(()),
+        }
     }
 
     /// Forgets what was left of a student who is removed from this device.
@@ -264,12 +292,13 @@ impl StudentDoor {
                     return Ok(None);
                 }
                 let newest = surefoot_student::newest_event(store)?;
-                let device = joined.student.device.as_str();
-                let left = (note.left.get(&id)).is_some_and(|left| left.holds(newest, device));
+                let sender = sender(joined);
+                let left = (note.left.get(&id)).is_some_and(|left| left.holds(newest, &sender));
                 Ok(Some(Visitor {
                     id: id.clone(),
                     class: class.clone(),
                     held: joined.pack.version,
+                    sender,
                     newest: (newest > 0 && !left).then_some(newest),
                 }))
             });
@@ -327,6 +356,11 @@ impl StudentDoor {
                 }
             }
             for (left, sealed) in round.left {
+                // The slip was changed meanwhile.
+                let of = visitors.iter().find(|visitor| visitor.id == left.student);
+                if of.is_none_or(|visitor| visitor.sender != left.sender) {
+                    continue;
+                }
                 // If that fails, the folder has it all the same.
                 let _ = self.as_locked_student(&left.student, |store, _| {
                     Ok(surefoot_student::note_hand_in(store, &sealed)?)
@@ -383,7 +417,7 @@ impl StudentDoor {
                         let settled =
                             done || shown.seen.get(&visitor.id).is_some_and(|at| *at == newest);
                         let made = match shown.made.get(&visitor.id) {
-                            Some(made) if made.fits(newest, joined) => None,
+                            Some(made) if made.fits(newest, &visitor.sender) => None,
                             _ if settled => Some(make(store, joined, today)?),
                             _ => None,
                         };
@@ -397,11 +431,11 @@ impl StudentDoor {
                 if let Some(made) = made {
                     shown.made.insert(visitor.id.clone(), made);
                 }
-                let ready = (shown.made.get(&visitor.id))
-                    .filter(|made| made.sealed.last_sequence() == newest);
+                let ready =
+                    (shown.made.get(&visitor.id)).filter(|made| made.fits(newest, &visitor.sender));
                 to_leave.extend(ready.map(|made| ToLeave {
                     student: visitor.id.clone(),
-                    device: made.device.clone(),
+                    sender: made.sender.clone(),
                     name: made.name.clone(),
                     sealed: Arc::clone(&made.sealed),
                     changed: noon(made.sealed.made_on(), made.sealed.revision()),
@@ -450,9 +484,9 @@ impl StudentDoor {
 }
 
 impl Made {
-    /// Whether it is the hand-in with the newest event, for the newest pack.
-    fn fits(&self, newest: u32, joined: &Joined) -> bool {
-        self.sealed.last_sequence() == newest && self.device == joined.student.device.as_str()
+    /// Whether it is the sender's hand-in with the newest event.
+    fn fits(&self, newest: u32, sender: &str) -> bool {
+        self.sealed.last_sequence() == newest && self.sender == sender
     }
 }
 
@@ -462,8 +496,8 @@ fn make(store: &StudentStore, joined: &Joined, today: NaiveDate) -> Result<Made,
         sealed: Arc::new(surefoot_student::make_hand_in(
             store, joined, today, &unused,
         )?),
-        device: joined.student.device.as_str().to_owned(),
-        name: surefoot_student::folder_name(&joined.student),
+        sender: sender(joined),
+        name: surefoot_student::folder_name(joined),
     })
 }
 

@@ -10,11 +10,12 @@ use crate::context::file_dialogs::FileKind;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::io::ErrorKind;
 use std::sync::Arc;
 use std::time::SystemTime;
 use surefoot_exchange::{CLASS_PACK_CAPS, HAND_IN_CAPS, folder_pack_name, open_pack};
 use surefoot_record::ClassId;
-use surefoot_student::SealedHandIn;
+use surefoot_student::{Joined, SealedHandIn};
 
 /// Class packs that one round reads at most, so that others cannot keep it busy.
 const MOST_PACKS_READ: usize = 16;
@@ -28,7 +29,8 @@ const TRY_AGAIN: u32 = 16;
 #[serde(deny_unknown_fields)]
 pub(super) struct Left {
     pub(super) student: String,
-    pub(super) device: String,
+    /// For which class and seat, from which device; see [`sender`].
+    pub(super) sender: String,
     name: String,
     /// The sequence of the newest event in it.
     newest: u32,
@@ -40,16 +42,28 @@ pub(super) struct Left {
 }
 
 impl Left {
-    /// Whether it has everything up to an event of a device.
-    pub(super) fn holds(&self, newest: u32, device: &str) -> bool {
-        self.newest == newest && self.device == device
+    /// Whether it has everything up to an event of a sender.
+    pub(super) fn holds(&self, newest: u32, sender: &str) -> bool {
+        self.newest == newest && self.sender == sender
     }
+}
+
+/// Tells apart the devices, classes and seats that a student's hand-ins are made for. Without the
+/// seed of the signing key it says nothing of them.
+pub(super) fn sender(joined: &Joined) -> String {
+    let student = &joined.student;
+    digest_of(&[
+        &student.signing_seed,
+        joined.pack.class_id.as_str().as_bytes(),
+        student.seat.as_bytes(),
+        student.device.as_str().as_bytes(),
+    ])
 }
 
 /// A hand-in to leave.
 pub(super) struct ToLeave {
     pub(super) student: String,
-    pub(super) device: String,
+    pub(super) sender: String,
     pub(super) name: String,
     pub(super) sealed: Arc<SealedHandIn>,
     pub(super) changed: SystemTime,
@@ -92,7 +106,10 @@ pub(super) struct Round {
 
 impl Errands {
     pub(super) fn go(mut self) -> Result<Round, FolderTrouble> {
-        let listed = self.folder.list()?;
+        let left = self.left.iter().map(|left| left.name.clone());
+        let own = left.chain([folder_pack_name(&self.class)]).collect();
+        // What is needed is looked at also among too many files.
+        let listed = self.folder.list(&own)?.entries;
         let mut round = Round::default();
         self.packs.retain(|name, known| {
             let there =
@@ -168,12 +185,19 @@ impl Errands {
     fn leave(&self, round: &mut Round) {
         for of in &self.to_leave {
             let bytes = &of.sealed.bytes;
-            match self.folder.write(&of.name, bytes, of.changed) {
+            let mut name = of.name.clone();
+            let mut written = self.folder.write(&name, bytes, of.changed);
+            // The desk reads it under any name.
+            if (written.as_ref()).is_err_and(|error| error.kind() == ErrorKind::IsADirectory) {
+                name = name.replace(".sfhandin", "-2.sfhandin");
+                written = self.folder.write(&name, bytes, of.changed);
+            }
+            match written {
                 Ok(()) => {
                     let left = Left {
                         student: of.student.clone(),
-                        device: of.device.clone(),
-                        name: of.name.clone(),
+                        sender: of.sender.clone(),
+                        name,
                         newest: of.sealed.last_sequence(),
                         made_on: of.sealed.made_on(),
                         digest: digest_of(&[bytes]),

@@ -44,7 +44,7 @@ pub(super) struct FolderState {
 /// A hand-in that is made and not left yet.
 pub(super) struct Made {
     pub(super) sealed: Arc<SealedHandIn>,
-    pub(super) device: String,
+    pub(super) sender: String,
     pub(super) name: String,
 }
 
@@ -66,6 +66,7 @@ pub(super) struct Visitor {
     pub(super) id: String,
     pub(super) class: ClassId,
     pub(super) held: u32,
+    pub(super) sender: String,
     /// The newest event; `None` if all of it is in the folder.
     pub(super) newest: Option<u32>,
 }

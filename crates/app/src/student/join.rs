@@ -184,7 +184,7 @@ impl StudentDoor {
     /// this device has that seat already, or if the earlier slip is mistyped or not the student's.
     pub fn change_slip(&self, change: SlipChange) -> Result<Profile, CallError> {
         self.context.own_only()?;
-        let pack = self.kept_pack(change.pack)?.pack;
+        let Picked { pack, folder } = self.kept_pack(change.pack)?;
         let id = change.student;
         let there = self.joined_at(&pack, &change.seat_code)?;
         if there.iter().any(|other| other.id != id) {
@@ -198,10 +198,17 @@ impl StudentDoor {
             seat_code: &change.seat_code,
             earlier: &change.earlier,
         };
-        self.as_student(&id, |store, joined| {
+        let earlier = self.as_student(&id, |store, joined| {
             surefoot_student::change_slip(store, joined, &pack, slip, today)?;
-            Ok(())
+            Ok(joined.pack.class_id.clone())
         })?;
+        // Unless it is the slip of the seat that the student has.
+        if there.is_empty() {
+            self.as_student(&id, |store, _| {
+                Ok(surefoot_student::forget_handed_in(store)?)
+            })?;
+            self.change_folder(&id, &earlier, &pack.content().class_id, folder)?;
+        }
         self.profile(&id)
     }
 

@@ -8,12 +8,14 @@ use std::io::ErrorKind;
 use std::path::{Path, PathBuf};
 use std::time::{Duration, Instant, SystemTime};
 use surefoot_app::{
-    CallError, ClassFolderState, FolderTrouble, Join, JournalAsked, NewClosures, NewDeskLock,
-    NewPin, Nothing, RenameClass, ShownFolder, StudentId, VisitAsked, Visited,
+    CallError, ClassFolderState, FolderTrouble, JobResult, Join, JournalAsked, NewClosures,
+    NewDeskLock, NewPin, Nothing, RenameClass, ShownFolder, SlipChange, StudentId, VisitAsked,
+    Visited, WhoHasNotAsked,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::Confidence;
-use surefoot_desk::{ImportReport, Verdict};
+use surefoot_desk::{ImportReport, Lacking, LackingKind, Verdict};
+use surefoot_store::{DeskStore, Durability, StoreError};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 
@@ -173,6 +175,80 @@ pub fn shared(today: &str) -> Shared {
         sky,
         folder,
     }
+}
+
+#[test]
+fn an_import_that_failed_or_was_stopped_is_tried_again() {
+    let s = shared("2026-09-01");
+    let start = || {
+        for _ in 0..MOST_CALLS {
+            if let Some(job) = s.desk.app.desk.class_folder(Nothing {}).unwrap().job {
+                return Some(job);
+            }
+            wait();
+        }
+        None
+    };
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    // Another program holds the desk when the import begins.
+    let path = s.desk.folder.path().join("data/own/desk.sqlite");
+    let other = DeskStore::open(&path, Durability::Full).unwrap();
+    let failed = other.transaction(|| Ok::<_, StoreError>(s.desk.finish(start().unwrap())));
+    assert!(matches!(failed.unwrap(), JobResult::Failed { .. }));
+    drop(other);
+    // Not at once, so that one that cannot succeed does not follow another.
+    for _ in 0..20 {
+        let state = s.desk.app.desk.class_folder(Nothing {}).unwrap();
+        assert_eq!((state.job, state.busy), (None, true));
+        wait();
+    }
+    s.desk.pass(1);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::New);
+
+    // The teacher stops one that a flood makes long.
+    rate(&s.tablet, &s.sky, Confidence::NotYet);
+    visit(&s.tablet);
+    for number in 0..300 {
+        fs::write(s.at(&format!("a{number}.sfhandin")), number.to_string()).unwrap();
+    }
+    let job = start().unwrap();
+    s.desk.app.device.cancel_job(job).unwrap();
+    let JobResult::Import { report } = s.desk.finish(job) else {
+        panic!("the import failed");
+    };
+    assert!(report.cancelled && report.tally.updated == 0);
+    assert_eq!(s.desk.app.desk.class_folder(Nothing {}).unwrap().job, None);
+    s.desk.pass(1);
+    settle(&s.desk);
+    assert_eq!(s.last_import().tally.updated, 1);
+}
+
+#[test]
+fn a_desk_that_an_earlier_one_replaces_imports_again_what_it_lacks() {
+    let mut s = shared("2026-09-01");
+    let path = s.desk.folder.path().join("data/own/desk.sqlite");
+    let earlier = path.with_extension("earlier");
+    let store = DeskStore::open(&path, Durability::Full).unwrap();
+    store.copy_into(&earlier).unwrap();
+    drop(store);
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.imports(), 1);
+    // Put back by hand, so that the program does not know.
+    s.desk.close();
+    for end in ["sqlite-wal", "sqlite-shm"] {
+        let _ = fs::remove_file(path.with_extension(end));
+    }
+    fs::rename(&earlier, &path).unwrap();
+    s.desk.to("2026-09-01");
+    assert_eq!(s.imports(), 0);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::New);
+    settle(&s.desk);
+    assert_eq!(s.imports(), 1);
 }
 
 #[test]
@@ -714,4 +790,167 @@ fn the_folder_is_off_until_it_is_named_and_off_again_in_the_next_pack() {
     );
     let shown = tablet.app.student.stop_shown_folder(student).unwrap();
     assert_eq!(shown.folder, None);
+}
+
+/// Waits until something holds, while the desk and the tablet look at the folder.
+fn until(s: &Shared, what: &str, holds: impl Fn() -> bool) {
+    for _ in 0..MOST_CALLS {
+        let state = s.desk.app.desk.class_folder(Nothing {}).unwrap();
+        if let Some(job) = state.job {
+            s.desk.finish(job);
+        }
+        let asked = VisitAsked { done: true };
+        s.tablet.app.student.visit_folders(asked).unwrap();
+        if holds() {
+            return;
+        }
+        std::thread::sleep(Duration::from_millis(50));
+    }
+    panic!("{what}");
+}
+
+#[test]
+fn too_many_files_are_told_and_hide_no_pack_and_no_hand_in_of_a_device() {
+    const MANY: usize = 20_001;
+    let s = shared("2026-09-01");
+    let pack = fs::read(s.one("sfclass")).unwrap();
+    let trouble = || s.desk.app.desk.class_folder(Nothing {}).unwrap().trouble;
+    for number in 0..MANY {
+        fs::write(s.at(&format!("a{number}.zip")), "").unwrap();
+    }
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    until(&s, "it is told", || {
+        trouble() == Some(FolderTrouble::TooMany)
+    });
+    until(&s, "the hand-in comes", || s.imports() == 1);
+    assert_eq!((s.shown().trouble, s.shown().waiting), (None, false));
+    assert_eq!(fs::read(s.one("sfclass")).unwrap(), pack);
+    // Files with other names do not count.
+    for number in 0..MANY {
+        let name = |end| s.at(&format!("a{number}.{end}"));
+        fs::rename(name("zip"), name("txt")).unwrap();
+    }
+    until(&s, "it is over", || trouble().is_none());
+    assert_eq!(fs::read(s.one("sfclass")).unwrap(), pack);
+}
+
+#[test]
+fn a_pack_that_somebody_removes_is_put_again_as_it_was() {
+    let s = shared("2026-09-01");
+    let at = s.one("sfclass");
+    let pack = fs::read(&at).unwrap();
+    for _ in 0..3 {
+        fs::remove_file(&at).unwrap();
+        until(&s, "the pack comes again", || at.is_file());
+        assert_eq!(fs::read(&at).unwrap(), pack);
+    }
+    // A change still makes a newer one.
+    s.close_on("2026-09-03");
+    settle(&s.desk);
+    assert_eq!(visit(&s.tablet).took_pack, [s.sky.as_str()]);
+}
+
+#[test]
+fn folders_with_the_names_of_files_stop_nothing_that_can_go_elsewhere_and_are_told() {
+    let s = shared("2026-09-01");
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    let (hand_in, pack) = (s.one("sfhandin"), s.one("sfclass"));
+    let part = |of: &Path| s.at(&format!(".{}.part", of.file_name().unwrap().display()));
+    for way in [part(&hand_in), part(&pack)] {
+        fs::create_dir_all(way.join("full")).unwrap();
+    }
+    s.close_on("2026-09-03");
+    settle(&s.desk);
+    assert_eq!(visit(&s.tablet).took_pack, [s.sky.as_str()]);
+    fs::remove_file(&hand_in).unwrap();
+    fs::create_dir_all(hand_in.join("full")).unwrap();
+    rate(&s.tablet, &s.sky, Confidence::NotYet);
+    visit(&s.tablet);
+    assert_eq!((s.shown().trouble, s.shown().waiting), (None, false));
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].verdict, Verdict::Updated);
+
+    fs::remove_file(&pack).unwrap();
+    fs::create_dir_all(pack.join("full")).unwrap();
+    let trouble = || s.desk.app.desk.class_folder(Nothing {}).unwrap().trouble;
+    until(&s, "it is told", || {
+        trouble() == Some(FolderTrouble::InTheWay)
+    });
+    fs::remove_dir_all(&pack).unwrap();
+    until(&s, "the pack comes", || pack.is_file());
+    until(&s, "it is over", || trouble().is_none());
+}
+
+fn change_slip(s: &Shared, pack: u32, seat_code: String) {
+    let change = SlipChange {
+        student: s.sky.clone(),
+        pack,
+        seat_code,
+    };
+    s.tablet.app.student.change_slip(change).unwrap();
+}
+
+#[test]
+fn after_another_slip_the_hand_in_is_left_for_the_new_seat_and_the_new_class() {
+    let mut s = shared("2026-09-01");
+    rate(&s.tablet, &s.sky, Confidence::OnMyOwn);
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].seat, Some(1));
+    // The first slip was somebody else's.
+    s.tablet.hands.will_pick(s.folder.path());
+    let offers = s.tablet.app.student.pick_shown_folder(Nothing {}).unwrap();
+    let pack = offers.unwrap().packs[0].pack;
+    change_slip(&s, pack, seat_code(&s.desk, &s.class, 1));
+    assert!(s.shown().waiting && s.shown().left_on.is_none());
+    visit(&s.tablet);
+    settle(&s.desk);
+    assert_eq!(s.last_import().files[0].seat, Some(2));
+
+    // Another class, of another teacher with the same folder.
+    let other = Device::on("2026-09-01");
+    let class = other.new_class("Room 8 (invented)", &["Dana"]).id;
+    other.hands.will_pick(s.folder.path());
+    other.app.desk.name_class_folder(Nothing {}).unwrap();
+    settle(&other);
+    s.tablet.hands.will_pick(&other.pack_of(&class));
+    let offer = s.tablet.app.student.pick_class_pack(Nothing {}).unwrap();
+    let away = FolderFault::Fails(ErrorKind::NotFound);
+    s.tablet.hands.weather.turns(Some(away));
+    change_slip(&s, offer.unwrap().pack, seat_code(&other, &class, 0));
+    assert_eq!(s.shown().folder.as_deref(), s.folder.path().to_str());
+    assert!(s.shown().waiting && visit(&s.tablet).late.is_empty());
+    s.tablet.to("2026-09-09");
+    assert_eq!(visit(&s.tablet).late, [s.sky.as_str()]);
+    s.tablet.hands.weather.turns(None);
+    assert!(visit(&s.tablet).late.is_empty() && !s.shown().waiting);
+    settle(&other);
+    let asked = JournalAsked { before: None };
+    let last = other.app.desk.imports(asked).unwrap().imports.remove(0);
+    let new = (last.files.iter()).find(|file| file.verdict == Verdict::New);
+    assert_eq!(new.unwrap().seat, Some(1));
+
+    // The earlier desk misses nothing, also if the new file comes under the name of the old one.
+    let names: Vec<_> = (s.names().into_iter())
+        .filter(|name| name.ends_with("sfhandin"))
+        .collect();
+    assert_eq!(names.len(), 2, "nothing links the two: {names:?}");
+    let whole = names.iter().map(|name| fs::read(s.at(name)).unwrap());
+    for (name, whole) in names.iter().zip(whole.collect::<Vec<_>>().iter().rev()) {
+        fs::write(s.at(name), whole).unwrap();
+    }
+    settle(&s.desk);
+    assert!(matches!(
+        s.last_import().files[0].verdict,
+        Verdict::Refused { .. }
+    ));
+    let asked = WhoHasNotAsked {
+        class: s.class.clone(),
+        school_days: 5,
+    };
+    let lacking = s.desk.app.desk.who_has_not(asked).unwrap().lacking;
+    let damaged = |lacking: &Lacking| matches!(lacking.what, LackingKind::Damaged { .. });
+    assert!(!lacking.iter().any(damaged), "{lacking:?}");
 }

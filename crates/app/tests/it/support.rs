@@ -1,14 +1,14 @@
 //! A person for tests: picks the files of the test, and saves into a folder.
 
 use chrono::NaiveDate;
-use std::collections::VecDeque;
+use std::collections::{BTreeSet, VecDeque};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
 use std::time::{Duration, SystemTime};
 use surefoot_app::{
     App, CallError, CheckInTap, ClassFolder, ClassId, Clock, CreateClass, FileDialogs, FileKind,
-    FileSource, FolderEntry, ImportAsked, ImportFrom, JobId, JobResult, Join, Moment, NoVoice,
-    Nothing, StudentDay, StudentId, file_at, files_in, folder_at, write_atomic,
+    FileSource, ImportAsked, ImportFrom, JobId, JobResult, Join, Listed, Moment, NoVoice, Nothing,
+    StudentDay, StudentId, file_at, files_in, folder_at, write_atomic,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
@@ -72,9 +72,9 @@ impl Weather {
 struct Exposed(Arc<dyn ClassFolder>, Weather);
 
 impl ClassFolder for Exposed {
-    fn list(&self) -> std::io::Result<Vec<FolderEntry>> {
+    fn list(&self, first: &BTreeSet<String>) -> std::io::Result<Listed> {
         self.1.meets(false)?;
-        self.0.list()
+        self.0.list(first)
     }
 
     fn read(&self, name: &str, most_bytes: u64) -> std::io::Result<Vec<u8>> {

@@ -135,7 +135,7 @@ struct FileStory {
     refused: Option<(usize, NaiveDate, Refusal)>,
 }
 
-/// Returns the damaged files of the last [`DAMAGED_DAYS`]. One that was once read under the same
+/// Returns the damaged files of the last [`DAMAGED_DAYS`]. A whole file is not damaged. One that was once read under the same
 /// name is listed under its seat, unless that seat has handed in since. Another one may belong to
 /// any class of the desk.
 fn damaged(
@@ -173,7 +173,7 @@ fn damaged(
         };
         let seat = match &story.from {
             None if is_damage(&refusal) => None,
-            Some((id, seat)) if *id == class.row.id => {
+            Some((id, seat)) if *id == class.row.id && !is_of_others(&refusal) => {
                 if news.get(seat).is_some_and(|newer| *newer > place) {
                     continue;
                 }
@@ -191,6 +191,18 @@ fn damaged(
         ));
     }
     Ok(found)
+}
+
+/// Whether a file that was refused for this reason is whole: of another class or seat, of a newer
+/// program, or more than the desk keeps. A new hand-in would not help.
+fn is_of_others(refusal: &Refusal) -> bool {
+    matches!(
+        refusal,
+        Refusal::WrongClass
+            | Refusal::SeatUnknown
+            | Refusal::NewerFormat { .. }
+            | Refusal::SeatFull
+    )
 }
 
 /// Whether a file that was refused for this reason may be a hand-in of the class that broke.

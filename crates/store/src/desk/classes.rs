@@ -7,7 +7,7 @@ use super::{DataKey, DeskStore};
 use chrono::NaiveDate;
 use rusqlite::params;
 use rusqlite::types::ValueRef;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_record::PracticeRules;
 
@@ -244,6 +244,34 @@ impl DeskStore {
             [on],
         )?;
         Ok(())
+    }
+
+    /// The digests of the files of the class folder that were imported.
+    pub fn folder_files(&self) -> Result<BTreeSet<String>, StoreError> {
+        let digests = self.rows("SELECT digest FROM folder_file", [], |row| row.get(0))?;
+        Ok(digests.into_iter().collect())
+    }
+
+    /// Notes files of the class folder as imported.
+    pub fn add_folder_files(&self, digests: &BTreeSet<String>) -> Result<(), StoreError> {
+        self.for_each_digest("INSERT OR IGNORE INTO folder_file VALUES (?1)", digests)
+    }
+
+    /// Forgets files of the class folder.
+    pub fn remove_folder_files(&self, digests: &BTreeSet<String>) -> Result<(), StoreError> {
+        self.for_each_digest("DELETE FROM folder_file WHERE digest = ?1", digests)
+    }
+
+    fn for_each_digest(&self, sql: &str, digests: &BTreeSet<String>) -> Result<(), StoreError> {
+        if digests.is_empty() {
+            return Ok(());
+        }
+        self.transaction(|| {
+            for digest in digests {
+                self.connection.prepare_cached(sql)?.execute([digest])?;
+            }
+            Ok(())
+        })
     }
 
     /// Removes all dates of first lessons of a class.

@@ -98,6 +98,12 @@ CREATE TABLE import (
     transfer INTEGER NOT NULL DEFAULT 0 -- 1: a transfer, which is undone by removing its seat
 ) STRICT;
 
+-- Files of the class folder that were imported, as long as they are there. The digests of their
+-- content say nothing of names. They are here, so that a restored desk imports again what it lacks.
+CREATE TABLE folder_file (
+    digest TEXT PRIMARY KEY             -- the first 16 bytes of SHA-256 over its content, in hex
+) STRICT, WITHOUT ROWID;
+
 -- The import report, a line for each file.
 CREATE TABLE import_file (
     import INTEGER NOT NULL REFERENCES import (id) ON DELETE CASCADE,

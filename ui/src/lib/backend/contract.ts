@@ -1940,7 +1940,7 @@ export type FolderShown = {
  * The newest pack of each class, by title.
  */
 packs: Array<PackOffer>, };
-export type FolderTrouble = "away" | "full" | "read_only" | "silent" | "no_pack" | "other";
+export type FolderTrouble = "away" | "full" | "read_only" | "silent" | "no_pack" | "too_many" | "in_the_way" | "other";
 export type ForecastScore = { 
 /**
  * Mean squared difference of forecast and result; 0 is best, 1 is worst.

@@ -654,6 +654,8 @@ export type MessageId =
   | 'folder-trouble-read-only'
   | 'folder-trouble-silent'
   | 'folder-trouble-no-pack'
+  | 'folder-trouble-too-many'
+  | 'folder-trouble-in-the-way'
   | 'folder-trouble-other'
   | 'safe-notes'
   | 'safe-note-law'
