@@ -883,11 +883,12 @@ fn folders_with_the_names_of_files_stop_nothing_that_can_go_elsewhere_and_are_to
     until(&s, "it is over", || trouble().is_none());
 }
 
-fn change_slip(s: &Shared, pack: u32, seat_code: String) {
+fn change_slip(s: &Shared, pack: u32, seat_code: String, earlier: String) {
     let change = SlipChange {
         student: s.sky.clone(),
         pack,
         seat_code,
+        earlier,
     };
     s.tablet.app.student.change_slip(change).unwrap();
 }
@@ -903,7 +904,8 @@ fn after_another_slip_the_hand_in_is_left_for_the_new_seat_and_the_new_class() {
     s.tablet.hands.will_pick(s.folder.path());
     let offers = s.tablet.app.student.pick_shown_folder(Nothing {}).unwrap();
     let pack = offers.unwrap().packs[0].pack;
-    change_slip(&s, pack, seat_code(&s.desk, &s.class, 1));
+    let [first, second] = [0, 1].map(|seat| seat_code(&s.desk, &s.class, seat));
+    change_slip(&s, pack, second.clone(), first);
     assert!(s.shown().waiting && s.shown().left_on.is_none());
     visit(&s.tablet);
     settle(&s.desk);
@@ -919,7 +921,8 @@ fn after_another_slip_the_hand_in_is_left_for_the_new_seat_and_the_new_class() {
     let offer = s.tablet.app.student.pick_class_pack(Nothing {}).unwrap();
     let away = FolderFault::Fails(ErrorKind::NotFound);
     s.tablet.hands.weather.turns(Some(away));
-    change_slip(&s, offer.unwrap().pack, seat_code(&other, &class, 0));
+    let new = seat_code(&other, &class, 0);
+    change_slip(&s, offer.unwrap().pack, new, second);
     assert_eq!(s.shown().folder.as_deref(), s.folder.path().to_str());
     assert!(s.shown().waiting && visit(&s.tablet).late.is_empty());
     s.tablet.to("2026-09-09");
