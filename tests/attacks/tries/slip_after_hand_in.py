@@ -13,11 +13,12 @@ def attack(ground):
     folder.visit(tablet)
     folder.look()
 
-    def change(offer, code):
-        tablet.call("change_slip", student=wren, pack=offer["pack"], seat_code=code)
+    def change(offer, code, earlier):
+        slip = {"pack": offer["pack"], "seat_code": code, "earlier": earlier}
+        tablet.call("change_slip", student=wren, **slip)
 
     (offer,) = folder.offers(tablet)
-    change(offer, school.codes[1])
+    change(offer, school.codes[1], school.codes[2])
     folder.visit(tablet)
     folder.look()
     if school.reports(1) != 1:
@@ -32,7 +33,7 @@ def attack(ground):
             tablet.call("check_seat_code", pack=offer["pack"], seat_code=code)
         except Refused:
             continue
-        change(offer, code)
+        change(offer, code, school.codes[1])
     folder.visit(tablet)
     other.look()
     folder.look()
