@@ -2,7 +2,7 @@
 //!
 //! It may be away, slow, full or read-only, and whoever can write into it may put anything there.
 
-use crate::context::file_dialogs::FileKind;
+use crate::context::file_kind::FileKind;
 use crate::context::random;
 use chrono::{NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};

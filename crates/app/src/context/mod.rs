@@ -10,6 +10,7 @@ pub mod disk;
 pub mod erase;
 pub mod errand;
 pub mod file_dialogs;
+pub mod file_kind;
 pub mod folder;
 pub mod jobs;
 pub mod open_stores;

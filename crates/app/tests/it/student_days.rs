@@ -250,7 +250,8 @@ fn an_exercise_survives_closing_and_a_second_try_counts_as_help() {
     let wrong = give_wrong();
     assert_eq!(
         (wrong.right, wrong.finished, wrong.says.is_empty()),
-        (false, false, false)
+        // A first wrong tap may be a slip of the finger, so nothing is said of it.
+        (false, false, item.is_tapped())
     );
     assert!(wrong.answer.is_none() && wrong.steps.is_empty());
     let same = give_wrong();
