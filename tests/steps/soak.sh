@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # The tests that take long, and a table of what they did:
 #   CRASH_KILLS      kills of a writing program (1,000)
-#   EXCHANGE_CASES   changed files for each reader of bytes from outside (500,000: with 22 readers,
-#                    11,000,000 in all)
+#   EXCHANGE_CASES   changed files for each reader of bytes from outside (500,000: with 23 readers,
+#                    11,025,000 in all)
 #   MEMORY_MIB       address space the readers get (1,536; the dearest passphrase takes 256)
 # The oracle of the exercises goes over 2,000 seeds, the others over all of their cases.
 . "$(dirname "$0")/lib.sh"

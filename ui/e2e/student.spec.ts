@@ -150,6 +150,10 @@ test('my path: three in focus at most, and on paper', async ({ page, bridge, hoo
 });
 
 test('a hand-in is a file, or is shared', async ({ page, bridge, hook }) => {
+  let looks = 0;
+  page.on('request', (request) => {
+    if (request.url().endsWith('/call/shown_folder')) looks += 1;
+  });
   const student = await join(bridge, await makeClass(bridge));
   await markDay(bridge, student);
   await open(page, student);
@@ -162,6 +166,7 @@ test('a hand-in is a file, or is shared', async ({ page, bridge, hook }) => {
   await expect(page.getByRole('alert')).toBeVisible();
   await hook('hand-in-make').tap();
   await expect(page.getByText('Your file is made')).toBeVisible();
+  expect(looks, 'the class folder is asked for every five seconds').toBeLessThan(8);
   const made = (await bridge.saved()).filter(({ name }) => name.endsWith('.sfhandin'));
   expect(made).toHaveLength(1);
   expect(made[0]?.bytes).toBeGreaterThan(200);

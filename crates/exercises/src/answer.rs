@@ -154,7 +154,7 @@ pub enum Entry {
     Boxes {
         /// How many boxes the sentence has.
         boxes: u32,
-        /// What may stand in a box.
+        /// The numbers that a box can take.
         numbers: BoxNumbers,
     },
     /// Two parts, neither of which has parts itself. The second counts only if the first is
@@ -169,7 +169,7 @@ pub enum Entry {
     },
 }
 
-/// What may stand in the boxes of a sentence.
+/// The numbers that the boxes of a sentence can take.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize, TS)]
 #[serde(tag = "kind", rename_all = "snake_case")]
 pub enum BoxNumbers {

@@ -29,7 +29,7 @@ use surefoot_store::StudentStore;
 use surefoot_student::Joined;
 use ts_rs::TS;
 
-/// School days that a hand-in waits before the student is told.
+/// After so many school days in which a hand-in could not be left, the screen says so.
 const LATE_SCHOOL_DAYS: usize = 3;
 
 /// Class packs of a folder that are offered for joining.
@@ -198,8 +198,8 @@ impl StudentDoor {
     }
 
     /// Lets the hand-ins of a student go to the seat of another slip. `picked` is the folder that
-    /// its pack is from. Without one, the folder of the earlier class serves: nothing is left there
-    /// unless it has a pack of the new class, and the student is told.
+    /// its pack is from. Without one, the device keeps using the folder of the earlier class. It
+    /// leaves nothing there unless the folder has a pack of the new class, and Hand in says so.
     pub(super) fn change_folder(
         &self,
         student: &str,

@@ -354,8 +354,8 @@ proptest! {
     }
 }
 
-/// A snow day: one call at the desk. A tablet without the new pack is told the day once and goes
-/// on from there; the next pack settles it.
+/// A snow day: the desk makes one call. On a tablet without the new pack the student says the day
+/// once, and the tablet counts on from there until the next pack comes.
 #[test]
 fn a_day_is_said_once_and_settled_by_the_next_pack() {
     let mut class = Class::new();

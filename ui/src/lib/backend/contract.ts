@@ -1551,7 +1551,7 @@ signed: boolean, } | { "kind": "boxes",
  */
 boxes: number, 
 /**
- * What may stand in a box.
+ * The numbers that a box can take.
  */
 numbers: BoxNumbers, } | { "kind": "two_parts", 
 /**

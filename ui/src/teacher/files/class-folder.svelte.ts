@@ -30,7 +30,7 @@ class ClassFolder {
       const next = await call('class_folder', {});
       if (isNewest()) this.take(next);
     } catch {
-      // A desk that cannot be opened is told by the screens that need it.
+      // The screens that need the desk say when it cannot be opened.
     }
   }
 
