@@ -111,7 +111,7 @@ def is_true(reason, s):
 
 REASONS = {
     "same-parts": "Both are made of parts of the same size.",
-    "same-count": "Both have the same number of parts.",
+    "same-count": "Both take the same number of parts.",
     "half-between": "One is less than one half, and one is more.",
     "one-between": "One is less than 1, and one is more than 1.",
     "one-part-missing": "Each is one part less than 1.",
