@@ -213,8 +213,15 @@ fn an_import_that_failed_or_was_stopped_is_tried_again() {
     for number in 0..300 {
         fs::write(s.at(&format!("a{number}.sfhandin")), number.to_string()).unwrap();
     }
-    let job = start().unwrap();
-    s.desk.app.device.cancel_job(job).unwrap();
+    // It cannot write before it is stopped.
+    let other = DeskStore::open(&path, Durability::Full).unwrap();
+    let job = other.transaction(|| {
+        let job = start().unwrap();
+        s.desk.app.device.cancel_job(job).unwrap();
+        Ok::<_, StoreError>(job)
+    });
+    drop(other);
+    let job = job.unwrap();
     let JobResult::Import { report } = s.desk.finish(job) else {
         panic!("the import failed");
     };
