@@ -9,8 +9,10 @@ use rusqlite::{CachedStatement, ToSql};
 use surefoot_record::{AnswerCount, CheckIn, Key, Practice, Record};
 
 const CHECK_IN: &str =
-    "INSERT OR REPLACE INTO check_in (class, seat, device, school_date, concept, confidence_at,
-       confidence, outcome_at, outcome, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)";
+    "INSERT INTO check_in (class, seat, device, school_date, concept, confidence_at,
+       confidence, outcome_at, outcome, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)
+     ON CONFLICT DO UPDATE SET confidence_at = excluded.confidence_at,
+       confidence = excluded.confidence, outcome_at = excluded.outcome_at, outcome = excluded.outcome";
 const PRACTICE: &str =
     "INSERT INTO practice_count (class, seat, device, school_date, concept, confidence, alone, with_help,
        wrong, sequence, brought_by) VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)";
@@ -18,6 +20,8 @@ const MISCONCEPTION: &str =
     "INSERT INTO misconception_count (class, seat, device, school_date, concept, code, times, brought_by)
      VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)";
 
+const HAS_PRACTICE: &str = "SELECT EXISTS (SELECT 1 FROM practice_count
+     WHERE class = ?1 AND seat = ?2 AND brought_by = ?3)";
 const DROP_PRACTICE: &str = "DELETE FROM practice_count WHERE class = ?1 AND seat = ?2
      AND device = ?3 AND school_date = ?4 AND concept = ?5 AND brought_by = ?6";
 const DROP_MISCONCEPTIONS: &str = "DELETE FROM misconception_count WHERE class = ?1 AND seat = ?2
@@ -30,6 +34,7 @@ pub struct ReportWriter<'d> {
     misconception: CachedStatement<'d>,
     drop_practice: CachedStatement<'d>,
     drop_misconceptions: CachedStatement<'d>,
+    has_practice: bool,
     date: (NaiveDate, String),
 }
 
@@ -50,7 +55,10 @@ impl DeskStore {
             bind(&mut statement, at, brought_by)?;
             Ok(statement)
         };
+        let has_practice = (self.connection.prepare_cached(HAS_PRACTICE)?)
+            .query_row((class, seat, brought_by), |row| row.get(0))?;
         Ok(ReportWriter {
+            has_practice,
             check_in: for_seat(CHECK_IN, 10)?,
             practice: for_seat(PRACTICE, 11)?,
             misconception: for_seat(MISCONCEPTION, 8)?,
@@ -70,6 +78,7 @@ impl ReportWriter<'_> {
         for entry in record.practice() {
             self.practice(entry)?;
         }
+        self.has_practice = true;
         Ok(())
     }
 
@@ -89,9 +98,12 @@ impl ReportWriter<'_> {
 
     fn practice(&mut self, entry: &Practice) -> Result<(), StoreError> {
         format_date(&mut self.date, entry.date);
-        for row in [&mut self.drop_practice, &mut self.drop_misconceptions] {
-            bind_key(row, entry.key(), &self.date.1)?;
-            row.raw_execute()?;
+        // Most of a year comes where nothing was before, and there is nothing to replace then.
+        if self.has_practice {
+            for row in [&mut self.drop_practice, &mut self.drop_misconceptions] {
+                bind_key(row, entry.key(), &self.date.1)?;
+                row.raw_execute()?;
+            }
         }
         // An entry without answers has a row too, because the row keeps its sequence.
         let nothing = [AnswerCount {
