@@ -27,10 +27,14 @@ JACKSON = [pathlib.Path(f"/usr/share/java/jackson-{part}.jar") for part in ("cor
 # As in the project's build.gradle.kts.
 LANGUAGE, JVM = "2.2", "1.8"
 
-# Two errors for a copy of our files, as (what, instead, what the compiler must say).
+# Errors for a copy of our files, as (what, instead, what the compiler must say).
 PLANTED = [
     ("moveTaskToBack(true)", 'moveTaskToBack("true")', "argument type mismatch"),
     ('openAssetFileDescriptor(file, "r")?.use', 'openAssetFileDescriptor(file, "r").use',
+     "only safe (?.) or non-null asserted (!!.) calls are allowed"),
+    ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), signal, "w")',
+     "argument type mismatch"),
+    ("(opened ?: throw FileNotFoundException()).use { from ->", "opened.use { from ->",
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
 ]
 

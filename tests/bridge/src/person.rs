@@ -119,7 +119,11 @@ impl FileDialogs for Dialogs {
         }
     }
 
-    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+    fn has_class_folders(&self) -> bool {
+        true
+    }
+
+    fn pick_class_folder(&self) -> Result<Option<PathBuf>, CallError> {
         Ok(self.0.picked()?.into_iter().next())
     }
 
