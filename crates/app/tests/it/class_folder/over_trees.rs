@@ -87,12 +87,18 @@ fn a_right_that_is_gone_is_told_and_showing_the_folder_again_goes_on_where_it_wa
     let student = s.sky.clone();
     let shown = s.tablet.app.student.show_folder(StudentId { student });
     let shown = shown.unwrap();
-    assert_eq!((shown.trouble, shown.left_on), (None, Some(date("2026-09-01"))));
+    assert_eq!(
+        (shown.trouble, shown.left_on),
+        (None, Some(date("2026-09-01")))
+    );
     visit(&s.tablet);
     s.desk.app.desk.name_class_folder(Nothing {}).unwrap();
     settle(&s.desk);
     assert!(!s.shown().waiting);
-    assert_eq!(rating(&s.tablet, &s.sky, "2026-09-02"), Some(Confidence::NotYet));
+    assert_eq!(
+        rating(&s.tablet, &s.sky, "2026-09-02"),
+        Some(Confidence::NotYet)
+    );
     assert!(s.imports() > 1);
 }
 
@@ -105,13 +111,18 @@ fn the_rights_of_folders_that_nobody_uses_are_given_back() {
     assert_eq!(used(&s.desk), [here.clone()].into());
     let other = tempfile::tempdir().unwrap();
     s.tablet.hands.will_pick(other.path());
-    let student = || StudentId { student: s.sky.clone() };
+    let student = || StudentId {
+        student: s.sky.clone(),
+    };
     s.tablet.app.student.show_folder(student()).unwrap();
     assert_eq!(used(&s.tablet), [other.path().to_owned()].into());
     // The same device has a desk with the first folder.
     s.tablet.hands.will_pick(&here);
     s.tablet.app.desk.name_class_folder(Nothing {}).unwrap();
-    assert_eq!(used(&s.tablet), [other.path().to_owned(), here.clone()].into());
+    assert_eq!(
+        used(&s.tablet),
+        [other.path().to_owned(), here.clone()].into()
+    );
     s.tablet.app.student.stop_shown_folder(student()).unwrap();
     assert_eq!(used(&s.tablet), [here].into());
     s.tablet.app.desk.stop_class_folder(Nothing {}).unwrap();
@@ -131,7 +142,10 @@ fn a_folder_that_does_not_answer_lets_go_of_a_person_who_joins() {
     };
     assert_eq!((pick().packs.len(), pick().trouble), (1, None));
     for (fault, told) in [
-        (FolderFault::Refuses(TreeFault::NotAllowed), FolderTrouble::NotAllowed),
+        (
+            FolderFault::Refuses(TreeFault::NotAllowed),
+            FolderTrouble::NotAllowed,
+        ),
         (FolderFault::Fails(ErrorKind::NotFound), FolderTrouble::Away),
         (FolderFault::Hangs, FolderTrouble::Silent),
     ] {
