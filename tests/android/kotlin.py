@@ -32,7 +32,7 @@ PLANTED = [
     ("moveTaskToBack(true)", 'moveTaskToBack("true")', "argument type mismatch"),
     ('openAssetFileDescriptor(file, "r")?.use', 'openAssetFileDescriptor(file, "r").use',
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
-    ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), signal, "w")',
+    ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), "w", 1)',
      "argument type mismatch"),
     ("(opened ?: throw FileNotFoundException()).use { from ->", "opened.use { from ->",
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
@@ -83,7 +83,7 @@ def planted(tools, work, described):
     errors = compile_kotlin(tools, [copy, described], [work / "classes"], work / "of-planted")
     for place, says in wanted:
         caught = any(place in error and says in error for error in errors)
-        checks[f"a planted error is caught: {says}"] = [] if caught else [f"{place} gave {errors}"]
+        checks[f"a planted error is caught: {place} {says}"] = [] if caught else [f"{place} gave {errors}"]
     checks["nothing but the planted errors is found"] = errors if len(errors) != len(wanted) else []
     return checks
 

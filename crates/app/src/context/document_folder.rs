@@ -350,12 +350,13 @@ fn by_name(mut documents: Vec<Document>) -> BTreeMap<String, Document> {
     files
 }
 
-/// A name for another document with the same name. It stays while the document does.
+/// A name for another document with the same name. It stays while the document does; the next one
+/// gets another, also where a name makes the id.
 fn copy_name(document: &Document) -> String {
-    let signs: String = digest_of(&[document.id.as_bytes()])
-        .chars()
-        .take(8)
-        .collect();
+    let size = document.size_bytes.unwrap_or(0).to_be_bytes();
+    let changed = document.changed_millis.unwrap_or(0).to_be_bytes();
+    let digest = digest_of(&[document.id.as_bytes(), &size, &changed]);
+    let signs: String = digest.chars().take(8).collect();
     let (stem, extension) = (document.name.rsplit_once('.')).unwrap_or((&document.name, ""));
     format!("{stem} ({signs}).{extension}")
 }

@@ -102,9 +102,9 @@ fn a_program_that_is_ended_at_any_request_leaves_the_older_or_the_newer_file_who
             let left = ended.left();
             let written = write(folder_of(Arc::new(ended)).as_ref(), newer);
             let there = listed(over(at.path(), habits).as_ref());
-            let has = |bytes| there.iter().any(|(_, found)| found == bytes);
+            let has = |bytes: &[u8]| there.iter().any(|(_, found)| found == bytes);
             assert!(
-                has(&older.to_vec()) || has(&newer.to_vec()),
+                has(older) || has(newer),
                 "{habits:?} ended after {requests}: {there:?}"
             );
             tries += 1;
@@ -112,8 +112,8 @@ fn a_program_that_is_ended_at_any_request_leaves_the_older_or_the_newer_file_who
                 break;
             }
             // A half-written file is seen only where nothing can be renamed.
-            let half = newer[..newer.len() / 2].to_vec();
-            assert!(!has(&half) || habits.renames != Renames::Yes, "{habits:?}");
+            let half = &newer[..newer.len() / 2];
+            assert!(!has(half) || habits.renames != Renames::Yes, "{habits:?}");
 
             // The next round ends it, and leaves at most a copy that the desk removes.
             let again = b"the file of the next round".as_slice();
