@@ -34,7 +34,7 @@ PLANTED = [
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
     ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), "w", 1)',
      "argument type mismatch"),
-    ("(opened ?: throw FileNotFoundException()).use { from ->", "opened.use { from ->",
+    ("val tree = picked?.data", "val tree = picked.data",
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
 ]
 

@@ -69,11 +69,11 @@ fn usable() -> Vec<Habits> {
 
 #[test]
 fn a_file_is_replaced_under_its_name_whatever_the_provider_does_with_names() {
-    let late = Habits {
+    let late = [OF_THE_TABLET, OF_A_DRIVE].map(|habits| Habits {
         writes: Writes::Late,
-        ..OF_THE_TABLET
-    };
-    for habits in usable().into_iter().chain([late, OF_A_DRIVE]) {
+        ..habits
+    });
+    for habits in usable().into_iter().chain(late) {
         let at = tempdir().unwrap();
         let folder = over(at.path(), habits);
         for bytes in [b"first".as_slice(), b"second", b"third"] {

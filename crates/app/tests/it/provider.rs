@@ -75,7 +75,7 @@ pub const OF_THE_TABLET: Habits = Habits {
 pub const OF_A_DRIVE: Habits = Habits {
     renames: Renames::No,
     second: Second::Same,
-    writes: Writes::Late,
+    writes: Writes::Whole,
     adds_ending: false,
     knows_times: false,
     keeps_ids: true,
@@ -140,6 +140,11 @@ impl Provider {
     }
 
     fn path_of(&self, id: &str) -> io::Result<PathBuf> {
+        if let Some(on_disk) = id.strip_prefix("root:") {
+            let path = self.folder.join(on_disk);
+            fs::symlink_metadata(&path)?;
+            return Ok(path);
+        }
         for entry in fs::read_dir(&self.folder)? {
             let name = entry?.file_name().into_string().unwrap();
             if self.id_of(&name).is_ok_and(|found| found == id) {
