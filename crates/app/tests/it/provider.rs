@@ -269,6 +269,13 @@ impl DocumentTree for Provider {
 
     fn remove(&self, id: &str) -> io::Result<()> {
         self.step()?;
-        fs::remove_file(self.path_of(id)?)
+        let path = self.path_of(id)?;
+        fs::remove_file(&path)?;
+        // Another one with the name has it alone now.
+        let again = format!("{}{AGAIN}1", path.display());
+        if self.habits.keeps_ids && Path::new(&again).exists() {
+            fs::rename(again, path)?;
+        }
+        Ok(())
     }
 }
