@@ -108,8 +108,36 @@ impl<R: Runtime> FileDialogs for SystemDialogs<R> {
             .map_err(files)
     }
 
+    #[cfg(any(desktop, target_os = "android"))]
+    fn has_class_folders(&self) -> bool {
+        true
+    }
+
+    #[cfg(target_os = "android")]
+    fn pick_class_folder(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+        crate::class_folder_android::pick(&self.app).map_err(files)
+    }
+
+    #[cfg(target_os = "android")]
+    fn class_folder(&self, at: &std::path::Path) -> Arc<dyn surefoot_app::ClassFolder> {
+        surefoot_app::folder_of(Arc::new(crate::class_folder_android::Tree {
+            app: self.app.clone(),
+            tree: crate::documents::tree_of(at),
+        }))
+    }
+
+    #[cfg(target_os = "android")]
+    fn class_folder_name(&self, at: &std::path::Path) -> String {
+        crate::documents::name_of(at)
+    }
+
+    #[cfg(target_os = "android")]
+    fn release_class_folders(&self, used: &std::collections::BTreeSet<std::path::PathBuf>) {
+        crate::class_folder_android::release(&self.app, used);
+    }
+
     #[cfg(desktop)]
-    fn pick_folder_path(&self) -> Result<Option<std::path::PathBuf>, CallError> {
+    fn pick_class_folder(&self) -> Result<Option<std::path::PathBuf>, CallError> {
         let picked = self.dialog(FileKind::HandIn).blocking_pick_folder();
         picked
             .map(|folder| folder.into_path().map_err(files))

@@ -9,7 +9,11 @@
 
 #![cfg_attr(not(test), deny(clippy::indexing_slicing))]
 
+#[cfg(target_os = "android")]
+mod class_folder_android;
 mod dialogs;
+#[cfg(any(target_os = "android", test))]
+mod documents;
 mod opened;
 #[cfg(any(not(desktop), test))]
 mod outgoing;
@@ -85,6 +89,7 @@ fn set_up(app: &mut tauri::App, opened: &Arc<opened::Opened>) -> tauri::Result<(
         let shared = app.path().app_cache_dir()?.join("share");
         // What cannot be wiped now is tried again before the next file is shared.
         let _ = outgoing::wipe_old(&shared, std::time::SystemTime::now());
+        class_folder_android::clear(app.handle());
     }
     let dialogs = dialogs::SystemDialogs::new(app.handle().clone(), Arc::clone(opened));
     let program = App::open(&data, Box::new(dialogs), Box::new(DeviceClock), voice(app));
@@ -120,6 +125,8 @@ pub fn run() {
             ))
             .plugin(tauri_plugin_window_state::Builder::default().build())
     };
+    #[cfg(target_os = "android")]
+    let builder = builder.plugin(class_folder_android::plugin());
     let for_setup = Arc::clone(&opened);
     let built = builder
         .plugin(tauri_plugin_dialog::init())

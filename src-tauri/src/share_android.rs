@@ -1,5 +1,5 @@
-//! Shares a file of the cache folder with another Android program by the share sheet. Uses JNI, so
-//! that the project needs no Kotlin of its own.
+//! Shares a file of the cache folder with another Android program by the share sheet. Uses JNI,
+//! because it needs no answer.
 
 use jni::JNIEnv;
 use jni::errors::Result;

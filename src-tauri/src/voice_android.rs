@@ -1,5 +1,5 @@
-//! Reads aloud on an Android tablet with its text-to-speech service. Uses JNI, so that the project
-//! needs no Kotlin of its own.
+//! Reads aloud on an Android tablet with its text-to-speech service. Uses JNI, because no
+//! listener is needed.
 
 use jni::JNIEnv;
 use jni::errors::Result;

@@ -27,10 +27,14 @@ JACKSON = [pathlib.Path(f"/usr/share/java/jackson-{part}.jar") for part in ("cor
 # As in the project's build.gradle.kts.
 LANGUAGE, JVM = "2.2", "1.8"
 
-# Two errors for a copy of our files, as (what, instead, what the compiler must say).
+# Errors for a copy of our files, as (what, instead, what the compiler must say).
 PLANTED = [
     ("moveTaskToBack(true)", 'moveTaskToBack("true")', "argument type mismatch"),
     ('openAssetFileDescriptor(file, "r")?.use', 'openAssetFileDescriptor(file, "r").use',
+     "only safe (?.) or non-null asserted (!!.) calls are allowed"),
+    ('openFileDescriptor(documentOf(args), "w", signal)', 'openFileDescriptor(documentOf(args), "w", 1)',
+     "argument type mismatch"),
+    ("val tree = picked?.data", "val tree = picked.data",
      "only safe (?.) or non-null asserted (!!.) calls are allowed"),
 ]
 
@@ -79,7 +83,7 @@ def planted(tools, work, described):
     errors = compile_kotlin(tools, [copy, described], [work / "classes"], work / "of-planted")
     for place, says in wanted:
         caught = any(place in error and says in error for error in errors)
-        checks[f"a planted error is caught: {says}"] = [] if caught else [f"{place} gave {errors}"]
+        checks[f"a planted error is caught: {place} {says}"] = [] if caught else [f"{place} gave {errors}"]
     checks["nothing but the planted errors is found"] = errors if len(errors) != len(wanted) else []
     return checks
 

@@ -90,6 +90,11 @@ export class Bridge {
     await this.#ask('/test/voice', manner);
   }
 
+  /** Lets class folders refuse from now on. */
+  async setFolder(refuses: 'not_allowed' | 'changes_names' | null): Promise<void> {
+    await this.#ask('/test/folder', refuses);
+  }
+
   async setShares(shares: boolean): Promise<void> {
     await this.#ask('/test/shares', shares);
   }

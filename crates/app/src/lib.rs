@@ -27,10 +27,13 @@ mod voice;
 
 pub use app::App;
 pub use calls::{Call, Door};
-pub use context::class_folder::{ClassFolder, FolderEntry, FolderTrouble, Listed, Mark, folder_at};
+pub use context::class_folder::{
+    ClassFolder, FolderEntry, FolderTrouble, Listed, Mark, TreeFault, folder_at,
+};
 pub use context::clock::{Clock, DeviceClock, FixedClock, Moment, latest_weekday};
 pub use context::copies::{CopyKind, StoreName, StoredCopy};
 pub use context::data_paths::WorldPaths;
+pub use context::document_folder::{Document, DocumentKind, DocumentTree, Wanted, folder_of};
 pub use context::file_dialogs::{FileDialogs, FileKind, FileSource};
 pub use context::folder::{file_at, files_in, write_atomic};
 pub use context::jobs::{JobId, JobResult, JobState, Progress};

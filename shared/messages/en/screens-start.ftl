@@ -32,6 +32,7 @@ join-pack-text = Your teacher gave you a file. Its name ends in .sfclass. Or you
 join-pack-button = Choose the file
 join-folder-button = Choose the class folder
 join-folder-choose = Which class is yours?
+join-folder-trouble = You can try again, or choose the class file.
 join-folder-none = There is no class pack in this folder. Choose another one.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concept this year

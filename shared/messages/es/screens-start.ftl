@@ -32,6 +32,7 @@ join-pack-text = Tu maestra o maestro te dio un archivo. Su nombre termina en .s
 join-pack-button = Elegir el archivo
 join-folder-button = Elegir la carpeta de la clase
 join-folder-choose = ¿Cuál es tu clase?
+join-folder-trouble = Puedes intentarlo otra vez o elegir el archivo de la clase.
 join-folder-none = No hay ningún paquete de clase en esta carpeta. Elige otra.
 join-pack-concepts = { $concepts ->
     [one] { $concepts } concepto este año

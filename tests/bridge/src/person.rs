@@ -2,12 +2,14 @@
 //! a test said beforehand, and lets files be saved into one folder.
 
 use chrono::NaiveDate;
-use std::collections::VecDeque;
-use std::path::PathBuf;
+use std::collections::{BTreeSet, VecDeque};
+use std::io;
+use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
-use std::time::Duration;
+use std::time::{Duration, SystemTime};
 use surefoot_app::{
-    CallError, Clock, FileDialogs, FileKind, FileSource, Moment, file_at, files_in, write_atomic,
+    CallError, ClassFolder, Clock, FileDialogs, FileKind, FileSource, Listed, Moment, TreeFault,
+    file_at, files_in, folder_at, write_atomic,
 };
 
 /// What the person does when asked where to save.
@@ -27,6 +29,8 @@ pub struct Person {
     opened: Mutex<Vec<PathBuf>>,
     /// What was shared; nothing while there is no share sheet.
     shared: Mutex<Option<Vec<(String, u64)>>>,
+    /// What class folders refuse.
+    folder_fault: Mutex<Option<TreeFault>>,
 }
 
 fn lock<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
@@ -48,6 +52,7 @@ impl Person {
             decisions: Mutex::default(),
             opened: Mutex::default(),
             shared: Mutex::default(),
+            folder_fault: Mutex::default(),
         }
     }
 
@@ -64,6 +69,11 @@ impl Person {
     /// Whether there is a share sheet from now on.
     pub fn will_share(&self, shares: bool) {
         *lock(&self.shared) = shares.then(Vec::new);
+    }
+
+    /// What class folders refuse from now on.
+    pub fn refuse_folders(&self, fault: Option<TreeFault>) {
+        *lock(&self.folder_fault) = fault;
     }
 
     /// What has been shared: names and sizes in bytes, the oldest first.
@@ -119,8 +129,16 @@ impl FileDialogs for Dialogs {
         }
     }
 
-    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+    fn has_class_folders(&self) -> bool {
+        true
+    }
+
+    fn pick_class_folder(&self) -> Result<Option<PathBuf>, CallError> {
         Ok(self.0.picked()?.into_iter().next())
+    }
+
+    fn class_folder(&self, at: &Path) -> Arc<dyn ClassFolder> {
+        Arc::new(Refusing(folder_at(at), Arc::clone(&self.0)))
     }
 
     fn save(
@@ -159,6 +177,41 @@ impl FileDialogs for Dialogs {
                 false => vec![file_at(&path)],
             })
             .collect()
+    }
+}
+
+/// A class folder that refuses what the test says.
+struct Refusing(Arc<dyn ClassFolder>, Arc<Person>);
+
+impl Refusing {
+    fn meets(&self, writes: bool) -> io::Result<()> {
+        match *lock(&self.1.folder_fault) {
+            Some(TreeFault::ChangesNames) if !writes => Ok(()),
+            Some(fault) => Err(fault.into()),
+            None => Ok(()),
+        }
+    }
+}
+
+impl ClassFolder for Refusing {
+    fn list(&self, first: &BTreeSet<String>) -> io::Result<Listed> {
+        self.meets(false)?;
+        self.0.list(first)
+    }
+
+    fn read(&self, name: &str, most_bytes: u64) -> io::Result<Vec<u8>> {
+        self.meets(false)?;
+        self.0.read(name, most_bytes)
+    }
+
+    fn write(&self, name: &str, bytes: &[u8], changed: SystemTime) -> io::Result<()> {
+        self.meets(true)?;
+        self.0.write(name, bytes, changed)
+    }
+
+    fn remove(&self, name: &str) -> io::Result<()> {
+        self.meets(true)?;
+        self.0.remove(name)
     }
 }
 

@@ -12,6 +12,7 @@
 //! | `POST /test/voice` | `"quick"`, `"long"` or `"missing"`: how is read aloud from now on |
 //! | `GET /test/said` | `{ "said": [{ "language", "text" }], "stops" }` of the voice |
 //! | `POST /test/shares` | `true` or `false`: whether there is a share sheet from now on |
+//! | `POST /test/folder` | `"not_allowed"`, `"changes_names"` or `null`: what class folders refuse |
 //! | `GET /test/saved` | `[{ "name", "bytes" }]` of what has been saved |
 //! | `GET /test/shared` | the same of what has been shared |
 
@@ -22,7 +23,7 @@ use std::io::{Read as _, Write as _};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Component, Path, PathBuf};
 use std::sync::Arc;
-use surefoot_app::App;
+use surefoot_app::{App, TreeFault};
 use tiny_http::{Method, Request};
 
 /// More than any call's arguments.
@@ -139,6 +140,14 @@ impl Site {
             "/test/open" => serde_json::from_value(body).map(|paths| self.person.open_with(paths)),
             "/test/shares" => {
                 serde_json::from_value(body).map(|shares| self.person.will_share(shares))
+            }
+            "/test/folder" => {
+                self.person.refuse_folders(match body.as_str() {
+                    Some("not_allowed") => Some(TreeFault::NotAllowed),
+                    Some("changes_names") => Some(TreeFault::ChangesNames),
+                    _ => None,
+                });
+                Ok(())
             }
             "/test/today" => serde_json::from_value(body).map(|day| self.clock.set(day)),
             "/test/pass" => serde_json::from_value(body).map(|minutes| self.clock.pass(minutes)),

@@ -8,6 +8,7 @@ use chrono::{NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 use sha2::{Digest as _, Sha256};
 use std::collections::BTreeSet;
+use std::fmt;
 use std::fs::{self, File};
 use std::io::{self, Read as _, Write as _};
 use std::path::{Path, PathBuf};
@@ -102,16 +103,7 @@ impl ClassFolder for PathFolder {
         for entry in fs::read_dir(&self.0)? {
             names.extend((entry?.file_name().into_string().ok()).filter(|n| is_named_like_ours(n)));
         }
-        let too_many = names.len() > MOST_LISTED;
-        if too_many {
-            // Always the same ones, so that a file is not new in every round.
-            names.sort_by_cached_key(|name| {
-                let given = name.starts_with("class-pack-") || name.starts_with("hand-in-");
-                (!first.contains(name), !given, name.clone())
-            });
-            names.truncate(MOST_LISTED);
-        }
-        names.sort();
+        let too_many = keep_most(&mut names, first);
         let mut entries = Vec::new();
         for name in names {
             // A file that went meanwhile is not there.
@@ -179,11 +171,52 @@ impl ClassFolder for PathFolder {
     }
 }
 
+/// Sorts names, and keeps only as many as are looked at. Returns whether there were more.
+pub(crate) fn keep_most(names: &mut Vec<String>, first: &BTreeSet<String>) -> bool {
+    let too_many = names.len() > MOST_LISTED;
+    if too_many {
+        // Always the same ones, so that a file is not new in every round.
+        names.sort_by_cached_key(|name| {
+            let given = name.starts_with("class-pack-") || name.starts_with("hand-in-");
+            (!first.contains(name), !given, name.clone())
+        });
+        names.truncate(MOST_LISTED);
+    }
+    names.sort();
+    too_many
+}
+
 fn millis(time: Option<SystemTime>) -> u64 {
     time.and_then(|at| at.duration_since(SystemTime::UNIX_EPOCH).ok())
         .map_or(0, |since| {
             u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
         })
+}
+
+/// Why a folder without a path cannot be used, where an [`io::ErrorKind`] does not say it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum TreeFault {
+    /// The right to use the tree is gone: it was withdrawn, or never kept.
+    NotAllowed,
+    /// The provider gives documents other names than those asked for.
+    ChangesNames,
+}
+
+impl fmt::Display for TreeFault {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::NotAllowed => "the right to use the folder is gone",
+            Self::ChangesNames => "the folder changes the names of files",
+        })
+    }
+}
+
+impl std::error::Error for TreeFault {}
+
+impl From<TreeFault> for io::Error {
+    fn from(fault: TreeFault) -> Self {
+        Self::other(fault)
+    }
 }
 
 /// Why a class folder cannot be used now.
@@ -204,6 +237,10 @@ pub enum FolderTrouble {
     TooMany,
     /// A folder has the name of a file that goes there.
     InTheWay,
+    /// The system does not let this device use it any more, until it is shown again.
+    NotAllowed,
+    /// It gives files other names.
+    ChangesNames,
     /// The system gives another reason.
     Other,
 }
@@ -211,6 +248,15 @@ pub enum FolderTrouble {
 impl From<io::Error> for FolderTrouble {
     fn from(error: io::Error) -> Self {
         use io::ErrorKind as Kind;
+        if let Some(fault) = error
+            .get_ref()
+            .and_then(|fault| fault.downcast_ref::<TreeFault>())
+        {
+            return match fault {
+                TreeFault::NotAllowed => Self::NotAllowed,
+                TreeFault::ChangesNames => Self::ChangesNames,
+            };
+        }
         match error.kind() {
             Kind::NotFound
             | Kind::NotADirectory

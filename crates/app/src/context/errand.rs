@@ -29,6 +29,24 @@ impl<R: Send + 'static> Errand<R> {
             .is_some_and(|(begun, thread)| !thread.is_finished() && now.since(*begun) > PATIENCE)
     }
 
+    /// Does a piece of work that a person waits for. Returns nothing if it takes too long; it may go
+    /// on then.
+    pub(crate) fn wait_for(
+        now: impl Fn() -> Moment,
+        work: impl FnOnce() -> R + Send + 'static,
+    ) -> Option<R> {
+        const LOOK: Duration = Duration::from_millis(10);
+        let mut errand = Self::default();
+        errand.start(now(), work);
+        while errand.is_out() && !errand.is_silent(now()) {
+            if let Some(done) = errand.take() {
+                return Some(done);
+            }
+            thread::sleep(LOOK);
+        }
+        None
+    }
+
     /// Starts one. Does nothing while one is out.
     pub(crate) fn start(&mut self, now: Moment, work: impl FnOnce() -> R + Send + 'static) {
         if self.is_out() {

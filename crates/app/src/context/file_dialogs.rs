@@ -6,6 +6,7 @@
 use super::class_folder::{ClassFolder, folder_at};
 pub use super::file_kind::FileKind;
 use crate::error::CallError;
+use std::collections::BTreeSet;
 use std::fmt;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
@@ -132,23 +133,31 @@ pub trait FileDialogs: Send + Sync {
     /// Returns [`CallError::Files`] if no picker can be shown or the folder cannot be read.
     fn pick_folder(&self, kind: FileKind) -> Result<Option<Vec<FileSource>>, CallError>;
 
-    /// Whether [`FileDialogs::pick_folder_path`] works here.
+    /// Whether [`FileDialogs::pick_class_folder`] works here.
     fn has_class_folders(&self) -> bool {
-        cfg!(not(any(target_os = "android", target_os = "ios")))
+        false
     }
 
-    /// Lets the person pick a class folder. Returns its path.
+    /// Lets the person pick a class folder. Returns its path, or what this shell knows it by.
     ///
     /// # Errors
     /// Returns [`CallError::Files`] if no picker can be shown.
-    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+    fn pick_class_folder(&self) -> Result<Option<PathBuf>, CallError> {
         Ok(None)
     }
 
-    /// The class folder at a path.
+    /// The class folder that was picked so.
     fn class_folder(&self, at: &Path) -> Arc<dyn ClassFolder> {
         folder_at(at)
     }
+
+    /// The name of a class folder for people.
+    fn class_folder_name(&self, at: &Path) -> String {
+        at.display().to_string()
+    }
+
+    /// Gives back the rights to class folders that were picked, except to those that are used.
+    fn release_class_folders(&self, _used: &BTreeSet<PathBuf>) {}
 
     /// Lets the person choose a place for a file and writes it there, whole or not at all. Returns
     /// the place in words.

@@ -7,6 +7,7 @@ pub mod clock;
 pub mod copies;
 pub mod data_paths;
 pub mod disk;
+pub mod document_folder;
 pub mod erase;
 pub mod errand;
 pub mod file_dialogs;
@@ -17,6 +18,7 @@ pub mod open_stores;
 pub mod picked;
 pub mod random;
 pub mod settings;
+pub(crate) mod used_folders;
 pub mod values;
 pub mod waits;
 pub mod wipe;
@@ -130,6 +132,15 @@ impl Context {
         match self.world() {
             World::Own => Durability::Full,
             World::Sample => Durability::Relaxed,
+        }
+    }
+
+    /// Gives back the rights to class folders that no note names any more.
+    pub(crate) fn release_folders(&self) {
+        let notes = [self.paths.class_folder(), self.paths.shown_folders()];
+        // If a note cannot be read, its folders may be in use.
+        if let Ok(used) = used_folders::used_folders(&notes) {
+            self.dialogs.release_class_folders(&used);
         }
     }
 

@@ -32,7 +32,7 @@ const PAUSE: Duration = Duration::from_secs(20);
 /// The class folder of the desk, as the screens show it.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize, TS)]
 pub struct ClassFolderState {
-    /// Its path; `None` without a class folder.
+    /// Its path or name; `None` without a class folder.
     pub folder: Option<String>,
     /// Whether this device can use one.
     pub possible: bool,
@@ -121,7 +121,7 @@ impl DeskDoor {
         let under_way = rests || folder.unsettled || folder.errand.is_out();
         folder.errand.start(now, move || errands.go());
         Ok(ClassFolderState {
-            folder: Some(place.display().to_string()),
+            folder: Some(self.context.dialogs.class_folder_name(&place)),
             reached_on: folder.note.as_ref().and_then(|note| note.reached_on),
             trouble: folder.trouble.or(folder.not_put),
             packs_waiting,
@@ -220,7 +220,7 @@ impl DeskDoor {
     /// Lets the person name the class folder.
     pub fn name_class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
         self.context.own_only()?;
-        if let Some(at) = self.context.dialogs.pick_folder_path()? {
+        if let Some(at) = self.context.dialogs.pick_class_folder()? {
             self.forget_imported()?;
             let mut folder = lock(&self.folder);
             *folder = DeskFolder {
@@ -229,6 +229,8 @@ impl DeskDoor {
                 ..DeskFolder::default()
             };
             folder.save(&self.context.paths.class_folder())?;
+            drop(folder);
+            self.context.release_folders();
         }
         self.class_folder(Nothing {})
     }
@@ -240,6 +242,7 @@ impl DeskDoor {
         self.forget_imported()?;
         self.forget_folder();
         wipe(&self.context.paths.class_folder())?;
+        self.context.release_folders();
         self.class_folder(Nothing {})
     }
 

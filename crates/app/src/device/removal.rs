@@ -78,6 +78,7 @@ impl DeviceDoor {
         self.student
             .stores
             .while_all_closed(|| self.desk.stores.while_all_closed(remove))?;
+        self.context.release_folders();
         // A call in between may have read a note again.
         self.desk.forget_folder();
         self.student.forget_folders();

@@ -10,7 +10,10 @@ use super::folder_round::{Errands, ToLeave, sender};
 use super::folder_state::{FolderNote, Made, ShownFolders, Visitor, read_note};
 use super::join::PackOffer;
 use super::{StudentDoor, StudentId};
-use crate::context::class_folder::{FolderTrouble, has_extension, is_unfinished, noon};
+use crate::context::class_folder::{
+    ClassFolder, FolderTrouble, has_extension, is_unfinished, noon,
+};
+use crate::context::errand::Errand;
 use crate::context::file_dialogs::{FileKind, FileSource};
 use crate::context::folder::write_private;
 use crate::context::random;
@@ -43,6 +46,8 @@ const MOST_READ: usize = 32;
 pub struct FolderShown {
     /// The newest pack of each class, by title.
     pub packs: Vec<PackOffer>,
+    /// Why the folder cannot be used now.
+    pub trouble: Option<FolderTrouble>,
 }
 
 /// A student's class folder, as the screens show it.
@@ -50,7 +55,7 @@ pub struct FolderShown {
 pub struct ShownFolder {
     /// Whether the class has a class folder and this device can use one.
     pub offered: bool,
-    /// Its path on this device; `None` until it is shown.
+    /// Its path or name on this device; `None` until it is shown.
     pub folder: Option<String>,
     /// The date on which the device last reached it.
     pub reached_on: Option<NaiveDate>,
@@ -87,39 +92,22 @@ impl StudentDoor {
     /// Lets the person pick a class folder to join from.
     pub fn pick_shown_folder(&self, _: Nothing) -> Result<Option<FolderShown>, CallError> {
         self.context.own_only()?;
-        let Some(at) = self.context.dialogs.pick_folder_path()? else {
+        let Some(at) = self.context.dialogs.pick_class_folder()? else {
             return Ok(None);
         };
         let folder = self.context.dialogs.class_folder(&at);
-        let cap = CLASS_PACK_CAPS.sealed_bytes;
-        let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
-        let listed = folder.list(&BTreeSet::new())?.entries;
-        let packs = (listed.iter())
-            .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
-            .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);
-        for entry in packs.take(MOST_READ) {
-            let Ok(bytes) = folder.read(&entry.name, cap) else {
-                continue;
-            };
-            // What is no class pack is no offer.
-            let Ok(pack) = surefoot_exchange::open_pack(bytes.as_slice()) else {
-                continue;
-            };
-            let (class, version) = (pack.content().class_id.clone(), pack.content().version);
-            if offers
-                .get(&class)
-                .is_none_or(|(newest, _)| *newest < version)
-            {
-                let source = FileSource::from_bytes(entry.name.clone(), bytes);
-                offers.insert(class, (version, source));
-            }
-        }
+        let now = || self.context.moment();
+        let offers = Errand::wait_for(now, move || offers_of(folder.as_ref()));
+        let (offers, trouble) = match offers.unwrap_or(Err(FolderTrouble::Silent)) {
+            Ok(offers) => (offers, None),
+            Err(trouble) => (Vec::new(), Some(trouble)),
+        };
         let mut packs = Vec::new();
-        for (_, source) in offers.into_values().take(MOST_OFFERED) {
+        for source in offers {
             packs.push(self.offer_from(source, Some(at.clone()))?);
         }
         packs.sort_by(|a, b| a.class_title.cmp(&b.class_title));
-        Ok(Some(FolderShown { packs }))
+        Ok(Some(FolderShown { packs, trouble }))
     }
 
     /// A student's class folder.
@@ -144,7 +132,7 @@ impl StudentDoor {
         let left = (shown.note.as_ref()).and_then(|note| note.left.get(&student));
         Ok(ShownFolder {
             offered: offered && possible && own,
-            folder: note.map(|note| note.folder.display().to_string()),
+            folder: note.map(|note| self.context.dialogs.class_folder_name(&note.folder)),
             reached_on: note.and_then(|note| note.reached_on),
             left_on: left.map(|left| left.made_on),
             waiting: newest > 0 && !left.is_some_and(|left| left.holds(newest, &sender)),
@@ -158,7 +146,7 @@ impl StudentDoor {
     pub fn show_folder(&self, id: StudentId) -> Result<ShownFolder, CallError> {
         self.context.own_only()?;
         let class = self.as_student(&id.student, |_, joined| Ok(joined.pack.class_id.clone()))?;
-        if let Some(at) = self.context.dialogs.pick_folder_path()? {
+        if let Some(at) = self.context.dialogs.pick_class_folder()? {
             self.keep_folder(&class, at)?;
         }
         self.shown_folder(id)
@@ -176,6 +164,7 @@ impl StudentDoor {
         }
         self.save_shown(&shown)?;
         drop(shown);
+        self.context.release_folders();
         self.shown_folder(id)
     }
 
@@ -194,7 +183,10 @@ impl StudentDoor {
         if (note.folders.insert(class.clone(), folder.clone())).is_some_and(is_other) {
             note.left.clear();
         }
-        self.save_shown(&shown)
+        self.save_shown(&shown)?;
+        drop(shown);
+        self.context.release_folders();
+        Ok(())
     }
 
     /// Lets the hand-ins of a student go to the seat of another slip. `picked` is the folder that
@@ -481,6 +473,35 @@ impl StudentDoor {
         }
         Ok(())
     }
+}
+
+/// The newest class pack of each class in a folder.
+fn offers_of(folder: &dyn ClassFolder) -> Result<Vec<FileSource>, FolderTrouble> {
+    let cap = CLASS_PACK_CAPS.sealed_bytes;
+    let mut offers: BTreeMap<ClassId, (u32, FileSource)> = BTreeMap::new();
+    let listed = folder.list(&BTreeSet::new())?.entries;
+    let packs = (listed.iter())
+        .filter(|entry| has_extension(&entry.name, FileKind::ClassPack.extension()))
+        .filter(|entry| !is_unfinished(&entry.name) && entry.mark.size_bytes <= cap);
+    for entry in packs.take(MOST_READ) {
+        let Ok(bytes) = folder.read(&entry.name, cap) else {
+            continue;
+        };
+        // What is no class pack is no offer.
+        let Ok(pack) = surefoot_exchange::open_pack(bytes.as_slice()) else {
+            continue;
+        };
+        let (class, version) = (pack.content().class_id.clone(), pack.content().version);
+        if offers
+            .get(&class)
+            .is_none_or(|(newest, _)| *newest < version)
+        {
+            let source = FileSource::from_bytes(entry.name.clone(), bytes);
+            offers.insert(class, (version, source));
+        }
+    }
+    let newest = offers.into_values().map(|(_, source)| source);
+    Ok(newest.take(MOST_OFFERED).collect())
 }
 
 impl Made {

@@ -19,6 +19,9 @@ use surefoot_store::{DeskStore, Durability, StoreError};
 use surefoot_student::views::Profile;
 use tempfile::TempDir;
 
+#[cfg(unix)]
+mod over_trees;
+
 /// Calls of one settling at most.
 const MOST_CALLS: usize = 400;
 

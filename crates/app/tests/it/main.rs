@@ -12,6 +12,8 @@ mod class_folder;
 mod class_folder_weeks;
 mod desk_lock;
 mod disks;
+#[cfg(unix)]
+mod document_folder;
 mod keeping;
 mod modes;
 mod moves;
@@ -19,6 +21,8 @@ mod one_seat;
 mod own_ways;
 mod pack_once;
 mod printing;
+#[cfg(unix)]
+mod provider;
 mod removal;
 mod reports;
 mod second_device;

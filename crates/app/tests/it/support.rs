@@ -1,6 +1,7 @@
 //! A person for tests: picks the files of the test, and saves into a folder.
 
 use chrono::NaiveDate;
+use std::cell::Cell;
 use std::collections::{BTreeSet, VecDeque};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex};
@@ -8,7 +9,7 @@ use std::time::{Duration, SystemTime};
 use surefoot_app::{
     App, CallError, CheckInTap, ClassFolder, ClassId, Clock, CreateClass, FileDialogs, FileKind,
     FileSource, ImportAsked, ImportFrom, JobId, JobResult, Join, Listed, Moment, NoVoice, Nothing,
-    StudentDay, StudentId, file_at, files_in, folder_at, write_atomic,
+    StudentDay, StudentId, TreeFault, file_at, files_in, folder_at, write_atomic,
 };
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::{SchoolYear, monday_to_friday};
@@ -31,6 +32,18 @@ pub struct Hands {
     /// What happens to whoever uses a class folder.
     #[allow(dead_code, reason = "not used by the crash test")]
     pub weather: Weather,
+    folders: Folders,
+    /// The class folders that the program said last that it uses.
+    #[allow(dead_code, reason = "not used by the crash test")]
+    pub used_folders: Arc<Mutex<Option<BTreeSet<PathBuf>>>>,
+}
+
+/// How a shell reaches a class folder.
+pub type Folders = fn(&Path) -> Arc<dyn ClassFolder>;
+
+thread_local! {
+    /// How the devices that this test makes from now on reach class folders.
+    pub static FOLDERS: Cell<Folders> = const { Cell::new(folder_at) };
 }
 
 /// What happens to whoever uses a class folder.
@@ -43,6 +56,8 @@ pub struct Weather(Arc<Mutex<Option<FolderFault>>>);
 pub enum FolderFault {
     /// Every call fails.
     Fails(std::io::ErrorKind),
+    /// Every call is refused so.
+    Refuses(TreeFault),
     /// Every call that writes fails.
     WritesFail(std::io::ErrorKind),
     /// Calls wait until the fault is over.
@@ -59,6 +74,7 @@ impl Weather {
         loop {
             match *self.0.lock().unwrap() {
                 Some(FolderFault::Fails(kind)) => return Err(kind.into()),
+                Some(FolderFault::Refuses(fault)) => return Err(fault.into()),
                 Some(FolderFault::WritesFail(kind)) if writes => return Err(kind.into()),
                 Some(FolderFault::Hangs) => {}
                 _ => return Ok(()),
@@ -102,6 +118,8 @@ impl Hands {
             opened: Arc::default(),
             saved: folder.to_owned(),
             weather: Weather::default(),
+            folders: FOLDERS.get(),
+            used_folders: Arc::default(),
         }
     }
 
@@ -136,12 +154,20 @@ impl FileDialogs for Hands {
             .transpose()
     }
 
-    fn pick_folder_path(&self) -> Result<Option<PathBuf>, CallError> {
+    fn has_class_folders(&self) -> bool {
+        true
+    }
+
+    fn pick_class_folder(&self) -> Result<Option<PathBuf>, CallError> {
         Ok(self.pick())
     }
 
     fn class_folder(&self, at: &Path) -> Arc<dyn ClassFolder> {
-        Arc::new(Exposed(folder_at(at), self.weather.clone()))
+        Arc::new(Exposed((self.folders)(at), self.weather.clone()))
+    }
+
+    fn release_class_folders(&self, used: &BTreeSet<PathBuf>) {
+        *self.used_folders.lock().unwrap() = Some(used.clone());
     }
 
     fn take_opened(&self) -> Vec<FileSource> {

@@ -715,7 +715,7 @@ last_day: string,
 known: DaysKnown, };
 export type ClassFolderState = { 
 /**
- * Its path; `None` without a class folder.
+ * Its path or name; `None` without a class folder.
  */
 folder: string | null, 
 /**
@@ -1939,8 +1939,12 @@ export type FolderShown = {
 /**
  * The newest pack of each class, by title.
  */
-packs: Array<PackOffer>, };
-export type FolderTrouble = "away" | "full" | "read_only" | "silent" | "no_pack" | "too_many" | "in_the_way" | "other";
+packs: Array<PackOffer>, 
+/**
+ * Why the folder cannot be used now.
+ */
+trouble: FolderTrouble | null, };
+export type FolderTrouble = "away" | "full" | "read_only" | "silent" | "no_pack" | "too_many" | "in_the_way" | "not_allowed" | "changes_names" | "other";
 export type ForecastScore = { 
 /**
  * Mean squared difference of forecast and result; 0 is best, 1 is worst.
@@ -4762,7 +4766,7 @@ export type ShownFolder = {
  */
 offered: boolean, 
 /**
- * Its path on this device; `None` until it is shown.
+ * Its path or name on this device; `None` until it is shown.
  */
 folder: string | null, 
 /**

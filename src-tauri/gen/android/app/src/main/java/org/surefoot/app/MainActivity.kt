@@ -57,6 +57,8 @@ class MainActivity : TauriActivity() {
     super.onActivityResult(requestCode, resultCode, data)
     if (!comesBack || resultCode != RESULT_OK || data == null) return
     val made = data.data
+    // A folder is no file; whoever chose it is asked again.
+    if (made != null && DocumentsContract.isTreeUri(made)) return
     if (made != null && isEmpty(made)) {
       remove(made)
     } else {
