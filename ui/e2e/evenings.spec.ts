@@ -174,7 +174,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
     await hook('practice-next').tap();
     await expect(hook('practice-sure-1')).toBeVisible();
   }
-  expect(kinds.size, 'typed and tapped answers were among them').toBe(2);
+  expect(kinds.size, 'typed and tapped answers were among them').toBeGreaterThanOrEqual(2);
   await hook('practice-sure-1').tap();
   await expect(hook('answer-submit')).toBeVisible();
   const [values, , chosen] = JSON.parse(await filledIn(page)) as [string[], string, string[]];

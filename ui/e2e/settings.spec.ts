@@ -131,7 +131,8 @@ for (const [place, language] of LANGUAGES.entries()) {
         await openHint(page);
         await read();
         const boxes = await hooks('answer-field-').count();
-        if (!typed && boxes === 1 && (await hook(`pad-${sign}`).isVisible())) {
+        const whole = !(await hook('answer-first').isVisible());
+        if (!typed && whole && boxes === 1 && (await hook(`pad-${sign}`).isVisible())) {
           typed = true;
           await hook('answer-field-0').focus();
           for (const key of ['0', sign, '7']) await hook(`pad-${key}`).click();
