@@ -10,9 +10,6 @@ use surefoot_app::{CallError, wipe_folder};
 const KEPT: Duration = Duration::from_secs(24 * 60 * 60);
 
 /// Writes a file through to the disk. Behind a pipe there is none, so what the pipe took counts.
-///
-/// # Errors
-/// Fails if the disk does.
 pub fn sync(file: &File) -> io::Result<()> {
     match file.sync_all() {
         Err(error)
@@ -29,9 +26,6 @@ pub fn sync(file: &File) -> io::Result<()> {
 
 /// Makes the folder for a file that is shared at `now`, inside `parent`. Its name is the time, in
 /// seconds.
-///
-/// # Errors
-/// [`CallError::Files`].
 pub fn folder_for(parent: &Path, now: SystemTime) -> Result<PathBuf, CallError> {
     let folder = parent.join(since_epoch(now).as_secs().to_string());
     fs::create_dir_all(&folder).map_err(files)?;

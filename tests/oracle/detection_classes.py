@@ -31,7 +31,7 @@ def named(made):
     at the end of the year, and those that most can do, on all dates (a sample: at the end)."""
     rightly, falsely = [], []
     for upto in DATES if FULL else DATES[-1:]:
-        found = answers("weakspots", [case | {"upto": upto} for case, _ in made])
+        found = answers("class-estimate", [case | {"upto": upto} for case, _ in made])
         for (case, chance), answer in zip(made, found, strict=True):
             said = np.array(answer["sure_and_wrong"])
             if upto == DATES[-1]:

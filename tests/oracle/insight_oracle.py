@@ -298,7 +298,7 @@ def plans(binary, rng, number):
              "sure_wrong": float(6 * rng.random()), "falling": bool(rng.random() < 0.3),
              "discussed_last": bool(rng.random() < 0.3), "dependants_soon": int(rng.integers(0, 3))}
             for j in rng.permutation(60)[: int(rng.integers(0, 9))]]})
-    for case, answer in zip(cases, ask(binary, "plan", {"cases": cases})):
+    for case, answer in zip(cases, ask(binary, "talk-plan", {"cases": cases})):
         offers = []
         for t in case["today"]:
             minutes, effect = ((4, .45) if t["q"] < .35 else (2, .5) if t["q"] <= .7 else (1, .3))
@@ -344,7 +344,7 @@ def share_safe(binary, rng, number):
         table = np.clip(rng.lognormal(3.1, 0.9, shape), 0, 150).astype(int)
         cases.append({"id": i, "n": n, "width": width, "table": table.tolist()})
     extra = unsafe = recovered = 0
-    for case, answer in zip(cases, ask(binary, "sharesafe", {"cases": cases})):
+    for case, answer in zip(cases, ask(binary, "share-safe", {"cases": cases})):
         table = np.array(case["table"])
         primary = table < case["n"]
         bounds = lp_bounds(table, primary)
@@ -375,7 +375,7 @@ def fewest(binary, rng, number):
         if 1 <= (table < 5).sum() <= 4:
             cases.append({"id": len(cases), "n": 5, "width": 3, "table": table.tolist()})
     ours = best = 0
-    for case, answer in zip(cases, ask(binary, "sharesafe", {"cases": cases})):
+    for case, answer in zip(cases, ask(binary, "share-safe", {"cases": cases})):
         table = np.array(case["table"])
         primary = table < 5
         if not answer["safe"]:

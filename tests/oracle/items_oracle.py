@@ -8,9 +8,9 @@ each misconception's answer is wrong and unlike the others; every number of the
 statement is in the prompt, in every language, or in its figure or entry;
 denominators keep the bounds of the grade.
 
-    items_oracle.py [--surefoot PATH] [--seeds 60] [--concept ID] [--report FILE]
+    items_oracle.py [--surefoot PATH] [--seeds 20] [--concept ID] [--report FILE]
 
-Every concept and level is tried with each seed: 60 seeds, or 1,000 with FULL=1.
+Every concept and level is tried with each seed: 20 seeds, or 1,000 with FULL=1.
 """
 import argparse
 import collections
@@ -287,7 +287,7 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     root = pathlib.Path(__file__).resolve().parents[2]
     parser.add_argument("--surefoot", default=str(root / "target" / "debug" / "surefoot"))
-    parser.add_argument("--seeds", type=int, default=1000 if os.environ.get("FULL") else 60)
+    parser.add_argument("--seeds", type=int, default=1000 if os.environ.get("FULL") else 20)
     parser.add_argument("--concept", action="append")
     parser.add_argument("--report")
     args = parser.parse_args()

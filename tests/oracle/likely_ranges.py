@@ -84,7 +84,7 @@ def of_real_learners():
         rng = np.random.default_rng([7300, nth])
         lists = found.setdefault(name, ([], [], [], []))
         told = learners.case_of if problems is None else learners.shared_problems
-        asked = answers("weakspots", [told(given) for given, _ in parts])
+        asked = answers("class-estimate", [told(given) for given, _ in parts])
         for (given, held), answer in zip(parts, asked, strict=True):
             if given.all.sum() >= LEAST_ANSWERS:
                 for width, (shares, pupils) in ((1.0, lists[:2]), (0.5, lists[2:])):
@@ -99,7 +99,7 @@ def of_worlds(nth, setting, change):
     made = [simulate(rng, **setting) for _ in range(CLASSES)]
     for upto in DATES if learners.FULL else DATES[1::2]:
         cases = [change(rng, case | {"upto": upto}) for case, _ in made]
-        for (_, chance), answer in zip(made, answers("weakspots", cases), strict=True):
+        for (_, chance), answer in zip(made, answers("class-estimate", cases), strict=True):
             if not answer["level_known"]:
                 continue
             answer = {key: np.array(value) for key, value in answer.items()}

@@ -58,7 +58,7 @@ def sheet(folder, concept, level, count, paper, density, language):
     out = os.path.join(folder, "sheet.pdf")
     run(
         SUREFOOT, "sheet", "--concept", concept, "--level", str(level), "--count", str(count),
-        "--paper", paper, "--density", density, "--language", language, "--out", out,
+        "--paper", paper, "--density", density, "--lang", language, "--out", out,
     )
     return out
 

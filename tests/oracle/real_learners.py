@@ -177,7 +177,7 @@ def main():
     print(f"{'log loss of an answer':<56}", *(f"{way:>13}" for way in WAYS))
     all_losses, of_way, of_set, weak = [], {}, {}, []
     for nth, (name, way, size, parts, _) in enumerate(learners.settings(learners.all_sets())):
-        found = answers("weakspots", [learners.case_of(given) for given, _ in parts])
+        found = answers("class-estimate", [learners.case_of(given) for given, _ in parts])
         row = losses(parts, found)
         all_losses.append(row)
         print(f"{f'{name}, {way}, class of {size}':<56}", *(f"{one:13.4f}" for one in row))

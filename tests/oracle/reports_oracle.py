@@ -105,7 +105,7 @@ def families(desk):
         language = LANGUAGES[n // 2 % len(LANGUAGES)]
         for of in ("family", "conference"):
             what = f"{of} {seat} {paper} {language}"
-            pdf = desk.report(of, "--seat", str(seat), "--paper", paper, "--language", language)
+            pdf = desk.report(of, "--seat", str(seat), "--paper", paper, "--lang", language)
             check(f"{what}: one page", look_at_page(pdf, paper, what) == 1)
             text = text_of(pdf)
             check(f"{what}: the name", named_in(text, [own]) == [own])
@@ -118,7 +118,7 @@ def families(desk):
 def nameless(desk):
     for of in ("class-summary", "talk", "share-safe"):
         for language in LANGUAGES:
-            pdf = desk.report(of, "--language", language)
+            pdf = desk.report(of, "--lang", language)
             look_at_page(pdf, "letter", of)
             text = text_of(pdf)
             check(f"{of} {language}: a name", named_in(text, desk.names.values()) == [])
@@ -209,12 +209,12 @@ def share_table(desk, step, handed_out):
 def tables(desk):
     rows = desk.board["rows"]
     for language in LANGUAGES:
-        book = openpyxl.load_workbook(desk.report("workbook", "--language", language, name="b.xlsx"))
+        book = openpyxl.load_workbook(desk.report("workbook", "--lang", language, name="b.xlsx"))
         board, summary = book.worksheets
         cells = [cell for sheet in book.worksheets for line in sheet.iter_rows() for cell in line]
         check(f"{language}: a formula in the workbook", all(cell.data_type != "f" for cell in cells))
         for sheet, kind in ((board, "board-csv"), (summary, "summary-csv")):
-            raw = open(desk.report(kind, "--language", language, name="t.csv"), "rb").read()
+            raw = open(desk.report(kind, "--lang", language, name="t.csv"), "rb").read()
             check(f"{kind}: byte order mark", raw.startswith(b"\xef\xbb\xbf"))
             text = raw.decode("utf-8-sig")
             check(f"{kind}: lines end in CRLF", text.count("\r\n") == text.count("\n") == len(rows) + 1)
@@ -255,7 +255,7 @@ def tables(desk):
 def slips(desk):
     for n, paper in enumerate(PAPERS):
         language = LANGUAGES[n % len(LANGUAGES)]
-        more = ("--paper", paper, "--language", language)
+        more = ("--paper", paper, "--lang", language)
         pdf = desk.report("slips", *more)
         what = f"slips {paper} {language}"
         check(f"{what}: two or three sheets", look_at_page(pdf, paper, what) in (2, 3))

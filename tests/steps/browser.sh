@@ -4,6 +4,7 @@
 
 need_rust
 c_compiler
+files_in_memory
 system_packages chromium fonts-dejavu-core
 check "screens build for the bridge" ui_build_for_bridge
 check "pseudo-language" pseudo_language

@@ -16,9 +16,25 @@ fail() {
   exit 1
 }
 
+# alone NAME COMMAND...: runs the command while no part beside this one runs one of that name.
+alone() {
+  local name=$1
+  shift
+  if ! command -v flock >/dev/null; then
+    "$@"
+    return
+  fi
+  (
+    flock 9
+    "$@"
+  ) 9>"$STAMPS/$name.lock"
+}
+
 # stamped NAME FILES... -- COMMAND...: runs the command unless it ran before
-# with the same files and the same words.
-stamped() {
+# with files of the same names and contents, and the same words.
+stamped() { alone "$1" stamped_alone "$@"; }
+
+stamped_alone() {
   local name=$1
   shift
   local files=()
@@ -28,7 +44,7 @@ stamped() {
   done
   shift
   local sum
-  sum=$({ printf '%s\n' "$*"; cat "${files[@]}"; } | sha256sum | cut -d' ' -f1)
+  sum=$({ printf '%s\n' "$*"; sha256sum "${files[@]}"; } | sha256sum | cut -d' ' -f1)
   if [ "$(cat "$STAMPS/$name" 2>/dev/null || true)" = "$sum" ]; then
     return 0
   fi
@@ -61,11 +77,12 @@ system_packages() {
   fi
   say "Installing ${missing[*]}"
   local log=$CARGO_TARGET_DIR/apt.log
-  {
+  install_packages() {
     "${root[@]}" apt-get update -qq &&
       "${root[@]}" env DEBIAN_FRONTEND=noninteractive \
         apt-get install -y -qq --no-install-recommends "${missing[@]}"
-  } </dev/null >"$log" 2>&1 || {
+  }
+  alone apt install_packages </dev/null >"$log" 2>&1 || {
     tail -20 "$log" >&2
     fail "Could not install ${missing[*]}"
   }
@@ -156,6 +173,17 @@ make_venv() {
   python3 -m venv .venv
   .venv/bin/pip install --quiet --disable-pip-version-check --require-hashes \
     -r tests/oracle/requirements.lock
+}
+
+# files_in_memory: has the files of tests made in memory, where there is room for them. The
+# stores wait for the disk after each tap, and no test asks what a disk keeps without power.
+files_in_memory() {
+  local free_kib
+  free_kib=$(df -Pk /dev/shm 2>/dev/null | awk 'NR == 2 { print $4 }')
+  [ "${free_kib:-0}" -gt 3000000 ] || return 0
+  TMPDIR=$(mktemp -d /dev/shm/surefoot-test.XXXXXX)
+  export TMPDIR
+  trap 'rm -rf "$TMPDIR"' EXIT
 }
 
 # Installs what drives the window, and a screen for it.

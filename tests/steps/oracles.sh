@@ -7,6 +7,7 @@
 
 need_rust
 c_compiler
+files_in_memory
 # Fonts for names in every script, 13 MB.
 system_packages age poppler-utils fonts-dejavu-core fonts-noto-ui-core fonts-wqy-microhei
 check "python packages" venv

@@ -4,8 +4,10 @@
 
 need_rust
 window_libraries
-check "screens build" ui_build
+files_in_memory
+check "screens for the window" ui_build
 check "rust format" cargo fmt --all --check
 check "rust tests build" cargo test --locked --no-run
-check "rust tests" cargo test --locked --no-fail-fast
+# No documentation has an example that could run.
+check "rust tests" cargo test --locked --no-fail-fast --lib --bins --tests
 check "rust lints" cargo clippy --workspace --all-targets --locked -- -D warnings

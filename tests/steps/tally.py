@@ -80,8 +80,9 @@ def check(record, name, seconds, status, log):
     passed, failed, times = counted(pathlib.Path(log), int(status))
     line = {"name": name, "passed": passed, "failed": failed, "seconds": int(seconds),
             "parts": times}
-    with open(record, "a") as file:
-        file.write(json.dumps(line) + "\n")
+    # In one piece, as another check may end at the same time.
+    with open(record, "ab", buffering=0) as file:
+        file.write(json.dumps(line).encode() + b"\n")
     print(passed, failed)
 
 

@@ -4,6 +4,7 @@
 
 need_rust
 window_libraries
+files_in_memory
 check "window driver" window_driver
 check "screens build" ui_build
 check "window build" cargo build --locked --bin surefoot-desktop --example empty_window

@@ -72,13 +72,13 @@ def all_chosen(window, concepts):
 
 def answer_one(window):
     """Answers one exercise, right or wrong, and returns the feedback. Skips exercises
-    that are answered in a drawing."""
+    that are answered in a drawing or in two parts."""
     for _ in range(EXERCISES_TRIED):
         wait_hooks(window, "practice-sure-")
         window.press("practice-sure-1")
         wait_hooks(window, "answer-submit")
         fields, choices = hooks(window, "answer-field-"), hooks(window, "answer-choice-")
-        if fields or choices:
+        if (fields or choices) and not hooks(window, "answer-first"):
             for field in fields:
                 window.type(window.hook(field), "1")
             if choices:

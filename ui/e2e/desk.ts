@@ -11,6 +11,12 @@ export const YEAR: NewClass['year'] = {
   closures: [],
 };
 
+/**
+ * Seconds that a key takes: of the keystroke-level model for an average typist (Card, Moran
+ * and Newell 1980; from memory).
+ */
+export const KEY_SECONDS = 0.28;
+
 /** Goes from the first screen to a part of the desk. */
 export async function openDesk(page: Page, ...ids: string[]): Promise<void> {
   await page.goto('/');

@@ -2,7 +2,7 @@
 // back; an evening by a number of exercises; and words of exercises that fail to load.
 import type { Page } from '@playwright/test';
 import { boxOf, choose, finders } from './finders';
-import { expect, test } from './fixtures';
+import { answered, expect, test } from './fixtures';
 import { LANGUAGES } from './languages';
 import { ALL, look, STUDENT } from './measure/look';
 import { join, makeClass, markDay, open, setPin } from './own-class';
@@ -149,6 +149,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
       // The draft is kept when typing pauses, and not again without a change.
       await expect.poll(() => kept.length).toBeGreaterThan(before);
       await page.clock.fastForward(1000);
+      await answered(page.context());
       const count = kept.length;
       await page.clock.fastForward(5000);
       await page.reload();
@@ -173,7 +174,7 @@ test('what was filled in comes back, however it was left', async ({ page, bridge
     await hook('practice-next').tap();
     await expect(hook('practice-sure-1')).toBeVisible();
   }
-  expect(kinds.size, 'typed and tapped answers were among them').toBe(2);
+  expect(kinds.size, 'typed and tapped answers were among them').toBeGreaterThanOrEqual(2);
   await hook('practice-sure-1').tap();
   await expect(hook('answer-submit')).toBeVisible();
   const [values, , chosen] = JSON.parse(await filledIn(page)) as [string[], string, string[]];

@@ -1,7 +1,7 @@
 // Draws an exercise of each concept and every kind of figure in every language. Prints how
 // long that takes (the aim is 2 ms) and does not check it, because it depends on the
 // machine. `exercises.pictures.ts` makes pictures of them.
-import { exercises, pictured, show } from './exercises';
+import { exercises, show, withFigures } from './exercises';
 import { LANGUAGES } from './languages';
 import { expect, testOf } from './served';
 
@@ -18,13 +18,13 @@ test('an exercise of each concept has text alternatives, and is timed', async ({
   }
 
   const more = exercises('--seed', '0', '--count', '2');
-  const pictures = pictured(more);
-  expect(pictures.kinds, 'kinds of pictures').toBeGreaterThanOrEqual(20);
+  const figures = withFigures(more);
+  expect(figures.kinds, 'kinds of figures').toBeGreaterThanOrEqual(20);
   for (const language of LANGUAGES) {
-    await show(page, pictures.items, language, true);
+    await show(page, figures.items, language, true);
     const words = await page.getByTestId('card').locator('> p').allTextContents();
     expect(words.filter((text) => text.trim() === '' || text.includes('⟨'))).toEqual([]);
-    expect(words.length).toBeGreaterThanOrEqual(pictures.items.length);
+    expect(words.length).toBeGreaterThanOrEqual(figures.items.length);
   }
 
   const times = await page.evaluate(([some, runs]) => window.contact.time(some, runs), [
@@ -36,6 +36,6 @@ test('an exercise of each concept has text alternatives, and is timed', async ({
   const ms = (part: number) =>
     (times[Math.floor((times.length - 1) * part)]?.milliseconds ?? 0).toFixed(2);
   console.log(
-    `prompt and picture, of ${times.length}: ${ms(0.5)} ms in the middle, ${ms(0.05)} for 95 in 100, ${ms(0)} at most`,
+    `prompt and figure, of ${times.length}: ${ms(0.5)} ms in the middle, ${ms(0.05)} for 95 in 100, ${ms(0)} at most`,
   );
 });

@@ -31,7 +31,7 @@ export function exercises(...options: string[]): Shown[] {
 }
 
 /** At most three exercises with each kind of figure. */
-export function pictured(items: Shown[]): { kinds: number; items: Shown[] } {
+export function withFigures(items: Shown[]): { kinds: number; items: Shown[] } {
   const seen = new Map<string, number>();
   const found = items.flatMap((item) => {
     const fresh = [...item.prompt, ...item.hints.flat(), ...item.steps.flat()].filter((block) => {

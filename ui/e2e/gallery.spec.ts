@@ -117,8 +117,8 @@ test('each entry gives the response that is filled in', async ({ page }) => {
 
   await test.step('by tapping and dragging in figures', async () => {
     /** Taps a point of a figure, in its own units. */
-    const tapAt = async (picture: Locator, x: number, y: number) => {
-      const svg = picture.locator('svg');
+    const tapAt = async (figure: Locator, x: number, y: number) => {
+      const svg = figure.locator('svg');
       const position = await svg.evaluate(
         (one: SVGSVGElement, [px, py]) => {
           const { width, height } = one.viewBox.baseVal;

@@ -1,16 +1,13 @@
 // The screen of a new class promises about ten minutes. This does all of it by clicks and keys
 // and counts them: class, roster, calendar, pacing list, class pack and slips. A click takes
-// 2.5 seconds and a key 0.28, with the way of the hand and without reading; the key is that of the
-// keystroke-level model for an average typist (Card, Moran and Newell 1980; from memory), the
-// click is a rough one of ours.
+// 2.5 seconds, with the way of the hand and without reading; a rough number of ours.
 import type { Locator, Page } from '@playwright/test';
-import { openDesk, said, YEAR } from './desk';
+import { KEY_SECONDS, openDesk, said, YEAR } from './desk';
 import { expect, test } from './fixtures';
 import { SAMPLE_DAY } from './places';
 import { DESK } from './sizes';
 
 const CLICK_SECONDS = 2.5;
-const KEY_SECONDS = 0.28;
 const PROMISED_SECONDS = 600;
 /** Select all and copy in another window, change windows, paste: two keys each. */
 const COPY_AND_PASTE_KEYS = 8;

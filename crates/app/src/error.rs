@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
 use surefoot_exchange::{Refusal, SeatCodeError};
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use thiserror::Error;
 use ts_rs::TS;
 
@@ -27,8 +27,8 @@ pub enum CallError {
     /// The thing asked for does not exist, or not any more.
     #[error("no such {what}")]
     NotFound {
-        /// The kind of thing, such as `student` or `copy`.
-        what: String,
+        /// The kind of thing.
+        what: Thing,
     },
     /// A value that a person entered is not allowed.
     #[error("{field} cannot be taken: {rule}")]

@@ -3,7 +3,7 @@
 use crate::error::CallError;
 use surefoot_desk::DeskError;
 use surefoot_exchange::{Refusal, SeatCodeError};
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use surefoot_report::ReportError;
 use surefoot_store::StoreError;
 use surefoot_student::StudentError;
@@ -20,7 +20,7 @@ impl From<StoreError> for CallError {
             StoreError::NotWritable { detail } => Self::NotWritable { detail },
             StoreError::Busy => Self::StoreBusy,
             StoreError::Locked => Self::DeskLocked,
-            StoreError::Missing(what) => Self::NotFound { what: what.into() },
+            StoreError::Missing(what) => Self::NotFound { what },
             other => Self::Storage {
                 detail: other.to_string(),
             },
@@ -42,11 +42,11 @@ impl From<SeatCodeError> for CallError {
 
 impl From<StudentError> for CallError {
     fn from(error: StudentError) -> Self {
-        let not_found = |what: &str| Self::NotFound { what: what.into() };
+        let not_found = |what| Self::NotFound { what };
         match error {
-            StudentError::NotJoined => not_found("student"),
-            StudentError::NoSuchConcept => not_found("concept"),
-            StudentError::NoSuchExercise => not_found("exercise"),
+            StudentError::NotJoined => not_found(Thing::Student),
+            StudentError::NoSuchConcept => not_found(Thing::Concept),
+            StudentError::NoSuchExercise => not_found(Thing::Exercise),
             StudentError::NotADayToRate => Self::Invalid {
                 field: Field::Dates,
                 rule: Rule::Range,
@@ -64,7 +64,7 @@ impl From<StudentError> for CallError {
 impl From<DeskError> for CallError {
     fn from(error: DeskError) -> Self {
         match error {
-            DeskError::NotFound(what) => Self::NotFound { what: what.into() },
+            DeskError::NotFound(what) => Self::NotFound { what },
             DeskError::Invalid { field, rule } => Self::Invalid { field, rule },
             DeskError::Calendar(error) => Self::Calendar { error },
             DeskError::Rotation(error) => Self::Rotation { error },
@@ -99,7 +99,7 @@ impl From<ReportError> for CallError {
             ReportError::Nothing => amount(Rule::TooFew),
             ReportError::TooMany { .. } => amount(Rule::TooMany),
             ReportError::NoConcept { .. } => Self::NotFound {
-                what: "concept".into(),
+                what: Thing::Concept,
             },
             other => Self::Internal {
                 detail: other.to_string(),

@@ -172,7 +172,7 @@ fn the_detection_table_sets_three_simpler_ways_beside_ours() {
         assert!(output.lines().any(|l| l == line), "{line} in:\n{output}");
         assert!(name == "Surefoot" || auc < ways[0]["auc"].as_f64().unwrap());
     }
-    let without = surefoot(&["insight", "plan", "--instances", file, "--table"]);
+    let without = surefoot(&["insight", "talk-plan", "--instances", file, "--table"]);
     assert!(!without.status.success());
 }
 

@@ -4,16 +4,16 @@ use surefoot_catalogue::calendar::CalendarError;
 use surefoot_catalogue::rotation::RotationError;
 use surefoot_exchange::Refusal;
 use surefoot_insight::EvidenceError;
-pub use surefoot_record::{Field, Rule};
+pub use surefoot_record::{Field, Rule, Thing};
 use surefoot_store::StoreError;
 use thiserror::Error;
 
 /// Why a use-case of the desk failed. The store is unchanged.
 #[derive(Debug, Error)]
 pub enum DeskError {
-    /// No such class, seat, concept, device or assignment.
+    /// It does not exist, or not any more.
     #[error("no such {0}")]
-    NotFound(&'static str),
+    NotFound(Thing),
     /// A value that is not allowed.
     #[error("{field}: {rule}")]
     Invalid {
@@ -39,7 +39,16 @@ pub enum DeskError {
     Faulty(String),
     /// The store failed.
     #[error(transparent)]
-    Store(#[from] StoreError),
+    Store(StoreError),
+}
+
+impl From<StoreError> for DeskError {
+    fn from(error: StoreError) -> Self {
+        match error {
+            StoreError::Missing(what) => Self::NotFound(what),
+            other => Self::Store(other),
+        }
+    }
 }
 
 impl DeskError {

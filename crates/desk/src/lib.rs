@@ -31,7 +31,7 @@ pub use assign::*;
 pub use board::*;
 pub use class::*;
 pub use entry::*;
-pub use error::{DeskError, Field, Rule};
+pub use error::{DeskError, Field, Rule, Thing};
 pub use estimate::*;
 pub use files::*;
 pub use groups::*;

@@ -29,9 +29,6 @@ pub enum Piece {
 }
 
 /// The sentence in pieces, mathematics apart, for setting on paper.
-///
-/// # Errors
-/// [`MessageError`] if the message is missing or lacks an argument.
 pub fn pieces(locale: Locale, words: &Say) -> Result<Vec<Piece>, MessageError> {
     let mut args = FluentArgs::new();
     for (name, arg) in &words.args {

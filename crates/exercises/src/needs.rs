@@ -414,62 +414,12 @@ mod tests {
     use super::*;
     use surefoot_catalogue::Language;
 
-    /// Words that point at something, in each language, and the needs of which one must be
-    /// declared.
-    const POINTING: &[(&str, &str, &[Need])] = &[
-        (
-            "en",
-            "Look at the sign",
-            &[Need::PlusOrMinus, Need::Times, Need::Divide],
-        ),
-        (
-            "es",
-            "Mira el signo",
-            &[Need::PlusOrMinus, Need::Times, Need::Divide],
-        ),
-        ("en", "raction bar", &[Need::Fraction, Need::EqualFractions]),
-        (
-            "es",
-            "raya de la fracción",
-            &[Need::Fraction, Need::EqualFractions],
-        ),
-        ("en", "enominator", &[Need::Fraction, Need::EqualFractions]),
-        ("es", "enominador", &[Need::Fraction, Need::EqualFractions]),
-        ("en", "umerator", &[Need::Fraction, Need::EqualFractions]),
-        ("es", "umerador", &[Need::Fraction, Need::EqualFractions]),
-        ("en", "raction", &[Need::Fraction, Need::EqualFractions]),
-        ("es", "racci", &[Need::Fraction, Need::EqualFractions]),
-        ("en", "×", &[Need::Times]),
-        ("en", "÷", &[Need::Divide]),
-        ("en", "jump", &[Need::Line, Need::LineFromZero]),
-        ("es", "salto", &[Need::Line, Need::LineFromZero]),
-        (
-            "en",
-            "tart at 0",
-            &[Need::LineFromZero, Need::Protractor, Need::Bars],
-        ),
-        ("en", "counting at 0", &[Need::LineFromZero]),
-        ("en", "a letter", &[Need::Letter, Need::SideBySide]),
-        ("es", "una letra", &[Need::Letter, Need::SideBySide]),
-        ("en", "xponent", &[Need::Power]),
-        ("es", "xponente", &[Need::Power]),
-        ("en", "hand ", &[Need::Clock]),
-        ("es", "aguja", &[Need::Clock]),
-        ("en", "ercent", &[Need::Percent]),
-        ("en", "dots", &[Need::Dots]),
-        ("en", "cents", &[Need::Money]),
-        ("en", "dollar", &[Need::Money]),
-        ("es", "dólar", &[Need::Money]),
-        ("en", "symbol", &[Need::Bars]),
-        (
-            "en",
-            " bar ",
-            &[Need::Bars, Need::Fraction, Need::EqualFractions],
-        ),
-        ("en", "ind the signs", &[Need::Negative]),
-        ("en", "face the greater", &[Need::Comparison]),
-        ("en", "side of the sign", &[Need::Comparison]),
-    ];
+    /// A line of `pointing.txt` in the folder of a language: words that point at something, and
+    /// the needs of which one must be declared.
+    fn pointing(line: &str) -> (&str, Vec<&str>) {
+        let (words, needs) = line.split_once("\" = ").unwrap();
+        (words.strip_prefix('"').unwrap(), needs.split(' ').collect())
+    }
 
     /// Codes whose words point at something that each of their exercises has by its kind.
     const BY_THEIR_KIND: &[&str] = &[
@@ -506,18 +456,33 @@ mod tests {
             .collect();
         codes.retain(|code| of_a_concept.contains(code));
         assert!(codes.len() > 300, "{}", codes.len());
+        let mut words = Vec::new();
+        for language in Language::all() {
+            let tag = language.as_str();
+            let file = language.file("pointing.txt");
+            let file = file.unwrap_or_else(|| panic!("{tag} has no pointing.txt"));
+            let lines = file.lines().filter(|line| !line.starts_with('#'));
+            let all: Vec<(&str, Vec<&str>)> = lines.map(pointing).collect();
+            assert!(all.len() >= 10, "{tag}: {} lines", all.len());
+            words.push((*language, all));
+        }
         for code in codes {
             if BY_THEIR_KIND.contains(&code) {
                 continue;
             }
             for (ending, needs) in messages(code) {
-                for (tag, words, one_of) in POINTING {
-                    let language = Language::tagged(tag).unwrap();
-                    let id = format!("misconception-{code}{ending}");
-                    let text =
-                        surefoot_catalogue::messages::message(language.into(), &id, None).unwrap();
-                    if text.contains(words) && !needs.iter().any(|need| one_of.contains(need)) {
-                        wrong.push(format!("{id} ({tag}): {words:?} in {text:?}"));
+                let needs: Vec<String> = needs.iter().map(|need| format!("{need:?}")).collect();
+                let id = format!("misconception-{code}{ending}");
+                for (language, all) in &words {
+                    let text = surefoot_catalogue::messages::message((*language).into(), &id, None)
+                        .unwrap();
+                    for (words, one_of) in all {
+                        if text.contains(words)
+                            && !needs.iter().any(|need| one_of.contains(&need.as_str()))
+                        {
+                            let tag = language.as_str();
+                            wrong.push(format!("{id} ({tag}): {words:?} in {text:?}"));
+                        }
                     }
                 }
             }

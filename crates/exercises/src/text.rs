@@ -11,9 +11,6 @@ use surefoot_catalogue::Locale;
 use surefoot_catalogue::messages::message;
 
 /// The sentence with mathematics as text.
-///
-/// # Errors
-/// [`MessageError`] when the message is missing or lacks an argument.
 pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
     let mut text = String::new();
     for piece in pieces(locale, words)? {
@@ -30,9 +27,6 @@ pub fn say(locale: Locale, words: &Say) -> Result<String, MessageError> {
 }
 
 /// A line of mathematics as text.
-///
-/// # Errors
-/// [`MessageError`] if the message of a unit is missing.
 pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
     let text = |inner: &Expr| expr_text(locale, inner);
     let joined = |parts: &[Expr], sign: &str| -> Result<String, MessageError> {
@@ -87,9 +81,6 @@ pub fn expr_text(locale: Locale, expr: &Expr) -> Result<String, MessageError> {
 }
 
 /// A unit after its amount: of one, of a part of one, or of several.
-///
-/// # Errors
-/// [`MessageError`] if the message of the unit is missing.
 pub fn unit_words(locale: Locale, unit: &str, amount: &Expr) -> Result<String, MessageError> {
     let form = match amount {
         Expr::Number { text } if text == "1" => Some("one"),
@@ -134,9 +125,6 @@ pub fn sign_text(sign: Sign) -> &'static str {
 }
 
 /// A block as text; a figure by its text alternative.
-///
-/// # Errors
-/// [`MessageError`] if a message is missing or lacks an argument.
 pub fn block_text(locale: Locale, block: &Block) -> Result<String, MessageError> {
     match block {
         Block::Say { say: words } => say(locale, words),
@@ -146,9 +134,6 @@ pub fn block_text(locale: Locale, block: &Block) -> Result<String, MessageError>
 }
 
 /// Blocks as text, a line each.
-///
-/// # Errors
-/// As [`block_text`].
 pub fn blocks_text(locale: Locale, blocks: &[Block]) -> Result<String, MessageError> {
     Ok(blocks
         .iter()
@@ -158,9 +143,6 @@ pub fn blocks_text(locale: Locale, blocks: &[Block]) -> Result<String, MessageEr
 }
 
 /// What the entry shows: choices, fields, units. Empty when it shows nothing.
-///
-/// # Errors
-/// As [`block_text`].
 pub fn entry_text(locale: Locale, entry: &Entry) -> Result<String, MessageError> {
     let lines = match entry {
         Entry::OneChoice { choices }

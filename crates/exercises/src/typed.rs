@@ -57,9 +57,6 @@ pub enum ResponseError {
 const LONGEST_CHARS: usize = 20;
 
 /// A whole number as typed: digits, an optional sign, commas or spaces between thousands.
-///
-/// # Errors
-/// [`ResponseError`] for anything else.
 pub fn whole(text: &str) -> Result<i64, ResponseError> {
     let (negative, body) = sign(text)?;
     let digits = ungrouped(body).ok_or_else(|| not_a_number(text))?;
@@ -109,9 +106,6 @@ pub fn decimal(text: &str) -> Result<(Ratio<i64>, u32), ResponseError> {
 }
 
 /// A fraction as typed. An empty bottom with a filled top is a whole number.
-///
-/// # Errors
-/// [`ResponseError`] for anything else.
 pub fn fraction(top: &str, bottom: &str) -> Result<(i64, i64), ResponseError> {
     let top = whole(top)?;
     if bottom.trim().is_empty() {
@@ -126,9 +120,6 @@ pub fn fraction(top: &str, bottom: &str) -> Result<(i64, i64), ResponseError> {
 
 /// A mixed number as typed: (value, has a whole part, top, bottom); any of the
 /// boxes may be empty where that makes sense.
-///
-/// # Errors
-/// [`ResponseError`] for anything else.
 pub fn mixed(
     whole_text: &str,
     top: &str,
@@ -152,9 +143,6 @@ pub fn mixed(
 }
 
 /// Hours and minutes as minutes. One of the two may be empty.
-///
-/// # Errors
-/// [`ResponseError`] for anything else.
 pub fn minutes(hours: &str, minutes: &str) -> Result<i64, ResponseError> {
     let part = |text: &str| {
         if text.trim().is_empty() {

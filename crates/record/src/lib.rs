@@ -19,6 +19,7 @@ mod ids;
 mod invalid;
 mod practice_rules;
 mod reason;
+mod thing;
 mod union;
 pub mod wire;
 
@@ -31,4 +32,5 @@ pub use ids::{AssignmentId, ClassId, DeviceId, MisconceptionCode, SEAT_SIGNS, Se
 pub use invalid::{Field, Rule};
 pub use practice_rules::PracticeRules;
 pub use reason::Reason;
+pub use thing::Thing;
 pub use union::Record;

@@ -22,9 +22,6 @@ pub trait StoreKind {
     type State: Default;
 
     /// Fills a new store, in the transaction that makes it.
-    ///
-    /// # Errors
-    /// Those of SQLite.
     fn fill(_new: &Connection) -> Result<(), StoreError> {
         Ok(())
     }

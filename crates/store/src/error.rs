@@ -1,6 +1,7 @@
 //! Why a store could not be used.
 
 use rusqlite::ErrorCode;
+use surefoot_record::Thing;
 use thiserror::Error;
 
 /// Why a store could not be used. Every write that was acknowledged is still on disk.
@@ -40,7 +41,10 @@ pub enum StoreError {
     Locked,
     /// The store holds nothing of this kind with the key asked for.
     #[error("no such {0} in the store")]
-    Missing(&'static str),
+    Missing(Thing),
+    /// Removed rows do not fit into the store any more.
+    #[error("the place of the removed rows is taken")]
+    PlaceTaken,
     /// A value cannot be read or written.
     #[error("the {what} cannot be read or written: {detail}")]
     Unreadable {

@@ -79,9 +79,6 @@ fn dependencies(table: &toml::Table) -> Vec<String> {
 
 /// What the workspace, the screens and the oracles depend on: every name once,
 /// by the manifests among `files`. Crates of our own are left out.
-///
-/// # Errors
-/// A manifest that cannot be read, by its path.
 pub fn dependencies_of(files: &[SourceFile]) -> Result<BTreeSet<String>, String> {
     let mut found = BTreeSet::new();
     for file in files {

@@ -52,9 +52,6 @@ impl SourceFile {
 
 /// All text files of the tree, in the order of their paths. Pictures, fonts and
 /// other files that are not UTF-8 are left out.
-///
-/// # Errors
-/// When a folder or a file cannot be read.
 pub fn source_files(top: &Path) -> io::Result<Vec<SourceFile>> {
     let mut found = Vec::new();
     walk(top, "", &mut found)?;

@@ -21,10 +21,8 @@ export const ALL = process.env.MEASURE_ALL === '1';
 
 const AXE = readFileSync(join(UI, 'node_modules/axe-core/axe.min.js'), 'utf8');
 /** 1280 × 1024 px at 400 % and at 200 %. */
-const ZOOMED = [
-  { width: 320, height: 256 },
-  { width: 640, height: 512 },
-];
+const NARROWEST = { width: 320, height: 256 };
+const ZOOMED = [NARROWEST, { width: 640, height: 512 }];
 
 declare const axe: { run: (context: Document, options: RunOptions) => Promise<AxeResults> };
 
@@ -59,7 +57,12 @@ export async function measurable(page: Page): Promise<void> {
 async function barriers(page: Page): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(AXE);
   const { violations } = await page.evaluate(() =>
-    axe.run(document, { rules: { 'color-contrast': { enabled: false } } }),
+    axe.run(document, {
+      rules: { 'color-contrast': { enabled: false } },
+      // Of what is in order, nothing is kept; nor are paths to the elements.
+      resultTypes: ['violations'],
+      selectors: false,
+    }),
   );
   return violations.map(
     (v) => `${v.id} (${v.impact}): ${v.nodes.map((n) => n.html.slice(0, 160)).join(' | ')}`,
@@ -92,13 +95,16 @@ async function coloured(page: Page, asked: Asked, themes: readonly string[]): Pr
   return found;
 }
 
-interface How {
+export interface How {
   /** Themes for contrast; without it, the one that is shown. */
   themes?: readonly ShownTheme[];
   /** Themes for axe; without it, the one that is shown. */
   axe?: readonly ShownTheme[];
-  /** Whether to measure at every size, zoomed, and with wide spacing of text. */
-  sizes?: boolean;
+  /**
+   * Whether to measure at every size, zoomed, and with wide spacing of text, or only where
+   * longer words are cut off first.
+   */
+  sizes?: boolean | 'tightest';
 }
 
 /** Measures the screen as it is now, and as `how` asks. */
@@ -123,8 +129,8 @@ export async function look(page: Page, name: string, asked: Asked, how: How = {}
   await showTheme(page, shown);
 
   const { tablet, landscape, phone } = SIZES;
-  const others = [...ZOOMED, tablet, landscape, phone].filter((one) => one.width !== size.width);
-  for (const viewport of how.sizes ? others : []) {
+  const all = how.sizes === true ? [...ZOOMED, tablet, landscape, phone] : [NARROWEST, landscape];
+  for (const viewport of how.sizes ? all.filter((one) => one.width !== size.width) : []) {
     await page.setViewportSize(viewport);
     const zoomed = ZOOMED.includes(viewport);
     found.push(...(await sized(page, asked, zoomed)).map((one) => `${viewport.width} px: ${one}`));

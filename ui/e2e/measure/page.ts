@@ -112,27 +112,47 @@ export function installMeasures(): void {
     return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
   }
 
+  /** The ground inside an element; what is painted there shows as `share` of it plus `rest`. */
+  interface Ground {
+    inside: number[];
+    share: number;
+    rest: number[];
+  }
+  const grounds = new Map<Element, Ground>();
+  function groundOf(element: Element): Ground {
+    let found = grounds.get(element);
+    if (found) return found;
+    const style = getComputedStyle(element);
+    const parent = element.parentElement;
+    // A dialog is drawn above everything else.
+    const around =
+      parent && !element.matches('dialog[open]')
+        ? groundOf(parent)
+        : {
+            inside: cover(
+              [255, 255, 255],
+              getComputedStyle(document.documentElement).backgroundColor,
+            ),
+            share: 1,
+            rest: [0, 0, 0],
+          };
+    const opacity = Number(style.opacity);
+    found = {
+      inside: cover(around.inside, style.backgroundColor),
+      share: around.share * opacity,
+      rest: around.rest.map(
+        (value, at) => value + around.share * (1 - opacity) * (around.inside[at] ?? 0),
+      ),
+    };
+    grounds.set(element, found);
+    return found;
+  }
+
   /** The background painted behind an element, and a colour on it, with all opacities. */
   function painted(element: Element, words: string): [number[], number[]] {
-    const chain: Element[] = [];
-    for (let e: Element | null = element; e; e = e.parentElement) {
-      chain.unshift(e);
-      // A dialog is drawn above everything else.
-      if (e.matches('dialog[open]')) break;
-    }
-    const paint = (behind: number[], [first, ...rest]: Element[]): [number[], number[]] => {
-      if (!first) return [behind, cover(behind, words)];
-      const style = getComputedStyle(first);
-      const [ground, upon] = paint(cover(behind, style.backgroundColor), rest);
-      const opacity = Number(style.opacity);
-      return opacity < 1
-        ? [mix(behind, ground, opacity), mix(behind, upon, opacity)]
-        : [ground, upon];
-    };
-    return paint(
-      cover([255, 255, 255], getComputedStyle(document.documentElement).backgroundColor),
-      chain,
-    );
+    const { inside, share, rest } = groundOf(element);
+    const shown = (paint: number[]) => paint.map((value, at) => share * value + (rest[at] ?? 0));
+    return [shown(inside), shown(cover(inside, words))];
   }
 
   /** Text by which an element can be found. */
@@ -223,6 +243,8 @@ export function installMeasures(): void {
     const off = (element: Element) => element.closest(':disabled, [aria-disabled=true]') !== null;
     const found = new Set<string>();
     let looked = 0;
+    // The theme may be another one.
+    grounds.clear();
 
     function judge(element: Element, words: string, least: number, what: string): void {
       looked += 1;
@@ -277,8 +299,8 @@ export function installMeasures(): void {
         const marks = [...svg.querySelectorAll('path, ellipse, circle, rect, line')].map((shape) =>
           marked(shape, element),
         );
-        // Of a figure one part must be visible, of other signs all.
-        const judged = svg.matches('[data-picture]') ? [Math.max(...marks)] : marks;
+        // Of an avatar one part must be visible, of other signs all.
+        const judged = svg.matches('[data-avatar]') ? [Math.max(...marks)] : marks;
         looked += judged.length;
         for (const best of judged.filter((one) => one > 0 && one < mark - 0.005))
           found.add(`mark ${best.toFixed(2)}: ${named(element)}`);
@@ -408,5 +430,18 @@ export function installMeasures(): void {
     document.adoptedStyleSheets = on ? [...others, sheet] : others;
   }
 
-  window.measure = { hookOf, ratio, painted, targets, contrast, smallText, reflow, spacing };
+  const paintedNow: Measures['painted'] = (element, words) => {
+    grounds.clear();
+    return painted(element, words);
+  };
+  window.measure = {
+    hookOf,
+    ratio,
+    painted: paintedNow,
+    targets,
+    contrast,
+    smallText,
+    reflow,
+    spacing,
+  };
 }

@@ -2,7 +2,7 @@
 // with its text alternative, and of the gallery in each theme. LEVEL and SEED choose other
 // exercises.
 import { join } from 'node:path';
-import { exercises, pictured, show } from '../exercises';
+import { exercises, show, withFigures } from '../exercises';
 import { LANGUAGES } from '../languages';
 import { showTheme, THEMES } from '../measure/look';
 import { SHOTS } from '../places';
@@ -19,7 +19,7 @@ contact.describe(() => {
     contact.setTimeout(600_000);
     const { LEVEL = '2', SEED = '3' } = process.env;
     const all = exercises('--level', LEVEL, '--seed', SEED);
-    const figures = pictured(exercises('--seed', '0', '--count', '2')).items;
+    const figures = withFigures(exercises('--seed', '0', '--count', '2')).items;
     for (const language of LANGUAGES) {
       for (const [name, items] of [
         ['exercises', all],

@@ -17,6 +17,7 @@ use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
+use surefoot_record::Thing;
 use surefoot_store::{DeskStore, StoreError, StudentStore};
 use ts_rs::TS;
 
@@ -161,7 +162,7 @@ impl Context {
                 Ok(self.data().student(student))
             }
             StoreName::Student { .. } => Err(CallError::NotFound {
-                what: "student".into(),
+                what: Thing::Student,
             }),
         }
     }

@@ -7,6 +7,7 @@ use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::sync::atomic::{AtomicBool, AtomicU32, Ordering};
 use std::sync::{Arc, Mutex, PoisonError};
 use surefoot_desk::ImportReport;
+use surefoot_record::Thing;
 use ts_rs::TS;
 
 /// A long job by its number.
@@ -163,7 +164,7 @@ impl Jobs {
         let jobs = self.jobs.lock().unwrap_or_else(PoisonError::into_inner);
         let job = jobs
             .get(&id.job)
-            .ok_or(CallError::NotFound { what: "job".into() })?;
+            .ok_or(CallError::NotFound { what: Thing::Job })?;
         if stop {
             job.progress.stop();
         }

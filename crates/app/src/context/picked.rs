@@ -7,6 +7,7 @@ use crate::escaped::escaped;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
 use surefoot_exchange::{Caps, Refusal};
+use surefoot_record::Thing;
 use ts_rs::TS;
 
 /// A sealed file that a person picked, before its passphrase is typed.
@@ -56,9 +57,7 @@ impl Context {
             },
             other => {
                 *lock(&self.sealed) = other;
-                return Err(CallError::NotFound {
-                    what: "file".into(),
-                });
+                return Err(CallError::NotFound { what: Thing::File });
             }
         };
         let opened = open(&bytes, &asked.passphrase);

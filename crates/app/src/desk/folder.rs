@@ -52,9 +52,6 @@ impl DeskDoor {
     /// The class folder. Takes up what came of the last round through it, starts an import of what
     /// is new there, makes class packs that are due, and starts the next round. The screens call
     /// this every few seconds while the desk is open.
-    ///
-    /// # Errors
-    /// [`CallError::DeskLocked`] while the desk is locked.
     pub fn class_folder(&self, _: Nothing) -> Result<ClassFolderState, CallError> {
         let possible = self.context.dialogs.has_class_folders();
         let none = ClassFolderState {

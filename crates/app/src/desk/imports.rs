@@ -13,6 +13,7 @@ use crate::read_files::hand_in_files::import_files;
 use serde::{Deserialize, Serialize};
 use std::path::Path;
 use surefoot_desk::{FileReport, ImportReport, Journal};
+use surefoot_record::Thing;
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
 
@@ -72,7 +73,7 @@ impl DeskDoor {
                 )?),
                 World::Own => {
                     return Err(CallError::NotFound {
-                        what: "sample".into(),
+                        what: Thing::Sample,
                     });
                 }
             },

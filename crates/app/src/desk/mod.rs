@@ -90,9 +90,6 @@ impl DeskDoor {
     }
 
     /// Uses the store of the desk.
-    ///
-    /// # Errors
-    /// [`CallError::DeskLocked`] while it is locked.
     pub(crate) fn with_desk<T>(
         &self,
         work: impl FnOnce(&DeskStore) -> Result<T, CallError>,
@@ -196,9 +193,6 @@ impl DeskDoor {
     }
 
     /// Gives an opened desk its key.
-    ///
-    /// # Errors
-    /// [`CallError::DeskLocked`] while it is locked.
     pub(crate) fn give_key(&self, desk: &DeskStore) -> Result<(), CallError> {
         if desk.lock()?.is_none() {
             return Ok(());

@@ -12,6 +12,7 @@ use serde::{Deserialize, Serialize};
 use std::sync::Arc;
 use surefoot_desk::ClassSetup;
 use surefoot_desk::OpenClass;
+use surefoot_record::Thing;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::RemovedRows;
 use ts_rs::TS;
@@ -122,7 +123,7 @@ impl DeskDoor {
             let rows = removed
                 .rows(world, id.number)
                 .ok_or_else(|| CallError::NotFound {
-                    what: "removed".into(),
+                    what: Thing::Removed,
                 })?;
             surefoot_desk::restore(desk, rows)?;
             removed.discard(id.number);

@@ -11,7 +11,7 @@ use crate::lock::lock;
 use crate::student::pin::Unlocked;
 use serde::{Deserialize, Serialize};
 use surefoot_exchange::check_passphrase;
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use surefoot_store::desk::{DataKey, KeptKey};
 use surefoot_store::{DeskStore, Durability};
 use ts_rs::TS;
@@ -193,9 +193,7 @@ impl DeviceDoor {
         self.context.refuse_emptied(&StoreName::Desk)?;
         let path = self.context.data().desk();
         if !path.is_file() {
-            return Err(CallError::NotFound {
-                what: "desk".into(),
-            });
+            return Err(CallError::NotFound { what: Thing::Desk });
         }
         let desk = DeskStore::open_again(&path, Durability::Full)?;
         let Some(found) = desk.lock()? else {

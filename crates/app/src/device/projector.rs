@@ -5,6 +5,7 @@ use crate::context::values::Nothing;
 use crate::desk::ClassId;
 use crate::error::CallError;
 use surefoot_desk::{ClassTitle, ProjectorDay};
+use surefoot_record::Thing;
 use surefoot_store::DeskStore;
 
 impl DeviceDoor {
@@ -35,9 +36,7 @@ impl DeviceDoor {
     ) -> Result<T, CallError> {
         let path = self.context.data().desk();
         if !path.is_file() {
-            return Err(CallError::NotFound {
-                what: "class".into(),
-            });
+            return Err(CallError::NotFound { what: Thing::Class });
         }
         let durability = self.context.durability();
         work(&DeskStore::open_again(&path, durability)?)

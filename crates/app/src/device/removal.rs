@@ -9,7 +9,7 @@ use crate::context::wipe::{wipe, wipe_folder, wipe_store};
 use crate::error::CallError;
 use crate::lock::lock;
 use serde::{Deserialize, Serialize};
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use surefoot_store::desk::key_facts;
 use ts_rs::TS;
 
@@ -33,7 +33,7 @@ impl DeviceDoor {
         let path = self.context.store_path(&store)?;
         if !path.exists() && self.context.copy_paths(&store)?.is_empty() {
             return Err(CallError::NotFound {
-                what: "student".into(),
+                what: Thing::Student,
             });
         }
         self.refuse_locked(&store)?;

@@ -13,6 +13,7 @@ use crate::error::{CallError, files};
 use serde::{Deserialize, Serialize};
 use std::fs;
 use std::path::{Path, PathBuf};
+use surefoot_record::Thing;
 use surefoot_store::desk::key_facts;
 use surefoot_store::{DeskStore, Durability, StudentStore};
 use ts_rs::TS;
@@ -51,9 +52,7 @@ impl DeviceDoor {
             .copy_paths(&asked.store)?
             .into_iter()
             .find(|(_, copy)| copy.name == asked.name)
-            .ok_or(CallError::NotFound {
-                what: "copy".into(),
-            })?;
+            .ok_or(CallError::NotFound { what: Thing::Copy })?;
         // SQLite copies it, because a replaced store may have a log.
         self.discard_removed_of(&asked.store);
         let quarantined = self.swap_in(&asked.store, |into| {

@@ -10,7 +10,7 @@ use crate::context::wipe::wipe_folder;
 use crate::demo::{self, DemoPlan};
 use crate::error::{CallError, files};
 use std::fs;
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 
 impl DeviceDoor {
     /// Makes the sample class anew. The result of the job holds what goes wrong.
@@ -50,7 +50,7 @@ impl DeviceDoor {
     pub fn enter_sample(&self, _: Nothing) -> Result<Start, CallError> {
         if !self.context.paths.world(World::Sample).desk().is_file() {
             return Err(CallError::NotFound {
-                what: "sample".into(),
+                what: Thing::Sample,
             });
         }
         self.context.enter(World::Sample);

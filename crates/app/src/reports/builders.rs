@@ -7,7 +7,7 @@ use super::values::needed;
 use crate::error::CallError;
 use surefoot_desk::Board;
 use surefoot_desk::StudentPage;
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use surefoot_report::chart::{Chart, self_rating_chart};
 use surefoot_report::grid::{board_grid, summary_grid, to_csv, to_xlsx};
 use surefoot_report::page::{self, ReportPage};
@@ -294,9 +294,7 @@ pub(super) fn slips(source: &ReportSource<'_>) -> Built<Made> {
     if let Some(seat) = source.values.seat {
         slips.retain(|slip| slip.seat == seat);
         if slips.is_empty() {
-            return Err(CallError::NotFound {
-                what: "seat".into(),
-            });
+            return Err(CallError::NotFound { what: Thing::Seat });
         }
     }
     let pages = slip_pages(&slips, source.with_names, &source.options)?;

@@ -6,6 +6,7 @@ use super::values::ReportField;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
 use surefoot_catalogue::{Language, Locale};
+use surefoot_record::Thing;
 use surefoot_report::ReportError;
 use surefoot_report::words::Words;
 use ts_rs::TS;
@@ -13,7 +14,7 @@ use ts_rs::TS;
 /// Finds the report of a name.
 pub fn named(name: &str) -> Result<&'static Report, CallError> {
     (REPORTS.iter().find(|report| report.name == name)).ok_or(CallError::NotFound {
-        what: "report".into(),
+        what: Thing::Report,
     })
 }
 

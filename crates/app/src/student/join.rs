@@ -14,7 +14,7 @@ use serde::{Deserialize, Serialize};
 use std::path::PathBuf;
 use std::sync::Arc;
 use surefoot_catalogue::Language;
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::views::Profile;
 use surefoot_student::{FirstPack, NewSlip, NewStudent};
@@ -148,9 +148,7 @@ impl StudentDoor {
         lock(&self.packs)
             .get(&number)
             .cloned()
-            .ok_or(CallError::NotFound {
-                what: "pack".into(),
-            })
+            .ok_or(CallError::NotFound { what: Thing::Pack })
     }
 
     /// Checks a seat code while it is typed, and names who has that seat on this device.

@@ -29,6 +29,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::PathBuf;
 use std::sync::{Arc, Mutex};
+use surefoot_record::Thing;
 use surefoot_store::StudentStore;
 use surefoot_student::views::Profile;
 use surefoot_student::{FirstPack, Joined, JoinedCache};
@@ -83,7 +84,7 @@ impl StudentDoor {
         work: impl FnOnce(&mut OpenStudent) -> Result<T, CallError>,
     ) -> Result<T, CallError> {
         let missing = || CallError::NotFound {
-            what: "student".into(),
+            what: Thing::Student,
         };
         if !is_student_id(id) {
             return Err(missing());

@@ -15,7 +15,7 @@ use surefoot_desk::{
     EntryMade, EntryValue, LackingKind, SeatDeviceState, SeatHoldings, TransferTaken, Verdict,
 };
 use surefoot_exchange::{HandIn, Refusal, SigningKey, open_transfer, seal_transfer};
-use surefoot_record::{DeviceId, Field, Rule};
+use surefoot_record::{DeviceId, Field, Rule, Thing};
 
 const WORDS: &str = "seven quiet rivers";
 
@@ -558,7 +558,7 @@ fn a_student_who_is_here_is_not_taken_again_and_undoing_leaves_a_transfer_alone(
     assert_eq!(
         colleague.app.desk.undo_import(Nothing {}).unwrap_err(),
         CallError::NotFound {
-            what: "import".into()
+            what: Thing::Import,
         }
     );
     assert_eq!(holdings(&colleague, &room, 2).reports, 1);

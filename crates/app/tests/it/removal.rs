@@ -11,7 +11,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::ImportReport;
-use surefoot_record::Field;
+use surefoot_record::{Field, Thing};
 use surefoot_store::{DeskStore, Durability};
 use surefoot_test_support::store::cell;
 
@@ -162,7 +162,14 @@ fn a_removal_can_be_undone_from_memory_until_it_is_discarded() {
     let board = |desk: &Device| desk.app.desk.board(id()).unwrap();
     let (seats, before) = (desk.app.desk.class_setup(id()).unwrap().seats, board(&desk));
     assert_eq!(before.seats_reporting, 1);
-    let gone = |desk: &Device| matches!(desk.app.desk.restore_removed(RemovedId { number: 1 }), Err(CallError::NotFound { what }) if what == "removed");
+    let gone = |desk: &Device| {
+        matches!(
+            desk.app.desk.restore_removed(RemovedId { number: 1 }),
+            Err(CallError::NotFound {
+                what: Thing::Removed
+            })
+        )
+    };
     assert!(gone(&desk), "nothing has been removed yet");
 
     let seat = SeatId {

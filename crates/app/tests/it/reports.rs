@@ -8,7 +8,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::rating::Confidence;
 use surefoot_desk::{EntryMade, EntryValue};
-use surefoot_record::{Field, Rule};
+use surefoot_record::{Field, Rule, Thing};
 
 const TODAY: &str = "2026-11-24";
 
@@ -161,7 +161,9 @@ fn a_report_is_refused_without_a_value_and_with_one_that_it_does_not_ask_for() {
     refused("chart", seat(3), "the report does not ask for seat");
     assert!(matches!(
         print(&desk, &class, "horoscope", seat(3)),
-        Err(CallError::NotFound { what }) if what == "report"
+        Err(CallError::NotFound {
+            what: Thing::Report
+        })
     ));
 }
 

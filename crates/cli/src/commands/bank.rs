@@ -40,7 +40,7 @@ struct Files {
     #[arg(long)]
     concept: Option<String>,
     /// The language, by its tag, of columns and items that name no language.
-    #[arg(long, default_value_t)]
+    #[arg(long = "lang", value_name = "TAG", default_value_t)]
     language: Language,
 }
 
@@ -78,7 +78,7 @@ struct ConceptsArgs {
     /// A CSV file or a CFPackage in JSON.
     file: PathBuf,
     /// The language, by its tag, of columns and items that name no language.
-    #[arg(long, default_value_t)]
+    #[arg(long = "lang", value_name = "TAG", default_value_t)]
     language: Language,
     /// Print JSON.
     #[arg(long)]

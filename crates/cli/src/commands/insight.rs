@@ -7,9 +7,9 @@ mod class;
 mod detection_table;
 mod groups;
 mod instances;
-mod plan;
-mod sharesafe;
+mod share_safe;
 mod statistics;
+mod talk_plan;
 
 use crate::out::{CommandResult, put_line};
 use instances::{each, read};
@@ -40,7 +40,7 @@ pub struct Args {
 #[derive(Clone, Copy, clap::ValueEnum)]
 enum Method {
     /// Weak concepts of a class and each student's probabilities.
-    Weakspots,
+    ClassEstimate,
     /// The same at several dates of a year.
     Detection,
     /// Which concepts rise or fall.
@@ -50,9 +50,9 @@ enum Method {
     /// Small groups.
     Groups,
     /// The talk plan.
-    Plan,
+    TalkPlan,
     /// Share-safe tables.
-    Sharesafe,
+    ShareSafe,
     /// Single statistics, for checks by other programs.
     Statistics,
 }
@@ -76,13 +76,13 @@ pub fn run(args: &Args) -> CommandResult {
 
 fn answer(method: Method, file: &Value, seconds: f64) -> Result<Value, String> {
     match method {
-        Method::Weakspots => each(file, "cases", class::weakspots),
+        Method::ClassEstimate => each(file, "cases", class::estimate),
         Method::Detection => each(file, "cases", class::detection),
         Method::Trends => each(file, "cases", |case| class::trends(case, file)),
         Method::Calibration => each(file, "cases", |case| calibration::answer(case, file)),
         Method::Groups => each(file, "cases", |case| groups::answer(case, file, seconds)),
-        Method::Plan => each(file, "cases", |case| plan::answer(case, file)),
-        Method::Sharesafe => sharesafe::answer(file),
+        Method::TalkPlan => each(file, "cases", |case| talk_plan::answer(case, file)),
+        Method::ShareSafe => share_safe::answer(file),
         Method::Statistics => each(file, "cases", statistics::answer),
     }
 }

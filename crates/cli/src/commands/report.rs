@@ -58,7 +58,7 @@ pub struct Args {
     #[arg(long)]
     compact: bool,
     /// The language, by its tag.
-    #[arg(long, default_value_t)]
+    #[arg(long = "lang", value_name = "TAG", default_value_t)]
     language: Language,
     /// The file to write.
     #[arg(long)]

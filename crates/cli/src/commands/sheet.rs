@@ -30,7 +30,7 @@ pub struct Args {
     #[arg(long, value_enum, default_value_t = DensityName::Roomy)]
     density: DensityName,
     /// The language, by its tag.
-    #[arg(long, default_value_t)]
+    #[arg(long = "lang", value_name = "TAG", default_value_t)]
     language: Language,
     /// The file to write.
     #[arg(long)]

@@ -3,7 +3,7 @@
 use super::views::{AssignedAmount, AssignmentReport, NewAssignment, SeatProgress};
 use crate::class::OpenClass;
 use crate::class::pack_stamp::stamp;
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -37,7 +37,7 @@ pub fn assign(
     }
     for concept in concepts {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(DeskError::NotFound("concept"));
+            return Err(DeskError::NotFound(Thing::Concept));
         }
         if !class.facts.has_exercises(concept) {
             return Err(DeskError::invalid(Field::Concepts, Rule::NoExercises));
@@ -54,7 +54,7 @@ pub fn assign(
         .iter()
         .any(|seat| !class.seats.iter().any(|s| s.number == *seat))
     {
-        return Err(DeskError::NotFound("seat"));
+        return Err(DeskError::NotFound(Thing::Seat));
     }
     let id = AssignmentId::new(id).map_err(faulty)?;
     desk.add_assignment(
@@ -89,11 +89,7 @@ fn withdrawn(
     id: &str,
     withdrawn: bool,
 ) -> Result<(), DeskError> {
-    desk.withdraw_assignment(&class.row.id, id, withdrawn)
-        .map_err(|error| match error {
-            surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
-            other => other.into(),
-        })
+    Ok(desk.withdraw_assignment(&class.row.id, id, withdrawn)?)
 }
 
 /// The exercises of a seat that count for an assignment: those between its dates, up to the amount

@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::assign::amounts;
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Thing};
 use crate::estimate::{
     MisconceptionCount, OfConcept, PracticeSums, Reports, ResultSums, misconceptions, trends_of,
 };
@@ -104,7 +104,7 @@ fn restrict(reports: &mut Reports, group: &[u32]) -> Result<(), DeskError> {
         .iter()
         .map(|seat| {
             let at = reports.student_at(*seat);
-            at.ok_or(DeskError::NotFound("seat"))
+            at.ok_or(DeskError::NotFound(Thing::Seat))
         })
         .collect::<Result<_, _>>()?;
     reports.trends = trends_of(&reports.evidence, &students, reports.pass)?;
@@ -143,12 +143,12 @@ pub fn concept_reports(
     let reports = Reports::read(desk, class, today)?;
     let index = reports
         .concept_at(concept)
-        .ok_or(DeskError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound(Thing::Concept))?;
     let row = board_from(desk, class, &reports, language, today)?
         .rows
         .into_iter()
         .find(|row| row.concept.id == concept)
-        .ok_or(DeskError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound(Thing::Concept))?;
     let assigned = amounts(desk, class, &reports.practice, concept, today)?;
     let mut students: Vec<(Option<f64>, StudentReport)> = class
         .seats
@@ -190,7 +190,7 @@ pub fn concept_reports(
                     .filter(|r| r.seat == seat.number && r.concept == concept)
                     .map(|r| DatedObservation {
                         date: r.date,
-                        rating: r.rating,
+                        confidence: r.confidence,
                         has_it: r.has_it,
                     })
                     .collect(),

@@ -6,7 +6,7 @@ use super::views::{
     StudentCalibration, StudentConcept, StudentPage,
 };
 use crate::class::OpenClass;
-use crate::error::DeskError;
+use crate::error::{DeskError, Thing};
 use crate::estimate::GroupMember;
 use crate::estimate::{PracticeSums, Reports, ResultSums, SeatCheckIn};
 use chrono::NaiveDate;
@@ -268,7 +268,7 @@ fn agreement(class: &OpenClass, reports: &Reports) -> Agreement {
             .and_then(|all| all.iter().rev().find(|r| r.date <= seen.date))
             .filter(|r| facts.rotation.pass_on(&facts.year, r.date) == pass)
             .and_then(|r| r.confidence);
-        if let (Some(theirs), Some(ours)) = (rated, seen.rating) {
+        if let (Some(theirs), Some(ours)) = (rated, seen.confidence) {
             let cell = table
                 .get_mut(theirs.index())
                 .and_then(|row| row.get_mut(ours.index()));
@@ -330,9 +330,9 @@ pub(crate) fn student_page_from(
 ) -> Result<StudentPage, DeskError> {
     let student = reports
         .student_at(seat)
-        .ok_or(DeskError::NotFound("seat"))?;
+        .ok_or(DeskError::NotFound(Thing::Seat))?;
     let calibration =
-        student_calibration(class, reports, student).ok_or(DeskError::NotFound("seat"))?;
+        student_calibration(class, reports, student).ok_or(DeskError::NotFound(Thing::Seat))?;
     let mut found: BTreeMap<&str, StudentConcept> = BTreeMap::new();
     let at = |concept: &str| reports.concept_at(concept);
     let begin = |concept: &str| StudentConcept {

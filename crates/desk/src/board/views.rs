@@ -170,8 +170,8 @@ pub struct StudentReport {
 pub struct DatedObservation {
     /// School date.
     pub date: NaiveDate,
-    /// The rating by the teacher, if given.
-    pub rating: Option<Confidence>,
+    /// The confidence that the teacher saw, if entered.
+    pub confidence: Option<Confidence>,
     /// Whether the student has it.
     pub has_it: bool,
 }

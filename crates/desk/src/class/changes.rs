@@ -60,7 +60,7 @@ pub fn delete_class(desk: &DeskStore, class: &str) -> Result<RemovedRows, DeskEr
 /// Returns [`DeskError::Invalid`] if their number or id is in use.
 pub fn restore(desk: &DeskStore, held: &RemovedRows) -> Result<(), DeskError> {
     desk.restore(held).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(_) => DeskError::invalid(Field::Removed, Rule::Taken),
+        surefoot_store::StoreError::PlaceTaken => DeskError::invalid(Field::Removed, Rule::Taken),
         other => other.into(),
     })
 }

@@ -1,7 +1,7 @@
 //! An opened class.
 
 use super::concepts;
-use crate::error::DeskError;
+use crate::error::{DeskError, Thing};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::Concept;
@@ -34,13 +34,15 @@ impl OpenClass {
     /// Fails if the class does not have the seat.
     pub(crate) fn check_seat(&self, seat: u32) -> Result<(), DeskError> {
         let known = self.seats.iter().any(|row| row.number == seat);
-        known.then_some(()).ok_or(DeskError::NotFound("seat"))
+        known.then_some(()).ok_or(DeskError::NotFound(Thing::Seat))
     }
 
     /// Fails if the rotation does not have the concept.
     pub(crate) fn check_concept(&self, concept: &str) -> Result<(), DeskError> {
         let known = self.facts.concepts.contains_key(concept);
-        known.then_some(()).ok_or(DeskError::NotFound("concept"))
+        known
+            .then_some(())
+            .ok_or(DeskError::NotFound(Thing::Concept))
     }
 
     /// The dates that count on the date `today`.
@@ -60,10 +62,7 @@ impl OpenClass {
 
 /// Opens a class of the desk by its id.
 pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
-    let row = desk.class(class).map_err(|error| match error {
-        surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
-        other => DeskError::Store(other),
-    })?;
+    let row = desk.class(class)?;
     let seats = desk.seats(class)?;
     opened(desk, row, seats)
 }
@@ -73,7 +72,7 @@ pub fn open_class(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError>
 pub(crate) fn without_keys(desk: &DeskStore, class: &str) -> Result<OpenClass, DeskError> {
     let row = (desk.classes_without_keys()?.into_iter())
         .find(|row| row.id == class)
-        .ok_or(DeskError::NotFound("class"))?;
+        .ok_or(DeskError::NotFound(Thing::Class))?;
     let seats = (desk.seat_numbers(class)?.into_iter())
         .map(|number| SeatRow {
             number,

@@ -4,7 +4,7 @@ use super::open::{OpenClass, open_class};
 use super::pacing_concept::{Concepts, Named};
 use super::pacing_when::{Calendar, When};
 use super::views::{PacingFound, PacingList, PacingMissed, PacingNear, PacingTrouble};
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
@@ -124,7 +124,7 @@ pub fn set_first_lessons(
     let class = open_class(desk, class)?;
     for (concept, date) in lessons {
         if class.facts.rotation.day_of(concept).is_none() {
-            return Err(DeskError::NotFound("concept"));
+            return Err(DeskError::NotFound(Thing::Concept));
         }
         if date.is_some_and(|date| !class.facts.year.contains(date)) {
             return Err(DeskError::invalid(Field::Dates, Rule::Range));

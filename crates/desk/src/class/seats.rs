@@ -5,7 +5,7 @@ use super::open::{OpenClass, open_class};
 use super::roster::{LONGEST_NAME_CHARACTERS, MOST_SEATS};
 use super::roster_name::composed;
 use super::views::SeatHoldings;
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use std::collections::BTreeSet;
 use surefoot_exchange::{ClassSigns, draw_seat_token, make_seat_code};
 use surefoot_record::SeatToken;
@@ -144,7 +144,7 @@ pub fn remove_seat(
     let id = class.row.id.as_str();
     let row = (class.seats.iter())
         .find(|row| row.number == seat)
-        .ok_or(DeskError::NotFound("seat"))?;
+        .ok_or(DeskError::NotFound(Thing::Seat))?;
     if class.seats.len() == 1 {
         return Err(DeskError::invalid(Field::Seats, Rule::TooFew));
     }
@@ -201,7 +201,7 @@ pub fn move_seat(
     let (from_id, to_id) = (from.row.id.as_str(), to.row.id.as_str());
     let row = (from.seats.iter())
         .find(|row| row.number == seat)
-        .ok_or(DeskError::NotFound("seat"))?;
+        .ok_or(DeskError::NotFound(Thing::Seat))?;
     if from_id == to_id {
         return Err(DeskError::invalid(Field::Class, Rule::AlreadyHere));
     }
@@ -234,6 +234,6 @@ pub(crate) fn seat_student(
     let id = class.row.id.as_str();
     seat_students(desk, id, &class_signs(class)?, &[name], seed)?;
     let seats = desk.seats(id)?;
-    let added = seats.last().ok_or(DeskError::NotFound("seat"))?;
+    let added = seats.last().ok_or(DeskError::NotFound(Thing::Seat))?;
     Ok(added.number)
 }

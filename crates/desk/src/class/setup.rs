@@ -9,7 +9,7 @@ use super::seats::{checked_names, class_signs, seat_code, seat_students};
 use super::views::{
     ClassSetup, ClassSummary, NewClass, PlacedConcept, Seat, SeatDevice, SeatDeviceState,
 };
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
@@ -287,7 +287,7 @@ pub fn set_taught_from(
 ) -> Result<(), DeskError> {
     let class = open_class(desk, class)?;
     if class.facts.rotation.day_of(&concept.to_owned()).is_none() {
-        return Err(DeskError::NotFound("concept"));
+        return Err(DeskError::NotFound(Thing::Concept));
     }
     if date.is_some_and(|date| !class.facts.year.contains(date)) {
         return Err(DeskError::invalid(Field::Dates, Rule::Range));
@@ -316,7 +316,7 @@ pub fn set_rotation(
         .flatten()
         .any(|c| !all.contains_key(c))
     {
-        return Err(DeskError::NotFound("concept"));
+        return Err(DeskError::NotFound(Thing::Concept));
     }
     let grade = |id: &String| all.get(id).map(|concept| concept.grade);
     let highest = rotation.days().iter().flatten().filter_map(grade).max();

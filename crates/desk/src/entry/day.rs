@@ -78,8 +78,8 @@ pub fn entry_day(
     }
     for seen in desk.observations(&class.row.id)? {
         if seen.date == date {
-            with(seen.seat, &seen.concept, &|cell| match seen.rating {
-                Some(rating) => cell.seen = Some(rating),
+            with(seen.seat, &seen.concept, &|cell| match seen.confidence {
+                Some(confidence) => cell.seen = Some(confidence),
                 None => cell.group_result = Some(seen.has_it),
             });
         }
@@ -149,7 +149,7 @@ pub fn make_entry(
                     seat: made.seat,
                     date,
                     concept: made.concept.clone(),
-                    rating: Some(rating),
+                    confidence: Some(rating),
                     has_it: rating >= Confidence::OnMyOwn,
                 },
             )?,
@@ -159,7 +159,7 @@ pub fn make_entry(
                     seat: made.seat,
                     date,
                     concept: made.concept.clone(),
-                    rating: None,
+                    confidence: None,
                     has_it,
                 },
             )?,

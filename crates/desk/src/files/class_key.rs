@@ -3,7 +3,7 @@
 use crate::class::OpenClass;
 use crate::class::concepts::{own_concepts, own_exercises, with_built_in};
 use crate::class::{MOST_SEATS, checked_name, checked_title};
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use crate::own::put_all;
 use std::collections::BTreeSet;
 use surefoot_catalogue::rotation::Rotation;
@@ -66,9 +66,6 @@ pub fn export_class(
 }
 
 /// Opens a class key file for [`import_class`].
-///
-/// # Errors
-/// Returns [`Refusal::WrongPassphrase`], or why the file is refused.
 pub fn read_class_key(bytes: &[u8], passphrase: &str) -> Result<ClassKeyFile, Refusal> {
     open_class_key(bytes, passphrase)
 }
@@ -149,7 +146,7 @@ fn checked(file: &ClassKeyFile) -> Result<Rotation<String>, DeskError> {
     let rotation = Rotation::new(file.rotation.clone())?;
     let all = with_built_in(&file.own_concepts)?;
     if (rotation.days().iter().flatten()).any(|concept| !all.contains_key(concept)) {
-        return Err(DeskError::NotFound("concept"));
+        return Err(DeskError::NotFound(Thing::Concept));
     }
     Ok(rotation)
 }

@@ -14,7 +14,7 @@ use super::views::{
     FileReport, IMPORTS_A_PAGE, ImportReport, Journal, LINES_A_PAGE, Tally, Undoable, Verdict,
 };
 use crate::class::{OpenClass, open_class};
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use chrono::NaiveDate;
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -580,7 +580,9 @@ fn lines(
 /// Returns [`DeskError::NotFound`] if no import is left.
 pub fn undo_import(desk: &DeskStore) -> Result<(), DeskError> {
     desk.transaction(|| {
-        let last = desk.last_import()?.ok_or(DeskError::NotFound("import"))?;
+        let last = desk
+            .last_import()?
+            .ok_or(DeskError::NotFound(Thing::Import))?;
         for (class, seat) in desk.drop_hand_ins(last.number)? {
             derive::derive(desk, &class, seat)?;
         }
@@ -609,7 +611,7 @@ pub fn decide_device(
             .count();
         let mut row = (devices.into_iter())
             .find(|row| row.id == device)
-            .ok_or(DeskError::NotFound("device"))?;
+            .ok_or(DeskError::NotFound(Thing::Device))?;
         row.state = DeviceState::of_decision(accept);
         desk.put_device(id, &row)?;
         let entries = derive::derive(desk, id, seat)?;
@@ -635,7 +637,7 @@ pub fn discard_device(
     desk.transaction(|| {
         let row = (desk.devices_of(id, seat)?.into_iter())
             .find(|row| row.id == device)
-            .ok_or(DeskError::NotFound("device"))?;
+            .ok_or(DeskError::NotFound(Thing::Device))?;
         if row.state == DeviceState::Accepted {
             return Err(DeskError::invalid(Field::Device, Rule::Taken));
         }

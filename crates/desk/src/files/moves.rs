@@ -3,7 +3,7 @@
 use super::bounds::{MOST_ACCEPTED_DEVICES, MOST_ENTRIES};
 use super::derive::{content_of, derive};
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use surefoot_exchange::OpenedHandIn;
 use surefoot_store::DeskStore;
 use surefoot_store::desk::{DeviceState, MovedDevice, SeatRow};
@@ -11,7 +11,7 @@ use surefoot_store::desk::{DeviceState, MovedDevice, SeatRow};
 /// Returns the row of a seat of the class.
 pub(super) fn check_seat(class: &OpenClass, seat: u32) -> Result<&SeatRow, DeskError> {
     let found = class.seats.iter().find(|row| row.number == seat);
-    found.ok_or(DeskError::NotFound("seat"))
+    found.ok_or(DeskError::NotFound(Thing::Seat))
 }
 
 /// Moves a device with its hand-ins to another seat of its class, for a student who joined with
@@ -36,7 +36,7 @@ pub fn move_device(
     desk.transaction(|| {
         let row = (desk.devices_of(id, seat)?.into_iter())
             .find(|row| row.id == device)
-            .ok_or(DeskError::NotFound("device"))?;
+            .ok_or(DeskError::NotFound(Thing::Device))?;
         let there = desk.devices_of(id, to)?;
         let is_same = |other: &_| same_device(other, &row);
         if seat == to || there.iter().any(is_same) {

@@ -2,7 +2,7 @@
 
 use crate::class::OpenClass;
 use crate::class::pack_stamp::{accepted_devices, days_stamp, stamp};
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
 use surefoot_catalogue::ConceptId;
@@ -93,7 +93,7 @@ pub fn make_class_pack_above(
         let known = facts
             .concepts
             .get(concept)
-            .ok_or(DeskError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound(Thing::Concept))?;
         concepts.push(PackConcept {
             id: known.id.clone(),
             strand: known.strand,

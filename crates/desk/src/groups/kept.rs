@@ -7,7 +7,7 @@ use super::views::{
     PageFirst, PageMember,
 };
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::{GroupMember, MisconceptionCount, PracticeSums, Reports};
 use crate::sample::{SampleExercise, sample};
 use chrono::{Datelike, NaiveDate};
@@ -195,7 +195,7 @@ pub fn record_group(
                 seat,
                 date,
                 concept: concept.to_owned(),
-                rating: None,
+                confidence: None,
                 has_it,
             },
         )?,
@@ -217,17 +217,17 @@ pub fn group_page(
     let reports = Reports::read(desk, class, today)?;
     let at = reports
         .concept_at(concept)
-        .ok_or(DeskError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound(Thing::Concept))?;
     let known = class
         .facts
         .concepts
         .get(concept)
-        .ok_or(DeskError::NotFound("concept"))?;
+        .ok_or(DeskError::NotFound(Thing::Concept))?;
     let students: Vec<usize> = seats
         .iter()
         .map(|seat| {
             let found = reports.student_at(*seat);
-            found.ok_or(DeskError::NotFound("seat"))
+            found.ok_or(DeskError::NotFound(Thing::Seat))
         })
         .collect::<Result<_, _>>()?;
     let mut misconceptions: BTreeMap<String, u32> = BTreeMap::new();

@@ -2,7 +2,7 @@
 
 use super::views::{GroupChosen, GroupFault, GroupFaultKind, GroupView, GroupWishes, GroupsView};
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::GroupMember;
 use crate::estimate::Reports;
 use chrono::NaiveDate;
@@ -141,7 +141,7 @@ impl PlannedClass {
         for concept in wanted {
             let at = reports
                 .concept_at(concept)
-                .ok_or(DeskError::NotFound("concept"))?;
+                .ok_or(DeskError::NotFound(Thing::Concept))?;
             if !concepts.contains(&at) {
                 concepts.push(at);
             }
@@ -186,13 +186,13 @@ impl PlannedClass {
             .concepts
             .iter()
             .position(|at| self.reports.concepts.get(*at) == Some(&group.concept))
-            .ok_or(DeskError::NotFound("concept"))?;
+            .ok_or(DeskError::NotFound(Thing::Concept))?;
         let seats: BTreeSet<u32> = group.seats.iter().copied().collect();
         let members = seats
             .into_iter()
             .map(|seat| {
                 let student = self.reports.student_at(seat);
-                student.ok_or(DeskError::NotFound("seat"))
+                student.ok_or(DeskError::NotFound(Thing::Seat))
             })
             .collect::<Result<_, _>>()?;
         Ok(PlannedGroup {

@@ -6,7 +6,7 @@ use super::views::{
 };
 use crate::class::concepts::with_built_in;
 use crate::class::{OpenClass, open_class};
-use crate::error::{DeskError, Field, Rule, faulty};
+use crate::error::{DeskError, Field, Rule, Thing, faulty};
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::{Concept, ConceptId, Language, missing_in};
@@ -69,7 +69,7 @@ fn read_against(
         .map(|id| {
             all.get(id)
                 .map(|concept| concept.id.clone())
-                .ok_or(DeskError::NotFound("concept"))
+                .ok_or(DeskError::NotFound(Thing::Concept))
         })
         .transpose()?;
     Ok(read_bank(files, &finder(all), chosen.as_ref(), known, main))
@@ -193,7 +193,7 @@ pub fn undo_own_import(
         .own_imports(id)?
         .into_iter()
         .find(|import| import.number == number && !import.undone)
-        .ok_or(DeskError::NotFound("import"))?;
+        .ok_or(DeskError::NotFound(Thing::Import))?;
     let in_use = desk
         .own_concepts(id)?
         .iter()
@@ -218,11 +218,7 @@ pub fn remove_own_exercise(
     let class = open_class(desk, class)?;
     desk.transaction(|| {
         let held = desk.own_rows_to_remove(&class.row.id, OwnRows::Exercise(id))?;
-        desk.remove_own_exercise(&class.row.id, id)
-            .map_err(|error| match error {
-                surefoot_store::StoreError::Missing(what) => DeskError::NotFound(what),
-                other => other.into(),
-            })?;
+        desk.remove_own_exercise(&class.row.id, id)?;
         Ok(held)
     })
 }
@@ -279,7 +275,7 @@ fn found(desk: &DeskStore, class: &str, id: &str) -> Result<(OpenClass, OwnExerc
         .flatten()
         .find(|own| own.id().to_string() == id)
         .cloned()
-        .ok_or(DeskError::NotFound("exercise"))?;
+        .ok_or(DeskError::NotFound(Thing::Exercise))?;
     Ok((class, own))
 }
 

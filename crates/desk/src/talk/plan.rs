@@ -4,7 +4,7 @@ use super::views::{TalkConcept, TalkView, TalkWay};
 use crate::board::Trend;
 use crate::board::board_from;
 use crate::class::OpenClass;
-use crate::error::{DeskError, Field, Rule};
+use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::Reports;
 use crate::sample::SampleExercise;
 use crate::sample::sample;
@@ -226,7 +226,7 @@ pub fn note_talk(
     talked: bool,
 ) -> Result<(), DeskError> {
     if !class.facts.concepts.contains_key(concept) {
-        return Err(DeskError::NotFound("concept"));
+        return Err(DeskError::NotFound(Thing::Concept));
     }
     desk.put_talked_about(&class.row.id, date, concept, talked)?;
     Ok(())

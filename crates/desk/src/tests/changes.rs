@@ -12,7 +12,7 @@ use crate::{GroupChosen, GroupWishes};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::Refusal;
-use surefoot_record::PracticeRules;
+use surefoot_record::{PracticeRules, Thing};
 use surefoot_store::desk::GroupRoomRow;
 
 #[test]
@@ -145,7 +145,7 @@ fn the_last_seat_stays() {
     ));
     assert!(matches!(
         remove_seat(&desk.store, &desk.class, 7, &[7; 32]),
-        Err(DeskError::NotFound("seat"))
+        Err(DeskError::NotFound(Thing::Seat))
     ));
 }
 

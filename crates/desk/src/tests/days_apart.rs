@@ -284,7 +284,7 @@ fn weekdays() -> impl Iterator<Item = NaiveDate> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(6) })]
+    #![proptest_config(surefoot_test_support::few(2, 60))]
 
     /// With closures, days added and half days, a student who says the day leaves the same record
     /// on a device one, two or five packs behind as on one that always has the newest pack.

@@ -10,7 +10,7 @@ use surefoot_store::StoreError;
 use surefoot_test_support::record::any_record;
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(40))]
+    #![proptest_config(surefoot_test_support::few(15, 400))]
 
     #[test]
     fn adding_one_by_one_ends_at_the_union_and_counts_what_is_new(

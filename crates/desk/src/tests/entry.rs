@@ -5,6 +5,7 @@ use crate::{DeskError, board, entry_day, make_entry};
 use crate::{EntryDay, EntryMade, EntryValue};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
+use surefoot_record::Thing;
 
 const DAY: &str = "2026-09-14";
 const TODAY: &str = "2026-09-15";
@@ -124,11 +125,11 @@ fn a_seat_or_concept_that_is_not_there_is_named() {
     let concept = desk.concept(0);
     assert!(matches!(
         fill(&desk, 9, &concept, rating(1)),
-        Err(DeskError::NotFound("seat"))
+        Err(DeskError::NotFound(Thing::Seat))
     ));
     assert!(matches!(
         fill(&desk, 1, "none", rating(1)),
-        Err(DeskError::NotFound("concept"))
+        Err(DeskError::NotFound(Thing::Concept))
     ));
 }
 

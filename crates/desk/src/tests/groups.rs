@@ -7,6 +7,7 @@ use crate::{
 };
 use crate::{GroupChosen, GroupFaultKind, GroupWishes, GroupsView};
 use surefoot_catalogue::Language;
+use surefoot_record::Thing;
 
 const TODAY: &str = "2026-10-01";
 
@@ -202,7 +203,7 @@ fn an_edit_by_hand_shows_its_effect_and_the_rules_it_breaks() {
             &unknown,
             0
         ),
-        Err(DeskError::NotFound("seat"))
+        Err(DeskError::NotFound(Thing::Seat))
     ));
     for bad in [
         GroupWishes {

@@ -11,6 +11,7 @@ use surefoot_catalogue::{Language, Strand};
 use surefoot_exchange::{CLASS_PACK_FORMAT, Refusal, open_pack, sign_pack};
 use surefoot_exercises::bank::{BankFile, OWN_VERSION};
 use surefoot_exercises::{Answer, Response, mark, response_for};
+use surefoot_record::Thing;
 use surefoot_store::{Durability, StudentStore};
 use surefoot_student::practice_views::{OpenExercise, PracticeStep};
 use surefoot_student::{self, Joined, NewStudent};
@@ -147,7 +148,7 @@ fn good_lines_are_stored_and_every_line_is_in_the_import_report() {
     undo_own_import(&desk.store, &desk.class, 1).unwrap();
     assert!(matches!(
         undo_own_import(&desk.store, &desk.class, 1),
-        Err(DeskError::NotFound("import"))
+        Err(DeskError::NotFound(Thing::Import))
     ));
 }
 

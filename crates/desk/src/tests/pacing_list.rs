@@ -8,6 +8,7 @@ use crate::class::pacing_list::read_lines;
 use crate::{DeskError, balanced_rotation, open_class, read_pacing, set_first_lessons};
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::Language;
+use surefoot_record::Thing;
 
 #[test]
 fn lines_are_read_in_either_order_language_and_under_a_date() {
@@ -91,7 +92,7 @@ fn first_lessons_are_set_together_or_not_at_all_and_back_again() {
     bad.insert("g4-no-such".into(), None);
     assert!(matches!(
         set_first_lessons(&desk.store, &desk.class, &bad),
-        Err(DeskError::NotFound("concept"))
+        Err(DeskError::NotFound(Thing::Concept))
     ));
     assert!(set_first_lessons(&desk.store, &desk.class, &lessons(Some("2030-01-01"))).is_err());
     assert_eq!(desk.open().facts.taught_from, after);

@@ -5,6 +5,7 @@ use crate::{DeskError, Field, MadeShareTable, Rule, ShareRelease, ShareShown, Sh
 use crate::{make_share_table, release_share_table, remove_seat, seat_practice};
 use surefoot_catalogue::Language;
 use surefoot_exercises::has_generator;
+use surefoot_record::Thing;
 
 /// A date on which every concept is taught.
 const LATE: &str = "2027-05-06";
@@ -142,6 +143,6 @@ fn practice_for_a_seat_begins_with_what_it_needs_and_ends_at_the_number_asked_fo
     assert!(!asked(20, 4).is_empty());
     assert!(matches!(
         seat_practice(&desk.store, &class, 99, today, 4),
-        Err(DeskError::NotFound("seat"))
+        Err(DeskError::NotFound(Thing::Seat))
     ));
 }

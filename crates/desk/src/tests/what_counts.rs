@@ -218,7 +218,7 @@ impl World {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(8) })]
+    #![proptest_config(surefoot_test_support::few(4, 80))]
 
     #[test]
     fn the_same_entries_count_alike_wherever_they_meet(steps in vec(any_step(), 4..24)) {

@@ -187,9 +187,6 @@ impl OwnExercise {
 
     /// Checks every rule: lengths, characters, that the key is right and in its
     /// form, that the wrong answers are wrong and differ.
-    ///
-    /// # Errors
-    /// The first fault.
     pub fn check(&self) -> Result<(), LineFault> {
         check_words(&self.question, "question", MOST_QUESTION_CHARS)?;
         if self.kind.has_choices() {

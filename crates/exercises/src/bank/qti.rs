@@ -26,9 +26,6 @@ enum Processing {
 
 /// Reads one item. Its `label` may name the concept, which `concept` looks up; its
 /// `xml:lang` the language, which is else `main`.
-///
-/// # Errors
-/// The fault and its line.
 pub(super) fn read_item(
     bytes: &[u8],
     concept: &dyn Fn(&str) -> Result<ConceptId, LineFault>,

@@ -46,9 +46,6 @@ pub enum RowFault {
 const NEAR: usize = 2;
 
 /// Checks a row against the rows released before.
-///
-/// # Errors
-/// Returns why it must be withheld.
 pub fn check_row(
     log: &[ReleasedRow],
     row: &ReleasedRow,

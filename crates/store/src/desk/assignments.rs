@@ -5,6 +5,7 @@ use super::super::columns::date_at;
 use super::DeskStore;
 use chrono::NaiveDate;
 use rusqlite::params;
+use surefoot_record::Thing;
 
 /// An assignment as stored.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -115,7 +116,7 @@ impl DeskStore {
             params![class, id, withdrawn],
         )?;
         if changed == 0 {
-            return Err(StoreError::Missing("assignment"));
+            return Err(StoreError::Missing(Thing::Assignment));
         }
         Ok(())
     }

@@ -5,6 +5,7 @@ use super::DeskStore;
 use super::cells::FILE_NAME;
 use rusqlite::params;
 use surefoot_catalogue::calendar::SchoolYear;
+use surefoot_record::Thing;
 
 /// How much the desk holds of a seat.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -116,7 +117,7 @@ impl DeskStore {
             params![class, seat],
         )?;
         if removed == 0 {
-            return Err(StoreError::Missing("seat"));
+            return Err(StoreError::Missing(Thing::Seat));
         }
         Ok(())
     }
@@ -132,7 +133,7 @@ impl DeskStore {
             .connection
             .execute("DELETE FROM class WHERE id = ?1", [class])?;
         if removed == 0 {
-            return Err(StoreError::Missing("class"));
+            return Err(StoreError::Missing(Thing::Class));
         }
         Ok(())
     }

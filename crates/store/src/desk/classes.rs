@@ -9,7 +9,7 @@ use rusqlite::params;
 use rusqlite::types::ValueRef;
 use std::collections::{BTreeMap, BTreeSet};
 use surefoot_catalogue::calendar::SchoolYear;
-use surefoot_record::PracticeRules;
+use surefoot_record::{PracticeRules, Thing};
 
 /// A class as stored.
 #[derive(Clone, PartialEq, Eq)]
@@ -127,7 +127,7 @@ impl DeskStore {
         self.classes()?
             .into_iter()
             .find(|class| class.id == id)
-            .ok_or(StoreError::Missing("class"))
+            .ok_or(StoreError::Missing(Thing::Class))
     }
 
     /// Adds a class.

@@ -8,6 +8,7 @@ use chrono::NaiveDate;
 use rusqlite::{OptionalExtension, Row, params};
 use std::collections::BTreeMap;
 use std::fmt::Display;
+use surefoot_record::Thing;
 
 /// Whether a device's hand-ins count.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -201,7 +202,7 @@ impl DeskStore {
             import_at,
         )?
         .pop()
-        .ok_or(StoreError::Missing("import"))
+        .ok_or(StoreError::Missing(Thing::Import))
     }
 
     /// Returns the newest import that can be undone and was not.

@@ -3,6 +3,7 @@
 use super::super::StoreError;
 use super::{DeskStore, DeviceState, RemovedRows};
 use rusqlite::params;
+use surefoot_record::Thing;
 
 /// The tables whose rows are a student's work and go along with the student. The lines of import
 /// reports go along too, because a later seat may get the number.
@@ -86,7 +87,7 @@ impl DeskStore {
             params![class, device, to, state.word()],
         )?;
         if moved == 0 {
-            return Err(StoreError::Missing("device"));
+            return Err(StoreError::Missing(Thing::Device));
         }
         self.connection.execute(
             "UPDATE hand_in SET seat = ?2 WHERE device = ?1",

@@ -6,6 +6,7 @@ use super::DeskStore;
 use super::cells::OWN_REPORT;
 use chrono::NaiveDate;
 use rusqlite::params;
+use surefoot_record::Thing;
 
 /// What an import brought.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -178,7 +179,7 @@ impl DeskStore {
             params![class, id],
         )?;
         if removed == 0 {
-            return Err(StoreError::Missing("exercise"));
+            return Err(StoreError::Missing(Thing::Exercise));
         }
         Ok(())
     }

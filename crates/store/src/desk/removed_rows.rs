@@ -174,14 +174,14 @@ impl DeskStore {
     /// Writes removed rows again: all of them, or none.
     ///
     /// # Errors
-    /// [`StoreError::Missing`] if one of them does not fit any more, for instance because
+    /// [`StoreError::PlaceTaken`] if one of them does not fit any more, for instance because
     /// another seat has got the number.
     pub fn restore(&self, removed: &RemovedRows) -> Result<(), StoreError> {
         let no_place = |error: StoreError| match error {
             StoreError::Sqlite(error)
                 if error.sqlite_error_code() == Some(rusqlite::ErrorCode::ConstraintViolation) =>
             {
-                StoreError::Missing("place")
+                StoreError::PlaceTaken
             }
             other => other,
         };

@@ -241,7 +241,7 @@ CREATE TABLE observation (
     seat INTEGER NOT NULL,
     school_date TEXT NOT NULL,
     concept TEXT NOT NULL,
-    rating INTEGER,
+    confidence INTEGER,
     has_it INTEGER NOT NULL,
     PRIMARY KEY (class, seat, school_date, concept),
     FOREIGN KEY (class, seat) REFERENCES seat (class, number) ON DELETE CASCADE

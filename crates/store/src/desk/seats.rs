@@ -8,6 +8,7 @@ use chrono::NaiveDate;
 use rusqlite::types::ValueRef;
 use rusqlite::{OptionalExtension, Row, params};
 use std::fmt::Display;
+use surefoot_record::Thing;
 
 /// A seat.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -108,7 +109,7 @@ impl DeskStore {
             params![class, number, self.sealed_name(class, number, name)?],
         )?;
         if changed == 0 {
-            return Err(StoreError::Missing("seat"));
+            return Err(StoreError::Missing(Thing::Seat));
         }
         Ok(())
     }
@@ -176,7 +177,7 @@ impl DeskStore {
             )?
             .query_row(params![class, seat], |row| row.get(0))
             .optional()?
-            .ok_or(StoreError::Missing("seat"))
+            .ok_or(StoreError::Missing(Thing::Seat))
     }
 
     /// Notes the import that brought a seat's first device.

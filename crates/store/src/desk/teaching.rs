@@ -33,7 +33,7 @@ pub struct ObservationRow {
     pub concept: String,
     /// The confidence that the teacher saw; `None` after a small group, where the teacher
     /// enters only `has_it`.
-    pub rating: Option<Confidence>,
+    pub confidence: Option<Confidence>,
     /// Whether the student can do it.
     pub has_it: bool,
 }
@@ -93,16 +93,17 @@ impl DeskStore {
     pub fn put_observation(&self, class: &str, seen: &ObservationRow) -> Result<(), StoreError> {
         self.connection
             .prepare_cached(
-                "INSERT INTO observation (class, seat, school_date, concept, rating, has_it)
+                "INSERT INTO observation (class, seat, school_date, concept, confidence, has_it)
                  VALUES (?1, ?2, ?3, ?4, ?5, ?6)
-                 ON CONFLICT (class, seat, school_date, concept) DO UPDATE SET rating = ?5, has_it = ?6",
+                 ON CONFLICT (class, seat, school_date, concept)
+                   DO UPDATE SET confidence = ?5, has_it = ?6",
             )?
             .execute(params![
                 class,
                 seen.seat,
                 seen.date.to_string(),
                 seen.concept,
-                seen.rating.map(u8::from),
+                seen.confidence.map(u8::from),
                 seen.has_it
             ])?;
         Ok(())
@@ -127,7 +128,7 @@ impl DeskStore {
     /// Returns the observations of a class, oldest first.
     pub fn observations(&self, class: &str) -> Result<Vec<ObservationRow>, StoreError> {
         self.rows(
-            "SELECT seat, school_date, concept, rating, has_it FROM observation
+            "SELECT seat, school_date, concept, confidence, has_it FROM observation
              WHERE class = ?1 ORDER BY school_date, seat, concept",
             [class],
             |row| {
@@ -135,7 +136,7 @@ impl DeskStore {
                     seat: row.get(0)?,
                     date: date_at(row, 1)?,
                     concept: row.get(2)?,
-                    rating: confidence_at(row, 3)?,
+                    confidence: confidence_at(row, 3)?,
                     has_it: row.get(4)?,
                 })
             },

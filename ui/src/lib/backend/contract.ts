@@ -517,9 +517,9 @@ name: string, } | { "code": "bad_arguments",
  */
 detail: string, } | { "code": "not_found", 
 /**
- * The kind of thing, such as `student` or `copy`.
+ * The kind of thing.
  */
-what: string, } | { "code": "invalid", 
+what: Thing, } | { "code": "invalid", 
 /**
  * Which value.
  */
@@ -1154,9 +1154,9 @@ export type DatedObservation = {
  */
 date: string, 
 /**
- * The rating by the teacher, if given.
+ * The confidence that the teacher saw, if entered.
  */
-rating: Confidence | null, 
+confidence: Confidence | null, 
 /**
  * Whether the student has it.
  */
@@ -5365,6 +5365,7 @@ concept: string,
 date: string | null, };
 export type Text = { [tag in Language]?: string };
 export type Theme = "system" | "light" | "dark" | "contrast" | "contrast_dark";
+export type Thing = "assignment" | "class" | "concept" | "copy" | "desk" | "device" | "exercise" | "file" | "import" | "job" | "pack" | "removed" | "report" | "sample" | "seat" | "student";
 export type Today = { 
 /**
  * The date shown.

@@ -6,6 +6,7 @@ import type {
   Refusal,
   Rule,
   SeatCodeError,
+  Thing,
   VoiceMissing,
 } from '../backend';
 import { errorWords, refusalWords, seatCodeWords, type Trouble } from '.';
@@ -113,6 +114,11 @@ describe.each(LANGUAGES.map(({ tag }) => tag))('%s', (language) => {
     setLanguage(language);
     expect(reasonWords(reason)).not.toMatch(MISSING);
   });
+});
+
+test('each message on what is not found is of a thing that exists', () => {
+  type Worded = Extract<MessageId, `error-not-found-${string}`>;
+  expectTypeOf<Worded>().toEqualTypeOf<`error-not-found-${Thing}`>();
 });
 
 type Kebab<S extends string> = S extends `${infer A}_${infer B}` ? `${A}-${Kebab<B>}` : S;

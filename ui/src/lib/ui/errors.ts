@@ -50,10 +50,8 @@ export function errorWords(error: Trouble): string[] {
       return [say(`error-calendar-${kebab(error.error.code)}`), say('error-kept')];
     case 'rotation':
       return [say(`error-rotation-${kebab(error.error.code)}`), say('error-kept')];
-    case 'not_found': {
-      const id = `error-not-found-${error.what}`;
-      return [say(hasWords(id) ? id : 'error-not-found'), say('error-kept')];
-    }
+    case 'not_found':
+      return [say(`error-not-found-${error.what}`), say('error-kept')];
     case 'newer_store':
       return [say('error-newer-store'), say('error-newer-store-do')];
     case 'damaged_store':

@@ -1,4 +1,4 @@
-//! Whole classes: the methods weakspots, detection and trends.
+//! Whole classes: the methods class-estimate, detection and trends.
 
 use super::instances::parse;
 use serde::Deserialize;
@@ -60,7 +60,7 @@ impl Date {
 const PASS_PROBABILITY: f64 = 0.6;
 
 /// The full numbers of the class estimate.
-pub fn weakspots(case: &Value) -> Result<Value, String> {
+pub fn estimate(case: &Value) -> Result<Value, String> {
     let case: ClassCase = parse(case)?;
     let evidence = case.evidence()?;
     let last = case.upto.unwrap_or(evidence.passes().saturating_sub(1));

@@ -65,9 +65,9 @@ fn as_expected(method: Method, name: &str, list: &str, tolerance: f64, cases: us
 }
 
 #[test]
-fn weak_spots() {
+fn class_estimates() {
     // The file also holds what the fit finds on the way; the crate checks that.
-    let pairs = answered(Method::Weakspots, "weakspots.json", "cases");
+    let pairs = answered(Method::ClassEstimate, "class-estimate.json", "cases");
     assert_eq!(pairs.len(), 19);
     for (case, answer) in pairs {
         let keys = [
@@ -107,17 +107,17 @@ fn calibration_and_what_must_not_be_shown() {
 
 #[test]
 fn talk_plans() {
-    as_expected(Method::Plan, "plan.json", "cases", 0.0, 12);
+    as_expected(Method::TalkPlan, "talk-plan.json", "cases", 0.0, 12);
 }
 
 #[test]
 fn bands() {
-    as_expected(Method::Sharesafe, "sharesafe.json", "bands", 0.0, 8);
+    as_expected(Method::ShareSafe, "share-safe.json", "bands", 0.0, 8);
 }
 
 #[test]
 fn share_safe_tables_with_the_fewest_further_cells() {
-    for (case, answer) in answered(Method::Sharesafe, "sharesafe.json", "cases") {
+    for (case, answer) in answered(Method::ShareSafe, "share-safe.json", "cases") {
         for key in ["bounds_primary_only", "recoverable"] {
             assert_eq!(answer[key], case[key], "{}", case["id"]);
         }
@@ -265,11 +265,11 @@ fn weights_come_out_of_needs() {
 #[test]
 fn answers_in_the_file_are_not_read() {
     for (method, name) in [
-        (Method::Weakspots, "weakspots.json"),
+        (Method::ClassEstimate, "class-estimate.json"),
         (Method::Trends, "trends.json"),
         (Method::Calibration, "calibration.json"),
-        (Method::Plan, "plan.json"),
-        (Method::Sharesafe, "sharesafe.json"),
+        (Method::TalkPlan, "talk-plan.json"),
+        (Method::ShareSafe, "share-safe.json"),
     ] {
         let file = vectors(name);
         let mut bare = file.clone();
@@ -301,7 +301,7 @@ fn answers_in_the_file_are_not_read() {
 fn missing_optional_keys_and_empty_classes_are_no_trouble() {
     for (method, text) in [
         (
-            Method::Weakspots,
+            Method::ClassEstimate,
             r#"{"cases": [{"ratings": []}, {"ratings": [["0.3"], []]}]}"#,
         ),
         (
@@ -321,12 +321,15 @@ fn missing_optional_keys_and_empty_classes_are_no_trouble() {
             r#"{"cases": [{"weight": [], "groups_per_slot": 2, "size_min": 2, "size_max": 3},
             {"need": [[0.9], [0.9]], "groups_per_slot": 0, "size_min": 2, "size_max": 3}]}"#,
         ),
-        (Method::Plan, r#"{"cases": [{"minutes": 4, "today": []}]}"#),
         (
-            Method::Sharesafe,
+            Method::TalkPlan,
+            r#"{"cases": [{"minutes": 4, "today": []}]}"#,
+        ),
+        (
+            Method::ShareSafe,
             r#"{"cases": [{"table": []}, {"table": [[]]}, {"table": [[3]]}], "bands": [{"students": 4, "low": 1}]}"#,
         ),
-        (Method::Sharesafe, r#"{"cases": []}"#),
+        (Method::ShareSafe, r#"{"cases": []}"#),
     ] {
         let file: Value = serde_json::from_str(text).unwrap();
         let answers = answer(method, &file, 1.0).unwrap();
@@ -339,18 +342,18 @@ fn missing_optional_keys_and_empty_classes_are_no_trouble() {
 fn bad_cases_are_named() {
     for (method, text, words) in [
         (
-            Method::Weakspots,
+            Method::ClassEstimate,
             r#"{"cases": [{"id": "k", "ratings": [["4"]]}]}"#,
             "\"k\"",
         ),
         (
-            Method::Weakspots,
+            Method::ClassEstimate,
             r#"{"cases": [{"ratings": [["1"]], "practice": [[1,0,0,2,1,0]]}]}"#,
             "student 1",
         ),
         (Method::Detection, r#"{"students": 3}"#, "no list \"cases\""),
         (
-            Method::Plan,
+            Method::TalkPlan,
             r#"{"cases": [{"minutes": -1, "today": []}]}"#,
             "-1",
         ),
@@ -365,12 +368,12 @@ fn bad_cases_are_named() {
             "weight",
         ),
         (
-            Method::Sharesafe,
+            Method::ShareSafe,
             r#"{"cases": [{"table": [[1, 2], [3]]}]}"#,
             "length",
         ),
         (
-            Method::Sharesafe,
+            Method::ShareSafe,
             r#"{"bands": [{"students": 4, "low": 5}]}"#,
             "5 of 4",
         ),

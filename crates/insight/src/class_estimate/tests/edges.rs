@@ -65,20 +65,41 @@ fn one_student_and_one_concept() {
     }
 }
 
+/// A class of eight students and six concepts, in which `right` says who is right.
+fn halves(right: fn(usize, usize, usize) -> bool) -> ClassEstimate {
+    estimate(&class((8, 6, 5), |student, concept, pass| {
+        let right = right(student, concept, pass);
+        vec![Said::Result(right), Said::Rating(if right { 0 } else { 3 })]
+    }))
+}
+
 #[test]
-fn halves_and_checkerboards() {
-    let by: [fn(usize, usize, usize) -> bool; 4] = [
-        |student, _, _| student % 2 == 0,
-        |_, concept, _| concept % 2 == 0,
-        |student, concept, _| (student + concept) % 2 == 0,
-        |student, concept, pass| (student + concept + pass) % 2 == 0,
-    ];
-    for right in by {
-        let evidence = class((8, 6, 5), |student, concept, pass| {
-            let right = right(student, concept, pass);
-            vec![Said::Result(right), Said::Rating(if right { 0 } else { 3 })]
-        });
-        estimate(&evidence);
+fn half_of_the_students_have_everything_and_are_above_the_others() {
+    let estimate = halves(|student, _, _| student % 2 == 0);
+    let of = |student, concept| estimate.student(student, concept).unwrap().mean();
+    for concept in 0..6 {
+        assert!(of(0, concept) > of(1, concept) + 0.5, "{concept}");
+        assert!((of(0, concept) - of(6, concept)).abs() < 1e-6);
+    }
+}
+
+#[test]
+fn half_of_the_concepts_are_wrong_and_come_first() {
+    let estimate = halves(|_, concept, _| concept % 2 == 0);
+    let mut first = estimate.ranking[..3].to_vec();
+    first.sort_unstable();
+    assert_eq!(first, [1, 3, 5]);
+    for pair in estimate.concepts.chunks(2) {
+        assert!(pair[0].low > pair[1].high, "{pair:?}");
+    }
+}
+
+#[test]
+fn a_checkerboard_makes_all_concepts_alike() {
+    let estimate = halves(|student, concept, _| (student + concept) % 2 == 0);
+    let shares: Vec<f64> = estimate.concepts.iter().map(|c| c.share).collect();
+    for share in &shares {
+        assert!((share - shares[0]).abs() < 0.01, "{shares:?}");
     }
 }
 

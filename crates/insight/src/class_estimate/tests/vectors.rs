@@ -57,7 +57,7 @@ fn close(name: &str, found: &[f64], expected: &Value) {
 #[test]
 fn the_stored_cases() {
     let file: Value = serde_json::from_str(include_str!(
-        "../../../../../shared/vectors/insight/weakspots.json"
+        "../../../../../shared/vectors/insight/class-estimate.json"
     ))
     .unwrap();
     let cases = file["cases"].as_array().unwrap();

@@ -1,4 +1,4 @@
-//! The method plan: the talk plan.
+//! The method talk-plan.
 
 use super::instances::{parse, settings};
 use serde::Deserialize;

@@ -1,4 +1,4 @@
-//! The method sharesafe: tables of counts, and bands.
+//! The method share-safe: tables of counts, and bands.
 #![expect(
     clippy::indexing_slicing,
     reason = "a name that a JSON object lacks is added by its index, and never out of bounds"
