@@ -28,6 +28,12 @@ g4-place-value-tens-step-moved = { $gap ->
     [one] The digit moves { $gap } place to the left. That is { $factor } times as much.
    *[other] The digit moves { $gap } places to the left. That is { $factor } times as much.
 }
+g4-place-value-tens-ask-factor-1 = { $name } has { $small } points. A team has { $large } points. How many times as many is that?
+g4-place-value-tens-ask-factor-2 = { $name } fills a small box with { $small } beads and a large box with { $large } beads. How many times as many is that?
+g4-place-value-tens-ask-factor-3 = { $name } writes { $small } and then { $large }. How many times as much is the second number?
+g4-place-value-tens-ask-value-1 = { $name } has { $small } points. A team has { $factor } times as many. How many points is that?
+g4-place-value-tens-ask-value-2 = { $name } fills a small box with { $small } beads. A large box holds { $factor } times as many. How many is that?
+g4-place-value-tens-ask-value-3 = { $name } writes { $small } and then a number that is { $factor } times as much. What is the second number?
 
 g4-read-write-numbers-ask-words = Write this number in digits: { $words }.
 g4-read-write-numbers-ask-parts = Write it as one number.

@@ -92,6 +92,9 @@ g6-opposites-line = Una recta numérica con 0 en el centro y { $size } de distan
 g6-opposites-step-once = Ve al otro lado de 0, igual de lejos.
 g6-opposites-step-twice = Ve al otro lado de 0. Luego regresa.
 g6-opposites-step-answer = Es { $right }.
+g6-opposites-story-1 = { $name } lee { $value } en un termómetro. Al otro día muestra el opuesto. ¿Qué muestra entonces?
+g6-opposites-story-2 = { $name } está en { $value } en una recta numérica. A la misma distancia, al otro lado de 0, hay un árbol. ¿En qué número está?
+g6-opposites-story-3 = { $name } dobla una recta numérica en 0. ¿Qué número queda sobre { $value }?
 
 g6-quadrants-ask-quadrant = ¿En qué cuadrante está { $point }?
 g6-quadrants-ask-x = Refleja { $point } en el eje x. ¿Dónde está el punto reflejado?
@@ -138,11 +141,26 @@ g6-order-in-context-ask-3 = Pon en orden los saldos.
 g6-order-in-context-hint-line = Piensa en una recta numérica. El menor está más a la izquierda.
 g6-order-in-context-hint-negative = Bajo cero, un tamaño mayor es un número menor.
 g6-order-in-context-step-order = Desde el menor: { $order }.
+g6-order-in-context-ask-two-1 = En un pueblo la temperatura es de { $a } grados y en otro es de { $b } grados. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-two-2 = Un lugar está a { $a } metros y otro a { $b } metros. El nivel del mar es 0. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-two-3 = Una cuenta tiene { $a } dólares y otra tiene { $b } dólares. Una deuda está por debajo de 0. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-means-1 = ¿Qué quiere decir eso?
+g6-order-in-context-ask-means-2 = ¿Qué quiere decir?
+g6-order-in-context-ask-means-3 = ¿Qué dice eso?
+g6-order-in-context-means-1-first = En el primer pueblo hace más calor.
+g6-order-in-context-means-1-second = En el segundo pueblo hace más calor.
+g6-order-in-context-means-2-first = El primer lugar está más alto.
+g6-order-in-context-means-2-second = El segundo lugar está más alto.
+g6-order-in-context-means-3-first = La primera cuenta tiene más.
+g6-order-in-context-means-3-second = La segunda cuenta tiene más.
 
 g6-absolute-value-ask = Halla el valor absoluto.
 g6-absolute-value-ask-distance = ¿A qué distancia de 0 está { $value } en la recta numérica?
 g6-absolute-value-hint-distance = El valor absoluto es la distancia a 0. Nunca es negativo.
 g6-absolute-value-hint-line = Cuenta desde 0.
+g6-absolute-value-story-1 = { $name } tiene un mapa de alturas en metros. El nivel del mar es 0. ¿A qué distancia del nivel del mar está { $value }?
+g6-absolute-value-story-2 = { $name } lee { $value } en un termómetro. ¿A qué distancia de 0 está?
+g6-absolute-value-story-3 = { $name } está en { $value } en una recta numérica. ¿Qué distancia hay hasta 0?
 
 g6-absolute-vs-order-ask-1-size = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿La segunda deuda es mayor o menor que la primera?
 g6-absolute-vs-order-ask-1-number = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿El segundo saldo es mayor o menor que el primero?

@@ -13,10 +13,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-fraction-add-unlike", 2, add_unlike),
-    Generator::new("g5-fraction-subtract-unlike", 2, subtract_unlike),
-    Generator::new("g5-fraction-stories", 2, stories),
-    Generator::new("g5-fraction-as-division", 2, as_division),
+    Generator::new("g5-fraction-add-unlike", 3, add_unlike),
+    Generator::new("g5-fraction-subtract-unlike", 3, subtract_unlike),
+    Generator::new("g5-fraction-stories", 3, stories),
+    Generator::new("g5-fraction-as-division", 3, as_division),
 ];
 
 /// A fraction in lowest terms with a denominator of 2 to 12.

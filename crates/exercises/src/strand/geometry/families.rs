@@ -7,8 +7,8 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-shape-properties", 2, properties),
-    Generator::new("g5-shape-tree", 2, tree),
+    Generator::new("g5-shape-properties", 3, properties),
+    Generator::new("g5-shape-tree", 3, tree),
 ];
 
 /// Families of four-sided shapes, each with the properties that all its shapes have.

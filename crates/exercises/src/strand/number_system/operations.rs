@@ -12,14 +12,14 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-fraction-divide", 2, fraction_divide),
-    Generator::new("g6-divide-multi-digit", 2, divide_multi_digit),
-    Generator::new("g6-decimal-add-subtract", 2, decimal_add_subtract),
-    Generator::new("g6-decimal-multiply", 2, decimal_multiply),
-    Generator::new("g6-decimal-divide", 2, decimal_divide),
-    Generator::new("g6-greatest-common-factor", 2, greatest_common_factor),
-    Generator::new("g6-least-common-multiple", 2, least_common_multiple),
-    Generator::new("g6-common-factor-sum", 2, common_factor_sum),
+    Generator::new("g6-fraction-divide", 3, fraction_divide),
+    Generator::new("g6-divide-multi-digit", 3, divide_multi_digit),
+    Generator::new("g6-decimal-add-subtract", 3, decimal_add_subtract),
+    Generator::new("g6-decimal-multiply", 3, decimal_multiply),
+    Generator::new("g6-decimal-divide", 3, decimal_divide),
+    Generator::new("g6-greatest-common-factor", 3, greatest_common_factor),
+    Generator::new("g6-least-common-multiple", 3, least_common_multiple),
+    Generator::new("g6-common-factor-sum", 3, common_factor_sum),
 ];
 
 fn fraction_divide(m: &mut Make) -> Option<Draft> {
