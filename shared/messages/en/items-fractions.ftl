@@ -45,6 +45,9 @@ g3-fraction-name-story-3-bar = The bar is a book. { $name } has read the shaded 
 g3-fraction-name-story-1-round = { $name } ate the shaded part of a pie. What fraction of the pie is that?
 g3-fraction-name-story-2-round = The circle is a park. Trees grow on the shaded part. { $name } asks: What fraction is that?
 g3-fraction-name-story-3-round = { $name } colored the shaded part of a wheel. What fraction of the wheel is that?
+g3-fraction-name-ask-wholes-1 = Each bar is one wall. { $name } painted the shaded parts. What fraction of a wall is that in all?
+g3-fraction-name-ask-wholes-2 = Each bar is one page. { $name } wrote on the shaded parts. What fraction of a page is that in all?
+g3-fraction-name-ask-wholes-3 = Each bar is one mile. { $name } walked the shaded parts. What fraction of a mile is that in all?
 
 g3-fraction-unit-on-line-ask-first = What fraction is at the point?
 g3-fraction-unit-on-line-ask-mark = Put a point at { $fraction }.
@@ -83,6 +86,8 @@ g3-fraction-on-line-ask-mark-2 = The line shows hours. { $name } stops at { $fra
 g3-fraction-on-line-ask-mark-3 = The line shows yards of rope. { $name } cuts at { $fraction }. Put a point there.
 
 g3-fraction-same-size-ask = Which fraction is the same size as { $fraction }?
+g3-fraction-same-size-ask-1 = { $name } eats { $fraction } of a bar. Which fraction of such a bar is as much?
+g3-fraction-same-size-ask-2 = { $name } walks { $fraction } of a path. Which fraction of the path is as far?
 g3-fraction-same-size-hint-length = Look for the same length.
 g3-fraction-same-size-hint-cut = Cut a bar of the same length into { $parts } parts.
 g3-fraction-same-size-step-cut = Cut the second bar into { $parts } parts and shade the same length.
@@ -153,6 +158,9 @@ g4-fraction-decompose-step-known = { $known ->
     [one] You have { $known } of them. Find the rest.
    *[other] You have { $known } of them. Find the rest.
 }
+g4-fraction-decompose-story-1 = { $name } has { $total } of a pie and eats { $known } of the pie. Each piece is { $part } of the pie. How many pieces are left?
+g4-fraction-decompose-story-2 = { $name } walks { $total } of a mile in two parts. The first part is { $known } of a mile. How many steps of { $part } of a mile has the second part?
+g4-fraction-decompose-story-3 = { $name } fills { $total } of a jar with red and blue sand. { $known } of the jar is red. How many layers of { $part } of the jar are blue?
 
 g4-fraction-copies-hint-copies = A fraction is made of copies of one part.
 g4-fraction-copies-hint-figure = Count the shaded parts.
@@ -249,6 +257,9 @@ g5-fraction-as-division-step-each = { $amount ->
 g5-fraction-as-division-step-between = So it is between { $low } and { $high }.
 g5-fraction-as-division-field-low = More than
 g5-fraction-as-division-field-high = Less than
+g5-fraction-subtract-unlike-story-1 = { $name } has { $left } of a yard of ribbon and cuts off { $right } of a yard. What part of a yard is left?
+g5-fraction-subtract-unlike-story-2 = A jug is filled to { $left } of it. { $name } pours out { $right } of the jug. What part of the jug is left?
+g5-fraction-subtract-unlike-story-3 = { $name } wants to walk { $left } of a mile and has walked { $right } of a mile. What part of a mile is left?
 
 g5-fraction-multiply-hint-parts = { $take ->
     [one] Cut the amount into { $parts } equal parts. Take { $take } of them.

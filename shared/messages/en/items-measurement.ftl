@@ -204,6 +204,7 @@ g4-money-stories-step-cents = Cents: { $work }.
 g5-volume-unit-cube-ask-one = A cube has edges of { $side }. What is its volume?
 g5-volume-unit-cube-ask-row = { $n } cubes stand in a row. Each has edges of { $side }. What is the volume of the row?
 g5-volume-unit-cube-ask-larger = { $n } cubes stand in a row. Each has edges of { $edge }. What is the volume of the row?
+g5-volume-unit-cube-ask-larger-tower = { $n } cubes stand one on top of the other. Each has edges of { $edge }. What is the volume of the tower?
 g5-volume-unit-cube-hint-unit = A cube with edges of 1 unit is one cubic unit.
 g5-volume-unit-cube-hint-count = Volume counts cubes.
 g5-volume-unit-cube-hint-fit = How many unit cubes fit in one of them?

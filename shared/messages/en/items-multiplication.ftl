@@ -203,6 +203,8 @@ g4-multiples-hint-count = Count by { $n }: { $count }, and so on.
 g4-multiples-hint-divide = A multiple can be divided by { $n } with nothing left over.
 
 g4-prime-composite-ask-one = Is { $n } prime or composite?
+g4-prime-composite-ask-one-1 = { $name } says a number: { $n }. Is it prime or composite?
+g4-prime-composite-ask-one-2 = { $name } lays { $n } tiles in equal rows. If only one row works, it is prime. Which is it?
 g4-prime-composite-ask-which = Which of these numbers are prime? Choose all.
 g4-prime-composite-hint-two = A prime number has exactly two factors: 1 and itself.
 g4-prime-composite-hint-rows = A composite number can be put in equal rows of two or more.

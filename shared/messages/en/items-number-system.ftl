@@ -36,8 +36,12 @@ g6-least-common-multiple-step-first = The first one in both lists is { $right }.
 g6-least-common-multiple-ask-1 = Two lights flash now. One flashes every { $a } seconds. The other flashes every { $b } seconds. After how many seconds do both flash again?
 g6-least-common-multiple-ask-2 = Pencils come in packs of { $a }. Pens come in packs of { $b }. You want as many pens as pencils. What is the least number of each?
 g6-least-common-multiple-ask-3 = One bus leaves every { $a } minutes. The other leaves every { $b } minutes. Both leave now. In how many minutes do both leave again?
+g6-least-common-multiple-ask-4 = { $name } runs a lap in { $a } minutes. A friend takes { $b } minutes. They start together. After how many minutes are they at the start together again?
+g6-least-common-multiple-ask-5 = { $name } waters one plant every { $a } days and another every { $b } days. Today it is both. In how many days is it both again?
 
 g6-common-factor-sum-ask = Write the sum as a product. Put the greatest common factor in front of the parentheses.
+g6-common-factor-sum-ask-1 = { $name } takes the greatest common factor out of this sum. Write the product.
+g6-common-factor-sum-ask-2 = { $name } makes equal gift bags, as many as can be, from these two amounts. Write it as a product, with the number of bags in front of the parentheses.
 g6-common-factor-sum-hint-factor = Find the greatest number that divides both { $a } and { $b }.
 g6-common-factor-sum-hint-form = It looks like this: { $form }.
 g6-common-factor-sum-step-factor = The greatest common factor is { $g }.
@@ -114,6 +118,9 @@ g6-quadrants-step-y = Across the y-axis, only the first number changes its sign.
 g6-quadrants-step-both = Both numbers change their signs.
 
 g6-rational-on-line-ask = Put a point at { $value }.
+g6-rational-on-line-ask-1 = The line shows degrees. { $name } reads { $value } on a thermometer. Put a point there.
+g6-rational-on-line-ask-2 = The line shows yards. 0 is the water. { $name } is at { $value }. Put a point there.
+g6-rational-on-line-ask-3 = The line shows points in a game. { $name } has { $value }. Put a point there.
 g6-rational-on-line-hint-left = Negative numbers are to the left of 0.
 g6-rational-on-line-hint-parts = { $parts ->
     [one] Each mark is one whole.

@@ -52,6 +52,10 @@ g4-compare-numbers-step-first-different = In the first place that differs, the l
 
 g5-place-value-powers-ask-factor = { $large } is how many times { $small }?
 g5-place-value-powers-ask-tenth = What is { $part } of { $large }?
+g5-place-value-powers-ask-factor-1 = { $name } writes { $small } and then { $large }. How many times as much is the second number?
+g5-place-value-powers-ask-factor-2 = { $name } moves a digit to the left. Its value was { $small } and now is { $large }. How many times as much is that?
+g5-place-value-powers-ask-tenth-1 = { $name } writes { $large }. The next number is { $part } of it. What is it?
+g5-place-value-powers-ask-tenth-2 = { $name } moves a digit to the right. Its value was { $large }. Now it is { $part } of that. What is it now?
 g5-place-value-powers-hint-left = One place to the left is worth ten times as much.
 g5-place-value-powers-hint-right = One place to the right is worth one tenth as much.
 g5-place-value-powers-hint-count = { $gap ->

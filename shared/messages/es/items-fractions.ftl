@@ -45,6 +45,9 @@ g3-fraction-name-story-3-bar = La barra es un libro. { $name } ya leyó la parte
 g3-fraction-name-story-1-round = { $name } comió la parte sombreada de un pastel. ¿Qué fracción del pastel es?
 g3-fraction-name-story-2-round = El círculo es un parque. En la parte sombreada hay árboles. { $name } pregunta: ¿Qué fracción es?
 g3-fraction-name-story-3-round = { $name } coloreó la parte sombreada de una rueda. ¿Qué fracción de la rueda es?
+g3-fraction-name-ask-wholes-1 = Cada barra es una pared. { $name } pintó las partes sombreadas. ¿Qué fracción de una pared es en total?
+g3-fraction-name-ask-wholes-2 = Cada barra es una página. { $name } escribió en las partes sombreadas. ¿Qué fracción de una página es en total?
+g3-fraction-name-ask-wholes-3 = Cada barra es una milla. { $name } caminó las partes sombreadas. ¿Qué fracción de una milla es en total?
 
 g3-fraction-unit-on-line-ask-first = ¿Qué fracción está en el punto?
 g3-fraction-unit-on-line-ask-mark = Pon un punto en { $fraction }.
@@ -83,6 +86,8 @@ g3-fraction-on-line-ask-mark-2 = La recta muestra horas. { $name } se detiene en
 g3-fraction-on-line-ask-mark-3 = La recta muestra yardas de cuerda. { $name } corta en { $fraction }. Pon un punto allí.
 
 g3-fraction-same-size-ask = ¿Qué fracción es del mismo tamaño que { $fraction }?
+g3-fraction-same-size-ask-1 = { $name } come { $fraction } de una barra. ¿Qué fracción de una barra igual es lo mismo?
+g3-fraction-same-size-ask-2 = { $name } camina { $fraction } de un camino. ¿Qué fracción del camino es la misma distancia?
 g3-fraction-same-size-hint-length = Busca el mismo largo.
 g3-fraction-same-size-hint-cut = Corta una barra del mismo largo en { $parts } partes.
 g3-fraction-same-size-step-cut = Corta la segunda barra en { $parts } partes y sombrea el mismo largo.
@@ -153,6 +158,9 @@ g4-fraction-decompose-step-known = { $known ->
     [one] Tienes { $known } de ellas. Halla las demás.
    *[other] Tienes { $known } de ellas. Halla las demás.
 }
+g4-fraction-decompose-story-1 = { $name } tiene { $total } de un pastel y come { $known } del pastel. Cada pedazo es { $part } del pastel. ¿Cuántos pedazos quedan?
+g4-fraction-decompose-story-2 = { $name } camina { $total } de una milla en dos partes. La primera parte es { $known } de una milla. ¿Cuántos tramos de { $part } de una milla tiene la segunda parte?
+g4-fraction-decompose-story-3 = { $name } llena { $total } de un frasco con arena roja y azul. { $known } del frasco es arena roja. ¿Cuántas capas de { $part } del frasco son azules?
 
 g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
 g4-fraction-copies-hint-figure = Cuenta las partes sombreadas.
@@ -249,6 +257,9 @@ g5-fraction-as-division-step-each = { $amount ->
 g5-fraction-as-division-step-between = Así que está entre { $low } y { $high }.
 g5-fraction-as-division-field-low = Más de
 g5-fraction-as-division-field-high = Menos de
+g5-fraction-subtract-unlike-story-1 = { $name } tiene { $left } de una yarda de cinta y corta { $right } de una yarda. ¿Qué parte de una yarda queda?
+g5-fraction-subtract-unlike-story-2 = Una jarra está llena hasta { $left } de ella. { $name } saca { $right } de la jarra. ¿Qué parte de la jarra queda?
+g5-fraction-subtract-unlike-story-3 = { $name } quiere caminar { $left } de una milla y ya caminó { $right } de una milla. ¿Qué parte de una milla falta?
 
 g5-fraction-multiply-hint-parts = { $take ->
     [one] Corta la cantidad en { $parts } partes iguales. Toma { $take } de ellas.

@@ -204,6 +204,7 @@ g4-money-stories-step-cents = Centavos: { $work }.
 g5-volume-unit-cube-ask-one = Un cubo tiene aristas de { $side }. ¿Cuál es su volumen?
 g5-volume-unit-cube-ask-row = Hay { $n } cubos en fila. Cada uno tiene aristas de { $side }. ¿Cuál es el volumen de la fila?
 g5-volume-unit-cube-ask-larger = Hay { $n } cubos en fila. Cada uno tiene aristas de { $edge }. ¿Cuál es el volumen de la fila?
+g5-volume-unit-cube-ask-larger-tower = Hay { $n } cubos uno encima de otro. Cada uno tiene aristas de { $edge }. ¿Cuál es el volumen de la torre?
 g5-volume-unit-cube-hint-unit = Un cubo con aristas de 1 unidad es una unidad cúbica.
 g5-volume-unit-cube-hint-count = El volumen cuenta cubos.
 g5-volume-unit-cube-hint-fit = ¿Cuántos cubos unidad caben en uno de ellos?

@@ -203,6 +203,8 @@ g4-multiples-hint-count = Cuenta de { $n } en { $n }: { $count }, y así.
 g4-multiples-hint-divide = Un múltiplo se puede dividir entre { $n } sin que sobre nada.
 
 g4-prime-composite-ask-one = ¿Es { $n } primo o compuesto?
+g4-prime-composite-ask-one-1 = { $name } dice un número: { $n }. ¿Es primo o compuesto?
+g4-prime-composite-ask-one-2 = { $name } pone { $n } mosaicos en filas iguales. Si solo se puede en una fila, es primo. ¿Qué es?
 g4-prime-composite-ask-which = ¿Cuáles de estos números son primos? Elige todos.
 g4-prime-composite-hint-two = Un número primo tiene solo dos factores: 1 y él mismo.
 g4-prime-composite-hint-rows = Un número compuesto se puede poner en filas iguales de dos o más.

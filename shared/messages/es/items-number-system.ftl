@@ -36,8 +36,12 @@ g6-least-common-multiple-step-first = El primero en las dos listas es { $right }
 g6-least-common-multiple-ask-1 = Dos luces se encienden ahora. Una se enciende cada { $a } segundos. La otra se enciende cada { $b } segundos. ¿Después de cuántos segundos se encienden juntas otra vez?
 g6-least-common-multiple-ask-2 = Los lápices vienen en paquetes de { $a }. Las plumas vienen en paquetes de { $b }. Quieres tantas plumas como lápices. ¿Cuál es la menor cantidad de cada cosa?
 g6-least-common-multiple-ask-3 = Un autobús sale cada { $a } minutos. El otro sale cada { $b } minutos. Los dos salen ahora. ¿En cuántos minutos salen juntos otra vez?
+g6-least-common-multiple-ask-4 = { $name } da una vuelta en { $a } minutos. Otra persona tarda { $b } minutos. Empiezan al mismo tiempo. ¿Después de cuántos minutos están otra vez juntas en la salida?
+g6-least-common-multiple-ask-5 = { $name } riega una planta cada { $a } días y otra cada { $b } días. Hoy riega las dos. ¿En cuántos días riega las dos otra vez?
 
 g6-common-factor-sum-ask = Escribe la suma como producto. Pon el máximo común divisor delante del paréntesis.
+g6-common-factor-sum-ask-1 = { $name } saca el máximo común divisor de esta suma. Escribe el producto.
+g6-common-factor-sum-ask-2 = { $name } hace bolsas de regalo iguales, todas las que se pueda, con estas dos cantidades. Escribe un producto con el número de bolsas delante del paréntesis.
 g6-common-factor-sum-hint-factor = Halla el número mayor que divide a { $a } y a { $b }.
 g6-common-factor-sum-hint-form = Se ve así: { $form }.
 g6-common-factor-sum-step-factor = El máximo común divisor es { $g }.
@@ -114,6 +118,9 @@ g6-quadrants-step-y = En el eje y, solo el primer número cambia de signo.
 g6-quadrants-step-both = Los dos números cambian de signo.
 
 g6-rational-on-line-ask = Pon un punto en { $value }.
+g6-rational-on-line-ask-1 = La recta muestra grados. { $name } lee { $value } en un termómetro. Pon un punto allí.
+g6-rational-on-line-ask-2 = La recta muestra yardas. 0 es el agua. { $name } está en { $value }. Pon un punto allí.
+g6-rational-on-line-ask-3 = La recta muestra puntos de un juego. { $name } tiene { $value }. Pon un punto allí.
 g6-rational-on-line-hint-left = Los números negativos están a la izquierda de 0.
 g6-rational-on-line-hint-parts = { $parts ->
     [one] Cada marca es un entero.

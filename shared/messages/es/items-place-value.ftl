@@ -52,6 +52,10 @@ g4-compare-numbers-step-first-different = En el primer lugar distinto, el númer
 
 g5-place-value-powers-ask-factor = ¿Cuántas veces cabe { $small } en { $large }?
 g5-place-value-powers-ask-tenth = ¿Cuánto es { $part } de { $large }?
+g5-place-value-powers-ask-factor-1 = { $name } escribe { $small } y luego { $large }. ¿Cuántas veces cabe el primer número en el segundo?
+g5-place-value-powers-ask-factor-2 = { $name } mueve una cifra a la izquierda. Su valor era { $small } y ahora es { $large }. ¿Cuántas veces cabe el primero en el segundo?
+g5-place-value-powers-ask-tenth-1 = { $name } escribe { $large }. El siguiente número es { $part } de él. ¿Cuál es?
+g5-place-value-powers-ask-tenth-2 = { $name } mueve una cifra a la derecha. Su valor era { $large }. Ahora es { $part } de eso. ¿Cuánto es ahora?
 g5-place-value-powers-hint-left = Un lugar más a la izquierda vale diez veces lo que vale este.
 g5-place-value-powers-hint-right = Un lugar más a la derecha vale la décima parte.
 g5-place-value-powers-hint-count = { $gap ->

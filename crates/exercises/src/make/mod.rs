@@ -95,6 +95,18 @@ impl Make {
         }
     }
 
+    /// The concept's own message `<concept>-<suffix>`, or one of `n` others of the same meaning,
+    /// `<concept>-<suffix>-<k>`, with a given name.
+    #[must_use]
+    pub fn wording(&mut self, suffix: &str, n: i64) -> Say {
+        match self.dice.from(0..=n) {
+            0 => self.say(suffix),
+            which => self
+                .say(&format!("{suffix}-{which}"))
+                .text("name", self.dice.name()),
+        }
+    }
+
     /// One of the concept's stories `<concept>-ask-1` to `-ask-<n>`, and its number.
     #[must_use]
     pub fn story(&mut self, n: i64) -> (Say, i64) {

@@ -187,13 +187,7 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
     keep(large <= 1_000_000)?;
     let factor = 10_i64.pow(gap as u32);
     let ask_factor = m.dice.one_in(2);
-    let which = m.dice.from(0..=3);
-    let name = m.dice.name();
-    let named = |id: &str| match which {
-        0 => m.say(id),
-        _ => m.say(&format!("{id}-{which}")).text("name", name),
-    };
-    let (factor_ask, value_ask) = (named("ask-factor"), named("ask-value"));
+    let (factor_ask, value_ask) = (m.wording("ask-factor", 3), m.wording("ask-value", 3));
     let work = equal(product([num(factor), num(small)]), num(large));
     let draft = if ask_factor {
         Draft::new(json!({"task": "times_as_much", "large": large, "small": small}))
@@ -400,7 +394,7 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
     if m.dice.one_in(2) {
         Some(
             Draft::new(json!({"task": "times_as_much", "large": large.to_string(), "small": small.to_string()}))
-                .ask(m.say("ask-factor").number("large", large).number("small", small))
+                .ask(m.wording("ask-factor", 2).number("large", large).number("small", small))
                 .whole(factor)
                 .hint(m.say("hint-left"))
                 .hint(m.say("hint-count").count("gap", gap))
@@ -414,7 +408,7 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
         let tenth = Dec::new(1, gap as u32);
         Some(
             Draft::new(json!({"task": "scale_by", "value": large.to_string(), "factor": tenth.to_string()}))
-                .ask(m.say("ask-tenth").number("large", large).number("part", tenth))
+                .ask(m.wording("ask-tenth", 2).number("large", large).number("part", tenth))
                 .decimal(small)
                 .hint(m.say("hint-right"))
                 .hint(m.say("hint-count").count("gap", gap))

@@ -40,7 +40,7 @@ fn name(m: &mut Make) -> Option<Draft> {
     let wholes = (shaded + parts - 1) / parts;
     let draft = Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": shaded}));
     let draft = if wholes > 1 {
-        draft.ask(m.say("ask-wholes"))
+        draft.ask(m.wording("ask-wholes", 3))
     } else {
         let plain = [m.say("ask").into()];
         let kind = if round { "round" } else { "bar" };
@@ -147,7 +147,7 @@ fn same_size(m: &mut Make) -> Option<Draft> {
         Draft::new(
             json!({"task": "same_size_of", "fraction": format!("{a}/{b}"), "choices": tops}),
         )
-        .ask(m.say("ask").math("fraction", frac(a, b)))
+        .ask(m.wording("ask", 2).math("fraction", frac(a, b)))
         .ask(strip(b, a))
         .one_of(&mut m.dice, shows(frac(c, d)), wrong)
         .hint(m.say("hint-length"))

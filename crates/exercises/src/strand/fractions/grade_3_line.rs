@@ -6,7 +6,6 @@ use crate::draw::Line;
 use crate::expr::frac;
 use crate::make::{Draft, Generator, Make, fraction, keep};
 use crate::number::Rational;
-use crate::say::Say;
 use num_rational::Ratio;
 use serde_json::json;
 
@@ -15,16 +14,6 @@ pub const GENERATORS: &[Generator] = &[
     Generator::new("g3-fraction-unit-on-line", 3, unit_on_line),
     Generator::new("g3-fraction-on-line", 3, on_line),
 ];
-
-/// The plain question, or one about a path, a rope or a page of music.
-fn line_ask(m: &mut Make, plain: &str) -> Say {
-    match m.dice.from(0..=3) {
-        0 => m.say(plain),
-        which => m
-            .say(&format!("{plain}-{which}"))
-            .text("name", m.dice.name()),
-    }
-}
 
 fn unit_on_line(m: &mut Make) -> Option<Draft> {
     let parts = m.dice.pick(&BOTTOMS);
@@ -41,7 +30,7 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
     let draft = match kind {
         // The parts are counted on the line, which may have more marks.
         1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": 1, "parts_in_one": marks, "steps": finer}))
-            .ask(line_ask(m, "ask-first"))
+            .ask(m.wording("ask-first", 3))
             .ask(
                 line().point(Ratio::new(1, parts), None).figure_as(
                     m.say("line").count("parts", marks).count("steps", finer),
@@ -53,7 +42,7 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
         _ => {
             keep(parts > 2 || finer > 1)?;
             Draft::new(json!({"task": "mark_at", "at": format!("1/{parts}"), "from": 0, "to": 1}))
-                .ask(line_ask(m, "ask-mark").math("fraction", frac(1, parts)))
+                .ask(m.wording("ask-mark", 3).math("fraction", frac(1, parts)))
                 .answer(
                     Entry::NumberLinePoint {
                         line: line().into_line(),
@@ -113,7 +102,7 @@ fn on_line(m: &mut Make) -> Option<Draft> {
     };
     let draft = match m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3)) {
         1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": to, "parts_in_one": bottom, "steps": top}))
-            .ask(line_ask(m, "ask-name"))
+            .ask(m.wording("ask-name", 3))
             .ask(line().point(at, None).figure_as(
                 m.say("line")
                     .count("to", to)
@@ -125,7 +114,7 @@ fn on_line(m: &mut Make) -> Option<Draft> {
             .misconception_if(to > 1, "counted-parts-of-all-wholes", fraction(top, to * bottom))
             .misconception_if(to == 1, "fraction-turned-over", fraction(bottom, top)),
         2 => Draft::new(json!({"task": "mark_at", "at": text, "from": 0, "to": to}))
-            .ask(line_ask(m, "ask-mark").math("fraction", frac(top, bottom)))
+            .ask(m.wording("ask-mark", 3).math("fraction", frac(top, bottom)))
             .answer(
                 Entry::NumberLinePoint {
                     line: line().into_line(),

@@ -230,12 +230,18 @@ fn decompose(m: &mut Make) -> Option<Draft> {
         equal(left.clone(), sum(terms))
     };
     let is_mixed = matches!(left, Expr::Mixed { .. });
+    let draft = Draft::new(
+        json!({"task": "missing_top_of_sum", "total": left_text, "known": known, "bottom": b}),
+    );
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    // Stories of parts of one thing; the numerator is the number of its pieces.
+    let stories = if three || total > b { 0 } else { 3 };
     Some(
-        Draft::new(
-            json!({"task": "missing_top_of_sum", "total": left_text, "known": known, "bottom": b}),
-        )
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+        m.asked(draft, plain, stories, |say| {
+            say.math("total", frac(total, b))
+                .math("known", frac(first, b))
+                .math("part", frac(1, b))
+        })
         .whole(missing)
         .hint(m.say("hint-parts").math("part", frac(1, b)))
         .hint_with(m.say("hint-whole"), strip(b, total))

@@ -40,7 +40,7 @@ fn turn(m: &mut Make) -> Option<Draft> {
     if back {
         return Some(
             Draft::new(json!({"task": "part_of_turn", "degrees": value}))
-                .ask(m.say("ask-part").count("degrees", value))
+                .ask(m.wording("ask-part", 2).count("degrees", value))
                 .fraction(top, bottom)
                 .hint(m.say("hint-full"))
                 .hint(m.say("hint-fraction").math("fraction", frac(value, 360)))
@@ -55,6 +55,7 @@ fn turn(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "degrees_of_turn", "part": format!("{top}/{bottom}")}))
             .ask(
                 m.say(&format!("ask-{story}"))
+                    .text("name", m.dice.name())
                     .math("part", frac(top, bottom)),
             )
             .answer(Entry::Angle { turned: false }, degrees(value))
@@ -177,7 +178,7 @@ fn measure(m: &mut Make) -> Option<Draft> {
     }
     Some(
         Draft::new(json!({"task": "protractor_reading", "degrees": value}))
-            .ask(m.say("ask"))
+            .ask(m.wording("ask", 2))
             .ask(protractor(value, from_right))
             .answer(Entry::Angle { turned: false }, degrees(value))
             .hint(m.say("hint-zero"))

@@ -210,7 +210,7 @@ fn families(m: &mut Make) -> Option<Draft> {
             json!({"task": "how_many_in_family", "shape": kind_of(inside), "family": kind_of(outside)}),
         )
         .ask(
-            m.say("ask-belongs")
+            m.wording("ask-belongs", 2)
                 .word("shape", inside)
                 .word("family", outside),
         )
@@ -270,16 +270,9 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
         .pick(m.dice.from(1..=2), m.dice.from(1..=2), m.dice.from(2..=3));
     let shape = if round { "shape-circle" } else { "shape-bar" };
     let mut all = parts;
-    let named = |m: &mut Make, id: &str, which: i64| {
-        if which == 0 {
-            m.say(id)
-        } else {
-            m.say(&format!("{id}-{which}")).text("name", m.dice.name())
-        }
-    };
-    let which = m.dice.from(0..=3);
-    let part_ask = named(m, "ask-part", which);
-    let many_ask = named(m, "ask-how-many", which);
+    let part_ask = m.wording("ask-part", 3);
+    let again_ask = m.wording("ask-again", 2);
+    let many_ask = m.wording("ask-how-many", 3);
     let draft = match kind {
         1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
             .ask(part_ask)
@@ -299,7 +292,7 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             keep([4, 6, 8].contains(&total))?;
             all = total;
             Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": kind_of(shape)}))
-                .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
+                .ask(again_ask.count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
                 .misconception("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
                 .misconception("second-cut-only", fraction(again, first))
@@ -456,7 +449,7 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
     let ask = m.dice.one_in(2);
     Some(
         Draft::new(json!({"task": "fold_lines", "shape": short, "asked": if ask { "count" } else { "folds" }}))
-            .ask(m.say(if ask { "ask-count" } else { "ask-folds" }).word("shape", name))
+            .ask(m.wording(if ask { "ask-count" } else { "ask-folds" }, 1).word("shape", name))
             .ask(figure)
             .whole(lines)
             .hint(m.say("hint-fold"))

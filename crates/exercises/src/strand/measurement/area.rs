@@ -298,7 +298,7 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
 fn split(m: &mut Make) -> Option<Draft> {
     let h = m.dice.from(m.level.pick(2..=6, 3..=8, 4..=9));
     let (a, b) = (
-        m.dice.from(m.level.pick(3..=7, 4..=10, 10..=10)),
+        m.dice.from(m.level.pick(3..=7, 4..=10, 8..=11)),
         m.dice.from(m.level.pick(2..=6, 2..=9, 2..=9)),
     );
     keep(a != b && a != h && b != h)?;

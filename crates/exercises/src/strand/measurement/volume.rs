@@ -28,15 +28,19 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
     if m.level != crate::Level::Entry {
         // Larger cubes: how many unit cubes they make.
-        let edge = m.level.pick(1, 2, 3);
+        let edge = m.level.pick(1, m.dice.from(2..=3), m.dice.from(2..=5));
         keep(n > 1)?;
         let each = edge * edge * edge;
         return Some(
             Draft::new(json!({"task": "larger_cubes", "cubes": n, "edge": edge}))
                 .ask(
-                    m.say("ask-larger")
-                        .count("n", n)
-                        .math("edge", measure(edge, length)),
+                    m.say(if tower {
+                        "ask-larger-tower"
+                    } else {
+                        "ask-larger"
+                    })
+                    .count("n", n)
+                    .math("edge", measure(edge, length)),
                 )
                 .whole_unit(n * each, cubic)
                 .hint(m.say("hint-unit"))
@@ -138,10 +142,7 @@ fn count(m: &mut Make) -> Option<Draft> {
     keep(visible != w * d * h)?;
     Some(
         Draft::new(json!({"task": "box_volume", "edges": [w, d, h]}))
-            .ask(match m.dice.from(0..=2) {
-                0 => m.say("ask"),
-                which => m.say(&format!("ask-{which}")).text("name", m.dice.name()),
-            })
+            .ask(m.wording("ask", 2))
             .ask(cubes(w, d, h, true))
             .whole_unit(w * d * h, "unit-cubic-units")
             .hint(m.say("hint-layer"))
@@ -161,9 +162,9 @@ fn count(m: &mut Make) -> Option<Draft> {
 
 fn box_volume(m: &mut Make) -> Option<Draft> {
     let (w, d, h) = (
-        m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)),
-        m.dice.from(m.level.pick(2..=5, 2..=8, 3..=12)),
-        m.dice.from(m.level.pick(2..=5, 2..=8, 3..=10)),
+        m.dice.from(m.level.pick(2..=6, 3..=9, 4..=12)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 3..=12)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 3..=10)),
     );
     let surface = 2 * (w * d + d * h + w * h);
     keep(surface != w * d * h && w + d + h != w * d * h && !(w == d && d == h))?;

@@ -319,7 +319,7 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
         };
         let least = factors_of(n).get(1).copied().unwrap_or(n);
         let draft = Draft::new(json!({"task": "prime_or_composite", "number": n}))
-            .ask(m.say("ask-one").count("n", n))
+            .ask(m.wording("ask-one", 2).count("n", n))
             .one_of_listed(
                 vec![
                     (code_prime, says("number-prime")),

@@ -197,11 +197,16 @@ fn least_common_multiple(m: &mut Make) -> Option<Draft> {
         a < b && b % a != 0 && right > 2 * b && (m.level != crate::Level::Stretch || gcd(a, b) > 1),
     )?;
     // Plain, or a story about two things that come round together.
-    let story = ["", "-1", "-2", "-3"].get(m.dice.from(0..=3) as usize)?;
+    let story = ["", "-1", "-2", "-3", "-4", "-5"].get(m.dice.from(0..=5) as usize)?;
     let list = |n: i64| (1..=right / n).map(|k| k * n).collect::<Vec<_>>();
     Some(
         Draft::new(json!({"task": "least_common_multiple", "numbers": [a, b]}))
-            .ask(m.say(&format!("ask{story}")).count("a", a).count("b", b))
+            .ask(
+                m.say(&format!("ask{story}"))
+                    .text("name", m.dice.name())
+                    .count("a", a)
+                    .count("b", b),
+            )
             .whole(right)
             .hint(
                 m.say("hint-list")
@@ -233,7 +238,7 @@ fn common_factor_sum(m: &mut Make) -> Option<Draft> {
     keep(gcd(x, y) == 1 && x != y && b <= 100 && a <= 100 && a != b && a % b != 0 && b % a != 0)?;
     let other = factors(g).into_iter().rev().find(|f| *f < g && *f > 1);
     let draft = Draft::new(json!({"task": "factor_out", "numbers": [a, b]}))
-        .ask(m.say("ask"))
+        .ask(m.wording("ask", 2))
         .ask(sum([num(a), num(b)]))
         .expression(format!("{g}({x}+{y})"), &[])
         .form(crate::FormRule::SameSteps)

@@ -142,7 +142,7 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
     };
     let draft =
         Draft::new(json!({"task": "mark_decimal", "at": text, "from": -reach, "to": reach}))
-            .ask(m.say("ask").math("value", shown))
+            .ask(m.wording("ask", 3).math("value", shown))
             .answer(
                 Entry::NumberLinePoint {
                     line: line.clone().into_line(),
