@@ -27,7 +27,7 @@ from fractions import Fraction
 
 sys.path.insert(0, str(pathlib.Path(__file__).resolve().parent))
 import tasks  # noqa: E402
-from tasks import TASKS  # noqa: E402
+from tasks import TASKS, published, slips  # noqa: E402
 
 for module in pkgutil.iter_modules(tasks.__path__):
     importlib.import_module(f"tasks.{module.name}")
@@ -183,8 +183,9 @@ def numbers_in(value):
             yield from numbers_in(inner)
     elif isinstance(value, dict):
         for key, inner in value.items():
-            # An answer that is said is shown in its own words, not by its places.
-            if key not in ("id", "task", "said"):
+            # An answer that is said is shown in its own words, not by its places, and a mistake
+            # by its name.
+            if key not in ("id", "task", "said", "slips"):
                 yield from numbers_in(inner)
 
 
@@ -199,6 +200,29 @@ def denominators(value):
     elif isinstance(value, list):
         for inner in value:
             yield from denominators(inner)
+
+
+def plain(value, statement):
+    """The ends of a range without the signs of money, degrees and thousands."""
+    if statement["task"] == "between_then_answer":
+        return (re.sub(r"[$°,]", "", value[0]), *value[1:])
+    return value
+
+
+def slip_named(statement, right, said, item, given):
+    """The name of the mistake that leads to what is said, or none. Where the mistakes are not
+    worked out here, the name given is taken, unless the answer said is right."""
+    names = [line.strip().lower() for line in item["words"]["en"]["entry"].split("\n")[:3]]
+    if tasks.same(right, said):
+        return names[2]
+    inner = statement["inner"]
+    worked = [slips.answer_of(code, inner) for code in statement["slips"]]
+    fitting = [name for name, value in zip(names, worked) if value is not None and tasks.same(tasks.normal(value), said)]
+    if fitting:
+        (name,) = fitting
+        return name
+    unknown = [name for name, value in zip(names, worked) if value is None]
+    return given[0] if given[0] in unknown else "none of the mistakes that are named"
 
 
 def fault_of(item):
@@ -216,7 +240,10 @@ def fault_of(item):
         said = [answer_value(one, part_of(item, "second")) for one in statement["said"]]
         (name,) = [n for n, one in zip(statement["names"], said) if tasks.same(wanted, one)]
         wanted = (name.lower(), wanted)
-    given = answer_value(item["answer"], item)
+    given = plain(answer_value(item["answer"], item), statement)
+    if statement["task"] == "name_the_slip":
+        said = answer_value(statement["said"], part_of(item, "second"))
+        wanted = (slip_named(statement, wanted, said, item, given), wanted)
     if not tasks.same(wanted, given):
         return f"answer {given!r}, worked out {wanted!r}"
     if item["answer"]["kind"] == "one_choice":
@@ -228,7 +255,7 @@ def fault_of(item):
             return "the right choice is there more than once"
     wrong = []
     for misconception in item["misconceptions"]:
-        value = answer_value(misconception["answer"], item)
+        value = plain(answer_value(misconception["answer"], item), statement)
         if tasks.same(wanted, value):
             return f"misconception {misconception['code']} is right"
         if any(tasks.same(value, other) for other in wrong):
@@ -243,14 +270,14 @@ def fault_of(item):
                 return f"{number} of the statement is not shown in {language}"
     grade = int(item["concept"][1])
     # Answers of which one is wrong may have any denominator.
-    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line")
+    judged = ("who_is_right", "right_or_mend", "who_then_answer", "compare_answer", "wrong_line", "name_the_slip")
     own = [] if statement["task"] in judged else item["prompt"]
     for bottom in denominators(own):
         if bottom not in DENOMINATORS[grade]:
             return f"denominator {bottom} is out of bounds for grade {grade}"
     bound = tasks.BOUNDS.get(item["concept"])
-    # Boxes have numbers of their own.
-    if statement["task"] == "fill_boxes":
+    # Boxes have numbers of their own, and so has a sentence with its result.
+    if statement["task"] in ("fill_boxes", "missing_number"):
         bound = None
     if bound is not None and not bound(statement.get("inner", statement)):
         return "out of the bounds of its standard"
@@ -294,6 +321,13 @@ def main():
     listed = json.loads(subprocess.check_output([args.surefoot, "catalogue", "--json"]))
     concepts = args.concept or [c["id"] for c in listed if c["exercises"]]
     passed = misconceptions = 0
+    for code, statement, answer in published.WORKED:
+        answer = tasks.exact(answer) if isinstance(answer, str) and answer[0].isdigit() else answer
+        worked = tasks.normal(TASKS[statement["task"]](statement))
+        if not tasks.same(worked, tasks.normal(answer)):
+            print(f"FAIL the worked example of {code} gives {worked!r}")
+            return 1
+        passed += 1
     faults, kinds, rows = [], collections.Counter(), []
     with ProcessPoolExecutor(max_workers=2) as pool:
         for concept, good, bad, seen, wrong in pool.map(

@@ -275,7 +275,9 @@ fn the_second_part_counts_only_with_the_first() {
         assert!(!only_first.right);
         assert_eq!(only_first.form_note, Some(FormNote::FirstPartOnly));
         let wrong_first = match response_for(first) {
-            Response::OneChoice { index } => Response::OneChoice { index: 1 - index },
+            Response::OneChoice { index } => Response::OneChoice {
+                index: u32::from(index == 0),
+            },
             other => panic!("{other:?}"),
         };
         // The misconception is that of the first part, whatever the second says.

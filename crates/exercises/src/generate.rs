@@ -94,7 +94,7 @@ pub fn generate(concept: &str, level: Level, seed: u64) -> Result<Item, ItemErro
         if !sound(&draft) {
             continue;
         }
-        let draft = asked_otherwise(&draft, level, &mut make.dice)
+        let draft = asked_otherwise(&draft, generator.concept, level, &mut make.dice)
             .filter(sound)
             .unwrap_or(draft);
         let Some((entry, answer)) = draft.answer else {

@@ -341,6 +341,7 @@ fn messages(code: &str) -> &'static [Message] {
             &[("", &[Line])]
         }
         "brackets-not-seen"
+        | "expression-misread"
         | "stopped-after-brackets"
         | "factor-left-inside"
         | "brackets-left-out" => &[("", &[Parentheses])],

@@ -2,6 +2,12 @@
 common-work-out = Work it out.
 common-box = What number goes in the box?
 common-sign = Which sign makes it true?
+common-sign-1 = These are the lengths of two ribbons in meters. Which sign makes it true?
+common-sign-2 = These are the heights of two plants in meters. Which sign makes it true?
+common-sign-3 = Two friends walk. These are their miles. Which sign makes it true?
+common-sign-4 = Two jars hold water. These are the liters. Which sign makes it true?
+common-sign-5 = These are the masses of two bags in kilograms. Which sign makes it true?
+common-sign-6 = These are two long jumps in meters. Which sign makes it true?
 common-choose-one = Choose one.
 common-choose-all = Choose all that fit.
 common-answer = The answer is { $answer }.
@@ -163,6 +169,9 @@ unit-cubic-m = cubic meters
 unit-cubic-in = cubic inches
     .one = cubic inch
     .part = cubic inch
+unit-cubic-ft = cubic feet
+    .one = cubic foot
+    .part = cubic foot
 unit-units = units
     .one = unit
     .part = unit
@@ -219,6 +228,7 @@ boxes-volume = A box has a volume of { $volume ->
    *[other] { $volume } cubic units
 }. The boxes are its length, width and height.
 boxes-mean = Four numbers have the mean { $mean }. Two of them are missing.
+boxes-percent = { $one } means { $part }. Which percent of which number is { $value }? The first box is the percent.
 boxes-hint-last-digits = Look at the last digits first. Which two fit?
 boxes-hint-numerators = The denominators are there already. Think about the numerators.
 boxes-hint-same-parts = Write both fractions in parts of the same size first.
@@ -284,3 +294,13 @@ ways-step = { $name } gets this:
 equation-ask = First: which equation fits? The letter n is the number you look for.
 equation-solve = Now solve it. What is n?
 equation-hint-story = Read it again. What happens first, and what happens then?
+## The mistake in an answer, the range of an answer, a missing number.
+slip-ask = Which mistake did { $name } make?
+slip-none = None. It is right
+between-ask = First, do not work it out. Between which two numbers is the answer?
+between-choice = { $low } and { $high }
+between-step = The answer is between { $low } and { $high }.
+between-hint = Think of easy numbers close to these.
+missing-hint-undo = Go back from the result. Which operation undoes the one here?
+missing-hint-try = Put your number in the box. Does it come out right?
+missing-step-check = Check it:

@@ -48,7 +48,10 @@ g3-build-bar-graph-step-first-row = { $marks ->
 }
 g3-build-bar-graph-ask-pictures = Make a picture graph of the table. Each symbol stands for { $step }.
 
-g3-measure-line-plot-ask-ruler = How long is the bar?
+g3-measure-line-plot-ask-ruler-1 = How long is the bar?
+g3-measure-line-plot-ask-ruler-2 = The bar shows how long a leaf is. How long is it?
+g3-measure-line-plot-ask-ruler-3 = The bar shows how long a pencil is. How long is it?
+g3-measure-line-plot-ask-ruler-4 = The bar shows how long a shell is. How long is it?
 g3-measure-line-plot-ask-dots = The marks are { $step } apart. How many leaves are { $value } long?
 g3-measure-line-plot-ask-longer = The marks are { $step } apart. How many leaves are longer than { $value }?
 g3-measure-line-plot-hint-parts = Each inch is in { $parts } equal parts.

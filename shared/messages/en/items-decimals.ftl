@@ -22,6 +22,10 @@ g4-tenths-hundredths-step-ten = { $tenths ->
     [one] { $tenths } tenth has ten times as many hundredths.
    *[other] { $tenths } tenths have ten times as many hundredths.
 }
+g4-tenths-hundredths-story-1 = { $name } has { $fraction } of a meter of ribbon. A meter has { $given } centimeters. How many centimeters is that?
+g4-tenths-hundredths-story-2 = { $name } has { $fraction } of a dollar. A dollar has { $given } cents. How many cents is that?
+g4-tenths-hundredths-story-3 = { $name } shades { $fraction } of a square. The square has { $given } equal parts. How many parts is that?
+g4-tenths-hundredths-story-4 = { $name } fills { $fraction } of a page of boxes. The page has { $given } boxes. How many boxes is that?
 
 g4-decimal-write-ask = Write it as a decimal.
 g4-decimal-write-hint-tenths = Tenths are in the first place after the point.
@@ -47,11 +51,23 @@ g4-decimal-on-line-step-count = { $marks ->
     [one] Go { $marks } part from { $from } to get to { $value }.
    *[other] Go { $marks } parts from { $from } to get to { $value }.
 }
+g4-decimal-on-line-story-1 = The line shows meters in { $parts } equal parts. { $name } jumps to the point. What decimal is that?
+g4-decimal-on-line-story-2 = The line shows miles in { $parts } equal parts. { $name } is at the point. What decimal is that?
+g4-decimal-on-line-story-3 = The line shows liters in { $parts } equal parts. { $name } fills a jar up to the point. What decimal is that?
+g4-decimal-on-line-story-1-mark = The line shows meters. { $name } jumps to { $value }. Put a point there.
+g4-decimal-on-line-story-2-mark = The line shows miles. { $name } is at { $value }. Put a point there.
+g4-decimal-on-line-story-3-mark = The line shows liters. { $name } fills a jar up to { $value }. Put a point there.
 
 g5-decimal-read-write-ask = Write it as a decimal.
 g5-decimal-read-write-hint-places = After the point come tenths, hundredths, thousandths.
 g5-decimal-read-write-hint-zero = A place with no part gets a 0.
 g5-decimal-read-write-step-digits = Tenths: { $tenths }. Hundredths: { $hundredths }. Thousandths: { $thousandths }.
+g5-decimal-read-write-ask-words = Which decimal is this?
+g5-decimal-read-write-words-hundredths = { $ones } and { $part } hundredths
+g5-decimal-read-write-words-thousandths = { $ones } and { $part } thousandths
+g5-decimal-read-write-hint-and = The word "and" is where the point goes.
+g5-decimal-read-write-hint-two-places = Hundredths have two places after the point.
+g5-decimal-read-write-hint-three-places = Thousandths have three places after the point.
 
 g5-decimal-round-ask = Round { $n } to the nearest { $place }.
 g5-decimal-round-hint-ends = Which two numbers is it between? Think of the nearest { $place }.

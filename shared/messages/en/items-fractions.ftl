@@ -39,6 +39,15 @@ g3-fraction-name-step-shade = { $shaded ->
    *[other] Shade { $shaded } parts.
 }
 g3-fraction-name-step-name = So the fraction is { $fraction }.
+g3-fraction-name-story-1-bar = { $name } painted the shaded part of a wall. What fraction of the wall is that?
+g3-fraction-name-story-2-bar = The bar is a garden bed. { $name } planted the shaded part. What fraction is planted?
+g3-fraction-name-story-3-bar = The bar is a book. { $name } has read the shaded part. What fraction is that?
+g3-fraction-name-story-1-round = { $name } ate the shaded part of a pie. What fraction of the pie is that?
+g3-fraction-name-story-2-round = The circle is a park. Trees grow on the shaded part. { $name } asks: What fraction is that?
+g3-fraction-name-story-3-round = { $name } colored the shaded part of a wheel. What fraction of the wheel is that?
+g3-fraction-name-ask-wholes-1 = Each bar is one wall. { $name } painted the shaded parts. What fraction of a wall is that in all?
+g3-fraction-name-ask-wholes-2 = Each bar is one page. { $name } wrote on the shaded parts. What fraction of a page is that in all?
+g3-fraction-name-ask-wholes-3 = Each bar is one mile. { $name } walked the shaded parts. What fraction of a mile is that in all?
 
 g3-fraction-unit-on-line-ask-first = What fraction is at the point?
 g3-fraction-unit-on-line-ask-mark = Put a point at { $fraction }.
@@ -51,6 +60,12 @@ g3-fraction-unit-on-line-line = A number line from 0 to 1 in { $parts } equal pa
     [one] A point is { $steps } part after 0.
    *[other] A point is { $steps } parts after 0.
 }
+g3-fraction-unit-on-line-ask-first-1 = The line is a path of one mile. { $name } is at the point. At what fraction of the path is that?
+g3-fraction-unit-on-line-ask-first-2 = The line is a rope. { $name } cuts it at the point. What fraction of the rope is left of the cut?
+g3-fraction-unit-on-line-ask-first-3 = The line is one hour. { $name } stops at the point. What fraction of the hour is that?
+g3-fraction-unit-on-line-ask-mark-1 = The line is a path of one mile. { $name } is at { $fraction } of it. Put a point there.
+g3-fraction-unit-on-line-ask-mark-2 = The line is a rope. { $name } cuts { $fraction } of it from the left end. Put a point there.
+g3-fraction-unit-on-line-ask-mark-3 = The line is one hour. { $name } stops after { $fraction } of it. Put a point there.
 
 g3-fraction-on-line-ask-name = What fraction is at the point?
 g3-fraction-on-line-ask-mark = Put a point at { $fraction }.
@@ -63,8 +78,16 @@ g3-fraction-on-line-hint-part = Each whole is in { $parts } equal parts.
 g3-fraction-on-line-hint-jump = Start at 0 and count the jumps.
 g3-fraction-on-line-step-part = One jump is { $step }.
 g3-fraction-on-line-step-jumps = { $steps } jumps from 0 make { $fraction }.
+g3-fraction-on-line-ask-name-1 = The line shows miles. { $name } is at the point. What fraction is that?
+g3-fraction-on-line-ask-name-2 = The line shows hours. { $name } stops at the point. What fraction is that?
+g3-fraction-on-line-ask-name-3 = The line shows yards of rope. { $name } cuts at the point. What fraction is that?
+g3-fraction-on-line-ask-mark-1 = The line shows miles. { $name } is at { $fraction }. Put a point there.
+g3-fraction-on-line-ask-mark-2 = The line shows hours. { $name } stops at { $fraction }. Put a point there.
+g3-fraction-on-line-ask-mark-3 = The line shows yards of rope. { $name } cuts at { $fraction }. Put a point there.
 
 g3-fraction-same-size-ask = Which fraction is the same size as { $fraction }?
+g3-fraction-same-size-ask-1 = { $name } eats { $fraction } of a bar. Which fraction of such a bar is as much?
+g3-fraction-same-size-ask-2 = { $name } walks { $fraction } of a path. Which fraction of the path is as far?
 g3-fraction-same-size-hint-length = Look for the same length.
 g3-fraction-same-size-hint-cut = Cut a bar of the same length into { $parts } parts.
 g3-fraction-same-size-step-cut = Cut the second bar into { $parts } parts and shade the same length.
@@ -78,6 +101,11 @@ g3-fraction-whole-numbers-step-one = { $parts ->
    *[other] Each whole has { $parts } parts.
 }
 g3-fraction-whole-numbers-step-many = { $whole } wholes have { $parts } parts.
+g3-fraction-whole-numbers-story-1 = { $name } cuts { $whole } pies. Each piece is { $part } of a pie. How many pieces are there?
+g3-fraction-whole-numbers-story-2 = { $name } cuts up { $whole } sheets of paper. Each part is { $part } of a sheet. How many parts are there?
+g3-fraction-whole-numbers-story-3 = { $name } cuts { $whole } yards of rope. Each piece is { $part } of a yard. How many pieces are there?
+g3-fraction-whole-numbers-story-1-back = { $name } puts pieces of pie together. They make { $fraction } of a pie. How many whole pies is that?
+g3-fraction-whole-numbers-story-2-back = { $name } walks { $fraction } of a mile in short laps. How many miles is that?
 
 g3-fraction-compare-hint-same-top = Both take the same number of parts. Which parts are larger?
 g3-fraction-compare-hint-same-bottom = The parts are the same size. Which has more parts?
@@ -90,12 +118,26 @@ g3-fraction-equivalent-hint-join = Join small parts of the bar into equal larger
 g3-fraction-equivalent-step-cut = Cut each part into { $factor }. The same length now has { $factor } times the parts.
 g3-fraction-equivalent-step-join = Join { $factor } parts into each larger part. The length stays the same.
 g3-fraction-equivalent-step-bars = Both bars are shaded to the same length.
+g3-fraction-equivalent-story-1 = { $name } eats { $fraction } of a bar. A bar of the same size has { $given } equal parts. How many of these parts are as much?
+g3-fraction-equivalent-story-2 = { $name } shades { $fraction } of a strip. Its back has { $given } equal parts. How many of these parts are as much?
+g3-fraction-equivalent-story-3 = { $name } walks { $fraction } of a path. The path has { $given } equal parts. How many parts is that?
 
 g4-fraction-compare-hint-half = Is each one more or less than a half?
 g4-fraction-compare-hint-common = Write both with the denominator { $bottom }.
 g4-fraction-compare-step-common = Use { $bottom } as the denominator for both.
 g4-fraction-compare-step-left = Left: { $work }.
 g4-fraction-compare-step-right = Right: { $work }.
+g4-fraction-equivalent-ask-why = Why are the fractions equal?
+g4-fraction-equivalent-why-times = There are { $k } times as many parts, and { $k } times as many are taken
+g4-fraction-equivalent-why-added = The same number, { $n }, is added to both numbers
+g4-fraction-equivalent-why-parts = Only the number of parts changes, and it is { $n } now
+g4-fraction-equivalent-hint-cut = Cut each part again. How many parts are there now?
+g4-fraction-equivalent-step-same = { $one } and { $two } are the same size.
+g4-fraction-compare-ask-picture = Each bar is one whole. Which picture shows this?
+g4-fraction-compare-picture = Picture { $n }
+g4-fraction-compare-hint-parts = The denominator tells how many equal parts a bar has.
+g4-fraction-compare-hint-shaded = The numerator tells how many parts are shaded.
+g4-fraction-compare-step-picture = Picture { $n } shows both fractions.
 
 g4-fraction-join-parts-hint-same = All the parts are of the same size: { $part }.
 g4-fraction-join-parts-hint-count-on = { $parts ->
@@ -116,6 +158,9 @@ g4-fraction-decompose-step-known = { $known ->
     [one] You have { $known } of them. Find the rest.
    *[other] You have { $known } of them. Find the rest.
 }
+g4-fraction-decompose-story-1 = { $name } has { $total } of a pie and eats { $known } of the pie. Each piece is { $part } of the pie. How many pieces are left?
+g4-fraction-decompose-story-2 = { $name } walks { $total } of a mile in two parts. The first part is { $known } of a mile. How many steps of { $part } of a mile has the second part?
+g4-fraction-decompose-story-3 = { $name } fills { $total } of a jar with red and blue sand. { $known } of the jar is red. How many layers of { $part } of the jar are blue?
 
 g4-fraction-copies-hint-copies = A fraction is made of copies of one part.
 g4-fraction-copies-hint-figure = Count the shaded parts.
@@ -124,6 +169,9 @@ g4-fraction-copies-step-part = One whole has { $parts } equal parts. One part is
 g4-fraction-copies-step-count = There are { $copies } copies.
 g4-fraction-copies-step-whole = { $whole } is { $copies } copies of { $unit }.
 g4-fraction-copies-ask-more = You have { $fraction }. How many more copies of { $unit } make { $whole }?
+g4-fraction-copies-story-1 = { $name } eats { $fraction } of a pie. Each piece is { $unit } of the pie. How many pieces does { $name } eat?
+g4-fraction-copies-story-2 = { $name } has { $fraction } of a yard of ribbon and cuts it up. Each piece is { $unit } of a yard. How many pieces are there?
+g4-fraction-copies-story-3 = { $name } walks { $fraction } of a mile. Each lap is { $unit } of a mile. How many laps is that?
 
 g4-fraction-times-whole-hint-groups = Think of { $n } groups of { $fraction }.
 g4-fraction-times-whole-hint-figure = Take this amount { $n } times.
@@ -209,6 +257,9 @@ g5-fraction-as-division-step-each = { $amount ->
 g5-fraction-as-division-step-between = So it is between { $low } and { $high }.
 g5-fraction-as-division-field-low = More than
 g5-fraction-as-division-field-high = Less than
+g5-fraction-subtract-unlike-story-1 = { $name } has { $left } of a yard of ribbon and cuts off { $right } of a yard. What part of a yard is left?
+g5-fraction-subtract-unlike-story-2 = A jug is filled to { $left } of it. { $name } pours out { $right } of the jug. What part of the jug is left?
+g5-fraction-subtract-unlike-story-3 = { $name } wants to walk { $left } of a mile and has walked { $right } of a mile. What part of a mile is left?
 
 g5-fraction-multiply-hint-parts = { $take ->
     [one] Cut the amount into { $parts } equal parts. Take { $take } of them.
@@ -224,6 +275,14 @@ g5-fraction-area-rectangle = A rectangle with sides { $width } and { $height }.
 g5-fraction-area-hint-multiply = Area is side times side.
 g5-fraction-area-hint-product = Work out { $work }.
 g5-fraction-area-step-single = Write the mixed number as one fraction: { $work }.
+g5-fraction-area-ask-tiles = A rectangle is { $width } by { $height }. It is covered with tiles of { $one } by { $two }. How many tiles cover it?
+g5-fraction-area-ask-one-tile = A tile is { $one } by { $two }. Which fraction of a unit square does it cover?
+g5-fraction-area-step-square = { $tiles } of them cover a unit square.
+g5-fraction-area-step-rows = { $rows } fit along one side, and { $columns } along the other.
+g5-fraction-area-hint-square = How many of them cover a unit square?
+g5-fraction-area-hint-rows = { $rows } fit along one side of it, and { $columns } along the other.
+g5-fraction-area-hint-along = How many times does { $one } fit into { $width }?
+g5-fraction-area-hint-picture = Look at the part that is shaded both ways.
 
 g5-scaling-compare-ask = Do not work it out. Is { $work } less than, equal to, or more than { $number }?
 g5-scaling-compare-hint-look = Look at the other factor: { $factor }.

@@ -56,6 +56,8 @@ g3-shape-families-ask-sides = Think of this shape: { $shape }. How many sides do
 g3-shape-families-ask-corners = Think of this shape: { $shape }. How many corners does it have?
 g3-shape-families-ask-families = This is a { $shape }. Which names fit it? Choose all.
 g3-shape-families-ask-belongs = Think of each { $shape }. How many of them are also a { $family }?
+g3-shape-families-ask-belongs-1 = { $name } draws many shapes. Each is a { $shape }. How many of them are also a { $family }?
+g3-shape-families-ask-belongs-2 = { $name } cuts shapes out of paper. Each is a { $shape }. How many of them can be called a { $family } too?
 g3-shape-families-hint-walk = Think of going around the shape.
 g3-shape-families-hint-same = A flat shape has as many corners as sides.
 g3-shape-families-hint-rectangle = A rectangle has four right angles.
@@ -65,10 +67,18 @@ g3-shape-families-step-quadrilateral = Each shape with four sides is a quadrilat
 g3-shape-families-step-belongs = Each of them has what the family asks for.
 g3-shape-families-step-not = The number of sides differs, so none of them can be.
 g3-shape-families-step-some = Some of them have what the family asks for, and some do not.
+g3-shape-families-ask-no-name = Which shape is not a rectangle and not a rhombus? A square is both.
+g3-shape-families-shape = Shape { $n }
+g3-shape-families-corners = A shape with four sides on squares. Its corners are { $a }, { $b }, { $c } and { $d }.
+g3-shape-families-step-no-name = Shape { $n } does not have four right angles or four equal sides.
+g3-shape-families-ask-sticks = { $name } lays { $n } shapes with sticks, one stick for each side. No stick is shared. Each is this shape: { $shape }. How many sticks does it take?
+g3-shape-families-hint-sticks = How many sticks does one shape take?
 
 g3-shape-equal-parts-ask-part = The shape is cut in equal parts. What fraction is the shaded part?
 g3-shape-equal-parts-ask-how-many = Each part of a { $shape } is { $fraction } of it. How many equal parts are there?
 g3-shape-equal-parts-ask-again = A { $shape } is cut into { $parts } equal parts. Each part is cut into { $again } equal parts. What fraction of the whole is one small part?
+g3-shape-equal-parts-ask-again-1 = { $name } folds a { $shape } into { $parts } equal parts. Then { $name } folds each part into { $again } equal parts. What fraction of the whole is one small part?
+g3-shape-equal-parts-ask-again-2 = A { $shape } has { $parts } equal parts. { $name } cuts each of them into { $again } equal parts and takes one small part. What fraction of the whole is that?
 g3-shape-equal-parts-ask-cut = A bar is { $length } squares long. You cut it into { $parts } equal parts. After how many squares is each cut? Count from the left.
 g3-shape-equal-parts-field-cut = Cut { $n }
 g3-shape-equal-parts-hint-share = Share the squares among { $parts } parts.
@@ -77,6 +87,12 @@ g3-shape-equal-parts-step-cuts = The cuts are after { $cuts } squares.
 g3-shape-equal-parts-hint-equal = The parts must all be the same size. Count them all.
 g3-shape-equal-parts-step-one = One of { $parts } equal parts is { $fraction }.
 g3-shape-equal-parts-hint-one = One part goes on top. The number of all parts goes at the bottom.
+g3-shape-equal-parts-ask-part-1 = { $name } cuts a shape in equal parts and colors the shaded part. What fraction is that?
+g3-shape-equal-parts-ask-part-2 = Some children share this in equal parts. { $name } gets the shaded part. What fraction is that?
+g3-shape-equal-parts-ask-part-3 = A garden is cut in equal parts. { $name } plants the shaded part. What fraction is that?
+g3-shape-equal-parts-ask-how-many-1 = { $name } cuts a { $shape } so that each child gets { $fraction } of it. How many children share it?
+g3-shape-equal-parts-ask-how-many-2 = { $name } paints { $fraction } of a { $shape } each day. How many days does all of it take?
+g3-shape-equal-parts-ask-how-many-3 = { $name } folds a { $shape } into equal parts. One part is { $fraction } of it. How many parts are there?
 
 g4-classify-shapes-ask-triangle = A triangle has angles of { $angles } degrees. What kind is it?
 g4-classify-shapes-ask-facts = This is a { $shape }. What is true? Choose all.
@@ -93,16 +109,31 @@ g4-classify-shapes-step-true = True: { $fact }
 
 g4-symmetry-ask-count = How many lines of symmetry does the shape have? It is a { $shape }.
 g4-symmetry-ask-folds = In how many ways can you fold the shape so that both halves match? It is a { $shape }.
+g4-symmetry-ask-folds-1 = { $name } cuts this shape out of paper: { $shape }. In how many ways can it be folded so that both halves match?
+g4-symmetry-ask-count-1 = { $name } draws this shape: { $shape }. How many lines of symmetry does it have?
 g4-symmetry-hint-fold = Fold along a line. Both halves must lie on each other.
 g4-symmetry-hint-corner = Try lines through corners. Try lines through the middles of sides.
 g4-symmetry-step-count = { $lines ->
     [one] There is { $lines } such line.
    *[other] There are { $lines } such lines.
 }
+g4-symmetry-ask-lines = Which of these are lines of symmetry of the shape? Choose all.
+g4-symmetry-grid = A shape with the corners A { $a }, B { $b }, C { $c } and D { $d }.
+g4-symmetry-line-ac = The line through A and C
+g4-symmetry-line-bd = The line through B and D
+g4-symmetry-line-ab-cd = The line through the middles of AB and CD
+g4-symmetry-line-bc-da = The line through the middles of BC and DA
+g4-symmetry-step-line = This is one: { $line }.
 
 g4-angle-turn-ask-1 = How many degrees are { $part } of a full turn?
 g4-angle-turn-ask-2 = A wheel makes { $part } of a full turn. How many degrees is that?
 g4-angle-turn-ask-part = What part of a full turn are { $degrees } degrees?
+g4-angle-turn-ask-part-1 = { $name } turns by { $degrees } degrees. What part of a full turn is that?
+g4-angle-turn-ask-part-2 = { $name } turns a wheel by { $degrees } degrees. What part of a full turn is that?
+g4-angle-turn-ask-3 = The long hand of a clock goes { $part } of the way around. How many degrees is that?
+g4-angle-turn-ask-4 = { $name } dances and makes { $part } of a full turn. How many degrees is that?
+g4-angle-turn-ask-5 = { $name } lets a robot turn by { $part } of a full turn. How many degrees is that?
+g4-angle-turn-ask-6 = { $name } turns a knob by { $part } of a full turn. How many degrees is that?
 g4-angle-turn-hint-full = A full turn has 360 degrees.
 g4-angle-turn-hint-one = One part is { $work }.
 g4-angle-turn-hint-fraction = Write { $fraction } and make it simpler.
@@ -125,6 +156,8 @@ g4-angle-measure-step-right = The inner scale starts at 0 here.
 g4-angle-measure-step-left = The outer scale starts at 0 here.
 g4-angle-measure-step-read = On that scale the other side is at { $degrees }.
 g4-angle-measure-ask-make = Turn the side. Make an angle of { $degrees } degrees.
+g4-angle-measure-ask-1 = { $name } opens a fan. This is how far it opens. How many degrees is the angle?
+g4-angle-measure-ask-2 = { $name } draws an angle for a kite. How many degrees is it?
 g4-angle-measure-hint-make = Start at 0 on the right. Stay on that scale.
 g4-angle-measure-step-make = On that scale the other side goes to { $degrees }.
 
@@ -171,6 +204,11 @@ g4-lines-angles-step-line = It has no end: a line.
 g4-lines-angles-step-parallel = They stay as far apart all along: parallel.
 g4-lines-angles-step-perpendicular = They meet at right angles: perpendicular.
 g4-lines-angles-step-crossing = They meet, but not at right angles.
+g4-lines-angles-ask-turn-right = Turn the side. Make a right angle.
+g4-lines-angles-ask-turn-less = Turn the side. Make an angle that is { $change } degrees less than a right angle.
+g4-lines-angles-ask-turn-more = Turn the side. Make an angle that is { $change } degrees more than a right angle.
+g4-lines-angles-hint-turn = Start at 0 on the right. Stay on that scale.
+g4-lines-angles-step-turn = On that scale the other side goes to { $degrees }.
 
 g5-shape-properties-hint-family = What must each shape of the family have?
 g5-shape-properties-hint-example = Look for one of the family that does not have it.
@@ -192,6 +230,10 @@ g5-shape-tree-step-chain = Go on like this: the next family has fewer rules.
 g5-shape-tree-step-overlap = Some { $one } are not { $two }, and some { $two } are not { $one }.
 g5-shape-tree-step-neither = So neither family is inside the other.
 g5-shape-tree-ask-order = Put the families in order. Each family is inside the next.
+g5-shape-tree-ask-1 = { $name } draws one family inside another. Which one is outside: { $one } or { $two }?
+g5-shape-tree-ask-2 = { $name } looks for the family with more shapes in it. Is it { $one } or { $two }?
+g5-shape-tree-ask-order-1 = { $name } draws each family inside the next. Put them in order.
+g5-shape-tree-ask-order-2 = { $name } starts with the family that has the most rules. Put the families in order.
 g5-shape-tree-narrowest = The narrowest family
 g5-shape-tree-widest = The widest family
 
@@ -222,6 +264,35 @@ g5-coordinates-stories-hint-across = Find the number across first.
 g5-coordinates-stories-step-point = The point is { $point }. Its second number tells how high.
 g5-coordinates-stories-step-points = The points are { $from } and { $to }. Compare the second numbers.
 g5-coordinates-stories-hint-up = Go up to the point. Read how high it is.
+g5-coordinates-stories-ask-plot-1 = Across: weeks. Up: height of a plant in centimeters. It is { $start ->
+    [one] { $start } centimeter
+   *[other] { $start } centimeters
+} tall at first and grows { $each ->
+    [one] { $each } centimeter
+   *[other] { $each } centimeters
+} each week. Mark the point for week { $x }.
+g5-coordinates-stories-ask-plot-2 = Across: hours. Up: miles walked. A group has walked { $start ->
+    [one] { $start } mile
+   *[other] { $start } miles
+} at first and goes { $each ->
+    [one] { $each } mile
+   *[other] { $each } miles
+} each hour. Mark the point for hour { $x }.
+g5-coordinates-stories-ask-plot-3 = Across: days. Up: dollars in a box. { $start ->
+    [one] { $start } dollar is
+   *[other] { $start } dollars are
+} in it at first, and { $each ->
+    [one] { $each } dollar comes
+   *[other] { $each } dollars come
+} in each day. Mark the point for day { $x }.
+g5-coordinates-stories-ask-plot-4 = Across: boxes. Up: kilograms. A cart has { $start ->
+    [one] { $start } kilogram
+   *[other] { $start } kilograms
+} in it at first. Each box has { $each ->
+    [one] { $each } kilogram
+   *[other] { $each } kilograms
+}. Mark the point for { $x } boxes.
+g5-coordinates-stories-hint-each = How much comes on top up to there?
 
 g6-polygons-on-grid-ask-side = How long is the side from { $a } to { $b }?
 g6-polygons-on-grid-ask-corner = Three corners of a rectangle are A { $a }, B { $b } and C { $c }. Where is the fourth corner?
@@ -265,3 +336,15 @@ g6-surface-area-hint-pairs = Opposite faces of a box are the same.
 g6-surface-area-hint-triangles = The four triangles are the same.
 g6-surface-area-step-base = Base: { $work }.
 g6-surface-area-step-triangles = Triangles: { $work }.
+g6-surface-area-ask-net = Which solid does this net make?
+g6-surface-area-faces-cube = Six squares of the same size, joined at their edges.
+g6-surface-area-faces-box = Six faces with four right angles, joined at their edges. Not all are of the same size.
+g6-surface-area-faces-pyramid = A square with a triangle at each side.
+g6-surface-area-faces-prism = Three rectangles in a row. The middle one has a triangle at each end.
+g6-surface-area-hint-kinds = Which faces do you see: squares, rectangles, triangles?
+g6-surface-area-hint-fold = Fold it up. Which faces meet?
+solid-cube = Cube
+solid-box = Rectangular prism that is not a cube
+solid-pyramid = Square pyramid
+solid-prism = Triangular prism
+solid-step = It folds up to this: { $solid }.

@@ -1,4 +1,9 @@
 g3-time-tell-ask = What time does the clock show?
+g3-time-tell-story-1 = { $name } looks at this clock. What time is it?
+g3-time-tell-story-2 = { $name } gets on a bus when the clock shows this. What time is that?
+g3-time-tell-story-3 = This clock is in a class. { $name } reads it. What time does it show?
+g3-time-tell-story-4 = A film starts when the clock shows this. { $name } is there. What time is that?
+g3-time-tell-story-5 = { $name } comes home at the time on this clock. What time is that?
 g3-time-tell-hint-short = The short hand tells the hour it has passed.
 g3-time-tell-hint-long = The long hand tells the minutes. Each number is 5 minutes. Each small mark is 1 minute.
 g3-time-tell-step-hour = The short hand is past { $hour } and not yet at { $next }.
@@ -98,7 +103,10 @@ g3-area-count-hint-count = Count the squares inside.
 g3-area-count-hint-rows = Count each row. Then add.
 g3-area-count-step-rows = The rows have { $rows } squares.
 
-g3-area-tile-ask-tiles = A floor has { $rows } rows of tiles with { $each } tiles in each row. Each tile is one square unit. What is the area?
+g3-area-tile-ask-tiles-1 = A floor has { $rows } rows of tiles with { $each } tiles in each row. Each tile is one square unit. What is the area?
+g3-area-tile-ask-tiles-2 = A wall has { $rows } rows of tiles with { $each } tiles in each row. Each tile is one square unit. What is the area?
+g3-area-tile-ask-tiles-3 = A blanket has { $rows } rows of patches with { $each } patches in each row. Each patch is one square unit. What is the area?
+g3-area-tile-ask-tiles-4 = A game board has { $rows } rows with { $each } fields in each row. Each field is one square unit. What is the area?
 g3-area-tile-ask-mark = Mark a rectangle with { $rows } rows and an area of { $area } squares.
 g3-area-tile-ask-missing = A rectangle of { $area } unit squares has { $rows } equal rows. How many squares are in each row?
 g3-area-tile-hint-rows = All rows are the same.
@@ -154,6 +162,24 @@ g4-units-convert-table = A table. { $one } goes with { $small }. { $two } goes w
 g5-units-convert-hint-one = { $one }
 g5-units-convert-hint-divide = To a larger unit, divide.
 g5-units-convert-hint-multiply = To a smaller unit, multiply.
+g5-units-convert-ask-left-1 = { $name } has { $large ->
+    [one] { $large } meter
+   *[other] { $large } meters
+} of rope and cuts off { $n } pieces of { $small } centimeters each. How many centimeters are left?
+g5-units-convert-ask-left-2 = A path is { $large ->
+    [one] { $large } kilometer
+   *[other] { $large } kilometers
+} long. { $name } has run { $n } parts of { $small } meters each. How many meters are left to run?
+g5-units-convert-ask-left-3 = A jug holds { $large ->
+    [one] { $large } liter
+   *[other] { $large } liters
+} of juice. { $name } fills { $n } glasses with { $small } milliliters each. How many milliliters are left?
+g5-units-convert-ask-all-1 = { $name } carries { $n } bags of { $small } grams each. How many kilograms is that in all?
+g5-units-convert-ask-all-2 = { $name } runs { $n } laps of { $small } meters each. How many kilometers is that in all?
+g5-units-convert-ask-all-3 = { $name } pours { $n } jars of { $small } milliliters each into a tank. How many liters is that in all?
+g5-units-convert-hint-same-unit = First write the large amount in the small unit.
+g5-units-convert-hint-all-parts = How much are the { $n } parts together?
+g5-units-convert-hint-first-all = First find how much it is in the small unit.
 
 g4-measure-stories-ask-1 = { $name } has { $n } meters of rope and cuts off { $b } centimeters. How many centimeters are left?
 g4-measure-stories-ask-2 = { $name } puts { $n } kilograms of flour into { $k } equal bags. How many grams are in each bag?
@@ -178,11 +204,13 @@ g4-money-stories-step-cents = Cents: { $work }.
 g5-volume-unit-cube-ask-one = A cube has edges of { $side }. What is its volume?
 g5-volume-unit-cube-ask-row = { $n } cubes stand in a row. Each has edges of { $side }. What is the volume of the row?
 g5-volume-unit-cube-ask-larger = { $n } cubes stand in a row. Each has edges of { $edge }. What is the volume of the row?
+g5-volume-unit-cube-ask-larger-tower = { $n } cubes stand one on top of the other. Each has edges of { $edge }. What is the volume of the tower?
 g5-volume-unit-cube-hint-unit = A cube with edges of 1 unit is one cubic unit.
 g5-volume-unit-cube-hint-count = Volume counts cubes.
 g5-volume-unit-cube-hint-fit = How many unit cubes fit in one of them?
 g5-volume-unit-cube-step-count = Count the cubes: { $volume }.
 g5-volume-unit-cube-step-larger = Each cube has { $edge } layers of unit cubes: { $work }.
+g5-volume-unit-cube-ask-tower = { $n } cubes stand one on top of the other. Each has edges of { $side }. What is the volume of the tower?
 
 g5-volume-pack-ask-gaps = { $name } packs { $a } unit cubes into a box. There is still room for { $b } more. What is the volume of the box?
 g5-volume-pack-ask-out = A box is packed full with { $a } unit cubes. { $name } cuts a part off the box that holds { $b } of them. What is the volume of the rest?
@@ -193,6 +221,8 @@ g5-volume-pack-hint-out = The part cut off is no longer there. Leave it out.
 g5-volume-pack-hint-both = Cubes outside do not count. The room inside does.
 
 g5-volume-count-ask = How many unit cubes fill the box?
+g5-volume-count-ask-1 = { $name } builds this box of unit cubes. How many cubes does it take?
+g5-volume-count-ask-2 = { $name } packs unit cubes until this box is full. How many cubes are in it?
 g5-volume-count-hint-layer = Count the cubes in the bottom layer.
 g5-volume-count-hint-layers = There are { $layers } layers. Some cubes are hidden.
 g5-volume-count-step-layer = One layer: { $work }.

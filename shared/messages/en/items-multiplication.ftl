@@ -160,6 +160,16 @@ g4-multi-step-stories-step-rest-1 = { $rest ->
 }
 g4-multi-step-stories-step-rest-2 = The rest do not make a whole one. The answer is { $answer }.
 g4-multi-step-stories-step-rest-3 = The answer is what is left over: { $answer }.
+g4-multi-step-stories-ask-share-1 = { $name } has { $n } boxes with { $each } pens each and gives { $used } pens away. The rest go to { $shares } rooms, as many to each. How many pens does each room get?
+g4-multi-step-stories-ask-share-2 = { $n } rows of { $each } plants grow in a garden. { $used } plants are sold. The rest are put in { $shares } beds, as many in each. How many plants are in each bed?
+g4-multi-step-stories-ask-share-3 = A farm packs { $n } boxes with { $each } melons each. { $used } melons are eaten. The rest go on { $shares } trucks, as many on each. How many melons are on each truck?
+g4-multi-step-stories-ask-earn-1 = { $name } has { $start } dollars, gets { $each } dollars in each of { $n } weeks, and spends { $spent } dollars. How many dollars are left?
+g4-multi-step-stories-ask-earn-2 = A library has { $start } books. It gets { $each } new books in each of { $n } months and gives { $spent } books away. How many books does it have now?
+g4-multi-step-stories-ask-earn-3 = A train has { $start } people in it. At each of { $n } stops, { $each } more get in. Then { $spent } get out. How many people are in it now?
+g4-multi-step-stories-hint-all = First find how many there are in all.
+g4-multi-step-stories-hint-then-share = Take away what is gone. Then share the rest by { $shares }.
+g4-multi-step-stories-hint-more = How many come in all? Add them.
+g4-multi-step-stories-hint-then-less = At the end some go. Take them away.
 
 g3-number-patterns-ask-next = What number comes next? { $terms }
 g3-number-patterns-ask-rule = What is the rule? { $terms }
@@ -193,6 +203,8 @@ g4-multiples-hint-count = Count by { $n }: { $count }, and so on.
 g4-multiples-hint-divide = A multiple can be divided by { $n } with nothing left over.
 
 g4-prime-composite-ask-one = Is { $n } prime or composite?
+g4-prime-composite-ask-one-1 = { $name } says a number: { $n }. Is it prime or composite?
+g4-prime-composite-ask-one-2 = { $name } lays { $n } tiles in equal rows. If only one row works, it is prime. Which is it?
 g4-prime-composite-ask-which = Which of these numbers are prime? Choose all.
 g4-prime-composite-hint-two = A prime number has exactly two factors: 1 and itself.
 g4-prime-composite-hint-rows = A composite number can be put in equal rows of two or more.
@@ -207,6 +219,15 @@ g4-pattern-rule-ask-times = A pattern starts at { $start }. The rule is: multipl
 g4-pattern-rule-hint-first = The first number is { $start }.
 g4-pattern-rule-hint-next = Next: { $work }.
 g4-pattern-rule-step-list = The numbers are { $terms }.
+g4-pattern-rule-ask-feature = A pattern starts at { $start }. The rule is: add { $by }. What is true of its numbers?
+g4-pattern-rule-hint-write = Write the first five numbers.
+g4-pattern-rule-hint-digit = Look at the last digit of each.
+g4-pattern-rule-step-even = Even plus even is even. So all are even.
+g4-pattern-rule-step-odd = Odd plus even is odd. So all are odd.
+g4-pattern-rule-step-turns = An odd number is added each time. So even becomes odd, and odd becomes even.
+feature-even = They are all even
+feature-odd = They are all odd
+feature-turns = Even and odd take turns
 
 g4-divide-one-digit-ask = Divide. Write what is left over as the remainder.
 g4-divide-one-digit-hint-left = Start on the left. Divide one place at a time.

@@ -36,8 +36,12 @@ g6-least-common-multiple-step-first = The first one in both lists is { $right }.
 g6-least-common-multiple-ask-1 = Two lights flash now. One flashes every { $a } seconds. The other flashes every { $b } seconds. After how many seconds do both flash again?
 g6-least-common-multiple-ask-2 = Pencils come in packs of { $a }. Pens come in packs of { $b }. You want as many pens as pencils. What is the least number of each?
 g6-least-common-multiple-ask-3 = One bus leaves every { $a } minutes. The other leaves every { $b } minutes. Both leave now. In how many minutes do both leave again?
+g6-least-common-multiple-ask-4 = { $name } runs a lap in { $a } minutes. A friend takes { $b } minutes. They start together. After how many minutes are they at the start together again?
+g6-least-common-multiple-ask-5 = { $name } waters one plant every { $a } days and another every { $b } days. Today it is both. In how many days is it both again?
 
 g6-common-factor-sum-ask = Write the sum as a product. Put the greatest common factor in front of the parentheses.
+g6-common-factor-sum-ask-1 = { $name } takes the greatest common factor out of this sum. Write the product.
+g6-common-factor-sum-ask-2 = { $name } makes equal gift bags, as many as can be, from these two amounts. Write it as a product, with the number of bags in front of the parentheses.
 g6-common-factor-sum-hint-factor = Find the greatest number that divides both { $a } and { $b }.
 g6-common-factor-sum-hint-form = It looks like this: { $form }.
 g6-common-factor-sum-step-factor = The greatest common factor is { $g }.
@@ -92,6 +96,9 @@ g6-opposites-line = A number line with 0 in the middle and { $size } away from i
 g6-opposites-step-once = Go to the other side of 0, as far.
 g6-opposites-step-twice = Go to the other side of 0. Then come back.
 g6-opposites-step-answer = That is { $right }.
+g6-opposites-story-1 = { $name } reads { $value } on a thermometer. The next day it shows the opposite. What does it show then?
+g6-opposites-story-2 = { $name } is at { $value } on a number line. The same distance on the other side of 0 is a tree. At what number is it?
+g6-opposites-story-3 = { $name } folds a number line at 0. Which number comes to lie on { $value }?
 
 g6-quadrants-ask-quadrant = In which quadrant is { $point }?
 g6-quadrants-ask-x = Reflect { $point } across the x-axis. Where is the mirror point?
@@ -111,6 +118,9 @@ g6-quadrants-step-y = Across the y-axis, only the first number changes its sign.
 g6-quadrants-step-both = Both numbers change their signs.
 
 g6-rational-on-line-ask = Put a point at { $value }.
+g6-rational-on-line-ask-1 = The line shows degrees. { $name } reads { $value } on a thermometer. Put a point there.
+g6-rational-on-line-ask-2 = The line shows yards. 0 is the water. { $name } is at { $value }. Put a point there.
+g6-rational-on-line-ask-3 = The line shows points in a game. { $name } has { $value }. Put a point there.
 g6-rational-on-line-hint-left = Negative numbers are to the left of 0.
 g6-rational-on-line-hint-parts = { $parts ->
     [one] Each mark is one whole.
@@ -138,11 +148,26 @@ g6-order-in-context-ask-3 = Put the balances in order.
 g6-order-in-context-hint-line = Think of a number line. The least is the farthest left.
 g6-order-in-context-hint-negative = Below zero, a bigger size means a lower number.
 g6-order-in-context-step-order = From the least: { $order }.
+g6-order-in-context-ask-two-1 = It is { $a } degrees in one town and { $b } degrees in another. Which sign makes it true?
+g6-order-in-context-ask-two-2 = One place is at { $a } meters and another at { $b } meters. Sea level is 0. Which sign makes it true?
+g6-order-in-context-ask-two-3 = One account has { $a } dollars and another has { $b } dollars. A debt is below 0. Which sign makes it true?
+g6-order-in-context-ask-means-1 = What does that mean?
+g6-order-in-context-ask-means-2 = What does it tell?
+g6-order-in-context-ask-means-3 = What does it say?
+g6-order-in-context-means-1-first = The first town is warmer.
+g6-order-in-context-means-1-second = The second town is warmer.
+g6-order-in-context-means-2-first = The first place is higher.
+g6-order-in-context-means-2-second = The second place is higher.
+g6-order-in-context-means-3-first = The first account has more.
+g6-order-in-context-means-3-second = The second account has more.
 
 g6-absolute-value-ask = Find the absolute value.
 g6-absolute-value-ask-distance = How far is { $value } from 0 on the number line?
 g6-absolute-value-hint-distance = Absolute value is the distance from 0. It is never negative.
 g6-absolute-value-hint-line = Count from 0.
+g6-absolute-value-story-1 = { $name } has a map of heights in meters. Sea level is 0. How far from sea level is { $value }?
+g6-absolute-value-story-2 = { $name } reads { $value } on a thermometer. How far from 0 is that?
+g6-absolute-value-story-3 = { $name } is at { $value } on a number line. How far is it to 0?
 
 g6-absolute-vs-order-ask-1-size = One balance is { $one } dollars. Another is { $two } dollars. Is the second debt more or less than the first debt?
 g6-absolute-vs-order-ask-1-number = One balance is { $one } dollars. Another is { $two } dollars. Is the second balance more or less than the first balance?

@@ -28,6 +28,12 @@ g4-place-value-tens-step-moved = { $gap ->
     [one] The digit moves { $gap } place to the left. That is { $factor } times as much.
    *[other] The digit moves { $gap } places to the left. That is { $factor } times as much.
 }
+g4-place-value-tens-ask-factor-1 = { $name } has { $small } points. A team has { $large } points. How many times as many is that?
+g4-place-value-tens-ask-factor-2 = { $name } fills a small box with { $small } beads and a large box with { $large } beads. How many times as many is that?
+g4-place-value-tens-ask-factor-3 = { $name } writes { $small } and then { $large }. How many times as much is the second number?
+g4-place-value-tens-ask-value-1 = { $name } has { $small } points. A team has { $factor } times as many. How many points is that?
+g4-place-value-tens-ask-value-2 = { $name } fills a small box with { $small } beads. A large box holds { $factor } times as many. How many is that?
+g4-place-value-tens-ask-value-3 = { $name } writes { $small } and then a number that is { $factor } times as much. What is the second number?
 
 g4-read-write-numbers-ask-words = Write this number in digits: { $words }.
 g4-read-write-numbers-ask-parts = Write it as one number.
@@ -46,6 +52,10 @@ g4-compare-numbers-step-first-different = In the first place that differs, the l
 
 g5-place-value-powers-ask-factor = { $large } is how many times { $small }?
 g5-place-value-powers-ask-tenth = What is { $part } of { $large }?
+g5-place-value-powers-ask-factor-1 = { $name } writes { $small } and then { $large }. How many times as much is the second number?
+g5-place-value-powers-ask-factor-2 = { $name } moves a digit to the left. Its value was { $small } and now is { $large }. How many times as much is that?
+g5-place-value-powers-ask-tenth-1 = { $name } writes { $large }. The next number is { $part } of it. What is it?
+g5-place-value-powers-ask-tenth-2 = { $name } moves a digit to the right. Its value was { $large }. Now it is { $part } of that. What is it now?
 g5-place-value-powers-hint-left = One place to the left is worth ten times as much.
 g5-place-value-powers-hint-right = One place to the right is worth one tenth as much.
 g5-place-value-powers-hint-count = { $gap ->

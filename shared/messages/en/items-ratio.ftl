@@ -60,6 +60,58 @@ g6-ratio-table-hint-times = Multiply both numbers of a pair by the same number.
 g6-ratio-table-hint-factor = By how much is it multiplied? { $work }
 g6-ratio-table-step-factor = In one row: { $work }.
 g6-ratio-table-step-same = Do the same in the other row: { $work }.
+g6-ratio-table-ask-plot-1 = { $a ->
+    [one] For { $a } red bead
+   *[other] For { $a } red beads
+} there { $b ->
+    [one] is always { $b } blue bead
+   *[other] are always { $b } blue beads
+}. Across: red. Up: blue. Mark the pair for { $given } red beads.
+g6-ratio-table-ask-plot-2 = { $a ->
+    [one] For { $a } cup of rice
+   *[other] For { $a } cups of rice
+} you need { $b ->
+    [one] { $b } cup
+   *[other] { $b } cups
+} of water. Across: rice. Up: water. Mark the pair for { $given } cups of rice.
+g6-ratio-table-ask-plot-3 = { $a ->
+    [one] For { $a } egg
+   *[other] For { $a } eggs
+} you need { $b ->
+    [one] { $b } spoon
+   *[other] { $b } spoons
+} of flour. Across: eggs. Up: spoons. Mark the pair for { $given } eggs.
+g6-ratio-table-ask-mix-1 = Jug A has { $a ->
+    [one] { $a } cup
+   *[other] { $a } cups
+} of juice and { $b } cups of water. Jug B has { $c ->
+    [one] { $c } cup
+   *[other] { $c } cups
+} of juice and { $d } cups of water. Which one tastes more of juice?
+g6-ratio-table-ask-mix-2 = Paint A has { $a ->
+    [one] { $a } can
+   *[other] { $a } cans
+} of red and { $b } cans of white. Paint B has { $c ->
+    [one] { $c } can
+   *[other] { $c } cans
+} of red and { $d } cans of white. Which one is more red?
+g6-ratio-table-ask-mix-3 = Team A has won { $a ->
+    [one] { $a } game
+   *[other] { $a } games
+} and lost { $b }. Team B has won { $c ->
+    [one] { $c } game
+   *[other] { $c } games
+} and lost { $d }. Which one has more wins for each loss?
+g6-ratio-table-hint-across = The first amount goes across. The second goes up.
+g6-ratio-table-hint-same-amount = Make the second amount the same in both. Then compare the first.
+g6-ratio-table-hint-for-one = Or find the first amount for 1 of the second: { $one } and { $two }.
+g6-ratio-table-step-as-much = With the same second amount, the first is { $work }.
+g6-ratio-table-step-mix-first = A has more of the first.
+g6-ratio-table-step-mix-second = B has more of the first.
+g6-ratio-table-step-mix-same = Both have as much of the first.
+mix-first = A
+mix-second = B
+mix-same = Both are the same
 
 g6-rate-problems-ask-1 = { $name } drives { $total } kilometers in { $n } hours at a steady speed. How many kilometers is that in { $given } hours?
 g6-rate-problems-ask-1-time = { $name } drives { $total } kilometers in { $n } hours at a steady speed. How many hours does it take to drive { $given } kilometers?

@@ -2,6 +2,12 @@
 common-work-out = Calcula.
 common-box = ¿Qué número va en el cuadro?
 common-sign = ¿Qué signo hace que sea cierto?
+common-sign-1 = Estos son los largos de dos cintas en metros. ¿Qué signo hace que sea cierto?
+common-sign-2 = Estas son las alturas de dos plantas en metros. ¿Qué signo hace que sea cierto?
+common-sign-3 = Dos personas caminan. Estas son sus millas. ¿Qué signo hace que sea cierto?
+common-sign-4 = Dos jarras tienen agua. Estos son los litros. ¿Qué signo hace que sea cierto?
+common-sign-5 = Estas son las masas de dos bolsas en kilogramos. ¿Qué signo hace que sea cierto?
+common-sign-6 = Estos son dos saltos de longitud en metros. ¿Qué signo hace que sea cierto?
 common-choose-one = Elige una respuesta.
 common-choose-all = Elige todas las que sirven.
 common-answer = La respuesta es { $answer }.
@@ -163,6 +169,9 @@ unit-cubic-m = metros cúbicos
 unit-cubic-in = pulgadas cúbicas
     .one = pulgada cúbica
     .part = de pulgada cúbica
+unit-cubic-ft = pies cúbicos
+    .one = pie cúbico
+    .part = de pie cúbico
 unit-units = unidades
     .one = unidad
     .part = de unidad
@@ -219,6 +228,7 @@ boxes-volume = Una caja tiene un volumen de { $volume ->
    *[other] { $volume } unidades cúbicas
 }. Los cuadros son su largo, su ancho y su altura.
 boxes-mean = La media de cuatro números es { $mean }. Faltan dos de ellos.
+boxes-percent = { $one } quiere decir { $part }. ¿Qué porcentaje de qué número es { $value }? El primer cuadro es el porcentaje.
 boxes-hint-last-digits = Mira primero las últimas cifras. ¿Cuáles dos van juntas?
 boxes-hint-numerators = Los denominadores ya están. Piensa en los numeradores.
 boxes-hint-same-parts = Primero escribe las dos fracciones en partes del mismo tamaño.
@@ -284,3 +294,13 @@ ways-step = { $name } obtiene esto:
 equation-ask = Primero: ¿qué ecuación corresponde? La letra n es el número que buscas.
 equation-solve = Ahora resuélvela. ¿Cuánto vale n?
 equation-hint-story = Léelo otra vez. ¿Qué pasa primero y qué pasa después?
+## El error en una respuesta, entre qué números está, un número que falta.
+slip-ask = ¿Qué error cometió { $name }?
+slip-none = Ninguno. Es correcta
+between-ask = Primero, no lo calcules. ¿Entre qué dos números está la respuesta?
+between-choice = { $low } y { $high }
+between-step = La respuesta está entre { $low } y { $high }.
+between-hint = Piensa en números fáciles cerca de estos.
+missing-hint-undo = Regresa desde el resultado. ¿Qué operación deshace la que está aquí?
+missing-hint-try = Pon tu número en el cuadro. ¿Da el resultado?
+missing-step-check = Compruébalo:

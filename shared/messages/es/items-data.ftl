@@ -48,7 +48,10 @@ g3-build-bar-graph-step-first-row = { $marks ->
 }
 g3-build-bar-graph-ask-pictures = Haz una gráfica de dibujos de la tabla. Cada símbolo vale { $step }.
 
-g3-measure-line-plot-ask-ruler = ¿Cuánto mide la barra?
+g3-measure-line-plot-ask-ruler-1 = ¿Cuánto mide la barra?
+g3-measure-line-plot-ask-ruler-2 = La barra muestra el largo de una hoja. ¿Cuánto mide?
+g3-measure-line-plot-ask-ruler-3 = La barra muestra el largo de un lápiz. ¿Cuánto mide?
+g3-measure-line-plot-ask-ruler-4 = La barra muestra el largo de una concha. ¿Cuánto mide?
 g3-measure-line-plot-ask-dots = Las marcas están a { $step }. ¿Cuántas hojas miden { $value }?
 g3-measure-line-plot-ask-longer = Las marcas están a { $step }. ¿Cuántas hojas miden más de { $value }?
 g3-measure-line-plot-hint-parts = Cada pulgada está en { $parts } partes iguales.

@@ -22,6 +22,10 @@ g4-tenths-hundredths-step-ten = { $tenths ->
     [one] { $tenths } décima tiene diez veces esa cantidad de centésimas.
    *[other] { $tenths } décimas tienen diez veces esa cantidad de centésimas.
 }
+g4-tenths-hundredths-story-1 = { $name } tiene { $fraction } de un metro de cinta. Un metro tiene { $given } centímetros. ¿Cuántos centímetros son?
+g4-tenths-hundredths-story-2 = { $name } tiene { $fraction } de un dólar. Un dólar tiene { $given } centavos. ¿Cuántos centavos son?
+g4-tenths-hundredths-story-3 = { $name } sombrea { $fraction } de un cuadrado. El cuadrado tiene { $given } partes iguales. ¿Cuántas partes son?
+g4-tenths-hundredths-story-4 = { $name } llena { $fraction } de una página de casillas. La página tiene { $given } casillas. ¿Cuántas casillas son?
 
 g4-decimal-write-ask = Escríbelo como decimal.
 g4-decimal-write-hint-tenths = Las décimas van en el primer lugar después del punto.
@@ -47,11 +51,23 @@ g4-decimal-on-line-step-count = { $marks ->
     [one] Avanza { $marks } parte desde { $from } para llegar a { $value }.
    *[other] Avanza { $marks } partes desde { $from } para llegar a { $value }.
 }
+g4-decimal-on-line-story-1 = La recta muestra metros en { $parts } partes iguales. { $name } salta hasta el punto. ¿Qué decimal es?
+g4-decimal-on-line-story-2 = La recta muestra millas en { $parts } partes iguales. { $name } está en el punto. ¿Qué decimal es?
+g4-decimal-on-line-story-3 = La recta muestra litros en { $parts } partes iguales. { $name } llena un frasco hasta el punto. ¿Qué decimal es?
+g4-decimal-on-line-story-1-mark = La recta muestra metros. { $name } salta hasta { $value }. Pon un punto allí.
+g4-decimal-on-line-story-2-mark = La recta muestra millas. { $name } está en { $value }. Pon un punto allí.
+g4-decimal-on-line-story-3-mark = La recta muestra litros. { $name } llena un frasco hasta { $value }. Pon un punto allí.
 
 g5-decimal-read-write-ask = Escríbelo como decimal.
 g5-decimal-read-write-hint-places = Después del punto van décimas, centésimas y milésimas.
 g5-decimal-read-write-hint-zero = Un lugar sin parte lleva un 0.
 g5-decimal-read-write-step-digits = Décimas: { $tenths }. Centésimas: { $hundredths }. Milésimas: { $thousandths }.
+g5-decimal-read-write-ask-words = ¿Qué decimal es este?
+g5-decimal-read-write-words-hundredths = { $ones } enteros y { $part } centésimas
+g5-decimal-read-write-words-thousandths = { $ones } enteros y { $part } milésimas
+g5-decimal-read-write-hint-and = Los enteros van antes del punto.
+g5-decimal-read-write-hint-two-places = Las centésimas ocupan dos lugares después del punto.
+g5-decimal-read-write-hint-three-places = Las milésimas ocupan tres lugares después del punto.
 
 g5-decimal-round-ask = Redondea { $n } { $place }.
 g5-decimal-round-hint-ends = ¿Entre qué dos números está? Piensa: { $place }.

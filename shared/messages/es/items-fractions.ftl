@@ -39,6 +39,15 @@ g3-fraction-name-step-shade = { $shaded ->
    *[other] Sombrea { $shaded } partes.
 }
 g3-fraction-name-step-name = Así que la fracción es { $fraction }.
+g3-fraction-name-story-1-bar = { $name } pintó la parte sombreada de una pared. ¿Qué fracción de la pared es?
+g3-fraction-name-story-2-bar = La barra es un cantero. { $name } plantó flores en la parte sombreada. ¿Qué fracción tiene flores?
+g3-fraction-name-story-3-bar = La barra es un libro. { $name } ya leyó la parte sombreada. ¿Qué fracción es?
+g3-fraction-name-story-1-round = { $name } comió la parte sombreada de un pastel. ¿Qué fracción del pastel es?
+g3-fraction-name-story-2-round = El círculo es un parque. En la parte sombreada hay árboles. { $name } pregunta: ¿Qué fracción es?
+g3-fraction-name-story-3-round = { $name } coloreó la parte sombreada de una rueda. ¿Qué fracción de la rueda es?
+g3-fraction-name-ask-wholes-1 = Cada barra es una pared. { $name } pintó las partes sombreadas. ¿Qué fracción de una pared es en total?
+g3-fraction-name-ask-wholes-2 = Cada barra es una página. { $name } escribió en las partes sombreadas. ¿Qué fracción de una página es en total?
+g3-fraction-name-ask-wholes-3 = Cada barra es una milla. { $name } caminó las partes sombreadas. ¿Qué fracción de una milla es en total?
 
 g3-fraction-unit-on-line-ask-first = ¿Qué fracción está en el punto?
 g3-fraction-unit-on-line-ask-mark = Pon un punto en { $fraction }.
@@ -51,6 +60,12 @@ g3-fraction-unit-on-line-line = Una recta numérica de 0 a 1 en { $parts } parte
     [one] Hay un punto { $steps } parte después de 0.
    *[other] Hay un punto { $steps } partes después de 0.
 }
+g3-fraction-unit-on-line-ask-first-1 = La recta es un camino de una milla. { $name } está en el punto. ¿En qué fracción del camino es?
+g3-fraction-unit-on-line-ask-first-2 = La recta es una cuerda. { $name } la corta en el punto. ¿Qué fracción de la cuerda está a la izquierda del corte?
+g3-fraction-unit-on-line-ask-first-3 = La recta es una hora. { $name } se detiene en el punto. ¿Qué fracción de la hora es?
+g3-fraction-unit-on-line-ask-mark-1 = La recta es un camino de una milla. { $name } está en { $fraction } del camino. Pon un punto allí.
+g3-fraction-unit-on-line-ask-mark-2 = La recta es una cuerda. { $name } corta { $fraction } de ella desde el extremo izquierdo. Pon un punto allí.
+g3-fraction-unit-on-line-ask-mark-3 = La recta es una hora. { $name } se detiene después de { $fraction } de ella. Pon un punto allí.
 
 g3-fraction-on-line-ask-name = ¿Qué fracción está en el punto?
 g3-fraction-on-line-ask-mark = Pon un punto en { $fraction }.
@@ -63,8 +78,16 @@ g3-fraction-on-line-hint-part = Cada entero está en { $parts } partes iguales.
 g3-fraction-on-line-hint-jump = Empieza en 0 y cuenta los saltos.
 g3-fraction-on-line-step-part = Un salto es { $step }.
 g3-fraction-on-line-step-jumps = { $steps } saltos desde 0 son { $fraction }.
+g3-fraction-on-line-ask-name-1 = La recta muestra millas. { $name } está en el punto. ¿Qué fracción es?
+g3-fraction-on-line-ask-name-2 = La recta muestra horas. { $name } se detiene en el punto. ¿Qué fracción es?
+g3-fraction-on-line-ask-name-3 = La recta muestra yardas de cuerda. { $name } corta en el punto. ¿Qué fracción es?
+g3-fraction-on-line-ask-mark-1 = La recta muestra millas. { $name } está en { $fraction }. Pon un punto allí.
+g3-fraction-on-line-ask-mark-2 = La recta muestra horas. { $name } se detiene en { $fraction }. Pon un punto allí.
+g3-fraction-on-line-ask-mark-3 = La recta muestra yardas de cuerda. { $name } corta en { $fraction }. Pon un punto allí.
 
 g3-fraction-same-size-ask = ¿Qué fracción es del mismo tamaño que { $fraction }?
+g3-fraction-same-size-ask-1 = { $name } come { $fraction } de una barra. ¿Qué fracción de una barra igual es lo mismo?
+g3-fraction-same-size-ask-2 = { $name } camina { $fraction } de un camino. ¿Qué fracción del camino es la misma distancia?
 g3-fraction-same-size-hint-length = Busca el mismo largo.
 g3-fraction-same-size-hint-cut = Corta una barra del mismo largo en { $parts } partes.
 g3-fraction-same-size-step-cut = Corta la segunda barra en { $parts } partes y sombrea el mismo largo.
@@ -78,6 +101,11 @@ g3-fraction-whole-numbers-step-one = { $parts ->
    *[other] Cada entero tiene { $parts } partes.
 }
 g3-fraction-whole-numbers-step-many = { $whole } enteros tienen { $parts } partes.
+g3-fraction-whole-numbers-story-1 = { $name } corta { $whole } pasteles. Cada pedazo es { $part } de un pastel. ¿Cuántos pedazos hay?
+g3-fraction-whole-numbers-story-2 = { $name } corta { $whole } hojas de papel. Cada parte es { $part } de una hoja. ¿Cuántas partes hay?
+g3-fraction-whole-numbers-story-3 = { $name } corta { $whole } yardas de cuerda. Cada pedazo es { $part } de una yarda. ¿Cuántos pedazos hay?
+g3-fraction-whole-numbers-story-1-back = { $name } junta pedazos de pastel. Forman { $fraction } de un pastel. ¿Cuántos pasteles enteros son?
+g3-fraction-whole-numbers-story-2-back = { $name } camina { $fraction } de una milla en vueltas cortas. ¿Cuántas millas son?
 
 g3-fraction-compare-hint-same-top = Las dos tienen la misma cantidad de partes. ¿Cuáles partes son más grandes?
 g3-fraction-compare-hint-same-bottom = Las partes son del mismo tamaño. ¿Cuál tiene más partes?
@@ -90,12 +118,26 @@ g3-fraction-equivalent-hint-join = Junta partes pequeñas de la barra en partes 
 g3-fraction-equivalent-step-cut = Corta cada parte en { $factor }. En el mismo largo ahora hay { $factor } veces las partes.
 g3-fraction-equivalent-step-join = Junta { $factor } partes en cada parte más grande. El largo no cambia.
 g3-fraction-equivalent-step-bars = Las dos barras están sombreadas hasta el mismo largo.
+g3-fraction-equivalent-story-1 = { $name } come { $fraction } de una barra. Una barra del mismo tamaño tiene { $given } partes iguales. ¿Cuántas de esas partes son lo mismo?
+g3-fraction-equivalent-story-2 = { $name } sombrea { $fraction } de una tira. El otro lado tiene { $given } partes iguales. ¿Cuántas de esas partes son lo mismo?
+g3-fraction-equivalent-story-3 = { $name } camina { $fraction } de un camino. El camino tiene { $given } partes iguales. ¿Cuántas partes son?
 
 g4-fraction-compare-hint-half = ¿Es cada una mayor o menor que un medio?
 g4-fraction-compare-hint-common = Escribe las dos con el denominador { $bottom }.
 g4-fraction-compare-step-common = Usa { $bottom } como denominador en las dos.
 g4-fraction-compare-step-left = Izquierda: { $work }.
 g4-fraction-compare-step-right = Derecha: { $work }.
+g4-fraction-equivalent-ask-why = ¿Por qué son iguales las fracciones?
+g4-fraction-equivalent-why-times = Las partes y las partes tomadas se multiplican por { $k }
+g4-fraction-equivalent-why-added = A los dos números se les suma el mismo número, { $n }
+g4-fraction-equivalent-why-parts = Solo cambia el número de partes, que ahora es { $n }
+g4-fraction-equivalent-hint-cut = Corta otra vez cada parte. ¿Cuántas partes hay ahora?
+g4-fraction-equivalent-step-same = { $one } y { $two } son del mismo tamaño.
+g4-fraction-compare-ask-picture = Cada barra es un entero. ¿Qué dibujo muestra esto?
+g4-fraction-compare-picture = Dibujo { $n }
+g4-fraction-compare-hint-parts = El denominador dice cuántas partes iguales tiene una barra.
+g4-fraction-compare-hint-shaded = El numerador dice cuántas partes están sombreadas.
+g4-fraction-compare-step-picture = El dibujo { $n } muestra las dos fracciones.
 
 g4-fraction-join-parts-hint-same = Todas las partes son del mismo tamaño: { $part }.
 g4-fraction-join-parts-hint-count-on = { $parts ->
@@ -116,6 +158,9 @@ g4-fraction-decompose-step-known = { $known ->
     [one] Tienes { $known } de ellas. Halla las demás.
    *[other] Tienes { $known } de ellas. Halla las demás.
 }
+g4-fraction-decompose-story-1 = { $name } tiene { $total } de un pastel y come { $known } del pastel. Cada pedazo es { $part } del pastel. ¿Cuántos pedazos quedan?
+g4-fraction-decompose-story-2 = { $name } camina { $total } de una milla en dos partes. La primera parte es { $known } de una milla. ¿Cuántos tramos de { $part } de una milla tiene la segunda parte?
+g4-fraction-decompose-story-3 = { $name } llena { $total } de un frasco con arena roja y azul. { $known } del frasco es arena roja. ¿Cuántas capas de { $part } del frasco son azules?
 
 g4-fraction-copies-hint-copies = Una fracción está hecha de copias de una parte.
 g4-fraction-copies-hint-figure = Cuenta las partes sombreadas.
@@ -124,6 +169,9 @@ g4-fraction-copies-step-part = Un entero tiene { $parts } partes iguales. Una pa
 g4-fraction-copies-step-count = Hay { $copies } copias.
 g4-fraction-copies-step-whole = { $whole } son { $copies } copias de { $unit }.
 g4-fraction-copies-ask-more = Tienes { $fraction }. ¿Cuántas copias más de { $unit } forman { $whole }?
+g4-fraction-copies-story-1 = { $name } come { $fraction } de un pastel. Cada pedazo es { $unit } del pastel. ¿Cuántos pedazos come?
+g4-fraction-copies-story-2 = { $name } tiene { $fraction } de una yarda de cinta y la corta. Cada pedazo es { $unit } de una yarda. ¿Cuántos pedazos hay?
+g4-fraction-copies-story-3 = { $name } camina { $fraction } de una milla. Cada vuelta es { $unit } de una milla. ¿Cuántas vueltas son?
 
 g4-fraction-times-whole-hint-groups = Piensa en { $n } grupos de { $fraction }.
 g4-fraction-times-whole-hint-figure = Toma esta cantidad { $n } veces.
@@ -209,6 +257,9 @@ g5-fraction-as-division-step-each = { $amount ->
 g5-fraction-as-division-step-between = Así que está entre { $low } y { $high }.
 g5-fraction-as-division-field-low = Más de
 g5-fraction-as-division-field-high = Menos de
+g5-fraction-subtract-unlike-story-1 = { $name } tiene { $left } de una yarda de cinta y corta { $right } de una yarda. ¿Qué parte de una yarda queda?
+g5-fraction-subtract-unlike-story-2 = Una jarra está llena hasta { $left } de ella. { $name } saca { $right } de la jarra. ¿Qué parte de la jarra queda?
+g5-fraction-subtract-unlike-story-3 = { $name } quiere caminar { $left } de una milla y ya caminó { $right } de una milla. ¿Qué parte de una milla falta?
 
 g5-fraction-multiply-hint-parts = { $take ->
     [one] Corta la cantidad en { $parts } partes iguales. Toma { $take } de ellas.
@@ -224,6 +275,14 @@ g5-fraction-area-rectangle = Un rectángulo con lados { $width } y { $height }.
 g5-fraction-area-hint-multiply = El área es lado por lado.
 g5-fraction-area-hint-product = Calcula { $work }.
 g5-fraction-area-step-single = Escribe el número mixto como una fracción: { $work }.
+g5-fraction-area-ask-tiles = Un rectángulo mide { $width } por { $height }. Se cubre con mosaicos de { $one } por { $two }. ¿Cuántos mosaicos lo cubren?
+g5-fraction-area-ask-one-tile = Un mosaico mide { $one } por { $two }. ¿Qué fracción de una unidad cuadrada cubre?
+g5-fraction-area-step-square = { $tiles } mosaicos cubren una unidad cuadrada.
+g5-fraction-area-step-rows = Caben { $rows } a lo largo de un lado y { $columns } a lo largo del otro.
+g5-fraction-area-hint-square = ¿Cuántos mosaicos cubren una unidad cuadrada?
+g5-fraction-area-hint-rows = Caben { $rows } a lo largo de un lado y { $columns } a lo largo del otro.
+g5-fraction-area-hint-along = ¿Cuántas veces cabe { $one } en { $width }?
+g5-fraction-area-hint-picture = Mira la parte sombreada en los dos sentidos.
 
 g5-scaling-compare-ask = No lo calcules. ¿Es { $work } menor, igual o mayor que { $number }?
 g5-scaling-compare-hint-look = Mira el otro factor: { $factor }.

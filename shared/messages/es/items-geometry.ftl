@@ -56,6 +56,8 @@ g3-shape-families-ask-sides = ¿Cuántos lados tiene un { $shape }?
 g3-shape-families-ask-corners = ¿Cuántos vértices tiene un { $shape }?
 g3-shape-families-ask-families = Este es un { $shape }. ¿Qué nombres describen esta figura? Elige todos.
 g3-shape-families-ask-belongs = Piensa en cada { $shape }. ¿Cuántos son también un { $family }?
+g3-shape-families-ask-belongs-1 = { $name } dibuja muchas figuras. Cada una es un { $shape }. ¿Cuántas son también un { $family }?
+g3-shape-families-ask-belongs-2 = { $name } recorta figuras de papel. Cada una es un { $shape }. ¿A cuántas se les puede llamar también { $family }?
 g3-shape-families-hint-walk = Piensa en recorrer el contorno de la figura.
 g3-shape-families-hint-same = Una figura plana tiene tantos vértices como lados.
 g3-shape-families-hint-rectangle = Un rectángulo tiene cuatro ángulos rectos.
@@ -65,10 +67,18 @@ g3-shape-families-step-quadrilateral = Toda figura de cuatro lados es un cuadril
 g3-shape-families-step-belongs = Cada uno tiene lo que pide la familia.
 g3-shape-families-step-not = El número de lados es distinto, así que ninguno puede serlo.
 g3-shape-families-step-some = Algunos tienen lo que pide la familia y otros no.
+g3-shape-families-ask-no-name = ¿Qué figura no es rectángulo ni rombo? Un cuadrado es las dos cosas.
+g3-shape-families-shape = Figura { $n }
+g3-shape-families-corners = Una figura de cuatro lados sobre cuadrados. Sus vértices son { $a }, { $b }, { $c } y { $d }.
+g3-shape-families-step-no-name = La figura { $n } no tiene cuatro ángulos rectos ni cuatro lados iguales.
+g3-shape-families-ask-sticks = { $name } forma { $n } figuras con palitos, un palito por cada lado. Ningún palito se comparte. Cada figura es un { $shape }. ¿Cuántos palitos se necesitan?
+g3-shape-families-hint-sticks = ¿Cuántos palitos se necesitan para una figura?
 
 g3-shape-equal-parts-ask-part = La figura está cortada en partes iguales. ¿Qué fracción es la parte sombreada?
 g3-shape-equal-parts-ask-how-many = Cada parte de un { $shape } es { $fraction } de él. ¿Cuántas partes iguales hay?
 g3-shape-equal-parts-ask-again = Un { $shape } se corta en { $parts } partes iguales. Cada parte se corta en { $again } partes iguales. ¿Qué fracción del entero es una parte pequeña?
+g3-shape-equal-parts-ask-again-1 = { $name } dobla un { $shape } en { $parts } partes iguales. Luego dobla cada parte en { $again } partes iguales. ¿Qué fracción del entero es una parte pequeña?
+g3-shape-equal-parts-ask-again-2 = Un { $shape } tiene { $parts } partes iguales. { $name } corta cada una en { $again } partes iguales y toma una parte pequeña. ¿Qué fracción del entero es?
 g3-shape-equal-parts-ask-cut = Una barra mide { $length } cuadrados de largo. La cortas en { $parts } partes iguales. ¿Después de cuántos cuadrados va cada corte? Cuenta desde la izquierda.
 g3-shape-equal-parts-field-cut = Corte { $n }
 g3-shape-equal-parts-hint-share = Reparte los cuadrados entre { $parts } partes.
@@ -77,6 +87,12 @@ g3-shape-equal-parts-step-cuts = Los cortes van después de { $cuts } cuadrados.
 g3-shape-equal-parts-hint-equal = Las partes deben ser del mismo tamaño. Cuéntalas todas.
 g3-shape-equal-parts-step-one = Una de { $parts } partes iguales es { $fraction }.
 g3-shape-equal-parts-hint-one = Una parte va arriba. El número de todas las partes va abajo.
+g3-shape-equal-parts-ask-part-1 = { $name } corta una figura en partes iguales y colorea la parte sombreada. ¿Qué fracción es?
+g3-shape-equal-parts-ask-part-2 = Varias personas se reparten esto en partes iguales. A { $name } le toca la parte sombreada. ¿Qué fracción es?
+g3-shape-equal-parts-ask-part-3 = Un jardín está cortado en partes iguales. { $name } siembra la parte sombreada. ¿Qué fracción es?
+g3-shape-equal-parts-ask-how-many-1 = { $name } corta un { $shape } para que a cada persona le toque { $fraction } de él. ¿Entre cuántas personas se reparte?
+g3-shape-equal-parts-ask-how-many-2 = { $name } pinta cada día { $fraction } de un { $shape }. ¿En cuántos días lo pinta todo?
+g3-shape-equal-parts-ask-how-many-3 = { $name } dobla un { $shape } en partes iguales. Una parte es { $fraction } de él. ¿Cuántas partes hay?
 
 g4-classify-shapes-ask-triangle = Un triángulo tiene ángulos de { $angles } grados. ¿De qué clase es?
 g4-classify-shapes-ask-facts = Este es un { $shape }. ¿Qué es cierto? Elige todo.
@@ -93,16 +109,31 @@ g4-classify-shapes-step-true = Cierto: { $fact }
 
 g4-symmetry-ask-count = ¿Cuántos ejes de simetría tiene la figura? Es un { $shape }.
 g4-symmetry-ask-folds = ¿De cuántas maneras puedes doblar la figura para que coincidan las dos mitades? Es un { $shape }.
+g4-symmetry-ask-folds-1 = { $name } recorta esta figura de papel: { $shape }. ¿De cuántas maneras se puede doblar para que coincidan las dos mitades?
+g4-symmetry-ask-count-1 = { $name } dibuja esta figura: { $shape }. ¿Cuántos ejes de simetría tiene?
 g4-symmetry-hint-fold = Dobla por una línea. Las dos mitades deben quedar una sobre otra.
 g4-symmetry-hint-corner = Prueba líneas por los vértices. Prueba líneas por la mitad de los lados.
 g4-symmetry-step-count = { $lines ->
     [one] Hay { $lines } línea así.
    *[other] Hay { $lines } líneas así.
 }
+g4-symmetry-ask-lines = ¿Cuáles de estas líneas son ejes de simetría de la figura? Elige todas.
+g4-symmetry-grid = Una figura con los vértices A { $a }, B { $b }, C { $c } y D { $d }.
+g4-symmetry-line-ac = La línea que pasa por A y C
+g4-symmetry-line-bd = La línea que pasa por B y D
+g4-symmetry-line-ab-cd = La línea que pasa por la mitad de AB y la mitad de CD
+g4-symmetry-line-bc-da = La línea que pasa por la mitad de BC y la mitad de DA
+g4-symmetry-step-line = Este es uno: { $line }.
 
 g4-angle-turn-ask-1 = ¿Cuántos grados son { $part } de una vuelta completa?
 g4-angle-turn-ask-2 = Una rueda da { $part } de una vuelta completa. ¿Cuántos grados son?
 g4-angle-turn-ask-part = ¿Qué parte de una vuelta completa son { $degrees } grados?
+g4-angle-turn-ask-part-1 = { $name } gira { $degrees } grados. ¿Qué parte de una vuelta completa es?
+g4-angle-turn-ask-part-2 = { $name } gira una rueda { $degrees } grados. ¿Qué parte de una vuelta completa es?
+g4-angle-turn-ask-3 = La aguja larga de un reloj recorre { $part } de una vuelta completa. ¿Cuántos grados son?
+g4-angle-turn-ask-4 = { $name } da { $part } de una vuelta completa al bailar. ¿Cuántos grados son?
+g4-angle-turn-ask-5 = { $name } hace girar un robot { $part } de una vuelta completa. ¿Cuántos grados son?
+g4-angle-turn-ask-6 = { $name } gira una perilla { $part } de una vuelta completa. ¿Cuántos grados son?
 g4-angle-turn-hint-full = Una vuelta completa tiene 360 grados.
 g4-angle-turn-hint-one = Una parte es { $work }.
 g4-angle-turn-hint-fraction = Escribe { $fraction } y hazla más simple.
@@ -125,6 +156,8 @@ g4-angle-measure-step-right = Aquí la escala interior empieza en 0.
 g4-angle-measure-step-left = Aquí la escala exterior empieza en 0.
 g4-angle-measure-step-read = En esa escala el otro lado está en { $degrees }.
 g4-angle-measure-ask-make = Gira el lado. Haz un ángulo de { $degrees } grados.
+g4-angle-measure-ask-1 = { $name } abre un abanico. Se abre hasta aquí. ¿Cuántos grados mide el ángulo?
+g4-angle-measure-ask-2 = { $name } dibuja un ángulo para una cometa. ¿Cuántos grados mide?
 g4-angle-measure-hint-make = Empieza en el 0 de la derecha. Sigue en esa escala.
 g4-angle-measure-step-make = En esa escala el otro lado va al { $degrees }.
 
@@ -171,6 +204,11 @@ g4-lines-angles-step-line = No tiene extremos: una recta.
 g4-lines-angles-step-parallel = Siempre están a la misma distancia: paralelas.
 g4-lines-angles-step-perpendicular = Se cruzan en ángulo recto: perpendiculares.
 g4-lines-angles-step-crossing = Se cruzan, pero no en ángulo recto.
+g4-lines-angles-ask-turn-right = Gira el lado. Haz un ángulo recto.
+g4-lines-angles-ask-turn-less = Gira el lado. Haz un ángulo que mida { $change } grados menos que un ángulo recto.
+g4-lines-angles-ask-turn-more = Gira el lado. Haz un ángulo que mida { $change } grados más que un ángulo recto.
+g4-lines-angles-hint-turn = Empieza en el 0 de la derecha. Sigue en esa escala.
+g4-lines-angles-step-turn = En esa escala el otro lado va al { $degrees }.
 
 g5-shape-properties-hint-family = ¿Qué debe tener cada figura de la familia?
 g5-shape-properties-hint-example = Busca una de la familia que no lo tenga.
@@ -192,6 +230,10 @@ g5-shape-tree-step-chain = Sigue así: la familia siguiente tiene menos reglas.
 g5-shape-tree-step-overlap = Algunos { $one } no son { $two }, y algunos { $two } no son { $one }.
 g5-shape-tree-step-neither = Así que ninguna familia está dentro de la otra.
 g5-shape-tree-ask-order = Pon las familias en orden. Cada familia está dentro de la siguiente.
+g5-shape-tree-ask-1 = { $name } dibuja una familia dentro de otra. ¿Cuál queda afuera: { $one } o { $two }?
+g5-shape-tree-ask-2 = { $name } busca la familia que tiene más figuras. ¿Es { $one } o { $two }?
+g5-shape-tree-ask-order-1 = { $name } dibuja cada familia dentro de la siguiente. Ponlas en orden.
+g5-shape-tree-ask-order-2 = { $name } empieza con la familia que tiene más reglas. Pon las familias en orden.
 g5-shape-tree-narrowest = La familia más pequeña
 g5-shape-tree-widest = La familia más amplia
 
@@ -222,6 +264,35 @@ g5-coordinates-stories-hint-across = Busca primero el número a lo ancho.
 g5-coordinates-stories-step-point = El punto es { $point }. Su segundo número dice la altura.
 g5-coordinates-stories-step-points = Los puntos son { $from } y { $to }. Compara los segundos números.
 g5-coordinates-stories-hint-up = Sube hasta el punto. Lee su altura.
+g5-coordinates-stories-ask-plot-1 = A lo ancho: semanas. Hacia arriba: altura de una planta en centímetros. Al principio mide { $start ->
+    [one] { $start } centímetro
+   *[other] { $start } centímetros
+} y cada semana crece { $each ->
+    [one] { $each } centímetro
+   *[other] { $each } centímetros
+}. Marca el punto de la semana { $x }.
+g5-coordinates-stories-ask-plot-2 = A lo ancho: horas. Hacia arriba: millas caminadas. Un grupo ya caminó { $start ->
+    [one] { $start } milla
+   *[other] { $start } millas
+} y cada hora camina { $each ->
+    [one] { $each } milla más
+   *[other] { $each } millas más
+}. Marca el punto de la hora { $x }.
+g5-coordinates-stories-ask-plot-3 = A lo ancho: días. Hacia arriba: dólares en una caja. Al principio hay { $start ->
+    [one] { $start } dólar
+   *[other] { $start } dólares
+} y cada día se ponen { $each ->
+    [one] { $each } dólar más
+   *[other] { $each } dólares más
+}. Marca el punto del día { $x }.
+g5-coordinates-stories-ask-plot-4 = A lo ancho: cajas. Hacia arriba: kilogramos. Un carro lleva al principio { $start ->
+    [one] { $start } kilogramo
+   *[other] { $start } kilogramos
+}. Cada caja tiene { $each ->
+    [one] { $each } kilogramo
+   *[other] { $each } kilogramos
+}. Marca el punto de { $x } cajas.
+g5-coordinates-stories-hint-each = ¿Cuánto se agrega hasta ahí?
 
 g6-polygons-on-grid-ask-side = ¿Cuánto mide el lado de { $a } a { $b }?
 g6-polygons-on-grid-ask-corner = Tres vértices de un rectángulo son A { $a }, B { $b } y C { $c }. ¿Dónde está el cuarto vértice?
@@ -265,3 +336,15 @@ g6-surface-area-hint-pairs = Las caras opuestas de una caja son iguales.
 g6-surface-area-hint-triangles = Los cuatro triángulos son iguales.
 g6-surface-area-step-base = Base: { $work }.
 g6-surface-area-step-triangles = Triángulos: { $work }.
+g6-surface-area-ask-net = ¿Qué cuerpo se forma con este desarrollo plano?
+g6-surface-area-faces-cube = Seis cuadrados del mismo tamaño, unidos por sus aristas.
+g6-surface-area-faces-box = Seis caras con cuatro ángulos rectos, unidas por sus aristas. No todas son del mismo tamaño.
+g6-surface-area-faces-pyramid = Un cuadrado con un triángulo en cada lado.
+g6-surface-area-faces-prism = Tres rectángulos en fila. El del medio tiene un triángulo en cada extremo.
+g6-surface-area-hint-kinds = ¿Qué caras ves: cuadrados, rectángulos, triángulos?
+g6-surface-area-hint-fold = Dóblalo. ¿Qué caras se juntan?
+solid-cube = Cubo
+solid-box = Prisma rectangular que no es un cubo
+solid-pyramid = Pirámide cuadrada
+solid-prism = Prisma triangular
+solid-step = Al doblarlo se forma esto: { $solid }.

@@ -1,4 +1,9 @@
 g3-time-tell-ask = ¿Qué hora marca el reloj?
+g3-time-tell-story-1 = { $name } mira este reloj. ¿Qué hora es?
+g3-time-tell-story-2 = { $name } sube al autobús cuando el reloj muestra esto. ¿Qué hora es?
+g3-time-tell-story-3 = Este reloj está en un salón. { $name } lo lee. ¿Qué hora muestra?
+g3-time-tell-story-4 = Una película empieza cuando el reloj muestra esto. { $name } ya llegó. ¿Qué hora es?
+g3-time-tell-story-5 = { $name } vuelve a casa a la hora de este reloj. ¿Qué hora es?
 g3-time-tell-hint-short = La aguja corta dice la hora que ya pasó.
 g3-time-tell-hint-long = La aguja larga dice los minutos. Cada número son 5 minutos. Cada marca pequeña es 1 minuto.
 g3-time-tell-step-hour = La aguja corta pasó de { $hour } y no llega a { $next }.
@@ -98,7 +103,10 @@ g3-area-count-hint-count = Cuenta los cuadrados de adentro.
 g3-area-count-hint-rows = Cuenta cada fila. Luego suma.
 g3-area-count-step-rows = Las filas tienen { $rows } cuadrados.
 
-g3-area-tile-ask-tiles = Un piso tiene { $rows } filas de mosaicos con { $each } en cada fila. Cada mosaico es una unidad cuadrada. ¿Cuál es el área?
+g3-area-tile-ask-tiles-1 = Un piso tiene { $rows } filas de mosaicos con { $each } en cada fila. Cada mosaico es una unidad cuadrada. ¿Cuál es el área?
+g3-area-tile-ask-tiles-2 = Una pared tiene { $rows } filas de mosaicos con { $each } en cada fila. Cada mosaico es una unidad cuadrada. ¿Cuál es el área?
+g3-area-tile-ask-tiles-3 = Una cobija tiene { $rows } filas de retazos con { $each } en cada fila. Cada retazo es una unidad cuadrada. ¿Cuál es el área?
+g3-area-tile-ask-tiles-4 = Un tablero de juego tiene { $rows } filas con { $each } casillas en cada fila. Cada casilla es una unidad cuadrada. ¿Cuál es el área?
 g3-area-tile-ask-mark = Marca un rectángulo con { $rows } filas y un área de { $area } cuadrados.
 g3-area-tile-ask-missing = Un rectángulo de { $area } cuadrados unidad tiene { $rows } filas iguales. ¿Cuántos cuadrados hay en cada fila?
 g3-area-tile-hint-rows = Todas las filas son iguales.
@@ -154,6 +162,24 @@ g4-units-convert-table = Una tabla. { $one } va con { $small }. { $two } va con 
 g5-units-convert-hint-one = { $one }
 g5-units-convert-hint-divide = Para una unidad mayor, divide.
 g5-units-convert-hint-multiply = Para una unidad menor, multiplica.
+g5-units-convert-ask-left-1 = { $name } tiene { $large ->
+    [one] { $large } metro
+   *[other] { $large } metros
+} de cuerda y corta { $n } pedazos de { $small } centímetros cada uno. ¿Cuántos centímetros quedan?
+g5-units-convert-ask-left-2 = Un camino mide { $large ->
+    [one] { $large } kilómetro
+   *[other] { $large } kilómetros
+}. { $name } ya corrió { $n } partes de { $small } metros cada una. ¿Cuántos metros faltan?
+g5-units-convert-ask-left-3 = Una jarra tiene { $large ->
+    [one] { $large } litro
+   *[other] { $large } litros
+} de jugo. { $name } llena { $n } vasos con { $small } mililitros cada uno. ¿Cuántos mililitros quedan?
+g5-units-convert-ask-all-1 = { $name } lleva { $n } bolsas de { $small } gramos cada una. ¿Cuántos kilogramos son en total?
+g5-units-convert-ask-all-2 = { $name } corre { $n } vueltas de { $small } metros cada una. ¿Cuántos kilómetros son en total?
+g5-units-convert-ask-all-3 = { $name } vacía { $n } frascos de { $small } mililitros cada uno en un tanque. ¿Cuántos litros son en total?
+g5-units-convert-hint-same-unit = Primero escribe la cantidad grande en la unidad pequeña.
+g5-units-convert-hint-all-parts = ¿Cuánto suman las { $n } partes?
+g5-units-convert-hint-first-all = Primero halla cuánto es en la unidad pequeña.
 
 g4-measure-stories-ask-1 = { $name } tiene { $n } metros de cuerda y corta { $b } centímetros. ¿Cuántos centímetros quedan?
 g4-measure-stories-ask-2 = { $name } pone { $n } kilogramos de harina en { $k } bolsas iguales. ¿Cuántos gramos hay en cada bolsa?
@@ -178,11 +204,13 @@ g4-money-stories-step-cents = Centavos: { $work }.
 g5-volume-unit-cube-ask-one = Un cubo tiene aristas de { $side }. ¿Cuál es su volumen?
 g5-volume-unit-cube-ask-row = Hay { $n } cubos en fila. Cada uno tiene aristas de { $side }. ¿Cuál es el volumen de la fila?
 g5-volume-unit-cube-ask-larger = Hay { $n } cubos en fila. Cada uno tiene aristas de { $edge }. ¿Cuál es el volumen de la fila?
+g5-volume-unit-cube-ask-larger-tower = Hay { $n } cubos uno encima de otro. Cada uno tiene aristas de { $edge }. ¿Cuál es el volumen de la torre?
 g5-volume-unit-cube-hint-unit = Un cubo con aristas de 1 unidad es una unidad cúbica.
 g5-volume-unit-cube-hint-count = El volumen cuenta cubos.
 g5-volume-unit-cube-hint-fit = ¿Cuántos cubos unidad caben en uno de ellos?
 g5-volume-unit-cube-step-count = Cuenta los cubos: { $volume }.
 g5-volume-unit-cube-step-larger = Cada cubo tiene { $edge } capas de cubos unidad: { $work }.
+g5-volume-unit-cube-ask-tower = Hay { $n } cubos uno encima de otro. Cada uno tiene aristas de { $side }. ¿Cuál es el volumen de la torre?
 
 g5-volume-pack-ask-gaps = { $name } pone { $a } cubos unidad en una caja. Todavía caben { $b } más. ¿Cuál es el volumen de la caja?
 g5-volume-pack-ask-out = Una caja está llena con { $a } cubos unidad. { $name } corta una parte de la caja donde caben { $b } de ellos. ¿Cuál es el volumen del resto?
@@ -193,6 +221,8 @@ g5-volume-pack-hint-out = La parte cortada ya no está. No la cuentes.
 g5-volume-pack-hint-both = Los cubos de afuera no cuentan. El espacio de adentro sí.
 
 g5-volume-count-ask = ¿Cuántos cubos unidad llenan la caja?
+g5-volume-count-ask-1 = { $name } construye esta caja con cubos unidad. ¿Cuántos cubos se necesitan?
+g5-volume-count-ask-2 = { $name } mete cubos unidad hasta llenar esta caja. ¿Cuántos cubos hay en ella?
 g5-volume-count-hint-layer = Cuenta los cubos de la capa de abajo.
 g5-volume-count-hint-layers = Hay { $layers } capas. Algunos cubos no se ven.
 g5-volume-count-step-layer = Una capa: { $work }.

@@ -160,6 +160,16 @@ g4-multi-step-stories-step-rest-1 = { $rest ->
 }
 g4-multi-step-stories-step-rest-2 = Los que sobran no forman uno completo. La respuesta es { $answer }.
 g4-multi-step-stories-step-rest-3 = La respuesta es lo que sobra: { $answer }.
+g4-multi-step-stories-ask-share-1 = { $name } tiene { $n } cajas con { $each } plumas cada una y regala { $used } plumas. Las demás se reparten por igual entre { $shares } salones. ¿Cuántas plumas recibe cada salón?
+g4-multi-step-stories-ask-share-2 = En un jardín crecen { $n } filas de { $each } plantas. Se venden { $used } plantas. Las demás se reparten por igual en { $shares } canteros. ¿Cuántas plantas hay en cada cantero?
+g4-multi-step-stories-ask-share-3 = Una granja empaca { $n } cajas con { $each } melones cada una. Se comen { $used } melones. Los demás se reparten por igual en { $shares } camiones. ¿Cuántos melones lleva cada camión?
+g4-multi-step-stories-ask-earn-1 = { $name } tiene { $start } dólares, recibe { $each } dólares en cada una de { $n } semanas y gasta { $spent } dólares. ¿Cuántos dólares quedan?
+g4-multi-step-stories-ask-earn-2 = Una biblioteca tiene { $start } libros. Recibe { $each } libros nuevos en cada uno de { $n } meses y regala { $spent } libros. ¿Cuántos libros tiene ahora?
+g4-multi-step-stories-ask-earn-3 = En un tren van { $start } personas. En cada una de { $n } paradas suben { $each } más. Luego bajan { $spent }. ¿Cuántas personas van ahora en el tren?
+g4-multi-step-stories-hint-all = Primero halla cuántos hay en total.
+g4-multi-step-stories-hint-then-share = Quita lo que ya no está. Luego reparte el resto entre { $shares }.
+g4-multi-step-stories-hint-more = ¿Cuántos llegan en total? Súmalos.
+g4-multi-step-stories-hint-then-less = Al final se van algunos. Réstalos.
 
 g3-number-patterns-ask-next = ¿Qué número sigue? { $terms }
 g3-number-patterns-ask-rule = ¿Cuál es la regla? { $terms }
@@ -193,6 +203,8 @@ g4-multiples-hint-count = Cuenta de { $n } en { $n }: { $count }, y así.
 g4-multiples-hint-divide = Un múltiplo se puede dividir entre { $n } sin que sobre nada.
 
 g4-prime-composite-ask-one = ¿Es { $n } primo o compuesto?
+g4-prime-composite-ask-one-1 = { $name } dice un número: { $n }. ¿Es primo o compuesto?
+g4-prime-composite-ask-one-2 = { $name } pone { $n } mosaicos en filas iguales. Si solo se puede en una fila, es primo. ¿Qué es?
 g4-prime-composite-ask-which = ¿Cuáles de estos números son primos? Elige todos.
 g4-prime-composite-hint-two = Un número primo tiene solo dos factores: 1 y él mismo.
 g4-prime-composite-hint-rows = Un número compuesto se puede poner en filas iguales de dos o más.
@@ -207,6 +219,15 @@ g4-pattern-rule-ask-times = Un patrón empieza en { $start }. La regla es: multi
 g4-pattern-rule-hint-first = El primer número es { $start }.
 g4-pattern-rule-hint-next = Sigue: { $work }.
 g4-pattern-rule-step-list = Los números son { $terms }.
+g4-pattern-rule-ask-feature = Un patrón empieza en { $start }. La regla es: suma { $by }. ¿Qué es cierto de sus números?
+g4-pattern-rule-hint-write = Escribe los primeros cinco números.
+g4-pattern-rule-hint-digit = Mira la última cifra de cada uno.
+g4-pattern-rule-step-even = Par más par es par. Así, todos son pares.
+g4-pattern-rule-step-odd = Impar más par es impar. Así, todos son impares.
+g4-pattern-rule-step-turns = Cada vez se suma un número impar. Así, de par se pasa a impar, y de impar a par.
+feature-even = Todos son pares
+feature-odd = Todos son impares
+feature-turns = Se alternan pares e impares
 
 g4-divide-one-digit-ask = Divide. Escribe lo que sobra como residuo.
 g4-divide-one-digit-hint-left = Empieza por la izquierda. Divide un lugar a la vez.

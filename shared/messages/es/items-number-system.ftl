@@ -36,8 +36,12 @@ g6-least-common-multiple-step-first = El primero en las dos listas es { $right }
 g6-least-common-multiple-ask-1 = Dos luces se encienden ahora. Una se enciende cada { $a } segundos. La otra se enciende cada { $b } segundos. ¿Después de cuántos segundos se encienden juntas otra vez?
 g6-least-common-multiple-ask-2 = Los lápices vienen en paquetes de { $a }. Las plumas vienen en paquetes de { $b }. Quieres tantas plumas como lápices. ¿Cuál es la menor cantidad de cada cosa?
 g6-least-common-multiple-ask-3 = Un autobús sale cada { $a } minutos. El otro sale cada { $b } minutos. Los dos salen ahora. ¿En cuántos minutos salen juntos otra vez?
+g6-least-common-multiple-ask-4 = { $name } da una vuelta en { $a } minutos. Otra persona tarda { $b } minutos. Empiezan al mismo tiempo. ¿Después de cuántos minutos están otra vez juntas en la salida?
+g6-least-common-multiple-ask-5 = { $name } riega una planta cada { $a } días y otra cada { $b } días. Hoy riega las dos. ¿En cuántos días riega las dos otra vez?
 
 g6-common-factor-sum-ask = Escribe la suma como producto. Pon el máximo común divisor delante del paréntesis.
+g6-common-factor-sum-ask-1 = { $name } saca el máximo común divisor de esta suma. Escribe el producto.
+g6-common-factor-sum-ask-2 = { $name } hace bolsas de regalo iguales, todas las que se pueda, con estas dos cantidades. Escribe un producto con el número de bolsas delante del paréntesis.
 g6-common-factor-sum-hint-factor = Halla el número mayor que divide a { $a } y a { $b }.
 g6-common-factor-sum-hint-form = Se ve así: { $form }.
 g6-common-factor-sum-step-factor = El máximo común divisor es { $g }.
@@ -92,6 +96,9 @@ g6-opposites-line = Una recta numérica con 0 en el centro y { $size } de distan
 g6-opposites-step-once = Ve al otro lado de 0, igual de lejos.
 g6-opposites-step-twice = Ve al otro lado de 0. Luego regresa.
 g6-opposites-step-answer = Es { $right }.
+g6-opposites-story-1 = { $name } lee { $value } en un termómetro. Al otro día muestra el opuesto. ¿Qué muestra entonces?
+g6-opposites-story-2 = { $name } está en { $value } en una recta numérica. A la misma distancia, al otro lado de 0, hay un árbol. ¿En qué número está?
+g6-opposites-story-3 = { $name } dobla una recta numérica en 0. ¿Qué número queda sobre { $value }?
 
 g6-quadrants-ask-quadrant = ¿En qué cuadrante está { $point }?
 g6-quadrants-ask-x = Refleja { $point } en el eje x. ¿Dónde está el punto reflejado?
@@ -111,6 +118,9 @@ g6-quadrants-step-y = En el eje y, solo el primer número cambia de signo.
 g6-quadrants-step-both = Los dos números cambian de signo.
 
 g6-rational-on-line-ask = Pon un punto en { $value }.
+g6-rational-on-line-ask-1 = La recta muestra grados. { $name } lee { $value } en un termómetro. Pon un punto allí.
+g6-rational-on-line-ask-2 = La recta muestra yardas. 0 es el agua. { $name } está en { $value }. Pon un punto allí.
+g6-rational-on-line-ask-3 = La recta muestra puntos de un juego. { $name } tiene { $value }. Pon un punto allí.
 g6-rational-on-line-hint-left = Los números negativos están a la izquierda de 0.
 g6-rational-on-line-hint-parts = { $parts ->
     [one] Cada marca es un entero.
@@ -138,11 +148,26 @@ g6-order-in-context-ask-3 = Pon en orden los saldos.
 g6-order-in-context-hint-line = Piensa en una recta numérica. El menor está más a la izquierda.
 g6-order-in-context-hint-negative = Bajo cero, un tamaño mayor es un número menor.
 g6-order-in-context-step-order = Desde el menor: { $order }.
+g6-order-in-context-ask-two-1 = En un pueblo la temperatura es de { $a } grados y en otro es de { $b } grados. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-two-2 = Un lugar está a { $a } metros y otro a { $b } metros. El nivel del mar es 0. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-two-3 = Una cuenta tiene { $a } dólares y otra tiene { $b } dólares. Una deuda está por debajo de 0. ¿Qué signo hace que sea cierto?
+g6-order-in-context-ask-means-1 = ¿Qué quiere decir eso?
+g6-order-in-context-ask-means-2 = ¿Qué quiere decir?
+g6-order-in-context-ask-means-3 = ¿Qué dice eso?
+g6-order-in-context-means-1-first = En el primer pueblo hace más calor.
+g6-order-in-context-means-1-second = En el segundo pueblo hace más calor.
+g6-order-in-context-means-2-first = El primer lugar está más alto.
+g6-order-in-context-means-2-second = El segundo lugar está más alto.
+g6-order-in-context-means-3-first = La primera cuenta tiene más.
+g6-order-in-context-means-3-second = La segunda cuenta tiene más.
 
 g6-absolute-value-ask = Halla el valor absoluto.
 g6-absolute-value-ask-distance = ¿A qué distancia de 0 está { $value } en la recta numérica?
 g6-absolute-value-hint-distance = El valor absoluto es la distancia a 0. Nunca es negativo.
 g6-absolute-value-hint-line = Cuenta desde 0.
+g6-absolute-value-story-1 = { $name } tiene un mapa de alturas en metros. El nivel del mar es 0. ¿A qué distancia del nivel del mar está { $value }?
+g6-absolute-value-story-2 = { $name } lee { $value } en un termómetro. ¿A qué distancia de 0 está?
+g6-absolute-value-story-3 = { $name } está en { $value } en una recta numérica. ¿Qué distancia hay hasta 0?
 
 g6-absolute-vs-order-ask-1-size = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿La segunda deuda es mayor o menor que la primera?
 g6-absolute-vs-order-ask-1-number = Un saldo es { $one } dólares. Otro es { $two } dólares. ¿El segundo saldo es mayor o menor que el primero?

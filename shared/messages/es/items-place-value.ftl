@@ -28,6 +28,12 @@ g4-place-value-tens-step-moved = { $gap ->
     [one] La cifra se mueve { $gap } lugar a la izquierda. Ahora vale { $factor } veces lo que valía.
    *[other] La cifra se mueve { $gap } lugares a la izquierda. Ahora vale { $factor } veces lo que valía.
 }
+g4-place-value-tens-ask-factor-1 = { $name } tiene { $small } puntos. Un equipo tiene { $large } puntos. ¿Cuántas veces cabe la primera cantidad en la segunda?
+g4-place-value-tens-ask-factor-2 = { $name } llena una caja pequeña con { $small } cuentas y una grande con { $large } cuentas. ¿Cuántas veces cabe la primera cantidad en la segunda?
+g4-place-value-tens-ask-factor-3 = { $name } escribe { $small } y luego { $large }. ¿Cuántas veces cabe el primer número en el segundo?
+g4-place-value-tens-ask-value-1 = { $name } tiene { $small } puntos. Un equipo tiene { $factor } veces esa cantidad. ¿Cuántos puntos son?
+g4-place-value-tens-ask-value-2 = { $name } llena una caja pequeña con { $small } cuentas. En una grande caben { $factor } veces esa cantidad. ¿Cuántas son?
+g4-place-value-tens-ask-value-3 = { $name } escribe { $small } y luego un número que vale { $factor } veces eso. ¿Cuál es el segundo número?
 
 g4-read-write-numbers-ask-words = Escribe este número con cifras: { $words }.
 g4-read-write-numbers-ask-parts = Escríbelo como un solo número.
@@ -46,6 +52,10 @@ g4-compare-numbers-step-first-different = En el primer lugar distinto, el númer
 
 g5-place-value-powers-ask-factor = ¿Cuántas veces cabe { $small } en { $large }?
 g5-place-value-powers-ask-tenth = ¿Cuánto es { $part } de { $large }?
+g5-place-value-powers-ask-factor-1 = { $name } escribe { $small } y luego { $large }. ¿Cuántas veces cabe el primer número en el segundo?
+g5-place-value-powers-ask-factor-2 = { $name } mueve una cifra a la izquierda. Su valor era { $small } y ahora es { $large }. ¿Cuántas veces cabe el primero en el segundo?
+g5-place-value-powers-ask-tenth-1 = { $name } escribe { $large }. El siguiente número es { $part } de él. ¿Cuál es?
+g5-place-value-powers-ask-tenth-2 = { $name } mueve una cifra a la derecha. Su valor era { $large }. Ahora es { $part } de eso. ¿Cuánto es ahora?
 g5-place-value-powers-hint-left = Un lugar más a la izquierda vale diez veces lo que vale este.
 g5-place-value-powers-hint-right = Un lugar más a la derecha vale la décima parte.
 g5-place-value-powers-hint-count = { $gap ->

@@ -60,6 +60,58 @@ g6-ratio-table-hint-times = Multiplica los dos números de un par por el mismo n
 g6-ratio-table-hint-factor = ¿Por cuánto se multiplica? { $work }
 g6-ratio-table-step-factor = En una fila: { $work }.
 g6-ratio-table-step-same = Haz lo mismo en la otra fila: { $work }.
+g6-ratio-table-ask-plot-1 = Por cada { $a ->
+    [one] { $a } cuenta roja
+   *[other] { $a } cuentas rojas
+} siempre hay { $b ->
+    [one] { $b } cuenta azul
+   *[other] { $b } cuentas azules
+}. A lo ancho: rojas. Hacia arriba: azules. Marca el par de { $given } cuentas rojas.
+g6-ratio-table-ask-plot-2 = Para { $a ->
+    [one] { $a } taza
+   *[other] { $a } tazas
+} de arroz se necesita { $b ->
+    [one] { $b } taza
+   *[other] un total de { $b } tazas
+} de agua. A lo ancho: arroz. Hacia arriba: agua. Marca el par de { $given } tazas de arroz.
+g6-ratio-table-ask-plot-3 = Para { $a ->
+    [one] { $a } huevo
+   *[other] { $a } huevos
+} se usa { $b ->
+    [one] { $b } cucharada
+   *[other] un total de { $b } cucharadas
+} de harina. A lo ancho: huevos. Hacia arriba: cucharadas. Marca el par de { $given } huevos.
+g6-ratio-table-ask-mix-1 = La jarra A tiene { $a ->
+    [one] { $a } taza
+   *[other] { $a } tazas
+} de jugo y { $b } tazas de agua. La jarra B tiene { $c ->
+    [one] { $c } taza
+   *[other] { $c } tazas
+} de jugo y { $d } tazas de agua. ¿Cuál sabe más a jugo?
+g6-ratio-table-ask-mix-2 = La pintura A tiene { $a ->
+    [one] { $a } lata
+   *[other] { $a } latas
+} de rojo y { $b } latas de blanco. La pintura B tiene { $c ->
+    [one] { $c } lata
+   *[other] { $c } latas
+} de rojo y { $d } latas de blanco. ¿Cuál es más roja?
+g6-ratio-table-ask-mix-3 = El equipo A ganó { $a ->
+    [one] { $a } partido
+   *[other] { $a } partidos
+} y perdió { $b }. El equipo B ganó { $c ->
+    [one] { $c } partido
+   *[other] { $c } partidos
+} y perdió { $d }. ¿Cuál ganó más partidos por cada uno que perdió?
+g6-ratio-table-hint-across = La primera cantidad va a lo ancho. La segunda va hacia arriba.
+g6-ratio-table-hint-same-amount = Haz que la segunda cantidad sea igual en los dos. Luego compara la primera.
+g6-ratio-table-hint-for-one = O halla la primera cantidad por 1 de la segunda: { $one } y { $two }.
+g6-ratio-table-step-as-much = Con la misma segunda cantidad, la primera es { $work }.
+g6-ratio-table-step-mix-first = A tiene más de la primera.
+g6-ratio-table-step-mix-second = B tiene más de la primera.
+g6-ratio-table-step-mix-same = Los dos tienen lo mismo de la primera.
+mix-first = A
+mix-second = B
+mix-same = Es igual en los dos
 
 g6-rate-problems-ask-1 = { $name } maneja { $total } kilómetros en { $n } horas a velocidad constante. ¿Cuántos kilómetros son en { $given } horas?
 g6-rate-problems-ask-1-time = { $name } maneja { $total } kilómetros en { $n } horas a velocidad constante. ¿Cuántas horas tarda en manejar { $given } kilómetros?

@@ -6,7 +6,7 @@ import formats
 from outcome import got_through, need, stopped
 from school import School, Student
 
-CODE, NAME = "added-tops-and-bottoms", "Added tops and bottoms"
+CODE, NAME = "added-tops-and-bottoms", "Added numerators and denominators"
 
 
 def attack(ground):

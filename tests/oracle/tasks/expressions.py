@@ -169,6 +169,7 @@ def equation_of_story(s):
     return Typed(f"{s['dependent']}={right}")
 
 
+@task("equation_of_graph")
 @task("equation_of_table")
 def equation_of_table(s):
     gaps = {y - x for x, y in s["pairs"]}
@@ -198,3 +199,27 @@ def patterns_relation(s):
 def power_of_product(s):
     (base,) = set(s["factors"])
     return [base, len(s["factors"])]
+
+
+@task("read_expression")
+def read_expression(s):
+    """By the values, which the student does not need."""
+    numbers = re.compile(r"\d+")
+    work, inside = (eval(numbers.sub(lambda m: f"Fraction({m.group()})", s[part]), {"Fraction": Fraction}) for part in ("expression", "inside"))
+    by = s["by"]
+    fitting = {
+        f"It is {by} times as large.": work == by * inside,
+        f"It is {by} more.": work == inside + by,
+        f"It is {by} less.": work == inside - by,
+        f"It is one of {by} equal parts of it.": work * by == inside,
+    }
+    (words,) = [words for words, fits in fitting.items() if fits]
+    return words
+
+
+@task("plot_paired_terms")
+def plot_paired_terms(s):
+    x = y = s["start"]
+    for _ in range(s["place"] - 1):
+        x, y = x + s["add"][0], y + s["add"][1]
+    return (x, y)

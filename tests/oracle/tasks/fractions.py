@@ -198,3 +198,31 @@ def share_between(s):
     share = Fraction(s["amount"], s["shares"])
     assert share.denominator > 1
     return [Fraction(share.__floor__()), Fraction(share.__ceil__())]
+
+
+@task("equal_and_why")
+def equal_and_why(s):
+    top, bottom = map(int, s["fraction"].split("/"))
+    times = Fraction(s["given"], bottom)
+    assert times.denominator == 1
+    return (top * times, f"There are {times} times as many parts, and {times} times as many are taken")
+
+
+@task("picture_of_comparison")
+def picture_of_comparison(s):
+    """The picture whose bars show both fractions, in parts of their own size."""
+    wanted = [tuple(map(int, s[side].split("/"))) for side in ("left", "right")]
+    (right,) = [n for n, rows in enumerate(s["pictures"], 1) if [(shaded, parts) for parts, shaded in rows] == wanted]
+    return f"Picture {right}"
+
+
+@task("tiles_to_cover")
+def tiles_to_cover(s):
+    counts = [exact(edge) / exact(tile) for edge, tile in zip(s["edges"], s["tile"])]
+    assert all(n.denominator == 1 for n in counts)
+    return counts[0] * counts[1]
+
+
+@task("tile_area")
+def tile_area(s):
+    return exact(s["edges"][0]) * exact(s["edges"][1])

@@ -336,3 +336,68 @@ def how_many_in_family(s):
 def cut_positions(s):
     assert s["length"] % s["parts"] == 0
     return [Fraction(s["length"] * n, s["parts"]) for n in range(1, s["parts"])]
+
+
+def four_sided(corners):
+    """Whether a shape with four sides is a rectangle, and whether it is a rhombus."""
+    sides = edges([tuple(c) for c in corners])
+    right = all(a[0] * b[0] + a[1] * b[1] == 0 for a, b in zip(sides, sides[1:]))
+    return right, len({x * x + y * y for x, y in sides}) == 1
+
+
+@task("no_named_family")
+def no_named_family(s):
+    (plain,) = [n for n, corners in enumerate(s["shapes"], 1) if not any(four_sided(corners))]
+    return f"shape {plain}"
+
+
+@task("angle_of_kind")
+def angle_of_kind(s):
+    return 90 + {"none": 0, "less": -1, "more": 1}[s["way"]] * s.get("change", 0)
+
+
+@task("symmetry_lines")
+def symmetry_lines(s):
+    """Lines through two points that map the set of corners onto itself."""
+    a, b, c, d = (tuple(map(Fraction, corner)) for corner in s["corners"])
+    middle = lambda p, q: ((p[0] + q[0]) / 2, (p[1] + q[1]) / 2)
+    lines = {
+        "the line through a and c": (a, c),
+        "the line through b and d": (b, d),
+        "the line through the middles of ab and cd": (middle(a, b), middle(c, d)),
+        "the line through the middles of bc and da": (middle(b, c), middle(d, a)),
+    }
+
+    def mirrored(point, p, q):
+        dx, dy = q[0] - p[0], q[1] - p[1]
+        along = ((point[0] - p[0]) * dx + (point[1] - p[1]) * dy) / (dx * dx + dy * dy)
+        return (2 * (p[0] + along * dx) - point[0], 2 * (p[1] + along * dy) - point[1])
+
+    return {words for words, (p, q) in lines.items() if {mirrored(x, p, q) for x in (a, b, c, d)} == {a, b, c, d}}
+
+
+@task("solid_of_net")
+def solid_of_net(s):
+    """By the corners of the faces: triangles, squares, other rectangles."""
+    kinds = []
+    for corners in s["faces"]:
+        lengths = {x * x + y * y for x, y in edges([tuple(c) for c in corners])}
+        kinds.append((len(corners), len(lengths) == 1, lengths))
+    corners = sorted(n for n, _, _ in kinds)
+    if corners == [4] * 6:
+        same = all(square for _, square, _ in kinds) and len(set.union(*(lengths for _, _, lengths in kinds))) == 1
+        return "cube" if same else "rectangular prism that is not a cube"
+    return {(3, 3, 3, 3, 4): "square pyramid", (3, 3, 4, 4, 4): "triangular prism"}[tuple(corners)]
+
+
+@task("plot_story_point")
+def plot_story_point(s):
+    up = s["start"]
+    for _ in range(s["x"]):
+        up += s["each"]
+    return (s["x"], up)
+
+
+@task("sticks_for_shapes")
+def sticks_for_shapes(s):
+    return s["count"] * SIDES[s["shape"]]

@@ -231,3 +231,18 @@ def larger_cubes(s):
 def area_with_same_perimeter(s):
     side = s["side"]
     return side * (sum(s["rectangle"]) - side)
+
+
+SMALL_IN_LARGE = {"m": 100, "km": 1000, "l": 1000}
+
+
+@task("parts_taken_from")
+def parts_taken_from(s):
+    return s["large"] * SMALL_IN_LARGE[s["unit"]] - s["parts"] * s["each"]
+
+
+@task("many_in_large_unit")
+def many_in_large_unit(s):
+    """Grams in kilograms, meters in kilometers, milliliters in liters."""
+    assert s["unit"] in ("g", "m", "ml")
+    return Fraction(s["parts"] * s["each"], 1000)

@@ -202,3 +202,24 @@ def parity_of_unknown(s):
 def pattern_rule(s):
     (step,) = {b - a for a, b in zip(s["terms"], s["terms"][1:])}
     return f"The rule is: add {step}." if step > 0 else f"The rule is: take away {-step}."
+
+
+@task("make_use_share")
+def make_use_share(s):
+    left, rest = divmod(s["groups"] * s["each"] - s["used"], s["shares"])
+    assert rest == 0
+    return left
+
+
+@task("start_earn_spend")
+def start_earn_spend(s):
+    return s["start"] + sum([s["each"]] * s["weeks"]) - s["spent"]
+
+
+@task("pattern_feature")
+def pattern_feature(s):
+    odd = [(s["start"] + s["by"] * k) % 2 for k in range(20)]
+    if len(set(odd)) == 1:
+        return "They are all odd" if odd[0] else "They are all even"
+    assert all(a != b for a, b in zip(odd, odd[1:]))
+    return "Even and odd take turns"

@@ -118,3 +118,10 @@ SIDES = {
 def which_are_signed(s):
     size = abs(s["value"])
     return {text.format(size) for text, side in (SIDES[c] for c in s["choices"]) if side * size == s["value"]}
+
+
+@task("inequality_of_context")
+def inequality_of_context(s):
+    which = "first" if s["left"] > s["right"] else "second"
+    words = {"warmer": "The {} town is warmer.", "higher": "The {} place is higher.", "more": "The {} account has more."}
+    return ("<" if s["left"] < s["right"] else ">", words[s["story"]].format(which))

@@ -195,3 +195,32 @@ def equation_of_words(s):
 def compare_answer(s):
     right, other = inner_value(s), exact(s["with"])
     return "<" if right < other else ">" if right > other else "="
+
+
+@task("between_then_answer")
+def between_then_answer(s):
+    """The only range that has the answer inside; the ranges go on from one another."""
+    right = inner_value(s)
+    ranges = [tuple(map(exact, pair)) for pair in s["ranges"]]
+    assert all(one[1] == two[0] for one, two in zip(ranges, ranges[1:]))
+    assert len({high - low for low, high in ranges}) == 1
+    (place,) = [n for n, (low, high) in enumerate(ranges) if low < right < high]
+    return (" and ".join(s["ranges"][place]), right)
+
+
+SENTENCE = re.compile(r"(\S+) ([-+*/]) (\S+) = (\S+)")
+
+
+@task("missing_number")
+def missing_number(s):
+    """Undoes the operation, and puts the number in to check."""
+    a, sign, b, result = SENTENCE.fullmatch(s["sentence"]).groups()
+    result = exact(result)
+    if a == "_":
+        b = exact(b)
+        value = {"+": lambda: result - b, "-": lambda: result + b, "*": lambda: result / b, "/": lambda: result * b}[sign]()
+    else:
+        a = exact(a)
+        value = {"+": lambda: result - a, "-": lambda: a - result, "*": lambda: result / a, "/": lambda: a / result}[sign]()
+    assert worked(s["sentence"].replace("_", f"({value.numerator}/{value.denominator})"))
+    return value

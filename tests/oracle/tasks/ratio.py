@@ -64,3 +64,15 @@ def percents(s):
 def better_buy(s):
     one, two = (Fraction(price, count) for count, price in s["packs"])
     return "the first pack" if one < two else "the second pack" if two < one else "both cost the same for each"
+
+
+@task("plot_ratio")
+def plot_ratio(s):
+    first, second = s["ratio"]
+    return (s["across"], Fraction(s["across"] * second, first))
+
+
+@task("compare_ratios")
+def compare_ratios(s):
+    one, two = (Fraction(first, second) for first, second in s["mixes"])
+    return "A" if one > two else "B" if two > one else "Both are the same"

@@ -10,7 +10,7 @@ pub use answers::{
     point, several, time, whole,
 };
 pub use draft::Draft;
-pub use other_kinds::asked_otherwise;
+pub use other_kinds::{asked_otherwise, two_parts};
 
 use super::block::Block;
 use super::dice::Dice;
@@ -65,6 +65,46 @@ impl Make {
     #[must_use]
     pub fn say(&self, suffix: &str) -> Say {
         Say::new(format!("{}-{suffix}", self.concept))
+    }
+
+    /// Asks for a sign: of two numbers, or of two lengths, masses and so on.
+    #[must_use]
+    pub fn sign_ask(&mut self) -> Say {
+        match self.dice.from(0..=11) {
+            which @ 1..=6 => Say::new(format!("common-sign-{which}")),
+            _ => Say::new("common-sign"),
+        }
+    }
+
+    /// Adds the plain question, or one of `n` stories `<concept>-story-<k>` with a given name.
+    /// Each story is as likely as the plain question.
+    #[must_use]
+    pub fn asked(
+        &mut self,
+        draft: Draft,
+        plain: impl IntoIterator<Item = Block>,
+        n: i64,
+        fill: impl FnOnce(Say) -> Say,
+    ) -> Draft {
+        match self.dice.from(0..=n) {
+            0 => plain.into_iter().fold(draft, Draft::ask),
+            which => {
+                let story = self.say(&format!("story-{which}"));
+                draft.ask(fill(story.text("name", self.dice.name())))
+            }
+        }
+    }
+
+    /// The concept's own message `<concept>-<suffix>`, or one of `n` others of the same meaning,
+    /// `<concept>-<suffix>-<k>`, with a given name.
+    #[must_use]
+    pub fn wording(&mut self, suffix: &str, n: i64) -> Say {
+        match self.dice.from(0..=n) {
+            0 => self.say(suffix),
+            which => self
+                .say(&format!("{suffix}-{which}"))
+                .text("name", self.dice.name()),
+        }
     }
 
     /// One of the concept's stories `<concept>-ask-1` to `-ask-<n>`, and its number.

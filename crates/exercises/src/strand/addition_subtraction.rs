@@ -8,10 +8,10 @@ use serde_json::json;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-add-within-1000", 2, g3_add),
-    Generator::new("g3-subtract-within-1000", 2, g3_subtract),
-    Generator::new("g4-add-large", 2, g4_add),
-    Generator::new("g4-subtract-large", 2, g4_subtract),
+    Generator::new("g3-add-within-1000", 3, g3_add),
+    Generator::new("g3-subtract-within-1000", 3, g3_subtract),
+    Generator::new("g4-add-large", 3, g4_add),
+    Generator::new("g4-subtract-large", 3, g4_subtract),
 ];
 
 const PLACES: [&str; 7] = [

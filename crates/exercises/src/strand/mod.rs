@@ -11,6 +11,7 @@ mod multiplication;
 mod number_system;
 mod place_value;
 mod ratio;
+mod ratio_pairs;
 mod statistics;
 
 use super::make::Generator;
@@ -27,6 +28,7 @@ pub fn all() -> impl Iterator<Item = &'static Generator> {
         fractions::grade_3::GENERATORS,
         fractions::grade_3_line::GENERATORS,
         fractions::grade_4::GENERATORS,
+        fractions::grade_4_why::GENERATORS,
         fractions::grade_4_mixed::GENERATORS,
         fractions::grade_4_stories::GENERATORS,
         fractions::grade_5::GENERATORS,
@@ -51,6 +53,7 @@ pub fn all() -> impl Iterator<Item = &'static Generator> {
         number_system::operations::GENERATORS,
         number_system::signed::GENERATORS,
         number_system::order::GENERATORS,
+        number_system::contexts::GENERATORS,
         expressions::numbers::GENERATORS,
         expressions::rewrite::write::GENERATORS,
         expressions::rewrite::equal::GENERATORS,

@@ -16,13 +16,13 @@ use surefoot_catalogue::Language;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-round-10-100", 2, g3_round),
-    Generator::new("g4-place-value-tens", 2, place_value_tens),
-    Generator::new("g4-read-write-numbers", 2, read_write),
-    Generator::new("g4-compare-numbers", 2, compare_numbers),
-    Generator::new("g4-round", 2, g4_round),
-    Generator::new("g5-place-value-powers", 2, place_value_powers),
-    Generator::new("g5-powers-of-ten", 2, powers_of_ten),
+    Generator::new("g3-round-10-100", 3, g3_round),
+    Generator::new("g4-place-value-tens", 3, place_value_tens),
+    Generator::new("g4-read-write-numbers", 3, read_write),
+    Generator::new("g4-compare-numbers", 3, compare_numbers),
+    Generator::new("g4-round", 3, g4_round),
+    Generator::new("g5-place-value-powers", 3, place_value_powers),
+    Generator::new("g5-powers-of-ten", 3, powers_of_ten),
 ];
 
 fn g3_round(m: &mut Make) -> Option<Draft> {
@@ -187,14 +187,11 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
     keep(large <= 1_000_000)?;
     let factor = 10_i64.pow(gap as u32);
     let ask_factor = m.dice.one_in(2);
+    let (factor_ask, value_ask) = (m.wording("ask-factor", 3), m.wording("ask-value", 3));
     let work = equal(product([num(factor), num(small)]), num(large));
     let draft = if ask_factor {
         Draft::new(json!({"task": "times_as_much", "large": large, "small": small}))
-            .ask(
-                m.say("ask-factor")
-                    .number("large", large)
-                    .number("small", small),
-            )
+            .ask(factor_ask.number("large", large).number("small", small))
             .whole(factor)
             .misconception(
                 "place-gap-off-by-one",
@@ -203,11 +200,7 @@ fn place_value_tens(m: &mut Make) -> Option<Draft> {
             .misconception("subtracted-instead-of-compared", whole(large - small))
     } else {
         Draft::new(json!({"task": "scale_up", "small": small, "factor": factor}))
-            .ask(
-                m.say("ask-value")
-                    .number("factor", factor)
-                    .number("small", small),
-            )
+            .ask(value_ask.number("factor", factor).number("small", small))
             .whole(large)
             .misconception(
                 "place-gap-off-by-one",
@@ -401,7 +394,7 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
     if m.dice.one_in(2) {
         Some(
             Draft::new(json!({"task": "times_as_much", "large": large.to_string(), "small": small.to_string()}))
-                .ask(m.say("ask-factor").number("large", large).number("small", small))
+                .ask(m.wording("ask-factor", 2).number("large", large).number("small", small))
                 .whole(factor)
                 .hint(m.say("hint-left"))
                 .hint(m.say("hint-count").count("gap", gap))
@@ -415,7 +408,7 @@ fn place_value_powers(m: &mut Make) -> Option<Draft> {
         let tenth = Dec::new(1, gap as u32);
         Some(
             Draft::new(json!({"task": "scale_by", "value": large.to_string(), "factor": tenth.to_string()}))
-                .ask(m.say("ask-tenth").number("large", large).number("part", tenth))
+                .ask(m.wording("ask-tenth", 2).number("large", large).number("part", tenth))
                 .decimal(small)
                 .hint(m.say("hint-right"))
                 .hint(m.say("hint-count").count("gap", gap))

@@ -1,5 +1,6 @@
 //! Ratio, rate and percent.
 
+use super::ratio_pairs::{compare_ratios, plot_ratio};
 use crate::decimal::Dec;
 use crate::draw::{double_line, ratio_row, ratio_table, tape_parts};
 use crate::expr::{Expr, equal, frac, measure, num, percent, product, quotient, ratio};
@@ -10,13 +11,13 @@ use serde_json::json;
 
 /// The generators of the strand.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-ratio-language", 2, language),
-    Generator::new("g6-unit-rate", 2, unit_rate),
-    Generator::new("g6-ratio-table", 2, table),
-    Generator::new("g6-rate-problems", 2, rate_problems),
-    Generator::new("g6-percent-of", 2, percent_of),
-    Generator::new("g6-percent-whole", 2, percent_whole),
-    Generator::new("g6-ratio-convert", 2, convert),
+    Generator::new("g6-ratio-language", 3, language),
+    Generator::new("g6-unit-rate", 3, unit_rate),
+    Generator::new("g6-ratio-table", 3, table),
+    Generator::new("g6-rate-problems", 3, rate_problems),
+    Generator::new("g6-percent-of", 3, percent_of),
+    Generator::new("g6-percent-whole", 3, percent_whole),
+    Generator::new("g6-ratio-convert", 3, convert),
 ];
 
 fn language(m: &mut Make) -> Option<Draft> {
@@ -125,6 +126,11 @@ fn unit_rate(m: &mut Make) -> Option<Draft> {
 }
 
 fn table(m: &mut Make) -> Option<Draft> {
+    match m.dice.from(0..=5) {
+        0 => return plot_ratio(m),
+        1 | 2 if m.level != crate::Level::Entry => return compare_ratios(m),
+        _ => {}
+    }
     let (a, b) = (
         m.dice.from(m.level.pick(1..=4, 2..=7, 3..=9)),
         m.dice.from(m.level.pick(2..=5, 2..=9, 4..=12)),
@@ -415,7 +421,7 @@ fn convert(m: &mut Make) -> Option<Draft> {
         ("unit-gal", "unit-l", 380),
     ]);
     let rate = Dec::new(rate, 2).trimmed();
-    let n = m.dice.from(m.level.pick(2..=10, 4..=30, 6..=60));
+    let n = m.dice.from(m.level.pick(2..=20, 4..=30, 6..=60));
     let back = m.level.pick(false, m.dice.one_in(2), true);
     let small_amount = Dec::exact(rate.ratio() * n)?;
     let (given, right) = if back {

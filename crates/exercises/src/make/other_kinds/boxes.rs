@@ -40,7 +40,7 @@ pub(super) fn fill_the_boxes(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
 }
 
 /// The only relation in the prompt.
-fn sentence_of(draft: &Draft) -> Option<(&Expr, Sign, &Expr)> {
+pub(super) fn sentence_of(draft: &Draft) -> Option<(&Expr, Sign, &Expr)> {
     let mut found = None;
     for block in &draft.prompt {
         match block {
@@ -90,7 +90,6 @@ fn made(filling: Filling) -> Option<Draft> {
             .ask(rule)
             .hint(Say::new(hint))
             .hint(Say::new("boxes-hint-try"))
-            .step(Say::new(hint))
             .step_with(Say::new("boxes-step-one"), filled(&sentence, &one))
             .step_with(Say::new("boxes-step-other"), filled(&sentence, &other))
             .answer(
@@ -683,8 +682,8 @@ fn of_task(draft: &Draft, dice: &mut Dice) -> Option<Filling> {
             if q > Ratio::from(100) || other == p || q == amount || value == p {
                 return None;
             }
-            with_cards(
-                equal(product([percent(boxed()), boxed()]), num(text_of(value)?)),
+            let filling = with_cards(
+                equal(product([frac(boxed(), 100), boxed()]), num(text_of(value)?)),
                 [&[p, amount], &[q, other]],
                 (
                     "percent-taken-away",
@@ -693,7 +692,14 @@ fn of_task(draft: &Draft, dice: &mut Dice) -> Option<Filling> {
                 ),
                 "boxes-hint-percent",
                 dice,
-            )
+            )?;
+            Some(about(
+                filling,
+                Say::new("boxes-percent")
+                    .math("one", percent(num(1)))
+                    .math("part", frac(1, 100))
+                    .number("value", text_of(value)?),
+            ))
         }
         "from_parts" | "name_of_number" | "from_words" => {
             let tens = dice.from(11..=98);

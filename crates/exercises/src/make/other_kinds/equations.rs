@@ -67,7 +67,9 @@ fn sides_of(draft: &Draft) -> Option<Vec<Expr>> {
     let field = |name: &str| draft.statement.get(name);
     let whole = |name: &str| field(name).and_then(serde_json::Value::as_i64);
     let n = |name: &str| whole(name).map(num);
-    let two = |a: Expr, b: Expr, right: usize| {
+    // The larger number comes first where the order matters: a story shares 200, not 6.
+    let two = |a: i64, b: i64, right: usize| {
+        let (a, b) = (num(a.max(b)), num(a.min(b)));
         let mut all = vec![
             product([a.clone(), b.clone()]),
             sum([a.clone(), b.clone()]),
@@ -78,13 +80,13 @@ fn sides_of(draft: &Draft) -> Option<Vec<Expr>> {
         all
     };
     Some(match field("task")?.as_str()? {
-        "equal_groups" => two(n("groups")?, n("each")?, 0),
-        "scale_up" => two(n("factor")?, n("small")?, 0),
-        "scale_down" => two(n("large")?, n("factor")?, 2),
-        "times_as_much" => two(n("large")?, n("small")?, 2),
-        "how_many_more" => two(n("large")?, n("small")?, 3),
-        "share_equally" => two(n("amount")?, n("shares")?, 2),
-        "subtract" => two(n("from")?, n("take")?, 3),
+        "equal_groups" => two(whole("groups")?, whole("each")?, 0),
+        "scale_up" => two(whole("factor")?, whole("small")?, 0),
+        "scale_down" => two(whole("large")?, whole("factor")?, 2),
+        "times_as_much" => two(whole("large")?, whole("small")?, 2),
+        "how_many_more" => two(whole("large")?, whole("small")?, 3),
+        "share_equally" => two(whole("amount")?, whole("shares")?, 2),
+        "subtract" => two(whole("from")?, whole("take")?, 3),
         "left_after_buying" => {
             let (have, count, each) = (n("have")?, n("count")?, n("each")?);
             vec![
@@ -122,6 +124,29 @@ fn sides_of(draft: &Draft) -> Option<Vec<Expr>> {
                 ),
                 sum([quotient(amount.clone(), shares.clone()), used.clone()]),
                 difference(difference(amount, shares), used),
+            ]
+        }
+        "make_use_share" => {
+            let (groups, each, used, shares) = (n("groups")?, n("each")?, n("used")?, n("shares")?);
+            let all = || product([groups.clone(), each.clone()]);
+            vec![
+                quotient(group(difference(all(), used.clone())), shares.clone()),
+                difference(all(), quotient(used.clone(), shares.clone())),
+                quotient(group(sum([all(), used.clone()])), shares.clone()),
+                product([group(difference(all(), used)), shares]),
+            ]
+        }
+        "start_earn_spend" => {
+            let (start, weeks, each, spent) = (n("start")?, n("weeks")?, n("each")?, n("spent")?);
+            let earned = || product([weeks.clone(), each.clone()]);
+            vec![
+                difference(sum([start.clone(), earned()]), spent.clone()),
+                sum([start.clone(), earned(), spent.clone()]),
+                difference(difference(start.clone(), earned()), spent.clone()),
+                difference(
+                    product([group(sum([start.clone(), weeks.clone()])), each.clone()]),
+                    spent,
+                ),
             ]
         }
         _ => return None,

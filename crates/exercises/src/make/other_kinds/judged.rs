@@ -115,7 +115,7 @@ pub(super) fn who_then_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
 }
 
 /// An answer as it is said; `None` for a figure and for nothing.
-fn said_blocks(draft: &Draft, entry: &Entry, answer: &Answer) -> Option<Vec<Block>> {
+pub(super) fn said_blocks(draft: &Draft, entry: &Entry, answer: &Answer) -> Option<Vec<Block>> {
     let blocks = crate::text::shown_answer(&draft.prompt, entry, answer);
     let drawn = |block: &Block| matches!(block, Block::Figure { .. });
     (!blocks.is_empty() && !blocks.iter().any(drawn)).then_some(blocks)
@@ -195,7 +195,7 @@ pub(super) fn compare_answer(draft: &Draft, dice: &mut Dice) -> Option<Draft> {
     Some(new)
 }
 
-fn value_of(answer: &Answer) -> Option<Ratio<i64>> {
+pub(super) fn value_of(answer: &Answer) -> Option<Ratio<i64>> {
     Some(match answer {
         Answer::WholeNumber { value } => Ratio::from(*value),
         Answer::Decimal { text } => crate::typed::decimal(text).ok()?.0,

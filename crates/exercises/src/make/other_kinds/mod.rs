@@ -1,16 +1,20 @@
 //! Other kinds of question about the same task: whose answer is right, which estimate is
 //! closest, boxes to fill, a comparison with its reason, a mistake to find and mend, two ways
-//! to judge, the equation of a story, an answer to judge and mend, an answer to compare. A task is recognised by its statement or its sentence, so
-//! a generator needs nothing for them.
+//! to judge, the equation of a story, an answer to judge and mend, the mistake in an answer, an
+//! answer to compare, the range of an answer, a missing number. A task is recognised by its
+//! statement or its sentence, so a generator needs nothing for them.
 
+mod between;
 mod boxes;
 mod equations;
 mod judged;
 mod lines;
+mod missing;
 mod parts;
 mod reasons;
 mod sentence;
 mod shown;
+mod slips;
 mod ways;
 
 use super::answers::choice;
@@ -21,29 +25,42 @@ use crate::dice::Dice;
 use crate::expr::{Expr, num};
 use crate::model::Level;
 use crate::say::Say;
+use between::between_then_answer;
 use boxes::fill_the_boxes;
 use equations::equation_then_answer;
 use judged::{compare_answer, right_or_mend, who_then_answer};
 use lines::find_the_mistake;
+use missing::missing_number;
 use num_rational::Ratio;
+pub use parts::two_parts;
 use reasons::compare_and_say_why;
 use serde_json::json;
 use shown::as_shown;
+use slips::name_the_slip;
 use ways::compare_two_ways;
 
 /// The draft asked in another way, if the dice say so and its task allows it.
 #[must_use]
-pub fn asked_otherwise(draft: &Draft, level: Level, dice: &mut Dice) -> Option<Draft> {
-    let mend = right_or_mend;
+pub fn asked_otherwise(
+    draft: &Draft,
+    concept: &str,
+    level: Level,
+    dice: &mut Dice,
+) -> Option<Draft> {
+    // A concept's id starts with its grade: g4-…
+    let grade = concept.as_bytes().get(1).map_or(0, |digit| digit - b'0');
     match (level, dice.from(0..=19)) {
-        (_, 0 | 1) => mend(draft, dice),
-        (_, 2 | 3) => compare_answer(draft, dice).or_else(|| mend(draft, dice)),
-        (_, 4 | 5) => fill_the_boxes(draft, dice),
-        (Level::Expected, 6..=8) => {
+        (_, 0) => right_or_mend(draft, dice),
+        (_, 1 | 2) => name_the_slip(draft, dice).or_else(|| right_or_mend(draft, dice)),
+        (_, 3) => compare_answer(draft, dice).or_else(|| name_the_slip(draft, dice)),
+        (_, 4) => fill_the_boxes(draft, dice).or_else(|| missing_number(draft, grade, dice)),
+        (_, 5) => missing_number(draft, grade, dice).or_else(|| fill_the_boxes(draft, dice)),
+        (_, 6) => between_then_answer(draft, dice).or_else(|| fill_the_boxes(draft, dice)),
+        (Level::Expected, 7 | 8) => {
             compare_and_say_why(draft, dice).or_else(|| equation_then_answer(draft, dice))
         }
         (Level::Expected, 9) => who_then_answer(draft, dice),
-        (Level::Stretch, 6 | 7) => {
+        (Level::Stretch, 7) => {
             who_is_right(draft.clone(), dice).or_else(|| who_then_answer(draft, dice))
         }
         (Level::Stretch, 8) => which_estimate(draft.clone(), dice),
@@ -158,7 +175,10 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
         _ => return None,
     };
     let task = draft.statement.get("task").and_then(|task| task.as_str());
-    if !task.is_some_and(|task| COMPUTED.contains(&task)) {
+    // Facts are known by heart, and sums of two digits are worked out as fast.
+    if !task.is_some_and(|task| COMPUTED.contains(&task))
+        || value.ratio().max(greatest_given(&draft.statement)) <= Ratio::from(100)
+    {
         return None;
     }
     let about = rounded(value)?;
@@ -214,6 +234,25 @@ fn which_estimate(mut draft: Draft, dice: &mut Dice) -> Option<Draft> {
     draft.form = crate::FormRule::AnyEqual;
     draft.answer = Some((Entry::OneChoice { choices }, choice(at)));
     Some(draft)
+}
+
+/// The greatest number of a statement.
+fn greatest_given(statement: &serde_json::Value) -> Ratio<i64> {
+    use serde_json::Value;
+    match statement {
+        Value::Number(n) => Ratio::from(n.as_i64().unwrap_or_default()),
+        Value::String(text) => crate::typed::decimal(text).map_or(Ratio::from(0), |read| read.0),
+        Value::Array(items) => greatest_of(items.iter()),
+        Value::Object(fields) => greatest_of(fields.values()),
+        _ => Ratio::from(0),
+    }
+}
+
+fn greatest_of<'a>(values: impl Iterator<Item = &'a serde_json::Value>) -> Ratio<i64> {
+    values
+        .map(greatest_given)
+        .max()
+        .unwrap_or_else(|| Ratio::from(0))
 }
 
 /// A number with its first digit only; `None` for a number less than 2 or with one digit.

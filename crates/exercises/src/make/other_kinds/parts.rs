@@ -6,10 +6,11 @@ use crate::say::Say;
 use serde_json::Value;
 
 /// A part: entry, key, and misconceptions with their answers.
-pub(super) type Part = (Entry, Answer, Vec<(&'static str, Answer)>);
+pub type Part = (Entry, Answer, Vec<(&'static str, Answer)>);
 
 /// The draft with two parts. Its prompt, hints and steps stay.
-pub(super) fn two_parts(
+#[must_use]
+pub fn two_parts(
     mut draft: Draft,
     statement: Value,
     (first_entry, first_key, first_wrong): Part,

@@ -8,8 +8,8 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-scaled-graphs", 2, scaled_graphs),
-    Generator::new("g3-build-bar-graph", 2, build_bar_graph),
+    Generator::new("g3-scaled-graphs", 3, scaled_graphs),
+    Generator::new("g3-build-bar-graph", 3, build_bar_graph),
 ];
 
 /// Title, words at the scale, and four names.

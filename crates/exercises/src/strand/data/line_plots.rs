@@ -10,9 +10,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-measure-line-plot", 3, measure_line_plot),
-    Generator::new("g4-line-plot", 2, line_plot),
-    Generator::new("g5-line-plot", 2, redistribute),
+    Generator::new("g3-measure-line-plot", 4, measure_line_plot),
+    Generator::new("g4-line-plot", 3, line_plot),
+    Generator::new("g5-line-plot", 3, redistribute),
 ];
 
 fn quarter(n: i64) -> Ratio<i64> {
@@ -31,12 +31,13 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Entry || m.dice.one_in(2) {
         let bottom = m.level.pick(m.dice.pick(&[2, 4]), 4, 4);
         let from = m.level.pick(0, 0, m.dice.from(1..=2));
+        let thing = m.dice.from(1..=4);
         let length = Ratio::new(m.dice.from(bottom + 1..=5 * bottom), bottom);
         keep(!length.is_integer())?;
         let end = length + from;
         return Some(
             Draft::new(json!({"task": "ruler_length", "from": from, "whole": end.to_integer(), "parts": bottom, "marks": (end.fract() * bottom).to_integer()}))
-                .ask(m.say("ask-ruler"))
+                .ask(m.say(&format!("ask-ruler-{thing}")))
                 .ask(ruler("unit-in", 8, bottom, Ratio::from(from), end))
                 .mixed_unit(length, "unit-in")
                 .hint(m.say("hint-parts").count("parts", bottom))
@@ -87,7 +88,7 @@ fn measure_line_plot(m: &mut Make) -> Option<Draft> {
 
 /// Eight lengths to be set as dots over a line.
 fn build_dot_plot(m: &mut Make) -> Option<Draft> {
-    // Halves and quarters in grade 3, eighths in grade 4.
+    // Halves and quarters in grade 3, eighths in grades 4 and 5.
     let parts = if m.concept.starts_with("g3") {
         m.level.pick(2, m.dice.pick(&[2, 4]), 4)
     } else {
@@ -233,6 +234,9 @@ fn line_plot(m: &mut Make) -> Option<Draft> {
 }
 
 fn redistribute(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(5) {
+        return build_dot_plot(m);
+    }
     let bottom = m.level.pick(4, m.dice.pick(&[4, 8]), 8);
     let counts: Vec<i64> = (0..bottom - 1).map(|_| m.dice.from(0..=4)).collect();
     let columns: Vec<(Ratio<i64>, i64)> = counts

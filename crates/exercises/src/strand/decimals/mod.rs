@@ -3,3 +3,4 @@
 pub mod operations;
 pub mod order;
 pub mod places;
+pub mod words;

@@ -9,9 +9,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-decimal-add-subtract", 2, add_subtract),
-    Generator::new("g5-decimal-multiply", 2, multiply),
-    Generator::new("g5-decimal-divide", 2, divide),
+    Generator::new("g5-decimal-add-subtract", 3, add_subtract),
+    Generator::new("g5-decimal-multiply", 3, multiply),
+    Generator::new("g5-decimal-divide", 3, divide),
 ];
 
 fn add_subtract(m: &mut Make) -> Option<Draft> {

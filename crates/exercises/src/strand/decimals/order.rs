@@ -10,9 +10,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-decimal-compare", 2, compare_hundredths),
-    Generator::new("g5-decimal-compare", 2, compare_thousandths),
-    Generator::new("g5-decimal-round", 2, round),
+    Generator::new("g4-decimal-compare", 3, compare_hundredths),
+    Generator::new("g5-decimal-compare", 3, compare_thousandths),
+    Generator::new("g5-decimal-round", 3, round),
 ];
 
 fn compare_hundredths(m: &mut Make) -> Option<Draft> {
@@ -77,7 +77,7 @@ fn compare_draft(m: &mut Make, a: Dec, b: Dec) -> Option<Draft> {
     let longer = Sign::of((ones(a), part(a)).cmp(&(ones(b), part(b))));
     let draft =
         Draft::new(json!({"task": "compare", "left": a.to_string(), "right": b.to_string()}))
-            .ask(Say::new("common-sign"))
+            .ask(m.sign_ask())
             .ask(relation(num(a), Sign::Blank, num(b)))
             .compare(sign)
             .hint(Say::new("decimal-hint-places"))

@@ -12,22 +12,24 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-tenths-hundredths", 2, tenths_hundredths),
-    Generator::new("g4-decimal-write", 2, write),
-    Generator::new("g4-decimal-on-line", 2, on_line),
-    Generator::new("g5-decimal-read-write", 2, read_write),
+    Generator::new("g4-tenths-hundredths", 3, tenths_hundredths),
+    Generator::new("g4-decimal-write", 3, write),
+    Generator::new("g4-decimal-on-line", 3, on_line),
+    Generator::new("g5-decimal-read-write", 3, read_write),
 ];
 
 fn tenths_hundredths(m: &mut Make) -> Option<Draft> {
     let tenths = m.dice.from(1..=9);
     if m.level == crate::Level::Entry {
         let shown = |x: Expr| equal(frac(tenths, 10), frac(x, 100));
+        let draft = Draft::new(
+            json!({"task": "equal_top", "fraction": format!("{tenths}/10"), "given": 100}),
+        );
+        let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
         return Some(
-            Draft::new(
-                json!({"task": "equal_top", "fraction": format!("{tenths}/10"), "given": 100}),
-            )
-            .ask(Say::new("common-box"))
-            .ask(shown(Expr::Blank))
+            m.asked(draft, plain, 4, |say| {
+                say.math("fraction", frac(tenths, 10)).count("given", 100)
+            })
             .whole(tenths * 10)
             .hint(m.say("hint-one"))
             .hint_with(m.say("hint-rods"), base_ten_hundredths(tenths * 10))
@@ -191,18 +193,38 @@ fn on_line(m: &mut Make) -> Option<Draft> {
         at: Rational::from(r),
     };
     let draft = if m.dice.one_in(2) {
-        Draft::new(json!({"task": "decimal_on_line", "from": Dec::exact(from)?.to_string(), "to": Dec::exact(to)?.to_string(), "parts": count, "steps": k}))
-            .ask(m.say("ask-name").count("parts", count))
+        let draft = Draft::new(
+            json!({"task": "decimal_on_line", "from": Dec::exact(from)?.to_string(), "to": Dec::exact(to)?.to_string(), "parts": count, "steps": k}),
+        );
+        let plain = [m.say("ask-name").count("parts", count).into()];
+        m.asked(draft, plain, 3, |say| say.count("parts", count))
             .ask(alt(line()?.point(at, None), true))
             .decimal(value)
             .misconception("counted-marks-not-steps", decimal(Dec::exact(at + step)?))
-            .misconception("step-taken-ten-times-too-large", decimal(Dec::exact(from + step * 10 * k)?))
+            .misconception(
+                "step-taken-ten-times-too-large",
+                decimal(Dec::exact(from + step * 10 * k)?),
+            )
     } else {
-        Draft::new(json!({"task": "mark_decimal", "at": value.to_string(), "from": Dec::exact(from)?.to_string(), "to": Dec::exact(to)?.to_string()}))
-            .ask(m.say("ask-mark").number("value", value))
-            .answer(Entry::NumberLinePoint { line: line()?.into_line() }, spot(at))
-            .misconception("counted-marks-not-steps", spot(at - step))
-            .misconception("counted-from-wrong-end", spot(mirrored))
+        let draft = Draft::new(
+            json!({"task": "mark_decimal", "at": value.to_string(), "from": Dec::exact(from)?.to_string(), "to": Dec::exact(to)?.to_string()}),
+        );
+        let plain = [m.say("ask-mark").number("value", value).into()];
+        m.asked(draft, plain, 3, |say| {
+            Say {
+                id: format!("{}-mark", say.id).into(),
+                ..say
+            }
+            .number("value", value)
+        })
+        .answer(
+            Entry::NumberLinePoint {
+                line: line()?.into_line(),
+            },
+            spot(at),
+        )
+        .misconception("counted-marks-not-steps", spot(at - step))
+        .misconception("counted-from-wrong-end", spot(mirrored))
     };
     Some(
         draft
@@ -226,6 +248,9 @@ fn m_is_wide(from: Ratio<i64>, to: Ratio<i64>) -> bool {
 }
 
 fn read_write(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(3) {
+        return super::words::in_words(m);
+    }
     let ones = m.dice.from(m.level.pick(0..=9, 1..=99, 1..=999));
     let (t, h, th) = (m.dice.from(0..=9), m.dice.from(0..=9), m.dice.from(1..=9));
     keep(

@@ -2,9 +2,10 @@
 
 use crate::answer::{Answer, Entry};
 use crate::decimal::Dec;
-use crate::draw::{Line, balance, cell, table};
+use crate::draw::{Line, balance, cell, first_quadrant, grid, table};
 use crate::expr::{
-    Expr, Sign, difference, equal, frac, num, product, quotient, relation, side_by_side, sum, var,
+    Expr, Sign, difference, equal, frac, num, pair, product, quotient, relation, side_by_side, sum,
+    var,
 };
 use crate::make::{Draft, Generator, Make, decimal, equation, keep, mixed, shows};
 use crate::number::Rational;
@@ -13,10 +14,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-test-solutions", 2, test_solutions),
-    Generator::new("g6-solve-equations", 2, solve),
-    Generator::new("g6-inequalities", 2, inequalities),
-    Generator::new("g6-two-variables", 2, two_variables),
+    Generator::new("g6-test-solutions", 3, test_solutions),
+    Generator::new("g6-solve-equations", 3, solve),
+    Generator::new("g6-inequalities", 3, inequalities),
+    Generator::new("g6-two-variables", 3, two_variables),
 ];
 
 fn test_solutions(m: &mut Make) -> Option<Draft> {
@@ -300,8 +301,13 @@ fn inequalities(m: &mut Make) -> Option<Draft> {
 }
 
 fn two_variables(m: &mut Make) -> Option<Draft> {
-    let k = m.dice.from(m.level.pick(2..=9, 3..=12, 4..=25));
-    let story = m.dice.from(m.level.pick(1..=2, 1..=4, 1..=4));
+    let graph = m.dice.one_in(3);
+    let k = m.dice.from(if graph {
+        2..=7
+    } else {
+        m.level.pick(2..=15, 3..=18, 4..=25)
+    });
+    let story = m.dice.from(1..=4);
     let add = story > 2;
     let (x, y) = *[("t", "c"), ("h", "d"), ("a", "b"), ("n", "p")].get((story - 1) as usize)?;
     let text = if add {
@@ -334,7 +340,33 @@ fn two_variables(m: &mut Make) -> Option<Draft> {
             .number("x3", start + 2)
             .number("y3", at(start + 2)),
     );
-    let mut draft = if shows_table {
+    let mut draft = if graph {
+        keep(at(3) <= 10)?;
+        let names = ["A", "B", "C"];
+        let points: Vec<(&'static str, i64, i64)> = names
+            .into_iter()
+            .zip(1..)
+            .map(|(name, v)| (name, v, at(v)))
+            .collect();
+        let pairs: Vec<[i64; 2]> = (1..=3).map(|v| [v, at(v)]).collect();
+        Draft::new(
+            json!({"task": "equation_of_graph", "independent": x, "dependent": y, "pairs": pairs}),
+        )
+        .ask(
+            m.say(&format!("ask-graph-{story}"))
+                .math("x", var(x))
+                .math("y", var(y)),
+        )
+        .ask(grid(
+            first_quadrant(10),
+            &points,
+            Vec::new(),
+            m.say("graph")
+                .math("a", pair(num(1), num(at(1))))
+                .math("b", pair(num(2), num(at(2))))
+                .math("c", pair(num(3), num(at(3)))),
+        ))
+    } else if shows_table {
         Draft::new(
             json!({"task": "equation_of_table", "independent": x, "dependent": y, "pairs": pairs}),
         )

@@ -2,4 +2,5 @@
 
 pub mod equations;
 pub mod numbers;
+pub mod read;
 pub mod rewrite;

@@ -1,5 +1,6 @@
 //! Number expressions, two patterns, powers, and putting in a value.
 
+use super::read::{plot_paired_terms, read_expression};
 use crate::FormRule;
 use crate::answer::Entry;
 use crate::decimal::Dec;
@@ -13,11 +14,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-brackets", 2, brackets),
-    Generator::new("g5-write-expressions", 2, write_number_expression),
-    Generator::new("g5-two-patterns", 2, two_patterns),
-    Generator::new("g6-powers", 3, powers),
-    Generator::new("g6-evaluate", 2, evaluate),
+    Generator::new("g5-brackets", 3, brackets),
+    Generator::new("g5-write-expressions", 3, write_number_expression),
+    Generator::new("g5-two-patterns", 3, two_patterns),
+    Generator::new("g6-powers", 4, powers),
+    Generator::new("g6-evaluate", 3, evaluate),
 ];
 
 fn brackets(m: &mut Make) -> Option<Draft> {
@@ -91,6 +92,9 @@ fn brackets(m: &mut Make) -> Option<Draft> {
 }
 
 fn write_number_expression(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(3) {
+        return read_expression(m);
+    }
     let (a, b, c) = (m.dice.from(2..=12), m.dice.from(2..=12), m.dice.from(2..=9));
     keep(a != b && a != c && b != c)?;
     let story = m.dice.from(m.level.pick(1..=2, 1..=4, 3..=6));
@@ -198,6 +202,9 @@ fn write_number_expression(m: &mut Make) -> Option<Draft> {
 }
 
 fn two_patterns(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        return plot_paired_terms(m);
+    }
     let (a, b) = (
         m.dice.from(1..=m.level.pick(4, 6, 9)),
         m.dice.from(2..=m.level.pick(6, 9, 12)),
@@ -267,8 +274,12 @@ fn related_patterns(m: &mut Make) -> Option<Draft> {
 }
 
 fn powers(m: &mut Make) -> Option<Draft> {
-    let base = m.dice.from(m.level.pick(2..=9, 2..=10, 2..=12));
     let exponent = m.dice.from(m.level.pick(2..=3, 2..=4, 2..=4));
+    let base = m.dice.from(m.level.pick(
+        if exponent == 2 { 2..=12 } else { 2..=9 },
+        2..=10,
+        2..=12,
+    ));
     keep(!(base == 2 && exponent == 2) && base.pow(exponent as u32) <= 20_000)?;
     let value = base.pow(exponent as u32);
     let outer = m.level.pick(1, 1, m.dice.from(2..=9));
@@ -304,9 +315,22 @@ fn powers(m: &mut Make) -> Option<Draft> {
             .misconception("exponent-one-short", several([base, exponent - 1])),
         );
     }
-    let draft = Draft::new(json!({"task": "evaluate", "expression": text}))
-        .ask(Say::new("common-work-out"))
-        .ask(equal(work.clone(), Expr::Blank))
+    let draft = Draft::new(json!({"task": "evaluate", "expression": text}));
+    let plain = [
+        Say::new("common-work-out").into(),
+        equal(work.clone(), Expr::Blank).into(),
+    ];
+    // A square and a cube, and things in things.
+    let stories = if outer == 1 && exponent < 4 { 3 } else { 0 };
+    let draft = m
+        .asked(draft, plain, stories, |say| {
+            Say {
+                id: format!("{}-{exponent}", say.id).into(),
+                ..say
+            }
+            .count("base", base)
+            .math("work", power(base, exponent))
+        })
         .whole(outer * value)
         .hint(
             m.say("hint-repeat")

@@ -10,11 +10,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-fraction-name", 2, name),
-    Generator::new("g3-fraction-same-size", 2, same_size),
-    Generator::new("g3-fraction-equivalent", 2, equivalent),
-    Generator::new("g3-fraction-whole-numbers", 2, whole_numbers),
-    Generator::new("g3-fraction-compare", 2, compare_fractions),
+    Generator::new("g3-fraction-name", 3, name),
+    Generator::new("g3-fraction-same-size", 3, same_size),
+    Generator::new("g3-fraction-equivalent", 3, equivalent),
+    Generator::new("g3-fraction-whole-numbers", 3, whole_numbers),
+    Generator::new("g3-fraction-compare", 3, compare_fractions),
 ];
 
 /// Denominators of grade 3.
@@ -31,14 +31,25 @@ fn name(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Expected && m.dice.one_in(2) {
         return Some(shade(m, parts, shaded));
     }
-    let figure = if m.dice.one_in(3) && shaded < parts {
+    let round = m.dice.one_in(3) && shaded < parts;
+    let figure = if round {
         circle(parts, shaded)
     } else {
         strip(parts, shaded)
     };
     let wholes = (shaded + parts - 1) / parts;
-    let draft = Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": shaded}))
-        .ask(m.say(if wholes > 1 { "ask-wholes" } else { "ask" }))
+    let draft = Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": shaded}));
+    let draft = if wholes > 1 {
+        draft.ask(m.wording("ask-wholes", 3))
+    } else {
+        let plain = [m.say("ask").into()];
+        let kind = if round { "round" } else { "bar" };
+        m.asked(draft, plain, 3, |say| Say {
+            id: format!("{}-{kind}", say.id).into(),
+            ..say
+        })
+    };
+    let draft = draft
         .ask(figure)
         .fraction(shaded, parts)
         .hint(m.say("hint-bottom"))
@@ -136,7 +147,7 @@ fn same_size(m: &mut Make) -> Option<Draft> {
         Draft::new(
             json!({"task": "same_size_of", "fraction": format!("{a}/{b}"), "choices": tops}),
         )
-        .ask(m.say("ask").math("fraction", frac(a, b)))
+        .ask(m.wording("ask", 2).math("fraction", frac(a, b)))
         .ask(strip(b, a))
         .one_of(&mut m.dice, shows(frac(c, d)), wrong)
         .hint(m.say("hint-length"))
@@ -179,13 +190,16 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
         };
         equal(frac(a, b), other)
     };
+    let draft = Draft::new(json!({
+        "task": if blank_bottom { "equal_bottom" } else { "equal_top" },
+        "fraction": format!("{a}/{b}"), "given": given
+    }));
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    let stories = if blank_bottom { 0 } else { 3 };
     Some(
-        Draft::new(json!({
-            "task": if blank_bottom { "equal_bottom" } else { "equal_top" },
-            "fraction": format!("{a}/{b}"), "given": given
-        }))
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+        m.asked(draft, plain, stories, |say| {
+            say.math("fraction", frac(a, b)).count("given", given)
+        })
         .whole(right)
         .hint(Say::new("fraction-hint-same"))
         .hint_with(
@@ -216,20 +230,38 @@ fn whole_numbers(m: &mut Make) -> Option<Draft> {
     let top = n * bottom;
     let find_whole = m.level.pick(false, m.dice.one_in(3), m.dice.one_in(2));
     let draft = if find_whole {
-        Draft::new(json!({"task": "value_of", "fraction": format!("{top}/{bottom}")}))
-            .ask(Say::new("common-box"))
-            .ask(equal(frac(top, bottom), Expr::Blank))
-            .whole(n)
-            .misconception("subtracted-instead-of-divided", whole(top - bottom))
-            .misconception("took-top-only", whole(top))
+        let draft = Draft::new(json!({"task": "value_of", "fraction": format!("{top}/{bottom}")}));
+        let plain = [
+            Say::new("common-box").into(),
+            equal(frac(top, bottom), Expr::Blank).into(),
+        ];
+        m.asked(draft, plain, 2, |say| {
+            Say {
+                id: format!("{}-back", say.id).into(),
+                ..say
+            }
+            .math("fraction", frac(top, bottom))
+        })
+        .whole(n)
+        .misconception("subtracted-instead-of-divided", whole(top - bottom))
+        .misconception("took-top-only", whole(top))
     } else {
-        Draft::new(json!({"task": "top_for_whole", "whole": n, "bottom": bottom}))
-            .ask(Say::new("common-box"))
-            .ask(equal(num(n), frac(Expr::Blank, bottom)))
-            .whole(top)
-            .misconception_unless_same("whole-number-as-numerator", whole(n))
-            .misconception("added-instead-of-multiplied", whole(n + bottom))
-            .misconception_unless_same("took-bottom-only", whole(bottom))
+        let draft = Draft::new(json!({"task": "top_for_whole", "whole": n, "bottom": bottom}));
+        let plain = [
+            Say::new("common-box").into(),
+            equal(num(n), frac(Expr::Blank, bottom)).into(),
+        ];
+        // One part of a whole that is not cut would be no story.
+        let stories = if bottom > 1 { 3 } else { 0 };
+        m.asked(draft, plain, stories, |say| {
+            say.count("whole", n)
+                .count("bottom", bottom)
+                .math("part", frac(1, bottom))
+        })
+        .whole(top)
+        .misconception_unless_same("whole-number-as-numerator", whole(n))
+        .misconception("added-instead-of-multiplied", whole(n + bottom))
+        .misconception_unless_same("took-bottom-only", whole(bottom))
     };
     Some(
         draft

@@ -11,8 +11,8 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-fraction-unit-on-line", 2, unit_on_line),
-    Generator::new("g3-fraction-on-line", 2, on_line),
+    Generator::new("g3-fraction-unit-on-line", 3, unit_on_line),
+    Generator::new("g3-fraction-on-line", 3, on_line),
 ];
 
 fn unit_on_line(m: &mut Make) -> Option<Draft> {
@@ -30,7 +30,7 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
     let draft = match kind {
         // The parts are counted on the line, which may have more marks.
         1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": 1, "parts_in_one": marks, "steps": finer}))
-            .ask(m.say("ask-first"))
+            .ask(m.wording("ask-first", 3))
             .ask(
                 line().point(Ratio::new(1, parts), None).figure_as(
                     m.say("line").count("parts", marks).count("steps", finer),
@@ -42,7 +42,7 @@ fn unit_on_line(m: &mut Make) -> Option<Draft> {
         _ => {
             keep(parts > 2 || finer > 1)?;
             Draft::new(json!({"task": "mark_at", "at": format!("1/{parts}"), "from": 0, "to": 1}))
-                .ask(m.say("ask-mark").math("fraction", frac(1, parts)))
+                .ask(m.wording("ask-mark", 3).math("fraction", frac(1, parts)))
                 .answer(
                     Entry::NumberLinePoint {
                         line: line().into_line(),
@@ -102,7 +102,7 @@ fn on_line(m: &mut Make) -> Option<Draft> {
     };
     let draft = match m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3)) {
         1 => Draft::new(json!({"task": "point_on_line", "from": 0, "to": to, "parts_in_one": bottom, "steps": top}))
-            .ask(m.say("ask-name"))
+            .ask(m.wording("ask-name", 3))
             .ask(line().point(at, None).figure_as(
                 m.say("line")
                     .count("to", to)
@@ -114,7 +114,7 @@ fn on_line(m: &mut Make) -> Option<Draft> {
             .misconception_if(to > 1, "counted-parts-of-all-wholes", fraction(top, to * bottom))
             .misconception_if(to == 1, "fraction-turned-over", fraction(bottom, top)),
         2 => Draft::new(json!({"task": "mark_at", "at": text, "from": 0, "to": to}))
-            .ask(m.say("ask-mark").math("fraction", frac(top, bottom)))
+            .ask(m.wording("ask-mark", 3).math("fraction", frac(top, bottom)))
             .answer(
                 Entry::NumberLinePoint {
                     line: line().into_line(),

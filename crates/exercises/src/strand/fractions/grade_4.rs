@@ -13,18 +13,16 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-fraction-equivalent", 2, equivalent),
-    Generator::new("g4-fraction-compare", 2, compare_any),
-    Generator::new("g4-fraction-join-parts", 2, join_parts),
-    Generator::new("g4-fraction-decompose", 2, decompose),
-    Generator::new("g4-fraction-copies", 2, copies),
-    Generator::new("g4-fraction-times-whole", 2, times_whole),
+    Generator::new("g4-fraction-join-parts", 3, join_parts),
+    Generator::new("g4-fraction-decompose", 3, decompose),
+    Generator::new("g4-fraction-copies", 3, copies),
+    Generator::new("g4-fraction-times-whole", 3, times_whole),
 ];
 
 /// Denominators of grade 4 for sums.
 pub(super) const BOTTOMS: [i64; 8] = [2, 3, 4, 5, 6, 8, 10, 12];
 
-fn equivalent(m: &mut Make) -> Option<Draft> {
+pub(super) fn equivalent(m: &mut Make) -> Option<Draft> {
     let bottom = m.dice.pick(&BOTTOMS);
     let factors: &[i64] = m
         .level
@@ -75,7 +73,7 @@ fn equivalent(m: &mut Make) -> Option<Draft> {
     )
 }
 
-fn compare_any(m: &mut Make) -> Option<Draft> {
+pub(super) fn compare_any(m: &mut Make) -> Option<Draft> {
     let wants_equal = m.equal;
     let (b, d) = (m.dice.pick(&BOTTOMS), m.dice.pick(&BOTTOMS));
     let (a, c) = (
@@ -101,7 +99,7 @@ fn compare_any(m: &mut Make) -> Option<Draft> {
     let draft = Draft::new(
         json!({"task": "compare", "left": format!("{a}/{b}"), "right": format!("{c}/{d}")}),
     )
-    .ask(Say::new("common-sign"))
+    .ask(m.sign_ask())
     .ask(relation(frac(a, b), Sign::Blank, frac(c, d)))
     .compare(sign)
     .hint(m.say("hint-half"))
@@ -232,12 +230,18 @@ fn decompose(m: &mut Make) -> Option<Draft> {
         equal(left.clone(), sum(terms))
     };
     let is_mixed = matches!(left, Expr::Mixed { .. });
+    let draft = Draft::new(
+        json!({"task": "missing_top_of_sum", "total": left_text, "known": known, "bottom": b}),
+    );
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    // Stories of parts of one thing; the numerator is the number of its pieces.
+    let stories = if three || total > b { 0 } else { 3 };
     Some(
-        Draft::new(
-            json!({"task": "missing_top_of_sum", "total": left_text, "known": known, "bottom": b}),
-        )
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+        m.asked(draft, plain, stories, |say| {
+            say.math("total", frac(total, b))
+                .math("known", frac(first, b))
+                .math("part", frac(1, b))
+        })
         .whole(missing)
         .hint(m.say("hint-parts").math("part", frac(1, b)))
         .hint_with(m.say("hint-whole"), strip(b, total))
@@ -279,13 +283,16 @@ fn copies(m: &mut Make) -> Option<Draft> {
     if m.level != crate::Level::Entry && m.dice.one_in(2) {
         return more_copies(m, a, b);
     }
+    let draft = Draft::new(json!({
+        "task": if blank_bottom { "unit_fraction_bottom" } else { "copies_of_unit" },
+        "fraction": format!("{a}/{b}")
+    }));
+    let plain = [Say::new("common-box").into(), shown(Expr::Blank).into()];
+    let stories = if blank_bottom || a > b { 0 } else { 3 };
     Some(
-        Draft::new(json!({
-            "task": if blank_bottom { "unit_fraction_bottom" } else { "copies_of_unit" },
-            "fraction": format!("{a}/{b}")
-        }))
-        .ask(Say::new("common-box"))
-        .ask(shown(Expr::Blank))
+        m.asked(draft, plain, stories, |say| {
+            say.math("fraction", frac(a, b)).math("unit", frac(1, b))
+        })
         .whole(right)
         .hint(m.say("hint-copies"))
         .hint_with(m.say("hint-figure"), strip(b, a))
@@ -335,7 +342,7 @@ fn times_whole(m: &mut Make) -> Option<Draft> {
         m.dice.from(2..=b.max(3) - 1),
         m.dice.from(2..=b.max(3) - 1),
     );
-    let n = m.dice.from(2..=m.level.pick(6, 10, 12));
+    let n = m.dice.from(2..=m.level.pick(12, 12, 15));
     keep(a < b && n != b && gcd(a, b) == 1)?;
     let flipped = m.level.pick(false, false, m.dice.one_in(2));
     let work = if flipped {

@@ -9,8 +9,8 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-mixed-add-like", 2, mixed_add),
-    Generator::new("g4-mixed-subtract-like", 2, mixed_subtract),
+    Generator::new("g4-mixed-add-like", 3, mixed_add),
+    Generator::new("g4-mixed-subtract-like", 3, mixed_subtract),
 ];
 
 fn mixed_text(whole: i64, top: i64, bottom: i64) -> String {

@@ -10,8 +10,8 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-fraction-add-like", 2, add_like),
-    Generator::new("g4-fraction-times-stories", 2, times_stories),
+    Generator::new("g4-fraction-add-like", 3, add_like),
+    Generator::new("g4-fraction-times-stories", 3, times_stories),
 ];
 
 fn add_like(m: &mut Make) -> Option<Draft> {

@@ -13,10 +13,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-fraction-add-unlike", 2, add_unlike),
-    Generator::new("g5-fraction-subtract-unlike", 2, subtract_unlike),
-    Generator::new("g5-fraction-stories", 2, stories),
-    Generator::new("g5-fraction-as-division", 2, as_division),
+    Generator::new("g5-fraction-add-unlike", 3, add_unlike),
+    Generator::new("g5-fraction-subtract-unlike", 3, subtract_unlike),
+    Generator::new("g5-fraction-stories", 3, stories),
+    Generator::new("g5-fraction-as-division", 3, as_division),
 ];
 
 /// A fraction in lowest terms with a denominator of 2 to 12.
@@ -118,17 +118,25 @@ fn subtract_unlike(m: &mut Make) -> Option<Draft> {
     let value = Ratio::from(w - x) + Ratio::new(ta - tc, common);
     keep(ta != tc && (w > 0) == (w > x) && value > Ratio::from(0) && (w > 0 || ta > tc) && a != c)?;
     let work = difference(shown(w, a, b), shown(x, c, d));
-    let mut draft = Draft::new(
+    let draft = Draft::new(
         json!({"task": "subtract_fractions", "left": text(w, a, b), "right": text(x, c, d)}),
-    )
-    .ask(Say::new("common-work-out"))
-    .ask(equal(work.clone(), Expr::Blank))
-    .mixed(value)
-    .hint(Say::new("unlike-hint-same"))
-    .hint_with(
-        Say::new("unlike-hint-common").count("bottom", common),
-        strips(PartShape::Bar, &[(b, a), (d, c)]),
     );
+    let plain = [
+        Say::new("common-work-out").into(),
+        equal(work.clone(), Expr::Blank).into(),
+    ];
+    // Stories only of parts of one thing.
+    let mut draft = m
+        .asked(draft, plain, if w == 0 { 3 } else { 0 }, |say| {
+            say.math("left", shown(w, a, b))
+                .math("right", shown(x, c, d))
+        })
+        .mixed(value)
+        .hint(Say::new("unlike-hint-same"))
+        .hint_with(
+            Say::new("unlike-hint-common").count("bottom", common),
+            strips(PartShape::Bar, &[(b, a), (d, c)]),
+        );
     draft = common_steps(draft, (a, b), (c, d));
     if ta < tc {
         draft = draft.step(

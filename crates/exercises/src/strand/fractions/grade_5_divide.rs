@@ -10,15 +10,15 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-unit-fraction-divided", 2, unit_divided),
-    Generator::new("g5-divide-by-unit-fraction", 2, divide_by_unit),
-    Generator::new("g5-unit-fraction-stories", 2, unit_stories),
+    Generator::new("g5-unit-fraction-divided", 3, unit_divided),
+    Generator::new("g5-divide-by-unit-fraction", 3, divide_by_unit),
+    Generator::new("g5-unit-fraction-stories", 3, unit_stories),
 ];
 
 fn unit_divided(m: &mut Make) -> Option<Draft> {
     let (b, n) = (
-        m.dice.from(2..=m.level.pick(6, 9, 12)),
-        m.dice.from(2..=m.level.pick(5, 9, 12)),
+        m.dice.from(2..=m.level.pick(9, 10, 12)),
+        m.dice.from(2..=m.level.pick(9, 10, 12)),
     );
     keep(b != n)?;
     let missing = m.level.pick(false, false, m.dice.one_in(2));
@@ -67,8 +67,8 @@ fn unit_divided(m: &mut Make) -> Option<Draft> {
 
 fn divide_by_unit(m: &mut Make) -> Option<Draft> {
     let (b, n) = (
-        m.dice.from(2..=m.level.pick(5, 9, 12)),
-        m.dice.from(2..=m.level.pick(6, 10, 12)),
+        m.dice.from(2..=m.level.pick(9, 10, 12)),
+        m.dice.from(2..=m.level.pick(9, 10, 12)),
     );
     keep(b != n)?;
     let right = n * b;

@@ -12,11 +12,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-fraction-multiply", 2, multiply),
-    Generator::new("g5-fraction-area", 2, area),
-    Generator::new("g5-scaling-compare", 2, scaling),
-    Generator::new("g5-scaling-reason", 2, scaling_reason),
-    Generator::new("g5-fraction-multiply-stories", 2, multiply_stories),
+    Generator::new("g5-fraction-multiply", 3, multiply),
+    Generator::new("g5-fraction-area", 3, area),
+    Generator::new("g5-scaling-compare", 3, scaling),
+    Generator::new("g5-scaling-reason", 3, scaling_reason),
+    Generator::new("g5-fraction-multiply-stories", 3, multiply_stories),
 ];
 
 fn multiply(m: &mut Make) -> Option<Draft> {
@@ -71,6 +71,9 @@ fn multiply(m: &mut Make) -> Option<Draft> {
 }
 
 fn area(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(3) {
+        return super::grade_5_tiles::tiles(m);
+    }
     let (a, b) = proper(m, m.level.pick(5, 8, 8))?;
     let (c, d) = proper(m, m.level.pick(5, 8, 8))?;
     let w = m.level.pick(0, 0, m.dice.from(1..=3));

@@ -1,5 +1,6 @@
 //! Turns, angles and lines.
 
+use super::drawn::angle_of_kind;
 use crate::answer::{Answer, Entry};
 use crate::draw::{angle, at, protractor};
 use crate::expr::{Expr, difference, equal, frac, num, product, quotient, sum};
@@ -11,11 +12,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-angle-turn", 2, turn),
-    Generator::new("g4-angle-degrees", 2, one_degree),
-    Generator::new("g4-angle-measure", 3, measure),
-    Generator::new("g4-angle-add", 2, add),
-    Generator::new("g4-lines-angles", 2, lines),
+    Generator::new("g4-angle-turn", 3, turn),
+    Generator::new("g4-angle-degrees", 3, one_degree),
+    Generator::new("g4-angle-measure", 4, measure),
+    Generator::new("g4-angle-add", 3, add),
+    Generator::new("g4-lines-angles", 3, lines),
 ];
 
 fn degrees(value: i64) -> Answer {
@@ -39,7 +40,7 @@ fn turn(m: &mut Make) -> Option<Draft> {
     if back {
         return Some(
             Draft::new(json!({"task": "part_of_turn", "degrees": value}))
-                .ask(m.say("ask-part").count("degrees", value))
+                .ask(m.wording("ask-part", 2).count("degrees", value))
                 .fraction(top, bottom)
                 .hint(m.say("hint-full"))
                 .hint(m.say("hint-fraction").math("fraction", frac(value, 360)))
@@ -49,11 +50,12 @@ fn turn(m: &mut Make) -> Option<Draft> {
                 .misconception("turn-out-of-100", crate::make::fraction(value, 100)),
         );
     }
-    let story = m.level.pick(1, m.dice.from(1..=2), 1);
+    let story = m.dice.from(1..=6);
     Some(
         Draft::new(json!({"task": "degrees_of_turn", "part": format!("{top}/{bottom}")}))
             .ask(
                 m.say(&format!("ask-{story}"))
+                    .text("name", m.dice.name())
                     .math("part", frac(top, bottom)),
             )
             .answer(Entry::Angle { turned: false }, degrees(value))
@@ -153,11 +155,11 @@ fn measure(m: &mut Make) -> Option<Draft> {
         m.dice.from(3..=34) * 5,
         m.dice.from(12..=168),
     );
-    let from_right = m.level.pick(true, m.dice.one_in(2), m.dice.one_in(2));
+    let from_right = m.dice.one_in(2);
     keep(value != 90 && (m.level != crate::Level::Stretch || value % 5 != 0))?;
     let kind_acute = value < 90;
     let ten_off = if value >= 160 { value - 10 } else { value + 10 };
-    if m.level != crate::Level::Entry && m.dice.one_in(3) {
+    if m.dice.one_in(3) {
         return Some(
             Draft::new(json!({"task": "angle_to_make", "degrees": value}))
                 .ask(m.say("ask-make").count("degrees", value))
@@ -176,7 +178,7 @@ fn measure(m: &mut Make) -> Option<Draft> {
     }
     Some(
         Draft::new(json!({"task": "protractor_reading", "degrees": value}))
-            .ask(m.say("ask"))
+            .ask(m.wording("ask", 2))
             .ask(protractor(value, from_right))
             .answer(Entry::Angle { turned: false }, degrees(value))
             .hint(m.say("hint-zero"))
@@ -209,7 +211,7 @@ fn add(m: &mut Make) -> Option<Draft> {
         total
     };
     let three = m.level == crate::Level::Stretch;
-    let a = m.dice.from(12..=total / 2);
+    let a = m.dice.from(12..=if three { total / 2 } else { total - 10 });
     let b = if three {
         m.dice.from(10..=total / 3)
     } else {
@@ -270,7 +272,12 @@ fn add(m: &mut Make) -> Option<Draft> {
 }
 
 fn lines(m: &mut Make) -> Option<Draft> {
-    if m.level != crate::Level::Entry && m.dice.one_in(2) {
+    if m.dice.one_in(4) {
+        return angle_of_kind(m);
+    }
+    if m.dice
+        .one_in(if m.level == crate::Level::Entry { 3 } else { 2 })
+    {
         let value = m.dice.from(10..=175);
         keep((value - 90).abs() > 4 || value == 90)?;
         let kind = match value {

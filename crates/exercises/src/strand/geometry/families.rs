@@ -7,8 +7,8 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-shape-properties", 2, properties),
-    Generator::new("g5-shape-tree", 2, tree),
+    Generator::new("g5-shape-properties", 3, properties),
+    Generator::new("g5-shape-tree", 3, tree),
 ];
 
 /// Families of four-sided shapes, each with the properties that all its shapes have.
@@ -209,7 +209,7 @@ fn tree(m: &mut Make) -> Option<Draft> {
         let (narrow, wide) = (*ordered.first()?, *ordered.get(1)?);
         return Some(
             Draft::new(json!({"task": "families_in_order", "choices": names}))
-                .ask(m.say("ask-order"))
+                .ask(m.wording("ask-order", 2))
                 .answer(
                     Entry::Ordering {
                         things: things.iter().map(|f| Choice { shows: says(f) }).collect(),
@@ -249,7 +249,7 @@ fn tree(m: &mut Make) -> Option<Draft> {
     let right = if apart { 2 } else { usize::from(!flipped) };
     Some(
         Draft::new(json!({"task": "wider_family", "pair": [kind_of(pair.0), kind_of(pair.1)]}))
-            .ask(m.say("ask").word("one", pair.0).word("two", pair.1))
+            .ask(m.wording("ask", 2).word("one", pair.0).word("two", pair.1))
             .one_of_listed(
                 vec![
                     (

@@ -2,15 +2,15 @@
 
 use crate::answer::Entry;
 use crate::draw::{first_quadrant, frame, grid, outline};
-use crate::expr::{difference, equal, group, num, pair, sum};
+use crate::expr::{difference, equal, group, num, pair, product, sum};
 use crate::make::{Draft, Generator, Make, keep, point, whole};
 use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-coordinates", 3, coordinates),
-    Generator::new("g5-coordinates-stories", 3, stories),
-    Generator::new("g6-polygons-on-grid", 3, polygons),
+    Generator::new("g5-coordinates", 4, coordinates),
+    Generator::new("g5-coordinates-stories", 4, stories),
+    Generator::new("g6-polygons-on-grid", 4, polygons),
 ];
 
 fn coordinates(m: &mut Make) -> Option<Draft> {
@@ -101,7 +101,46 @@ fn coordinates(m: &mut Make) -> Option<Draft> {
     )
 }
 
+/// A point of a story, to be marked on the grid (5.G.A.2).
+fn plot_story_point(m: &mut Make) -> Option<Draft> {
+    let (each, start) = (
+        m.dice.from(1..=4),
+        m.dice.from(m.level.pick(0..=3, 0..=5, 1..=6)),
+    );
+    let x = m.dice.from(2..=m.level.pick(4, 5, 6));
+    let y = start + each * x;
+    keep(y <= 10 && y != x && (each > 1 || start > 0) && start + each != y)?;
+    let story = m.dice.from(1..=4);
+    Some(
+        Draft::new(json!({"task": "plot_story_point", "start": start, "each": each, "x": x}))
+            .ask(
+                m.say(&format!("ask-plot-{story}"))
+                    .count("start", start)
+                    .count("each", each)
+                    .count("x", x),
+            )
+            .answer(
+                Entry::Coordinates {
+                    frame: Some(first_quadrant(10)),
+                },
+                point(x, y),
+            )
+            .hint(m.say("hint-across"))
+            .hint(m.say("hint-each"))
+            .step(equal(
+                sum([num(start), product([num(x), num(each)])]),
+                num(y),
+            ))
+            .step(pair(num(x), num(y)))
+            .misconception("coordinates-swapped", point(y, x))
+            .misconception("pattern-rule-used-once", point(x, start + each)),
+    )
+}
+
 fn stories(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        return plot_story_point(m);
+    }
     let k = m.dice.from(m.level.pick(1..=3, 2..=4, 2..=4));
     let b = m.level.pick(0, 0, m.dice.from(1..=4));
     let xs: Vec<i64> = (1..=4).collect();

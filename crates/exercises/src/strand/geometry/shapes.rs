@@ -1,7 +1,8 @@
 //! Families of shapes, equal parts, fold lines.
 
+use super::drawn::{no_named_family, symmetry_lines};
 use crate::draw::{at, circle, polygon, polygon_with_lines, strip};
-use crate::expr::{equal, frac, num, quotient};
+use crate::expr::{equal, frac, num, product, quotient};
 use crate::figure::{Figure, Point};
 use crate::make::{Draft, Generator, Make, fraction, keep, says, several, whole};
 use crate::say::Say;
@@ -9,10 +10,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-shape-families", 2, families),
-    Generator::new("g3-shape-equal-parts", 4, equal_parts),
-    Generator::new("g4-classify-shapes", 2, classify),
-    Generator::new("g4-symmetry", 2, symmetry),
+    Generator::new("g3-shape-families", 3, families),
+    Generator::new("g3-shape-equal-parts", 5, equal_parts),
+    Generator::new("g4-classify-shapes", 3, classify),
+    Generator::new("g4-symmetry", 3, symmetry),
 ];
 
 /// Four-sided shapes: name, equal sides all round, four right angles, pairs of parallel sides.
@@ -64,8 +65,44 @@ fn facts(quad: (&'static str, bool, bool, u8)) -> [(&'static str, bool); 4] {
     ]
 }
 
+/// Shapes laid with sticks, a stick for each side.
+fn sticks_for_shapes(m: &mut Make) -> Option<Draft> {
+    let (name, sides) = m.dice.pick(&[
+        ("shape-triangle", 3),
+        ("shape-quadrilateral", 4),
+        ("shape-pentagon", 5),
+        ("shape-hexagon", 6),
+        ("shape-octagon", 8),
+        ("shape-rhombus", 4),
+    ]);
+    let n = m.dice.from(2..=6);
+    keep(n != sides)?;
+    Some(
+        Draft::new(json!({"task": "sticks_for_shapes", "shape": kind_of(name), "count": n}))
+            .ask(
+                m.say("ask-sticks")
+                    .text("name", m.dice.name())
+                    .word("shape", name)
+                    .count("n", n),
+            )
+            .whole(n * sides)
+            .hint(m.say("hint-walk"))
+            .hint(m.say("hint-sticks"))
+            .step(m.say("step-count").word("shape", name).count("n", sides))
+            .step(equal(product([num(n), num(sides)]), num(n * sides)))
+            .misconception("one-side-too-few", whole(n * (sides - 1)))
+            .misconception_unless_same("added-instead-of-multiplied", whole(n + sides)),
+    )
+}
+
 fn families(m: &mut Make) -> Option<Draft> {
+    if m.level != crate::Level::Entry && m.dice.one_in(4) {
+        return no_named_family(m);
+    }
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    if kind == 1 && m.dice.one_in(2) {
+        return sticks_for_shapes(m);
+    }
     if kind == 1 {
         // How many sides or corners a shape has.
         let (name, sides) = m.dice.pick(&[
@@ -173,7 +210,7 @@ fn families(m: &mut Make) -> Option<Draft> {
             json!({"task": "how_many_in_family", "shape": kind_of(inside), "family": kind_of(outside)}),
         )
         .ask(
-            m.say("ask-belongs")
+            m.wording("ask-belongs", 2)
                 .word("shape", inside)
                 .word("family", outside),
         )
@@ -233,15 +270,18 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
         .pick(m.dice.from(1..=2), m.dice.from(1..=2), m.dice.from(2..=3));
     let shape = if round { "shape-circle" } else { "shape-bar" };
     let mut all = parts;
+    let part_ask = m.wording("ask-part", 3);
+    let again_ask = m.wording("ask-again", 2);
+    let many_ask = m.wording("ask-how-many", 3);
     let draft = match kind {
         1 => Draft::new(json!({"task": "shaded_of_parts", "parts": parts, "shaded": 1}))
-            .ask(m.say("ask-part"))
+            .ask(part_ask)
             .ask(figure)
             .fraction(1, parts)
             .misconception("fraction-turned-over", fraction(parts, 1))
             .misconception("part-to-part", fraction(1, parts - 1)),
         2 => Draft::new(json!({"task": "parts_for_unit", "fraction": format!("1/{parts}"), "shape": kind_of(shape)}))
-            .ask(m.say("ask-how-many").math("fraction", frac(1, parts)).word("shape", shape))
+            .ask(many_ask.math("fraction", frac(1, parts)).word("shape", shape))
             .whole(parts)
             .misconception("cuts-counted-not-parts", whole(parts - 1))
             .misconception("parts-doubled", whole(parts * 2)),
@@ -252,7 +292,7 @@ fn equal_parts(m: &mut Make) -> Option<Draft> {
             keep([4, 6, 8].contains(&total))?;
             all = total;
             Draft::new(json!({"task": "parts_cut_again", "parts": first, "each_into": again, "shape": kind_of(shape)}))
-                .ask(m.say("ask-again").count("parts", first).count("again", again).word("shape", shape))
+                .ask(again_ask.count("parts", first).count("again", again).word("shape", shape))
                 .fraction(1, total)
                 .misconception("cut-parts-added", fraction(1, first + again + i64::from(first == 2)))
                 .misconception("second-cut-only", fraction(again, first))
@@ -392,6 +432,9 @@ fn fold_corners(name: &str) -> Vec<Point> {
 }
 
 fn symmetry(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        return symmetry_lines(m);
+    }
     let shapes = m.level.pick(&FOLDS[..6], &FOLDS[..], &FOLDS[3..]);
     let (name, lines) = m.dice.pick(shapes);
     let corners = fold_corners(name);
@@ -406,7 +449,7 @@ fn symmetry(m: &mut Make) -> Option<Draft> {
     let ask = m.dice.one_in(2);
     Some(
         Draft::new(json!({"task": "fold_lines", "shape": short, "asked": if ask { "count" } else { "folds" }}))
-            .ask(m.say(if ask { "ask-count" } else { "ask-folds" }).word("shape", name))
+            .ask(m.wording(if ask { "ask-count" } else { "ask-folds" }, 1).word("shape", name))
             .ask(figure)
             .whole(lines)
             .hint(m.say("hint-fold"))

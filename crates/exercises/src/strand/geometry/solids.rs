@@ -11,10 +11,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-area-triangle", 2, triangle),
-    Generator::new("g6-area-polygons", 2, polygons),
-    Generator::new("g6-volume-fraction-edges", 2, fraction_volume),
-    Generator::new("g6-surface-area", 2, surface),
+    Generator::new("g6-area-triangle", 3, triangle),
+    Generator::new("g6-area-polygons", 3, polygons),
+    Generator::new("g6-volume-fraction-edges", 3, fraction_volume),
+    Generator::new("g6-surface-area", 3, surface),
 ];
 
 fn triangle(m: &mut Make) -> Option<Draft> {
@@ -236,10 +236,13 @@ fn fraction_volume(m: &mut Make) -> Option<Draft> {
 }
 
 fn surface(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(5) {
+        return super::drawn::solid_of_net(m);
+    }
     let (w, d, h) = (
-        m.dice.from(m.level.pick(2..=4, 2..=7, 3..=9)),
-        m.dice.from(m.level.pick(2..=4, 2..=6, 2..=8)),
-        m.dice.from(m.level.pick(2..=5, 2..=8, 3..=10)),
+        m.dice.from(m.level.pick(2..=6, 2..=7, 3..=9)),
+        m.dice.from(m.level.pick(2..=5, 2..=6, 2..=8)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 3..=10)),
     );
     if m.level == crate::Level::Stretch && m.dice.one_in(2) {
         // A pyramid on a square base: base and four triangles.

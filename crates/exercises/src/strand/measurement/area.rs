@@ -8,13 +8,13 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-area-unit-square", 2, unit_square),
-    Generator::new("g3-area-cover", 2, cover),
-    Generator::new("g3-area-count", 2, count),
-    Generator::new("g3-area-tile", 2, tile),
-    Generator::new("g3-area-rectangle", 2, rectangle_area),
-    Generator::new("g3-area-split", 2, split),
-    Generator::new("g3-area-l-shape", 2, l_shape),
+    Generator::new("g3-area-unit-square", 3, unit_square),
+    Generator::new("g3-area-cover", 3, cover),
+    Generator::new("g3-area-count", 3, count),
+    Generator::new("g3-area-tile", 3, tile),
+    Generator::new("g3-area-rectangle", 3, rectangle_area),
+    Generator::new("g3-area-split", 3, split),
+    Generator::new("g3-area-l-shape", 3, l_shape),
 ];
 
 pub(super) const LENGTHS: [(&str, &str); 4] = [
@@ -151,9 +151,11 @@ fn cover(m: &mut Make) -> Option<Draft> {
 }
 
 fn count(m: &mut Make) -> Option<Draft> {
-    let rows = m.level.pick(2, 3, 4);
+    let rows = m
+        .level
+        .pick(m.dice.from(2..=3), m.dice.from(3..=4), m.dice.from(4..=5));
     let widths: Vec<i64> = (0..rows)
-        .map(|_| m.dice.from(m.level.pick(2..=5, 2..=7, 3..=9)))
+        .map(|_| m.dice.from(m.level.pick(2..=6, 2..=8, 3..=9)))
         .collect();
     keep(widths.iter().any(|width| Some(width) != widths.first()))?;
     // Rows from the top, all starting at the left.
@@ -193,14 +195,19 @@ fn count(m: &mut Make) -> Option<Draft> {
 
 fn tile(m: &mut Make) -> Option<Draft> {
     let (r, c) = (
-        m.dice.from(m.level.pick(2..=5, 2..=8, 4..=10)),
-        m.dice.from(m.level.pick(2..=6, 3..=10, 4..=10)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 4..=10)),
+        m.dice.from(m.level.pick(2..=9, 3..=10, 4..=10)),
     );
     keep(r != c && r * c != 2 * (r + c) && r + c != r * c)?;
     let kind = m.level.pick(1, m.dice.from(1..=2), m.dice.from(2..=3));
+    let thing = m.dice.from(1..=4);
     let draft = match kind {
         1 => Draft::new(json!({"task": "equal_groups", "groups": r, "each": c}))
-            .ask(m.say("ask-tiles").count("rows", r).count("each", c))
+            .ask(
+                m.say(&format!("ask-tiles-{thing}"))
+                    .count("rows", r)
+                    .count("each", c),
+            )
             .ask(squares(r, c))
             .whole_unit(r * c, "unit-square-units")
             .misconception("perimeter-for-area", whole(2 * (r + c)))
@@ -289,10 +296,10 @@ fn rectangle_area(m: &mut Make) -> Option<Draft> {
 }
 
 fn split(m: &mut Make) -> Option<Draft> {
-    let h = m.dice.from(m.level.pick(2..=5, 3..=8, 4..=9));
+    let h = m.dice.from(m.level.pick(2..=6, 3..=8, 4..=9));
     let (a, b) = (
-        m.dice.from(m.level.pick(3..=6, 4..=10, 10..=10)),
-        m.dice.from(m.level.pick(2..=5, 2..=9, 2..=9)),
+        m.dice.from(m.level.pick(3..=7, 4..=10, 8..=11)),
+        m.dice.from(m.level.pick(2..=6, 2..=9, 2..=9)),
     );
     keep(a != b && a != h && b != h)?;
     let total = h * (a + b);

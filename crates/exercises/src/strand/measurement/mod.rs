@@ -2,6 +2,7 @@
 
 pub mod area;
 pub mod perimeter;
+pub mod steps;
 pub mod time;
 pub mod units;
 pub mod volume;

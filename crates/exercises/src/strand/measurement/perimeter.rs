@@ -8,8 +8,8 @@ use serde_json::json;
 
 /// The generators of this file.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-perimeter", 2, perimeter),
-    Generator::new("g4-area-perimeter-rules", 2, rules),
+    Generator::new("g3-perimeter", 3, perimeter),
+    Generator::new("g4-area-perimeter-rules", 3, rules),
 ];
 
 fn perimeter(m: &mut Make) -> Option<Draft> {

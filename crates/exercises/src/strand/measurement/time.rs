@@ -9,9 +9,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-time-tell", 2, tell),
-    Generator::new("g3-time-elapsed", 2, elapsed),
-    Generator::new("g3-mass-volume", 2, mass_volume),
+    Generator::new("g3-time-tell", 3, tell),
+    Generator::new("g3-time-elapsed", 3, elapsed),
+    Generator::new("g3-mass-volume", 3, mass_volume),
 ];
 
 fn tell(m: &mut Make) -> Option<Draft> {
@@ -26,17 +26,19 @@ fn tell(m: &mut Make) -> Option<Draft> {
     keep(swapped_hour != hour)?;
     let (low, rest) = (minute / 5 * 5, minute % 5);
     let draft =
-        Draft::new(json!({"task": "clock_time", "hour_hand_after": hour, "small_marks": minute}))
-            .ask(m.say("ask"))
-            .ask(clock(hour, minute))
-            .answer(Entry::Time { half_day: false }, time(hour, minute))
-            .hint(m.say("hint-short"))
-            .hint(m.say("hint-long"))
-            .step(
-                m.say("step-hour")
-                    .count("hour", hour)
-                    .count("next", hour % 12 + 1),
-            );
+        Draft::new(json!({"task": "clock_time", "hour_hand_after": hour, "small_marks": minute}));
+    let plain = [m.say("ask").into()];
+    let draft = m
+        .asked(draft, plain, 5, |say| say)
+        .ask(clock(hour, minute))
+        .answer(Entry::Time { half_day: false }, time(hour, minute))
+        .hint(m.say("hint-short"))
+        .hint(m.say("hint-long"))
+        .step(
+            m.say("step-hour")
+                .count("hour", hour)
+                .count("next", hour % 12 + 1),
+        );
     let draft = if rest == 0 {
         draft.step(
             m.say("step-fives")

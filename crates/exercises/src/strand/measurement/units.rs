@@ -11,10 +11,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-units-convert", 3, convert_down),
-    Generator::new("g4-measure-stories", 2, stories),
-    Generator::new("g4-money-stories", 2, money_stories),
-    Generator::new("g5-units-convert", 2, convert_both),
+    Generator::new("g4-units-convert", 4, convert_down),
+    Generator::new("g4-measure-stories", 3, stories),
+    Generator::new("g4-money-stories", 3, money_stories),
+    Generator::new("g5-units-convert", 3, convert_both),
 ];
 
 /// (larger unit, smaller unit, how many of the smaller in the larger).
@@ -42,7 +42,7 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
     let (large, small, factor) = m
         .dice
         .pick(m.level.pick(&PAIRS[..8], &PAIRS[..11], &PAIRS[..12]));
-    let n = m.dice.from(m.level.pick(2..=5, 2..=12, 3..=15));
+    let n = m.dice.from(m.level.pick(2..=10, 2..=12, 3..=15));
     let extra = m.level.pick(0, 0, m.dice.from(1..=factor - 1));
     let total = n * factor + extra;
     let wrong_factor = match factor {
@@ -124,6 +124,9 @@ fn convert_down(m: &mut Make) -> Option<Draft> {
 }
 
 fn convert_both(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(3) {
+        return super::steps::convert_stories(m);
+    }
     let metric = m.level.pick(m.dice.one_in(2), true, m.dice.one_in(2));
     let (large, small, factor) = if metric {
         m.dice.pick(&[

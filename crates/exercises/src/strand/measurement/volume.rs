@@ -8,12 +8,12 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g5-volume-unit-cube", 2, unit_cube),
-    Generator::new("g5-volume-pack", 2, pack),
-    Generator::new("g5-volume-count", 2, count),
-    Generator::new("g5-volume-box", 2, box_volume),
-    Generator::new("g5-volume-rules", 2, rules),
-    Generator::new("g5-volume-add", 2, add),
+    Generator::new("g5-volume-unit-cube", 3, unit_cube),
+    Generator::new("g5-volume-pack", 3, pack),
+    Generator::new("g5-volume-count", 3, count),
+    Generator::new("g5-volume-box", 3, box_volume),
+    Generator::new("g5-volume-rules", 3, rules),
+    Generator::new("g5-volume-add", 3, add),
 ];
 
 fn unit_cube(m: &mut Make) -> Option<Draft> {
@@ -21,20 +21,26 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
         ("unit-cm", "unit-cubic-cm", "unit-square-cm"),
         ("unit-m", "unit-cubic-m", "unit-square-m"),
         ("unit-in", "unit-cubic-in", "unit-square-in"),
+        ("unit-ft", "unit-cubic-ft", "unit-square-ft"),
     ]);
-    let n = m.dice.from(m.level.pick(1..=4, 2..=8, 3..=12));
+    let n = m.dice.from(m.level.pick(1..=9, 2..=9, 3..=12));
+    let tower = m.dice.one_in(2);
     let measure = |amount: i64, unit: &'static str| crate::expr::measure(num(amount), unit);
     if m.level != crate::Level::Entry {
         // Larger cubes: how many unit cubes they make.
-        let edge = m.level.pick(1, 2, 3);
+        let edge = m.level.pick(1, m.dice.from(2..=3), m.dice.from(2..=5));
         keep(n > 1)?;
         let each = edge * edge * edge;
         return Some(
             Draft::new(json!({"task": "larger_cubes", "cubes": n, "edge": edge}))
                 .ask(
-                    m.say("ask-larger")
-                        .count("n", n)
-                        .math("edge", measure(edge, length)),
+                    m.say(if tower {
+                        "ask-larger-tower"
+                    } else {
+                        "ask-larger"
+                    })
+                    .count("n", n)
+                    .math("edge", measure(edge, length)),
                 )
                 .whole_unit(n * each, cubic)
                 .hint(m.say("hint-unit"))
@@ -55,9 +61,15 @@ fn unit_cube(m: &mut Make) -> Option<Draft> {
         .ask(if n == 1 {
             m.say("ask-one").math("side", measure(1, length))
         } else {
-            m.say("ask-row").count("n", n).math("side", measure(1, length))
+            m.say(if tower { "ask-tower" } else { "ask-row" })
+                .count("n", n)
+                .math("side", measure(1, length))
         })
-        .ask(cubes(n, 1, 1, true))
+        .ask(if tower {
+            cubes(1, 1, n, true)
+        } else {
+            cubes(n, 1, 1, true)
+        })
         .one_of(
             &mut m.dice,
             measure(n, cubic),
@@ -121,16 +133,16 @@ fn pack(m: &mut Make) -> Option<Draft> {
 
 fn count(m: &mut Make) -> Option<Draft> {
     let (w, d, h) = (
-        m.dice.from(m.level.pick(2..=4, 2..=6, 3..=7)),
-        m.dice.from(m.level.pick(2..=3, 2..=5, 3..=6)),
-        m.dice.from(m.level.pick(2..=3, 2..=5, 3..=6)),
+        m.dice.from(m.level.pick(2..=5, 2..=6, 3..=7)),
+        m.dice.from(m.level.pick(2..=4, 2..=5, 3..=6)),
+        m.dice.from(m.level.pick(2..=4, 2..=5, 3..=6)),
     );
     keep(!(w == d && d == h))?;
     let visible = w * h + d * h + w * d;
     keep(visible != w * d * h)?;
     Some(
         Draft::new(json!({"task": "box_volume", "edges": [w, d, h]}))
-            .ask(m.say("ask"))
+            .ask(m.wording("ask", 2))
             .ask(cubes(w, d, h, true))
             .whole_unit(w * d * h, "unit-cubic-units")
             .hint(m.say("hint-layer"))
@@ -150,9 +162,9 @@ fn count(m: &mut Make) -> Option<Draft> {
 
 fn box_volume(m: &mut Make) -> Option<Draft> {
     let (w, d, h) = (
-        m.dice.from(m.level.pick(2..=5, 3..=9, 4..=12)),
-        m.dice.from(m.level.pick(2..=5, 2..=8, 3..=12)),
-        m.dice.from(m.level.pick(2..=5, 2..=8, 3..=10)),
+        m.dice.from(m.level.pick(2..=6, 3..=9, 4..=12)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 3..=12)),
+        m.dice.from(m.level.pick(2..=6, 2..=8, 3..=10)),
     );
     let surface = 2 * (w * d + d * h + w * h);
     keep(surface != w * d * h && w + d + h != w * d * h && !(w == d && d == h))?;

@@ -9,19 +9,19 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-multiply-equal-groups", 3, equal_groups),
-    Generator::new("g3-missing-factor", 2, missing_factor),
-    Generator::new("g3-multiply-properties", 2, properties),
-    Generator::new("g3-divide-as-missing-factor", 2, divide_as_missing),
-    Generator::new("g3-facts-multiply", 2, facts_multiply),
-    Generator::new("g3-facts-divide", 2, facts_divide),
-    Generator::new("g3-multiply-by-tens", 2, by_tens),
+    Generator::new("g3-multiply-equal-groups", 4, equal_groups),
+    Generator::new("g3-missing-factor", 3, missing_factor),
+    Generator::new("g3-multiply-properties", 3, properties),
+    Generator::new("g3-divide-as-missing-factor", 3, divide_as_missing),
+    Generator::new("g3-facts-multiply", 3, facts_multiply),
+    Generator::new("g3-facts-divide", 3, facts_divide),
+    Generator::new("g3-multiply-by-tens", 3, by_tens),
 ];
 
 fn equal_groups(m: &mut Make) -> Option<Draft> {
-    let high = m.level.pick(5, 10, 10);
+    let high = m.level.pick(6, 10, 10);
     let (n, each) = (
-        m.dice.from(m.level.pick(2..=5, 2..=10, 4..=10)),
+        m.dice.from(m.level.pick(2..=6, 2..=10, 4..=10)),
         m.dice.from(2..=high),
     );
     keep(n != each && n + each != n * each)?;

@@ -8,11 +8,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-number-patterns", 3, number_patterns),
-    Generator::new("g4-factor-pairs", 2, factor_pairs),
-    Generator::new("g4-multiples", 2, multiples),
-    Generator::new("g4-prime-composite", 2, prime_composite),
-    Generator::new("g4-pattern-rule", 2, pattern_rule),
+    Generator::new("g3-number-patterns", 4, number_patterns),
+    Generator::new("g4-factor-pairs", 3, factor_pairs),
+    Generator::new("g4-multiples", 3, multiples),
+    Generator::new("g4-prime-composite", 3, prime_composite),
+    Generator::new("g4-pattern-rule", 3, pattern_rule),
 ];
 
 fn number_patterns(m: &mut Make) -> Option<Draft> {
@@ -305,7 +305,7 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
     if m.level == crate::Level::Entry {
         // As often prime as composite.
         let prime = m.dice.one_in(2);
-        let numbers: Vec<i64> = (2..=60).filter(|n| is_prime(*n) == prime).collect();
+        let numbers: Vec<i64> = (2..=80).filter(|n| is_prime(*n) == prime).collect();
         let n = m.dice.pick(&numbers);
         let code_prime = if n % 2 == 1 {
             "odd-means-prime"
@@ -319,7 +319,7 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
         };
         let least = factors_of(n).get(1).copied().unwrap_or(n);
         let draft = Draft::new(json!({"task": "prime_or_composite", "number": n}))
-            .ask(m.say("ask-one").count("n", n))
+            .ask(m.wording("ask-one", 2).count("n", n))
             .one_of_listed(
                 vec![
                     (code_prime, says("number-prime")),
@@ -393,6 +393,9 @@ fn prime_composite(m: &mut Make) -> Option<Draft> {
 }
 
 fn pattern_rule(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        return super::many_steps::feature(m);
+    }
     let times = m.level == crate::Level::Stretch && m.dice.one_in(2);
     let start = m.dice.from(m.level.pick(1..=9, 2..=20, 2..=6));
     let by = if times {

@@ -1,5 +1,6 @@
 //! Stories with times and divide.
 
+use super::many_steps::three_steps;
 use crate::draw::{array, tape, tape_bar};
 use crate::expr::{Expr, difference, equal, num, product, quotient, sum};
 use crate::make::{Draft, Generator, Make, keep, whole};
@@ -7,12 +8,12 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g3-divide-share", 2, divide_share),
-    Generator::new("g3-multiply-divide-stories", 2, one_step),
-    Generator::new("g3-two-step-stories", 2, two_step),
-    Generator::new("g4-times-as-many", 2, times_as_many),
-    Generator::new("g4-comparison-stories", 2, comparison),
-    Generator::new("g4-multi-step-stories", 2, multi_step),
+    Generator::new("g3-divide-share", 3, divide_share),
+    Generator::new("g3-multiply-divide-stories", 3, one_step),
+    Generator::new("g3-two-step-stories", 3, two_step),
+    Generator::new("g4-times-as-many", 3, times_as_many),
+    Generator::new("g4-comparison-stories", 3, comparison),
+    Generator::new("g4-multi-step-stories", 3, multi_step),
 ];
 
 fn divide_share(m: &mut Make) -> Option<Draft> {
@@ -311,6 +312,9 @@ fn comparison(m: &mut Make) -> Option<Draft> {
 }
 
 fn multi_step(m: &mut Make) -> Option<Draft> {
+    if m.dice.one_in(2) {
+        return three_steps(m);
+    }
     let by = m.dice.from(m.level.pick(3..=6, 4..=9, 6..=9));
     let total = m.dice.from(m.level.pick(20..=60, 30..=120, 90..=400));
     let (q, r) = (total / by, total % by);

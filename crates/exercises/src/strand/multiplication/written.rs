@@ -11,11 +11,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g4-multiply-one-digit", 2, one_digit),
-    Generator::new("g4-multiply-two-digit", 2, two_digit),
-    Generator::new("g4-divide-one-digit", 2, divide_one_digit),
-    Generator::new("g5-multiply-whole", 2, multiply_whole),
-    Generator::new("g5-divide-two-digit", 2, divide_two_digit),
+    Generator::new("g4-multiply-one-digit", 3, one_digit),
+    Generator::new("g4-multiply-two-digit", 3, two_digit),
+    Generator::new("g4-divide-one-digit", 3, divide_one_digit),
+    Generator::new("g5-multiply-whole", 3, multiply_whole),
+    Generator::new("g5-divide-two-digit", 3, divide_two_digit),
 ];
 
 /// Each column is multiplied, and what is carried is left out; the last is written whole.

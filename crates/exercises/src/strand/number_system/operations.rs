@@ -12,14 +12,14 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-fraction-divide", 2, fraction_divide),
-    Generator::new("g6-divide-multi-digit", 2, divide_multi_digit),
-    Generator::new("g6-decimal-add-subtract", 2, decimal_add_subtract),
-    Generator::new("g6-decimal-multiply", 2, decimal_multiply),
-    Generator::new("g6-decimal-divide", 2, decimal_divide),
-    Generator::new("g6-greatest-common-factor", 2, greatest_common_factor),
-    Generator::new("g6-least-common-multiple", 2, least_common_multiple),
-    Generator::new("g6-common-factor-sum", 2, common_factor_sum),
+    Generator::new("g6-fraction-divide", 3, fraction_divide),
+    Generator::new("g6-divide-multi-digit", 3, divide_multi_digit),
+    Generator::new("g6-decimal-add-subtract", 3, decimal_add_subtract),
+    Generator::new("g6-decimal-multiply", 3, decimal_multiply),
+    Generator::new("g6-decimal-divide", 3, decimal_divide),
+    Generator::new("g6-greatest-common-factor", 3, greatest_common_factor),
+    Generator::new("g6-least-common-multiple", 3, least_common_multiple),
+    Generator::new("g6-common-factor-sum", 3, common_factor_sum),
 ];
 
 fn fraction_divide(m: &mut Make) -> Option<Draft> {
@@ -197,11 +197,16 @@ fn least_common_multiple(m: &mut Make) -> Option<Draft> {
         a < b && b % a != 0 && right > 2 * b && (m.level != crate::Level::Stretch || gcd(a, b) > 1),
     )?;
     // Plain, or a story about two things that come round together.
-    let story = ["", "-1", "-2", "-3"].get(m.dice.from(0..=3) as usize)?;
+    let story = ["", "-1", "-2", "-3", "-4", "-5"].get(m.dice.from(0..=5) as usize)?;
     let list = |n: i64| (1..=right / n).map(|k| k * n).collect::<Vec<_>>();
     Some(
         Draft::new(json!({"task": "least_common_multiple", "numbers": [a, b]}))
-            .ask(m.say(&format!("ask{story}")).count("a", a).count("b", b))
+            .ask(
+                m.say(&format!("ask{story}"))
+                    .text("name", m.dice.name())
+                    .count("a", a)
+                    .count("b", b),
+            )
             .whole(right)
             .hint(
                 m.say("hint-list")
@@ -233,7 +238,7 @@ fn common_factor_sum(m: &mut Make) -> Option<Draft> {
     keep(gcd(x, y) == 1 && x != y && b <= 100 && a <= 100 && a != b && a % b != 0 && b % a != 0)?;
     let other = factors(g).into_iter().rev().find(|f| *f < g && *f > 1);
     let draft = Draft::new(json!({"task": "factor_out", "numbers": [a, b]}))
-        .ask(m.say("ask"))
+        .ask(m.wording("ask", 2))
         .ask(sum([num(a), num(b)]))
         .expression(format!("{g}({x}+{y})"), &[])
         .form(crate::FormRule::SameSteps)

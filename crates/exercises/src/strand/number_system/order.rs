@@ -12,11 +12,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-quadrants", 2, quadrants),
-    Generator::new("g6-rational-on-line", 2, rational_on_line),
-    Generator::new("g6-compare-rational", 2, compare_rational),
-    Generator::new("g6-order-in-context", 2, order_in_context),
-    Generator::new("g6-coordinate-distance", 2, coordinate_distance),
+    Generator::new("g6-quadrants", 3, quadrants),
+    Generator::new("g6-rational-on-line", 3, rational_on_line),
+    Generator::new("g6-compare-rational", 3, compare_rational),
+    Generator::new("g6-coordinate-distance", 3, coordinate_distance),
 ];
 
 /// An integer, half, quarter or tenth, not zero, by level.
@@ -143,7 +142,7 @@ fn rational_on_line(m: &mut Make) -> Option<Draft> {
     };
     let draft =
         Draft::new(json!({"task": "mark_decimal", "at": text, "from": -reach, "to": reach}))
-            .ask(m.say("ask").math("value", shown))
+            .ask(m.wording("ask", 3).math("value", shown))
             .answer(
                 Entry::NumberLinePoint {
                     line: line.clone().into_line(),
@@ -282,7 +281,7 @@ pub(super) fn zero_line(a: Ratio<i64>, b: Ratio<i64>) -> Option<crate::Figure> {
     )
 }
 
-fn order_in_context(m: &mut Make) -> Option<Draft> {
+pub(super) fn order_in_context(m: &mut Make) -> Option<Draft> {
     let count = m.level.pick(3, 4, 4);
     let reach = m.level.pick(12, 20, 30);
     let mut values = m.dice.different(count, -reach..=reach);

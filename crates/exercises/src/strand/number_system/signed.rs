@@ -11,10 +11,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-signed-meaning", 2, signed_meaning),
-    Generator::new("g6-opposites", 2, opposites),
-    Generator::new("g6-absolute-value", 2, absolute_value),
-    Generator::new("g6-absolute-vs-order", 2, absolute_vs_order),
+    Generator::new("g6-signed-meaning", 3, signed_meaning),
+    Generator::new("g6-opposites", 3, opposites),
+    Generator::new("g6-absolute-value", 3, absolute_value),
+    Generator::new("g6-absolute-vs-order", 3, absolute_vs_order),
 ];
 
 /// Least and greatest size of each story. Odd stories are below zero, even ones above.
@@ -153,8 +153,9 @@ fn opposites(m: &mut Make) -> Option<Draft> {
         Draft::new(json!({"task": "opposite_twice", "number": d.to_string()}))
             .ask(m.say("ask-twice").number("value", d))
     } else {
-        Draft::new(json!({"task": "opposite", "number": d.to_string()}))
-            .ask(m.say("ask").number("value", d))
+        let draft = Draft::new(json!({"task": "opposite", "number": d.to_string()}));
+        let plain = [m.say("ask").number("value", d).into()];
+        m.asked(draft, plain, 3, |say| say.number("value", d))
     };
     let size = if value < Ratio::from(0) {
         -value
@@ -198,9 +199,11 @@ fn absolute_value(m: &mut Make) -> Option<Draft> {
     let draft = if story {
         draft.ask(m.say("ask-distance").number("value", d))
     } else {
-        draft
-            .ask(m.say("ask"))
-            .ask(equal(absolute(num(d)), Expr::Blank))
+        let plain = [
+            m.say("ask").into(),
+            equal(absolute(num(d)), Expr::Blank).into(),
+        ];
+        m.asked(draft, plain, 3, |say| say.number("value", d))
     };
     Some(
         draft

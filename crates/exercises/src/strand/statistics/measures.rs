@@ -12,11 +12,11 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-data-displays", 2, displays),
-    Generator::new("g6-median", 2, median),
-    Generator::new("g6-mean", 2, mean),
-    Generator::new("g6-interquartile-range", 2, interquartile),
-    Generator::new("g6-mean-absolute-deviation", 2, deviation),
+    Generator::new("g6-data-displays", 3, displays),
+    Generator::new("g6-median", 3, median),
+    Generator::new("g6-mean", 3, mean),
+    Generator::new("g6-interquartile-range", 3, interquartile),
+    Generator::new("g6-mean-absolute-deviation", 3, deviation),
 ];
 
 /// A dot plot to be made of a list of values.

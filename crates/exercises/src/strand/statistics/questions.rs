@@ -9,10 +9,10 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-statistical-questions", 2, questions),
-    Generator::new("g6-distribution-shape", 2, shape),
-    Generator::new("g6-measure-kind", 2, measure_kind),
-    Generator::new("g6-count-data", 3, count_data),
+    Generator::new("g6-statistical-questions", 3, questions),
+    Generator::new("g6-distribution-shape", 3, shape),
+    Generator::new("g6-measure-kind", 3, measure_kind),
+    Generator::new("g6-count-data", 4, count_data),
 ];
 
 /// Questions whose answers vary.

@@ -8,8 +8,8 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-equal-expressions", 2, rewrite),
-    Generator::new("g6-equivalent-test", 2, always_equal),
+    Generator::new("g6-equal-expressions", 3, rewrite),
+    Generator::new("g6-equivalent-test", 3, always_equal),
 ];
 
 fn rewrite(m: &mut Make) -> Option<Draft> {

@@ -6,9 +6,9 @@ use serde_json::json;
 
 /// The generators.
 pub const GENERATORS: &[Generator] = &[
-    Generator::new("g6-write-expressions", 2, write),
-    Generator::new("g6-expression-parts", 2, parts),
-    Generator::new("g6-variables-in-stories", 2, stories),
+    Generator::new("g6-write-expressions", 3, write),
+    Generator::new("g6-expression-parts", 3, parts),
+    Generator::new("g6-variables-in-stories", 3, stories),
 ];
 
 /// No y, e, o or u: they are words in Spanish.
