@@ -220,8 +220,10 @@ calls::calls! {
         board(ClassId) -> Board;
         group_board(GroupBoard) -> Board;
         comparison(ClassId) -> Comparison;
+        class_now(ClassId) -> ClassNow;
         student_page(SeatId) -> StudentPage;
         talk(TalkAsked) -> TalkView;
+        concept_to_show(ClassConcept) -> ProjectorConcept;
         note_talk(TalkNoted) -> Nothing;
         groups_desk(ClassId) -> GroupsDesk;
         suggest_groups(GroupsAsked) -> GroupsView;

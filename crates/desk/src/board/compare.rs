@@ -78,7 +78,9 @@ fn last_ratings(reports: &Reports) -> BTreeMap<(u32, &str), (NaiveDate, Confiden
     last
 }
 
-fn mismatches(
+/// Whose ratings and results disagree, on which concepts: sure but wrong, then unsure but right,
+/// those furthest apart first.
+pub(crate) fn mismatches(
     class: &OpenClass,
     reports: &Reports,
     language: Language,
