@@ -2,6 +2,7 @@
 
 mod class_board;
 mod compare;
+mod misconceptions;
 mod views;
 
 pub(crate) use class_board::board_from;

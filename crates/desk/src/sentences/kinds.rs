@@ -66,6 +66,9 @@ pub enum SentenceKind {
     Together {
         /// The students, by seat.
         students: Vec<NamedSeat>,
+        /// Whether the level is known, so that each likely needs it. Otherwise each last chose Not
+        /// yet or With help.
+        estimated: bool,
     },
     /// These students feel sure of the concept and get it wrong.
     SureButWrong {
@@ -254,6 +257,7 @@ fn together(picture: &Picture) -> Vec<Sentence> {
             };
             let says = SentenceKind::Together {
                 students: joining.students.clone(),
+                estimated: picture.board.level_known,
             };
             let actions = [
                 SentenceAction::Group,

@@ -101,6 +101,9 @@ pub(crate) fn talk_from(
         class_title: class.row.title.clone(),
         date: date.unwrap_or(today),
         is_today: date == Some(today),
+        school_days: ([TalkDay::First, TalkDay::Second].into_iter())
+            .filter_map(|day| day.date(year, today))
+            .collect(),
         day: None,
         minutes,
         minutes_used: 0,

@@ -319,7 +319,11 @@ fn agrees_one(
             assert_eq!(*concepts, ranked.len());
             assert!(ranked.iter().all(|row| row.has_it.unwrap() >= ENOUGH));
         }
-        SentenceKind::Together { students } => {
+        SentenceKind::Together {
+            students,
+            estimated: told,
+        } => {
+            assert_eq!(*told, estimated);
             assert!(students.len() >= 2 && students.len() * 2 <= shown.seats_reporting);
             assert_ne!(row.unwrap().phase, Phase::Preview);
             let page = concept_reports(&desk.store, &class, own(), language, today).unwrap();
@@ -487,7 +491,7 @@ fn ratings_alone_count_students_and_give_no_level() {
         rated: 10,
     };
     assert_eq!(says[0], &weak);
-    let SentenceKind::Together { students } = says[1] else {
+    let SentenceKind::Together { students, .. } = says[1] else {
         panic!("{says:?}");
     };
     let seats: Vec<u32> = students.iter().map(|student| student.seat).collect();
