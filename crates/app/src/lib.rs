@@ -95,6 +95,7 @@ use surefoot_desk::{
     FileReport, JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
     WhoHasNot,
 };
+use surefoot_desk::{ClassNow, ProjectorConcept};
 use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};

@@ -7,6 +7,6 @@ mod views;
 
 pub(crate) use class_board::board_from;
 pub use class_board::{board, concept_reports};
-pub(crate) use compare::{mismatches, student_page_from};
 pub use compare::{comparison, student_page, student_pages};
+pub(crate) use compare::{mismatches, student_page_from};
 pub use views::*;

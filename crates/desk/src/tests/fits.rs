@@ -3,8 +3,9 @@
 use super::{Desk, date};
 use crate::estimate::fits;
 use crate::{
-    GroupEffort, GroupWishes, board, class_now, comparison, concept_reports, group_page, groups_desk,
-    plan_groups, score_groups, seat_practice, share_table, student_page, student_pages, talk,
+    GroupEffort, GroupWishes, board, class_now, comparison, concept_reports, group_page,
+    groups_desk, plan_groups, score_groups, seat_practice, share_table, student_page,
+    student_pages, talk,
 };
 use surefoot_catalogue::Language;
 

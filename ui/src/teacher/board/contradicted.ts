@@ -35,9 +35,7 @@ export function byConcept({ sure_but_wrong, unsure_but_right }: Comparison): Con
   };
   for (const one of sure_but_wrong) line(one).sure.push(one);
   for (const one of unsure_but_right) line(one).unsure.push(one);
-  return [...found.values()].sort(
-    (a, b) => b.sure.length - a.sure.length || size(b) - size(a),
-  );
+  return [...found.values()].sort((a, b) => b.sure.length - a.sure.length || size(b) - size(a));
 }
 
 /** The students of both lists, and those of whom it is true over the whole year. */
