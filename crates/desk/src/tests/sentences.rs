@@ -85,7 +85,7 @@ fn sigma(x: f64) -> f64 {
     1.0 / (1.0 + (-x).exp())
 }
 
-fn said<V>(at: u64, value: V) -> Option<Said<V>> {
+fn said<V>(at: u32, value: V) -> Option<Said<V>> {
     Some(Said {
         at,
         value: Some(value),
