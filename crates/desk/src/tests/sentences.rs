@@ -2,10 +2,10 @@
 
 use super::{Desk, date, device_of, new_class};
 use crate::{
-    Board, BoardRow, Certainty, ClassNow, Heads, Knowledge, MOST_SENTENCES, Sentence,
-    SentenceAction, SentenceKind, TalkDay, USUAL_LATE_SCHOOL_DAYS, USUAL_TALK_MINUTES, board,
-    class_now, comparison, concept_reports, concept_to_show, set_closures, set_taught_from, talk,
-    talk_on, who_has_not,
+    Board, BoardRow, Certainty, ClassNow, Comparison, Heads, Knowledge, MOST_SENTENCES, Sentence,
+    SentenceAction, SentenceKind, TalkDay, TalkView, USUAL_LATE_SCHOOL_DAYS, USUAL_TALK_MINUTES,
+    board, class_now, comparison, concept_reports, concept_to_show, set_closures, set_taught_from,
+    talk, talk_on, who_has_not,
 };
 use chrono::NaiveDate;
 use std::collections::{BTreeMap, BTreeSet};
@@ -206,10 +206,33 @@ fn is_rounded(count: u32, share: f64, of: u32) -> bool {
     (f64::from(count) - share * f64::from(of)).abs() <= 0.5 + 1e-9
 }
 
-/// Compares the sentences with the screens. Each screen reads and estimates the class itself.
+/// The screens of a class. Each reads and estimates the class itself.
+struct Screens {
+    board: Board,
+    talks: [TalkView; 2],
+    comparison: Comparison,
+}
+
+impl Screens {
+    fn of(desk: &Desk, today: NaiveDate) -> Self {
+        let (store, class, language) = (&desk.store, desk.open(), Language::first());
+        let minutes = USUAL_TALK_MINUTES;
+        Self {
+            board: board(store, &class, &[], language, today).unwrap(),
+            talks: [
+                talk(store, &class, language, today, minutes).unwrap(),
+                talk_on(store, &class, language, today, minutes, TalkDay::Second).unwrap(),
+            ],
+            comparison: comparison(store, &class, language, today).unwrap(),
+        }
+    }
+}
+
+/// Compares the sentences with the screens.
 fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
-    let (class, language) = (desk.open(), Language::first());
-    let shown = board(&desk.store, &class, &[], language, today).unwrap();
+    let class = desk.open();
+    let screens = Screens::of(desk, today);
+    let shown = &screens.board;
     assert_eq!(found.seats_reporting, shown.seats_reporting);
     assert_eq!(
         found.knowledge,
@@ -238,7 +261,7 @@ fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
             let mut rows = shown.rows.iter();
             rows.find(|row| row.concept == *concept).unwrap()
         });
-        agrees_one(desk, &shown, sentence, row, today);
+        agrees_one(desk, &screens, sentence, row, today);
         let weak = matches!(sentence.says, SentenceKind::Weak { .. });
         if let Some(row) = row.filter(|_| place(&sentence.says).0 <= 2) {
             let new = of_class.insert(&row.concept.id);
@@ -249,18 +272,19 @@ fn agrees(desk: &Desk, today: NaiveDate, found: &ClassNow) {
         }
     }
     assert!(ranks.is_sorted());
-    days_agree(desk, &shown, found);
+    days_agree(desk, &screens, found);
 }
 
 fn agrees_one(
     desk: &Desk,
-    shown: &Board,
+    screens: &Screens,
     sentence: &Sentence,
     row: Option<&BoardRow>,
     today: NaiveDate,
 ) {
     let (class, language) = (desk.open(), Language::first());
     let own = || row.unwrap().concept.id.as_str();
+    let shown = &screens.board;
     let estimated = shown.level_known;
     match &sentence.says {
         SentenceKind::Talk {
@@ -270,7 +294,7 @@ fn agrees_one(
             minutes,
             wrong,
         } => {
-            let view = talk(&desk.store, &class, language, today, USUAL_TALK_MINUTES).unwrap();
+            let view = &screens.talks[0];
             assert_eq!((view.date, view.is_today), (*date, *is_today));
             let mut chosen = view.concepts.iter().filter(|one| one.chosen);
             let one = chosen.find(|one| one.concept.id == own()).unwrap();
@@ -345,11 +369,10 @@ fn agrees_one(
             );
         }
         SentenceKind::SureButWrong { students } | SentenceKind::UnsureButRight { students } => {
-            let lists = comparison(&desk.store, &class, language, today).unwrap();
             let list = if matches!(sentence.says, SentenceKind::SureButWrong { .. }) {
-                lists.sure_but_wrong
+                &screens.comparison.sure_but_wrong
             } else {
-                lists.unsure_but_right
+                &screens.comparison.unsure_but_right
             };
             let seats = |of: &str| -> BTreeSet<u32> {
                 let here = list.iter().filter(|one| one.concept.id == of);
@@ -362,25 +385,14 @@ fn agrees_one(
     }
 }
 
-fn days_agree(desk: &Desk, shown: &Board, found: &ClassNow) {
-    let (class, language) = (desk.open(), Language::first());
+fn days_agree(desk: &Desk, screens: &Screens, found: &ClassNow) {
+    let class = desk.open();
     let (year, rotation) = (&class.facts.year, &class.facts.rotation);
-    for (plan, day) in found.days.iter().zip([TalkDay::First, TalkDay::Second]) {
-        let concepts: Vec<&str> = plan
-            .concepts
-            .iter()
-            .map(|c| c.concept.id.as_str())
+    for (plan, view) in found.days.iter().zip(&screens.talks) {
+        let concepts: Vec<&str> = (plan.concepts.iter())
+            .map(|one| one.concept.id.as_str())
             .collect();
         assert_eq!(concepts, rotation.concepts_on(year, plan.date));
-        let view = talk_on(
-            &desk.store,
-            &class,
-            language,
-            shown.today,
-            USUAL_TALK_MINUTES,
-            day,
-        )
-        .unwrap();
         assert_eq!((view.date, view.day), (plan.date, Some(plan.day)));
         let chosen = |id: &str| {
             let mut of = view.concepts.iter().filter(|one| one.chosen);
@@ -395,7 +407,7 @@ fn days_agree(desk: &Desk, shown: &Board, found: &ClassNow) {
         return;
     };
     assert_eq!(year.next_school_day(first.date), Some(second.date));
-    assert_eq!(first.is_today, year.is_school_day(shown.today));
+    assert_eq!(first.is_today, year.is_school_day(found.today));
 }
 
 #[test]
