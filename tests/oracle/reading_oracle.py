@@ -1,5 +1,6 @@
 #!/usr/bin/env python3
-"""Checks how hard the English words of the exercises and of the student's screens are to read.
+"""Checks how hard the English words of the exercises, of the student's screens and of the
+sentences on the desk's first screen are to read.
 
 The grade of Kincaid, Fishburne, Rogers and Chissom (1975): 0.39 words a sentence
 + 11.8 syllables a word - 15.59. Syllables are those of the CMU Pronouncing
@@ -10,7 +11,8 @@ worked steps, and all of these together. They must be at 3.0 or below on average
 upper end for grades 2 and 3 in the supplement to Appendix A of the Common Core
 State Standards for English Language Arts. The sentences of the student's screens
 are read from their message files by the library of the Fluent project, a part of
-a screen at a time, and held to the same upper end.
+a screen at a time, and held to the same upper end. So are
+the sentences of the desk.
 
 Numbers, signs and the listed terms of mathematics make a sentence longer but do
 not count towards the syllables of its words: Flesch leaves out lengthy numbers
@@ -186,6 +188,11 @@ STUDENT_FILES = [
     ("screens-guide.ftl", ["guide-my-"]),
 ]
 
+# What a teacher reads on the first screen of the desk.
+DESK_FILES = [
+    ("screens-now.ftl", ["now-", "days-"]),
+]
+
 
 def plain_text(pattern):
     """The words of a message, with a number for each argument and the default variant."""
@@ -201,9 +208,9 @@ def plain_text(pattern):
     return "".join(words)
 
 
-def student_screens(root):
-    """The sentences of the student's screens by file and the first part of the name."""
-    for name, beginnings in STUDENT_FILES:
+def screens_of(root, files):
+    """The sentences of some screens by file and the first part of the name."""
+    for name, beginnings in files:
         text = (root / "shared" / "messages" / "en" / name).read_text(encoding="utf-8")
         parts = {}
         for entry in FluentParser().parse(text).body:
@@ -226,11 +233,11 @@ def student_screens(root):
             yield f"{name}, short ones", "\n".join(short)
 
 
-def score_screens(root):
-    """Checks the student's screens. Returns how many passed and failed."""
+def score_screens(root, files, whose):
+    """Checks some screens. Returns how many passed and failed."""
     passed = failed = 0
     found = []
-    for name, text in student_screens(root):
+    for name, text in screens_of(root, files):
         score = Score()
         score.add(text)
         for word in sorted(score.unknown):
@@ -245,9 +252,9 @@ def score_screens(root):
         if not good:
             print(f"FAIL {grade:5.2f} {name}: {text!r}")
     if not found:
-        print("FAIL no screen of a student is long enough to score")
+        print(f"FAIL no screen of {whose} is long enough to score")
         return passed, failed + 1
-    print(f"{len(found)} parts of the student's screens: grade {max(found):.2f} at most (at most {MOST})")
+    print(f"{len(found)} parts of the screens of {whose}: grade {max(found):.2f} at most (at most {MOST})")
     return passed, failed
 
 
@@ -268,8 +275,9 @@ def main():
         if not good:
             print(f"FAIL the formula: {words}, {sentences}, {count} gives {got}, published {wanted}")
 
-    on_screens = score_screens(root)
-    passed, failed = passed + on_screens[0], failed + on_screens[1]
+    for files, whose in ((STUDENT_FILES, "the student"), (DESK_FILES, "the desk")):
+        on_screens = score_screens(root, files, whose)
+        passed, failed = passed + on_screens[0], failed + on_screens[1]
 
     run = subprocess.Popen(
         [args.surefoot, "exercises", "--concept", "all", "--seed", "0", "--count", str(args.seeds)],

@@ -89,6 +89,7 @@ test('a new class, its guide, and its pack', async ({ page, bridge, hook }) => {
 
   await test.step('empty screens teach', async () => {
     for (const [tab, words] of [
+      ['now', 'Nothing has been handed in yet'],
       ['board', 'The board will show your class here'],
       ['files', 'Every file gets a line here'],
       ['assign', 'Assigned practice will be listed here'],

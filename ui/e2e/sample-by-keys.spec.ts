@@ -64,9 +64,10 @@ test('a teacher does everything by keys alone', async ({ page, hook, hooks }) =>
     await act('seat-remove-', 'seat-remove-do');
     await leave();
     await act('tab-board', hooks('board-row-'), { back: true });
-    await act('part-compare', hooks('student-page-'));
+    await act('part-compare', 'compare-by-student');
+    await act('compare-by-student', hooks('student-page-'));
     await act('student-page-', page.locator('tbody tr'));
     await key('Escape');
-    await done('Escape', hooks('student-page-'));
+    await done('Escape', 'compare-by-student');
   });
 });

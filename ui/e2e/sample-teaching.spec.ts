@@ -27,11 +27,11 @@ test('the talk keeps to its minutes, and the projector names nobody', async ({
   const { id, names, anyName } = await openSample(page, bridge, 'tab-talk');
   expect(names.length).toBe(24);
   await said(page, /Today is day \d+ of the rotation/);
-  const talk = await bridge.call('talk', { class: id, minutes: 4 });
+  const talk = await bridge.call('talk', { class: id, minutes: 4, day: 'first' });
   const chosen = talk.concepts.filter((concept) => concept.chosen).length;
   await expect(page.locator('article.chosen')).toHaveCount(chosen);
   expect(talk.minutes_used).toBeLessThanOrEqual(4);
-  const longer = await bridge.call('talk', { class: id, minutes: 10 });
+  const longer = await bridge.call('talk', { class: id, minutes: 10, day: 'first' });
   await hook('talk-minutes').selectOption('10');
   await expect(page.locator('article.chosen')).toHaveCount(
     longer.concepts.filter((concept) => concept.chosen).length,
@@ -184,13 +184,14 @@ test('a cell of the board opens its pass, and a student has a page', async ({
 
   await test.step('a student', async () => {
     await hook('part-compare').click();
+    await hook('compare-by-student').click();
     await hooks('student-page-').first().click();
     await expect(page.locator('tbody tr').first()).toBeVisible();
     await page.keyboard.press('n');
     await expect(page.getByRole('heading', { level: 1, name: /^Seat \d+$/ })).toBeVisible();
     await page.keyboard.press('n');
     await page.keyboard.press('Escape');
-    await expect(hooks('student-page-').first()).toBeVisible();
+    await expect(hook('compare-by-student')).toBeVisible();
   });
 });
 
@@ -255,6 +256,7 @@ test('a day is entered by keys, a keystroke a cell', async ({ page, bridge, hook
     await stored();
     await hook('tab-board').click();
     await hook('part-compare').click();
+    await hook('compare-statistics').locator('summary').click();
     await said(page, /Weighted kappa 0\.\d+ /);
     await scan(page, 'ratings beside results, with a kappa');
     const { agreement } = await bridge.call('comparison', { class: id });

@@ -98,6 +98,7 @@ use surefoot_desk::{
     FileReport, JoinSlip, Journal, PacingList, PlacedConcept, Roster, RosterFile, SeatHoldings,
     WhoHasNot,
 };
+use surefoot_desk::{ClassNow, ProjectorConcept};
 use surefoot_desk::{ClassTitle, ProjectorDay, TransferHoldings, TransferTaken};
 use surefoot_desk::{Comparison, EntryDay, StudentPage, TalkView};
 use surefoot_desk::{GroupPage, GroupsDesk, GroupsView};
@@ -223,8 +224,10 @@ calls::calls! {
         board(ClassId) -> Board;
         group_board(GroupBoard) -> Board;
         comparison(ClassId) -> Comparison;
+        class_now(ClassId) -> ClassNow;
         student_page(SeatId) -> StudentPage;
         talk(TalkAsked) -> TalkView;
+        concept_to_show(ClassConcept) -> ProjectorConcept;
         note_talk(TalkNoted) -> Nothing;
         groups_desk(ClassId) -> GroupsDesk;
         suggest_groups(GroupsAsked) -> GroupsView;

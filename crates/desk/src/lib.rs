@@ -2,7 +2,8 @@
 //!
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
-//! `talk`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
+//! `talk`, `groups`, `sentences` (the first screen), `assign`, `own` (exercises and concepts),
+//! `share` and `print`. All of
 //! them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
@@ -22,6 +23,7 @@ mod groups;
 mod own;
 mod print;
 mod sample;
+mod sentences;
 mod share;
 mod talk;
 #[cfg(test)]
@@ -38,5 +40,6 @@ pub use groups::*;
 pub use own::*;
 pub use print::*;
 pub use sample::{SampleExercise, SampleMisconception};
+pub use sentences::*;
 pub use share::*;
 pub use talk::*;

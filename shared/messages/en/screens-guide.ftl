@@ -5,15 +5,20 @@ guide-hide = Hide all guides
 guide-again = The ? key or button shows it again.
 guide-reset = Show the guides again
 
+guide-now-title = What your class needs now
+guide-now-1 = Up to five sentences say what the class needs, why, and how sure that is. Each has its buttons: one press shows, groups, assigns or prints.
+guide-now-2 = The numbers behind a sentence are one press away. So are the names: this page can be projected.
+guide-now-3 = Beside them are today and the next school day: what to prepare, and what to copy.
+
 guide-board-title = The board: what is weak now, and how sure that is
 guide-board-1 = Each row is a concept, the weakest first. The bar is the share of the class that likely has it. A wide bar means few or old reports.
 guide-board-2 = Press a row to see who needs the concept and which misconceptions are common. There you can assign practice.
-guide-board-3 = You can show one strand, one phase or a few students only. N covers the names before you project.
+guide-board-3 = Choose the columns you want. You can show one strand, one phase or a few students only. N covers the names before you project.
 
 guide-compare-title = Where ratings and results differ
-guide-compare-1 = Sure, but wrong: these students will not ask for help. Right, but unsure: tell them that they can do it.
-guide-compare-2 = The table below shows how well each student's ratings fit the results. With few answers it does not guess.
-guide-compare-3 = Enter what you saw yourself. The last table shows how your observations agree with the ratings.
+guide-compare-1 = Who says sure and gets it wrong will not ask for help. Who can do it and does not trust it should hear so from you.
+guide-compare-2 = By concept, the names are one press away. The statistics below show how well each student's ratings fit the results. With few answers it does not guess.
+guide-compare-3 = Enter what you saw yourself. The last table of the statistics shows how your observations agree with the ratings.
 
 guide-concept-title = One concept, student by student
 guide-concept-1 = Who needs it most comes first, with what they said, marked and practiced.

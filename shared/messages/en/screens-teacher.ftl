@@ -60,6 +60,12 @@ board-col-practice = Practice answers
 board-col-practice-short = Practice
 board-col-trend = Trend
 board-col-passes = Needing help, by pass
+board-columns = Columns
+board-order = The order is by how many students certainly need the concept. A share from few or old reports counts for less, so a lower share can stand further down.
+board-mistake = { $students ->
+    [one] one student
+   *[other] { $students } students
+}, { $times } times, last { $last }
 board-pass = Pass
 board-place = { $strand } · day { $day } · { $phase ->
     [preview] preview

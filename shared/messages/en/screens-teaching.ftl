@@ -27,13 +27,29 @@ concept-seen = you saw:
 compare-title = Ratings and results
 compare-lead = Where a student's ratings and results do not fit, a short talk helps.
 compare-empty-title = Ratings and results will be compared here
-compare-empty-words = Once students have rated concepts and marked or practiced them, this shows who is sure but wrong, who is right but unsure, and which misconceptions come back.
-compare-sure = Sure, but wrong
-compare-sure-words = Last rating On my own or Could teach it, and since then more wrong than right, at least twice.
-compare-sure-none = Nobody at the moment.
-compare-unsure = Right, but unsure
-compare-unsure-words = Last rating Not yet or With help, and since then more right than wrong, at least twice.
-compare-unsure-none = Nobody at the moment.
+compare-empty-words = Once students have rated concepts and marked or practiced them, this shows where results contradict the ratings.
+compare-contradicted = Ratings that results contradict
+compare-by = Order of the list
+compare-by-concept = By concept
+compare-by-student = By student
+compare-since-words = Counted from the last rating on, where one kind of answer leads and came at least twice. Help counts as wrong.
+compare-none = No ratings are contradicted at the moment.
+compare-concept-sure = { $count ->
+    [one] One student says sure and gets it wrong
+   *[other] { $count } students say sure and get it wrong
+}
+compare-concept-unsure = { $count ->
+    [one] One student can do it and does not trust it
+   *[other] { $count } students can do it and do not trust it
+}
+compare-student-sure = Says sure, gets it wrong: { $concepts }.
+compare-student-unsure = Can do it, does not trust it: { $concepts }.
+compare-student-over = Over all answers of the year: says sure more often than is right.
+compare-student-under = Over all answers of the year: can do more than the ratings say.
+compare-statistics = The statistics, and what they mean
+compare-means-bias = Forecast minus result says how many more answers of 100 the ratings promise than came out right. Near 0 is best.
+compare-means-gamma = Gamma says whether surer answers were more often right: 1 always, 0 no more than by chance.
+compare-means-brier = The Brier score says how far the ratings are from what came out: 0 is perfect, { $half } is no better than always saying half.
 compare-since = { $right } right, { $wrong } wrong
 compare-more = Show all { $count }
 compare-fewer = Show fewer
@@ -43,10 +59,6 @@ compare-misconceptions-left-out = { $count ->
 }
 compare-misconceptions = Common misconceptions
 compare-misconceptions-none = No misconception has been recognized in practice yet.
-compare-col-misconception = Misconception
-compare-col-students = Students
-compare-col-times = Times
-compare-col-last = Last seen
 compare-students = How well each student's ratings fit the results
 compare-students-words = Each rating is read as a forecast of right answers in 100: Not yet 10, With help 40, On my own 80, Could teach it 95. From 20 answers on, forecast minus result is shown with its 95% range. From 60 on, the Brier score is shown: 0 for perfect forecasts, 1 for the worst. It is reliability minus resolution plus uncertainty.
 compare-col-verdict = In short
@@ -93,7 +105,9 @@ student-without = { $count ->
 talk-title = Talk
 talk-today = Today is day { $day } of the rotation.
 talk-next = No school today. This is for { $date }, day { $day }.
+talk-second = This is for { $date }, day { $day }.
 talk-over = The school year is over.
+talk-days = Which school day
 talk-have = Minutes available
 talk-minutes = { $minutes } min
 talk-chosen = { $count ->

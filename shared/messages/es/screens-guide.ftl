@@ -5,15 +5,20 @@ guide-hide = Ocultar todas las guías
 guide-again = La tecla o el botón ? la muestra otra vez.
 guide-reset = Mostrar otra vez las guías
 
+guide-now-title = Lo que tu clase necesita ahora
+guide-now-1 = Hasta cinco frases dicen qué necesita la clase, por qué y con qué seguridad. Cada una tiene sus botones: con uno se muestra, se agrupa, se asigna o se imprime.
+guide-now-2 = Los números detrás de una frase están a un clic. También los nombres: esta página se puede proyectar.
+guide-now-3 = Al lado están hoy y el próximo día de clase: qué preparar y qué copiar.
+
 guide-board-title = El tablero: qué conceptos son débiles ahora, y con qué seguridad se sabe
 guide-board-1 = Cada fila es un concepto, el más débil primero. La barra es la parte de la clase que probablemente lo domina. Una barra ancha dice que hay pocos informes o que son viejos.
 guide-board-2 = Pulsa una fila para ver quién necesita el concepto y qué errores son frecuentes. Ahí puedes asignar práctica.
 guide-board-3 = Puedes mostrar solo un área, una fase o unos estudiantes. N tapa los nombres antes de proyectar.
 
 guide-compare-title = Donde no coinciden valoraciones y resultados
-guide-compare-1 = Seguros, pero con errores: estos estudiantes no pedirán ayuda. Aciertan, pero no están seguros: diles que ya pueden.
-guide-compare-2 = La tabla de abajo muestra cuánto encajan las valoraciones de cada estudiante con los resultados. Con pocas respuestas no adivina.
-guide-compare-3 = Anota lo que tú viste. La última tabla muestra cómo coinciden tus observaciones y las valoraciones.
+guide-compare-1 = Quien dice que lo sabe y le sale mal no pedirá ayuda. A quien puede hacerlo y no se fía, díselo.
+guide-compare-2 = Por concepto, los nombres están a un clic. Las estadísticas de abajo muestran cuánto encajan las valoraciones de cada estudiante con los resultados. Con pocas respuestas no adivina.
+guide-compare-3 = Anota lo que tú viste. La última tabla de las estadísticas muestra cómo coinciden tus observaciones y las valoraciones.
 
 guide-concept-title = Un concepto, estudiante por estudiante
 guide-concept-1 = Quien más lo necesita va primero, con lo que dijo, marcó y practicó.

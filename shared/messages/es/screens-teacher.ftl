@@ -60,6 +60,12 @@ board-col-practice = Respuestas en la práctica
 board-col-practice-short = Práctica
 board-col-trend = Tendencia
 board-col-passes = Necesitan ayuda, por vuelta
+board-columns = Columnas
+board-order = El orden va por cuántos estudiantes necesitan el concepto con certeza. Una parte con pocos informes o antiguos cuenta menos, así que una parte más baja puede estar más abajo.
+board-mistake = { $students ->
+    [one] un estudiante
+   *[other] { $students } estudiantes
+}, { $times } veces; la última: { $last }
 board-pass = Vuelta
 board-place = { $strand } · día { $day } · { $phase ->
     [preview] adelanto

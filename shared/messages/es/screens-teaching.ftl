@@ -27,13 +27,29 @@ concept-seen = viste:
 compare-title = Valoraciones y resultados
 compare-lead = Donde las valoraciones y los resultados de un estudiante no encajan, una charla corta ayuda.
 compare-empty-title = Aquí se compararán valoraciones y resultados
-compare-empty-words = Cuando los estudiantes hayan valorado conceptos y los hayan marcado o practicado, aquí se ve quién está seguro pero falla, quién acierta sin estar seguro y qué errores vuelven.
-compare-sure = Seguros, pero con errores
-compare-sure-words = Última valoración Por mi cuenta o Podría enseñarlo, y desde entonces más errores que aciertos, al menos dos.
-compare-sure-none = Nadie por ahora.
-compare-unsure = Aciertan, pero no están seguros
-compare-unsure-words = Última valoración Todavía no o Con ayuda, y desde entonces más aciertos que errores, al menos dos.
-compare-unsure-none = Nadie por ahora.
+compare-empty-words = Cuando los estudiantes hayan valorado conceptos y los hayan marcado o practicado, aquí se ve dónde los resultados contradicen las valoraciones.
+compare-contradicted = Valoraciones que los resultados contradicen
+compare-by = Orden de la lista
+compare-by-concept = Por concepto
+compare-by-student = Por estudiante
+compare-since-words = Contado desde la última valoración, si un tipo de respuesta va por delante y se dio al menos dos veces. Con ayuda cuenta como incorrecto.
+compare-none = Por ahora no hay valoraciones contradichas.
+compare-concept-sure = { $count ->
+    [one] Un estudiante dice que lo sabe y le sale mal
+   *[other] { $count } estudiantes dicen que lo saben y les sale mal
+}
+compare-concept-unsure = { $count ->
+    [one] Un estudiante puede hacerlo y no se fía
+   *[other] { $count } estudiantes pueden hacerlo y no se fían
+}
+compare-student-sure = Dice que lo sabe y le sale mal: { $concepts }.
+compare-student-unsure = Puede hacerlo y no se fía: { $concepts }.
+compare-student-over = En todas las respuestas del año: dice que lo sabe más veces de las que acierta.
+compare-student-under = En todas las respuestas del año: puede más de lo que dicen las valoraciones.
+compare-statistics = Las estadísticas y lo que significan
+compare-means-bias = Pronóstico menos resultado dice cuántas respuestas de cada 100 prometen las valoraciones de más. Cerca de 0 es lo mejor.
+compare-means-gamma = Gamma dice si las respuestas más seguras fueron correctas más a menudo: 1 siempre, 0 no más que por azar.
+compare-means-brier = El índice de Brier dice a qué distancia están las valoraciones de lo que salió: 0 es perfecto, { $half } no es mejor que decir siempre la mitad.
 compare-since = { $right } bien, { $wrong } mal
 compare-more = Mostrar los { $count }
 compare-fewer = Mostrar menos
@@ -43,10 +59,6 @@ compare-misconceptions-left-out = { $count ->
 }
 compare-misconceptions = Errores frecuentes
 compare-misconceptions-none = Aún no se ha reconocido ningún error en la práctica.
-compare-col-misconception = Error
-compare-col-students = Estudiantes
-compare-col-times = Veces
-compare-col-last = Última vez
 compare-students = Cuánto encajan las valoraciones de cada estudiante con los resultados
 compare-students-words = Cada valoración se lee como un pronóstico de aciertos de 100: Todavía no 10, Con ayuda 40, Por mi cuenta 80, Podría enseñarlo 95. Desde 20 respuestas, pronóstico menos resultado se muestra con su margen del 95%. Desde 60 se muestra el índice de Brier: 0 con pronósticos perfectos, 1 con los peores. Es fiabilidad menos resolución más incertidumbre.
 compare-col-verdict = En breve
@@ -93,7 +105,9 @@ student-without = { $count ->
 talk-title = Charla
 talk-today = Hoy es el día { $day } de la rotación.
 talk-next = Hoy no hay clase. Esto es para el { $date }, día { $day }.
+talk-second = Esto es para el { $date }, día { $day }.
 talk-over = El año escolar terminó.
+talk-days = Qué día de clase
 talk-have = Minutos disponibles
 talk-minutes = { $minutes } min
 talk-chosen = { $count ->

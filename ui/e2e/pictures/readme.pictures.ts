@@ -36,6 +36,8 @@ test('the pictures of the README', async ({ page, hook, hooks }) => {
   await picture('practice');
 
   await hook('bar-teacher').tap();
+  await expect(hook('now-sentences')).toBeVisible();
+  await picture('now');
   await hook('tab-board').tap();
   await expect(hooks('board-row-').first()).toBeVisible();
   await picture('board');

@@ -25,17 +25,36 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await hook('bar-teacher').click();
   const sample = (await bridge.call('start', {})).classes[0]?.id ?? '';
 
-  // --- the board and its concepts and students
-  await tab('board');
-  await expect(hooks('board-row-').first()).toBeVisible();
-  await at('board');
+  // --- the sentences, and the day of the class
+  await expect(hook('now-sentences')).toBeVisible();
+  await at('now');
+  await hooks('now-who-').first().click();
+  await hook('now-lacking').click();
+  await expect(hook('who-has-not')).toBeVisible();
+  await at('now-open');
+  await hook('now-lacking').click();
   await hook('day-close').click();
   await expect(hook('day-open')).toBeVisible();
   await hook('day-other').click();
-  await at('board-no-school');
+  await at('now-no-school');
   await hook('day-other').click();
   await hook('day-open').click();
   await expect(hook('day-close')).toBeVisible();
+
+  // --- the board and its concepts and students
+  await tab('board');
+  await expect(hooks('board-row-').first()).toBeVisible();
+  await hook('days-ahead').locator('summary').click();
+  await expect(hook('day-plan-0')).toBeVisible();
+  await at('board');
+  await hook('days-ahead').locator('summary').click();
+  await hook('board-columns').click();
+  for (const column of ['ratings', 'results', 'practice'])
+    await hook(`board-column-${column}`).check();
+  await at('board-columns');
+  for (const column of ['ratings', 'results', 'practice'])
+    await hook(`board-column-${column}`).uncheck();
+  await hook('board-columns').click();
   await hook('guide-open').click();
   await expect(hook('guide')).toBeVisible();
   await at('board-guide');
@@ -53,8 +72,13 @@ export async function walkTeacher(way: Way, at: At): Promise<void> {
   await at('concept');
   await tab('board');
   await hook('part-compare').click();
-  await expect(row).toBeVisible();
+  await expect(hooks('compare-concept-').first()).toBeVisible();
+  await hooks('compare-concept-').first().locator('summary').first().click();
   await at('compare');
+  await hook('compare-statistics').locator('summary').click();
+  await hook('compare-by-student').click();
+  await expect(row).toBeVisible();
+  await at('compare-students');
   await hooks('student-page-').first().click();
   await expect(row).toBeVisible();
   await at('student');
@@ -205,7 +229,7 @@ export async function walkOwnDesk(way: Way, at: At): Promise<void> {
   await createClass(bridge, { title: 'Room 4', names: ['Ottilie', ''] });
   await openIn(way);
   await hook('start-teacher').click();
-  for (const empty of ['board', 'talk', 'groups', 'assign', 'files']) {
+  for (const empty of ['now', 'board', 'talk', 'groups', 'assign', 'files']) {
     await hook(`tab-${empty}`).click();
     await expect(page.locator('main h1')).toBeVisible();
     await at(`empty-${empty}`);

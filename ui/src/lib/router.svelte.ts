@@ -13,16 +13,17 @@ export interface AssignmentOffer {
 
 /** A screen of the teacher's desk, with its parameters. */
 export type DeskRoute =
+  | { at: 'now' }
   | { at: 'board' }
   | { at: 'compare' }
   | { at: 'concept'; concept: string; pass?: number }
   | { at: 'student'; seat: number }
-  | { at: 'talk' }
-  | { at: 'groups' }
+  | { at: 'talk'; day?: 'second' }
+  | { at: 'groups'; suggest?: boolean }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }
-  | { at: 'print' }
+  | { at: 'print'; sheet?: string[] }
   | { at: 'class'; part: ClassPart }
   | { at: 'assign'; offer: AssignmentOffer | null }
   | { at: 'new-class' };

@@ -1,4 +1,5 @@
-import { dateFormat, locale, say } from '../lib/words';
+import { date, dateFormat, locale, opening, say } from '../lib/words';
+import { desk } from './desk.svelte';
 
 function inUtc(date: string, options: Intl.DateTimeFormatOptions): string {
   const format = dateFormat(locale(), { timeZone: 'UTC', ...options });
@@ -16,4 +17,11 @@ export function ageWords(days: number | null): string {
   if (days === null) return say('desk-age-none');
   if (days <= 0) return say('desk-age-today');
   return days === 1 ? say('desk-age-yesterday') : say('desk-age-days', { days });
+}
+
+/** A school date as "Today", "Tomorrow" or its weekday and date. */
+export function dayName(iso: string): string {
+  const days = Math.round((Date.parse(iso) - Date.parse(desk.today)) / 86_400_000);
+  if (days === 0) return say('days-today');
+  return days === 1 ? say('days-tomorrow') : opening(date(iso));
 }

@@ -32,7 +32,7 @@ interface Said {
 class Desk {
   private said = $state.raw<Said>({ visit: -1, done: null, trouble: '' });
   /** The last route of the desk; it also remembers the class. */
-  private last: Extract<Route, { name: 'desk' }> = { name: 'desk', desk: { at: 'board' } };
+  private last: Extract<Route, { name: 'desk' }> = { name: 'desk', desk: { at: 'now' } };
 
   /** What was done, until another screen is shown. */
   get done(): Done | null {
@@ -71,7 +71,7 @@ class Desk {
     const ofClass = desk.at !== 'safe' && desk.at !== 'new-class';
     // Back can lead to a class that was deleted meanwhile.
     if (ofClass && id !== undefined && this.classes.every((one) => one.id !== id)) {
-      return { at: 'board' };
+      return { at: 'now' };
     }
     return desk;
   }

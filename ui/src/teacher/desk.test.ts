@@ -34,12 +34,12 @@ test('Back returns to the screen of its class', async () => {
   expect([desk.summary?.id, desk.route]).toEqual(['a', { at: 'student', seat: 3 }]);
 });
 
-test('Back to a class that was deleted shows the board of another one', async () => {
+test('Back to a class that was deleted shows the first screen of another one', async () => {
   desk.go({ at: 'student', seat: 3 });
   desk.go({ at: 'board' }, 'b');
   withClasses('b');
   await back();
-  expect([desk.summary?.id, desk.route]).toEqual(['b', { at: 'board' }]);
+  expect([desk.summary?.id, desk.route]).toEqual(['b', { at: 'now' }]);
 });
 
 test('the desk opens again with its last class', () => {

@@ -3,7 +3,7 @@
 use super::{ClassId, DeskDoor, SeatId};
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::{Board, ConceptReports};
+use surefoot_desk::{Board, ClassNow, ConceptReports};
 use surefoot_desk::{Comparison, StudentPage};
 use ts_rs::TS;
 
@@ -67,6 +67,14 @@ impl DeskDoor {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&id.class, |desk, class| {
             Ok(surefoot_desk::comparison(desk, class, language, today)?)
+        })
+    }
+
+    /// What the class needs now, in sentences.
+    pub fn class_now(&self, id: ClassId) -> Result<ClassNow, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&id.class, |desk, class| {
+            Ok(surefoot_desk::class_now(desk, class, language, today)?)
         })
     }
 

@@ -1,10 +1,11 @@
 //! The talk plan.
 
 use super::DeskDoor;
+use super::board::ClassConcept;
 use crate::context::values::Nothing;
 use crate::error::CallError;
 use serde::{Deserialize, Serialize};
-use surefoot_desk::TalkView;
+use surefoot_desk::{ProjectorConcept, TalkDay, TalkView};
 use ts_rs::TS;
 
 /// The minutes of a talk.
@@ -14,6 +15,8 @@ pub struct TalkAsked {
     pub class: String,
     /// The minutes, 1 to 20.
     pub minutes: u32,
+    /// Which of the next two school days.
+    pub day: TalkDay,
 }
 
 /// A concept that was discussed, or not.
@@ -30,16 +33,31 @@ pub struct TalkNoted {
 }
 
 impl DeskDoor {
-    /// Today's talk plan.
+    /// The talk plan of one of the next two school days.
     pub fn talk(&self, asked: TalkAsked) -> Result<TalkView, CallError> {
         let (language, today) = (self.context.language(), self.context.today());
         self.with_class(&asked.class, |desk, class| {
-            Ok(surefoot_desk::talk(
+            Ok(surefoot_desk::talk_on(
                 desk,
                 class,
                 language,
                 today,
                 asked.minutes,
+                asked.day,
+            )?)
+        })
+    }
+
+    /// A concept with an exercise to discuss today, for the projector.
+    pub fn concept_to_show(&self, asked: ClassConcept) -> Result<ProjectorConcept, CallError> {
+        let (language, today) = (self.context.language(), self.context.today());
+        self.with_class(&asked.class, |desk, class| {
+            Ok(surefoot_desk::concept_to_show(
+                desk,
+                class,
+                &asked.concept,
+                language,
+                today,
             )?)
         })
     }

@@ -15,7 +15,7 @@ use surefoot_app::{
 };
 use surefoot_catalogue::ConceptId;
 use surefoot_catalogue::rating::{Confidence, Outcome};
-use surefoot_desk::{NewAssignment, NewClass, SeatDeviceState, Verdict};
+use surefoot_desk::{NewAssignment, NewClass, SeatDeviceState, TalkDay, Verdict};
 use surefoot_exchange::{
     HAND_IN_FORMAT, HandIn, Refusal, SealingIdentity, SigningKey, seal_hand_in,
 };
@@ -255,8 +255,15 @@ impl Room {
         let talk = TalkAsked {
             class: class.clone(),
             minutes: 5,
+            day: TalkDay::First,
         };
         app.talk(talk).unwrap();
+        app.class_now(self.id()).unwrap();
+        app.concept_to_show(ClassConcept {
+            class: class.clone(),
+            concept: concept.clone(),
+        })
+        .unwrap();
         for report in REPORTS {
             let asked = ReportAsked {
                 class: class.clone(),

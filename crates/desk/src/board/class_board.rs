@@ -1,5 +1,6 @@
 //! The board: which concepts are weak now, how certain that is, and which students need them.
 
+use super::misconceptions::Misconceptions;
 use super::views::{
     Board, BoardRow, ConceptReports, DatedObservation, DatedReport, PassCell, StudentReport, Trend,
     TrendTest,
@@ -8,7 +9,7 @@ use crate::assign::amounts;
 use crate::class::OpenClass;
 use crate::error::{DeskError, Thing};
 use crate::estimate::{
-    MisconceptionCount, OfConcept, PracticeSums, Reports, ResultSums, misconceptions, trends_of,
+    MisconceptionCount, OfConcept, PracticeSums, Reports, ResultSums, trends_of,
 };
 use chrono::NaiveDate;
 use std::collections::BTreeMap;
@@ -18,9 +19,6 @@ use surefoot_catalogue::rotation::Phase;
 use surefoot_insight::class_estimate::ranking;
 use surefoot_insight::trend::Verdict;
 use surefoot_store::DeskStore;
-
-/// Misconceptions of a concept at most.
-const MISCONCEPTIONS_SHOWN: usize = 5;
 
 /// The board of a group of seats, or of the whole class if `group` is empty: weakest concept
 /// first, concepts without a report last. The probabilities of each student use the reports of
@@ -50,7 +48,8 @@ pub(crate) fn board_from(
     language: Language,
     today: NaiveDate,
 ) -> Result<Board, DeskError> {
-    let by_concept = misconceptions_by_concept(desk, class, &reports.seats, today)?;
+    let misconceptions = Misconceptions::of(desk, class, &reports.seats, language, today)?;
+    let by_concept = &misconceptions.by_concept;
     let mut ages: Vec<i64> = reports
         .newest
         .values()
@@ -61,7 +60,7 @@ pub(crate) fn board_from(
         .by_concept()
         .iter()
         .enumerate()
-        .map(|(concept, of)| row(class, reports, of, &by_concept, concept, language, today))
+        .map(|(concept, of)| row(class, reports, of, by_concept, concept, language, today))
         .collect();
     let rank: BTreeMap<&str, usize> = reports
         .estimate
@@ -95,6 +94,8 @@ pub(crate) fn board_from(
         typical_report_days: ages.get(ages.len() / 2).copied(),
         level_known: reports.estimate.level_known,
         rows,
+        misconceptions: misconceptions.over_all,
+        misconceptions_left_out: misconceptions.left_out,
     })
 }
 
@@ -219,33 +220,6 @@ pub fn concept_reports(
         },
         students: students.into_iter().map(|(_, report)| report).collect(),
     })
-}
-
-fn misconceptions_by_concept(
-    desk: &DeskStore,
-    class: &OpenClass,
-    seats: &[u32],
-    today: NaiveDate,
-) -> Result<BTreeMap<String, Vec<MisconceptionCount>>, DeskError> {
-    let mut sums: BTreeMap<(String, String), u32> = BTreeMap::new();
-    for found in misconceptions(desk, class, today)? {
-        if seats.contains(&found.seat) {
-            let sum = sums.entry((found.concept, found.code)).or_default();
-            *sum = sum.saturating_add(found.times);
-        }
-    }
-    let mut found: BTreeMap<String, Vec<MisconceptionCount>> = BTreeMap::new();
-    for ((concept, code), count) in sums {
-        found
-            .entry(concept)
-            .or_default()
-            .push(MisconceptionCount { code, count });
-    }
-    for listed in found.values_mut() {
-        listed.sort_by(|a, b| b.count.cmp(&a.count).then(a.code.cmp(&b.code)));
-        listed.truncate(MISCONCEPTIONS_SHOWN);
-    }
-    Ok(found)
 }
 
 fn row(

@@ -2,15 +2,15 @@
 //! observations.
 
 use super::views::{
-    Agreement, CalibrationVerdict, Comparison, ConceptMisconception, ForecastScore, Mismatch,
-    StudentCalibration, StudentConcept, StudentPage,
+    Agreement, CalibrationVerdict, Comparison, ForecastScore, Mismatch, StudentCalibration,
+    StudentConcept, StudentPage,
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Thing};
 use crate::estimate::GroupMember;
 use crate::estimate::{PracticeSums, Reports, ResultSums, SeatCheckIn};
 use chrono::NaiveDate;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::rating::{Confidence, Outcome};
 use surefoot_insight::calibration::{ConceptAnswers, Settings, Verdict, calibration};
@@ -23,9 +23,6 @@ const AGAINST_AT_LEAST: u32 = 2;
 /// Pairs of ratings for a kappa, at least. Common practice; no source.
 const KAPPA_PAIRS: usize = 10;
 
-/// Misconceptions in the list at most.
-const MISCONCEPTIONS_LISTED: usize = 40;
-
 /// Compares the ratings of a class with its results.
 pub fn comparison(
     desk: &DeskStore,
@@ -35,17 +32,12 @@ pub fn comparison(
 ) -> Result<Comparison, DeskError> {
     let reports = Reports::read(desk, class, today)?;
     let (sure_but_wrong, unsure_but_right) = mismatches(class, &reports, language);
-    let mut misconceptions = misconceptions(desk, class, language, today)?;
-    let misconceptions_left_out = misconceptions.len().saturating_sub(MISCONCEPTIONS_LISTED);
-    misconceptions.truncate(MISCONCEPTIONS_LISTED);
     Ok(Comparison {
         sure_but_wrong,
         unsure_but_right,
         students: (0..reports.seats.len())
             .filter_map(|student| student_calibration(class, &reports, student))
             .collect(),
-        misconceptions,
-        misconceptions_left_out,
         agreement: agreement(class, &reports),
     })
 }
@@ -78,7 +70,9 @@ fn last_ratings(reports: &Reports) -> BTreeMap<(u32, &str), (NaiveDate, Confiden
     last
 }
 
-fn mismatches(
+/// Whose ratings and results disagree, on which concepts: sure but wrong, then unsure but right,
+/// those furthest apart first.
+pub(crate) fn mismatches(
     class: &OpenClass,
     reports: &Reports,
     language: Language,
@@ -213,40 +207,6 @@ fn student_calibration(
             uncertainty: parts.uncertainty,
         }),
     })
-}
-
-fn misconceptions(
-    desk: &DeskStore,
-    class: &OpenClass,
-    language: Language,
-    today: NaiveDate,
-) -> Result<Vec<ConceptMisconception>, DeskError> {
-    let mut sums: BTreeMap<(String, String), (u32, BTreeSet<u32>, NaiveDate)> = BTreeMap::new();
-    for found in crate::estimate::misconceptions(desk, class, today)? {
-        if class.facts.concepts.contains_key(&found.concept) {
-            let sum =
-                sums.entry((found.concept, found.code))
-                    .or_insert((0, BTreeSet::new(), found.date));
-            sum.0 = sum.0.saturating_add(found.times);
-            sum.1.insert(found.seat);
-            sum.2 = sum.2.max(found.date);
-        }
-    }
-    let mut listed: Vec<ConceptMisconception> = sums
-        .into_iter()
-        .map(
-            |((concept, code), (count, students, newest))| ConceptMisconception {
-                concept: class.facts.name(&concept, language),
-                code,
-                count,
-                students: students.len(),
-                newest_days: (today - newest).num_days(),
-            },
-        )
-        .collect();
-    // How many students have it matters more than how often.
-    listed.sort_by_key(|m| std::cmp::Reverse((m.students, m.count)));
-    Ok(listed)
 }
 
 /// Pairs each observation that has a rating with the student's last rating in the same pass, up to

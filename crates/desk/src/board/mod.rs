@@ -2,10 +2,11 @@
 
 mod class_board;
 mod compare;
+mod misconceptions;
 mod views;
 
 pub(crate) use class_board::board_from;
 pub use class_board::{board, concept_reports};
-pub(crate) use compare::student_page_from;
 pub use compare::{comparison, student_page, student_pages};
+pub(crate) use compare::{mismatches, student_page_from};
 pub use views::*;

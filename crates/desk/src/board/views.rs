@@ -39,6 +39,10 @@ pub struct Board {
     pub level_known: bool,
     /// One row for each concept: weakest first, then those not taught yet, then those without a report.
     pub rows: Vec<BoardRow>,
+    /// The commonest misconceptions over all concepts, those of most students first.
+    pub misconceptions: Vec<ConceptMisconception>,
+    /// How many more misconceptions there are.
+    pub misconceptions_left_out: usize,
 }
 
 /// A concept on the board.
@@ -198,10 +202,6 @@ pub struct Comparison {
     pub unsure_but_right: Vec<Mismatch>,
     /// Each student's calibration.
     pub students: Vec<StudentCalibration>,
-    /// The commonest misconceptions over all concepts.
-    pub misconceptions: Vec<ConceptMisconception>,
-    /// How many more misconceptions there are.
-    pub misconceptions_left_out: usize,
     /// How students' ratings agree with the teacher's observations.
     pub agreement: Agreement,
 }

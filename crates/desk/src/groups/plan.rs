@@ -380,6 +380,28 @@ pub(crate) fn weakest_taught(class: &OpenClass, reports: &Reports, today: NaiveD
         .collect()
 }
 
+/// The concepts that groups are planned for, weakest first, each with the students who may join a
+/// group on it and the probability that they need it; all by index.
+pub(crate) fn needed(
+    class: &OpenClass,
+    reports: &Reports,
+    today: NaiveDate,
+) -> Vec<(usize, Vec<(usize, f64)>)> {
+    let mut concepts = weakest_taught(class, reports, today);
+    concepts.truncate(CONCEPTS_PLANNED);
+    let need = need(reports, &concepts);
+    let from = WeightRule::default().need_at;
+    let joining = |place: usize| -> Vec<(usize, f64)> {
+        let of = need.iter().enumerate();
+        of.filter_map(|(student, own)| Some((student, *own.get(place)?)))
+            .filter(|(_, need)| *need >= from)
+            .collect()
+    };
+    (concepts.iter().enumerate())
+        .map(|(place, concept)| (*concept, joining(place)))
+        .collect()
+}
+
 /// The probability that each student needs each concept; 0 for a student without a report.
 /// While the level is not known, it is the share of all these pairs of student and concept that
 /// are stronger, so that the weaker half may join.

@@ -4,6 +4,9 @@ mod nameless;
 mod plan;
 mod views;
 
-pub use nameless::{ClassTitle, ProjectorConcept, ProjectorDay, class_titles, projector_day};
-pub use plan::{MOST_TALK_MINUTES, note_talk, talk};
+pub use nameless::{
+    ClassTitle, ProjectorConcept, ProjectorDay, class_titles, concept_to_show, projector_day,
+};
+pub(crate) use plan::talk_from;
+pub use plan::{MOST_TALK_MINUTES, TalkDay, USUAL_TALK_MINUTES, note_talk, talk, talk_on};
 pub use views::*;

@@ -1,11 +1,13 @@
 //! The day for a projector, without names, keys and reports: also while the desk is locked.
 
 use super::plan::{day_to_show, exercise};
-use crate::class::without_keys;
+use crate::class::{OpenClass, without_keys};
 use crate::error::DeskError;
+use crate::estimate::misconceptions;
 use crate::sample::SampleExercise;
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 use surefoot_catalogue::Language;
 use surefoot_record::ConceptName;
 use surefoot_store::DeskStore;
@@ -73,5 +75,31 @@ pub fn projector_day(
     Ok(ProjectorDay {
         day: (facts.rotation.position(&facts.year, date)).map(|at| at.day + 1),
         concepts,
+    })
+}
+
+/// A concept of the class with an exercise to discuss, with the commonest misconception that the
+/// exercise can show.
+pub fn concept_to_show(
+    desk: &DeskStore,
+    class: &OpenClass,
+    concept: &str,
+    language: Language,
+    today: NaiveDate,
+) -> Result<ProjectorConcept, DeskError> {
+    class.check_concept(concept)?;
+    let mut times: BTreeMap<String, u32> = BTreeMap::new();
+    for found in misconceptions(desk, class, today)? {
+        if found.concept == concept {
+            let sum = times.entry(found.code).or_default();
+            *sum = sum.saturating_add(found.times);
+        }
+    }
+    let mut wished: Vec<(u32, String)> = times.into_iter().map(|(code, n)| (n, code)).collect();
+    wished.sort_by(|(a, a_code), (b, b_code)| b.cmp(a).then(a_code.cmp(b_code)));
+    let wished: Vec<String> = wished.into_iter().map(|(_, code)| code).collect();
+    Ok(ProjectorConcept {
+        concept: class.facts.name(concept, language),
+        exercise: exercise(class.facts.own_of(concept), concept, today, &wished),
     })
 }

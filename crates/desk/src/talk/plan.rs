@@ -1,14 +1,14 @@
 //! Makes the talk plan of a day.
 
 use super::views::{TalkConcept, TalkView, TalkWay};
-use crate::board::Trend;
-use crate::board::board_from;
+use crate::board::{Board, Trend, board_from};
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule, Thing};
 use crate::estimate::Reports;
 use crate::sample::SampleExercise;
 use crate::sample::sample;
 use chrono::{Datelike, NaiveDate};
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeSet;
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
@@ -18,12 +18,37 @@ use surefoot_exercises::Level;
 use surefoot_exercises::bank::OwnExercise;
 use surefoot_insight::talk::{Settings, TodayConcept, Way, talk_plan, talk_plan_by_order};
 use surefoot_store::DeskStore;
+use ts_rs::TS;
 
 /// Minutes of a talk at most.
 pub const MOST_TALK_MINUTES: u32 = 20;
 
 /// School days within which the first lesson of a dependant counts as soon.
 const SOON_SCHOOL_DAYS: usize = 10;
+
+/// Minutes of a talk unless the teacher chooses.
+pub const USUAL_TALK_MINUTES: u32 = 4;
+
+/// Which of the next two school days a talk is planned for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize, TS)]
+#[serde(rename_all = "snake_case")]
+pub enum TalkDay {
+    /// Today, or the next school day if today is none.
+    First,
+    /// The school day after that.
+    Second,
+}
+
+impl TalkDay {
+    /// Its date; none after the year.
+    pub(crate) fn date(self, year: &SchoolYear, today: NaiveDate) -> Option<NaiveDate> {
+        let first = day_to_show(year, today)?;
+        match self {
+            Self::First => Some(first),
+            Self::Second => year.next_school_day(first),
+        }
+    }
+}
 
 /// The talk plan of today, or of the next school day if today is none. Concepts before their
 /// first lesson and concepts without a report are listed but never chosen. While the level is not
@@ -38,29 +63,58 @@ pub fn talk(
     today: NaiveDate,
     minutes: u32,
 ) -> Result<TalkView, DeskError> {
+    talk_on(desk, class, language, today, minutes, TalkDay::First)
+}
+
+/// [`talk`] for one of the next two school days.
+pub fn talk_on(
+    desk: &DeskStore,
+    class: &OpenClass,
+    language: Language,
+    today: NaiveDate,
+    minutes: u32,
+    day: TalkDay,
+) -> Result<TalkView, DeskError> {
     if minutes == 0 || minutes > MOST_TALK_MINUTES {
         return Err(DeskError::invalid(Field::Minutes, Rule::Range));
     }
+    let reports = Reports::read(desk, class, today)?;
+    let board = board_from(desk, class, &reports, language, today)?;
+    talk_from(desk, class, &reports, &board, language, minutes, day)
+}
+
+/// The talk plan from reports that are read already, and the board of the whole class from them.
+pub(crate) fn talk_from(
+    desk: &DeskStore,
+    class: &OpenClass,
+    reports: &Reports,
+    board: &Board,
+    language: Language,
+    minutes: u32,
+    day: TalkDay,
+) -> Result<TalkView, DeskError> {
     let facts = &class.facts;
     let year = &facts.year;
-    let date = day_to_show(year, today);
+    let today = board.today;
+    let date = day.date(year, today);
     let mut view = TalkView {
         class_title: class.row.title.clone(),
         date: date.unwrap_or(today),
         is_today: date == Some(today),
+        school_days: ([TalkDay::First, TalkDay::Second].into_iter())
+            .filter_map(|day| day.date(year, today))
+            .collect(),
         day: None,
         minutes,
         minutes_used: 0,
-        level_known: true,
+        level_known: board.level_known,
         concepts: Vec::new(),
     };
     let Some(date) = date else {
         return Ok(view);
     };
     view.day = facts.rotation.position(year, date).map(|at| at.day + 1);
-    let reports = Reports::read(desk, class, today)?;
-    view.level_known = reports.estimate.level_known;
-    let rows = board_from(desk, class, &reports, language, today)?.rows;
+    let rows = &board.rows;
     let talked = desk.talked_about(&class.row.id)?;
     let pass = facts.rotation.pass_on(year, date);
     let absent: BTreeSet<u32> = desk.absences(&class.row.id, date)?.into_iter().collect();
@@ -71,7 +125,7 @@ pub fn talk(
             continue;
         };
         let at = reports.concepts.iter().position(|c| c == id);
-        let (expected_wrong, sure_wrong) = at.map_or((0.0, 0.0), |at| wrong(&reports, at, &absent));
+        let (expected_wrong, sure_wrong) = at.map_or((0.0, 0.0), |at| wrong(reports, at, &absent));
         let dependants = dependants_soon(class, id, date);
         let discussed = talked.iter().any(|(on, c)| {
             c == id && *on < date && {

@@ -18,6 +18,8 @@ pub struct TalkView {
     pub date: NaiveDate,
     /// Whether that is today; otherwise today has no school.
     pub is_today: bool,
+    /// The next two school days that a plan can be for; fewer at the end of the year.
+    pub school_days: Vec<NaiveDate>,
     /// Day of the rotation, from 1; none after the year.
     pub day: Option<usize>,
     /// Minutes for the talk.

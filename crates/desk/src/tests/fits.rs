@@ -3,8 +3,9 @@
 use super::{Desk, date};
 use crate::estimate::fits;
 use crate::{
-    GroupEffort, GroupWishes, board, comparison, concept_reports, group_page, groups_desk,
-    plan_groups, score_groups, seat_practice, share_table, student_page, student_pages, talk,
+    GroupEffort, GroupWishes, board, class_now, comparison, concept_reports, group_page,
+    groups_desk, plan_groups, score_groups, seat_practice, share_table, student_page,
+    student_pages, talk,
 };
 use surefoot_catalogue::Language;
 
@@ -46,6 +47,10 @@ fn a_call_estimates_the_class_once() {
         (
             "talk",
             fits::during(|| talk(store, &class, language, today, 5).unwrap()),
+        ),
+        (
+            "sentences",
+            fits::during(|| class_now(store, &class, language, today).unwrap()),
         ),
         (
             "groups",

@@ -15,6 +15,7 @@ mod pacing_list;
 mod pacing_lists;
 mod roster_file;
 mod roster_lists;
+mod sentences;
 mod share;
 mod talk;
 mod what_counts;

@@ -336,7 +336,7 @@ fn the_desk_counts_the_dates_of_the_year_up_to_today() {
     assert_eq!(shown_at_the_desk(&desk, &concept, days[0]), before[0]);
     let misconceptions = |today| {
         let class = desk.open();
-        let shown = comparison(&desk.store, &class, Language::first(), date(today)).unwrap();
+        let shown = board(&desk.store, &class, &[], Language::first(), date(today)).unwrap();
         shown.misconceptions[0].count
     };
     assert_eq!(days.map(misconceptions), [2, 4, 4]);

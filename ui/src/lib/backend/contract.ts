@@ -1,4 +1,14 @@
 // Written by `WRITE_CONTRACT=1 cargo test --test contract`; do not edit.
+export type TalkDay = "first" | "second";
+export type Certainty = "counted" | "clear" | "probable" | "unsure" | "order_only" | "ask_first";
+export type Knowledge = "nothing" | "order" | "level";
+export type SentenceAction = "show" | "group" | "assign" | "print";
+export type Heads = { about: number, low: number, high: number, of: number, };
+export type SentenceKind = { "kind": "talk", date: string, is_today: boolean, way: TalkWay, minutes: number, wrong: number | null, } | { "kind": "sure_and_wrong", sure: number, rated: number, } | { "kind": "weak", heads: Heads | null, low: number, rated: number, } | { "kind": "nothing_weak", concepts: number, } | { "kind": "together", students: Array<NamedSeat>, estimated: boolean, } | { "kind": "sure_but_wrong", students: Array<NamedSeat>, } | { "kind": "unsure_but_right", students: Array<NamedSeat>, };
+export type Sentence = { says: SentenceKind, concept: ConceptName | null, certainty: Certainty, actions: Array<SentenceAction>, };
+export type DayPlanConcept = { concept: ConceptName, phase: Phase, first_lesson: boolean, talk: TalkWay | null, weak_before: Array<ConceptName>, };
+export type DayPlan = { date: string, is_today: boolean, day: number, concepts: Array<DayPlanConcept>, };
+export type ClassNow = { class_title: string, today: string, knowledge: Knowledge, seats: number, seats_reporting: number, newest_report_days: number | null, passes_rated: number, sentences: Array<Sentence>, days: Array<DayPlan>, on_paper: number, lacking: number, };
 export type AddSeats = { 
 /**
  * The class.
@@ -357,7 +367,9 @@ level_known: boolean,
 /**
  * One row for each concept: weakest first, then those not taught yet, then those without a report.
  */
-rows: Array<BoardRow>, };
+rows: Array<BoardRow>, 
+misconceptions: Array<ConceptMisconception>, 
+misconceptions_left_out: number, };
 export type BoardRow = { 
 /**
  * The concept.
@@ -893,14 +905,6 @@ unsure_but_right: Array<Mismatch>,
  * Each student's calibration.
  */
 students: Array<StudentCalibration>, 
-/**
- * The commonest misconceptions over all concepts.
- */
-misconceptions: Array<ConceptMisconception>, 
-/**
- * How many more misconceptions there are.
- */
-misconceptions_left_out: number, 
 /**
  * How students' ratings agree with the teacher's observations.
  */
@@ -5171,7 +5175,8 @@ class: string,
 /**
  * The minutes, 1 to 20.
  */
-minutes: number, };
+minutes: number, 
+day: TalkDay, };
 export type TalkConcept = { 
 /**
  * The concept.
@@ -5271,7 +5276,7 @@ date: string,
 /**
  * Whether that is today; otherwise today has no school.
  */
-is_today: boolean, 
+school_days: Array<string>, is_today: boolean, 
 /**
  * Day of the rotation, from 1; none after the year.
  */
@@ -5788,6 +5793,8 @@ export interface DeskCalls {
   decide_device: { args: DeviceDecision; out: ClassSetup };
   discard_device: { args: DeviceOfSeat; out: ClassSetup };
   board: { args: ClassId; out: Board };
+  class_now: { args: ClassId; out: ClassNow };
+  concept_to_show: { args: ClassConcept; out: ProjectorConcept };
   group_board: { args: GroupBoard; out: Board };
   comparison: { args: ClassId; out: Comparison };
   student_page: { args: SeatId; out: StudentPage };

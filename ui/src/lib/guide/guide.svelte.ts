@@ -2,6 +2,7 @@ import { changeSettings, start } from '../session.svelte';
 
 /** The screens with a guide. Its messages are `guide-<at>-title`, `guide-<at>-1` and so on. */
 export const GUIDES = [
+  'now',
   'board',
   'compare',
   'concept',

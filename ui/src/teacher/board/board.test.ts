@@ -4,8 +4,10 @@ import { sayIn } from '../../lib/words';
 import {
   firstUnranked,
   hundredths,
+  ordersDiffer,
   passWords,
   placeWords,
+  saying,
   shade,
   shownPasses,
   shownRows,
@@ -54,6 +56,8 @@ const board: Board = {
     row('unheard', { phase: 'preview' }),
     row('strong', { rank: 2, has_it: 0.9, day: 1, reporters: 24, newest_days: 1 }),
   ],
+  misconceptions: [],
+  misconceptions_left_out: 0,
 };
 const ids = (rows: BoardRow[]) => rows.map((one) => one.concept.id);
 
@@ -118,4 +122,37 @@ test('measures always have two decimals', () => {
     '0.00',
     '1.00',
   ]);
+});
+
+test('a column is offered once it has something to say', () => {
+  expect(saying(board)).toEqual(['reports']);
+  const later = row('later', {
+    trend: 'falling',
+    latest: [0, 1, 0, 0],
+    passes: [{ rated: 1, needs: 0, last_on: null }],
+  });
+  expect(saying({ ...board, rows: [...board.rows, later] })).toEqual([
+    'reports',
+    'ratings',
+    'trend',
+    'passes',
+  ]);
+  const practised = row('practised', { practice: { alone: 0, with_help: 0, wrong: 2 } });
+  const marked = row('marked', { results: { right: 1, wrong: 0 } });
+  expect(saying({ ...board, rows: [practised, marked] })).toEqual([
+    'reports',
+    'results',
+    'practice',
+  ]);
+});
+
+test('the order is explained only where the shares shown leave it', () => {
+  const rows = (...shares: (number | null)[]) =>
+    shares.map((has_it, at) => row(String(at), { rank: at + 1, has_it }));
+  expect(ordersDiffer(rows(0.3, 0.35, 0.4), WHOLE_BOARD)).toBe(false);
+  expect(ordersDiffer(rows(0.3, 0.4, 0.34), WHOLE_BOARD)).toBe(true);
+  expect(ordersDiffer(rows(0.304, 0.303), WHOLE_BOARD)).toBe(false);
+  expect(ordersDiffer(rows(null, null), WHOLE_BOARD)).toBe(false);
+  expect(ordersDiffer(rows(0.3, 0.4, 0.34), { ...WHOLE_BOARD, sort: 'title' })).toBe(false);
+  expect(ordersDiffer(rows(0.4, 0.35, 0.3), { ...WHOLE_BOARD, reversed: true })).toBe(false);
 });

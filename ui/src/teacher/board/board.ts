@@ -21,7 +21,12 @@ export interface BoardView {
   sort: SortKey;
   /** Whether the order is reversed. */
   reversed: boolean;
+  columns: Column[];
 }
+
+/** The columns that can be chosen, in the order of the table. */
+export const COLUMNS = ['reports', 'ratings', 'results', 'practice', 'trend', 'passes'] as const;
+export type Column = (typeof COLUMNS)[number];
 
 export type SortKey = 'rank' | 'title' | 'day' | 'has_it' | 'reporters' | 'age';
 
@@ -32,7 +37,30 @@ export const WHOLE_BOARD: BoardView = {
   today: false,
   sort: 'rank',
   reversed: false,
+  columns: ['reports', 'trend', 'passes'],
 };
+
+const says: Record<Column, (row: BoardRow) => boolean> = {
+  reports: () => true,
+  ratings: (row) => row.latest.some((count) => count > 0),
+  results: ({ results: { right, wrong } }) => right + wrong > 0,
+  practice: ({ practice: { alone, with_help, wrong } }) => alone + with_help + wrong > 0,
+  trend: (row) => row.trend !== 'too_soon',
+  passes: (row) => row.passes.some((pass) => pass.rated > 0),
+};
+
+/** The columns that have something to say about at least one concept. */
+export const saying = (board: Board): Column[] =>
+  COLUMNS.filter((column) => board.rows.some((row) => says[column](row)));
+
+/** Whether the shares of the ranked rows leave the order of the ranks somewhere. */
+export function ordersDiffer(rows: BoardRow[], view: BoardView): boolean {
+  if (view.sort !== 'rank') return false;
+  const shares = rows.flatMap((row) => (row.rank === null ? [] : (row.has_it ?? [])));
+  const shown = shares.map((share) => Math.round(share * 100));
+  const step = (a: number, b: number) => (view.reversed ? a < b : a > b);
+  return shown.some((share, at) => at > 0 && step(shown[at - 1] ?? share, share));
+}
 
 /** The value that a row is ordered by. Rows without one come last in either order. */
 const keys: Record<SortKey, (row: BoardRow) => number | string | null> = {

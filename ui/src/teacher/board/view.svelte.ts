@@ -1,4 +1,4 @@
-import { WHOLE_BOARD, type BoardView, type SortKey } from './board';
+import { COLUMNS, WHOLE_BOARD, type BoardView, type Column, type SortKey } from './board';
 
 /** The chosen filters and order. They are kept while other screens are shown. */
 class ChosenView {
@@ -13,8 +13,16 @@ class ChosenView {
     this.change({ sort, reversed: this.now.sort === sort && !this.now.reversed });
   }
 
+  show(column: Column, on: boolean): void {
+    const { columns } = this.now;
+    this.change({
+      columns: COLUMNS.filter((one) => (one === column ? on : columns.includes(one))),
+    });
+  }
+
+  /** Shows every concept again; the columns stay. */
   reset(): void {
-    this.now = WHOLE_BOARD;
+    this.now = { ...WHOLE_BOARD, columns: this.now.columns };
   }
 }
 

@@ -29,6 +29,12 @@ export function firstChoice(seat: number): Chosen {
   };
 }
 
+/** A sheet on some concepts; on several of them with fewer exercises of each. */
+export const sheetOf = (concepts: string[]): Pick<Chosen, 'concepts' | 'count'> => ({
+  concepts,
+  count: concepts.length > 1 ? 3 : 10,
+});
+
 /** The names of a field's values. */
 const VALUES: Record<FieldKind, (keyof ReportValues)[]> = {
   seat: ['seat'],

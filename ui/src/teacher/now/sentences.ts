@@ -1,0 +1,69 @@
+import type { Certainty, NamedSeat, Sentence, SentenceKind } from '../../lib/backend';
+import { never } from '../../lib/exhaustive';
+import { date, kebab, say } from '../../lib/words';
+
+export interface SentenceWords {
+  /** What the sentence says. */
+  main: string;
+  /** Why, and how certain. */
+  rest: string[];
+}
+
+/** A sentence in words. All its numbers come from the program. */
+export function sentenceWords({ says, concept, certainty }: Sentence): SentenceWords {
+  const [main, ...why] = parts(says, concept?.title ?? '', certainty);
+  return { main: main ?? '', rest: [...why, say(`now-certain-${kebab(certainty)}`)] };
+}
+
+function parts(says: SentenceKind, concept: string, certainty: Certainty): string[] {
+  switch (says.kind) {
+    case 'talk': {
+      const { is_today, minutes, way, wrong } = says;
+      return [
+        is_today
+          ? say('now-talk-today', { concept })
+          : say('now-talk-day', { concept, date: date(says.date) }),
+        wrong === null ? say('now-talk-order') : say('now-talk-wrong', { count: wrong }),
+        say(`now-way-${kebab(way)}`, { minutes }),
+      ];
+    }
+    case 'sure_and_wrong': {
+      const { sure, rated } = says;
+      return [
+        say('now-sure-and-wrong', { concept }),
+        say('now-sure-and-wrong-why', { sure, rated }),
+      ];
+    }
+    case 'weak': {
+      const { heads, low, rated } = says;
+      return heads === null
+        ? [say('now-weak-order', { concept }), say('now-weak-low', { low, rated })]
+        : [say('now-weak', { concept, certainty }), say('now-weak-heads', { ...heads })];
+    }
+    case 'nothing_weak':
+      return [say('now-nothing-weak'), say('now-nothing-weak-why', { count: says.concepts })];
+    case 'together': {
+      const count = says.students.length;
+      return [
+        say('now-together', { concept, count }),
+        say(says.estimated ? 'now-together-why' : 'now-together-why-order'),
+      ];
+    }
+    case 'sure_but_wrong':
+      return [
+        say('now-sure-but-wrong', { concept, count: says.students.length }),
+        say('now-sure-but-wrong-why'),
+      ];
+    case 'unsure_but_right':
+      return [
+        say('now-unsure-but-right', { concept, count: says.students.length }),
+        say('now-unsure-but-right-why'),
+      ];
+    default:
+      return never(says);
+  }
+}
+
+/** The students of a sentence; empty if it is about the class. */
+export const studentsOf = ({ says }: Sentence): NamedSeat[] =>
+  'students' in says ? says.students : [];
