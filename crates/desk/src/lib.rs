@@ -2,7 +2,7 @@
 //!
 //! A folder for each thing that a teacher does: `class` (set-up, seats, roster, calendar),
 //! `files` (import, class packs, class keys), `entry` (paper and observations), `board`,
-//! `talk`, `groups`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
+//! `talk`, `groups`, `taught_again`, `assign`, `own` (exercises and concepts), `share` and `print`. All of
 //! them use `class`; those that need reports use `estimate`, which makes the class estimate.
 //! The types that screens show are in the `views` of the folder that makes them.
 //!
@@ -24,6 +24,7 @@ mod print;
 mod sample;
 mod share;
 mod talk;
+mod taught_again;
 #[cfg(test)]
 mod tests;
 
@@ -40,3 +41,4 @@ pub use print::*;
 pub use sample::{SampleExercise, SampleMisconception};
 pub use share::*;
 pub use talk::*;
+pub use taught_again::*;

@@ -19,6 +19,7 @@ export type DeskRoute =
   | { at: 'student'; seat: number }
   | { at: 'talk' }
   | { at: 'groups' }
+  | { at: 'taught' }
   | { at: 'enter' }
   | { at: 'files'; opened?: boolean }
   | { at: 'safe' }

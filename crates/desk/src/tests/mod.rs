@@ -17,6 +17,7 @@ mod roster_file;
 mod roster_lists;
 mod share;
 mod talk;
+mod taught_again;
 mod what_counts;
 mod who_has_not;
 

@@ -8,6 +8,7 @@ export const GUIDES = [
   'student',
   'talk',
   'groups',
+  'taught',
   'assign',
   'enter',
   'files',
