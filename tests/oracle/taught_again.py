@@ -257,7 +257,7 @@ def arithmetic():
                 close = lambda a, b: abs(a - b) <= 1e-6 * (1 + abs(b))
                 half = 0.5 / own[1]
                 reach = half + sd * stats.t.ppf(0.9, freedom)
-                sure = logit > half + sd * stats.t.ppf(0.975, freedom)
+                sure = logit > half + sd * stats.t.ppf(0.98, freedom)
                 say = "rose more" if sure else "probably" if logit > reach else "no sign" if logit + reach < 1 else "cannot tell"
                 check(f"{name}: effect", close(ours["logit"], logit), (ours["logit"], logit))
                 check(f"{name}: deviation", close(ours["sd"], sd), (ours["sd"], sd))

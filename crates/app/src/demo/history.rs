@@ -5,9 +5,7 @@ use super::sample_student::Difficulties;
 use crate::error::CallError;
 use chrono::NaiveDate;
 use surefoot_catalogue::Language;
-use surefoot_desk::{
-    GroupChosen, GroupWishes, NewTaughtAgain, OpenClass, TaughtFromWhere,
-};
+use surefoot_desk::{GroupChosen, GroupWishes, NewTaughtAgain, OpenClass, TaughtFromWhere};
 use surefoot_store::DeskStore;
 
 /// School days before today on which groups met. The second time leaves too little time for a
@@ -24,11 +22,15 @@ pub(super) fn taught_again(
     school_days: &[NaiveDate],
 ) -> Option<(String, NaiveDate)> {
     let pass_days = class.facts.rotation.day_count();
-    let at = school_days.len().checked_sub(PASSES_SINCE * pass_days + 1)?;
+    let at = school_days
+        .len()
+        .checked_sub(PASSES_SINCE * pass_days + 1)?;
     let on = *school_days.get(at)?;
     let before = *school_days.get(at.checked_sub(pass_days)?)?;
     let taught = class.facts.taught_from.iter();
-    let known = taught.filter(|(_, from)| **from <= before).map(|(id, _)| id.as_str());
+    let known = taught
+        .filter(|(_, from)| **from <= before)
+        .map(|(id, _)| id.as_str());
     Some((difficulties.hardest(known)?.to_owned(), on))
 }
 
@@ -53,7 +55,10 @@ pub(super) fn teach(
         surefoot_desk::note_taught_again(desk, &open, &entry, today)?;
     }
     for (nth, before) in GROUP_DAYS.into_iter().enumerate() {
-        let Some(date) = school_days.len().checked_sub(before).and_then(|at| school_days.get(at))
+        let Some(date) = school_days
+            .len()
+            .checked_sub(before)
+            .and_then(|at| school_days.get(at))
         else {
             continue;
         };

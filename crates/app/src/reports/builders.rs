@@ -171,8 +171,7 @@ pub(super) fn taught_again(source: &ReportSource<'_>) -> Built<ReportPage> {
             what: "seat".into(),
         });
     }
-    let mut log =
-        surefoot_desk::taught_again(source.desk, class, source.language(), source.today)?;
+    let mut log = surefoot_desk::taught_again(source.desk, class, source.language(), source.today)?;
     if !source.with_names {
         log.seats.iter_mut().for_each(|one| one.name = None);
         // The teacher's words may hold a name.

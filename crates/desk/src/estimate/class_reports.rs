@@ -94,8 +94,9 @@ impl CountedReports {
         let concept_at: HashMap<&str, usize> = (self.concepts.iter().enumerate())
             .map(|(i, c)| (c.as_str(), i))
             .collect();
-        let seat_at: HashMap<u32, usize> =
-            (self.seats.iter().enumerate()).map(|(i, s)| (*s, i)).collect();
+        let seat_at: HashMap<u32, usize> = (self.seats.iter().enumerate())
+            .map(|(i, s)| (*s, i))
+            .collect();
         let mut evidence = Evidence::new(self.seats.len(), self.concepts.len(), last_pass + 1)?;
         // By student and concept, oldest first.
         let mut marks: BTreeMap<(usize, usize), Vec<(NaiveDate, bool)>> = BTreeMap::new();

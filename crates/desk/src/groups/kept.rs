@@ -3,8 +3,8 @@
 
 use super::plan::{HAS_IT_FROM, weakest_taught};
 use super::views::{
-    GroupChosen, GroupPage, GroupRecord, GroupWishes, GroupsDesk, GroupsOfDay, KeptGroup, PageFirst,
-    PageMember,
+    GroupChosen, GroupPage, GroupRecord, GroupWishes, GroupsDesk, GroupsOfDay, KeptGroup,
+    PageFirst, PageMember,
 };
 use crate::class::OpenClass;
 use crate::error::{DeskError, Field, Rule};
@@ -121,7 +121,8 @@ fn groups_of_day(
                     members: of(&mut group.seats.iter().filter(|seat| !is_partner(seat))),
                     partners: of(&mut group.seats.iter().filter(is_partner)),
                     missed: of(&mut absent.iter().filter(|seat| {
-                        !is_partner(seat) && (group.seats.contains(seat) || needs(reports, **seat, at))
+                        !is_partner(seat)
+                            && (group.seats.contains(seat) || needs(reports, **seat, at))
                     })),
                 }
             })
@@ -187,7 +188,9 @@ pub fn keep_groups(
             class.check_seat(*seat)?;
         }
         let partners = group.partners.iter().copied();
-        let partners: Vec<u32> = partners.filter(|seat| !group.seats.contains(seat)).collect();
+        let partners: Vec<u32> = partners
+            .filter(|seat| !group.seats.contains(seat))
+            .collect();
         for seat in &partners {
             class.check_seat(*seat)?;
         }

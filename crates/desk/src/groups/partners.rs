@@ -43,7 +43,9 @@ pub(super) fn choose(
                 .filter_map(|student| {
                     let concept = concept?;
                     let has_it = reports.has_it(student, concept)?;
-                    let says = reports.evidence.last_rating(student, concept, reports.pass)?;
+                    let says = reports
+                        .evidence
+                        .last_rating(student, concept, reports.pass)?;
                     (has_it >= EXPLAINS_FROM && says >= Confidence::OnMyOwn)
                         .then_some((student, says, has_it))
                 })

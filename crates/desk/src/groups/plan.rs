@@ -72,7 +72,12 @@ pub fn plan(
         .map_err(|_| DeskError::invalid(Field::Groups, Rule::Contradiction))?;
     let best = best_at_most(&plan);
     let partners = if wishes.with_partner {
-        partners::choose(&planned.reports, &planned.problem, &planned.concepts, &plan.groups)
+        partners::choose(
+            &planned.reports,
+            &planned.problem,
+            &planned.concepts,
+            &plan.groups,
+        )
     } else {
         Vec::new()
     };
@@ -266,7 +271,8 @@ impl PlannedClass {
                 .filter_map(|(at, group)| {
                     let of = |students: &[usize]| {
                         let each = students.iter();
-                        each.filter_map(|s| self.member(class, *s, Some(group.concept))).collect()
+                        each.filter_map(|s| self.member(class, *s, Some(group.concept)))
+                            .collect()
                     };
                     Some(GroupView {
                         slot: group.slot,
@@ -309,7 +315,12 @@ impl PlannedClass {
         language: Language,
         groups: &[PlannedGroup],
     ) -> Vec<AloneWork> {
-        let rows = self.problem.weights.iter().zip(&self.reports.seats).enumerate();
+        let rows = self
+            .problem
+            .weights
+            .iter()
+            .zip(&self.reports.seats)
+            .enumerate();
         rows.filter_map(|(student, (needs, seat))| {
             let taught = |at: usize| {
                 let mut of = groups.iter().filter(|group| group.concept == at);

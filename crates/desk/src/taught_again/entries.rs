@@ -51,7 +51,11 @@ pub fn note_taught_again(
     for seat in &new.seats {
         class.check_seat(*seat)?;
     }
-    let note = new.note.as_deref().map(str::trim).filter(|note| !note.is_empty());
+    let note = new
+        .note
+        .as_deref()
+        .map(str::trim)
+        .filter(|note| !note.is_empty());
     if note.is_some_and(|note| note.chars().count() > MOST_NOTE_LETTERS) {
         return Err(DeskError::invalid(Field::Note, Rule::TooLong));
     }
@@ -88,7 +92,9 @@ pub fn note_taught_again(
                 came_from: new.came_from.into(),
                 whole_class,
                 seats,
-                note: note.or(same.and_then(|entry| entry.note.clone()).filter(|_| new.replaces.is_none())),
+                note: note.or(same
+                    .and_then(|entry| entry.note.clone())
+                    .filter(|_| new.replaces.is_none())),
             },
         )?;
         Ok(())

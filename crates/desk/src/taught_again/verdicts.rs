@@ -5,7 +5,9 @@
 //! recorded of the group itself is shown beside the verdict and is no part of it: nobody recorded
 //! the same of the others.
 
-use super::views::{HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtMember};
+use super::views::{
+    HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtMember,
+};
 use crate::class::OpenClass;
 use crate::error::DeskError;
 use crate::estimate::{CountedReports, GroupMember, Taken};
@@ -33,7 +35,9 @@ pub fn taught_again(
 ) -> Result<TaughtAgainLog, DeskError> {
     let facts = &class.facts;
     let mut rows = desk.taught_again(&class.row.id)?;
-    rows.retain(|row| row.date <= today && facts.concepts.contains_key(&row.concept) && !row.seats.is_empty());
+    rows.retain(|row| {
+        row.date <= today && facts.concepts.contains_key(&row.concept) && !row.seats.is_empty()
+    });
     let (reports, _) = CountedReports::read(desk, class, today)?;
     let mut compared = Compared {
         class,
@@ -101,7 +105,12 @@ impl Compared<'_> {
     /// The last day of a number of passes after a date; none after the end of the year.
     fn end_of_pass(&self, from: NaiveDate, passes: usize) -> Option<NaiveDate> {
         let days = passes * self.class.facts.rotation.day_count();
-        let mut after = self.class.facts.year.school_days().filter(|day| *day > from);
+        let mut after = self
+            .class
+            .facts
+            .year
+            .school_days()
+            .filter(|day| *day > from);
         days.checked_sub(1).and_then(|nth| after.nth(nth))
     }
 
@@ -114,7 +123,8 @@ impl Compared<'_> {
         let last = once_more.map_or(self.today, |date| date.min(self.today));
         // A pass is over when its last day is, whose check-ins may still come in.
         let over = |passes: &usize| {
-            self.end_of_pass(row.date, *passes).is_some_and(|end| end < last)
+            self.end_of_pass(row.date, *passes)
+                .is_some_and(|end| end < last)
         };
         let Some(passes) = (1..=MOST_PASSES).rev().find(over) else {
             return Ok(HelpView {
@@ -173,7 +183,13 @@ impl Compared<'_> {
     /// The school day after a number of passes.
     fn verdict_day(&self, from: NaiveDate, passes: usize) -> Option<NaiveDate> {
         let end = self.end_of_pass(from, passes)?;
-        Some(self.class.facts.year.next_school_day(end).unwrap_or(end + Days::new(1)))
+        Some(
+            self.class
+                .facts
+                .year
+                .next_school_day(end)
+                .unwrap_or(end + Days::new(1)),
+        )
     }
 
     fn effect(
@@ -201,7 +217,8 @@ impl Compared<'_> {
                     group_records: true,
                 },
             )?;
-            self.before.insert(row.date, class_estimate(&evidence, pass));
+            self.before
+                .insert(row.date, class_estimate(&evidence, pass));
         }
         let Some(before) = self.before.get(&row.date) else {
             return Ok(Err(NoEffect::NoAnswers));

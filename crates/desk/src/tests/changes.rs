@@ -1,7 +1,6 @@
 //! Renaming a class, changing its year, removing a seat or a class.
 
 use super::{Desk, date, new_class};
-use crate::{NewTaughtAgain, TaughtFromWhere, note_taught_again};
 use crate::{
     ClassSecrets, DeskError, Field, Rule, add_seats, assign, board, class_setup, copy_class,
     delete_class, keep_group_wishes, keep_groups, make_class_pack, move_year, open_class,
@@ -10,6 +9,7 @@ use crate::{
 };
 use crate::{CopyClass, Import, NewAssignment};
 use crate::{GroupChosen, GroupWishes};
+use crate::{NewTaughtAgain, TaughtFromWhere, note_taught_again};
 use surefoot_catalogue::Language;
 use surefoot_catalogue::calendar::SchoolYear;
 use surefoot_exchange::Refusal;

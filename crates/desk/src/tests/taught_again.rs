@@ -79,7 +79,10 @@ fn a_verdict_follows_one_pass_after_the_teaching() {
     assert_eq!((one.passes, one.until), (1, Some(date("2026-10-12"))));
     let numbers = one.numbers.unwrap();
     assert_eq!((numbers.answers, numbers.right), (12, 10));
-    assert!(numbers.foretold < 7.0 && numbers.expected < 8.0, "{numbers:?}");
+    assert!(
+        numbers.foretold < 7.0 && numbers.expected < 8.0,
+        "{numbers:?}"
+    );
     // Two passes later there is no doubt.
     let two = help(&desk, "2026-10-27");
     assert_eq!((two.passes, two.says), (2, HelpSays::RoseMore), "{two:?}");
@@ -154,7 +157,10 @@ fn who_was_absent_was_not_taught_and_the_same_is_noted_once() {
     note(&desk, &changed, TAUGHT_ON).unwrap();
     drop_taught_again(&desk.store, &desk.open(), found[0].id).unwrap();
     let left = log(&desk, TAUGHT_ON).entries;
-    assert_eq!((left.len(), left[0].id, left[0].note.clone()), (1, found[1].id, None));
+    assert_eq!(
+        (left.len(), left[0].id, left[0].note.clone()),
+        (1, found[1].id, None)
+    );
 }
 
 #[test]
@@ -175,7 +181,11 @@ fn a_group_with_a_record_was_taught_again_and_its_record_is_no_answer() {
     let found = log(&desk, "2026-10-13").entries;
     assert_eq!(found.len(), 1);
     assert_eq!(found[0].came_from, TaughtFromWhere::Group);
-    let recorded: Vec<_> = found[0].members.iter().map(|m| (m.seat, m.recorded)).collect();
+    let recorded: Vec<_> = found[0]
+        .members
+        .iter()
+        .map(|m| (m.seat, m.recorded))
+        .collect();
     assert_eq!(recorded, [(1, Some(true)), (2, Some(false)), (3, None)]);
     assert_eq!(found[0].help.numbers.unwrap().answers, 3);
 }
@@ -211,20 +221,41 @@ fn what_cannot_be_is_refused() {
     for day in ["2026-09-29", "2026-09-27", "2026-08-28"] {
         assert!(matches!(
             note(&desk, &on(day), TAUGHT_ON),
-            Err(DeskError::Invalid { field: Field::Dates, rule: Rule::Range })
+            Err(DeskError::Invalid {
+                field: Field::Dates,
+                rule: Rule::Range
+            })
         ));
     }
-    let long = NewTaughtAgain { note: Some("ñ".repeat(201)), ..on(TAUGHT_ON) };
+    let long = NewTaughtAgain {
+        note: Some("ñ".repeat(201)),
+        ..on(TAUGHT_ON)
+    };
     assert!(matches!(
         note(&desk, &long, TAUGHT_ON),
-        Err(DeskError::Invalid { field: Field::Note, rule: Rule::TooLong })
+        Err(DeskError::Invalid {
+            field: Field::Note,
+            rule: Rule::TooLong
+        })
     ));
     for wrong in [
-        NewTaughtAgain { concept: "none".into(), ..on(TAUGHT_ON) },
-        NewTaughtAgain { seats: vec![9], ..on(TAUGHT_ON) },
-        NewTaughtAgain { replaces: Some(5), ..on(TAUGHT_ON) },
+        NewTaughtAgain {
+            concept: "none".into(),
+            ..on(TAUGHT_ON)
+        },
+        NewTaughtAgain {
+            seats: vec![9],
+            ..on(TAUGHT_ON)
+        },
+        NewTaughtAgain {
+            replaces: Some(5),
+            ..on(TAUGHT_ON)
+        },
     ] {
-        assert!(matches!(note(&desk, &wrong, TAUGHT_ON), Err(DeskError::NotFound(_))));
+        assert!(matches!(
+            note(&desk, &wrong, TAUGHT_ON),
+            Err(DeskError::NotFound(_))
+        ));
     }
     assert!(log(&desk, TAUGHT_ON).entries.is_empty());
     // A class without a report.

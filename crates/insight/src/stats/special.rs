@@ -30,7 +30,8 @@ pub fn normal_quantile(p: f64) -> f64 {
 /// normal one.
 #[must_use]
 pub fn student_quantile(p: f64, freedom: usize) -> f64 {
-    StudentsT::new(0.0, 1.0, count(freedom)).map_or_else(|_| normal_quantile(p), |t| t.inverse_cdf(p))
+    StudentsT::new(0.0, 1.0, count(freedom))
+        .map_or_else(|_| normal_quantile(p), |t| t.inverse_cdf(p))
 }
 
 /// The two-sided probability of a standard normal value at least as far from

@@ -77,7 +77,10 @@ pub(super) fn by_concept(
         let of = practice.entry((count.student, count.concept)).or_default();
         let sum = of.entry(count.pass).or_default();
         sum.0 = sum.0.saturating_add(count.right);
-        sum.1 = sum.1.saturating_add(count.right).saturating_add(count.wrong);
+        sum.1 = sum
+            .1
+            .saturating_add(count.right)
+            .saturating_add(count.wrong);
     }
     for student in 0..since.students() {
         let list = if members.contains(&student) {
@@ -98,7 +101,11 @@ pub(super) fn by_concept(
                     change.add(probability, u32::from(right), 1);
                 }
             }
-            for (right, answers) in practice.get(&(student, concept)).into_iter().flat_map(|of| of.values()) {
+            for (right, answers) in practice
+                .get(&(student, concept))
+                .into_iter()
+                .flat_map(|of| of.values())
+            {
                 change.add(probability, *right, *answers);
             }
         }

@@ -1,12 +1,12 @@
 //! The verdict on a concept that was taught again.
 
 use super::super::stats::{count, logistic, student_quantile};
+use super::Effect;
 use super::change::Change;
 use super::regression::Comparison;
-use super::Effect;
 
 /// One-sided probability of "rose more" by chance.
-const SURE: f64 = 0.025;
+const SURE: f64 = 0.02;
 /// One-sided probability of "probably rose more" by chance; its range is the likely one (80%).
 const LIKELY: f64 = 0.1;
 /// The effect, on the logit of success, that "no sign of it" rules out: from 5 to 7 of 10.
@@ -23,7 +23,7 @@ pub enum HelpVerdict {
     CannotTell,
     /// It rose more than the others, by the likely range.
     ProbablyRoseMore,
-    /// It rose more than the others, by a range that misses one in forty on this side.
+    /// It rose more than the others, by a range that misses one in fifty on this side.
     RoseMore,
 }
 
@@ -47,7 +47,8 @@ pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
     };
     let right = |shift: f64| -> f64 {
         let each = own.forecasts.iter();
-        each.map(|(start, answers)| f64::from(*answers) * logistic(start + shift)).sum()
+        each.map(|(start, answers)| f64::from(*answers) * logistic(start + shift))
+            .sum()
     };
     Effect {
         logit,
@@ -73,7 +74,6 @@ pub(super) fn effect(own: &Change, comparison: &Comparison) -> Effect {
 #[must_use]
 pub fn passes_to_tell(effect: &Effect, done: usize, most: usize) -> Option<usize> {
     let reach = (effect.high - effect.low) / 2.0;
-    (done.max(1)..=most).find(|passes| {
-        reach * (count(done.max(1)) / count(*passes)).sqrt() <= CLEAR_EFFECT / 2.0
-    })
+    (done.max(1)..=most)
+        .find(|passes| reach * (count(done.max(1)) / count(*passes)).sqrt() <= CLEAR_EFFECT / 2.0)
 }

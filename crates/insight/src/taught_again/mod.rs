@@ -94,7 +94,11 @@ pub fn taught_again(
 ) -> Result<Effect, NoEffect> {
     let members: BTreeSet<usize> = taught.students.iter().copied().collect();
     let changes = change::by_concept(before, since, &members, taught.left_out);
-    let Some(own) = changes.members.get(taught.concept).filter(|c| c.answers > 0) else {
+    let Some(own) = changes
+        .members
+        .get(taught.concept)
+        .filter(|c| c.answers > 0)
+    else {
         return Err(NoEffect::NoAnswers);
     };
     let comparison = Comparison::of(own, &changes, taught).ok_or(NoEffect::FewOthers)?;

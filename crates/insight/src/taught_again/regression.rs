@@ -141,7 +141,9 @@ impl Weighted {
         points
             .iter()
             .zip(&self.weight)
-            .map(|(point, weight)| weight * (point.change - dot(&self.coefficients, &point.row)).powi(2))
+            .map(|(point, weight)| {
+                weight * (point.change - dot(&self.coefficients, &point.row)).powi(2)
+            })
             .sum()
     }
 
@@ -151,7 +153,11 @@ impl Weighted {
             .iter()
             .zip(&self.weight)
             .map(|(point, weight)| {
-                let turned: Vec<f64> = self.inverse.iter().map(|line| dot(line, &point.row)).collect();
+                let turned: Vec<f64> = self
+                    .inverse
+                    .iter()
+                    .map(|line| dot(line, &point.row))
+                    .collect();
                 weight * weight * dot(&turned, &point.row)
             })
             .sum()
@@ -167,7 +173,9 @@ fn dot(a: &[f64], b: &[f64]) -> f64 {
 fn inverse(mut matrix: Vec<Vec<f64>>) -> Option<Vec<Vec<f64>>> {
     const LEAST_SHARE: f64 = 1e-9;
     let size = matrix.len();
-    let diagonal: Vec<f64> = (0..size).filter_map(|at| matrix.get(at)?.get(at).copied()).collect();
+    let diagonal: Vec<f64> = (0..size)
+        .filter_map(|at| matrix.get(at)?.get(at).copied())
+        .collect();
     for (at, line) in matrix.iter_mut().enumerate() {
         line.extend((0..size).map(|column| f64::from(u8::from(column == at))));
     }
@@ -189,5 +197,10 @@ fn inverse(mut matrix: Vec<Vec<f64>>) -> Option<Vec<Vec<f64>>> {
             }
         }
     }
-    Some(matrix.into_iter().map(|line| line.into_iter().skip(size).collect()).collect())
+    Some(
+        matrix
+            .into_iter()
+            .map(|line| line.into_iter().skip(size).collect())
+            .collect(),
+    )
 }

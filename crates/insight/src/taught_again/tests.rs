@@ -37,7 +37,10 @@ fn usual(student: usize, concept: usize, pass: usize) -> bool {
 }
 
 fn before() -> ClassEstimate {
-    class_estimate(&reports(0..BEFORE, |s, c, t| Some(usual(s, c, t))), BEFORE - 1)
+    class_estimate(
+        &reports(0..BEFORE, |s, c, t| Some(usual(s, c, t))),
+        BEFORE - 1,
+    )
 }
 
 fn found(since: &Evidence, students: &[usize]) -> Result<Effect, NoEffect> {
@@ -60,12 +63,19 @@ fn all() -> Vec<usize> {
 #[test]
 fn a_class_that_does_well_on_what_was_taught_again_rose_more_than_the_others() {
     let since = reports(BEFORE..BEFORE + 2, |s, c, t| {
-        Some(if c == TAUGHT { (s + t) % 5 > 0 } else { usual(s, c, t) })
+        Some(if c == TAUGHT {
+            (s + t) % 5 > 0
+        } else {
+            usual(s, c, t)
+        })
     });
     let effect = found(&since, &all()).unwrap();
     assert_eq!(effect.verdict, HelpVerdict::RoseMore, "{effect:?}");
     assert_eq!((effect.answers, effect.right), (40, 32));
-    assert!(effect.expected < 20.0 && effect.expected_low > effect.expected, "{effect:?}");
+    assert!(
+        effect.expected < 20.0 && effect.expected_low > effect.expected,
+        "{effect:?}"
+    );
     assert!(effect.expected_high > effect.expected_low);
     assert_eq!(effect.concepts, CONCEPTS - 1);
 }
@@ -96,7 +106,14 @@ fn a_group_is_compared_with_the_others_on_the_same_problems() {
         reports(BEFORE..BEFORE + 2, move |s, c, t| {
             let lucky = (s * 3 + c * 7 + t * 5) % 10;
             let own = if c == TAUGHT { 9 } else { 5 };
-            Some(lucky < if s < 5 { own } else { by.min(own).max(if c == TAUGHT { by } else { 5 }) })
+            Some(
+                lucky
+                    < if s < 5 {
+                        own
+                    } else {
+                        by.min(own).max(if c == TAUGHT { by } else { 5 })
+                    },
+            )
         })
     };
     let alone = found(&easier(2), &group).unwrap();
@@ -106,9 +123,13 @@ fn a_group_is_compared_with_the_others_on_the_same_problems() {
 
 #[test]
 fn without_answers_or_other_concepts_nothing_is_said() {
-    let since = reports(BEFORE..BEFORE + 1, |s, c, t| (c != TAUGHT).then(|| usual(s, c, t)));
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| {
+        (c != TAUGHT).then(|| usual(s, c, t))
+    });
     assert_eq!(found(&since, &all()), Err(NoEffect::NoAnswers));
-    let since = reports(BEFORE..BEFORE + 1, |s, c, t| (c < 6).then(|| usual(s, c, t)));
+    let since = reports(BEFORE..BEFORE + 1, |s, c, t| {
+        (c < 6).then(|| usual(s, c, t))
+    });
     assert_eq!(found(&since, &all()), Err(NoEffect::FewOthers));
     assert_eq!(found(&since, &[]), Err(NoEffect::NoAnswers));
     assert_eq!(found(&since, &[99]), Err(NoEffect::NoAnswers));
@@ -122,7 +143,12 @@ fn cells_taught_again_elsewhere_are_left_out() {
         taught_again(
             &before(),
             &since,
-            &TaughtAgain { concept: TAUGHT, students: &all(), others: &others, left_out },
+            &TaughtAgain {
+                concept: TAUGHT,
+                students: &all(),
+                others: &others,
+                left_out,
+            },
         )
         .unwrap()
     };
@@ -130,7 +156,10 @@ fn cells_taught_again_elsewhere_are_left_out() {
         ask(&BTreeSet::new()),
         ask(&all().into_iter().map(|s| (s, 5)).collect()),
     );
-    assert_eq!((with.concepts, without.concepts), (CONCEPTS - 1, CONCEPTS - 2));
+    assert_eq!(
+        (with.concepts, without.concepts),
+        (CONCEPTS - 1, CONCEPTS - 2)
+    );
     assert!(with.sd > without.sd, "{with:?} {without:?}");
 }
 
@@ -142,7 +171,11 @@ fn the_pass_that_can_tell_comes_sooner_with_a_narrower_range() {
     let passes = passes_to_tell(&class, 1, 9).unwrap();
     assert!((1..9).contains(&passes), "{passes} {class:?}");
     assert_eq!(passes_to_tell(&child, 1, 3), None, "{child:?}");
-    let narrow = Effect { low: -0.1, high: 0.2, ..class };
+    let narrow = Effect {
+        low: -0.1,
+        high: 0.2,
+        ..class
+    };
     assert_eq!(passes_to_tell(&narrow, 2, 3), Some(2));
 }
 

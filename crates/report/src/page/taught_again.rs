@@ -4,7 +4,9 @@ use super::group::name;
 use super::{Draft, Drafted, ReportColumn, ReportPage, ReportPart, ReportTable, phrases};
 use crate::words::Words;
 use surefoot_catalogue::Locale;
-use surefoot_desk::{HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtFromWhere};
+use surefoot_desk::{
+    HelpNumbers, HelpSays, HelpView, TaughtAgainEntry, TaughtAgainLog, TaughtFromWhere,
+};
 
 /// The page of a class, or of the student on one seat. A student's page names no other student.
 pub fn taught_again_page(
@@ -97,7 +99,10 @@ fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted
     if let Some(numbers) = entry.help.numbers {
         sentences.push(w.say(
             "taught-answers",
-            &[("answers", numbers.answers.into()), ("right", numbers.right.into())],
+            &[
+                ("answers", numbers.answers.into()),
+                ("right", numbers.right.into()),
+            ],
         )?);
         sentences.push(range(w, &numbers)?);
     }
@@ -117,7 +122,10 @@ fn came_of_it(w: &Words, entry: &TaughtAgainEntry, seat: Option<u32>) -> Drafted
                 let number = |count: usize| u32::try_from(count).unwrap_or(u32::MAX);
                 sentences.push(w.say(
                     "taught-recorded",
-                    &[("has", number(has).into()), ("of", number(recorded.len()).into())],
+                    &[
+                        ("has", number(has).into()),
+                        ("of", number(recorded.len()).into()),
+                    ],
                 )?);
             }
         }

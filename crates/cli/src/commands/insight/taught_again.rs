@@ -4,7 +4,7 @@ use super::class::evidence_of;
 use super::instances::parse;
 use serde::Deserialize;
 use serde_json::{Value, json};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 use surefoot_insight::class_estimate::class_estimate;
 use surefoot_insight::taught_again::{
     Effect, HelpVerdict, NoEffect, TaughtAgain, passes_to_tell, taught_again,
@@ -37,18 +37,25 @@ struct Question {
 pub fn answer(case: &Value) -> Result<Value, String> {
     let asked: Case = parse(case)?;
     let before = class_estimate(&evidence_of(case, 0..=asked.upto)?, asked.upto);
+    let mut reports = BTreeMap::new();
+    for question in &asked.questions {
+        if !reports.contains_key(&question.until) {
+            let since = evidence_of(case, asked.upto + 1..=question.until)?;
+            reports.insert(question.until, since);
+        }
+    }
     asked
         .questions
         .iter()
         .map(|question| {
-            let since = evidence_of(case, asked.upto + 1..=question.until)?;
+            let since = reports.get(&question.until).ok_or("no reports")?;
             let taught = TaughtAgain {
                 concept: question.concept,
                 students: &question.students,
                 others: &question.others,
                 left_out: &question.left_out,
             };
-            Ok(match taught_again(&before, &since, &taught) {
+            Ok(match taught_again(&before, since, &taught) {
                 Ok(effect) => found(&effect, question, asked.upto),
                 Err(none) => json!({ "say": why(none) }),
             })
