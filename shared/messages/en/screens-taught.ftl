@@ -25,7 +25,6 @@ taught-drop-of = Remove the entry: { $title }, { $date }
 taught-edit = Change
 taught-edit-of = Change the entry: { $title }, { $date }
 taught-numbers = The numbers
-taught-how = How this is found
 taught-how-words = Everything reported up to that day foretells the answers after it, so a weak day that rights itself does not count as help. { $count ->
     [one] { $count } concept that was not taught again shows
    *[other] { $count } concepts that were not taught again show
@@ -37,7 +36,6 @@ taught-print = Print this list
 taught-of-class = with the class
 
 ## Small groups that last.
-groups-kept-for = Keep for { $date }
 groups-continue = Continue on { $date }
 groups-continued = The group is kept for { $date }: those who need more, and who was absent.
 groups-repeat = Use again
@@ -55,5 +53,3 @@ groups-shown-title = Who sits where
 groups-shown-round = Round { $slot }
 groups-shown-others = All others: practise on your own.
 groups-shown-back = Back
-groups-shown-none = Nobody
-groups-came-of-it = What came of it

@@ -25,7 +25,6 @@ taught-drop-of = Quitar la anotación: { $title }, { $date }
 taught-edit = Cambiar
 taught-edit-of = Cambiar la anotación: { $title }, { $date }
 taught-numbers = Los números
-taught-how = Cómo se sabe
 taught-how-words = Todo lo informado hasta ese día predice las respuestas que siguen; así, un mal día que se arregla solo no cuenta como ayuda. { $count ->
     [one] { $count } concepto que no se enseñó de nuevo muestra
    *[other] { $count } conceptos que no se enseñaron de nuevo muestran
@@ -37,7 +36,6 @@ taught-print = Imprimir esta lista
 taught-of-class = con la clase
 
 ## Grupos pequeños que duran.
-groups-kept-for = Guardar para el { $date }
 groups-continue = Seguir el { $date }
 groups-continued = El grupo se guardó para el { $date }: quienes necesitan más y quienes faltaron.
 groups-repeat = Usar otra vez
@@ -55,5 +53,3 @@ groups-shown-title = Quién se sienta dónde
 groups-shown-round = Turno { $slot }
 groups-shown-others = Los demás: practiquen por su cuenta.
 groups-shown-back = Volver
-groups-shown-none = Nadie
-groups-came-of-it = Qué resultó
